@@ -1,0 +1,26 @@
+/**
+ * The clocks. One reading takes all of them at once, since what happened to a machine (set clock,
+ * sleep, standstill) shows only in how they moved against each other.
+ */
+export type Reading = {
+  /** Wall clock, epoch milliseconds. Anybody may set it. */
+  wallMs: number;
+  /** Milliseconds of the clock that timers go by. On Linux it stands still while asleep. */
+  monoMs: number;
+  /** Milliseconds since the machine started, sleep included. Nobody can set it. */
+  bootMs: number;
+  /** Which start of the machine `bootMs` counts from. */
+  bootId: string;
+  /** IANA name of the zone the wall clock is read in, as "America/Denver". */
+  zone: string;
+};
+
+/** The only door to the time. Never throws, never waits. */
+export type Clock = {
+  read(): Reading;
+  /**
+   * Calls back once after so many milliseconds (0 or more, of any size); the function returned
+   * calls it off. It may come late, and later still after sleep: read the clock again then.
+   */
+  after(ms: number, run: () => void): () => void;
+};

@@ -1,0 +1,49 @@
+/**
+ * The disk, as little of it as the journal needs. Calls finish before they return, never throw,
+ * and say what went wrong as a value. Paths are absolute, or relative to the working folder.
+ */
+
+/** Why the disk refused: no room, not allowed, not there, there already, or anything else. */
+export type DiskTrouble = "full" | "denied" | "missing" | "exists" | "io";
+
+/** A refusal. `message` is one plain line with the call, the path and the system's own words. */
+export type DiskRefusal = { ok: false; why: DiskTrouble; message: string };
+
+/** What a call gave, or its refusal. */
+export type DiskAnswer<Given = unknown> = ({ ok: true } & Given) | DiskRefusal;
+
+/** A file held open for adding at its end. */
+export type AppendFile = {
+  /** Adds all of the bytes. After a refusal any part of them, or none, may be in the file. */
+  append(bytes: Uint8Array): DiskAnswer;
+  /** Returns once what was added is on the disk. After a refusal this handle is not to be trusted. */
+  sync(): DiskAnswer;
+  close(): void;
+};
+
+export type Disk = {
+  /** The whole file. */
+  read(path: string): DiskAnswer<{ bytes: Uint8Array }>;
+  /** Opens for adding, and makes the file (for its owner alone) where there is none. */
+  openAppend(path: string): DiskAnswer<{ file: AppendFile; length: number }>;
+  /** Cuts the file to so many bytes, on the disk when it returns. */
+  truncate(path: string, length: number): DiskAnswer;
+  /**
+   * Puts new content in the place of the old: afterwards, power cut or not, the file holds
+   * either all of the old or all of the new. A refusal leaves the old.
+   */
+  replace(path: string, bytes: Uint8Array): DiskAnswer;
+  /** Makes a file that was not there, content and all in one step; else refuses with `exists`. */
+  createExclusive(path: string, bytes: Uint8Array): DiskAnswer;
+  /** Renames within a folder; of several that try with the same file, one succeeds. */
+  rename(from: string, to: string): DiskAnswer;
+  remove(path: string): DiskAnswer;
+  /** Names of the entries of a folder, sorted. */
+  list(folder: string): DiskAnswer<{ names: string[] }>;
+  /** Makes the folder and those above it (for their owner alone); fine where it is there. */
+  makeFolder(folder: string): DiskAnswer;
+  /** Returns once the folder's new, renamed and removed names are on the disk. */
+  syncFolder(folder: string): DiskAnswer;
+  /** Tells this file from any other that had or will have its name. */
+  identity(path: string): DiskAnswer<{ identity: string }>;
+};
