@@ -1,0 +1,82 @@
+/**
+ * Speaking. Nothing here throws and nothing hangs: an engine that is missing, fails or stands
+ * still costs the voice and nothing else.
+ */
+
+/** What became of one spoken text. `stopped` is our own doing: cut short or closed. */
+export type SpeechOutcome =
+  | { kind: "spoken" }
+  | { kind: "stopped" }
+  | { kind: "failed"; reason: string }
+  | { kind: "timed-out"; afterMs: number };
+
+/** How to speak. `rate` and `volume` are factors: 1 is the engine's own, 0.8 slower, 1.5 louder. */
+export type SpeechManner = { rate: number; volume: number };
+
+/** One text on its way to the loudspeaker. */
+export type SpeechHandle = {
+  /** Settles once, by the engine's deadline at the latest; never rejects. */
+  done: Promise<SpeechOutcome>;
+  /** Ends it now; `done` then settles with `stopped` unless it had settled before. */
+  stop(): void;
+};
+
+/** One way of speaking. It gets text that has been reduced to what can be read aloud. */
+export type VoiceEngine = {
+  name: string;
+  start(text: string, manner: SpeechManner): SpeechHandle;
+};
+
+/** Who goes first: an alarm cuts in, a prompt comes before an answer. */
+export type SpeechRank = "alarm" | "prompt" | "answer";
+
+/** One sentence to be said. */
+export type Utterance = {
+  rank: SpeechRank;
+  text: string;
+  /** A later utterance with the same key takes the place of one that still waits. */
+  key?: string;
+  /** Epoch milliseconds after which it is no longer worth saying. */
+  untilMs?: number;
+  /** Asked just before speaking: false drops it. */
+  wanted?: () => boolean;
+  /** An alarm that guards a process: said even when hushed. */
+  guards?: boolean;
+};
+
+/** What became of an utterance; `dropped` was never begun. */
+export type UtteranceOutcome = SpeechOutcome | { kind: "dropped"; why: DropReason };
+
+export type DropReason =
+  | "hushed"
+  | "moment-passed"
+  | "replaced"
+  | "queue-full"
+  | "nothing-to-read"
+  | "no-voice"
+  | "cancelled"
+  | "closed";
+
+/** The present moment and a wake-up, as much as speaking and listening need of a clock. */
+export type VoiceClock = {
+  /** Epoch milliseconds. */
+  nowMs(): number;
+  /** Calls back once after so many milliseconds; the function returned calls it off. */
+  after(ms: number, run: () => void): () => void;
+};
+
+/** The voice as the session sees it. */
+export type VoicePort = {
+  /** Takes a sentence into the queue and returns at once. */
+  say(utterance: Utterance): void;
+  /** Takes back what waits or is being said under this key, as when an alarm is answered. */
+  cancel(key: string): void;
+  /** Hushed, only alarms that guard a process are said. */
+  hush(on: boolean): void;
+  /** Changes how the next sentences are said; factors, kept between 0.5 and 2. */
+  adjust(manner: Partial<SpeechManner>): SpeechManner;
+  /** Settles when nothing is being said and nothing waits. */
+  idle(): Promise<void>;
+  /** Stops speaking for good. */
+  close(): Promise<void>;
+};
