@@ -1,0 +1,233 @@
+import type { AppendFile, Disk, DiskAnswer, DiskRefusal, DiskTrouble } from "../ports/disk.ts";
+import { type FilePlace, fileName } from "./file-name.ts";
+import { headerLine, recordBody, recordLine } from "./line.ts";
+import type { JournalEnd } from "./read-journal.ts";
+
+/**
+ * Why records are not on the disk: the disk's own reasons, another program writes here
+ * (`not-ours`), the newest file is sealed (`read-only`), or a record that can never be a line.
+ */
+export type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "bad-record";
+
+/** `lastN` is the number of the last line on the disk. */
+export type Appended =
+  | { ok: true; lastN: number }
+  | { ok: false; why: AppendTrouble; message: string };
+
+export type JournalOptions = {
+  /** The calendar year of the kitchen, at each append; a new year begins a new file. */
+  year: () => number;
+  /** False once another program has taken the lock; asked before each append. */
+  owns: () => boolean;
+  version: number;
+  /** Why nothing may be added until `continueInFreshFile`; `forGood` where that does not help. */
+  sealed?: { message: string; forGood: boolean };
+  /** True where the newest file ends in something that could not be set aside. */
+  startFresh?: boolean;
+};
+
+/** Fresh files tried in a row under names that turn out to be taken. */
+const NAMES_TRIED = 100;
+
+/**
+ * The one writer. What `append` was given is on the disk when it answers ok; otherwise it stays
+ * in memory, in order, and every later call writes it first. Never throws.
+ */
+export class Journal {
+  private readonly disk: Disk;
+  private readonly folder: string;
+  private readonly options: JournalOptions;
+  /** Appends not yet on the disk, each with its records' JSON. */
+  private waiting: string[][] = [];
+  private waitingRecords = 0;
+  private end: JournalEnd;
+  private file: AppendFile | undefined;
+  /** True while the file may hold part of a refused write after its sound bytes. */
+  private raggedEnd = false;
+  /** True where the next write must go to a file of its own. */
+  private needsFresh: boolean;
+  /** A fresh file in which nothing was ever acknowledged. */
+  private unproven: string | undefined;
+
+  constructor(disk: Disk, folder: string, end: JournalEnd, options: JournalOptions) {
+    this.disk = disk;
+    this.folder = folder;
+    this.options = { ...options };
+    this.end = { ...end };
+    this.needsFresh = options.startFresh ?? false;
+  }
+
+  /** Records in memory that are not on the disk. */
+  get pending(): number {
+    return this.waitingRecords;
+  }
+
+  /** Number of the last line on the disk; 0 while there is none. */
+  get lastN(): number {
+    return this.end.n;
+  }
+
+  /**
+   * Adds records as one append: after a crash all of them are there or none. A record that cannot
+   * be written (no JSON, over a megabyte, one of the journal's own field names) refuses the whole
+   * append with `bad-record`, and nothing of it is kept.
+   */
+  append(records: readonly object[]): Appended {
+    const bodies: string[] = [];
+    for (const record of records) {
+      const made = recordBody(record);
+      if (!made.ok) {
+        const message = `a record cannot be written to the journal: ${made.reason}`;
+        return { ok: false, why: "bad-record", message };
+      }
+      bodies.push(made.body);
+    }
+    if (bodies.length > 0) this.waiting.push(bodies);
+    this.waitingRecords += bodies.length;
+    return this.retry();
+  }
+
+  /** Writes what is missing, if anything is. */
+  retry(): Appended {
+    if (this.waiting.length === 0) return { ok: true, lastN: this.end.n };
+    const { sealed } = this.options;
+    if (sealed) return { ok: false, why: "read-only", message: sealed.message };
+    if (!this.options.owns()) {
+      const message = `another program now writes the journal in ${this.folder}`;
+      return { ok: false, why: "not-ours", message };
+    }
+    return this.inOpenFile() ?? this.inFreshFile();
+  }
+
+  /** The yes after damage: seals the damaged file for reading and goes on in a fresh one. */
+  continueInFreshFile(): Appended {
+    if (this.options.sealed && !this.options.sealed.forGood) {
+      delete this.options.sealed;
+      this.needsFresh = true;
+    }
+    return this.retry();
+  }
+
+  /** Lets go of the file. What is pending stays in memory only. */
+  close(): void {
+    this.file?.close();
+    this.file = undefined;
+  }
+
+  /** Writes to the newest file; undefined where a fresh one is needed. */
+  private inOpenFile(): Appended | undefined {
+    const { place } = this.end;
+    if (!place || this.needsFresh || this.options.year() > place.year) return undefined;
+    const path = this.path(place);
+    if (!this.file) {
+      const opened = this.disk.openAppend(path);
+      if (!opened.ok) return opened.why === "denied" || opened.why === "full" ? opened : undefined;
+      this.file = opened.file;
+      // Not as it was read and not by our doing: whatever happened, it is not ours to cut.
+      if (opened.length !== this.end.length && !this.raggedEnd) return undefined;
+    }
+    if (this.raggedEnd && !this.disk.truncate(path, this.end.length).ok) return undefined;
+    this.raggedEnd = false;
+    const { bytes, n, sum } = this.waitingLines(this.end.sum);
+    const added = this.file.append(bytes);
+    if (!added.ok) {
+      this.raggedEnd = true;
+      return added;
+    }
+    const synced = this.file.sync();
+    if (!synced.ok) {
+      // The kernel may have dropped the page, and a second sync would then claim success.
+      this.close();
+      this.needsFresh = true;
+      return synced;
+    }
+    return this.acknowledge({ place, length: this.end.length + bytes.length, n, sum });
+  }
+
+  private inFreshFile(): Appended {
+    const made = this.disk.makeFolder(this.folder);
+    if (!made.ok) return made;
+    const opened = this.openFresh();
+    if (!opened.ok) return opened;
+    const { file, place } = opened;
+    const { n: after, sum: prev, place: last } = this.end;
+    const from = last ? fileName(last) : null;
+    const header = headerLine({ v: this.options.version, after, from, prev });
+    const lines = this.waitingLines(header.sum);
+    const bytes = Buffer.concat([Buffer.from(header.text), lines.bytes]);
+    const written = firstRefusal(
+      () => file.append(bytes),
+      () => file.sync(),
+      () => this.disk.syncFolder(this.folder),
+    );
+    if (written) {
+      file.close();
+      this.needsFresh = true;
+      return written;
+    }
+    this.file = file;
+    this.needsFresh = false;
+    this.raggedEnd = false;
+    this.unproven = undefined;
+    return this.acknowledge({ place, length: bytes.length, n: lines.n, sum: lines.sum });
+  }
+
+  /** Opens an empty file under the next free name, after clearing away one that never counted. */
+  private openFresh(): DiskAnswer<{ file: AppendFile; place: FilePlace }> {
+    this.close();
+    if (this.unproven) this.disk.remove(this.unproven);
+    const last = this.end.place;
+    const year = Math.max(this.options.year(), last?.year ?? 0);
+    let part = last?.year === year ? last.part + 1 : 1;
+    for (let left = NAMES_TRIED; left > 0; left -= 1) {
+      const place = { year, part };
+      const opened = this.disk.openAppend(this.path(place));
+      if (!opened.ok) return opened;
+      if (opened.length === 0) {
+        this.unproven = this.path(place);
+        return { ok: true, file: opened.file, place };
+      }
+      opened.file.close();
+      part += 1;
+    }
+    const message = `no free name for a fresh journal file in ${this.folder}`;
+    return { ok: false, why: "exists", message };
+  }
+
+  /** All that waits as lines that follow on a line with this sum. */
+  private waitingLines(prev: string): { bytes: Buffer; n: number; sum: string } {
+    let text = "";
+    let n = this.end.n;
+    let sum = prev;
+    for (const bodies of this.waiting) {
+      for (let i = 0; i < bodies.length; i += 1) {
+        n += 1;
+        const left = bodies.length - 1 - i;
+        const place = { n, version: this.options.version, left, prev: sum };
+        const line = recordLine(place, bodies[i] as string);
+        text += line.text;
+        sum = line.sum;
+      }
+    }
+    return { bytes: Buffer.from(text), n, sum };
+  }
+
+  private acknowledge(end: JournalEnd): Appended {
+    this.end = end;
+    this.waiting = [];
+    this.waitingRecords = 0;
+    return { ok: true, lastN: end.n };
+  }
+
+  private path(place: FilePlace): string {
+    return `${this.folder}/${fileName(place)}`;
+  }
+}
+
+function firstRefusal(...steps: (() => DiskAnswer)[]): DiskRefusal | undefined {
+  for (const step of steps) {
+    const answer = step();
+    if (!answer.ok) return answer;
+  }
+  return undefined;
+}

@@ -1,0 +1,179 @@
+import type { Disk, DiskRefusal } from "../ports/disk.ts";
+import { type FilePlace, fileName, filesInOrder } from "./file-name.ts";
+import { type HeaderLine, type JournalLine, NO_SUM } from "./line.ts";
+import { type FileReading, readFile } from "./read-file.ts";
+
+/** The newest format this program knows, and how a line of an older one is lifted to it. */
+export type JournalFormat = { version: number; upcast: (line: JournalLine) => JournalLine };
+
+/** The present format: version 1, with none before it. */
+export const FORMAT: JournalFormat = { version: 1, upcast: (line) => line };
+
+/** A place that cannot be relied on. */
+export type Damage = {
+  file: string;
+  /** 1 is the file's first line; 0 stands for the file as a whole. */
+  line: number;
+  reason: string;
+  /** How many of the records lie before it. */
+  recordsBefore: number;
+  /** True in the newest file, where nothing may be added; an older file stops nothing. */
+  stops: boolean;
+};
+
+/** Where the next line goes on from. */
+export type JournalEnd = { place: FilePlace | undefined; length: number; n: number; sum: string };
+
+/** Bytes after the last whole append: `from` 0 means that nothing in the file counts. */
+export type TornTail = { file: string; from: number; bytes: Uint8Array };
+
+/** Everything the files hold, read without changing anything. */
+export type JournalReading = {
+  records: JournalLine[];
+  damages: Damage[];
+  torn: TornTail[];
+  end: JournalEnd;
+  /** The file a later version of the program has written in. */
+  newerFile: string | undefined;
+  /** Why a file or the folder that is needed could not be read. */
+  unreadable: DiskRefusal | undefined;
+  /** Names in the folder, the journal's or not. */
+  names: string[];
+};
+
+type ReadFile = { place: FilePlace; name: string; bytes: Uint8Array; reading: FileReading };
+
+/** Reads all files of the folder, oldest first. Never throws; changes nothing on the disk. */
+export function readJournal(disk: Disk, folder: string, format = FORMAT): JournalReading {
+  const result: JournalReading = {
+    records: [],
+    damages: [],
+    torn: [],
+    end: { place: undefined, length: 0, n: 0, sum: NO_SUM },
+    newerFile: undefined,
+    unreadable: undefined,
+    names: [],
+  };
+  const listed = disk.list(folder);
+  if (!listed.ok) {
+    if (listed.why !== "missing") result.unreadable = listed;
+    return result;
+  }
+  result.names = listed.names;
+  const files = readFiles(disk, folder, filesInOrder(listed.names), format.version, result);
+  leaveOutEmptyEnds(files, result);
+  files.forEach((file, i) => {
+    const next = files.slice(i + 1).find(({ reading }) => reading.header);
+    takeFile(file, next?.reading.header, i === files.length - 1, result);
+  });
+  lift(result.records, format);
+  return result;
+}
+
+/** The records as JSON parsed, those of older versions lifted. */
+function lift(records: JournalLine[], { version, upcast }: JournalFormat): void {
+  for (let i = 0; i < records.length; i += 1) {
+    const line = records[i] as JournalLine;
+    if (line.v < version) records[i] = upcast(line);
+  }
+}
+
+function readFiles(
+  disk: Disk,
+  folder: string,
+  places: FilePlace[],
+  version: number,
+  result: JournalReading,
+): ReadFile[] {
+  const files: ReadFile[] = [];
+  places.forEach((place, i) => {
+    const name = fileName(place);
+    const answer = disk.read(`${folder}/${name}`);
+    if (answer.ok) {
+      files.push({ place, name, bytes: answer.bytes, reading: readFile(answer.bytes, version) });
+    } else if (i === places.length - 1) {
+      result.unreadable = answer;
+    } else {
+      damage(result, { file: name, line: 0, reason: answer.message, stops: false });
+    }
+  });
+  return files;
+}
+
+/** A newest file with nothing sound in it was being begun when the power went. */
+function leaveOutEmptyEnds(files: ReadFile[], result: JournalReading): void {
+  for (let last = files.at(-1); last; last = files.at(-1)) {
+    const { header, lines, newer } = last.reading;
+    if (header || lines.length > 0 || newer) return;
+    result.torn.unshift({ file: last.name, from: 0, bytes: last.bytes });
+    files.pop();
+  }
+}
+
+function takeFile(
+  file: ReadFile,
+  next: HeaderLine | undefined,
+  newest: boolean,
+  result: JournalReading,
+): void {
+  const { reading, name } = file;
+  if (reading.newer) result.newerFile ??= name;
+  checkBeginning(file, newest, result);
+  // What lies beyond the line the next file goes on from was never acknowledged in this one.
+  const upTo = next ? next.after : Number.POSITIVE_INFINITY;
+  const before = result.records.length;
+  const kept = reading.lines.filter(({ n }) => n > result.end.n && n <= upTo);
+  if (result.records.length === 0) result.records = kept;
+  else for (const line of kept) result.records.push(line);
+  const lastSum = kept.at(-1)?.sum ?? reading.header?.sum ?? result.end.sum;
+  for (const fault of reading.faults) {
+    if (fault.afterN >= upTo) continue;
+    const recordsBefore = before + kept.filter(({ n }) => n <= fault.afterN).length;
+    damage(result, { file: name, ...fault, recordsBefore, stops: newest });
+  }
+  result.end = {
+    place: file.place,
+    length: reading.soundBytes,
+    n: kept.at(-1)?.n ?? Math.max(result.end.n, reading.header?.after ?? 0),
+    sum: lastSum,
+  };
+  if (next) checkEnding(name, next, result);
+  const sealed = reading.faults.length > 0 || reading.newer;
+  if (newest && !sealed && reading.soundBytes < reading.totalBytes) {
+    const bytes = file.bytes.slice(reading.soundBytes);
+    result.torn.unshift({ file: name, from: reading.soundBytes, bytes });
+  }
+}
+
+function checkBeginning(file: ReadFile, newest: boolean, result: JournalReading): void {
+  const { header } = file.reading;
+  if (!header) {
+    if (file.reading.lines.length > 0 || file.reading.totalBytes === 0 || newest) return;
+    damage(result, { file: file.name, line: 0, reason: "nothing in it can be read", stops: false });
+  } else if (result.end.place === undefined && header.from !== null) {
+    const reason = `the file before it, ${header.from}, is not there`;
+    damage(result, { file: file.name, line: 0, reason, stops: false });
+  }
+}
+
+/** An older file must end with the line its successor names. */
+function checkEnding(file: string, next: HeaderLine, result: JournalReading): void {
+  const { end } = result;
+  if (end.n < next.after) {
+    const reason = `lines are missing at its end: numbers ${end.n + 1} to ${next.after}`;
+    damage(result, { file, line: 0, reason, stops: false });
+  } else if (end.sum !== next.prev) {
+    const reason = "its last line is not the one the next file goes on from";
+    damage(result, { file, line: 0, reason, stops: false });
+  }
+  end.n = next.after;
+  end.sum = next.prev;
+}
+
+function damage(
+  result: JournalReading,
+  found: Omit<Damage, "recordsBefore"> & { recordsBefore?: number; afterN?: number },
+): void {
+  const { file, line, reason, stops, recordsBefore = result.records.length } = found;
+  result.damages.push({ file, line, reason, recordsBefore, stops });
+}
