@@ -1,0 +1,71 @@
+import type { FoodClass, GaugeKind, JarSize, Pack, ProcessOption, Source } from "./recipe.ts";
+
+/**
+ * The tested process tables as plain data, read from `recipes/tables.yaml` by `read-tables.ts`.
+ * Minutes stand in the order of the altitude bands they were printed in.
+ */
+
+/** Jars that share one line of a table, and the line's minutes, one for each altitude band. */
+export type TableRow = {
+  jars: JarSize[];
+  /** One number for each band; pressure and low-temperature rows have just one. */
+  minutes: number[];
+  /** Key of the pressure schedule, for pressure rows only. */
+  schedule?: string;
+};
+
+export type ProcessTable = {
+  id: string;
+  /** What was tested, in a few words. */
+  food: string;
+  /** The kinds of food the table was tested for. */
+  classes: FoodClass[];
+  method: Exclude<ProcessOption["method"], "steam">;
+  packs: Pack[];
+  headspaceIn: number;
+  /** Highest altitude of each band but the last, feet. Empty where altitude changes nothing. */
+  bandEdgesFt: number[];
+  rows: TableRow[];
+  /** Key of the tested formula that acid, salt and rests are compared with. */
+  formula?: string;
+  source: Source;
+};
+
+/** Gauge pressure for each altitude band; null where the setting is not recommended. */
+export type PressureBands = { edgesFt: number[]; psi: (number | null)[] };
+
+/** The pressures of one setting, by gauge. A gauge that cannot be set so is absent. */
+export type PressureSchedule = Partial<Record<GaugeKind, PressureBands>>;
+
+/** What a tested recipe holds: the measure for anyone's acid, salt, lime and resting times. */
+export type TestedFormula = {
+  /** Vegetables or fruit altogether, pounds. */
+  produceLb: number;
+  /** Vinegar of 5 percent, cups. */
+  vinegarCups?: number;
+  /** Bottled lemon or lime juice, cups. */
+  citrusCups?: number;
+  /** Water in the liquid that stays in the jar or crock, cups. */
+  waterCups?: number;
+  /** Canning salt a ferment needs, cups. */
+  saltCups?: number;
+  /** Tested resting times by stage id, minutes. */
+  rests?: Record<string, { minMinutes: number; maxMinutes: number }>;
+};
+
+export type ProcessTables = {
+  tables: Record<string, ProcessTable>;
+  schedules: Record<string, PressureSchedule>;
+  formulas: Record<string, TestedFormula>;
+  /** Highest altitude the last band holds to, feet. */
+  topFt: { bands: number; dial: number; weighted: number };
+};
+
+/** A source in one line: publication, guide, edition, and what of it is from memory. */
+export function sourceLine(source: Source): string {
+  const parts = [source.publication];
+  if (source.guide) parts.push(source.guide);
+  if (source.edition) parts.push(`${source.edition} edition`);
+  const line = parts.join(", ");
+  return source.memory ? `${line} (from memory: ${source.memory})` : line;
+}

@@ -1,0 +1,231 @@
+import { CAUTIONS } from "./cautions.ts";
+import { CRITICAL_FACTORS } from "./critical-factors.ts";
+import { LONGEST_MINUTES } from "./duration.ts";
+import { type Path, type Problem, readYaml } from "./read-yaml.ts";
+import type { After, CriticalFactor, Recipe, Stage, StageKind } from "./recipe.ts";
+import { type RecipeFile, recipeSchema } from "./schema.ts";
+import { structureFaults } from "./structure.ts";
+
+/** Lines of the parts a check may point to: `stages.slice`, `ingredients.vinegar`, `title`. */
+export type RecipeLines = Record<string, number>;
+
+export type RecipeRead =
+  | { ok: true; recipe: Recipe; lines: RecipeLines }
+  | { ok: false; problems: Problem[] };
+
+type StageFile = RecipeFile["stages"][number];
+
+/** What a stage of a kind has where the file says nothing. Minutes. */
+type KindDefaults = {
+  title: string;
+  say: string;
+  typicalMinutes?: number;
+  window?: { minMinutes: number; maxMinutes: number };
+  attended: boolean;
+  uses: Stage["uses"];
+};
+
+const YEAR_MINUTES = 525_600;
+
+const DEFAULTS: Partial<Record<StageKind, KindDefaults>> = {
+  process: {
+    title: "process",
+    say: "Into the canner.",
+    typicalMinutes: 0,
+    attended: false,
+    uses: [],
+  },
+  cool: {
+    title: "cool",
+    say: "Let the jars stand, an inch apart, untouched. Do not tighten the bands.",
+    typicalMinutes: 13 * 60,
+    window: { minMinutes: 12 * 60, maxMinutes: 24 * 60 },
+    attended: false,
+    uses: [],
+  },
+  "seal-check": {
+    title: "seal check",
+    say: "Bands off. Press the middle of each lid. How many sealed, and which did not?",
+    typicalMinutes: 10,
+    attended: true,
+    uses: [],
+  },
+  cure: {
+    title: "cure",
+    say: "Leave the jars alone now. The flavor comes with time.",
+    attended: false,
+    uses: [],
+  },
+  store: {
+    title: "store",
+    say: "Wipe, label, and put the jars somewhere cool and dark. Best within a year.",
+    typicalMinutes: YEAR_MINUTES,
+    window: { minMinutes: 0, maxMinutes: YEAR_MINUTES },
+    attended: false,
+    uses: [],
+  },
+};
+
+/** Kinds in which the hands are busy throughout, unless the file says otherwise. */
+const HANDS_KINDS: StageKind[] = ["hands-on", "fill", "seal-check"];
+
+function afterOf(stage: StageFile, above: string | undefined): After[] {
+  if (stage.after === undefined) return above === undefined ? [] : [{ stage: above }];
+  const list = Array.isArray(stage.after) ? stage.after : [stage.after];
+  return list.map((item) => {
+    if (typeof item === "string") return { stage: item };
+    return {
+      stage: item.stage,
+      ...(item.atLeast === undefined ? {} : { atLeastMinutes: item.atLeast }),
+      ...(item.atMost === undefined ? {} : { atMostMinutes: item.atMost }),
+    };
+  });
+}
+
+function heatOf(stage: StageFile): Stage["heat"] {
+  if (stage.until === undefined) return undefined;
+  return { until: stage.until, holdMinutes: stage.hold ?? 0 };
+}
+
+/** Undefined values left out, so that a recipe is the same read from YAML or from JSON. */
+function compact<T extends object>(value: T): T {
+  return Object.fromEntries(Object.entries(value).filter(([, v]) => v !== undefined)) as T;
+}
+
+function stageOf(written: StageFile, above: string | undefined): Stage {
+  const given = DEFAULTS[written.kind];
+  const window = written.window ?? given?.window;
+  const heat = heatOf(written);
+  const typical = written.typical ?? (written.window ? undefined : given?.typicalMinutes);
+  const writtenMinutes =
+    written.minutes ?? (written.kind === "process" ? written.typical : undefined);
+  return compact({
+    id: written.id ?? written.kind,
+    kind: written.kind,
+    title: written.title ?? given?.title ?? written.kind,
+    say: written.say ?? given?.say ?? "",
+    after: afterOf(written, above),
+    start: written.start ?? "auto",
+    typicalMinutes: written.kind === "process" ? 0 : (typical ?? window?.minMinutes ?? 0),
+    minutesPerLb: written.perLb,
+    window,
+    heat,
+    pot: written.pot,
+    temperatureF: written.temperatureF,
+    checks: written.checks,
+    asks: written.asks ?? [],
+    cautions: (written.cautions ?? []).map((id) => CAUTIONS[id] ?? id),
+    uses: written.uses ?? given?.uses ?? (written.kind === "heat" ? ["burner"] : []),
+    attended: written.attended ?? HANDS_KINDS.includes(written.kind),
+    optional: written.optional,
+    onlyFor:
+      written.packs || written.methods
+        ? compact({ packs: written.packs, methods: written.methods })
+        : undefined,
+    writtenMinutes,
+  });
+}
+
+function stagesOf(file: RecipeFile): Stage[] {
+  const stages: Stage[] = [];
+  for (const written of file.stages) stages.push(stageOf(written, stages.at(-1)?.id));
+  return stages;
+}
+
+/** The factors its stages ask for, in that order, from the file's own list or the common one. */
+function criticalOf(file: RecipeFile): CriticalFactor[] {
+  const known = new Map([...CRITICAL_FACTORS, ...file.factors].map((f) => [f.id, f]));
+  const asked = new Set(file.stages.flatMap((stage) => stage.asks ?? []));
+  return [...asked].flatMap((id) => {
+    const factor = known.get(id);
+    return factor ? [compact({ ...factor })] : [];
+  });
+}
+
+function recipeOf(file: RecipeFile): Recipe {
+  const { factors: _factors, source, processes, stages: _stages, ...rest } = file;
+  return compact({
+    ...rest,
+    tested: file.tested && source !== undefined,
+    source: source ?? { publication: "no published source" },
+    ingredients: file.ingredients.map((i) => compact(i)),
+    processes: processes.map(({ method, pack, table, minutes }) =>
+      compact({ method, pack, table: table ?? "none", writtenMinutes: minutes }),
+    ),
+    critical: criticalOf(file),
+    stages: stagesOf(file),
+  });
+}
+
+/** Ids and numbers in the file that lead nowhere: asks, cautions, durations that do not fit. */
+function fileFaults(file: RecipeFile): { path: Path; message: string }[] {
+  const known = new Set([...CRITICAL_FACTORS, ...file.factors].map((f) => f.id));
+  return file.stages.flatMap((stage, index) => {
+    const path = ["stages", index];
+    const faults: { path: Path; message: string }[] = [];
+    for (const ask of stage.asks ?? []) {
+      if (!known.has(ask)) {
+        faults.push({ path: [...path, "asks"], message: `no critical factor is called ${ask}` });
+      }
+    }
+    for (const caution of stage.cautions ?? []) {
+      if (!CAUTIONS[caution]) {
+        faults.push({ path: [...path, "cautions"], message: `no caution is called ${caution}` });
+      }
+    }
+    if (stage.hold !== undefined && stage.until === undefined) {
+      faults.push({ path: [...path, "hold"], message: "what is held? `until: boil` is missing" });
+    }
+    if (stage.minutes !== undefined && stage.kind !== "process") {
+      const message = "say `typical: 20 min`; bare `minutes` is for nothing";
+      faults.push({ path: [...path, "minutes"], message });
+    }
+    return faults;
+  });
+}
+
+function linesOf(file: RecipeFile, lineOf: (path: Path) => number): RecipeLines {
+  const lines: RecipeLines = {};
+  for (const key of Object.keys(file)) lines[key] = lineOf([key]);
+  file.stages.forEach((stage, index) => {
+    lines[`stages.${stage.id ?? stage.kind}`] = lineOf(["stages", index]);
+  });
+  file.ingredients.forEach((ingredient, index) => {
+    lines[`ingredients.${ingredient.id}`] = lineOf(["ingredients", index]);
+  });
+  file.processes.forEach((option, index) => {
+    lines[`processes.${option.method}-${option.pack}`] = lineOf(["processes", index]);
+  });
+  return lines;
+}
+
+/**
+ * Reads one recipe file.
+ *
+ * @param text the whole file; at most 32,768 characters and 2,000 lines are accepted.
+ * @param fileName the name problems are reported under.
+ * @returns the recipe with every default filled in, as plain JSON-ready data, or every problem
+ *   found, each with its line. No stage may last longer than ten years.
+ */
+export function readRecipe(text: string, fileName: string): RecipeRead {
+  const read = readYaml(text, fileName, recipeSchema);
+  if (!read.ok) return read;
+  const recipe = recipeOf(read.value);
+  const faults = [...fileFaults(read.value), ...structureFaults(recipe, LONGEST_MINUTES)];
+  if (faults.length === 0) return { ok: true, recipe, lines: linesOf(read.value, read.lineOf) };
+  const problems = faults.map(({ path, message }) => ({
+    file: fileName,
+    line: read.lineOf(path),
+    message: `${where(read.value, path)}: ${message}`,
+  }));
+  return { ok: false, problems };
+}
+
+function where(file: RecipeFile, path: Path): string {
+  const [head, index] = path;
+  if (head === "stages" && typeof index === "number") {
+    const stage = file.stages[index];
+    return `stage ${stage?.id ?? stage?.kind ?? index + 1}`;
+  }
+  return path.join(" ");
+}

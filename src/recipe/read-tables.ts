@@ -1,0 +1,85 @@
+import type { PressureSchedule, ProcessTable, ProcessTables } from "./process-table.ts";
+import { type Path, type Problem, readYaml } from "./read-yaml.ts";
+import { type TablesFile, tablesSchema } from "./schema.ts";
+
+/** Upper edges of the printed bands, feet; the last band of 3 or 4 is open. */
+const BAND_EDGES_FT = { 3: [1000, 6000], 4: [1000, 3000, 6000] } as const;
+const DIAL_EDGES_FT = [2000, 4000, 6000, 8000];
+const WEIGHTED_EDGES_FT = [1000];
+
+export type TablesRead = { ok: true; tables: ProcessTables } | { ok: false; problems: Problem[] };
+
+function scheduleOf(written: TablesFile["schedules"][string]): PressureSchedule {
+  const { dial, weighted } = written;
+  return {
+    ...(dial ? { dial: { edgesFt: DIAL_EDGES_FT, psi: dial } } : {}),
+    ...(weighted ? { weighted: { edgesFt: WEIGHTED_EDGES_FT, psi: weighted } } : {}),
+  };
+}
+
+type Fault = { path: Path; message: string };
+
+/** What a schema cannot say: every row has a time for each band, and every key leads somewhere. */
+function faultsOf(id: string, table: TablesFile["tables"][string], file: TablesFile): Fault[] {
+  const path = ["tables", id];
+  const faults: Fault[] = [];
+  const bandCount = table.bands ?? 1;
+  if (typeof table.source === "string" && !file.sources[table.source]) {
+    faults.push({ path: [...path, "source"], message: `no source is called ${table.source}` });
+  }
+  if (table.formula && !file.formulas[table.formula]) {
+    faults.push({ path: [...path, "formula"], message: `no formula is called ${table.formula}` });
+  }
+  table.rows.forEach((row, index) => {
+    const rowPath = [...path, "rows", index];
+    if (row.minutes.length !== bandCount) {
+      faults.push({ path: rowPath, message: `${row.minutes.length} times for ${bandCount} bands` });
+    }
+    const needsSchedule = table.method === "pressure";
+    if (needsSchedule !== (row.schedule !== undefined)) {
+      faults.push({ path: rowPath, message: "a pressure row, and no other, names its schedule" });
+    } else if (row.schedule && !file.schedules[row.schedule]) {
+      faults.push({ path: rowPath, message: `no schedule is called ${row.schedule}` });
+    }
+  });
+  return faults;
+}
+
+function tableOf(
+  id: string,
+  written: TablesFile["tables"][string],
+  file: TablesFile,
+): ProcessTable {
+  const { bands, source, ...rest } = written;
+  const found = typeof source === "string" ? file.sources[source] : source;
+  return {
+    id,
+    ...rest,
+    bandEdgesFt: bands ? [...BAND_EDGES_FT[bands]] : [],
+    source: found ?? { publication: "unknown" },
+  };
+}
+
+/** Reads the file of tested process tables; see `recipes/tables.yaml` for its form. */
+export function readTables(text: string, fileName: string): TablesRead {
+  const read = readYaml(text, fileName, tablesSchema);
+  if (!read.ok) return read;
+  const file = read.value;
+  const faults = Object.entries(file.tables).flatMap(([id, table]) => faultsOf(id, table, file));
+  if (faults.length > 0) {
+    const problems = faults.map(({ path, message }) => ({
+      file: fileName,
+      line: read.lineOf(path),
+      message: `${path.join(" ")}: ${message}`,
+    }));
+    return { ok: false, problems };
+  }
+  const tables = Object.fromEntries(
+    Object.entries(file.tables).map(([id, written]) => [id, tableOf(id, written, file)]),
+  );
+  const schedules = Object.fromEntries(
+    Object.entries(file.schedules).map(([id, written]) => [id, scheduleOf(written)]),
+  );
+  const { formulas, top } = file;
+  return { ok: true, tables: { tables, schedules, formulas, topFt: top } };
+}

@@ -1,0 +1,46 @@
+import type { After, Method, Pack, Recipe, Stage } from "./recipe.ts";
+
+/** Stage kinds that belong to a canner load and fall away where there is none. */
+const CANNER_KINDS: Stage["kind"][] = ["vent", "process", "depressurize", "cool", "seal-check"];
+const CANNER_METHODS: Method[] = ["boiling-water", "steam", "pressure", "low-temperature"];
+
+function belongs(stage: Stage, method: Method, pack: Pack | undefined): boolean {
+  if (CANNER_KINDS.includes(stage.kind) && !CANNER_METHODS.includes(method)) return false;
+  const { packs, methods } = stage.onlyFor ?? {};
+  if (methods && !methods.includes(method)) return false;
+  return !packs || pack === undefined || packs.includes(pack);
+}
+
+/** What a stage follows once others have gone: their own predecessors stand in for them. */
+function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): After[] {
+  return after.flatMap((link): After[] => {
+    if (kept.has(link.stage)) return [link];
+    const gone = stages.get(link.stage);
+    return gone ? rewire(gone.after, stages, kept) : [];
+  });
+}
+
+/**
+ * A recipe as one batch makes it: without the stages, ingredients and critical factors of
+ * another pack or method, the remaining stages joined up again.
+ */
+export function recipeFor(recipe: Recipe, method: Method, pack?: Pack): Recipe {
+  const stages = recipe.stages.filter((stage) => belongs(stage, method, pack));
+  if (stages.length === recipe.stages.length && !recipe.ingredients.some((i) => i.pack)) {
+    return recipe;
+  }
+  const all = new Map(recipe.stages.map((stage) => [stage.id, stage]));
+  const kept = new Set(stages.map((stage) => stage.id));
+  const asked = new Set(stages.flatMap((stage) => stage.asks));
+  return {
+    ...recipe,
+    ingredients: recipe.ingredients.filter((i) => !i.pack || !pack || i.pack === pack),
+    critical: recipe.critical.filter((factor) => asked.has(factor.id)),
+    stages: stages.map((stage) => ({ ...stage, after: unique(rewire(stage.after, all, kept)) })),
+  };
+}
+
+function unique(after: After[]): After[] {
+  const seen = new Set<string>();
+  return after.filter((link) => !seen.has(link.stage) && seen.add(link.stage));
+}
