@@ -5,7 +5,10 @@
 export type Reading = {
   /** Wall clock, epoch milliseconds. Anybody may set it. */
   wallMs: number;
-  /** Milliseconds of the clock that timers go by. On Linux it stands still while asleep. */
+  /**
+   * Milliseconds of the clock that timers go by, comparable between programs within one start of
+   * the machine. On Linux it stands still while asleep.
+   */
   monoMs: number;
   /** Milliseconds since the machine started, sleep included. Nobody can set it. */
   bootMs: number;

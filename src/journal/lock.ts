@@ -1,0 +1,156 @@
+import { readFileSync } from "node:fs";
+import type { Disk, DiskRefusal } from "../ports/disk.ts";
+
+/** What the lock file says of the program that holds it. */
+export type LockHolder = {
+  pid: number;
+  /** Which start of the machine; see `Reading`. */
+  bootId: string;
+  /** When the process started, in the kernel's ticks; null where the system does not tell. */
+  startTicks: string | null;
+  /** ISO 8601, for people only: no decision rests on it. */
+  startedAt: string;
+};
+
+/** What the lock asks of the system. */
+export type Processes = {
+  /** Whether a process with this number is running now. */
+  isAlive(pid: number): boolean;
+  /** See `LockHolder.startTicks`. */
+  startTicks(pid: number): string | null;
+};
+
+export type Lock = {
+  /** True while the lock file is still this program's. Cheap: a look at the file, no read. */
+  owns(): boolean;
+  /** Gives it back; leaves a lock that is another's alone. */
+  release(): void;
+};
+
+export type LockAnswer =
+  | { ok: true; lock: Lock }
+  | { ok: false; why: "held"; holder: LockHolder | undefined; message: string }
+  | DiskRefusal;
+
+const NAME = "lock";
+
+/** Races for a stale lock are over after a few turns, or something else is wrong. */
+const TURNS = 8;
+
+/**
+ * Takes the folder's lock, or says who holds it. A holder is dead only if the machine was started
+ * anew since, its process is gone, or its number now belongs to a process that started at another
+ * moment; never by age, since clocks are set and machines sleep. A dead one's file is renamed to a
+ * name of its own, which only one of several programs can do, looked at again, and removed.
+ */
+export function takeLock(
+  disk: Disk,
+  folder: string,
+  self: { pid: number; bootId: string; startedAt: string },
+  processes: Processes = systemProcesses,
+): LockAnswer {
+  const path = `${folder}/${NAME}`;
+  const made = disk.makeFolder(folder);
+  if (!made.ok) return made;
+  const me: LockHolder = { ...self, startTicks: processes.startTicks(self.pid) };
+  const mine = Buffer.from(`${JSON.stringify(me)}\n`);
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    const created = disk.createExclusive(path, mine);
+    if (created.ok) return { ok: true, lock: heldLock(disk, path, mine) };
+    if (created.why !== "exists") return created;
+    const read = disk.read(path);
+    if (!read.ok && read.why === "missing") continue;
+    if (!read.ok) return read;
+    const holder = holderOf(read.bytes);
+    if (!holder || isRunning(holder, me, processes)) return held(holder, path);
+    clearStale(disk, path, read.bytes, `${path}.stale-${me.pid}-${turn}`);
+  }
+  return held(undefined, path);
+}
+
+/** Only the file that was judged goes; a newer one that got in between is put back. */
+function clearStale(disk: Disk, path: string, judged: Uint8Array, aside: string): void {
+  if (!disk.rename(path, aside).ok) return;
+  const moved = disk.read(aside);
+  if (moved.ok && !same(moved.bytes, judged)) disk.createExclusive(path, moved.bytes);
+  disk.remove(aside);
+}
+
+function heldLock(disk: Disk, path: string, mine: Uint8Array): Lock {
+  let identity = identityOf(disk, path);
+  const owns = (): boolean => {
+    const now = identityOf(disk, path);
+    if (now !== undefined && now === identity) return true;
+    // Another program may have moved it aside by mistake and put it back as a new file.
+    const read = disk.read(path);
+    if (!read.ok || !same(read.bytes, mine)) return false;
+    identity = now;
+    return true;
+  };
+  return {
+    owns,
+    release: () => {
+      if (owns()) disk.remove(path);
+    },
+  };
+}
+
+function identityOf(disk: Disk, path: string): string | undefined {
+  const answer = disk.identity(path);
+  return answer.ok ? answer.identity : undefined;
+}
+
+function isRunning(holder: LockHolder, me: LockHolder, processes: Processes): boolean {
+  if (isExact(holder.bootId) && isExact(me.bootId) && holder.bootId !== me.bootId) return false;
+  if (!processes.isAlive(holder.pid)) return false;
+  const ticks = processes.startTicks(holder.pid);
+  return ticks === null || holder.startTicks === null || ticks === holder.startTicks;
+}
+
+/** A start named by its wall time (see `realClock`) changes when the clock is set: no proof. */
+function isExact(bootId: string): boolean {
+  return !bootId.startsWith("started-");
+}
+
+function holderOf(bytes: Uint8Array): LockHolder | undefined {
+  try {
+    const found = JSON.parse(Buffer.from(bytes).toString("utf8"));
+    const whole = Number.isSafeInteger(found.pid) && typeof found.bootId === "string";
+    if (!whole) return undefined;
+    return { startTicks: null, startedAt: "", ...found };
+  } catch {
+    return undefined;
+  }
+}
+
+function held(holder: LockHolder | undefined, path: string): LockAnswer {
+  const message = holder
+    ? `process ${holder.pid} has this kitchen open since ${holder.startedAt}`
+    : `${path} says that the kitchen is open, but not by whom; remove that file if it is not`;
+  return { ok: false, why: "held", holder, message };
+}
+
+function same(a: Uint8Array, b: Uint8Array): boolean {
+  return Buffer.from(a).equals(b);
+}
+
+/** The system's processes. */
+export const systemProcesses: Processes = {
+  isAlive: (pid) => {
+    try {
+      process.kill(pid, 0);
+      return true;
+    } catch (error) {
+      return (error as NodeJS.ErrnoException).code === "EPERM";
+    }
+  },
+  startTicks: (pid) => {
+    try {
+      const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
+      // The program's name, in brackets, may hold anything; the start is the 20th field after it.
+      return stat.slice(stat.lastIndexOf(")") + 2).split(" ")[19] ?? null;
+    } catch {
+      return null;
+    }
+  },
+};
