@@ -1,0 +1,54 @@
+import type { Outcome } from "./outcome.ts";
+import { fail, ok } from "./outcome.ts";
+import type { Reckoned } from "./reckoned.ts";
+
+/** Spread of one kitchen's yield around the published figure, as a log standard deviation. */
+const LOG_SD = 0.2;
+/** Nine in ten of a normal spread lie within so many standard deviations. */
+const NINETY = 1.645;
+
+export type JarsQuestion = {
+  weightLb: number;
+  /** The published amount: so many pounds fill so many jars of the size asked for. */
+  publishedLb: number;
+  publishedJars: number;
+  /** Jars of that size the canner holds. */
+  cannerHolds?: number;
+  /** Where the published amount is from. */
+  source: string;
+};
+
+export type JarsReckoned = Reckoned & {
+  /** Canner loads for `value` jars; null where the canner is not given. */
+  loads: number | null;
+  /** Jars and lids to have ready: the high end of the range. */
+  jarsToReady: number;
+};
+
+/**
+ * Jars a weight of produce fills, by the published pounds per load, to the nearest jar, with the
+ * range nine kitchens in ten fall in.
+ */
+export function jarsFromProduce(question: JarsQuestion): Outcome<JarsReckoned> {
+  const { weightLb, publishedLb, publishedJars, cannerHolds } = question;
+  if (!(weightLb > 0)) return fail("--for: no produce, no jars; give its weight, as 12lb");
+  if (cannerHolds !== undefined && !(Number.isInteger(cannerHolds) && cannerHolds > 0)) {
+    return fail("--canner-holds: a canner holds whole jars; give how many, as 7");
+  }
+  const exact = (weightLb * publishedJars) / publishedLb;
+  const value = Math.max(1, Math.round(exact));
+  const low = Math.max(1, Math.floor(exact * Math.exp(-NINETY * LOG_SD)));
+  const high = Math.max(value, Math.ceil(exact * Math.exp(NINETY * LOG_SD)));
+  return ok({
+    value,
+    unit: "jars",
+    range: [low, high],
+    estimate: true,
+    source: question.source,
+    notes: [
+      `have ${high} jars and lids ready; a last jar that will not fill goes in the refrigerator`,
+    ],
+    loads: cannerHolds === undefined ? null : Math.ceil(value / cannerHolds),
+    jarsToReady: high,
+  });
+}

@@ -1,0 +1,23 @@
+/** One number worked out, in the form every reckoning is handed on and printed in. */
+export type Reckoned = {
+  value: number;
+  /** `F`, `kPa`, `psi`, `ft`, `%`, `g`, `min` or `jars`. */
+  unit: string;
+  /** Lowest and highest it may well be; null where the arithmetic is exact. */
+  range: [number, number] | null;
+  /** True where the value rests on assumptions; then `range` is given. */
+  estimate: boolean;
+  /** The publications the equations and constants come from. */
+  source: string;
+  /** What was assumed, and what the number must not be used for. */
+  notes: string[];
+};
+
+/** Said with every pH and every lethality. */
+export const FOR_THE_RECORD = "estimate for the record; never a reason to change a tested process";
+
+/** The value rounded to so many decimals, as a number. */
+export function rounded(value: number, decimals: number): number {
+  const factor = 10 ** decimals;
+  return Math.round(value * factor) / factor;
+}

@@ -1,0 +1,70 @@
+import { ATMOSPHERE_SOURCE, checkedAltitudeFt, standardPressureKpa } from "./atmosphere.ts";
+import type { Outcome } from "./outcome.ts";
+import { fail, ok } from "./outcome.ts";
+import type { Reckoned } from "./reckoned.ts";
+import { SATURATION_SOURCE, saturationPressureKpa, saturationTemperatureC } from "./saturation.ts";
+import { celsiusOf, fahrenheitOf, KPA_PER_PSI } from "./units.ts";
+
+const SOURCE = `${ATMOSPHERE_SOURCE}; ${SATURATION_SOURCE}`;
+
+/** The most a household canner's gauge shows, psi. */
+const HIGHEST_PSI = 30;
+
+const NOTES = [
+  "pure steam: air left in the canner makes it cooler, so it is vented first",
+  "never a canner setting: the tested table's setting for your altitude stands",
+];
+
+/** Temperature of pure steam, °F, at a gauge pressure in psi and an altitude in ft. */
+export function steamTemperatureF(gaugePsi: number, altitudeFt: number): number {
+  const absoluteKpa = standardPressureKpa(altitudeFt) + gaugePsi * KPA_PER_PSI;
+  return fahrenheitOf(saturationTemperatureC(absoluteKpa));
+}
+
+/** Steam temperature at a gauge pressure (0 to 30 psi), °F. */
+export function steamTemperature(
+  gaugePsi: number,
+  altitudeFt: number,
+): Outcome<Reckoned & { celsius: number }> {
+  const checked = checkedAltitudeFt(altitudeFt);
+  if (!checked.ok) return checked;
+  if (!(gaugePsi >= 0 && gaugePsi <= HIGHEST_PSI)) {
+    return fail(
+      `--gauge: ${gaugePsi.toFixed(1)} psi is outside 0 to ${HIGHEST_PSI} psi, what a household ` +
+        "canner can show; check the number and its unit",
+    );
+  }
+  const value = steamTemperatureF(gaugePsi, altitudeFt);
+  return ok({
+    value,
+    unit: "F",
+    range: null,
+    estimate: false,
+    source: SOURCE,
+    notes: NOTES,
+    celsius: celsiusOf(value),
+  });
+}
+
+/** Gauge pressure, psi, at which pure steam has a temperature (boiling point to 30 psi's). */
+export function gaugeForSteam(steamF: number, altitudeFt: number): Outcome<Reckoned> {
+  const checked = checkedAltitudeFt(altitudeFt);
+  if (!checked.ok) return checked;
+  const airKpa = standardPressureKpa(altitudeFt);
+  const least = fahrenheitOf(saturationTemperatureC(airKpa));
+  const most = steamTemperatureF(HIGHEST_PSI, altitudeFt);
+  if (!(steamF >= least && steamF <= most)) {
+    return fail(
+      `--steam-at: steam in a household canner there is ${Math.ceil(least)} to ` +
+        `${Math.floor(most)} F, not ${steamF.toFixed(1)} F; check the number and its unit`,
+    );
+  }
+  return ok({
+    value: (saturationPressureKpa(celsiusOf(steamF)) - airKpa) / KPA_PER_PSI,
+    unit: "psi",
+    range: null,
+    estimate: false,
+    source: SOURCE,
+    notes: NOTES,
+  });
+}
