@@ -11,7 +11,13 @@ export type DiskFault = { why: DiskTrouble; half?: boolean };
 /** What a power cut leaves of changes that were not synced; `zeros`: their room, unwritten. */
 export type Unsynced = "lost" | "kept" | "half" | "zeros";
 
-type Stored = { identity: number; bytes: Uint8Array; synced: Uint8Array };
+type Stored = {
+  identity: number;
+  bytes: Uint8Array;
+  synced: Uint8Array;
+  /** Parts that a failed sync gave up: readable while the power is on, and never on the disk. */
+  dropped: { from: number; to: number }[];
+};
 type Names = Map<string, Stored>;
 
 const NOTHING = new Uint8Array(0);
@@ -46,11 +52,7 @@ export class MemoryDisk implements Disk {
     return this.withFile(path, (stored) => {
       const file: AppendFile = {
         append: (bytes) => this.append(path, stored, bytes),
-        sync: () =>
-          this.call("sync", path, () => {
-            stored.synced = stored.bytes;
-            return { ok: true };
-          }),
+        sync: () => this.sync(path, stored),
         close: () => {},
       };
       return { ok: true, file, length: stored.bytes.length };
@@ -61,7 +63,8 @@ export class MemoryDisk implements Disk {
     return this.call("truncate", path, () =>
       this.withFile(path, (stored) => {
         stored.bytes = stored.bytes.slice(0, length);
-        stored.synced = stored.bytes;
+        stored.dropped = stored.dropped.filter(({ from }) => from < length);
+        stored.synced = onDisk(stored.bytes, stored.dropped);
         return { ok: true };
       }),
     );
@@ -152,6 +155,18 @@ export class MemoryDisk implements Disk {
     this.safeNames.set(path, this.names.get(path) as Stored);
   }
 
+  private sync(path: string, stored: Stored): DiskAnswer {
+    const from = stored.synced.length;
+    const answer = this.call("sync", path, () => {
+      stored.synced = onDisk(stored.bytes, stored.dropped);
+      return { ok: true };
+    });
+    if (!answer.ok && stored.synced.length === from) {
+      stored.dropped.push({ from, to: stored.bytes.length });
+    }
+    return answer;
+  }
+
   private append(path: string, stored: Stored, bytes: Uint8Array): DiskAnswer {
     const add = (count: number): void => {
       stored.bytes = grown(stored.bytes, bytes.subarray(0, count));
@@ -194,7 +209,7 @@ export class MemoryDisk implements Disk {
     if (!this.folders.has(folderOf(path))) return refuse("missing", "create", path);
     this.identities += 1;
     const bytes = new Uint8Array(content);
-    this.names.set(path, { identity: this.identities, bytes, synced: bytes });
+    this.names.set(path, { identity: this.identities, bytes, synced: bytes, dropped: [] });
     return { ok: true };
   }
 
@@ -215,7 +230,16 @@ export class MemoryDisk implements Disk {
   }
 }
 
-function survivingBytes({ bytes, synced }: Stored, unsynced: Unsynced): Uint8Array {
+function onDisk(bytes: Uint8Array, dropped: Stored["dropped"]): Uint8Array {
+  if (dropped.length === 0) return bytes;
+  const reached = bytes.slice();
+  for (const { from, to } of dropped) reached.fill(0, from, to);
+  return reached;
+}
+
+function survivingBytes(stored: Stored, unsynced: Unsynced): Uint8Array {
+  const { synced } = stored;
+  const bytes = onDisk(stored.bytes, stored.dropped);
   if (unsynced === "kept") return bytes;
   if (unsynced === "lost" || bytes.length <= synced.length) return synced;
   const added = bytes.subarray(synced.length);

@@ -1,15 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { openJournal } from "../../src/journal/open-journal.ts";
-
-const FOLDER = "/home/journal";
-const open = (disk: MemoryDisk, year = 2027) => openJournal(disk, FOLDER, { year: () => year });
-const bytesOf = (disk: MemoryDisk, name: string): string => {
-  const read = disk.read(`${FOLDER}/${name}`);
-  if (!read.ok) throw new Error(read.message);
-  return Buffer.from(read.bytes).toString();
-};
-const types = (records: { [field: string]: unknown }[]) => records.map(({ type }) => type);
+import { FOLDER, linesOf, namesOn, open, said } from "./support.ts";
 
 describe("the journal", () => {
   it("is new in an empty folder and makes nothing before the first append", () => {
@@ -23,23 +15,20 @@ describe("the journal", () => {
   it("gives back what was appended, numbered without a gap", () => {
     const disk = new MemoryDisk();
     const { journal } = open(disk);
-    expect(journal.append([{ type: "a" }])).toEqual({ ok: true, lastN: 1 });
-    expect(journal.append([{ type: "b" }, { type: "c" }])).toEqual({ ok: true, lastN: 3 });
+    expect(journal.append([{ say: "a" }])).toEqual({ ok: true, lastN: 1 });
+    expect(journal.append([{ say: "b" }, { say: "c" }])).toEqual({ ok: true, lastN: 3 });
     const again = open(disk);
     expect([again.found, again.notices]).toEqual(["sound", []]);
-    expect(types(again.records)).toEqual(["a", "b", "c"]);
+    expect(said(again)).toEqual(["a", "b", "c"]);
     expect(again.records.map(({ n }) => n)).toEqual([1, 2, 3]);
-    expect(again.journal.append([{ type: "d" }])).toEqual({ ok: true, lastN: 4 });
-    expect(types(open(disk).records)).toEqual(["a", "b", "c", "d"]);
+    expect(again.journal.append([{ say: "d" }])).toEqual({ ok: true, lastN: 4 });
+    expect(said(open(disk))).toEqual(["a", "b", "c", "d"]);
   });
 
   it("is one JSON object a line, each with its number, version, the sum before and its own", () => {
     const disk = new MemoryDisk();
     open(disk).journal.append([{ type: "jar-broken", at: "2027-08-14T09:00:00-06:00" }]);
-    const [header, line] = bytesOf(disk, "journal-2027.jsonl")
-      .trimEnd()
-      .split("\n")
-      .map((text) => JSON.parse(text));
+    const [header, line] = linesOf(disk, "journal-2027.jsonl").map((text) => JSON.parse(text));
     expect(header).toMatchObject({ journal: "brinebell", v: 1, after: 0, from: null });
     expect(Object.keys(line)).toEqual(["n", "v", "type", "at", "prev", "sum"]);
     expect(line.prev).toBe(header.sum);
@@ -49,14 +38,115 @@ describe("the journal", () => {
     const disk = new MemoryDisk();
     let year = 2027;
     const { journal } = openJournal(disk, FOLDER, { year: () => year });
-    journal.append([{ type: "a" }]);
+    journal.append([{ say: "a" }]);
     year = 2028;
-    journal.append([{ type: "b" }]);
+    journal.append([{ say: "b" }]);
     year = 2027;
-    journal.append([{ type: "c" }]);
-    const last = JSON.parse(bytesOf(disk, "journal-2027.jsonl").trimEnd().split("\n").at(-1) ?? "");
-    const header = JSON.parse(bytesOf(disk, "journal-2028.jsonl").split("\n")[0] ?? "");
+    journal.append([{ say: "c" }]);
+    const last = JSON.parse(linesOf(disk, "journal-2027.jsonl").at(-1) ?? "");
+    const header = JSON.parse(linesOf(disk, "journal-2028.jsonl")[0] ?? "");
     expect(header).toMatchObject({ after: 1, from: "journal-2027.jsonl", prev: last.sum });
-    expect(types(open(disk, 2028).records)).toEqual(["a", "b", "c"]);
+    expect(namesOn(disk)).toEqual(["journal-2027.jsonl", "journal-2028.jsonl"]);
+    expect(said(open(disk, { year: 2028 }))).toEqual(["a", "b", "c"]);
+  });
+
+  it("keeps any text a record may carry", () => {
+    const disk = new MemoryDisk();
+    const hostile = ["\n", "\r\n", '"}\n{"n":9', "\u2028", "\ud800", "ünë ½ 🫙", "\u001b[2J", ""];
+    open(disk).journal.append(hostile.map((say) => ({ say })));
+    expect(said(open(disk))).toEqual(hostile);
+    expect(open(disk).found).toBe("sound");
+  });
+
+  it("refuses a record that can never be a line, and keeps nothing of that append", () => {
+    const disk = new MemoryDisk();
+    const { journal } = open(disk);
+    const circle: { self?: unknown } = {};
+    circle.self = circle;
+    const bad = [circle, { big: 1n }, { n: 1 }, { prev: "" }, [1], { say: "x".repeat(1_000_000) }];
+    for (const record of bad) {
+      const answer = journal.append([{ say: "fine" }, record]);
+      expect(answer).toMatchObject({ ok: false, why: "bad-record" });
+    }
+    expect(journal.pending).toBe(0);
+    expect(journal.append([{ say: "x".repeat(900_000) }])).toEqual({ ok: true, lastN: 1 });
+  });
+
+  it("writes nothing once another program has the lock", () => {
+    const disk = new MemoryDisk();
+    let ours = true;
+    const { journal } = openJournal(disk, FOLDER, { year: () => 2027, owns: () => ours });
+    journal.append([{ say: "a" }]);
+    ours = false;
+    expect(journal.append([{ say: "b" }])).toMatchObject({ ok: false, why: "not-ours" });
+    expect(journal.pending).toBe(1);
+    expect(said(open(disk))).toEqual(["a"]);
+  });
+});
+
+describe("a refused append", () => {
+  it("stays in memory, and later ones queue behind it in order", () => {
+    const disk = new MemoryDisk();
+    const { journal } = open(disk);
+    journal.append([{ say: "a" }]);
+    disk.fault = () => ({ why: "full" });
+    expect(journal.append([{ say: "b" }])).toMatchObject({ ok: false, why: "full" });
+    expect(journal.append([{ say: "c" }, { say: "d" }])).toMatchObject({ ok: false });
+    expect([journal.pending, journal.lastN]).toEqual([3, 1]);
+    disk.fault = undefined;
+    expect(journal.retry()).toEqual({ ok: true, lastN: 4 });
+    expect(journal.pending).toBe(0);
+    expect(said(open(disk))).toEqual(["a", "b", "c", "d"]);
+  });
+
+  it("that wrote half restores the line boundary before it writes again", () => {
+    const disk = new MemoryDisk();
+    const { journal } = open(disk);
+    journal.append([{ say: "a" }]);
+    disk.fault = ({ name }) => (name === "append" ? { why: "full", half: true } : undefined);
+    journal.append([{ say: "b" }]);
+    disk.fault = undefined;
+    expect(journal.append([{ say: "c" }])).toEqual({ ok: true, lastN: 3 });
+    const again = open(disk);
+    expect([again.found, said(again)]).toEqual(["sound", ["a", "b", "c"]]);
+    expect(namesOn(disk)).toEqual(["journal-2027.jsonl"]);
+  });
+
+  it("after a failed sync is written again in a fresh file, and counts once", () => {
+    const disk = new MemoryDisk();
+    const { journal } = open(disk);
+    journal.append([{ say: "a" }]);
+    disk.fault = ({ name }) => (name === "sync" ? { why: "io" } : undefined);
+    expect(journal.append([{ say: "b" }])).toMatchObject({ ok: false, why: "io" });
+    disk.fault = undefined;
+    expect(journal.append([{ say: "c" }])).toEqual({ ok: true, lastN: 3 });
+    expect(namesOn(disk)).toEqual(["journal-2027-2.jsonl", "journal-2027.jsonl"]);
+    const again = open(disk);
+    expect([again.found, again.notices, said(again)]).toEqual(["sound", [], ["a", "b", "c"]]);
+  });
+
+  it("leaves one fresh file behind, however often the sync fails", () => {
+    const disk = new MemoryDisk();
+    const { journal } = open(disk);
+    journal.append([{ say: "a" }]);
+    disk.fault = ({ name }) => (name === "sync" ? { why: "io" } : undefined);
+    for (let i = 0; i < 20; i += 1) journal.append([{ say: `b${i}` }]);
+    disk.fault = undefined;
+    journal.retry();
+    expect(namesOn(disk)).toEqual(["journal-2027-2.jsonl", "journal-2027.jsonl"]);
+    expect(open(disk).records.length).toBe(21);
+  });
+
+  it("on a disk that fills up and is freed loses nothing", () => {
+    const disk = new MemoryDisk();
+    disk.roomBytes = 2000;
+    const { journal } = open(disk);
+    const texts = Array.from({ length: 40 }, (_, i) => `event ${i}`);
+    const answers = texts.map((say) => journal.append([{ say }]).ok);
+    expect(answers).toContain(false);
+    expect(journal.pending).toBe(answers.filter((ok) => !ok).length);
+    disk.roomBytes = Number.POSITIVE_INFINITY;
+    expect(journal.retry().ok).toBe(true);
+    expect(said(open(disk))).toEqual(texts);
   });
 });
