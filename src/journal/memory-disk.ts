@@ -73,8 +73,8 @@ export class MemoryDisk implements Disk {
   replace(path: string, bytes: Uint8Array): DiskAnswer {
     return this.call("replace", path, () => {
       if (bytes.length > this.room()) return refuse("full", "replace", path);
-      this.put(path, bytes);
-      return this.makeNamesSafe(folderOf(path));
+      const put = this.put(path, bytes);
+      return put.ok ? this.makeNamesSafe(folderOf(path)) : put;
     });
   }
 
@@ -82,8 +82,8 @@ export class MemoryDisk implements Disk {
     return this.call("createExclusive", path, () => {
       if (this.names.has(path)) return refuse("exists", "create", path);
       if (bytes.length > this.room()) return refuse("full", "create", path);
-      this.put(path, bytes);
-      return this.makeNamesSafe(folderOf(path));
+      const put = this.put(path, bytes);
+      return put.ok ? this.makeNamesSafe(folderOf(path)) : put;
     });
   }
 

@@ -2,7 +2,7 @@ import { randomBytes } from "node:crypto";
 import * as fs from "node:fs";
 import { createServer, type Server, type Socket } from "node:net";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import {
   addressFile,
   answerText,
@@ -55,7 +55,7 @@ export async function openTellServer(
     await listen(server, address);
     server.on("error", () => {});
     if (process.platform !== "win32") fs.chmodSync(address, 0o600);
-    return { ok: true, server: { address, close: () => close(server, open, folder) } };
+    return { ok: true, server: { address, close: () => close(server, open, address, folder) } };
   } catch (error) {
     const words = (error as Error).message.split("\n")[0];
     return { ok: false, message: `other programs cannot talk to this kitchen: ${words}` };
@@ -102,10 +102,17 @@ function listen(server: Server, address: string): Promise<void> {
   });
 }
 
-function close(server: Server, open: Set<Socket>, folder: string): Promise<void> {
+async function close(
+  server: Server,
+  open: Set<Socket>,
+  address: string,
+  folder: string,
+): Promise<void> {
   fs.rmSync(addressFile(folder), { force: true });
   for (const socket of open) socket.destroy();
-  return new Promise((resolve) => server.close(() => resolve()));
+  await new Promise((resolve) => server.close(resolve));
+  const borrowed = process.platform !== "win32" && address !== usualAddress(folder);
+  if (borrowed) fs.rmSync(dirname(address), { recursive: true, force: true });
 }
 
 /** One caller: reads its line, hands it over once, answers and hangs up. */

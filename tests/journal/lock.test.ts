@@ -1,0 +1,125 @@
+import { describe, expect, it } from "vitest";
+import {
+  type LockAnswer,
+  type Processes,
+  systemProcesses,
+  takeLock,
+} from "../../src/journal/lock.ts";
+import { MemoryDisk } from "../../src/journal/memory-disk.ts";
+
+const LOCK = "/home/lock";
+const startedAt = "2027-08-14T08:00:00-06:00";
+
+/** Processes that are running, each with the tick it started at. */
+const running = (ticks: Record<number, string | null>): Processes => ({
+  isAlive: (pid) => pid in ticks,
+  startTicks: (pid) => ticks[pid] ?? null,
+});
+
+function take(disk: MemoryDisk, pid: number, ticks: Record<number, string | null>, bootId = "b1") {
+  return takeLock(disk, "/home", { pid, bootId, startedAt }, running(ticks));
+}
+
+function lockOf(answer: LockAnswer) {
+  if (!answer.ok) throw new Error(answer.message);
+  return answer.lock;
+}
+
+describe("the lock", () => {
+  it("goes to one program, and the next is told who has it", () => {
+    const disk = new MemoryDisk();
+    expect(lockOf(take(disk, 10, { 10: "1" })).owns()).toBe(true);
+    const second = take(disk, 11, { 10: "1", 11: "2" });
+    expect(second).toMatchObject({ ok: false, why: "held", holder: { pid: 10, startedAt } });
+    if (!second.ok) expect(second.message).toMatch(/process 10 has this kitchen open since 2027/);
+  });
+
+  it("is free again once given back", () => {
+    const disk = new MemoryDisk();
+    lockOf(take(disk, 10, { 10: "1" })).release();
+    expect(take(disk, 11, { 10: "1", 11: "2" }).ok).toBe(true);
+    expect(disk.list("/home")).toEqual({ ok: true, names: ["lock"] });
+  });
+
+  it.each([
+    ["its process is gone", { 11: "2" }, "b1"],
+    ["its number belongs to a later process", { 10: "9", 11: "2" }, "b1"],
+    ["the machine was started anew", { 10: "1", 11: "2" }, "b2"],
+  ])("is taken over where %s", (_why, ticks, bootId) => {
+    const disk = new MemoryDisk();
+    const dead = lockOf(take(disk, 10, { 10: "1" }));
+    const lock = lockOf(take(disk, 11, ticks, bootId));
+    expect([lock.owns(), dead.owns()]).toEqual([true, false]);
+    dead.release();
+    expect(lock.owns()).toBe(true);
+    expect(disk.list("/home")).toEqual({ ok: true, names: ["lock"] });
+  });
+
+  it.each([
+    ["the system tells no start of a process", { 10: null, 11: null }, "b1", "b1"],
+    ["the start of the machine is known by the wall alone", { 10: "1" }, "started-1", "started-9"],
+  ])("is never taken from a running holder where %s", (_why, ticks, first, second) => {
+    const disk = new MemoryDisk();
+    expect(take(disk, 10, ticks, first).ok).toBe(true);
+    expect(take(disk, 11, ticks, second)).toMatchObject({ ok: false, why: "held" });
+  });
+
+  it("that cannot be read is nobody's to take, and says how to mend it", () => {
+    const disk = new MemoryDisk();
+    disk.makeFolder("/home");
+    for (const text of ["", "{", "null", "[]", '{"pid":"10"}']) {
+      disk.plant(LOCK, Buffer.from(text));
+      const answer = take(disk, 11, { 11: "2" });
+      expect(answer).toMatchObject({ ok: false, why: "held", holder: undefined });
+      if (!answer.ok) expect(answer.message).toMatch(/remove that file/);
+    }
+  });
+
+  it("is lost once the file is another's or gone", () => {
+    const disk = new MemoryDisk();
+    const lock = lockOf(take(disk, 10, { 10: "1" }));
+    disk.remove(LOCK);
+    expect(lock.owns()).toBe(false);
+    disk.plant(LOCK, Buffer.from('{"pid":11,"bootId":"b1"}'));
+    expect(lock.owns()).toBe(false);
+  });
+
+  it("put back after a mistaken takeover is still its holder's", () => {
+    const disk = new MemoryDisk();
+    const dead = lockOf(take(disk, 9, { 9: "1" }));
+    expect(dead.owns()).toBe(true);
+    // Between 11's look at the dead lock and its rename, 10 has taken the lock.
+    let lock: ReturnType<typeof lockOf> | undefined;
+    disk.fault = ({ name }) => {
+      if (name === "rename" && !lock) {
+        disk.fault = undefined;
+        disk.remove(LOCK);
+        lock = lockOf(take(disk, 10, { 10: "3" }));
+      }
+      return undefined;
+    };
+    expect(take(disk, 11, { 10: "3", 11: "2" })).toMatchObject({
+      why: "held",
+      holder: { pid: 10 },
+    });
+    expect(lock?.owns()).toBe(true);
+  });
+
+  it("is refused with the disk's reason where it cannot be made", () => {
+    const disk = new MemoryDisk();
+    disk.fault = ({ name }) => (name === "createExclusive" ? { why: "full" } : undefined);
+    expect(take(disk, 10, { 10: "1" })).toMatchObject({ ok: false, why: "full" });
+  });
+});
+
+describe("the system's processes", () => {
+  it("this one is running, and no process has a number past the largest", () => {
+    expect(systemProcesses.isAlive(process.pid)).toBe(true);
+    expect(systemProcesses.isAlive(2 ** 30)).toBe(false);
+  });
+
+  it.runIf(process.platform === "linux")("on Linux each tells when it started", () => {
+    expect(systemProcesses.startTicks(process.pid)).toMatch(/^\d+$/);
+    expect(systemProcesses.startTicks(2 ** 30)).toBeNull();
+  });
+});
