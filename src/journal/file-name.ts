@@ -1,7 +1,7 @@
 /** A journal file is one year's, in parts where a year needed a fresh file. */
 export type FilePlace = { year: number; part: number };
 
-const PATTERN = /^journal-(\d{4,6})(?:-([1-9]\d*))?\.jsonl$/;
+const PATTERN = /^journal-(\d{4})(?:-([1-9]\d*))?\.jsonl$/;
 
 /** `journal-2027.jsonl`, and `journal-2027-2.jsonl` for the second part of a year. */
 export function fileName({ year, part }: FilePlace): string {

@@ -117,7 +117,7 @@ export class Journal {
   /** Writes to the newest file; undefined where a fresh one is needed. */
   private inOpenFile(): Appended | undefined {
     const { place } = this.end;
-    if (!place || this.needsFresh || this.options.year() > place.year) return undefined;
+    if (!place || this.needsFresh || this.yearNow() > place.year) return undefined;
     const path = this.path(place);
     if (!this.file) {
       const opened = this.disk.openAppend(path);
@@ -177,7 +177,7 @@ export class Journal {
     this.close();
     if (this.unproven) this.disk.remove(this.unproven);
     const last = this.end.place;
-    const year = Math.max(this.options.year(), last?.year ?? 0);
+    const year = Math.max(this.yearNow(), last?.year ?? 0);
     let part = last?.year === year ? last.part + 1 : 1;
     for (let left = NAMES_TRIED; left > 0; left -= 1) {
       const place = { year, part };
@@ -217,6 +217,12 @@ export class Journal {
     this.waiting = [];
     this.waitingRecords = 0;
     return { ok: true, lastN: end.n };
+  }
+
+  /** A file is found again only under a year of four digits, however wrong the clock is. */
+  private yearNow(): number {
+    const year = Math.trunc(this.options.year());
+    return Number.isNaN(year) ? 1000 : Math.min(9999, Math.max(1000, year));
   }
 
   private path(place: FilePlace): string {

@@ -47,7 +47,7 @@ export function openJournal(disk: Disk, folder: string, options: OpenOptions): O
   checkExpected(reading, expectedN);
   const found = judge(reading);
   const notices = noticesOf(reading, found, folder);
-  const mended = found === "torn" ? setAside(disk, folder, reading) : undefined;
+  const mended = found === "torn" && owns() ? setAside(disk, folder, reading) : undefined;
   if (mended) notices.push(...mended.notices);
   const seal = sealOf(found, notices);
   const journal = new Journal(disk, folder, reading.end, {

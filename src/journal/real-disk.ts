@@ -1,5 +1,5 @@
 import * as fs from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import type { AppendFile, Disk, DiskAnswer, DiskRefusal, DiskTrouble } from "../ports/disk.ts";
 
 const FILE_MODE = 0o600;
@@ -37,13 +37,19 @@ export function realDisk(): Disk {
     rename: (from, to) => attempt("rename", from, () => renameTrying(from, to)),
     remove: (path) => attempt("remove", path, () => fs.unlinkSync(path)),
     list: (folder) => attempt("list", folder, () => ({ names: fs.readdirSync(folder).sort() })),
-    makeFolder: (folder) =>
-      attempt("create", folder, () => {
-        fs.mkdirSync(folder, { recursive: true, mode: FOLDER_MODE });
-      }),
+    makeFolder: (folder) => attempt("create", folder, () => makeFolder(folder)),
     syncFolder: (folder) => attempt("sync", folder, () => syncFolder(folder)),
     identity: (path) => attempt("look at", path, () => identity(path)),
   };
+}
+
+function makeFolder(folder: string): void {
+  const topmostMade = fs.mkdirSync(folder, { recursive: true, mode: FOLDER_MODE });
+  if (topmostMade === undefined) return;
+  for (let made = resolve(folder); ; made = dirname(made)) {
+    syncFolder(dirname(made));
+    if (made === resolve(topmostMade) || made === dirname(made)) return;
+  }
 }
 
 function openAppend(path: string): { file: AppendFile; length: number } {

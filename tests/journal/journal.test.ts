@@ -50,6 +50,15 @@ describe("the journal", () => {
     expect(said(open(disk, { year: 2028 }))).toEqual(["a", "b", "c"]);
   });
 
+  it("is found again whatever year a wrong clock tells", () => {
+    for (const year of [Number.NaN, -5, 0, 12.7, 99_999, Number.POSITIVE_INFINITY]) {
+      const disk = new MemoryDisk();
+      expect(open(disk, { year }).journal.append([{ say: "a" }]).ok).toBe(true);
+      expect(open(disk).journal.append([{ say: "b" }]).ok).toBe(true);
+      expect(said(open(disk))).toEqual(["a", "b"]);
+    }
+  });
+
   it("keeps any text a record may carry", () => {
     const disk = new MemoryDisk();
     const hostile = ["\n", "\r\n", '"}\n{"n":9', "\u2028", "\ud800", "ünë ½ 🫙", "\u001b[2J", ""];

@@ -1,0 +1,48 @@
+/**
+ * Runs benchmarks: each is bundled in memory and handed to a node of its own.
+ *
+ *     node tests/bench/run.mjs            all of them
+ *     node tests/bench/run.mjs journal    tests/bench/journal-bench.ts
+ */
+import { spawn } from "node:child_process";
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { build } from "esbuild";
+
+const folder = import.meta.dirname;
+const ENDING = "-bench.ts";
+const all = readdirSync(folder)
+  .filter((name) => name.endsWith(ENDING))
+  .map((name) => name.slice(0, -ENDING.length));
+const wanted = process.argv.slice(2);
+const unknown = wanted.find((name) => !all.includes(name));
+if (unknown) {
+  console.error(`there is no benchmark ${unknown}; there are: ${all.join(", ")}`);
+  process.exit(2);
+}
+
+async function run(name) {
+  const bundled = await build({
+    entryPoints: [join(folder, name + ENDING)],
+    bundle: true,
+    write: false,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    packages: "external",
+  });
+  const options = ["--expose-gc", "--input-type=module", "-"];
+  const child = spawn(process.execPath, options, {
+    cwd: join(folder, "../.."),
+    stdio: ["pipe", "inherit", "inherit"],
+  });
+  child.stdin.end(bundled.outputFiles[0].contents);
+  return new Promise((resolve) => child.on("close", resolve));
+}
+
+let failed = 0;
+for (const name of wanted.length > 0 ? wanted : all) {
+  console.log(`\n== ${name}`);
+  if ((await run(name)) !== 0) failed += 1;
+}
+process.exit(failed === 0 ? 0 : 1);
