@@ -22,7 +22,10 @@ export type ProcessWish = {
   atPsi?: number;
 };
 
-export type ProcessChoice = { ok: true; terms: ProcessTerms } | { ok: false; reason: string };
+/** A refusal says what is `missing` where an answer, and no other table, would mend it. */
+export type ProcessChoice =
+  | { ok: true; terms: ProcessTerms }
+  | { ok: false; reason: string; missing?: "gauge" };
 
 /** Longest process an atmospheric steam canner may run, altitude's addition included, minutes. */
 export const STEAM_LIMIT_MINUTES = 45;
@@ -45,10 +48,16 @@ const METHOD_NAMES: Record<ProcessOption["method"], string> = {
   "low-temperature": "low-temperature pasteurization",
 };
 
-class Refusal extends Error {}
+class Refusal extends Error {
+  readonly missing: "gauge" | undefined;
+  constructor(reason: string, missing?: "gauge") {
+    super(reason);
+    this.missing = missing;
+  }
+}
 
-function refuse(reason: string): never {
-  throw new Refusal(reason);
+function refuse(reason: string, missing?: "gauge"): never {
+  throw new Refusal(reason, missing);
 }
 
 /** The jar a recipe is put up in when nobody says: that of its yield, else its smallest. */
@@ -102,7 +111,15 @@ function tableOf(recipe: Recipe, option: ProcessOption, tables: ProcessTables): 
   if (!table.classes.includes(recipe.class)) {
     refuse(`the table ${table.id} was tested for ${table.food}, not for ${recipe.class} food`);
   }
+  if (option.method === "low-temperature" && !pasteurizes(recipe, tables)) {
+    refuse(`low-temperature pasteurization was not tested for ${recipe.title}`);
+  }
   return table;
+}
+
+/** True where a boiling-water table of the recipe allows low-temperature pasteurization too. */
+export function pasteurizes(recipe: Recipe, tables: ProcessTables): boolean {
+  return recipe.processes.some(({ table }) => tables.tables[table]?.pasteurizes === true);
 }
 
 /** The tested jar whose time a jar takes: its own size, or the next larger that was tested. */
@@ -199,7 +216,7 @@ function byPressure(
 ): Found {
   const { gauge, atPsi } = wish;
   if (!gauge) {
-    refuse("which gauge has the canner, dial or weighted? The pressure depends on it");
+    refuse("which gauge has the canner, dial or weighted? The pressure depends on it", "gauge");
   }
   const found = settings(rows, gauge, altitudeFt, tables);
   const list = found.map((s) => `${s.minutes} min at ${s.psi} psi`).join(", ");
@@ -299,7 +316,8 @@ export function chooseProcess(
   try {
     return { ok: true, terms: termsFor(recipe, tables, wish) };
   } catch (error) {
-    if (error instanceof Refusal) return { ok: false, reason: error.message };
-    throw error;
+    if (!(error instanceof Refusal)) throw error;
+    const { message: reason, missing } = error;
+    return missing ? { ok: false, reason, missing } : { ok: false, reason };
   }
 }

@@ -28,6 +28,8 @@ export type ProcessTable = {
   rows: TableRow[];
   /** Key of the tested formula that acid, salt and rests are compared with. */
   formula?: string;
+  /** True where the recipe may be pasteurized at low temperature instead. */
+  pasteurizes?: boolean;
   source: Source;
 };
 

@@ -1,3 +1,4 @@
+import type { YAMLMap } from "yaml";
 import { isAlias, isCollection, isMap, isScalar, LineCounter, parseDocument, visit } from "yaml";
 import type { z } from "zod";
 
@@ -19,6 +20,7 @@ export type Yaml<T> =
 export const LARGEST_FILE = 32_768;
 const DEEPEST = 12;
 const MOST_LINES = 2_000;
+const MOST_COMMAS = 4_000;
 const MOST_PROBLEMS = 20;
 const FORBIDDEN_KEYS = new Set(["__proto__", "constructor", "prototype"]);
 
@@ -27,17 +29,20 @@ type Document = ReturnType<typeof parseDocument>;
 /** Refuses by plain counting what would cost the parser time: size, lines, brackets in a row. */
 function oversize(text: string): string | undefined {
   if (text.length > LARGEST_FILE) {
-    return `the file has ${text.length} characters; at most ${LARGEST_FILE} are read`;
+    return `the file is longer than ${LARGEST_FILE} characters; a recipe has a few thousand`;
   }
   let lines = 1;
   let depth = 0;
   let deepest = 0;
+  let commas = 0;
   for (const char of text) {
     if (char === "\n") lines += 1;
+    else if (char === ",") commas += 1;
     else if (char === "[" || char === "{") deepest = Math.max(deepest, ++depth);
     else if (char === "]" || char === "}") depth = Math.max(0, depth - 1);
   }
   if (lines > MOST_LINES) return `the file has ${lines} lines; at most ${MOST_LINES} are read`;
+  if (commas > MOST_COMMAS) return `the file has ${commas} commas; at most ${MOST_COMMAS} are read`;
   if (deepest > DEEPEST) return `brackets are nested ${deepest} deep; at most ${DEEPEST}`;
   return undefined;
 }
@@ -47,6 +52,21 @@ function deepDash(text: string): number | undefined {
   const lines = text.split("\n");
   const index = lines.findIndex((line) => /^\s*(?:[-?:]\s+){12}/.test(line));
   return index < 0 ? undefined : index + 1;
+}
+
+/** Keys that are no plain text, stand twice, or would reach into an object's own workings. */
+function keyFaults(map: YAMLMap): { offset: number | undefined; message: string }[] {
+  const seen = new Set<string>();
+  return map.items.flatMap(({ key }) => {
+    const offset = isScalar(key) ? key.range?.[0] : map.range?.[0];
+    if (!isScalar(key) || typeof key.value !== "string" || FORBIDDEN_KEYS.has(key.value)) {
+      const name = isScalar(key) ? plain(String(key.value)) : "of several parts";
+      return [{ offset, message: `the key ${name} is not read` }];
+    }
+    if (seen.has(key.value)) return [{ offset, message: plain(`${key.value} is written twice`) }];
+    seen.add(key.value);
+    return [];
+  });
 }
 
 function forbidden(document: Document, lines: LineCounter, file: string): Problem[] {
@@ -66,12 +86,7 @@ function forbidden(document: Document, lines: LineCounter, file: string): Proble
       else if (node.tag) add(node.range?.[0], `the tag ${node.tag} is not read`);
     }
     if (!isMap(node)) return undefined;
-    for (const { key } of node.items) {
-      if (isScalar(key) && typeof key.value === "string" && !FORBIDDEN_KEYS.has(key.value))
-        continue;
-      const offset = isScalar(key) ? key.range?.[0] : node.range?.[0];
-      add(offset, `the key ${isScalar(key) ? String(key.value) : "of several parts"} is not read`);
-    }
+    for (const { offset, message } of keyFaults(node)) add(offset, message);
     return undefined;
   });
   return problems;
@@ -111,10 +126,10 @@ function issueProblems(
   lineOf: (path: Path) => number,
   file: string,
 ): Problem[] {
-  return issues.flatMap((issue): Problem[] => {
+  return issues.slice(0, MOST_PROBLEMS).flatMap((issue): Problem[] => {
     const path = issue.path.filter((part) => typeof part !== "symbol");
     if (issue.code === "unrecognized_keys") {
-      return issue.keys.map((key) => ({
+      return issue.keys.slice(0, MOST_PROBLEMS).map((key) => ({
         file,
         line: lineOf([...path, key]),
         message: plain(`${pathText([...path, key])}: this key is not known`),
@@ -136,7 +151,12 @@ function parse(text: string, file: string, lines: LineCounter): Document | Probl
   const dashLine = deepDash(text);
   if (dashLine) return [{ file, line: dashLine, message: "lists are nested too deep" }];
   try {
-    const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, merge: false });
+    const document = parseDocument(text, {
+      lineCounter: lines,
+      prettyErrors: false,
+      merge: false,
+      uniqueKeys: false,
+    });
     const errors = [...document.errors, ...document.warnings].slice(0, MOST_PROBLEMS);
     if (errors.length === 0) return document;
     return errors.map((e) => ({

@@ -1,6 +1,6 @@
 import { z } from "zod";
+import { parseAmount } from "./amount.ts";
 import { parseDuration, parseWindow } from "./duration.ts";
-import { parseAmount } from "./measure.ts";
 import { JAR_SIZES, METHODS, STAGE_KINDS } from "./recipe.ts";
 
 /**
@@ -219,6 +219,7 @@ export const tablesSchema = z.strictObject({
       headspaceIn: z.number().positive().max(2),
       bands: z.union([z.literal(3), z.literal(4)]).optional(),
       formula: id.optional(),
+      pasteurizes: z.boolean().optional(),
       rows: z
         .array(
           z.strictObject({

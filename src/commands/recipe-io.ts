@@ -1,0 +1,30 @@
+import type { Library } from "../recipe/library.ts";
+import { findRecipe, namesOf } from "../recipe/names.ts";
+import type { GaugeKind, Recipe } from "../recipe/recipe.ts";
+import type { Outcome } from "../reckon/outcome.ts";
+import { fail, ok } from "../reckon/outcome.ts";
+import { quoted } from "../reckon/quantity.ts";
+import type { CannerHolds } from "./kitchen-options.ts";
+import { nearestName } from "./nearest.ts";
+
+/** What the commands about recipes need from outside. */
+export type RecipeIo = {
+  library(): Promise<Library> | Library;
+  /** The text of a file; at most `mostBytes` of it and one more are read. May throw. */
+  readFile(path: string, mostBytes?: number): Promise<string> | string;
+  /** What the kept kitchen says, where there is one. */
+  kitchen?: { altitudeFt?: number; gauge?: GaugeKind; cannerHolds?: CannerHolds };
+};
+
+/** The recipe of an id or name, or one line that names the nearest. */
+export function recipeNamed(library: Library, said: string): Outcome<Recipe> {
+  const recipes = [...library.recipes.values()];
+  const found = findRecipe(recipes, said);
+  if (found) return ok(found);
+  const byName = new Map(recipes.flatMap((r) => namesOf(r).map((name) => [name, r.id] as const)));
+  const nearest = nearestName(said.trim().toLowerCase(), byName.keys());
+  const mend = nearest
+    ? `did you mean ${byName.get(nearest)}?`
+    : "brinebell recipes lists what there is";
+  return fail(`no recipe is called ${quoted(said)}; ${mend}`);
+}

@@ -1,0 +1,68 @@
+import type { ProcessTables } from "./process-table.ts";
+import type { Recipe } from "./recipe.ts";
+import * as acid from "./rules/acid-rules.ts";
+import type { Finding, Rule, Subject } from "./rules/finding.ts";
+import * as ingredient from "./rules/ingredient-rules.ts";
+import * as process from "./rules/process-rules.ts";
+import * as stage from "./rules/stage-rules.ts";
+
+const RULES: readonly Rule[] = [
+  process.noTestedSource,
+  process.lowAcidBoilingWater,
+  process.untestedProcess,
+  process.jarTooLarge,
+  process.headspace,
+  process.steamTooLong,
+  process.pasteurization,
+  process.sterileJars,
+  acid.vinegarStrength,
+  acid.vinegarDiluted,
+  acid.homeBrine,
+  acid.citrusShort,
+  acid.tomatoAcid,
+  ingredient.fermentSalt,
+  ingredient.limeRinses,
+  ingredient.thickener,
+  ingredient.oil,
+  stage.minutesInStage,
+  stage.restWindow,
+  stage.criticalAsked,
+  stage.oneBatch,
+];
+
+const RANKS = { danger: 0, warning: 1, note: 2 } as const;
+
+function subjectOf(recipe: Recipe, tables: ProcessTables): Subject {
+  const known = recipe.processes.flatMap((option) => {
+    const table = tables.tables[option.table];
+    return table ? [{ option, table }] : [];
+  });
+  const formulaId = known.find(({ table }) => table.formula)?.table.formula;
+  const formula = formulaId ? tables.formulas[formulaId] : undefined;
+  return { recipe, tables, known, formula, shelf: recipe.processes.length > 0 };
+}
+
+/**
+ * The safety check: everything in a recipe that departs from what was tested, the dangers first.
+ * It finds faults; an empty list says none of these was found, not that the food is safe.
+ *
+ * @param lines where the recipe's parts stand in its file, to name the line of each finding.
+ */
+export function checkRecipe(
+  recipe: Recipe,
+  tables: ProcessTables,
+  lines: Readonly<Record<string, number>> = {},
+): Finding[] {
+  const subject = subjectOf(recipe, tables);
+  const findings = RULES.flatMap((rule) => rule(subject));
+  const placed = findings.map((finding) => {
+    const line = lines[finding.where];
+    return line === undefined ? finding : { ...finding, where: `${finding.where}, line ${line}` };
+  });
+  return placed.sort((a, b) => RANKS[a.severity] - RANKS[b.severity]);
+}
+
+/** True where nothing found is a danger. */
+export function passes(findings: readonly Finding[]): boolean {
+  return findings.every((finding) => finding.severity !== "danger");
+}

@@ -1,0 +1,67 @@
+import { chooseProcess, processOptions } from "./choose-process.ts";
+import type { ProcessTables } from "./process-table.ts";
+import type { Recipe } from "./recipe.ts";
+
+/** Every recipe the kitchen knows, with the tested tables, as one value handed around. */
+export type Library = {
+  recipes: ReadonlyMap<string, Recipe>;
+  tables: ProcessTables;
+  /** What could not be read or does not fit together, one line each. */
+  problems: string[];
+};
+
+/** One file of the recipes folder as read: plain data that may be kept as JSON. */
+export type ParsedFile = {
+  name: string;
+  recipe?: Recipe;
+  tables?: ProcessTables;
+  /** Each `file:line: what is wrong`. */
+  problems: string[];
+};
+
+/** Name of the file that holds the tested tables. */
+export const TABLES_FILE = "tables.yaml";
+
+const NO_TABLES: ProcessTables = {
+  tables: {},
+  schedules: {},
+  formulas: {},
+  topFt: { bands: 0, dial: 0, weighted: 0 },
+};
+
+/** Options of a recipe that no tested table answers, as one line each. */
+function unanswered(name: string, recipe: Recipe, tables: ProcessTables): string[] {
+  return recipe.processes.flatMap(({ method, pack, table }) => {
+    const gauge = method === "pressure" ? "dial" : undefined;
+    const wish = { altitudeFt: 0, method, pack, gauge } as const;
+    if (!tables.tables[table]) return [`${name}: no tested table is called ${table}`];
+    const choice = chooseProcess(recipe, tables, wish);
+    return choice.ok ? [] : [`${name}: ${choice.reason}`];
+  });
+}
+
+/**
+ * Puts parsed files together. A recipe whose id is taken, or whose tables do not stand behind
+ * it, is left out and named in `problems`; the others are usable.
+ */
+export function libraryOf(files: readonly ParsedFile[]): Library {
+  const recipes = new Map<string, Recipe>();
+  const problems = files.flatMap((file) => file.problems);
+  const tables = files.find((file) => file.tables)?.tables;
+  if (!tables) problems.push(`${TABLES_FILE}: the tested process tables are missing`);
+  const usable = tables ?? NO_TABLES;
+  for (const { name, recipe } of files) {
+    if (!recipe) continue;
+    const faults = unanswered(name, recipe, usable);
+    if (recipes.has(recipe.id)) faults.push(`${name}: the id ${recipe.id} is another file's`);
+    problems.push(...faults);
+    if (faults.length === 0) recipes.set(recipe.id, recipe);
+  }
+  const sorted = [...recipes].sort(([a], [b]) => (a < b ? -1 : 1));
+  return { recipes: new Map(sorted), tables: usable, problems };
+}
+
+/** The methods a recipe can be kept by, the first its default. */
+export function methodsOf(recipe: Recipe): string[] {
+  return [...new Set([...processOptions(recipe).map((o) => o.method), recipe.keptAs])];
+}

@@ -1,0 +1,19 @@
+import { type ParsedFile, TABLES_FILE } from "./library.ts";
+import { readRecipe } from "./read-recipe.ts";
+import { readTables } from "./read-tables.ts";
+import { problemLine } from "./read-yaml.ts";
+
+/**
+ * Parses one file of the recipes folder: the tables by their name, anything else as a recipe.
+ * The result is plain data, so it may be kept as JSON under a digest of the text.
+ */
+export function parseLibraryFile(name: string, text: string): ParsedFile {
+  if (name === TABLES_FILE) {
+    const read = readTables(text, name);
+    if (read.ok) return { name, tables: read.tables, problems: [] };
+    return { name, problems: read.problems.map(problemLine) };
+  }
+  const read = readRecipe(text, name);
+  if (read.ok) return { name, recipe: read.recipe, problems: [] };
+  return { name, problems: read.problems.map(problemLine) };
+}

@@ -1,0 +1,167 @@
+import { acidAgainstTested } from "../../reckon/acid.ts";
+import { gramsOf } from "../../reckon/measure.ts";
+import { G_PER_LB, ML_PER_CUP } from "../../reckon/units.ts";
+import { cupsOf, parseAmount } from "../amount.ts";
+import { JAR_CUPS } from "../jar-volume.ts";
+import type { Ingredient, Recipe } from "../recipe.ts";
+import { perJar } from "../scale.ts";
+import { danger, type Finding, ingredientPlace, type Rule, SOURCES, warning } from "./finding.ts";
+
+const TESTED_PERCENT = 5;
+/** Measuring and household weights are no finer than this. */
+const TOLERANCE = 0.01;
+
+const isVinegar = (one: Ingredient) => one.role === "acid" && /vinegar/i.test(one.name);
+const isCitrus = (one: Ingredient) => one.role === "acid" && /lemon|lime|citrus/i.test(one.name);
+
+function cupsIn(recipe: Recipe, wanted: (one: Ingredient) => boolean): number {
+  const chosen = recipe.ingredients.filter((one) => wanted(one) && !one.optional);
+  return chosen.reduce((sum, one) => sum + (cupsOf(one.amount) ?? 0), 0);
+}
+
+/** Produce altogether, grams: weights as written, cups by household weights, else the yield. */
+export function produceGrams(recipe: Recipe): number {
+  let grams = 0;
+  for (const one of recipe.ingredients) {
+    if (one.role !== "produce" || one.optional) continue;
+    const amount = parseAmount(one.amount ?? "");
+    if (!amount || amount.kind === "count") continue;
+    const quantity = amount.high * amount.perUnit;
+    grams += amount.kind === "mass" ? quantity : (gramsOf(quantity, one.name) ?? 0);
+  }
+  return grams > 0 ? grams : recipe.yield.weightLb * G_PER_LB;
+}
+
+/** Cups of 5 percent vinegar that hold as much acid as the recipe's own. */
+function vinegarCups(recipe: Recipe): number {
+  const chosen = recipe.ingredients.filter((one) => isVinegar(one) && !one.optional);
+  return chosen.reduce(
+    (sum, one) => sum + ((cupsOf(one.amount) ?? 0) * (one.strengthPercent ?? 0)) / TESTED_PERCENT,
+    0,
+  );
+}
+
+/** Vinegar under 5 percent, or of a strength nobody wrote down. */
+export const vinegarStrength: Rule = ({ recipe, shelf }) =>
+  recipe.ingredients
+    .filter((one) => isVinegar(one) && (one.strengthPercent ?? 0) < TESTED_PERCENT)
+    .map((one) =>
+      (shelf ? danger : warning)(
+        "vinegar-strength",
+        ingredientPlace(one),
+        one.strengthPercent === undefined
+          ? "the vinegar's strength is not given; write strengthPercent, 5 on its label"
+          : `the vinegar has ${one.strengthPercent} percent acid; tested recipes take 5 or more`,
+        SOURCES.pickles,
+      ),
+    );
+
+function againstTested(
+  recipe: Recipe,
+  mine: number,
+  tested: number,
+  testedLb: number,
+): number | undefined {
+  const share = (cups: number, produceG: number) => ({
+    vinegarMl: cups * ML_PER_CUP,
+    strengthPercent: TESTED_PERCENT,
+    produceG,
+  });
+  const outcome = acidAgainstTested(
+    share(mine, produceGrams(recipe)),
+    share(tested, testedLb * G_PER_LB),
+  );
+  return outcome.ok ? outcome.value.value : undefined;
+}
+
+function place(recipe: Recipe, wanted: (one: Ingredient) => boolean): string {
+  const found = recipe.ingredients.find(wanted);
+  return found ? ingredientPlace(found) : "ingredients";
+}
+
+/** Less vinegar to the produce or to the water than the tested recipe has. */
+export const vinegarDiluted: Rule = ({ recipe, formula }) => {
+  const tested = formula?.vinegarCups;
+  if (!formula || tested === undefined || recipe.class === "ferment") return [];
+  const mine = vinegarCups(recipe);
+  const where = place(recipe, isVinegar);
+  const percent = againstTested(recipe, mine, tested, formula.produceLb);
+  const findings: Finding[] = [];
+  if (percent !== undefined && percent < 100 * (1 - TOLERANCE)) {
+    const message = `vinegar for the produce is ${Math.round(percent)} percent of the tested recipe's`;
+    findings.push(danger("vinegar-diluted", where, message, SOURCES.pickles));
+  }
+  const water = cupsIn(recipe, (one) => one.role === "water" && one.into !== "soak");
+  const share = mine / (mine + water);
+  const testedShare = tested / (tested + (formula.waterCups ?? 0));
+  if (mine > 0 && share < testedShare * (1 - TOLERANCE)) {
+    const message =
+      `vinegar is ${Math.round(100 * share)} percent of the liquid; ` +
+      `the tested recipe has ${Math.round(100 * testedShare)}`;
+    findings.push(danger("vinegar-diluted", where, message, SOURCES.pickles));
+  }
+  return findings;
+};
+
+/** A brine of one's own is at least half vinegar. */
+export const homeBrine: Rule = ({ recipe, formula, shelf }) => {
+  if (formula || recipe.class !== "acidified") return [];
+  const mine = vinegarCups(recipe);
+  const water = cupsIn(recipe, (one) => one.role === "water" && one.into !== "soak");
+  if (mine === 0 || mine >= water * (1 - TOLERANCE)) return [];
+  const message = "a brine without a tested recipe takes at least as much vinegar as water";
+  const make = shelf ? danger : warning;
+  return [make("vinegar-diluted", place(recipe, isVinegar), message, SOURCES.brine)];
+};
+
+/** Bottled lemon or lime juice as tested, not less of it and no vinegar in its place. */
+export const citrusShort: Rule = ({ recipe, formula }) => {
+  const tested = formula?.citrusCups;
+  if (!formula || tested === undefined) return [];
+  const mine = cupsIn(recipe, isCitrus);
+  const percent = againstTested(recipe, mine, tested, formula.produceLb);
+  if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return [];
+  const message = `bottled juice for the produce is ${Math.round(percent)} percent of the tested recipe's`;
+  return [danger("juice-short", place(recipe, isCitrus), message, SOURCES.tomatoes)];
+};
+
+/** Acid that must be in a quart of tomatoes, cups; a smaller jar takes its share. */
+const TOMATO_QUART_CUPS: [RegExp, number, string][] = [
+  [/citric/i, 0.5 / 48, "1/2 teaspoon of citric acid"],
+  [/lemon/i, 2 / 16, "2 tablespoons of bottled lemon juice"],
+  [/vinegar/i, 4 / 16, "4 tablespoons of vinegar"],
+];
+
+function tomatoFault(recipe: Recipe, acid: Ingredient): string | undefined {
+  const rule = TOMATO_QUART_CUPS.find(([name]) => name.test(acid.name));
+  if (!rule) return `${acid.name} was not tested for tomatoes`;
+  for (const jar of recipe.jars) {
+    const cups = cupsOf(perJar(acid, jar)?.replace(/ \(.*/, "")) ?? 0;
+    const needed = (rule[1] * JAR_CUPS[jar]) / JAR_CUPS.quart;
+    if (cups < needed * (1 - TOLERANCE)) {
+      return `too little acid in a ${jar}: a quart takes ${rule[2]}, a pint half of that`;
+    }
+  }
+  return undefined;
+}
+
+/** Acid in every jar of tomatoes, pressure or not. */
+export const tomatoAcid: Rule = ({ recipe, shelf }) => {
+  if (recipe.class !== "tomato" || !shelf) return [];
+  const acids = recipe.ingredients.filter((one) => one.role === "acid");
+  if (!acids.some((one) => !one.optional)) {
+    const message = "tomatoes need acid in every jar: 2 tablespoons of bottled lemon juice a quart";
+    return [danger("tomato-acid", "ingredients", message, SOURCES.tomatoAcid)];
+  }
+  const findings = acids.flatMap((acid) => {
+    const message = tomatoFault(recipe, acid);
+    return message
+      ? [danger("tomato-acid", ingredientPlace(acid), message, SOURCES.tomatoAcid)]
+      : [];
+  });
+  if (!recipe.critical.some((factor) => factor.id === "acid-in-every-jar")) {
+    const message = "no stage asks whether every jar got its acid";
+    findings.push(danger("tomato-acid", "stages", message, SOURCES.tomatoAcid));
+  }
+  return findings;
+};

@@ -1,0 +1,62 @@
+import type { ProcessTable, ProcessTables, TestedFormula } from "../process-table.ts";
+import type { Ingredient, ProcessOption, Recipe } from "../recipe.ts";
+
+/** One thing the safety check found in a recipe. */
+export type Finding = {
+  /** Name of the rule, the same for every finding of its sort: `vinegar-diluted`. */
+  rule: string;
+  /** Danger: not safe to keep on a shelf. Warning: quality, or doubt. Note: good to know. */
+  severity: "danger" | "warning" | "note";
+  /** The part of the recipe: `ingredients.vinegar`, with its line where it is known. */
+  where: string;
+  message: string;
+  source: string;
+};
+
+/** What a rule looks at: the recipe and the tables it points to. */
+export type Subject = {
+  recipe: Recipe;
+  tables: ProcessTables;
+  /** Options whose table exists, with it. */
+  known: { option: ProcessOption; table: ProcessTable }[];
+  /** The tested formula of the first known table that has one. */
+  formula: TestedFormula | undefined;
+  /** True where the recipe means to be kept on a shelf by a canner process. */
+  shelf: boolean;
+};
+
+export type Rule = (subject: Subject) => Finding[];
+
+const GUIDE = "USDA Complete Guide to Home Canning";
+
+/** The publications rules rest on. */
+export const SOURCES = {
+  principles: `${GUIDE}, Guide 1`,
+  tomatoes: `${GUIDE}, Guide 3`,
+  tomatoAcid: "University of Missouri Extension GH1456",
+  pickles: `${GUIDE}, Guide 6`,
+  ferment: `${GUIDE}, Guide 6`,
+  jams: `${GUIDE}, Guide 7`,
+  steam: "Oklahoma State University Extension, atmospheric steam canners",
+  pasteurization: "National Center for Home Food Preservation, low-temperature pasteurization",
+  brine: "extension advice for home-devised brines (from memory)",
+  oil: "extension advice on vegetables in oil (from memory)",
+  thickener: `${GUIDE}, Guide 1 (from memory)`,
+} as const;
+
+/** Where the option stands in the recipe, for a finding. */
+export function optionPlace(option: ProcessOption): string {
+  return `processes.${option.method}-${option.pack}`;
+}
+
+export function ingredientPlace(ingredient: Ingredient): string {
+  return `ingredients.${ingredient.id}`;
+}
+
+export function danger(rule: string, where: string, message: string, source: string): Finding {
+  return { rule, severity: "danger", where, message, source };
+}
+
+export function warning(rule: string, where: string, message: string, source: string): Finding {
+  return { rule, severity: "warning", where, message, source };
+}

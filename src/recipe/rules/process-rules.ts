@@ -1,0 +1,160 @@
+import { pasteurizes, STEAM_LIMIT_MINUTES, STERILE_BELOW_MINUTES } from "../choose-process.ts";
+import type { ProcessTable } from "../process-table.ts";
+import { sourceLine } from "../process-table.ts";
+import { JAR_SIZES } from "../recipe.ts";
+import { danger, type Finding, optionPlace, type Rule, SOURCES, warning } from "./finding.ts";
+
+/** Food that is low in acid unless acid is added or grown in it. Names of produce. */
+const LOW_ACID =
+  /\b(beans?|peas|corn|carrots?|beets?|asparagus|okra|spinach|greens|mushrooms?|potato(es)?|pumpkin|squash|zucchini|cucumbers?|cabbage|peppers?|chiles?|onions?|garlic|cauliflower|broccoli|celery|eggplant|meat|beef|pork|venison|chicken|rabbit|turkey|fish|salmon|trout|shrimp|clams?|bones|stock|broth|eggs?|milk|pasta|rice)\b/i;
+
+/** Low-acid food by its class or by what is in it, given anything but pressure. */
+export const lowAcidBoilingWater: Rule = ({ recipe }) => {
+  const acid = recipe.ingredients.some((one) => one.role === "acid" && !one.optional);
+  const produce = recipe.ingredients.find(
+    (one) => one.role === "produce" && LOW_ACID.test(one.name),
+  );
+  const bare = produce && !acid && recipe.class !== "ferment" && recipe.class !== "seed";
+  if (recipe.class !== "low-acid" && !bare) return [];
+  const food = produce?.name ?? recipe.title;
+  return recipe.processes
+    .filter((option) => option.method !== "pressure")
+    .map((option) =>
+      danger(
+        "low-acid-boiling-water",
+        optionPlace(option),
+        `${food}: low-acid food is safe on a shelf only by pressure; botulism survives boiling`,
+        SOURCES.principles,
+      ),
+    );
+};
+
+/** Every process points to a tested table made for this food and pack, and writes no time. */
+export const untestedProcess: Rule = ({ recipe, tables }) =>
+  recipe.processes.flatMap((option): Finding[] => {
+    const where = optionPlace(option);
+    if (option.writtenMinutes !== undefined) {
+      const message = `${option.writtenMinutes} minutes are written here; times come from a table`;
+      return [danger("untested-time", where, message, SOURCES.principles)];
+    }
+    const table = tables.tables[option.table];
+    if (!table) {
+      const message = `no tested table is called ${option.table}: no tested time stands behind it`;
+      return [danger("untested-time", where, message, SOURCES.principles)];
+    }
+    const source = sourceLine(table.source);
+    const findings: Finding[] = [];
+    const method = option.method === "steam" ? "boiling-water" : option.method;
+    if (table.method !== method) {
+      const message = `the table ${table.id} is for ${table.method}, not ${option.method}`;
+      findings.push(danger("untested-method", where, message, source));
+    }
+    if (!table.packs.includes(option.pack)) {
+      const message = `${option.pack} pack was not tested for ${table.food}`;
+      findings.push(danger("untested-pack", where, message, source));
+    }
+    if (!table.classes.includes(recipe.class)) {
+      const message = `the table was tested for ${table.food}, not for ${recipe.class} food`;
+      findings.push(danger("untested-food", where, message, source));
+    }
+    return findings;
+  });
+
+/** A shelf process needs a published source; without one the food stays in the refrigerator. */
+export const noTestedSource: Rule = ({ recipe, shelf }) => {
+  if (recipe.tested) return [];
+  const message = shelf
+    ? "no tested source is named, so it has no shelf-stable process: keep it refrigerated"
+    : "no tested source is named: a refrigerator food, never shelf-stable";
+  const severity = shelf ? "danger" : "note";
+  return [
+    { rule: "no-tested-source", severity, where: "source", message, source: SOURCES.principles },
+  ];
+};
+
+/** Jars no larger than the largest its table was tested with. */
+export const jarTooLarge: Rule = ({ recipe, known }) =>
+  known.flatMap(({ option, table }) => {
+    const largest = Math.max(...table.rows.flatMap((r) => r.jars.map((j) => JAR_SIZES.indexOf(j))));
+    return recipe.jars
+      .filter((jar) => JAR_SIZES.indexOf(jar) > largest)
+      .filter((jar) => !anotherTakes(jar, known, table))
+      .map((jar) =>
+        danger(
+          "jar-too-large",
+          "jars",
+          `${jar} jars are larger than ${table.food} was tested in (${option.method})`,
+          sourceLine(table.source),
+        ),
+      );
+  });
+
+/** Another option's table tests the jar: then the smaller table merely does not offer it. */
+function anotherTakes(jar: string, known: { table: ProcessTable }[], table: ProcessTable): boolean {
+  return known.some(
+    (one) => one.table !== table && one.table.rows.some((row) => row.jars.some((j) => j === jar)),
+  );
+}
+
+/** Headspace as the table was tested with. */
+export const headspace: Rule = ({ recipe, known }) => {
+  const off = known.find(({ table }) => table.headspaceIn !== recipe.headspaceIn);
+  if (!off) return [];
+  return [
+    danger(
+      "headspace",
+      "headspaceIn",
+      `headspace is ${recipe.headspaceIn ?? "not given"} in; ${off.table.food} was tested at ` +
+        `${off.table.headspaceIn} in`,
+      sourceLine(off.table.source),
+    ),
+  ];
+};
+
+/** Steam runs dry after 45 minutes, altitude's addition included. */
+export const steamTooLong: Rule = ({ known }) =>
+  known
+    .filter(({ option }) => option.method === "steam")
+    .flatMap(({ option, table }) => {
+      const shortest = Math.min(...table.rows.map((row) => row.minutes[0] ?? 0));
+      const longest = Math.max(...table.rows.flatMap((row) => row.minutes));
+      if (longest <= STEAM_LIMIT_MINUTES) return [];
+      const message =
+        `up to ${longest} minutes are needed; a steam canner may run ` +
+        `${STEAM_LIMIT_MINUTES} at most`;
+      const make = shortest > STEAM_LIMIT_MINUTES ? danger : warning;
+      return [make("steam-too-long", optionPlace(option), message, SOURCES.steam)];
+    });
+
+/** Low-temperature pasteurization only where the tested recipe offers it. */
+export const pasteurization: Rule = ({ recipe, tables }) => {
+  if (pasteurizes(recipe, tables)) return [];
+  return recipe.processes
+    .filter((option) => option.method === "low-temperature")
+    .map((option) =>
+      danger(
+        "pasteurization",
+        optionPlace(option),
+        "low-temperature pasteurization is only for the cucumber pickles whose recipe offers it",
+        SOURCES.pasteurization,
+      ),
+    );
+};
+
+/** Jars sterilized empty wherever a process may be under ten minutes. */
+export const sterileJars: Rule = ({ recipe, known }) => {
+  const short = known.find(
+    ({ option, table }) =>
+      (option.method === "boiling-water" || option.method === "steam") &&
+      table.rows.some((row) => row.minutes.some((m) => m < STERILE_BELOW_MINUTES)),
+  );
+  if (!short || recipe.critical.some((factor) => factor.id === "sterile-jars")) return [];
+  return [
+    danger(
+      "sterile-jars",
+      "stages",
+      `a process under ${STERILE_BELOW_MINUTES} minutes wants sterile jars; no stage asks for them`,
+      SOURCES.principles,
+    ),
+  ];
+};
