@@ -1,5 +1,5 @@
 import type { Reckoned } from "../reckon/reckoned.ts";
-import { rounded } from "../reckon/reckoned.ts";
+import { rounded, withCommas } from "../reckon/reckoned.ts";
 
 /** Decimals a value is shown with, by its unit; JSON carries four. */
 const DECIMALS: Record<string, number> = {
@@ -15,11 +15,7 @@ const DECIMALS: Record<string, number> = {
 const JSON_DECIMALS = 4;
 
 function shown(value: number, unit: string): string {
-  const decimals = DECIMALS[unit] ?? 2;
-  return value.toLocaleString("en-US", {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-  });
+  return withCommas(value, DECIMALS[unit] ?? 2);
 }
 
 /** Extra fields as plain lines, by name; what is not listed appears only in JSON. */
@@ -29,7 +25,7 @@ const EXTRA_LINES: Record<string, (value: number) => string> = {
   salometer: (value) => `${value.toFixed(1)} degrees salometer`,
   gramsPerLitre: (value) => `${value.toFixed(1)} g of salt in a litre of brine`,
   tablespoons: (value) => `${value.toFixed(1)} tablespoons of canning salt`,
-  millilitres: (value) => `${Math.round(value).toLocaleString("en-US")} mL of syrup`,
+  millilitres: (value) => `${withCommas(value)} mL of syrup`,
   waterPhasePercent: (value) => `${value.toFixed(2)} % of the water phase`,
   acidGramsPerKg: (value) => `${value.toFixed(1)} g of acetic acid for each kg of produce`,
   ph: (value) => `pH about ${value.toFixed(1)}`,

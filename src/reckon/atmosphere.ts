@@ -1,6 +1,7 @@
 import type { Outcome } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
+import { withCommas } from "./reckoned.ts";
 import { FT_PER_M, KPA_PER_PSI } from "./units.ts";
 
 /** Where people cook: from the shore of the lowest lake to the highest towns. */
@@ -37,7 +38,7 @@ export function altitudeOfPressureFt(pressureKpa: number): number {
 /** The altitude itself, or an error where nobody cooks. */
 export function checkedAltitudeFt(altitudeFt: number): Outcome<number> {
   if (altitudeFt >= LOWEST_FT && altitudeFt <= HIGHEST_FT) return ok(altitudeFt);
-  const said = Math.round(altitudeFt).toLocaleString("en-US");
+  const said = withCommas(altitudeFt);
   return fail(
     `--altitude: ${said} ft is outside -1,500 to 16,500 ft, where people cook; ` +
       "check the number and its unit",

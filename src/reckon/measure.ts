@@ -2,6 +2,7 @@
 
 import { findHouseholdWeight, gramsPerMl } from "./household-weights.ts";
 import type { Quantity } from "./quantity.ts";
+import { withCommas } from "./reckoned.ts";
 import { G_PER_LB, ML_PER_CUP, ML_PER_QUART, ML_PER_TBSP, ML_PER_TSP } from "./units.ts";
 
 type Measure = { one: string; many: string; ml: number; fractions: readonly number[] };
@@ -52,12 +53,24 @@ function spoken(count: number, measure: Measure): string {
   return `${mixedNumber(count)} ${count > 1 + 1e-6 ? measure.many : measure.one}`;
 }
 
-/** Which measures are reached for, by size of the amount, and the pairs that go together. */
-function measuresFor(volumeMl: number): [Measure, Measure | null] {
-  if (volumeMl >= 12 * ML_PER_CUP - 1e-6) return [QUART, CUP];
-  if (volumeMl >= ML_PER_CUP / 4 - 1e-6) return [CUP, TABLESPOON];
-  if (volumeMl >= ML_PER_TBSP - 1e-6) return [TABLESPOON, TEASPOON];
-  return [TEASPOON, null];
+/** Level measures: an amount a hair short of a cup is a cup. */
+const HAIR = 0.99;
+
+/**
+ * Which measure is reached for, by size of the amount; the one that fills it up, and how much of
+ * that: no more than the step between the large one's marks.
+ */
+function measuresFor(volumeMl: number): { large: Measure; small: Measure | null; mostMl: number } {
+  if (volumeMl >= 12 * ML_PER_CUP * HAIR) {
+    return { large: QUART, small: CUP, mostMl: ML_PER_QUART };
+  }
+  if (volumeMl >= (ML_PER_CUP / 4) * HAIR) {
+    return { large: CUP, small: TABLESPOON, mostMl: ML_PER_CUP / 4 };
+  }
+  if (volumeMl >= ML_PER_TBSP * HAIR) {
+    return { large: TABLESPOON, small: TEASPOON, mostMl: ML_PER_TBSP };
+  }
+  return { large: TEASPOON, small: null, mostMl: 0 };
 }
 
 /** Counts of a measure near an amount: every fraction from one whole below to one above. */
@@ -65,33 +78,33 @@ function counts(measure: Measure, volumeMl: number): number[] {
   const whole = Math.floor(volumeMl / measure.ml + 1e-9);
   return [whole - 1, whole, whole + 1]
     .flatMap((count) => measure.fractions.map((fraction) => count + fraction))
-    .filter((count) => count >= 0);
+    .filter((count) => count > 0);
 }
 
 type Candidate = { ml: number; parts: string[]; pieces: number };
 
 function candidates(volumeMl: number): Candidate[] {
-  const [large, small] = measuresFor(volumeMl);
+  const { large, small, mostMl } = measuresFor(volumeMl);
   return counts(large, volumeMl).flatMap((count) => {
     const base = count * large.ml;
-    const first = count > 0 ? [spoken(count, large)] : [];
     const pieces = Number.isInteger(count) ? 1 : 2;
-    const alone: Candidate = { ml: base, parts: first, pieces };
+    const alone: Candidate = { ml: base, parts: [spoken(count, large)], pieces };
     if (!small || volumeMl <= base) return [alone];
-    const added = counts(small, volumeMl - base)
-      .filter((extra) => extra > 0 && extra * small.ml < large.ml)
+    const filled = counts(small, volumeMl - base)
+      .filter((extra) => extra * small.ml < mostMl)
       .map((extra) => ({
         ml: base + extra * small.ml,
-        parts: [...first, spoken(extra, small)],
+        parts: [...alone.parts, spoken(extra, small)],
         pieces: pieces + 2 + (Number.isInteger(extra) ? 0 : 1),
       }));
-    return [alone, ...added];
+    return [alone, ...filled];
   });
 }
 
 /**
  * A volume in mL as measured out in a kitchen: `3 1/2 cups`, `1/4 cup + 1 tablespoon`,
- * `1/8 teaspoon`; within 2 %, or as near as cups and spoons come. With `atLeast` never less than
+ * `1/8 teaspoon`; within 2 %, or as near as cups and
+ * spoons come (7 % from a quarter cup up). With `atLeast` never less than
  * the amount: what acid and salt need.
  */
 export function formatVolume(volumeMl: number, options: { atLeast?: boolean } = {}): string {
@@ -101,7 +114,7 @@ export function formatVolume(volumeMl: number, options: { atLeast?: boolean } = 
   }
   const low = options.atLeast ? volumeMl * (1 - 1e-6) : 0;
   const error = (one: Candidate) => Math.abs(one.ml - volumeMl) / volumeMl;
-  const usable = candidates(volumeMl).filter((one) => one.parts.length > 0 && one.ml >= low);
+  const usable = candidates(volumeMl).filter((one) => one.ml >= low);
   const close = usable.filter((one) => error(one) <= CLOSE_ENOUGH);
   const ranked = close.length > 0 ? close : usable;
   ranked.sort((a, b) =>
@@ -114,7 +127,7 @@ export function formatVolume(volumeMl: number, options: { atLeast?: boolean } = 
 export function formatGrams(grams: number): string {
   if (grams < 10) return `${Math.round(grams * 10) / 10} g`;
   const step = grams < 1000 ? 1 : 5;
-  return `${(Math.round(grams / step) * step).toLocaleString("en-US")} g`;
+  return `${withCommas(Math.round(grams / step) * step)} g`;
 }
 
 /** A weight as said over a scale: `3 lb 4 oz (1,475 g)`, `12 lb (5,445 g)`, `1 1/2 oz (43 g)`. */

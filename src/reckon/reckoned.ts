@@ -21,3 +21,10 @@ export function rounded(value: number, decimals: number): number {
   const factor = 10 ** decimals;
   return Math.round(value * factor) / factor;
 }
+
+/** A number with so many decimals and commas at the thousands: `4,358`, `80.59`. */
+export function withCommas(value: number, decimals = 0): string {
+  const [whole = "", fraction] = value.toFixed(decimals).split(".");
+  const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ",");
+  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+}
