@@ -1,0 +1,248 @@
+/**
+ * What comes due and when: worked out from the state and the present, so a crash loses nothing.
+ * An item is recorded once, under its key; alarms ring until someone answers them.
+ */
+import { LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
+import { nextMatch } from "./cron.ts";
+import type { DatedFact } from "./events.ts";
+import { clockEndsAt, completesAt, current, isLost, OFF_PROCESS_LIMIT_MS } from "./kept.ts";
+import { warmUpAt } from "./next-load.ts";
+import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
+import { readyAt } from "./settle.ts";
+import { endsAt } from "./stage-run.ts";
+import { KINDS } from "./stages/kinds.ts";
+import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
+
+export type DueWhat =
+  | "min"
+  | "max"
+  | "end"
+  | "half"
+  | "read"
+  | "off"
+  | "check"
+  | "late"
+  | "start"
+  | "timer"
+  | "reminder"
+  | "warm-up";
+
+export type DueItem = {
+  /** `owner/stage/what`, or the id of a timer or reminder. */
+  key: string;
+  at: number;
+  rank: "alarm" | "prompt";
+  what: DueWhat;
+  owner?: Owner;
+  run?: StageRun;
+};
+
+/** Everything still to come due, soonest first; what is already recorded is left out. */
+export function agenda(state: State, now: number): DueItem[] {
+  const items: DueItem[] = [];
+  for (const owner of activeOwners(state)) {
+    if (!isLoad(owner) && owner.state === "abandoned") continue;
+    for (const run of owner.stages) items.push(...runItems(state, owner, run));
+    if (!isLoad(owner)) items.push(...waitingItems(state, owner, now));
+  }
+  for (const batch of Object.values(state.batches)) items.push(...dateItems(batch));
+  for (const timer of Object.values(state.timers)) {
+    if (timer.state === "running") {
+      items.push({ key: timer.id, at: timer.endsAt, rank: "alarm", what: "timer" });
+    }
+  }
+  for (const reminder of Object.values(state.reminders)) {
+    if (reminder.state !== "waiting") continue;
+    const at = kitchenTimeOf(state, reminder.wallMs);
+    items.push({ key: reminder.id, at, rank: "alarm", what: "reminder" });
+  }
+  return items.filter((item) => state.due[item.key] === undefined).sort((a, b) => a.at - b.at);
+}
+
+/** The soonest moment anything comes due; undefined where nothing will. */
+export function nextDueAt(state: State, now: number): number | undefined {
+  return agenda(state, now)[0]?.at;
+}
+
+/** What has come due by now, as facts with their true times. */
+export function comeDue(state: State, now: number): DatedFact[] {
+  return agenda(state, now)
+    .filter((item) => item.at <= now && item.what !== "warm-up")
+    .map((item) => ({ type: "due", key: item.key, rings: item.rank === "alarm", t: item.at }));
+}
+
+function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
+  if (run.state === "complete") return endItem(owner, run);
+  if (run.state !== "running") return [];
+  const rules = KINDS[run.spec.kind];
+  const base = `${owner.id}/${run.id}`;
+  const items: DueItem[] = [];
+  const add = (what: DueWhat, at: number, rank: DueItem["rank"], key: string) => {
+    items.push({ key, at, rank, what, owner, run });
+  };
+  const { window } = run.spec;
+  if (window && run.startedAt !== undefined && rules.ends === "window") {
+    if (window.minMinutes === window.maxMinutes) {
+      add("end", run.startedAt + window.minMinutes * MINUTE_MS, "alarm", `${base}/end/0`);
+    } else {
+      const rank = run.spec.kind === "rest" ? "alarm" : "prompt";
+      add("min", run.startedAt + window.minMinutes * MINUTE_MS, rank, `${base}/min`);
+      add("max", run.startedAt + window.maxMinutes * MINUTE_MS, "alarm", `${base}/max`);
+    }
+  }
+  for (const check of run.spec.checks ?? []) {
+    const from = Math.max(run.startedAt ?? 0, run.checkedAt ?? 0);
+    const wall = nextMatch(check.cron, wallOf(state, from), state.zone);
+    if (wall !== undefined) {
+      add("check", kitchenTimeOf(state, wall), "prompt", `${base}/check/${wall / MINUTE_MS}`);
+    }
+  }
+  if (run.kept) items.push(...keptItems(owner, run));
+  return items;
+}
+
+/** The end of a clock is told even where the stage ended with it. */
+function endItem(owner: Owner, run: StageRun): DueItem[] {
+  const rules = KINDS[run.spec.kind];
+  const fixed = run.spec.window?.minMinutes === run.spec.window?.maxMinutes;
+  const bySelf =
+    rules.ends === "kept-time" ||
+    rules.ends === "wait-after-sign" ||
+    (rules.ends === "sign" && (run.kept?.needMinutes ?? 0) > 0) ||
+    (rules.ends === "window" && run.spec.window !== undefined && fixed);
+  if (!bySelf || run.endedShort || run.endedAt === undefined) return [];
+  const end = run.kept ? completesAt(run.kept) : run.endedAt;
+  if (end === undefined || end !== run.endedAt) return [];
+  const round = run.kept ? run.kept.stretches.length : 0;
+  return [
+    { key: `${owner.id}/${run.id}/end/${round}`, at: end, rank: "alarm", what: "end", owner, run },
+  ];
+}
+
+function keptItems(owner: Owner, run: StageRun): DueItem[] {
+  const { kept } = run;
+  if (!kept) return [];
+  const base = `${owner.id}/${run.id}`;
+  const round = kept.stretches.length;
+  const items: DueItem[] = [];
+  const end = endsAt(run);
+  if (end !== undefined && kept.needMinutes > 0) {
+    items.push({ key: `${base}/end/${round}`, at: end, rank: "alarm", what: "end", owner, run });
+  }
+  const stretch = current(kept);
+  const clockEnd = clockEndsAt(kept);
+  if (stretch && clockEnd !== undefined && run.spec.kind === "process") {
+    if (kept.readAt) {
+      const last = kept.readAt.at(-1) ?? stretch.from;
+      const at = Math.min(
+        last + LOW_TEMPERATURE_READ_MINUTES * MINUTE_MS,
+        Math.max(last, clockEnd),
+      );
+      const key = `${base}/read/${round}/${kept.readAt.length}`;
+      items.push({ key, at, rank: "prompt", what: "read", owner, run });
+    } else {
+      const half = stretch.from + (kept.needMinutes * MINUTE_MS) / 2;
+      items.push({
+        key: `${base}/half/${round}`,
+        at: half,
+        rank: "prompt",
+        what: "half",
+        owner,
+        run,
+      });
+    }
+  }
+  const last = kept.stretches.at(-1);
+  if (isLost(kept) && last?.to !== undefined && run.spec.kind === "process") {
+    const at = last.to + OFF_PROCESS_LIMIT_MS + 1;
+    items.push({ key: `${base}/off/${round}`, at, rank: "alarm", what: "off", owner, run });
+  }
+  return items;
+}
+
+/** Stages that wait: one that is late after the one before, or that should be started soon. */
+function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
+  const items: DueItem[] = [];
+  const warm = warmUpAt(state, batch, now);
+  if (warm !== undefined) {
+    const key = `${batch.id}/warm-up/${batch.loads.length}`;
+    items.push({ key, at: warm, rank: "prompt", what: "warm-up", owner: batch });
+  }
+  for (const run of batch.stages) {
+    if (run.state !== "waiting") continue;
+    for (const after of run.spec.after) {
+      const end = runOf(batch, after.stage)?.endedAt;
+      if (end === undefined || after.atMostMinutes === undefined) continue;
+      const at = end + after.atMostMinutes * MINUTE_MS;
+      const key = `${batch.id}/${run.id}/late`;
+      items.push({ key, at, rank: "alarm", what: "late", owner: batch, run });
+    }
+    const start = startByWordAt(state, batch, run, now);
+    if (start !== undefined) {
+      const key = `${batch.id}/${run.id}/start`;
+      items.push({ key, at: start, rank: "prompt", what: "start", owner: batch, run });
+    }
+  }
+  return items;
+}
+
+/**
+ * When a stage that waits for a word should be begun so as to be ready with the long rest beside
+ * it; undefined where nothing beside it has a window that runs.
+ */
+export function startByWordAt(
+  state: State,
+  batch: Batch,
+  run: StageRun,
+  now: number,
+): number | undefined {
+  if (run.spec.start !== "word") return undefined;
+  const ready = readyAt(state, batch, run, now);
+  if (ready === undefined) return undefined;
+  for (const other of batch.stages) {
+    const { window } = other.spec;
+    if (other.state !== "running" || !window || other.startedAt === undefined) continue;
+    if (KINDS[other.spec.kind].ends !== "window") continue;
+    const end = other.startedAt + window.minMinutes * MINUTE_MS;
+    return Math.max(ready, end - run.spec.typicalMinutes * MINUTE_MS);
+  }
+  return undefined;
+}
+
+/** Dates of what is on the shelf: ready to open, and best by. */
+function dateItems(batch: Batch): DueItem[] {
+  if (batch.state === "abandoned") return [];
+  const items: DueItem[] = [];
+  for (const run of batch.stages) {
+    const { window, kind } = run.spec;
+    if (run.state !== "running" || run.startedAt === undefined || !window) continue;
+    if (KINDS[kind].ends !== "date") continue;
+    const what = kind === "cure" ? "min" : "max";
+    const minutes = kind === "cure" ? window.minMinutes : window.maxMinutes;
+    const key = `${batch.id}/${run.id}/${what}`;
+    const at = run.startedAt + minutes * MINUTE_MS;
+    items.push({ key, at, rank: "prompt", what, owner: batch, run });
+  }
+  return items;
+}
+
+/** The clock a stage shows: when it began, when it is due, and whether it stands still. */
+export type Clock = { from: number; dueAt: number; lost: boolean };
+
+/** What to show for a running stage that has a clock; undefined where it has none. */
+export function clockOf(run: StageRun): Clock | undefined {
+  if (run.state !== "running") return undefined;
+  const { kept, startedAt } = run;
+  const { window } = run.spec;
+  if (kept && kept.needMinutes > 0) {
+    const stretch = kept.stretches.at(-1);
+    if (!stretch) return undefined;
+    const dueAt = stretch.from + kept.needMinutes * MINUTE_MS;
+    return { from: stretch.from, dueAt, lost: stretch.to !== undefined };
+  }
+  if (window && startedAt !== undefined && KINDS[run.spec.kind].ends !== "count") {
+    return { from: startedAt, dueAt: startedAt + window.minMinutes * MINUTE_MS, lost: false };
+  }
+  return undefined;
+}

@@ -1,0 +1,121 @@
+/** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
+import { altitudeFacts } from "./decide-kitchen.ts";
+import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
+import type { DatedFact, GaugeRecord } from "./events.ts";
+import { GAUGE_OFF_LIMIT_PSI } from "./next-load.ts";
+import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { type Question, questions, seasonOf } from "./questions.ts";
+
+/** A yes or no to the question that is open; with none open it records nothing. */
+export function decideYesNo(deciding: Deciding, yes: boolean): Outcome {
+  const question = openQuestion(deciding);
+  if (!question) return { kind: "tell" };
+  const facts = yesNoFacts(deciding, question, yes);
+  if (!facts) return refused(question.text);
+  return done(...facts);
+}
+
+/** The question that was asked last and still waits. */
+function openQuestion(deciding: Deciding): Question | undefined {
+  return questions(deciding.state)[0];
+}
+
+function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): DatedFact[] | undefined {
+  const { now, state } = deciding;
+  const about = question.about ?? "";
+  switch (question.kind) {
+    case "factor":
+      return [
+        { type: "confirmed", batch: about, factor: question.detail ?? "", held: yes, t: now },
+      ];
+    case "cover":
+    case "still-covered":
+      return [{ type: "cover", load: about, covered: yes, t: now }];
+    case "gap":
+      return [{ type: "vouched", load: about, gap: 0, held: yes, t: now }];
+    case "end":
+      return [{ type: "end-answer", load: about, yes, t: now }];
+    case "gauge-tested": {
+      const season = seasonOf(state, now);
+      const gauge: GaugeRecord = yes
+        ? { kind: "dial", testedSeason: season }
+        : { kind: "dial", untestedSeason: season };
+      return [{ type: "gauge-set", canner: about, gauge, t: now }];
+    }
+    case "gauge-off": {
+      if (yes) return undefined;
+      return [{ type: "gauge-set", canner: about, gauge: trueGauge(deciding, 0), t: now }];
+    }
+    case "seals":
+      return undefined;
+    default:
+      return undefined;
+  }
+}
+
+function trueGauge(deciding: Deciding, readsHighPsi: number): GaugeRecord {
+  return { kind: "dial", testedSeason: seasonOf(deciding.state, deciding.now), readsHighPsi };
+}
+
+/** A bare number or name, understood by the question that waits for it. */
+export function decideAnswer(deciding: Deciding): Outcome {
+  const { value } = deciding.wish.command.slots as { value: number | string };
+  const question = openQuestion(deciding);
+  if (!question) return refused("I have not asked anything just now.");
+  const number = typeof value === "number" ? value : Number(value);
+  const words = String(value).toLowerCase();
+  switch (question.kind) {
+    case "altitude":
+      if (Number.isNaN(number)) return refused(question.text);
+      return altitudeFacts(deciding, number);
+    case "gauge":
+      return gaugeAnswer(deciding, question, words);
+    case "gauge-tested":
+    case "gauge-off":
+      return gaugeOffAnswer(deciding, question, number);
+    case "seals":
+      return sealsAnswer(deciding, number, words);
+    case "disposition":
+      return dispositionAnswer(deciding, question, words);
+    default:
+      return refused(`${question.text} Say yes or no.`);
+  }
+}
+
+function gaugeAnswer(deciding: Deciding, question: Question, words: string): Outcome {
+  const kind = /dial/.test(words) ? "dial" : /weight/.test(words) ? "weighted" : undefined;
+  if (!kind) return refused(question.text);
+  const gauge: GaugeRecord = { kind };
+  return done({ type: "gauge-set", canner: question.about ?? "", gauge, t: deciding.now });
+}
+
+function gaugeOffAnswer(deciding: Deciding, question: Question, pounds: number): Outcome {
+  if (Number.isNaN(pounds) || Math.abs(pounds) > 10) return refused(question.text);
+  const canner = question.about ?? "";
+  const gauge = trueGauge(deciding, pounds);
+  if (Math.abs(pounds) > GAUGE_OFF_LIMIT_PSI) {
+    return refused(
+      "A dial that is off by more than two pounds has to be replaced. Use a weighted gauge, or have it changed first.",
+    );
+  }
+  return done({ type: "gauge-set", canner, gauge, t: deciding.now });
+}
+
+function sealsAnswer(deciding: Deciding, number: number, words: string): Outcome {
+  const command = deciding.wish.command;
+  if (/\b(none|all|every)/.test(words)) {
+    const sealed = { ...command, intent: "sealed" as const, slots: { all: true as const } };
+    return decideSealed({ ...deciding, wish: { command: sealed } });
+  }
+  if (Number.isNaN(number)) return refused("Say the numbers of the jars that did not seal.");
+  const failed = { ...command, intent: "seal-failed" as const, slots: { jars: [number] } };
+  return decideSealFailed({ ...deciding, wish: { command: failed } });
+}
+
+function dispositionAnswer(deciding: Deciding, question: Question, words: string): Outcome {
+  const what = question.choices?.find((choice) => words.includes(choice.slice(0, 6)));
+  if (!what) return refused(question.text);
+  const slots = { what: what as "reprocess" };
+  const command = { ...deciding.wish.command, intent: "disposition" as const, slots };
+  return decideDisposition({ ...deciding, wish: { command } });
+}

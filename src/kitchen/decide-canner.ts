@@ -1,0 +1,241 @@
+/** Deciding on a canner's signs: steam, pressure, temperature, low water. */
+import { jellingPoint, judgeBoil } from "../reckon/boiling.ts";
+import { candidates, choicesOf, earliestSign, isReady } from "./decide-stages.ts";
+import type { DatedFact } from "./events.ts";
+import { gaugeTargetPsi } from "./evolve-signs.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
+import { GAUGE_OFF_LIMIT_PSI } from "./next-load.ts";
+import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
+import { isLoad, type Owner, runOfKind } from "./owners.ts";
+import { isOver } from "./stage-run.ts";
+import type { Load, StageRun } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
+
+const PSI_PER_KPA = 0.1450377;
+/** What a home canner's gauge can show, psi; more is a slip of the tongue or of the ear. */
+const HIGHEST_PSI = 25;
+/** What a kitchen thermometer can truly read in food or water here, degrees Fahrenheit. */
+const PLAUSIBLE_F = { min: 10, max: 320 };
+
+function inCannerNow(load: Load): boolean {
+  return load.loadedAt !== undefined && load.unloadedAt === undefined;
+}
+
+/** The one loaded canner of some methods that a report is about, or the question which. */
+function oneLoad(
+  deciding: Deciding,
+  methods: string[],
+  nothing: string,
+): { load: Load } | { outcome: Outcome } {
+  const slots = deciding.wish.command.slots as { target?: string };
+  const open = candidates(deciding, slots.target, (owner, run) => {
+    if (!isLoad(owner) || run.spec.kind !== "process" || !inCannerNow(owner)) return false;
+    return methods.includes(owner.terms?.method ?? "");
+  });
+  const [one] = open;
+  if (!one || !isLoad(one.owner)) return { outcome: refused(nothing) };
+  if (open.length > 1) {
+    const choices = choicesOf(deciding.state, open);
+    return { outcome: askWhich(deciding.wish, "Which canner:", choices) };
+  }
+  return { load: one.owner };
+}
+
+function when(deciding: Deciding): { t: number } | { outcome: Outcome } {
+  const slots = deciding.wish.command.slots as { at?: string };
+  const at = happenedAt(deciding.state, slots, deciding.now);
+  return at.ok ? { t: at.t } : { outcome: refused(at.reason) };
+}
+
+export function decideVenting(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(deciding, ["pressure", "steam"], "No canner is waiting for steam.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const vent = runOfKind(load, "vent");
+  if (vent?.kept && current(vent.kept) && !isOver(vent))
+    return refused("I have it venting already.");
+  if (vent && isOver(vent)) return refused("It has had its ten minutes of steam.");
+  return done({ type: "steam", load: load.id, t: Math.max(at.t, load.loadedAt ?? 0) });
+}
+
+/** Minutes of venting still to go, where the vent has not had its time. */
+function ventLeft(load: Load, now: number): number | undefined {
+  const vent = runOfKind(load, "vent");
+  if (!vent || isOver(vent)) return undefined;
+  const stretch = vent.kept && current(vent.kept);
+  return stretch ? Math.ceil(10 - (now - stretch.from) / MINUTE_MS) : 10;
+}
+
+/** Why a pressure process may not begin (again) now; undefined where it may. */
+function cannotPressurize(load: Load, now: number): string | undefined {
+  const left = ventLeft(load, now);
+  if (left !== undefined) {
+    return `Steam has to pour from the open vent for ten minutes first: ${left} to go.`;
+  }
+  if (Math.abs(load.gauge?.readsHighPsi ?? 0) > GAUGE_OFF_LIMIT_PSI) {
+    return "That dial is off by more than two pounds. It has to be replaced before it can time a process.";
+  }
+  const kept = runOfKind(load, "process")?.kept;
+  if (kept && offMs(kept, now) > OFF_PROCESS_LIMIT_MS) {
+    return "It has been under its pressure for over two hours, so it is not started over. Refrigerate, freeze or discard those jars.";
+  }
+  return undefined;
+}
+
+export function decidePressure(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as { value: number; unit: string };
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const psi = slots.unit === "kPa" ? slots.value * PSI_PER_KPA : slots.value;
+  if (!(psi >= 0 && psi <= HIGHEST_PSI)) {
+    return refused(`${slots.value} ${slots.unit} can't be right. What does the gauge show?`);
+  }
+  const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const process = runOfKind(load, "process");
+  const target = gaugeTargetPsi(load) ?? Number.POSITIVE_INFINITY;
+  if (process && !isOver(process) && psi >= target) {
+    const reason = cannotPressurize(load, deciding.now);
+    if (reason) return refused(reason);
+  }
+  const t = process ? Math.max(at.t, earliestSign({ owner: load, run: process })) : at.t;
+  return done({ type: "pressure", load: load.id, psi: Math.round(psi * 100) / 100, t });
+}
+
+export function decideRocking(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const process = runOfKind(load, "process");
+  if (!process || isOver(process)) return refused("That process is over.");
+  if (process.kept && current(process.kept)) return refused("I have it timed already.");
+  if (load.gauge?.kind === "dial") return refused("That canner has a dial. What does it show?");
+  const reason = cannotPressurize(load, deciding.now);
+  if (reason) return refused(reason);
+  const t = Math.max(at.t, earliestSign({ owner: load, run: process }));
+  return done({ type: "rocking", load: load.id, t });
+}
+
+export function decidePressureLost(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(deciding, ["pressure", "steam"], "No pressure canner is loaded.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const vent = runOfKind(load, "vent");
+  if (load.terms?.method === "steam" || (vent?.kept && current(vent.kept) && !isOver(vent))) {
+    return done({ type: "steam-lost", load: load.id, t: at.t });
+  }
+  const process = runOfKind(load, "process");
+  if (!process?.kept || !current(process.kept)) return refused("It is not timed yet.");
+  if (isOver(process) && at.t >= (process.endedAt ?? 0)) {
+    return refused("Its time was already full.");
+  }
+  return done({ type: "pressure-lost", load: load.id, t: at.t });
+}
+
+export function decideWaterLow(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(
+    deciding,
+    ["boiling-water", "low-temperature", "pressure", "steam"],
+    "No canner is loaded.",
+  );
+  if ("outcome" in found) return found.outcome;
+  return done({ type: "water-low", load: found.load.id, t: at.t });
+}
+
+/** What a temperature may be of: a canner, a pot on the heat, or a crock. */
+function takesTemperature(deciding: Deciding) {
+  return (owner: Owner, run: StageRun): boolean => {
+    if (isLoad(owner)) {
+      if (run.id === "canner") return run.state === "running";
+      return run.spec.kind === "process" && inCannerNow(owner) && !isOver(run);
+    }
+    const long = run.spec.kind === "ferment" || run.spec.kind === "rest";
+    if (run.spec.kind === "heat") return run.state === "running" || isReady(deciding, owner, run);
+    return long && run.state === "running";
+  };
+}
+
+export function decideTemperature(deciding: Deciding): Outcome {
+  const { state, wish } = deciding;
+  const slots = wish.command.slots as { value: number; unit: "F" | "C"; target?: string };
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const temperatureF = slots.unit === "C" ? slots.value * 1.8 + 32 : slots.value;
+  if (!(temperatureF >= PLAUSIBLE_F.min && temperatureF <= PLAUSIBLE_F.max)) {
+    return refused(`${slots.value} degrees can't be right. What does the thermometer show?`);
+  }
+  const open = candidates(deciding, slots.target, takesTemperature(deciding));
+  const [one] = open;
+  const rounded = Math.round(temperatureF * 10) / 10;
+  if (!one) {
+    const what = slots.target ?? "temperature";
+    return done({ type: "temperature", owner: null, what, temperatureF: rounded, t: at.t });
+  }
+  if (open.length > 1) {
+    const guided = open.filter((each) => isLoad(each.owner) && each.run.spec.kind === "process");
+    const low = guided.find(
+      (each) => isLoad(each.owner) && each.owner.terms?.method === "low-temperature",
+    );
+    if (!low) return askWhich(wish, "Which is that:", choicesOf(state, open));
+    return done(...temperatureFacts(deciding, low, rounded, at.t));
+  }
+  return done(...temperatureFacts(deciding, one, rounded, at.t));
+}
+
+function temperatureFacts(
+  deciding: Deciding,
+  one: { owner: Owner; run: StageRun },
+  temperatureF: number,
+  t: number,
+): DatedFact[] {
+  const { state } = deciding;
+  const { owner, run } = one;
+  const what = isLoad(owner) ? "canner" : (run.spec.pot ?? run.spec.title);
+  const facts: DatedFact[] = [{ type: "temperature", owner: owner.id, what, temperatureF, t }];
+  const until = run.spec.heat?.until;
+  const altitude = state.kitchen.altitudeFt;
+  const notYet = run.kept !== undefined && !current(run.kept);
+  if (typeof until === "object" && temperatureF >= until.temperatureF && notYet) {
+    const type = run.id === "canner" ? "stage-done" : "boil";
+    facts.push(
+      type === "boil"
+        ? { type, owner: owner.id, stage: run.id, covered: null, t }
+        : { type, owner: owner.id, stage: run.id, t },
+    );
+  }
+  if (until === "jelling-point" && altitude !== null && notYet) {
+    const jells = jellingPoint(altitude);
+    if (jells.ok && temperatureF >= jells.value.value) {
+      facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t });
+    }
+  }
+  facts.push(...doubt(deciding, one, temperatureF, t));
+  return facts;
+}
+
+/** A boil measured more than weather explains from where the altitude puts it casts doubt. */
+function doubt(
+  deciding: Deciding,
+  one: { owner: Owner; run: StageRun },
+  temperatureF: number,
+  t: number,
+): DatedFact[] {
+  const altitude = deciding.state.kitchen.altitudeFt;
+  const { owner, run } = one;
+  if (altitude === null || !isLoad(owner) || owner.terms?.method !== "boiling-water") return [];
+  if (!run.kept || !current(run.kept)) return [];
+  const judged = judgeBoil(temperatureF, altitude);
+  if (!judged.doubt) return [];
+  const expected = judged.expectedF.toFixed(1);
+  const detail = `a full boil read ${temperatureF} F; at ${altitude} ft about ${expected} F is usual`;
+  return [{ type: "altitude-doubt", owner: owner.id, detail, t }];
+}

@@ -1,0 +1,327 @@
+/** Deciding on stages: done, boiling, off the boil, and what each of these may mean just now. */
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
+import { find, loadName, ownerName } from "./names.ts";
+import {
+  askNumber,
+  askWhich,
+  askYes,
+  type Choice,
+  type Deciding,
+  done,
+  happenedAt,
+  type Outcome,
+  refused,
+} from "./outcome.ts";
+import { activeOwners, isLoad, type Owner, runOfKind } from "./owners.ts";
+import { readyAt } from "./settle.ts";
+import { shelves } from "./shelves.ts";
+import { isOver } from "./stage-run.ts";
+import { KINDS } from "./stages/kinds.ts";
+import type { Load, StageRun, State } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
+
+export type Candidate = { owner: Owner; run: StageRun };
+
+/** "the Provider dilled green beans: boil the brine", short where it can be. */
+export function candidateLabel(state: State, candidate: Candidate): string {
+  const { owner, run } = candidate;
+  if (isLoad(owner)) return state.kitchen.canners.length > 1 ? owner.canner : "the canner";
+  const pot = run.spec.pot ?? run.spec.title;
+  const others = activeOwners(state).filter((one) => !isLoad(one));
+  return others.length > 1 ? `${ownerName(state, owner)}: ${pot}` : `the ${pot}`;
+}
+
+/** Stages of running things that satisfy a test, narrowed to what a target names. */
+export function candidates(
+  deciding: Deciding,
+  target: string | undefined,
+  test: (owner: Owner, run: StageRun) => boolean,
+): Candidate[] {
+  const { state, wish } = deciding;
+  const all: Candidate[] = [];
+  for (const owner of activeOwners(state)) {
+    for (const run of owner.stages) if (test(owner, run)) all.push({ owner, run });
+  }
+  if (wish.chosen) {
+    const refs = wish.chosen;
+    return all.filter((one) =>
+      refs.some(
+        (ref) =>
+          "owner" in ref &&
+          ref.owner === one.owner.id &&
+          (ref.stage === undefined || ref.stage === one.run.id),
+      ),
+    );
+  }
+  return target === undefined ? all : all.filter((one) => isNamed(state, target, one));
+}
+
+/** Whether a spoken target may mean this stage: by itself, its pot, its batch, or its canner. */
+function isNamed(state: State, target: string, candidate: Candidate): boolean {
+  const { owner, run } = candidate;
+  return find(state, target).some((found) => {
+    if (!("owner" in found)) return false;
+    if (found.owner === owner) return found.run === undefined || found.run === run;
+    if (!isLoad(owner) || isLoad(found.owner)) return false;
+    const inIt = owner.parts.some((part) => part.batch === found.owner.id);
+    return inIt || (owner.parts.length === 0 && owner.batch === found.owner.id);
+  });
+}
+
+export function choicesOf(state: State, list: Candidate[]): Choice[] {
+  return list.map((one) => ({
+    label: candidateLabel(state, one),
+    ref: { owner: one.owner.id, stage: one.run.id },
+  }));
+}
+
+function stageFact(type: "stage-done" | "stage-begun", one: Candidate, t: number) {
+  return { type, owner: one.owner.id, stage: one.run.id, t } as const;
+}
+
+/** Kinds and stages that a plain "done" may end. */
+function endsByDone(owner: Owner, run: StageRun): boolean {
+  if (run.state !== "running" || KINDS[run.spec.kind].ends === "date") return false;
+  if (run.spec.kind === "process" || run.spec.kind === "vent") return false;
+  if (!isLoad(owner)) return owner.state === "running";
+  return run.id !== "come-up" && run.id !== "pressurize";
+}
+
+export function decideDone(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  if (namesJarsOut(state, slots.target)) return decideOut(deciding, when.t);
+  const open = candidates(deciding, slots.target, endsByDone);
+  if (open.length === 0 && slots.target !== undefined) {
+    const out = candidates(deciding, slots.target, (_, run) => run.spec.kind === "process");
+    if (out.length > 0) return decideOut(deciding, when.t);
+    const waiting = candidates(deciding, slots.target, (owner, run) =>
+      isReady(deciding, owner, run),
+    );
+    const [first] = waiting;
+    if (first && waiting.length === 1) return endStage(deciding, first, when.t);
+  }
+  const one = pickForDone(deciding, open);
+  if (one) return endStage(deciding, one, when.t);
+  if (open.length === 0) return refused(nothingToEnd(deciding, slots.target));
+  return askWhich(wish, "Which is done:", choicesOf(state, open));
+}
+
+function nothingToEnd(deciding: Deciding, target: string | undefined): string {
+  if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
+  const process = activeOwners(deciding.state).find(
+    (owner) => isLoad(owner) && runOfKind(owner, "process")?.state === "running",
+  );
+  if (process) return "The canner is processing; it ends by itself when its time is full.";
+  return "Nothing is waiting for that.";
+}
+
+/** A stage that waits only to be begun by a word. */
+export function isReady(deciding: Deciding, owner: Owner, run: StageRun): boolean {
+  if (run.state !== "waiting" || isLoad(owner) || run.spec.start !== "word") return false;
+  const at = readyAt(deciding.state, owner, run, deciding.now);
+  return at !== undefined && at <= deciding.now;
+}
+
+/** "Done" with nothing named means what Hands shows, if that leaves one thing. */
+function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefined {
+  if (open.length <= 1) return open[0];
+  const { state, now } = deciding;
+  const shown = shelves(state, now)
+    .filter((item) => item.shelf === "hands" && item.offer !== "begin")
+    .map((item) => open.find((one) => one.run === item.run))
+    .filter((one): one is Candidate => one !== undefined);
+  if (shown.length === 1) return shown[0];
+  if (shown.length > 1) {
+    const mine = shown.filter((one) => one.owner.id === state.focus);
+    return mine.length === 1 ? mine[0] : undefined;
+  }
+  const attended = open.filter((one) => KINDS[one.run.spec.kind].shelf !== "rest");
+  return attended.length === 1 ? attended[0] : undefined;
+}
+
+/** Ends a stage in the way its kind ends: some want a count or are facts of their own. */
+export function endStage(deciding: Deciding, one: Candidate, t: number): Outcome {
+  const { state, wish } = deciding;
+  const { owner, run } = one;
+  if (run.spec.kind === "fill" && !isLoad(owner)) {
+    if (owner.filled > 0) return done({ type: "all-filled", batch: owner.id, t });
+    const asking = { command: { ...wish.command, intent: "jars-filled", slots: {} } as never };
+    return askNumber(asking, `How many jars did you fill of ${ownerName(state, owner)}?`);
+  }
+  if (isLoad(owner)) {
+    if (run.id === "load") return loadedByWord(deciding, owner, t);
+    if (run.id === "unload") return done({ type: "unloaded", load: owner.id, early: false, t });
+    if (run.spec.kind === "seal-check") return refused("Tell me which jars sealed, or all sealed.");
+    if (run.spec.kind === "depressurize" && !(run.kept && current(run.kept))) {
+      return done({ type: "pressure", load: owner.id, psi: 0, t });
+    }
+  }
+  const begun = run.state === "waiting" ? [stageFact("stage-begun", one, t)] : [];
+
+  return done(...begun, stageFact("stage-done", one, t));
+}
+
+/** The jars that stand filled for this load go in. */
+export function loadedByWord(deciding: Deciding, load: Load, t: number): Outcome {
+  const batch = deciding.state.batches[load.batch];
+  if (!batch || batch.ready === 0) return refused("No jars are filled yet. Say how many are.");
+  const parts = [{ batch: batch.id, jars: batch.ready, first: firstJar(deciding.state, batch.id) }];
+  return done({ type: "loaded", load: load.id, parts, t });
+}
+
+/** Number of the next jar of a batch to be loaded. */
+export function firstJar(state: State, batch: string): number {
+  let next = 1;
+  for (const load of Object.values(state.loads)) {
+    for (const part of load.parts) {
+      if (part.batch === batch) next = Math.max(next, part.first + part.jars);
+    }
+  }
+  return next;
+}
+
+function namesJarsOut(state: State, target: string | undefined): boolean {
+  if (target === undefined || !/\b(jars?|process|canner)\b/.test(target)) return false;
+  return activeOwners(state).some(
+    (owner) => isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined,
+  );
+}
+
+/** Taking jars out: the plain end of a load, or early, which needs a warning and a yes. */
+function decideOut(deciding: Deciding, t: number): Outcome {
+  const { state, wish } = deciding;
+  const inside = candidates(deciding, undefined, (owner, run) => {
+    const isIn = isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+    return isIn && run.spec.kind === "process";
+  });
+  const target = (wish.command.slots as { target?: string }).target ?? "";
+  const named = /\b(jars?|process|canner)\b/.test(target)
+    ? inside
+    : inside.filter((one) => isNamed(state, target, one));
+  const [one] = named;
+  if (!one || !isLoad(one.owner)) return refused("No jars are in a canner.");
+  if (named.length > 1) return askWhich(wish, "Which canner:", choicesOf(state, named));
+  const load = one.owner;
+  if (isOver(one.run)) return done({ type: "unloaded", load: load.id, early: false, t });
+  if (wish.confirmed) return done({ type: "unloaded", load: load.id, early: true, t });
+  const kept = one.run.kept;
+  const stretch = kept && current(kept);
+  const got = stretch ? Math.floor((t - stretch.from) / MINUTE_MS) : 0;
+  const need = kept?.needMinutes ?? 0;
+  return askYes(
+    wish,
+    `${upper(loadName(state, load))} has had ${got} of ${need} minutes. Jars taken out now are not shelf-stable. Take them out anyway?`,
+  );
+}
+
+export function upper(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Whether a report of a boil could be about this stage. */
+function awaitsBoil(deciding: Deciding) {
+  return (owner: Owner, run: StageRun): boolean => {
+    if (isLoad(owner)) {
+      const loaded = owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+      if (!loaded || run.spec.kind !== "process" || isOver(run)) return false;
+      return owner.terms?.method === "boiling-water" && !(run.kept && current(run.kept));
+    }
+    if (run.spec.kind !== "heat" || !run.kept || current(run.kept)) return false;
+    if (owner.state === "held") return false;
+    return run.state === "running" || isReady(deciding, owner, run);
+  };
+}
+
+export function decideBoiling(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string; covered?: boolean };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  let open = candidates(deciding, slots.target, awaitsBoil(deciding));
+  const canners = open.filter((one) => isLoad(one.owner));
+  if (slots.covered && canners.length > 0) open = canners;
+  const [one] = open;
+  if (!one) return boilWithoutWait(deciding, slots.target, when.t);
+  if (open.length > 1) return askWhich(wish, "Which is boiling:", choicesOf(state, open));
+  const kept = one.run.kept;
+  if (kept && isLoad(one.owner) && offMs(kept, when.t) > OFF_PROCESS_LIMIT_MS) {
+    return refused(
+      "It has been off its boil for over two hours, so it is not started over. Refrigerate, freeze or discard those jars.",
+    );
+  }
+  const t = Math.max(when.t, earliestSign(one));
+  const covered = slots.covered === undefined ? null : slots.covered;
+  return done({ type: "boil", owner: one.owner.id, stage: one.run.id, covered, t });
+}
+
+/** A start never moves before the loading, nor before the last loss. */
+export function earliestSign(one: Candidate): number {
+  const loadedAt = isLoad(one.owner) ? (one.owner.loadedAt ?? 0) : (one.run.startedAt ?? 0);
+  return Math.max(loadedAt, one.run.kept?.stretches.at(-1)?.to ?? 0);
+}
+
+function boilWithoutWait(deciding: Deciding, target: string | undefined, t: number): Outcome {
+  const warm = candidates(deciding, target, (owner, run) => {
+    return isLoad(owner) && run.id === "canner" && run.state === "running";
+  });
+  const [canner] = warm;
+  if (canner && warm.length === 1) return done(stageFact("stage-done", canner, t));
+  const already = candidates(deciding, target, (_, run) => {
+    return run.kept !== undefined && current(run.kept) !== undefined && run.state === "running";
+  });
+  if (already.length > 0) return refused("I already have it boiling.");
+  const pressure = candidates(deciding, target, (owner, run) => {
+    return isLoad(owner) && run.spec.kind === "process" && !isOver(run);
+  }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
+  if (pressure && isLoad(pressure.owner) && pressure.owner.terms?.method === "pressure") {
+    return refused(
+      "That canner goes by steam and pressure. Tell me when it vents, or the pressure.",
+    );
+  }
+  return refused("Nothing is waiting to boil.");
+}
+
+export function decideBoilLost(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  const open = candidates(deciding, slots.target, (owner, run) => {
+    if (!run.kept || run.spec.kind === "vent") return false;
+    if (isLoad(owner) && run.spec.kind !== "process") return false;
+    if (isLoad(owner) && owner.unloadedAt !== undefined) return false;
+    if (isOver(run)) return when.t < (run.endedAt ?? 0) && isLoad(owner);
+    return current(run.kept) !== undefined || run.kept.unconfirmedAt !== undefined;
+  });
+  const [one] = open;
+  if (!one) {
+    const lost = candidates(
+      deciding,
+      slots.target,
+      (_, run) => run.kept !== undefined && isLost(run.kept),
+    );
+    return refused(
+      lost.length > 0 ? "I have it lost already." : "Nothing is boiling that I know of.",
+    );
+  }
+  if (open.length > 1) return askWhich(wish, "Which lost its boil:", choicesOf(state, open));
+  if (isLoad(one.owner) && one.owner.terms?.method === "pressure") {
+    return done({ type: "pressure-lost", load: one.owner.id, t: when.t });
+  }
+  const uncovered = /uncover|not covered|aren.t covered|above the water/.test(wish.command.text);
+  const from = one.run.kept?.stretches.at(-1)?.from ?? when.t;
+  const t = Math.max(when.t, from);
+  return done({ type: "boil-lost", owner: one.owner.id, stage: one.run.id, uncovered, t });
+}
+
+/** What the wet-hands key does: exactly what Hands shows. */
+export function decideKey(
+  deciding: Deciding,
+  item: Candidate & { offer?: "done" | "begin" },
+): Outcome {
+  if (item.offer === "begin") return done(stageFact("stage-begun", item, deciding.now));
+  return endStage(deciding, item, deciding.now);
+}

@@ -1,0 +1,270 @@
+/** Events of jars and loads: filled, loaded, lifted out, sealed or not, and what became of them. */
+import { cannerStages, LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
+import type { KitchenEvent } from "./events.ts";
+import { markLate } from "./evolve-batch.ts";
+import type { Handlers } from "./handler.ts";
+import { largestLoad } from "./jars.ts";
+import { current, lose } from "./kept.ts";
+import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
+import { quiet } from "./settle.ts";
+import { begin, finish, isOver, newRun, reopen, skip } from "./stage-run.ts";
+import type { Batch, Load, LoadPart, State } from "./state.ts";
+
+type JarEvents =
+  | "load-opened"
+  | "load-terms"
+  | "jars-filled"
+  | "all-filled"
+  | "set-aside"
+  | "jar-broken"
+  | "loaded"
+  | "unloaded"
+  | "sealed"
+  | "seal-failed"
+  | "disposed";
+
+function loadRuns(batch: Batch, terms: NonNullable<Load["terms"]>): Load["stages"] {
+  return cannerStages(terms, batch.recipe).map((stage) =>
+    newRun(
+      stage,
+      stage.kind === "process" ? terms.minutes : stage.kind === "vent" ? 10 : undefined,
+      terms.method === "low-temperature" && stage.kind === "process"
+        ? LOW_TEMPERATURE_READ_MINUTES
+        : undefined,
+    ),
+  );
+}
+
+/** Jars of a batch that have been in a canner, or are in one. */
+export function loadedJars(state: State, batch: Batch): number {
+  return batch.loads.reduce((sum, id) => {
+    const parts = state.loads[id]?.parts ?? [];
+    return (
+      sum + parts.reduce((n, part) => n + (part.batch === batch.id ? part.jars - part.again : 0), 0)
+    );
+  }, 0);
+}
+
+function recount(state: State, batch: Batch): void {
+  batch.filled = loadedJars(state, batch) + batch.ready + batch.setAside + batch.brokenBefore;
+}
+
+export const JAR_HANDLERS: Handlers<JarEvents> = {
+  "load-opened"(state, event) {
+    const batch = state.batches[event.batch];
+    if (!batch || batch.state === "abandoned") return false;
+    batch.terms = event.terms;
+    state.loads[event.load] = {
+      id: event.load,
+      canner: event.canner,
+      batch: event.batch,
+      terms: event.terms,
+      gauge: event.gauge,
+      openedAt: event.t,
+      state: "running",
+      stages: loadRuns(batch, event.terms),
+      parts: [],
+      early: false,
+      covered: null,
+      waterLow: [],
+      readings: [],
+      disposed: [],
+      gaps: [],
+      late: [],
+    };
+    state.active.push(event.load);
+    return true;
+  },
+  "load-terms"(state, event) {
+    const load = state.loads[event.load];
+    const batch = load && state.batches[load.batch];
+    if (!load || !batch || runOfKind(load, "process")?.kept?.stretches.length) return false;
+    load.gauge = event.gauge;
+    const changed = JSON.stringify(load.terms) !== JSON.stringify(event.terms);
+    load.terms = event.terms;
+    batch.terms = event.terms;
+    if (!changed) return true;
+    // What was done of the new stages stays done: the canner is warm, the jars are in.
+    load.stages = loadRuns(batch, event.terms).map(
+      (run) => load.stages.find((one) => one.id === run.id && one.state !== "waiting") ?? run,
+    );
+    return true;
+  },
+  "jars-filled"(state, event) {
+    const batch = state.batches[event.batch];
+    const fill = batch && runOfKind(batch, "fill");
+    if (!batch || !fill) return false;
+    if (fill.state === "waiting") begin(fill, event.t);
+    batch.ready = event.count;
+    if (event.size) batch.jar = event.size;
+    recount(state, batch);
+    markLate(state, batch.id, event, "jars filled");
+    const full = batch.jar ? largestLoad(state, batch.jar) : event.count;
+    const enough = batch.expectedJars !== null && batch.filled >= batch.expectedJars;
+    if (!batch.option || event.count < full || enough || batch.again > 0) {
+      batch.again = 0;
+      batch.allFilled = true;
+      if (!isOver(fill)) finish(fill, event.t);
+    }
+    return true;
+  },
+  "all-filled"(state, event) {
+    const batch = state.batches[event.batch];
+    const fill = batch && runOfKind(batch, "fill");
+    if (!batch || !fill) return false;
+    batch.allFilled = true;
+    if (!isOver(fill)) finish(fill, event.t);
+    return true;
+  },
+  "set-aside"(state, event) {
+    const batch = state.batches[event.batch];
+    if (!batch) return false;
+    batch.ready = Math.max(0, batch.ready - event.count);
+    batch.setAside += event.count;
+    recount(state, batch);
+    return true;
+  },
+  "jar-broken"(state, event) {
+    const batch = state.batches[event.batch];
+    if (!batch) return false;
+    const inside = lastPart(state, batch);
+    if (batch.ready > 0 || !inside) {
+      batch.ready = Math.max(0, batch.ready - event.count);
+      batch.brokenBefore += event.count;
+      recount(state, batch);
+    } else inside.part.broken += event.count;
+    if (inside) checkDone(inside.load, event.t);
+    return true;
+  },
+  loaded(state, event) {
+    const load = state.loads[event.load];
+    if (!load || load.loadedAt !== undefined) return false;
+    load.loadedAt = event.t;
+    for (const { batch: id, jars, first } of event.parts) {
+      const batch = state.batches[id];
+      if (!batch) continue;
+      batch.ready = Math.max(0, batch.ready - jars);
+      load.parts.push({
+        batch: id,
+        jars,
+        first,
+        sealed: 0,
+        failed: 0,
+        failedJars: [],
+        broken: 0,
+        again: 0,
+        failedAgain: 0,
+      });
+      if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
+      recount(state, batch);
+    }
+    for (const id of ["canner", "load"]) {
+      const run = runOf(load, id);
+      if (run && !isOver(run)) finish(run, event.t);
+    }
+    markLate(state, load.id, event, "loaded");
+    return true;
+  },
+  unloaded(state, event) {
+    const load = state.loads[event.load];
+    if (!load || load.loadedAt === undefined || load.unloadedAt !== undefined) return false;
+    load.unloadedAt = event.t;
+    load.early = event.early;
+    const process = runOfKind(load, "process");
+    if (process?.kept && current(process.kept) && !isOver(process)) {
+      lose(process.kept, event.t, "out");
+    }
+    for (const run of load.stages) {
+      if (run.id === "cool") break;
+      if (run === process && !isOver(run)) {
+        if (run.startedAt === undefined) skip(run, event.t);
+        else finish(run, event.t);
+      } else if (run.id === "unload") {
+        if (!isOver(run)) finish(run, event.t);
+      } else if (!isOver(run)) skip(run, event.t);
+    }
+    quiet(state, `${load.id}/`);
+    markLate(state, load.id, event, "jars out");
+    return true;
+  },
+  sealed(state, event) {
+    return seals(state, event, (part) => {
+      part.sealed += event.count;
+    });
+  },
+  "seal-failed"(state, event) {
+    return seals(state, event, (part) => {
+      part.failed += event.count;
+      part.failedJars.push(...event.jars);
+      part.sealed = Math.min(part.sealed, part.jars - part.failed - part.broken - part.again);
+    });
+  },
+  disposed(state, event) {
+    const owner = ownerOf(state, event.owner);
+    if (!owner) return false;
+    const { code, what, count } = event;
+    owner.disposed.push({ code, what, at: event.t, count });
+    if (what === "reprocess" && isLoad(owner)) sendAgain(state, owner, event);
+    return true;
+  },
+};
+
+function lastPart(state: State, batch: Batch): { load: Load; part: LoadPart } | undefined {
+  const load = batch.loads.map((id) => state.loads[id]).findLast((one) => one !== undefined);
+  const part = load?.parts.find((one) => one.batch === batch.id);
+  return load && part ? { load, part } : undefined;
+}
+
+function seals(
+  state: State,
+  event: { load: string; batch: string; t: number },
+  change: (part: LoadPart) => void,
+): boolean {
+  const load = state.loads[event.load];
+  const part = load?.parts.find((one) => one.batch === event.batch);
+  if (!load || !part || load.unloadedAt === undefined) return false;
+  change(part);
+  checkDone(load, event.t);
+  return true;
+}
+
+/** Every jar is accounted for: the seal check is over (and the cooling, if nobody said so). */
+function checkDone(load: Load, at: number): void {
+  const check = runOfKind(load, "seal-check");
+  const cool = runOfKind(load, "cool");
+  if (!check || !cool || isOver(check) || load.unloadedAt === undefined) return;
+  const open = load.parts.some(
+    (part) => part.sealed + part.failed + part.broken + part.again - part.failedAgain < part.jars,
+  );
+  if (open) return;
+  if (!isOver(cool)) finish(cool, at);
+  finish(check, at);
+}
+
+/** Jars emptied and processed once more: their batch fills again, as the tested hot pack. */
+function sendAgain(
+  state: State,
+  load: Load,
+  event: Extract<KitchenEvent, { type: "disposed" }>,
+): void {
+  for (const part of load.parts) {
+    const batch = state.batches[part.batch];
+    const fill = batch && runOfKind(batch, "fill");
+    if (!batch || !fill || !event.option) continue;
+    const failed = event.code === "seal-failed";
+    const able = failed ? part.failed - part.failedAgain : part.jars - part.again;
+    const count = Math.min(able, event.count ?? able);
+    if (count <= 0) continue;
+    part.again += count;
+    if (failed) part.failedAgain += count;
+    batch.again += count;
+    batch.option = event.option;
+    batch.pack = event.option.pack;
+    batch.allFilled = false;
+    batch.state = "running";
+    delete batch.endedAt;
+    reopen(fill, "waiting");
+    if (!state.active.includes(batch.id)) state.active.push(batch.id);
+  }
+  checkDone(load, event.t);
+}

@@ -1,0 +1,135 @@
+/**
+ * A condition kept for a time: a boil, a pressure, steady steam, a temperature. Time counts in
+ * unbroken stretches, and only minutes that were watched or vouched for count at all.
+ */
+import type { Gap, Kept, Stretch } from "./state.ts";
+import { HOUR_MS, MINUTE_MS, SECOND_MS } from "./time.ts";
+
+/** Unwatched time up to this, in all during one process, is written down and asks nothing. */
+export const UNWATCHED_ALLOWED_MS = 30 * SECOND_MS;
+
+/** Food off its process for longer than this is not started over (common practice). */
+export const OFF_PROCESS_LIMIT_MS = 2 * HOUR_MS;
+
+export function newKept(needMinutes: number, readEveryMinutes?: number): Kept {
+  const kept: Kept = { needMinutes, stretches: [], gaps: [] };
+  if (readEveryMinutes !== undefined) {
+    kept.readEveryMinutes = readEveryMinutes;
+    kept.readAt = [];
+  }
+  return kept;
+}
+
+/** The stretch that is running, if the condition holds as far as anyone knows. */
+export function current(kept: Kept): Stretch | undefined {
+  const last = kept.stretches.at(-1);
+  return last && last.to === undefined ? last : undefined;
+}
+
+/** True once it was begun and then lost, and has not come back. */
+export function isLost(kept: Kept): boolean {
+  const last = kept.stretches.at(-1);
+  return last?.to !== undefined && last.ended !== "out";
+}
+
+/** Gaps over the allowance that nobody has spoken for yet. */
+export function unanswered(kept: Kept): Gap[] {
+  const total = kept.gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0);
+  if (total <= UNWATCHED_ALLOWED_MS) return [];
+  return kept.gaps.filter((gap) => gap.held === undefined);
+}
+
+/** When the time is up, in kitchen time; undefined while it is lost or a gap waits for its answer. */
+export function completesAt(kept: Kept): number | undefined {
+  const stretch = kept.stretches.at(-1);
+  if (!stretch) return undefined;
+  const end = stretch.from + kept.needMinutes * MINUTE_MS;
+  if (stretch.to !== undefined && stretch.to < end) return undefined;
+  if (unanswered(kept).some((gap) => gap.from < end && gap.to > stretch.from)) return undefined;
+  if (kept.readAt) return kept.readAt.find((at) => at >= end);
+  return end;
+}
+
+/** When the clock of the running stretch reaches the time, answered or not. */
+export function clockEndsAt(kept: Kept): number | undefined {
+  const stretch = current(kept);
+  return stretch && stretch.from + kept.needMinutes * MINUTE_MS;
+}
+
+export function start(kept: Kept, at: number): void {
+  delete kept.unconfirmedAt;
+  kept.stretches.push({ from: at });
+}
+
+/**
+ * Ends the stretch that held at an instant; a loss reported late cuts it there. Whatever stretch
+ * began after that instant never was one.
+ */
+export function lose(kept: Kept, at: number, ended: Stretch["ended"]): void {
+  delete kept.unconfirmedAt;
+  kept.stretches = kept.stretches.filter((stretch) => stretch.from <= at);
+  const last = kept.stretches.at(-1);
+  if (last && (last.to === undefined || last.to > at)) {
+    last.to = at;
+    last.ended = ended;
+  }
+}
+
+/** Writes down a time nobody watched, if it touches the running stretch. */
+export function addGap(kept: Kept, gap: Gap): void {
+  const stretch = current(kept);
+  if (stretch && gap.to > stretch.from) {
+    kept.gaps.push({ ...gap, from: Math.max(gap.from, stretch.from) });
+  }
+}
+
+/** A person's word on every gap still open: it held, or it did not. */
+export function vouch(kept: Kept, held: boolean): void {
+  const open = kept.gaps.filter((gap) => gap.held === undefined);
+  for (const gap of open) gap.held = held;
+  const first = open[0];
+  if (!held && first) lose(kept, first.from, "unwatched");
+}
+
+/** A reading that shows the condition; a longer wait since the one before is unwatched time. */
+export function read(kept: Kept, at: number): void {
+  if (!kept.readAt || kept.readEveryMinutes === undefined) return;
+  const before = kept.readAt.at(-1);
+  const stretch = current(kept);
+  const allowed = kept.readEveryMinutes * MINUTE_MS + UNWATCHED_ALLOWED_MS;
+  if (stretch && before !== undefined && before >= stretch.from && at - before > allowed) {
+    kept.gaps.push({ from: before, to: at, cause: "stalled" });
+  }
+  kept.readAt.push(at);
+}
+
+/** Times the whole was begun again after a loss. */
+export function restarts(kept: Kept): number {
+  return Math.max(0, kept.stretches.length - 1);
+}
+
+/**
+ * The longest unbroken stretch in minutes, watched or vouched for, up to `until` where it still
+ * runs. Unwatched time without a yes cuts a stretch in two.
+ */
+export function achievedMinutes(kept: Kept, until: number): number {
+  const cuts = unanswered(kept);
+  let longest = 0;
+  for (const stretch of kept.stretches) {
+    const end = Math.min(stretch.to ?? until, until);
+    let from = stretch.from;
+    for (const gap of cuts) {
+      if (gap.to <= from || gap.from >= end) continue;
+      longest = Math.max(longest, gap.from - from);
+      from = gap.to;
+    }
+    longest = Math.max(longest, end - from);
+  }
+  return longest / MINUTE_MS;
+}
+
+/** Milliseconds it has been off since the last loss, at an instant; 0 while it holds. */
+export function offMs(kept: Kept, now: number): number {
+  const last = kept.stretches.at(-1);
+  return last?.to !== undefined && last.ended !== "out" ? now - last.to : 0;
+}

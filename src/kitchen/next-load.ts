@@ -1,0 +1,136 @@
+/** Which batch the canner is for next, when to light it, and on what terms a load is opened. */
+import { chooseProcess, type ProcessChoice } from "../recipe/choose-process.ts";
+import type { Library } from "../recipe/library.ts";
+import type { JarSize } from "../recipe/recipe.ts";
+import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./canner-stages.ts";
+import type { Canner, DatedFact } from "./events.ts";
+import { capacity } from "./jars.ts";
+import { activeOwners, inCanner, isLoad, openLoad, runOfKind } from "./owners.ts";
+import { isOver } from "./stage-run.ts";
+import type { Batch, State } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
+
+/** The canner is lit this long before the jars are expected to be ready for it. */
+const LIGHT_AHEAD_MINUTES = CANNER_WARM_UP_MINUTES + 15;
+
+/** True where more jars of this batch have still to go into a canner. */
+function needsLoad(state: State, batch: Batch): boolean {
+  if (!batch.option || batch.state === "abandoned" || batch.state === "complete") return false;
+  if (openLoad(state, batch)) return false;
+  return batch.ready > 0 || batch.again > 0 || !batch.allFilled;
+}
+
+/** Minutes until a batch is likely to fill its jars: its stages' typical times and shortest rests. */
+export function minutesToFill(batch: Batch, now: number): number {
+  const known = new Map<string, number>();
+  const until = (id: string): number => {
+    const found = known.get(id);
+    if (found !== undefined) return found;
+    known.set(id, 0);
+    const run = batch.stages.find((one) => one.id === id);
+    if (!run || isOver(run) || LOAD_KINDS.has(run.spec.kind)) return 0;
+    const length = run.spec.window?.minMinutes ?? run.spec.typicalMinutes;
+    if (run.state === "running" && run.startedAt !== undefined) {
+      const left = Math.max(0, length - (now - run.startedAt) / MINUTE_MS);
+      known.set(id, left);
+      return left;
+    }
+    const before = Math.max(0, ...run.spec.after.map((after) => until(after.stage)));
+    known.set(id, before + length);
+    return before + length;
+  };
+  const fill = runOfKind(batch, "fill");
+  if (!fill || isOver(fill) || fill.state === "running") return 0;
+  return Math.max(0, ...fill.spec.after.map((after) => until(after.stage)));
+}
+
+/** When a canner should be lit for a batch, where one will be free; undefined where it need not. */
+export function warmUpAt(state: State, batch: Batch, now: number): number | undefined {
+  if (!needsLoad(state, batch)) return undefined;
+  if (queue(state, now)[0] !== batch || !freeCanner(state, batch.jar)) return undefined;
+  const minutes = minutesToFill(batch, now) - LIGHT_AHEAD_MINUTES;
+  return now + Math.max(0, minutes) * MINUTE_MS;
+}
+
+/** Batches that wait for a canner, the one that will be ready first in front. */
+export function queue(state: State, now: number): Batch[] {
+  return activeOwners(state)
+    .filter((owner): owner is Batch => !isLoad(owner) && needsLoad(state, owner))
+    .map((batch) => ({ batch, minutes: minutesToFill(batch, now) }))
+    .sort((a, b) => a.minutes - b.minutes || a.batch.begunAt - b.batch.begunAt)
+    .map((one) => one.batch);
+}
+
+function freeCanner(state: State, jar: JarSize | null): Canner | undefined {
+  const taken = new Set(inCanner(state).map((load) => load.canner));
+  return state.kitchen.canners.find((one) => {
+    return !taken.has(one.id) && (jar === null || capacity(one, jar) > 0);
+  });
+}
+
+/** The tested process for a batch in a canner of this kitchen, or why there is none. */
+export function termsFor(
+  state: State,
+  batch: Pick<Batch, "recipe" | "jar" | "option">,
+  canner: Canner | undefined,
+  library: Library,
+): ProcessChoice {
+  const { altitudeFt } = state.kitchen;
+  if (altitudeFt === null) return { ok: false, reason: "the kitchen's altitude is not known" };
+  const { option, jar, recipe } = batch;
+  if (!option) return { ok: false, reason: `${recipe.title} is not canned` };
+  return chooseProcess(recipe, library.tables, {
+    altitudeFt,
+    method: option.method,
+    pack: option.pack,
+    ...(jar ? { jar } : {}),
+    ...(canner?.gauge ? { gauge: canner.gauge.kind } : {}),
+    ...(option.atPsi === undefined ? {} : { atPsi: option.atPsi }),
+  });
+}
+
+/** A dial that is off by more than this is to be replaced, psi. */
+export const GAUGE_OFF_LIMIT_PSI = 2;
+
+function gaugeServes(canner: Canner, method: string): boolean {
+  if (method !== "pressure") return true;
+  return Math.abs(canner.gauge?.readsHighPsi ?? 0) <= GAUGE_OFF_LIMIT_PSI;
+}
+
+/** Opens the next load where a canner is free and its batch will soon be ready for it. */
+export function openLoads(state: State, now: number, library: Library, id: string): DatedFact[] {
+  for (const batch of queue(state, now)) {
+    const at = warmUpAt(state, batch, now);
+    if (at === undefined || at > now) continue;
+    const canner = freeCanner(state, batch.jar);
+    if (!canner || !batch.option || !gaugeServes(canner, batch.option.method)) continue;
+    const choice = termsFor(state, batch, canner, library);
+    if (!choice.ok) continue;
+    const gauge = canner.gauge ? { ...canner.gauge } : null;
+    const { terms } = choice;
+    return [
+      { type: "load-opened", load: id, canner: canner.id, batch: batch.id, terms, gauge, t: now },
+    ];
+  }
+  return [];
+}
+
+/** Looks a waiting load's terms up again where the kitchen's altitude or gauge has changed. */
+export function refreshTerms(state: State, now: number, library: Library): DatedFact[] {
+  const facts: DatedFact[] = [];
+  for (const load of inCanner(state)) {
+    if (runOfKind(load, "process")?.kept?.stretches.length) continue;
+    const batch = state.batches[load.batch];
+    const canner = state.kitchen.canners.find((one) => one.id === load.canner);
+    if (!batch || !canner) continue;
+    const choice = termsFor(state, batch, canner, library);
+    const gauge = canner.gauge ? { ...canner.gauge } : null;
+    const same =
+      choice.ok &&
+      JSON.stringify(choice.terms) === JSON.stringify(load.terms) &&
+      JSON.stringify(gauge) === JSON.stringify(load.gauge);
+    if (!choice.ok || same) continue;
+    facts.push({ type: "load-terms", load: load.id, terms: choice.terms, gauge, t: now });
+  }
+  return facts;
+}

@@ -1,0 +1,40 @@
+/** Looking up batches, loads and their stages by id. */
+import type { StageKind } from "../recipe/recipe.ts";
+import type { Batch, Load, StageRun, State } from "./state.ts";
+
+export type Owner = Batch | Load;
+
+export function isLoad(owner: Owner): owner is Load {
+  return "canner" in owner;
+}
+
+export function ownerOf(state: State, id: string): Owner | undefined {
+  return state.batches[id] ?? state.loads[id];
+}
+
+export function runOf(owner: Owner | undefined, stage: string): StageRun | undefined {
+  return owner?.stages.find((run) => run.id === stage);
+}
+
+export function runOfKind(owner: Owner, kind: StageKind): StageRun | undefined {
+  return owner.stages.find((run) => run.spec.kind === kind);
+}
+
+/** Batches and loads with something still to do, oldest first. */
+export function activeOwners(state: State): Owner[] {
+  return state.active.flatMap((id) => ownerOf(state, id) ?? []);
+}
+
+/** The load a batch's next jars go into: open, and not yet loaded. */
+export function openLoad(state: State, batch: Batch): Load | undefined {
+  return activeOwners(state).find(
+    (owner): owner is Load => isLoad(owner) && owner.batch === batch.id && !owner.loadedAt,
+  );
+}
+
+/** Loads that occupy a canner: from lighting it to lifting the jars out. */
+export function inCanner(state: State): Load[] {
+  return activeOwners(state).filter(
+    (owner): owner is Load => isLoad(owner) && owner.unloadedAt === undefined,
+  );
+}

@@ -1,0 +1,154 @@
+/**
+ * What follows by itself: stages whose time is up end, and stages whose turn has come begin.
+ * Called after every event with the time it was written, so the state never lags behind.
+ */
+import { LOAD_KINDS } from "./canner-stages.ts";
+import { cannerOf, capacity } from "./jars.ts";
+import { activeOwners, isLoad, openLoad, runOf } from "./owners.ts";
+import { begin, endsAt, finish, isOver } from "./stage-run.ts";
+import { KINDS } from "./stages/kinds.ts";
+import type { Batch, Load, StageRun, State } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
+
+/** Ends and begins whatever is due by `now`, until nothing more follows. */
+export function settle(state: State, now: number): void {
+  let changed = true;
+  while (changed) {
+    changed = false;
+    for (const owner of activeOwners(state)) {
+      if (isLoad(owner) ? settleLoad(state, owner, now) : settleBatch(state, owner, now)) {
+        changed = true;
+      }
+    }
+  }
+  state.nextEnd = Number.POSITIVE_INFINITY;
+  for (const owner of activeOwners(state)) {
+    for (const run of owner.stages) {
+      state.nextEnd = Math.min(state.nextEnd, endsAt(run) ?? Number.POSITIVE_INFINITY);
+    }
+  }
+}
+
+function endRunning(state: State, owner: Batch | Load, now: number): boolean {
+  let changed = false;
+  for (const run of owner.stages) {
+    const end = endsAt(run);
+    if (end === undefined || end > now) continue;
+    finish(run, end);
+    quiet(state, `${owner.id}/${run.id}/`);
+    changed = true;
+  }
+  return changed;
+}
+
+/** Alarms of a stage that moved on ring no longer. */
+export function quiet(state: State, prefix: string): void {
+  if (state.ringing.some((key) => key.startsWith(prefix))) {
+    state.ringing = state.ringing.filter((key) => !key.startsWith(prefix));
+  }
+}
+
+function settleBatch(state: State, batch: Batch, now: number): boolean {
+  if (batch.state === "abandoned") return false;
+  let changed = endRunning(state, batch, now);
+  for (const run of batch.stages) {
+    if (run.state !== "waiting" || LOAD_KINDS.has(run.spec.kind)) continue;
+    if (run.spec.start === "word" || batch.state === "held") continue;
+    const at = readyAt(state, batch, run, now);
+    if (at === undefined || at > now) continue;
+    begin(run, at);
+    changed = true;
+  }
+  if (batch.state === "running" && isBatchOver(state, batch)) {
+    batch.state = "complete";
+    batch.endedAt = lastEnd(state, batch);
+    changed = true;
+  }
+  if (batch.state === "complete" && !batch.stages.some((run) => stillToBegin(run))) {
+    state.active = state.active.filter((id) => id !== batch.id);
+  }
+  return changed;
+}
+
+function stillToBegin(run: StageRun): boolean {
+  return run.state === "waiting" && !LOAD_KINDS.has(run.spec.kind);
+}
+
+/** When a waiting stage's turn comes; undefined while something before it is not complete. */
+export function readyAt(
+  state: State,
+  batch: Batch,
+  run: StageRun,
+  now: number,
+): number | undefined {
+  let at = batch.begunAt;
+  for (const after of run.spec.after) {
+    const before = runOf(batch, after.stage);
+    if (!before) continue;
+    if (LOAD_KINDS.has(before.spec.kind) && batch.option) {
+      if (batch.state !== "complete" || batch.endedAt === undefined) return undefined;
+      at = Math.max(at, batch.endedAt);
+      continue;
+    }
+    if (LOAD_KINDS.has(before.spec.kind)) continue;
+    if (!isOver(before)) return undefined;
+    at = Math.max(at, (before.endedAt ?? at) + (after.atLeastMinutes ?? 0) * MINUTE_MS);
+  }
+  if (run.spec.kind === "fill" && batch.option) {
+    const load = openLoad(state, batch);
+    const canner = load && runOf(load, "canner");
+    if (canner?.state !== "complete") return undefined;
+    at = Math.max(at, canner.endedAt ?? now);
+  }
+  return at;
+}
+
+/** Everything up to the seal check is done, and no jar waits for a canner. */
+function isBatchOver(state: State, batch: Batch): boolean {
+  const before = batch.stages.filter(
+    (run) => !LOAD_KINDS.has(run.spec.kind) && KINDS[run.spec.kind].ends !== "date",
+  );
+  if (!before.every(isOver)) return false;
+  if (!batch.option) return true;
+  if (batch.ready > 0 || batch.again > 0 || !batch.allFilled) return false;
+  const loads = batch.loads.map((id) => state.loads[id]);
+  return loads.every((load) => load?.state !== "running");
+}
+
+function lastEnd(state: State, batch: Batch): number {
+  const loads = batch.loads.map((id) => state.loads[id]?.endedAt ?? 0);
+  const own = batch.stages.map((run) => run.endedAt ?? 0);
+  return Math.max(batch.begunAt, ...loads, ...own);
+}
+
+function settleLoad(state: State, load: Load, now: number): boolean {
+  if (load.state !== "running") return false;
+  let changed = endRunning(state, load, now);
+  let before: StageRun | undefined;
+  for (const run of load.stages) {
+    if (run.state === "waiting" && (!before || isOver(before)) && beginsItself(state, load, run)) {
+      const turn = before?.endedAt ?? load.openedAt;
+      begin(run, run.id === "load" ? Math.max(turn, now) : turn);
+      changed = true;
+    }
+    before = run;
+  }
+  const check = load.stages.at(-1);
+  if (check && check.state === "complete") {
+    load.state = "complete";
+    load.endedAt = check.endedAt ?? now;
+    state.active = state.active.filter((id) => id !== load.id);
+    changed = true;
+  }
+  return changed;
+}
+
+/** Venting and processing wait for their sign, and loading for the jars. */
+function beginsItself(state: State, load: Load, run: StageRun): boolean {
+  if (run.spec.kind === "vent" || run.spec.kind === "process") return false;
+  if (run.id !== "load") return true;
+  const batch = state.batches[load.batch];
+  if (!batch || batch.ready === 0) return false;
+  const holds = batch.jar ? capacity(cannerOf(state, load.canner), batch.jar) : 0;
+  return batch.allFilled || batch.ready >= holds;
+}

@@ -1,0 +1,119 @@
+/**
+ * The three shelves: what needs hands now, what is on the heat, what rests by itself; and what
+ * the one wet-hands key would do.
+ */
+import { type Clock, clockOf, startByWordAt } from "./agenda.ts";
+import { LOAD_KINDS } from "./canner-stages.ts";
+import { isLost } from "./kept.ts";
+import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
+import { readyAt } from "./settle.ts";
+import { KINDS } from "./stages/kinds.ts";
+import type { Batch, StageRun, State } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
+
+export type Shelf = "hands" | "heat" | "rest";
+
+export type ShelfItem = {
+  shelf: Shelf;
+  owner: Owner;
+  run: StageRun;
+  clock?: Clock;
+  /** What the key does with it: end the stage, or begin it; absent where only words will do. */
+  offer?: "done" | "begin";
+  /** Smaller comes first. */
+  order: number;
+};
+
+/** Stages whose end is guarded: words or a labelled key, never the bare one. */
+const GUARDED = new Set(["unload", "process"]);
+
+export function shelves(state: State, now: number): ShelfItem[] {
+  const items: ShelfItem[] = [];
+  for (const owner of activeOwners(state)) {
+    if (isLoad(owner)) items.push(...loadItems(owner, now));
+    else if (owner.state !== "abandoned") items.push(...batchItems(state, owner, now));
+  }
+  const focus = state.focus;
+  return items.sort((a, b) => {
+    const byOrder = a.order - b.order;
+    if (byOrder !== 0) return byOrder;
+    const mine = Number(b.owner.id === focus) - Number(a.owner.id === focus);
+    return mine || (a.run.startedAt ?? now) - (b.run.startedAt ?? now);
+  });
+}
+
+/** Hot jars first, then a lost boil, then plain work, then what could be begun. */
+const ORDER = { lost: 0, hot: 1, work: 2, due: 3, couldBegin: 4, heat: 5, rest: 6 };
+
+function loadItems(load: Owner, now: number): ShelfItem[] {
+  const items: ShelfItem[] = [];
+  for (const run of load.stages) {
+    if (run.state !== "running") continue;
+    const clock = clockOf(run);
+    const lost = run.kept !== undefined && isLost(run.kept) && run.spec.kind !== "depressurize";
+    const item = { owner: load, run, ...(clock ? { clock } : {}) };
+    if (lost) {
+      items.push({ ...item, shelf: "heat", order: ORDER.lost });
+    } else if (KINDS[run.spec.kind].shelf === "hands") {
+      const guarded = GUARDED.has(run.id) || run.spec.kind === "seal-check";
+      items.push({ ...item, shelf: "hands", order: ORDER.hot, ...(guarded ? {} : offerDone) });
+    } else if (run.spec.kind === "cool") {
+      items.push(windowItem(load, run, now, clock));
+    } else {
+      const warm = run.id === "canner" ? offerDone : {};
+      const shelf = KINDS[run.spec.kind].shelf;
+      items.push({ ...item, shelf, order: shelf === "rest" ? ORDER.rest : ORDER.heat, ...warm });
+    }
+  }
+  return items;
+}
+
+const offerDone = { offer: "done" as const };
+
+function windowItem(owner: Owner, run: StageRun, now: number, clock: Clock | undefined): ShelfItem {
+  const due = clock !== undefined && now >= clock.dueAt;
+  const item = { owner, run, ...(clock ? { clock } : {}) };
+  if (!due) return { ...item, shelf: "rest", order: ORDER.rest };
+  return { ...item, shelf: "hands", order: ORDER.due, offer: "done" };
+}
+
+function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
+  const items: ShelfItem[] = [];
+  for (const run of batch.stages) {
+    if (LOAD_KINDS.has(run.spec.kind)) continue;
+    const rules = KINDS[run.spec.kind];
+    const clock = clockOf(run);
+    const item = { owner: batch, run, ...(clock ? { clock } : {}) };
+    if (run.state === "waiting") {
+      const waits = run.spec.start === "word" && batch.state === "running";
+      const ready = waits ? readyAt(state, batch, run, now) : undefined;
+      if (ready === undefined || ready > now) continue;
+      const soon = (startByWordAt(state, batch, run, now) ?? ready) <= now + 5 * MINUTE_MS;
+      const order = soon ? ORDER.couldBegin : ORDER.rest;
+      items.push({ ...item, shelf: "hands", order, offer: "begin" });
+    } else if (run.state === "running" && rules.ends !== "date") {
+      const held = batch.state === "held";
+      if (rules.shelf === "hands") {
+        if (run.spec.kind === "fill" && waitsForCanner(state, batch)) continue;
+        const order = run.spec.kind === "fill" ? ORDER.hot : ORDER.work;
+        items.push({ ...item, shelf: "hands", order, ...(held ? {} : offerDone) });
+      } else if (rules.shelf === "rest") items.push(windowItem(batch, run, now, clock));
+      else items.push({ ...item, shelf: "heat", order: ORDER.heat });
+    }
+  }
+  return items;
+}
+
+/** Jars that are filled wait to be lifted in; filling goes on when the canner is free again. */
+function waitsForCanner(state: State, batch: Batch): boolean {
+  const full = batch.ready > 0;
+  const busy = inCanner(state).some((load) => load.parts.some((part) => part.batch === batch.id));
+  return full || busy;
+}
+
+/** What Space or Enter on an empty line does now; undefined where only words will do. */
+export function keyOffer(state: State, now: number): ShelfItem | undefined {
+  const items = shelves(state, now);
+  const top = items.find((item) => item.shelf === "hands") ?? items.find((item) => item.offer);
+  return top?.offer ? top : undefined;
+}

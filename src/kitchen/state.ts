@@ -1,0 +1,262 @@
+/** The kitchen as worked out from its events: plain data, no behaviour. */
+import type { JarSize, Pack, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
+import type {
+  BatchOption,
+  Canner,
+  Disposition,
+  GapCause,
+  GaugeRecord,
+  KitchenEvent,
+  Lot,
+} from "./events.ts";
+
+export type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
+
+/** An unbroken time under a kept condition; `to` is absent while it lasts. */
+export type Stretch = {
+  from: number;
+  to?: number;
+  ended?: "lost" | "uncovered" | "unwatched" | "out";
+};
+
+/** A time in which nobody and nothing watched; `held` once a person said whether it kept. */
+export type Gap = { from: number; to: number; cause: GapCause; held?: boolean };
+
+/** A condition that has to be kept for a time: boiling, pressure, steam, a temperature. */
+export type Kept = {
+  needMinutes: number;
+  stretches: Stretch[];
+  gaps: Gap[];
+  /** A report that still lacks its confirmation (water over the lids). */
+  unconfirmedAt?: number;
+  /** Where the condition is only known by readings: how far apart they may be, and when they were. */
+  readEveryMinutes?: number;
+  readAt?: number[];
+};
+
+export type StageRun = {
+  id: string;
+  spec: Stage;
+  state: StageState;
+  startedAt?: number;
+  endedAt?: number;
+  /** When a recurring check was last called. */
+  checkedAt?: number;
+  kept?: Kept;
+  /** Ended by a word before its window or time allowed. */
+  endedShort?: boolean;
+};
+
+export type Confirmation = { factor: string; held: boolean; at: number };
+
+export type Reading = { at: number; what: string; value: number; unit: string };
+
+export type Deviation = {
+  code: string;
+  stage: string | null;
+  at: number;
+  detail: string;
+  disposition: Disposition;
+};
+
+export type Batch = {
+  id: string;
+  recipe: Recipe;
+  lot: Lot;
+  jar: JarSize | null;
+  pack: Pack | null;
+  option: BatchOption | null;
+  /** As last looked up for it; a load keeps its own. */
+  terms: ProcessTerms | null;
+  expectedJars: number | null;
+  mark: string;
+  begunAt: number;
+  rehearsal: boolean;
+  state: "running" | "held" | "complete" | "abandoned";
+  endedAt?: number;
+  stages: StageRun[];
+  /** Jars filled and not yet in a canner, and the tallies that must add up. */
+  ready: number;
+  filled: number;
+  setAside: number;
+  brokenBefore: number;
+  allFilled: boolean;
+  /** Jars to be emptied and processed again as a hot pack. */
+  again: number;
+  loads: string[];
+  confirmed: Confirmation[];
+  readings: Reading[];
+  notes: { at: number; text: string; late: boolean }[];
+  changes: { at: number; detail: string }[];
+  disposed: { code: string; what: Disposition; at: number; count: number | null }[];
+  /** Reports written well after they happened. */
+  late: { at: number; written: number; what: string }[];
+};
+
+export type LoadPart = {
+  batch: string;
+  jars: number;
+  first: number;
+  sealed: number;
+  failed: number;
+  failedJars: number[];
+  broken: number;
+  /** Jars emptied to be processed again, and how many of them had failed to seal. */
+  again: number;
+  failedAgain: number;
+};
+
+export type Load = {
+  id: string;
+  canner: string;
+  /** The batch it was opened for. */
+  batch: string;
+  terms: ProcessTerms | null;
+  gauge: GaugeRecord | null;
+  openedAt: number;
+  state: "running" | "complete" | "abandoned";
+  endedAt?: number;
+  stages: StageRun[];
+  parts: LoadPart[];
+  loadedAt?: number;
+  unloadedAt?: number;
+  early: boolean;
+  /** Water over the lids confirmed since the last time it was lost. */
+  covered: boolean | null;
+  waterLow: { at: number; covered?: boolean }[];
+  endAnswer?: { at: number; yes: boolean };
+  /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */
+  column?: number;
+  hot?: number;
+  readings: Reading[];
+  disposed: { code: string; what: Disposition; at: number; count: number | null }[];
+  gaps: Gap[];
+  late: { at: number; written: number; what: string }[];
+};
+
+export type Timer = {
+  id: string;
+  label: string | null;
+  setAt: number;
+  minutes: number;
+  endsAt: number;
+  state: "running" | "rang" | "answered" | "cancelled" | "missed";
+};
+
+export type Reminder = {
+  id: string;
+  wallMs: number;
+  text: string;
+  state: "waiting" | "rang" | "answered" | "cancelled";
+};
+
+export type SeedLot = {
+  id: string;
+  crop: string;
+  variety: string | null;
+  isolation: string | null;
+  fermentDays: number | null;
+  dryWeightG: number | null;
+  storage: string | null;
+  batch: string | null;
+  savedAt: number;
+  tests: { at: number; sprouted: number; of: number; days: number | null }[];
+};
+
+export type State = {
+  kitchen: {
+    altitudeFt: number | null;
+    canners: Canner[];
+    burners: number;
+    units: "us" | "metric";
+  };
+  zone: string;
+  rehearsal: boolean;
+  open: boolean;
+  /** Wall time less kitchen time, from each instant on; the last holds now. */
+  offsets: { from: number; offsetMs: number }[];
+  batches: Record<string, Batch>;
+  loads: Record<string, Load>;
+  /** Owners with something still to do, oldest first. */
+  active: string[];
+  timers: Record<string, Timer>;
+  reminders: Record<string, Reminder>;
+  seeds: Record<string, SeedLot>;
+  tastings: {
+    at: number;
+    batch: string;
+    taster: string | null;
+    scores: Record<string, number>;
+  }[];
+  preferences: { at: number; batch: string; over: string | null; taster: string | null }[];
+  openedJars: { at: number; batch: string; count: number; spoiled: boolean }[];
+  places: Record<string, string>;
+  focus: string | null;
+  /** Due moments already recorded, and those still ringing (newest last). */
+  due: Record<string, number>;
+  ringing: string[];
+  /** Questions already asked, by key, with when. */
+  asked: Record<string, number>;
+  hushedUntil: number | null | undefined;
+  clockSets: { at: number; byMs: number }[];
+  logFailures: { from: number; to: number; events: number }[];
+  gaps: Gap[];
+  notes: { at: number; text: string }[];
+  doubts: { at: number; detail: string }[];
+  /** The soonest moment a running stage ends by itself; Infinity where none does. */
+  nextEnd: number;
+  /** Written time of the last event. */
+  lastW: number;
+  /** Everything that was written, for corrections to be worked out again. */
+  history: KitchenEvent[];
+};
+
+export function initialState(): State {
+  return {
+    kitchen: {
+      altitudeFt: null,
+      canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
+      burners: 4,
+      units: "us",
+    },
+    zone: "UTC",
+    rehearsal: false,
+    open: false,
+    offsets: [],
+    batches: {},
+    loads: {},
+    active: [],
+    timers: {},
+    reminders: {},
+    seeds: {},
+    tastings: [],
+    preferences: [],
+    openedJars: [],
+    places: {},
+    focus: null,
+    due: {},
+    ringing: [],
+    asked: {},
+    hushedUntil: undefined,
+    clockSets: [],
+    logFailures: [],
+    gaps: [],
+    notes: [],
+    doubts: [],
+    nextEnd: Number.POSITIVE_INFINITY,
+    lastW: 0,
+    history: [],
+  };
+}
+
+/** Wall time of an instant of kitchen time, by the offset that held then. */
+export function wallOf(state: State, t: number): number {
+  let offset = state.offsets[0]?.offsetMs ?? 0;
+  for (const step of state.offsets) if (step.from <= t) offset = step.offsetMs;
+  return t + offset;
+}
+
+/** Kitchen time at which the wall will show an instant, by the offset that holds now. */
+export function kitchenTimeOf(state: State, wallMs: number): number {
+  return wallMs - (state.offsets.at(-1)?.offsetMs ?? 0);
+}

@@ -1,0 +1,74 @@
+/** What is said when something comes due, and when an alarm repeats. */
+import type { DueItem } from "../../kitchen/agenda.ts";
+import { ownerName, timerName } from "../../kitchen/names.ts";
+import { isLoad } from "../../kitchen/owners.ts";
+import type { Load, State } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import { durationWords } from "./spoken-time.ts";
+
+function upper(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** The sentence for something that came due. */
+export function dueSentence(state: State, item: DueItem): string {
+  const { owner, run } = item;
+  if (item.what === "timer") {
+    const timer = state.timers[item.key];
+    return timer ? `${upper(timerName(timer))} is done.` : "A timer is done.";
+  }
+  if (item.what === "reminder") return `A reminder: ${state.reminders[item.key]?.text ?? ""}.`;
+  if (!owner || !run) return "";
+  const name = upper(ownerName(state, owner));
+  const title = run.spec.title;
+  const { window, kind } = run.spec;
+  switch (item.what) {
+    case "half":
+      return halfway(owner as Load, name);
+    case "read":
+      return `${name}: read the water's temperature and tell me.`;
+    case "off":
+      return `${name} has been off for over two hours. It is not started over: refrigerate, freeze or discard those jars.`;
+    case "check": {
+      const check = run.spec.checks?.[0];
+      return `${name}: ${check?.say ?? "look at it."}`;
+    }
+    case "late":
+      return `${name}: ${title} is overdue. It should follow at once.`;
+    case "start":
+      return `${name}: time to start to ${title}.`;
+    case "min":
+      if (kind === "cool") return `${name} has cooled long enough. Check the seals.`;
+      if (kind === "cure") return `${name} is ready to open.`;
+      return `${name}: ${title} has had ${durationWords((window?.minMinutes ?? 0) * MINUTE_MS)}. Say done when you go on.`;
+    case "max":
+      if (kind === "cool")
+        return `${name} has stood a whole day. Check the seals now; a failed one can only be put back today.`;
+      if (kind === "store") return `${name} has been kept for its best time. Eat it soon.`;
+      return `${name}: ${title} has had its longest, ${durationWords((window?.maxMinutes ?? 0) * MINUTE_MS)}. Go on now.`;
+    case "end":
+      return endSentence(name, item);
+    default:
+      return `${name}: ${title}.`;
+  }
+}
+
+function halfway(load: Load, name: string): string {
+  const method = load.terms?.method;
+  if (method === "steam") return `${name}, halfway. Look at the steam column; keep the lid shut.`;
+  if (method === "pressure") return `${name}, halfway. Look at the gauge.`;
+  return `${name}, halfway. Are the lids still covered? Top up with boiling water, around the jars.`;
+}
+
+function endSentence(name: string, item: DueItem): string {
+  const { owner, run } = item;
+  if (!owner || !run) return "";
+  if (run.spec.kind === "process") return `${name}: the time is full.`;
+  if (run.spec.kind === "vent") return `${name}: ten minutes of steam.`;
+  if (run.spec.kind === "depressurize")
+    return `${name}: ten minutes at zero. The lid may come off, away from you.`;
+  if (run.id === "settle") return `${name}: lift the jars now.`;
+  const minutes = run.kept?.needMinutes ?? run.spec.window?.minMinutes ?? 0;
+  const what = isLoad(owner) ? "" : ` ${run.spec.title},`;
+  return `${name}:${what} ${durationWords(minutes * MINUTE_MS)} are up.`;
+}

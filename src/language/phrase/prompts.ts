@@ -1,0 +1,110 @@
+/** What is said when a stage's turn comes. */
+import { startByWordAt } from "../../kitchen/agenda.ts";
+import { LOAD_KINDS } from "../../kitchen/canner-stages.ts";
+import { batchName, ownerName } from "../../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner, openLoad, ownerOf } from "../../kitchen/owners.ts";
+import { readyAt } from "../../kitchen/settle.ts";
+import { isOver } from "../../kitchen/stage-run.ts";
+import { type Batch, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import { momentWords } from "./spoken-time.ts";
+
+/** Stages that began or whose turn to be begun came between two states, oldest owner first. */
+export function newTurns(
+  before: State,
+  after: State,
+  now: number,
+): { owner: Owner; run: StageRun }[] {
+  const turns: { owner: Owner; run: StageRun }[] = [];
+  for (const owner of activeOwners(after)) {
+    const old = ownerOf(before, owner.id);
+    for (const run of owner.stages) {
+      const was = old?.stages.find((one) => one.id === run.id)?.state ?? "none";
+      if (run.state === "running" && was !== "running" && was !== "held")
+        turns.push({ owner, run });
+      else if (becameReady(before, after, owner, run, now)) turns.push({ owner, run });
+    }
+  }
+  return turns;
+}
+
+function isReady(state: State, owner: Batch, run: StageRun, now: number): boolean {
+  if (run.state !== "waiting" || LOAD_KINDS.has(run.spec.kind)) return false;
+  if (run.spec.start !== "word") return false;
+  const at = readyAt(state, owner, run, now);
+  return at !== undefined && at <= now;
+}
+
+function becameReady(
+  before: State,
+  after: State,
+  owner: Owner,
+  run: StageRun,
+  now: number,
+): boolean {
+  if (isLoad(owner) || !isReady(after, owner, run, now)) return false;
+  const old = before.batches[owner.id];
+  const oldRun = old?.stages.find((one) => one.id === run.id);
+  return !old || !oldRun || !isReady(before, old, oldRun, now);
+}
+
+/** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
+export function prompt(state: State, owner: Owner, run: StageRun, now: number): string {
+  const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
+  const name = several ? `${ownerName(state, owner)}: ` : "";
+  const lead = name.charAt(0).toUpperCase() + name.slice(1);
+  const cautions = run.spec.cautions.map((caution) => ` ${caution}`).join("");
+  return `${lead}${sayOf(state, owner, run, now)}${cautions}`.trim();
+}
+
+function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {
+  const { spec } = run;
+  if (run.state === "waiting" && !isLoad(owner)) return waitingToStart(state, owner, run, now);
+  if (spec.kind === "fill" && !isLoad(owner)) return `${spec.say}${marking(state, owner)}`;
+  if (spec.kind === "cool" && run.startedAt !== undefined) {
+    return `${spec.say}${sealTimes(state, run, now)}`;
+  }
+  return spec.say;
+}
+
+/** "Cook the syrup any time before ten past twelve. Say start the syrup." */
+function waitingToStart(state: State, batch: Batch, run: StageRun, now: number): string {
+  const at = startByWordAt(state, batch, run, now);
+  const wall = wallOf(state, now);
+  const by =
+    at !== undefined && at > now + 10 * MINUTE_MS
+      ? `No hurry to ${run.spec.title}: starting ${momentWords(wallOf(state, at), wall, state.zone)} is soon enough.`
+      : `${run.spec.say}`;
+  return `${by} Tell me when it boils.`;
+}
+
+/** How the lids are to be marked, so that lots stay apart. */
+function marking(state: State, batch: Batch): string {
+  const others = activeOwners(state).some(
+    (one) => !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun),
+  );
+  const load = openLoad(state, batch);
+  const expected = batch.expectedJars ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
+  const lids =
+    batch.lot.variety || others
+      ? ` Mark the lids ${batch.mark} 1, ${batch.mark} 2, and so on.`
+      : "";
+  return `${load || !batch.option ? "" : " Wait for the canner."}${expected}${lids} Tell me how many.`;
+}
+
+/** When the seals may be checked: "from nine in the morning to nine at night". */
+function sealTimes(state: State, run: StageRun, now: number): string {
+  const { window } = run.spec;
+  if (!window || run.startedAt === undefined) return "";
+  const wall = wallOf(state, now);
+  const words = (minutes: number) =>
+    momentWords(wallOf(state, (run.startedAt ?? 0) + minutes * MINUTE_MS), wall, state.zone);
+  return ` The seals can be checked ${words(window.minMinutes)}, and ${words(window.maxMinutes)} at the latest.`;
+}
+
+/** Said when a batch begins: the canner comes first, since it takes an hour to heat. */
+export function opening(batch: Batch): string {
+  const jars = batch.expectedJars ? ` Expect about ${batch.expectedJars} ${batch.jar}s.` : "";
+  const name = batchName(batch);
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}.${jars}`;
+}
