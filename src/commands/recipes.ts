@@ -31,6 +31,8 @@ export type WorkedOut = {
   /** The tested process; null where there is none, with the reason. */
   process: ProcessTerms | null;
   reason: string | null;
+  /** True where what was asked for was never tested, rather than something left unsaid. */
+  refused: boolean;
 };
 
 function listed(recipe: Recipe) {
@@ -70,36 +72,24 @@ function workOut(recipe: Recipe, library: Library, wish: KitchenWish, io: Recipe
   const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
   const altitudeFt = wish.altitudeFt ?? io.kitchen?.altitudeFt;
   const gauge = wish.gauge ?? io.kitchen?.gauge;
+  const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs) {
-    const reason = `kept as ${recipe.keptAs}: no canner process`;
-    return { recipe: chosen, method, scaled, process: null, reason };
+    return { ...base, reason: `kept as ${recipe.keptAs}: no canner process` };
   }
   if (altitudeFt === undefined) {
     const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
-    return { recipe: chosen, method, scaled, process: null, reason };
+    return { ...base, reason };
   }
   const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
-  return {
-    recipe: chosen,
-    method,
-    scaled,
-    process: choice.ok ? choice.terms : null,
-    reason: choice.ok ? null : choice.reason,
-  };
+  if (choice.ok) return { ...base, process: choice.terms, reason: null };
+  const asked = wish.jar ?? wish.pack ?? wish.method ?? wish.atPsi ?? wish.altitudeFt;
+  const refused = choice.missing === undefined && asked !== undefined;
+  return { ...base, reason: choice.reason, refused };
 }
 
 function showJson(worked: WorkedOut): string {
-  const { recipe, ...rest } = worked;
+  const { recipe, refused: _refused, ...rest } = worked;
   return `${JSON.stringify({ ...recipe, ...rest })}\n`;
-}
-
-/** True where an untested wish was refused, rather than something merely not said. */
-function refused(worked: WorkedOut, wish: KitchenWish): boolean {
-  const { process, reason, method, recipe } = worked;
-  if (process || reason === null || wish.altitudeFt === undefined) return false;
-  return (
-    method !== recipe.keptAs && (wish.jar ?? wish.pack ?? wish.method ?? wish.atPsi) !== undefined
-  );
 }
 
 /**
@@ -127,6 +117,6 @@ export async function recipesCommand(args: string[], io: RecipeIo): Promise<Comm
   const found = recipeNamed(library, said);
   if (!found.ok) return failed(2, `recipes: ${found.error}`);
   const worked = workOut(found.value, library, wish.value, io);
-  if (refused(worked, wish.value)) return failed(1, `recipes: ${worked.reason}`);
+  if (worked.refused) return failed(1, `recipes: ${worked.reason}`);
   return { code: 0, stdout: json ? showJson(worked) : recipeText(worked), stderr };
 }

@@ -1,0 +1,155 @@
+// data table
+import { describe, expect, it } from "vitest";
+import { chooseProcess } from "../../src/recipe/choose-process.ts";
+import type { JarSize, Pack } from "../../src/recipe/recipe.ts";
+import { recipeOf, wholeLibrary } from "../recipe/library-files.ts";
+
+/**
+ * Every boiling-water time, typed in from the publications and not from the recipe files.
+ * "memory" marks a figure that was not read again when this list was typed.
+ */
+
+const GUIDE = "USDA Complete Guide to Home Canning";
+const THREE = [1000, 6000];
+const FOUR = [1000, 3000, 6000];
+
+type Row = [recipe: string, pack: Pack, jars: JarSize[], minutes: number[], source: string];
+
+const ROWS: Row[] = [
+  ["bread-and-butter-pickles", "hot", ["pint", "quart"], [10, 15, 20], `${GUIDE}, Guide 6 p. 19`],
+  ["quick-fresh-pack-dills", "raw", ["pint"], [10, 15, 20], `${GUIDE}, Guide 6 p. 20`],
+  ["quick-fresh-pack-dills", "raw", ["quart"], [15, 20, 25], `${GUIDE}, Guide 6 p. 20`],
+  ["fermented-dills", "raw", ["pint"], [10, 15, 20], `${GUIDE}, Guide 6, 2009 wording`],
+  ["fermented-dills", "raw", ["quart"], [15, 20, 25], `${GUIDE}, Guide 6, 2009 wording`],
+  ["sweet-gherkins", "raw", ["pint"], [5, 10, 15], `${GUIDE}, Guide 6, 1994`],
+  ["quick-sweet-pickles", "hot", ["pint", "quart"], [5, 10, 15], `${GUIDE}, Guide 6`],
+  ["quick-sweet-pickles", "raw", ["pint"], [10, 15, 20], `${GUIDE}, Guide 6`],
+  ["quick-sweet-pickles", "raw", ["quart"], [15, 20, 25], `${GUIDE}, Guide 6`],
+  ["dilled-green-beans", "raw", ["pint"], [5, 10, 15], `${GUIDE}, Guide 6, from a retelling`],
+  ["pickled-beets", "hot", ["pint", "quart"], [30, 35, 40, 45], `${GUIDE}, Guide 6 p. 15`],
+  ["sauerkraut", "hot", ["pint"], [10, 15, 15, 20], `${GUIDE}, Guide 6; above 1,000 ft memory`],
+  ["sauerkraut", "hot", ["quart"], [15, 20, 20, 25], `${GUIDE}, Guide 6; above 1,000 ft memory`],
+  ["sauerkraut", "raw", ["pint"], [20, 25, 30, 35], `${GUIDE}, Guide 6, quoted in one book`],
+  ["sauerkraut", "raw", ["quart"], [25, 30, 35, 40], `${GUIDE}, Guide 6, quoted in one book`],
+  ["pickle-relish", "hot", ["half-pint", "pint"], [10, 15, 20], `${GUIDE}, Guide 6`],
+  ["crushed-tomatoes", "hot", ["pint"], [35, 40, 45, 50], `${GUIDE}, Guide 3`],
+  ["crushed-tomatoes", "hot", ["quart"], [45, 50, 55, 60], `${GUIDE}, Guide 3`],
+  ["whole-tomatoes", "hot", ["pint"], [40, 45, 50, 55], `${GUIDE}, Guide 3, in water`],
+  ["whole-tomatoes", "raw", ["pint"], [40, 45, 50, 55], `${GUIDE}, Guide 3, in water`],
+  ["whole-tomatoes", "hot", ["quart"], [45, 50, 55, 60], `${GUIDE}, Guide 3, in water`],
+  ["whole-tomatoes", "raw", ["quart"], [45, 50, 55, 60], `${GUIDE}, Guide 3, in water`],
+  [
+    "whole-tomatoes-in-juice",
+    "hot",
+    ["pint", "quart"],
+    [85, 90, 95, 100],
+    `${GUIDE}, Guide 3 p. 10`,
+  ],
+  [
+    "whole-tomatoes-in-juice",
+    "raw",
+    ["pint", "quart"],
+    [85, 90, 95, 100],
+    `${GUIDE}, Guide 3 p. 10`,
+  ],
+  ["whole-tomatoes-no-liquid", "raw", ["pint", "quart"], [85, 90, 95, 100], `${GUIDE}, Guide 3`],
+  ["tomato-juice", "hot", ["pint"], [35, 40, 45, 50], `${GUIDE}, Guide 3`],
+  ["tomato-juice", "hot", ["quart"], [40, 45, 50, 55], `${GUIDE}, Guide 3`],
+  ["peaches", "hot", ["pint"], [20, 25, 30, 35], `${GUIDE}, Guide 2`],
+  ["peaches", "hot", ["quart"], [25, 30, 35, 40], `${GUIDE}, Guide 2`],
+  ["peaches", "raw", ["pint"], [25, 30, 35, 40], `${GUIDE}, Guide 2`],
+  ["peaches", "raw", ["quart"], [30, 35, 40, 45], `${GUIDE}, Guide 2`],
+  ["pears", "hot", ["pint"], [20, 25, 30, 35], `${GUIDE}, Guide 2`],
+  ["pears", "hot", ["quart"], [25, 30, 35, 40], `${GUIDE}, Guide 2`],
+  ["sliced-apples", "hot", ["pint", "quart"], [20, 25, 30, 35], `${GUIDE}, Guide 2, credited`],
+  ["applesauce", "hot", ["pint"], [15, 20, 20, 25], `${GUIDE}, Guide 2`],
+  ["applesauce", "hot", ["quart"], [20, 25, 30, 35], `${GUIDE}, Guide 2`],
+  ["apple-butter", "hot", ["half-pint", "pint"], [5, 10, 15], `${GUIDE}, Guide 2`],
+  ["apple-butter", "hot", ["quart"], [10, 15, 20], `${GUIDE}, Guide 2`],
+  ["berry-jam", "hot", ["half-pint", "pint"], [5, 10, 15], `${GUIDE}, Guide 7`],
+  ["peach-jam", "hot", ["half-pint", "pint"], [5, 10, 15], `${GUIDE}, Guide 7`],
+  ["apricot-jam", "hot", ["half-pint", "pint"], [5, 10, 15], `${GUIDE}, Guide 7`],
+  ["apple-jelly", "hot", ["half-pint"], [5, 10, 15], `${GUIDE}, Guide 7, memory`],
+  ["grape-jelly", "hot", ["half-pint"], [5, 10, 15], `${GUIDE}, Guide 7, memory`],
+  ["chile-salsa", "hot", ["pint"], [15, 20, 25], "Oklahoma State University Extension; Guide 3"],
+  ["choice-salsa", "hot", ["half-pint", "pint"], [15, 20, 25], "NCHFP; above 1,000 ft memory"],
+  ["cranberry-sauce", "hot", ["half-pint", "pint"], [15, 20, 20, 25], "NCHFP, cranberry sauce"],
+  ["rhubarb", "hot", ["pint", "quart"], [15, 20, 25], `${GUIDE}, Guide 2`],
+  ["whole-berries", "hot", ["pint", "quart"], [15, 20, 20, 25], `${GUIDE}, Guide 2`],
+  ["whole-berries", "raw", ["pint"], [15, 20, 20, 25], `${GUIDE}, Guide 2`],
+  ["whole-berries", "raw", ["quart"], [20, 25, 30, 35], `${GUIDE}, Guide 2`],
+];
+
+const library = wholeLibrary();
+
+/** Both ends of each band of a table, with the minutes printed for it. */
+function bandEnds(minutes: number[]): [altitudeFt: number, minutes: number][] {
+  const edges = minutes.length === 3 ? THREE : FOUR;
+  return minutes.flatMap((value, index): [number, number][] => [
+    [index === 0 ? 0 : (edges[index - 1] ?? 0) + 1, value],
+    [edges[index] ?? 10_000, value],
+  ]);
+}
+
+describe("boiling-water times are those of the publications", () => {
+  for (const [id, pack, jars, minutes, source] of ROWS) {
+    for (const jar of jars) {
+      it(`${id}, ${pack} pack, ${jar} (${source})`, () => {
+        const recipe = recipeOf(library, id);
+        const at = (altitudeFt: number) =>
+          chooseProcess(recipe, library.tables, { altitudeFt, jar, pack, method: "boiling-water" });
+        for (const [altitudeFt, printed] of [
+          ...bandEnds(minutes),
+          [-100, minutes[0] ?? 0],
+        ] as const) {
+          const choice = at(altitudeFt);
+          expect(choice, `${altitudeFt} ft`).toMatchObject({
+            ok: true,
+            terms: { minutes: printed, jar, jarTested: jar, pack, pressurePsi: null, gauge: null },
+          });
+          if (!choice.ok) continue;
+          expect(choice.terms.coverIn).toBe(printed > 30 ? 2 : 1);
+          expect(choice.terms.sterileJars).toBe(printed < 10);
+          expect(choice.terms.waterStartF).toBe(pack === "raw" ? 140 : 180);
+        }
+        expect(at(10_001).ok).toBe(false);
+      });
+    }
+  }
+
+  it("tomato and vegetable juice blend, pints and quarts (Guide 3 p. 6)", () => {
+    const table = library.tables.tables["tomato-vegetable-juice"];
+    expect(table?.bandEdgesFt).toEqual(FOUR);
+    expect(table?.rows).toEqual([
+      { jars: ["pint"], minutes: [35, 40, 45, 50] },
+      { jars: ["quart"], minutes: [40, 45, 50, 55] },
+    ]);
+  });
+
+  it("every boiling-water option of the library is in this list", () => {
+    const listed = new Set(ROWS.map(([id, pack]) => `${id} ${pack}`));
+    const offered = [...library.recipes.values()].flatMap((recipe) =>
+      recipe.processes
+        .filter((option) => option.method === "boiling-water")
+        .map((option) => `${recipe.id} ${option.pack}`),
+    );
+    expect(offered.filter((option) => !listed.has(option))).toEqual([]);
+  });
+});
+
+describe("headspace is that of the publications", () => {
+  // Jams, jellies and apple butter 1/4 in; everything else by boiling water 1/2 in (Guide 1).
+  const quarter = [
+    "apple-butter",
+    "berry-jam",
+    "peach-jam",
+    "apricot-jam",
+    "apple-jelly",
+    "grape-jelly",
+  ];
+  for (const id of new Set(ROWS.map(([recipe]) => recipe))) {
+    it(id, () => {
+      expect(recipeOf(library, id).headspaceIn).toBe(quarter.includes(id) ? 0.25 : 0.5);
+    });
+  }
+});

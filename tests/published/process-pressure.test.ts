@@ -1,0 +1,226 @@
+// data table
+import { describe, expect, it } from "vitest";
+import { chooseProcess } from "../../src/recipe/choose-process.ts";
+import type { GaugeKind, JarSize, Pack } from "../../src/recipe/recipe.ts";
+import { recipeOf, wholeLibrary } from "../recipe/library-files.ts";
+
+/**
+ * Every pressure process, typed in from the publications and not from the recipe files.
+ * "memory" marks a figure that was not read again when this list was typed.
+ */
+
+const GUIDE = "USDA Complete Guide to Home Canning";
+const library = wholeLibrary();
+
+/** Both ends of each band, and the pressure printed for it. */
+const LOW_ACID: Record<GaugeKind, [altitudeFt: number, psi: number][]> = {
+  dial: [
+    [-50, 11],
+    [0, 11],
+    [2000, 11],
+    [2001, 12],
+    [4000, 12],
+    [4001, 13],
+    [6000, 13],
+    [6001, 14],
+    [8000, 14],
+  ],
+  weighted: [
+    [-50, 10],
+    [0, 10],
+    [1000, 10],
+    [1001, 15],
+    [10_000, 15],
+  ],
+};
+const ACID_FRUIT: typeof LOW_ACID = {
+  dial: [
+    [-50, 6],
+    [0, 6],
+    [2000, 6],
+    [2001, 7],
+    [4000, 7],
+    [4001, 8],
+    [6000, 8],
+    [6001, 9],
+    [8000, 9],
+  ],
+  weighted: [
+    [-50, 5],
+    [0, 5],
+    [1000, 5],
+    [1001, 10],
+    [10_000, 10],
+  ],
+};
+const HIGHEST: Record<GaugeKind, number> = { dial: 8000, weighted: 10_000 };
+const GAUGES: GaugeKind[] = ["dial", "weighted"];
+
+type Row = [recipe: string, packs: Pack[], times: Partial<Record<JarSize, number>>, source: string];
+
+const LOW_ACID_ROWS: Row[] = [
+  ["snap-beans", ["hot", "raw"], { pint: 20, quart: 25 }, `${GUIDE}, Guide 4`],
+  ["carrots", ["hot", "raw"], { pint: 25, quart: 30 }, `${GUIDE}, Guide 4`],
+  ["whole-kernel-corn", ["hot", "raw"], { pint: 55, quart: 85 }, `${GUIDE}, Guide 4 p. 12`],
+  ["beets", ["hot"], { pint: 30, quart: 35 }, `${GUIDE}, Guide 4`],
+  ["dry-beans", ["hot"], { pint: 75, quart: 90 }, `${GUIDE}, Guide 4`],
+  ["asparagus", ["hot", "raw"], { pint: 30, quart: 40 }, `${GUIDE}, Guide 4`],
+  ["meat-chunks", ["hot", "raw"], { pint: 75, quart: 90 }, `${GUIDE}, Guide 5 pp. 6-7`],
+  ["chicken", ["hot", "raw"], { pint: 75, quart: 90 }, `${GUIDE}, Guide 5`],
+  ["chicken-with-bones", ["hot", "raw"], { pint: 65, quart: 75 }, `${GUIDE}, Guide 5`],
+  ["fish", ["raw"], { pint: 100 }, `${GUIDE}, Guide 5; weighted and above 6,000 ft memory`],
+  ["stock", ["hot"], { pint: 20, quart: 25 }, `${GUIDE}, Guide 5; weighted, above 6,000 ft memory`],
+];
+
+const ACID_ROWS: Row[] = [
+  ["applesauce", ["hot"], { pint: 8, quart: 10 }, `${GUIDE}, Guide 2`],
+  ["sliced-apples", ["hot"], { pint: 8, quart: 8 }, "NCHFP fruit by pressure"],
+  ["rhubarb", ["hot"], { pint: 8, quart: 8 }, "NCHFP fruit by pressure"],
+  ["whole-berries", ["hot"], { pint: 8, quart: 8 }, "NCHFP fruit by pressure; Guide 2"],
+  ["whole-berries", ["raw"], { pint: 8, quart: 10 }, "NCHFP fruit by pressure; Guide 2"],
+  ["peaches", ["hot", "raw"], { pint: 10, quart: 10 }, "NCHFP fruit by pressure"],
+  ["pears", ["hot"], { pint: 10, quart: 10 }, "NCHFP fruit by pressure"],
+];
+
+function checkRows(rows: Row[], pressures: typeof LOW_ACID): void {
+  for (const [id, packs, times, source] of rows) {
+    for (const pack of packs) {
+      for (const gauge of GAUGES) {
+        it(`${id}, ${pack} pack, ${gauge} gauge (${source})`, () => {
+          const recipe = recipeOf(library, id);
+          for (const [jar, minutes] of Object.entries(times) as [JarSize, number][]) {
+            const at = (altitudeFt: number) =>
+              chooseProcess(recipe, library.tables, {
+                altitudeFt,
+                jar,
+                pack,
+                gauge,
+                method: "pressure",
+              });
+            for (const [altitudeFt, pressurePsi] of pressures[gauge]) {
+              expect(at(altitudeFt), `${jar} at ${altitudeFt} ft`).toMatchObject({
+                ok: true,
+                terms: { minutes, pressurePsi, gauge, jar, pack, coverIn: 0, sterileJars: false },
+              });
+            }
+            expect(at(HIGHEST[gauge] + 1).ok, "past the last band").toBe(false);
+          }
+        });
+      }
+    }
+  }
+}
+
+describe("low-acid food by pressure is as published", () => {
+  checkRows(LOW_ACID_ROWS, LOW_ACID);
+});
+
+describe("acid fruit by pressure is as published", () => {
+  checkRows(ACID_ROWS, ACID_FRUIT);
+});
+
+/** Minutes of the rows printed for one jar: lowest pressure, middle, and 15 psi weighted. */
+type Alternatives = [recipe: string, pack: Pack, low: number, middle: number, high: number, string];
+
+const TOMATO_ROWS: Alternatives[] = [
+  ["crushed-tomatoes", "hot", 20, 15, 10, `${GUIDE}, Guide 3; 15 min and weighted rows memory`],
+  ["whole-tomatoes", "hot", 15, 10, 1, `${GUIDE}, Guide 3; weighted rows memory`],
+  ["whole-tomatoes", "raw", 15, 10, 1, `${GUIDE}, Guide 3; weighted rows memory`],
+  ["whole-tomatoes-in-juice", "hot", 40, 25, 15, `${GUIDE}, Guide 3`],
+  ["whole-tomatoes-in-juice", "raw", 40, 25, 15, `${GUIDE}, Guide 3`],
+  ["whole-tomatoes-no-liquid", "raw", 40, 25, 15, `${GUIDE}, Guide 3`],
+  ["tomato-juice", "hot", 20, 15, 10, `${GUIDE}, Guide 3; 10 min row memory`],
+];
+
+describe("tomatoes by pressure have the published alternatives, for pints or quarts", () => {
+  for (const [id, pack, low, middle, high, source] of TOMATO_ROWS) {
+    for (const jar of ["pint", "quart"] as const) {
+      it(`${id}, ${pack} pack, ${jar} (${source})`, () => {
+        const recipe = recipeOf(library, id);
+        const at = (altitudeFt: number, gauge: GaugeKind, atPsi?: number) =>
+          chooseProcess(recipe, library.tables, {
+            altitudeFt,
+            jar,
+            pack,
+            gauge,
+            atPsi,
+            method: "pressure",
+          });
+        for (const [altitudeFt, pressurePsi] of ACID_FRUIT.dial) {
+          const terms = { minutes: low, pressurePsi };
+          expect(at(altitudeFt, "dial")).toMatchObject({ ok: true, terms });
+          expect(at(altitudeFt, "dial", pressurePsi)).toMatchObject({ ok: true, terms });
+        }
+        for (const [altitudeFt, pressurePsi] of LOW_ACID.dial) {
+          const terms = { minutes: middle, pressurePsi };
+          expect(at(altitudeFt, "dial", pressurePsi)).toMatchObject({ ok: true, terms });
+          expect(at(altitudeFt, "dial", 11)).toMatchObject({ ok: true, terms });
+        }
+        for (const altitudeFt of [0, 1000]) {
+          for (const [psi, minutes] of [
+            [5, low],
+            [10, middle],
+            [15, high],
+          ] as const) {
+            const terms = { minutes, pressurePsi: psi };
+            expect(at(altitudeFt, "weighted", psi)).toMatchObject({ ok: true, terms });
+          }
+        }
+        for (const altitudeFt of [1001, 10_000]) {
+          const ten = { minutes: low, pressurePsi: 10 };
+          const fifteen = { minutes: middle, pressurePsi: 15 };
+          expect(at(altitudeFt, "weighted", 10)).toMatchObject({ ok: true, terms: ten });
+          expect(at(altitudeFt, "weighted", 15)).toMatchObject({ ok: true, terms: fifteen });
+        }
+        expect(at(500, "dial", 10).ok).toBe(false);
+        expect(at(8001, "dial").ok).toBe(false);
+      });
+    }
+  }
+});
+
+describe("tables without a recipe of their own are as published", () => {
+  const low: [table: string, jars: JarSize[], minutes: number, source: string][] = [
+    ["ground-meat-pressure", ["pint"], 75, `${GUIDE}, Guide 5`],
+    ["ground-meat-pressure", ["quart"], 90, `${GUIDE}, Guide 5`],
+    ["soup-pressure", ["pint"], 60, `${GUIDE}, Guide 4`],
+    ["soup-pressure", ["quart"], 75, `${GUIDE}, Guide 4`],
+    ["seafood-soup-pressure", ["pint", "quart"], 100, `${GUIDE}, Guide 4`],
+    ["chili-con-carne-pressure", ["pint"], 75, `${GUIDE}, Guide 5`],
+    ["mexican-tomato-sauce-pressure", ["pint"], 20, `${GUIDE}, Guide 3`],
+    ["mexican-tomato-sauce-pressure", ["quart"], 25, `${GUIDE}, Guide 3`],
+  ];
+  for (const [id, jars, minutes, source] of low) {
+    it(`${id}, ${jars.join(" and ")} (${source})`, () => {
+      const rows = library.tables.tables[id]?.rows ?? [];
+      expect(rows).toContainEqual({ jars, minutes: [minutes], schedule: "low-acid" });
+    });
+  }
+  const fruit: [table: string, jars: JarSize[], minutes: number][] = [
+    ["cherries-hot-pressure", ["pint"], 8],
+    ["cherries-hot-pressure", ["quart"], 10],
+    ["cherries-raw-pressure", ["pint", "quart"], 10],
+  ];
+  for (const [id, jars, minutes] of fruit) {
+    it(`${id}, ${jars.join(" and ")} (NCHFP fruit by pressure)`, () => {
+      const rows = library.tables.tables[id]?.rows ?? [];
+      expect(rows).toContainEqual({ jars, minutes: [minutes], schedule: "low-pressure" });
+    });
+  }
+  it("tomato and vegetable juice blend (Guide 3 p. 6)", () => {
+    const rows = library.tables.tables["tomato-vegetable-juice-pressure"]?.rows;
+    expect(rows).toEqual([
+      { jars: ["pint", "quart"], minutes: [20], schedule: "low-pressure" },
+      { jars: ["pint", "quart"], minutes: [15], schedule: "low-acid" },
+      { jars: ["pint", "quart"], minutes: [10], schedule: "weight-15" },
+    ]);
+  });
+});
+
+describe("headspace by pressure is as published", () => {
+  for (const [id] of LOW_ACID_ROWS) {
+    it(`${id}: ${id.startsWith("chicken") ? "1 1/4" : "1"} in`, () => {
+      expect(recipeOf(library, id).headspaceIn).toBe(id.startsWith("chicken") ? 1.25 : 1);
+    });
+  }
+});
