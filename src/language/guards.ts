@@ -1,0 +1,63 @@
+import type { Intent } from "../kitchen/command.ts";
+import type { Utterance } from "./words.ts";
+
+/**
+ * The second line of defence behind phrases that have to match whole: nothing asked, wished,
+ * planned, doubted or told of another day is ever a report.
+ */
+
+/** Intents that say something happened, and so are written to the log as facts. */
+export const REPORTS: ReadonlySet<Intent> = new Set<Intent>([
+  "boiling",
+  "boil-lost",
+  "pressure",
+  "pressure-lost",
+  "weight-rocking",
+  "venting",
+  "loaded",
+  "water-low",
+  "temperature",
+  "jars-filled",
+  "sealed",
+  "seal-failed",
+  "jar-broken",
+  "set-aside",
+  "opened",
+  "done",
+]);
+
+const ASKING = new Set(
+  "is are was were do does did has have can could will would should shall might may am why who whose".split(
+    " ",
+  ),
+);
+const DOUBT = new Set(
+  [
+    "if whether unless until wish hope hoping hopefully might should would could almost nearly maybe",
+    "perhaps probably suppose supposing imagine pretend when once tomorrow yesterday used soon",
+    "wonder wondering waiting guess supposed",
+  ]
+    .join(" ")
+    .split(" "),
+);
+/** Subjects that turn a verb before them into a question: "is it", "have the beets". */
+const SUBJECTS = new Set(
+  "it that this they these those we you i the my our he she all any everything".split(" "),
+);
+/** Doubting words that belong to the report itself in some intents. */
+const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
+  "seal-failed": new Set(["when", "would"]),
+  done: new Set(["once"]),
+  "set-aside": new Set(["would"]),
+  boiling: new Set(["once"]),
+};
+
+/** True where the words ask, wish, doubt or plan, whatever they matched. */
+export function isNoReport(said: Utterance, intent: Intent): boolean {
+  if (!REPORTS.has(intent)) return false;
+  if (said.asked) return true;
+  const allowed = ALLOWED[intent];
+  if (said.words.some(({ word }) => DOUBT.has(word) && !allowed?.has(word))) return true;
+  const [first, second] = said.words;
+  return first !== undefined && ASKING.has(first.word) && SUBJECTS.has(second?.word ?? "");
+}

@@ -1,0 +1,158 @@
+import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import { fuzzyAt, type Names } from "./targets.ts";
+import type { Word } from "./words.ts";
+
+/** What is to be begun: "fourteen pounds of crushed tomatoes", "Provider dilly beans, 8 lb". */
+export type Lot = {
+  recipes: string[];
+  named: string;
+  variety?: string;
+  weightLb?: number;
+  exact: boolean;
+};
+
+const POUNDS_PER: Record<string, number> = {
+  pounds: 1,
+  pound: 1,
+  kilo: 2.20462262,
+  kilos: 2.20462262,
+  kilogram: 2.20462262,
+  ounces: 1 / 16,
+  ounce: 1 / 16,
+  grams: 1 / 453.59237,
+  gram: 1 / 453.59237,
+};
+
+/** Words that carry nothing in the description of a lot. */
+const EMPTY = new Set(
+  [
+    "a an the some my our those these this that of with from using about around roughly it is at",
+    "batch lot round load for and i we have got which weighs weighing variety today now please then",
+    "another more first new fresh picked just there are here today's called worth total all in",
+    "recipe next up out big little small couple crate row rows bushel basket lug going started again",
+  ]
+    .join(" ")
+    .split(" "),
+);
+
+/** Words that make it no order to begin. */
+const REFUSED = new Set(
+  [
+    "not never if when what who why how would could might maybe tomorrow yesterday week month year",
+    "last wish hope someday sometime should did was were had will because timer minutes minute",
+    "later tonight until before after love hate eat ate sunday monday tuesday wednesday thursday",
+    "friday saturday winter summer fall spring season time hour hours day days you your they he she",
+    "mother grandmother neighbor tasted taste good better best sick tired lids open opened reminder",
+    "market store buy bought sell sold done finished out boiling boil sealed but",
+    "note remind jar jars pints pint quarts quart",
+  ]
+    .join(" ")
+    .split(" "),
+);
+
+function wordAt(words: readonly Word[], at: number): string {
+  return words[at]?.word ?? "";
+}
+
+function weightAt(words: readonly Word[], at: number): Reading<number> | undefined {
+  for (const number of numbersAt(words, at)) {
+    const unit = wordAt(words, number.next);
+    if (Object.hasOwn(POUNDS_PER, unit)) {
+      return { value: number.value * (POUNDS_PER[unit] ?? 1), next: number.next + 1 };
+    }
+  }
+  if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
+    return { value: 1, next: at + 2 };
+  }
+  return undefined;
+}
+
+type Named = { from: number; next: number; recipes: string[]; said: string; exact: boolean };
+
+/** The longest recipe name anywhere from here on, or else the best misheard one. */
+function recipeIn(
+  words: readonly Word[],
+  from: number,
+  names: Names,
+  plain: ReadonlySet<string>,
+): Named | undefined {
+  let best: Named | undefined;
+  for (let at = from; at < words.length; at += 1) {
+    for (let count = Math.min(7, words.length - at); count > 0; count -= 1) {
+      const said = words
+        .slice(at, at + count)
+        .map((word) => word.word)
+        .join(" ");
+      const entry = names.byName.get(said);
+      if (!entry || entry.recipes.length === 0) continue;
+      if (!best || count > best.next - best.from) {
+        best = { from: at, next: at + count, recipes: entry.recipes, said, exact: true };
+      }
+      break;
+    }
+  }
+  if (best) return best;
+  for (let at = from; at < words.length; at += 1) {
+    if (EMPTY.has(wordAt(words, at))) continue;
+    const near = fuzzyAt(words, at, names, true, plain);
+    if (near && near.value.recipes.length > 0) {
+      const { recipes, name } = near.value;
+      return { from: at, next: near.next, recipes, said: name, exact: false };
+    }
+  }
+  return undefined;
+}
+
+/** Reads everything from here to the end as one lot, or nothing. */
+export function lotAt(
+  text: string,
+  words: readonly Word[],
+  at: number,
+  end: number,
+  names: Names,
+  plain: ReadonlySet<string>,
+): Lot | undefined {
+  const within = words.slice(0, end);
+  const named = recipeIn(within, at, names, plain);
+  if (!named) return undefined;
+  let weightLb: number | undefined;
+  const loose: number[] = [];
+  for (let next = at; next < end; ) {
+    if (next === named.from) {
+      next = named.next;
+      continue;
+    }
+    const weight = weightLb === undefined ? weightAt(within, next) : undefined;
+    if (weight) {
+      weightLb = Math.round(weight.value * 1000) / 1000;
+      next = weight.next;
+      continue;
+    }
+    const word = wordAt(within, next);
+    if (REFUSED.has(word)) return undefined;
+    if (!EMPTY.has(word)) loose.push(next);
+    next += 1;
+  }
+  const [first] = loose;
+  const last = loose.at(-1);
+  const lot: Lot = { recipes: named.recipes, named: named.said, exact: named.exact };
+  if (weightLb !== undefined) lot.weightLb = weightLb;
+  if (first === undefined || last === undefined) return lot;
+  if (loose.length > 3 || last - first + 1 !== loose.length) return undefined;
+  return { ...lot, ...varietyOf(text, within, first, last, named) };
+}
+
+/** The variety as said; a plain noun behind it ("Provider beans") is left aside. */
+function varietyOf(
+  text: string,
+  words: readonly Word[],
+  first: number,
+  last: number,
+  named: Named,
+): { variety?: string } {
+  const produce = /^(beans?|beets?|cucumbers?|cukes?|tomato|tomatoes|cabbage|berries)$/;
+  const until = last > named.next && produce.test(wordAt(words, last)) ? last - 1 : last;
+  const from = words[first];
+  const to = words[until];
+  return until < first || !from || !to ? {} : { variety: text.slice(from.start, to.end) };
+}

@@ -1,0 +1,225 @@
+import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import type { Utterance, Word } from "./words.ts";
+
+/** Slots that are not drawn from lists of names: labels, free text, scores, questions, sizes. */
+
+const NO_LABEL = new Set(
+  [
+    "i me you we us it they them he she is are was were be been am do does did have has had will",
+    "would could should can may might must shall not no yes and or but if when what who why how",
+    "where timer timers minute minutes hour hours second seconds more longer another extra for to",
+    "on in at by until till ago now please that this these those there here then just so as because",
+    "okay with from about than too also the a an my our your its time clock boil boiling done up",
+    "off out left going go longer still yet get got again",
+  ]
+    .join(" ")
+    .split(" "),
+);
+const LABEL_JOINERS = new Set(["and", "of", "n"]);
+const LABEL_ARTICLES = new Set(["the", "my", "our", "a", "an", "some", "your", "those", "these"]);
+
+/** A label of one to four words that are no grammar; the article is left aside. */
+export function labelsAt(words: readonly Word[], at: number): Reading<string>[] {
+  let start = at;
+  while (LABEL_ARTICLES.has(words[start]?.word ?? "")) start += 1;
+  const found: Reading<string>[] = [];
+  let label = "";
+  for (let next = start; next < Math.min(words.length, start + 5); next += 1) {
+    const word = words[next]?.word ?? "";
+    if (label !== "" && LABEL_JOINERS.has(word)) {
+      label += ` ${word}`;
+      continue;
+    }
+    if (NO_LABEL.has(word) || /^\d/.test(word)) break;
+    if (numbersAt(words, next).length > 0) break;
+    label += label ? ` ${word}` : word;
+    found.push({ value: label, next: next + 1 });
+  }
+  return found;
+}
+
+/** The words between two places as they were written. */
+export function textBetween(said: Utterance, at: number, next: number): string {
+  const from = said.words[at];
+  const to = said.words[next - 1];
+  if (!from || !to) return "";
+  const whole = said.cut && next === said.words.length;
+  const text = said.text.slice(from.start, whole ? undefined : to.end);
+  return text.replace(/[\s.,;:!]+$/u, "");
+}
+
+const SCORE_NAMES = new Set(
+  [
+    "crunch crunchiness crispness flavor texture color salt saltiness sourness tartness heat spice",
+    "spiciness sweetness sweet overall look looks appearance aroma smell firmness tang tanginess",
+    "body bite aftertaste set acidity bitterness garlic dill brine crisp clarity zing smoothness",
+    "sour tart salty tender tenderness juiciness thickness spread freshness crispiness",
+  ]
+    .join(" ")
+    .split(" "),
+);
+const SCORE_LINKS = new Set([
+  "is",
+  "of",
+  "a",
+  "an",
+  "at",
+  "was",
+  "gets",
+  "got",
+  "the",
+  "its",
+  "it",
+  "its",
+  "scores",
+]);
+
+function skipLinks(words: readonly Word[], at: number): number {
+  let next = at;
+  while (SCORE_LINKS.has(words[next]?.word ?? "")) next += 1;
+  return next;
+}
+
+/** One score, name first ("crunch four") or number first ("four for crunch"). */
+function scoreAt(words: readonly Word[], at: number): Reading<[string, number]> | undefined {
+  const start = skipLinks(words, at);
+  const name = words[start]?.word ?? "";
+  if (SCORE_NAMES.has(name)) {
+    const number = numbersAt(words, skipLinks(words, start + 1)).find(({ value }) => value <= 10);
+    return number && { value: [name, number.value], next: skipOutOf(words, number.next) };
+  }
+  const number = numbersAt(words, start).find(({ value }) => value <= 10);
+  if (!number) return undefined;
+  let next = skipOutOf(words, number.next);
+  if (/^(for|on|in)$/.test(words[next]?.word ?? "")) next += 1;
+  next = skipLinks(words, next);
+  const behind = words[next]?.word ?? "";
+  if (!SCORE_NAMES.has(behind)) return undefined;
+  return { value: [behind, number.value], next: next + 1 };
+}
+
+/** "out of five" behind a score. */
+function skipOutOf(words: readonly Word[], at: number): number {
+  if (words[at]?.word !== "out" || words[at + 1]?.word !== "of") return at;
+  return numbersAt(words, at + 2)[0]?.next ?? at;
+}
+
+/** Scores by their names, one or more. */
+export function scoresAt(words: readonly Word[], at: number): Reading<Record<string, number>>[] {
+  const scores: Record<string, number> = {};
+  let next = at;
+  for (;;) {
+    if (next > at && words[next]?.word === "and") next += 1;
+    const score = scoreAt(words, next);
+    if (!score) break;
+    scores[score.value[0]] = score.value[1];
+    next = score.next;
+  }
+  return Object.keys(scores).length > 0 ? [{ value: scores, next }] : [];
+}
+
+/** Sizes of jars, the longest words first. */
+const SIZES: [string[], string][] = [
+  [["pint", "and", "a", "half"], "pint-and-a-half"],
+  [["pints", "and", "a", "half"], "pint-and-a-half"],
+  [["half", "pint"], "half-pint"],
+  [["half", "pints"], "half-pint"],
+  [["halfpint"], "half-pint"],
+  [["quarter", "pint"], "quarter-pint"],
+  [["quarter", "pints"], "quarter-pint"],
+  [["half", "gallon"], "half-gallon"],
+  [["half", "gallons"], "half-gallon"],
+  [["twelve", "ounce"], "12-ounce"],
+  [["12", "ounce"], "12-ounce"],
+  [["eight", "ounce"], "half-pint"],
+  [["8", "ounce"], "half-pint"],
+  [["four", "ounce"], "quarter-pint"],
+  [["4", "ounce"], "quarter-pint"],
+  [["pint"], "pint"],
+  [["pints"], "pint"],
+  [["quart"], "quart"],
+  [["quarts"], "quart"],
+];
+
+/** The size of jar said here. */
+export function sizesAt(words: readonly Word[], at: number): Reading<string>[] {
+  const hit = SIZES.find(([said]) => said.every((word, step) => words[at + step]?.word === word));
+  return hit ? [{ value: hit[1], next: at + hit[0].length }] : [];
+}
+
+const ASK_HEADS: string[][] = [
+  "how much",
+  "how many",
+  "how big",
+  "how thick",
+  "how thin",
+  "how hot",
+  "how salty",
+  "how strong",
+  "how full",
+  "what headspace",
+  "how high",
+  "how deep",
+  "how fine",
+  "how small",
+  "which vinegar",
+  "which salt",
+  "what",
+  "read me",
+  "read the",
+  "read out",
+  "read off",
+  "tell me",
+  "list",
+  "give me",
+  "remind me",
+  "how",
+  "ingredients",
+  "ingredient",
+  "headspace",
+  "the ingredients",
+  "amount",
+].map((head) => head.split(" "));
+
+const ASKED_ABOUT = new Set(
+  [
+    "dill salt vinegar sugar water headspace brine juice lemon lime garlic pepper peppers pectin",
+    "acid citric ingredients ingredient onions onion mustard celery turmeric spice spices cloves",
+    "clove cinnamon ice calcium chloride seed seeds syrup strength quantities quantity amounts",
+    "amount measurements proportions proportion ratio peppercorns flakes chili chile oil cabbage",
+    "berries cucumbers beans beets tomatoes apples pears peaches cayenne bottled powder allspice",
+    "room space recipe vinegar's horseradish leaves ginger honey butter thickness",
+  ]
+    .join(" ")
+    .split(" "),
+);
+const ASK_REFUSED = new Set(
+  [
+    "longer time was were did had ago yesterday last cost costs price you your he she her his they",
+    "minutes hours left when boiling boil sealed should've year years worth pay paid sell",
+    "next doing happen happened going think like love eat ate gave",
+  ]
+    .join(" ")
+    .split(" "),
+);
+/** Questions of quantity about jars are answered from the recipe too. */
+const JARS_ASKED = /^how many (more )?(jars|pints|quarts|half pints|lids|pounds|cups)\b/;
+
+/** A question about what the recipe asks for, up to the end: its words and its subject. */
+export function askedAt(
+  said: Utterance,
+  at: number,
+  end: number,
+): { what: string; subject?: string } | undefined {
+  const { words } = said;
+  const head = ASK_HEADS.find((known) =>
+    known.every((word, step) => words[at + step]?.word === word),
+  );
+  if (!head || end - at > 16) return undefined;
+  const asked = words.slice(at, end).map((word) => word.word);
+  if (asked.some((word) => ASK_REFUSED.has(word))) return undefined;
+  const subject = asked.slice(head.length > 1 ? 1 : 0).find((word) => ASKED_ABOUT.has(word));
+  if (!subject && !JARS_ASKED.test(asked.join(" "))) return undefined;
+  const what = textBetween(said, at, end).toLowerCase().replace(/\?+$/, "");
+  return subject ? { what, subject } : { what };
+}

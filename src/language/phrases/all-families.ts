@@ -1,0 +1,27 @@
+import type { Family } from "./family.ts";
+import { HEAT_LISTS, HEAT_REPORTS } from "./heat-reports.ts";
+import { JAR_LISTS, JAR_REPORTS } from "./jar-reports.ts";
+import { LISTS } from "./lists.ts";
+import { ORDER_LISTS, ORDERS } from "./orders.ts";
+import { PLACE_REPORTS } from "./place-reports.ts";
+import { QUESTION_LISTS, QUESTIONS } from "./questions.ts";
+
+/**
+ * Every family in the order of preference: where two phrases fit equally well the earlier wins.
+ */
+export const FAMILIES: readonly Family[] = [
+  ...QUESTIONS,
+  ...HEAT_REPORTS,
+  ...JAR_REPORTS,
+  ...PLACE_REPORTS,
+  ...ORDERS,
+];
+
+/** Every shared list by its name. */
+export const ALL_LISTS: Readonly<Record<string, readonly string[]>> = {
+  ...LISTS,
+  ...HEAT_LISTS,
+  ...JAR_LISTS,
+  ...ORDER_LISTS,
+  ...QUESTION_LISTS,
+};

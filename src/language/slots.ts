@@ -1,0 +1,213 @@
+import { localIso, MINUTE_MS } from "../kitchen/time.ts";
+import { clockAt, lastTimeOf, pastMomentsAt } from "./clock-times.ts";
+import type { Context } from "./context.ts";
+import { durationsAt } from "./durations.ts";
+import { futureMomentsAt } from "./future-times.ts";
+import { lotAt } from "./lots.ts";
+import type { SlotMatch, SlotReader } from "./matcher.ts";
+import { askedAt, labelsAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
+import { jarListAt, numbersAt, type Reading } from "./spoken-numbers.ts";
+import { type Names, type Target, targetsAt } from "./targets.ts";
+import type { Utterance } from "./words.ts";
+
+/** Each word an open slot takes costs this much, so that closed phrases win. */
+const OPEN_WORD_COST = 0.3;
+const TEXT_WORD_COST = 0.05;
+const FUZZY_COST = 0.5;
+/** Below and above, a bare number is no reading of a thermometer in a kitchen. */
+const THERMOMETER = { from: 60, to: 450 };
+const MOST_JARS = 200;
+
+function sure<T>(readings: readonly Reading<T>[]): SlotMatch[] {
+  return readings.map(({ value, next }) => ({ value, next, cost: 0 }));
+}
+
+function isMore(said: Utterance, at: number, next: number): boolean {
+  const word = (place: number) => said.words[place]?.word ?? "";
+  return /^(more|longer|extra)$/.test(word(next)) || hasMore(said, at, next);
+}
+
+function hasMore(said: Utterance, at: number, next: number): boolean {
+  return said.words.slice(at, next).some(({ word }) => /^(more|another|extra)$/.test(word));
+}
+
+type Reader = (at: number) => SlotMatch[];
+
+/** Counts of jars: a number, or "a", "one", "another", "a couple". */
+function countReader(said: Utterance): Reader {
+  return (at) => {
+    const numbers = numbersAt(said.words, at)
+      .filter(({ value }) => Number.isInteger(value) && value <= MOST_JARS)
+      .map(({ value, next }) => ({ value, next, cost: 0 }));
+    if (numbers.length > 0) return numbers;
+    const word = said.words[at]?.word ?? "";
+    return /^(a|an|another)$/.test(word) ? [{ value: 1, next: at + 1, cost: 0 }] : [];
+  };
+}
+
+function targetReaders(
+  said: Utterance,
+  names: Names,
+  plain: ReadonlySet<string>,
+): Record<string, Reader> {
+  const known = new Map<number, SlotMatch[]>();
+  const closed: Reader = (at) => {
+    const before = known.get(at);
+    if (before) return before;
+    const found = closedAt(at);
+    known.set(at, found);
+    return found;
+  };
+  const closedAt: Reader = (at) =>
+    targetsAt(said.words, at, names, plain).map(({ value, next }) => ({
+      value,
+      next,
+      cost: value.exact ? 0 : FUZZY_COST,
+    }));
+  const label: Reader = (at) =>
+    labelsAt(said.words, at).map(({ value, next }) => ({
+      value,
+      next,
+      cost: OPEN_WORD_COST * (next - at),
+    }));
+  const open: Reader = (at) => {
+    const named: SlotMatch[] = label(at).map((match) => {
+      const meaning = { recipes: [], batches: [], timers: [] };
+      const target: Target = { said: String(match.value), meaning, exact: true };
+      return { ...match, value: target };
+    });
+    return [...closed(at), ...named];
+  };
+  return { target: closed, open, timer: open, thing: label };
+}
+
+function timeReaders(said: Utterance, context: Context): Record<string, Reader> {
+  const { words } = said;
+  const { nowMs, zone } = context;
+  const iso = (instant: number) => localIso(instant, zone);
+  const past: Reader = (at) =>
+    pastMomentsAt(words, at, nowMs, zone).map(({ value, next }) => ({
+      value: iso(value),
+      next,
+      cost: 0,
+    }));
+  const lasting: Reader = (at) =>
+    durationsAt(words, at).map(({ value, next }) => ({
+      value: iso(nowMs - value * MINUTE_MS),
+      next,
+      cost: 0,
+    }));
+  const clock: Reader = (at) => {
+    const found = clockAt(words, at);
+    const plain = found && (found.next - at > 1 || found.value.half !== undefined);
+    const figures = /:/.test(words[at]?.word ?? "");
+    if (!found || !(plain || figures)) return [];
+    return [{ value: iso(lastTimeOf(found.value, nowMs, zone)), next: found.next, cost: 0 }];
+  };
+  return {
+    past,
+    lasting,
+    ago: (at) => past(at).filter(({ next }) => words[next - 1]?.word === "ago"),
+    moment: (at) => [...past(at), ...clock(at)],
+    future: (at) =>
+      futureMomentsAt(words, at, nowMs, zone).map(({ value, next }) => ({
+        value: iso(value),
+        next,
+        cost: 0,
+      })),
+    length: (at) => sure(durationsAt(words, at)),
+    duration: (at) => sure(durationsAt(words, at).filter(({ next }) => !hasMore(said, at, next))),
+    more: (at) => sure(durationsAt(words, at).filter(({ next }) => isMore(said, at, next))),
+  };
+}
+
+const PING =
+  /^(a|another|one|one more|that is another) (lid|one|jar)( more)? (has |have )?(just )?(pinged|popped|pinged down|went ping)( down)?$/;
+
+function textReaders(
+  said: Utterance,
+  names: Names,
+  plain: ReadonlySet<string>,
+): Record<string, Reader> {
+  const { words } = said;
+  const end = words.length;
+  return {
+    text: (at) => {
+      const found: SlotMatch[] = [];
+      for (let next = at + 1; next <= end; next += 1) {
+        const value = textBetween(said, at, next);
+        found.push({ value, next, cost: TEXT_WORD_COST * (next - at) });
+      }
+      return found;
+    },
+    pinged: (at) => {
+      const all = words
+        .slice(at)
+        .map(({ word }) => word)
+        .join(" ");
+      return PING.test(all) ? [{ value: textBetween(said, at, end), next: end, cost: 0 }] : [];
+    },
+    asked: (at) => {
+      const asked = at === end ? undefined : askedAt(said, at, end);
+      return asked ? [{ value: asked, next: end, cost: OPEN_WORD_COST }] : [];
+    },
+    lot: (at) => {
+      const found: SlotMatch[] = [];
+      for (let next = end; next > at; next -= 1) {
+        const lot = lotAt(said.text, words, at, next, names, plain);
+        if (lot) found.push({ value: lot, next, cost: lot.exact ? 0.1 : FUZZY_COST });
+        if (next < end - 2) break;
+      }
+      return found;
+    },
+  };
+}
+
+/** Reads the values of all kinds of slots from one utterance, each place at most once. */
+export function slotReader(
+  said: Utterance,
+  context: Context,
+  names: Names,
+  plain: ReadonlySet<string>,
+): SlotReader {
+  const { words } = said;
+  const numbers: Reader = (at) => sure(numbersAt(words, at));
+  const readers: Record<string, Reader> = {
+    ...targetReaders(said, names, plain),
+    ...timeReaders(said, context),
+    ...textReaders(said, names, plain),
+    number: numbers,
+    count: countReader(said),
+    temperature: (at) =>
+      numbers(at).filter(({ value }) => {
+        const degrees = Number(value);
+        return degrees >= THERMOMETER.from && degrees <= THERMOMETER.to;
+      }),
+    jars: (at) => sure(jarListAt(words, at)),
+    size: (at) => sure(sizesAt(words, at)),
+    scores: (at) => sure(scoresAt(words, at)),
+  };
+  const known = new Map<string, (readonly SlotMatch[])[]>();
+  return (kind, at) => {
+    let places = known.get(kind);
+    if (!places) {
+      places = [];
+      known.set(kind, places);
+    }
+    const before = places[at];
+    if (before) return before;
+    const reader = readers[kind];
+    if (!reader) throw new Error(`no slot is of the kind "${kind}"; see slots.ts`);
+    const found = at < words.length ? reader(at) : [];
+    places[at] = found;
+    return found;
+  };
+}
+
+/** The kinds of slots phrases may use. */
+export const SLOT_KINDS: readonly string[] = [
+  "target open timer thing past lasting ago moment future duration length more text pinged asked lot",
+  "number count temperature jars size scores",
+]
+  .join(" ")
+  .split(" ");

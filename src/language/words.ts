@@ -1,0 +1,189 @@
+/**
+ * Text into words: case, punctuation, contractions and units folded away, each word keeping its
+ * place in the text so that notes can be kept as they were said.
+ */
+
+/**
+ * One word as the phrases know it, and where it stood in the text. `alt` is the other word a
+ * contraction can stand for: "it's" is "it is" or "it has".
+ */
+export type Word = { word: string; alt?: string; start: number; end: number };
+
+/** The words of an utterance. `asked` where it ends in a question mark. */
+export type Utterance = { text: string; words: Word[]; asked: boolean; cut: boolean };
+
+/** Beyond this many characters or words nothing is read; only a note may be longer. */
+const MAX_CHARACTERS = 600;
+const MAX_WORDS = 60;
+
+const PIECE = /\d+(?:[.,:/]\d+)*|[\p{L}\p{M}]+(?:['’ʼ`´][\p{L}\p{M}]+)*|[½¼¾⅓⅔⅛#°%&]/gu;
+
+const SIGNS: Record<string, string[]> = {
+  "½": ["and", "a", "half"],
+  "¼": ["and", "a", "quarter"],
+  "¾": ["and", "three", "quarters"],
+  "#": ["number"],
+  "°": ["degrees"],
+  "%": ["percent"],
+  "&": ["and"],
+};
+
+/** What people run together, and what a recogniser writes without its apostrophe. */
+const EXPANDED: Record<string, string> = {
+  its: "it is",
+  thats: "that is",
+  whats: "what is",
+  whens: "when is",
+  hows: "how is",
+  wheres: "where is",
+  theres: "there is",
+  lets: "let us",
+  "let's": "let us",
+  im: "i am",
+  ive: "i have",
+  weve: "we have",
+  theyre: "they are",
+  theyve: "they have",
+  youre: "you are",
+  dont: "do not",
+  doesnt: "does not",
+  didnt: "did not",
+  isnt: "is not",
+  arent: "are not",
+  wasnt: "was not",
+  havent: "have not",
+  hasnt: "has not",
+  cant: "can not",
+  cannot: "can not",
+  wont: "will not",
+  wouldnt: "would not",
+  "can't": "can not",
+  "won't": "will not",
+  "ain't": "is not",
+  aint: "is not",
+  gonna: "going to",
+  gotta: "got to",
+  wanna: "want to",
+  lemme: "let me",
+  gimme: "give me",
+  dunno: "do not know",
+  kinda: "kind of",
+  "o'clock": "oclock",
+  "y'all": "you all",
+  "ma'am": "",
+  "'til": "till",
+  til: "till",
+  ok: "okay",
+  okey: "okay",
+  alright: "all right",
+  yea: "yeah",
+  flavour: "flavor",
+  colour: "color",
+  thankyou: "thank you",
+  another: "another",
+  halfpint: "half pint",
+  halfpints: "half pints",
+  gotcha: "gotcha",
+  anymore: "any more",
+  brinebell: "brine bell",
+  lbs: "pounds",
+  lb: "pounds",
+  kg: "kilos",
+  kgs: "kilos",
+  kilograms: "kilos",
+  kilogram: "kilos",
+  min: "minutes",
+  mins: "minutes",
+  hr: "hours",
+  hrs: "hours",
+  sec: "second",
+  secs: "seconds",
+  ft: "feet",
+  qt: "quart",
+  qts: "quarts",
+  pt: "pint",
+  pts: "pints",
+  metres: "meters",
+  metre: "meters",
+  meter: "meters",
+  kilopascal: "kpa",
+  kilopascals: "kpa",
+  kilopascales: "kpa",
+  towards: "toward",
+  tonite: "tonight",
+};
+
+const ENDINGS: Record<string, string> = {
+  s: "is",
+  re: "are",
+  ve: "have",
+  ll: "will",
+  d: "would",
+  m: "am",
+};
+
+/** What a contracted word can stand for besides. */
+const ALTERNATIVES: Record<string, string> = { is: "has", would: "had" };
+
+/** Abbreviations that mean something only right behind a number: `8 lb`, `5 m`, `180 F`. */
+const AFTER_NUMBER: Record<string, string> = {
+  m: "meters",
+  f: "fahrenheit",
+  c: "celsius",
+  h: "hours",
+  p: "pints",
+  q: "quarts",
+  g: "grams",
+};
+
+function expand(raw: string, before: string | undefined): string[] {
+  const signs = SIGNS[raw];
+  if (signs)
+    return raw.length === 1 && /[½¼¾]/.test(raw) && !isDigits(before) ? signs.slice(1) : signs;
+  const folded = raw.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
+  const plain = folded.replace(/[’ʼ`´]/g, "'");
+  if (isDigits(before) && AFTER_NUMBER[plain]) return [AFTER_NUMBER[plain]!];
+  const whole = Object.hasOwn(EXPANDED, plain) ? EXPANDED[plain] : undefined;
+  if (whole !== undefined) return whole === "" ? [] : whole.split(" ");
+  const quote = plain.lastIndexOf("'");
+  if (quote < 0) return [plain];
+  const stem = plain.slice(0, quote);
+  const ending = plain.slice(quote + 1);
+  if (ending === "t" && stem.endsWith("n")) return [stem.slice(0, -1), "not"];
+  const full = Object.hasOwn(ENDINGS, ending) ? ENDINGS[ending] : undefined;
+  return full ? [...stem.split("'"), full] : plain.split("'");
+}
+
+function isDigits(word: string | undefined): boolean {
+  return word !== undefined && /^\d/.test(word);
+}
+
+/**
+ * Splits text of any length into at most 60 words of its first 600 characters. `cut` says that
+ * something was left unread.
+ */
+export function wordsOf(text: string): Utterance {
+  const read = text.slice(0, MAX_CHARACTERS);
+  const words: Word[] = [];
+  let cut = text.length > MAX_CHARACTERS && text.slice(MAX_CHARACTERS).trim() !== "";
+  let before: string | undefined;
+  for (const match of read.matchAll(PIECE)) {
+    const raw = match[0];
+    const start = match.index;
+    const end = start + raw.length;
+    for (const word of expand(raw, before)) {
+      const alt =
+        raw.length > word.length && Object.hasOwn(ALTERNATIVES, word)
+          ? ALTERNATIVES[word]
+          : undefined;
+      words.push(alt ? { word, alt, start, end } : { word, start, end });
+    }
+    before = raw;
+    if (words.length > MAX_WORDS) {
+      cut = true;
+      words.length = MAX_WORDS;
+      break;
+    }
+  }
+  return { text, words, asked: /\?\s*["'”’)]*\s*$/.test(text.slice(-40)), cut };
+}
