@@ -24,13 +24,13 @@ export function publishedYield(
   return { weightLb, jars: (jars.count * JAR_CUPS[jars.size]) / JAR_CUPS[jar] };
 }
 
-const SHORT_NAMES: Record<string, JarSize> = {
-  halfpint: "half-pint",
-  pt: "pint",
-  "1-1/2-pint": "pint-and-half",
-  "pint-and-a-half": "pint-and-half",
-  qt: "quart",
-};
+const SHORT_NAMES = new Map<string, JarSize>([
+  ["halfpint", "half-pint"],
+  ["pt", "pint"],
+  ["1-1/2-pint", "pint-and-half"],
+  ["pint-and-a-half", "pint-and-half"],
+  ["qt", "quart"],
+]);
 
 /** A jar size as people write it: `pint`, `Quarts`, `half pint`; undefined for anything else. */
 export function jarSizeOf(text: string): JarSize | undefined {
@@ -39,5 +39,5 @@ export function jarSizeOf(text: string): JarSize | undefined {
     .toLowerCase()
     .replace(/\s+/g, "-")
     .replace(/^(.*[^s])s$/, "$1");
-  return JAR_SIZES.find((size) => size === words) ?? SHORT_NAMES[words];
+  return JAR_SIZES.find((size) => size === words) ?? SHORT_NAMES.get(words);
 }

@@ -25,7 +25,8 @@ const text = (max: number) =>
 const id = z
   .string()
   .max(60)
-  .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, "an id is small letters, digits and hyphens");
+  .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, "an id is small letters, digits and hyphens")
+  .refine((value) => value !== "constructor", { error: "this id is taken by the language" });
 
 const duration = z
   .string("a duration needs its unit, such as `10 min` or `3 h`")

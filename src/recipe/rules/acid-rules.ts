@@ -145,9 +145,19 @@ function tomatoFault(recipe: Recipe, acid: Ingredient): string | undefined {
   return undefined;
 }
 
+/** Tomatoes by class, or under another class with no acid added; low-acid sauces go by pressure. */
+function wantsTomatoAcid(recipe: Recipe): boolean {
+  if (recipe.class === "tomato") return true;
+  const tomatoes = recipe.ingredients.some(
+    (one) => one.role === "produce" && /\btomato(es)?\b/i.test(one.name),
+  );
+  const acid = recipe.ingredients.some((one) => one.role === "acid" && !one.optional);
+  return recipe.class !== "low-acid" && tomatoes && !acid;
+}
+
 /** Acid in every jar of tomatoes, pressure or not. */
 export const tomatoAcid: Rule = ({ recipe, shelf }) => {
-  if (recipe.class !== "tomato" || !shelf) return [];
+  if (!shelf || !wantsTomatoAcid(recipe)) return [];
   const acids = recipe.ingredients.filter((one) => one.role === "acid");
   if (!acids.some((one) => !one.optional)) {
     const message = "tomatoes need acid in every jar: 2 tablespoons of bottled lemon juice a quart";

@@ -1,0 +1,199 @@
+import { describe, expect, it } from "vitest";
+import { checkCommand } from "../../src/commands/check.ts";
+import { parseCannerHolds } from "../../src/commands/kitchen-options.ts";
+import type { RecipeIo } from "../../src/commands/recipe-io.ts";
+import { recipesCommand } from "../../src/commands/recipes.ts";
+import { reckonJars, reckonProcess } from "../../src/commands/reckon-recipe.ts";
+import { recipeFile, wholeLibrary } from "../recipe/library-files.ts";
+
+const library = wholeLibrary();
+const mine = recipeFile("pickled-beets.yaml").replace("4 cups, role: acid", "2 cups, role: acid");
+
+const io: RecipeIo = {
+  library: () => library,
+  readFile: (path) => {
+    if (path === "mine.yaml") return mine;
+    if (path === "broken.yaml") return "id: [";
+    if (path === "tables.yaml") return recipeFile("tables.yaml");
+    if (path === "big.yaml") return "a: ".repeat(3_500_000);
+    throw new Error("no such file");
+  },
+};
+
+const words = (line: string) => line.split(" ");
+
+describe("brinebell recipes", () => {
+  it("lists every recipe", async () => {
+    const { code, stdout } = await recipesCommand(["--json"], io);
+    expect(code).toBe(0);
+    const rows = JSON.parse(stdout) as { id: string; methods: string[] }[];
+    expect(rows.map((row) => row.id)).toEqual([...library.recipes.keys()]);
+    expect(rows.find((row) => row.id === "snap-beans")?.methods).toEqual([
+      "pressure",
+      "refrigerator",
+    ]);
+  });
+
+  it("shows one worked out for this kitchen", async () => {
+    const call =
+      "pickled-beets --altitude 6200ft --jar quart --for 14lb --canner-holds 9pint,7quart";
+    const { code, stdout } = await recipesCommand([...words(call), "--json"], io);
+    expect(code).toBe(0);
+    const shown = JSON.parse(stdout);
+    expect(shown).toMatchObject({
+      id: "pickled-beets",
+      method: "boiling-water",
+      process: { minutes: 45, jar: "quart", band: "above 6,000 ft" },
+      scaled: { factor: 2, jars: { expected: 8 }, loads: 2 },
+    });
+    const text = await recipesCommand(words(call), io);
+    expect(text.stdout).toMatch(/^Process: 45 min, boiling-water, hot pack, quart$/m);
+    expect(text.stdout).toMatch(/^ {2}8 cups .*vinegar, 5 percent/m);
+  });
+
+  it("takes the kept kitchen's altitude and gauge", async () => {
+    const kitchen = { altitudeFt: 6200, gauge: "dial" as const };
+    const { stdout } = await recipesCommand(["snap-beans", "--json"], { ...io, kitchen });
+    expect(JSON.parse(stdout).process).toMatchObject({ minutes: 20, pressurePsi: 14 });
+  });
+
+  it("without an altitude shows no time and says what is missing", async () => {
+    const { code, stdout } = await recipesCommand(["pickled-beets", "--json"], io);
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ process: null, reason: /altitude/ });
+  });
+
+  it.each([
+    ["pickled-beets --altitude 100ft --jar half-gallon", 1, /not tested/],
+    ["pickled-beets --altitude 12000ft", 1, /above 10,000 ft/],
+    ["pickled-beets --altitude 6200", 2, /unit/],
+    ["pickled-beets --for -3lb", 2, /negative/],
+    ["pickled-beets --jar bucket", 2, /none of half-pint/],
+    ["pickeld-beets", 2, /did you mean pickled-beets/],
+    ["pickled-beets extra", 2, /one recipe at a time/],
+    ["pickled-beets --canner-holds 0", 2, /no number of jars/],
+    ["--jra pint", 2, /did you mean --jar/],
+  ])("%s ends with %i", async (line, code, says) => {
+    const result = await recipesCommand(words(line), io);
+    expect(result.code).toBe(code);
+    expect(result.stderr).toMatch(says);
+    expect(result.stderr.trimEnd().split("\n")).toHaveLength(1);
+    expect(result.stdout).toBe("");
+  });
+});
+
+describe("brinebell check", () => {
+  it("passes the library's own recipes and tables", async () => {
+    const { code, stdout } = await checkCommand(
+      ["sauerkraut", "berry-jam", "tables.yaml", "--json"],
+      io,
+    );
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toEqual([
+      { file: "sauerkraut", ok: true, findings: [] },
+      { file: "berry-jam", ok: true, findings: [] },
+      { file: "tables.yaml", ok: true, findings: [] },
+    ]);
+  });
+
+  it("ends with 1 where a recipe is a danger, with rule, place, reason and source", async () => {
+    const { code, stdout } = await checkCommand(["mine.yaml", "--json"], io);
+    expect(code).toBe(1);
+    const [checked] = JSON.parse(stdout);
+    expect(checked).toMatchObject({ file: "mine.yaml", ok: false });
+    expect(checked.findings[0]).toEqual({
+      rule: "vinegar-diluted",
+      severity: "danger",
+      where: expect.stringMatching(/^ingredients\.vinegar, line \d+$/),
+      message: expect.stringMatching(/50 percent/),
+      source: expect.stringMatching(/Guide 6/),
+    });
+    expect((await checkCommand(["mine.yaml"], io)).stdout).toMatch(/danger vinegar-diluted at/);
+  });
+
+  it("finds a file that is no recipe, with its line", async () => {
+    const { code, stdout } = await checkCommand(["broken.yaml", "big.yaml", "--json"], io);
+    expect(code).toBe(1);
+    const rules = JSON.parse(stdout).map(
+      (one: { findings: { rule: string }[] }) => one.findings[0]?.rule,
+    );
+    expect(rules).toEqual(["recipe-form", "recipe-form"]);
+  });
+
+  it.each([
+    ["nowhere.yaml", 3, /cannot be read/],
+    ["pickeld-beets", 2, /did you mean pickled-beets/],
+    ["", 2, /name a recipe or a file/],
+  ])("%s ends with %i", async (line, code, says) => {
+    const result = await checkCommand(line === "" ? [] : words(line), io);
+    expect(result.code).toBe(code);
+    expect(result.stderr).toMatch(says);
+  });
+});
+
+describe("brinebell reckon process", () => {
+  it("prints the tested time with its fields", async () => {
+    const call = "--recipe snap-beans --jar quart --altitude 6200 ft --gauge dial --json";
+    const { code, stdout } = await reckonProcess(words(call), io);
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({
+      value: 25,
+      unit: "min",
+      range: null,
+      estimate: false,
+      pressurePsi: 14,
+      band: "6,001-8,000 ft",
+      jarTested: "quart",
+      source: expect.stringMatching(/Guide 4/),
+    });
+  });
+
+  it.each([
+    ["--recipe dilled-green-beans --jar quart --altitude 0ft", 1, /not tested/],
+    ["--recipe snap-beans --jar pint --altitude 9000ft --gauge dial", 1, /above 8,000 ft/],
+    ["--recipe cucumber-seed --altitude 0ft", 1, /no canner process/],
+    ["--recipe snap-beans --jar pint --altitude 0ft", 2, /--gauge dial or --gauge weighted/],
+    ["--recipe snap-beans --jar pint", 2, /--altitude is missing/],
+    ["--jar pint --altitude 0ft", 2, /--recipe is missing/],
+  ])("%s ends with %i", async (line, code, says) => {
+    const result = await reckonProcess(words(line), io);
+    expect(result.code).toBe(code);
+    expect(result.stderr).toMatch(says);
+  });
+});
+
+describe("brinebell reckon jars", () => {
+  it("counts jars and loads", async () => {
+    const call = "--recipe crushed-tomatoes --for 44lb --jar quart --canner-holds 7 --json";
+    const { code, stdout } = await reckonJars(words(call), io);
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ value: 14, unit: "jars", loads: 2, estimate: true });
+  });
+
+  it.each([
+    ["--recipe pickled-beets --jar pint", 2, /--for is missing/],
+    ["--recipe pickled-beets --for 7 --jar pint", 2, /unit/],
+    ["--recipe bean-seed --for 7lb", 1, /not kept in jars/],
+  ])("%s ends with %i", async (line, code, says) => {
+    const result = await reckonJars(words(line), io);
+    expect(result.code).toBe(code);
+    expect(result.stderr).toMatch(says);
+  });
+});
+
+describe("what a canner holds", () => {
+  it.each([
+    ["9", { any: 9 }],
+    ["9pint,7quart", { pint: 9, quart: 7 }],
+    ["9 pints, 7 quarts", { pint: 9, quart: 7 }],
+  ])("%s", (text, holds) => {
+    expect(parseCannerHolds(text)).toEqual({ ok: true, value: holds });
+  });
+
+  it.each(["", "0", "-1", "9.5", "many", "9bucket", "9,7", "9pint,7pint", "1000"])(
+    "%s is refused",
+    (text) => {
+      expect(parseCannerHolds(text).ok).toBe(false);
+    },
+  );
+});
