@@ -2,7 +2,7 @@ import { formatMinutes } from "../recipe/duration.ts";
 import { sourceLine } from "../recipe/process-table.ts";
 import type { Stage } from "../recipe/recipe.ts";
 import type { Scaled } from "../recipe/scale.ts";
-import type { WorkedOut } from "./recipes.ts";
+import type { WorkedOut } from "./work-out-recipe.ts";
 
 const WIDTH = 80;
 

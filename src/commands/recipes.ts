@@ -1,39 +1,20 @@
-import { chooseProcess, processOptions } from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
 import { methodsOf } from "../recipe/library.ts";
 import { sourceLine } from "../recipe/process-table.ts";
-import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
-import { recipeFor } from "../recipe/recipe-for.ts";
-import { type Scaled, scaleRecipe } from "../recipe/scale.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import { quoted } from "../reckon/quantity.ts";
 import type { CommandResult } from "./command-result.ts";
 import { failed } from "./command-result.ts";
-import {
-  holdsOf,
-  KITCHEN_OPTIONS,
-  type KitchenWish,
-  readKitchenOptions,
-} from "./kitchen-options.ts";
+import { KITCHEN_OPTIONS, readKitchenOptions } from "./kitchen-options.ts";
 import { isOn, parseOptions } from "./options.ts";
 import { type RecipeIo, recipeNamed } from "./recipe-io.ts";
 import { recipeText } from "./recipe-text.ts";
+import { type WorkedOut, workOut } from "./work-out-recipe.ts";
 
 const USAGE =
   "brinebell recipes [ID] [--altitude Q] [--jar SIZE] [--pack raw|hot] [--method M] [--for Q]\n" +
   "  [--gauge dial|weighted] [--at Q] [--canner-holds N] [--json]\n" +
   "lists the recipes, or shows one worked out for this kitchen\n";
-
-/** A recipe worked out: the recipe of the chosen method and pack, its amounts, its process. */
-export type WorkedOut = {
-  recipe: Recipe;
-  method: Method;
-  scaled: Scaled;
-  /** The tested process; null where there is none, with the reason. */
-  process: ProcessTerms | null;
-  reason: string | null;
-  /** True where what was asked for was never tested, rather than something left unsaid. */
-  refused: boolean;
-};
 
 function listed(recipe: Recipe) {
   const { id, title, names, tested } = recipe;
@@ -58,33 +39,6 @@ function listText(library: Library): string {
     return `${row.id.padEnd(wide)}  ${row.title}: ${row.methods[0]}${jars}`;
   });
   return `${lines.join("\n")}\n`;
-}
-
-function workOut(recipe: Recipe, library: Library, wish: KitchenWish, io: RecipeIo): WorkedOut {
-  const options = processOptions(recipe);
-  const first = options.find((o) => !wish.method || o.method === wish.method) ?? options[0];
-  const method = wish.method ?? first?.method ?? recipe.keptAs;
-  const pack = wish.pack ?? first?.pack;
-  const chosen = recipeFor(recipe, method, pack);
-  const { forLb, jar } = wish;
-  const holds = wish.cannerHolds ?? io.kitchen?.cannerHolds;
-  const plain = scaleRecipe(chosen, { forLb, jar });
-  const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
-  const altitudeFt = wish.altitudeFt ?? io.kitchen?.altitudeFt;
-  const gauge = wish.gauge ?? io.kitchen?.gauge;
-  const base = { recipe: chosen, method, scaled, process: null, refused: false };
-  if (method === recipe.keptAs) {
-    return { ...base, reason: `kept as ${recipe.keptAs}: no canner process` };
-  }
-  if (altitudeFt === undefined) {
-    const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
-    return { ...base, reason };
-  }
-  const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
-  if (choice.ok) return { ...base, process: choice.terms, reason: null };
-  const asked = wish.jar ?? wish.pack ?? wish.method ?? wish.atPsi ?? wish.altitudeFt;
-  const refused = choice.missing === undefined && asked !== undefined;
-  return { ...base, reason: choice.reason, refused };
 }
 
 function showJson(worked: WorkedOut): string {

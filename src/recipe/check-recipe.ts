@@ -1,33 +1,33 @@
 import type { ProcessTables } from "./process-table.ts";
 import type { Recipe } from "./recipe.ts";
-import * as acid from "./rules/acid-rules.ts";
+import * as acidRules from "./rules/acid-rules.ts";
 import type { Finding, Rule, Subject } from "./rules/finding.ts";
-import * as ingredient from "./rules/ingredient-rules.ts";
-import * as process from "./rules/process-rules.ts";
-import * as stage from "./rules/stage-rules.ts";
+import * as ingredientRules from "./rules/ingredient-rules.ts";
+import * as processRules from "./rules/process-rules.ts";
+import * as stageRules from "./rules/stage-rules.ts";
 
 const RULES: readonly Rule[] = [
-  process.noTestedSource,
-  process.lowAcidBoilingWater,
-  process.untestedProcess,
-  process.jarTooLarge,
-  process.headspace,
-  process.steamTooLong,
-  process.pasteurization,
-  process.sterileJars,
-  acid.vinegarStrength,
-  acid.vinegarDiluted,
-  acid.homeBrine,
-  acid.citrusShort,
-  acid.tomatoAcid,
-  ingredient.fermentSalt,
-  ingredient.limeRinses,
-  ingredient.thickener,
-  ingredient.oil,
-  stage.minutesInStage,
-  stage.restWindow,
-  stage.criticalAsked,
-  stage.oneBatch,
+  processRules.noTestedSource,
+  processRules.lowAcidBoilingWater,
+  processRules.untestedProcess,
+  processRules.jarTooLarge,
+  processRules.headspace,
+  processRules.steamTooLong,
+  processRules.pasteurization,
+  processRules.sterileJars,
+  acidRules.vinegarStrength,
+  acidRules.vinegarDiluted,
+  acidRules.homeBrine,
+  acidRules.citrusShort,
+  acidRules.tomatoAcid,
+  ingredientRules.fermentSalt,
+  ingredientRules.limeRinses,
+  ingredientRules.thickener,
+  ingredientRules.oil,
+  stageRules.minutesInStage,
+  stageRules.restWindow,
+  stageRules.criticalAsked,
+  stageRules.oneBatch,
 ];
 
 const RANKS = { danger: 0, warning: 1, note: 2 } as const;

@@ -1,0 +1,52 @@
+import { chooseProcess, processOptions } from "../recipe/choose-process.ts";
+import type { Library } from "../recipe/library.ts";
+import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
+import { recipeFor } from "../recipe/recipe-for.ts";
+import { type Scaled, scaleRecipe } from "../recipe/scale.ts";
+import { holdsOf, type KitchenWish } from "./kitchen-options.ts";
+import type { RecipeIo } from "./recipe-io.ts";
+
+/** A recipe worked out: the recipe of the chosen method and pack, its amounts, its process. */
+export type WorkedOut = {
+  recipe: Recipe;
+  method: Method;
+  scaled: Scaled;
+  /** The tested process; null where there is none, with the reason. */
+  process: ProcessTerms | null;
+  reason: string | null;
+  /** True where what was asked for was never tested, rather than something left unsaid. */
+  refused: boolean;
+};
+
+/** Works a recipe out for a kitchen: method, pack, amounts, and the tested process or why none. */
+export function workOut(
+  recipe: Recipe,
+  library: Library,
+  wish: KitchenWish,
+  io: RecipeIo,
+): WorkedOut {
+  const options = processOptions(recipe);
+  const first = options.find((o) => !wish.method || o.method === wish.method) ?? options[0];
+  const method = wish.method ?? first?.method ?? recipe.keptAs;
+  const pack = wish.pack ?? first?.pack;
+  const chosen = recipeFor(recipe, method, pack);
+  const { forLb, jar } = wish;
+  const holds = wish.cannerHolds ?? io.kitchen?.cannerHolds;
+  const plain = scaleRecipe(chosen, { forLb, jar });
+  const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
+  const altitudeFt = wish.altitudeFt ?? io.kitchen?.altitudeFt;
+  const gauge = wish.gauge ?? io.kitchen?.gauge;
+  const base = { recipe: chosen, method, scaled, process: null, refused: false };
+  if (method === recipe.keptAs) {
+    return { ...base, reason: `kept as ${recipe.keptAs}: no canner process` };
+  }
+  if (altitudeFt === undefined) {
+    const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
+    return { ...base, reason };
+  }
+  const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
+  if (choice.ok) return { ...base, process: choice.terms, reason: null };
+  const asked = wish.jar ?? wish.pack ?? wish.method ?? wish.atPsi ?? wish.altitudeFt;
+  const refused = choice.missing === undefined && asked !== undefined;
+  return { ...base, reason: choice.reason, refused };
+}
