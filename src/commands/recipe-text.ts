@@ -53,7 +53,8 @@ function processLines({ process, reason }: WorkedOut): string[] {
   const psi =
     process.pressurePsi === null ? "" : ` at ${process.pressurePsi} psi (${process.gauge})`;
   const lines = [
-    `Process: ${process.minutes} min${psi}, ${process.method}, ${process.pack} pack, ${process.jar}`,
+    `Process: ${process.minutes} min${psi}, ${process.method}, ` +
+      `${process.pack} pack, ${process.jar}`,
     `  ${process.band}; kitchen at ${Math.round(process.altitudeFt).toLocaleString("en-US")} ft`,
   ];
   if (process.jarTested !== process.jar) lines.push(`  the time tested for ${process.jarTested}`);

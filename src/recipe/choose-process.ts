@@ -105,7 +105,8 @@ function tableOf(recipe: Recipe, option: ProcessOption, tables: ProcessTables): 
   const method = option.method === "steam" ? "boiling-water" : option.method;
   if (table.method !== method || !table.packs.includes(option.pack)) {
     refuse(
-      `the table ${table.id} was not tested for ${option.pack} pack in ${METHOD_NAMES[option.method]}`,
+      `the table ${table.id} was not tested for ${option.pack} pack ` +
+        `in ${METHOD_NAMES[option.method]}`,
     );
   }
   if (!table.classes.includes(recipe.class)) {

@@ -88,15 +88,16 @@ export const vinegarDiluted: Rule = ({ recipe, formula }) => {
   const percent = againstTested(recipe, mine, tested, formula.produceLb);
   const findings: Finding[] = [];
   if (percent !== undefined && percent < 100 * (1 - TOLERANCE)) {
-    const message = `vinegar for the produce is ${Math.round(percent)} percent of the tested recipe's`;
+    const share = Math.round(percent);
+    const message = `vinegar for the produce is ${share} percent of the tested recipe's`;
     findings.push(danger("vinegar-diluted", where, message, SOURCES.pickles));
   }
   const water = cupsIn(recipe, (one) => one.role === "water" && one.into !== "soak");
-  const share = mine / (mine + water);
+  const liquidShare = mine / (mine + water);
   const testedShare = tested / (tested + (formula.waterCups ?? 0));
-  if (mine > 0 && share < testedShare * (1 - TOLERANCE)) {
+  if (mine > 0 && liquidShare < testedShare * (1 - TOLERANCE)) {
     const message =
-      `vinegar is ${Math.round(100 * share)} percent of the liquid; ` +
+      `vinegar is ${Math.round(100 * liquidShare)} percent of the liquid; ` +
       `the tested recipe has ${Math.round(100 * testedShare)}`;
     findings.push(danger("vinegar-diluted", where, message, SOURCES.pickles));
   }
@@ -121,7 +122,8 @@ export const citrusShort: Rule = ({ recipe, formula }) => {
   const mine = cupsIn(recipe, isCitrus);
   const percent = againstTested(recipe, mine, tested, formula.produceLb);
   if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return [];
-  const message = `bottled juice for the produce is ${Math.round(percent)} percent of the tested recipe's`;
+  const share = Math.round(percent);
+  const message = `bottled juice for the produce is ${share} percent of the tested recipe's`;
   return [danger("juice-short", place(recipe, isCitrus), message, SOURCES.tomatoes)];
 };
 

@@ -91,7 +91,8 @@ export const fermentSalt: Rule = ({ recipe, formula }) => {
   const findings: Finding[] = [];
   if (grams / produce < needed * (1 - TOLERANCE)) {
     const percent = ((100 * grams) / produce).toFixed(1);
-    const message = `salt is ${percent} percent of the produce; tested is ${(100 * needed).toFixed(1)}`;
+    const tested = (100 * needed).toFixed(1);
+    const message = `salt is ${percent} percent of the produce; tested is ${tested}`;
     findings.push(danger("ferment-salt", where, message, SOURCES.ferment));
   }
   const testedWater = formula?.waterCups;

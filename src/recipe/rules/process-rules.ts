@@ -4,9 +4,14 @@ import { sourceLine } from "../process-table.ts";
 import { JAR_SIZES } from "../recipe.ts";
 import { danger, type Finding, optionPlace, type Rule, SOURCES, warning } from "./finding.ts";
 
-/** Food that is low in acid unless acid is added or grown in it. Names of produce. */
-const LOW_ACID =
-  /\b(beans?|peas|corn|carrots?|beets?|asparagus|okra|spinach|greens|mushrooms?|potato(es)?|pumpkin|squash|zucchini|cucumbers?|cabbage|peppers?|chiles?|onions?|garlic|cauliflower|broccoli|celery|eggplant|meat|beef|pork|venison|chicken|rabbit|turkey|fish|salmon|trout|shrimp|clams?|bones|stock|broth|eggs?|milk|pasta|rice)\b/i;
+/** Produce that is low in acid unless acid is added or grown in it. */
+const LOW_ACID_NAMES = [
+  "beans? peas corn carrots? beets? asparagus okra spinach greens mushrooms? potato(es)?",
+  "pumpkin squash zucchini cucumbers? cabbage peppers? chiles? onions? garlic cauliflower",
+  "broccoli celery eggplant meat beef pork venison chicken rabbit turkey fish salmon",
+  "trout shrimp clams? bones stock broth eggs? milk pasta rice",
+];
+const LOW_ACID = new RegExp(`\\b(${LOW_ACID_NAMES.join(" ").replaceAll(" ", "|")})\\b`, "i");
 
 /** Low-acid food by its class or by what is in it, given anything but pressure. */
 export const lowAcidBoilingWater: Rule = ({ recipe }) => {
