@@ -314,7 +314,7 @@ export class BoundEngine {
   }
 }
 
-function heads(bounds: number, sorted: number[]): Int32Array {
+function heads(bounds: number, sorted: number[]): Int32Array<ArrayBuffer> {
   const head = new Int32Array(bounds + 1);
   for (const k of sorted) head[k + 1] = head[k + 1]! + 1;
   for (let k = 0; k < bounds; k++) head[k + 1] = head[k + 1]! + head[k]!;

@@ -1,4 +1,4 @@
-import { BY_CLAUSE, type BoundEngine } from "./bound-engine.ts";
+import { type BoundEngine, BY_CLAUSE } from "./bound-engine.ts";
 
 /**
  * Learned clauses: at least one literal of each must hold. Two literals of every clause are

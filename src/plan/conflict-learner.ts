@@ -1,4 +1,4 @@
-import { BY_CLAUSE, type BoundEngine } from "./bound-engine.ts";
+import { type BoundEngine, BY_CLAUSE } from "./bound-engine.ts";
 
 /*
  * From a conflict to a clause. Walking back along the trail, each needed literal of the current
@@ -137,6 +137,7 @@ export class ConflictLearner {
         this.active.indexOf(bound) === i &&
         !this.redundant(bound),
     );
+    kept.sort((a, b) => b - a);
     for (const bound of kept) {
       const level = trailLevel[this.entry[bound]!]!;
       levels.add(level);

@@ -1,3 +1,4 @@
+import type { Budget } from "./budget.ts";
 import { ConflictLearner } from "./conflict-learner.ts";
 import type { Network } from "./network.ts";
 import { VariableHeap } from "./variable-heap.ts";
@@ -21,25 +22,23 @@ export class Search {
   private readonly starts: number;
   /** Values of the best plan, or of the latest hint. */
   private readonly wish: Int32Array;
-  private readonly random: () => number;
-  /** Decisions and conflicts so far. */
-  nodes = 0;
+  private readonly budget: Budget;
   private keepClauses = 3000;
   exhausted = false;
   /** Values of every variable in the best plan found here. */
   best: Int32Array | null = null;
 
-  constructor(network: Network, objective: number, random: () => number) {
+  constructor(network: Network, objective: number, budget: Budget) {
+    this.budget = budget;
     this.network = network;
     this.objective = objective;
     this.starts = network.end;
-    this.random = random;
     const variables = network.engine.value.length / 2;
     this.heap = new VariableHeap(variables);
     this.wish = new Int32Array(variables);
     for (let x = 0; x < variables; x++) this.wish[x] = network.engine.lower(x);
     this.learner = new ConflictLearner(network.engine, (x) => {
-      if (x !== objective) this.heap.bump(x);
+      if (x > objective) this.heap.bump(x);
     });
     network.engine.released = (x) => this.heap.restore(x);
   }
@@ -57,6 +56,21 @@ export class Search {
     else engine.settleRoot();
   }
 
+  /** Tries by propagation alone whether at most `most` is refuted; the lower bound then rises. */
+  probe(most: number): void {
+    const { engine } = this.network;
+    if (this.exhausted || !engine.propagate()) return;
+    const top = 2 * this.objective + 1;
+    if (engine.value[top]! >= -most || engine.lower(this.objective) > most) return;
+    this.take(top, -most);
+    const refuted = !engine.propagate();
+    if (refuted && !this.learner.learn()) this.exhausted = true;
+    engine.backTo(0);
+    if (!refuted || this.exhausted) return;
+    if (engine.propagate()) engine.settleRoot();
+    else this.exhausted = true;
+  }
+
   /** Makes the search look near a known plan. */
   hint(starts: ArrayLike<number>): void {
     for (let i = 0; i < this.starts; i++) this.wish[i] = starts[i]!;
@@ -67,17 +81,17 @@ export class Search {
 
   /**
    * Searches until a plan is found (it becomes `best`, and only better ones are asked for from
-   * then on), all is tried, or `conflicts` or `stop` ends the run. `most` is an objective to try
+   * then on), all is tried, or `conflicts` or the budget ends the run. `most` is an objective to try
    * for: where it is refuted, the lower bound rises and the run goes on without it.
    */
-  run(conflicts: number, dive: boolean, guide: Guide, most: number, stop: () => boolean): RunEnd {
+  run(conflicts: number, dive: boolean, guide: Guide, most: number): RunEnd {
     const { engine } = this.network;
     if (this.exhausted) return "exhausted";
     let met = 0;
     let ticks = 0;
     for (;;) {
       if (!engine.propagate()) {
-        this.nodes++;
+        this.budget.used++;
         met++;
         this.heap.decay();
         if (!this.learner.learn()) return this.end("exhausted");
@@ -87,7 +101,8 @@ export class Search {
         engine.settleRoot();
         if (engine.clauses.count > this.keepClauses) this.thinOut();
       }
-      if (met >= conflicts || ((++ticks & 63) === 0 && stop())) return this.end("spent");
+      if (met >= conflicts || ((++ticks & 63) === 0 && this.budget.over()))
+        return this.end("spent");
       if (this.decide(dive, guide, most)) continue;
       this.keep();
       return this.end(this.exhausted ? "exhausted" : "better");
@@ -131,21 +146,20 @@ export class Search {
   }
 
   private take(bound: number, figure: number): true {
-    this.nodes++;
+    this.budget.used++;
     this.network.engine.decide(bound, figure);
     return true;
   }
 
   private branch(): boolean {
     const { engine } = this.network;
-    for (let x = this.heap.take(engine); x >= 0; x = this.heap.take(engine)) {
-      const low = engine.lower(x);
-      const wish = this.wish[x]!;
-      if (wish <= low) return this.take(2 * x + 1, -low);
-      if (wish >= engine.upper(x)) return this.take(2 * x, engine.upper(x));
-      return this.take(2 * x + 1, -wish);
-    }
-    return false;
+    const x = this.heap.next(engine);
+    if (x < 0) return false;
+    const low = engine.lower(x);
+    const wish = this.wish[x]!;
+    if (wish <= low) return this.take(2 * x + 1, -low);
+    if (wish >= engine.upper(x)) return this.take(2 * x, engine.upper(x));
+    return this.take(2 * x + 1, -wish);
   }
 
   /** Starts at its earliest the open activity that can start first; ties go to the latest end. */
@@ -167,10 +181,5 @@ export class Search {
     for (const x of this.network.sums)
       if (!engine.fixed(x)) return this.take(2 * x + 1, -engine.lower(x));
     return false;
-  }
-
-  /** A number below `limit`. */
-  pick(limit: number): number {
-    return Math.floor(this.random() * limit);
   }
 }

@@ -36,8 +36,8 @@ export class VariableHeap {
     this.up(this.place[x]!);
   }
 
-  /** Takes out and returns the open variable with the highest score above zero; -1 if none. */
-  take(engine: BoundEngine): number {
+  /** The open variable with the highest score above zero; -1 if none. */
+  next(engine: BoundEngine): number {
     while (this.size > 0) {
       const x = this.heap[0]!;
       if (this.score[x] === 0) return -1;

@@ -32,7 +32,9 @@ export function violations(project: Project, starts: Schedule): string[] {
 
 function overloads(project: Project, starts: Schedule): string[] {
   const found: string[] = [];
-  const resources = new Set(project.activities.flatMap((activity) => Object.keys(activity.demands)));
+  const resources = new Set(
+    project.activities.flatMap((activity) => Object.keys(activity.demands)),
+  );
   for (const resource of resources) {
     const capacity = project.capacities[resource] ?? 0;
     const users = project.activities.filter(

@@ -15,11 +15,13 @@ export function readPsplib(path: string): Project {
     return rows;
   };
   const capacity = section("RESOURCEAVAILABILITIES")[0] ?? [];
-  const activities: Activity[] = section("REQUESTS/DURATIONS").map(([job, , duration, ...units]) => ({
-    id: String(job),
-    duration: duration ?? 0,
-    demands: Object.fromEntries(capacity.map((_, r) => [`R${r + 1}`, units[r] ?? 0])),
-  }));
+  const activities: Activity[] = section("REQUESTS/DURATIONS").map(
+    ([job, , duration, ...units]) => ({
+      id: String(job),
+      duration: duration ?? 0,
+      demands: Object.fromEntries(capacity.map((_, r) => [`R${r + 1}`, units[r] ?? 0])),
+    }),
+  );
   const lengths = new Map(activities.map((activity) => [activity.id, activity.duration]));
   const lags: Lag[] = section("PRECEDENCE RELATIONS").flatMap(([job, , , ...successors]) =>
     successors.map((next) => ({

@@ -3,6 +3,7 @@
  *
  *     node tests/bench/run.mjs            all of them
  *     node tests/bench/run.mjs journal    tests/bench/journal-bench.ts
+ *     node tests/bench/run.mjs plan DIR   what follows the names is handed on
  */
 import { spawn } from "node:child_process";
 import { readdirSync } from "node:fs";
@@ -14,10 +15,12 @@ const ENDING = "-bench.ts";
 const all = readdirSync(folder)
   .filter((name) => name.endsWith(ENDING))
   .map((name) => name.slice(0, -ENDING.length));
-const wanted = process.argv.slice(2);
-const unknown = wanted.find((name) => !all.includes(name));
-if (unknown) {
-  console.error(`there is no benchmark ${unknown}; there are: ${all.join(", ")}`);
+const words = process.argv.slice(2);
+const firstOther = words.findIndex((word) => !all.includes(word));
+const wanted = firstOther < 0 ? words : words.slice(0, firstOther);
+const handedOn = words.slice(wanted.length);
+if (wanted.length === 0 && handedOn.length > 0) {
+  console.error(`there is no benchmark ${handedOn[0]}; there are: ${all.join(", ")}`);
   process.exit(2);
 }
 
@@ -31,7 +34,7 @@ async function run(name) {
     target: "node20",
     packages: "external",
   });
-  const options = ["--expose-gc", "--input-type=module", "-"];
+  const options = ["--expose-gc", "--input-type=module", "-", ...handedOn];
   const child = spawn(process.execPath, options, {
     cwd: join(folder, "../.."),
     stdio: ["pipe", "inherit", "inherit"],

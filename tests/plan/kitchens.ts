@@ -16,7 +16,11 @@ export type KitchenOptions = {
  * boiled, its jars heated, filled hot and taken into the canner within minutes, where loading
  * and unloading need hands at pinned offsets; then it cools undisturbed.
  */
-export function seededKitchen(seed: number, batches: number, options: KitchenOptions = {}): Project {
+export function seededKitchen(
+  seed: number,
+  batches: number,
+  options: KitchenOptions = {},
+): Project {
   const random = seededRandom(seed);
   const grid = options.gridMinutes ?? 5;
   const minutes = (from: number, to: number) =>
