@@ -39,7 +39,7 @@ export class ScheduleBuilder {
     this.starts = new Int32Array(n);
   }
 
-  /** True where this way of building fits: no maximum lags, no latest starts, all ends count. */
+  /** True where this way of building fits: no maximum lags, no latest starts, no rings of lags. */
   static fits(problem: Problem): boolean {
     for (let e = 0; e < problem.lagFrom.length; e++)
       if (problem.lagMin[e]! < problem.duration[problem.lagFrom[e]!]!) return false;
@@ -47,7 +47,7 @@ export class ScheduleBuilder {
       if (!problem.counts[i]) return false;
       if (problem.latest[i]! < problem.horizon - problem.duration[i]!) return false;
     }
-    return problem.horizon === problem.reach;
+    return problem.horizon === problem.reach && topological(problem).length === problem.count;
   }
 
   /** Places in the given order, which must respect the lags; returns the length. */
@@ -150,21 +150,27 @@ function linksOf(problem: Problem, turned: boolean): Links {
 
 /** A place for each activity such that lags point from lower to higher places. */
 function ranksOf(problem: Problem): Int32Array {
+  const rank = new Int32Array(problem.count);
+  topological(problem).forEach((i, place) => {
+    rank[i] = place;
+  });
+  return rank;
+}
+
+/** The activities so that lags point forward; those in or behind a ring of lags are missing. */
+function topological(problem: Problem): number[] {
   const { count, lagFrom, lagTo } = problem;
   const waiting = new Int32Array(count);
   for (const to of lagTo) waiting[to] = waiting[to]! + 1;
   const ready: number[] = [];
   for (let i = 0; i < count; i++) if (waiting[i] === 0) ready.push(i);
-  const rank = new Int32Array(count);
   for (let place = 0; place < ready.length; place++) {
-    const i = ready[place]!;
-    rank[i] = place;
     for (let e = 0; e < lagFrom.length; e++) {
-      if (lagFrom[e] !== i) continue;
+      if (lagFrom[e] !== ready[place]) continue;
       const to = lagTo[e]!;
       waiting[to] = waiting[to]! - 1;
       if (waiting[to] === 0) ready.push(to);
     }
   }
-  return rank;
+  return ready;
 }
