@@ -172,7 +172,10 @@ export function pastMomentsAt(
   zone: string,
 ): Reading<number>[] {
   let start = at;
-  while (/^(since|about|around|from|roughly|maybe|only|like)$/.test(said(words, start))) start += 1;
+  if (said(words, start) === "as" && said(words, start + 1) === "of") start += 2;
+  while (/^(since|about|around|from|roughly|only|like|starting|beginning)$/.test(said(words, start))) {
+    start += 1;
+  }
   for (const duration of durationsAt(words, start)) {
     const after = said(words, duration.next);
     if (after === "ago" || after === "back" || after === "earlier") {

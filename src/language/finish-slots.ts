@@ -87,7 +87,7 @@ export function finishSlots(
   const slots: Raw = {};
   let refersTo = finished.refersTo;
   for (const [slot, value] of Object.entries(finished.slots)) {
-    if (value === undefined) continue;
+    if (value === undefined || slot === "number") continue;
     if (isTarget(value)) {
       slots[slot] = value.said;
       refersTo = value.exact ? meaningOf(value.said, namesOf(context)) : value.meaning;

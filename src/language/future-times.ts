@@ -160,7 +160,7 @@ function piecesAt(words: readonly Word[], at: number, today: LocalFields): Piece
     const part = pieces.part ? undefined : partAt(words, next);
     const day = pieces.day ? undefined : dayAt(words, next, today);
     const joined = /^(at|by|around|about)$/.test(said(words, next));
-    const bare = !joined && pieces.day === undefined && pieces.part === undefined;
+    const bare = !joined && at === next && pieces.day === undefined && pieces.part === undefined;
     const clock = pieces.clock || bare ? undefined : clockAt(words, joined ? next + 1 : next);
     if (day) {
       const tonight = said(words, day.next - 1) === "tonight" ? PARTS.night : undefined;
@@ -210,8 +210,10 @@ export function futureMomentsAt(
     const fromNow =
       said(words, duration.next) === "from" && said(words, duration.next + 1) === "now";
     if (relative === at && !fromNow) return [];
+    const next = fromNow ? duration.next + 2 : duration.next;
     const value = afterMinutes(nowMs, duration.value, zone);
-    return [{ value, next: fromNow ? duration.next + 2 : duration.next }];
+    const timed = duration.value % 1440 === 0 ? clockOnDay(words, next, value, nowMs, zone) : [];
+    return [...timed, { value, next }];
   });
   if (found.length > 0) return found;
   const today = localFields(nowMs, zone);
@@ -219,6 +221,24 @@ export function futureMomentsAt(
     value: instantFor(pieces, nowMs, zone),
     next: pieces.next,
   }));
+}
+
+/** A clock time or part of day behind "in two weeks": "in two weeks at noon". */
+function clockOnDay(
+  words: readonly Word[],
+  at: number,
+  dayMs: number,
+  nowMs: number,
+  zone: string,
+): Reading<number>[] {
+  const today = localFields(nowMs, zone);
+  const { year, month, day } = localFields(dayMs, zone);
+  return piecesAt(words, at, today)
+    .filter((pieces) => pieces.day === undefined)
+    .map((pieces) => ({
+      value: instantFor({ ...pieces, day: { year, month, day } }, nowMs, zone),
+      next: pieces.next,
+    }));
 }
 
 /** Whole days keep the time on the clock when it is put forward or back in between. */

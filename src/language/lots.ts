@@ -44,6 +44,7 @@ const REFUSED = new Set(
     "friday saturday winter summer fall spring season time hour hours day days you your they he she",
     "mother grandmother neighbor tasted taste good better best sick tired lids open opened reminder",
     "market store buy bought sell sold done finished out boiling boil sealed but",
+    "let us start begin want going go do make making can to be like would tell said say says",
     "note remind jar jars pints pint quarts quart",
   ]
     .join(" ")
@@ -91,7 +92,19 @@ function recipeIn(
       break;
     }
   }
-  if (best) return best;
+  if (best && (best.recipes.length === 1 || best.next - best.from > 1)) return best;
+  const misheard = misheardIn(words, from, names, plain);
+  const longer = misheard && (!best || misheard.next - misheard.from > best.next - best.from);
+  return longer ? misheard : best;
+}
+
+/** The first recipe name that sounds or is spelled like the words. */
+function misheardIn(
+  words: readonly Word[],
+  from: number,
+  names: Names,
+  plain: ReadonlySet<string>,
+): Named | undefined {
   for (let at = from; at < words.length; at += 1) {
     if (EMPTY.has(wordAt(words, at))) continue;
     const near = fuzzyAt(words, at, names, true, plain);

@@ -147,39 +147,22 @@ export function sizesAt(words: readonly Word[], at: number): Reading<string>[] {
   return hit ? [{ value: hit[1], next: at + hit[0].length }] : [];
 }
 
+/** Ways to begin a question about quantities; "what" alone begins too many others. */
 const ASK_HEADS: string[][] = [
-  "how much",
-  "how many",
-  "how big",
-  "how thick",
-  "how thin",
-  "how hot",
-  "how salty",
-  "how strong",
-  "how full",
-  "what headspace",
-  "how high",
-  "how deep",
-  "how fine",
-  "how small",
-  "which vinegar",
-  "which salt",
-  "what",
-  "read me",
-  "read the",
-  "read out",
-  "read off",
-  "tell me",
-  "list",
-  "give me",
-  "remind me",
-  "how",
-  "ingredients",
-  "ingredient",
-  "headspace",
-  "the ingredients",
-  "amount",
-].map((head) => head.split(" "));
+  "how much|how many|how big|how thick|how thin|how hot|how salty|how strong|how full|how high",
+  "how deep|how fine|how small|how coarse|how long should i cut|how long do i cut|which vinegar",
+  "which salt|what kind of|what sort of|what strength|what size|what spices|what headspace",
+  "what is the|what is in|what is our|what are the|what goes in|what goes into|what do i put in",
+  "what do we put in|what amount|what quantity|what vinegar|what salt|what do i need for",
+  "what do i add|what do we need for|what proportion|what ratio|what ingredients|what else goes in",
+  "what headspace|read me the|read the|read out the|read off the|tell me the|tell me how much",
+  "tell me how many|list the|list|give me the|remind me how much|remind me how many",
+  "remind me the|ingredients|ingredient|headspace|the ingredients|amount of|the headspace",
+  "what does it take|what does the recipe|what does the brine|do i need any|do we need any",
+  "is there any|does it take|go over the|run through the|show me the|show the|read back the",
+]
+  .flatMap((line) => line.split("|"))
+  .map((head) => head.split(" "));
 
 const ASKED_ABOUT = new Set(
   [
@@ -218,7 +201,7 @@ export function askedAt(
   if (!head || end - at > 16) return undefined;
   const asked = words.slice(at, end).map((word) => word.word);
   if (asked.some((word) => ASK_REFUSED.has(word))) return undefined;
-  const subject = asked.slice(head.length > 1 ? 1 : 0).find((word) => ASKED_ABOUT.has(word));
+  const subject = asked.find((word) => ASKED_ABOUT.has(word));
   if (!subject && !JARS_ASKED.test(asked.join(" "))) return undefined;
   const what = textBetween(said, at, end).toLowerCase().replace(/\?+$/, "");
   return subject ? { what, subject } : { what };

@@ -179,7 +179,8 @@ function partAt(words: readonly Word[], at: number): Reading<number> | undefined
   if (word === "half") return { value: 0.5, next: at + 1 };
   if (/^(a|one|1)$/.test(word) && following === "half") return { value: 0.5, next: at + 2 };
   if (/^(a|one|1)$/.test(word) && following === "quarter") return { value: 0.25, next: at + 2 };
-  if (/^(three|3)$/.test(word) && following === "quarters") return { value: 0.75, next: at + 2 };
+  if (/^(three|3)$/.test(word) && /^quarters?$/.test(following))
+    return { value: 0.75, next: at + 2 };
   return undefined;
 }
 

@@ -36,7 +36,7 @@ export type Utterance = {
   text: string;
   /** A later utterance with the same key takes the place of one that still waits. */
   key?: string;
-  /** Epoch milliseconds after which it is no longer worth saying. */
+  /** Wall instant (epoch ms) after which it is no longer worth saying. */
   untilMs?: number;
   /** Asked just before speaking: false drops it. */
   wanted?: () => boolean;
@@ -56,14 +56,6 @@ export type DropReason =
   | "no-voice"
   | "cancelled"
   | "closed";
-
-/** The present moment and a wake-up, as much as speaking and listening need of a clock. */
-export type VoiceClock = {
-  /** Epoch milliseconds. */
-  nowMs(): number;
-  /** Calls back once after so many milliseconds; the function returned calls it off. */
-  after(ms: number, run: () => void): () => void;
-};
 
 /** The voice as the session sees it. */
 export type VoicePort = {

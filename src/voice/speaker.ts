@@ -1,4 +1,5 @@
 import type { BellPort } from "../ports/bell.ts";
+import type { Clock } from "../ports/clock.ts";
 import type {
   DropReason,
   SpeechHandle,
@@ -6,7 +7,6 @@ import type {
   SpeechOutcome,
   Utterance,
   UtteranceOutcome,
-  VoiceClock,
   VoiceEngine,
   VoicePort,
 } from "../ports/voice.ts";
@@ -18,7 +18,7 @@ export type SpeakerParts = {
   /** None: the bell rings for alarms and prompts, and the advice is given once. */
   engine: VoiceEngine | undefined;
   bell: BellPort;
-  clock: VoiceClock;
+  clock: Clock;
   /** How to get a voice on this system; the end of what `onProblem` is told. */
   advice: string;
   /** One line, once for every outage of the voice. */
@@ -122,7 +122,7 @@ export class Speaker implements VoicePort {
   private unwanted(utterance: Utterance): DropReason | undefined {
     const { untilMs, wanted } = utterance;
     if (this.hushed && !(utterance.rank === "alarm" && utterance.guards)) return "hushed";
-    if (untilMs !== undefined && this.parts.clock.nowMs() > untilMs) return "moment-passed";
+    if (untilMs !== undefined && this.parts.clock.read().wallMs > untilMs) return "moment-passed";
     if (wanted && !wanted()) return "moment-passed";
     return undefined;
   }
@@ -145,7 +145,7 @@ export class Speaker implements VoicePort {
     if (utterance.rank === "alarm") this.parts.bell.ring();
     if (text === "") return "nothing-to-read";
     const { engine, clock } = this.parts;
-    if (!engine || (this.outage && clock.nowMs() < this.outage.retryAtMs)) {
+    if (!engine || (this.outage && clock.read().monoMs < this.outage.retryAtMs)) {
       if (!engine) this.fail("There is no voice on this system.");
       if (utterance.rank === "prompt") this.parts.bell.ring();
       return "no-voice";
@@ -199,7 +199,7 @@ export class Speaker implements VoicePort {
   private fail(what: string): void {
     const waitMs = Math.min(RETRY_LAST_MS, (this.outage?.waitMs ?? RETRY_FIRST_MS / 2) * 2);
     const first = !this.outage;
-    this.outage = { waitMs, retryAtMs: this.parts.clock.nowMs() + waitMs };
+    this.outage = { waitMs, retryAtMs: this.parts.clock.read().monoMs + waitMs };
     if (first) this.parts.onProblem(`${what} ${this.parts.advice}`.trim());
   }
 

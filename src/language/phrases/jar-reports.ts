@@ -6,7 +6,8 @@ export const JAR_REPORTS: readonly Family[] = [
   {
     intent: "jars-filled",
     phrases: [
-      "[and|so] <tally> [about|exactly|a total of|all of|only|just|another] {count:number} [full] <jars-or-size> [<filled-state>|filled|full|packed|ready|in all|all told|all together|altogether|total|done|up|ready to go|ready for the canner|all filled|filled up|packed and ready|lidded|all packed|capped|put up|ready to load|now|so far|of {target}|from {target}|for {target}|out of it|out of that|out of {target}|filled with {target}|in this batch|in total|from this batch|out of this batch|from that|on the counter|full]",
+      "<tally> {count:number} <filled-state> [now|so far]",
+      "[and|so] <tally> [all|about|exactly|a total of|all of|only|just|another] {count:number} [full] <jars-or-size> [<filled-state>|filled|full|packed|ready|in all|all told|all together|altogether|total|done|up|ready to go|ready for the canner|all filled|filled up|packed and ready|lidded|all packed|capped|put up|ready to load|now|so far|of {target}|from {target}|for {target}|out of it|out of that|out of {target}|filled with {target}|in this batch|in total|from this batch|out of this batch|from that|on the counter|full]",
       "[<we>|i] [have|just|have just] (filled|packed|filled up|got filled|ladled|got|made|ended up with|filled and lidded|put up|come out with|came out with|wound up with|managed|topped off|finished filling|finished packing|done filling|canned|ended with|finished with|come up with|came up with) [about|exactly|a total of|only|just|all|another] {count:number} [full] [<jars-or-size>] [of {target}|with {target}|in all|all told|altogether|total|now|so far|from that|up|from this batch|out of it|out of that|in total|full]",
       "[<the>|all] {count:number} [<jars-or-size>] (is|are|got|have been) [all|now|already] (<filled-state>|filled|full|packed|filled up|filled and lidded|ready to go in|packed and lidded|lidded|filled and wiped|ready for the canner|topped up)",
       "[all] {count:number} [full] <jars-or-size> [all] (<filled-state>|filled|full|packed|in all|all told|altogether|in total|ready for the canner|filled and lidded|packed and lidded|so far) [of {target}]",
@@ -142,6 +143,9 @@ export const JAR_REPORTS: readonly Family[] = [
   {
     intent: "done",
     phrases: [
+      "[<the>] ({target}|<things>) [all] <did> and <did>",
+      "<things> and <things> (are|is) [all] (<done>|<did>|ready)",
+      "{target=jars} (pulled|i pulled|we pulled|i have pulled|we have pulled|just pulled|i just pulled|unloaded|i unloaded|lifted|i lifted|we lifted|i have lifted|pulling|i am pulling|lifting|i am lifting) [<the>|all the|all] (jars|pints|quarts|half pints|load|rack) [<when>]",
       "that takes care of (that|it|them|those|the {target}|that one)",
       "(onward|on) [to] (the next|the next one|next)",
       "on with (it|the next|the next one)",

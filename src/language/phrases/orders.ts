@@ -6,6 +6,8 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "begin",
     phrases: [
+      "{lot} [<let>] (start|begin|go|start it|start them|start that|to start|to begin|start up|get going|get started|do it|do that|do them)",
+      "<let> start {lot}",
       "[<let>] <start> [up|in on|making|with|on|off] {lot}",
       "[<we>|i] [am|are] <starting> {lot}",
       "[<let>] (start|begin|open|set up|create|run) [a|another|one|the first|a new|the next] (batch|lot|round|run|session) [of|with|for] {lot}",
@@ -49,6 +51,7 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "abandon",
     phrases: [
+      "[<let>] (stop|end|quit|finish) [<the>|this] ({target}|batch|it) (for good|altogether|entirely|completely)",
       "[<let>] (call|cancel) (the whole thing|the batch|this batch|the whole batch|everything|{target}|the whole lot) off",
       "[<let>] call off (the whole thing|everything|the batch|this batch)",
       "[<let>] (toss|abandon|scrap|dump|throw out|throw away|give up on|ditch|give up|kill|drop|cancel|chuck|quit|call off|stop|bin|end|trash|discard|pitch|forget|forget about|get rid of|write off|scratch|bail on|bail out of|do away with|pull the plug on|junk|throw in the towel on) (<the>|this|that|the whole|this whole|that whole|the entire|the rest of the|the rest of this) (batch|lot|run|recipe|whole batch|session|thing|whole thing|whole lot|project) [out|away|off|altogether|entirely|for good|of {target}]",
@@ -167,6 +170,8 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "timer-set",
     phrases: [
+      "[a|another|new] timer {minutes:duration} {label:thing}",
+      "[a|another|new] timer {label:thing} {minutes:duration}",
       "[<want>] <set-timer> [a|the|another|my|an|a new|us a|me a] timer (for|of|at|on|to) {minutes:duration} [<timer-for> {label:thing}]",
       "[<want>] <set-timer> [a|the|another|my|an|a new] timer <timer-for> [<the>] {label:thing} (for|of|at|to) {minutes:duration}",
       "[<want>] <set-timer> [a|another|an|the|my|a new] {minutes:duration} timer [<timer-for> {label:thing}]",
@@ -201,6 +206,9 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "timer-add",
     phrases: [
+      "{minutes:length} [more|extra] (on|to|onto|for) the (timer|clock)",
+      "[another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|clock)",
+      "[<want>] (put|add|stick|throw) [on] [another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|clock)",
       "[<want>] (put|add|stick|throw|tack|give|set|slap|pop|bump|tag|chuck) [on] [another|an extra|an additional|a further] {minutes:length} [more|extra|longer|additional] [on|onto|to|for|on to] [<the>] {target:timer} [timer]",
       "[<want>] (put|add|stick|throw|tack|set|slap|tag|pop) [on] [another|an extra|an additional|a further] {minutes:more} [more|extra] (on|onto|to|for|on to) [<the>] {target:timer} [timer]",
       "[<want>] (put|add|stick|throw|tack|give it|give me|give that|give them|give us|set) [on] [another|an extra|an additional|a further] {minutes:more} [more|extra|longer] [on|to] [it|that|the timer|the clock|this]",
@@ -226,6 +234,8 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "timer-cancel",
     phrases: [
+      "(stop|quit|no more) timing [<the>] {target:timer}",
+      "(stop|quit) timing",
       "[<want>] <kill> [<the>|that|this] timer [now|off|please] [<timer-for> [<the>] {target:timer}]",
       "[<want>] <kill> [<the>|that] {target:timer} (timer|countdown|alarm) [off]",
       "[<want>] (turn|shut|switch|call|take) [<the>|that] [{target:timer}] timer off",
@@ -274,7 +284,7 @@ export const ORDERS: readonly Family[] = [
     phrases: [
       "[<no>] (that|it|this) (was|happened|started|began|should be|should have been|should read|really was|was actually|was really|must have been|would have been|ought to be|really happened|actually happened|really started|actually started|was more like|was about|were) [really|actually|in fact|more like|about|around|closer to|back] [at|since] [about] {at:moment} [already|not now|in fact|actually]",
       "[<no>] (make|call|set|change) (that|it|the time) [to|at|really] {at:moment} [not now]",
-      "[<no>] (i mean|i meant|i meant to say|make that|that is|rather|correction|sorry|or rather|it is) {at:moment}",
+      "[<no>] (i mean|i meant|i meant to say|make that|rather|correction|sorry|or rather) {at:moment}",
       "[<no>] (i|we) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|turned|said|meant|added|filled|finished|should have said|forgot to say that was|forgot to say it was|set) (them|it|that|those|this|these) [in|out|up|on|off|down|going|over] [already|actually|really|at|back|more like] {at:moment} [already]",
       "[<no>] (i|we) (actually|really) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|turned|filled|finished|set) (them|it|that|those|this|these) [in|out|up|on|off|down|going] [already|at|back] {at:moment}",
       "(they|those|these|it) (went|came|got|were|was) [in|out|on|off] [already|actually|really|at] {at:moment}",

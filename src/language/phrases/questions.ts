@@ -6,8 +6,10 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "what-now",
     phrases: [
+      "what (are|should|do) my hands (supposed to be doing|supposed to do|be doing|doing|do|need to do|to be doing|be on)",
+      "what (can|should|do) i (be getting on with|get on with|get started on|be getting ready|do in the meantime|do meanwhile|do while i wait)",
       "[and|so] what (now|do i do|do i do now|should i do|should i do now|should i be doing|am i doing|am i doing now|do we do|do we do now|should we do|should we be doing|am i supposed to do|am i supposed to be doing|am i to do|needs doing|needs doing now|needs to be done|needs me|needs me now|needs my hands|are my hands for|is my job|is my job now|is needed|is needed now|do you need|do you need me to do|do you want me to do|are we doing|are we doing now|are we on|is it now|must i do|shall i do|would you like me to do|can i do|can i do now|can i be doing|is to be done|should i be working on|needs attention|needs my attention|are we supposed to do|do i need to do|do i need to be doing|have i got to do|have i to do|is for me to do|is on my plate|am i meant to do|am i meant to be doing|is the current step|is the current stage|step are we on|step am i on|stage are we on|stage am i on|step is this|do i need to do now|do you want now|do i have to do|is there to do|are you waiting on|are you waiting for|do you need from me|is waiting on me|is waiting for me|do my hands do|wants doing|is up|is up now|to do|task am i on|should i be on) [now|right now|at the moment|here|just now|at this point|this minute|today|at present]",
-      "where (was i|were we|am i|are we|did we leave off|did i leave off|did we stop) [now|at|in this|in the recipe|in all this|then]",
+      "where (was i|were we|am i|did we leave off|did i leave off|did we stop) [now|at|in this|in the recipe|in all this|then]",
       "what (step|stage) (are we|am i) (on|at|in) [now]",
       "what is (the|this|my) (current|present) (step|stage|job|task)",
       "(what is|which is) (the|my) (job|step|task|current step) [now|right now]",
@@ -24,6 +26,8 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "what-next",
     phrases: [
+      "what (do|will|should|are) (we|i) [do|doing|be doing] (after|once|when) [<the>] ({target}|jars) [are done|is done|is finished|are finished|are out|come out]",
+      "what (comes|happens|is|goes) (after|following) [<the>] ({target}|jars) [are done|is done|is finished|are finished|are out|come out]",
       "[and|so] what (is|comes|happens|do i do|do we do|goes|follows|will i do|am i doing|are we doing|should i do|is there|is coming|will happen|else is coming|is due|shall we do|is the plan|is to come|will we do|is up|is on) (after that|after this|next|then|afterward|afterwards|after|following that|following this|later|coming|after this one|after that one|coming up|coming next|up next|due next|next up|the next step|next on the list|following|on deck|after the next one|once that is done|once this is done|when this is done|when that is done|after i finish|when i finish this|after these|after it|from here|from there|from now)",
       "what is (next|the next step|the next thing|the next stage|the next job|up next|coming up|coming|coming next|coming after this|the step after this|the step after|the following step|ahead|on deck|my next job|my next step|my next task|due next|our next step|the next task|next up|next on the list|next after this|next after that|the next one|the next thing to do|after the process|to follow|later)",
       "what (comes|happens) (next|after that|after this|then|now|after)",
@@ -40,6 +44,7 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "time-left",
     phrases: [
+      "how (is|are) [<the>] {target} (for time|on time|doing for time|doing on time|coming on time|fixed for time)",
       "<how-long> (have|has|do|does|did|is|are|will|would|must) [<the>] {target:open} [got|have|left|to go|need|take|be|still|has|remaining|stay|have left|have to go|have got|got left|got to go|still need|run|still have|need to go|still have to go|need yet|got yet|in for|going to be|going to take|still got to go|left to go|cook|process] [left|to go|yet|still|now|in there|longer|more]",
       "<how-long> (until|till|before|to) [<the>] {target:open} (is|are|comes|come|be|can come|goes off|go off|finishes|finish|ends|is due|are due|rings|has|can be) [done|ready|out|finished|up|over|to come out|through|off|lifted] [out|now|off]",
       "<how-long> (until|till|before) (it|that|they|this|those|i|we|everything) (is|are|comes|come|am|can|goes|finish|finishes|ends|rings|take|can take|get|have) [come|take|done|ready|out|finished|up|over|the jars|them|it|off|to take] [out|now|the jars out|off]",
@@ -64,6 +69,7 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "finish-time",
     phrases: [
+      "<when-ask> (will|would|can|should) (i|we) [be able to|get to] (take|lift|pull|get|have|open|stop|turn off) [<the>|all the] ({target:open}|them|it|the jars|jars|the canner|the heat|the lid) [out|off|up|down|ready|done] [of the canner|of the water]",
       "<when-ask> (do|does|will|can|should|must|may|would|shall|could) [<the>|i|we|all the|you|it|they|everything|that|this|those] [{target:open}] (come out|be done|finish|be ready|be finished|take out|pull|lift|end|be through|be out|get done|stop|take|take them out|take it out|be over|come off|expect to be done|get to stop|pull them|lift them out|be cool|be complete|come out of the canner|be done with|go to bed|be due|be done today|get out|come off the heat|take them off|pull out|come off the stove|be sealed|be checked|check the seals|open the canner|open the lid|be able to take|be up|stop boiling|stop processing|come up) [<the>|all the] [{target:open}] [out|off|now|today|up|at]",
       "<when-ask> (do|does|will|can|should) [<the>] (jars|lids|load|canner|first load|next load|pints|quarts) (come|come out|be|get|finish) [out|done|ready|finished|of the canner|out of the canner|cool|off]",
       "<when-ask> (is|are) [<the>|it|they|that|everything|we|this|i|all this|all that] [{target:open}] (done|ready|finished|out|due|over|coming out|due out|through|going to be done|going to be ready|going to be finished|due to come out|due to be done|going to finish|finishing|to come out|complete|supposed to be done|supposed to come out|supposed to be ready|supposed to finish|going to come out|up|expected to be done|expected|ending|to be done|scheduled to come out|set to finish|likely to be done|going to be through|off) [out|by|now|with|at]",
@@ -82,6 +88,7 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "overview",
     phrases: [
+      "where are we [at] [now|right now|with everything|with things|on everything]",
       "what all (do we have|have we got|have i got|do i have|is) [going|running|on|cooking] [on|now|right now|here]",
       "(run|walk|take|talk) (me|us) through (everything|it all|what is going|what is running|what is on|the whole thing|everything that is going|everything that is running|everything that is on|all of it) [on|here|now]",
       "how (is|are) (everything|things|it|we|it all|things going|all of it|all of this|everything else|this|all that|the kitchen|everybody|the batches|all the batches|the whole kitchen|my batches|everyone) [all] [going|doing|coming along|looking|coming|getting on|getting along|shaping up|holding up|faring|progressing|running|standing] [so far|along|now|today|in there|over there|in the kitchen]",
@@ -105,6 +112,10 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "repeat",
     phrases: [
+      "[sorry] i (could|can|did|do) not [quite] (hear|catch|make out|get|understand|follow) (that|you|it|what you said|a word|a thing|the last bit|that one|that last bit|the last part|any of that) [over (<the>) (fan|noise|water|boil|racket|steam|din|radio|kettle|pot|canner)]",
+      "(what|how) (was|is) (that|the last one|it) [you said] [again|once more]",
+      "(run|say|give me|tell me) (that|it) (by|past) me (again|once more|one more time)",
+      "let me (hear|have) (that|it|the last one) (again|once more|one more time)",
       "(speak|talk) (up|louder|slower|more slowly|a bit louder|a little louder|a bit slower) [please]",
       "(say|read|tell|speak|give|run|repeat|play|go over|go through|announce|state|read out|read off) [me|us|to me] (it|that|this|the last one|that last one|the last thing|the last bit|the last part|that part|that bit|that last bit|the instruction|the step|the instructions|the last step|that step|the whole thing|what you said|what you just said|your last|that one|the last instruction|the message|the last message|the prompt|the last prompt|that last part|this step|the current step|that last thing) [to me|for me|back|by me|me|out|over] (again|once more|one more time|over|back|over again|another time|a second time|one time more|louder|slower|slowly|more slowly|again slower|again louder|again slowly|again more slowly|a little louder|a bit louder|a bit slower|a little slower|up louder)",
       "(say|read|speak|repeat) (that|it|this) [again] (louder|slower|{slower=true} more slowly|{slower=true} slowly|a little louder|a bit slower)",
@@ -115,6 +126,8 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "undo",
     phrases: [
+      "(that is wrong|that was wrong|no|oops|whoops|sorry|wait|mistake|my mistake|that is not right|no wait|no sorry|i was wrong|i misspoke) (take it back|take that back|undo it|undo that|undo|scratch that|cancel that|strike that|forget that|go back|delete that|erase that|ignore that|back up|forget it)",
+      "(forget|ignore|disregard|never mind) (i said that|i said anything|i said it|what i said|what i just said|that one|i said so|i ever said that)",
       "(take|put|turn|roll|bring|walk) (that|it|this|that last one|the last one|that one|the last thing|that last thing|that last bit) back",
       "[<let>] (take back|undo|reverse|cancel|scratch|strike|erase|delete|forget|disregard|ignore|unsay|withdraw|retract|scrub|remove|revoke|roll back|back out|belay|void|rescind|wipe out|wipe|nix|backtrack|unrecord|never mind) (that|it|this|the last|the last one|the last thing|my last|that last one|that last thing|that last bit|the last thing i said|what i said|what i just said|that last command|that one|the last entry|the last command|the last report|my last report|that entry|the last bit|that report|that last report|the last step|my last command|that last step|what i said last|my last words|that last|the previous one|the last note|that note|that last note|the previous command|that from the record|that from the log|that last entry|that command)",
       "(undo|oops|whoops|my mistake|my bad|that was a mistake|that was wrong|that is wrong|that is not right|that was not right|that is not what i meant|that is not what i said|i did not mean that|i did not mean to say that|i misspoke|i made a mistake|i was mistaken|mistake|wrong|i take that back|i take it back|i was wrong|that was an error|it was a mistake|belay that|go back one|step back|go back a step|back up one|back up a step|back up|go back|go one back|never happened|that did not happen|that never happened|i did not say that|you misheard me|you misheard|you heard me wrong|you heard wrong|you got that wrong|you got it wrong|you misunderstood|you misunderstood me|i spoke too soon|spoke too soon|false alarm|correction|i said that wrong|i said it wrong|strike that from the record|as you were|i did not mean it|i did not say done|i pressed that by accident|i hit that by accident|that was by accident|that was an accident|by mistake|pressed by mistake|i hit the wrong key|wrong key|wrong button|wrong one|wrong batch|that was premature|one step back|that was the wrong one|that was the wrong batch|not that|that was not me|no not that|not that one|i jumped the gun|jumped the gun|that was not for you|not for you|i was not talking to you|i was not talking to you then) [please|sorry|oops|undo that|undo it|undo|there|please undo|take that back|scratch that]",
@@ -220,7 +233,6 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "definitely",
     "of course",
     "correct",
-    "right",
     "indeed",
     "ya",
     "yessir",

@@ -1,0 +1,49 @@
+// Builds the program: one small entry, everything else in chunks that load when needed.
+import { createHash } from "node:crypto";
+import { chmodSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { build } from "esbuild";
+
+const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+
+/** Ink can load a debugger's front end; nobody here has it. */
+const noDevtools = {
+  name: "no-devtools",
+  setup(build) {
+    build.onResolve({ filter: /^react-devtools-core$/ }, (found) => {
+      return { path: found.path, namespace: "none" };
+    });
+    build.onLoad({ filter: /.*/, namespace: "none" }, () => ({ contents: "export default {};" }));
+  },
+};
+
+rmSync("dist", { recursive: true, force: true });
+await build({
+  entryPoints: { brinebell: "src/main.ts", "read-library": "src/recipe/read-library.ts" },
+  outdir: "dist",
+  bundle: true,
+  splitting: true,
+  format: "esm",
+  platform: "node",
+  target: "node20",
+  minify: true,
+  legalComments: "none",
+  external: ["koffi"],
+  chunkNames: "parts/[name]-[hash]",
+  define: { "process.env.NODE_ENV": '"production"', BRINEBELL_VERSION: JSON.stringify(version) },
+  banner: {
+    js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);',
+  },
+  plugins: [noDevtools],
+  logLevel: "warning",
+});
+
+// Recipes are parsed once, here, and kept under the digest of their text.
+const { parseLibraryFile } = await import("./dist/read-library.js");
+const parsed = {};
+for (const name of readdirSync("recipes").sort()) {
+  if (!/\.ya?ml$/.test(name)) continue;
+  const text = readFileSync(`recipes/${name}`, "utf8");
+  parsed[createHash("sha256").update(text).digest("hex")] = parseLibraryFile(name, text);
+}
+writeFileSync("dist/recipes.json", JSON.stringify(parsed));
+chmodSync("dist/brinebell.js", 0o755);

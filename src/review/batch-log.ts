@@ -1,0 +1,276 @@
+/** The batch log as the published JSON gives it: planned and actual, and what departed. */
+import { LOAD_KINDS } from "../kitchen/canner-stages.ts";
+import { batchDeviations, loadRestarts } from "../kitchen/deviations.ts";
+import { jarCounts, loadsOf } from "../kitchen/jars.ts";
+import { achievedMinutes, completesAt } from "../kitchen/kept.ts";
+import { runOfKind } from "../kitchen/owners.ts";
+import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
+import { judgeBatch, judgeLoad } from "./verdict.ts";
+
+export type StageLog = {
+  id: string;
+  kind: string;
+  title: string;
+  state: string;
+  planned: { minMinutes: number; maxMinutes: number };
+  startedAt: string | null;
+  endedAt: string | null;
+  minutes: number;
+  restarts: number;
+  load: string | null;
+};
+
+export type ProcessLog = {
+  testedMinutes: number;
+  pressurePsi: number | null;
+  source: string;
+  achievedMinutes: number;
+  restarts: number;
+  state: string;
+};
+
+export type BatchLog = {
+  id: string;
+  recipe: string;
+  title: string;
+  method: string;
+  lot: { variety: string | null; weightLb: number | null; pickedAt: string | null };
+  jar: string | null;
+  pack: string | null;
+  altitudeFt: number | null;
+  state: string;
+  begunAt: string;
+  endedAt: string | null;
+  mark: string;
+  source: string;
+  stages: StageLog[];
+  process: ProcessLog | null;
+  jars: ReturnType<typeof jarCounts> | null;
+  loads: string[];
+  confirmed: { factor: string; at: string }[];
+  readings: { at: string; what: string; value: number; unit: string }[];
+  deviations: {
+    code: string;
+    stage: string | null;
+    at: string;
+    detail: string;
+    disposition: string;
+  }[];
+  notes: { at: string; text: string }[];
+  verdict: string;
+  reasons: string[];
+};
+
+export type LoadLog = {
+  id: string;
+  canner: string;
+  jar: string | null;
+  jars: number;
+  batches: { id: string; jars: number }[];
+  process: ProcessLog | null;
+  verdict: string;
+  reasons: string[];
+};
+
+export type TimerLog = {
+  id: string;
+  label: string | null;
+  minutes: number;
+  endsAt: string;
+  state: string;
+};
+
+export type Review = { batches: BatchLog[]; loads: LoadLog[]; timers: TimerLog[] };
+
+/** Everything in the log as plain data; `now` is kitchen time, for what still runs. */
+export function review(state: State, now: number): Review {
+  return {
+    batches: Object.values(state.batches).map((batch) => batchLog(state, batch, now)),
+    loads: Object.values(state.loads)
+      .filter((load) => load.parts.length > 0)
+      .map((load) => loadLog(load, now)),
+    timers: Object.values(state.timers).map((timer) => ({
+      id: timer.id,
+      label: timer.label,
+      minutes: timer.minutes,
+      endsAt: iso(state, timer.endsAt),
+      state: timer.state,
+    })),
+  };
+}
+
+function iso(state: State, t: number): string {
+  return isoWithOffset(Math.round(wallOf(state, t)), state.zone);
+}
+
+function maybe(state: State, t: number | undefined): string | null {
+  return t === undefined ? null : iso(state, t);
+}
+
+function tidy(minutes: number): number {
+  return Math.round(minutes * 100) / 100;
+}
+
+export function batchLog(state: State, batch: Batch, now: number): BatchLog {
+  const loads = loadsOf(state, batch);
+  const deviations = batchDeviations(state, batch, now);
+  const judged = judgeBatch(state, batch, deviations);
+  const terms = loads[0]?.terms ?? batch.terms;
+  const readings = [...batch.readings, ...loads.flatMap((load) => load.readings)];
+  return {
+    id: batch.id,
+    recipe: batch.recipe.id,
+    title: batch.recipe.title,
+    method: batch.option?.method ?? keptAs(batch),
+    lot: {
+      variety: batch.lot.variety,
+      weightLb: batch.lot.weightLb,
+      pickedAt: batch.lot.pickedAt === null ? null : iso(state, batch.lot.pickedAt),
+    },
+    jar: batch.jar,
+    pack: batch.pack,
+    altitudeFt: terms?.altitudeFt ?? state.kitchen.altitudeFt,
+    state: batch.state,
+    begunAt: iso(state, batch.begunAt),
+    endedAt: maybe(state, batch.endedAt),
+    mark: batch.mark,
+    source: [batch.recipe.source.publication, batch.recipe.source.guide].filter(Boolean).join(", "),
+    stages: stageLogs(state, batch, loads, now),
+    process: batch.option ? processOf(batch, loads, now) : null,
+    jars: batch.option ? jarCounts(state, batch) : null,
+    loads: loads.map((load) => load.id),
+    confirmed: batch.confirmed
+      .filter((one) => one.held)
+      .map((one) => ({ factor: one.factor, at: iso(state, one.at) })),
+    readings: readings
+      .sort((a, b) => a.at - b.at)
+      .map(({ at, what, value, unit }) => ({ at: iso(state, at), what, value, unit })),
+    deviations: deviations.map((one) => ({ ...one, at: iso(state, one.at) })),
+    notes: batch.notes.map(({ at, text }) => ({ at: iso(state, at), text })),
+    ...judged,
+  };
+}
+
+/** How a batch is kept that goes through no canner. */
+function keptAs(batch: Batch): string {
+  return batch.recipe.tested ? batch.recipe.keptAs : "refrigerator";
+}
+
+/** The recipe's stages with the loads' in the place where the recipe has its process. */
+function stageLogs(state: State, batch: Batch, loads: Load[], now: number): StageLog[] {
+  const logs: StageLog[] = [];
+  let placed = false;
+  for (const run of batch.stages) {
+    if (!LOAD_KINDS.has(run.spec.kind) || !batch.option) {
+      logs.push(stageLog(state, batch, run, now, null));
+      continue;
+    }
+    if (loads.length === 0) logs.push(stageLog(state, batch, run, now, null));
+    else if (!placed) {
+      placed = true;
+      loads.forEach((load, index) => {
+        const tail = index === 0 ? "" : `-${index + 1}`;
+        for (const one of load.stages) {
+          const log = stageLog(state, batch, one, now, load.id);
+          logs.push({ ...log, id: `${one.id}${tail}` });
+        }
+      });
+    }
+  }
+  return logs;
+}
+
+function stageLog(
+  state: State,
+  batch: Batch,
+  run: StageRun,
+  now: number,
+  load: string | null,
+): StageLog {
+  const { window, typicalMinutes, kind } = run.spec;
+  const end = run.endedAt ?? (run.startedAt === undefined ? undefined : now);
+  const minutes =
+    run.startedAt === undefined || end === undefined ? 0 : (end - run.startedAt) / MINUTE_MS;
+  const need = run.kept && run.kept.needMinutes > 0 ? run.kept.needMinutes : undefined;
+  const held = batch.state === "held" && run.state === "running" && load === null;
+  return {
+    id: run.id,
+    kind,
+    title: run.spec.title,
+    state: held ? "held" : run.state,
+    planned: {
+      minMinutes: window?.minMinutes ?? need ?? typicalMinutes,
+      maxMinutes: window?.maxMinutes ?? need ?? typicalMinutes,
+    },
+    startedAt: maybe(state, run.startedAt),
+    endedAt: maybe(state, run.endedAt),
+    minutes: tidy(minutes),
+    restarts: run.kept ? Math.max(0, run.kept.stretches.length - 1) : 0,
+    load,
+  };
+}
+
+/** The least of its loads' unbroken minutes, and all their restarts. */
+function processOf(batch: Batch, loads: Load[], now: number): ProcessLog | null {
+  const logs = loads.flatMap((load) => {
+    const part = load.parts.find((one) => one.batch === batch.id);
+    return part && part.jars > part.again ? (processLog(load, now) ?? []) : [];
+  });
+  const [first] = logs;
+  if (!first) {
+    const { terms } = batch;
+    if (!terms) return null;
+    return {
+      testedMinutes: terms.minutes,
+      pressurePsi: terms.pressurePsi,
+      source: terms.source,
+      achievedMinutes: 0,
+      restarts: 0,
+      state: "waiting",
+    };
+  }
+  const worst = logs.reduce((a, b) => (b.achievedMinutes < a.achievedMinutes ? b : a));
+  const open = logs.find((log) => log.state !== "complete");
+  return {
+    ...worst,
+    restarts: logs.reduce((sum, log) => sum + log.restarts, 0),
+    state: open?.state ?? worst.state,
+  };
+}
+
+function processLog(load: Load, now: number): ProcessLog | null {
+  const { terms } = load;
+  const run = runOfKind(load, "process");
+  if (!terms || !run?.kept) return null;
+  return {
+    testedMinutes: terms.minutes,
+    pressurePsi: terms.pressurePsi,
+    source: terms.source,
+    achievedMinutes: tidy(achievedMinutes(run.kept, stillKeptUntil(load, now))),
+    restarts: loadRestarts(load),
+    state: run.state,
+  };
+}
+
+/** Until when a process that nobody ended is known to have been kept. */
+function stillKeptUntil(load: Load, now: number): number {
+  const run = runOfKind(load, "process");
+  const off = load.stages.find((one) => one.id === "heat-off");
+  const full = run?.kept && completesAt(run.kept);
+  if (off?.state === "complete" && off.endedAt !== undefined) return off.endedAt;
+  return load.unloadedAt ?? (full === undefined ? now : Math.max(full, Math.min(now, full)));
+}
+
+function loadLog(load: Load, now: number): LoadLog {
+  const judged = judgeLoad(load);
+  return {
+    id: load.id,
+    canner: load.canner,
+    jar: load.terms?.jar ?? null,
+    jars: load.parts.reduce((sum, part) => sum + part.jars, 0),
+    batches: load.parts.map((part) => ({ id: part.batch, jars: part.jars })),
+    process: processLog(load, now),
+    ...judged,
+  };
+}

@@ -1,0 +1,103 @@
+/**
+ * What the record says of a batch: whether its process was done as tested, and why not. It speaks
+ * of the record only, never of the food.
+ */
+import { batchDeviations } from "../kitchen/deviations.ts";
+import { loadsOf } from "../kitchen/jars.ts";
+import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
+import { runOfKind } from "../kitchen/owners.ts";
+import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
+
+export type Verdict =
+  | "as-tested"
+  | "not-as-tested"
+  | "unfinished"
+  | "not-shelf-stable"
+  | "no-process";
+
+export type Judged = { verdict: Verdict; reasons: string[] };
+
+/** Methods whose end is vouched for by a person: no answer or a no and it is not as tested. */
+const END_ASKED: ReadonlySet<string> = new Set(["boiling-water", "steam"]);
+
+/** The verdict on one load's process, from its own record. */
+export function judgeLoad(load: Load): Judged {
+  if (load.state === "abandoned") return { verdict: "not-as-tested", reasons: ["abandoned"] };
+  const process = runOfKind(load, "process");
+  const kept = process?.kept;
+  if (!process || !kept || load.unloadedAt === undefined) {
+    return { verdict: "unfinished", reasons: ["the jars are not out of the canner yet"] };
+  }
+  const reasons: string[] = [];
+  if (process.endedShort || process.state === "skipped" || completesAt(kept) === undefined) {
+    const got = Math.floor(achievedMinutes(kept, load.unloadedAt) * 10) / 10;
+    reasons.push(`process-short: ${got} of ${kept.needMinutes} minutes unbroken and watched`);
+  }
+  for (const run of load.stages) {
+    if (run.kept && unanswered(run.kept).length > 0) {
+      reasons.push(`unwatched: nobody said whether the ${run.spec.title} held`);
+    }
+  }
+  const vent = runOfKind(load, "vent");
+  if (vent && vent.state !== "complete") reasons.push("process-short: the canner was not vented");
+  if (vent?.endedShort) reasons.push("process-short: the vent was shorter than ten minutes");
+  if (END_ASKED.has(load.terms?.method ?? "") && load.endAnswer?.yes !== true) {
+    reasons.push(
+      load.endAnswer
+        ? "not a full boil throughout, or the lids were uncovered at the end"
+        : "nobody answered for a full boil throughout with the lids covered",
+    );
+  }
+  const cool = runOfKind(load, "cool");
+  const againAll = load.parts.every((part) => part.again - part.failedAgain >= part.jars);
+  if (cool?.endedShort && !againAll)
+    reasons.push("cool-short: less than twelve hours before the seal check");
+  return reasons.length > 0
+    ? { verdict: "not-as-tested", reasons }
+    : { verdict: "as-tested", reasons };
+}
+
+/** Codes of a batch's own record that mean its process cannot be called as tested. */
+const AGAINST: ReadonlySet<string> = new Set([
+  "critical-unrecorded",
+  "headspace",
+  "ingredient-changed",
+]);
+
+/** The verdict on a batch: its worst load's, and its critical factors'. */
+export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]): Judged {
+  if (batch.state === "abandoned") return { verdict: "unfinished", reasons: ["abandoned"] };
+  if (!batch.option) return judgeWithout(batch);
+  const loads = loadsOf(state, batch).filter((load) =>
+    load.parts.some((part) => part.batch === batch.id && part.jars > part.again),
+  );
+  const judged = loads.map(judgeLoad);
+  const reasons = judged.flatMap((one) => (one.verdict === "not-as-tested" ? one.reasons : []));
+  for (const one of deviations) {
+    if (AGAINST.has(one.code)) reasons.push(`${one.code}: ${one.detail}`);
+  }
+  if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
+  if (batch.state !== "complete") {
+    return { verdict: "unfinished", reasons: ["the batch is still running"] };
+  }
+  if (judged.length === 0) return { verdict: "not-as-tested", reasons: ["no jars were processed"] };
+  const terms = loads[0]?.terms;
+  const source = terms ? [`the whole ${terms.minutes} minutes, by ${terms.source}`] : [];
+  return { verdict: "as-tested", reasons: source };
+}
+
+function judgeWithout(batch: Batch): Judged {
+  const { keptAs } = batch.recipe;
+  if (keptAs === "seed" || keptAs === "dry") {
+    return { verdict: "no-process", reasons: ["seed: there is nothing to process"] };
+  }
+  const why = batch.recipe.tested
+    ? "no canner process: keep it in the refrigerator"
+    : "no tested source: keep it in the refrigerator, never on the shelf";
+  return { verdict: "not-shelf-stable", reasons: [why] };
+}
+
+/** The verdict of a batch with its deviations worked out afresh. */
+export function verdictOf(state: State, batch: Batch, now: number): Judged {
+  return judgeBatch(state, batch, batchDeviations(state, batch, now));
+}

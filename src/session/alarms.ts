@@ -1,0 +1,68 @@
+/** Alarms that ring until someone answers: what they say, and when they say it again. */
+import type { DueItem, DueWhat } from "../kitchen/agenda.ts";
+import { ownerOf, runOf } from "../kitchen/owners.ts";
+import type { State } from "../kitchen/state.ts";
+import { dueSentence } from "../language/phrase/due-sentences.ts";
+
+/** First repeat after this, each later one after twice as long, up to the last. */
+const FIRST_REPEAT_MS = 30_000;
+const LONGEST_REPEAT_MS = 300_000;
+
+type Ringing = { text: string; nextAt: number; waitMs: number };
+
+/** The due item a recorded key stands for. */
+export function itemOf(state: State, key: string, at: number): DueItem {
+  const timer = state.timers[key];
+  if (timer) return { key, at, rank: "alarm", what: "timer" };
+  if (state.reminders[key]) return { key, at, rank: "alarm", what: "reminder" };
+  const [ownerId = "", stage = "", what = "end"] = key.split("/");
+  const owner = ownerOf(state, ownerId);
+  const run = runOf(owner, stage);
+  return {
+    key,
+    at,
+    rank: "alarm",
+    what: what as DueWhat,
+    ...(owner ? { owner } : {}),
+    ...(run ? { run } : {}),
+  };
+}
+
+/** Whether an alarm guards a process: it is said even when the kitchen is hushed. */
+export function guards(state: State, key: string): boolean {
+  const kind = itemOf(state, key, 0).run?.spec.kind;
+  return kind === "process" || kind === "vent";
+}
+
+export class Alarms {
+  private readonly ringing = new Map<string, Ringing>();
+  /** The key of the alarm that was spoken last. */
+  last: string | undefined;
+
+  /** Takes up an alarm that has just been spoken. */
+  spoke(key: string, text: string, now: number): void {
+    this.ringing.set(key, { text, nextAt: now + FIRST_REPEAT_MS, waitMs: FIRST_REPEAT_MS });
+    this.last = key;
+  }
+
+  /** Alarms that still ring and are to be said again now, after those that fell silent are gone. */
+  repeats(state: State, now: number): { key: string; text: string }[] {
+    const live = new Set(state.ringing);
+    for (const key of this.ringing.keys()) if (!live.has(key)) this.ringing.delete(key);
+    const due: { key: string; text: string }[] = [];
+    for (const key of state.ringing) {
+      const known = this.ringing.get(key);
+      if (!known) {
+        const text = dueSentence(state, itemOf(state, key, state.due[key] ?? now));
+        this.spoke(key, text, now);
+        due.push({ key, text });
+      } else if (now >= known.nextAt) {
+        known.waitMs = Math.min(known.waitMs * 2, LONGEST_REPEAT_MS);
+        known.nextAt = now + known.waitMs;
+        this.last = key;
+        due.push({ key, text: known.text });
+      }
+    }
+    return due;
+  }
+}

@@ -1,0 +1,117 @@
+/**
+ * The one question that is about words, not about the food: "which one?", "really?", "how many?".
+ * It is not kept in the journal, and a changed mind simply says something else.
+ */
+import type { Command } from "../kitchen/command.ts";
+import type { Outcome, Wish } from "../kitchen/outcome.ts";
+import { type Question as Asked, questions } from "../kitchen/questions.ts";
+import type { State } from "../kitchen/state.ts";
+import { wallOf } from "../kitchen/state.ts";
+import { pickChoices } from "../language/choosing.ts";
+import type { Context, Question } from "../language/context.ts";
+
+export type Pending = Extract<Outcome, { kind: "ask" }>;
+
+export type Resolved =
+  /** The answer: the command is decided again with it. */
+  | { kind: "wish"; wish: Wish }
+  /** It was dropped by a no. */
+  | { kind: "dropped" }
+  /** The words were about something else. */
+  | { kind: "other" };
+
+/** What an utterance does to a pending question. */
+export function resolve(pending: Pending, command: Command, text: string): Resolved {
+  const { wish, expects, choices } = pending;
+  if (command.intent === "no" && expects !== "number") return { kind: "dropped" };
+  switch (expects) {
+    case "yes":
+      if (command.intent === "yes") return { kind: "wish", wish: { ...wish, confirmed: true } };
+      return { kind: "other" };
+    case "which": {
+      const picked = pickChoices(
+        text,
+        choices.map((choice) => choice.label),
+      );
+      if (!picked) return { kind: "other" };
+      if (picked.length === 0) return { kind: "dropped" };
+      const chosen = picked.flatMap((index) => choices[index]?.ref ?? []);
+      return { kind: "wish", wish: { ...wish, chosen } };
+    }
+    case "number": {
+      const count = command.intent === "answer" ? Number(command.slots.value) : Number.NaN;
+      if (Number.isNaN(count)) return { kind: "other" };
+      return { kind: "wish", wish: withSlot(wish, "count", count) };
+    }
+    case "when":
+      if (command.intent !== "remind" || command.slots.when === undefined) return { kind: "other" };
+      return { kind: "wish", wish: withSlot(wish, "when", command.slots.when) };
+  }
+}
+
+function withSlot(wish: Wish, name: string, value: unknown): Wish {
+  const command = { ...wish.command, slots: { ...wish.command.slots, [name]: value } };
+  return { ...wish, command: command as Command };
+}
+
+/** A pending question that a new report leaves standing; a "really?" is dropped by any other word. */
+export function survives(pending: Pending | undefined): boolean {
+  return pending !== undefined && pending.expects !== "yes";
+}
+
+function kindOf(question: Asked): Question {
+  switch (question.kind) {
+    case "altitude":
+      return { kind: "altitude" };
+    case "gauge":
+    case "disposition":
+      return { kind: "choice", choices: question.choices ?? [] };
+    case "gauge-off":
+      return { kind: "number" };
+    case "seals":
+      return { kind: "jars" };
+    default:
+      return { kind: "yes-no" };
+  }
+}
+
+function pendingKind(pending: Pending): Question {
+  if (pending.expects === "yes") return { kind: "yes-no" };
+  if (pending.expects === "which") {
+    return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };
+  }
+  return pending.expects === "number" ? { kind: "number" } : { kind: "text" };
+}
+
+/** What the understanding may know of this kitchen at this moment. */
+export function contextOf(
+  state: State,
+  now: number,
+  recipes: Context["recipes"],
+  pending: Pending | undefined,
+): Context {
+  const open = questions(state)[0];
+  const question = pending ? pendingKind(pending) : open ? kindOf(open) : undefined;
+  const running = state.active.flatMap((id) => {
+    const batch = state.batches[id];
+    if (!batch) return [];
+    const { variety } = batch.lot;
+    return [
+      { id, recipe: batch.recipe.id, title: batch.recipe.title, ...(variety ? { variety } : {}) },
+    ];
+  });
+  const timers = Object.values(state.timers)
+    .filter((timer) => timer.state === "running" || timer.state === "rang")
+    .map((timer) => ({ id: timer.id, label: timer.label ?? `${timer.minutes} minute` }));
+  const metric = state.kitchen.units === "metric";
+  return {
+    nowMs: wallOf(state, now),
+    zone: state.zone,
+    recipes,
+    running,
+    timers,
+    temperatureUnit: metric ? "C" : "F",
+    pressureUnit: metric ? "kPa" : "psi",
+    ...(question ? { question } : {}),
+  };
+}

@@ -1,0 +1,35 @@
+/** Events as journal records: instants as ISO wall time for people, and as kitchen time for replay. */
+import type { KitchenEvent } from "../kitchen/events.ts";
+import { type State, wallOf } from "../kitchen/state.ts";
+import { isoWithOffset } from "../kitchen/time.ts";
+
+/** Fields the journal adds to a line; the rest is the event. */
+const OF_THE_JOURNAL: ReadonlySet<string> = new Set([
+  "n",
+  "v",
+  "left",
+  "prev",
+  "sum",
+  "at",
+  "written",
+]);
+
+export function recordOf(state: State, event: KitchenEvent): object {
+  const { cmd, type, t, w, ...rest } = event;
+  const at = isoWithOffset(Math.round(wallOf(state, t)), state.zone);
+  const written = t === w ? at : isoWithOffset(Math.round(wallOf(state, w)), state.zone);
+  return { cmd, type, at, written, t, w, ...rest };
+}
+
+/** The event of a journal line; undefined where the line holds none. */
+export function eventOf(record: Record<string, unknown>): KitchenEvent | undefined {
+  if (typeof record.type !== "string" || typeof record.t !== "number") return undefined;
+  if (typeof record.w !== "number" || typeof record.cmd !== "string") return undefined;
+  const event: Record<string, unknown> = {};
+  for (const key in record) if (!OF_THE_JOURNAL.has(key)) event[key] = record[key];
+  return event as KitchenEvent;
+}
+
+export function eventsOf(records: readonly object[]): KitchenEvent[] {
+  return records.flatMap((record) => eventOf(record as Record<string, unknown>) ?? []);
+}

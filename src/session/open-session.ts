@@ -1,0 +1,172 @@
+/**
+ * Opens the kitchen: takes the one writer's place, reads the journal, works out how long nobody
+ * watched, and tells what came due meanwhile.
+ */
+
+import { readHeartbeat } from "../journal/heartbeat.ts";
+import { openJournal } from "../journal/open-journal.ts";
+import { agenda } from "../kitchen/agenda.ts";
+import { decideWake } from "../kitchen/decide.ts";
+import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
+import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
+import { apply, replay } from "../kitchen/evolve.ts";
+import { ownerName } from "../kitchen/names.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import type { State } from "../kitchen/state.ts";
+import { localFields } from "../kitchen/time.ts";
+import { dueSentence } from "../language/phrase/due-sentences.ts";
+import { durationWords } from "../language/phrase/spoken-time.ts";
+import type { Clock, Reading } from "../ports/clock.ts";
+import type { Disk } from "../ports/disk.ts";
+import type { SpeechRank, VoicePort } from "../ports/voice.ts";
+import type { Library } from "../recipe/library.ts";
+import { eventsOf, recordOf } from "./journal-records.ts";
+import { KitchenTimeline } from "./kitchen-timeline.ts";
+import { type Line, Session } from "./session.ts";
+import { somethingRuns } from "./time-facts.ts";
+import { sameBoot, TimeWatch } from "./time-watch.ts";
+
+export type OpenParts = {
+  clock: Clock;
+  disk: Disk;
+  folder: string;
+  voice: VoicePort;
+  library: Library;
+  version: string;
+  rehearsal: boolean;
+  /** Facts to write at the first opening of an empty kitchen, such as a rehearsal's altitude. */
+  setUp?: DatedFact[];
+  owns?: () => boolean;
+  /** The longest between two looks at the clocks, ms; once a second where nothing is said. */
+  lookMs?: (kept: boolean) => number;
+  onLines(lines: Line[]): void;
+};
+
+export type OpenedSession = { session: Session; notices: string[]; damaged: boolean };
+
+/** How far apart two looks at the clocks are expected, ms. */
+const LOOK_MS = 1000;
+/** A wall clock that strays less than this from kitchen time was not set by anybody, ms. */
+const DRIFT_MS = 1500;
+
+export function openSession(parts: OpenParts): OpenedSession {
+  const { clock, disk, folder, lookMs = () => LOOK_MS } = parts;
+  const reading = clock.read();
+  const beat = readHeartbeat(disk, folder);
+  const opened = openJournal(disk, folder, {
+    year: () => localFields(clock.read().wallMs, clock.read().zone).year,
+    ...(parts.owns ? { owns: parts.owns } : {}),
+    ...(beat ? { expectedN: beat.lastN } : {}),
+  });
+  const state = replay(eventsOf(opened.records));
+  const { timeline, from, byWall } = resumeTime(state, beat?.reading, reading);
+  const now = timeline.now(reading);
+  const facts = openingFacts(parts, state, { now, from, byWall, reading });
+  write(opened.journal, state, facts, now, `${OWN_COMMAND}open.${Math.round(now)}`);
+  const due = agenda(state, now).filter((item) => item.at <= now);
+  const woken = decideWake(state, now, parts.library);
+  write(opened.journal, state, woken, now, `${OWN_COMMAND}woke.${Math.round(now)}`);
+  const session = new Session({
+    clock,
+    disk,
+    folder,
+    voice: parts.voice,
+    library: parts.library,
+    journal: opened.journal,
+    state,
+    timeline,
+    watch: new TimeWatch(reading, lookMs(false)),
+    lookMs,
+    onLines: parts.onLines,
+  });
+  for (const notice of opened.notices) session.notice(notice);
+  const told = due.map((item) => {
+    const ago = durationWords(now - item.at);
+    const rank: SpeechRank = item.rank === "alarm" ? "alarm" : "prompt";
+    return { rank, text: `${dueSentence(state, item)} That was ${ago} ago.` };
+  });
+  const running = runningNow(state);
+  session.greet([...told, ...(running ? [{ rank: "prompt" as const, text: running }] : [])]);
+  const damaged = opened.found === "damaged" || opened.found === "newer";
+  return { session, notices: opened.notices, damaged };
+}
+
+/** What is running at an opening, by name; undefined in an empty kitchen. */
+function runningNow(state: State): string | undefined {
+  const names = activeOwners(state)
+    .filter((owner) => !isLoad(owner) && owner.state !== "abandoned")
+    .flatMap((owner) => {
+      const run = owner.stages.find((one) => one.state === "running");
+      return [`${ownerName(state, owner)}${run ? `, at ${run.spec.title}` : ""}`];
+    });
+  return names.length > 0 ? `Running: ${names.join("; ")}.` : undefined;
+}
+
+/** Goes on from the last moment known: the side file of clocks, else the last event's own time. */
+function resumeTime(
+  state: State,
+  last: Reading | undefined,
+  reading: Reading,
+): { timeline: KitchenTimeline; from: number; byWall: boolean } {
+  if (state.history.length === 0) {
+    return { timeline: KitchenTimeline.begin(reading), from: reading.wallMs, byWall: false };
+  }
+  const offset = state.offsets.at(-1)?.offsetMs ?? 0;
+  if (last) {
+    const seen = Math.max(last.wallMs - offset, state.lastW);
+    return {
+      timeline: KitchenTimeline.from(seen, last),
+      from: seen,
+      byWall: !sameBoot(last, reading),
+    };
+  }
+  // Without a reading of the clocks, only the wall can tell how long it was.
+  const wall = { ...reading, wallMs: state.lastW + offset, bootMs: 0, bootId: "unknown" };
+  return { timeline: KitchenTimeline.from(state.lastW, wall), from: state.lastW, byWall: true };
+}
+
+function openingFacts(
+  parts: OpenParts,
+  state: State,
+  time: { now: number; from: number; byWall: boolean; reading: Reading },
+): DatedFact[] {
+  const { now, from, byWall, reading } = time;
+  const facts: DatedFact[] = [];
+  const first = state.history.length === 0;
+  if (!first && somethingRuns(state) && now > from) {
+    const cause = state.open ? "crashed" : "closed";
+    facts.push({ type: "gap", from, to: now, cause, byWall, t: now });
+  }
+  const known = first ? reading.wallMs - now : (state.offsets.at(-1)?.offsetMs ?? 0);
+  const strayed = reading.wallMs - now - known;
+  if (!first && Math.abs(strayed) > DRIFT_MS) {
+    facts.push({ type: "clock-set", byMs: Math.round(strayed), t: now });
+  }
+  facts.push({
+    type: "opened",
+    version: parts.version,
+    zone: reading.zone,
+    offsetMs: known + (Math.abs(strayed) > DRIFT_MS ? Math.round(strayed) : 0),
+    rehearsal: parts.rehearsal,
+    t: now,
+  });
+  if (first) facts.push(...(parts.setUp ?? []).map((fact) => ({ ...fact, t: now })));
+  return facts;
+}
+
+function write(
+  journal: ReturnType<typeof openJournal>["journal"],
+  state: State,
+  facts: DatedFact[],
+  w: number,
+  cmd: string,
+): void {
+  if (facts.length === 0) return;
+  const events = facts.map((fact) => ({ ...fact, cmd, w }) as KitchenEvent);
+  // A kitchen's very first record is written in the zone it opens in.
+  const zone = events.find((event) => event.type === "opened");
+  const at =
+    zone?.type === "opened" && state.history.length === 0 ? { ...state, zone: zone.zone } : state;
+  journal.append(events.map((event) => recordOf(at, event)));
+  for (const event of events) apply(state, event);
+}

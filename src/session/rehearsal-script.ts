@@ -1,0 +1,99 @@
+/** Reads a rehearsal's script: lines of a time and a text or a stage direction in brackets. */
+
+import { DAY_MS, HOUR_MS, MINUTE_MS, SECOND_MS } from "../kitchen/time.ts";
+import { STAGE_KINDS, type StageKind } from "../recipe/recipe.ts";
+
+export type Direction =
+  | { kind: "cook-until"; until: StageKind | "done" }
+  | { kind: "crash" }
+  | { kind: "closed"; ms: number }
+  | { kind: "asleep"; ms: number }
+  | { kind: "clock-set"; byMs: number }
+  | { kind: "disk"; full: boolean }
+  | { kind: "voice"; mood: "well" | "gone" | "hangs" }
+  | { kind: "say"; text: string };
+
+/** One line: when (since the rehearsal began, or since the line before had finished), and what. */
+export type ScriptLine = { line: number; ms: number; relative: boolean; direction: Direction };
+
+export type ScriptRead = { ok: true; lines: ScriptLine[] } | { ok: false; message: string };
+
+const TIME = /^(\+)?(?:(\d+)d\s+)?(\d{1,3}):(\d{2})(?::(\d{2}))?$/;
+
+/** Milliseconds of `[Nd ]H:MM[:SS]`, with whether it had a leading `+`; undefined if it is none. */
+export function scriptTime(text: string): { ms: number; relative: boolean } | undefined {
+  const match = TIME.exec(text);
+  if (!match) return undefined;
+  const [, plus, days = "0", hours = "0", minutes = "0", seconds = "0"] = match;
+  if (Number(minutes) > 59 || Number(seconds) > 59) return undefined;
+  const ms =
+    Number(days) * DAY_MS +
+    Number(hours) * HOUR_MS +
+    Number(minutes) * MINUTE_MS +
+    Number(seconds) * SECOND_MS;
+  return { ms, relative: plus !== undefined };
+}
+
+function span(text: string): number | undefined {
+  return scriptTime(text.trim())?.ms;
+}
+
+function bracketed(text: string): Direction | string {
+  const words = text.trim().toLowerCase().replace(/\s+/g, " ");
+  const until = /^cook until ([a-z-]+)$/.exec(words)?.[1];
+  if (until !== undefined) {
+    if (until === "done" || STAGE_KINDS.some((kind) => kind === until)) {
+      return { kind: "cook-until", until: until as StageKind | "done" };
+    }
+    return `no stage kind is called ${until}; there are ${STAGE_KINDS.join(", ")}, and done`;
+  }
+  if (words === "crash") return { kind: "crash" };
+  const closed = /^(closed|asleep) for (.+)$/.exec(words);
+  if (closed) {
+    const ms = span(closed[2] ?? "");
+    if (ms === undefined) return `${closed[2]} is no length of time; write H:MM`;
+    return { kind: closed[1] as "closed" | "asleep", ms };
+  }
+  const set = /^clock set ([+-])(.+)$/.exec(words);
+  if (set) {
+    const ms = span(set[2] ?? "");
+    if (ms === undefined) return `${set[2]} is no length of time; write H:MM`;
+    return { kind: "clock-set", byMs: set[1] === "-" ? -ms : ms };
+  }
+  if (words === "disk full") return { kind: "disk", full: true };
+  if (words === "disk ok") return { kind: "disk", full: false };
+  if (words === "voice gone") return { kind: "voice", mood: "gone" };
+  if (words === "voice hangs") return { kind: "voice", mood: "hangs" };
+  if (words === "voice ok") return { kind: "voice", mood: "well" };
+  return `[${text}] is no stage direction`;
+}
+
+/** Reads a whole script; the first line that is none is named. */
+export function readScript(text: string): ScriptRead {
+  const lines: ScriptLine[] = [];
+  for (const [index, raw] of text
+    .replace(/^\uFEFF/, "")
+    .split(/\r?\n/)
+    .entries()) {
+    const line = index + 1;
+    const body = raw.trim();
+    if (body === "" || body.startsWith("#")) continue;
+    const match = /^(\+?(?:\d+d\s+)?\d{1,3}:\d{2}(?::\d{2})?)\s+(.+)$/.exec(body);
+    const time = match?.[1] === undefined ? undefined : scriptTime(match[1]);
+    if (!match || !time) {
+      return {
+        ok: false,
+        message: `script line ${line}: "${body}" has no time; write H:MM and the words`,
+      };
+    }
+    const words = match[2] ?? "";
+    const inside = /^\[(.*)\]$/.exec(words)?.[1];
+    const direction =
+      inside === undefined ? ({ kind: "say", text: words } as const) : bracketed(inside);
+    if (typeof direction === "string") {
+      return { ok: false, message: `script line ${line}: ${direction}` };
+    }
+    lines.push({ line, ...time, direction });
+  }
+  return { ok: true, lines };
+}

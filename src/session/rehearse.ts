@@ -1,0 +1,212 @@
+/**
+ * Plays a session against a made-up clock: an ideal cook, a script, or both by turns. The same
+ * arguments give the same lines to the byte.
+ */
+
+import { MemoryDisk } from "../journal/memory-disk.ts";
+import type { Command } from "../kitchen/command.ts";
+import type { BeginSlots } from "../kitchen/decide-batch.ts";
+import type { DatedFact } from "../kitchen/events.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import type { State } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import type { Disk } from "../ports/disk.ts";
+import type { Library } from "../recipe/library.ts";
+import type { StageKind } from "../recipe/recipe.ts";
+import { Speaker } from "../voice/speaker.ts";
+import { nextAction } from "./ideal-cook.ts";
+import { MadeUpKitchen, MadeUpVoice } from "./made-up-kitchen.ts";
+import type { ScriptLine } from "./rehearsal-script.ts";
+import type { Line } from "./session.ts";
+
+export type RehearsalParts = {
+  library: Library;
+  recipes: string[];
+  begin: Omit<BeginSlots, "recipe">;
+  startMs: number;
+  zone: string;
+  setUp: DatedFact[];
+  /** Without one, the ideal cook plays the whole. */
+  script?: ScriptLine[];
+  demoAltitudeFt: number;
+  version: string;
+  disk?: Disk;
+  folder?: string;
+  onLines?: (lines: Line[]) => void;
+  /** Awaited before time moves on by so many ms, for playing at a watchable speed. */
+  pace?: (ms: number) => Promise<void>;
+};
+
+export type Played = { kitchen: MadeUpKitchen; trouble?: string };
+
+/** An ideal cook who does this many things in one go is stuck. */
+const MOST_ACTIONS = 20_000;
+
+export class Rehearsal {
+  readonly kitchen: MadeUpKitchen;
+  private readonly parts: RehearsalParts;
+  private readonly engine = new MadeUpVoice();
+  private passedMs = 0;
+
+  constructor(parts: RehearsalParts) {
+    this.parts = parts;
+    const { library, startMs, zone, setUp, version, disk, folder, onLines } = parts;
+    this.kitchen = new MadeUpKitchen({
+      library,
+      startMs,
+      zone,
+      setUp,
+      version,
+      voice: (clock, notice) =>
+        new Speaker({
+          engine: this.engine,
+          bell: { ring: () => {} },
+          clock,
+          advice: "Typing and the bell go on.",
+          onProblem: notice,
+          onRecovered: () => notice("The voice is back."),
+        }),
+      ...(disk ? { disk } : {}),
+      ...(folder === undefined ? {} : { folder }),
+      ...(onLines ? { onLines } : {}),
+    });
+  }
+
+  /** Plays everything; `trouble` says where a script asked for what cannot be. */
+  async play(): Promise<Played> {
+    for (const recipe of this.parts.recipes) this.begin(recipe);
+    await settled();
+    const { script } = this.parts;
+    if (!script) {
+      const trouble = await this.cookUntil("done");
+      return this.end(trouble);
+    }
+    for (const line of script) {
+      const trouble = await this.playLine(line);
+      if (trouble) return this.end(`script line ${line.line}: ${trouble}`);
+    }
+    return this.end(undefined);
+  }
+
+  private end(trouble: string | undefined): Played {
+    return trouble ? { kitchen: this.kitchen, trouble } : { kitchen: this.kitchen };
+  }
+
+  private begin(recipe: string): void {
+    const slots = { ...this.parts.begin, recipe };
+    const title = this.parts.library.recipes.get(recipe)?.title.toLowerCase() ?? recipe;
+    const command = {
+      intent: "begin",
+      slots,
+      confidence: 1,
+      text: `start the ${title}`,
+    } as Command;
+    this.kitchen.session.carry({ command });
+  }
+
+  private async playLine({ ms, relative, direction }: ScriptLine): Promise<string | undefined> {
+    const wait = relative ? ms : ms - this.passedMs;
+    if (wait < 0) return "its time lies before what has already passed; begin it with +";
+    await this.advance(wait);
+    const { kitchen } = this;
+    switch (direction.kind) {
+      case "say":
+        kitchen.session.hear(direction.text);
+        break;
+      case "cook-until":
+        return this.cookUntil(direction.until);
+      case "crash":
+        kitchen.crash();
+        break;
+      case "closed":
+        kitchen.crash(direction.ms);
+        this.passedMs += direction.ms;
+        break;
+      case "asleep":
+        kitchen.sleep(direction.ms);
+        this.passedMs += direction.ms;
+        break;
+      case "clock-set":
+        kitchen.setWall(direction.byMs);
+        break;
+      case "disk":
+        return this.setDisk(direction.full);
+      case "voice":
+        this.engine.mood = direction.mood;
+        break;
+    }
+    await settled();
+    return undefined;
+  }
+
+  private setDisk(full: boolean): string | undefined {
+    const { disk } = this.kitchen;
+    if (!(disk instanceof MemoryDisk)) return "only a rehearsal without --home has a disk to fill";
+    disk.roomBytes = full ? 0 : Number.POSITIVE_INFINITY;
+    this.kitchen.session.tick();
+    return undefined;
+  }
+
+  private async advance(ms: number): Promise<void> {
+    await this.parts.pace?.(ms);
+    this.kitchen.clock.advance(ms);
+    this.passedMs += ms;
+    await settled();
+  }
+
+  /** The ideal cook goes on alone until a stage of a kind is the current one, or to the end. */
+  private async cookUntil(until: StageKind | "done"): Promise<string | undefined> {
+    const { kitchen } = this;
+    for (let actions = 0; actions < MOST_ACTIONS; actions++) {
+      const { state } = kitchen.session;
+      if (until !== "done" && isCurrent(state, until)) return undefined;
+      const now = kitchen.session.now();
+      const action = nextAction(state, now, this.parts.demoAltitudeFt);
+      const next = action ?? this.waitForClock(state, now);
+      if (!next) {
+        return until === "done"
+          ? undefined
+          : `the cook came to the end without a stage of kind ${until}`;
+      }
+      // Stop on the way where the kind's turn comes by a clock.
+      const step = Math.min(Math.max(0, next.at - now), 15 * MINUTE_MS);
+      const due = kitchen.clock.untilNextTimer();
+      await this.advance(due !== undefined && due < step && due > 0 ? due : step);
+      if (until !== "done" && isCurrent(kitchen.session.state, until)) return undefined;
+      if (action && kitchen.session.now() >= action.at - 1) {
+        const reply = kitchen.session.carry(action.wish);
+        if (reply.refused) return `the cook was refused: ${reply.lines.join(" ")}`;
+        await settled();
+      }
+    }
+    return "the cook is stuck";
+  }
+
+  /** Nothing to do by hand: a clock runs, or nothing does. */
+  private waitForClock(state: State, now: number): { at: number } | undefined {
+    const running = activeOwners(state).some((owner) => {
+      return isLoad(owner) || (owner.state !== "complete" && owner.state !== "abandoned");
+    });
+    return running ? { at: now + 15 * MINUTE_MS } : undefined;
+  }
+}
+
+/** A stage of the kind runs, or waits only for the report that begins it. */
+function isCurrent(state: State, kind: StageKind): boolean {
+  return activeOwners(state).some((owner) => {
+    const current = owner.stages.some((run) => {
+      return run.spec.kind === kind && run.state === "running" && run.id !== "canner";
+    });
+    if (current || !isLoad(owner)) return current;
+    const waits = (id: string) =>
+      owner.stages.some((run) => run.id === id && run.state === "running");
+    if (kind === "vent") return owner.terms?.method === "pressure" && waits("come-up");
+    if (kind !== "process") return false;
+    return owner.terms?.method === "pressure" ? waits("pressurize") : waits("come-up");
+  });
+}
+
+/** Lets what was promised come about: the voice answers in its own turn. */
+async function settled(): Promise<void> {
+  for (let turn = 0; turn < 8; turn++) await Promise.resolve();
+}
