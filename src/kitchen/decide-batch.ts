@@ -2,7 +2,7 @@
 import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
 import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
-import { upper } from "./decide-stages.ts";
+import { isReady, upper } from "./decide-stages.ts";
 import type { BatchOption, Lot } from "./events.ts";
 import { batchName, find, lidMark, loadName } from "./names.ts";
 import {
@@ -106,9 +106,26 @@ function askRecipe(deciding: Deciding, slots: BeginSlots): Outcome {
     const command = { ...wish.command, slots: { ...slots, recipe: chosen.owner } };
     return decideBegin({ ...deciding, wish: { command: command as typeof wish.command } });
   }
+  const stage = slots.named === undefined ? undefined : readyStage(deciding, slots.named);
+  if (stage) return done({ type: "stage-begun", ...stage, t: deciding.now });
   if (choices.length > 0) return askWhich(wish, "Which recipe:", choices);
   const said = slots.named ? ` called ${slots.named}` : "";
   return refused(`I have no recipe${said}. Ask for help to hear what there is.`);
+}
+
+/** "Start the syrup": a stage of a running batch that waits for that word. */
+function readyStage(
+  deciding: Deciding,
+  named: string,
+): { owner: string; stage: string } | undefined {
+  const { state } = deciding;
+  for (const found of find(state, named)) {
+    if (!("owner" in found) || !found.run || isLoad(found.owner)) continue;
+    if (isReady(deciding, found.owner, found.run)) {
+      return { owner: found.owner.id, stage: found.run.id };
+    }
+  }
+  return undefined;
 }
 
 /** How a batch is put up: the recipe for the chosen method, its option and its terms. */

@@ -1,6 +1,6 @@
 import type { JarSize } from "../recipe/recipe.ts";
 import type { SpokenJarSize } from "./command.ts";
-import { candidates, firstJar } from "./decide-stages.ts";
+import { firstJar } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
 import { cannerOf, cannotShare, capacity } from "./jars.ts";
 import { batchName, findBatches } from "./names.ts";
@@ -131,10 +131,9 @@ export function decideLoaded(deciding: Deciding): Outcome {
   const slots = wish.command.slots as { target?: string; at?: string; count?: number };
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  const open = candidates(deciding, undefined, (owner, run) => {
-    return isLoad(owner) && owner.loadedAt === undefined && run.id === "load";
-  });
-  const load = open.map((one) => one.owner).find(isLoad);
+  const load = activeOwners(state).find(
+    (owner): owner is Load => isLoad(owner) && owner.loadedAt === undefined,
+  );
   if (!load) return refused(noCanner(state));
   const waiting = activeBatches(state).filter((batch) => batch.ready > 0 && batch.option);
   const chosen = chosenBatches(deciding, waiting, slots.target);

@@ -10,7 +10,7 @@ import { JAR_HANDLERS } from "./evolve-jars.ts";
 import { SESSION_HANDLERS } from "./evolve-session.ts";
 import { SIGN_HANDLERS } from "./evolve-signs.ts";
 import type { Handler, Handlers } from "./handler.ts";
-import { settle } from "./settle.ts";
+import { quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
 /** Events that follow from the program's own doing; a correction may leave them without object. */
@@ -46,6 +46,35 @@ const NO_CONSEQUENCE: ReadonlySet<EventType> = new Set([
   "kitchen-set",
 ]);
 
+/** Reports that show a person has seen what rang: whatever rings for that owner falls silent. */
+const ANSWERS_ALARMS: ReadonlySet<EventType> = new Set([
+  "stage-begun",
+  "stage-done",
+  "stage-skipped",
+  "boil",
+  "boil-lost",
+  "steam",
+  "pressure",
+  "rocking",
+  "pressure-lost",
+  "temperature",
+  "jars-filled",
+  "loaded",
+  "unloaded",
+  "sealed",
+  "seal-failed",
+  "abandoned",
+  "disposed",
+]);
+
+function quietFor(state: State, event: KitchenEvent): void {
+  if (state.ringing.length === 0) return;
+  if ("load" in event) quiet(state, `${event.load}/`);
+  if ("owner" in event) quiet(state, `${event.owner}/`);
+  if ("batch" in event) quiet(state, `${event.batch}/`);
+  if (event.type === "loaded") for (const part of event.parts) quiet(state, `${part.batch}/`);
+}
+
 const HANDLERS: Handlers<Exclude<EventType, "amended" | "withdrawn">> = {
   ...SESSION_HANDLERS,
   ...BATCH_HANDLERS,
@@ -60,6 +89,7 @@ function applyOne(state: State, event: KitchenEvent): boolean {
   if (state.nextEnd <= livedUntil) settle(state, livedUntil);
   const handler = HANDLERS[event.type as keyof typeof HANDLERS] as Handler<EventType> | undefined;
   const fits = handler ? handler(state, event) : true;
+  if (fits && ANSWERS_ALARMS.has(event.type)) quietFor(state, event);
   state.lastW = Math.max(state.lastW, event.w);
   if (!NO_CONSEQUENCE.has(event.type)) settle(state, event.w);
   return fits;

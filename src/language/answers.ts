@@ -1,5 +1,5 @@
 import { choiceIn } from "./choosing.ts";
-import type { Context, Question } from "./context.ts";
+import type { Question } from "./context.ts";
 import { numbersAt } from "./spoken-numbers.ts";
 import type { Understood } from "./understand.ts";
 import type { Utterance } from "./words.ts";
@@ -43,11 +43,7 @@ function answer(said: Utterance, value: number | string, confidence: number): Un
  * The answer to the question that waits, where the words are one; a new report, an order or a yes
  * or no goes on to be understood as itself.
  */
-export function answerTo(
-  said: Utterance,
-  question: Question,
-  _context: Context,
-): Understood | undefined {
+export function answerTo(said: Utterance, question: Question): Understood | undefined {
   if (question.kind === "choice" || question.choices) {
     const chosen = choiceIn(said, question.choices ?? []);
     if (chosen !== undefined) return answer(said, chosen, 0.95);

@@ -173,7 +173,9 @@ export function pastMomentsAt(
 ): Reading<number>[] {
   let start = at;
   if (said(words, start) === "as" && said(words, start + 1) === "of") start += 2;
-  while (/^(since|about|around|from|roughly|only|like|starting|beginning)$/.test(said(words, start))) {
+  while (
+    /^(since|about|around|from|roughly|only|like|starting|beginning)$/.test(said(words, start))
+  ) {
     start += 1;
   }
   for (const duration of durationsAt(words, start)) {

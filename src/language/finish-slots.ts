@@ -18,7 +18,8 @@ function isTarget(value: unknown): value is Target {
 
 /** A lot becomes the recipe it names, or the choices where it names several. */
 function finishBegin(raw: Raw, context: Context): Finished | undefined {
-  const lot = raw.lot as Lot;
+  const lot = raw.lot as Lot | undefined;
+  if (!lot) return { slots: raw };
   const slots: SlotsOf["begin"] = {};
   const [only] = lot.recipes;
   let doubt = 0;

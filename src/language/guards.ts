@@ -61,3 +61,45 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   const [first, second] = said.words;
   return first !== undefined && ASKING.has(first.word) && SUBJECTS.has(second?.word ?? "");
 }
+
+/**
+ * Intents that may be understood with one unexpected word among theirs: none of them writes a fact
+ * to the log, and all are answered aloud.
+ */
+export const FORGIVING: ReadonlySet<Intent> = new Set<Intent>([
+  "begin",
+  "repeat",
+  "what-now",
+  "what-next",
+  "overview",
+  "help",
+  "time-left",
+  "finish-time",
+  "timer-set",
+  "timer-add",
+  "timer-cancel",
+  "hush",
+  "unhush",
+  "hold",
+  "resume",
+  "focus",
+  "taste",
+  "altitude",
+]);
+
+/** Words that are never passed over as unexpected: they can change everything. */
+export const TELLING: ReadonlySet<string> = new Set(
+  [
+    ...DOUBT,
+    ...ASKING,
+    ..."not no never none nothing without but except instead than because so that who he she his her"
+      .concat(
+        " they their him them mom dad mother father grandma yesterday last ago week month year",
+      )
+      .concat(
+        " years weeks day days night ever always usually sometimes used was were had did said",
+      )
+      .concat(" told thought think know like love want need hate before after while")
+      .split(" "),
+  ].flat(),
+);

@@ -151,8 +151,20 @@ export function lotAt(
   const lot: Lot = { recipes: named.recipes, named: named.said, exact: named.exact };
   if (weightLb !== undefined) lot.weightLb = weightLb;
   if (first === undefined || last === undefined) return lot;
+  const chosen = narrowed(
+    lot.recipes,
+    loose.map((place) => wordAt(within, place)),
+  );
+  if (chosen) return { ...lot, recipes: [chosen] };
   if (loose.length > 3 || last - first + 1 !== loose.length) return undefined;
   return { ...lot, ...varietyOf(text, within, first, last, named) };
+}
+
+/** The one recipe of several that the words around the name tell: "tomatoes, the crushed kind". */
+function narrowed(recipes: readonly string[], loose: readonly string[]): string | undefined {
+  if (recipes.length < 2) return undefined;
+  const told = recipes.filter((id) => loose.some((word) => id.split("-").includes(word)));
+  return told.length === 1 ? told[0] : undefined;
 }
 
 /** The variety as said; a plain noun behind it ("Provider beans") is left aside. */

@@ -33,11 +33,15 @@ function hasMore(said: Utterance, at: number, next: number): boolean {
 
 type Reader = (at: number) => SlotMatch[];
 
+function isCount(value: unknown): boolean {
+  return Number.isInteger(value) && Number(value) <= MOST_JARS;
+}
+
 /** Counts of jars: a number, or "a", "one", "another", "a couple". */
 function countReader(said: Utterance): Reader {
   return (at) => {
     const numbers = numbersAt(said.words, at)
-      .filter(({ value }) => Number.isInteger(value) && value <= MOST_JARS)
+      .filter(({ value }) => isCount(value))
       .map(({ value, next }) => ({ value, next, cost: 0 }));
     if (numbers.length > 0) return numbers;
     const word = said.words[at]?.word ?? "";
@@ -78,7 +82,12 @@ function targetReaders(
     });
     return [...closed(at), ...named];
   };
-  return { target: closed, open, timer: open, thing: label };
+  const ours: Reader = (at) =>
+    closed(at).filter(({ value }) => {
+      const { batches, timers } = (value as Target).meaning;
+      return batches.length + timers.length > 0;
+    });
+  return { target: closed, open, timer: open, thing: label, ours };
 }
 
 function timeReaders(said: Utterance, context: Context): Record<string, Reader> {
@@ -178,6 +187,7 @@ export function slotReader(
     ...textReaders(said, names, plain),
     number: numbers,
     count: countReader(said),
+    whole: (at) => numbers(at).filter(({ value }) => isCount(value)),
     temperature: (at) =>
       numbers(at).filter(({ value }) => {
         const degrees = Number(value);
@@ -206,8 +216,8 @@ export function slotReader(
 
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
-  "target open timer thing past lasting ago moment future duration length more text pinged asked lot",
-  "number count temperature jars size scores",
+  "target ours open timer thing past lasting ago moment future duration length more text pinged asked lot",
+  "number count whole temperature jars size scores",
 ]
   .join(" ")
   .split(" ");

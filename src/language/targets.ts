@@ -41,6 +41,8 @@ const HEADS = new Set([
   "pan",
 ]);
 const LONGEST_NAME = 7;
+/** From this many consonants on, sounding the same is enough to be the same. */
+const LONG_KEY = 4;
 
 function simplify(name: string): string {
   return name
@@ -189,7 +191,8 @@ export function fuzzyAt(
     const near = nearest(said, names.fuzzy, allowance(said, names.fuzzy.length));
     if (near) return { value: near, next: at + count };
     const alike = names.byKey.get(soundKey(said)) ?? [];
-    const limit = begun && alike.length <= 2 ? said.length : allowance(said, 9);
+    const bySound = begun && soundKey(said).length >= LONG_KEY;
+    const limit = bySound ? said.length : allowance(said, 9) + (begun ? 1 : 0);
     const sounded = said.length >= 5 ? nearest(said, alike, limit) : undefined;
     if (sounded) return { value: sounded, next: at + count };
     const spelled =

@@ -3,7 +3,7 @@ import { answerTo, bareAnswer } from "./answers.ts";
 import type { Context } from "./context.ts";
 import { FILLERS, HEDGES, OPENERS } from "./fillers.ts";
 import { finishSlots } from "./finish-slots.ts";
-import { isNoReport, REPORTS } from "./guards.ts";
+import { FORGIVING, isNoReport, REPORTS, TELLING } from "./guards.ts";
 import { Grammar, type Match, type Run } from "./matcher.ts";
 import { ALL_LISTS, FAMILIES } from "./phrases/all-families.ts";
 import { slotReader } from "./slots.ts";
@@ -38,6 +38,11 @@ type SkipTable = Map<string, string[][]>;
 
 const FILLER_COST = 0.05;
 const HEDGE_COST = 2;
+/** A word nobody expected; two of them are too many. */
+const STRANGER_COST = 3;
+const MOST_STRANGE = 2 * STRANGER_COST;
+/** Shorter utterances have no word to spare. */
+const FEWEST_WITH_STRANGER = 4;
 
 let compiled: Compiled | undefined;
 
@@ -89,8 +94,15 @@ function skipsFrom(words: readonly string[], at: number, table: SkipTable): numb
     .map((phrase) => at + phrase.length);
 }
 
-/** For each place, the places one can be at after passing over fillers, itself first. */
-function skipsOf(words: readonly string[], all: Compiled): { at: number; cost: number }[][] {
+/**
+ * For each place, the places one can be at after passing over fillers, itself first. `strangers`
+ * lets words be passed over that are no fillers, at a price that allows one of them.
+ */
+function skipsOf(
+  words: readonly string[],
+  all: Compiled,
+  strangers: boolean,
+): { at: number; cost: number }[][] {
   const skips: { at: number; cost: number }[][] = [];
   for (let at = words.length; at >= 0; at -= 1) {
     const reached = [{ at, cost: 0 }];
@@ -99,6 +111,9 @@ function skipsOf(words: readonly string[], all: Compiled): { at: number; cost: n
         if (reached.some((known) => known.at === place.at)) continue;
         reached.push({ at: place.at, cost: place.cost + FILLER_COST });
       }
+    }
+    if (strangers && at < words.length && !TELLING.has(words[at] ?? "")) {
+      reached.push({ at: at + 1, cost: STRANGER_COST });
     }
     skips[at] = reached;
   }
@@ -125,7 +140,7 @@ function startsOf(run: Run, all: Compiled): Map<number, number> {
 
 type Best = { phrase: Phrase; match: Match; cost: number };
 
-function bestMatch(said: Utterance, run: Run, all: Compiled): Best | undefined {
+function bestMatch(said: Utterance, run: Run, all: Compiled, strange: boolean): Best | undefined {
   let best: Best | undefined;
   const end = run.words.length;
   const phrases = new Set(all.needless);
@@ -141,6 +156,7 @@ function bestMatch(said: Utterance, run: Run, all: Compiled): Best | undefined {
         const tail = run.skips[match.next]?.find((place) => place.at === end);
         if (!tail || match.next === start) continue;
         const cost = startCost + match.cost + tail.cost;
+        if (strange && (cost >= MOST_STRANGE || !FORGIVING.has(phrase.intent))) continue;
         const better =
           !best || cost < best.cost || (cost === best.cost && phrase.order < best.phrase.order);
         if (better && !isNoReport(said, phrase.intent)) best = { phrase, match, cost };
@@ -160,6 +176,23 @@ function confidenceOf(best: Best): number {
   return Math.max(0.3, Math.round((base - best.cost * 0.15) * 100) / 100);
 }
 
+function freshLists(words: readonly string[]): Run["lists"] {
+  return Array.from({ length: words.length + 1 }, () => new Map());
+}
+
+function runOf(said: Utterance, context: Context, all: Compiled): Run {
+  const words = said.words.map(({ word }) => word);
+  const alts = said.words.map(({ alt }) => alt);
+  return {
+    words,
+    alts,
+    has: new Set([...words, ...alts.flatMap((alt) => (alt ? [alt] : []))]),
+    skips: skipsOf(words, all, false),
+    read: slotReader(said, context, namesOf(context), all.plain),
+    lists: freshLists(words),
+  };
+}
+
 /**
  * Turns words into one command. Deterministic; any text at all gives an answer, in bounded time.
  * What is not surely an order, a question the program answers or a report is `unknown`.
@@ -168,20 +201,18 @@ export function understand(text: string, context: Context): Understood {
   compiled ??= compile();
   const said = wordsOf(text);
   if (said.words.length === 0) return unknown(text);
-  const names = namesOf(context);
-  const words = said.words.map(({ word }) => word);
-  const alts = said.words.map(({ alt }) => alt);
-  const run: Run = {
-    words,
-    alts,
-    has: new Set([...words, ...alts.flatMap((alt) => (alt ? [alt] : []))]),
-    skips: skipsOf(words, compiled),
-    read: slotReader(said, context, names, compiled.plain),
-    lists: words.map(() => new Map()).concat([new Map()]),
-  };
-  const answer = context.question ? answerTo(said, context.question, context) : undefined;
+  const answer = context.question ? answerTo(said, context.question) : undefined;
   if (answer) return answer;
-  const best = bestMatch(said, run, compiled);
+  const run = runOf(said, context, compiled);
+  let best = bestMatch(said, run, compiled, false);
+  if (!best && said.words.length >= FEWEST_WITH_STRANGER && !said.cut) {
+    const lenient = {
+      ...run,
+      lists: freshLists(run.words),
+      skips: skipsOf(run.words, compiled, true),
+    };
+    best = bestMatch(said, lenient, compiled, true);
+  }
   if (said.cut && best?.phrase.intent !== "note" && best?.phrase.intent !== "remind") {
     return unknown(text);
   }

@@ -137,12 +137,13 @@ const AFTER_NUMBER: Record<string, string> = {
 };
 
 function expand(raw: string, before: string | undefined): string[] {
-  const signs = SIGNS[raw];
+  const signs = Object.hasOwn(SIGNS, raw) ? SIGNS[raw] : undefined;
   if (signs)
     return raw.length === 1 && /[½¼¾]/.test(raw) && !isDigits(before) ? signs.slice(1) : signs;
   const folded = raw.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
   const plain = folded.replace(/[’ʼ`´]/g, "'");
-  if (isDigits(before) && AFTER_NUMBER[plain]) return [AFTER_NUMBER[plain]!];
+  const unit = Object.hasOwn(AFTER_NUMBER, plain) ? AFTER_NUMBER[plain] : undefined;
+  if (unit && isDigits(before)) return [unit];
   const whole = Object.hasOwn(EXPANDED, plain) ? EXPANDED[plain] : undefined;
   if (whole !== undefined) return whole === "" ? [] : whole.split(" ");
   const quote = plain.lastIndexOf("'");

@@ -62,7 +62,8 @@ class Minimiser {
     const network = networkOf(task.problem, task.sums);
     if (!network) return { plan: null, value: -1, lowerBound: task.problem.horizon, proved: true };
     const objective = task.target === "length" ? network.end : network.sums[task.target]!;
-    const search = new Search(network, objective, task.budget);
+    const weights = task.target === "length" ? undefined : task.sums[task.target]!.weights;
+    const search = new Search(network, objective, task.budget, weights);
     if (this.plan) {
       search.hint(this.plan);
       search.tighten(this.value - 1);

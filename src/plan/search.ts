@@ -23,13 +23,21 @@ export class Search {
   /** Values of the best plan, or of the latest hint. */
   private readonly wish: Int32Array;
   private readonly budget: Budget;
+  /** Below zero where the objective gains by a late start. */
+  private readonly pull: Int32Array;
   private keepClauses = 3000;
   exhausted = false;
   /** Values of every variable in the best plan found here. */
   best: Int32Array | null = null;
 
-  constructor(network: Network, objective: number, budget: Budget) {
+  constructor(
+    network: Network,
+    objective: number,
+    budget: Budget,
+    weights: ReadonlyMap<number, number> = new Map(),
+  ) {
     this.budget = budget;
+    this.pull = Int32Array.from({ length: network.end + 1 }, (_, x) => weights.get(x) ?? 0);
     this.network = network;
     this.objective = objective;
     this.starts = network.end;
@@ -162,22 +170,33 @@ export class Search {
     return this.take(2 * x + 1, -wish);
   }
 
-  /** Starts at its earliest the open activity that can start first; ties go to the latest end. */
+  /**
+   * Starts at its earliest the open activity that can start first; ties go to the latest end.
+   * What gains by a late start comes after all others, and as late as it can.
+   */
   private startNext(): boolean {
     const { engine } = this.network;
     let chosen = -1;
     let low = 0;
     let high = 0;
+    let lateChosen = -1;
+    let latest = -1;
     for (let x = 0; x <= this.starts; x++) {
       if (engine.fixed(x)) continue;
       const from = engine.lower(x);
       const to = engine.upper(x);
-      if (chosen >= 0 && (from > low || (from === low && to >= high))) continue;
-      chosen = x;
-      low = from;
-      high = to;
+      if (this.pull[x]! < 0) {
+        if (to <= latest) continue;
+        lateChosen = x;
+        latest = to;
+      } else if (chosen < 0 || from < low || (from === low && to < high)) {
+        chosen = x;
+        low = from;
+        high = to;
+      }
     }
     if (chosen >= 0) return this.take(2 * chosen + 1, -low);
+    if (lateChosen >= 0) return this.take(2 * lateChosen, latest);
     for (const x of this.network.sums)
       if (!engine.fixed(x)) return this.take(2 * x + 1, -engine.lower(x));
     return false;

@@ -45,6 +45,12 @@ export class Alarms {
     this.last = key;
   }
 
+  /** When the next repeat is due; undefined where nothing rings. */
+  nextAt(): number | undefined {
+    const times = [...this.ringing.values()].map((one) => one.nextAt);
+    return times.length > 0 ? Math.min(...times) : undefined;
+  }
+
   /** Alarms that still ring and are to be said again now, after those that fell silent are gone. */
   repeats(state: State, now: number): { key: string; text: string }[] {
     const live = new Set(state.ringing);

@@ -112,19 +112,8 @@ function beginByWord(state: State, batch: Batch, run: StageRun, now: number): Co
   const ready = readyAt(state, batch, run, now);
   if (ready === undefined) return [];
   const at = startByWordAt(state, batch, run, now) ?? ready;
-  const boils =
-    at + Math.max(1, run.spec.typicalMinutes - (run.kept?.needMinutes ?? 0)) * MINUTE_MS;
-  return [
-    {
-      at: boils,
-      wish: wish(
-        "boiling",
-        {},
-        `the ${run.spec.pot ?? run.spec.title} is boiling`,
-        refOf(batch, run),
-      ),
-    },
-  ];
+  const pot = run.spec.pot ?? run.spec.title;
+  return [{ at, wish: wish("begin", { named: run.id }, `start the ${pot}`) }];
 }
 
 function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] {
@@ -169,7 +158,6 @@ function loadActions(_state: State, load: Load): CookAction[] {
   const run = load.stages.find((one) => one.state === "running");
   if (!run) return [];
   const at = (minutes: number) => (run.startedAt ?? 0) + minutes * MINUTE_MS;
-  const ref = refOf(load, run);
   switch (run.id) {
     case "canner":
       return [doneAfter(load, run, run.spec.typicalMinutes, "the canner's ready")];
@@ -192,7 +180,12 @@ function loadActions(_state: State, load: Load): CookAction[] {
         },
       ];
     case "unload":
-      return [{ at: at(5), wish: wish("done", { target: "jars" }, "the jars are out", ref) }];
+      return [
+        {
+          at: at(5),
+          wish: wish("done", { target: "jars" }, "the jars are out", { owner: load.id }),
+        },
+      ];
     case "seal-check":
     case "settle":
     case "vent":

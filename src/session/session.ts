@@ -155,8 +155,17 @@ export class Session {
     this.passTime();
     this.ask();
     this.flush();
+    this.arm();
+  }
+
+  /** One wake-up, for the soonest due moment, and at the latest for the next look at the clocks. */
+  private arm(): void {
+    this.stopTick?.();
     const now = this.now();
-    const next = agenda(this.state, now).find((item) => item.at > now)?.at;
+    const due = agenda(this.state, now).find((item) => item.at > now)?.at;
+    const repeat = this.state.ringing.length > 0 ? this.alarms.nextAt() : undefined;
+    const times = [due, repeat].filter((at) => at !== undefined);
+    const next = times.length > 0 ? Math.min(...times) : undefined;
     const look = this.parts.lookMs(this.mustBeKept());
     const wait = next === undefined ? look : Math.min(look, Math.max(1, next - now));
     this.stopTick = this.parts.clock.after(wait, () => this.tick());
@@ -191,6 +200,7 @@ export class Session {
   }
 
   private reply(refused: boolean): Reply {
+    this.arm();
     const lines = this.flush().filter((line) => line.kind !== "heard");
     return { refused, lines: lines.map((line) => line.text) };
   }

@@ -15,7 +15,7 @@ const PRIOR_SNR = 10 ** 1.5;
 const PRIOR_SHARE = PRIOR_SNR / (1 + PRIOR_SNR);
 
 /** How much a bin may be turned down; less leaves noise, more rings. */
-const FLOOR_DB = -12;
+const FLOOR_DB = -8;
 
 /** One piece of sound with its noise turned down. */
 export type CleanedPiece = {

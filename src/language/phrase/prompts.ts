@@ -99,7 +99,8 @@ function sealTimes(state: State, run: StageRun, now: number): string {
   const wall = wallOf(state, now);
   const words = (minutes: number) =>
     momentWords(wallOf(state, (run.startedAt ?? 0) + minutes * MINUTE_MS), wall, state.zone);
-  return ` The seals can be checked ${words(window.minMinutes)}, and ${words(window.maxMinutes)} at the latest.`;
+  const [from, to] = [words(window.minMinutes), words(window.maxMinutes)];
+  return ` Check the seals ${from.replace(/^at /, "from ")}, to ${to.replace(/^(at|on) /, "")} at the latest.`;
 }
 
 /** Said when a batch begins: the canner comes first, since it takes an hour to heat. */

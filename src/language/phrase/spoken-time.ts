@@ -73,7 +73,7 @@ export function durationWords(ms: number): string {
   return counted(Math.round(days / 30.4), "month");
 }
 
-/** "ten past four", "quarter to nine", "half past two", "noon". */
+/** "ten past four", "quarter to nine", "half past two", "noon"; odd minutes as "4:12". */
 export function clockWords(wallMs: number, zone: string): string {
   const { hour, minute } = localFields(wallMs, zone);
   if (minute === 0) {
@@ -81,6 +81,7 @@ export function clockWords(wallMs: number, zone: string): string {
     if (hour === 0) return "midnight";
     return `${numberWords(hour % 12 || 12)} o'clock`;
   }
+  if (minute % 5 !== 0) return `${hour % 12 || 12}:${String(minute).padStart(2, "0")}`;
   const past = minute <= 30;
   const named = numberWords((past ? hour : hour + 1) % 12 || 12);
   if (minute === 30) return `half past ${named}`;

@@ -21,7 +21,19 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "this bit",
     "the last bit",
     "the last part",
-    "that whole part","it", "that", "this", "they", "these", "those", "she", "he", "that one", "this one", "mine"],
+    "that whole part",
+    "it",
+    "that",
+    "this",
+    "they",
+    "these",
+    "those",
+    "she",
+    "he",
+    "that one",
+    "this one",
+    "mine",
+  ],
   them: ["it", "that", "this", "them", "these", "those", "that one", "this one", "the lot", "him"],
   the: [
     "the",
@@ -256,11 +268,24 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "all the (lids|jars)",
   ],
   covered: [
-    "[<lids>] (are|is|all|still|are all|are still|are well|well|fully|nicely) covered [with water|by water|up] [too|as well|by <depth>|with <depth>|by <depth> of water|with <depth> of water]",
+    `
+      [<lids>] (are|is|all|still|are all|are still|are well|well|fully|nicely) covered [with
+      water|by water|up] [too|as well|by <depth>|with <depth>|by <depth> of water|with <depth> of
+      water]
+    `,
     "[<lids>] covered [with water] [too|as well|by <depth>]",
-    "[<lids>] [are|is|all|are all|are well|are still|well|still] (under|underwater|under water|under the water|submerged|below the water|beneath the water)",
-    "[there is|there are|got|we have|i have] [still] [the] water [is|well|still|is well|is still] [comes|stands] [at least] [<depth>] (over|above) [<lids>|the lids]",
-    "[there is|there are|got|we have|i have] [at least] [a good] <depth> [of water] (over|above|on top of) [<lids>|them|the tops]",
+    `
+      [<lids>] [are|is|all|are all|are well|are still|well|still] (under|underwater|under water|
+      under the water|submerged|below the water|beneath the water)
+    `,
+    `
+      [there is|there are|got|we have|i have] [still] [the] water [is|well|still|is well|is still]
+      [comes|stands] [at least] [<depth>] (over|above) [<lids>|the lids]
+    `,
+    `
+      [there is|there are|got|we have|i have] [at least] [a good] <depth> [of water] (over|above|
+      on top of) [<lids>|them|the tops]
+    `,
     "(plenty of|enough) water (over|above) [<lids>|them]",
   ],
   depth: [
@@ -423,7 +448,10 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "it is at",
   ],
   psi: [
-    "(pounds|pound|psi|p s i|pounds of pressure|pounds pressure|psi of pressure|pounds per square inch|pounds steam|pounds of steam|psi gauge)",
+    `
+      (pounds|pound|psi|p s i|pounds of pressure|pounds pressure|psi of pressure|pounds per square
+      inch|pounds steam|pounds of steam|psi gauge)
+    `,
   ],
   kpa: ["kpa", "kilo pascals", "k p a", "kilopascal", "kpa of pressure"],
   // --- temperature
@@ -491,7 +519,10 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
   ],
   "some-jars": [
     "{count} [<of-them>]",
-    "{count} (jars|lids|pints|quarts|jar|lid|pint|quart|half pints|half pint|of the lids|more|more jars|other|others)",
+    `
+      {count} (jars|lids|pints|quarts|jar|lid|pint|quart|half pints|half pint|of the lids|more|
+      more jars|other|others)
+    `,
     "{count=1} one of (the|my|our) (jars|lids|pints|quarts)",
   ],
   "all-jars": [
@@ -629,6 +660,11 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "took the seal",
   ],
   failed: [
+    `
+      (pops|clicks|flexes|moves|gives|bounces|springs back|still pops|still clicks|still flexes|
+      pop|click|flex|goes up and down|springs up) when (i|you|we) (press|push|press on|push on|
+      touch|press down on|tap) [it|them|the lid|the middle|the center]
+    `,
     "failed",
     "failed to seal",
     "did not seal",
@@ -1088,7 +1124,7 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "everything",
     "all of them",
     "all the jars",
-    "all {count:number} [jars|pints|quarts]",
+    "all {count:whole} [jars|pints|quarts]",
     "the whole load",
     "them",
     "them all",

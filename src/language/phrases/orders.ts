@@ -6,16 +6,49 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "begin",
     phrases: [
-      "{lot} [<let>] (start|begin|go|start it|start them|start that|to start|to begin|start up|get going|get started|do it|do that|do them)",
+      `
+        (time for|it is time for|up for|ready for|on to|we are on to|i am ready for|we are ready
+        for|moving on to|let us move on to|now for|and now for) {lot}
+      `,
+      "[<let>] pickle [some|the|our|my|a batch of|those|these] {recipe=pickled-beets} beets",
+      `
+        [<let>] (dill|pickle) [some|the|our|my|a batch of|those|these] {recipe=dilled-green-beans}
+        [green|dilly] beans
+      `,
+      `
+        [<let>] {recipe=sauerkraut} (make|turn) [the|some|this|that|our] cabbage into (kraut|
+        sauerkraut)
+      `,
+      `
+        [<let>] (pressure can|pressure cook) [some|the|our|my] {recipe=snap-beans} [green|snap|
+        string] beans
+      `,
+      `
+        {lot} [<let>] (start|begin|go|start it|start them|start that|to start|to begin|start up|
+        get going|get started|do it|do that|do them)
+      `,
       "<let> start {lot}",
       "[<let>] <start> [up|in on|making|with|on|off] {lot}",
       "[<we>|i] [am|are] <starting> {lot}",
-      "[<let>] (start|begin|open|set up|create|run) [a|another|one|the first|a new|the next] (batch|lot|round|run|session) [of|with|for] {lot}",
+      `
+        [<let>] (start|begin|open|set up|create|run) [a|another|one|the first|a new|the next]
+        (batch|lot|round|run|session) [of|with|for] {lot}
+      `,
       "new batch [of] {lot}",
-      "(today it is|next up is|next up|first up|first up is|today we are doing|today is|on today is|first batch is|up first|next batch is|up next) {lot}",
-      "(i have|i have got|we have|we have got|here are|there are|got) {lot} (to do|to can|to put up|to make|to pickle|to start|ready to start)",
+      `
+        (today it is|next up is|next up|first up|first up is|today we are doing|today is|on today
+        is|first batch is|up first|next batch is|up next) {lot}
+      `,
+      `
+        (i have|i have got|we have|we have got|here are|there are|got) {lot} (to do|to can|to put
+        up|to make|to pickle|to start|ready to start)
+      `,
       "{lot} (is|are) (next|first|starting|up next|going in next)",
-      "[<let>] (have a go at|get|put on|put together|throw together|get cracking on|crack on with|get a batch of|get going making|get stuck into|go ahead with|bring on) {lot} [going|started|on|under way|underway|on the go]",
+      `
+        [<let>] (have a go at|get|put on|put together|throw together|get cracking on|crack on
+        with|get a batch of|get going making|get stuck into|go ahead with|bring on) {lot} [going|
+        started|on|under way|underway|on the go]
+      `,
       "(go|going) (with|for) {lot}",
       "i (am|will be) (here to|ready to) (make|can|do|start|put up) {lot}",
       "(i want|i would like|we want|give me) {lot} [today|started|going]",
@@ -24,44 +57,123 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "hold",
     phrases: [
-      "[<let>] (wait|hold|hold on|hold up|hang on|hang tight|hold everything|hold it|hold it there|pause|stand by|stop|stop there|hold off|hold that thought|pause it|pause that|wait up|halt|hold your horses|freeze everything|pause everything|pause here|pause there|stop for now|hold for now|time out|wait there|whoa|sit tight|stop right there|put it on hold|put everything on hold|put that on hold|stop everything|stay there|bear with me) [<a-moment>|for now|there|on|up|right there|everything]",
+      `
+        [<let>] (wait|hold|hold on|hold up|hang on|hang tight|hold everything|hold it|hold it
+        there|pause|stand by|stop|stop there|hold off|hold that thought|pause it|pause that|wait
+        up|halt|hold your horses|freeze everything|pause everything|pause here|pause there|stop
+        for now|hold for now|time out|wait there|whoa|sit tight|stop right there|put it on hold|
+        put everything on hold|put that on hold|stop everything|stay there|bear with me)
+        [<a-moment>|for now|there|on|up|right there|everything]
+      `,
       "<a-moment>",
       "[<let>] (give|allow) me <a-moment>",
-      "(i need|need|i will need|we need|just need) [to take] (<a-moment>|a break|to stop|to step away|a pause|a breather|to pause|to step out|to stop for a bit|to step away for a minute|to take a break|to step away <a-moment>|to step out <a-moment>|to stop <a-moment>|to pause <a-moment>|to go|to get the door|to answer the phone|to answer the door|to catch up|to sit down|to rest|a rest) [<a-moment>]",
-      "[<let>] (take|have|i am taking|we are taking|i will take) a (break|breather|pause|rest|short break|little break|quick break) [here|for now|now|<a-moment>]",
-      "[<let>] (pause|hold|stop|suspend|put off) [<the>] {target} [<a-moment>|for now|there|for a while]",
+      `
+        (i need|need|i will need|we need|just need) [to take] (<a-moment>|a break|to stop|to step
+        away|a pause|a breather|to pause|to step out|to stop for a bit|to step away for a minute|
+        to take a break|to step away <a-moment>|to step out <a-moment>|to stop <a-moment>|to pause
+        <a-moment>|to go|to get the door|to answer the phone|to answer the door|to catch up|to sit
+        down|to rest|a rest) [<a-moment>]
+      `,
+      `
+        [<let>] (take|have|i am taking|we are taking|i will take) a (break|breather|pause|rest|
+        short break|little break|quick break) [here|for now|now|<a-moment>]
+      `,
+      `
+        [<let>] (pause|hold|stop|suspend|put off) [<the>] {target} [<a-moment>|for now|there|for a
+        while]
+      `,
       "[<let>] (put|leave) [<the>] {target} on hold [<a-moment>|for now]",
       "[<let>] (leave|park) [<the>] {target} for (now|a bit|a while|a minute|the moment)",
-      "(i will|i have to|i am going to|let me) (step away|step out|be right back|be back|go get the door|go answer the door|get the phone|get the door|answer the phone|answer the door) [<a-moment>|now]",
-      "(be right back|back in <a-moment>|not just yet|i am not ready|i am not ready yet|not ready|not ready yet|we are not ready|we are not ready yet|i will be right back|stepping away|stepping out|stepping away <a-moment>|brb)",
+      `
+        (i will|i have to|i am going to|let me) (step away|step out|be right back|be back|go get
+        the door|go answer the door|get the phone|get the door|answer the phone|answer the door)
+        [<a-moment>|now]
+      `,
+      `
+        (be right back|back in <a-moment>|not just yet|i am not ready|i am not ready yet|not
+        ready|not ready yet|we are not ready|we are not ready yet|i will be right back|stepping
+        away|stepping out|stepping away <a-moment>|brb)
+      `,
       "[<let>] hold off [on] [<the>] [{target}] [<a-moment>|for now]",
     ],
   },
   {
     intent: "resume",
     phrases: [
-      "[<let>] (resume|continue|carry on|go on|keep going|proceed|get going again|get going|get back to it|get on with it|keep on|pick up where we left off|pick it back up|press on|go again|start again|start up again|unpause|restart the prompts|back to work|get back to work|go back to work|keep at it|get moving|get moving again|move along|push on|get rolling again|pick it up again|carry on where we left off|go on from there|get back at it|go ahead and continue|continue on|continue where we left off|take up where we left off|go on with it|go back to it|get on) [with it|now|again|then|from here|from there|with everything|where we left off|with that]",
-      "[<let>] (resume|continue|continue with|carry on with|go on with|keep going with|keep going on|unpause|pick up|take up|get on with|get back to work on|restart|go ahead with|press on with|proceed with|take off hold|pick up with) [<the>] {target} [again|now]",
+      `
+        [<let>] (resume|continue|carry on|go on|keep going|proceed|get going again|get going|get
+        back to it|get on with it|keep on|pick up where we left off|pick it back up|press on|go
+        again|start again|start up again|unpause|restart the prompts|back to work|get back to
+        work|go back to work|keep at it|get moving|get moving again|move along|push on|get rolling
+        again|pick it up again|carry on where we left off|go on from there|get back at it|go ahead
+        and continue|continue on|continue where we left off|take up where we left off|go on with
+        it|go back to it|get on) [with it|now|again|then|from here|from there|with everything|
+        where we left off|with that]
+      `,
+      `
+        [<let>] (resume|continue|continue with|carry on with|go on with|keep going with|keep going
+        on|unpause|pick up|take up|get on with|get back to work on|restart|go ahead with|press on
+        with|proceed with|take off hold|pick up with) [<the>] {target} [again|now]
+      `,
       "[<let>] (take|get) [<the>] {target} off hold",
       "[<let>] take (it|that|everything) off hold",
-      "(i am|we are|i have come|all right i am|okay i am) (back|back now|ready again|back at it|here again|ready to go on|ready to continue|ready to carry on|ready to resume|back again|back in the kitchen|ready to go again|ready to keep going)",
-      "(back to it|back to work|break is over|break over|off we go|off we go again|on we go|onward|let us roll|ready to go on|ready again|ready to continue|back now|let us go|let us go on then|back at it|okay go|end of break|go on then|pause over)",
+      `
+        (i am|we are|i have come|all right i am|okay i am) (back|back now|ready again|back at it|
+        here again|ready to go on|ready to continue|ready to carry on|ready to resume|back again|
+        back in the kitchen|ready to go again|ready to keep going)
+      `,
+      `
+        (back to it|back to work|break is over|break over|off we go|off we go again|on we go|
+        onward|let us roll|ready to go on|ready again|ready to continue|back now|let us go|let us
+        go on then|back at it|okay go|end of break|go on then|pause over)
+      `,
     ],
   },
   {
     intent: "abandon",
     phrases: [
-      "[<let>] (stop|end|quit|finish) [<the>|this] ({target}|batch|it) (for good|altogether|entirely|completely)",
-      "[<let>] (call|cancel) (the whole thing|the batch|this batch|the whole batch|everything|{target}|the whole lot) off",
+      `
+        [<let>] (stop|end|quit|finish) [<the>|this] ({target}|batch|it) (for good|altogether|
+        entirely|completely)
+      `,
+      `
+        [<let>] (call|cancel) (the whole thing|the batch|this batch|the whole batch|everything|
+        {target}|the whole lot) off
+      `,
       "[<let>] call off (the whole thing|everything|the batch|this batch)",
-      "[<let>] (toss|abandon|scrap|dump|throw out|throw away|give up on|ditch|give up|kill|drop|cancel|chuck|quit|call off|stop|bin|end|trash|discard|pitch|forget|forget about|get rid of|write off|scratch|bail on|bail out of|do away with|pull the plug on|junk|throw in the towel on) (<the>|this|that|the whole|this whole|that whole|the entire|the rest of the|the rest of this) (batch|lot|run|recipe|whole batch|session|thing|whole thing|whole lot|project) [out|away|off|altogether|entirely|for good|of {target}]",
-      "[<let>] (abandon|scrap|give up on|ditch|call off|give up|write off|throw out the batch of|forget|pull the plug on|forget about|stop making|dump|junk|throw out|bail on|toss out|trash|toss|chuck|do away with|cancel|quit|end) [<the>] {target} [batch|for good|altogether|entirely|out|off]",
+      `
+        [<let>] (toss|abandon|scrap|dump|throw out|throw away|give up on|ditch|give up|kill|drop|
+        cancel|chuck|quit|call off|stop|bin|end|trash|discard|pitch|forget|forget about|get rid
+        of|write off|scratch|bail on|bail out of|do away with|pull the plug on|junk|throw in the
+        towel on) (<the>|this|that|the whole|this whole|that whole|the entire|the rest of the|the
+        rest of this) (batch|lot|run|recipe|whole batch|session|thing|whole thing|whole lot|
+        project) [out|away|off|altogether|entirely|for good|of {target}]
+      `,
+      `
+        [<let>] (abandon|scrap|give up on|ditch|call off|give up|write off|throw out the batch of|
+        forget|pull the plug on|forget about|stop making|dump|junk|throw out|bail on|toss out|
+        trash|toss|chuck|do away with|cancel|quit|end) [<the>] {target} [batch|for good|
+        altogether|entirely|out|off]
+      `,
       "[<let>] (abandon|scrap|call off|cancel|toss) [<the>] (batch|lot|load) [of] {target}",
-      "[<let>] (abandon|scrap|call|throw) (it|this|this one|that|that one|everything) (off|altogether|for good|entirely|all)",
-      "[<let>] (abandon|scrap|call off|give up on|ditch|give up) (it|this|this one|that|that one|everything|it all)",
+      `
+        [<let>] (abandon|scrap|call|throw) (it|this|this one|that|that one|everything) (off|
+        altogether|for good|entirely|all)
+      `,
+      `
+        [<let>] (abandon|scrap|call off|give up on|ditch|give up) (it|this|this one|that|that one|
+        everything|it all)
+      `,
       "[<let>] (forget|drop) the whole (thing|batch)",
-      "(i|we) (give up|quit|am giving up|are giving up|am giving up on {target}|am abandoning {target}|am giving up on this batch|am giving up on it|am scrapping it|am scrapping this batch|am calling it off)",
-      "(i am|we are) (giving up on|abandoning|scrapping|ditching|tossing|dumping) [<the>|this] (batch|{target}|whole batch|lot) [batch]",
+      `
+        (i|we) (give up|quit|am giving up|are giving up|am giving up on {target}|am abandoning
+        {target}|am giving up on this batch|am giving up on it|am scrapping it|am scrapping this
+        batch|am calling it off)
+      `,
+      `
+        (i am|we are) (giving up on|abandoning|scrapping|ditching|tossing|dumping) [<the>|this]
+        (batch|{target}|whole batch|lot) [batch]
+      `,
       "[<let>] (throw|toss|chuck|pitch|dump) [<the>|this|this whole|the whole] batch [out|away]",
       "[<let>] (throw|toss|chuck) [<the>] {target} batch [out|away]",
       "[<the>] {target} (is|are) a (write off|loss|lost cause|goner)",
@@ -73,13 +185,27 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "focus",
     phrases: [
+      "[<let>] (work on|do some work on|carry on to|get on to) [<the>] {target:ours} [now|next]",
       "(show me|switch to|go to|pull up|bring up|focus on|open) [<the>] {target:open} (batch|lot)",
-      "[<let>] (go|switch|move|turn|jump|go on|go over|go back|get back|come back|change|hop|skip|switch over|switch back|move over|head|return|flip|shift|back|swap|go now|turn back|cut) [over|back|on] (to|to the) [<the>] {target} [now|please|for a minute|for a bit|batch]",
-      "[<let>] (talk about|focus on|look at|concentrate on|see to|show me|pull up|bring up|show|deal with|see about|attend to|tend to|turn our attention to|turn to|think about|check on|see|check in on|have a look at|take a look at|pay attention to|get back on) [<the>] {target} [now|next|for a minute|for a bit]",
+      `
+        [<let>] (go|switch|move|turn|jump|go on|go over|go back|get back|come back|change|hop|
+        skip|switch over|switch back|move over|head|return|flip|shift|back|swap|go now|turn back|
+        cut) [over|back|on] (to|to the) [<the>] {target} [now|please|for a minute|for a bit|batch]
+      `,
+      `
+        [<let>] (talk about|focus on|look at|concentrate on|see to|show me|pull up|bring up|show|
+        deal with|see about|attend to|tend to|turn our attention to|turn to|think about|check on|
+        see|check in on|have a look at|take a look at|pay attention to|get back on) [<the>]
+        {target} [now|next|for a minute|for a bit]
+      `,
       "(back|over|on|now|and now|now back|now over) (to|for|on to) [<the>] {target} [now]",
       "(now|next|and now) [<the>] {target}",
       "what about [<the>] {target}",
-      "(this is|i am talking about|i mean|i meant|this is about|i am on|we are on|i am working on|we are working on|i am with|speaking of|regarding|as for|i am at|it is about|about) [<the>] {target} [now]",
+      `
+        (this is|i am talking about|i mean|i meant|this is about|i am on|we are on|i am working
+        on|we are working on|i am with|speaking of|regarding|as for|i am at|it is about|about)
+        [<the>] {target} [now]
+      `,
       "[<the>] {target}",
       "[<the>] {target} [now|next|please]",
     ],
@@ -88,11 +214,20 @@ export const ORDERS: readonly Family[] = [
     intent: "disposition",
     set: { what: "refrigerate" },
     phrases: [
-      "<am> (putting|sticking|placing|keeping|popping|moving|storing) <the-jars> (in|into) the (fridge|refrigerator|icebox|cold)",
+      `
+        <am> (putting|sticking|placing|keeping|popping|moving|storing) <the-jars> (in|into) the
+        (fridge|refrigerator|icebox|cold)
+      `,
       "<am> (refrigerating|chilling) <the-jars>",
-      "[<will>] (put|stick|place|move|pop|keep|throw|shove|set|get|chill|store|tuck|save) <the-jars> (in|into|to|inside) [the] (fridge|refrigerator|icebox|cooler|ice box|cold)",
+      `
+        [<will>] (put|stick|place|move|pop|keep|throw|shove|set|get|chill|store|tuck|save)
+        <the-jars> (in|into|to|inside) [the] (fridge|refrigerator|icebox|cooler|ice box|cold)
+      `,
       "[<will>] (refrigerate|chill) <the-jars>",
-      "<the-jars> (is|are|can|goes|go|should|will) [going|go|all go|be] (in|into|to) the (fridge|refrigerator|icebox)",
+      `
+        <the-jars> (is|are|can|goes|go|should|will) [going|go|all go|be] (in|into|to) the (fridge|
+        refrigerator|icebox)
+      `,
       "(fridge|refrigerator) [it|them|that one|for <the-jars>|for now]",
       "(refrigerate|in the fridge|into the fridge|to the fridge) [with] [it|them|<the-jars>]",
       "<will> eat <the-jars> (first|soon|this week|now|fresh|tonight)",
@@ -105,9 +240,15 @@ export const ORDERS: readonly Family[] = [
       "<am> (putting|sticking|popping|moving) <the-jars> (in|into) the (freezer|deep freeze)",
       "<am> freezing <the-jars>",
       "[<will>] (freeze) <the-jars>",
-      "[<will>] (put|stick|move|pop|throw|place|get) <the-jars> (in|into|to) the (freezer|deep freeze|deep freezer|chest freezer)",
+      `
+        [<will>] (put|stick|move|pop|throw|place|get) <the-jars> (in|into|to) the (freezer|deep
+        freeze|deep freezer|chest freezer)
+      `,
       "<the-jars> (is|are|can|goes|go|will) [going|go] (in|into|to) the (freezer|deep freeze)",
-      "(freeze|freezer|into the freezer|in the freezer|to the freezer) [it|them|for <the-jars>|for it|for them]",
+      `
+        (freeze|freezer|into the freezer|in the freezer|to the freezer) [it|them|for <the-jars>|
+        for it|for them]
+      `,
     ],
   },
   {
@@ -115,16 +256,33 @@ export const ORDERS: readonly Family[] = [
     set: { what: "reprocess" },
     phrases: [
       "<am> (reprocessing|processing) <the-jars> [again]",
-      "<am> (running|putting|sending) <the-jars> (through again|back through|back in the canner|through the canner again|back in)",
+      `
+        <am> (running|putting|sending) <the-jars> (through again|back through|back in the canner|
+        through the canner again|back in)
+      `,
       "[<will>] put <the-jars> through (again|a second time|the canner again|once more)",
-      "[<will>] (reprocess|re process|process|recan|re can) <the-jars> [again|over|over again|with new lids|with a new lid|today|all over]",
-      "[<will>] (run|put|send|do) <the-jars> (through again|through the canner again|back through|back through the canner|back in the canner|back in|over again|through once more|again in the canner|through a second time|back into the canner|in the canner again|over|again)",
+      `
+        [<will>] (reprocess|re process|process|recan|re can) <the-jars> [again|over|over again|
+        with new lids|with a new lid|today|all over]
+      `,
+      `
+        [<will>] (run|put|send|do) <the-jars> (through again|through the canner again|back
+        through|back through the canner|back in the canner|back in|over again|through once more|
+        again in the canner|through a second time|back into the canner|in the canner again|over|
+        again)
+      `,
       "[<will>] reprocess",
       "reprocessing [<the-jars>]",
       "(<the-jars>) (goes|go|is going|are going) back (in|into|through) the canner",
-      "[<will>] (give|try) <the-jars> (another go|another run|again|a second go|a second run|another process|another turn) [in the canner|through the canner]",
+      `
+        [<will>] (give|try) <the-jars> (another go|another run|again|a second go|a second run|
+        another process|another turn) [in the canner|through the canner]
+      `,
       "<will> reprocess <the-jars>",
-      "[<will>] (put|get) [a] new (lid|lids) on <the-jars> and (reprocess|process [it|them] again|run [it|them] again|run [it|them] through again|redo [it|them])",
+      `
+        [<will>] (put|get) [a] new (lid|lids) on <the-jars> and (reprocess|process [it|them]
+        again|run [it|them] again|run [it|them] through again|redo [it|them])
+      `,
       "[<will>] redo <the-jars>",
     ],
   },
@@ -132,11 +290,27 @@ export const ORDERS: readonly Family[] = [
     intent: "disposition",
     set: { what: "discard" },
     phrases: [
-      "<am> (throwing|tossing|chucking|pitching|dumping|putting) <the-jars-closed> (out|away|in the trash|in the garbage|in the bin|in the compost)",
-      "<am> (discarding|tossing|dumping|binning|trashing|chucking|throwing out|throwing away|getting rid of|pitching) <the-jars-closed>",
-      "[<will>] (throw|toss|chuck|pitch|fling|put|dump|tip|pour|get) <the-jars-closed> (out|away|in the trash|in the garbage|in the bin|in the compost|on the compost|down the drain|into the trash|in the rubbish|onto the compost)",
-      "[<will>] (discard|toss|dump|bin|trash|destroy|chuck|pitch|throw out|throw away|get rid of|toss out|dispose of|junk|chuck out|scrap) <the-jars-closed>",
-      "<the-jars-closed> (is|are|goes|go|has to|have to) [going|all] [go] (out|in the trash|in the garbage|in the bin|to the compost|in the compost)",
+      `
+        <am> (throwing|tossing|chucking|pitching|dumping|putting) <the-jars-closed> (out|away|in
+        the trash|in the garbage|in the bin|in the compost)
+      `,
+      `
+        <am> (discarding|tossing|dumping|binning|trashing|chucking|throwing out|throwing away|
+        getting rid of|pitching) <the-jars-closed>
+      `,
+      `
+        [<will>] (throw|toss|chuck|pitch|fling|put|dump|tip|pour|get) <the-jars-closed> (out|away|
+        in the trash|in the garbage|in the bin|in the compost|on the compost|down the drain|into
+        the trash|in the rubbish|onto the compost)
+      `,
+      `
+        [<will>] (discard|toss|dump|bin|trash|destroy|chuck|pitch|throw out|throw away|get rid of|
+        toss out|dispose of|junk|chuck out|scrap) <the-jars-closed>
+      `,
+      `
+        <the-jars-closed> (is|are|goes|go|has to|have to) [going|all] [go] (out|in the trash|in
+        the garbage|in the bin|to the compost|in the compost)
+      `,
       "[<the-jars-closed> is] (discard|discarded|thrown out|trash|garbage)",
     ],
   },
@@ -144,39 +318,87 @@ export const ORDERS: readonly Family[] = [
     intent: "disposition",
     set: { what: "undecided" },
     phrases: [
-      "[<will>] (decide|figure it out|figure that out|think about it|think on it|worry about it|deal with it|deal with that|deal with them|see about that|sort it out|decide about it|decide on that|decide about that|sort that out) (later|later on|tomorrow|afterward|afterwards|in the morning|then)",
-      "[i|we] (have not|can not|do not) (decided|know|decide|know yet|decided yet|decide yet|decide now|decide right now)",
-      "(undecided|not sure yet|i am not sure yet|i do not know yet|i am undecided|ask me later|let me think about it|leave it undecided|not decided yet|no idea yet|we will see|i am still thinking|let me think|i need to think about it|i will think about it)",
+      `
+        [<will>] (decide|figure it out|figure that out|think about it|think on it|worry about it|
+        deal with it|deal with that|deal with them|see about that|sort it out|decide about it|
+        decide on that|decide about that|sort that out) (later|later on|tomorrow|afterward|
+        afterwards|in the morning|then)
+      `,
+      `
+        [i|we] (have not|can not|do not) (decided|know|decide|know yet|decided yet|decide yet|
+        decide now|decide right now)
+      `,
+      `
+        (undecided|not sure yet|i am not sure yet|i do not know yet|i am undecided|ask me later|
+        let me think about it|leave it undecided|not decided yet|no idea yet|we will see|i am
+        still thinking|let me think|i need to think about it|i will think about it)
+      `,
     ],
   },
   {
     intent: "disposition",
     set: { what: "carried-on" },
     phrases: [
-      "[<will>] (carry on|go on|keep going|continue|leave it|go ahead|proceed|keep it|use it|accept it|let it go|press on) (anyway|as it is|as is|regardless|all the same|as they are|just the same|even so)",
-      "(carried on|we carried on|i carried on|kept going|i kept going|we kept going|went on anyway|it is fine as it is|we went on|leave it as it is|we are carrying on|leave it be|let it be)",
+      `
+        [<will>] (carry on|go on|keep going|continue|leave it|go ahead|proceed|keep it|use it|
+        accept it|let it go|press on) (anyway|as it is|as is|regardless|all the same|as they are|
+        just the same|even so)
+      `,
+      `
+        (carried on|we carried on|i carried on|kept going|i kept going|we kept going|went on
+        anyway|it is fine as it is|we went on|leave it as it is|we are carrying on|leave it be|let
+        it be)
+      `,
     ],
   },
   {
     intent: "disposition",
     set: { what: "restarted" },
     phrases: [
-      "[<will>] (start|begin|restart) (the time|the clock|the process|the timer|the processing|the processing time|timing|the whole time|it|it all|the count) (over|again|over again|from the beginning|from zero|from the top|from scratch|all over|all over again)",
+      `
+        [<will>] (start|begin|restart) (the time|the clock|the process|the timer|the processing|
+        the processing time|timing|the whole time|it|it all|the count) (over|again|over again|from
+        the beginning|from zero|from the top|from scratch|all over|all over again)
+      `,
       "[<will>] restart [the] (time|clock|process|processing|processing time|timing|count)",
       "[<will>] (start|begin) over",
-      "(restarted|i restarted it|we restarted|started over|we started over|i started the time over|restarting|starting over|starting the time over|i am starting over|we are starting over|restarted the time|i restarted the time|start from zero|back to zero)",
+      `
+        (restarted|i restarted it|we restarted|started over|we started over|i started the time
+        over|restarting|starting over|starting the time over|i am starting over|we are starting
+        over|restarted the time|i restarted the time|start from zero|back to zero)
+      `,
     ],
   },
   {
     intent: "timer-set",
     phrases: [
+      "[<want>] time (me|us|it|this|that|them) [for] {minutes:duration}",
+      `
+        [<want>] <set-timer> [a|the|another|my|an|a new] timer <timer-for> [<the>] {label:thing}
+        {minutes:duration}
+      `,
+      "[<want>] (set|start|run|do) {minutes:duration} (for|on) [<the>] {label:thing}",
+      "[<want>] (set|put) [<the>] {label:thing} (for|at|on) {minutes:duration}",
+      "[<want>] (put|set) (me) (down|up) for {minutes:duration}",
       "[a|another|new] timer {minutes:duration} {label:thing}",
       "[a|another|new] timer {label:thing} {minutes:duration}",
-      "[<want>] <set-timer> [a|the|another|my|an|a new|us a|me a] timer (for|of|at|on|to) {minutes:duration} [<timer-for> {label:thing}]",
-      "[<want>] <set-timer> [a|the|another|my|an|a new] timer <timer-for> [<the>] {label:thing} (for|of|at|to) {minutes:duration}",
-      "[<want>] <set-timer> [a|another|an|the|my|a new] {minutes:duration} timer [<timer-for> {label:thing}]",
+      `
+        [<want>] <set-timer> [a|the|another|my|an|a new|us a|me a] timer (for|of|at|on|to)
+        {minutes:duration} [<timer-for> {label:thing}]
+      `,
+      `
+        [<want>] <set-timer> [a|the|another|my|an|a new] timer <timer-for> [<the>] {label:thing}
+        (for|of|at|to) {minutes:duration}
+      `,
+      `
+        [<want>] <set-timer> [a|another|an|the|my|a new] {minutes:duration} timer [<timer-for>
+        {label:thing}]
+      `,
       "[<want>] <set-timer> [a|another|an|the|my|a new] {minutes:duration} {label:thing} timer",
-      "[<want>] <set-timer> [a|another|an|the|my|a new] {label:thing} timer (for|of|at|to) {minutes:duration}",
+      `
+        [<want>] <set-timer> [a|another|an|the|my|a new] {label:thing} timer (for|of|at|to)
+        {minutes:duration}
+      `,
       "[<want>] <set-timer> [a|the] timer {minutes:duration} [<timer-for> {label:thing}]",
       "[<want>] <set-timer> [a|the] {label:thing} timer {minutes:duration}",
       "[a|another|new] timer [for|of|on] {minutes:duration} [<timer-for> {label:thing}]",
@@ -188,63 +410,140 @@ export const ORDERS: readonly Family[] = [
       "[<want>] time {minutes:duration} [<timer-for> {label:thing}]",
       "(give|allow) (me|us|the|<the>) {minutes:duration} [<timer-for> {label:thing}]",
       "(give|allow) [<the>] {label:thing} {minutes:duration}",
-      "[<want>] (ding|ring|beep|wake|call|buzz|alert|holler at|tell|shout at|nudge|ping|poke|yell at|warn|chime|sound|notify|give me a shout|give me a holler|sing out|let me know|call out|call me|shout|yell|speak up) [me|us|a bell|the bell|an alarm] (in|after) {minutes:duration} [<timer-for> {label:thing}]",
-      "[<want>] (count|count down|countdown|start a countdown of|start counting|do a countdown of|start a countdown for|begin a countdown of|run a countdown of) [down|off|me down] [for|from] {minutes:duration} [<timer-for> {label:thing}]",
+      `
+        [<want>] (ding|ring|beep|wake|call|buzz|alert|holler at|tell|shout at|nudge|ping|poke|yell
+        at|warn|chime|sound|notify|give me a shout|give me a holler|sing out|let me know|call out|
+        call me|shout|yell|speak up) [me|us|a bell|the bell|an alarm] (in|after)
+        {minutes:duration} [<timer-for> {label:thing}]
+      `,
+      `
+        [<want>] (count|count down|countdown|start a countdown of|start counting|do a countdown
+        of|start a countdown for|begin a countdown of|run a countdown of) [down|off|me down] [for|
+        from] {minutes:duration} [<timer-for> {label:thing}]
+      `,
       "[<want>] (set|put) [an|the] alarm (for|in) {minutes:duration} [<timer-for> {label:thing}]",
-      "{minutes:duration} <timer-for> {label:thing}",
+      "{minutes:duration} (for|on) {label:thing}",
       "{minutes:duration} on the (clock|timer) [<timer-for> {label:thing}]",
-      "[<want>] (put|set) {minutes:duration} on [<the>] [{label:thing}|a timer|the timer|the clock|a clock|timer|clock] [timer] [<timer-for> {label:thing}]",
+      `
+        [<want>] (put|set) {minutes:duration} on [<the>] [{label:thing}|a timer|the timer|the
+        clock|a clock|timer|clock] [timer] [<timer-for> {label:thing}]
+      `,
       "{label:thing} {minutes:duration} timer",
       "[<want>] (set|start|put) {minutes:duration} [<timer-for> {label:thing}]",
-      "[<want>] (start|begin) (timing|a timer) [for] {minutes:duration} [<timer-for> {label:thing}]",
+      `
+        [<want>] (start|begin) (timing|a timer) [for] {minutes:duration} [<timer-for>
+        {label:thing}]
+      `,
       "[<want>] (keep|keep an eye on the) time for {minutes:duration} [<timer-for> {label:thing}]",
       "[<want>] keep track of {minutes:duration} [<timer-for> {label:thing}]",
       "countdown {minutes:duration}",
-      "{label:thing} for {minutes:duration}",
     ],
   },
   {
     intent: "timer-add",
     phrases: [
+      `
+        [<want>] (put|stick|throw|give|set|slap|pop|chuck) [on] (another|an extra|an additional|a
+        further) {minutes:length} [more|extra|longer|additional] [on|onto|to|for|on to] [<the>]
+        {target:timer} [timer]
+      `,
       "{minutes:length} [more|extra] (on|to|onto|for) the (timer|clock)",
-      "[another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|clock)",
-      "[<want>] (put|add|stick|throw) [on] [another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|clock)",
-      "[<want>] (put|add|stick|throw|tack|give|set|slap|pop|bump|tag|chuck) [on] [another|an extra|an additional|a further] {minutes:length} [more|extra|longer|additional] [on|onto|to|for|on to] [<the>] {target:timer} [timer]",
-      "[<want>] (put|add|stick|throw|tack|set|slap|tag|pop) [on] [another|an extra|an additional|a further] {minutes:more} [more|extra] (on|onto|to|for|on to) [<the>] {target:timer} [timer]",
-      "[<want>] (put|add|stick|throw|tack|give it|give me|give that|give them|give us|set) [on] [another|an extra|an additional|a further] {minutes:more} [more|extra|longer] [on|to] [it|that|the timer|the clock|this]",
-      "[<want>] add [an extra|another] {minutes:length} [more|extra] [to (it|that|the timer|the clock|this one|this)|on to it|on]",
-      "[<want>] give [<the>] {target:timer} [timer] (another|an extra|an additional|a further) {minutes:length} [more|longer|extra]",
+      `
+        [another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|
+        clock)
+      `,
+      `
+        [<want>] (put|add|stick|throw) [on] [another|an extra|an additional] {minutes:length}
+        [more|extra] (on|to|onto) the (timer|clock)
+      `,
+      `
+        [<want>] (add|tack|bump|tag) [on] [another|an extra|an additional|a further]
+        {minutes:length} [more|extra|longer|additional] [on|onto|to|for|on to] [<the>]
+        {target:timer} [timer]
+      `,
+      `
+        [<want>] (put|add|stick|throw|tack|set|slap|tag|pop) [on] [another|an extra|an additional|
+        a further] {minutes:more} [more|extra] (on|onto|to|for|on to) [<the>] {target:timer}
+        [timer]
+      `,
+      `
+        [<want>] (put|add|stick|throw|tack|give it|give me|give that|give them|give us|set) [on]
+        [another|an extra|an additional|a further] {minutes:more} [more|extra|longer] [on|to] [it|
+        that|the timer|the clock|this]
+      `,
+      `
+        [<want>] add [an extra|another] {minutes:length} [more|extra] [to (it|that|the timer|the
+        clock|this one|this)|on to it|on]
+      `,
+      `
+        [<want>] give [<the>] {target:timer} [timer] (another|an extra|an additional|a further)
+        {minutes:length} [more|longer|extra]
+      `,
       "[<want>] give [<the>] {target:timer} [timer] {minutes:more} [more|longer|extra]",
       "[<want>] give (it|that|this|them) (another|an extra) {minutes:length} [more|longer]",
-      "[an extra|another|a further] {minutes:more} [more|extra|longer] [on|for|to] [[<the>] {target:timer}] [timer]",
-      "(another|an extra|a further|an additional|extra) {minutes:length} [more] [(on|for|to) [<the>] ({target:timer}|timer)] [timer]",
+      `
+        [an extra|another|a further] {minutes:more} [more|extra|longer] [on|for|to] [[<the>]
+        {target:timer}] [timer]
+      `,
+      `
+        (another|an extra|a further|an additional|extra) {minutes:length} [more] [(on|for|to)
+        [<the>] ({target:timer}|timer)] [timer]
+      `,
       "[<the>] {target:timer} [timer] needs (another|an extra) {minutes:length} [more|longer]",
       "[<the>] {target:timer} [timer] needs {minutes:more} [more|longer]",
-      "(it|that|they|i|we) (needs|need|wants|want) (another|an extra) {minutes:length} [more|longer]",
+      `
+        (it|that|they|i|we) (needs|need|wants|want) (another|an extra) {minutes:length} [more|
+        longer]
+      `,
       "(it|that|they|i|we) (needs|need|wants|want) {minutes:more} [more|longer]",
-      "[<want>] (extend|lengthen|increase|bump|prolong|stretch|push|push back|bump up|push out) [<the>] [{target:timer}] [timer] (by|for|another|an extra) [another|an extra] {minutes:length} [more]",
+      `
+        [<want>] (extend|lengthen|increase|bump|prolong|stretch|push|push back|bump up|push out)
+        [<the>] [{target:timer}] [timer] (by|for|another|an extra) [another|an extra]
+        {minutes:length} [more]
+      `,
       "[<want>] (extend|lengthen|bump) (it|that) (by|for|another) [another] {minutes:length}",
       "[<want>] make [<the>] [{target:timer}] [timer] {minutes:length} longer",
-      "[<want>] (leave|let) [<the>] {target:timer} (go|run|cook|for|on|in) [for|on|another] [another] {minutes:more} [longer|more]",
-      "[<want>] (let|leave|run) [<the>] {target:timer} [go|run|timer] [for] (another|an extra) {minutes:length}",
-      "[<want>] (let|leave) (it|that|them) [go|run|cook|have] [for] (another|an extra) {minutes:length}",
+      `
+        [<want>] (leave|let) [<the>] {target:timer} (go|run|cook|for|on|in) [for|on|another]
+        [another] {minutes:more} [longer|more]
+      `,
+      `
+        [<want>] (let|leave|run) [<the>] {target:timer} [go|run|timer] [for] (another|an extra)
+        {minutes:length}
+      `,
+      `
+        [<want>] (let|leave) (it|that|them) [go|run|cook|have] [for] (another|an extra)
+        {minutes:length}
+      `,
       "{minutes:length} (more|longer|extra) [(on|for|to) [<the>] ({target:timer}|timer)] [timer]",
     ],
   },
   {
     intent: "timer-cancel",
     phrases: [
+      "[<want>] (kill|cancel|stop|delete|clear|drop|end) [<the>] {target:ours}",
+      "(i am|we are) done with [<the>] [{target:timer}] timer",
+      "[<the>] {target:timer} timer is (done with|no longer needed|not needed)",
       "(stop|quit|no more) timing [<the>] {target:timer}",
       "(stop|quit) timing",
-      "[<want>] <kill> [<the>|that|this] timer [now|off|please] [<timer-for> [<the>] {target:timer}]",
+      `
+        [<want>] <kill> [<the>|that|this] timer [now|off|please] [<timer-for> [<the>]
+        {target:timer}]
+      `,
       "[<want>] <kill> [<the>|that] {target:timer} (timer|countdown|alarm) [off]",
       "[<want>] (turn|shut|switch|call|take) [<the>|that] [{target:timer}] timer off",
-      "[<want>] (kill|cancel|delete|clear|stop) [<the>] (timer|countdown|alarm|clock) (for|on|named|called) [<the>] {target:timer}",
+      `
+        [<want>] (kill|cancel|delete|clear|stop) [<the>] (timer|countdown|alarm|clock) (for|on|
+        named|called) [<the>] {target:timer}
+      `,
       "[<want>] <kill> [<the>|all the|all|all of the] (timers|timer|countdown|countdowns)",
       "(i|we) (do not|no longer) need [<the>] [{target:timer}] timer [any more|any longer|now]",
       "no [more] (need for) [<the>] [{target:timer}] timer",
       "never mind [about] [<the>] [{target:timer}] timer",
-      "[<the>] [{target:timer}] timer (can go|is not needed|off|is off|is not needed any more|can stop)",
+      `
+        [<the>] [{target:timer}] timer (can go|is not needed|off|is off|is not needed any more|can
+        stop)
+      `,
       "no more [{target:timer}] timer",
       "[<the>] {target:timer} timer cancel",
     ],
@@ -257,8 +556,14 @@ export const ORDERS: readonly Family[] = [
       "[<want>] <remind-me> <remind-to> {text}",
       "[<want>] <remind-me> {when:future} [that] {text}",
       "{when:future} <remind-me> <remind-to> {text}",
-      "[<want>] (set|make|add|put in|create|leave) [me] (a|another) reminder [for] {when:future} <remind-to> {text}",
-      "[<want>] (set|make|add|put in|create|leave) [me] (a|another) reminder <remind-to> {text} {when:future}",
+      `
+        [<want>] (set|make|add|put in|create|leave) [me] (a|another) reminder [for] {when:future}
+        <remind-to> {text}
+      `,
+      `
+        [<want>] (set|make|add|put in|create|leave) [me] (a|another) reminder <remind-to> {text}
+        {when:future}
+      `,
       "[<want>] (set|make|add|put in|create) [me] (a|another) reminder <remind-to> {text}",
       "reminder [for] {when:future} [<remind-to>] {text}",
       "reminder [<remind-to>] {text} {when:future}",
@@ -270,8 +575,24 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "note",
     phrases: [
-      "[<want>] (note|make a note|take a note|jot down|write down|record|log|put down|jot|note down|put a note|add a note|leave a note|make note|take note|mark down|scribble down|get this down|take this down|put in the log|write in the log|put in the notes|add to the log|put it down|write it down|put on record|set down|put it in the log|write it in the log|note for the log|note for the record|put on the record|note in the log|keep a note|keep a record|note to the log|new note|add to the notes|write this down|jot this down|note this|log this|log a note|note this down|record this|record a note|make a record|add note|batch note|put this in the log|enter in the log|enter a note|make a note in the log|make a note for next time|add a note to the log|make a note of this|take a memo|memo|just a note|let the record show|let the log show|please note) [that|saying|saying that|of the fact that|down that|to say|to say that|says|which says|for next time|here that|of how|in the log that|for the record|for the log] {text}",
-      "(note to self|for the record|for the log|for the notes|side note|for my notes|for our notes|for next time|just so it is written down|on the record) {text}",
+      `
+        [<want>] (note|make a note|take a note|jot down|write down|record|log|put down|jot|note
+        down|put a note|add a note|leave a note|make note|take note|mark down|scribble down|get
+        this down|take this down|put in the log|write in the log|put in the notes|add to the log|
+        put it down|write it down|put on record|set down|put it in the log|write it in the log|
+        note for the log|note for the record|put on the record|note in the log|keep a note|keep a
+        record|note to the log|new note|add to the notes|write this down|jot this down|note this|
+        log this|log a note|note this down|record this|record a note|make a record|add note|batch
+        note|put this in the log|enter in the log|enter a note|make a note in the log|make a note
+        for next time|add a note to the log|make a note of this|take a memo|memo|just a note|let
+        the record show|let the log show|please note) [that|saying|saying that|of the fact that|
+        down that|to say|to say that|says|which says|for next time|here that|of how|in the log
+        that|for the record|for the log] {text}
+      `,
+      `
+        (note to self|for the record|for the log|for the notes|side note|for my notes|for our
+        notes|for next time|just so it is written down|on the record) {text}
+      `,
       "note {text}",
     ],
   },
@@ -282,20 +603,53 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "correct-time",
     phrases: [
-      "[<no>] (that|it|this) (was|happened|started|began|should be|should have been|should read|really was|was actually|was really|must have been|would have been|ought to be|really happened|actually happened|really started|actually started|was more like|was about|were) [really|actually|in fact|more like|about|around|closer to|back] [at|since] [about] {at:moment} [already|not now|in fact|actually]",
+      `
+        [<no>] (that|it|this) (was|happened|started|began|should be|should have been|should read|
+        really was|was actually|was really|must have been|would have been|ought to be|really
+        happened|actually happened|really started|actually started|was more like|was about|were)
+        [really|actually|in fact|more like|about|around|closer to|back] [at|since] [about]
+        {at:moment} [already|not now|in fact|actually]
+      `,
       "[<no>] (make|call|set|change) (that|it|the time) [to|at|really] {at:moment} [not now]",
-      "[<no>] (i mean|i meant|i meant to say|make that|rather|correction|sorry|or rather) {at:moment}",
-      "[<no>] (i|we) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|turned|said|meant|added|filled|finished|should have said|forgot to say that was|forgot to say it was|set) (them|it|that|those|this|these) [in|out|up|on|off|down|going|over] [already|actually|really|at|back|more like] {at:moment} [already]",
-      "[<no>] (i|we) (actually|really) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|turned|filled|finished|set) (them|it|that|those|this|these) [in|out|up|on|off|down|going] [already|at|back] {at:moment}",
-      "(they|those|these|it) (went|came|got|were|was) [in|out|on|off] [already|actually|really|at] {at:moment}",
-      "(that|it|this) (actually|really) (was|happened|started|began|went in|came out) [at|about|more like|around] {at:moment}",
-      "[<no>] (i|we) (was|were|am|are) late (saying|telling you|reporting) (that|it|so) [it|that] [was] {at:moment}",
-      "(fix|correct|change|adjust|move|amend) (that|the|that to|it|it to|the time on that) [time|start] [to|of that to|back to] {at:moment}",
+      `
+        [<no>] (i mean|i meant|i meant to say|make that|rather|correction|sorry|or rather)
+        {at:moment}
+      `,
+      `
+        [<no>] (i|we) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|turned|said|
+        meant|added|filled|finished|should have said|forgot to say that was|forgot to say it was|
+        set) (them|it|that|those|this|these) [in|out|up|on|off|down|going|over] [already|actually|
+        really|at|back|more like] {at:moment} [already]
+      `,
+      `
+        [<no>] (i|we) (actually|really) (put|got|took|started|lit|did|noticed|saw|opened|closed|
+        loaded|turned|filled|finished|set) (them|it|that|those|this|these) [in|out|up|on|off|down|
+        going] [already|at|back] {at:moment}
+      `,
+      `
+        (they|those|these|it) (went|came|got|were|was) [in|out|on|off] [already|actually|really|
+        at] {at:moment}
+      `,
+      `
+        (that|it|this) (actually|really) (was|happened|started|began|went in|came out) [at|about|
+        more like|around] {at:moment}
+      `,
+      `
+        [<no>] (i|we) (was|were|am|are) late (saying|telling you|reporting) (that|it|so) [it|that]
+        [was] {at:moment}
+      `,
+      `
+        (fix|correct|change|adjust|move|amend) (that|the|that to|it|it to|the time on that) [time|
+        start] [to|of that to|back to] {at:moment}
+      `,
       "(correct|fix|change|set) the (time|start|start time) [of that] to {at:moment}",
       "correction [that|it] was {at:moment}",
       "<no> {at:moment}",
       "[<no>] not now {at:moment}",
-      "[<no>] it (has been|has already been|is already|is) {at:lasting} [already|now|since that|since then]",
+      `
+        [<no>] it (has been|has already been|is already|is) {at:lasting} [already|now|since that|
+        since then]
+      `,
       "(that|it|this) (was|happened) {at:lasting} (before|earlier|sooner|ago)",
       "{at:ago}",
     ],
@@ -304,10 +658,23 @@ export const ORDERS: readonly Family[] = [
     intent: "hush",
     phrases: [
       "[<want>] <stop-talking> [up|now|down|please] [for] {minutes:duration}",
-      "[<want>] <stop-talking> [now|a while|for a while|for now|for a bit|for a minute|already|a bit|over there|there|will you|would you|a moment|for a moment|for the moment|a little while|for a little while]",
+      `
+        [<want>] <stop-talking> [now|a while|for a while|for now|for a bit|for a minute|already|a
+        bit|over there|there|will you|would you|a moment|for a moment|for the moment|a little
+        while|for a little while]
+      `,
       "[<want>] (leave|let) me (alone|be) for {minutes:duration}",
-      "[<want>] (leave me alone|let me be|no more noise|turn the noise off|turn off the alarm|stop that noise|stop that racket|stop the noise|silence the alarm|stop ringing|stop the alarm|stop the bell|mute the alarm|quit ringing|turn that alarm off|quit beeping|quit that|turn that off|cut it out|cut the noise|turn that noise off|shut that off|stop that beeping|silence that)",
-      "[<want>] (give|get) me [some] {minutes:duration} (of|of some) (quiet|silence|peace|peace and quiet)",
+      `
+        [<want>] (leave me alone|let me be|no more noise|turn the noise off|turn off the alarm|
+        stop that noise|stop that racket|stop the noise|silence the alarm|stop ringing|stop the
+        alarm|stop the bell|mute the alarm|quit ringing|turn that alarm off|quit beeping|quit
+        that|turn that off|cut it out|cut the noise|turn that noise off|shut that off|stop that
+        beeping|silence that)
+      `,
+      `
+        [<want>] (give|get) me [some] {minutes:duration} (of|of some) (quiet|silence|peace|peace
+        and quiet)
+      `,
       "[i] [want|need] {minutes:duration} of (quiet|silence|peace|peace and quiet) [please]",
       "quiet time for {minutes:duration}",
       "for {minutes:duration} <stop-talking>",
@@ -317,10 +684,32 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "unhush",
     phrases: [
-      "[<want>] (speak|talk|start talking|start speaking|go back to talking|resume talking|be heard) (up again|again|to me again|up now|up|now|to me|out loud again|out loud)",
-      "you (can|may|could) [go ahead and] (speak|talk|start talking|make noise|pipe up|come back on|come back|speak up|talk to me|be loud|start speaking) [again|now|up again|up now|up|once more|to me again]",
-      "[<want>] (unmute|un mute|unhush|un hush|unsilence|end the quiet|stop hushing|come off mute|voice on|sound on|voice back on|sound back on|turn your voice on|turn the voice on|turn the sound on|turn the sound back on|turn your voice back on|turn the voice back on|turn on your voice|turn on the sound|stop being quiet|end quiet|no more quiet|no longer quiet|come out of hush|start talking again|start speaking again|switch the voice on|switch the voice back on|switch the sound on|bring your voice back|bring back the voice|turn the volume back on|turn yourself back on|make noise again|use your voice again|use your voice) [yourself|now|again]",
-      "(quiet time is over|hush is over|the quiet is over|quiet is over|end hush|hush off|mute off|quiet over|hush over|cancel the hush|cancel hush|enough quiet|that is enough quiet|enough silence|mute is off|cancel the mute|cancel mute|lift the hush|end of quiet|end the hush|undo the hush|stop the hush|i can hear you again|let me hear you again|let me hear you|i want to hear you again|talk to me)",
+      `
+        [<want>] (speak|talk|start talking|start speaking|go back to talking|resume talking|be
+        heard) (up again|again|to me again|up now|up|now|to me|out loud again|out loud)
+      `,
+      `
+        you (can|may|could) [go ahead and] (speak|talk|start talking|make noise|pipe up|come back
+        on|come back|speak up|talk to me|be loud|start speaking) [again|now|up again|up now|up|
+        once more|to me again]
+      `,
+      `
+        [<want>] (unmute|un mute|unhush|un hush|unsilence|end the quiet|stop hushing|come off
+        mute|voice on|sound on|voice back on|sound back on|turn your voice on|turn the voice on|
+        turn the sound on|turn the sound back on|turn your voice back on|turn the voice back on|
+        turn on your voice|turn on the sound|stop being quiet|end quiet|no more quiet|no longer
+        quiet|come out of hush|start talking again|start speaking again|switch the voice on|switch
+        the voice back on|switch the sound on|bring your voice back|bring back the voice|turn the
+        volume back on|turn yourself back on|make noise again|use your voice again|use your voice)
+        [yourself|now|again]
+      `,
+      `
+        (quiet time is over|hush is over|the quiet is over|quiet is over|end hush|hush off|mute
+        off|quiet over|hush over|cancel the hush|cancel hush|enough quiet|that is enough quiet|
+        enough silence|mute is off|cancel the mute|cancel mute|lift the hush|end of quiet|end the
+        hush|undo the hush|stop the hush|i can hear you again|let me hear you again|let me hear
+        you|i want to hear you again|talk to me)
+      `,
     ],
   },
 ];
@@ -328,7 +717,11 @@ export const ORDERS: readonly Family[] = [
 /** Lists that belong to these families alone. */
 export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
   "a-moment": [
-    "[just|for|for just|about] (a|one|half a|another) (moment|minute|second|sec|bit|while|little while|tick|mo|few minutes|little bit|couple of minutes|short while|spell|jiffy|few|couple minutes|few seconds|few moments|second here|minute here)",
+    `
+      [just|for|for just|about] (a|one|half a|another) (moment|minute|second|sec|bit|while|little
+      while|tick|mo|few minutes|little bit|couple of minutes|short while|spell|jiffy|few|couple
+      minutes|few seconds|few moments|second here|minute here)
+    `,
     "just a (moment|minute|second|sec|tick|bit)",
     "for {number} minutes",
   ],
@@ -364,6 +757,9 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "i am",
   ],
   "the-jars": [
+    "(those|these|the) (two|three|four|other two|last two) [jars|ones]",
+    "{count} of (them|those|these)",
+    "(those|these) {count} [jars|pints|quarts]",
     "it",
     "them",
     "that",
@@ -400,6 +796,8 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "[<the>] {target}",
   ],
   "the-jars-closed": [
+    "(those|these|the) (two|three|four|other two|last two) [jars|ones]",
+    "(those|these) {count} [jars|pints|quarts]",
     "it",
     "them",
     "that",

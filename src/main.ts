@@ -1,0 +1,19 @@
+#!/usr/bin/env node
+/**
+ * The command line. It loads only what the command asked for needs: most commands never see the
+ * screen, and the version is printed before anything is loaded at all.
+ */
+declare const BRINEBELL_VERSION: string;
+
+export {};
+
+const version = BRINEBELL_VERSION;
+const args = process.argv.slice(2);
+
+if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
+  process.stdout.write(`${version}\n`);
+} else {
+  const { run } = await import("./commands/run.ts");
+  const status = await run(args, version);
+  if (status !== undefined) process.exitCode = status;
+}

@@ -1,0 +1,165 @@
+import type { EarsEvents, EarsGrammar } from "../ports/ears.ts";
+import { acceptance } from "./acceptance.ts";
+import { Endpointer, type SpeechEdge } from "./endpointer.ts";
+import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
+import type { Recogniser } from "./recogniser.ts";
+import { SAMPLE_RATE } from "./wav.ts";
+
+const PIECE_MS = (HOP * 1000) / SAMPLE_RATE;
+
+/** Sound kept from before speech was noticed, in pieces: soft first consonants are in it. */
+const BEFORE = Math.round(350 / PIECE_MS);
+
+/** After Brinebell falls silent nothing is heard for so long: echo, and the sound card's own. */
+const DEAF_TAIL_MS = 400;
+
+/** How often the level is told, in ms. */
+const LEVEL_MS = 250;
+
+/** Root mean square of the noise added to everything: digital silence confuses the recogniser. */
+const DITHER = 12;
+
+export type ListenerParts = {
+  recogniser: Recogniser;
+  events: Pick<EarsEvents, "onHeard" | "onUnheard" | "onLevel">;
+  withWakeWords: boolean;
+  /** Wall clock, epoch ms, and any clock that only goes forward, in ms. */
+  wallMs: () => number;
+  monoMs: () => number;
+};
+
+/**
+ * From 16 kHz samples to commands: noise turned down, speech cut out of it, each piece of speech
+ * decoded while it comes in and judged when it ends. Everything happens in `hear`.
+ */
+export class Listener {
+  private readonly parts: ListenerParts;
+  private readonly reduction = new NoiseReduction();
+  private readonly endpointer = new Endpointer();
+  private before: Int16Array[] = [];
+  private rest = new Int16Array(0);
+  private open = false;
+  private deaf = false;
+  private deafForMs = 0;
+  private sinceLevelMs = 0;
+  private speechDb: number[] = [];
+  private randomState = 1;
+  private arrivedMs = 0;
+  private waiting: EarsGrammar | undefined;
+
+  constructor(parts: ListenerParts) {
+    this.parts = parts;
+  }
+
+  /**
+   * What may be said from the next utterance on.
+   * @throws Error when the grammar does not parse (at once when nobody is speaking)
+   */
+  expect(grammar: EarsGrammar): void {
+    this.waiting = grammar;
+    if (!this.open) this.takeGrammar();
+  }
+
+  deafen(speaking: boolean): void {
+    if (speaking) this.giveUp();
+    this.deaf = speaking;
+    this.deafForMs = DEAF_TAIL_MS;
+  }
+
+  /** Takes samples as they come, in chunks of any size. */
+  hear(chunk: Int16Array): void {
+    this.arrivedMs = this.parts.monoMs();
+    const samples = new Int16Array(this.rest.length + chunk.length);
+    samples.set(this.rest);
+    samples.set(chunk, this.rest.length);
+    let at = 0;
+    for (; at + HOP <= samples.length; at += HOP) this.piece(samples.subarray(at, at + HOP));
+    this.rest = samples.slice(at);
+  }
+
+  private piece(raw: Int16Array): void {
+    if (this.deaf || this.deafForMs > 0) {
+      if (!this.deaf) this.deafForMs -= PIECE_MS;
+      return;
+    }
+    const piece = this.reduction.push(this.dithered(raw));
+    this.tellLevel(piece);
+    const edge = this.endpointer.push(piece.riseDb, () => this.parts.recogniser.onlyWakeWords());
+    this.follow(edge, piece);
+    this.before.push(piece.samples);
+    if (this.before.length > BEFORE) this.before.shift();
+  }
+
+  private follow(edge: SpeechEdge, piece: CleanedPiece): void {
+    const { recogniser } = this.parts;
+    if (edge === "begins") {
+      this.open = true;
+      this.speechDb = [];
+      recogniser.begin();
+      for (const earlier of this.before) recogniser.feed(earlier);
+    }
+    if (!this.open) return;
+    recogniser.feed(piece.samples);
+    if (edge !== "pauses") this.speechDb.push(piece.levelDb);
+    if (edge === "ends") this.finish(piece);
+    if (edge === "too-long") {
+      this.giveUp("talking");
+      this.unheard("too-long", "", 0);
+    }
+  }
+
+  private finish(piece: CleanedPiece): void {
+    const { recogniser, withWakeWords, monoMs, wallMs, events } = this.parts;
+    const silentMs = this.endpointer.silenceMs;
+    const recognised = recogniser.end();
+    this.close();
+    this.endpointer.reset();
+    const levelDb = this.speechDb.reduce((sum, db) => sum + db, 0) / (this.speechDb.length || 1);
+    const judged = acceptance(recognised, levelDb - piece.noiseDb, withWakeWords);
+    const delayMs = silentMs + monoMs() - this.arrivedMs;
+    const { text } = recognised;
+    if (!judged.taken) this.unheard(judged.why, text, judged.confidence);
+    else {
+      const { confidence } = judged;
+      events.onHeard({ text, confidence, heardAtMs: wallMs() - delayMs, delayMs });
+    }
+  }
+
+  private unheard(why: "no-wake-words" | "unsure" | "too-long" | "nothing", nearest: string, confidence: number): void {
+    this.parts.events.onUnheard?.({ why, nearest, confidence, heardAtMs: this.parts.wallMs() });
+  }
+
+  private giveUp(next: "silence" | "talking" = "silence"): void {
+    if (this.open) {
+      this.parts.recogniser.end();
+      this.close();
+    }
+    if (next === "silence") this.endpointer.reset();
+  }
+
+  private close(): void {
+    this.open = false;
+    if (this.waiting) this.takeGrammar();
+  }
+
+  private takeGrammar(): void {
+    if (this.waiting) this.parts.recogniser.expect(this.waiting);
+    this.waiting = undefined;
+  }
+
+  private dithered(raw: Int16Array): Int16Array {
+    const spread = DITHER * Math.sqrt(12);
+    return raw.map((sample) => {
+      this.randomState = (Math.imul(this.randomState, 1664525) + 1013904223) >>> 0;
+      const noise = (this.randomState / 4294967296 - 0.5) * spread;
+      return Math.max(-32768, Math.min(32767, sample + Math.round(noise)));
+    });
+  }
+
+  private tellLevel({ levelDb, noiseDb }: CleanedPiece): void {
+    this.sinceLevelMs += PIECE_MS;
+    if (this.sinceLevelMs < LEVEL_MS) return;
+    this.sinceLevelMs = 0;
+    this.parts.events.onLevel?.({ levelDb, noiseDb, speech: this.open });
+  }
+}
