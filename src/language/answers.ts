@@ -2,16 +2,13 @@ import { choiceIn } from "./choosing.ts";
 import type { Question } from "./context.ts";
 import { numbersAt } from "./spoken-numbers.ts";
 import type { Understood } from "./understand.ts";
+import { wordSet } from "./word-set.ts";
 import type { Utterance } from "./words.ts";
 
 /** Words that stand around a bare answer and add nothing. */
-const AROUND = new Set(
-  [
-    "um uh er well so oh just about maybe make it i say would think that is we have at the",
-    "please okay sir only exactly around feet jars of them there are got say like probably my our",
-  ]
-    .join(" ")
-    .split(" "),
+const AROUND = wordSet(
+  "um uh er well so oh just about maybe make it i say would think that is we have at the please",
+  "okay sir only exactly around feet jars of them there are got say like probably my our",
 );
 
 /** A bare number, allowing for "about", "I'd say" and the like before it. */

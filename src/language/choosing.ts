@@ -1,17 +1,14 @@
 import { editDistance, soundKey } from "./sound.ts";
 import { ordinalAt, smallWholeAt } from "./spoken-numbers.ts";
+import { wordSet } from "./word-set.ts";
 import { type Utterance, wordsOf } from "./words.ts";
 
 /** Understanding the answer to "which one?": the choices were named, and these are picked. */
 
-const NOTHING_SAID = new Set(
-  [
-    "the my our that this those these it is i mean meant one ones please um uh well just okay yes",
-    "no actually said was for with go let us do batch load timer of them choice option number want",
-    "think say would be talking about we are am now oh sorry",
-  ]
-    .join(" ")
-    .split(" "),
+const NOTHING_SAID = wordSet(
+  "the my our that this those these it is i mean meant one ones please um uh well just okay yes",
+  "no actually said was for with go let us do batch load timer of them choice option number",
+  "want think say would be talking about we are am now oh sorry",
 );
 
 /** Words left when everything that says nothing is put aside. */

@@ -1,4 +1,5 @@
 import type { Intent } from "../kitchen/command.ts";
+import { wordSet } from "./word-set.ts";
 import type { Utterance } from "./words.ts";
 
 /**
@@ -26,23 +27,18 @@ export const REPORTS: ReadonlySet<Intent> = new Set<Intent>([
   "done",
 ]);
 
-const ASKING = new Set(
-  "is are was were do does did has have can could will would should shall might may am why who whose".split(
-    " ",
-  ),
+const ASKING = wordSet(
+  "is are was were do does did has have can could will would should shall might may am why who",
+  "whose",
 );
-const DOUBT = new Set(
-  [
-    "if whether unless until wish hope hoping hopefully might should would could almost nearly maybe",
-    "perhaps probably suppose supposing imagine pretend when once tomorrow yesterday used soon",
-    "wonder wondering waiting guess supposed",
-  ]
-    .join(" ")
-    .split(" "),
+const DOUBT = wordSet(
+  "if whether unless until wish hope hoping hopefully might should would could almost nearly",
+  "maybe perhaps probably suppose supposing imagine pretend when once tomorrow yesterday used",
+  "soon wonder wondering waiting guess supposed",
 );
 /** Subjects that turn a verb before them into a question: "is it", "have the beets". */
-const SUBJECTS = new Set(
-  "it that this they these those we you i the my our he she all any everything".split(" "),
+const SUBJECTS = wordSet(
+  "it that this they these those we you i the my our he she all any everything",
 );
 /** Doubting words that belong to the report itself in some intents. */
 const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
@@ -50,6 +46,7 @@ const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
   done: new Set(["once"]),
   "set-aside": new Set(["would"]),
   boiling: new Set(["once"]),
+  opened: new Set(["used"]),
 };
 
 /** True where the words ask, wish, doubt or plan, whatever they matched. */
@@ -88,18 +85,13 @@ export const FORGIVING: ReadonlySet<Intent> = new Set<Intent>([
 ]);
 
 /** Words that are never passed over as unexpected: they can change everything. */
-export const TELLING: ReadonlySet<string> = new Set(
-  [
-    ...DOUBT,
-    ...ASKING,
-    ..."not no never none nothing without but except instead than because so that who he she his her"
-      .concat(
-        " they their him them mom dad mother father grandma yesterday last ago week month year",
-      )
-      .concat(
-        " years weeks day days night ever always usually sometimes used was were had did said",
-      )
-      .concat(" told thought think know like love want need hate before after while")
-      .split(" "),
-  ].flat(),
-);
+export const TELLING: ReadonlySet<string> = new Set([
+  ...DOUBT,
+  ...ASKING,
+  ...wordSet(
+    "not no never none nothing without but except instead than because so that who he she his her",
+    "they their him them mom dad mother father grandma yesterday last ago week month year years",
+    "weeks day days night ever always usually sometimes used was were had did said told thought",
+    "think know like love want need hate before after while",
+  ),
+]);

@@ -1,5 +1,6 @@
 import { numbersAt, type Reading } from "./spoken-numbers.ts";
 import { fuzzyAt, type Names } from "./targets.ts";
+import { wordSet } from "./word-set.ts";
 import type { Word } from "./words.ts";
 
 /** What is to be begun: "fourteen pounds of crushed tomatoes", "Provider dilly beans, 8 lb". */
@@ -24,31 +25,24 @@ const POUNDS_PER: Record<string, number> = {
 };
 
 /** Words that carry nothing in the description of a lot. */
-const EMPTY = new Set(
-  [
-    "a an the some my our those these this that of with from using about around roughly it is at",
-    "batch lot round load for and i we have got which weighs weighing variety today now please then",
-    "another more first new fresh picked just there are here today's called worth total all in",
-    "recipe next up out big little small couple crate row rows bushel basket lug going started again",
-  ]
-    .join(" ")
-    .split(" "),
+const EMPTY = wordSet(
+  "a an the some my our those these this that of with from using about around roughly it is at",
+  "batch lot round load for and i we have got which weighs weighing variety today now please",
+  "then another more first new fresh picked just there are here today's called worth total all",
+  "in recipe next up out big little small couple crate row rows bushel basket lug going started",
+  "again",
 );
 
 /** Words that make it no order to begin. */
-const REFUSED = new Set(
-  [
-    "not never if when what who why how would could might maybe tomorrow yesterday week month year",
-    "last wish hope someday sometime should did was were had will because timer minutes minute",
-    "later tonight until before after love hate eat ate sunday monday tuesday wednesday thursday",
-    "friday saturday winter summer fall spring season time hour hours day days you your they he she",
-    "mother grandmother neighbor tasted taste good better best sick tired lids open opened reminder",
-    "market store buy bought sell sold done finished out boiling boil sealed but",
-    "let us start begin want going go do make making can to be like would tell said say says",
-    "note remind jar jars pints pint quarts quart",
-  ]
-    .join(" ")
-    .split(" "),
+const REFUSED = wordSet(
+  "not never if when what who why how would could might maybe tomorrow yesterday week month",
+  "year last wish hope someday sometime should did was were had will because timer minutes",
+  "minute later tonight until before after love hate eat ate sunday monday tuesday wednesday",
+  "thursday friday saturday winter summer fall spring season time hour hours day days you your",
+  "they he she mother grandmother neighbor tasted taste good better best sick tired lids open",
+  "opened reminder market store buy bought sell sold done finished out boiling boil sealed but",
+  "let us start begin want going go do make making can to be like would tell said say says note",
+  "remind jar jars pints pint quarts quart",
 );
 
 function wordAt(words: readonly Word[], at: number): string {

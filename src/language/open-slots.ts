@@ -1,19 +1,16 @@
 import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import { wordSet } from "./word-set.ts";
 import type { Utterance, Word } from "./words.ts";
 
 /** Slots that are not drawn from lists of names: labels, free text, scores, questions, sizes. */
 
-const NO_LABEL = new Set(
-  [
-    "i me you we us it they them he she is are was were be been am do does did have has had will",
-    "would could should can may might must shall not no yes and or but if when what who why how",
-    "where timer timers minute minutes hour hours second seconds more longer another extra for to",
-    "on in at by until till ago now please that this these those there here then just so as because",
-    "okay with from about than too also the a an my our your its time clock boil boiling done up",
-    "off out left going go longer still yet get got again",
-  ]
-    .join(" ")
-    .split(" "),
+const NO_LABEL = wordSet(
+  "i me you we us it they them he she is are was were be been am do does did have has had will",
+  "would could should can may might must shall not no yes and or but if when what who why how",
+  "where timer timers minute minutes hour hours second seconds more longer another extra for to",
+  "on in at by until till ago now please that this these those there here then just so as",
+  "because okay with from about than too also the a an my our your its time clock boil boiling",
+  "done up off out left going go longer still yet get got again",
 );
 const LABEL_JOINERS = new Set(["and", "of", "n"]);
 const LABEL_ARTICLES = new Set(["the", "my", "our", "a", "an", "some", "your", "those", "these"]);
@@ -48,15 +45,11 @@ export function textBetween(said: Utterance, at: number, next: number): string {
   return text.replace(/[\s.,;:!]+$/u, "");
 }
 
-const SCORE_NAMES = new Set(
-  [
-    "crunch crunchiness crispness flavor texture color salt saltiness sourness tartness heat spice",
-    "spiciness sweetness sweet overall look looks appearance aroma smell firmness tang tanginess",
-    "body bite aftertaste set acidity bitterness garlic dill brine crisp clarity zing smoothness",
-    "sour tart salty tender tenderness juiciness thickness spread freshness crispiness",
-  ]
-    .join(" ")
-    .split(" "),
+const SCORE_NAMES = wordSet(
+  "crunch crunchiness crispness flavor texture color salt saltiness sourness tartness heat",
+  "spice spiciness sweetness sweet overall look looks appearance aroma smell firmness tang",
+  "tanginess body bite aftertaste set acidity bitterness garlic dill brine crisp clarity zing",
+  "smoothness sour tart salty tender tenderness juiciness thickness spread freshness crispiness",
 );
 const SCORE_LINKS = new Set([
   "is",
@@ -164,26 +157,18 @@ const ASK_HEADS: string[][] = [
   .flatMap((line) => line.split("|"))
   .map((head) => head.split(" "));
 
-const ASKED_ABOUT = new Set(
-  [
-    "dill salt vinegar sugar water headspace brine juice lemon lime garlic pepper peppers pectin",
-    "acid citric ingredients ingredient onions onion mustard celery turmeric spice spices cloves",
-    "clove cinnamon ice calcium chloride seed seeds syrup strength quantities quantity amounts",
-    "amount measurements proportions proportion ratio peppercorns flakes chili chile oil cabbage",
-    "berries cucumbers beans beets tomatoes apples pears peaches cayenne bottled powder allspice",
-    "room space recipe vinegar's horseradish leaves ginger honey butter thickness",
-  ]
-    .join(" ")
-    .split(" "),
+const ASKED_ABOUT = wordSet(
+  "dill salt vinegar sugar water headspace brine juice lemon lime garlic pepper peppers pectin",
+  "acid citric ingredients ingredient onions onion mustard celery turmeric spice spices cloves",
+  "clove cinnamon ice calcium chloride seed seeds syrup strength quantities quantity amounts",
+  "amount measurements proportions proportion ratio peppercorns flakes chili chile oil cabbage",
+  "berries cucumbers beans beets tomatoes apples pears peaches cayenne bottled powder allspice",
+  "room space recipe vinegar's horseradish leaves ginger honey butter thickness",
 );
-const ASK_REFUSED = new Set(
-  [
-    "longer time was were did had ago yesterday last cost costs price you your he she her his they",
-    "minutes hours left when boiling boil sealed should've year years worth pay paid sell",
-    "next doing happen happened going think like love eat ate gave",
-  ]
-    .join(" ")
-    .split(" "),
+const ASK_REFUSED = wordSet(
+  "longer time was were did had ago yesterday last cost costs price you your he she her his",
+  "they minutes hours left when boiling boil sealed should've year years worth pay paid sell",
+  "next doing happen happened going think like love eat ate gave",
 );
 /** Questions of quantity about jars are answered from the recipe too. */
 const JARS_ASKED = /^how many (more )?(jars|pints|quarts|half pints|lids|pounds|cups)\b/;

@@ -130,8 +130,10 @@ function timeReaders(said: Utterance, context: Context): Record<string, Reader> 
   };
 }
 
-const PING =
-  /^(a|another|one|one more|that is another) (lid|one|jar)( more)? (has |have )?(just )?(pinged|popped|pinged down|went ping)( down)?$/;
+const PING = new RegExp(
+  "^(a|another|one|one more|that is another) (lid|one|jar)( more)? (has |have )?(just )?" +
+    "(pinged|popped|pinged down|went ping)( down)?$",
+);
 
 function textReaders(
   said: Utterance,
@@ -216,8 +218,8 @@ export function slotReader(
 
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
-  "target ours open timer thing past lasting ago moment future duration length more text pinged asked lot",
-  "number count whole temperature jars size scores",
+  "target ours open timer thing past lasting ago moment future duration length more text pinged",
+  "asked lot number count whole temperature jars size scores",
 ]
   .join(" ")
   .split(" ");

@@ -185,7 +185,7 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "focus",
     phrases: [
-      "[<let>] (work on|do some work on|carry on to|get on to) [<the>] {target:ours} [now|next]",
+      "[<let>] (work on|do some work on|get to work on|tackle) [<the>] {target} [now|next]",
       "(show me|switch to|go to|pull up|bring up|focus on|open) [<the>] {target:open} (batch|lot)",
       `
         [<let>] (go|switch|move|turn|jump|go on|go over|go back|get back|come back|change|hop|
