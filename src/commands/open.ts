@@ -1,7 +1,109 @@
-/** `brinebell`: opens the kitchen. */
-import type { CommandResult } from "./command-result.ts";
+/** `brinebell`: opens the kitchen, on the screen or as plain lines; or talks to one that is open. */
+import { createInterface } from "node:readline";
+import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
+import { tell } from "../session/tell-client.ts";
+import { type CommandResult, failed } from "./command-result.ts";
+import { isOn, optionValue, parseOptions } from "./options.ts";
 import type { Machine } from "./run.ts";
 
-export async function openCommand(_args: string[], machine: Machine): Promise<CommandResult> {
-  return { code: 0, stdout: `${machine.folder}\n`, stderr: "" };
+const OPTIONS = {
+  plain: "switch",
+  listen: "switch",
+  silent: "switch",
+  probe: "text",
+  "wake-words": "text",
+} as const;
+
+export async function openCommand(
+  args: string[],
+  machine: Machine,
+): Promise<CommandResult | number> {
+  const parsed = parseOptions(args, OPTIONS);
+  if (!parsed.ok) return failed(2, parsed.error);
+  const options = parsed.value;
+  const [word] = options.words;
+  if (word !== undefined) return failed(2, `there is no command ${JSON.stringify(word)}`);
+  const plain = isOn(options, "plain") || !process.stdin.isTTY || !process.stdout.isTTY;
+  const opened = await openLiveKitchen({
+    folder: machine.folder,
+    library: await machine.library(),
+    version: machine.version,
+    ring: (text) => {
+      if (process.stdout.isTTY) process.stdout.write(text);
+    },
+    speaks: !isOn(options, "silent"),
+  });
+  if (!opened.ok) {
+    if (opened.why === "held") return talkToTheOther(machine, opened.message);
+    return failed(3, `${machine.folder}: ${opened.message}`);
+  }
+  const { kitchen } = opened;
+  const close = closer(kitchen);
+  catchSignals(close);
+  if (isOn(options, "listen")) {
+    const { startListening } = await import("../session/listening.ts");
+    await startListening(kitchen, optionValue(options, "wake-words"));
+  }
+  const host = {
+    session: kitchen.session,
+    lines: kitchen.lines,
+    onChange: kitchen.onChange,
+    status: kitchen.status,
+    close,
+  };
+  const io = { stdin: process.stdin, stdout: process.stdout };
+  if (plain) {
+    const { runPlain } = await import("../screen/plain.ts");
+    await runPlain(host, io);
+  } else {
+    const { runScreen } = await import("../screen/run-screen.tsx");
+    await runScreen(host, io);
+  }
+  await close();
+  return 0;
+}
+
+/** Closes once, whoever asks first. */
+function closer(kitchen: LiveKitchen): () => Promise<void> {
+  let closing: Promise<void> | undefined;
+  return () => {
+    closing ??= kitchen.close();
+    return closing;
+  };
+}
+
+/** The terminal going away, or being asked to end, closes the log in order. */
+function catchSignals(close: () => Promise<void>): void {
+  for (const [signal, status] of [
+    ["SIGTERM", 143],
+    ["SIGHUP", 129],
+  ] as const) {
+    process.on(signal, () => {
+      void close().finally(() => process.exit(status));
+    });
+  }
+  // A terminal that is gone cannot be written to; the log still can.
+  for (const stream of [process.stdout, process.stderr]) {
+    stream.on("error", () => {
+      void close().finally(() => process.exit(0));
+    });
+  }
+}
+
+/** A second program on the same data hands its words to the first. */
+async function talkToTheOther(machine: Machine, why: string): Promise<number> {
+  process.stderr.write(`brinebell: ${why}\nWhat you type here goes to that kitchen.\n`);
+  let status = 0;
+  for await (const line of createInterface({ input: process.stdin })) {
+    const words = line.trim();
+    if (words === "") continue;
+    const reply = await tell(machine.folder, words);
+    if (!reply.ok) {
+      process.stderr.write(`brinebell: ${reply.message}\n`);
+      status = 3;
+      continue;
+    }
+    for (const answer of reply.lines) process.stdout.write(`${answer}\n`);
+  }
+  return status;
 }

@@ -160,7 +160,22 @@ const COMMANDS: Record<string, { about: string; run: Runner }> = {
 };
 
 async function recipeIo(machine: Machine): Promise<import("./recipe-io.ts").RecipeIo> {
-  return { library: machine.library, readFile: machine.readFile };
+  const kitchen = await keptKitchen(machine.folder);
+  return { library: machine.library, readFile: machine.readFile, ...(kitchen ? { kitchen } : {}) };
+}
+
+/** What the journal says of this kitchen, where there is one; a call's own options go before it. */
+async function keptKitchen(folder: string): Promise<import("./recipe-io.ts").RecipeIo["kitchen"]> {
+  const { existsSync } = await import("node:fs");
+  if (!existsSync(folder)) return undefined;
+  const { readKitchen } = await import("../session/read-kitchen.ts");
+  const { altitudeFt, canners } = readKitchen(folder).state.kitchen;
+  const [first] = canners;
+  return {
+    ...(altitudeFt === null ? {} : { altitudeFt }),
+    ...(first?.gauge ? { gauge: first.gauge.kind } : {}),
+    ...(first ? { cannerHolds: first.holds } : {}),
+  };
 }
 
 function print(line: string): void {

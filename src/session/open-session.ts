@@ -87,7 +87,8 @@ export function openSession(parts: OpenParts): OpenedSession {
   });
   const running = runningNow(state);
   session.greet([...told, ...(running ? [{ rank: "prompt" as const, text: running }] : [])]);
-  const damaged = opened.found === "damaged" || opened.found === "newer";
+  const damaged = opened.found === "damaged";
+  if (damaged) session.offerFreshFile();
   return { session, notices: opened.notices, damaged };
 }
 

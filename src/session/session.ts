@@ -70,6 +70,7 @@ export class Session {
   private commands = 0;
   private failingSince: number | undefined;
   private failedEvents = 0;
+  private sealed = false;
   private stopTick: (() => void) | undefined;
   private collected: Line[] = [];
 
@@ -143,6 +144,24 @@ export class Session {
     return this.reply(refused);
   }
 
+  /** Facts a command of the program was asked to write down, answered like any report. */
+  setDown(facts: DatedFact[]): Reply {
+    this.collected = [];
+    const now = this.passTime();
+    const dated = facts.map((fact) => ({ ...fact, t: now }));
+    this.carryOut(dated, `c${this.nextCommand(now)}`, now);
+    this.ask();
+    return this.reply(false);
+  }
+
+  /** The journal's file is damaged and sealed: asks whether to go on in a fresh one. */
+  offerFreshFile(): void {
+    this.sealed = true;
+    this.tell("asked", FRESH_FILE);
+    this.voice("prompt", FRESH_FILE);
+    this.flush();
+  }
+
   /** Starts the wake-ups. */
   start(): void {
     this.tick();
@@ -199,6 +218,13 @@ export class Session {
     this.flush();
   }
 
+  private goOnInFreshFile(): boolean {
+    const begun = this.parts.journal.continueInFreshFile();
+    this.sealed = !begun.ok;
+    this.say("answer", begun.ok ? "Going on in a fresh file." : `No: ${begun.message}`);
+    return !begun.ok;
+  }
+
   private reply(refused: boolean): Reply {
     this.arm();
     const lines = this.flush().filter((line) => line.kind !== "heard");
@@ -218,6 +244,7 @@ export class Session {
       }
       if (!survives(this.pending)) this.pending = undefined;
     }
+    if (this.sealed && command.intent === "yes") return this.goOnInFreshFile();
     if (command.intent === "repeat") return this.repeat(command);
     return this.follow(this.decided({ command }, now), command, now);
   }
@@ -437,5 +464,8 @@ export class Session {
     return lines;
   }
 }
+
+const FRESH_FILE =
+  "The log is damaged and kept as it is, for reading only. Shall I go on in a fresh file? Until then nothing is recorded.";
 
 const NOT_RECORDED = "This is not recorded: the log cannot be written just now.";

@@ -1,0 +1,142 @@
+/**
+ * The kitchen on a real machine: real clock, disk and voice around one session, with the lock that
+ * makes it the only writer and the socket that lets others hand it words.
+ */
+
+import { takeLock } from "../journal/lock.ts";
+import { realDisk } from "../journal/real-disk.ts";
+import type { Library } from "../recipe/library.ts";
+import { chooseVoice } from "../voice/choose-voice.ts";
+import { Speaker } from "../voice/speaker.ts";
+import { terminalBell } from "../voice/terminal-bell.ts";
+import { type OpenedSession, openSession } from "./open-session.ts";
+import { realClock } from "./real-clock.ts";
+import type { Line, Session } from "./session.ts";
+import { openTellServer, type TellServer } from "./tell-server.ts";
+
+export type LiveParts = {
+  folder: string;
+  library: Library;
+  version: string;
+  /** Writes to the terminal, for the bell. */
+  ring: (text: string) => void;
+  /** False for a kitchen without a voice (`--silent`). */
+  speaks: boolean;
+};
+
+export type LiveKitchen = {
+  session: Session;
+  /** The conversation of this sitting. */
+  lines: Line[];
+  damaged: boolean;
+  onChange(listener: () => void): () => void;
+  status(): { voice?: string; listening?: string };
+  setListening(status: string | undefined): void;
+  isSpeaking(): boolean;
+  onSpeaking(listener: (speaking: boolean) => void): void;
+  /** Writes that it closes, gives the lock back, stops speaking. */
+  close(): Promise<void>;
+};
+
+export type LiveAnswer =
+  | { ok: true; kitchen: LiveKitchen }
+  | { ok: false; why: "held"; message: string }
+  | { ok: false; why: "disk"; message: string };
+
+/** Lines of the conversation kept for the screen. */
+const LINES_KEPT = 500;
+
+export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
+  const disk = realDisk();
+  const clock = realClock();
+  const { bootId, wallMs } = clock.read();
+  const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
+  const lock = takeLock(disk, parts.folder, self);
+  if (!lock.ok)
+    return { ok: false, why: lock.why === "held" ? "held" : "disk", message: lock.message };
+  const lines: Line[] = [];
+  const listeners = new Set<() => void>();
+  const speakingListeners = new Set<(speaking: boolean) => void>();
+  const status: { voice?: string; listening?: string } = {};
+  let speaking = false;
+  const changed = () => {
+    for (const listener of listeners) listener();
+  };
+  let opened: OpenedSession | undefined;
+  const { engine, advice } = parts.speaks
+    ? chooseVoice({ platform: process.platform, searchPath: process.env.PATH ?? "" })
+    : { engine: undefined, advice: "" };
+  const notice = (text: string) => opened?.session.notice(text);
+  const speaker = new Speaker({
+    engine,
+    bell: parts.speaks ? terminalBell(parts.ring) : { ring: () => {} },
+    clock,
+    advice,
+    onProblem: (message) => {
+      status.voice = message;
+      if (parts.speaks) setImmediate(() => notice(message));
+    },
+    onRecovered: () => {
+      delete status.voice;
+    },
+    onSpeaking: (on) => {
+      speaking = on;
+      for (const listener of speakingListeners) listener(on);
+    },
+  });
+  opened = openSession({
+    clock,
+    disk,
+    folder: parts.folder,
+    voice: speaker,
+    library: parts.library,
+    version: parts.version,
+    rehearsal: false,
+    owns: () => lock.lock.owns(),
+    onLines: (added) => {
+      lines.push(...added);
+      if (lines.length > LINES_KEPT) lines.splice(0, lines.length - LINES_KEPT);
+      changed();
+    },
+  });
+  const { session, damaged } = opened;
+  for (const problem of parts.library.problems) session.notice(`A recipe was left out: ${problem}`);
+  const server = await answerOthers(parts.folder, () => lock.lock.owns(), session);
+  session.start();
+  return {
+    ok: true,
+    kitchen: {
+      session,
+      lines,
+      damaged,
+      onChange(listener) {
+        listeners.add(listener);
+        return () => listeners.delete(listener);
+      },
+      status: () => ({ ...status }),
+      setListening(text) {
+        if (text === undefined) delete status.listening;
+        else status.listening = text;
+        changed();
+      },
+      isSpeaking: () => speaking,
+      onSpeaking: (listener) => speakingListeners.add(listener),
+      async close() {
+        session.close();
+        lock.lock.release();
+        await Promise.all([server?.close(), speaker.close()]);
+      },
+    },
+  };
+}
+
+async function answerOthers(
+  folder: string,
+  owns: () => boolean,
+  session: Session,
+): Promise<TellServer | undefined> {
+  const answer = await openTellServer(folder, owns, (words) => session.hear(words));
+  if (answer.ok) return answer.server;
+  session.notice(`Other programs cannot hand words to this kitchen: ${answer.message}`);
+  return undefined;
+}

@@ -1,0 +1,58 @@
+/** A sitting of a moment, without voice or screen, for commands that write something down. */
+import { takeLock } from "../journal/lock.ts";
+import { realDisk } from "../journal/real-disk.ts";
+import type { VoicePort } from "../ports/voice.ts";
+import type { Library } from "../recipe/library.ts";
+import { openSession } from "./open-session.ts";
+import { realClock } from "./real-clock.ts";
+import type { Session } from "./session.ts";
+
+/** Says nothing to nobody. */
+export const SILENT: VoicePort = {
+  say() {},
+  cancel() {},
+  hush() {},
+  adjust: () => ({ rate: 1, volume: 1 }),
+  idle: () => Promise.resolve(),
+  close: () => Promise.resolve(),
+};
+
+export type ShortAnswer<T> =
+  | { ok: true; value: T }
+  | { ok: false; why: "held" | "disk"; message: string };
+
+/** Opens the folder as its only writer, does one thing, and closes again. */
+export function inShortSession<T>(
+  folder: string,
+  library: Library,
+  version: string,
+  act: (session: Session) => T,
+): ShortAnswer<T> {
+  const disk = realDisk();
+  const clock = realClock();
+  const { bootId, wallMs } = clock.read();
+  const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
+  const lock = takeLock(disk, folder, self);
+  if (!lock.ok)
+    return { ok: false, why: lock.why === "held" ? "held" : "disk", message: lock.message };
+  try {
+    const { session } = openSession({
+      clock,
+      disk,
+      folder,
+      voice: SILENT,
+      library,
+      version,
+      rehearsal: false,
+      owns: () => lock.lock.owns(),
+      onLines: () => {},
+    });
+    const value = act(session);
+    const unwritten = session.notRecorded;
+    session.close();
+    if (unwritten) return { ok: false, why: "disk", message: "the journal cannot be written" };
+    return { ok: true, value };
+  } finally {
+    lock.lock.release();
+  }
+}
