@@ -85,6 +85,22 @@ export type SlotsOf = {
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };
   opened: Targeted & { count?: number; size?: SpokenJarSize };
+  /** Liked better than `over`, where that was said; `taster` is who said so. */
+  prefer: Targeted & { over?: string; taster?: string };
+  /** Where the jars of a batch now stand. */
+  place: Targeted & { place: string };
+  /** Seed put away; everything but the crop may be unknown. Weight in grams. */
+  "seed-saved": {
+    crop: string;
+    variety?: string;
+    isolation?: string;
+    fermentDays?: number;
+    dryWeightG?: number;
+    storage?: string;
+    batch?: string;
+  };
+  /** A germination test: so many sprouted of so many, after so many days. */
+  germination: { seed: string; sprouted: number; of: number; days?: number };
   "timer-set": { minutes: number; label?: string };
   "timer-add": Targeted & { minutes: number };
   "timer-cancel": Targeted;

@@ -124,11 +124,17 @@ export function decideAcknowledge(deciding: Deciding): Outcome {
   return done({ type: "acknowledged", keys: [key], t: now });
 }
 
-/** A batch that is on the shelf, by name; the newest where several match. */
-function shelved(deciding: Deciding, target: string | undefined): Batch | Outcome {
+/** A finished or running batch by name, asked for where several match that pass the test. */
+export function shelved(
+  deciding: Deciding,
+  target: string | undefined,
+  test: (batch: Batch) => boolean = () => true,
+): Batch | Outcome {
   const { state, wish } = deciding;
   if (target === undefined) return refused("Of which batch?");
-  let list = findBatches(state, target, true).filter((batch) => batch.state !== "abandoned");
+  const named = findBatches(state, target, true).filter((batch) => batch.state !== "abandoned");
+  const fitting = named.filter(test);
+  let list = fitting.length > 0 ? fitting : named.slice(0, 1);
   if (wish.chosen) {
     const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
     list = list.filter((batch) => ids.has(batch.id));
@@ -146,7 +152,8 @@ function shelved(deciding: Deciding, target: string | undefined): Batch | Outcom
 
 export function decideOpened(deciding: Deciding): Outcome {
   const slots = deciding.wish.command.slots as { count?: number; target?: string };
-  const batch = shelved(deciding, slots.target);
+  const holds = (one: Batch) => onShelf(deciding.state, one) > 0;
+  const batch = shelved(deciding, slots.target, holds);
   if ("kind" in batch) return batch;
   const count = slots.count ?? 1;
   const left = onShelf(deciding.state, batch);

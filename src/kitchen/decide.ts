@@ -44,6 +44,7 @@ import {
   decideTimerSet,
 } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
+import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideBoiling, decideBoilLost, decideDone, decideKey } from "./decide-stages.ts";
 import type { DatedFact, KitchenEvent } from "./events.ts";
 import { apply, fork } from "./evolve.ts";
@@ -99,6 +100,10 @@ const DECIDERS: Record<Intent, Decider> = {
   answer: decideAnswer,
   taste: decideTaste,
   opened: decideOpened,
+  prefer: decidePrefer,
+  place: decidePlace,
+  "seed-saved": decideSeedSaved,
+  germination: decideGermination,
   "timer-set": decideTimerSet,
   "timer-add": decideTimerAdd,
   "timer-cancel": decideTimerCancel,

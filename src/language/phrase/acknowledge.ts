@@ -163,7 +163,14 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     case "altitude-doubt":
       return `That does not fit the altitude I have. Check the thermometer, and tell me the altitude if it is wrong.`;
     case "tasted":
+    case "preferred":
       return "Tasting noted.";
+    case "jars-moved":
+      return `Noted: in the ${fact.place}.`;
+    case "seed-saved":
+      return `Seed lot ${fact.seed} noted.`;
+    case "germination":
+      return "Germination noted.";
     case "jar-opened":
       return fact.spoiled
         ? "Taken off the shelf. Do not taste it. Low-acid food and tomatoes: boil half an hour under water before you throw them out, and wash what it touched."

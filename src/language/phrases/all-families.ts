@@ -5,6 +5,7 @@ import { LISTS } from "./lists.ts";
 import { ORDER_LISTS, ORDERS } from "./orders.ts";
 import { PLACE_REPORTS } from "./place-reports.ts";
 import { QUESTION_LISTS, QUESTIONS } from "./questions.ts";
+import { SHELF_LISTS, SHELF_REPORTS } from "./shelf-reports.ts";
 
 /**
  * Every family in the order of preference: where two phrases fit equally well the earlier wins.
@@ -15,6 +16,7 @@ export const FAMILIES: readonly Family[] = [
   ...JAR_REPORTS,
   ...PLACE_REPORTS,
   ...ORDERS,
+  ...SHELF_REPORTS,
 ];
 
 /** Every shared list by its name. */
@@ -24,4 +26,5 @@ export const ALL_LISTS: Readonly<Record<string, readonly string[]>> = {
   ...JAR_LISTS,
   ...ORDER_LISTS,
   ...QUESTION_LISTS,
+  ...SHELF_LISTS,
 };
