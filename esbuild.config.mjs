@@ -1,7 +1,13 @@
 // Builds the program: one small entry, everything else in chunks that load when needed.
 import { createHash } from "node:crypto";
 import { chmodSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { build } from "esbuild";
+
+const esbuild = await import("esbuild").catch(() => undefined);
+if (!esbuild) {
+  console.error("esbuild is not installed (npm install without --omit=dev brings it): not built");
+  process.exit(0);
+}
+const { build } = esbuild;
 
 const { version } = JSON.parse(readFileSync("package.json", "utf8"));
 
@@ -25,6 +31,7 @@ await build({
   format: "esm",
   platform: "node",
   target: "node20",
+  jsx: "automatic",
   minify: true,
   legalComments: "none",
   external: ["koffi"],
