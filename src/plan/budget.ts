@@ -27,3 +27,12 @@ export class Budget {
     return elapsedMs !== undefined && limitMs !== undefined && elapsedMs() >= limitMs * share;
   }
 }
+
+/** A share of an effort, its time counted from now. */
+export function shareOf(effort: Effort, share: number): Effort {
+  const { elapsedMs, limitMs, random } = effort;
+  const base = { random, nodeBudget: Math.ceil(effort.nodeBudget * share) };
+  if (elapsedMs === undefined || limitMs === undefined) return base;
+  const from = elapsedMs();
+  return { ...base, elapsedMs: () => elapsedMs() - from, limitMs: limitMs * share };
+}

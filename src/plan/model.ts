@@ -48,6 +48,8 @@ export type Effort = {
   /** Milliseconds since the call began, and the limit; an outer limit only. */
   elapsedMs?: () => number;
   limitMs?: number;
+  /** A plan to start from; ignored where it breaks a rule of the project. */
+  known?: Schedule;
 };
 
 /** A small set that cannot be kept together; where nothing smaller was proved, all that may matter. */

@@ -21,7 +21,7 @@ export function solve(project: Project, effort: Effort): Solution {
   const sums: Sum[] = wishes.flatMap((wish) =>
     wish.kind === "sum" ? [{ weights: weightsOf(wish, problem) }] : [],
   );
-  let plan: Int32Array | null = null;
+  let plan: Int32Array | null = knownPlan(project, problem, effort.known);
   let proved = true;
   let lowerBound = 0;
   let sumsSeen = 0;
@@ -43,6 +43,11 @@ export function solve(project: Project, effort: Effort): Solution {
     } else sums[target]!.most = outcome.value;
   }
   return found(project, problem, plan!, proved, lowerBound, budget.used);
+}
+
+function knownPlan(project: Project, problem: Problem, known: Schedule | undefined) {
+  if (!known || violations(project, known).length > 0) return null;
+  return Int32Array.from(problem.ids, (id) => known[id]!);
 }
 
 /** Naming what stands in the way may take as long again as finding out that something does. */

@@ -1,0 +1,107 @@
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { shareOf } from "./budget.ts";
+import { type KitchenProject, kitchenProject, type PlacedStep } from "./kitchen-project.ts";
+import type { Effort, Objective, Project, Schedule, Solution } from "./model.ts";
+import { whatLimits } from "./plan-limits.ts";
+import { whatStandsInTheWay } from "./plan-obstacles.ts";
+import type { KitchenPlan, PlanRequest, PlanTask } from "./plan-request.ts";
+import { solve } from "./solve.ts";
+
+/** A calm day without a wished finish may be this much longer than the shortest. */
+const CALM_STRETCH = 1.15;
+
+/**
+ * Plans several batches over one kitchen: feasible first, then the wished finish, then (calm) few
+ * idle waits before the length or (short) the length before idle waits. The answer carries
+ * sentences on what limits the day or stands in the way. Throws a RangeError on a malformed
+ * request, naming the batch.
+ */
+export function planKitchen(request: PlanRequest, effort: Effort): KitchenPlan {
+  const kitchen = kitchenProject(request);
+  const shortest = solve(kitchen.project, shareOf(effort, 0.45));
+  if (shortest.status === "infeasible" || shortest.status === "unknown")
+    return withoutPlan(request, kitchen, shortest, effort);
+  const calm = (request.prefer ?? (request.finishByMs === undefined ? "short" : "calm")) === "calm";
+  const chosen = calm ? calmest(kitchen.project, shortest, shareOf(effort, 0.25)) : shortest;
+  const tasks = tasksOf(request, kitchen, chosen.starts);
+  const grid = kitchen.gridMinutes;
+  return {
+    feasible: true,
+    proved: calm ? chosen.status === "optimal" : shortest.lowerBound === shortest.makespan,
+    startMs: request.startMs,
+    finishMs: request.startMs + chosen.makespan * grid * MINUTE_MS,
+    minutes: chosen.makespan * grid,
+    atLeastMinutes: shortest.lowerBound * grid,
+    idleMinutes: idleSteps(kitchen, chosen.starts) * grid,
+    tasks,
+    why: whatLimits(request, tasks, shortest, shareOf(effort, 0.3)),
+  };
+}
+
+function calmest(project: Project, shortest: Solution, effort: Effort): Solution {
+  const [length, idle] = project.objectives as [Objective, Objective];
+  const deadline = project.deadline ?? Math.floor(shortest.makespan * CALM_STRETCH);
+  const wish = { ...project, deadline, objectives: [idle, length] };
+  return solve(wish, { ...effort, known: shortest.starts });
+}
+
+function withoutPlan(
+  request: PlanRequest,
+  kitchen: KitchenProject,
+  solution: Solution,
+  effort: Effort,
+): KitchenPlan {
+  return {
+    feasible: false,
+    proved: solution.status === "infeasible",
+    startMs: request.startMs,
+    finishMs: request.startMs,
+    minutes: 0,
+    atLeastMinutes: solution.lowerBound * kitchen.gridMinutes,
+    idleMinutes: 0,
+    tasks: [],
+    why: whatStandsInTheWay(request, kitchen, solution, shareOf(effort, 0.5)),
+  };
+}
+
+/** When the task of a step ends: a stage with a window goes on until what follows it begins. */
+function endOf(placed: PlacedStep, starts: Schedule): number {
+  const start = starts[placed.activity]!;
+  const end = start + placed.length;
+  if (!placed.step.window || placed.step.endedMs !== undefined) return end;
+  if (placed.followers.length === 0) return end;
+  return Math.max(end, Math.min(...placed.followers.map((follower) => starts[follower]!)));
+}
+
+function tasksOf(request: PlanRequest, kitchen: KitchenProject, starts: Schedule): PlanTask[] {
+  const at = (slot: number) => request.startMs + slot * kitchen.gridMinutes * MINUTE_MS;
+  const tasks = kitchen.placed.map((placed): PlanTask => {
+    const { step, attended } = placed;
+    const start = starts[placed.activity]!;
+    const task: PlanTask = {
+      batch: step.batch,
+      stage: step.stage,
+      kind: step.kind,
+      startMs: step.startedMs ?? at(start),
+      endMs: step.endedMs ?? at(endOf(placed, starts)),
+      uses: [...step.uses],
+      hands: attended.length > 0,
+      attended: attended.map(([offset, length]) => [
+        at(start + offset),
+        at(start + offset + length),
+      ]),
+    };
+    return step.load === undefined ? task : { ...task, load: step.load };
+  });
+  return tasks.sort((a, b) => a.startMs - b.startMs || a.endMs - b.endMs);
+}
+
+/** Steps of the grid between the end of stages and the start of what follows them, in all. */
+function idleSteps(kitchen: KitchenProject, starts: Schedule): number {
+  let idle = 0;
+  for (const placed of kitchen.placed) {
+    const end = starts[placed.activity]! + placed.length;
+    for (const follower of placed.followers) idle += Math.max(0, starts[follower]! - end);
+  }
+  return idle;
+}

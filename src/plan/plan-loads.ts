@@ -1,0 +1,75 @@
+import type { PlanAfter, PlanBatch, PlanStage } from "./plan-request.ts";
+
+/** A maximum of up to this many minutes is a short window: it has to be met on the run. */
+export const SHORT_WINDOW_MINUTES = 30;
+
+/** A stage as it is planned: of a batch, and of one of its loads where there are several. */
+export type PlanStep = PlanStage & {
+  batch: string;
+  /** The stage's own id, without the load. */
+  stage: string;
+  load?: number;
+};
+
+/**
+ * The stages of a batch with those of the canner repeated for every load: the canner's own
+ * stage, what is tied to it by short windows before it (a hot pack is filled just in time), and
+ * all that follows. Filling and handwork are shared out by jars.
+ */
+export function stepsOf(batch: PlanBatch): PlanStep[] {
+  const { count, perLoad } = batch.jars ?? { count: 1, perLoad: 1 };
+  if (!(perLoad > 0)) throw new RangeError(`${batch.label}: a load takes ${perLoad} jars`);
+  const loads = Math.max(1, Math.ceil(count / perLoad));
+  const single = (stage: PlanStage) => ({ ...stage, batch: batch.id, stage: stage.id });
+  if (loads === 1) return batch.stages.map(single);
+  const repeated = repeatedStages(batch.stages);
+  return batch.stages.flatMap((stage): PlanStep[] => {
+    if (!repeated.has(stage.id)) return [single(stage)];
+    return Array.from({ length: loads }, (_, l) => {
+      const share = Math.min(perLoad, count - l * perLoad) / count;
+      return {
+        ...forLoad(stage, share),
+        id: loadId(stage.id, l + 1),
+        batch: batch.id,
+        stage: stage.id,
+        load: l + 1,
+        after: stage.after.map((link) => linkForLoad(link, repeated, l + 1)),
+      };
+    });
+  });
+}
+
+/** The id of a stage's step for one load. */
+export function loadId(stage: string, load: number): string {
+  return `${stage}@${load}`;
+}
+
+function forLoad(stage: PlanStage, share: number): PlanStage {
+  if (stage.kind !== "fill" && stage.kind !== "hands-on") return stage;
+  const { p90Minutes, ...rest } = stage;
+  const scaled = { ...rest, minutes: stage.minutes * share };
+  return p90Minutes === undefined ? scaled : { ...scaled, p90Minutes: p90Minutes * share };
+}
+
+function linkForLoad(link: PlanAfter, repeated: ReadonlySet<string>, load: number): PlanAfter {
+  return repeated.has(link.stage) ? { ...link, stage: loadId(link.stage, load) } : link;
+}
+
+function repeatedStages(stages: readonly PlanStage[]): Set<string> {
+  const repeated = new Set(stages.filter((s) => s.uses.includes("canner")).map((s) => s.id));
+  for (let size = -1; size !== repeated.size; ) {
+    size = repeated.size;
+    for (const stage of stages) {
+      if (!repeated.has(stage.id)) continue;
+      for (const { stage: before, atMostMinutes } of stage.after)
+        if (atMostMinutes !== undefined && atMostMinutes <= SHORT_WINDOW_MINUTES)
+          repeated.add(before);
+    }
+  }
+  for (let size = -1; size !== repeated.size; ) {
+    size = repeated.size;
+    for (const stage of stages)
+      if (stage.after.some(({ stage: before }) => repeated.has(before))) repeated.add(stage.id);
+  }
+  return repeated;
+}
