@@ -49,14 +49,32 @@ const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
   opened: new Set(["used"]),
 };
 
+/** Other statements that are none when they end in a question mark. */
+const STATEMENTS: ReadonlySet<Intent> = new Set<Intent>([
+  "disposition",
+  "altitude",
+  "taste",
+  "correct-time",
+  "begin",
+  "abandon",
+  "yes",
+  "no",
+]);
+
 /** True where the words ask, wish, doubt or plan, whatever they matched. */
 export function isNoReport(said: Utterance, intent: Intent): boolean {
+  if (said.asked && STATEMENTS.has(intent)) return !isRequest(said);
   if (!REPORTS.has(intent)) return false;
   if (said.asked) return true;
   const allowed = ALLOWED[intent];
   if (said.words.some(({ word }) => DOUBT.has(word) && !allowed?.has(word))) return true;
   const [first, second] = said.words;
   return first !== undefined && ASKING.has(first.word) && SUBJECTS.has(second?.word ?? "");
+}
+
+/** "Can we start the beets?" asks for it to be done. */
+function isRequest(said: Utterance): boolean {
+  return /^(can|could|would|will|shall|may|how|why|please)$/.test(said.words[0]?.word ?? "");
 }
 
 /**

@@ -40,7 +40,8 @@ const REFUSED = wordSet(
   "minute later tonight until before after love hate eat ate sunday monday tuesday wednesday",
   "thursday friday saturday winter summer fall spring season time hour hours day days you your",
   "they he she mother grandmother neighbor tasted taste good better best sick tired lids open",
-  "opened reminder market store buy bought sell sold done finished out boiling boil sealed but",
+  "opened reminder market store buy need needs look looks bought sell sold done finished",
+  "out boiling boil sealed but",
   "let us start begin want going go do make making can to be like would tell said say says note",
   "remind jar jars pints pint quarts quart",
 );
@@ -137,6 +138,7 @@ export function lotAt(
     }
     const word = wordAt(within, next);
     if (REFUSED.has(word)) return undefined;
+    if (word.length > 4 && word.endsWith("ing")) return undefined;
     if (!EMPTY.has(word)) loose.push(next);
     next += 1;
   }

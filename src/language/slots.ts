@@ -13,6 +13,8 @@ import type { Utterance } from "./words.ts";
 /** Each word an open slot takes costs this much, so that closed phrases win. */
 const OPEN_WORD_COST = 0.3;
 const TEXT_WORD_COST = 0.05;
+/** A name of nothing but a timer is rather meant where timers are spoken of. */
+const TIMER_COST = 0.2;
 const FUZZY_COST = 0.5;
 /** Below and above, a bare number is no reading of a thermometer in a kitchen. */
 const THERMOMETER = { from: 60, to: 450 };
@@ -29,6 +31,10 @@ function isMore(said: Utterance, at: number, next: number): boolean {
 
 function hasMore(said: Utterance, at: number, next: number): boolean {
   return said.words.slice(at, next).some(({ word }) => /^(more|another|extra)$/.test(word));
+}
+
+function isTimerOnly({ meaning }: Target): boolean {
+  return meaning.timers.length > 0 && meaning.batches.length + meaning.recipes.length === 0;
 }
 
 type Reader = (at: number) => SlotMatch[];
@@ -66,7 +72,7 @@ function targetReaders(
     targetsAt(said.words, at, names, plain).map(({ value, next }) => ({
       value,
       next,
-      cost: value.exact ? 0 : FUZZY_COST,
+      cost: (value.exact ? 0 : FUZZY_COST) + (isTimerOnly(value) ? TIMER_COST : 0),
     }));
   const label: Reader = (at) =>
     labelsAt(said.words, at).map(({ value, next }) => ({
@@ -82,12 +88,11 @@ function targetReaders(
     });
     return [...closed(at), ...named];
   };
-  const ours: Reader = (at) =>
-    closed(at).filter(({ value }) => {
-      const { batches, timers } = (value as Target).meaning;
-      return batches.length + timers.length > 0;
-    });
-  return { target: closed, open, timer: open, thing: label, ours };
+  const knownTimer: Reader = (at) =>
+    closed(at)
+      .filter(({ value }) => isTimerOnly(value as Target))
+      .map((match) => ({ ...match, cost: match.cost - TIMER_COST }));
+  return { target: closed, open, timer: open, thing: label, "known-timer": knownTimer };
 }
 
 function timeReaders(said: Utterance, context: Context): Record<string, Reader> {
@@ -218,8 +223,8 @@ export function slotReader(
 
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
-  "target ours open timer thing past lasting ago moment future duration length more text pinged",
-  "asked lot number count whole temperature jars size scores",
+  "target known-timer open timer thing past lasting ago moment future duration length more text",
+  "pinged asked lot number count whole temperature jars size scores",
 ]
   .join(" ")
   .split(" ");

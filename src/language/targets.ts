@@ -21,6 +21,7 @@ export type Names = {
   /** Recipes by what they sound like. */
   byKey: Map<string, Entry[]>;
   things: Set<string>;
+  /** How many batches and timers those are. */
   running: number;
 };
 
@@ -43,6 +44,7 @@ const HEADS = new Set([
 const LONGEST_NAME = 7;
 /** From this many consonants on, sounding the same is enough to be the same. */
 const LONG_KEY = 4;
+const LONG_NAME = 9;
 
 function simplify(name: string): string {
   return name
@@ -108,7 +110,11 @@ export function namesOf(context: Context): Names {
 
 function gatherNames(context: Context): Names {
   const recipes = namesOfRecipes(context.recipes);
-  const names: Names = { ...emptyNames(), byKey: recipes.byKey, running: context.running.length };
+  const names: Names = {
+    ...emptyNames(),
+    byKey: recipes.byKey,
+    running: context.running.length + context.timers.length,
+  };
   const own: Names = emptyNames();
   for (const batch of context.running) enterBatch(own, recipes, batch);
   for (const timer of context.timers) enter(own, timer.label, "timers", timer.id);
@@ -188,7 +194,7 @@ export function fuzzyAt(
       return { value: entry, next: at + count };
     }
     if (said.length < 4) continue;
-    const near = nearest(said, names.fuzzy, allowance(said, names.fuzzy.length));
+    const near = nearest(said, names.fuzzy, allowance(said, names.running));
     if (near) return { value: near, next: at + count };
     const alike = names.byKey.get(soundKey(said)) ?? [];
     const bySound = begun && soundKey(said).length >= LONG_KEY;
@@ -216,20 +222,32 @@ function allPlain(
   return true;
 }
 
-/** The one nearest name within the limit; none where two are equally near and differ. */
+/** Long names that sound the same may be spelled this much further apart. */
+const SAME_SOUND = 2;
+
+/** The one nearest name within the limit; none where two that differ in meaning are as near. */
 function nearest(said: string, entries: readonly Entry[], limit: number): Entry | undefined {
   let best: Entry | undefined;
+  let tied = false;
   let least = limit + 1;
-  const sound = soundKey(said)[0];
+  const key = soundKey(said);
   for (const entry of entries) {
-    if (entry.name[0] !== said[0] && entry.key[0] !== sound) continue;
-    const distance = editDistance(said, entry.name, limit);
-    if (distance < least) {
-      best = entry;
-      least = distance;
-    }
+    if (entry.name[0] !== said[0] && entry.key[0] !== key[0]) continue;
+    const bonus = entry.key === key && said.length >= LONG_NAME ? SAME_SOUND : 0;
+    const distance = editDistance(said, entry.name, limit + bonus) - bonus;
+    if (distance > limit || distance > least) continue;
+    tied = distance === least && best !== undefined && !sameMeaning(best, entry);
+    if (distance === least && best) continue;
+    best = entry;
+    least = distance;
   }
-  return best;
+  return tied ? undefined : best;
+}
+
+function sameMeaning(a: Meaning, b: Meaning): boolean {
+  const ids = ({ recipes, batches, timers }: Meaning) =>
+    batches.length + timers.length > 0 ? [...batches, ...timers] : recipes;
+  return ids(a).join() === ids(b).join();
 }
 
 const NOTHING: Meaning = { recipes: [], batches: [], timers: [] };

@@ -308,8 +308,8 @@ export const ORDERS: readonly Family[] = [
         toss out|dispose of|junk|chuck out|scrap) <the-jars-closed>
       `,
       `
-        <the-jars-closed> (is|are|goes|go|has to|have to) [going|all] [go] (out|in the trash|in
-        the garbage|in the bin|to the compost|in the compost)
+        <the-jars-closed> (goes|go|has to go|have to go|is going|are going|should go) (out|
+        in the trash|in the garbage|in the bin|to the compost|in the compost)
       `,
       "[<the-jars-closed> is] (discard|discarded|thrown out|trash|garbage)",
     ],
@@ -521,7 +521,7 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "timer-cancel",
     phrases: [
-      "[<want>] (kill|cancel|stop|delete|clear|drop|end) [<the>] {target:ours}",
+      "[<want>] (kill|cancel|stop|delete|clear|drop|end) [<the>] {target:known-timer}",
       "(i am|we are) done with [<the>] [{target:timer}] timer",
       "[<the>] {target:timer} timer is (done with|no longer needed|not needed)",
       "(stop|quit|no more) timing [<the>] {target:timer}",

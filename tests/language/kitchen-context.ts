@@ -1,0 +1,11 @@
+import { parseIso } from "../../src/kitchen/time.ts";
+import type { Context } from "../../src/language/context.ts";
+
+export const ZONE = "America/Denver";
+
+/** Saturday 2027-08-14 at 14:00 in the mountain kitchen, with nothing running unless given. */
+export function kitchenContext(given: Partial<Context> = {}): Context {
+  const nowMs = parseIso("2027-08-14T14:00:00", ZONE);
+  if (nowMs === undefined) throw new Error("the moment of the tests is no ISO time");
+  return { nowMs, zone: ZONE, recipes: [], running: [], timers: [], ...given };
+}
