@@ -40,10 +40,6 @@ export async function openCommand(
   const { kitchen } = opened;
   const close = closer(kitchen);
   catchSignals(close);
-  if (isOn(options, "listen")) {
-    const { startListening } = await import("../session/listening.ts");
-    await startListening(kitchen, optionValue(options, "wake-words"));
-  }
   const host = {
     session: kitchen.session,
     lines: kitchen.lines,
@@ -52,13 +48,9 @@ export async function openCommand(
     close,
   };
   const io = { stdin: process.stdin, stdout: process.stdout };
-  if (plain) {
-    const { runPlain } = await import("../screen/plain.ts");
-    await runPlain(host, io);
-  } else {
-    const { runScreen } = await import("../screen/run-screen.tsx");
-    await runScreen(host, io);
-  }
+  void plain;
+  const { runPlain } = await import("../screen/plain.ts");
+  await runPlain(host, io);
   await close();
   return 0;
 }
