@@ -1,5 +1,6 @@
 /** What is answered to a report: what was understood, and what follows from it. */
 import { clockOf } from "../../kitchen/agenda.ts";
+import { describe } from "../../kitchen/decide-corrections.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { jarCounts } from "../../kitchen/jars.ts";
@@ -105,8 +106,10 @@ function factSentence(told: Told, fact: DatedFact): string {
       const batch = state.batches[fact.owner];
       return batch ? `${upper(batchName(batch))}.` : "";
     }
-    case "withdrawn":
-      return "Taken back.";
+    case "withdrawn": {
+      const events = before.history.filter((event) => event.cmd === fact.target);
+      return `Taken back: ${describe(before, events)}.`;
+    }
     case "amended":
       return `Corrected: ${at(told, fact.t)}.`;
     case "note":
