@@ -18,6 +18,8 @@ import { boilingPointF } from "../reckon/boiling.ts";
 
 export type CookAction = { at: number; wish: Wish };
 
+/** An alarm that no work of the next minutes answers is answered by a word after this. */
+const ANSWER_MS = 2 * MINUTE_MS;
 const COME_UP_MINUTES = 20;
 const RECOVERY_MINUTES = 2;
 const READ_MINUTES = 5;
@@ -36,12 +38,15 @@ export function nextAction(
 ): CookAction | undefined {
   const answer = answers(state, now, demoAltitudeFt);
   if (answer) return answer;
-  const ringing = state.ringing.find((key) => state.timers[key] || state.reminders[key]);
-  if (ringing) return { at: now, wish: wish("acknowledge", {}, "got it") };
+  const [ringing] = state.ringing;
+  const heard: CookAction[] =
+    ringing === undefined
+      ? []
+      : [{ at: (state.due[ringing] ?? now) + ANSWER_MS, wish: wish("acknowledge", {}, "got it") }];
   const actions = activeOwners(state).flatMap((owner) =>
     isLoad(owner) ? loadActions(state, owner) : batchActions(state, owner, now),
   );
-  return actions.reduce<CookAction | undefined>(
+  return [...heard, ...actions].reduce<CookAction | undefined>(
     (best, one) => (best === undefined || one.at < best.at ? one : best),
     undefined,
   );

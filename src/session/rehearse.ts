@@ -147,9 +147,16 @@ export class Rehearsal {
     return undefined;
   }
 
+  /** Lets time pass from wake-up to wake-up, so that the voice can answer in between. */
   private async advance(ms: number): Promise<void> {
     await this.parts.pace?.(ms);
-    this.kitchen.clock.advance(ms);
+    for (let left = ms; left > 0; ) {
+      const next = this.kitchen.clock.untilNextTimer() ?? left;
+      const step = Math.min(left, Math.max(1, next));
+      this.kitchen.clock.advance(step);
+      left -= step;
+      await settled();
+    }
     this.passedMs += ms;
     await settled();
   }

@@ -38,13 +38,12 @@ export function dueSentence(state: State, item: DueItem): string {
     case "start":
       return `${name}: time to start to ${title}.`;
     case "min":
-      if (kind === "cool") return `${name} has cooled long enough. Check the seals.`;
-      if (kind === "cure") return `${name} is ready to open.`;
+      if (kind === "cool") return `${name}: cooled long enough. Check the seals.`;
+      if (kind === "cure") return `${name}: ready to open.`;
       return `${name}: ${title} has had ${durationWords((window?.minMinutes ?? 0) * MINUTE_MS)}. Say done when you go on.`;
     case "max":
-      if (kind === "cool")
-        return `${name} has stood a whole day. Check the seals now; a failed one can only be put back today.`;
-      if (kind === "store") return `${name} has been kept for its best time. Eat it soon.`;
+      if (kind === "cool") return `${name}: a whole day since they came out. Check the seals now.`;
+      if (kind === "store") return `${name}: past its best time on the shelf. Eat it soon.`;
       return `${name}: ${title} has had its longest, ${durationWords((window?.maxMinutes ?? 0) * MINUTE_MS)}. Go on now.`;
     case "end":
       return endSentence(name, item);
@@ -57,7 +56,7 @@ function halfway(load: Load, name: string): string {
   const method = load.terms?.method;
   if (method === "steam") return `${name}, halfway. Look at the steam column; keep the lid shut.`;
   if (method === "pressure") return `${name}, halfway. Look at the gauge.`;
-  return `${name}, halfway. Are the lids still covered? Top up with boiling water, around the jars.`;
+  return `${name}, halfway. See that the lids are still covered; top up with boiling water, around the jars.`;
 }
 
 function endSentence(name: string, item: DueItem): string {
