@@ -60,7 +60,7 @@ class Minimiser {
     if (breeder) this.breed(breeder, 300);
     else if (task.target === "length" && !task.known) this.insert();
     const network = networkOf(task.problem, task.sums);
-    if (!network) return { plan: null, value: -1, lowerBound: task.problem.horizon, proved: true };
+    if (!network) return this.outcome(task.problem.horizon, true);
     const objective = task.target === "length" ? network.end : network.sums[task.target]!;
     const weights = task.target === "length" ? undefined : task.sums[task.target]!.weights;
     const search = new Search(network, objective, task.budget, weights);
@@ -70,9 +70,13 @@ class Minimiser {
       this.raiseBound(search);
     }
     while (!search.exhausted && !task.budget.over()) this.round(network, search, breeder);
-    const proved = search.exhausted;
-    const lowerBound = proved && this.plan ? this.value : Math.min(search.lowerBound, this.value);
-    return { plan: this.plan, value: this.plan ? this.value : -1, lowerBound, proved };
+    return this.outcome(search.lowerBound, search.exhausted);
+  }
+
+  private outcome(lowerBound: number, proved: boolean): Outcome {
+    const { plan, value } = this;
+    if (!plan) return { plan, value: -1, lowerBound, proved };
+    return { plan, value, lowerBound: proved ? value : Math.min(lowerBound, value), proved };
   }
 
   private measure(starts: ArrayLike<number>): number {
@@ -145,14 +149,15 @@ class Minimiser {
   }
 
   private round(network: Network, search: Search, breeder: Breeder | null): void {
-    const { random, budget, problem } = this.task;
+    const { random, budget, problem, target } = this.task;
     if (breeder && this.breed(breeder, 50 * problem.count)) {
       search.hint(this.plan!);
       search.tighten(this.value - 1);
     }
     const before = search.best;
     const round = ++this.rounds;
-    if (this.plan && !breeder && budget.used > SETTLED && round % 4 === 0) {
+    const near = target === "length" ? budget.used > SETTLED && round % 4 === 0 : round % 3 > 0;
+    if (this.plan && !breeder && near) {
       const guide = neighbourhood(network, this.plan, this.groups, random);
       search.run(NEAR_CONFLICTS, false, guide, NO_TARGET);
     } else {

@@ -1,4 +1,4 @@
-import { localFields, MINUTE_MS } from "../kitchen/time.ts";
+import { DAY_MS, localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { formatMinutes } from "../recipe/duration.ts";
 import { shareOf } from "./budget.ts";
 import { kitchenProject } from "./kitchen-project.ts";
@@ -36,25 +36,24 @@ export function whatLimits(
     .map((use) => ({ ...use, load: minutesOf(use.spans) / use.units! }))
     .sort((a, b) => b.load - a.load)
     .slice(0, 2);
-  const why: string[] = [];
-  let saves = 0;
-  for (const { what, spans, units } of busiest) {
+  const savings = busiest.map(({ what, spans, units }) => {
     const richer = { ...request.resources, [what]: units! + 1 };
     const { project } = kitchenProject({ ...request, resources: richer });
     const lengthOnly = { ...project, objectives: [{ kind: "length" }] as const };
-    const share = 1 / busiest.length;
-    const again = solve(lengthOnly, { ...shareOf(effort, share), known: shortest.starts });
-    const saved = (shortest.makespan - again.makespan) * grid;
-    if (again.makespan < 0 || saved <= 0) continue;
-    const [from, to] = longestStretch(spans, units!);
-    const about = again.status === "optimal" ? "" : "at least ";
-    const sentence =
-      `${WORDS[what].busy} busy from ${clock(from, request.zone)} to ${clock(to, request.zone)}: ` +
-      `${WORDS[what].more} would save ${about}${formatMinutes(saved)}`;
-    if (saved > saves) why.unshift(sentence);
-    else why.push(sentence);
-    saves = Math.max(saves, saved);
-  }
+    const share = shareOf(effort, 1 / busiest.length);
+    const again = solve(lengthOnly, { ...share, known: shortest.starts });
+    const saved = (shortest.makespan - Math.max(0, again.makespan)) * grid;
+    return { what, saved, sure: again.status === "optimal", span: longestStretch(spans, units!) };
+  });
+  const why = savings
+    .filter(({ saved, sure }) => saved > 0 || !sure)
+    .sort((a, b) => b.saved - a.saved)
+    .map(({ what, saved, sure, span: [from, to] }) => {
+      const { busy, more } = WORDS[what];
+      const stretch = `${busy} busy from ${when(request, from)} to ${when(request, to)}`;
+      if (saved === 0) return `${stretch}; whether ${more} would help was not found out in time`;
+      return `${stretch}: ${more} would save ${sure ? "" : "at least "}${formatMinutes(saved)}`;
+    });
   return why.length > 0 ? why : [longestBatch(request, tasks)];
 }
 
@@ -115,8 +114,16 @@ function longestBatch(request: PlanRequest, tasks: readonly PlanTask[]): string 
   );
 }
 
-/** Wall time as `14:05`. */
-export function clock(ms: number, zone: string): string {
-  const { hour, minute } = localFields(ms, zone);
-  return `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
+/** The time of day as `14:05`, with how many days later where it is not the day of the start. */
+export function when(request: PlanRequest, ms: number): string {
+  const { hour, minute } = localFields(ms, request.zone);
+  const clock = `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
+  const days = dayNumber(ms, request.zone) - dayNumber(request.startMs, request.zone);
+  if (days <= 0) return clock;
+  return days === 1 ? `${clock} on the next day` : `${clock} ${days} days later`;
+}
+
+function dayNumber(ms: number, zone: string): number {
+  const { year, month, day } = localFields(ms, zone);
+  return Math.floor(Date.UTC(year, month - 1, day) / DAY_MS);
 }

@@ -1,8 +1,9 @@
-import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { formatMinutes } from "../recipe/duration.ts";
 import { shareOf } from "./budget.ts";
 import { type KitchenProject, kitchenProject } from "./kitchen-project.ts";
-import type { Effort, Solution } from "./model.ts";
-import { clock } from "./plan-limits.ts";
+import type { Effort, Lag, Solution } from "./model.ts";
+import { when } from "./plan-limits.ts";
 import type { PlanBatch, PlanRequest } from "./plan-request.ts";
 import { solve } from "./solve.ts";
 
@@ -17,7 +18,7 @@ export function whatStandsInTheWay(
     solution.status === "infeasible"
       ? [clashSentence(request, kitchen, solution)]
       : ["no plan was found in the time given; whether there is one is open"];
-  const tries = 2 * request.batches.length + 2;
+  const tries = 12;
   const attempt = (changed: PlanRequest) => finishOf(changed, shareOf(effort, 1 / tries));
   const { finishByMs: _, ...timeless } = request;
   if (request.finishByMs !== undefined) {
@@ -47,23 +48,53 @@ function finishOf(request: PlanRequest, effort: Effort): Finish | null {
   return { ms, proved: solution.status === "optimal" };
 }
 
-/** Leaves out one batch, else more and more from the end of the list. */
+/** Up to this many batches, leaving out each of them is tried. */
+const FEW_BATCHES = 5;
+
+/** Leaves out one batch; else as few as needed from the end of the list, or some loads of one. */
 function fewerBatches(
   request: PlanRequest,
   attempt: (changed: PlanRequest) => Finish | null,
 ): string | null {
   const { batches } = request;
-  if (batches.length < 2) return null;
+  if (batches.length < 2) return fewerLoads(request, attempt);
   const idle = batches.filter(({ stages }) => stages.every((s) => s.startedMs === undefined));
-  for (const left of idle) {
+  for (const left of idle.length <= FEW_BATCHES ? idle : []) {
     const finish = attempt({ ...request, batches: batches.filter((batch) => batch !== left) });
     if (finish) return `without ${left.label} it fits, done by ${when(request, finish.ms)}`;
   }
-  for (let keep = batches.length - 2; keep >= 1; keep--) {
+  let answer: string | null = null;
+  let fits = 0;
+  let tooMany = idle.length;
+  while (tooMany - fits > 1) {
+    const keep = (fits + tooMany) >> 1;
     const kept = batches.filter((batch) => !idle.includes(batch) || idle.indexOf(batch) < keep);
     const finish = attempt({ ...request, batches: kept });
+    if (finish) {
+      fits = keep;
+      const left = batches.filter((batch) => !kept.includes(batch));
+      const what =
+        left.length < kept.length ? `without ${list(left)} it fits` : `${list(kept)} would fit`;
+      answer = `${what}, done by ${when(request, finish.ms)}`;
+    } else tooMany = keep;
+  }
+  return answer;
+}
+
+/** The largest number of full loads of a single batch that fits. */
+function fewerLoads(
+  request: PlanRequest,
+  attempt: (changed: PlanRequest) => Finish | null,
+): string | null {
+  const [batch] = request.batches;
+  if (!batch?.jars) return null;
+  const { count, perLoad } = batch.jars;
+  const most = Math.ceil(count / perLoad) - 1;
+  for (let loads = most; loads >= 1 && loads > most - FEW_BATCHES; loads--) {
+    const jars = { count: loads * perLoad, perLoad };
+    const finish = attempt({ ...request, batches: [{ ...batch, jars }] });
     if (!finish) continue;
-    return `${list(kept)} would fit, done by ${when(request, finish.ms)}`;
+    return `${jars.count} jars of ${batch.label} would fit, done by ${when(request, finish.ms)}`;
   }
   return null;
 }
@@ -91,18 +122,29 @@ function clashSentence(
     ...(quiet ? ["the quiet hours"] : []),
   ];
   const beside = limits.length > 0 ? ` with ${limits.join(" and ")}` : "";
-  return `${parts.join(" and ")} cannot ${parts.length > 1 ? "all " : ""}be kept${beside}`;
+  const all = parts.length > 1 ? "all " : "";
+  const windows = windowWords(kitchen, conflict.lags);
+  return `${parts.join(" and ")} cannot ${all}be kept${beside}${windows}`;
 }
 
-/** The time of day, with how many days later where it is not the day of the start. */
-function when(request: PlanRequest, ms: number): string {
-  const startsAt = clock(request.startMs, request.zone).split(":").map(Number);
-  const midnight = request.startMs - ((startsAt[0] ?? 0) * 60 + (startsAt[1] ?? 0)) * MINUTE_MS;
-  const days = Math.floor((ms - midnight) / DAY_MS);
-  const later = days === 0 ? "" : days === 1 ? " on the next day" : ` ${days} days later`;
-  return `${clock(ms, request.zone)}${later}`;
+/** The maximum lags that take part, as ": fill within 5 min of syrup". */
+function windowWords(kitchen: KitchenProject, lags: readonly Lag[]): string {
+  const words = new Set<string>();
+  for (const { from, to, atLeast } of lags) {
+    const later = kitchen.placed.find(({ activity }) => activity === from);
+    const earlier = kitchen.placed.find(({ activity }) => activity === to);
+    if (!later || !earlier || atLeast >= 0) continue;
+    const most = (-atLeast - earlier.length) * kitchen.gridMinutes;
+    if (most < 0) continue;
+    words.add(`${later.step.stage} within ${formatMinutes(most)} of ${earlier.step.stage}`);
+  }
+  return words.size === 0 ? "" : `: ${[...words].join(", ")}`;
 }
 
+/** Up to four names, and how many more. */
 function list(batches: readonly PlanBatch[]): string {
-  return batches.map(({ label }) => label).join(" and ");
+  const labels = batches.map(({ label }) => label);
+  const named = labels.length > 4 ? [...labels.slice(0, 3), `${labels.length - 3} more`] : labels;
+  const last = named.at(-1) ?? "";
+  return named.length < 2 ? last : `${named.slice(0, -1).join(", ")} and ${last}`;
 }
