@@ -26,7 +26,8 @@ export type Run = {
   /** Places reachable from each place by passing over words that say nothing. */
   skips: readonly (readonly { at: number; cost: number }[])[];
   read: SlotReader;
-  lists: Map<string, Match[]>[];
+  /** What each list matched at each place so far; empty at the start. */
+  lists: (Map<string, Match[]> | undefined)[];
 };
 
 type Matcher = (run: Run, at: number) => Match[];
@@ -118,7 +119,11 @@ export class Grammar {
 
   private remembered(name: string, matcher: Matcher): Matcher {
     return (run, at) => {
-      const here = run.lists[at]!;
+      let here = run.lists[at];
+      if (!here) {
+        here = new Map();
+        run.lists[at] = here;
+      }
       const known = here.get(name);
       if (known) return known;
       const found = matcher(run, at);

@@ -72,7 +72,10 @@ function targetReaders(
     targetsAt(said.words, at, names, plain).map(({ value, next }) => ({
       value,
       next,
-      cost: (value.exact ? 0 : FUZZY_COST) + (isTimerOnly(value) ? TIMER_COST : 0),
+      cost:
+        (value.exact ? 0 : FUZZY_COST) +
+        (isTimerOnly(value) ? TIMER_COST : 0) +
+        (said.words[next - 1]?.word === "timer" ? TIMER_COST : 0),
     }));
   const label: Reader = (at) =>
     labelsAt(said.words, at).map(({ value, next }) => ({

@@ -201,8 +201,7 @@ export function fuzzyAt(
     const limit = bySound ? said.length : allowance(said, 9) + (begun ? 1 : 0);
     const sounded = said.length >= 5 ? nearest(said, alike, limit) : undefined;
     if (sounded) return { value: sounded, next: at + count };
-    const spelled =
-      begun && said.length >= 7 ? nearest(said, [...names.byName.values()], 1) : undefined;
+    const spelled = begun && said.length >= 7 ? nearest(said, names.byName.values(), 1) : undefined;
     if (spelled) return { value: spelled, next: at + count };
   }
   return undefined;
@@ -226,7 +225,7 @@ function allPlain(
 const SAME_SOUND = 2;
 
 /** The one nearest name within the limit; none where two that differ in meaning are as near. */
-function nearest(said: string, entries: readonly Entry[], limit: number): Entry | undefined {
+function nearest(said: string, entries: Iterable<Entry>, limit: number): Entry | undefined {
   let best: Entry | undefined;
   let tied = false;
   let least = limit + 1;

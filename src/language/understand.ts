@@ -176,10 +176,6 @@ function confidenceOf(best: Best): number {
   return Math.max(0.3, Math.round((base - best.cost * 0.15) * 100) / 100);
 }
 
-function freshLists(words: readonly string[]): Run["lists"] {
-  return Array.from({ length: words.length + 1 }, () => new Map());
-}
-
 function runOf(said: Utterance, context: Context, all: Compiled): Run {
   const words = said.words.map(({ word }) => word);
   const alts = said.words.map(({ alt }) => alt);
@@ -189,7 +185,7 @@ function runOf(said: Utterance, context: Context, all: Compiled): Run {
     has: new Set([...words, ...alts.flatMap((alt) => (alt ? [alt] : []))]),
     skips: skipsOf(words, all, false),
     read: slotReader(said, context, namesOf(context), all.plain),
-    lists: freshLists(words),
+    lists: [],
   };
 }
 
@@ -208,7 +204,7 @@ export function understand(text: string, context: Context): Understood {
   if (!best && said.words.length >= FEWEST_WITH_STRANGER && !said.cut) {
     const lenient = {
       ...run,
-      lists: freshLists(run.words),
+      lists: [],
       skips: skipsOf(run.words, compiled, true),
     };
     best = bestMatch(said, lenient, compiled, true);

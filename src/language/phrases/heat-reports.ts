@@ -18,6 +18,7 @@ export const HEAT_REPORTS: readonly Family[] = [
   {
     intent: "boil-lost",
     phrases: [
+      "(it|{target}) went (flat|still|quiet) [no more boil|there is no boil|no boil] [<when>]",
       `
         [(<it>|{target}|<we>)] [has|have|is|just|has just] (went|gone|fell|fallen|dropped|come|
         came|slipped|going|drifted|is|are|falling|dropping|coming) (off|out of|below|under|from)

@@ -185,6 +185,7 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "focus",
     phrases: [
+      "[<let>] (take|bring|get|put) (me|us) [back|over] to [<the>] {target} [now]",
       "[<let>] (work on|do some work on|get to work on|tackle) [<the>] {target} [now|next]",
       "(show me|switch to|go to|pull up|bring up|focus on|open) [<the>] {target:open} (batch|lot)",
       `
@@ -575,6 +576,11 @@ export const ORDERS: readonly Family[] = [
   {
     intent: "note",
     phrases: [
+      `
+        [<want>] (put in|put|stick in|make|leave|write|jot|type in|keep|take down) [me] a (note|
+        line|record|memo) [in (the log|the book|the record|there|here)] [that|saying|saying that|
+        of|about|to say|to say that] {text}
+      `,
       `
         [<want>] (note|make a note|take a note|jot down|write down|record|log|put down|jot|note
         down|put a note|add a note|leave a note|make note|take note|mark down|scribble down|get

@@ -72,6 +72,8 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "what-next",
     phrases: [
+      "what is my next (move|task|job|thing|chore|step|duty|thing to do)",
+      "what have (i|we) (to do|got to do) (next|after this|after that|then)",
       `
         what (will|would|is going to|should|does) (come|be|happen|follow) (next|after that|after
         this|then|afterwards)
@@ -552,7 +554,7 @@ export const QUESTIONS: readonly Family[] = [
         yes go ahead|all good yes|it did|it was|it is|they are|they were|they did|i did|we did|i
         have|we have|i am|we are|it has|they have|it held|it did hold|it held fine|they do|it
         does|i do|we do|you can|you may|confirmed|confirm|i confirm|affirmative|sounds right|that
-        sounds right|right you are|that will do it|exactly right|exactly|precisely|definitely|
+        sounds right|that will do it|exactly right|exactly|precisely|definitely|
         absolutely|most definitely|sure is|sure did|sure was|sure are|why not|fine do it|okay do
         it|all right do it|go on and do it|yes i am sure|it kept boiling|it stayed on the boil|it
         never stopped|it boiled throughout|it boiled the whole time|it boiled all the way|without
@@ -879,6 +881,19 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "not any more",
   ],
   ack: [
+    "right you are",
+    "right enough",
+    "okay fine",
+    "all right fine",
+    "very well then",
+    "good to hear",
+    "okay good",
+    "all right good",
+    "okay great",
+    "got you",
+    "got it thanks",
+    "thanks got it",
+    "sure okay",
     "okay",
     "all right",
     "got it",
