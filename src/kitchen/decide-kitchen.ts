@@ -163,13 +163,13 @@ export function decideOpened(deciding: Deciding): Outcome {
   return done({ type: "jar-opened", batch: batch.id, count, spoiled, t: deciding.now });
 }
 
-/** Jars of a batch that should still be on the shelf. */
+/** Jars of a batch that should still be there: sealed, or filled where there is no process. */
 export function onShelf(state: State, batch: Batch): number {
   const opened = state.openedJars.reduce(
     (n, one) => n + (one.batch === batch.id ? one.count : 0),
     0,
   );
-  return jarCounts(state, batch).sealed - opened;
+  return (batch.option ? jarCounts(state, batch).sealed : batch.ready) - opened;
 }
 
 export function decideTaste(deciding: Deciding): Outcome {

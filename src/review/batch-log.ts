@@ -43,6 +43,8 @@ export type BatchLog = {
   begunAt: string;
   endedAt: string | null;
   mark: string;
+  /** Begun in a rehearsal: no jars of it stand anywhere. */
+  rehearsal: boolean;
   source: string;
   stages: StageLog[];
   process: ProcessLog | null;
@@ -83,12 +85,20 @@ export type TimerLog = {
 
 export type Review = { batches: BatchLog[]; loads: LoadLog[]; timers: TimerLog[] };
 
-/** Everything in the log as plain data; `now` is kitchen time, for what still runs. */
-export function review(state: State, now: number): Review {
+/**
+ * The log as plain data, of all batches or of some with their loads; `now` is kitchen time, for
+ * what still runs.
+ */
+export function review(
+  state: State,
+  now: number,
+  batches: readonly Batch[] = Object.values(state.batches),
+): Review {
+  const wanted = new Set(batches.map((batch) => batch.id));
   return {
-    batches: Object.values(state.batches).map((batch) => batchLog(state, batch, now)),
+    batches: batches.map((batch) => batchLog(state, batch, now)),
     loads: Object.values(state.loads)
-      .filter((load) => load.parts.length > 0)
+      .filter((load) => load.parts.some((part) => wanted.has(part.batch)))
       .map((load) => loadLog(load, now)),
     timers: Object.values(state.timers).map((timer) => ({
       id: timer.id,
@@ -135,8 +145,11 @@ export function batchLog(state: State, batch: Batch, now: number): BatchLog {
     begunAt: iso(state, batch.begunAt),
     endedAt: maybe(state, batch.endedAt),
     mark: batch.mark,
+    rehearsal: batch.rehearsal,
     source: [batch.recipe.source.publication, batch.recipe.source.guide].filter(Boolean).join(", "),
-    stages: stageLogs(state, batch, loads, now),
+    stages: stagesInOrder(batch, loads).map(({ id, run, load }) => {
+      return { ...stageLog(state, batch, run, now, load?.id ?? null), id };
+    }),
     process: batch.option ? processOf(batch, loads, now) : null,
     jars: batch.option ? jarCounts(state, batch) : null,
     loads: loads.map((load) => load.id),
@@ -157,28 +170,25 @@ function keptAs(batch: Batch): string {
   return batch.recipe.tested ? batch.recipe.keptAs : "refrigerator";
 }
 
+/** One stage of a batch or of one of its loads, under an id that is its own in the batch's log. */
+export type PlacedRun = { id: string; run: StageRun; load: Load | null };
+
 /** The recipe's stages with the loads' in the place where the recipe has its process. */
-function stageLogs(state: State, batch: Batch, loads: Load[], now: number): StageLog[] {
-  const logs: StageLog[] = [];
-  let placed = false;
+export function stagesInOrder(batch: Batch, loads: readonly Load[]): PlacedRun[] {
+  const placed: PlacedRun[] = [];
+  let loadsDone = loads.length === 0;
   for (const run of batch.stages) {
-    if (!LOAD_KINDS.has(run.spec.kind) || !batch.option) {
-      logs.push(stageLog(state, batch, run, now, null));
-      continue;
-    }
-    if (loads.length === 0) logs.push(stageLog(state, batch, run, now, null));
-    else if (!placed) {
-      placed = true;
+    if (!LOAD_KINDS.has(run.spec.kind) || !batch.option || loads.length === 0) {
+      placed.push({ id: run.id, run, load: null });
+    } else if (!loadsDone) {
+      loadsDone = true;
       loads.forEach((load, index) => {
         const tail = index === 0 ? "" : `-${index + 1}`;
-        for (const one of load.stages) {
-          const log = stageLog(state, batch, one, now, load.id);
-          logs.push({ ...log, id: `${one.id}${tail}` });
-        }
+        for (const one of load.stages) placed.push({ id: `${one.id}${tail}`, run: one, load });
       });
     }
   }
-  return logs;
+  return placed;
 }
 
 function stageLog(

@@ -64,6 +64,11 @@ const AGAINST: ReadonlySet<string> = new Set([
   "ingredient-changed",
 ]);
 
+/** What of a batch's own record, whatever its loads, speaks against calling it as tested. */
+export function againstBatch(deviations: readonly Deviation[]): string[] {
+  return deviations.flatMap((one) => (AGAINST.has(one.code) ? [`${one.code}: ${one.detail}`] : []));
+}
+
 /** The verdict on a batch: its worst load's, and its critical factors'. */
 export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]): Judged {
   if (batch.state === "abandoned") return { verdict: "unfinished", reasons: ["abandoned"] };
@@ -73,9 +78,7 @@ export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]):
   );
   const judged = loads.map(judgeLoad);
   const reasons = judged.flatMap((one) => (one.verdict === "not-as-tested" ? one.reasons : []));
-  for (const one of deviations) {
-    if (AGAINST.has(one.code)) reasons.push(`${one.code}: ${one.detail}`);
-  }
+  reasons.push(...againstBatch(deviations));
   if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
   if (batch.state !== "complete") {
     return { verdict: "unfinished", reasons: ["the batch is still running"] };

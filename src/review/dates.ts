@@ -1,0 +1,30 @@
+/** Calendar dates as `2027-08-14`, counted without a zone. */
+import { DAY_MS, localFields } from "../kitchen/time.ts";
+
+/** The wall date of a wall instant. */
+export function dateOf(wallMs: number, zone: string): string {
+  const { year, month, day } = localFields(wallMs, zone);
+  return `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
+}
+
+function dayNumber(date: string): number {
+  return Date.parse(`${date}T00:00:00Z`) / DAY_MS;
+}
+
+/** So many days after a date, before it where negative. */
+export function addDays(date: string, days: number): string {
+  return new Date((dayNumber(date) + days) * DAY_MS).toISOString().slice(0, 10);
+}
+
+/** Whole days from one date to another; negative where the second lies before the first. */
+export function daysBetween(from: string, to: string): number {
+  return dayNumber(to) - dayNumber(from);
+}
+
+const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+/** `14 Aug 2027`, which no country reads another way. */
+export function dateWords(date: string): string {
+  const [year, month, day] = date.split("-").map(Number);
+  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
+}

@@ -1,0 +1,133 @@
+/** What is put by, where, until when, what to eat first, and what was eaten when. */
+import { countTrouble } from "../kitchen/jars.ts";
+import { type Batch, type State, wallOf } from "../kitchen/state.ts";
+import { addDays, dateOf, daysBetween } from "./dates.ts";
+import { KEEPING, type Keep } from "./keeping.ts";
+import { type JarGroup, shelfJars } from "./shelf-jars.ts";
+
+export type PantryLine = {
+  batch: string;
+  recipe: string;
+  title: string;
+  variety: string | null;
+  season: number;
+  jar: string | null;
+  keep: Keep;
+  putUp: string;
+  /** Jars of this line to begin with, those opened since, and those left. */
+  jars: number;
+  opened: number;
+  left: number;
+  place: string;
+  /** Best by on the shelf and in the freezer; use by in the refrigerator. */
+  by: string;
+  daysLeft: number;
+  how: string;
+  source: string;
+  why: string;
+};
+
+export type Opening = {
+  at: string;
+  batch: string;
+  title: string;
+  variety: string | null;
+  count: number;
+  spoiled: boolean;
+};
+
+export type Pantry = {
+  on: string;
+  lines: PantryLine[];
+  /** Sealed jars of batches that are not finished. */
+  waiting: { batch: string; jars: number }[];
+  opened: Opening[];
+  /** Where counts do not add up, a sentence each. */
+  troubles: string[];
+};
+
+/** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */
+const FORGET_COLD_DAYS = 14;
+
+/** Batches of real sittings; what a rehearsal made stands nowhere. */
+export function realBatches(state: State): Batch[] {
+  return Object.values(state.batches).filter((batch) => !batch.rehearsal);
+}
+
+/** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
+export function pantry(state: State, now: number): Pantry {
+  const on = dateOf(wallOf(state, now), state.zone);
+  const found: Pantry = { on, lines: [], waiting: [], opened: [], troubles: [] };
+  for (const batch of realBatches(state)) addBatch(found, state, batch, now);
+  found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
+  found.opened = openings(state);
+  return found;
+}
+
+export function openings(state: State): Opening[] {
+  return state.openedJars.flatMap(({ at, batch: id, count, spoiled }) => {
+    const batch = state.batches[id];
+    if (!batch || batch.rehearsal) return [];
+    const date = dateOf(wallOf(state, at), state.zone);
+    const { recipe, lot } = batch;
+    return [{ at: date, batch: id, title: recipe.title, variety: lot.variety, count, spoiled }];
+  });
+}
+
+/** Jars of a batch that were opened, spoiled ones among them. */
+export function openedOf(state: State, batch: Batch): number {
+  return state.openedJars.reduce((n, one) => n + (one.batch === batch.id ? one.count : 0), 0);
+}
+
+function addBatch(found: Pantry, state: State, batch: Batch, now: number): void {
+  const { groups, waiting } = shelfJars(state, batch, now);
+  if (waiting > 0) found.waiting.push({ batch: batch.id, jars: waiting });
+  let opened = openedOf(state, batch);
+  // Jars that keep the shortest are taken to be the ones that were eaten.
+  const counted = groups.filter((group) => group.sealed || !batch.option);
+  const order: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
+  for (const group of counted.sort((a, b) => order[a.keep] - order[b.keep])) {
+    const taken = Math.min(opened, group.jars);
+    opened -= taken;
+    addLine(found, state, batch, group, taken);
+  }
+  for (const group of groups) {
+    if (!counted.includes(group)) addLine(found, state, batch, group, 0);
+  }
+  if (opened > 0 && waiting < opened) {
+    found.troubles.push(`${batch.id}: ${opened} more opened than the seal check counted`);
+  }
+  const trouble =
+    batch.state === "complete" && batch.option ? countTrouble(state, batch) : undefined;
+  if (trouble) found.troubles.push(`${batch.id}: ${trouble}`);
+}
+
+function addLine(found: Pantry, state: State, batch: Batch, group: JarGroup, opened: number): void {
+  const rule = KEEPING[group.rule];
+  const putUp = dateOf(wallOf(state, group.since), state.zone);
+  const by = addDays(putUp, rule.days);
+  const daysLeft = daysBetween(found.on, by);
+  const uncounted = !group.sealed && batch.option !== null;
+  if (uncounted && daysLeft < -FORGET_COLD_DAYS) return;
+  const standard = { shelf: "pantry", refrigerate: "refrigerator", freeze: "freezer" }[group.keep];
+  const moved = group.keep === "shelf" ? state.places[batch.id] : undefined;
+  found.lines.push({
+    batch: batch.id,
+    recipe: batch.recipe.id,
+    title: batch.recipe.title,
+    variety: batch.lot.variety,
+    season: Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4)),
+    jar: batch.jar,
+    keep: group.keep,
+    putUp,
+    jars: group.jars,
+    opened,
+    left: group.jars - opened,
+    place: moved ?? standard,
+    by,
+    daysLeft,
+    how: rule.words,
+    source: rule.source,
+    why: group.why,
+  });
+}

@@ -1,0 +1,193 @@
+/** One season in numbers: what was put up, what it took, what departed, and what was eaten. */
+import { batchDeviations } from "../kitchen/deviations.ts";
+import { jarCounts } from "../kitchen/jars.ts";
+import { type Batch, type State, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { AVOIDING } from "./avoiding.ts";
+import { handsOnMinutes } from "./compare.ts";
+import { addDays, dateOf, daysBetween } from "./dates.ts";
+import { openedOf, realBatches } from "./pantry.ts";
+import { shelfJars } from "./shelf-jars.ts";
+import { judgeBatch } from "./verdict.ts";
+
+export type MethodLine = {
+  method: string;
+  batches: number;
+  weightLb: number;
+  /** Jars that stand or stood on the shelf, by size, and all others kept cold. */
+  shelfJars: Record<string, number>;
+  coldJars: number;
+  handsOnHours: number;
+  hours: number;
+};
+
+export type UseLine = {
+  recipe: string;
+  title: string;
+  variety: string | null;
+  putUp: number;
+  opened: number;
+  left: number;
+  days: number;
+  /** What use says about next year; an estimate, or why it is too early for one. */
+  advice: string;
+};
+
+/** What was learned of this kitchen's own durations, as whoever learns it words it. */
+export type Learned = { stage: string; sentence: string };
+
+export type Season = {
+  year: number;
+  batches: number;
+  verdicts: Record<string, number>;
+  methods: MethodLine[];
+  deviations: { code: string; count: number; batches: number; avoiding: string }[];
+  lost: { failed: number; broken: number; discarded: number; spoiled: number };
+  learned: Learned[];
+  use: UseLine[];
+};
+
+function yearOf(state: State, batch: Batch): number {
+  return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
+}
+
+/** Batches begun in a calendar year of the kitchen's zone, rehearsals left out. */
+export function batchesOfSeason(state: State, year: number): Batch[] {
+  return realBatches(state).filter((batch) => yearOf(state, batch) === year);
+}
+
+export function seasonOf(
+  state: State,
+  year: number,
+  now: number,
+  learned: readonly Learned[] = [],
+): Season {
+  const batches = batchesOfSeason(state, year);
+  const season: Season = {
+    year,
+    batches: batches.length,
+    verdicts: {},
+    methods: [],
+    deviations: [],
+    lost: { failed: 0, broken: 0, discarded: 0, spoiled: 0 },
+    learned: [...learned],
+    use: useOf(state, batches, now),
+  };
+  const codes = new Map<string, { count: number; batches: Set<string> }>();
+  for (const batch of batches) {
+    const deviations = batchDeviations(state, batch, now);
+    const { verdict } = judgeBatch(state, batch, deviations);
+    season.verdicts[verdict] = (season.verdicts[verdict] ?? 0) + 1;
+    for (const { code } of deviations) {
+      const known = codes.get(code) ?? { count: 0, batches: new Set() };
+      known.count += 1;
+      known.batches.add(batch.id);
+      codes.set(code, known);
+    }
+    addMethod(season, state, batch, now);
+    const counts = jarCounts(state, batch);
+    season.lost.failed += counts.failed;
+    season.lost.broken += counts.broken;
+  }
+  const ids = new Set(batches.map((batch) => batch.id));
+  for (const one of state.openedJars) {
+    if (one.spoiled && ids.has(one.batch)) season.lost.spoiled += one.count;
+  }
+  season.deviations = [...codes]
+    .map(([code, { count, batches: of }]) => {
+      return { code, count, batches: of.size, avoiding: AVOIDING[code] ?? "" };
+    })
+    .sort((a, b) => b.count - a.count || (a.code < b.code ? -1 : 1));
+  season.methods.sort((a, b) => b.batches - a.batches || (a.method < b.method ? -1 : 1));
+  return season;
+}
+
+function addMethod(season: Season, state: State, batch: Batch, now: number): void {
+  const method =
+    batch.option?.method ?? (batch.recipe.tested ? batch.recipe.keptAs : "refrigerator");
+  let line = season.methods.find((one) => one.method === method);
+  if (!line) {
+    line = {
+      method,
+      batches: 0,
+      weightLb: 0,
+      shelfJars: {},
+      coldJars: 0,
+      handsOnHours: 0,
+      hours: 0,
+    };
+    season.methods.push(line);
+  }
+  const tenths = (value: number) => Math.round(value * 10) / 10;
+  line.batches += 1;
+  line.weightLb = tenths(line.weightLb + (batch.lot.weightLb ?? 0));
+  line.handsOnHours = tenths(line.handsOnHours + handsOnMinutes(state, batch) / 60);
+  const end = batch.endedAt ?? now;
+  line.hours = tenths(line.hours + (end - batch.begunAt) / (60 * MINUTE_MS));
+  const { groups, discarded } = shelfJars(state, batch, now);
+  season.lost.discarded += discarded;
+  for (const group of groups) {
+    if (group.keep !== "shelf") line.coldJars += group.jars;
+    else {
+      const size = batch.jar ?? "jar";
+      line.shelfJars[size] = (line.shelfJars[size] ?? 0) + group.jars;
+    }
+  }
+}
+
+/** From so many days on, what was eaten says something about a year. */
+const EARLIEST_DAYS = 120;
+const YEAR_DAYS = 365;
+
+type Use = UseLine & { first: string; last: string };
+
+function useOf(state: State, batches: readonly Batch[], now: number): UseLine[] {
+  const today = dateOf(wallOf(state, now), state.zone);
+  const lines = new Map<string, Use>();
+  for (const batch of batches) {
+    const sealed = shelfJars(state, batch, now).groups.filter((group) => group.sealed);
+    const putUp = sealed.reduce((sum, group) => sum + group.jars, 0);
+    if (putUp === 0) continue;
+    const key = `${batch.recipe.id}\n${batch.lot.variety ?? ""}\n${batch.jar ?? ""}`;
+    const begun = dateOf(wallOf(state, batch.endedAt ?? batch.begunAt), state.zone);
+    const line = lines.get(key) ?? {
+      recipe: batch.recipe.id,
+      title: `${batch.recipe.title}${batch.jar ? `, ${batch.jar}s` : ""}`,
+      variety: batch.lot.variety,
+      putUp: 0,
+      opened: 0,
+      left: 0,
+      days: 0,
+      advice: "",
+      first: begun,
+      last: "",
+    };
+    line.putUp += putUp;
+    line.opened += Math.min(putUp, openedOf(state, batch));
+    line.first = begun < line.first ? begun : line.first;
+    for (const one of state.openedJars) {
+      if (one.batch !== batch.id) continue;
+      const on = dateOf(wallOf(state, one.at), state.zone);
+      if (on > line.last) line.last = on;
+    }
+    lines.set(key, line);
+  }
+  return [...lines.values()].map(({ first, last, ...line }) => {
+    line.left = line.putUp - line.opened;
+    const until = line.left === 0 && last ? last : today;
+    line.days = Math.max(1, daysBetween(first, until));
+    return { ...line, advice: adviceOn(line, addDays(first, EARLIEST_DAYS) > today) };
+  });
+}
+
+function adviceOn({ putUp, opened, left, days }: UseLine, early: boolean): string {
+  if (left > 0 && early) return "too early to tell";
+  const year = Math.round((opened * YEAR_DAYS) / Math.min(days, YEAR_DAYS));
+  if (left === 0 && days < YEAR_DAYS * 0.9) {
+    return `gone in ${days} days: about ${year} would last a year (an estimate)`;
+  }
+  if (opened === 0) return `none opened in ${days} days: put up fewer`;
+  if (year < putUp * 0.75) return `about ${year} eaten a year: fewer would do (an estimate)`;
+  if (year > putUp * 1.25) return `at this pace a year takes about ${year} (an estimate)`;
+  return "about right";
+}

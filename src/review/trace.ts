@@ -1,0 +1,151 @@
+/**
+ * Readings over time with the line they should keep to. Canner water and gauge pressure are not
+ * the coldest spot of a jar, so nothing here says what the food received.
+ */
+import { LOW_TEMPERATURE_F } from "../kitchen/canner-stages.ts";
+import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
+import { loadsOf } from "../kitchen/jars.ts";
+import { runOfKind } from "../kitchen/owners.ts";
+import { type Batch, type Load, type Reading, type State, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { BOIL_DOUBT_F, boilingPointF } from "../reckon/boiling.ts";
+
+export type Point = { at: number; value: number };
+
+export type Trace = {
+  what: string;
+  unit: string;
+  load: string | null;
+  points: Point[];
+  /** What it should reach, where the process sets one, and how that is called. */
+  target: { value: number; words: string } | null;
+  /** Minutes at or above the target by straight lines between readings; null without a target. */
+  minutesAtTarget: number | null;
+  /** Process from and to, wall ms, where it belongs to one. */
+  process: { from: number; to: number } | null;
+};
+
+/** A single reading is a fact for the table, not a curve. */
+const LEAST_POINTS = 2;
+/** Readings further apart than this are not joined by a line. */
+const LONGEST_JOIN_MS = 30 * MINUTE_MS;
+
+/** Traces of a batch's own readings and of its loads', those with at least two readings. */
+export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
+  const traces = grouped(batch.readings).map(([what, unit, readings]) => {
+    return traceOf(state, readings, { what, unit, load: null, target: null, process: null });
+  });
+  for (const load of loadsOf(state, batch)) {
+    const run = runOfKind(load, "process");
+    const from = run?.kept?.stretches[0]?.from ?? run?.startedAt;
+    const until = run?.endedAt ?? now;
+    const process =
+      from === undefined ? null : { from: wallOf(state, from), to: wallOf(state, until) };
+    for (const [what, unit, readings] of grouped(load.readings)) {
+      const target = targetOf(load, unit);
+      traces.push(traceOf(state, readings, { what, unit, load: load.id, target, process }));
+    }
+  }
+  return traces.filter((trace) => trace.points.length >= LEAST_POINTS);
+}
+
+function grouped(readings: readonly Reading[]): [string, string, Reading[]][] {
+  const groups = new Map<string, [string, string, Reading[]]>();
+  for (const reading of readings) {
+    const key = `${reading.what}\n${reading.unit}`;
+    const group = groups.get(key);
+    if (group) group[2].push(reading);
+    else groups.set(key, [reading.what, reading.unit, [reading]]);
+  }
+  return [...groups.values()];
+}
+
+function targetOf(load: Load, unit: string): Trace["target"] {
+  const { terms } = load;
+  if (!terms) return null;
+  if (unit === "psi") {
+    const value = gaugeTargetPsi(load);
+    const high = value !== undefined && value !== terms.pressurePsi ? " on this gauge" : "";
+    return value === undefined ? null : { value, words: `${value} psi${high}` };
+  }
+  if (unit !== "F" || terms.method === "pressure") return null;
+  if (terms.method === "low-temperature") {
+    return { value: LOW_TEMPERATURE_F.min, words: `${LOW_TEMPERATURE_F.min} °F` };
+  }
+  const boils = Math.round((boilingPointF(terms.altitudeFt) - BOIL_DOUBT_F) * 10) / 10;
+  return { value: boils, words: `${boils} °F, boiling here within ${BOIL_DOUBT_F} °F` };
+}
+
+function traceOf(
+  state: State,
+  readings: readonly Reading[],
+  base: Omit<Trace, "points" | "minutesAtTarget">,
+): Trace {
+  const points = readings
+    .map(({ at, value }) => ({ at: Math.round(wallOf(state, at)), value }))
+    .sort((a, b) => a.at - b.at);
+  const { target } = base;
+  const minutes = target ? minutesAtOrAbove(points, target.value) : null;
+  return { ...base, points, minutesAtTarget: minutes };
+}
+
+/** Minutes at or above a value, by straight lines between readings not too far apart. */
+export function minutesAtOrAbove(points: readonly Point[], value: number): number {
+  let ms = 0;
+  for (let i = 1; i < points.length; i++) {
+    const [a, b] = [points[i - 1], points[i]];
+    if (!a || !b || b.at - a.at > LONGEST_JOIN_MS) continue;
+    const span = b.at - a.at;
+    if (a.value >= value && b.value >= value) ms += span;
+    else if (a.value >= value || b.value >= value) {
+      const above = Math.max(a.value, b.value) - value;
+      ms += span * (above / Math.abs(b.value - a.value));
+    }
+  }
+  return Math.round((ms / MINUTE_MS) * 10) / 10;
+}
+
+/** Pieces of a trace whose readings are near enough to be joined by a line. */
+export function joined(points: readonly Point[]): Point[][] {
+  const pieces: Point[][] = [];
+  for (const point of points) {
+    const piece = pieces.at(-1);
+    const last = piece?.at(-1);
+    if (piece && last && point.at - last.at <= LONGEST_JOIN_MS) piece.push(point);
+    else pieces.push([point]);
+  }
+  return pieces;
+}
+
+/**
+ * At most about `most` points that keep the first, the last, and in each even slice of time the
+ * lowest and the highest, in their order.
+ */
+export function thinned(points: readonly Point[], most: number): Point[] {
+  if (points.length <= most) return [...points];
+  const first = points[0] as Point;
+  const last = points.at(-1) as Point;
+  const slices = Math.max(1, Math.floor((most - 2) / 2));
+  const width = (last.at - first.at) / slices || 1;
+  const kept = new Set<Point>([first, last]);
+  let low: Point | undefined;
+  let high: Point | undefined;
+  let slice = 0;
+  const keep = () => {
+    if (low) kept.add(low);
+    if (high) kept.add(high);
+  };
+  for (const point of points) {
+    const here = Math.min(slices - 1, Math.floor((point.at - first.at) / width));
+    if (here !== slice) {
+      keep();
+      low = undefined;
+      high = undefined;
+      slice = here;
+    }
+    if (!low || point.value < low.value) low = point;
+    if (!high || point.value > high.value) high = point;
+  }
+  keep();
+  return points.filter((point) => kept.has(point));
+}
