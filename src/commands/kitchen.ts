@@ -59,7 +59,7 @@ function changes(
   if (burners !== undefined) {
     const count = Number(burners);
     if (!Number.isInteger(count) || count < 1 || count > MOST_BURNERS) {
-      return `--burners: ${JSON.stringify(burners)} is no number of burners; write 1 to ${MOST_BURNERS}`;
+      return `--burners: ${JSON.stringify(burners)} is no number; write 1 to ${MOST_BURNERS}`;
     }
     set.burners = count;
   }
@@ -120,8 +120,9 @@ function holdsFrom(text: string): Canner["holds"] | string {
 }
 
 function text(kitchen: State["kitchen"]): string {
+  const { altitudeFt } = kitchen;
   const lines = [
-    `altitude  ${kitchen.altitudeFt === null ? "not known yet: --altitude 6200ft" : `${kitchen.altitudeFt} ft`}`,
+    `altitude  ${altitudeFt === null ? "not known yet: --altitude 6200ft" : `${altitudeFt} ft`}`,
     `burners   ${kitchen.burners}`,
     `units     ${kitchen.units}`,
   ];

@@ -1,9 +1,9 @@
-/** `brinebell`: opens the kitchen, on the screen or as plain lines; or talks to one that is open. */
+/** `brinebell`: opens the kitchen on the screen or as lines, or talks to one that is open. */
 import { createInterface } from "node:readline";
 import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
 import { tell } from "../session/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
-import { isOn, optionValue, parseOptions } from "./options.ts";
+import { isOn, parseOptions } from "./options.ts";
 import type { Machine } from "./run.ts";
 
 const OPTIONS = {

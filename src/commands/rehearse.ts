@@ -229,7 +229,7 @@ const MARKS: Record<Line["kind"], string> = {
   notice: "-",
 };
 
-/** `14:03 ? Are the lids covered …`: one line of the conversation for a pipe or a screen reader. */
+/** `14:03 ? Are the lids covered …`: one line of the conversation, for a pipe. */
 export function plainLine(line: Line, zone: string): string {
   const time = isoWithOffset(line.wallMs, zone).slice(11, 16);
   return `${time} ${MARKS[line.kind]} ${line.text}`;

@@ -210,7 +210,7 @@ function helpText(version: string): string {
   return [
     `Brinebell ${version}: a talking kitchen hand for putting food by.`,
     "",
-    `  brinebell ${"".padEnd(width)}  open the kitchen (--plain for lines of text, --listen to be heard)`,
+    `  brinebell ${"".padEnd(width)}  open the kitchen (--plain: lines of text, --listen: be heard)`,
     ...list,
     "",
     "Every command that prints facts takes --json; --home DIR names the data folder.",

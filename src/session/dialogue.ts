@@ -54,7 +54,7 @@ function withSlot(wish: Wish, name: string, value: unknown): Wish {
   return { ...wish, command: command as Command };
 }
 
-/** A pending question that a new report leaves standing; a "really?" is dropped by any other word. */
+/** A pending question that a new report leaves standing; other words drop a "really?". */
 export function survives(pending: Pending | undefined): boolean {
   return pending !== undefined && pending.expects !== "yes";
 }

@@ -1,4 +1,4 @@
-/** Events as journal records: instants as ISO wall time for people, and as kitchen time for replay. */
+/** Events as journal records: instants as ISO wall time to read, as kitchen time to replay. */
 import type { KitchenEvent } from "../kitchen/events.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { isoWithOffset } from "../kitchen/time.ts";

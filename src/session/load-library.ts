@@ -1,6 +1,6 @@
 /**
  * The recipes: those that come with the program, and the person's own beside the journal. Parsing
- * is slow and its outcome depends on the text alone, so the build keeps it under each text's digest.
+ * is slow and depends on the text alone, so the build keeps its outcome under the text's digest.
  */
 import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync } from "node:fs";

@@ -30,19 +30,18 @@ const FIVE_SECONDS_MS = 5000;
 
 export class MadeUpKitchen {
   readonly clock: MadeUpClock;
-  readonly disk: Disk;
+  disk: Disk;
   readonly lines: Line[] = [];
-  readonly voice: VoicePort;
   private readonly parts: MadeUpParts;
-  private opened: OpenedSession;
+  private opened!: OpenedSession;
+  /** Which program this is: the one that holds the folder's lock. */
+  private program = 0;
 
   constructor(parts: MadeUpParts) {
     this.parts = parts;
     this.clock = new MadeUpClock(parts.startMs, parts.zone);
     this.disk = parts.disk ?? new MemoryDisk();
-    this.voice = parts.voice(this.clock, (text) => this.opened?.session.notice(text));
-    this.opened = this.open();
-    this.session.start();
+    this.begin();
   }
 
   get session(): Session {
@@ -54,13 +53,16 @@ export class MadeUpKitchen {
     return this.opened.notices;
   }
 
-  private open(): OpenedSession {
+  private begin(): void {
+    this.program += 1;
+    const { program } = this;
     const { library, version, setUp, folder = "made-up" } = this.parts;
-    return openSession({
+    this.opened = openSession({
       clock: this.clock,
       disk: this.disk,
       folder,
-      voice: this.voice,
+      voice: this.parts.voice(this.clock, (text) => this.opened?.session.notice(text)),
+      owns: () => program === this.program,
       library,
       version,
       rehearsal: true,
@@ -72,15 +74,43 @@ export class MadeUpKitchen {
         this.parts.onLines?.(lines);
       },
     });
+    this.session.start();
   }
 
   /** Dies without a word and is opened again after so long. */
   crash(closedForMs = 0): void {
-    this.session.die();
-    this.clock.endProgram();
+    this.end();
     this.clock.advance(closedForMs);
-    this.opened = this.open();
-    this.session.start();
+    this.begin();
+  }
+
+  private end(): void {
+    // A program that died while it was opening never got as far as a session.
+    this.opened?.session.die();
+    this.clock.endProgram();
+  }
+
+  /** The power goes for so long: what was not synced is gone, and the machine starts anew. */
+  powerCut(downMs: number): void {
+    this.end();
+    if (this.disk instanceof MemoryDisk) this.disk = this.disk.afterPowerCut("lost");
+    this.clock.reboot(downMs);
+    this.begin();
+  }
+
+  /** The program stands still, awake, and goes on. */
+  standStill(ms: number): void {
+    this.clock.stall(ms);
+    this.session.tick();
+  }
+
+  /** Another program takes the folder: this one must not write any more, and then it dies. */
+  handOver(): void {
+    const { session } = this;
+    this.begin();
+    session.tick();
+    session.hear("what's running");
+    session.die();
   }
 
   /** The machine sleeps so long, and wakes. */
@@ -98,12 +128,22 @@ export class MadeUpKitchen {
 /** An engine that says everything at once, until it is told to fail or to hang. */
 export class MadeUpVoice implements VoiceEngine {
   readonly name = "made up";
-  mood: "well" | "gone" | "hangs" = "well";
+  mood: "well" | "gone" | "hangs" | "late" = "well";
 
   start(): SpeechHandle {
     if (this.mood === "hangs") return { done: new Promise(() => {}), stop: () => {} };
+    if (this.mood === "late") return spokenLate();
     const outcome: SpeechOutcome =
       this.mood === "gone" ? { kind: "failed", reason: "the voice is gone" } : { kind: "spoken" };
     return { done: Promise.resolve(outcome), stop: () => {} };
   }
+}
+
+/** Says what it has to say long after it should have, and only when it is told to stop. */
+function spokenLate(): SpeechHandle {
+  let settle: (outcome: SpeechOutcome) => void = () => {};
+  const done = new Promise<SpeechOutcome>((resolve) => {
+    settle = resolve;
+  });
+  return { done, stop: () => settle({ kind: "spoken" }) };
 }

@@ -10,7 +10,14 @@ export type Direction =
   | { kind: "asleep"; ms: number }
   | { kind: "clock-set"; byMs: number }
   | { kind: "disk"; full: boolean }
-  | { kind: "voice"; mood: "well" | "gone" | "hangs" }
+  | { kind: "voice"; mood: "well" | "gone" | "hangs" | "late" }
+  /** Faults for tests: what a machine may do to a program at its worst moment. */
+  | { kind: "stands-still"; ms: number }
+  | { kind: "power-cut"; ms: number }
+  | { kind: "dies-at-write"; write: number; half: boolean }
+  | { kind: "write-fails"; call: "append" | "sync" }
+  | { kind: "bad-end"; end: "torn" | "repeated" }
+  | { kind: "another-program" }
   | { kind: "say"; text: string };
 
 /** One line: when (since the rehearsal began, or since the line before had finished), and what. */
@@ -48,11 +55,11 @@ function bracketed(text: string): Direction | string {
     return `no stage kind is called ${until}; there are ${STAGE_KINDS.join(", ")}, and done`;
   }
   if (words === "crash") return { kind: "crash" };
-  const closed = /^(closed|asleep) for (.+)$/.exec(words);
-  if (closed) {
-    const ms = span(closed[2] ?? "");
-    if (ms === undefined) return `${closed[2]} is no length of time; write H:MM`;
-    return { kind: closed[1] as "closed" | "asleep", ms };
+  const lasting = /^(closed|asleep|stands still|power cut) for (.+)$/.exec(words);
+  if (lasting) {
+    const ms = span(lasting[2] ?? "");
+    if (ms === undefined) return `${lasting[2]} is no length of time; write H:MM`;
+    return { kind: lasting[1]?.replace(" ", "-") as "closed", ms };
   }
   const set = /^clock set ([+-])(.+)$/.exec(words);
   if (set) {
@@ -60,13 +67,25 @@ function bracketed(text: string): Direction | string {
     if (ms === undefined) return `${set[2]} is no length of time; write H:MM`;
     return { kind: "clock-set", byMs: set[1] === "-" ? -ms : ms };
   }
-  if (words === "disk full") return { kind: "disk", full: true };
-  if (words === "disk ok") return { kind: "disk", full: false };
-  if (words === "voice gone") return { kind: "voice", mood: "gone" };
-  if (words === "voice hangs") return { kind: "voice", mood: "hangs" };
-  if (words === "voice ok") return { kind: "voice", mood: "well" };
-  return `[${text}] is no stage direction`;
+  const death = /^dies at (half of )?write (\d{1,4})$/.exec(words);
+  if (death) return { kind: "dies-at-write", write: Number(death[2]), half: Boolean(death[1]) };
+  return PLAIN[words] ?? `[${text}] is no stage direction`;
 }
+
+/** Directions that are only words. */
+const PLAIN: Record<string, Direction> = {
+  "disk full": { kind: "disk", full: true },
+  "disk ok": { kind: "disk", full: false },
+  "voice gone": { kind: "voice", mood: "gone" },
+  "voice hangs": { kind: "voice", mood: "hangs" },
+  "voice late": { kind: "voice", mood: "late" },
+  "voice ok": { kind: "voice", mood: "well" },
+  "write fails": { kind: "write-fails", call: "append" },
+  "sync fails": { kind: "write-fails", call: "sync" },
+  "torn line": { kind: "bad-end", end: "torn" },
+  "repeated line": { kind: "bad-end", end: "repeated" },
+  "another program": { kind: "another-program" },
+};
 
 /** Reads a whole script; the first line that is none is named. */
 export function readScript(text: string): ScriptRead {

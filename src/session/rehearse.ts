@@ -3,7 +3,6 @@
  * arguments give the same lines to the byte.
  */
 
-import { MemoryDisk } from "../journal/memory-disk.ts";
 import type { Command } from "../kitchen/command.ts";
 import type { BeginSlots } from "../kitchen/decide-batch.ts";
 import type { DatedFact } from "../kitchen/events.ts";
@@ -16,8 +15,9 @@ import type { StageKind } from "../recipe/recipe.ts";
 import { Speaker } from "../voice/speaker.ts";
 import { nextAction } from "./ideal-cook.ts";
 import { MadeUpKitchen, MadeUpVoice } from "./made-up-kitchen.ts";
-import type { ScriptLine } from "./rehearsal-script.ts";
-import type { Line } from "./session.ts";
+import { breakDisk, ProgramDied } from "./rehearsal-faults.ts";
+import type { Direction, ScriptLine } from "./rehearsal-script.ts";
+import type { Line, Reply } from "./session.ts";
 
 export type RehearsalParts = {
   library: Library;
@@ -38,6 +38,8 @@ export type RehearsalParts = {
 };
 
 export type Played = { kitchen: MadeUpKitchen; trouble?: string };
+
+const MADE_UP_FOLDER = "made-up";
 
 /** An ideal cook who does this many things in one go is stuck. */
 const MOST_ACTIONS = 20_000;
@@ -74,8 +76,7 @@ export class Rehearsal {
 
   /** Plays everything; `trouble` says where a script asked for what cannot be. */
   async play(): Promise<Played> {
-    for (const recipe of this.parts.recipes) this.begin(recipe);
-    await settled();
+    await this.begin();
     const { script } = this.parts;
     if (!script) {
       const trouble = await this.cookUntil("done");
@@ -92,7 +93,13 @@ export class Rehearsal {
     return trouble ? { kitchen: this.kitchen, trouble } : { kitchen: this.kitchen };
   }
 
-  private begin(recipe: string): void {
+  /** Begins every recipe that was asked for. */
+  async begin(): Promise<void> {
+    for (const recipe of this.parts.recipes) this.beginOne(recipe);
+    await settled();
+  }
+
+  private beginOne(recipe: string): void {
     const slots = { ...this.parts.begin, recipe };
     const title = this.parts.library.recipes.get(recipe)?.title.toLowerCase() ?? recipe;
     const command = {
@@ -104,59 +111,79 @@ export class Rehearsal {
     this.kitchen.session.carry({ command });
   }
 
-  private async playLine({ ms, relative, direction }: ScriptLine): Promise<string | undefined> {
+  /** Plays one line of a script; the answer says why it cannot. */
+  async playLine({ ms, relative, direction }: ScriptLine): Promise<string | undefined> {
     const wait = relative ? ms : ms - this.passedMs;
     if (wait < 0) return "its time lies before what has already passed; begin it with +";
     await this.advance(wait);
+    if (direction.kind === "cook-until") return this.cookUntil(direction.until);
+    let trouble: string | undefined;
+    this.surviving(() => {
+      trouble = this.follow(direction);
+    });
+    await settled();
+    return trouble;
+  }
+
+  private follow(direction: Exclude<Direction, { kind: "cook-until" }>): string | undefined {
     const { kitchen } = this;
     switch (direction.kind) {
       case "say":
         kitchen.session.hear(direction.text);
-        break;
-      case "cook-until":
-        return this.cookUntil(direction.until);
+        return undefined;
       case "crash":
         kitchen.crash();
-        break;
-      case "closed":
-        kitchen.crash(direction.ms);
-        this.passedMs += direction.ms;
-        break;
-      case "asleep":
-        kitchen.sleep(direction.ms);
-        this.passedMs += direction.ms;
-        break;
+        return undefined;
+      case "another-program":
+        kitchen.handOver();
+        return undefined;
       case "clock-set":
         kitchen.setWall(direction.byMs);
-        break;
-      case "disk":
-        return this.setDisk(direction.full);
+        return undefined;
       case "voice":
         this.engine.mood = direction.mood;
-        break;
+        return undefined;
+      case "closed":
+      case "asleep":
+      case "stands-still":
+      case "power-cut":
+        this.passedMs += direction.ms;
+        this.away(direction.kind, direction.ms);
+        return undefined;
+      default:
+        return breakDisk(kitchen, this.parts.folder ?? MADE_UP_FOLDER, direction);
     }
-    await settled();
-    return undefined;
   }
 
-  private setDisk(full: boolean): string | undefined {
-    const { disk } = this.kitchen;
-    if (!(disk instanceof MemoryDisk)) return "only a rehearsal without --home has a disk to fill";
-    disk.roomBytes = full ? 0 : Number.POSITIVE_INFINITY;
-    this.kitchen.session.tick();
-    return undefined;
+  private away(how: "closed" | "asleep" | "stands-still" | "power-cut", ms: number): void {
+    const { kitchen } = this;
+    if (how === "closed") kitchen.crash(ms);
+    else if (how === "asleep") kitchen.sleep(ms);
+    else if (how === "stands-still") kitchen.standStill(ms);
+    else kitchen.powerCut(ms);
   }
 
-  /** Lets time pass from wake-up to wake-up, so that the voice can answer in between. */
+  /** Opens the program again each time it dies in the midst of what it does. */
+  private surviving(act: () => void): void {
+    for (let again: (() => void) | undefined = act; again; ) {
+      const tried = again;
+      again = undefined;
+      try {
+        tried();
+      } catch (error) {
+        if (!(error instanceof ProgramDied)) throw error;
+        again = () => this.kitchen.crash();
+      }
+    }
+  }
+
   private async advance(ms: number): Promise<void> {
     await this.parts.pace?.(ms);
-    for (let left = ms; left > 0; ) {
-      const next = this.kitchen.clock.untilNextTimer() ?? left;
-      const step = Math.min(left, Math.max(1, next));
-      this.kitchen.clock.advance(step);
-      left -= step;
-      await settled();
-    }
+    const { clock } = this.kitchen;
+    const end = clock.read().monoMs + ms;
+    this.surviving(() => clock.advance(end - clock.read().monoMs));
+    // The program may have died on the way; what is left of the time passes all the same.
+    this.surviving(() => clock.advance(Math.max(0, end - clock.read().monoMs)));
     this.passedMs += ms;
     await settled();
   }
@@ -181,8 +208,11 @@ export class Rehearsal {
       await this.advance(due !== undefined && due < step && due > 0 ? due : step);
       if (until !== "done" && isCurrent(kitchen.session.state, until)) return undefined;
       if (action && kitchen.session.now() >= action.at - 1) {
-        const reply = kitchen.session.carry(action.wish);
-        if (reply.refused) return `the cook was refused: ${reply.lines.join(" ")}`;
+        let reply: Reply | undefined;
+        this.surviving(() => {
+          reply = kitchen.session.carry(action.wish);
+        });
+        if (reply?.refused) return `the cook was refused: ${reply.lines.join(" ")}`;
         await settled();
       }
     }

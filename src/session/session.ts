@@ -384,7 +384,7 @@ export class Session {
     return `${Math.round(now)}.${this.commands}`;
   }
 
-  /** Events to the disk and into the state; false where the disk refused and they only live here. */
+  /** Events to the disk and into the state; false where the disk refused them. */
   private commit(facts: DatedFact[], cmd: string): boolean {
     const w = this.now();
     const events = facts.map((fact) => ({ ...fact, cmd, w }) as KitchenEvent);
@@ -466,6 +466,7 @@ export class Session {
 }
 
 const FRESH_FILE =
-  "The log is damaged and kept as it is, for reading only. Shall I go on in a fresh file? Until then nothing is recorded.";
+  "The log is damaged and kept as it is, for reading only. Shall I go on in a fresh file? " +
+  "Until then nothing is recorded.";
 
 const NOT_RECORDED = "This is not recorded: the log cannot be written just now.";

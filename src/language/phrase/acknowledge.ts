@@ -1,23 +1,28 @@
-/** What is answered to a report: what was understood, and what follows from it. */
-import { clockOf } from "../../kitchen/agenda.ts";
 import { describe } from "../../kitchen/decide-corrections.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { jarCounts } from "../../kitchen/jars.ts";
-import { current, isLost } from "../../kitchen/kept.ts";
 import { batchName, timerName } from "../../kitchen/names.ts";
-import { isLoad, ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
-import { type Load, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
+import { ownerOf, runOf } from "../../kitchen/owners.ts";
+import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
-import { judgeBoil } from "../../reckon/boiling.ts";
+import {
+  at,
+  coverSentence,
+  lostSentence,
+  pressureSentence,
+  signSentence,
+  type Told,
+  temperatureSentence,
+  upper,
+  vouchedSentence,
+} from "./acknowledge-signs.ts";
 import { opening } from "./prompts.ts";
-import { clockWords, durationWords, momentWords } from "./spoken-time.ts";
+import { durationWords, momentWords } from "./spoken-time.ts";
 
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-type Told = { state: State; before: State; now: number };
+const SPOILED =
+  "Taken off the shelf. Do not taste it. Low-acid food and tomatoes: boil half an hour under " +
+  "water before you throw them out, and wash what it touched.";
 
 /** The answer to what was written down; empty where the prompts that follow say it all. */
 export function acknowledgement(
@@ -32,14 +37,6 @@ export function acknowledgement(
     if (sentence && !sentences.includes(sentence)) sentences.push(sentence);
   }
   return sentences.join(" ");
-}
-
-function at(told: Told, t: number): string {
-  return momentWords(wallOf(told.state, t), wallOf(told.state, told.now), told.state.zone);
-}
-
-function clock(told: Told, t: number): string {
-  return clockWords(wallOf(told.state, t), told.state.zone);
 }
 
 function factSentence(told: Told, fact: DatedFact): string {
@@ -129,7 +126,10 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     case "gauge-set":
       if (fact.gauge.kind === "weighted") return "A weighted gauge.";
       if (fact.gauge.untestedSeason !== undefined) {
-        return "An untested dial may read wrong: have it tested before you trust it. It goes in the log.";
+        return (
+          "An untested dial may read wrong: have it tested before you trust it. " +
+          "It goes in the log."
+        );
       }
       if (fact.gauge.readsHighPsi === undefined) return "";
       return fact.gauge.readsHighPsi > 0
@@ -141,9 +141,9 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
         : "Then it is not the tested recipe. Keep those jars in the refrigerator; the log says so.";
     case "timer-set": {
       const timer = state.timers[fact.timer];
-      return timer
-        ? `${upper(timerName(timer))}, ${durationWords(timer.minutes * MINUTE_MS)}, ${at(told, timer.endsAt)}.`
-        : "";
+      if (!timer) return "";
+      const length = durationWords(timer.minutes * MINUTE_MS);
+      return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
     }
     case "timer-added": {
       const timer = state.timers[fact.timer];
@@ -164,7 +164,10 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     case "unhushed":
       return "Speaking again.";
     case "altitude-doubt":
-      return `That does not fit the altitude I have. Check the thermometer, and tell me the altitude if it is wrong.`;
+      return (
+        "That does not fit the altitude I have. Check the thermometer, " +
+        "and tell me the altitude if it is wrong."
+      );
     case "tasted":
     case "preferred":
       return "Tasting noted.";
@@ -175,9 +178,7 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     case "germination":
       return "Germination noted.";
     case "jar-opened":
-      return fact.spoiled
-        ? "Taken off the shelf. Do not taste it. Low-acid food and tomatoes: boil half an hour under water before you throw them out, and wash what it touched."
-        : "Taken off the shelf. Enjoy it.";
+      return fact.spoiled ? SPOILED : "Taken off the shelf. Enjoy it.";
     default:
       return "";
   }
@@ -189,151 +190,19 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
   const took = run.endedAt - run.startedAt;
   if (run.endedShort && run.spec.window) {
     const wanted = durationWords(run.spec.window.minMinutes * MINUTE_MS);
-    return `${upper(run.spec.title)} ended after ${durationWords(took)}, under the ${wanted} it should have. The log says so; say undo to go on with it.`;
+    return (
+      `${upper(run.spec.title)} ended after ${durationWords(took)}, ` +
+      `under the ${wanted} it should have. The log says so; say undo to go on with it.`
+    );
   }
   if (run.endedShort && run.kept)
     return `${upper(run.spec.title)} ended before its time was full. The log says so.`;
   const max = run.spec.window?.maxMinutes;
   if (max !== undefined && run.spec.window?.minMinutes !== max && took > max * MINUTE_MS) {
-    return `${upper(run.spec.title)} took ${durationWords(took)}, longer than it should. The log says so.`;
+    const long = `${upper(run.spec.title)} took ${durationWords(took)}`;
+    return `${long}, longer than it should. The log says so.`;
   }
   return "";
-}
-
-function signSentence(told: Told, ownerId: string, fact: DatedFact): string {
-  const owner = ownerOf(told.state, ownerId);
-  if (!owner) return "";
-  const run =
-    isLoad(owner) && fact.type === "steam"
-      ? (runOfKind(owner, "vent") ?? runOfKind(owner, "process"))
-      : "stage" in fact && typeof fact.stage === "string"
-        ? runOf(owner, fact.stage)
-        : runOfKind(owner as Load, "process");
-  if (!run?.kept) return "";
-  if (run.kept.unconfirmedAt !== undefined) return `Boiling ${at(told, run.kept.unconfirmedAt)}.`;
-  return startedSentence(told, owner, run);
-}
-
-/** "Boiling. Twelve minutes, until ten past four." The whole time again after a loss. */
-function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun): string {
-  const { kept } = run;
-  if (!kept || kept.stretches.length === 0) return "";
-  if (kept.needMinutes === 0) return "Boiling.";
-  const shown = clockOf(run);
-  if (!shown || shown.lost) return "";
-  const again = kept.stretches.length > 1 ? "The whole time starts again: " : "";
-  const length = durationWords(kept.needMinutes * MINUTE_MS);
-  const what =
-    run.spec.kind === "vent"
-      ? "Venting"
-      : run.spec.kind === "process"
-        ? processWord(owner)
-        : "Boiling";
-  const body = `${length}, until ${clock(told, shown.dueAt)}`;
-  return again ? `${what}. ${again}${body}.` : `${what}. ${upper(body)}.`;
-}
-
-function processWord(owner: Load | { id: string }): string {
-  if (!("terms" in owner)) return "Boiling";
-  if (owner.terms?.method === "pressure") return "At pressure";
-  return owner.terms?.method === "boiling-water" ? "A full boil" : "Timed";
-}
-
-function pressureSentence(told: Told, loadId: string, psi: number): string {
-  const load = told.state.loads[loadId];
-  if (!load) return "";
-  const process = runOfKind(load, "process");
-  const old = told.before.loads[loadId];
-  const was = old && runOfKind(old, "process")?.kept?.stretches.length;
-  const zero = runOfKind(load, "depressurize");
-  if (zero?.state === "running" && zero.kept) {
-    const shown = current(zero.kept);
-    return shown
-      ? `At zero. Wait ten minutes before the lid comes off, until ${clock(told, shown.from + 10 * MINUTE_MS)}.`
-      : `${psi} pounds; wait for zero.`;
-  }
-  if (!process?.kept) return `${psi} pounds.`;
-  if (process.kept.stretches.length > (was ?? 0)) return startedSentence(told, load, process);
-  const target = gaugeTargetPsi(load);
-  if (isLost(process.kept) && old && runOfKind(old, "process")?.kept)
-    return lostSentence(told, loadId, undefined);
-  if (target !== undefined && psi < target)
-    return `${psi} pounds. It wants ${target} at your altitude.`;
-  return `${psi} pounds. Good.`;
-}
-
-function lostSentence(told: Told, ownerId: string, stage: string | undefined): string {
-  const owner = ownerOf(told.state, ownerId);
-  const run = stage
-    ? runOf(owner, stage)
-    : owner && (runOfKind(owner, "process") ?? runOfKind(owner, "vent"));
-  if (!owner || !run?.kept) return "The clock is stopped.";
-  const vent = isLoad(owner) ? runOfKind(owner, "vent") : undefined;
-  if (vent?.kept && isLost(vent.kept) && vent.state === "running") {
-    return "The clock is stopped. Bring the steam back; the ten minutes start again.";
-  }
-  if (run.kept.stretches.length === 0) return "Tell me when it is back.";
-  const what = isLoad(owner) && owner.terms?.method === "pressure" ? "pressure" : "a full boil";
-  const need = durationWords(run.kept.needMinutes * MINUTE_MS);
-  return `The clock is stopped. Bring it back to ${what} and tell me; the whole ${need} start again.`;
-}
-
-function temperatureSentence(told: Told, owner: string | null, what: string, f: number): string {
-  const load = owner === null ? undefined : told.state.loads[owner];
-  const altitude = told.state.kitchen.altitudeFt;
-  const process = load && runOfKind(load, "process");
-  if (load?.terms?.method === "low-temperature" && process?.kept)
-    return lowTemperature(told, load, process, f);
-  if (
-    load?.terms?.method === "boiling-water" &&
-    process?.kept &&
-    current(process.kept) &&
-    altitude !== null
-  ) {
-    const judged = judgeBoil(f, altitude);
-    const feet = Math.round(judged.rightForFt / 100) * 100;
-    return judged.doubt
-      ? `${f} at a full boil.`
-      : `${f} at a full boil: right for about ${Math.max(0, feet)} feet.`;
-  }
-  return `${upper(what)} at ${f} degrees.`;
-}
-
-function lowTemperature(told: Told, load: Load, process: StageRun, f: number): string {
-  if (f < 180) {
-    const lost = process.kept && process.kept.stretches.length > 0;
-    return lost
-      ? `${f} is under 180. Bring it back; the whole thirty minutes start again.`
-      : `${f}. It starts at 180.`;
-  }
-  const high = f > 185 ? " Over 185 the pickles soften; turn it down." : "";
-  const old = told.before.loads[load.id];
-  const was = (old && runOfKind(old, "process")?.kept?.stretches.length) ?? 0;
-  const began = (process.kept?.stretches.length ?? 0) > was;
-  const next = process.state === "complete" ? "" : " Read it again in five minutes.";
-  return `${f}.${began ? ` ${startedSentence(told, load, process)}` : ""}${high}${next}`;
-}
-
-function coverSentence(told: Told, loadId: string, covered: boolean): string {
-  const load = told.state.loads[loadId];
-  const process = load && runOfKind(load, "process");
-  if (!load || !process?.kept) return "";
-  if (!covered) {
-    const inches = load.terms?.coverIn ?? 1;
-    return `Top up with boiling water to ${inches} ${inches === 1 ? "inch" : "inches"} over the lids. Tell me when it is a full boil again; the whole time counts from then.`;
-  }
-  const old = told.before.loads[loadId];
-  const was = (old && runOfKind(old, "process")?.kept?.stretches.length) ?? 0;
-  return process.kept.stretches.length > was ? startedSentence(told, load, process) : "Good.";
-}
-
-function vouchedSentence(told: Told, loadId: string, held: boolean): string {
-  const load = told.state.loads[loadId];
-  const run = load?.stages.find((one) => one.state === "running" && one.kept);
-  if (!held)
-    return "Then that time does not count. Bring it back and tell me; the whole time starts again.";
-  const shown = run && clockOf(run);
-  return shown ? `Good. It counts, until ${clock(told, shown.dueAt)}.` : "Good. It counts.";
 }
 
 function filledSentence(told: Told, batchId: string, count: number): string {
@@ -383,13 +252,19 @@ function sealSentence(
 function disposedSentence(what: string): string {
   switch (what) {
     case "reprocess":
-      return "Within 24 hours: empty the jars, bring the food back to a boil, clean hot jars, new lids, and the whole hot-pack time.";
+      return (
+        "Within 24 hours: empty the jars, bring the food back to a boil, clean hot jars, " +
+        "new lids, and the whole hot-pack time."
+      );
     case "refrigerate":
       return "Into the refrigerator, and eat within several days.";
     case "freeze":
       return "Into the freezer, with an inch and a half of headspace.";
     case "discard":
-      return "Throw it out untasted. Low-acid food and tomatoes: boil half an hour under water first.";
+      return (
+        "Throw it out untasted. Low-acid food and tomatoes: " +
+        "boil half an hour under water first."
+      );
     default:
       return "";
   }

@@ -28,7 +28,10 @@ export function dueSentence(state: State, item: DueItem): string {
     case "read":
       return `${name}: read the water's temperature and tell me.`;
     case "off":
-      return `${name} has been off for over two hours. It is not started over: refrigerate, freeze or discard those jars.`;
+      return (
+        `${name} has been off for over two hours. It is not started over: ` +
+        "refrigerate, freeze or discard those jars."
+      );
     case "check": {
       const check = run.spec.checks?.[0];
       return `${name}: ${check?.say ?? "look at it."}`;
@@ -40,11 +43,11 @@ export function dueSentence(state: State, item: DueItem): string {
     case "min":
       if (kind === "cool") return `${name}: cooled long enough. Check the seals.`;
       if (kind === "cure") return `${name}: ready to open.`;
-      return `${name}: ${title} has had ${durationWords((window?.minMinutes ?? 0) * MINUTE_MS)}. Say done when you go on.`;
+      return `${name}: ${title} has had ${length(window?.minMinutes)}. Say done when you go on.`;
     case "max":
       if (kind === "cool") return `${name}: a whole day since they came out. Check the seals now.`;
       if (kind === "store") return `${name}: past its best time on the shelf. Eat it soon.`;
-      return `${name}: ${title} has had its longest, ${durationWords((window?.maxMinutes ?? 0) * MINUTE_MS)}. Go on now.`;
+      return `${name}: ${title} has had its longest, ${length(window?.maxMinutes)}. Go on now.`;
     case "end":
       return endSentence(name, item);
     default:
@@ -52,11 +55,18 @@ export function dueSentence(state: State, item: DueItem): string {
   }
 }
 
+function length(minutes = 0): string {
+  return durationWords(minutes * MINUTE_MS);
+}
+
 function halfway(load: Load, name: string): string {
   const method = load.terms?.method;
   if (method === "steam") return `${name}, halfway. Look at the steam column; keep the lid shut.`;
   if (method === "pressure") return `${name}, halfway. Look at the gauge.`;
-  return `${name}, halfway. See that the lids are still covered; top up with boiling water, around the jars.`;
+  return (
+    `${name}, halfway. See that the lids are still covered; ` +
+    "top up with boiling water, around the jars."
+  );
 }
 
 function endSentence(name: string, item: DueItem): string {

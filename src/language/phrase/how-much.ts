@@ -52,7 +52,8 @@ export function howMuch(state: State, slots: Slots): string {
   }
   if (/how long|minutes|process|time/.test(what) && batch.terms) {
     const pounds = batch.terms.pressurePsi ? ` at ${batch.terms.pressurePsi} pounds` : "";
-    return `${batch.terms.minutes} minutes${pounds} for ${batch.terms.jar}s at ${batch.terms.altitudeFt} feet, by ${batch.terms.source}.`;
+    const { minutes, jar, altitudeFt, source } = batch.terms;
+    return `${minutes} minutes${pounds} for ${jar}s at ${altitudeFt} feet, by ${source}.`;
   }
   if (/how many jars|jars/.test(what) && batch.expectedJars) {
     return `About ${batch.expectedJars} ${batch.jar}s.`;

@@ -71,10 +71,11 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {
 function waitingToStart(state: State, batch: Batch, run: StageRun, now: number): string {
   const at = startByWordAt(state, batch, run, now);
   const wall = wallOf(state, now);
-  const by =
-    at !== undefined && at > now + 10 * MINUTE_MS
-      ? `No hurry to ${run.spec.title}: starting ${momentWords(wallOf(state, at), wall, state.zone)} is soon enough.`
-      : `${run.spec.say}`;
+  const soon = at === undefined || at <= now + 10 * MINUTE_MS;
+  const when = soon ? "" : momentWords(wallOf(state, at), wall, state.zone);
+  const by = soon
+    ? run.spec.say
+    : `No hurry to ${run.spec.title}: starting ${when} is soon enough.`;
   return `${by} Tell me when it boils.`;
 }
 
@@ -89,7 +90,8 @@ function marking(state: State, batch: Batch): string {
     batch.lot.variety || others
       ? ` Mark the lids ${batch.mark} 1, ${batch.mark} 2, and so on.`
       : "";
-  return `${load || !batch.option ? "" : " Wait for the canner."}${expected}${lids} Tell me how many.`;
+  const wait = load || !batch.option ? "" : " Wait for the canner.";
+  return `${wait}${expected}${lids} Tell me how many.`;
 }
 
 /** When the seals may be checked: "from nine in the morning to nine at night". */
@@ -100,7 +102,8 @@ function sealTimes(state: State, run: StageRun, now: number): string {
   const words = (minutes: number) =>
     momentWords(wallOf(state, (run.startedAt ?? 0) + minutes * MINUTE_MS), wall, state.zone);
   const [from, to] = [words(window.minMinutes), words(window.maxMinutes)];
-  return ` Check the seals ${from.replace(/^at /, "from ")}, to ${to.replace(/^(at|on) /, "")} at the latest.`;
+  const earliest = from.replace(/^at /, "from ");
+  return ` Check the seals ${earliest}, to ${to.replace(/^(at|on) /, "")} at the latest.`;
 }
 
 /** Said when a batch begins: the canner comes first, since it takes an hour to heat. */

@@ -50,7 +50,8 @@ export function numberWords(value: number): string {
 }
 
 function counted(value: number, unit: string): string {
-  return `${value === 1 && unit === "hour" ? "an" : numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
+  if (value === 1 && unit === "hour") return "an hour";
+  return `${numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
 }
 
 /** "twelve minutes", "an hour and a quarter", "three days": rounded the way people round. */

@@ -120,7 +120,9 @@ function whatNow(state: State, now: number): string {
   const items = shelves(state, now).filter((item) => item.shelf === "hands");
   const lost = shelves(state, now).find((item) => item.run.kept && isLost(item.run.kept));
   if (lost && lost.run.spec.kind !== "depressurize") {
-    return `${upper(ownerName(state, lost.owner))} has lost its ${lost.run.spec.kind === "process" ? "process" : "boil"}: bring it back and tell me. ${asking}`.trim();
+    const what = lost.run.spec.kind === "process" ? "process" : "boil";
+    const name = upper(ownerName(state, lost.owner));
+    return `${name} has lost its ${what}: bring it back and tell me. ${asking}`.trim();
   }
   const [item] = items;
   if (item) return `${asking} ${prompt(state, item.owner, item.run, now)}`.trim();
@@ -144,15 +146,15 @@ function whatNext(state: State, now: number): string {
     line.length > 1 ? ` For the canner after that: ${line.map(batchName).join(", then ")}.` : "";
   if (coming.length === 0 && !next) return "Nothing is waiting.";
   const steps = coming.length > 0 ? `Next, ${coming.join("; ")}.` : "";
-  const due = next
-    ? ` The next clock is due ${momentWords(wallOf(state, next.at), wallOf(state, now), state.zone)}.`
-    : "";
+  const when = next && momentWords(wallOf(state, next.at), wallOf(state, now), state.zone);
+  const due = when ? ` The next clock is due ${when}.` : "";
   return `${steps}${due}${waiting}`.trim();
 }
 
 export const HELP =
   "Say start and a recipe, like start the dilly beans. Tell me what happens: done, it's boiling, " +
-  "eight pints filled, all sealed. Ask what now, how long, or what's running. Undo takes the last thing back. " +
+  "eight pints filled, all sealed. Ask what now, how long, or what's running. " +
+  "Undo takes the last thing back. " +
   "Timer for ten minutes sets a timer.";
 
 /** The answer to a question that changes nothing; undefined where the words were no question. */
