@@ -48,9 +48,13 @@ export async function openCommand(
     close,
   };
   const io = { stdin: process.stdin, stdout: process.stdout };
-  void plain;
-  const { runPlain } = await import("../screen/plain.ts");
-  await runPlain(host, io);
+  if (plain) {
+    const { runPlain } = await import("../screen/plain.ts");
+    await runPlain(host, io);
+  } else {
+    const { runScreen } = await import("../screen/run-screen.tsx");
+    await runScreen(host, io);
+  }
   await close();
   return 0;
 }

@@ -73,8 +73,9 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     clock,
     advice,
     onProblem: (message) => {
+      if (!parts.speaks) return;
       status.voice = message;
-      if (parts.speaks) setImmediate(() => notice(message));
+      setImmediate(() => notice(message));
     },
     onRecovered: () => {
       delete status.voice;
