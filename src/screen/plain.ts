@@ -1,25 +1,88 @@
-/** The kitchen as plain lines. */
-import { createInterface } from "node:readline";
-import type { Line, Session } from "../session/session.ts";
+/** The same session as lines: for a pipe, a screen reader, or who prefers it. */
+import { timeText } from "./clock-text.ts";
+import { farewell } from "./farewell.ts";
+import { printable } from "./printable.ts";
+import type { LineKind, ScreenHost, ScreenIo, ShownLine } from "./screen-host.ts";
 
-export type PlainHost = {
-  session: Session;
-  lines: Line[];
-  onChange(listener: () => void): () => void;
+/** What each line is, in a word that can be read aloud. */
+const PREFIX: Record<LineKind, string> = {
+  heard: "you said",
+  answer: "answer",
+  prompt: "to do",
+  alarm: "alarm",
+  asked: "question",
+  refused: "refused",
+  notice: "note",
 };
 
-export async function runPlain(
-  host: PlainHost,
-  io: { stdin: NodeJS.ReadableStream; stdout: NodeJS.WritableStream },
-): Promise<void> {
-  let shown = 0;
-  const show = () => {
-    for (; shown < host.lines.length; shown++) io.stdout.write(`${host.lines[shown]?.text}\n`);
+/** `14:03 question: Are the lids covered …?` */
+export function plainText(line: ShownLine, zone: string): string {
+  return `${timeText(line.wallMs, zone)} ${PREFIX[line.kind]}: ${printable(line.text)}`;
+}
+
+/** Prints what is said and hears lines until the input ends; then tells what runs on. */
+export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
+  const { stdin, stdout } = io;
+  const interactive = Boolean(stdin.isTTY);
+  const seen = new WeakSet<ShownLine>();
+  let typing = false;
+  const print = () => {
+    for (const line of host.lines) {
+      if (seen.has(line)) continue;
+      seen.add(line);
+      // Who typed it has it on the screen already.
+      if (typing && interactive && line.kind === "heard") continue;
+      write(stdout, `${plainText(line, host.session.state.zone)}\n`);
+    }
   };
-  const stop = host.onChange(show);
-  show();
-  for await (const line of createInterface({ input: io.stdin })) {
-    if (line.trim() !== "") host.session.hear(line);
+  const hear = (text: string) => {
+    const words = text.replace(/[\u0000-\u001f\u007f-\u009f]+/g, " ").trim();
+    if (words === "" && !interactive) return;
+    typing = true;
+    if (words === "") host.session.press();
+    else host.session.hear(words);
+    print();
+    typing = false;
+  };
+  print();
+  if (interactive && host.session.state.active.length === 0) write(stdout, `${HOW_TO_BEGIN}\n`);
+  const stopListening = host.onChange(print);
+  await eachLine(stdin, hear);
+  stopListening();
+  const { session } = host;
+  for (const line of farewell(session.state, session.now())) {
+    write(stdout, `${printable(line)}\n`);
   }
-  stop();
+}
+
+const HOW_TO_BEGIN =
+  "Type what you want to make, such as: start the dilly beans. help says what you can tell me. " +
+  "An empty Enter reports the work in hand as done. Follow a current tested recipe and your " +
+  "local extension service; this program keeps the record, it cannot see the jar.";
+
+function write(stdout: NodeJS.WriteStream, text: string): void {
+  if (!stdout.destroyed && !stdout.writableEnded) stdout.write(text);
+}
+
+/** A line without an end is handed on at this length, so that nothing grows without bound. */
+const LONGEST_LINE = 100_000;
+
+/** Calls with every line until the input ends or fails; a last line may lack its end. */
+function eachLine(stdin: NodeJS.ReadStream, hear: (line: string) => void): Promise<void> {
+  return new Promise((resolve) => {
+    let rest = "";
+    const onData = (chunk: string | Buffer) => {
+      const lines = (rest + String(chunk)).split(/\r\n|\n/);
+      rest = lines.pop() ?? "";
+      for (const line of lines) hear(line);
+      if (rest.length > LONGEST_LINE) rest = "";
+    };
+    const onEnd = () => {
+      if (rest.trim() !== "") hear(rest);
+      stdin.off("data", onData).off("end", onEnd).off("error", onEnd);
+      resolve();
+    };
+    stdin.setEncoding("utf8");
+    stdin.on("data", onData).on("end", onEnd).on("error", onEnd);
+  });
 }

@@ -1,0 +1,58 @@
+/** Clocks as the screen shows them: how long still, and at what time of day. */
+import { DAY_MS, HOUR_MS, localFields, MINUTE_MS, SECOND_MS } from "../kitchen/time.ts";
+
+const two = (value: number) => String(value).padStart(2, "0");
+
+const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+/** `9 min 41 s`, `12 min`, `2 h 05 min`, `3 days`: seconds only where they matter. */
+export function lengthText(ms: number): string {
+  const seconds = Math.ceil(Math.abs(ms) / SECOND_MS);
+  if (seconds < 60) return `${seconds} s`;
+  if (seconds < 600) return `${Math.floor(seconds / 60)} min ${two(seconds % 60)} s`;
+  const minutes = Math.ceil(Math.abs(ms) / MINUTE_MS);
+  if (minutes < 60) return `${minutes} min`;
+  if (Math.abs(ms) < 2 * DAY_MS) return `${Math.floor(minutes / 60)} h ${two(minutes % 60)} min`;
+  return `${Math.round(Math.abs(ms) / DAY_MS)} days`;
+}
+
+/** For the large digits: `9:41` in minutes and seconds, `2h05`, `3d`. */
+export function digitsText(ms: number): string {
+  const seconds = Math.ceil(Math.abs(ms) / SECOND_MS);
+  if (seconds < 3600) return `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
+  const minutes = Math.ceil(Math.abs(ms) / MINUTE_MS);
+  if (Math.abs(ms) < 2 * DAY_MS) return `${Math.floor(minutes / 60)}h${two(minutes % 60)}`;
+  return `${Math.round(Math.abs(ms) / DAY_MS)}d`;
+}
+
+/** `14:05`, with the day before it where that is another one: `Sun 09:00`, `3 Oct`. */
+export function whenText(wallMs: number, nowWallMs: number, zone: string): string {
+  const at = localFields(wallMs, zone);
+  const now = localFields(nowWallMs, zone);
+  const time = `${two(at.hour)}:${two(at.minute)}`;
+  if (at.day === now.day && at.month === now.month && at.year === now.year) return time;
+  if (Math.abs(wallMs - nowWallMs) < 6 * DAY_MS) return `${DAYS[at.weekday]} ${time}`;
+  return `${at.day} ${MONTHS[at.month - 1]}${at.year === now.year ? "" : ` ${at.year}`}`;
+}
+
+/** `Sat 14 Aug`. */
+export function dayText(wallMs: number, zone: string): string {
+  const { weekday, day, month } = localFields(wallMs, zone);
+  return `${DAYS[weekday]} ${day} ${MONTHS[month - 1]}`;
+}
+
+/** `14:03`. */
+export function timeText(wallMs: number, zone: string): string {
+  const { hour, minute } = localFields(wallMs, zone);
+  return `${two(hour)}:${two(minute)}`;
+}
+
+/** The full hours from one instant to another, for a scale. */
+export function hoursBetween(fromWallMs: number, toWallMs: number): number[] {
+  const hours: number[] = [];
+  for (let at = Math.ceil(fromWallMs / HOUR_MS) * HOUR_MS; at <= toWallMs; at += HOUR_MS) {
+    hours.push(at);
+  }
+  return hours;
+}

@@ -1,0 +1,36 @@
+/** What is told at closing: that the clocks are kept, and what runs on. */
+import { clockOf } from "../kitchen/agenda.ts";
+import { ownerName, timerName } from "../kitchen/names.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { type State, wallOf } from "../kitchen/state.ts";
+import { durationWords, momentWords } from "../language/phrase/spoken-time.ts";
+
+/** What runs, each in a few words with when its clock is due; empty in an empty kitchen. */
+export function running(state: State, now: number): string[] {
+  const stages = activeOwners(state).flatMap((owner) => {
+    if (!isLoad(owner) && owner.state === "abandoned") return [];
+    const run = owner.stages.find((one) => one.state === "running");
+    if (!run) return isLoad(owner) ? [] : [ownerName(state, owner)];
+    const clock = clockOf(run);
+    return [`${ownerName(state, owner)}, ${run.spec.title}${clock ? due(clock) : ""}`];
+  });
+  function due({ dueAt, lost }: { dueAt: number; lost: boolean }): string {
+    if (lost) return ", stopped";
+    const when = momentWords(wallOf(state, dueAt), wallOf(state, now), state.zone);
+    return dueAt > now ? `, due ${when}` : `, due since ${durationWords(now - dueAt)}`;
+  }
+  const timers = Object.values(state.timers)
+    .filter((timer) => timer.state === "running")
+    .map((timer) => `${timerName(timer)}${due({ dueAt: timer.endsAt, lost: false })}`);
+  return [...stages, ...timers];
+}
+
+/** The lines left in the terminal after closing. */
+export function farewell(state: State, now: number): string[] {
+  const list = running(state, now);
+  if (list.length === 0) return ["Brinebell is closed. Nothing is running."];
+  return [
+    "Brinebell is closed; the clocks are kept. Open it again to go on. Running on:",
+    ...list.map((one) => `  ${one}`),
+  ];
+}

@@ -1,0 +1,123 @@
+/**
+ * Keys for what the bare key must not do: the start sign of a process, its loss, and the jars
+ * coming out. Each stands for words, goes the same way as they do, and is shown with what it says.
+ */
+import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
+import { activeOwners, isLoad, runOfKind } from "../kitchen/owners.ts";
+import { readyAt } from "../kitchen/settle.ts";
+import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
+
+export type KeySign = "!" | "-" | "=";
+
+export type LabelledKey = {
+  key: KeySign;
+  /** What it says, as typed words would. */
+  words: string;
+  /** What it says, short, for the label. */
+  label: string;
+  owner: string;
+  stage: string;
+};
+
+/** The labelled keys that mean something now, at most one for each sign. */
+export function labelledKeys(state: State, now: number): LabelledKey[] {
+  const all: LabelledKey[] = [];
+  for (const owner of activeOwners(state)) {
+    if (isLoad(owner)) all.push(...loadKeys(state, owner, now));
+    else if (owner.state === "running") all.push(...potKeys(state, owner, now));
+  }
+  const keys: LabelledKey[] = [];
+  for (const sign of ["!", "-", "="] as const) {
+    const [first, ...others] = all.filter((one) => one.key === sign);
+    if (!first) continue;
+    keys.push(others.length === 0 ? first : { ...first, ...unnamed(sign, [first, ...others]) });
+  }
+  return keys;
+}
+
+/** Where several could be meant the key says nothing about which, and the question comes back. */
+function unnamed(sign: KeySign, all: LabelledKey[]): Partial<LabelledKey> {
+  if (sign === "=") return { words: "the jars are out", label: "jars out" };
+  const same = all.every((one) => one.words === all[0]?.words);
+  if (same) return {};
+  if (sign === "-") return { words: "it lost its boil", label: "a boil lost: asks which" };
+  return { words: "it's boiling", label: "it boils: asks which" };
+}
+
+function cannerName(state: State, load: Load): string {
+  return state.kitchen.canners.length > 1 ? load.canner : "canner";
+}
+
+function loadKeys(state: State, load: Load, now: number): LabelledKey[] {
+  const keys: LabelledKey[] = [];
+  const name = cannerName(state, load);
+  for (const run of load.stages) {
+    if (run.state !== "running") continue;
+    const add = (key: KeySign, words: string, label: string) =>
+      keys.push({ key, words, label, owner: load.id, stage: run.id });
+    if (run.id === "unload") add("=", "the jars are out", "jars are out");
+    if (run.id === "come-up" || run.id === "pressurize") startSign(load, name, add);
+    if (run.spec.kind === "vent" && run.kept) {
+      if (current(run.kept)) add("-", "the steam stopped", "steam stopped");
+      else add("!", "it's venting", "steam pours steadily");
+    }
+    if (run.spec.kind === "process" && run.kept) {
+      if (current(run.kept)) lossSign(load, name, add);
+      else if (offMs(run.kept, now) <= OFF_PROCESS_LIMIT_MS) startSign(load, name, add);
+    }
+  }
+  return keys;
+}
+
+type Add = (key: KeySign, words: string, label: string) => void;
+
+function startSign(load: Load, name: string, add: Add): void {
+  const { terms } = load;
+  if (!terms || load.loadedAt === undefined) return;
+  const vented = runOfKind(load, "vent")?.state === "complete";
+  if (terms.method === "boiling-water") add("!", `the ${name} is boiling`, `${name}: a full boil`);
+  if (terms.method === "steam" && load.column === undefined) {
+    add("!", "a full column of steam", "a full column of steam");
+  }
+  if (terms.method !== "pressure") return;
+  if (!vented) add("!", "it's venting", "steam pours steadily");
+  else if (load.gauge?.kind === "weighted") add("!", "the weight is rocking", "weight rocks");
+  else {
+    const psi = gaugeTargetPsi(load);
+    if (psi !== undefined) add("!", `${psi} pounds`, `dial shows ${psi} pounds`);
+  }
+}
+
+function lossSign(load: Load, name: string, add: Add): void {
+  const method = load.terms?.method;
+  if (method === "boiling-water") add("-", `the ${name} lost its boil`, "boil lost");
+  if (method === "pressure") add("-", "the pressure dropped", "pressure lost");
+  if (method === "steam") add("-", "the steam stopped", "steam stopped");
+}
+
+function potKeys(state: State, batch: Batch, now: number): LabelledKey[] {
+  const keys: LabelledKey[] = [];
+  for (const run of batch.stages) {
+    if (run.spec.kind !== "heat" || !run.kept || !boils(run)) continue;
+    const pot = run.spec.pot ?? run.spec.title;
+    const holds = current(run.kept) !== undefined;
+    const base = { owner: batch.id, stage: run.id };
+    if (run.state === "running" && holds && run.kept.needMinutes > 0) {
+      keys.push({ ...base, key: "-", words: `the ${pot} lost its boil`, label: "boil lost" });
+    } else if (!holds && (run.state === "running" || mayBegin(state, batch, run, now))) {
+      keys.push({ ...base, key: "!", words: `the ${pot} is boiling`, label: `${pot} boils` });
+    }
+  }
+  return keys;
+}
+
+function boils(run: StageRun): boolean {
+  return run.spec.heat?.until === "boil";
+}
+
+function mayBegin(state: State, batch: Batch, run: StageRun, now: number): boolean {
+  if (run.state !== "waiting" || run.spec.start !== "word") return false;
+  const at = readyAt(state, batch, run, now);
+  return at !== undefined && at <= now;
+}

@@ -1,0 +1,128 @@
+/**
+ * The day by who or what is busy: hands, burners, canners. What has been comes from what was
+ * reported, what comes from clocks that run and from each stage's usual length.
+ */
+import { LOAD_KINDS } from "../kitchen/canner-stages.ts";
+import { isLoad, type Owner } from "../kitchen/owners.ts";
+import { isOver } from "../kitchen/stage-run.ts";
+import { KINDS } from "../kitchen/stages/kinds.ts";
+import { type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import { HOUR_MS, MINUTE_MS } from "../kitchen/time.ts";
+
+export type LanePart = {
+  fromWallMs: number;
+  toWallMs: number;
+  label: string;
+  phase: "been" | "now" | "coming";
+};
+export type DayLane = { name: string; parts: LanePart[] };
+
+/** How far back and ahead the day is drawn. */
+const BACK_MS = 6 * HOUR_MS;
+const AHEAD_MS = 10 * HOUR_MS;
+
+type Busy = { owner: Owner; run: StageRun; from: number; to: number; phase: LanePart["phase"] };
+
+/** One lane each for hands, every burner in use and every canner in use; empty ones are left out. */
+export function dayLanes(state: State, now: number): DayLane[] {
+  const from = now - BACK_MS;
+  const to = now + AHEAD_MS;
+  const owners = [...Object.values(state.batches), ...Object.values(state.loads)].filter(
+    (owner) => owner.state !== "abandoned" && (owner.endedAt ?? now) >= from,
+  );
+  const all = owners
+    .flatMap((owner) => busyTimes(state, owner, now))
+    .filter((one) => one.to > from && one.from < to && one.to > one.from)
+    .sort((a, b) => a.from - b.from);
+  const lanes = new Map<string, Busy[]>();
+  const put = (name: string, one: Busy) => lanes.set(name, [...(lanes.get(name) ?? []), one]);
+  for (const one of all) {
+    if (isLoad(one.owner)) {
+      if (!KEPT_IN_CANNER.has(one.run.spec.kind)) put(one.owner.canner, one);
+    } else if (one.run.spec.kind === "heat") put(freeBurner(lanes, one), one);
+    if (KINDS[one.run.spec.kind].shelf === "hands") put("hands", one);
+  }
+  const order = (name: string) => (name === "hands" ? 0 : name.startsWith("burner") ? 1 : 2);
+  return [...lanes]
+    .sort(([a], [b]) => order(a) - order(b) || a.localeCompare(b))
+    .map(([name, parts]) => ({ name, parts: parts.map((part) => shown(state, part)) }));
+}
+
+/** After these the canner is free for the next load. */
+const KEPT_IN_CANNER = new Set(["cool", "seal-check"]);
+
+function freeBurner(lanes: Map<string, Busy[]>, one: Busy): string {
+  for (let number = 1; ; number++) {
+    const name = `burner ${number}`;
+    const parts = lanes.get(name) ?? [];
+    if (parts.every((part) => part.to <= one.from || part.from >= one.to)) return name;
+  }
+}
+
+function shown(state: State, { owner, run, from, to, phase }: Busy): LanePart {
+  const label = isLoad(owner) || !owner.lot.variety ? "" : `${owner.lot.variety} `;
+  return {
+    fromWallMs: wallOf(state, from),
+    toWallMs: wallOf(state, to),
+    label: `${label}${run.spec.title}`,
+    phase,
+  };
+}
+
+/** What a batch or load has done, is doing, and is likely to do next and when. */
+function busyTimes(state: State, owner: Owner, now: number): Busy[] {
+  const list: Busy[] = [];
+  const ends = new Map<string, number>();
+  let before = now;
+  for (const run of owner.stages) {
+    const skip = !isLoad(owner) && LOAD_KINDS.has(run.spec.kind);
+    if (skip || run.state === "skipped" || KINDS[run.spec.kind].ends === "date") continue;
+    if (isOver(run)) {
+      const { startedAt: from, endedAt: to } = run;
+      if (from !== undefined && to !== undefined)
+        list.push({ owner, run, from, to, phase: "been" });
+      ends.set(run.id, to ?? now);
+      continue;
+    }
+    if (run.state === "running" && run.startedAt !== undefined) {
+      const from = run.startedAt;
+      const to = Math.max(now, expectedEnd(run, from));
+      list.push({ owner, run, from, to: now, phase: "been" });
+      list.push({ owner, run, from: now, to, phase: "now" });
+      ends.set(run.id, to);
+      before = to;
+      continue;
+    }
+    const after = isLoad(owner)
+      ? before
+      : Math.max(now, ...run.spec.after.map((one) => ends.get(one.stage) ?? now));
+    const from = Math.max(after, cannerReady(state, owner, run, now));
+    const to = from + lengthMs(run);
+    list.push({ owner, run, from, to, phase: "coming" });
+    ends.set(run.id, to);
+    before = to;
+  }
+  return list;
+}
+
+function lengthMs(run: StageRun): number {
+  const { window, typicalMinutes } = run.spec;
+  return (run.kept?.needMinutes || window?.minMinutes || typicalMinutes) * MINUTE_MS;
+}
+
+function expectedEnd(run: StageRun, from: number): number {
+  const stretch = run.kept?.stretches.at(-1);
+  if (stretch && stretch.to === undefined) return stretch.from + lengthMs(run);
+  return from + Math.max(lengthMs(run), run.spec.typicalMinutes * MINUTE_MS);
+}
+
+/** Jars are not filled before the canner lit for them is hot. */
+function cannerReady(state: State, owner: Owner, run: StageRun, now: number): number {
+  if (isLoad(owner) || run.spec.kind !== "fill") return now;
+  const load = Object.values(state.loads).find(
+    (one) => one.batch === owner.id && one.loadedAt === undefined,
+  );
+  const canner = load?.stages.find((one) => one.id === "canner");
+  if (canner?.state !== "running" || canner.startedAt === undefined) return now;
+  return expectedEnd(canner, canner.startedAt);
+}

@@ -1,0 +1,38 @@
+/** Says in words what the one key would do, or which words to say where it does nothing. */
+import { ownerName } from "../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner } from "../kitchen/owners.ts";
+import type { ShelfItem } from "../kitchen/shelves.ts";
+import type { StageRun, State } from "../kitchen/state.ts";
+
+/** Exactly what Space or Enter on an empty line will report. */
+export function keyWords(state: State, { owner, run, offer }: ShelfItem): string {
+  const what = offer === "begin" ? `begin: ${run.spec.title}` : doneWords(state, owner, run);
+  const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
+  return several ? `${what} (${ownerName(state, owner).replace(/\bthe /g, "")})` : what;
+}
+
+function doneWords(state: State, owner: Owner, run: StageRun): string {
+  if (isLoad(owner)) {
+    if (run.id === "canner") return "the canner is ready";
+    if (run.id === "load") {
+      const ready = state.batches[owner.batch]?.ready ?? 0;
+      return ready > 0 ? `the ${ready} filled jars are in` : "asks for the filled jars";
+    }
+    if (run.id === "heat-off") return "heat is off";
+    if (run.spec.kind === "cool") return "cooled, on to the seal check";
+    return `${run.spec.title}: done`;
+  }
+  if (run.spec.kind === "fill") {
+    return owner.filled > 0 ? "all jars are filled" : "asks how many jars are filled";
+  }
+  return `${run.spec.title}: done`;
+}
+
+/** What to say where the key does nothing. */
+export function wordsNeeded(state: State, owner?: Owner, run?: StageRun): string {
+  if (run?.id === "unload") return "Say the jars are out, or press =";
+  if (run?.spec.kind === "seal-check") return "Say all sealed, or which jars did not";
+  if (owner && run) return "Say what happened";
+  if (activeOwners(state).length === 0) return "Type what you want to make, then Enter";
+  return "Nothing for your hands now. Say what happens, or what now";
+}

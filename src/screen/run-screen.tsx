@@ -1,0 +1,194 @@
+/** The kitchen on a terminal: draws what is, takes keys, and puts the terminal back at the end. */
+import { farewell, running } from "./farewell.ts";
+import { InputControl } from "./input-control.ts";
+import { KeyReader } from "./key-reader.ts";
+import { labelledKeys } from "./labelled-keys.ts";
+import { lineOf } from "./line-editor.ts";
+import { Painter } from "./painter.tsx";
+import { printable } from "./printable.ts";
+import type { ScreenHost, ScreenIo } from "./screen-host.ts";
+import { type View, view } from "./view.ts";
+
+/** An Escape that nothing follows within this is the key itself, ms. */
+const ESCAPE_MS = 50;
+
+export type ScreenOptions = {
+  /** Kitchen time to show, where it is not the session's own (a rehearsal between two steps). */
+  now?: () => number;
+  /** A rehearsal: Ctrl-C closes at once, and so does a q alone on a line. */
+  rehearsal?: boolean;
+  /** Steps between two looks, ms; a second in step with the kitchen's where nothing is said. */
+  everyMs?: number;
+  /** Ends the screen from outside. */
+  ended?: Promise<unknown>;
+};
+
+/** Shows the kitchen until the person closes it; the terminal is as before when it resolves. */
+export async function runScreen(
+  host: ScreenHost,
+  io: ScreenIo,
+  options: ScreenOptions = {},
+): Promise<void> {
+  const screen = new Screen(host, io, options);
+  await screen.run();
+}
+
+class Screen {
+  private readonly host: ScreenHost;
+  private readonly io: ScreenIo;
+  private readonly options: ScreenOptions;
+  private readonly painter: Painter;
+  private readonly reader = new KeyReader();
+  private readonly input: InputControl;
+  private hint: string | undefined;
+  private happened = "";
+  private ticking: NodeJS.Timeout | undefined;
+  private escaping: NodeJS.Timeout | undefined;
+  private stopped = false;
+  private end: () => void = () => {};
+
+  constructor(host: ScreenHost, io: ScreenIo, options: ScreenOptions) {
+    this.host = host;
+    this.io = io;
+    this.options = options;
+    this.painter = new Painter(io);
+    this.input = new InputControl({
+      say: (words) => this.say(words),
+      press: () => this.host.session.press(),
+      labelled: () => labelledKeys(this.host.session.state, this.now()),
+      interrupt: () => this.interrupt(),
+      suspend: () => void this.suspend(),
+      repaint: () => this.painter.forget(),
+      nowMs: () => performance.now(),
+    });
+  }
+
+  async run(): Promise<void> {
+    const { stdin, stdout } = this.io;
+    const ended = new Promise<void>((resolve) => {
+      this.end = resolve;
+    });
+    const onData = (chunk: string | Buffer) => this.keys(String(chunk));
+    const onEnd = () => this.end();
+    const onResize = () => this.paint();
+    const onContinue = () => this.continued();
+    this.painter.open();
+    this.paint();
+    const stopListening = this.host.onChange(() => this.changed());
+    stdin.setEncoding("utf8");
+    stdin.on("data", onData).on("end", onEnd).on("error", onEnd);
+    stdin.resume();
+    stdout.on("resize", onResize).on("error", onEnd);
+    process.on("SIGCONT", onContinue);
+    this.tick();
+    await Promise.race([ended, ...(this.options.ended ? [this.options.ended] : [])]);
+    clearTimeout(this.ticking);
+    clearTimeout(this.escaping);
+    stopListening();
+    stdin.off("data", onData).off("end", onEnd).off("error", onEnd);
+    stdin.pause();
+    stdout.off("resize", onResize);
+    process.off("SIGCONT", onContinue);
+    this.painter.close();
+    this.farewell();
+    stdout.off("error", onEnd);
+  }
+
+  private say(words: string): void {
+    if (this.options.rehearsal && words === "q") this.end();
+    else this.host.session.hear(words);
+  }
+
+  private now(): number {
+    return this.options.now?.() ?? this.host.session.now();
+  }
+
+  private view(): View {
+    const { session, lines } = this.host;
+    const pending = session.waitingFor;
+    return view(session.state, this.now(), {
+      lines,
+      input: { text: lineOf(this.input.editor), cursor: this.input.editor.cursor },
+      ...(pending ? { pending } : {}),
+      notRecorded: session.notRecorded,
+      status: this.host.status(),
+      ...(this.hint === undefined ? {} : { hint: this.hint }),
+    });
+  }
+
+  private paint(): void {
+    if (!this.stopped) this.painter.paint(this.view());
+  }
+
+  /** Once a second, in step with the kitchen's own seconds. */
+  private tick(): void {
+    const wait = this.options.everyMs ?? 1000 - (Math.floor(this.now()) % 1000);
+    this.ticking = setTimeout(() => {
+      this.paint();
+      this.tick();
+    }, wait + 1);
+  }
+
+  /** A look at the clocks that found nothing is no reason to draw; the tick does that. */
+  private changed(): void {
+    const { session, lines } = this.host;
+    const { listening, voice } = this.host.status();
+    const seen = [
+      lines.length,
+      lines.at(-1)?.wallMs,
+      lines.at(-1)?.text,
+      session.state.history.length,
+      session.notRecorded,
+      listening,
+      voice,
+    ].join("|");
+    if (seen === this.happened) return;
+    this.happened = seen;
+    this.paint();
+  }
+
+  private keys(chunk: string): void {
+    clearTimeout(this.escaping);
+    const hint = this.hint;
+    this.input.take(this.reader.push(chunk));
+    if (this.reader.waits) {
+      this.escaping = setTimeout(() => {
+        this.input.take(this.reader.settle());
+        this.paint();
+      }, ESCAPE_MS);
+    }
+    // Anything else than asking again takes the hint away.
+    if (hint !== undefined && this.hint === hint) this.hint = undefined;
+    this.paint();
+  }
+
+  private interrupt(): void {
+    const list = running(this.host.session.state, this.now());
+    if (list.length === 0 || this.hint !== undefined || this.options.rehearsal) {
+      this.end();
+      return;
+    }
+    const more = list.length > 1 ? ` and ${list.length - 1} more` : "";
+    this.hint = `Running: ${list[0]}${more}. Ctrl-C again closes; the clocks are kept.`;
+  }
+
+  private async suspend(): Promise<void> {
+    if (this.stopped) return;
+    this.painter.forget();
+    this.stopped = true;
+    await this.painter.terminal.stop();
+    if (this.stopped) this.continued();
+  }
+
+  private continued(): void {
+    this.painter.forget();
+    this.stopped = false;
+    this.painter.terminal.again();
+    this.paint();
+  }
+
+  private farewell(): void {
+    const lines = farewell(this.host.session.state, this.now());
+    for (const line of lines) this.painter.terminal.write(`${printable(line)}\n`);
+  }
+}

@@ -1,0 +1,124 @@
+/**
+ * The terminal while the screen is on it: its own page, keys unread by the terminal itself, and
+ * everything put back however it ends. Ink draws through it, and sees a window of one size only
+ * until the screen is mounted anew for another.
+ */
+import { EventEmitter } from "node:events";
+import type { ScreenIo } from "./screen-host.ts";
+
+/** Own page, pastes marked as such, cursor at the top. */
+const ENTER = "\u001b[?1049h\u001b[?2004h\u001b[H";
+const LEAVE = "\u001b[?2004l\u001b[?1049l\u001b[?25h";
+const WIPE = "\u001b[H\u001b[J";
+/** How long a stop may take to come before it is known that nobody stops us, ms. */
+const STOP_WAIT_MS = 200;
+
+export class Terminal {
+  private readonly io: ScreenIo;
+  private on = false;
+  private readonly restore = () => this.leave();
+
+  constructor(io: ScreenIo) {
+    this.io = io;
+  }
+
+  get size(): { columns: number; rows: number } {
+    const { columns, rows } = this.io.stdout;
+    return { columns: columns || 80, rows: rows || 24 };
+  }
+
+  enter(): void {
+    if (this.on) return;
+    this.on = true;
+    this.write(ENTER);
+    this.raw(true);
+    process.once("exit", this.restore);
+  }
+
+  /** Puts everything back, also from an exit that nobody planned. */
+  leave(): void {
+    if (!this.on) return;
+    this.on = false;
+    process.off("exit", this.restore);
+    this.raw(false);
+    this.write(LEAVE);
+  }
+
+  wipe(): void {
+    this.write(WIPE);
+  }
+
+  /** After a stop somebody else may have set the terminal up their way. */
+  again(): void {
+    this.on = true;
+    this.raw(false);
+    this.raw(true);
+    this.write(ENTER);
+  }
+
+  /**
+   * Stops the program as the terminal would, and goes on when it is continued. Where nobody can
+   * continue it the stop never comes, and the screen comes back by itself.
+   */
+  async stop(): Promise<void> {
+    if (process.platform === "win32") return;
+    this.raw(false);
+    this.write(LEAVE);
+    const back = new Promise<void>((resolve) => {
+      const timer = setTimeout(resolve, STOP_WAIT_MS);
+      process.once("SIGCONT", () => {
+        clearTimeout(timer);
+        resolve();
+      });
+    });
+    process.kill(0, "SIGTSTP");
+    await back;
+  }
+
+  private raw(on: boolean): void {
+    const { stdin } = this.io;
+    if (!stdin.isTTY) return;
+    try {
+      stdin.setRawMode(on);
+    } catch {
+      // The terminal is gone; there is nothing left to set.
+    }
+  }
+
+  write(text: string): void {
+    const { stdout } = this.io;
+    if (stdout.destroyed || stdout.writableEnded) return;
+    stdout.write(text);
+  }
+
+  /** What ink writes to: this terminal at the size it has now. */
+  page(): NodeJS.WriteStream {
+    return new Page(this.io.stdout, this.size) as unknown as NodeJS.WriteStream;
+  }
+}
+
+class Page extends EventEmitter {
+  readonly isTTY = true;
+  readonly columns: number;
+  readonly rows: number;
+  private readonly out: NodeJS.WriteStream;
+
+  constructor(out: NodeJS.WriteStream, size: { columns: number; rows: number }) {
+    super();
+    this.out = out;
+    this.columns = size.columns;
+    this.rows = size.rows;
+  }
+
+  get writable(): boolean {
+    return !this.out.destroyed && !this.out.writableEnded;
+  }
+
+  write(text: string, done?: () => void): boolean {
+    if (!this.writable) {
+      done?.();
+      return false;
+    }
+    return done ? this.out.write(text, done) : this.out.write(text);
+  }
+}

@@ -1,0 +1,293 @@
+/** What the screen shows, worked out from the state and the present: plain data, no drawing. */
+import { agenda, type Clock } from "../kitchen/agenda.ts";
+import { isLost } from "../kitchen/kept.ts";
+import { batchName, ownerName, timerName } from "../kitchen/names.ts";
+import { queue } from "../kitchen/next-load.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { questions } from "../kitchen/questions.ts";
+import { keyOffer, type Shelf, type ShelfItem, shelves } from "../kitchen/shelves.ts";
+import { KINDS } from "../kitchen/stages/kinds.ts";
+import { type State, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { prompt } from "../language/phrase/prompts.ts";
+import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
+import { type LabelledKey, labelledKeys } from "./labelled-keys.ts";
+import { type DayLane, dayLanes } from "./lanes.ts";
+import { keyWords, wordsNeeded } from "./offer-words.ts";
+import type { ShownLine } from "./screen-host.ts";
+
+export type ClockState = "running" | "open" | "over" | "lost";
+
+export type ShownClock = {
+  state: ClockState;
+  /** `9 min 41 s`, and with the state in words where it is not simply running. */
+  text: string;
+  /** Time of day it is due. */
+  due: string;
+  /** For the large digits. */
+  digits: string;
+  dueAt: number;
+};
+
+export type Item = {
+  id: string;
+  shelf: Shelf | "timers";
+  name: string;
+  title: string;
+  clock?: ShownClock;
+  /** A word on how it stands where it has no clock: `not boiling yet`. */
+  stands?: string;
+  keys: LabelledKey[];
+  /** What to do, for the work that is first. */
+  say?: string;
+};
+
+export type BigClock = { digits: string; name: string; title: string; clock: ShownClock };
+
+export type View = {
+  time: string;
+  day: string;
+  place: string;
+  status: string;
+  /** What must be seen at once: a log that cannot be written, an alarm that rings. */
+  warnings: string[];
+  empty: boolean;
+  hands: Item[];
+  heat: Item[];
+  rest: Item[];
+  timers: Item[];
+  soonest?: BigClock;
+  question?: { text: string; answer: string };
+  /** What Space or Enter on an empty line does, or what to say instead. */
+  key: { text: string; works: boolean };
+  keys: LabelledKey[];
+  next: string[];
+  queue: string[];
+  talk: ShownLine[];
+  heard?: string;
+  answered?: ShownLine;
+  lanes: DayLane[];
+  nowWallMs: number;
+  zone: string;
+  input: { text: string; cursor: number };
+  /** What the program itself wants known just now, such as how to close it. */
+  hint?: string;
+};
+
+export type ViewParts = {
+  lines: ShownLine[];
+  input?: { text: string; cursor: number };
+  /** The transient question: "which one?". */
+  pending?: { text: string; choices?: { label: string }[]; expects?: string };
+  notRecorded: boolean;
+  status?: { listening?: string; voice?: string };
+  hint?: string;
+};
+
+/** Lines of the conversation that even the largest screen shows. */
+const MOST_LINES = 60;
+
+/**
+ * The view at an instant.
+ * @param now kitchen time, ms.
+ */
+export function view(state: State, now: number, parts: ViewParts): View {
+  const nowWallMs = wallOf(state, now);
+  const { zone } = state;
+  const keys = labelledKeys(state, now);
+  const items = shelves(state, now).map((item) => shown(state, item, keys, now));
+  const timers = timerItems(state, now);
+  const of = (shelf: Shelf) => items.filter((item) => item.shelf === shelf);
+  const soonest = soonestOf([...items, ...timers]);
+  const question = questionOf(state, parts);
+  const talk = parts.lines.slice(-MOST_LINES);
+  const heard = talk.findLast((line) => line.kind === "heard")?.text;
+  const answered = talk.findLast((line) => line.kind !== "heard");
+  const { listening, voice } = parts.status ?? {};
+  return {
+    time: timeText(nowWallMs, zone),
+    day: dayText(nowWallMs, zone),
+    place: placeOf(state),
+    status: [state.rehearsal ? "rehearsal" : "", listening, voice].filter(Boolean).join(" · "),
+    warnings: warningsOf(state, parts),
+    empty: items.length === 0 && timers.length === 0 && activeOwners(state).length === 0,
+    hands: of("hands"),
+    heat: of("heat"),
+    rest: of("rest"),
+    timers,
+    ...(soonest ? { soonest } : {}),
+    ...(question ? { question } : {}),
+    key: keyOf(state, now),
+    keys,
+    next: nextOf(state, now),
+    queue: queue(state, now)
+      .slice(0, 4)
+      .map((batch) => batchName(batch)),
+    talk,
+    ...(heard === undefined ? {} : { heard }),
+    ...(answered ? { answered } : {}),
+    lanes: dayLanes(state, now),
+    nowWallMs,
+    zone,
+    input: parts.input ?? { text: "", cursor: 0 },
+    ...(parts.hint === undefined ? {} : { hint: parts.hint }),
+  };
+}
+
+const NOT_RECORDED = "NOT RECORDED: the log cannot be written. The clocks run on.";
+
+function warningsOf(state: State, parts: ViewParts): string[] {
+  const alarm = parts.lines.findLast((line) => line.kind === "alarm");
+  const rings = state.ringing.length > 0 && alarm ? [`ALARM: ${alarm.text} Say got it.`] : [];
+  return [...(parts.notRecorded ? [NOT_RECORDED] : []), ...rings];
+}
+
+function placeOf(state: State): string {
+  const { altitudeFt, canners, units } = state.kitchen;
+  if (altitudeFt === null) return "altitude not known";
+  const metres = Math.round(altitudeFt * 0.3048);
+  const altitude = units === "metric" ? `${metres} m` : `${altitudeFt.toLocaleString("en-US")} ft`;
+  const gauges = canners.flatMap(({ gauge }) => {
+    if (!gauge) return [];
+    if (gauge.kind === "weighted") return ["weighted gauge"];
+    if (gauge.readsHighPsi) return [`dial reads ${gauge.readsHighPsi} lb high`];
+    return [gauge.untestedSeason === undefined ? "dial gauge" : "dial gauge, not tested"];
+  });
+  return [altitude, ...new Set(gauges)].join(" · ");
+}
+
+function shown(state: State, item: ShelfItem, keys: LabelledKey[], now: number): Item {
+  const { owner, run, shelf } = item;
+  const clock = item.clock && clockText(state, item.clock, item, now);
+  const stands = standsOf(item);
+  const own = keys.filter((key) => key.owner === owner.id && key.stage === run.id);
+  const say = shelf === "hands" || !clock ? prompt(state, owner, run, now) : "";
+  return {
+    id: `${owner.id}/${run.id}`,
+    shelf,
+    name: nameOf(state, item),
+    title: run.spec.title,
+    keys: own,
+    ...(clock ? { clock } : {}),
+    ...(stands ? { stands } : {}),
+    ...(say ? { say } : {}),
+  };
+}
+
+/** Varieties alone where they tell things apart; the canner by its own name. */
+function nameOf(state: State, { owner }: ShelfItem): string {
+  if (!isLoad(owner)) return owner.lot.variety ?? owner.recipe.title;
+  const parts = owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
+  const names = parts.flatMap((id) => {
+    const batch = state.batches[id];
+    return batch ? [batch.lot.variety ?? batch.recipe.title] : [];
+  });
+  const what = [...new Set(names)].join(" + ");
+  if (owner.unloadedAt !== undefined) return what;
+  return `${state.kitchen.canners.length > 1 ? owner.canner : "canner"}, ${what}`;
+}
+
+function standsOf({ run, shelf, offer }: ShelfItem): string | undefined {
+  if (run.state === "waiting") return offer === "begin" ? "can begin" : "waits";
+  if (shelf !== "heat" || !run.kept) return undefined;
+  if (isLost(run.kept)) return undefined;
+  return run.kept.stretches.length === 0 ? "coming up" : undefined;
+}
+
+function clockText(state: State, clock: Clock, { run }: ShelfItem, now: number): ShownClock {
+  const { window } = run.spec;
+  const max =
+    window && KINDS[run.spec.kind].ends === "window" && run.startedAt !== undefined
+      ? run.startedAt + window.maxMinutes * MINUTE_MS
+      : undefined;
+  if (clock.lost) {
+    const whole = lengthText(clock.dueAt - clock.from);
+    const text = `STOPPED: lost, the whole ${whole} again`;
+    return { state: "lost", text, due: "", digits: "-:--", dueAt: Number.POSITIVE_INFINITY };
+  }
+  const open = now >= clock.dueAt && max !== undefined && now < max && max > clock.dueAt;
+  const dueAt = open ? (max ?? clock.dueAt) : clock.dueAt;
+  const left = dueAt - now;
+  const due = whenText(wallOf(state, dueAt), wallOf(state, now), state.zone);
+  const digits = digitsText(left);
+  if (open)
+    return { state: "open", text: `ready, ${lengthText(left)} at most`, due, digits, dueAt };
+  if (left <= 0) {
+    return { state: "over", text: `DUE ${lengthText(left)} ago`, due, digits: `+${digits}`, dueAt };
+  }
+  return { state: "running", text: lengthText(left), due, digits, dueAt };
+}
+
+function timerItems(state: State, now: number): Item[] {
+  return Object.values(state.timers)
+    .filter((timer) => timer.state === "running" || timer.state === "rang")
+    .sort((a, b) => a.endsAt - b.endsAt)
+    .map((timer) => {
+      const left = timer.endsAt - now;
+      const over = left <= 0;
+      const digits = `${over ? "+" : ""}${digitsText(left)}`;
+      const text = over ? `RANG ${lengthText(left)} ago` : lengthText(left);
+      const due = whenText(wallOf(state, timer.endsAt), wallOf(state, now), state.zone);
+      const clock = { state: over ? "over" : "running", text, due, digits, dueAt: timer.endsAt };
+      const name = timerName(timer).replace(/^the /, "");
+      return { id: timer.id, shelf: "timers", name, title: "", keys: [], clock } as Item;
+    });
+}
+
+/** What comes due first, or has; a clock that stands still is not counted. */
+function soonestOf(items: Item[]): BigClock | undefined {
+  let best: Item | undefined;
+  for (const item of items) {
+    if (!item.clock || !Number.isFinite(item.clock.dueAt)) continue;
+    if (!best?.clock || item.clock.dueAt < best.clock.dueAt) best = item;
+  }
+  if (!best?.clock) return undefined;
+  return { digits: best.clock.digits, name: best.name, title: best.title, clock: best.clock };
+}
+
+function questionOf(state: State, parts: ViewParts): View["question"] {
+  const { pending } = parts;
+  if (pending) {
+    const answer =
+      pending.expects === "yes"
+        ? "answer yes or no"
+        : pending.expects === "number"
+          ? "answer with a number"
+          : "answer by name, or no";
+    return { text: pending.text, answer };
+  }
+  const [open] = questions(state);
+  if (!open) return undefined;
+  const choices = open.choices?.join(", ");
+  const answers: Partial<Record<typeof open.kind, string>> = {
+    altitude: "type it, such as 6200 feet",
+    "gauge-off": "answer with a number",
+    seals: "all sealed, or the numbers that did not",
+  };
+  return { text: open.text, answer: answers[open.kind] ?? choices ?? "answer yes or no" };
+}
+
+function keyOf(state: State, now: number): View["key"] {
+  const offer = keyOffer(state, now);
+  if (offer) return { works: true, text: keyWords(state, offer) };
+  const top = shelves(state, now).find((item) => item.shelf === "hands");
+  return { works: false, text: wordsNeeded(state, top?.owner, top?.run) };
+}
+
+/** What comes after what runs, and the next moment anything is due. */
+function nextOf(state: State, now: number): string[] {
+  const steps = activeOwners(state).flatMap((owner) => {
+    if (!isLoad(owner) && owner.state !== "running") return [];
+    const index = owner.stages.findLastIndex((run) => run.state === "running");
+    const after = owner.stages.slice(index + 1).find((run) => run.state === "waiting");
+    if (index < 0 || !after || KINDS[after.spec.kind].ends === "date") return [];
+    return [`${short(ownerName(state, owner))}: ${after.spec.title}`];
+  });
+  const [due] = agenda(state, now).filter((item) => item.at > now);
+  const at = due && whenText(wallOf(state, due.at), wallOf(state, now), state.zone);
+  return [...steps.slice(0, 4), ...(at ? [`next moment due ${at}`] : [])];
+}
+
+function short(name: string): string {
+  return name.replace(/\bthe /g, "");
+}
