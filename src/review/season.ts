@@ -71,7 +71,7 @@ export function seasonOf(
     deviations: [],
     lost: { failed: 0, broken: 0, discarded: 0, spoiled: 0 },
     learned: [...learned],
-    use: useOf(state, batches, now),
+    use: eatenOf(state, batches, now),
   };
   const codes = new Map<string, { count: number; batches: Set<string> }>();
   for (const batch of batches) {
@@ -141,7 +141,7 @@ const YEAR_DAYS = 365;
 
 type Use = UseLine & { first: string; last: string };
 
-function useOf(state: State, batches: readonly Batch[], now: number): UseLine[] {
+function eatenOf(state: State, batches: readonly Batch[], now: number): UseLine[] {
   const today = dateOf(wallOf(state, now), state.zone);
   const lines = new Map<string, Use>();
   for (const batch of batches) {
@@ -164,7 +164,7 @@ function useOf(state: State, batches: readonly Batch[], now: number): UseLine[] 
     };
     line.putUp += putUp;
     line.opened += Math.min(putUp, openedOf(state, batch));
-    line.first = begun < line.first ? begun : line.first;
+    if (begun < line.first) line.first = begun;
     for (const one of state.openedJars) {
       if (one.batch !== batch.id) continue;
       const on = dateOf(wallOf(state, one.at), state.zone);

@@ -112,7 +112,8 @@ export function springReminders(state: State, year: number): SeedReminder[] {
     const years = age === 1 ? "a year" : `${age} years`;
     const old = lot.oldAfter && year >= lot.oldAfter[0];
     const grow = old ? " It has reached its published life: grow it out this year." : "";
-    const text = `Test the ${name} seed (${lot.id}), ${years} old: 50 seeds in a damp towel.${grow}`;
+    const test = `Test the ${name} seed (${lot.id}), ${years} old: 50 seeds in a damp towel.`;
+    const text = `${test}${grow}`;
     return [{ on, seed: lot.id, text }];
   });
 }

@@ -109,7 +109,7 @@ export type ScoreTable = {
   sentence: string;
 };
 
-/** Scores by their names, each person's latest for each thing; unnamed scores stand for themselves. */
+/** Scores by their names: each person's latest for a thing, and every unnamed score. */
 export function scoreTables(things: readonly string[], given: readonly Score[]): ScoreTable[] {
   const names = [...new Set(given.flatMap(({ scores }) => Object.keys(scores)))].sort();
   return names.map((name) => scoreTable(name, things, given));

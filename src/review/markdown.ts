@@ -1,0 +1,63 @@
+/** The batch log as Markdown, to paste. */
+import type { BatchLog } from "./batch-log.ts";
+import { processWords } from "./batch-page.ts";
+import { momentOf, spanOf, windowOf } from "./words.ts";
+
+/** Text that Markdown would read as its own marks, or as HTML, is shown as it is. */
+function plain(value: string | number): string {
+  return String(value)
+    .replace(/\s+/g, " ")
+    .replace(/[\\`*_{}[\]<>|#~&!]/g, (one) => `\\${one}`);
+}
+
+function table(heads: string[], rows: (string | number)[][]): string {
+  const line = (cells: (string | number)[]) => `| ${cells.map(plain).join(" | ")} |\n`;
+  return `${line(heads)}|${heads.map(() => " --- |").join("")}\n${rows.map(line).join("")}\n`;
+}
+
+export function batchMarkdown(log: BatchLog): string {
+  const name = [log.title, log.lot.variety].filter(Boolean).join(", ");
+  const facts = [
+    `Batch ${log.id}, ${log.state}`,
+    log.lot.weightLb === null ? "" : `${log.lot.weightLb} lb`,
+    [log.jar, log.pack && `${log.pack} pack`, log.method].filter(Boolean).join(", "),
+    log.altitudeFt === null ? "" : `${log.altitudeFt} ft`,
+    log.source,
+    processWords(log) ?? "",
+  ].filter(Boolean);
+  const stages = log.stages.map((one) => [
+    one.title,
+    windowOf(one.planned),
+    momentOf(one.startedAt),
+    one.startedAt === null ? one.state : spanOf(one.minutes),
+    one.restarts || "",
+  ]);
+  const parts = [
+    `# ${plain(name)}\n\n`,
+    facts.map((fact) => `- ${plain(fact)}\n`).join(""),
+    `\n**${plain(log.verdict)}**\n\n`,
+    log.reasons.map((reason) => `- ${plain(reason)}\n`).join(""),
+    "\n## Stages\n\n",
+    table(["Stage", "Planned", "Began", "Took", "Restarts"], stages),
+  ];
+  if (log.deviations.length > 0) {
+    const rows = log.deviations.map((one) => [
+      one.code,
+      momentOf(one.at),
+      one.detail,
+      one.disposition,
+    ]);
+    parts.push("## Departures\n\n", table(["What", "When", "Detail", "Done"], rows));
+  }
+  if (log.jars) {
+    const { filled, processed, sealed, failed, setAside, broken } = log.jars;
+    const row = [filled, processed, sealed, failed, setAside, broken];
+    const heads = ["Filled", "Processed", "Sealed", "Did not seal", "Set aside", "Broken"];
+    parts.push("## Jars\n\n", table(heads, [row]));
+  }
+  if (log.notes.length > 0) {
+    const list = log.notes.map((note) => `- ${momentOf(note.at)} ${plain(note.text)}\n`);
+    parts.push("## Notes\n\n", ...list);
+  }
+  return parts.join("");
+}

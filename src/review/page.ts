@@ -1,0 +1,65 @@
+/** The page around a report: one file, no script, no network, for screen and paper. */
+import { html, type Markup, raw } from "./html.ts";
+
+const STYLE = `
+:root { color-scheme: light dark; --paper: #fcfbf8; --ink: #211e1a; --soft: #595247;
+  --rule: #cfc8ba; --band: #ece7dc; --done: #2c6e5d; --plan: #857b6b; --gap: #9a4a1f;
+  --mark: #9c2716; --good: #1f6b46; --bad: #9c2716; }
+@media (prefers-color-scheme: dark) { :root { --paper: #1b1a18; --ink: #efebe3; --soft: #b9b1a3;
+  --rule: #4a463f; --band: #2a2825; --done: #5db59e; --plan: #9c9384; --gap: #e39a6a;
+  --mark: #ff9b88; --good: #7fd0a4; --bad: #ff9b88; } }
+@media print { :root { color-scheme: light; --paper: #fff; --ink: #000; --soft: #333;
+  --rule: #999; --band: #eee; --done: #2c6e5d; --plan: #666; --gap: #7a3a18; --mark: #8c1e10;
+  --good: #14532f; --bad: #8c1e10; } main { max-width: none; } h2 { break-after: avoid; }
+  .wide { overflow: visible; } figure, tr { break-inside: avoid; } }
+body { margin: 0; background: var(--paper); color: var(--ink);
+  font: 1rem/1.5 system-ui, "Liberation Sans", sans-serif; }
+main { max-width: 62rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
+h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 .3rem; }
+h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid var(--rule); }
+p, ul { margin: .4rem 0; } .soft { color: var(--soft); }
+dl { display: grid; grid-template-columns: max-content 1fr; gap: .15rem 1rem; margin: 1rem 0; }
+dt { color: var(--soft); } dd { margin: 0; }
+.verdict { border-left: .4rem solid var(--bad); background: var(--band); padding: .6rem .9rem; }
+.verdict.good { border-color: var(--good); } .verdict strong { font-size: 1.1rem; }
+.wide { overflow-x: auto; } figure { margin: .5rem 0; }
+figcaption { color: var(--soft); font-size: .9rem; }
+table { border-collapse: collapse; width: 100%; font-size: .92rem; }
+caption { text-align: left; color: var(--soft); padding: .2rem 0; }
+th, td { text-align: left; vertical-align: top; padding: .25rem .6rem .25rem 0;
+  border-bottom: 1px solid var(--rule); font-variant-numeric: tabular-nums; }
+tbody th { font-weight: 600; }
+svg { display: block; width: 100%; min-width: 40rem; height: auto; }
+svg text { fill: var(--ink); font-size: 13px; } svg .soft { fill: var(--soft); }
+.axis { stroke: var(--rule); fill: none; } .band { fill: var(--band); }
+.done { fill: var(--done); } .plan { fill: none; stroke: var(--plan); stroke-width: 1.5; }
+.plan-max { fill: none; stroke: var(--plan); stroke-dasharray: 3 3; }
+.gap { fill: url(#hatch); stroke: var(--gap); } .hatch { stroke: var(--gap); stroke-width: 2; }
+.again { fill: var(--mark); } .lost { stroke: var(--mark); stroke-width: 2; }
+.curve { fill: none; stroke: var(--done); stroke-width: 2; } .dot { fill: var(--done); }
+.target { stroke: var(--mark); stroke-width: 1.5; stroke-dasharray: 6 4; }
+.break { stroke: var(--soft); stroke-width: 1.5; fill: none; }
+`;
+
+/** Nothing may be fetched and nothing may run; the style above is the page's own. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+/** A whole document; `style` is added to the page's own, and `body` is its main part. */
+export function page(title: string, body: Markup, style = ""): string {
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<title>${title}</title>
+<style>${raw(style === "" ? STYLE : style)}</style>
+</head>
+<body>
+<main>
+${body}</main>
+</body>
+</html>
+`.markup;
+}

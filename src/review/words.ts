@@ -1,0 +1,34 @@
+/** Times, spans and numbers as reports write them. */
+import { localIso } from "../kitchen/time.ts";
+
+/** `14:03` of a wall instant. */
+export function clockOf(wallMs: number, zone: string): string {
+  return localIso(wallMs, zone).slice(11, 16);
+}
+
+/** `2027-08-14 14:03` of an ISO text; empty for none. */
+export function momentOf(iso: string | null): string {
+  return iso === null ? "" : `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
+}
+
+/** Minutes in words: `12.5 min`, `3 h 20 min`, `21 days`. */
+export function spanOf(minutes: number): string {
+  if (minutes < 120) return `${Math.round(minutes * 10) / 10} min`;
+  if (minutes < 48 * 60) {
+    const rest = Math.round(minutes % 60);
+    return `${Math.floor(minutes / 60)} h${rest > 0 ? ` ${rest} min` : ""}`;
+  }
+  return `${Math.round(minutes / 1440)} days`;
+}
+
+/** A planned window: one span, or from one to another. */
+export function windowOf({ minMinutes, maxMinutes }: { minMinutes: number; maxMinutes: number }) {
+  return minMinutes === maxMinutes
+    ? spanOf(minMinutes)
+    : `${spanOf(minMinutes)} to ${spanOf(maxMinutes)}`;
+}
+
+/** `1 jar`, `2 jars`. */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? "" : "s"}`;
+}
