@@ -15,6 +15,12 @@ export class EnergyCheck implements Propagator {
   private readonly end: Int32Array;
   private readonly byBegin: Int32Array;
   private readonly byEnd: Int32Array;
+  /** The same figures in order of begin, for the inner loop. */
+  private readonly sortedBegin: Int32Array;
+  private readonly sortedEnd: Int32Array;
+  private readonly length: Int32Array;
+  private readonly unit: Int32Array;
+  private readonly energyOf: Int32Array;
 
   constructor(tasks: number[], duration: number[], demand: number[], capacity: number) {
     this.variables = tasks;
@@ -25,6 +31,11 @@ export class EnergyCheck implements Propagator {
     this.end = new Int32Array(tasks.length);
     this.byBegin = Int32Array.from(tasks, (_, i) => i);
     this.byEnd = this.byBegin.slice();
+    this.sortedBegin = new Int32Array(tasks.length);
+    this.sortedEnd = new Int32Array(tasks.length);
+    this.length = new Int32Array(tasks.length);
+    this.unit = new Int32Array(tasks.length);
+    this.energyOf = new Int32Array(tasks.length);
   }
 
   propagate(engine: BoundEngine): boolean {
@@ -40,35 +51,44 @@ export class EnergyCheck implements Propagator {
     }
     keepSorted(this.byBegin, this.begin);
     keepSorted(this.byEnd, this.end);
+    for (let s = 0; s < this.begin.length; s++) {
+      const i = this.byBegin[s]!;
+      this.sortedBegin[s] = this.begin[i]!;
+      this.sortedEnd[s] = this.end[i]!;
+      this.length[s] = this.duration[i]!;
+      this.unit[s] = this.demand[i]!;
+      this.energyOf[s] = this.duration[i]! * this.demand[i]!;
+    }
   }
 
   private sweep(engine: BoundEngine, side: 0 | 1): boolean {
     this.read(engine.value, side);
-    const { begin, end, byBegin, byEnd, duration, demand, capacity } = this;
+    const { begin, end, byBegin, byEnd, sortedBegin, sortedEnd, length, energyOf, unit } = this;
+    const { capacity } = this;
     const count = begin.length;
     let windowEnd = -(1 << 30);
+    let top = 0;
     for (let e = 0; e < count; e++) {
       if (end[byEnd[e]!]! === windowEnd) continue;
       windowEnd = end[byEnd[e]!]!;
+      while (top < count && sortedBegin[top]! < windowEnd) top++;
       let energy = 0;
       let late = -1;
       let lateEnergy = 0;
-      for (let s = count - 1; s >= 0; s--) {
-        const i = byBegin[s]!;
-        const from = begin[i]!;
-        if (from >= windowEnd) continue;
-        if (end[i]! <= windowEnd) energy += duration[i]! * demand[i]!;
+      for (let s = top - 1; s >= 0; s--) {
+        const from = sortedBegin[s]!;
+        if (sortedEnd[s]! <= windowEnd) energy += energyOf[s]!;
         else {
-          const inside = Math.min(duration[i]!, windowEnd - from) * demand[i]!;
+          const inside = Math.min(length[s]!, windowEnd - from) * unit[s]!;
           if (inside > lateEnergy) {
             lateEnergy = inside;
-            late = i;
+            late = s;
           }
         }
         const room = capacity * (windowEnd - from) - energy;
-        if (room < 0) return this.overload(engine, side, from, windowEnd, energy);
         if (lateEnergy <= room) continue;
-        if (!this.delay(engine, side, late, from, windowEnd, room)) return false;
+        if (room < 0) return this.overload(engine, side, from, windowEnd, energy);
+        if (!this.delay(engine, side, byBegin[late]!, from, windowEnd, room)) return false;
         late = -1;
         lateEnergy = 0;
       }

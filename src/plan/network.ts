@@ -73,6 +73,10 @@ function addLag(lags: BoundLag[], i: number, j: number, least: number, when: num
   lags.push({ from: 2 * j + 1, to: 2 * i + 1, least, when });
 }
 
+/**
+ * The timetable for what several activities can share, the energy check for what only one can
+ * have at a time (elsewhere it costs more than it saves, measured); pairs do the rest.
+ */
 function resourceRules(problem: Problem, pairCount: number): Propagator[] {
   const n = problem.count;
   const early: Propagator[] = [];
@@ -81,7 +85,7 @@ function resourceRules(problem: Problem, pairCount: number): Propagator[] {
     const capacity = problem.capacity[r]!;
     const tasks: number[] = [];
     let total = 0;
-    let single = pairCount > 0;
+    let single = true;
     for (let i = 0; i < n; i++) {
       const demand = problem.demand[r * n + i]!;
       if (demand === 0 || problem.duration[i] === 0) continue;
@@ -92,8 +96,8 @@ function resourceRules(problem: Problem, pairCount: number): Propagator[] {
     if (total <= capacity || tasks.length < 2) continue;
     const durations = tasks.map((i) => problem.duration[i]!);
     const demands = tasks.map((i) => problem.demand[r * n + i]!);
-    if (!single) early.push(new Timetable(tasks, durations, demands, capacity));
-    late.push(new EnergyCheck(tasks, durations, demands, capacity));
+    if (!single || pairCount === 0) early.push(new Timetable(tasks, durations, demands, capacity));
+    if (single) late.push(new EnergyCheck(tasks, durations, demands, capacity));
   }
   return early.concat(late);
 }

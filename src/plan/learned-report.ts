@@ -1,0 +1,96 @@
+/** What was learned, laid out for people and for other programs. */
+import type { State } from "../kitchen/state.ts";
+import { isoWithOffset } from "../kitchen/time.ts";
+import { type LearnedTime, learnedMinutes, lessonsOf, usefulBurnerWatts } from "./learn.ts";
+import type { StageTime } from "./stage-times.ts";
+
+export type LearnedStage = LearnedTime & {
+  /** Null for what the canner does, whatever is in the jars. */
+  recipe: string | null;
+  stage: string;
+  title: string;
+  /** For so many pounds: the recipe's own amount. */
+  weightLb: number;
+};
+
+export type LearnedReport = {
+  stages: LearnedStage[];
+  burner: { usefulWatts: number; range: [number, number]; n: number } | null;
+  /** Times too long or too short to be believed, and not learned from. */
+  doubtful: {
+    batch: string;
+    stage: string;
+    at: string;
+    minutes: number;
+    plannedMinutes: number;
+  }[];
+  lines: string[];
+};
+
+/** Typical, yours and the spread of every stage that was seen, most often seen first. */
+export function learnedReport(state: State): LearnedReport {
+  const lessons = lessonsOf(state);
+  const altitudeFt = state.kitchen.altitudeFt ?? 0;
+  const newest = new Map<string, StageTime>();
+  for (const time of lessons.times) if (!time.doubtful) newest.set(time.group, time);
+  const stages: LearnedStage[] = [];
+  for (const { group, recipe, stage } of newest.values()) {
+    const [head = ""] = group.split("/");
+    const ofRecipe = head === recipe.id;
+    const weightLb = recipe.yield.weightLb;
+    const where = { altitudeFt, ...(ofRecipe ? {} : { method: head }) };
+    const time = learnedMinutes(lessons, recipe, stage, weightLb, where);
+    if (!time) continue;
+    const title = `${ofRecipe ? recipe.title : `${head} canner`}, ${stage.title}`;
+    stages.push({ recipe: ofRecipe ? recipe.id : null, stage: stage.id, title, weightLb, ...time });
+  }
+  stages.sort((a, b) => b.n - a.n || a.title.localeCompare(b.title, "en"));
+  const fit = usefulBurnerWatts(lessons);
+  const burner = fit ? { usefulWatts: fit.watts, range: fit.range, n: fit.n } : null;
+  const doubtful = lessons.times
+    .filter((time) => time.doubtful)
+    .map(({ batch, stage, endedAt, minutes, plannedMinutes }) => ({
+      batch,
+      stage: stage.id,
+      at: isoWithOffset(Math.round(endedAt), state.zone),
+      minutes: tidy(minutes),
+      plannedMinutes: tidy(plannedMinutes),
+    }));
+  return { stages, burner, doubtful, lines: linesOf(stages, burner, doubtful) };
+}
+
+function tidy(minutes: number): number {
+  return Math.round(minutes * 10) / 10;
+}
+
+/** "25 min, most often 20 to 32": an estimate and its range, as whole minutes. */
+export function aboutHowLong({ yoursMinutes, range, n }: LearnedTime): string {
+  const [low, high] = range.map((minutes) => Math.round(minutes));
+  const from = n === 0 ? "by the recipe" : n === 1 ? "from one time" : `from ${n} times`;
+  return `about ${Math.round(yoursMinutes)} min, most often ${low} to ${high} (${from})`;
+}
+
+function linesOf(
+  stages: readonly LearnedStage[],
+  burner: LearnedReport["burner"],
+  doubtful: LearnedReport["doubtful"],
+): string[] {
+  if (stages.length === 0) return ["Nothing learned yet: no batch is finished."];
+  const width = Math.max(...stages.map(({ title }) => title.length));
+  const lines = stages.map((one) => {
+    const typical = `typical ${Math.round(one.typicalMinutes)} min`;
+    return `${one.title.padEnd(width)}  ${typical.padEnd(15)}  yours ${aboutHowLong(one)}`;
+  });
+  if (burner) {
+    const [low, high] = burner.range;
+    lines.push(
+      `The stove puts about ${burner.usefulWatts} W into a pot ` +
+        `(${low} to ${high}, from ${burner.n} ${burner.n === 1 ? "boil" : "boils"}).`,
+    );
+  }
+  for (const { batch, stage, minutes, plannedMinutes } of doubtful) {
+    const why = `${Math.round(minutes)} min for a planned ${Math.round(plannedMinutes)}`;
+    lines.push(`Left out: ${batch}, ${stage}: ${why}.`);
+  }
+  return lines;
+}

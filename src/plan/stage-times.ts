@@ -1,0 +1,160 @@
+/**
+ * How long the stages of finished batches really took, as far as the journal shows it. One cook
+ * has one pair of hands: a minute in which several stages waited for them belongs to the one that
+ * was finished first.
+ */
+
+import { corrections } from "../kitchen/evolve.ts";
+import { loadsOf } from "../kitchen/jars.ts";
+import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import type { Recipe, Stage } from "../recipe/recipe.ts";
+import { celsiusOf } from "../reckon/units.ts";
+import { joulesToBoil } from "./heat-needed.ts";
+import { factorOf, isLearnable, plannedMinutes } from "./planned-minutes.ts";
+
+/** Beyond this many times the plan a stop was forgotten; below that share it was told in one go. */
+const FORGOTTEN_TIMES = 3;
+const TOLD_AT_ONCE_SHARE = 0.2;
+
+export type StageTime = {
+  /** Stages of one recipe, or of the canner by its method, that are the same work. */
+  group: string;
+  batch: string;
+  recipe: Recipe;
+  stage: Stage;
+  weightLb: number | null;
+  /** Wall instant it ended, ms. */
+  endedAt: number;
+  /** Minutes it took and should have taken, a hold at the boil left out. */
+  minutes: number;
+  plannedMinutes: number;
+  /** Watts that warmed the pot, losses taken off, where the recipe says what was in it. */
+  usefulWatts?: number;
+  /** Too long or too short to be believed: kept, and not learned from. */
+  doubtful: boolean;
+};
+
+type Span = { from: number; to: number };
+type Work = { batch: Batch; load?: Load; run: StageRun; span: Span };
+
+/** The group of a stage: a canner's stages are the same work whatever recipe is in the jars. */
+export function groupOf(recipe: Recipe, stage: Stage, method: string | undefined): string {
+  const ofRecipe = stage.kind !== "seal-check" && recipe.stages.some((one) => one.id === stage.id);
+  return ofRecipe ? `${recipe.id}/${stage.id}` : `${method ?? "canner"}/${stage.id}`;
+}
+
+/** Every learnable stage that finished batches went through, in the order they ended. */
+export function stageTimes(state: State): StageTime[] {
+  const holds = holdSpans(state);
+  const taken: Span[] = [];
+  const times: StageTime[] = [];
+  for (const work of works(state)) {
+    let spans = without([work.span], holds.get(work.batch.id) ?? []);
+    if (work.run.spec.kind !== "heat") {
+      spans = without(spans, taken);
+      taken.push(...spans);
+    }
+    const minutes = spans.reduce((sum, { from, to }) => sum + to - from, 0) / MINUTE_MS;
+    const ended = work.load ? work.load.state === "complete" : work.batch.state === "complete";
+    if (ended && !inSeveralGoes(work)) times.push(timeOf(state, work, minutes));
+  }
+  return times;
+}
+
+/** Jars filled for a second load are filled hours later; the time between is no work. */
+function inSeveralGoes({ batch, run }: Work): boolean {
+  return run.spec.kind === "fill" && batch.loads.length > 1;
+}
+
+function works(state: State): Work[] {
+  const list: Work[] = [];
+  const add = (batch: Batch, run: StageRun, load?: Load) => {
+    const span = spanOf(run);
+    if (span && isLearnable(run.spec)) list.push({ batch, run, span, ...(load ? { load } : {}) });
+  };
+  const seen = new Set<string>();
+  for (const batch of Object.values(state.batches)) {
+    if (batch.rehearsal) continue;
+    for (const run of batch.stages) add(batch, run);
+    for (const load of loadsOf(state, batch)) {
+      if (seen.has(load.id)) continue;
+      seen.add(load.id);
+      for (const run of load.stages) add(batch, run, load);
+    }
+  }
+  return list.sort((a, b) => a.span.to - b.span.to);
+}
+
+/** From its start to its end, or to the first sign where it is a pot that comes to a boil. */
+function spanOf(run: StageRun): Span | undefined {
+  if (run.state !== "complete" || run.startedAt === undefined) return undefined;
+  const sign = run.spec.kind === "heat" ? run.kept?.stretches[0]?.from : undefined;
+  const to = sign ?? run.endedAt;
+  return to === undefined || to < run.startedAt ? undefined : { from: run.startedAt, to };
+}
+
+/** When each batch was held on purpose. */
+function holdSpans(state: State): Map<string, Span[]> {
+  const spans = new Map<string, Span[]>();
+  const { withdrawn, amended } = corrections(state.history);
+  for (const event of state.history) {
+    if ((event.type !== "held" && event.type !== "resumed") || withdrawn.has(event.cmd)) continue;
+    const t = amended.get(event.cmd) ?? event.t;
+    const own = spans.get(event.batch) ?? [];
+    spans.set(event.batch, own);
+    const last = own.at(-1);
+    if (event.type === "held") own.push({ from: t, to: Number.POSITIVE_INFINITY });
+    else if (last && last.to === Number.POSITIVE_INFINITY) last.to = t;
+  }
+  return spans;
+}
+
+/** What is left of spans when others are cut out of them. */
+function without(spans: readonly Span[], others: readonly Span[]): Span[] {
+  let left = [...spans];
+  for (const other of others) {
+    if (!left.some((span) => span.from < other.to && other.from < span.to)) continue;
+    left = left.flatMap((span) => {
+      const before = { from: span.from, to: Math.min(span.to, other.from) };
+      const after = { from: Math.max(span.from, other.to), to: span.to };
+      return [before, after].filter(({ from, to }) => to > from);
+    });
+  }
+  return left;
+}
+
+/** The pot's temperature before it was lit, where somebody told it. */
+function startC(batch: Batch, run: StageRun): number | undefined {
+  const start = run.startedAt ?? 0;
+  const reading = batch.readings.find(({ at, what, unit }) => {
+    const near = Math.abs(at - start) <= 3 * MINUTE_MS;
+    return near && unit === "F" && (what === run.spec.pot || what === run.id);
+  });
+  return reading && celsiusOf(reading.value);
+}
+
+function timeOf(state: State, work: Work, minutes: number): StageTime {
+  const { batch, load, run } = work;
+  const { recipe, lot } = batch;
+  const stage = run.spec;
+  const altitudeFt = batch.terms?.altitudeFt ?? state.kitchen.altitudeFt ?? 0;
+  const fromC = startC(batch, run);
+  const pot = { altitudeFt, ...(fromC === undefined ? {} : { fromC }) };
+  const planned = plannedMinutes(recipe, stage, lot.weightLb, pot);
+  const factor = factorOf(recipe, lot.weightLb);
+  const joules = load ? undefined : joulesToBoil(recipe, stage, { ...pot, factor });
+  const ratio = minutes / planned;
+  return {
+    group: groupOf(recipe, stage, load?.terms?.method),
+    batch: batch.id,
+    recipe,
+    stage,
+    weightLb: lot.weightLb,
+    endedAt: wallOf(state, work.span.to),
+    minutes,
+    plannedMinutes: planned,
+    ...(joules === undefined || minutes <= 0 ? {} : { usefulWatts: joules / (minutes * 60) }),
+    doubtful: ratio > FORGOTTEN_TIMES || ratio < TOLD_AT_ONCE_SHARE,
+  };
+}
