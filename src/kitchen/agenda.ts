@@ -5,7 +5,7 @@
 import { LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
 import { nextMatch } from "./cron.ts";
 import type { DatedFact } from "./events.ts";
-import { clockEndsAt, completesAt, current, isLost, OFF_PROCESS_LIMIT_MS } from "./kept.ts";
+import { clockEndsAt, completesAt, current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
 import { warmUpAt } from "./next-load.ts";
 import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
 import { readyAt } from "./settle.ts";
@@ -155,7 +155,7 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
   }
   const last = kept.stretches.at(-1);
   if (isLost(kept) && last?.to !== undefined && run.spec.kind === "process") {
-    const at = last.to + OFF_PROCESS_LIMIT_MS + 1;
+    const at = last.to + OFF_PROCESS_LIMIT_MS - offMs(kept, last.to) + 1;
     items.push({ key: `${base}/off/${round}`, at, rank: "alarm", what: "off", owner, run });
   }
   return items;

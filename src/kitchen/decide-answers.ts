@@ -9,7 +9,7 @@ import { type Question, questions, seasonOf } from "./questions.ts";
 /** A yes or no to the question that is open; with none open it records nothing. */
 export function decideYesNo(deciding: Deciding, yes: boolean): Outcome {
   const question = openQuestion(deciding);
-  if (!question) return { kind: "tell" };
+  if (!question || deciding.state.asked[question.key] === undefined) return { kind: "tell" };
   const facts = yesNoFacts(deciding, question, yes);
   if (!facts) return refused(question.text);
   return done(...facts);
@@ -93,12 +93,12 @@ function gaugeOffAnswer(deciding: Deciding, question: Question, pounds: number):
   if (Number.isNaN(pounds) || Math.abs(pounds) > 10) return refused(question.text);
   const canner = question.about ?? "";
   const gauge = trueGauge(deciding, pounds);
-  if (Math.abs(pounds) > GAUGE_OFF_LIMIT_PSI) {
-    return refused(
-      "A dial that is off by more than two pounds has to be replaced. Use a weighted gauge, or have it changed first.",
-    );
-  }
-  return done({ type: "gauge-set", canner, gauge, t: deciding.now });
+  const outcome = done({ type: "gauge-set", canner, gauge, t: deciding.now });
+  if (outcome.kind !== "done" || Math.abs(pounds) <= GAUGE_OFF_LIMIT_PSI) return outcome;
+  const refusal =
+    "A dial that is off by more than two pounds has to be replaced. " +
+    "Use a weighted gauge, or have it changed first.";
+  return { ...outcome, refusal };
 }
 
 function sealsAnswer(deciding: Deciding, number: number, words: string): Outcome {

@@ -1,6 +1,6 @@
 /** Deciding on a canner's signs: steam, pressure, temperature, low water. */
 import { jellingPoint, judgeBoil } from "../reckon/boiling.ts";
-import { candidates, choicesOf, earliestSign, isReady } from "./decide-stages.ts";
+import { candidates, choicesOf, earliestSign, isReady, saysUncovered } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
 import { gaugeTargetPsi } from "./evolve-signs.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
@@ -148,7 +148,13 @@ export function decideWaterLow(deciding: Deciding): Outcome {
     "No canner is loaded.",
   );
   if ("outcome" in found) return found.outcome;
-  return done({ type: "water-low", load: found.load.id, t: at.t });
+  const { load } = found;
+  const low = { type: "water-low", load: load.id, t: at.t } as const;
+  // Lids out of the water are a lost boil, not a word of warning.
+  const method = load.terms?.method;
+  const deep = method === "boiling-water" || method === "low-temperature";
+  if (!deep || !saysUncovered(deciding.wish.command.text)) return done(low);
+  return done(low, { type: "cover", load: load.id, covered: false, t: at.t });
 }
 
 /** What a temperature may be of: a canner, a pot on the heat, or a crock. */

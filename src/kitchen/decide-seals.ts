@@ -1,7 +1,8 @@
 /** Deciding on seals, and on what becomes of jars that failed or were not processed in full. */
 import { processOptions } from "../recipe/choose-process.ts";
 import type { BatchOption, DatedFact, Disposition } from "./events.ts";
-import { batchName, find } from "./names.ts";
+import { unaccounted } from "./jars.ts";
+import { batchName, find, findBatches } from "./names.ts";
 import {
   askNumber,
   askWhich,
@@ -12,35 +13,39 @@ import {
   refused,
 } from "./outcome.ts";
 import { activeOwners, isLoad, runOfKind } from "./owners.ts";
-import { undecided } from "./questions.ts";
+import { dispositionsFor, undecided } from "./questions.ts";
 import type { Load, LoadPart } from "./state.ts";
 import { HOUR_MS, MINUTE_MS } from "./time.ts";
 
-/** Jars may be reprocessed within this of coming out (USDA Complete Guide, Guide 1). */
-const REPROCESS_WITHIN_MS = 24 * HOUR_MS;
-
-/** Jars of a part that nobody has said anything about. */
-function remaining(part: LoadPart): number {
-  const accounted = part.sealed + part.failed + part.broken + part.again - part.failedAgain;
-  return Math.max(0, part.jars - accounted);
-}
+type OfLoad = { load: Load; part: LoadPart };
 
 /** Loads whose jars are out and not all accounted for, narrowed to what was named. */
-function openSeals(
-  deciding: Deciding,
-  target: string | undefined,
-): { load: Load; part: LoadPart }[] {
+function openSeals(deciding: Deciding, target: string | undefined): OfLoad[] {
+  const loads = activeOwners(deciding.state).filter(isLoad);
+  const out = loads.filter((load) => load.unloadedAt !== undefined && load.state === "running");
+  return narrowed(deciding, partsOf(out), target);
+}
+
+/** Jars that were counted as sealed, the last load first: one may be found open later. */
+function sealedBefore(deciding: Deciding, target: string | undefined): OfLoad[] {
+  const loads = Object.values(deciding.state.loads).filter((load) => load.state === "complete");
+  const parts = partsOf(loads.reverse()).filter(({ part }) => part.sealed > 0);
+  const named = narrowed(deciding, parts, target);
+  return target === undefined ? named.slice(0, 1) : named;
+}
+
+function partsOf(loads: Load[]): OfLoad[] {
+  return loads.flatMap((load) => load.parts.map((part) => ({ load, part })));
+}
+
+function narrowed(deciding: Deciding, all: OfLoad[], target: string | undefined): OfLoad[] {
   const { state, wish } = deciding;
-  const loads = activeOwners(state).filter(isLoad);
-  const all = loads
-    .filter((load) => load.unloadedAt !== undefined && load.state === "running")
-    .flatMap((load) => load.parts.map((part) => ({ load, part })));
   if (wish.chosen) {
     const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
     return all.filter((one) => ids.has(one.part.batch) || ids.has(one.load.id));
   }
   if (target === undefined || /\b(jars?|lids?|others?|rest|canner)\b/.test(target)) return all;
-  const owners = find(state, target).flatMap((one) => ("owner" in one ? one.owner.id : []));
+  const owners = find(state, target, true).flatMap((one) => ("owner" in one ? one.owner.id : []));
   return all.filter((one) => owners.includes(one.part.batch) || owners.includes(one.load.id));
 }
 
@@ -72,11 +77,11 @@ export function decideSealed(deciding: Deciding): Outcome {
       t: now,
     });
   }
-  const ready = open.filter((one) => !cooling.includes(one) && remaining(one.part) > 0);
+  const ready = open.filter((one) => !cooling.includes(one) && unaccounted(one.part) > 0);
   const finish = ready.flatMap(({ load }): DatedFact[] => endCooling(load, now));
   if (slots.all) {
     const facts = ready.map(({ load, part }): DatedFact => {
-      const count = remaining(part);
+      const count = unaccounted(part);
       return { type: "sealed", load: load.id, batch: part.batch, count, t: now };
     });
     return facts.length > 0
@@ -88,8 +93,8 @@ export function decideSealed(deciding: Deciding): Outcome {
   if (ready.length > 1) return askWhichBatch(deciding, ready, "Of which batch:");
   const count = slots.jars?.length ?? slots.count;
   if (count === undefined) return askNumber(wish, "How many sealed?");
-  if (count > remaining(one.part)) {
-    return refused(`Only ${remaining(one.part)} are not counted yet. How many sealed?`);
+  if (!Number.isInteger(count) || count < 0 || count > unaccounted(one.part)) {
+    return refused(`Only ${unaccounted(one.part)} are not counted yet. How many sealed?`);
   }
   return done(...unique(finish), {
     type: "sealed",
@@ -125,8 +130,9 @@ export function decideSealFailed(deciding: Deciding): Outcome {
     jars?: number[];
     othersSealed?: true;
   };
-  const all = openSeals(deciding, slots.target);
-  const open = all.filter(({ part }) => part.jars > part.failed + part.broken);
+  const fresh = openSeals(deciding, slots.target);
+  const all = fresh.length > 0 ? fresh : sealedBefore(deciding, slots.target);
+  const open = all.filter(({ part }) => part.sealed + unaccounted(part) > 0);
   if (open.length === 0) return refused("No jars have come out of a canner yet.");
   const [one] = open;
   if (!one) return refused("Those are all counted already.");
@@ -141,13 +147,14 @@ export function decideSealFailed(deciding: Deciding): Outcome {
   const twice = jars.find((jar) => part.failedJars.includes(jar));
   if (twice !== undefined) return refused(`Jar ${twice} is down as failed already.`);
   const count = slots.jars?.length ?? slots.count ?? 1;
-  if (count > part.jars - part.failed - part.broken)
-    return refused("That is more jars than are left.");
+  if (!(Number.isInteger(count) && count > 0 && count <= part.sealed + unaccounted(part))) {
+    return refused("That is more jars than are left. How many did not seal?");
+  }
   const facts: DatedFact[] = [
     { type: "seal-failed", load: load.id, batch: part.batch, count, jars, t: now },
   ];
   if (!stillCooling(load, now)) facts.unshift(...endCooling(load, now));
-  const rest = remaining(part) - count;
+  const rest = unaccounted(part) - count;
   if (slots.othersSealed && rest > 0 && !stillCooling(load, now)) {
     facts.push({ type: "sealed", load: load.id, batch: part.batch, count: rest, t: now });
   }
@@ -156,43 +163,74 @@ export function decideSealFailed(deciding: Deciding): Outcome {
 
 export function decideDisposition(deciding: Deciding): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { what: Disposition; count?: number; jars?: number[] };
-  const open = Object.values(state.loads).flatMap((load) => {
+  const slots = wish.command.slots as {
+    target?: string;
+    what: Disposition;
+    count?: number;
+    jars?: number[];
+  };
+  const all = Object.values(state.loads).flatMap((load) => {
     const what = undecided(state, load);
     return what ? [{ load, what }] : [];
   });
-  const [one] = open;
+  const named = new Set(slots.target ? findBatches(state, slots.target, true) : []);
+  const of = all.filter(({ load }) => [...named].some((one) => one.loads.includes(load.id)));
+  const [one] = of.length > 0 ? of : all;
   if (!one) return refused("No jars are waiting for that decision.");
-  if (slots.what === "carried-on" || slots.what === "restarted" || slots.what === "undecided") {
-    return refused("Say reprocess, refrigerate, freeze or discard.");
-  }
   const { load, what } = one;
+  const may = dispositionsFor(load, what.code, now);
+  if (!may.includes(slots.what)) return refused(cannot(load, what.code, slots.what, now));
   const count = slots.jars?.length ?? slots.count ?? null;
-  let option: BatchOption | null = null;
-  if (slots.what === "reprocess") {
-    const hot = hotPack(deciding, load);
-    if (typeof hot === "string") return refused(hot);
-    option = hot;
+  if (count !== null && !(Number.isInteger(count) && count > 0 && count <= what.jars)) {
+    return refused(`${what.jars} jars are waiting for that decision. How many of them?`);
   }
   const { code } = what;
-  return done({ type: "disposed", owner: load.id, code, what: slots.what, count, option, t: now });
+  const fact = { type: "disposed", owner: load.id, code, what: slots.what, count, t: now } as const;
+  if (slots.what !== "reprocess") return done({ ...fact, option: null });
+  const parts = partsAgain(deciding, load, code);
+  if (typeof parts === "string") return refused(parts);
+  return done(
+    ...parts.map(({ batch, option }) => {
+      return parts.length === 1 ? { ...fact, option } : { ...fact, batch, option };
+    }),
+  );
 }
 
-/** The tested hot pack jars may go through again, or why they may not. */
-function hotPack(deciding: Deciding, load: Load): BatchOption | string {
-  const { state, now } = deciding;
-  if (load.unloadedAt === undefined) return "Take the jars out first, then say reprocess.";
-  if (now > load.unloadedAt + REPROCESS_WITHIN_MS) {
-    return "It is over 24 hours, so these can't be reprocessed: discard them untasted.";
+/** Why jars may not be disposed of in that way. */
+function cannot(load: Load, code: string, what: Disposition, now: number): string {
+  if (what === "carried-on" || what === "restarted" || what === "undecided") {
+    return "Say reprocess, refrigerate, freeze or discard.";
   }
-  const batch = state.batches[load.parts[0]?.batch ?? ""];
-  if (!batch) return "I don't know whose jars those are.";
+  if (code === "process-short") {
+    return load.unloadedAt === undefined
+      ? "They have been off their process too long to be processed again. Refrigerate, freeze or discard them."
+      : "It is over 24 hours, so these can't be reprocessed: discard them untasted.";
+  }
+  const hours = Math.floor((now - (load.unloadedAt ?? now)) / HOUR_MS);
+  return `They stood ${hours} hours unsealed. After 24 hours a failed jar can only be discarded, untasted.`;
+}
+
+/** The tested hot pack each batch's jars may go through again, or why they may not. */
+function partsAgain(
+  { state }: Deciding,
+  load: Load,
+  code: string,
+): { batch: string; option: BatchOption }[] | string {
+  const parts: { batch: string; option: BatchOption }[] = [];
   const method = load.terms?.method === "low-temperature" ? "boiling-water" : load.terms?.method;
-  const option = processOptions(batch.recipe).find((one) => {
-    return one.pack === "hot" && one.method === method;
-  });
-  if (!option) {
-    return `No hot pack was tested for ${batchName(batch)}, so they can't be reprocessed: refrigerate or freeze them.`;
+  for (const part of load.parts) {
+    const batch = state.batches[part.batch];
+    const stand = unaccounted(part) + part.sealed;
+    const jars = code === "seal-failed" ? part.failed - part.failedAgain : stand;
+    if (!batch || jars <= 0) continue;
+    const option = processOptions(batch.recipe).find((one) => {
+      return one.pack === "hot" && one.method === method;
+    });
+    if (!option) {
+      return `No hot pack was tested for ${batchName(batch)}, so they can't be reprocessed: refrigerate or freeze them.`;
+    }
+    const { atPsi } = batch.option ?? {};
+    parts.push({ batch: batch.id, option: atPsi === undefined ? option : { ...option, atPsi } });
   }
-  return option;
+  return parts;
 }

@@ -1,5 +1,5 @@
 /** Deciding on stages: done, boiling, off the boil, and what each of these may mean just now. */
-import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
 import { find, loadName, ownerName } from "./names.ts";
 import {
   askNumber,
@@ -13,6 +13,7 @@ import {
   refused,
 } from "./outcome.ts";
 import { activeOwners, isLoad, type Owner, runOfKind } from "./owners.ts";
+import { questions } from "./questions.ts";
 import { readyAt } from "./settle.ts";
 import { shelves } from "./shelves.ts";
 import { isOver } from "./stage-run.ts";
@@ -207,14 +208,20 @@ function decideOut(deciding: Deciding, t: number): Outcome {
   const load = one.owner;
   if (isOver(one.run)) return done({ type: "unloaded", load: load.id, early: false, t });
   if (wish.confirmed) return done({ type: "unloaded", load: load.id, early: true, t });
-  const kept = one.run.kept;
+  return askYes(wish, earlyWarning(state, load, one.run, t));
+}
+
+/** What is said before jars come out of a process that is not full. */
+function earlyWarning(state: State, load: Load, run: StageRun, t: number): string {
+  const name = upper(loadName(state, load));
+  const { kept } = run;
   const stretch = kept && current(kept);
   const got = stretch ? Math.floor((t - stretch.from) / MINUTE_MS) : 0;
-  const need = kept?.needMinutes ?? 0;
-  return askYes(
-    wish,
-    `${upper(loadName(state, load))} has had ${got} of ${need} minutes. Jars taken out now are not shelf-stable. Take them out anyway?`,
-  );
+  const so =
+    kept && unanswered(kept).length > 0
+      ? `${name} was unwatched for a time, and nobody said that it held.`
+      : `${name} has had ${got} of ${kept?.needMinutes ?? 0} minutes.`;
+  return `${so} Jars taken out now are not shelf-stable. Take them out anyway?`;
 }
 
 export function upper(text: string): string {
@@ -272,7 +279,7 @@ function boilWithoutWait(deciding: Deciding, target: string | undefined, t: numb
   const already = candidates(deciding, target, (_, run) => {
     return run.kept !== undefined && current(run.kept) !== undefined && run.state === "running";
   });
-  if (already.length > 0) return refused("I already have it boiling.");
+  if (already.length > 0) return boilsAlready(deciding, already, t);
   const pressure = candidates(deciding, target, (owner, run) => {
     return isLoad(owner) && run.spec.kind === "process" && !isOver(run);
   }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
@@ -282,6 +289,18 @@ function boilWithoutWait(deciding: Deciding, target: string | undefined, t: numb
     );
   }
   return refused("Nothing is waiting to boil.");
+}
+
+/** A boil that is known: the words may still answer what was asked about the water. */
+function boilsAlready(deciding: Deciding, already: Candidate[], t: number): Outcome {
+  const { wish, state } = deciding;
+  const asked = questions(state)[0];
+  const load = already.find((one) => one.owner.id === asked?.about)?.owner;
+  if (load && asked?.kind === "still-covered" && (wish.command.slots as { covered?: true }).covered) {
+    return done({ type: "cover", load: load.id, covered: true, t });
+  }
+  if (load && asked?.kind === "gap") return refused(`${asked.text} Say yes or no.`);
+  return refused("I already have it boiling.");
 }
 
 export function decideBoilLost(deciding: Deciding): Outcome {
@@ -311,10 +330,20 @@ export function decideBoilLost(deciding: Deciding): Outcome {
   if (isLoad(one.owner) && one.owner.terms?.method === "pressure") {
     return done({ type: "pressure-lost", load: one.owner.id, t: when.t });
   }
-  const uncovered = /uncover|not covered|aren.t covered|above the water/.test(wish.command.text);
+  const uncovered = saysUncovered(wish.command.text);
   const from = one.run.kept?.stretches.at(-1)?.from ?? when.t;
   const t = Math.max(when.t, from);
   return done({ type: "boil-lost", owner: one.owner.id, stage: one.run.id, uncovered, t });
+}
+
+const LIDS = /\b(lids?|jars?|tops?|rims?|necks?)\b/;
+const BARE =
+  /uncover|expos|show|stick|pok|peek|bare|dry|can see|out of|above|below|under the lids|no longer|n.?t (cover|over|under)|not (cover|over|under)/;
+
+/** Whether words say that the lids stand out of the water, which is boil lost. */
+export function saysUncovered(text: string): boolean {
+  const said = text.toLowerCase();
+  return LIDS.test(said) && BARE.test(said);
 }
 
 /** What the wet-hands key does: exactly what Hands shows. */

@@ -50,7 +50,6 @@ import type { DatedFact, KitchenEvent } from "./events.ts";
 import { apply, fork } from "./evolve.ts";
 import { openLoads, refreshTerms } from "./next-load.ts";
 import { type Deciding, done, type Outcome, refused, type Wish } from "./outcome.ts";
-import { questions } from "./questions.ts";
 import { keyOffer } from "./shelves.ts";
 import type { State } from "./state.ts";
 
@@ -158,7 +157,7 @@ function followed(
   if (outcome.kind !== "done") return outcome;
   const facts = [...outcome.facts];
   if (command) facts.push(...confirmedByWords(state, facts, command, now));
-  return { kind: "done", facts: [...facts, ...consequences(state, facts, now, library)] };
+  return { ...outcome, facts: [...facts, ...consequences(state, facts, now, library)] };
 }
 
 /** A report that already answers what would be asked ("new lids") is taken as its answer. */
@@ -194,11 +193,4 @@ function consequences(
     more = next.length > 0;
   }
   return all;
-}
-
-/** The question to ask now, if it was not asked before, as the fact that it was asked. */
-export function questionToAsk(state: State): { key: string; text: string } | undefined {
-  const [question] = questions(state);
-  if (!question || state.asked[question.key] !== undefined) return undefined;
-  return { key: question.key, text: question.text };
 }

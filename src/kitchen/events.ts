@@ -128,6 +128,8 @@ export type Fact =
       code: string;
       what: Disposition;
       count: number | null;
+      /** Whose jars, where a load holds those of several batches and one of them is meant. */
+      batch?: string;
       /** Reprocess only: the tested hot pack the jars go through again. */
       option: BatchOption | null;
     }

@@ -3,7 +3,7 @@ import { cannerStages, LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
 import type { KitchenEvent } from "./events.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
-import { largestLoad } from "./jars.ts";
+import { largestLoad, unaccounted } from "./jars.ts";
 import { current, lose } from "./kept.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
 import { quiet } from "./settle.ts";
@@ -66,6 +66,7 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
       parts: [],
       early: false,
       covered: null,
+      uncoveredTimes: 0,
       waterLow: [],
       readings: [],
       disposed: [],
@@ -154,6 +155,7 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
         broken: 0,
         again: 0,
         failedAgain: 0,
+        aside: 0,
       });
       if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
       recount(state, batch);
@@ -168,22 +170,7 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
   unloaded(state, event) {
     const load = state.loads[event.load];
     if (!load || load.loadedAt === undefined || load.unloadedAt !== undefined) return false;
-    load.unloadedAt = event.t;
-    load.early = event.early;
-    const process = runOfKind(load, "process");
-    if (process?.kept && current(process.kept) && !isOver(process)) {
-      lose(process.kept, event.t, "out");
-    }
-    for (const run of load.stages) {
-      if (run.id === "cool") break;
-      if (run === process && !isOver(run)) {
-        if (run.startedAt === undefined) skip(run, event.t);
-        else finish(run, event.t);
-      } else if (run.id === "unload") {
-        if (!isOver(run)) finish(run, event.t);
-      } else if (!isOver(run)) skip(run, event.t);
-    }
-    quiet(state, `${load.id}/`);
+    unload(state, load, event);
     markLate(state, load.id, event, "jars out");
     return true;
   },
@@ -194,9 +181,12 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
   },
   "seal-failed"(state, event) {
     return seals(state, event, (part) => {
+      const { sealed } = part;
       part.failed += event.count;
       part.failedJars.push(...event.jars);
-      part.sealed = Math.min(part.sealed, part.jars - part.failed - part.broken - part.again);
+      // One that had been counted as sealed is so no longer.
+      part.sealed = 0;
+      part.sealed = Math.min(sealed, unaccounted(part));
     });
   },
   disposed(state, event) {
@@ -204,10 +194,43 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
     if (!owner) return false;
     const { code, what, count } = event;
     owner.disposed.push({ code, what, at: event.t, count });
-    if (what === "reprocess" && isLoad(owner)) sendAgain(state, owner, event);
+    if (!isLoad(owner)) return true;
+    if (what === "reprocess") sendAgain(state, owner, event);
+    else if (code === "process-short") takeAside(state, owner, event);
     return true;
   },
 };
+
+/** The jars come out: what of the load's stages was not done by now never was. */
+function unload(state: State, load: Load, event: { t: number; early: boolean }): void {
+  load.unloadedAt = event.t;
+  load.early = event.early;
+  const process = runOfKind(load, "process");
+  if (process?.kept && current(process.kept) && !isOver(process)) {
+    lose(process.kept, event.t, "out");
+  }
+  for (const run of load.stages) {
+    if (run.id === "cool") break;
+    if (isOver(run)) continue;
+    const done = run.id === "unload" || (run === process && run.startedAt !== undefined);
+    if (done) finish(run, event.t);
+    else skip(run, event.t);
+  }
+  quiet(state, `${load.id}/`);
+}
+
+/** Jars off a process that was too short leave for the refrigerator, the freezer or the bin. */
+function takeAside(state: State, load: Load, event: { t: number; count: number | null }): void {
+  if (load.unloadedAt === undefined) unload(state, load, { t: event.t, early: true });
+  let left = event.count ?? Number.POSITIVE_INFINITY;
+  for (const part of load.parts) {
+    const count = Math.min(unaccounted(part) + part.sealed, left);
+    part.sealed -= Math.max(0, count - unaccounted(part));
+    part.aside += count;
+    left -= count;
+  }
+  checkDone(load, event.t);
+}
 
 function lastPart(state: State, batch: Batch): { load: Load; part: LoadPart } | undefined {
   const load = batch.loads.map((id) => state.loads[id]).findLast((one) => one !== undefined);
@@ -233,12 +256,12 @@ function checkDone(load: Load, at: number): void {
   const check = runOfKind(load, "seal-check");
   const cool = runOfKind(load, "cool");
   if (!check || !cool || isOver(check) || load.unloadedAt === undefined) return;
-  const open = load.parts.some(
-    (part) => part.sealed + part.failed + part.broken + part.again - part.failedAgain < part.jars,
-  );
-  if (open) return;
-  if (!isOver(cool)) finish(cool, at);
-  finish(check, at);
+  if (load.parts.some((part) => unaccounted(part) > 0)) return;
+  // Where no jar is left to cool, nothing was checked either.
+  const left = load.parts.some((part) => part.jars > part.again - part.failedAgain + part.aside);
+  const end = left ? finish : skip;
+  if (!isOver(cool)) end(cool, at);
+  end(check, at);
 }
 
 /** Jars emptied and processed once more: their batch fills again, as the tested hot pack. */
@@ -251,10 +274,13 @@ function sendAgain(
     const batch = state.batches[part.batch];
     const fill = batch && runOfKind(batch, "fill");
     if (!batch || !fill || !event.option) continue;
+    if (event.batch !== undefined && event.batch !== batch.id) continue;
     const failed = event.code === "seal-failed";
-    const able = failed ? part.failed - part.failedAgain : part.jars - part.again;
+    const open = unaccounted(part);
+    const able = failed ? part.failed - part.failedAgain : open + part.sealed;
     const count = Math.min(able, event.count ?? able);
     if (count <= 0) continue;
+    if (!failed) part.sealed -= Math.max(0, count - open);
     part.again += count;
     if (failed) part.failedAgain += count;
     batch.again += count;

@@ -3,7 +3,7 @@ import { boilingPointF } from "../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "./canner-stages.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
-import { clockEndsAt, current, isLost, lose, read, vouch } from "./kept.ts";
+import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "./kept.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
 import { quiet } from "./settle.ts";
 import { finish, isOver, reopen, sign } from "./stage-run.ts";
@@ -41,6 +41,8 @@ function startProcess(load: Load, at: number): boolean {
     if (!isOver(before)) finish(before, Math.max(at, before.startedAt ?? at));
   }
   sign(run, at);
+  // A sign reported late may lie before a time in which nobody watched.
+  for (const gap of load.gaps) addGap(run.kept, gap);
   return true;
 }
 
@@ -56,16 +58,21 @@ function loseProcess(state: State, load: Load, at: number, why: Stretch["ended"]
   lose(run.kept, at, why);
   delete load.column;
   delete load.hot;
-  if (why === "uncovered") load.covered = false;
+  if (why === "uncovered") uncover(load);
   if (wasFull && load.unloadedAt === undefined) {
     const index = load.stages.indexOf(run);
     reopen(run, "running");
     for (const later of load.stages.slice(index + 1)) {
-      if (later.state === "running") reopen(later, "waiting");
+      if (later.state !== "waiting") reopen(later, "waiting");
     }
   }
   quiet(state, `${load.id}/`);
   return true;
+}
+
+function uncover(load: Load): void {
+  if (load.covered !== false) load.uncoveredTimes += 1;
+  load.covered = false;
 }
 
 export const SIGN_HANDLERS: Handlers<SignEvents> = {
@@ -77,8 +84,8 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
     if (isLoad(owner) && run.spec.kind === "process") {
       if (!isLoaded(owner) || current(run.kept)) return false;
       if (event.covered !== null) owner.covered = event.covered;
-      if (owner.covered) return startProcess(owner, event.t);
-      if (event.covered === null) run.kept.unconfirmedAt = event.t;
+      if (owner.covered) return startProcess(owner, run.kept.unconfirmedAt ?? event.t);
+      if (event.covered === null) run.kept.unconfirmedAt ??= event.t;
       return true;
     }
     sign(run, event.t);
@@ -105,12 +112,13 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
     const kept = load && processOf(load)?.kept;
     if (!load || !kept) return false;
     for (const low of load.waterLow) low.covered ??= event.covered;
-    load.covered = event.covered;
     if (!event.covered) {
       delete kept.unconfirmedAt;
       loseProcess(state, load, event.t, "uncovered");
+      uncover(load);
       return true;
     }
+    load.covered = true;
     if (kept.unconfirmedAt !== undefined) startProcess(load, kept.unconfirmedAt);
     return true;
   },
@@ -211,11 +219,15 @@ function isVented(load: Load): boolean {
   return vent === undefined || vent.state === "complete";
 }
 
-/** A canner coming down: zero starts the wait before its lid. */
+/** A canner coming down: zero starts the wait before its lid, and shows that the heat is off. */
 function depressurizing(load: Load, psi: number, at: number): boolean {
   const run = runOfKind(load, "depressurize");
-  if (run?.state !== "running" || !run.kept) return false;
-  if (psi <= 0 && !current(run.kept)) sign(run, at);
+  const process = processOf(load);
+  if (!run?.kept || isOver(run) || !process || !isOver(process)) return false;
+  if (psi > 0 || current(run.kept)) return run.state === "running";
+  const off = runOf(load, "heat-off");
+  if (off && !isOver(off)) finish(off, at);
+  sign(run, at);
   return true;
 }
 

@@ -1,7 +1,7 @@
 /** Counting jars: what a canner holds, what a batch has where, and whether it adds up. */
 import { JAR_SIZES, type JarSize, type ProcessTerms } from "../recipe/recipe.ts";
 import type { Canner } from "./events.ts";
-import type { Batch, Load, State } from "./state.ts";
+import type { Batch, Load, LoadPart, State } from "./state.ts";
 
 /**
  * How many jars of a size a canner holds. A size it names no number for takes the number of the
@@ -29,6 +29,12 @@ export function loadsOf(state: State, batch: Batch): Load[] {
   return batch.loads.flatMap((id) => state.loads[id] ?? []);
 }
 
+/** Jars of a load's part that nobody has said anything about. */
+export function unaccounted(part: LoadPart): number {
+  const { jars, sealed, failed, broken, again, failedAgain, aside } = part;
+  return Math.max(0, jars - sealed - failed - broken - (again - failedAgain) - aside);
+}
+
 export type JarCounts = {
   filled: number;
   processed: number;
@@ -51,7 +57,8 @@ export function jarCounts(state: State, batch: Batch): JarCounts {
   for (const load of loadsOf(state, batch)) {
     for (const part of load.parts) {
       if (part.batch !== batch.id) continue;
-      if (load.unloadedAt !== undefined) counts.processed += part.jars - part.again;
+      if (load.unloadedAt !== undefined) counts.processed += part.jars - part.again - part.aside;
+      counts.setAside += part.aside;
       counts.sealed += part.sealed;
       counts.failed += part.failed - part.failedAgain;
       counts.broken += part.broken;

@@ -32,11 +32,20 @@ export function isLost(kept: Kept): boolean {
   return last?.to !== undefined && last.ended !== "out";
 }
 
-/** Gaps over the allowance that nobody has spoken for yet. */
+/** Unwatched time in all that nobody vouched for, beyond what may pass unasked. */
+export function beyondAllowance(kept: Kept): boolean {
+  const gaps = kept.gaps.filter((gap) => gap.held !== true);
+  return gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0) > UNWATCHED_ALLOWED_MS;
+}
+
+/**
+ * Gaps over the allowance that nobody has spoken for yet, in the stretch that would count. One in
+ * a stretch that was lost since asks nothing: its time starts over anyway.
+ */
 export function unanswered(kept: Kept): Gap[] {
-  const total = kept.gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0);
-  if (total <= UNWATCHED_ALLOWED_MS) return [];
-  return kept.gaps.filter((gap) => gap.held === undefined);
+  const last = kept.stretches.at(-1);
+  if (!last || isLost(kept) || !beyondAllowance(kept)) return [];
+  return kept.gaps.filter((gap) => gap.held === undefined && gap.to > last.from);
 }
 
 /** When the time is up, in kitchen time; undefined while it is lost or a gap waits for its answer. */
@@ -85,7 +94,7 @@ export function addGap(kept: Kept, gap: Gap): void {
 
 /** A person's word on every gap still open: it held, or it did not. */
 export function vouch(kept: Kept, held: boolean): void {
-  const open = kept.gaps.filter((gap) => gap.held === undefined);
+  const open = unanswered(kept);
   for (const gap of open) gap.held = held;
   const first = open[0];
   if (!held && first) lose(kept, first.from, "unwatched");
@@ -94,10 +103,13 @@ export function vouch(kept: Kept, held: boolean): void {
 /** A reading that shows the condition; a longer wait since the one before is unwatched time. */
 export function read(kept: Kept, at: number): void {
   if (!kept.readAt || kept.readEveryMinutes === undefined) return;
-  const before = kept.readAt.at(-1);
   const stretch = current(kept);
+  const known = [...kept.readAt, ...kept.gaps.flatMap((gap) => (gap.held ? [gap.to] : []))];
+  const before = Math.max(...known.filter((time) => time <= at), stretch?.from ?? at);
   const allowed = kept.readEveryMinutes * MINUTE_MS + UNWATCHED_ALLOWED_MS;
-  if (stretch && before !== undefined && before >= stretch.from && at - before > allowed) {
+  if (stretch && at - before > allowed) {
+    // The wait takes in any gap inside it, so that one question answers both.
+    kept.gaps = kept.gaps.filter((gap) => gap.held !== undefined || gap.from < before);
     kept.gaps.push({ from: before, to: at, cause: "stalled" });
   }
   kept.readAt.push(at);
@@ -110,26 +122,31 @@ export function restarts(kept: Kept): number {
 
 /**
  * The longest unbroken stretch in minutes, watched or vouched for, up to `until` where it still
- * runs. Unwatched time without a yes cuts a stretch in two.
+ * runs. Unwatched time without a yes ends what counts, and so does the last reading where only
+ * readings show the condition.
  */
 export function achievedMinutes(kept: Kept, until: number): number {
-  const cuts = unanswered(kept);
+  const open = unanswered(kept);
   let longest = 0;
   for (const stretch of kept.stretches) {
-    const end = Math.min(stretch.to ?? until, until);
-    let from = stretch.from;
-    for (const gap of cuts) {
-      if (gap.to <= from || gap.from >= end) continue;
-      longest = Math.max(longest, gap.from - from);
-      from = gap.to;
+    let end = Math.min(stretch.to ?? until, until);
+    for (const gap of open) if (gap.to > stretch.from) end = Math.min(end, gap.from);
+    if (kept.readAt) {
+      const seen = kept.readAt.filter((at) => at <= end);
+      end = Math.max(stretch.from, ...seen);
     }
-    longest = Math.max(longest, end - from);
+    longest = Math.max(longest, end - stretch.from);
   }
   return longest / MINUTE_MS;
 }
 
-/** Milliseconds it has been off since the last loss, at an instant; 0 while it holds. */
+/** Milliseconds it has been off in all since it was first lost, at an instant; 0 while it holds. */
 export function offMs(kept: Kept, now: number): number {
-  const last = kept.stretches.at(-1);
-  return last?.to !== undefined && last.ended !== "out" ? now - last.to : 0;
+  if (!isLost(kept)) return 0;
+  let off = 0;
+  kept.stretches.forEach((stretch, index) => {
+    if (stretch.to === undefined || stretch.ended === "out") return;
+    off += Math.max(0, (kept.stretches[index + 1]?.from ?? now) - stretch.to);
+  });
+  return off;
 }

@@ -22,7 +22,8 @@ export type Wish = {
 };
 
 export type Outcome =
-  | { kind: "done"; facts: DatedFact[] }
+  /** `refusal`: it is written down, and what it asks for is refused all the same. */
+  | { kind: "done"; facts: DatedFact[]; refusal?: string }
   | { kind: "refused"; reason: string }
   /** One short question; `wish` is decided again with the answer. */
   | {

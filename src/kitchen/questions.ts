@@ -3,14 +3,15 @@
  * the one that is asked, and a yes or no answers it.
  */
 import type { CriticalFactor } from "../recipe/recipe.ts";
-import { countTrouble } from "./jars.ts";
+import type { Disposition } from "./events.ts";
+import { countTrouble, unaccounted } from "./jars.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
 import { batchName, loadName } from "./names.ts";
 import { activeOwners, isLoad, runOfKind } from "./owners.ts";
 import { isOver } from "./stage-run.ts";
 import type { Batch, Load, State } from "./state.ts";
 import { wallOf } from "./state.ts";
-import { localFields, MINUTE_MS } from "./time.ts";
+import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
 
 export type QuestionKind =
   | "altitude"
@@ -50,8 +51,41 @@ const RANK: Record<QuestionKind, number> = {
   seals: 7,
 };
 
-/** Open questions, the one to ask first. A question that was already asked keeps its place. */
+/** Questions on which a running process hangs: nothing else is asked while one of them waits. */
+const URGENT_RANK = 1;
+/** A question that got no answer for so long no longer keeps others from being asked. */
+const PATIENCE_MS = 5 * MINUTE_MS;
+
+/**
+ * Open questions. First the one that a yes, a no or a number answers now (the one asked last, or
+ * one that a process hangs on); then the others, the one to ask next in front.
+ */
 export function questions(state: State): Question[] {
+  const list = byRank(state);
+  const asked = list.filter((one) => state.asked[one.key] !== undefined);
+  const when = (one: Question) => state.asked[one.key] ?? 0;
+  const urgent = asked.find((one) => RANK[one.kind] <= URGENT_RANK);
+  const now = urgent ?? asked.reduceRight<Question | undefined>(
+    (last, one) => (last === undefined || when(one) > when(last) ? one : last),
+    undefined,
+  );
+  return now ? [now, ...list.filter((one) => one !== now)] : list;
+}
+
+/** The question to ask now: none while one that was just asked, or an urgent one, waits. */
+export function questionToAsk(state: State, now: number): Question | undefined {
+  const [open, ...others] = questions(state);
+  if (!open) return undefined;
+  const askedAt = state.asked[open.key];
+  if (askedAt === undefined) return open;
+  const next = others.find((one) => state.asked[one.key] === undefined);
+  if (!next) return undefined;
+  if (RANK[next.kind] < RANK[open.kind]) return next;
+  const waits = RANK[open.kind] <= URGENT_RANK || now - askedAt < PATIENCE_MS;
+  return waits ? undefined : next;
+}
+
+function byRank(state: State): Question[] {
   const list: Question[] = [];
   if (state.kitchen.altitudeFt === null) {
     const text = "What is your altitude in feet? The process time depends on it.";
@@ -140,12 +174,13 @@ function loadQuestions(state: State, load: Load): Question[] {
     const away = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
     const what = HOLDING[run.spec.kind === "vent" ? "vent" : terms.method];
     const text = `About ${away} minute${away === 1 ? "" : "s"} went by unwatched. Did ${what} all that time?`;
-    list.push({ key: `gap/${about}/${run.kept?.gaps.length}`, kind: "gap", text, about });
+    list.push({ key: `gap/${about}/${run.id}/${first.from}`, kind: "gap", text, about });
   }
   if (kept.unconfirmedAt !== undefined && load.unloadedAt === undefined) {
     const inches = terms.coverIn === 1 ? "1 inch" : `${terms.coverIn} inches`;
     const text = `Are the lids covered by at least ${inches} of water?`;
-    list.push({ key: `cover/${about}/${kept.stretches.length}`, kind: "cover", text, about });
+    const round = `${kept.stretches.length}.${load.uncoveredTimes}`;
+    list.push({ key: `cover/${about}/${round}`, kind: "cover", text, about });
   }
   load.waterLow.forEach((low, index) => {
     if (low.covered !== undefined || load.unloadedAt !== undefined) return;
@@ -154,7 +189,8 @@ function loadQuestions(state: State, load: Load): Question[] {
   });
   const full = process.state === "complete" && !load.early;
   if (full && !load.endAnswer && ENDING[terms.method]) {
-    list.push({ key: `end/${about}`, kind: "end", text: ENDING[terms.method] ?? "", about });
+    const key = `end/${about}/${kept.stretches.length}`;
+    list.push({ key, kind: "end", text: ENDING[terms.method] ?? "", about });
   }
   const check = runOfKind(load, "seal-check");
   if (check?.state === "running") {
@@ -178,28 +214,38 @@ const ENDING: Record<string, string> = {
   steam: "Was there a full column of steam throughout?",
 };
 
+/** Jars may be reprocessed within this of coming out (USDA Complete Guide, Guide 1). */
+export const REPROCESS_WITHIN_MS = 24 * HOUR_MS;
+
+/**
+ * What may become of jars now. Off the process for over two hours they are not processed again; a
+ * failed seal found after a day, and a short process reprocessed after one, can only go.
+ */
+export function dispositionsFor(load: Load, code: string, now: number): Disposition[] {
+  if (load.unloadedAt === undefined) return ["refrigerate", "freeze", "discard"];
+  const inTime = now <= load.unloadedAt + REPROCESS_WITHIN_MS;
+  if (inTime) return ["reprocess", "refrigerate", "freeze", "discard"];
+  return code === "seal-failed" ? ["discard"] : ["refrigerate", "freeze", "discard"];
+}
+
 /** What has gone wrong with jars and still waits for a word on what becomes of them. */
 export function undecided(
   state: State,
   load: Load,
 ): { code: "process-short" | "seal-failed"; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
-  const jars = load.parts.reduce((sum, part) => sum + part.jars - part.again, 0);
   const process = runOfKind(load, "process");
-  if (load.unloadedAt === undefined) {
-    const off = process?.kept ? offMs(process.kept, state.lastW) : 0;
-    const told = load.disposed.some((one) => one.code === "process-short");
-    return off > OFF_PROCESS_LIMIT_MS && !told ? { code: "process-short", jars } : undefined;
-  }
-  const short = process?.kept !== undefined && (process.endedShort || process.state === "skipped");
-  if (short && jars > 0 && !load.disposed.some((one) => one.code === "process-short")) {
-    return { code: "process-short", jars };
-  }
-  if (load.disposed.some((one) => one.code === "process-short")) return undefined;
+  const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
+  const off = process?.kept ? offMs(process.kept, state.lastW) : 0;
+  const short =
+    load.unloadedAt === undefined
+      ? off > OFF_PROCESS_LIMIT_MS
+      : process?.endedShort || process?.state === "skipped";
+  if (short && jars > 0) return { code: "process-short", jars };
   const failed = load.parts.reduce((sum, part) => sum + part.failed - part.failedAgain, 0);
   const disposed = load.disposed
     .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
-    .reduce((sum, one) => sum + (one.count ?? Number.POSITIVE_INFINITY), 0);
+    .reduce((sum, one) => sum + (one.count ?? failed), 0);
   const left = failed - disposed;
   if (left > 0 && !countsWait(state, load)) return { code: "seal-failed", jars: left };
   return undefined;
@@ -222,12 +268,15 @@ function dispositionQuestions(state: State): Question[] {
     const open = undecided(state, load);
     if (!open) continue;
     const jars = open.jars === 1 ? "the jar" : `the ${open.jars} jars`;
-    const choices = ["reprocess", "refrigerate", "freeze", "discard"];
+    const choices = dispositionsFor(load, open.code, state.lastW);
     const why =
       open.code === "process-short"
         ? "That process was too short to count."
         : `${open.jars} did not seal.`;
-    const text = `${why} What becomes of ${jars}: reprocess within 24 hours, refrigerate, freeze or discard?`;
+    const names = choices.map((one) => (one === "reprocess" ? "reprocess within 24 hours" : one));
+    const last = names.pop();
+    const ways = [names.join(", "), last].filter(Boolean).join(" or ");
+    const text = `${why} What becomes of ${jars}: ${ways}?`;
     const key = `disposition/${load.id}/${open.code}/${load.disposed.length}`;
     const kind = "disposition" as const;
     list.push({ key, kind, text, about: load.id, detail: open.code, choices });

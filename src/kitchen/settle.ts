@@ -134,7 +134,7 @@ function settleLoad(state: State, load: Load, now: number): boolean {
     before = run;
   }
   const check = load.stages.at(-1);
-  if (check && check.state === "complete") {
+  if (check && isOver(check)) {
     load.state = "complete";
     load.endedAt = check.endedAt ?? now;
     state.active = state.active.filter((id) => id !== load.id);

@@ -104,6 +104,8 @@ export type LoadPart = {
   /** Jars emptied to be processed again, and how many of them had failed to seal. */
   again: number;
   failedAgain: number;
+  /** Jars taken off a process that was too short: refrigerated, frozen or discarded. */
+  aside: number;
 };
 
 export type Load = {
@@ -123,6 +125,8 @@ export type Load = {
   early: boolean;
   /** Water over the lids confirmed since the last time it was lost. */
   covered: boolean | null;
+  /** How often the lids were found uncovered. */
+  uncoveredTimes: number;
   waterLow: { at: number; covered?: boolean }[];
   endAnswer?: { at: number; yes: boolean };
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */

@@ -7,12 +7,13 @@ import { writeHeartbeat } from "../journal/heartbeat.ts";
 import type { Journal } from "../journal/journal.ts";
 import { agenda } from "../kitchen/agenda.ts";
 import type { Command } from "../kitchen/command.ts";
-import { decide, decideKeyPress, decideWake, questionToAsk } from "../kitchen/decide.ts";
+import { decide, decideKeyPress, decideWake } from "../kitchen/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply, fork } from "../kitchen/evolve.ts";
 import type { Outcome, Wish } from "../kitchen/outcome.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { KINDS } from "../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
@@ -79,6 +80,13 @@ export class Session {
     this.recipes = [...parts.library.recipes.values()].map(({ id, title, names }) => {
       return { id, title, names };
     });
+    // Numbers go on where the log ends: an id is never given to two commands.
+    this.commands = parts.state.history.length;
+    const { pending } = parts.journal;
+    if (pending > 0) {
+      this.failingSince = this.now();
+      this.failedEvents = pending;
+    }
   }
 
   get state(): State {
@@ -214,6 +222,7 @@ export class Session {
   /** Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. */
   greet(lines: { rank: SpeechRank; text: string }[]): void {
     for (const line of lines) this.say(line.rank, line.text);
+    if (this.failingSince !== undefined) this.say("alarm", NOT_RECORDED, "log");
     this.ask();
     this.flush();
   }
@@ -257,7 +266,8 @@ export class Session {
     switch (outcome.kind) {
       case "done":
         this.carryOut(outcome.facts, `c${this.nextCommand(now)}`, now);
-        return false;
+        if (outcome.refusal !== undefined) this.refuse(outcome.refusal);
+        return outcome.refusal !== undefined;
       case "refused":
         this.refuse(outcome.reason);
         return true;
@@ -284,8 +294,10 @@ export class Session {
     const written = this.commit(facts, cmd);
     if (!written) this.say("answer", NOT_RECORDED);
     const answer = acknowledgement(before, this.state, facts, now);
-    if (answer) this.say("answer", answer);
+    const said = written ? answer : withoutClaims(answer);
+    if (said) this.say("answer", said);
     for (const fact of facts) if (fact.type === "acknowledged") this.answered(fact.keys);
+    this.comeDue(now, before);
     this.prompts(before, now);
     this.quietened();
   }
@@ -327,17 +339,7 @@ export class Session {
     this.recover(now);
     const found = factsOfFindings(this.state, this.parts.watch.observe(reading), now);
     if (found.length > 0) this.carryOut(found, `${OWN_COMMAND}${this.nextCommand(now)}`, now);
-    const items = new Map(agenda(this.state, now).map((item) => [item.key, item]));
-    const facts = decideWake(this.state, now, this.parts.library);
-    if (facts.length > 0) {
-      const before = fork(this.state);
-      this.commit(facts, `${OWN_COMMAND}${this.nextCommand(now)}`);
-      for (const fact of facts) {
-        const item = fact.type === "due" ? items.get(fact.key) : undefined;
-        if (item) this.sayDue(dueSentence(this.state, item), item.key, item.rank === "alarm", now);
-      }
-      this.prompts(before, now);
-    }
+    this.comeDue(now);
     for (const { key, text } of this.alarms.repeats(this.state, now)) {
       this.tell("alarm", text);
       this.voice("alarm", text, key);
@@ -345,6 +347,20 @@ export class Session {
     this.unhush(now);
     if (this.mustBeKept() && reading.monoMs - this.lastBeatMs >= HEARTBEAT_MS) this.beat(reading);
     return now;
+  }
+
+  /** Writes and says what has come due; `before` where a command's own prompts come after it. */
+  private comeDue(now: number, before?: State): void {
+    const items = new Map(agenda(this.state, now).map((item) => [item.key, item]));
+    const facts = decideWake(this.state, now, this.parts.library);
+    if (facts.length === 0) return;
+    const was = before ?? fork(this.state);
+    this.commit(facts, `${OWN_COMMAND}${this.nextCommand(now)}`);
+    for (const fact of facts) {
+      const item = fact.type === "due" ? items.get(fact.key) : undefined;
+      if (item) this.sayDue(dueSentence(this.state, item), item.key, item.rank === "alarm", now);
+    }
+    if (!before) this.prompts(was, now);
   }
 
   private sayDue(text: string, key: string, alarm: boolean, now: number): void {
@@ -364,10 +380,13 @@ export class Session {
     this.parts.voice.hush(hushed);
   }
 
-  /** A process or a vent is running: the length of a gap would matter. */
+  /** A process or a vent is running, or may be: the length of a gap would matter. */
   private mustBeKept(): boolean {
     return activeOwners(this.state).some((owner) =>
-      owner.stages.some((run) => run.state === "running" && KINDS[run.spec.kind].watched),
+      owner.stages.some((run) => {
+        const may = run.state === "running" || run.kept?.unconfirmedAt !== undefined;
+        return may && KINDS[run.spec.kind].watched;
+      }),
     );
   }
 
@@ -421,9 +440,9 @@ export class Session {
 
   /** Asks the question that guards safety, once. */
   private ask(): void {
-    const open = questionToAsk(this.state);
-    if (!open) return;
     const t = this.now();
+    const open = questionToAsk(this.state, t);
+    if (!open) return;
     this.commit([{ type: "asked", ...open, t }], `${OWN_COMMAND}${this.nextCommand(t)}`);
     this.tell("asked", open.text);
     this.voice("prompt", open.text, open.key);
@@ -470,3 +489,9 @@ const FRESH_FILE =
   "Until then nothing is recorded.";
 
 const NOT_RECORDED = "This is not recorded: the log cannot be written just now.";
+
+/** What is answered while the disk refuses must not say that anything was written down. */
+function withoutClaims(answer: string): string {
+  const sentences = answer.split(/(?<=[.!?]) /);
+  return sentences.filter((one) => !/\b(log|written|noted)\b/i.test(one)).join(" ");
+}
