@@ -8,8 +8,6 @@ import type { BigClock } from "./view.ts";
 /** Room that the words beside the digits need. */
 const BESIDE = 22;
 const GAP = 3;
-/** One character of the digits may widen from one second to the next. */
-const SPARE = "0";
 
 export type ClockTurns = { least: number; half: number; full: number; huge: number };
 
@@ -19,7 +17,7 @@ export function clockSection(
   turns: ClockTurns,
 ): Section {
   if (!clock) return { draw: () => [], steps: [] };
-  const text = clock.digits.length < 5 ? clock.digits + SPARE : clock.digits;
+  const text = clock.digits;
   const sizes: { size: DigitSize; turn: number }[] = [
     { size: "half", turn: turns.half },
     { size: 1, turn: turns.full },

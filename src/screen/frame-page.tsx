@@ -1,5 +1,5 @@
 /** Ink components that put a laid-out frame on the terminal. */
-import { Box, Text, useCursor } from "ink";
+import { Box, Text } from "ink";
 import { memo } from "react";
 import type { Frame } from "./layout.ts";
 import { keyOf, type Look, type Row, type Span, widthOf } from "./row.ts";
@@ -8,8 +8,6 @@ type FrameProps = { frame: Frame; colors: boolean };
 
 /** The whole screen: one line of text for each row. */
 export function FramePage({ frame, colors }: FrameProps) {
-  const { setCursorPosition } = useCursor();
-  setCursorPosition(frame.cursor);
   return (
     <Box flexDirection="column">
       {frame.rows.map((row, index) => (

@@ -31,18 +31,17 @@ export function labelledKeys(state: State, now: number): LabelledKey[] {
   for (const sign of ["!", "-", "="] as const) {
     const [first, ...others] = all.filter((one) => one.key === sign);
     if (!first) continue;
-    keys.push(others.length === 0 ? first : { ...first, ...unnamed(sign, [first, ...others]) });
+    keys.push(others.length === 0 ? first : { ...first, ...unnamed(sign) });
   }
   return keys;
 }
 
 /** Where several could be meant the key says nothing about which, and the question comes back. */
-function unnamed(sign: KeySign, all: LabelledKey[]): Partial<LabelledKey> {
-  if (sign === "=") return { words: "the jars are out", label: "jars out" };
-  const same = all.every((one) => one.words === all[0]?.words);
-  if (same) return {};
-  if (sign === "-") return { words: "it lost its boil", label: "a boil lost: asks which" };
-  return { words: "it's boiling", label: "it boils: asks which" };
+function unnamed(sign: KeySign): Partial<LabelledKey> {
+  const nobody = { owner: "", stage: "" };
+  if (sign === "=") return { ...nobody, words: "the jars are out", label: "jars out: asks which" };
+  if (sign === "-") return { ...nobody, words: "it lost its boil", label: "boil lost: asks which" };
+  return { ...nobody, words: "it's boiling", label: "it boils: asks which" };
 }
 
 function cannerName(state: State, load: Load): string {

@@ -29,6 +29,7 @@ export type Frame = {
 const TWO_COLUMNS = 96;
 const THREE_COLUMNS = 160;
 const GAP = 3;
+const WHOLE = Number.MAX_SAFE_INTEGER;
 
 /** Draws a view for a window; every row is given, so a frame of a window is always as high. */
 export function layOut(view: View, columns: number, rows: number): Frame {
@@ -64,24 +65,43 @@ type Parts = {
   columns: { sections: Section[]; width: number }[];
 };
 
-/** The middle: one to three columns, with all the room that the edges leave. */
+/** The middle: all the room that the edges leave. */
 function body(parts: Parts): Section {
   return {
     steps: [
       { to: 1, turn: 2 },
-      { to: Number.MAX_SAFE_INTEGER, turn: 60 },
-      { to: 3, turn: 4 },
+      { to: 2, turn: 4 },
+      { to: 3, turn: 6 },
       { to: 9, turn: 20 },
-    ].sort((a, b) => a.turn - b.turn),
-    draw(width, height) {
-      const [only, ...others] = parts.columns;
-      if (!only) return [];
-      if (others.length === 0) return column(only.sections, width, height);
-      const blocks = parts.columns.map((one) => ({
-        rows: column(one.sections, one.width, height),
-        width: one.width,
-      }));
-      return beside(blocks, height, GAP);
+      { to: 16, turn: 25 },
+      { to: WHOLE, turn: 60 },
+    ],
+    draw: (_, height) => drawColumns(parts.columns, height),
+  };
+}
+
+type Column = { sections: Section[]; width: number };
+
+function drawColumns(columns: Column[], height: number): Row[] {
+  const [only, ...others] = columns;
+  if (only && others.length === 0) return column(only.sections, only.width, height);
+  const blocks = columns.map(({ sections, width }) => {
+    return { rows: column(sections, width, height), width };
+  });
+  return beside(blocks, height, GAP);
+}
+
+/** Columns inside a column, under the large clock that reaches over all of them. */
+function sideBySide(columns: Column[]): Section {
+  return {
+    steps: [
+      { to: 8, turn: 1 },
+      { to: 14, turn: 30 },
+      { to: WHOLE, turn: 60 },
+    ],
+    draw: (_, height) => {
+      if (height < 10) return drawColumns(columns, height);
+      return [[], ...drawColumns(columns, height - 1)];
     },
   };
 }
@@ -100,14 +120,17 @@ function columnsOf(view: View, width: number, height: number): Parts {
 
 function middle(view: View, width: number, height: number): Parts["columns"] {
   const talk = (steps: Section["steps"]) => talkSection(view.talk, view.zone, steps);
-  const whole = Number.MAX_SAFE_INTEGER;
   if (width >= THREE_COLUMNS && height >= 16 && !view.empty) {
     const third = Math.floor((width - 2 * GAP) / 3);
-    const left = shelves(view, third);
+    const left = 2 * third + GAP;
+    const parts = shelves(view, left);
+    const shelved = sideBySide([
+      { width: third, sections: [parts.hands] },
+      { width: third, sections: [parts.heat, parts.rest, parts.timers, nextSection(view, 20)] },
+    ]);
     return [
-      { width: third, sections: [left.clock, left.hands] },
-      { width: third, sections: [left.heat, left.rest, left.timers, nextSection(view, 20)] },
-      { width: width - 2 * third - 2 * GAP, sections: [talk([{ to: whole, turn: 1 }])] },
+      { width: left, sections: [parts.clock, shelved] },
+      { width: width - left - GAP, sections: [talk([{ to: WHOLE, turn: 1 }])] },
     ];
   }
   const two = width >= TWO_COLUMNS && height >= 10;
@@ -119,7 +142,7 @@ function middle(view: View, width: number, height: number): Parts["columns"] {
   if (two) {
     return [
       { width: across, sections: main },
-      { width: width - across - GAP, sections: [talk([{ to: whole, turn: 1 }])] },
+      { width: width - across - GAP, sections: [talk([{ to: WHOLE, turn: 1 }])] },
     ];
   }
   const steps = [
@@ -133,9 +156,9 @@ function middle(view: View, width: number, height: number): Parts["columns"] {
 /** Turns in which the shelves and the large clock take their room. */
 function shelves(view: View, width: number) {
   return {
-    clock: clockSection(view.soonest, width, { least: 7, half: 16, full: 27, huge: 50 }),
+    clock: clockSection(view.soonest, width, { least: 7, half: 14, full: 16, huge: 47 }),
     hands: shelfSection("HANDS", "needs you now", view.hands, { least: 1, items: 8, details: 17 }),
-    heat: shelfSection("HEAT", "on the fire", view.heat, { least: 2, items: 9, details: 28 }),
+    heat: shelfSection("HEAT", "on the heat", view.heat, { least: 2, items: 9, details: 28 }),
     rest: shelfSection("REST", "waits by itself", view.rest, { least: 3, items: 10, details: 40 }),
     timers: shelfSection("TIMERS", "yours", view.timers, { least: 4, items: 11, details: 41 }),
   };

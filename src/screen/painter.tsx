@@ -1,8 +1,9 @@
 /** Puts frames on the terminal through ink: only when they differ, anew when the window changes. */
-import "./always-draw.ts";
 import { type Instance, render } from "ink";
+import type { ReactNode } from "react";
 import { FramePage } from "./frame-page.tsx";
 import { type Frame, layOut } from "./layout.ts";
+import { Page } from "./page.ts";
 import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";
 import { Terminal } from "./terminal.ts";
@@ -12,7 +13,7 @@ export class Painter {
   readonly terminal: Terminal;
   private readonly io: ScreenIo;
   private readonly colors: boolean;
-  private instance: Instance | undefined;
+  private mounted: { instance: Instance; page: Page } | undefined;
   private shown = "";
   private size = { columns: 0, rows: 0 };
 
@@ -28,43 +29,50 @@ export class Painter {
 
   /** Draws a view; true where anything was different from what is there. */
   paint(view: View): boolean {
-    const { columns, rows } = this.terminal.size;
-    const resized = columns !== this.size.columns || rows !== this.size.rows;
-    const frame = layOut(view, columns, rows);
+    const size = this.terminal.size;
+    const resized = size.columns !== this.size.columns || size.rows !== this.size.rows;
+    const frame = layOut(view, size.columns, size.rows);
     const key = frameKey(frame);
-    if (!resized && this.instance && key === this.shown) return false;
+    if (!resized && this.mounted && key === this.shown) return false;
     if (resized) this.forget();
-    this.size = { columns, rows };
+    this.size = size;
     this.shown = key;
-    const page = <FramePage frame={frame} colors={this.colors} />;
-    if (this.instance) this.instance.rerender(page);
-    else this.instance = this.mount(page);
+    const drawn = <FramePage frame={frame} colors={this.colors} />;
+    if (this.mounted) this.mounted.instance.rerender(drawn);
+    else this.mounted = this.mount(drawn);
+    this.mounted.page.flush(frame.cursor);
     return true;
   }
 
   /** The next paint draws everything, on a page wiped clean. */
   forget(): void {
-    if (!this.instance) return;
-    this.instance.unmount();
-    this.instance = undefined;
+    if (!this.mounted) return;
+    this.unmount();
     this.terminal.wipe();
   }
 
   close(): void {
-    this.instance?.unmount();
-    this.instance = undefined;
+    this.unmount();
     this.terminal.leave();
   }
 
-  private mount(page: React.ReactNode): Instance {
-    return render(page, {
-      stdout: this.terminal.page(),
+  private unmount(): void {
+    this.mounted?.instance.unmount();
+    this.mounted = undefined;
+  }
+
+  private mount(drawn: ReactNode): { instance: Instance; page: Page } {
+    const page = new Page((text) => this.terminal.write(text), this.size);
+    const instance = render(drawn, {
+      stdout: page as unknown as NodeJS.WriteStream,
       stdin: this.io.stdin,
       exitOnCtrlC: false,
       patchConsole: false,
-      incrementalRendering: true,
       isScreenReaderEnabled: false,
+      // Each frame comes whole and at once, for the page to compare.
+      debug: true,
     });
+    return { instance, page };
   }
 }
 

@@ -15,12 +15,12 @@ const SEQUENCES = [
 ];
 /** Controls, bidi marks and overrides, joiners, variation selectors, tags, private use. */
 const UNSEEN = /\p{C}|\p{Default_Ignorable_Code_Point}/gu;
-const SPACES = /[\s\u2028\u2029\u0085]+/g;
+const SPACES = /[\s\u0085]/g;
 /** More marks than this on one letter only climb over other lines. */
 const MARKS = /(\p{M}{2})\p{M}+/gu;
 const PLAIN = /^[ -~]*$/;
 
-/** Text without anything that could steer a terminal: one line, spaces single, marks few. */
+/** Text without anything that could steer a terminal: one line, marks few. */
 export function printable(text: string): string {
   if (PLAIN.test(text)) return text;
   let clean = text;

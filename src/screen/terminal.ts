@@ -1,9 +1,7 @@
 /**
  * The terminal while the screen is on it: its own page, keys unread by the terminal itself, and
- * everything put back however it ends. Ink draws through it, and sees a window of one size only
- * until the screen is mounted anew for another.
+ * everything put back however it ends.
  */
-import { EventEmitter } from "node:events";
 import type { ScreenIo } from "./screen-host.ts";
 
 /** Own page, pastes marked as such, cursor at the top. */
@@ -89,36 +87,5 @@ export class Terminal {
     const { stdout } = this.io;
     if (stdout.destroyed || stdout.writableEnded) return;
     stdout.write(text);
-  }
-
-  /** What ink writes to: this terminal at the size it has now. */
-  page(): NodeJS.WriteStream {
-    return new Page(this.io.stdout, this.size) as unknown as NodeJS.WriteStream;
-  }
-}
-
-class Page extends EventEmitter {
-  readonly isTTY = true;
-  readonly columns: number;
-  readonly rows: number;
-  private readonly out: NodeJS.WriteStream;
-
-  constructor(out: NodeJS.WriteStream, size: { columns: number; rows: number }) {
-    super();
-    this.out = out;
-    this.columns = size.columns;
-    this.rows = size.rows;
-  }
-
-  get writable(): boolean {
-    return !this.out.destroyed && !this.out.writableEnded;
-  }
-
-  write(text: string, done?: () => void): boolean {
-    if (!this.writable) {
-      done?.();
-      return false;
-    }
-    return done ? this.out.write(text, done) : this.out.write(text);
   }
 }

@@ -38,7 +38,7 @@ export type Item = {
   /** A word on how it stands where it has no clock: `not boiling yet`. */
   stands?: string;
   keys: LabelledKey[];
-  /** What to do, for the work that is first. */
+  /** What to do, for the work that is first and for what comes up to heat. */
   say?: string;
 };
 
@@ -95,7 +95,9 @@ export function view(state: State, now: number, parts: ViewParts): View {
   const nowWallMs = wallOf(state, now);
   const { zone } = state;
   const keys = labelledKeys(state, now);
-  const items = shelves(state, now).map((item) => shown(state, item, keys, now));
+  const shelved = shelves(state, now);
+  const first = shelved.find((item) => item.shelf === "hands");
+  const items = shelved.map((item) => shown(state, item, keys, now, item === first));
   const timers = timerItems(state, now);
   const of = (shelf: Shelf) => items.filter((item) => item.shelf === shelf);
   const soonest = soonestOf([...items, ...timers]);
@@ -156,12 +158,18 @@ function placeOf(state: State): string {
   return [altitude, ...new Set(gauges)].join(" · ");
 }
 
-function shown(state: State, item: ShelfItem, keys: LabelledKey[], now: number): Item {
+function shown(
+  state: State,
+  item: ShelfItem,
+  keys: LabelledKey[],
+  now: number,
+  first: boolean,
+): Item {
   const { owner, run, shelf } = item;
   const clock = item.clock && clockText(state, item.clock, item, now);
   const stands = standsOf(item);
   const own = keys.filter((key) => key.owner === owner.id && key.stage === run.id);
-  const say = shelf === "hands" || !clock ? prompt(state, owner, run, now) : "";
+  const say = first || (shelf === "heat" && !clock) ? prompt(state, owner, run, now) : "";
   return {
     id: `${owner.id}/${run.id}`,
     shelf,
