@@ -11,14 +11,16 @@ import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply, replay } from "../kitchen/evolve.ts";
 import { ownerName } from "../kitchen/names.ts";
+import { isLost } from "../kitchen/kept.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { questions } from "../kitchen/questions.ts";
 import type { State } from "../kitchen/state.ts";
-import { localFields } from "../kitchen/time.ts";
+import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { dueSentence } from "../language/phrase/due-sentences.ts";
 import { durationWords } from "../language/phrase/spoken-time.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
-import type { SpeechRank, VoicePort } from "../ports/voice.ts";
+import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { eventsOf, recordOf } from "./journal-records.ts";
 import { KitchenTimeline } from "./kitchen-timeline.ts";
@@ -37,12 +39,23 @@ export type OpenParts = {
   /** Facts to write at the first opening of an empty kitchen, such as a rehearsal's altitude. */
   setUp?: DatedFact[];
   owns?: () => boolean;
+  /** False where nobody is there to be asked: questions wait for the next opening. */
+  asks?: boolean;
   /** The longest between two looks at the clocks, ms; once a second where nothing is said. */
   lookMs?: (kept: boolean) => number;
   onLines(lines: Line[]): void;
 };
 
-export type OpenedSession = { session: Session; notices: string[]; damaged: boolean };
+/** Something that came due while nobody was there, as it was told at the opening. */
+export type Told = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
+
+export type OpenedSession = {
+  session: Session;
+  notices: string[];
+  damaged: boolean;
+  /** What came due meanwhile and was written down as due by this opening. */
+  told: Told[];
+};
 
 /** How far apart two looks at the clocks are expected, ms. */
 const LOOK_MS = 1000;
@@ -77,34 +90,43 @@ export function openSession(parts: OpenParts): OpenedSession {
     timeline,
     watch: new TimeWatch(reading, lookMs(false)),
     lookMs,
+    asks: parts.asks ?? true,
     onLines: parts.onLines,
   });
   for (const notice of opened.notices) session.notice(notice);
-  const told = due.map((item) => {
-    const ago = durationWords(now - item.at);
-    const rank: SpeechRank = item.rank === "alarm" ? "alarm" : "prompt";
-    return { rank, text: `${dueSentence(state, item)} That was ${ago} ago.` };
+  const told = due.map((item): Told => {
+    const { key, at, rank } = item;
+    const ago = now - at < MINUTE_MS ? "" : ` That was ${durationWords(now - at)} ago.`;
+    return { key, at, rank, text: `${dueSentence(state, item)}${ago}` };
   });
   const running = runningNow(state);
-  session.greet([...told, ...(running ? [{ rank: "prompt" as const, text: running }] : [])]);
+  session.greet([...told, ...running.map((text) => ({ rank: "prompt" as const, text }))]);
   const damaged = opened.found === "damaged";
   if (damaged) session.offerFreshFile();
-  return { session, notices: opened.notices, damaged };
+  const recorded = told.filter(({ key }) => state.due[key] !== undefined);
+  return { session, notices: opened.notices, damaged, told: recorded };
 }
 
-/** What is running at an opening, by name; undefined in an empty kitchen. */
-function runningNow(state: State): string | undefined {
+/** What is running at an opening, by name, and what still waits for its answer. */
+function runningNow(state: State): string[] {
   const names = activeOwners(state)
-    .filter((owner) => !isLoad(owner) && owner.state !== "abandoned")
+    .filter((owner) => isLoad(owner) || owner.state === "running" || owner.state === "held")
     .flatMap((owner) => {
       const run = owner.stages.find((one) => one.state === "running");
-      return [`${ownerName(state, owner)}${run ? `, at ${run.spec.title}` : ""}`];
+      if (!run) return [];
+      const stopped = isLoad(owner) && run.kept && isLost(run.kept) ? ", its clock stopped" : "";
+      return [`${ownerName(state, owner)}, at ${run.spec.title}${stopped}`];
     });
-  return names.length > 0 ? `Running: ${names.join("; ")}.` : undefined;
+  const [open] = questions(state);
+  const asked = open && state.asked[open.key] !== undefined ? open.text : undefined;
+  return [
+    ...(names.length > 0 ? [`Running: ${names.join("; ")}.`] : []),
+    ...(asked === undefined ? [] : [`Still to answer: ${asked}`]),
+  ];
 }
 
 /** Goes on from the last moment known: the side file of clocks, else the last event's own time. */
-function resumeTime(
+export function resumeTime(
   state: State,
   last: Reading | undefined,
   reading: Reading,

@@ -49,6 +49,8 @@ export type SessionParts = {
   watch: TimeWatch;
   /** The longest between two looks at the clocks, ms; shorter where something must be kept. */
   lookMs(kept: boolean): number;
+  /** False where nobody is there to be asked. */
+  asks: boolean;
   /** Called after anything changed, with the lines that are new. */
   onLines(lines: Line[]): void;
 };
@@ -440,6 +442,7 @@ export class Session {
 
   /** Asks the question that guards safety, once. */
   private ask(): void {
+    if (!this.parts.asks) return;
     const t = this.now();
     const open = questionToAsk(this.state, t);
     if (!open) return;

@@ -1,9 +1,11 @@
 /** A sitting of a moment, without voice or screen, for commands that write something down. */
 import { takeLock } from "../journal/lock.ts";
 import { realDisk } from "../journal/real-disk.ts";
+import type { Clock } from "../ports/clock.ts";
+import type { Disk } from "../ports/disk.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
-import { openSession } from "./open-session.ts";
+import { type OpenedSession, openSession } from "./open-session.ts";
 import { realClock } from "./real-clock.ts";
 import type { Session } from "./session.ts";
 
@@ -21,22 +23,21 @@ export type ShortAnswer<T> =
   | { ok: true; value: T }
   | { ok: false; why: "held" | "disk"; message: string };
 
-/** Opens the folder as its only writer, does one thing, and closes again. */
+/** Opens the folder as its only writer, does one thing, and closes again. Asks nothing. */
 export function inShortSession<T>(
   folder: string,
   library: Library,
   version: string,
-  act: (session: Session) => T,
+  act: (session: Session, opened: OpenedSession) => T,
+  { disk, clock }: { disk: Disk; clock: Clock } = { disk: realDisk(), clock: realClock() },
 ): ShortAnswer<T> {
-  const disk = realDisk();
-  const clock = realClock();
   const { bootId, wallMs } = clock.read();
   const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
   const lock = takeLock(disk, folder, self);
   if (!lock.ok)
     return { ok: false, why: lock.why === "held" ? "held" : "disk", message: lock.message };
   try {
-    const { session } = openSession({
+    const opened = openSession({
       clock,
       disk,
       folder,
@@ -45,9 +46,11 @@ export function inShortSession<T>(
       version,
       rehearsal: false,
       owns: () => lock.lock.owns(),
+      asks: false,
       onLines: () => {},
     });
-    const value = act(session);
+    const { session } = opened;
+    const value = act(session, opened);
     const unwritten = session.notRecorded;
     session.close();
     if (unwritten) return { ok: false, why: "disk", message: "the journal cannot be written" };
