@@ -134,6 +134,19 @@ const COMMANDS: Record<string, { about: string; run: Runner }> = {
       return kitchenCommand(args, machine);
     },
   },
+  plan: {
+    about: "several batches over one kitchen and one pair of hands",
+    run: async (args, machine) => {
+      const { planCommand } = await import("./plan.ts");
+      return planCommand(args, {
+        library: machine.library,
+        kitchen: () => keptState(machine.folder),
+        zone: machine.zone,
+        nowMs: Date.now(),
+        elapsedMs: () => performance.now(),
+      });
+    },
+  },
   tell: {
     about: "hand words to the kitchen that is open",
     run: async (args, machine) => {
@@ -164,12 +177,19 @@ async function recipeIo(machine: Machine): Promise<import("./recipe-io.ts").Reci
   return { library: machine.library, readFile: machine.readFile, ...(kitchen ? { kitchen } : {}) };
 }
 
-/** What the journal says of this kitchen, where there is one; a call's own options go before it. */
-async function keptKitchen(folder: string): Promise<import("./recipe-io.ts").RecipeIo["kitchen"]> {
+/** The kitchen as its journal has it; undefined where there is none. */
+async function keptState(folder: string): Promise<import("../kitchen/state.ts").State | undefined> {
   const { existsSync } = await import("node:fs");
   if (!existsSync(folder)) return undefined;
   const { readKitchen } = await import("../session/read-kitchen.ts");
-  const { altitudeFt, canners } = readKitchen(folder).state.kitchen;
+  return readKitchen(folder).state;
+}
+
+/** What the journal says of this kitchen, where there is one; a call's own options go before it. */
+async function keptKitchen(folder: string): Promise<import("./recipe-io.ts").RecipeIo["kitchen"]> {
+  const state = await keptState(folder);
+  if (!state) return undefined;
+  const { altitudeFt, canners } = state.kitchen;
   const [first] = canners;
   return {
     ...(altitudeFt === null ? {} : { altitudeFt }),

@@ -1,0 +1,101 @@
+/** `brinebell labels BATCH`: a sheet of labels to print, or its text. */
+import { labelPage } from "../review/label-page.ts";
+import { type Label, labelsOf } from "../review/labels.ts";
+import { DEFAULT_SHEET, type Sheet, sheetOf } from "../review/sheet.ts";
+import { type CommandResult, failed } from "./command-result.ts";
+import { isOn, optionValue, parseOptions } from "./options.ts";
+import {
+  batchNamed,
+  kitchenFor,
+  printed,
+  printedJson,
+  type ReviewIo,
+  withNotices,
+  written,
+} from "./review-io.ts";
+
+const OPTIONS = {
+  json: "switch",
+  html: "text",
+  pdf: "text",
+  sheet: "text",
+  paper: "text",
+} as const;
+
+export async function labelsCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
+  const parsed = parseOptions(args, OPTIONS);
+  if (!parsed.ok) return failed(2, `labels: ${parsed.error}`);
+  const options = parsed.value;
+  if (options.words.length === 0) return failed(2, "labels: name a batch: brinebell labels BATCH");
+  const sheet = sheetOf(
+    optionValue(options, "sheet") ?? DEFAULT_SHEET,
+    optionValue(options, "paper"),
+  );
+  if (!sheet.ok) return failed(2, `labels: ${sheet.error}`);
+  const read = kitchenFor("labels", io);
+  if (!read.ok) return read.result;
+  const { state, nowMs, notices } = read.kitchen;
+  const found = batchNamed(state, options.words.join(" "));
+  if (!found.ok) return failed(2, `labels: ${found.message}`);
+  const { batch } = found;
+  if (batch.rehearsal) return failed(1, `labels: ${batch.id} was a rehearsal; it made no jars`);
+  const labels = labelsOf(state, batch, nowMs);
+  if (labels.length === 0) {
+    const why = batch.state === "complete" ? "it has no jars to label" : "it is not finished";
+    return failed(1, `labels: ${batch.id}: ${why}`);
+  }
+  const html = optionValue(options, "html");
+  const pdf = optionValue(options, "pdf");
+  if (isOn(options, "json")) return printedJson({ sheet: sheet.value, labels });
+  if (html === undefined && pdf === undefined) {
+    return withNotices(printed(preview(labels, sheet.value)), "labels", notices);
+  }
+  const results: CommandResult[] = [];
+  if (html !== undefined) {
+    results.push(written("labels", io, html, labelPage(labels, sheet.value)));
+  }
+  if (pdf !== undefined) results.push(await writePdf(labels, sheet.value, io, pdf));
+  return withNotices(together(results), "labels", notices);
+}
+
+function together(results: readonly CommandResult[]): CommandResult {
+  const code = results.find((one) => one.code !== 0)?.code ?? 0;
+  const join = (what: "stdout" | "stderr") => results.map((one) => one[what]).join("");
+  return { code, stdout: join("stdout"), stderr: join("stderr") };
+}
+
+async function writePdf(
+  labels: readonly Label[],
+  sheet: Sheet,
+  io: ReviewIo,
+  path: string,
+): Promise<CommandResult> {
+  const { labelPdf } = await import("./label-pdf.ts");
+  const { bytes, changed, lost } = await labelPdf(labels, sheet, new Date(io.nowMs ?? Date.now()));
+  const result = written("labels", io, path, bytes);
+  if (result.code !== 0 || !changed) return result;
+  const what = lost
+    ? "some letters have no likeness in the PDF's font and are printed as ?; --html has them all"
+    : "some letters are printed without their marks in the PDF; --html has them";
+  return { ...result, stderr: `brinebell labels: ${what}\n` };
+}
+
+/** What will be printed, a block a label, equal ones once. */
+function preview(labels: readonly Label[], sheet: Sheet): string {
+  const each = sheet.columns * sheet.rows;
+  const sheets = Math.ceil(labels.length / each);
+  const size = `${Math.round(sheet.widthMm * 10) / 10} x ${Math.round(sheet.heightMm * 10) / 10} mm`;
+  const blocks = new Map<string, number>();
+  for (const label of labels) {
+    const width = Math.max(...label.lines.map((line) => line.length));
+    const edge = `+${"-".repeat(width + 2)}+`;
+    const lines = label.lines.map((line) => `| ${line.padEnd(width)} |`);
+    const block = [edge, ...lines, edge].join("\n");
+    blocks.set(block, (blocks.get(block) ?? 0) + 1);
+  }
+  const shown = [...blocks].map(([block, count]) => {
+    return count === 1 ? block : `${block}\n  ${count} of these`;
+  });
+  const counts = `${labels.length} labels of ${size} on ${sheets} sheet${sheets === 1 ? "" : "s"}`;
+  return `${shown.join("\n")}\n${counts} of ${sheet.paper.name} paper, ${each} to a sheet.\n`;
+}

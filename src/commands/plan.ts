@@ -1,0 +1,304 @@
+/** `brinebell plan`: several batches over one kitchen and one pair of hands. */
+import { expectedJars } from "../kitchen/decide-batch.ts";
+import { capacity } from "../kitchen/jars.ts";
+import type { State } from "../kitchen/state.ts";
+import { isoWithOffset, localFields, MINUTE_MS, parseIso } from "../kitchen/time.ts";
+import { futureMomentsAt } from "../language/future-times.ts";
+import { wordsOf } from "../language/words.ts";
+import { type DayBatch, dayBatch, type StageLength } from "../plan/day-batches.ts";
+import { planKitchen } from "../plan/kitchen-plan.ts";
+import { type Lessons, learnedMinutes, lessonsOf } from "../plan/learn.ts";
+import type { KitchenPlan, PlanRequest } from "../plan/plan-request.ts";
+import { seededRandom } from "../plan/random.ts";
+import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
+import type { Library } from "../recipe/library.ts";
+import type { GaugeKind, JarSize, Recipe, Stage } from "../recipe/recipe.ts";
+import { recipeFor } from "../recipe/recipe-for.ts";
+import { parseQuantity, quoted } from "../reckon/quantity.ts";
+import { G_PER_LB } from "../reckon/units.ts";
+import { type CommandResult, failed } from "./command-result.ts";
+import {
+  holdsOf,
+  KITCHEN_OPTIONS,
+  type KitchenWish,
+  readKitchenOptions,
+} from "./kitchen-options.ts";
+import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
+import { planText } from "./plan-text.ts";
+import { recipeNamed } from "./recipe-io.ts";
+
+export type PlanIo = {
+  library(): Promise<Library> | Library;
+  /** The kitchen as kept, for its altitude, canners, burners and what was learned. */
+  kitchen(): Promise<State | undefined> | State | undefined;
+  zone: string;
+  nowMs: number;
+  /** Milliseconds since some fixed moment, the outer limit of the search. */
+  elapsedMs(): number;
+};
+
+const OPTIONS = {
+  ...KITCHEN_OPTIONS,
+  start: "text",
+  "finish-by": "text",
+  quiet: "text",
+  burners: "text",
+  canners: "text",
+  json: "switch",
+} as const;
+
+/** Searching stops after this many steps of work, or this long. */
+const NODE_BUDGET = 400_000;
+const LIMIT_MS = 2500;
+const MOST_BATCHES = 200;
+const GRID_MINUTES = 5;
+const DAY_MINUTES = 24 * 60;
+/** Nights that are kept quiet: as far ahead as a day of canning can reach. */
+const QUIET_DAYS = 4;
+const DEFAULT_ALTITUDE_NOTE =
+  "the altitude is not known: times are for the lowest band; set it with --altitude";
+
+class CallFault extends Error {}
+
+function fault(message: string): never {
+  throw new CallFault(message);
+}
+
+export async function planCommand(args: string[], io: PlanIo): Promise<CommandResult> {
+  const parsed = parseOptions(args, OPTIONS);
+  if (!parsed.ok) return failed(2, `plan: ${parsed.error}`);
+  const wish = readKitchenOptions(parsed.value);
+  if (!wish.ok) return failed(2, `plan: ${wish.error}`);
+  try {
+    const asked = await requestOf(parsed.value, wish.value, io);
+    const plan = planKitchen(asked.request, {
+      nodeBudget: NODE_BUDGET,
+      random: seededRandom(1),
+      elapsedMs: sinceNow(io),
+      limitMs: LIMIT_MS,
+    });
+    return answer(asked.request, plan, isOn(parsed.value, "json"), asked.notes);
+  } catch (error) {
+    if (error instanceof CallFault) return failed(2, `plan: ${error.message}`);
+    throw error;
+  }
+}
+
+function sinceNow(io: PlanIo): () => number {
+  const from = io.elapsedMs();
+  return () => io.elapsedMs() - from;
+}
+
+function answer(
+  request: PlanRequest,
+  plan: KitchenPlan,
+  json: boolean,
+  notes: string[],
+): CommandResult {
+  const code = plan.feasible ? 0 : 1;
+  const iso = (ms: number) => isoWithOffset(ms, request.zone);
+  if (!json) return { code, stdout: planText(request, plan, notes), stderr: "" };
+  const tasks = plan.tasks.map((task) => ({
+    batch: task.batch,
+    stage: task.stage,
+    ...(task.load === undefined ? {} : { load: task.load }),
+    kind: task.kind,
+    start: iso(task.startMs),
+    end: iso(task.endMs),
+    uses: task.uses,
+    hands: task.hands,
+  }));
+  const report = {
+    feasible: plan.feasible,
+    start: plan.feasible ? iso(plan.startMs) : null,
+    finish: plan.feasible ? iso(plan.finishMs) : null,
+    minutes: plan.minutes,
+    proved: plan.proved,
+    atLeastMinutes: plan.atLeastMinutes,
+    tasks,
+    why: [...plan.why, ...notes],
+  };
+  return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr: "" };
+}
+
+type Asked = { request: PlanRequest; notes: string[] };
+
+async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promise<Asked> {
+  const { words } = options;
+  if (words.length === 0) fault('name a batch, such as "dilled-green-beans 8lb Provider"');
+  if (words.length > MOST_BATCHES) fault(`${words.length} batches are more than ${MOST_BATCHES}`);
+  const library = await io.library();
+  const kept = await io.kitchen();
+  const kitchen = kitchenOf(options, wish, kept);
+  const startMs = grid(momentOf(options, "start", io) ?? io.nowMs);
+  const finishByMs = momentOf(options, "finish-by", io);
+  if (finishByMs !== undefined && finishByMs <= startMs) {
+    fault("--finish-by: that time is past, or before the start");
+  }
+  const notes = kitchen.altitudeKnown ? [] : [DEFAULT_ALTITUDE_NOTE];
+  const taken = new Set<string>();
+  const lessons = kept ? lessonsOf(kept) : undefined;
+  const batches = words.map((word) => {
+    const batch = batchOf(word, library, kitchen, taken);
+    return dayBatch(batch, (stage) => lengthOf(lessons, batch, stage, kitchen.altitudeFt));
+  });
+  const quiet = quietOf(optionValue(options, "quiet"), startMs, io.zone);
+  return {
+    notes,
+    request: {
+      batches,
+      resources: { hands: 1, burner: kitchen.burners, canner: kitchen.canners },
+      startMs,
+      zone: io.zone,
+      gridMinutes: GRID_MINUTES,
+      ...(finishByMs === undefined ? {} : { finishByMs }),
+      ...(quiet ? { quiet } : {}),
+    },
+  };
+}
+
+/** A stage's usual minutes for this weight, learned here where there is something to learn from. */
+function lengthOf(
+  lessons: Lessons | undefined,
+  batch: DayBatch,
+  stage: Stage,
+  altitudeFt: number,
+): StageLength {
+  const { recipe, weightLb } = batch;
+  const known = lessons && learnedMinutes(lessons, recipe, stage, weightLb, { altitudeFt });
+  if (known && known.n > 0) return { minutes: known.yoursMinutes, p90Minutes: known.p90Minutes };
+  const beyond = Math.max(0, weightLb - recipe.yield.weightLb);
+  return { minutes: stage.typicalMinutes + (stage.minutesPerLb ?? 0) * beyond };
+}
+
+type PlanKitchenFacts = {
+  altitudeFt: number;
+  altitudeKnown: boolean;
+  burners: number;
+  canners: number;
+  holds: (jar: JarSize) => number;
+  gauge: GaugeKind;
+};
+
+function countOf(options: Options, name: string): number | undefined {
+  const text = optionValue(options, name);
+  if (text === undefined) return undefined;
+  const count = Number(text);
+  if (!Number.isInteger(count) || count < 1 || count > 20) {
+    fault(`--${name}: ${quoted(text)} is no number of ${name}; write 1 to 20`);
+  }
+  return count;
+}
+
+function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined): PlanKitchenFacts {
+  const canners = kept?.kitchen.canners ?? [];
+  const [first] = canners;
+  const altitudeFt = wish.altitudeFt ?? kept?.kitchen.altitudeFt ?? undefined;
+  return {
+    altitudeFt: altitudeFt ?? 0,
+    altitudeKnown: altitudeFt !== undefined,
+    burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
+    canners: countOf(options, "canners") ?? Math.max(1, canners.length),
+    gauge: wish.gauge ?? first?.gauge?.kind ?? "dial",
+    holds: (jar) => {
+      const said = holdsOf(wish.cannerHolds, jar);
+      if (said !== undefined) return said;
+      const usual = { id: "canner", name: "canner", holds: { pint: 9, quart: 7 } };
+      return capacity(first ?? usual, jar);
+    },
+  };
+}
+
+const WEIGHT = /(?:^|\s)(-?\d[\d./\s]*(?:lbs?|pounds?|kg|g|oz)\b)/i;
+
+/** `RECIPE WEIGHT [VARIETY]` as one batch of the day. */
+function batchOf(
+  text: string,
+  library: Library,
+  kitchen: PlanKitchenFacts,
+  taken: Set<string>,
+): DayBatch {
+  const match = WEIGHT.exec(text);
+  const name = (match ? text.slice(0, match.index) : text).trim();
+  const variety = match ? text.slice(match.index + match[0].length).trim() : "";
+  const found = recipeNamed(library, name);
+  if (!found.ok) return fault(found.error);
+  const recipe = found.value;
+  const weightLb = match ? poundsOf(match[1] ?? "", text) : recipe.yield.weightLb;
+  const way = wayOf(recipe, library, kitchen);
+  const label = variety ? `${variety} ${recipe.title.toLowerCase()}` : recipe.title.toLowerCase();
+  let id = variety ? `${recipe.id}:${variety}` : recipe.id;
+  for (let n = 2; taken.has(id); n++) id = `${recipe.id}${variety ? `:${variety}` : ""}#${n}`;
+  taken.add(id);
+  const jar = defaultJar(way.recipe) ?? null;
+  const lot = { variety: variety || null, weightLb, pickedAt: null };
+  const count = expectedJars(way.recipe, lot, jar);
+  const perLoad = jar ? kitchen.holds(jar) : 0;
+  if (way.terms && jar && perLoad < 1) fault(`no canner here holds ${jar} jars for ${label}`);
+  const jars = way.terms && count !== null ? { count, perLoad } : null;
+  return { id, label, recipe: way.recipe, weightLb, terms: way.terms, jars };
+}
+
+function poundsOf(text: string, entry: string): number {
+  const read = parseQuantity(text, ["mass"], quoted(entry));
+  if (!read.ok) return fault(read.error);
+  const pounds = read.value.value / G_PER_LB;
+  if (!(pounds > 0)) fault(`${quoted(entry)}: a weight of nothing makes no batch`);
+  return pounds;
+}
+
+function wayOf(recipe: Recipe, library: Library, kitchen: PlanKitchenFacts) {
+  const option = recipe.tested ? processOptions(recipe)[0] : undefined;
+  if (!option) return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
+  const { altitudeFt, gauge } = kitchen;
+  const choice = chooseProcess(recipe, library.tables, { altitudeFt, gauge, ...option });
+  if (!choice.ok) return fault(`${recipe.title}: ${choice.reason}`);
+  return { recipe: recipeFor(recipe, option.method, option.pack), terms: choice.terms };
+}
+
+/** The next step of the grid at or after an instant. */
+function grid(ms: number): number {
+  const step = GRID_MINUTES * MINUTE_MS;
+  return Math.ceil(ms / step) * step;
+}
+
+/** A moment as ISO, or as people say it: "9am", "tomorrow at eight". */
+function momentOf(options: Options, name: string, io: PlanIo): number | undefined {
+  const text = optionValue(options, name);
+  if (text === undefined) return undefined;
+  const iso = parseIso(text, io.zone);
+  if (iso !== undefined) return iso;
+  const { words } = wordsOf(text);
+  const whole = futureMomentsAt(words, 0, io.nowMs, io.zone).find(
+    (one) => one.next === words.length,
+  );
+  if (!whole) {
+    return fault(`--${name}: ${quoted(text)} is no time; write 2027-08-14T08:00:00, or 9am`);
+  }
+  return whole.value;
+}
+
+/** `22:00-06:00` as minutes from the start, one span for each night of the days ahead. */
+function quietOf(
+  text: string | undefined,
+  startMs: number,
+  zone: string,
+): [number, number][] | undefined {
+  if (text === undefined) return undefined;
+  const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
+  const [from, to] = match
+    ? [Number(match[1]) * 60 + Number(match[2]), Number(match[3]) * 60 + Number(match[4])]
+    : [-1, -1];
+  if (!match || from >= DAY_MINUTES || to >= DAY_MINUTES || from === to) {
+    return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
+  }
+  const { hour, minute } = localFields(startMs, zone);
+  const begins = hour * 60 + minute;
+  const length = (to - from + DAY_MINUTES) % DAY_MINUTES;
+  const spans: [number, number][] = [];
+  for (let day = -1; day < QUIET_DAYS; day++) {
+    const at = from - begins + day * DAY_MINUTES;
+    if (at + length > 0) spans.push([Math.max(0, at), at + length]);
+  }
+  return spans;
+}
