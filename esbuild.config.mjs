@@ -34,7 +34,7 @@ await build({
   jsx: "automatic",
   minify: true,
   legalComments: "none",
-  external: ["koffi"],
+  external: ["koffi", "pdfkit"],
   chunkNames: "parts/[name]-[hash]",
   define: { "process.env.NODE_ENV": '"production"', BRINEBELL_VERSION: JSON.stringify(version) },
   banner: {
