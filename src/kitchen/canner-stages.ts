@@ -141,7 +141,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
         id: "heat-off",
         title: "heat off",
         say: "Turn the heat off and leave the canner alone. Say heat's off.",
-        typicalMinutes: 1,
+        typicalMinutes: 0,
       }),
       stage("depressurize", {
         id: "depressurize",
@@ -159,7 +159,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
       ? "Turn the heat off and leave the dome on. Say heat's off."
       : "Turn the heat off and take the lid off, away from you. Say heat's off.";
   return [
-    stage("hands-on", { id: "heat-off", title: "heat off", say: off, typicalMinutes: 1 }),
+    stage("hands-on", { id: "heat-off", title: "heat off", say: off, typicalMinutes: 0 }),
     stage("rest", {
       id: "settle",
       title: "five minutes' wait",

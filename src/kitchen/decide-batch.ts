@@ -79,7 +79,8 @@ export function decideBegin(deciding: Deciding): Outcome {
   const way = wayOf(deciding, found, slots);
   if (typeof way === "string") return refused(way);
   const { recipe, option, terms } = way;
-  const jar = slots.jar ?? defaultJar(recipe) ?? null;
+  const filled = recipe.stages.some((stage) => stage.kind === "fill");
+  const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
   return done({
     type: "batch-begun",
     batch: nextId(state, now, Object.keys(state.batches), ""),

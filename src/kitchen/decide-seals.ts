@@ -201,7 +201,7 @@ function cannot(load: Load, code: string, what: Disposition, now: number): strin
   if (what === "carried-on" || what === "restarted" || what === "undecided") {
     return "Say reprocess, refrigerate, freeze or discard.";
   }
-  if (code === "process-short") {
+  if (code !== "seal-failed") {
     return load.unloadedAt === undefined
       ? "They have been off their process too long to be processed again. Refrigerate, freeze or discard them."
       : "It is over 24 hours, so these can't be reprocessed: discard them untasted.";

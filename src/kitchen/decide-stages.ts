@@ -69,11 +69,20 @@ function isNamed(state: State, target: string, candidate: Candidate): boolean {
   });
 }
 
+/** Names to choose from, each told apart: by its stage where two are called the same, then its id. */
 export function choicesOf(state: State, list: Candidate[]): Choice[] {
-  return list.map((one) => ({
-    label: candidateLabel(state, one),
-    ref: { owner: one.owner.id, stage: one.run.id },
-  }));
+  const named = list.map((one) => ({ one, label: candidateLabel(state, one) }));
+  const alike = (label: string) => named.filter((other) => other.label === label).length > 1;
+  for (const tell of [(one: Candidate) => one.run.spec.title, (one: Candidate) => one.owner.id]) {
+    const same = named.filter(({ label }) => alike(label));
+    const longer = same.map(({ one, label }) => `${label}, ${tell(one)}`);
+    same.forEach((each, at) => {
+      each.label = longer[at] ?? each.label;
+    });
+  }
+  return named.map(({ one, label }) => {
+    return { label, ref: { owner: one.owner.id, stage: one.run.id } };
+  });
 }
 
 function stageFact(type: "stage-done" | "stage-begun", one: Candidate, t: number) {
@@ -296,7 +305,11 @@ function boilsAlready(deciding: Deciding, already: Candidate[], t: number): Outc
   const { wish, state } = deciding;
   const asked = questions(state)[0];
   const load = already.find((one) => one.owner.id === asked?.about)?.owner;
-  if (load && asked?.kind === "still-covered" && (wish.command.slots as { covered?: true }).covered) {
+  if (
+    load &&
+    asked?.kind === "still-covered" &&
+    (wish.command.slots as { covered?: true }).covered
+  ) {
     return done({ type: "cover", load: load.id, covered: true, t });
   }
   if (load && asked?.kind === "gap") return refused(`${asked.text} Say yes or no.`);

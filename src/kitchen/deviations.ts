@@ -3,8 +3,9 @@
  * record each time, so a corrected time corrects them; only dispositions are written.
  */
 import { LOW_TEMPERATURE_F } from "./canner-stages.ts";
+import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
-import { achievedMinutes, completesAt, restarts, unanswered } from "./kept.ts";
+import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
 import { isLoad, type Owner, runOfKind } from "./owners.ts";
 import { applies } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
@@ -93,7 +94,7 @@ function heatDeviations(run: StageRun): Deviation[] {
   const list: Deviation[] = [];
   const { kept } = run;
   if (!kept || run.spec.heat?.holdMinutes === 0) return list;
-  list.push(...lossDeviations(kept, run.id, "boil-lost", false));
+  list.push(...lossDeviations(kept, run.id, "boil-lost", isOver(run) ? "carried-on" : "undecided"));
   if (run.endedShort && run.endedAt !== undefined) {
     const got = Math.floor(achievedMinutes(kept, run.endedAt));
     const detail = `${run.spec.title}: ${got} of ${kept.needMinutes} min`;
@@ -102,8 +103,16 @@ function heatDeviations(run: StageRun): Deviation[] {
   return list;
 }
 
-/** Each loss, and the restart that answered it: two codes of one incident. */
-function lossDeviations(kept: Kept, stage: string, code: string, over: boolean): Deviation[] {
+/**
+ * Each loss, and the restart that answered it: two codes of one incident. `otherwise` is what was
+ * done about a loss that no restart answered.
+ */
+function lossDeviations(
+  kept: Kept,
+  stage: string,
+  code: string,
+  otherwise: Disposition,
+): Deviation[] {
   const list: Deviation[] = [];
   kept.stretches.forEach((stretch, index) => {
     if (stretch.to === undefined || stretch.ended === "out") return;
@@ -113,7 +122,7 @@ function lossDeviations(kept: Kept, stage: string, code: string, over: boolean):
       stretch.ended === "uncovered"
         ? `lids uncovered after ${got} min`
         : `lost after ${got} of ${kept.needMinutes} min`;
-    const what = next ? "restarted" : over ? "carried-on" : "undecided";
+    const what = next ? "restarted" : otherwise;
     if (stretch.ended !== "unwatched") list.push(deviation(code, stage, stretch.to, detail, what));
     if (!next) return;
     const again = `the whole ${kept.needMinutes} min again`;
@@ -133,7 +142,7 @@ function factorDeviations(batch: Batch): Deviation[] {
     if (said) {
       const code = factor.id === "headspace" ? "headspace" : "critical-unrecorded";
       list.push(deviation(code, stage, said.at, `${factor.id}: answered no`));
-    } else if (asking && isOver(asking) && batch.state !== "running") {
+    } else if (asking && isOver(asking) && batch.state === "complete") {
       const at = asking.endedAt ?? batch.endedAt ?? batch.begunAt;
       list.push(deviation("critical-unrecorded", stage, at, `${factor.id}: nobody confirmed it`));
     }
@@ -172,11 +181,15 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
   const part = load.parts.find((one) => one.batch === batch.id);
   const list: Deviation[] = [...stageDeviations(load, now)];
   const process = runOfKind(load, "process");
-  const over = load.unloadedAt !== undefined;
+  const short = load.disposed.find((one) => one.code === "process-short")?.what ?? "undecided";
   for (const run of load.stages) {
     if (!run.kept || (run.spec.kind !== "process" && run.spec.kind !== "vent")) continue;
-    list.push(...lossDeviations(run.kept, run.id, lossCode(load, run), over));
-    list.push(...gapDeviations(run));
+    list.push(...lossDeviations(run.kept, run.id, lossCode(load, run), short));
+    list.push(...gapDeviations(run, short));
+  }
+  if (load.endAnswer?.yes === false) {
+    const done = load.disposed.find((one) => one.code === "boil-lost")?.what ?? "undecided";
+    list.push(deviation("boil-lost", "process", load.endAnswer.at, NOT_THROUGHOUT, done));
   }
   if (process) list.push(...lengthDeviations(load, process));
   if (load.terms?.method === "low-temperature") list.push(...highReadings(load));
@@ -206,26 +219,20 @@ function lossCode(load: Load, run: StageRun): string {
   return load.terms?.method === "low-temperature" ? "temperature-lost" : "boil-lost";
 }
 
-function gapDeviations(run: StageRun): Deviation[] {
+const NOT_THROUGHOUT = "not a full boil throughout, or the lids not covered at the end";
+
+/** Time nobody watched, where it was long enough to be asked about. */
+function gapDeviations(run: StageRun, otherwise: Disposition): Deviation[] {
   const { kept } = run;
   if (!kept) return [];
-  const open = unanswered(kept);
-  const total = kept.gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0);
+  const long = beyondAllowance(kept);
   return kept.gaps.flatMap((gap) => {
-    const asked = gap.held !== undefined || open.includes(gap);
-    if (!asked || total === 0) return [];
+    if (gap.held === undefined && !long) return [];
     const restarted = kept.stretches.some((stretch) => stretch.from >= gap.to);
-    const what = gap.held ? "carried-on" : restarted ? "restarted" : "undecided";
+    const what = gap.held ? "carried-on" : restarted ? "restarted" : otherwise;
     const said = gap.held === undefined ? "" : gap.held ? ": it held" : ": it did not hold";
-    return [
-      deviation(
-        "unwatched",
-        run.id,
-        gap.from,
-        `${minutesText(gap.to - gap.from)} unwatched${said}`,
-        what,
-      ),
-    ];
+    const detail = `${minutesText(gap.to - gap.from)} unwatched${said}`;
+    return [deviation("unwatched", run.id, gap.from, detail, what)];
   });
 }
 

@@ -196,7 +196,7 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
     owner.disposed.push({ code, what, at: event.t, count });
     if (!isLoad(owner)) return true;
     if (what === "reprocess") sendAgain(state, owner, event);
-    else if (code === "process-short") takeAside(state, owner, event);
+    else if (code !== "seal-failed") takeAside(state, owner, event);
     return true;
   },
 };

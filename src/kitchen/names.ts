@@ -83,6 +83,10 @@ export function find(state: State, target: string, all = false): Found[] {
     if (isLoad(owner)) {
       const score = bestOf(said, [owner.canner, owner.id, "canner load jars", "canner"]);
       if (score > 0) scored.push({ score, found: { owner } });
+      for (const run of owner.stages) {
+        const own = run.state === "running" ? covers(said, run.spec.title) : 0;
+        if (own === 1) scored.push({ score: 0.99, found: { owner, run } });
+      }
     } else {
       const score = bestOf(said, batchNames(owner));
       if (score > 0) scored.push({ score, found: { owner } });

@@ -20,7 +20,13 @@ function needsLoad(state: State, batch: Batch): boolean {
   return batch.ready > 0 || batch.again > 0 || !batch.allFilled;
 }
 
-/** Minutes until a batch is likely to fill its jars: its stages' typical times and shortest rests. */
+/** Kinds that end when they are found to be ready, days apart: nobody can count down to it. */
+const UNFORESEEN: ReadonlySet<string> = new Set(["ferment", "dry"]);
+
+/**
+ * Minutes until a batch is likely to fill its jars: its stages' typical times and shortest rests.
+ * Infinity while that hangs on a ferment, whose end cannot be foreseen.
+ */
 export function minutesToFill(batch: Batch, now: number): number {
   const known = new Map<string, number>();
   const until = (id: string): number => {
@@ -29,6 +35,10 @@ export function minutesToFill(batch: Batch, now: number): number {
     known.set(id, 0);
     const run = batch.stages.find((one) => one.id === id);
     if (!run || isOver(run) || LOAD_KINDS.has(run.spec.kind)) return 0;
+    if (UNFORESEEN.has(run.spec.kind)) {
+      known.set(id, Number.POSITIVE_INFINITY);
+      return Number.POSITIVE_INFINITY;
+    }
     const length = run.spec.window?.minMinutes ?? run.spec.typicalMinutes;
     if (run.state === "running" && run.startedAt !== undefined) {
       const left = Math.max(0, length - (now - run.startedAt) / MINUTE_MS);
@@ -49,6 +59,7 @@ export function warmUpAt(state: State, batch: Batch, now: number): number | unde
   if (!needsLoad(state, batch)) return undefined;
   if (queue(state, now)[0] !== batch || !freeCanner(state, batch.jar)) return undefined;
   const minutes = minutesToFill(batch, now) - LIGHT_AHEAD_MINUTES;
+  if (!Number.isFinite(minutes)) return undefined;
   return now + Math.max(0, minutes) * MINUTE_MS;
 }
 
@@ -57,7 +68,10 @@ export function queue(state: State, now: number): Batch[] {
   return activeOwners(state)
     .filter((owner): owner is Batch => !isLoad(owner) && needsLoad(state, owner))
     .map((batch) => ({ batch, minutes: minutesToFill(batch, now) }))
-    .sort((a, b) => a.minutes - b.minutes || a.batch.begunAt - b.batch.begunAt)
+    .sort(
+      (a, b) =>
+        (a.minutes === b.minutes ? 0 : a.minutes - b.minutes) || a.batch.begunAt - b.batch.begunAt,
+    )
     .map((one) => one.batch);
 }
 

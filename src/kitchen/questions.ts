@@ -65,10 +65,12 @@ export function questions(state: State): Question[] {
   const asked = list.filter((one) => state.asked[one.key] !== undefined);
   const when = (one: Question) => state.asked[one.key] ?? 0;
   const urgent = asked.find((one) => RANK[one.kind] <= URGENT_RANK);
-  const now = urgent ?? asked.reduceRight<Question | undefined>(
-    (last, one) => (last === undefined || when(one) > when(last) ? one : last),
-    undefined,
-  );
+  const now =
+    urgent ??
+    asked.reduceRight<Question | undefined>(
+      (last, one) => (last === undefined || when(one) > when(last) ? one : last),
+      undefined,
+    );
   return now ? [now, ...list.filter((one) => one !== now)] : list;
 }
 
@@ -232,7 +234,7 @@ export function dispositionsFor(load: Load, code: string, now: number): Disposit
 export function undecided(
   state: State,
   load: Load,
-): { code: "process-short" | "seal-failed"; jars: number } | undefined {
+): { code: "process-short" | "boil-lost" | "seal-failed"; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
   const process = runOfKind(load, "process");
   const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
@@ -242,6 +244,8 @@ export function undecided(
       ? off > OFF_PROCESS_LIMIT_MS
       : process?.endedShort || process?.state === "skipped";
   if (short && jars > 0) return { code: "process-short", jars };
+  const lost = load.unloadedAt !== undefined && load.endAnswer?.yes === false;
+  if (lost && jars > 0) return { code: "boil-lost", jars };
   const failed = load.parts.reduce((sum, part) => sum + part.failed - part.failedAgain, 0);
   const disposed = load.disposed
     .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
@@ -269,10 +273,11 @@ function dispositionQuestions(state: State): Question[] {
     if (!open) continue;
     const jars = open.jars === 1 ? "the jar" : `the ${open.jars} jars`;
     const choices = dispositionsFor(load, open.code, state.lastW);
-    const why =
-      open.code === "process-short"
-        ? "That process was too short to count."
-        : `${open.jars} did not seal.`;
+    const why = {
+      "process-short": "That process was too short to count.",
+      "boil-lost": "That was not a full boil throughout.",
+      "seal-failed": `${open.jars} did not seal.`,
+    }[open.code];
     const names = choices.map((one) => (one === "reprocess" ? "reprocess within 24 hours" : one));
     const last = names.pop();
     const ways = [names.join(", "), last].filter(Boolean).join(" or ");

@@ -10,7 +10,7 @@ import { largestLoad } from "../kitchen/jars.ts";
 import { current, isLost } from "../kitchen/kept.ts";
 import type { Ref, Wish } from "../kitchen/outcome.ts";
 import { activeOwners, isLoad, type Owner } from "../kitchen/owners.ts";
-import { questions } from "../kitchen/questions.ts";
+import { dispositionsFor, questions } from "../kitchen/questions.ts";
 import { readyAt } from "../kitchen/settle.ts";
 import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -65,11 +65,14 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
       return { at: now, wish: wish("answer", { value: "dial" }, "a dial") };
     case "gauge-off":
       return { at: now, wish: wish("answer", { value: 0 }, "zero") };
-    case "disposition":
-      return {
-        at: now,
-        wish: wish("disposition", { what: "refrigerate" }, "put them in the refrigerator"),
-      };
+    case "disposition": {
+      const load = state.loads[question.about ?? ""];
+      const cold =
+        load && dispositionsFor(load, question.detail ?? "", now).includes("refrigerate");
+      return cold
+        ? { at: now, wish: wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
+        : { at: now, wish: wish("disposition", { what: "discard" }, "throw them out") };
+    }
     case "seals":
       return {
         at: now + READ_MINUTES * MINUTE_MS,

@@ -177,13 +177,17 @@ export class Rehearsal {
     }
   }
 
+  /** Lets time pass from wake-up to wake-up, so that the voice can answer in between. */
   private async advance(ms: number): Promise<void> {
     await this.parts.pace?.(ms);
     const { clock } = this.kitchen;
     const end = clock.read().monoMs + ms;
-    this.surviving(() => clock.advance(end - clock.read().monoMs));
-    // The program may have died on the way; what is left of the time passes all the same.
-    this.surviving(() => clock.advance(Math.max(0, end - clock.read().monoMs)));
+    // The program may die on the way; what is left of the time passes all the same.
+    for (let left = ms; left > 0; left = end - clock.read().monoMs) {
+      const step = Math.min(left, Math.max(1, clock.untilNextTimer() ?? left));
+      this.surviving(() => clock.advance(step));
+      await settled();
+    }
     this.passedMs += ms;
     await settled();
   }

@@ -2,7 +2,7 @@
 import { clockOf } from "../../kitchen/agenda.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
-import { current, isLost } from "../../kitchen/kept.ts";
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type Load, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -34,6 +34,9 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
         ? runOf(owner, fact.stage)
         : runOfKind(owner as Load, "process");
   if (!run?.kept) return "";
+  if (isLoad(owner) && owner.terms?.method === "steam" && !current(run.kept)) {
+    return "A full column of steam. Tell me its temperature.";
+  }
   if (run.kept.unconfirmedAt !== undefined) return `Boiling ${at(told, run.kept.unconfirmedAt)}.`;
   return startedSentence(told, owner, run);
 }
@@ -129,7 +132,25 @@ export function temperatureSentence(
       ? `${f} at a full boil.`
       : `${f} at a full boil: right for about ${Math.max(0, feet)} feet.`;
   }
+  if (load?.terms?.method === "steam" && process?.kept) {
+    return steamTemperature(told, load, process, f);
+  }
   return `${upper(what)} at ${f} degrees.`;
+}
+
+/** A steam canner's reading: what starts its clock, stops it, or is still missing. */
+function steamTemperature(told: Told, load: Load, process: StageRun, f: number): string {
+  const old = told.before.loads[load.id];
+  const was = (old && runOfKind(old, "process")?.kept) ?? undefined;
+  const kept = process.kept;
+  if (!kept) return "";
+  if (kept.stretches.length > (was?.stretches.length ?? 0)) {
+    return `${f}. ${startedSentence(told, load, process)}`;
+  }
+  if (isLost(kept) && was && !isLost(was)) return lostSentence(told, load.id, undefined);
+  if (current(kept)) return `${f}. Good.`;
+  if (load.hot === undefined) return `${f}. It wants the boiling point of this place.`;
+  return `${f}. Tell me when a full column of steam comes out.`;
 }
 
 function lowTemperature(told: Told, load: Load, process: StageRun, f: number): string {
@@ -166,6 +187,9 @@ export function coverSentence(told: Told, loadId: string, covered: boolean): str
 export function vouchedSentence(told: Told, loadId: string, held: boolean): string {
   const load = told.state.loads[loadId];
   const run = load?.stages.find((one) => one.state === "running" && one.kept);
+  if (!held && run?.kept && offMs(run.kept, told.now) > OFF_PROCESS_LIMIT_MS) {
+    return "Then it was off for over two hours, and is not started over.";
+  }
   if (!held)
     return "Then that time does not count. Bring it back and tell me; the whole time starts again.";
   const shown = run && clockOf(run);

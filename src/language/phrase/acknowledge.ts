@@ -32,7 +32,10 @@ export function acknowledgement(
   now: number,
 ): string {
   const sentences: string[] = [];
+  // Lids out of the water say more than the water that is low.
+  const uncovered = facts.some((fact) => fact.type === "cover");
   for (const fact of facts) {
+    if (uncovered && fact.type === "water-low") continue;
     const sentence = factSentence({ state, before, now }, fact);
     if (sentence && !sentences.includes(sentence)) sentences.push(sentence);
   }
