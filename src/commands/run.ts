@@ -147,6 +147,34 @@ const COMMANDS: Record<string, { about: string; run: Runner }> = {
       });
     },
   },
+  reminders: {
+    about: "what is due in the days to come, and a calendar file of it (--ics FILE)",
+    run: async (args, machine) => {
+      const { remindersCommand } = await import("./reminders.ts");
+      return remindersCommand(args, machine);
+    },
+  },
+  watch: {
+    about: "stay in the background and keep the reminders",
+    run: async (args, machine) => {
+      const { watchCommand } = await import("./watch.ts");
+      return watchCommand(args, {
+        folder: machine.folder,
+        version: machine.version,
+        library: machine.library,
+        out: print,
+        err: complain,
+        ring: (text) => process.stdout.write(text),
+        platform: process.platform,
+        env: process.env,
+        ended: new Promise((resolve) => {
+          for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
+            process.once(signal, () => resolve());
+          }
+        }),
+      });
+    },
+  },
   tell: {
     about: "hand words to the kitchen that is open",
     run: async (args, machine) => {

@@ -10,11 +10,11 @@ import { decideWake } from "../kitchen/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply, replay } from "../kitchen/evolve.ts";
-import { ownerName } from "../kitchen/names.ts";
 import { isLost } from "../kitchen/kept.ts";
+import { ownerName } from "../kitchen/names.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions.ts";
-import type { State } from "../kitchen/state.ts";
+import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { dueSentence } from "../language/phrase/due-sentences.ts";
 import { durationWords } from "../language/phrase/spoken-time.ts";
@@ -46,7 +46,7 @@ export type OpenParts = {
   onLines(lines: Line[]): void;
 };
 
-/** Something that came due while nobody was there, as it was told at the opening. */
+/** Something that came due while nobody was there, as told at the opening; `at` is wall time, ms. */
 export type Told = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
 
 export type OpenedSession = {
@@ -95,8 +95,10 @@ export function openSession(parts: OpenParts): OpenedSession {
   });
   for (const notice of opened.notices) session.notice(notice);
   const told = due.map((item): Told => {
-    const { key, at, rank } = item;
-    const ago = now - at < MINUTE_MS ? "" : ` That was ${durationWords(now - at)} ago.`;
+    const { key, rank } = item;
+    const since = now - item.at;
+    const ago = since < MINUTE_MS ? "" : ` That was ${durationWords(since)} ago.`;
+    const at = Math.round(wallOf(state, item.at));
     return { key, at, rank, text: `${dueSentence(state, item)}${ago}` };
   });
   const running = runningNow(state);

@@ -1,0 +1,36 @@
+/** Tells what came due to whoever is near the machine: a line, a notice on the desktop, the voice. */
+import type { State } from "../kitchen/state.ts";
+import type { BellPort } from "../ports/bell.ts";
+import type { VoicePort } from "../ports/voice.ts";
+import { dayAndTime } from "../review/day-and-time.ts";
+import type { ShowNotice } from "./desktop-notice.ts";
+import type { Told } from "./open-session.ts";
+
+export type AnnouncerParts = {
+  print(line: string): void;
+  notice: ShowNotice | undefined;
+  /** Undefined where nothing is spoken. */
+  voice: VoicePort | undefined;
+  bell: BellPort;
+};
+
+export type Announcement = {
+  told: readonly Told[];
+  hushed: boolean;
+  wallMs: number;
+  zone: State["zone"];
+};
+
+/** Prints each, shows and speaks it where that is possible, and rings where neither is. */
+export async function announce(
+  { told, hushed, wallMs, zone }: Announcement,
+  parts: AnnouncerParts,
+): Promise<void> {
+  for (const { key, rank, text } of told) {
+    const line = text.replace(/[\p{Cc}\u2028\u2029]+/gu, " ").trim();
+    parts.print(`${dayAndTime(wallMs, zone)}  ${line}`);
+    if (!hushed) parts.voice?.say({ rank, text, key });
+    const shown = (await parts.notice?.("Brinebell", line)) ?? false;
+    if (!shown && !hushed && !parts.voice) parts.bell.ring();
+  }
+}
