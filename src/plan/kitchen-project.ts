@@ -2,6 +2,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Activity, Lag, Objective, Project } from "./model.ts";
 import { type PlanStep, SHORT_WINDOW_MINUTES, stepsOf } from "./plan-loads.ts";
 import type { PlanRequest } from "./plan-request.ts";
+import { SURE_PART, windowGate } from "./window-gate.ts";
 
 /** A step's place in the project: its activity, its length there, and when hands are needed. */
 export type PlacedStep = {
@@ -64,6 +65,7 @@ class ProjectBuilder {
       const minutes = hasty.has(step.id) ? (step.p90Minutes ?? step.minutes) : step.minutes;
       own.set(step.id, this.addStep(step, this.up(step.window?.minMinutes ?? minutes)));
     }
+    this.keepForWindows(steps, own);
     for (const step of steps) {
       for (const link of step.after) {
         const before = own.get(link.stage);
@@ -73,6 +75,40 @@ class ProjectBuilder {
       const next = own.get(`${step.stage}@${(step.load ?? 0) + 1}`);
       if (step.load !== undefined && next && step.uses.includes("canner"))
         this.lags.push({ from: own.get(step.id)!.activity, to: next.activity, atLeast: 0 });
+    }
+  }
+
+  /**
+   * The gate rule in the plan: what a window leads to is kept from when it must be free, by the
+   * first stage that opens such a window, so that nothing is planned that may not start.
+   */
+  private keepForWindows(steps: readonly PlanStep[], own: ReadonlyMap<string, PlacedStep>): void {
+    const kept = new Map<string, { step: PlanStep; from: number; to: number }>();
+    for (const step of steps) {
+      const gate = windowGate(steps, step.id);
+      if (!gate || step.startedMs !== undefined) continue;
+      for (const id of gate.meanwhile) {
+        const quick = own.get(id)!;
+        const latest = this.up(SURE_PART * step.minutes) - quick.length;
+        if (quick.step.startedMs === undefined)
+          this.lags.push({
+            from: quick.activity,
+            to: own.get(step.id)!.activity,
+            atLeast: -latest,
+          });
+      }
+      for (const { what, withinMinutes, neededMinutes } of gate.free) {
+        if (what === "hands" || !(what in this.capacities)) continue;
+        const to = this.up(neededMinutes);
+        const key = `${what} ${step.load ?? 0}`;
+        if (to <= (kept.get(key)?.to ?? 0)) continue;
+        kept.set(key, { step, from: this.up(withinMinutes), to });
+      }
+    }
+    for (const [key, { step, from, to }] of kept) {
+      const [what = ""] = key.split(" ");
+      if (to > from)
+        this.pinned(own.get(step.id)!.activity, `kept-${what}`, from, to - from, { [what]: 1 });
     }
   }
 

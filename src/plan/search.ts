@@ -109,8 +109,7 @@ export class Search {
         engine.settleRoot();
         if (engine.clauses.count > this.keepClauses) this.thinOut();
       }
-      if (met >= conflicts || ((++ticks & 3) === 0 && this.budget.over()))
-        return this.end("spent");
+      if (met >= conflicts || ((++ticks & 3) === 0 && this.budget.over())) return this.end("spent");
       if (this.decide(dive, guide, most)) continue;
       this.keep();
       return this.end(this.exhausted ? "exhausted" : "better");

@@ -5,38 +5,85 @@ import type { PlanStage, PlanUse } from "./plan-request.ts";
 export type WindowGate = {
   /** Stages of the batch that must be done. */
   done: string[];
-  /** What must be free, and stay so, for what the stage leads to. */
-  free: (PlanUse | "hands")[];
+  /** Quick stages that may be done while the stage runs, but early on. */
+  meanwhile: string[];
+  /**
+   * What must be free for what follows: within how many minutes of the start, and after how many
+   * it is usually needed. Hands must be free from the start.
+   */
+  free: { what: PlanUse | "hands"; withinMinutes: number; neededMinutes: number }[];
 };
+
+/** Of a stage's usual length, the part that it takes even on a quick day. */
+export const SURE_PART = 0.6;
 
 /**
  * The gate of a stage: everything that has to follow it within a short window, one such window
- * leading to the next, and what that needs besides. Null where the stage opens no short window.
+ * leading to the next, and what that needs besides. Of two that must both be fresh, the one with
+ * the shorter window goes last; what takes less than half as long can be done meanwhile. Null
+ * where the stage opens no short window.
  */
 export function windowGate(stages: readonly PlanStage[], id: string): WindowGate | null {
-  const chain = new Set([id]);
+  const chain = chainFrom(stages, id);
+  const own = stages.find((stage) => stage.id === id);
+  if (!own || chain.size === 1) return null;
+  const behind = followersOf(stages, id);
+  const done = new Set<string>();
+  const meanwhile = new Set<string>();
+  const free = new Map<PlanUse | "hands", number>();
+  for (const stage of stages) {
+    const reached = chain.get(stage.id);
+    if (reached === undefined || stage === own) continue;
+    for (const sibling of siblingsOf(stages, stage, chain)) {
+      if (behind.has(sibling.id)) continue;
+      const quick = !sibling.window && 2 * sibling.minutes <= own.minutes;
+      (quick ? meanwhile : done).add(sibling.id);
+    }
+    const needs: (PlanUse | "hands")[] = stage.uses.filter((use) => !own.uses.includes(use));
+    if (stage.hands !== "none") needs.push("hands");
+    for (const what of needs)
+      free.set(what, Math.min(free.get(what) ?? Number.POSITIVE_INFINITY, reached));
+  }
+  return {
+    done: [...done],
+    meanwhile: [...meanwhile],
+    free: [...free].map(([what, neededMinutes]) => ({
+      what,
+      withinMinutes: what === "hands" ? 0 : SURE_PART * neededMinutes,
+      neededMinutes,
+    })),
+  };
+}
+
+/** The stages hurried along by short windows, and the usual minutes until each begins. */
+function chainFrom(stages: readonly PlanStage[], id: string): Map<string, number> {
+  const chain = new Map([[id, 0]]);
   for (let size = 0; size !== chain.size; ) {
     size = chain.size;
     for (const stage of stages) {
-      const hurried = stage.after.some(
-        ({ stage: before, atMostMinutes }) =>
-          chain.has(before) && atMostMinutes !== undefined && atMostMinutes <= SHORT_WINDOW_MINUTES,
-      );
-      if (hurried) chain.add(stage.id);
+      if (chain.has(stage.id)) continue;
+      for (const { stage: before, atMostMinutes = Number.POSITIVE_INFINITY } of stage.after) {
+        const begins = chain.get(before);
+        if (begins === undefined || atMostMinutes > SHORT_WINDOW_MINUTES) continue;
+        const length = stages.find((other) => other.id === before)?.minutes ?? 0;
+        chain.set(stage.id, Math.max(chain.get(stage.id) ?? 0, begins + length));
+      }
     }
   }
-  if (chain.size === 1) return null;
-  const behind = followersOf(stages, id);
-  const done = new Set<string>();
-  const free = new Set<PlanUse | "hands">();
-  const own = stages.find((stage) => stage.id === id);
-  for (const stage of stages) {
-    if (!chain.has(stage.id) || stage.id === id) continue;
-    for (const { stage: before } of stage.after) if (!behind.has(before)) done.add(before);
-    for (const use of stage.uses) if (!own?.uses.includes(use)) free.add(use);
-    if (stage.hands !== "none") free.add("hands");
-  }
-  return { done: [...done], free: [...free] };
+  return chain;
+}
+
+/** What else `stage` follows that has a longer window, or none. */
+function siblingsOf(
+  stages: readonly PlanStage[],
+  stage: PlanStage,
+  chain: ReadonlyMap<string, number>,
+): PlanStage[] {
+  const limit = (minutes: number | undefined) => minutes ?? Number.POSITIVE_INFINITY;
+  const hurried = stage.after.filter((link) => chain.has(link.stage));
+  const tightest = Math.min(...hurried.map((link) => limit(link.atMostMinutes)));
+  const slower = stage.after.filter((link) => limit(link.atMostMinutes) > tightest);
+  return stages.filter(({ id }) => slower.some((link) => link.stage === id));
 }
 
 /** The stage itself and all that comes after it. */

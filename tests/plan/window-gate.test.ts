@@ -5,13 +5,26 @@ import { pickles } from "./sample-day.ts";
 const { stages } = pickles("a", "Bread-and-butter pickles");
 
 describe("the gate before a short window", () => {
-  it("asks for everything the hot syrup leads to: slices drained, canner and hands free", () => {
-    expect(windowGate(stages, "syrup")).toEqual({ done: ["drain"], free: ["hands", "canner"] });
+  it("asks for everything the hot syrup leads to, by when it may be needed on a quick day", () => {
+    expect(windowGate(stages, "syrup")).toEqual({
+      done: [],
+      meanwhile: ["drain"],
+      free: [
+        { what: "hands", withinMinutes: 0, neededMinutes: 25 },
+        { what: "canner", withinMinutes: 24, neededMinutes: 40 },
+      ],
+    });
+  });
+
+  it("asks for what takes long to be done first", () => {
+    const slow = stages.map((stage) => (stage.id === "drain" ? { ...stage, minutes: 20 } : stage));
+    expect(windowGate(slow, "syrup")?.done).toEqual(["drain"]);
+    expect(windowGate(slow, "drain")?.done).toEqual([]);
   });
 
   it("asks for the canner before jars are filled", () => {
-    const gate = windowGate(stages, "fill");
-    expect(gate).toEqual({ done: [], free: ["canner", "burner", "hands"] });
+    const free = windowGate(stages, "fill")?.free.map(({ what }) => what);
+    expect(free).toEqual(["canner", "burner", "hands"]);
   });
 
   it("asks nothing of a stage that can wait", () => {
