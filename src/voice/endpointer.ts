@@ -4,10 +4,12 @@ export type SpeechEdge = "quiet" | "begins" | "goes-on" | "pauses" | "ends" | "t
 export type EndpointSettings = {
   /** Length of one piece, in ms. */
   pieceMs: number;
-  /** Rise over the noise, in dB, at which speech begins and below which it stops. */
-  onsetDb: number;
-  offsetDb: number;
-  /** So much of the last `onsetSpanMs` must rise for speech to begin. */
+  /** Speech stops below the noise's own mean rise and so many deviations, in dB from-to. */
+  deviations: number;
+  leastOffsetDb: number;
+  mostOffsetDb: number;
+  /** Speech begins this much above where it stops, for so much of the last `onsetSpanMs`. */
+  onsetAboveDb: number;
   onsetMs: number;
   onsetSpanMs: number;
   /** Silence that ends an utterance, and the longer one after the wake words alone. */
@@ -17,11 +19,13 @@ export type EndpointSettings = {
   longestMs: number;
 };
 
-/** Settings found by the voice loop; see there for what they were measured with. */
+/** Settings found with the voice loop's noises and voices. */
 export const ENDPOINTS: EndpointSettings = {
   pieceMs: 16,
-  onsetDb: 3.5,
-  offsetDb: 2.2,
+  deviations: 3,
+  leastOffsetDb: 0.9,
+  mostOffsetDb: 3,
+  onsetAboveDb: 1,
   onsetMs: 64,
   onsetSpanMs: 128,
   silenceMs: 320,
@@ -29,24 +33,36 @@ export const ENDPOINTS: EndpointSettings = {
   longestMs: 6_000,
 };
 
+/** How far one piece counts in the smoothed rise, and in what is known of the noise. */
+const SMOOTHING = 0.4;
+const LEARNING = 0.02;
+
+/** A loud piece takes back so much silence: a bubble does not undo a pause, a word does. */
+const LOUD_PIECES = 4;
+
 /**
- * Finds where speech begins and ends from its rise over the noise floor. After speech that is too
- * long nothing begins until a silence.
+ * Finds where speech begins and ends from its rise over the noise floor; how much the noise
+ * itself wavers is learnt while nobody speaks. After speech that is too long nothing begins until
+ * a silence.
  */
 export class Endpointer {
   private readonly settings: EndpointSettings;
   private recent: boolean[] = [];
   private state: "quiet" | "speech" | "talk" = "quiet";
+  private smoothDb = 0;
+  private meanDb = 0.3;
+  private deviationDb = 0.5;
   private spokenMs = 0;
   private silentMs = 0;
+  private sinceMs = 0;
 
   constructor(settings: EndpointSettings = ENDPOINTS) {
     this.settings = settings;
   }
 
-  /** Milliseconds of silence since the last speech, while an utterance is open. */
-  get silenceMs(): number {
-    return this.silentMs;
+  /** Milliseconds since the last speech, while an utterance is open. */
+  get sinceSpeechMs(): number {
+    return this.sinceMs;
   }
 
   reset(): void {
@@ -54,38 +70,52 @@ export class Endpointer {
     this.state = "quiet";
     this.spokenMs = 0;
     this.silentMs = 0;
+    this.sinceMs = 0;
   }
 
   /** `onlyWakeWords` is asked when a silence would end the utterance. */
-  push(riseDb: number, onlyWakeWords: () => boolean): SpeechEdge {
+  push(riseDb: number, onlyWakeWords: (silentMs: number) => boolean): SpeechEdge {
     const { settings } = this;
-    if (this.state === "quiet") return this.begin(riseDb);
+    this.smoothDb += SMOOTHING * (riseDb - this.smoothDb);
+    if (this.state === "quiet") return this.begin();
     this.spokenMs += settings.pieceMs;
-    this.silentMs = riseDb < settings.offsetDb ? this.silentMs + settings.pieceMs : 0;
+    const loud = this.smoothDb >= this.offsetDb();
+    const change = loud ? -LOUD_PIECES * settings.pieceMs : settings.pieceMs;
+    this.silentMs = Math.max(0, this.silentMs + change);
+    this.sinceMs = this.silentMs === 0 ? 0 : this.sinceMs + settings.pieceMs;
     if (this.state === "talk") {
       if (this.silentMs >= settings.silenceMs) this.reset();
       return "quiet";
     }
-    if (this.silentMs === 0) return this.checkLength();
+    if (this.spokenMs > settings.longestMs) {
+      this.state = "talk";
+      return "too-long";
+    }
+    if (this.silentMs === 0) return "goes-on";
     if (this.silentMs < settings.silenceMs) return "pauses";
-    if (this.silentMs < settings.wakeSilenceMs && onlyWakeWords()) return "pauses";
+    if (this.silentMs < settings.wakeSilenceMs && onlyWakeWords(this.sinceMs)) return "pauses";
     return "ends";
   }
 
-  private begin(riseDb: number): SpeechEdge {
-    const { pieceMs, onsetDb, onsetMs, onsetSpanMs } = this.settings;
-    this.recent.push(riseDb >= onsetDb);
+  private offsetDb(): number {
+    const { deviations, leastOffsetDb, mostOffsetDb } = this.settings;
+    const spread = this.meanDb + deviations * this.deviationDb;
+    return Math.min(mostOffsetDb, Math.max(leastOffsetDb, spread));
+  }
+
+  private begin(): SpeechEdge {
+    const { pieceMs, onsetAboveDb, onsetMs, onsetSpanMs } = this.settings;
+    const risen = this.smoothDb >= this.offsetDb() + onsetAboveDb;
+    if (!risen) {
+      this.meanDb += LEARNING * (this.smoothDb - this.meanDb);
+      const away = Math.abs(this.smoothDb - this.meanDb) * 1.25;
+      this.deviationDb += LEARNING * (away - this.deviationDb);
+    }
+    this.recent.push(risen);
     if (this.recent.length > onsetSpanMs / pieceMs) this.recent.shift();
-    const risen = this.recent.filter(Boolean).length * pieceMs;
-    if (risen < onsetMs) return "quiet";
+    if (this.recent.filter(Boolean).length * pieceMs < onsetMs) return "quiet";
     this.reset();
     this.state = "speech";
     return "begins";
-  }
-
-  private checkLength(): SpeechEdge {
-    if (this.spokenMs <= this.settings.longestMs) return "goes-on";
-    this.state = "talk";
-    return "too-long";
   }
 }

@@ -1,5 +1,6 @@
 import type { EarsEvents, EarsGrammar } from "../ports/ears.ts";
 import { acceptance } from "./acceptance.ts";
+import { ComfortNoise } from "./comfort-noise.ts";
 import { Endpointer, type SpeechEdge } from "./endpointer.ts";
 import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
 import type { Recogniser } from "./recogniser.ts";
@@ -16,8 +17,18 @@ const DEAF_TAIL_MS = 400;
 /** How often the level is told, in ms. */
 const LEVEL_MS = 250;
 
-/** Root mean square of the noise added to everything: digital silence confuses the recogniser. */
-const DITHER = 12;
+/** Root mean square of the noise added to everything, so that digital silence has a floor. */
+const DITHER = 4;
+
+/** Noise closer to speech than this is turned down, by so much at most. */
+const CLEAN_SNR_DB = 20;
+const MOST_REDUCTION_DB = -8;
+
+/** Noise fainter than this below speech is topped up: without any, the recogniser does worse. */
+const COMFORT_SNR_DB = 16;
+
+/** How loud speech is taken to be before any was heard: a distant voice, dB below full scale. */
+const FIRST_SPEECH_DB = -36;
 
 export type ListenerParts = {
   recogniser: Recogniser;
@@ -35,6 +46,9 @@ export type ListenerParts = {
 export class Listener {
   private readonly parts: ListenerParts;
   private readonly reduction = new NoiseReduction();
+  private readonly dither = new ComfortNoise();
+  private readonly comfort = new ComfortNoise();
+  private usualDb = FIRST_SPEECH_DB;
   private readonly endpointer = new Endpointer();
   private before: Int16Array[] = [];
   private rest = new Int16Array(0);
@@ -43,7 +57,6 @@ export class Listener {
   private deafForMs = 0;
   private sinceLevelMs = 0;
   private speechDb: number[] = [];
-  private randomState = 1;
   private arrivedMs = 0;
   private waiting: EarsGrammar | undefined;
 
@@ -58,6 +71,11 @@ export class Listener {
   expect(grammar: EarsGrammar): void {
     this.waiting = grammar;
     if (!this.open) this.takeGrammar();
+  }
+
+  /** Gives up what is being said. */
+  close(): void {
+    this.giveUp();
   }
 
   deafen(speaking: boolean): void {
@@ -82,15 +100,18 @@ export class Listener {
       if (!this.deaf) this.deafForMs -= PIECE_MS;
       return;
     }
-    const piece = this.reduction.push(this.dithered(raw));
+    const piece = this.reduction.push(this.dither.over(raw, DITHER));
+    const samples = this.prepare(piece);
     this.tellLevel(piece);
-    const edge = this.endpointer.push(piece.riseDb, () => this.parts.recogniser.onlyWakeWords());
-    this.follow(edge, piece);
-    this.before.push(piece.samples);
+    const edge = this.endpointer.push(piece.riseDb, (silentMs) =>
+      this.parts.recogniser.onlyWakeWords(silentMs),
+    );
+    this.follow(edge, piece, samples);
+    this.before.push(samples);
     if (this.before.length > BEFORE) this.before.shift();
   }
 
-  private follow(edge: SpeechEdge, piece: CleanedPiece): void {
+  private follow(edge: SpeechEdge, piece: CleanedPiece, samples: Int16Array): void {
     const { recogniser } = this.parts;
     if (edge === "begins") {
       this.open = true;
@@ -99,7 +120,7 @@ export class Listener {
       for (const earlier of this.before) recogniser.feed(earlier);
     }
     if (!this.open) return;
-    recogniser.feed(piece.samples);
+    recogniser.feed(samples);
     if (edge !== "pauses") this.speechDb.push(piece.levelDb);
     if (edge === "ends") this.finish(piece);
     if (edge === "too-long") {
@@ -110,11 +131,13 @@ export class Listener {
 
   private finish(piece: CleanedPiece): void {
     const { recogniser, withWakeWords, monoMs, wallMs, events } = this.parts;
-    const silentMs = this.endpointer.silenceMs;
-    const recognised = recogniser.end();
-    this.close();
+    const silentMs = this.endpointer.sinceSpeechMs;
+    const first = recogniser.end();
+    const recognised = recogniser.withRival(first);
+    this.shut();
     this.endpointer.reset();
     const levelDb = this.speechDb.reduce((sum, db) => sum + db, 0) / (this.speechDb.length || 1);
+    this.usualDb += 0.3 * (levelDb - this.usualDb);
     const judged = acceptance(recognised, levelDb - piece.noiseDb, withWakeWords);
     const delayMs = silentMs + monoMs() - this.arrivedMs;
     const { text } = recognised;
@@ -125,19 +148,23 @@ export class Listener {
     }
   }
 
-  private unheard(why: "no-wake-words" | "unsure" | "too-long" | "nothing", nearest: string, confidence: number): void {
+  private unheard(
+    why: "no-wake-words" | "unsure" | "too-long" | "nothing",
+    nearest: string,
+    confidence: number,
+  ): void {
     this.parts.events.onUnheard?.({ why, nearest, confidence, heardAtMs: this.parts.wallMs() });
   }
 
   private giveUp(next: "silence" | "talking" = "silence"): void {
     if (this.open) {
       this.parts.recogniser.end();
-      this.close();
+      this.shut();
     }
     if (next === "silence") this.endpointer.reset();
   }
 
-  private close(): void {
+  private shut(): void {
     this.open = false;
     if (this.waiting) this.takeGrammar();
   }
@@ -147,13 +174,12 @@ export class Listener {
     this.waiting = undefined;
   }
 
-  private dithered(raw: Int16Array): Int16Array {
-    const spread = DITHER * Math.sqrt(12);
-    return raw.map((sample) => {
-      this.randomState = (Math.imul(this.randomState, 1664525) + 1013904223) >>> 0;
-      const noise = (this.randomState / 4294967296 - 0.5) * spread;
-      return Math.max(-32768, Math.min(32767, sample + Math.round(noise)));
-    });
+  /** Noise is turned down only where it is loud enough to hurt; where there is none, some is added. */
+  private prepare(piece: CleanedPiece): Int16Array {
+    const snrDb = this.usualDb - piece.noiseDb;
+    this.reduction.turnDown(Math.min(0, Math.max(MOST_REDUCTION_DB, snrDb - CLEAN_SNR_DB)));
+    const missing = 10 ** ((this.usualDb - COMFORT_SNR_DB) / 20) - 10 ** (piece.noiseDb / 20);
+    return missing > 0 ? this.comfort.over(piece.samples, missing * 32768) : piece.samples;
   }
 
   private tellLevel({ levelDb, noiseDb }: CleanedPiece): void {

@@ -14,9 +14,6 @@ const SPEECH_TO = Math.round((3800 * SIZE) / SAMPLE_RATE);
 const PRIOR_SNR = 10 ** 1.5;
 const PRIOR_SHARE = PRIOR_SNR / (1 + PRIOR_SNR);
 
-/** How much a bin may be turned down; less leaves noise, more rings. */
-const FLOOR_DB = -8;
-
 /** One piece of sound with its noise turned down. */
 export type CleanedPiece = {
   /** {@link HOP} samples, {@link HOP} later than they came in. */
@@ -47,9 +44,10 @@ export class NoiseReduction {
   private readonly re = new Float64Array(SIZE);
   private readonly im = new Float64Array(SIZE);
   private pieces = 0;
-  private readonly floor: number;
+  private floor = 1;
 
-  constructor(floorDb = FLOOR_DB) {
+  /** How far noise may be turned down, in dB (0 or less): less leaves noise, more rings. */
+  turnDown(floorDb: number): void {
     this.floor = 10 ** (floorDb / 20);
   }
 
@@ -71,7 +69,7 @@ export class NoiseReduction {
     const riseDb = this.weigh();
     this.fourier.inverse(this.re, this.im);
     const out = this.overlapped();
-    const noisePower = this.noise.reduce((sum, power) => sum + power, 0) / (SIZE * HOP) / 1;
+    const noisePower = this.noise.reduce((sum, power) => sum + power, 0) / (SIZE * HOP);
     return {
       samples: out,
       levelDb: decibels(energy / HOP),

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import type { EarsGrammar } from "../ports/ears.ts";
 import { grammarWords, wholeGrammar } from "./listening-grammar.ts";
+import { soundAlikes } from "./sound-alikes.ts";
 import { type Decoded, type Segment, SphinxDecoder } from "./sphinx-decoder.ts";
 import type { SphinxLibrary } from "./sphinx-library.ts";
 
@@ -17,12 +18,17 @@ export type Recognised = {
   fit: number;
   /** Length of the sentence, in frames of 10 ms. */
   frames: number;
+  /** What else it may have been, where a number in it has a sound-alike. */
+  rival?: { text: string; leadOver: number };
 };
 
 const NOTHING: Recognised = { text: "", wakeFit: -99, fit: -99, frames: 0 };
 
 /** The library's scores: logarithms to the base 1.0001, in steps of 1,024. */
 const NATURAL = Math.log(1.0001) * 1024;
+
+/** Sound that a command word needs at least, in frames of 10 ms. */
+const SHORTEST_WORD = 10;
 
 /** A word of the grammar, not a silence or a null transition. */
 function isWord({ word }: Segment): boolean {
@@ -39,14 +45,27 @@ function scoreOver(segments: readonly Segment[], from: number, to: number): numb
   return sum;
 }
 
+function joined(pieces: readonly Int16Array[]): Int16Array {
+  const all = new Int16Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    all.set(piece, at);
+    at += piece.length;
+  }
+  return all;
+}
+
 /**
- * Two decoders over the same sound: one for the grammar of the moment behind the wake words, one
- * for any phones in any order, which tells how well the grammar's words fit.
+ * Decoders over the same sound: one for the grammar of the moment behind the wake words, one for
+ * any phones in any order, which tells how well the grammar's words fit, and one that hears the
+ * utterance a second time for what sounds alike.
  */
 export class Recogniser {
   private readonly commands: SphinxDecoder;
   private readonly phones: SphinxDecoder;
+  private readonly second: SphinxDecoder;
   private readonly wakeWords: readonly string[];
+  private sound: Int16Array[] = [];
 
   /** @throws Error when the library refuses the model */
   constructor(library: SphinxLibrary, modelFolder: string, wakeWords: readonly string[]) {
@@ -58,37 +77,68 @@ export class Recogniser {
     this.commands = new SphinxDecoder(library, model);
     // With triphones the loop is a hundred times slower and no better a judge.
     this.phones = new SphinxDecoder(library, { ...model, "-allphone_ci": "yes" });
-    this.phones.usePhoneLoop();
+    this.phones.loopPhones();
+    this.second = new SphinxDecoder(library, model);
   }
 
   /** @throws Error when the grammar does not parse */
   expect(grammar: EarsGrammar): void {
     const words = [...grammarWords(grammar.rules), ...this.wakeWords];
-    this.commands.useGrammar(wholeGrammar(grammar, this.wakeWords), words);
+    this.commands.takeGrammar(wholeGrammar(grammar, this.wakeWords), words);
   }
 
   begin(): void {
+    this.sound = [];
     this.commands.begin();
     this.phones.begin();
   }
 
   feed(samples: Int16Array): void {
+    this.sound.push(samples);
     this.commands.feed(samples);
     this.phones.feed(samples);
   }
 
-  /** True while nothing but wake words (or part of them) has been recognised. */
-  onlyWakeWords(): boolean {
-    return this.commands.partial().split(" ").length <= this.wakeWords.length;
+  /**
+   * True while nothing but wake words has been said, `silentMs` after the last sound. A command
+   * word that the decoder sees in the silence itself does not count.
+   */
+  onlyWakeWords(silentMs: number): boolean {
+    const segments = this.commands.soFar();
+    const command = segments.filter(isWord)[this.wakeWords.length];
+    const now = segments.at(-1)?.to ?? 0;
+    return !command || command.from > now - silentMs / 10 - SHORTEST_WORD;
   }
 
   end(): Recognised {
     return this.judge(this.commands.end(), this.phones.end());
   }
 
+  /**
+   * Listens to the utterance once more for the sound-alikes of what was recognised: how far it
+   * leads over the best of them, as a logarithm of the likelihood of the whole sentence.
+   */
+  withRival(recognised: Recognised): Recognised {
+    const rivals = soundAlikes(recognised.text);
+    if (rivals.length === 0) return recognised;
+    const own = this.again([recognised.text]);
+    const best = this.again(rivals);
+    if (best.text === "") return recognised;
+    const text = best.text.split(" ").slice(this.wakeWords.length).join(" ");
+    return { ...recognised, rival: { text, leadOver: (own.score - best.score) * NATURAL } };
+  }
+
+  private again(texts: readonly string[]): Decoded {
+    const grammar = { command: "command", rules: `<command> = ${texts.join(" | ")};` };
+    const words = grammarWords(grammar.rules);
+    this.second.takeGrammar(wholeGrammar(grammar, this.wakeWords), words);
+    return this.second.decodeWhole(joined(this.sound));
+  }
+
   close(): void {
     this.commands.close();
     this.phones.close();
+    this.second.close();
   }
 
   private judge(commands: Decoded, phones: Decoded): Recognised {

@@ -36,7 +36,7 @@ export class SphinxDecoder {
    * Words the dictionary lacks are given a guessed pronunciation first.
    * @throws Error when the grammar does not parse or a word cannot be pronounced
    */
-  useGrammar(jsgf: string, words: Iterable<string>): void {
+  takeGrammar(jsgf: string, words: Iterable<string>): void {
     for (const word of words) {
       if (this.phones(word) !== undefined) continue;
       const phones = pronounce(word, (each) => this.phones(each));
@@ -49,7 +49,7 @@ export class SphinxDecoder {
   }
 
   /** Any phones in any order: what the sound would score if it need be no command at all. */
-  usePhoneLoop(): void {
+  loopPhones(): void {
     const refused = this.library.setPhoneLoop(this.handle, "phones", null) < 0;
     if (refused || this.library.select(this.handle, "phones") < 0) {
       throw new Error("the recogniser refused the phone loop");
@@ -65,9 +65,20 @@ export class SphinxDecoder {
     if (samples.length > 0) this.library.process(this.handle, samples, samples.length, 0, 0);
   }
 
-  /** The words so far. */
-  partial(): string {
-    return this.library.hypothesis(this.handle, [0]) ?? "";
+  /** The words and silences so far. Frames are counted on from one utterance to the next. */
+  soFar(): Segment[] {
+    return this.segments();
+  }
+
+  /**
+   * Decodes an utterance that is at hand as a whole, forgetting what was heard before: a decoder
+   * that hears the same sound again as if it were new adapts to it and gets worse.
+   */
+  decodeWhole(samples: Int16Array): Decoded {
+    this.library.startStream(this.handle);
+    this.begin();
+    this.library.process(this.handle, samples, samples.length, 0, 1);
+    return this.end();
   }
 
   end(): Decoded {

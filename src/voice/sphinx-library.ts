@@ -30,10 +30,16 @@ function bind(places: SphinxPlaces) {
     knownArguments: sphinx.func("void *ps_args()"),
     init: sphinx.func("void *ps_init(void *config)"),
     free: sphinx.func("int ps_free(void *decoder)"),
-    setGrammar: sphinx.func("int ps_set_jsgf_string(void *decoder, const char *name, const char *s)"),
-    setPhoneLoop: sphinx.func("int ps_set_allphone_file(void *decoder, const char *name, void *path)"),
+    setGrammar: sphinx.func(
+      "int ps_set_jsgf_string(void *decoder, const char *name, const char *s)",
+    ),
+    setPhoneLoop: sphinx.func(
+      "int ps_set_allphone_file(void *decoder, const char *name, void *path)",
+    ),
     select: sphinx.func("int ps_set_search(void *decoder, const char *name)"),
-    addWord: sphinx.func("int ps_add_word(void *decoder, const char *w, const char *phones, int up)"),
+    addWord: sphinx.func(
+      "int ps_add_word(void *decoder, const char *w, const char *phones, int up)",
+    ),
     pronunciation: sphinx.func("const char *ps_lookup_word(void *decoder, const char *word)"),
     startStream: sphinx.func("int ps_start_stream(void *decoder)"),
     startUtterance: sphinx.func("int ps_start_utt(void *decoder)"),
@@ -41,7 +47,6 @@ function bind(places: SphinxPlaces) {
       "int ps_process_raw(void *decoder, const void *data, size_t samples, int noSearch, int full)",
     ),
     endUtterance: sphinx.func("int ps_end_utt(void *decoder)"),
-    frames: sphinx.func("int ps_get_n_frames(void *decoder)"),
     hypothesis: sphinx.func("const char *ps_get_hyp(void *decoder, _Out_ int *score)"),
     segments: sphinx.func("void *ps_seg_iter(void *decoder, _Out_ int *score)"),
     nextSegment: sphinx.func("void *ps_seg_next(void *segment)"),

@@ -4,6 +4,7 @@
  */
 import { spawn } from "node:child_process";
 import { cpus } from "node:os";
+import { realClock } from "../../src/session/real-clock.ts";
 import { espeakEngine } from "../../src/voice/espeak-engine.ts";
 import { findProgram } from "../../src/voice/find-program.ts";
 import { Speaker } from "../../src/voice/speaker.ts";
@@ -30,17 +31,10 @@ async function spokenMs(program: string): Promise<number> {
   const sink = () => {
     firstMs ??= performance.now();
   };
-  const clock = {
-    nowMs: () => Date.now(),
-    after: (ms: number, run: () => void) => {
-      const timer = setTimeout(run, ms);
-      return () => clearTimeout(timer);
-    },
-  };
   const speaker = new Speaker({
     engine: espeakEngine({ program, sink }),
     bell: { ring: () => {} },
-    clock,
+    clock: realClock(),
     advice: "",
     onProblem: (message) => console.error(message),
   });

@@ -1,14 +1,14 @@
 import type { BellPort } from "../../src/ports/bell.ts";
+import type { Clock, Reading } from "../../src/ports/clock.ts";
 import type {
   SpeechOutcome,
   Utterance,
   UtteranceOutcome,
-  VoiceClock,
   VoiceEngine,
 } from "../../src/ports/voice.ts";
 
 /** A clock that moves only when told, with its wake-ups in order. */
-export class HandClock implements VoiceClock {
+export class HandClock implements Clock {
   private atMs: number;
   private pending: { atMs: number; run: () => void }[] = [];
 
@@ -18,6 +18,11 @@ export class HandClock implements VoiceClock {
 
   nowMs(): number {
     return this.atMs;
+  }
+
+  read(): Reading {
+    const at = this.atMs;
+    return { wallMs: at, monoMs: at, bootMs: at, bootId: "one", zone: "America/Denver" };
   }
 
   after(ms: number, run: () => void): () => void {
@@ -60,9 +65,9 @@ export class FakeVoice implements VoiceEngine {
   mood: FakeMood = "works";
   atOnce = 0;
   mostAtOnce = 0;
-  private readonly clock: VoiceClock;
+  private readonly clock: Clock;
 
-  constructor(clock: VoiceClock) {
+  constructor(clock: Clock) {
     this.clock = clock;
   }
 

@@ -1,0 +1,38 @@
+/**
+ * Number words a recogniser takes for each other: teen and ty, and short ones that share their
+ * vowel or their ending. Found as the errors of the voice loop.
+ */
+const GROUPS: string[][] = [
+  ["thirteen", "thirty"],
+  ["fourteen", "forty", "four"],
+  ["fifteen", "fifty", "five"],
+  ["sixteen", "sixty", "six"],
+  ["seventeen", "seventy", "seven"],
+  ["eighteen", "eighty", "eight"],
+  ["nineteen", "ninety", "nine"],
+  ["ninety", "twenty"],
+  ["nine", "five", "one", "twenty"],
+  ["ten", "two", "eight"],
+  ["seven", "two", "eleven"],
+  ["six", "eight"],
+  ["pints", "pounds"],
+];
+
+/** Most alternatives that are tried. */
+const MOST = 12;
+
+/** The texts that differ from this one in one number that sounds like it. */
+export function soundAlikes(text: string): string[] {
+  const words = text.split(" ");
+  const found = new Set<string>();
+  words.forEach((word, at) => {
+    for (const group of GROUPS) {
+      if (!group.includes(word)) continue;
+      for (const other of group) {
+        if (other !== word)
+          found.add([...words.slice(0, at), other, ...words.slice(at + 1)].join(" "));
+      }
+    }
+  });
+  return [...found].slice(0, MOST);
+}

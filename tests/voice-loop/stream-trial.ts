@@ -1,0 +1,123 @@
+import type { EarsGrammar, Heard, Unheard } from "../../src/ports/ears.ts";
+import { Listener } from "../../src/voice/listener.ts";
+import type { Recogniser } from "../../src/voice/recogniser.ts";
+import { SAMPLE_RATE } from "../../src/voice/wav.ts";
+import { type NoiseKind, noise, speechLevel } from "./noise.ts";
+
+/** One thing said into the stream; `command` is undefined for talk. */
+export type Said = { text: string; voice: string; samples: Int16Array; command?: string };
+
+/** A bed of noise and what is said over it. */
+export type Trial = {
+  recogniser: Recogniser;
+  grammar: EarsGrammar;
+  said: readonly Said[];
+  kind: NoiseKind;
+  snrDb: number;
+  seed: number;
+  withWakeWords: boolean;
+  /** Silence after each thing said, in ms. */
+  gapMs?: number;
+};
+
+export type TrialResult = {
+  commands: number;
+  right: number;
+  wrong: string[];
+  missed: string[];
+  /** Commands heard where none was said. */
+  falseCommands: string[];
+  delaysMs: number[];
+  /** Of every command heard: whether it was the right one, and the confidence. */
+  sure: { right: boolean; confidence: number }[];
+  audioMs: number;
+  computeMs: number;
+  unheard: Record<Unheard["why"], number>;
+};
+
+/** Level at which speech is mixed, as a root mean square of 16-bit samples. */
+const SPEECH_RMS = 2500;
+
+/** Noise before the first word, in samples. */
+const LEAD = SAMPLE_RATE * 2;
+
+type Slot = { said: Said; from: number; to: number; heard: string[]; sure: number[] };
+
+function lay(trial: Trial): { stream: Int16Array; slots: Slot[] } {
+  const gap = ((trial.gapMs ?? 1500) * SAMPLE_RATE) / 1000;
+  let length = LEAD;
+  const slots = trial.said.map((said): Slot => {
+    const from = length;
+    length += said.samples.length + gap;
+    return { said, from, to: from + said.samples.length, heard: [], sure: [] };
+  });
+  const level = SPEECH_RMS / 10 ** (trial.snrDb / 20);
+  const stream = Int16Array.from(noise(trial.kind, length, trial.seed), (value) => value * level);
+  for (const { said, from } of slots) {
+    const gain = SPEECH_RMS / speechLevel(said.samples);
+    said.samples.forEach((sample, index) => {
+      const sum = (stream[from + index] ?? 0) + sample * gain;
+      stream[from + index] = Math.max(-32768, Math.min(32767, Math.round(sum)));
+    });
+  }
+  return { stream, slots };
+}
+
+/** Hears a whole stream as fast as it goes and sorts out what came of each thing said. */
+export function hearStream(trial: Trial): TrialResult {
+  const { stream, slots } = lay(trial);
+  let position = 0;
+  const delaysMs: number[] = [];
+  const stray: string[] = [];
+  const unheard = { "no-wake-words": 0, unsure: 0, "too-long": 0, nothing: 0 };
+  const onHeard = (heard: Heard) => {
+    const ended = position - (heard.delayMs * SAMPLE_RATE) / 1000;
+    const slot = slots.find(({ from, to }) => ended > from && ended < to + SAMPLE_RATE);
+    if (!slot) stray.push(heard.text);
+    slot?.heard.push(heard.text);
+    slot?.sure.push(heard.confidence);
+    delaysMs.push(heard.delayMs);
+  };
+  const listener = new Listener({
+    recogniser: trial.recogniser,
+    events: { onHeard, onUnheard: ({ why }) => unheard[why]++ },
+    withWakeWords: trial.withWakeWords,
+    wallMs: () => Date.now(),
+    monoMs: () => performance.now(),
+  });
+  listener.expect(trial.grammar);
+  const startedMs = performance.now();
+  for (; position < stream.length; position += 1600) {
+    listener.hear(stream.subarray(position, position + 1600));
+  }
+  listener.close();
+  const computeMs = performance.now() - startedMs;
+  const audioMs = (stream.length * 1000) / SAMPLE_RATE;
+  return { ...sorted(slots, stray), delaysMs, audioMs, computeMs, unheard };
+}
+
+function sorted(slots: Slot[], stray: string[]) {
+  const commands = slots.filter(({ said }) => said.command !== undefined);
+  const line = ({ said, heard }: Slot) => `${said.voice}: ${said.text} -> ${heard.join(" + ")}`;
+  const isRight = ({ said, heard }: Slot) =>
+    meaning(heard.join(" + ")) === meaning(said.command ?? "");
+  const right = commands.filter(isRight);
+  const missed = commands.filter(({ heard }) => heard.length === 0);
+  const wrong = commands.filter((slot) => !right.includes(slot) && !missed.includes(slot));
+  const talk = slots.filter(({ said, heard }) => said.command === undefined && heard.length > 0);
+  return {
+    commands: commands.length,
+    right: right.length,
+    sure: commands.flatMap((slot) => {
+      return slot.sure.map((confidence) => ({ right: isRight(slot), confidence }));
+    }),
+    wrong: wrong.map(line),
+    missed: missed.map(({ said }) => `${said.voice}: ${said.text}`),
+    falseCommands: [...talk.map(line), ...stray.map((text) => `noise -> ${text}`)],
+  };
+}
+
+/** Articles change nothing. */
+function meaning(text: string): string {
+  return text.replace(/\b(?:the|a) /g, "");
+}
