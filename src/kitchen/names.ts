@@ -69,6 +69,14 @@ function batchNames(batch: Batch): (string | null)[] {
   return [batch.id, lot.variety, ...names, ...withLot];
 }
 
+/** Whether words name this stage: by its own names, with or without those of its batch. */
+export function meansStage(target: string, batch: Batch, run: StageRun): boolean {
+  const said = wordsOf(target);
+  const own = new Set([run.id, run.spec.title, run.spec.pot ?? ""].flatMap(wordsOf));
+  const all = new Set([...own, ...batchNames(batch).flatMap((name) => wordsOf(name ?? ""))]);
+  return said.some((word) => own.has(word)) && said.every((word) => all.has(word));
+}
+
 /**
  * What running things a target may mean, best first; all that match equally well, so that the
  * caller can ask. Finished batches are found only where `all` is set.

@@ -42,6 +42,7 @@ export function breakDisk(
   switch (direction.kind) {
     case "disk":
       disk.roomBytes = direction.full ? 0 : Number.POSITIVE_INFINITY;
+      if (!direction.full) disk.fault = undefined;
       kitchen.session.tick();
       return undefined;
     case "dies-at-write":

@@ -6,6 +6,7 @@ import { ORDER_LISTS, ORDERS } from "./orders.ts";
 import { PLACE_REPORTS } from "./place-reports.ts";
 import { QUESTION_LISTS, QUESTIONS } from "./questions.ts";
 import { SHELF_LISTS, SHELF_REPORTS } from "./shelf-reports.ts";
+import { STOVE_WORDS } from "./stove-words.ts";
 
 /**
  * Every family in the order of preference: where two phrases fit equally well the earlier wins.
@@ -17,6 +18,7 @@ export const FAMILIES: readonly Family[] = [
   ...PLACE_REPORTS,
   ...ORDERS,
   ...SHELF_REPORTS,
+  ...STOVE_WORDS,
 ];
 
 /** Every shared list by its name. */
