@@ -58,7 +58,7 @@ function loadKeys(state: State, load: Load, now: number): LabelledKey[] {
     if (run.id === "unload") add("=", "the jars are out", "jars are out");
     if (run.id === "come-up" || run.id === "pressurize") startSign(load, name, add);
     if (run.spec.kind === "vent" && run.kept) {
-      if (current(run.kept)) add("-", "the steam stopped", "steam stopped");
+      if (current(run.kept)) add("-", "we lost steam pressure", "steam stopped");
       else add("!", "it's venting", "steam pours steadily");
     }
     if (run.spec.kind === "process" && run.kept) {
@@ -92,7 +92,7 @@ function lossSign(load: Load, name: string, add: Add): void {
   const method = load.terms?.method;
   if (method === "boiling-water") add("-", `the ${name} lost its boil`, "boil lost");
   if (method === "pressure") add("-", "the pressure dropped", "pressure lost");
-  if (method === "steam") add("-", "the steam stopped", "steam stopped");
+  if (method === "steam") add("-", "we lost steam pressure", "steam stopped");
 }
 
 function potKeys(state: State, batch: Batch, now: number): LabelledKey[] {

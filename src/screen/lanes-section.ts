@@ -50,7 +50,7 @@ function hoursRow(view: View, scale: Scale): Row {
     for (const [index, character] of [...text].entries()) cellsAcross[start + index] = character;
   };
   const now = `▼${timeText(view.nowWallMs, view.zone)}`;
-  const taken = place(view.nowWallMs, scale);
+  const taken = Math.min(place(view.nowWallMs, scale), scale.width - now.length);
   let free = 0;
   for (const hour of hoursBetween(scale.from, scale.to)) {
     const at = place(hour, scale);

@@ -16,7 +16,7 @@ function doneWords(state: State, owner: Owner, run: StageRun): string {
     if (run.id === "canner") return "the canner is ready";
     if (run.id === "load") {
       const ready = state.batches[owner.batch]?.ready ?? 0;
-      return ready > 0 ? `the ${ready} filled jars are in` : "asks for the filled jars";
+      return `the ${ready} filled jars are in`;
     }
     if (run.id === "heat-off") return "heat is off";
     if (run.spec.kind === "cool") return "cooled, on to the seal check";
@@ -28,9 +28,15 @@ function doneWords(state: State, owner: Owner, run: StageRun): string {
   return `${run.spec.title}: done`;
 }
 
+/** Jars cannot go in before it is known how many there are. */
+export function needsWords(state: State, { owner, run }: ShelfItem): boolean {
+  return isLoad(owner) && run.id === "load" && !state.batches[owner.batch]?.ready;
+}
+
 /** What to say where the key does nothing. */
 export function wordsNeeded(state: State, owner?: Owner, run?: StageRun): string {
   if (run?.id === "unload") return "Say the jars are out, or press =";
+  if (run?.id === "load") return "Say how many jars are filled";
   if (run?.spec.kind === "seal-check") return "Say all sealed, or which jars did not";
   if (owner && run) return "Say what happened";
   if (activeOwners(state).length === 0) return "Type what you want to make, then Enter";

@@ -64,10 +64,26 @@ class Screen {
   }
 
   async run(): Promise<void> {
-    const { stdin, stdout } = this.io;
     const ended = new Promise<void>((resolve) => {
       this.end = resolve;
     });
+    const stopWatching = this.watch();
+    try {
+      await Promise.race([ended, ...(this.options.ended ? [this.options.ended] : [])]);
+    } finally {
+      clearTimeout(this.ticking);
+      clearTimeout(this.escaping);
+      stopWatching();
+      this.painter.close();
+      for (const line of farewell(this.host.session.state, this.now())) {
+        this.painter.terminal.write(`${printable(line)}\n`);
+      }
+    }
+  }
+
+  /** Opens the page and follows keys, window and kitchen; the function returned lets them go. */
+  private watch(): () => void {
+    const { stdin, stdout } = this.io;
     const onData = (chunk: string | Buffer) => this.keys(String(chunk));
     const onEnd = () => this.end();
     const onResize = () => this.paint();
@@ -81,17 +97,13 @@ class Screen {
     stdout.on("resize", onResize).on("error", onEnd);
     process.on("SIGCONT", onContinue);
     this.tick();
-    await Promise.race([ended, ...(this.options.ended ? [this.options.ended] : [])]);
-    clearTimeout(this.ticking);
-    clearTimeout(this.escaping);
-    stopListening();
-    stdin.off("data", onData).off("end", onEnd).off("error", onEnd);
-    stdin.pause();
-    stdout.off("resize", onResize);
-    process.off("SIGCONT", onContinue);
-    this.painter.close();
-    this.farewell();
-    stdout.off("error", onEnd);
+    return () => {
+      stopListening();
+      stdin.off("data", onData).off("end", onEnd);
+      stdin.pause();
+      stdout.off("resize", onResize);
+      process.off("SIGCONT", onContinue);
+    };
   }
 
   private say(words: string): void {
@@ -185,10 +197,5 @@ class Screen {
     this.stopped = false;
     this.painter.terminal.again();
     this.paint();
-  }
-
-  private farewell(): void {
-    const lines = farewell(this.host.session.state, this.now());
-    for (const line of lines) this.painter.terminal.write(`${printable(line)}\n`);
   }
 }

@@ -13,7 +13,7 @@ import { prompt } from "../language/phrase/prompts.ts";
 import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
 import { type LabelledKey, labelledKeys } from "./labelled-keys.ts";
 import { type DayLane, dayLanes } from "./lanes.ts";
-import { keyWords, wordsNeeded } from "./offer-words.ts";
+import { keyWords, needsWords, wordsNeeded } from "./offer-words.ts";
 import type { ShownLine } from "./screen-host.ts";
 
 export type ClockState = "running" | "open" | "over" | "lost";
@@ -277,7 +277,7 @@ function questionOf(state: State, parts: ViewParts): View["question"] {
 
 function keyOf(state: State, now: number): View["key"] {
   const offer = keyOffer(state, now);
-  if (offer) return { works: true, text: keyWords(state, offer) };
+  if (offer && !needsWords(state, offer)) return { works: true, text: keyWords(state, offer) };
   const top = shelves(state, now).find((item) => item.shelf === "hands");
   return { works: false, text: wordsNeeded(state, top?.owner, top?.run) };
 }

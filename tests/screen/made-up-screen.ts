@@ -1,0 +1,98 @@
+/** A made-up kitchen behind the real screen, and the moments of a whole day to draw. */
+import { fork } from "../../src/kitchen/evolve.ts";
+import type { State } from "../../src/kitchen/state.ts";
+import type { Library } from "../../src/recipe/library.ts";
+import type { ScreenHost } from "../../src/screen/screen-host.ts";
+import { loadLibrary } from "../../src/session/load-library.ts";
+import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
+import { Rehearsal } from "../../src/session/rehearse.ts";
+import type { Line } from "../../src/session/session.ts";
+
+export const ZONE = "America/Denver";
+export const MORNING = Date.parse("2027-08-14T08:00:00-06:00");
+
+let library: Promise<Library> | undefined;
+
+export function recipes(): Promise<Library> {
+  library ??= loadLibrary(["recipes"], {});
+  return library;
+}
+
+export type MadeUp = { kitchen: MadeUpKitchen; host: ScreenHost; changed(): void };
+
+/** The mountain kitchen of the README, or one that does not know its altitude yet. */
+export async function madeUp(altitudeFt: number | undefined = 6200): Promise<MadeUp> {
+  const listeners = new Set<() => void>();
+  const changed = () => {
+    for (const listener of listeners) listener();
+  };
+  const canner = { id: "canner", name: "canner", holds: { pint: 9, quart: 7 } };
+  const gauge = { kind: "weighted", testedSeason: 2027 } as const;
+  const kitchen = new MadeUpKitchen({
+    library: await recipes(),
+    startMs: MORNING,
+    zone: ZONE,
+    setUp: [
+      {
+        type: "kitchen-set",
+        ...(altitudeFt === undefined ? {} : { altitudeFt }),
+        canners: [{ ...canner, gauge }],
+        burners: 4,
+        t: 0,
+      },
+    ],
+    version: "0",
+    voice: () =>
+      ({ say() {}, cancel() {}, hush() {}, adjust() {}, close: async () => {} }) as never,
+    onLines: changed,
+  });
+  const host: ScreenHost = {
+    get session() {
+      return kitchen.session;
+    },
+    lines: kitchen.lines,
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    status: () => ({}),
+    close() {},
+  };
+  return { kitchen, host, changed };
+}
+
+export type Moment = { state: State; now: number; lines: Line[] };
+
+/** Every so often a moment of the day on which a recipe is made, from first word to last. */
+export async function momentsOf(recipe: string, every = 1, begin: object = {}): Promise<Moment[]> {
+  const moments: Moment[] = [];
+  const lines: Line[] = [];
+  let steps = 0;
+  const rehearsal: Rehearsal = new Rehearsal({
+    library: await recipes(),
+    recipes: [recipe],
+    begin,
+    startMs: MORNING,
+    zone: ZONE,
+    setUp: [{ type: "kitchen-set", altitudeFt: 6200, burners: 4, t: 0 }],
+    demoAltitudeFt: 6200,
+    version: "0",
+    onLines: (added) => lines.push(...added),
+    pace: async () => {
+      if (steps++ % every !== 0) return;
+      const { session } = rehearsal.kitchen;
+      moments.push({ state: fork(session.state), now: session.now(), lines: [...lines] });
+    },
+  });
+  const { trouble } = await rehearsal.play();
+  if (trouble) throw new Error(trouble);
+  if (Object.keys(rehearsal.kitchen.session.state.batches).length === 0) {
+    throw new Error(`${recipe} did not begin`);
+  }
+  return moments;
+}
+
+/** Waits until what was just done has come to the screen. */
+export function settled(ms = 20): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, ms));
+}
