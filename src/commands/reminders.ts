@@ -3,7 +3,8 @@
 import { wallOf } from "../kitchen/state.ts";
 import { isoWithOffset } from "../kitchen/time.ts";
 import { dayAndTime } from "../review/day-and-time.ts";
-import { kitchenMark, revision, type Upcoming, upcoming } from "../review/reminders.ts";
+import { kitchenMark, revision, upcoming } from "../review/reminders.ts";
+import type { Upcoming } from "../review/upcoming.ts";
 import { readKitchen } from "../session/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";

@@ -11,6 +11,8 @@ export type LearnedStage = LearnedTime & {
   title: string;
   /** For so many pounds: the recipe's own amount. */
   weightLb: number;
+  /** All of it in one line. */
+  sentence: string;
 };
 
 export type LearnedReport = {
@@ -42,7 +44,10 @@ export function learnedReport(state: State): LearnedReport {
     const time = learnedMinutes(lessons, recipe, stage, weightLb, where);
     if (!time) continue;
     const title = `${ofRecipe ? recipe.title : `${head} canner`}, ${stage.title}`;
-    stages.push({ recipe: ofRecipe ? recipe.id : null, stage: stage.id, title, weightLb, ...time });
+    const typical = `typical ${Math.round(time.typicalMinutes)} min`;
+    const sentence = `${title}: ${typical}, yours ${aboutHowLong(time)}`;
+    const about = { recipe: ofRecipe ? recipe.id : null, stage: stage.id, title, weightLb };
+    stages.push({ ...about, ...time, sentence });
   }
   stages.sort((a, b) => b.n - a.n || a.title.localeCompare(b.title, "en"));
   const fit = usefulBurnerWatts(lessons);
@@ -76,11 +81,7 @@ function linesOf(
   doubtful: LearnedReport["doubtful"],
 ): string[] {
   if (stages.length === 0) return ["Nothing learned yet: no batch is finished."];
-  const width = Math.max(...stages.map(({ title }) => title.length));
-  const lines = stages.map((one) => {
-    const typical = `typical ${Math.round(one.typicalMinutes)} min`;
-    return `${one.title.padEnd(width)}  ${typical.padEnd(15)}  yours ${aboutHowLong(one)}`;
-  });
+  const lines = stages.map((one) => one.sentence);
   if (burner) {
     const [low, high] = burner.range;
     lines.push(

@@ -6,36 +6,17 @@
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import { onShelf } from "../kitchen/decide-kitchen.ts";
-import { batchName, ownerName } from "../kitchen/names.ts";
+import { ownerName } from "../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, runOf } from "../kitchen/owners.ts";
 import { type StageRun, type State, wallOf } from "../kitchen/state.ts";
-import { DAY_MS, HOUR_MS, instantOf, localFields, MINUTE_MS } from "../kitchen/time.ts";
+import { DAY_MS, HOUR_MS, MINUTE_MS } from "../kitchen/time.ts";
 import { dayAndTime } from "./day-and-time.ts";
-
-export type Upcoming = {
-  /** The same for the same thing at every call. */
-  id: string;
-  /** Wall instant, epoch ms. */
-  at: number;
-  title: string;
-  detail: string;
-  batch: string | null;
-  overdue: boolean;
-  /** When what it follows from was last written to, wall ms. */
-  changedAt: number;
-};
-
-type Found = Omit<Upcoming, "overdue" | "changedAt"> & { owner: string };
+import { atHour, DAY_HOUR, inTheMorning } from "./reminder-hours.ts";
+import { seeds, shelf } from "./store-room-reminders.ts";
+import type { Found, Upcoming } from "./upcoming.ts";
 
 /** Waits shorter than this are the day's work and no reminder, minutes. */
 const SHORTEST_WAIT_MINUTES = 60;
-/** Jars that have cooled in the night are looked at in the morning. */
-const MORNING = { from: 8, until: 21 };
-/** Things that are due on a day, not at an hour. */
-const DAY_HOUR = 9;
-/** Seed is tested so early in the year that new seed can still be had. */
-const SEED_TEST = { month: 3, day: 1 };
-
 /**
  * Everything that comes due within so many days of `now` (kitchen time, ms), and what is overdue,
  * soonest first.
@@ -48,6 +29,7 @@ export function upcoming(state: State, now: number, days: number): Upcoming[] {
     ...fromAgenda(state, now),
     ...checks(state, wallNow, until),
     ...seals(state),
+    ...shelf(state, now, wallNow),
     ...seeds(state, wallNow),
     ...asked(state, wallNow),
   ];
@@ -106,14 +88,14 @@ function wordsFor(
 ): { title: string; detail: string } | undefined {
   const { kind, window, title } = run.spec;
   const name = ownerName(state, owner);
-  if ((kind === "cure" || kind === "store") && !isLoad(owner)) {
+  if (kind === "cure" && !isLoad(owner)) {
     if (owner.option && onShelf(state, owner) < 1) return undefined;
-    return kind === "cure"
-      ? { title: `Ready to open: ${name}`, detail: "The flavor has had its time." }
-      : {
-          title: `Best by now: ${name}`,
-          detail: "It has been kept for its best time. Eat it soon.",
-        };
+    return { title: `Ready to open: ${name}`, detail: "The flavor has had its time." };
+  }
+  if (kind === "store" && !isLoad(owner)) {
+    // Jars have their own dates, by where they stand.
+    if (owner.option || owner.ready > 0) return undefined;
+    return { title: `Best by: ${name}`, detail: "It has been kept for its best time." };
   }
   if (kind !== "rest" && kind !== "ferment" && kind !== "dry") return undefined;
   if (!window || window.minMinutes < SHORTEST_WAIT_MINUTES) return undefined;
@@ -195,57 +177,6 @@ function seals(state: State): Found[] {
       },
     ];
   });
-}
-
-function inTheMorning(wallMs: number, zone: string): number {
-  const { hour } = localFields(wallMs, zone);
-  if (hour >= MORNING.from && hour < MORNING.until) return wallMs;
-  return atHour(wallMs, zone, MORNING.from, true);
-}
-
-/** So many o'clock of that day; `after`: of the next, where that hour has passed. */
-function atHour(wallMs: number, zone: string, hour: number, after: boolean): number {
-  const { year, month, day } = localFields(wallMs, zone);
-  const at = instantOf({ year, month, day, hour, minute: 0, second: 0 }, zone);
-  if (!after || at >= wallMs) return at;
-  const next = new Date(Date.UTC(year, month - 1, day + 1));
-  const date = { year: next.getUTCFullYear(), month: next.getUTCMonth() + 1 };
-  return instantOf({ ...date, day: next.getUTCDate(), hour, minute: 0, second: 0 }, zone);
-}
-
-/** Seed lots, and seed batches nobody made a lot of, once each spring until tested that year. */
-function seeds(state: State, wallNow: number): Found[] {
-  const lots = Object.values(state.seeds).map((seed) => {
-    const last = seed.tests.at(-1);
-    const name = [seed.variety, seed.crop].filter(Boolean).join(" ");
-    const tested = last ? wallOf(state, last.at) : undefined;
-    return { id: seed.id, name, savedAt: seed.savedAt, tested, batch: seed.batch };
-  });
-  const known = new Set(lots.map((lot) => lot.batch));
-  const batches = Object.values(state.batches)
-    .filter((one) => one.recipe.class === "seed" && one.state === "complete" && !known.has(one.id))
-    .map((one) => {
-      const savedAt = wallOf(state, one.endedAt ?? one.begunAt);
-      return { id: one.id, name: batchName(one), savedAt, tested: undefined, batch: one.id };
-    });
-  return [...lots, ...batches].map(({ id, name, savedAt, tested, batch }): Found => {
-    const at = nextSpring(Math.max(savedAt, tested ?? 0, wallNow - 30 * DAY_MS), state.zone);
-    return {
-      id: `${id}/germination/${localFields(at, state.zone).year}`,
-      at,
-      title: `Test the seed: ${name}`,
-      detail: "Ten seeds in a damp towel, warm, for a week or so. How many sprout?",
-      batch,
-      owner: id,
-    };
-  });
-}
-
-function nextSpring(wallMs: number, zone: string): number {
-  const { year } = localFields(wallMs, zone);
-  const spring = (y: number) =>
-    instantOf({ year: y, ...SEED_TEST, hour: DAY_HOUR, minute: 0, second: 0 }, zone);
-  return spring(year) > wallMs ? spring(year) : spring(year + 1);
 }
 
 /** What people asked to be reminded of, and what rang and nobody answered. */
