@@ -78,6 +78,14 @@ function catchSignals(close: () => Promise<void>): void {
       void close().finally(() => process.exit(status));
     });
   }
+  // A fault of ours ends the program in order: no clock is lost, and nothing is guessed at.
+  for (const fault of ["uncaughtException", "unhandledRejection"] as const) {
+    process.on(fault, (error: unknown) => {
+      const reason = error instanceof Error ? error.message : String(error);
+      process.stderr.write(`brinebell: it broke (${reason}); open it again, the clocks are kept\n`);
+      void close().finally(() => process.exit(1));
+    });
+  }
   // A terminal that is gone cannot be written to; the log still can.
   for (const stream of [process.stdout, process.stderr]) {
     stream.on("error", () => {
