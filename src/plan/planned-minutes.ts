@@ -9,7 +9,8 @@ import { joulesToBoil, type Pot } from "./heat-needed.ts";
  */
 export function isLearnable(stage: Stage): boolean {
   if (!KINDS[stage.kind].learned) return false;
-  return stage.attended || stage.kind === "heat";
+  // A flame turned off is the end of a process, and no work.
+  return stage.kind === "heat" || (stage.attended && stage.typicalMinutes > 1);
 }
 
 /** Minutes held at the boil after it is reached: the recipe's own, and not learned. */
