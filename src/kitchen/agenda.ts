@@ -135,6 +135,7 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
   if (stretch && clockEnd !== undefined && run.spec.kind === "process") {
     if (kept.readAt) {
       const last = kept.readAt.at(-1) ?? stretch.from;
+      if (last >= clockEnd) return items;
       const at = Math.min(
         last + LOW_TEMPERATURE_READ_MINUTES * MINUTE_MS,
         Math.max(last, clockEnd),

@@ -8,6 +8,7 @@
  * is kept).
  */
 import type { ProcessTerms, Recipe, Stage, StageKind } from "../recipe/recipe.ts";
+import type { GaugeRecord } from "./events.ts";
 
 export const VENT_MINUTES = 10;
 export const LID_WAIT_MINUTES = 10;
@@ -91,8 +92,14 @@ function comeUp(terms: ProcessTerms): Stage {
   });
 }
 
-function pressureStages(terms: ProcessTerms): Stage[] {
-  const target = `${terms.pressurePsi} pounds`;
+/** What a gauge must show for a tested pressure: what a dial reads too high comes on top, psi. */
+export function gaugeTarget(pressurePsi: number, gauge: GaugeRecord | null): number {
+  const high = gauge?.kind === "dial" ? (gauge.readsHighPsi ?? 0) : 0;
+  return pressurePsi + Math.max(0, high);
+}
+
+function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[] {
+  const target = `${gaugeTarget(terms.pressurePsi ?? 0, gauge)} pounds`;
   const sign =
     terms.gauge === "weighted"
       ? `Put the ${terms.pressurePsi} pound weight on. Tell me when it rocks the way its maker says.`
@@ -187,14 +194,18 @@ const SEAL_CHECK: Stage = stage("seal-check", {
 });
 
 /** The stages of one load from lighting the canner to the seal check, in order. */
-export function cannerStages(terms: ProcessTerms, recipe: Recipe): Stage[] {
+export function cannerStages(
+  terms: ProcessTerms,
+  recipe: Recipe,
+  gauge: GaugeRecord | null,
+): Stage[] {
   const own = (kind: StageKind, standard: Stage): Stage =>
     recipe.stages.find((one) => one.kind === kind) ?? standard;
   return [
     warmUp(terms),
     loading(terms),
     comeUp(terms),
-    ...(terms.method === "pressure" ? pressureStages(terms) : []),
+    ...(terms.method === "pressure" ? pressureStages(terms, gauge) : []),
     processing(terms),
     ...afterwards(terms),
     own("cool", COOL),

@@ -2,7 +2,7 @@
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import type { DatedFact, GaugeRecord } from "./events.ts";
-import { GAUGE_OFF_LIMIT_PSI } from "./next-load.ts";
+import { gaugeAnswer, gaugeOffAnswer, trueGauge } from "./gauge-answers.ts";
 import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
 import { type Question, questions, seasonOf } from "./questions.ts";
 
@@ -53,10 +53,6 @@ function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): Dated
   }
 }
 
-function trueGauge(deciding: Deciding, readsHighPsi: number): GaugeRecord {
-  return { kind: "dial", testedSeason: seasonOf(deciding.state, deciding.now), readsHighPsi };
-}
-
 /** A bare number or name, understood by the question that waits for it. */
 export function decideAnswer(deciding: Deciding): Outcome {
   const { value } = deciding.wish.command.slots as { value: number | string };
@@ -80,25 +76,6 @@ export function decideAnswer(deciding: Deciding): Outcome {
     default:
       return refused(`${question.text} Say yes or no.`);
   }
-}
-
-function gaugeAnswer(deciding: Deciding, question: Question, words: string): Outcome {
-  const kind = /dial/.test(words) ? "dial" : /weight/.test(words) ? "weighted" : undefined;
-  if (!kind) return refused(question.text);
-  const gauge: GaugeRecord = { kind };
-  return done({ type: "gauge-set", canner: question.about ?? "", gauge, t: deciding.now });
-}
-
-function gaugeOffAnswer(deciding: Deciding, question: Question, pounds: number): Outcome {
-  if (Number.isNaN(pounds) || Math.abs(pounds) > 10) return refused(question.text);
-  const canner = question.about ?? "";
-  const gauge = trueGauge(deciding, pounds);
-  const outcome = done({ type: "gauge-set", canner, gauge, t: deciding.now });
-  if (outcome.kind !== "done" || Math.abs(pounds) <= GAUGE_OFF_LIMIT_PSI) return outcome;
-  const refusal =
-    "A dial that is off by more than two pounds has to be replaced. " +
-    "Use a weighted gauge, or have it changed first.";
-  return { ...outcome, refusal };
 }
 
 function sealsAnswer(deciding: Deciding, number: number, words: string): Outcome {

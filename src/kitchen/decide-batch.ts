@@ -2,9 +2,9 @@
 import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
 import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
-import { isReady, upper } from "./decide-stages.ts";
+import { type Candidate, choicesOf, isReady, upper } from "./decide-stages.ts";
 import type { BatchOption, Lot } from "./events.ts";
-import { batchName, find, lidMark, loadName } from "./names.ts";
+import { batchName, find, lidMark, loadName, meansStage } from "./names.ts";
 import {
   askWhich,
   askYes,
@@ -103,30 +103,34 @@ function askRecipe(deciding: Deciding, slots: BeginSlots): Outcome {
     return recipe ? [{ label: recipe.title.toLowerCase(), ref: { owner: id } }] : [];
   });
   const chosen = wish.chosen?.[0];
+  if (chosen && "owner" in chosen && chosen.stage !== undefined) {
+    const { owner, stage } = chosen;
+    return done({ type: "stage-begun", owner, stage, t: deciding.now });
+  }
   if (chosen && "owner" in chosen) {
     const command = { ...wish.command, slots: { ...slots, recipe: chosen.owner } };
     return decideBegin({ ...deciding, wish: { command: command as typeof wish.command } });
   }
-  const stage = slots.named === undefined ? undefined : readyStage(deciding, slots.named);
-  if (stage) return done({ type: "stage-begun", ...stage, t: deciding.now });
+  const ready = slots.named === undefined ? [] : readyStages(deciding, slots.named);
+  const [stage] = ready;
+  if (stage && ready.length === 1) {
+    const { owner, run } = stage;
+    return done({ type: "stage-begun", owner: owner.id, stage: run.id, t: deciding.now });
+  }
+  if (stage) return askWhich(wish, "Which one:", choicesOf(deciding.state, ready));
   if (choices.length > 0) return askWhich(wish, "Which recipe:", choices);
   const said = slots.named ? ` called ${slots.named}` : "";
   return refused(`I have no recipe${said}. Ask for help to hear what there is.`);
 }
 
-/** "Start the syrup": a stage of a running batch that waits for that word. */
-function readyStage(
-  deciding: Deciding,
-  named: string,
-): { owner: string; stage: string } | undefined {
-  const { state } = deciding;
-  for (const found of find(state, named)) {
-    if (!("owner" in found) || !found.run || isLoad(found.owner)) continue;
-    if (isReady(deciding, found.owner, found.run)) {
-      return { owner: found.owner.id, stage: found.run.id };
-    }
-  }
-  return undefined;
+/** "Start the syrup": stages of running batches that wait for that word. */
+function readyStages(deciding: Deciding, named: string): Candidate[] {
+  return activeOwners(deciding.state).flatMap((owner) =>
+    owner.stages
+      .filter((run) => !isLoad(owner) && isReady(deciding, owner, run))
+      .filter((run) => !isLoad(owner) && meansStage(named, owner, run))
+      .map((run) => ({ owner, run })),
+  );
 }
 
 /** How a batch is put up: the recipe for the chosen method, its option and its terms. */

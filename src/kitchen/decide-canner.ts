@@ -3,10 +3,12 @@ import { jellingPoint, judgeBoil } from "../reckon/boiling.ts";
 import { candidates, choicesOf, earliestSign, isReady, saysUncovered } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
 import { gaugeTargetPsi } from "./evolve-signs.ts";
+import { gaugeOffAnswer } from "./gauge-answers.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
 import { GAUGE_OFF_LIMIT_PSI } from "./next-load.ts";
 import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
 import { isLoad, type Owner, runOfKind } from "./owners.ts";
+import { questions } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
 import type { Load, StageRun } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
@@ -16,6 +18,11 @@ const PSI_PER_KPA = 0.1450377;
 const HIGHEST_PSI = 25;
 /** What a kitchen thermometer can truly read in food or water here, degrees Fahrenheit. */
 const PLAUSIBLE_F = { min: 10, max: 320 };
+
+/** "One pound" while it is asked how far the dial is off is no pressure. */
+const GAUGE_ASKED: ReadonlySet<string> = new Set(["gauge-off", "gauge-tested"]);
+/** A dial is off by a few pounds; more than this is what it shows. */
+const HIGHEST_ERROR_PSI = 4;
 
 function inCannerNow(load: Load): boolean {
   return load.loadedAt !== undefined && load.unloadedAt === undefined;
@@ -54,6 +61,10 @@ export function decideVenting(deciding: Deciding): Outcome {
   if ("outcome" in found) return found.outcome;
   const { load } = found;
   const vent = runOfKind(load, "vent");
+  const process = runOfKind(load, "process");
+  if (load.terms?.method === "steam" && process?.kept && current(process.kept)) {
+    return refused("I have it timed already.");
+  }
   if (vent?.kept && current(vent.kept) && !isOver(vent))
     return refused("I have it venting already.");
   if (vent && isOver(vent)) return refused("It has had its ten minutes of steam.");
@@ -91,6 +102,10 @@ export function decidePressure(deciding: Deciding): Outcome {
   const psi = slots.unit === "kPa" ? slots.value * PSI_PER_KPA : slots.value;
   if (!(psi >= 0 && psi <= HIGHEST_PSI)) {
     return refused(`${slots.value} ${slots.unit} can't be right. What does the gauge show?`);
+  }
+  const asked = questions(deciding.state)[0];
+  if (asked && GAUGE_ASKED.has(asked.kind) && psi <= HIGHEST_ERROR_PSI) {
+    return gaugeOffAnswer(deciding, asked, psi);
   }
   const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
   if ("outcome" in found) return found.outcome;

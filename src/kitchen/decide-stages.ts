@@ -1,5 +1,5 @@
 /** Deciding on stages: done, boiling, off the boil, and what each of these may mean just now. */
-import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
+import { completesAt, current, isLost, OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
 import { find, loadName, ownerName } from "./names.ts";
 import {
   askNumber,
@@ -11,6 +11,7 @@ import {
   happenedAt,
   type Outcome,
   refused,
+  wallIso,
 } from "./outcome.ts";
 import { activeOwners, isLoad, type Owner, runOfKind } from "./owners.ts";
 import { questions } from "./questions.ts";
@@ -104,6 +105,10 @@ export function decideDone(deciding: Deciding): Outcome {
   if (!when.ok) return refused(when.reason);
   if (namesJarsOut(state, slots.target)) return decideOut(deciding, when.t);
   const open = candidates(deciding, slots.target, endsByDone);
+  if (/\bjars?\b/.test(slots.target ?? "") && /\bout\b/.test(wish.command.text)) {
+    const cooling = open.some((one) => one.run.spec.kind === "cool");
+    return refused(cooling ? "Those jars are out already." : "No jars are in a canner.");
+  }
   if (open.length === 0 && slots.target !== undefined) {
     const out = candidates(deciding, slots.target, (_, run) => run.spec.kind === "process");
     if (out.length > 0) return decideOut(deciding, when.t);
@@ -215,9 +220,24 @@ function decideOut(deciding: Deciding, t: number): Outcome {
   if (!one || !isLoad(one.owner)) return refused("No jars are in a canner.");
   if (named.length > 1) return askWhich(wish, "Which canner:", choicesOf(state, named));
   const load = one.owner;
+  const closed = isOver(one.run) ? stillClosed(deciding, load, t) : undefined;
+  if (closed) return refused(closed);
   if (isOver(one.run)) return done({ type: "unloaded", load: load.id, early: false, t });
   if (wish.confirmed) return done({ type: "unloaded", load: load.id, early: true, t });
   return askYes(wish, earlyWarning(state, load, one.run, t));
+}
+
+/** Why a pressure canner may not be opened after its process; undefined where it may. */
+function stillClosed(deciding: Deciding, load: Load, t: number): string | undefined {
+  const zero = runOfKind(load, "depressurize");
+  if (!zero || isOver(zero)) return undefined;
+  const at = zero.kept && completesAt(zero.kept);
+  if (at === undefined) {
+    return "The canner may still be under pressure. Let it come to zero by itself, and tell me when it is.";
+  }
+  if (at <= t) return undefined;
+  const when = wallIso(deciding.state, at).slice(11, 16);
+  return `It has come to zero. Leave the lid on until ${when}, then lift it away from you.`;
 }
 
 /** What is said before jars come out of a process that is not full. */
@@ -230,7 +250,11 @@ function earlyWarning(state: State, load: Load, run: StageRun, t: number): strin
     kept && unanswered(kept).length > 0
       ? `${name} was unwatched for a time, and nobody said that it held.`
       : `${name} has had ${got} of ${kept?.needMinutes ?? 0} minutes.`;
-  return `${so} Jars taken out now are not shelf-stable. Take them out anyway?`;
+  const zero =
+    load.terms?.method === "pressure"
+      ? " Heat off first, and never open a canner before it has come to zero by itself."
+      : "";
+  return `${so} Jars taken out now are not shelf-stable.${zero} Take them out anyway?`;
 }
 
 export function upper(text: string): string {
@@ -279,6 +303,13 @@ export function earliestSign(one: Candidate): number {
   return Math.max(loadedAt, one.run.kept?.stretches.at(-1)?.to ?? 0);
 }
 
+/** What a canner that does not go by its boil wants to be told instead. */
+const GOES_BY: Record<string, string> = {
+  pressure: "That canner goes by steam and pressure. Tell me when it vents, or the pressure.",
+  steam: "That canner goes by steam. Tell me of a full column of steam, and its temperature.",
+  "low-temperature": "That canner goes by its temperature. What does the thermometer show?",
+};
+
 function boilWithoutWait(deciding: Deciding, target: string | undefined, t: number): Outcome {
   const warm = candidates(deciding, target, (owner, run) => {
     return isLoad(owner) && run.id === "canner" && run.state === "running";
@@ -292,11 +323,9 @@ function boilWithoutWait(deciding: Deciding, target: string | undefined, t: numb
   const pressure = candidates(deciding, target, (owner, run) => {
     return isLoad(owner) && run.spec.kind === "process" && !isOver(run);
   }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
-  if (pressure && isLoad(pressure.owner) && pressure.owner.terms?.method === "pressure") {
-    return refused(
-      "That canner goes by steam and pressure. Tell me when it vents, or the pressure.",
-    );
-  }
+  const method = pressure && isLoad(pressure.owner) ? pressure.owner.terms?.method : undefined;
+  const asks = method && GOES_BY[method];
+  if (asks) return refused(asks);
   return refused("Nothing is waiting to boil.");
 }
 

@@ -23,8 +23,12 @@ type JarEvents =
   | "seal-failed"
   | "disposed";
 
-function loadRuns(batch: Batch, terms: NonNullable<Load["terms"]>): Load["stages"] {
-  return cannerStages(terms, batch.recipe).map((stage) =>
+function loadRuns(
+  batch: Batch,
+  terms: NonNullable<Load["terms"]>,
+  gauge: Load["gauge"],
+): Load["stages"] {
+  return cannerStages(terms, batch.recipe, gauge).map((stage) =>
     newRun(
       stage,
       stage.kind === "process" ? terms.minutes : stage.kind === "vent" ? 10 : undefined,
@@ -62,7 +66,7 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
       gauge: event.gauge,
       openedAt: event.t,
       state: "running",
-      stages: loadRuns(batch, event.terms),
+      stages: loadRuns(batch, event.terms, event.gauge),
       parts: [],
       early: false,
       covered: null,
@@ -81,12 +85,10 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
     const batch = load && state.batches[load.batch];
     if (!load || !batch || runOfKind(load, "process")?.kept?.stretches.length) return false;
     load.gauge = event.gauge;
-    const changed = JSON.stringify(load.terms) !== JSON.stringify(event.terms);
     load.terms = event.terms;
     batch.terms = event.terms;
-    if (!changed) return true;
     // What was done of the new stages stays done: the canner is warm, the jars are in.
-    load.stages = loadRuns(batch, event.terms).map(
+    load.stages = loadRuns(batch, event.terms, event.gauge).map(
       (run) => load.stages.find((one) => one.id === run.id && one.state !== "waiting") ?? run,
     );
     return true;

@@ -1,6 +1,6 @@
 /** Signs people and probes report: boil, steam, pressure, temperature, and the loss of them. */
 import { boilingPointF } from "../reckon/boiling.ts";
-import { LOW_TEMPERATURE_F } from "./canner-stages.ts";
+import { gaugeTarget, LOW_TEMPERATURE_F } from "./canner-stages.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
 import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "./kept.ts";
@@ -210,8 +210,7 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
 export function gaugeTargetPsi(load: Load): number | undefined {
   const tested = load.terms?.pressurePsi;
   if (tested === null || tested === undefined) return undefined;
-  const high = load.gauge?.kind === "dial" ? (load.gauge.readsHighPsi ?? 0) : 0;
-  return tested + Math.max(0, high);
+  return gaugeTarget(tested, load.gauge);
 }
 
 function isVented(load: Load): boolean {

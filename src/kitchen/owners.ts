@@ -25,13 +25,6 @@ export function activeOwners(state: State): Owner[] {
   return state.active.flatMap((id) => ownerOf(state, id) ?? []);
 }
 
-/** The load a batch's next jars go into: open, and not yet loaded. */
-export function openLoad(state: State, batch: Batch): Load | undefined {
-  return activeOwners(state).find(
-    (owner): owner is Load => isLoad(owner) && owner.batch === batch.id && !owner.loadedAt,
-  );
-}
-
 /** Loads that occupy a canner: from lighting it to lifting the jars out. */
 export function inCanner(state: State): Load[] {
   return activeOwners(state).filter(

@@ -4,7 +4,8 @@
  */
 import { LOAD_KINDS } from "./canner-stages.ts";
 import { cannerOf, capacity } from "./jars.ts";
-import { activeOwners, isLoad, openLoad, runOf } from "./owners.ts";
+import { openLoad } from "./open-load.ts";
+import { activeOwners, isLoad, runOf } from "./owners.ts";
 import { begin, endsAt, finish, isOver } from "./stage-run.ts";
 import { KINDS } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";

@@ -8,8 +8,9 @@ import type { Command, Intent } from "../kitchen/command.ts";
 import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { current, isLost } from "../kitchen/kept.ts";
+import { openLoad, sharers } from "../kitchen/open-load.ts";
 import type { Ref, Wish } from "../kitchen/outcome.ts";
-import { activeOwners, isLoad, type Owner } from "../kitchen/owners.ts";
+import { activeOwners, isLoad, type Owner, runOfKind } from "../kitchen/owners.ts";
 import { dispositionsFor, questions } from "../kitchen/questions.ts";
 import { readyAt } from "../kitchen/settle.ts";
 import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
@@ -121,7 +122,7 @@ function beginByWord(state: State, batch: Batch, run: StageRun, now: number): Co
   if (ready === undefined) return [];
   const at = startByWordAt(state, batch, run, now) ?? ready;
   const pot = run.spec.pot ?? run.spec.title;
-  return [{ at, wish: wish("begin", { named: run.id }, `start the ${pot}`) }];
+  return [{ at, wish: wish("begin", { named: pot }, `start the ${pot}`, refOf(batch, run)) }];
 }
 
 function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] {
@@ -139,9 +140,7 @@ function fillAction(state: State, batch: Batch, run: StageRun, typical: number):
   const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : 60;
   const left = batch.again > 0 ? batch.again : (batch.expectedJars ?? holds) - batch.filled;
   const count = Math.max(1, Math.min(holds, left));
-  const load = activeOwners(state).find(
-    (one) => isLoad(one) && one.batch === batch.id && !one.loadedAt,
-  );
+  const load = openLoad(state, batch);
   const canner = load?.stages.find((one) => one.id === "canner");
   if (batch.option && canner?.state !== "complete") return [];
   const from = Math.max(run.startedAt ?? 0, canner?.endedAt ?? 0);
@@ -153,7 +152,7 @@ function fillAction(state: State, batch: Batch, run: StageRun, typical: number):
   ];
 }
 
-function loadActions(_state: State, load: Load): CookAction[] {
+function loadActions(state: State, load: Load): CookAction[] {
   const process = load.stages.find((run) => run.spec.kind === "process");
   for (const run of load.stages) {
     const vents = run.spec.kind === "vent" && run.kept !== undefined && isLost(run.kept);
@@ -169,10 +168,8 @@ function loadActions(_state: State, load: Load): CookAction[] {
   switch (run.id) {
     case "canner":
       return [doneAfter(load, run, run.spec.typicalMinutes, "the canner's ready")];
-    case "load": {
-      const chosen = { owner: load.batch };
-      return [{ at: at(5), wish: wish("loaded", {}, "the jars are in", chosen) }];
-    }
+    case "load":
+      return loadTogether(state, load, at(5));
     case "come-up":
       return comeUp(load, process, at(COME_UP_MINUTES));
     case "pressurize":
@@ -203,6 +200,18 @@ function loadActions(_state: State, load: Load): CookAction[] {
     default:
       return [doneAfter(load, run, run.spec.typicalMinutes, `${run.spec.title}`)];
   }
+}
+
+/** The jars go in with those of other batches that are filled, or soon will be, for this load. */
+function loadTogether(state: State, load: Load, at: number): CookAction[] {
+  const batches = sharers(state, load);
+  const filling = batches.some((batch) => {
+    return batch.ready === 0 && runOfKind(batch, "fill")?.state === "running";
+  });
+  if (filling) return [];
+  const chosen = batches.filter((batch) => batch.ready > 0).map((batch) => ({ owner: batch.id }));
+  const { command } = wish("loaded", {}, "the jars are in");
+  return [{ at, wish: { command, chosen } }];
 }
 
 function venting(load: Load, run: StageRun): Wish {

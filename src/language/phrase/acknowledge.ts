@@ -3,7 +3,7 @@ import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { jarCounts } from "../../kitchen/jars.ts";
 import { batchName, timerName } from "../../kitchen/names.ts";
-import { ownerOf, runOf } from "../../kitchen/owners.ts";
+import { ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import {
@@ -187,10 +187,22 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
   }
 }
 
+/** A canner that is ready again while its batch is still being filled. */
+function nextJars(told: Told, loadId: string): string {
+  const load = told.state.loads[loadId];
+  const batch = load && told.state.batches[load.batch];
+  const fill = batch && runOfKind(batch, "fill");
+  if (!batch || fill?.state !== "running" || batch.filled === 0 || batch.ready > 0) return "";
+  const left = (batch.expectedJars ?? 0) - batch.filled;
+  const about = left > 0 ? `, about ${left} more` : "";
+  return `Ready for the next jars of ${batchName(batch)}${about}. Tell me how many you fill.`;
+}
+
 function stageDone(told: Told, ownerId: string, stage: string): string {
   const run = runOf(ownerOf(told.state, ownerId), stage);
   if (!run || run.startedAt === undefined || run.endedAt === undefined) return "";
   const took = run.endedAt - run.startedAt;
+  if (run.id === "canner") return nextJars(told, ownerId);
   if (run.endedShort && run.spec.window) {
     const wanted = durationWords(run.spec.window.minMinutes * MINUTE_MS);
     return (

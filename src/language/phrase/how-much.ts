@@ -7,8 +7,12 @@ import { perJar, scaleAmount } from "../../recipe/scale.ts";
 
 type Slots = { what: string; subject?: string; target?: string };
 
+function running(state: State): Batch[] {
+  return activeOwners(state).filter((one): one is Batch => !isLoad(one));
+}
+
 function batchOf(state: State, target: string | undefined): Batch | undefined {
-  const batches = activeOwners(state).filter((one): one is Batch => !isLoad(one));
+  const batches = running(state);
   if (target !== undefined) {
     const owners = find(state, target).flatMap((one) => ("owner" in one ? [one.owner] : []));
     const named = batches.find((batch) => owners.includes(batch));
@@ -58,11 +62,18 @@ export function howMuch(state: State, slots: Slots): string {
   if (/how many jars|jars/.test(what) && batch.expectedJars) {
     return `About ${batch.expectedJars} ${batch.jar}s.`;
   }
-  const asked = (slots.subject ?? what).split(/\W+/).filter((word) => word.length > 2);
-  const found = batch.recipe.ingredients.filter((one) => {
-    const words = `${one.id} ${one.name}`.toLowerCase();
-    return asked.some((word) => words.includes(word.replace(/s$/, "")));
-  });
-  if (found.length === 0) return `I don't find that in ${batchName(batch)}.`;
-  return `${found.map((one) => line(batch, one)).join("; ")}.`;
+  const words = (slots.subject ?? what).split(/\W+/).filter((word) => word.length > 2);
+  // What the batch in focus has not, another that runs may have.
+  for (const one of slots.target === undefined ? [batch, ...running(state)] : [batch]) {
+    const found = one.recipe.ingredients.filter((each) => isNamed(each, words));
+    if (found.length === 0) continue;
+    const whose = one === batch ? "" : `For ${batchName(one)}: `;
+    return `${whose}${found.map((each) => line(one, each)).join("; ")}.`;
+  }
+  return `I don't find that in ${batchName(batch)}.`;
+}
+
+function isNamed(ingredient: Ingredient, words: string[]): boolean {
+  const name = `${ingredient.id} ${ingredient.name}`.toLowerCase();
+  return words.some((word) => name.includes(word.replace(/s$/, "")));
 }

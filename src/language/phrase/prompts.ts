@@ -2,7 +2,8 @@
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import { LOAD_KINDS } from "../../kitchen/canner-stages.ts";
 import { batchName, ownerName } from "../../kitchen/names.ts";
-import { activeOwners, isLoad, type Owner, openLoad, ownerOf } from "../../kitchen/owners.ts";
+import { openLoad } from "../../kitchen/open-load.ts";
+import { activeOwners, isLoad, type Owner, ownerOf } from "../../kitchen/owners.ts";
 import { readyAt } from "../../kitchen/settle.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
@@ -54,7 +55,8 @@ export function prompt(state: State, owner: Owner, run: StageRun, now: number): 
   const name = several ? `${ownerName(state, owner)}: ` : "";
   const lead = name.charAt(0).toUpperCase() + name.slice(1);
   const cautions = run.spec.cautions.map((caution) => ` ${caution}`).join("");
-  return `${lead}${sayOf(state, owner, run, now)}${cautions}`.trim();
+  const say = `${sayOf(state, owner, run, now)}${cautions}`.trim();
+  return say === "" ? "" : `${lead}${say}`;
 }
 
 function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {

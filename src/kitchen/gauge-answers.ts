@@ -1,0 +1,30 @@
+/** What is answered about a canner's gauge: which kind it is, and how far a dial is off. */
+import type { GaugeRecord } from "./events.ts";
+import { GAUGE_OFF_LIMIT_PSI } from "./next-load.ts";
+import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { type Question, seasonOf } from "./questions.ts";
+
+/** A dial that was tested this season and reads so many pounds high. */
+export function trueGauge(deciding: Deciding, readsHighPsi: number): GaugeRecord {
+  return { kind: "dial", testedSeason: seasonOf(deciding.state, deciding.now), readsHighPsi };
+}
+
+export function gaugeAnswer(deciding: Deciding, question: Question, words: string): Outcome {
+  const kind = /dial/.test(words) ? "dial" : /weight/.test(words) ? "weighted" : undefined;
+  if (!kind) return refused(question.text);
+  const gauge: GaugeRecord = { kind };
+  return done({ type: "gauge-set", canner: question.about ?? "", gauge, t: deciding.now });
+}
+
+/** How many pounds a dial reads high; one that is off by too much is written down and refused. */
+export function gaugeOffAnswer(deciding: Deciding, question: Question, pounds: number): Outcome {
+  if (Number.isNaN(pounds) || Math.abs(pounds) > 10) return refused(question.text);
+  const canner = question.about ?? "";
+  const gauge = trueGauge(deciding, pounds);
+  const outcome = done({ type: "gauge-set", canner, gauge, t: deciding.now });
+  if (outcome.kind !== "done" || Math.abs(pounds) <= GAUGE_OFF_LIMIT_PSI) return outcome;
+  const refusal =
+    "A dial that is off by more than two pounds has to be replaced. " +
+    "Use a weighted gauge, or have it changed first.";
+  return { ...outcome, refusal };
+}
