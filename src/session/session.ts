@@ -222,8 +222,15 @@ export class Session {
   }
 
   /** Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. */
-  greet(lines: { rank: SpeechRank; text: string }[]): void {
-    for (const line of lines) this.say(line.rank, line.text);
+  greet(lines: { rank: SpeechRank; text: string; key?: string }[]): void {
+    const now = this.now();
+    for (const { rank, text, key } of lines) {
+      this.say(rank, text, key);
+      if (rank !== "alarm" || key === undefined || !this.state.ringing.includes(key)) continue;
+      // Repeats say what is due, and not how long ago it was at the opening.
+      const again = dueSentence(this.state, itemOf(this.state, key, this.state.due[key] ?? now));
+      this.alarms.spoke(key, again, now);
+    }
     if (this.failingSince !== undefined) this.say("alarm", NOT_RECORDED, "log");
     this.ask();
     this.flush();
