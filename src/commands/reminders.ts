@@ -15,6 +15,7 @@ const LIST_DAYS = 30;
 /** A calendar reaches over the next season: best-by dates and seed tests are in it. */
 const CALENDAR_DAYS = 400;
 const MOST_DAYS = 3660;
+const WHEN_WIDTH = 27;
 
 /** Lists or exports what is due within `--days` of `wallMs`, without opening the kitchen. */
 export async function remindersCommand(
@@ -74,10 +75,14 @@ function listText(items: readonly Upcoming[], zone: string, days: number): strin
   if (items.length === 0) {
     return `Nothing is due in the next ${days === 1 ? "day" : `${days} days`}.\n`;
   }
+  const told = new Set<string>();
   const lines = items.flatMap(({ at, title, detail, overdue }) => {
-    const when = dayAndTime(at, zone).padEnd(26);
+    const when = dayAndTime(at, zone).padEnd(WHEN_WIDTH);
     const head = `${when}${overdue ? "overdue: " : ""}${oneLine(title)}`;
-    return detail ? [head, `${" ".repeat(26)}${oneLine(detail)}`] : [head];
+    // What a recurring check asks is told with the first of them.
+    const more = detail && !told.has(title + detail);
+    told.add(title + detail);
+    return more ? [head, `${" ".repeat(WHEN_WIDTH)}${oneLine(detail)}`] : [head];
   });
   return `${lines.join("\n")}\n`;
 }
