@@ -10,6 +10,7 @@ import { JAR_HANDLERS } from "./evolve-jars.ts";
 import { SESSION_HANDLERS } from "./evolve-session.ts";
 import { SIGN_HANDLERS } from "./evolve-signs.ts";
 import type { Handler, Handlers } from "./handler.ts";
+import { ownerOf } from "./owners.ts";
 import { quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
@@ -82,16 +83,42 @@ const HANDLERS: Handlers<Exclude<EventType, "amended" | "withdrawn">> = {
   ...JAR_HANDLERS,
 };
 
+/** Events that mostly are just written down: a probe sends thousands of them. */
+const READINGS: ReadonlySet<EventType> = new Set(["temperature", "pressure"]);
+
+/** All of an owner's stages that a reading can change; undefined where any reading counts. */
+function signsOf(state: State, event: KitchenEvent): string | undefined {
+  const id = "load" in event ? event.load : "owner" in event ? event.owner : null;
+  const owner = typeof id === "string" ? ownerOf(state, id) : undefined;
+  if (!owner) return "";
+  let signs = "";
+  for (const { state: stands, kept } of owner.stages) {
+    signs += stands;
+    if (!kept) continue;
+    if (kept.readAt) return undefined;
+    signs += `${kept.stretches.length} ${kept.stretches.at(-1)?.to} ${kept.gaps.length}`;
+  }
+  return signs;
+}
+
+/** A reading that changed no stage, at a moment when no stage's time or turn had come. */
+function isPlainReading(state: State, event: KitchenEvent, before: string | undefined): boolean {
+  if (before === undefined || event.w >= Math.min(state.nextEnd, state.nextBegin)) return false;
+  return before === signsOf(state, event);
+}
+
 /** Runs one event, its time and consequences; false where it did not fit. */
 function applyOne(state: State, event: KitchenEvent): boolean {
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
   if (state.nextEnd <= livedUntil) settle(state, livedUntil);
+  const before = READINGS.has(event.type) ? signsOf(state, event) : undefined;
   const handler = HANDLERS[event.type as keyof typeof HANDLERS] as Handler<EventType> | undefined;
   const fits = handler ? handler(state, event) : true;
   if (fits && ANSWERS_ALARMS.has(event.type)) quietFor(state, event);
   state.lastW = Math.max(state.lastW, event.w);
-  if (!NO_CONSEQUENCE.has(event.type)) settle(state, event.w);
+  const still = NO_CONSEQUENCE.has(event.type) || isPlainReading(state, event, before);
+  if (!still) settle(state, event.w);
   return fits;
 }
 

@@ -38,14 +38,19 @@ export function beyondAllowance(kept: Kept): boolean {
   return gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0) > UNWATCHED_ALLOWED_MS;
 }
 
+/** Gaps beyond the allowance without a yes: their minutes, and what follows them, do not count. */
+function unvouched(kept: Kept): Gap[] {
+  return beyondAllowance(kept) ? kept.gaps.filter((gap) => gap.held !== true) : [];
+}
+
 /**
  * Gaps over the allowance that nobody has spoken for yet, in the stretch that would count. One in
  * a stretch that was lost since asks nothing: its time starts over anyway.
  */
 export function unanswered(kept: Kept): Gap[] {
   const last = kept.stretches.at(-1);
-  if (!last || isLost(kept) || !beyondAllowance(kept)) return [];
-  return kept.gaps.filter((gap) => gap.held === undefined && gap.to > last.from);
+  if (!last || isLost(kept)) return [];
+  return unvouched(kept).filter((gap) => gap.held === undefined && gap.to > last.from);
 }
 
 /** When the time is up, in kitchen time; undefined while it is lost or a gap waits for its answer. */
@@ -54,7 +59,7 @@ export function completesAt(kept: Kept): number | undefined {
   if (!stretch) return undefined;
   const end = stretch.from + kept.needMinutes * MINUTE_MS;
   if (stretch.to !== undefined && stretch.to < end) return undefined;
-  if (unanswered(kept).some((gap) => gap.from < end && gap.to > stretch.from)) return undefined;
+  if (unvouched(kept).some((gap) => gap.from < end && gap.to > stretch.from)) return undefined;
   if (kept.readAt) return kept.readAt.find((at) => at >= end);
   return end;
 }
@@ -126,7 +131,7 @@ export function restarts(kept: Kept): number {
  * readings show the condition.
  */
 export function achievedMinutes(kept: Kept, until: number): number {
-  const open = unanswered(kept);
+  const open = unvouched(kept);
   let longest = 0;
   for (const stretch of kept.stretches) {
     let end = Math.min(stretch.to ?? until, until);

@@ -16,6 +16,7 @@ export function settle(state: State, now: number): void {
   let changed = true;
   while (changed) {
     changed = false;
+    state.nextBegin = Number.POSITIVE_INFINITY;
     for (const owner of activeOwners(state)) {
       if (isLoad(owner) ? settleLoad(state, owner, now) : settleBatch(state, owner, now)) {
         changed = true;
@@ -56,7 +57,11 @@ function settleBatch(state: State, batch: Batch, now: number): boolean {
     if (run.state !== "waiting" || LOAD_KINDS.has(run.spec.kind)) continue;
     if (run.spec.start === "word" || batch.state === "held") continue;
     const at = readyAt(state, batch, run, now);
-    if (at === undefined || at > now) continue;
+    if (at === undefined) continue;
+    if (at > now) {
+      state.nextBegin = Math.min(state.nextBegin, at);
+      continue;
+    }
     begin(run, at);
     changed = true;
   }

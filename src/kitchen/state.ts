@@ -209,6 +209,8 @@ export type State = {
   doubts: { at: number; detail: string }[];
   /** The soonest moment a running stage ends by itself; Infinity where none does. */
   nextEnd: number;
+  /** The soonest moment a waiting stage's turn comes by time alone; Infinity where none does. */
+  nextBegin: number;
   /** Written time of the last event. */
   lastW: number;
   /** Everything that was written, for corrections to be worked out again. */
@@ -248,6 +250,7 @@ export function initialState(): State {
     notes: [],
     doubts: [],
     nextEnd: Number.POSITIVE_INFINITY,
+    nextBegin: Number.POSITIVE_INFINITY,
     lastW: 0,
     history: [],
   };

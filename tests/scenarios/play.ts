@@ -47,7 +47,7 @@ export async function play(
   const result = await rehearseCommand(args, {
     library: theLibrary,
     readFile: (path) => readFileSync(path, "utf8"),
-    readStdin: () => script ?? "",
+    readStdin: async () => script ?? "",
     version: "0.0.0",
   });
   if (result.stdout === "") throw new Error(`code ${result.code}: ${result.stderr}`);
