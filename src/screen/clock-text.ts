@@ -6,11 +6,11 @@ const two = (value: number) => String(value).padStart(2, "0");
 const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
-/** `9 min 41 s`, `12 min`, `2 h 05 min`, `3 days`: seconds only where they matter. */
+/** `2 min 41 s`, `12 min`, `2 h 05 min`, `3 days`: seconds only where they matter. */
 export function lengthText(ms: number): string {
   const seconds = Math.ceil(Math.abs(ms) / SECOND_MS);
   if (seconds < 60) return `${seconds} s`;
-  if (seconds < 600) return `${Math.floor(seconds / 60)} min ${two(seconds % 60)} s`;
+  if (seconds < 180) return `${Math.floor(seconds / 60)} min ${two(seconds % 60)} s`;
   const minutes = Math.ceil(Math.abs(ms) / MINUTE_MS);
   if (minutes < 60) return `${minutes} min`;
   if (Math.abs(ms) < 2 * DAY_MS) return `${Math.floor(minutes / 60)} h ${two(minutes % 60)} min`;

@@ -1,6 +1,6 @@
 /**
- * What ink draws on: it is handed whole frames, and only the lines that differ go to the terminal,
- * each to its own place. So nothing is ever cleared, and little is sent over a slow line.
+ * What ink draws on: it is handed the rows that changed, as ink has styled them, and sends each to
+ * its own place. So nothing is ever cleared, and little is sent over a slow line.
  */
 import { EventEmitter } from "node:events";
 
@@ -17,9 +17,7 @@ export class Page extends EventEmitter {
   readonly columns: number;
   readonly rows: number;
   private readonly send: (text: string) => void;
-  private next: string[] = [];
-  private drawn: string[] = [];
-  private cursor: string | undefined;
+  private lines: string[] = [];
 
   constructor(send: (text: string) => void, size: { columns: number; rows: number }) {
     super();
@@ -28,25 +26,18 @@ export class Page extends EventEmitter {
     this.rows = size.rows;
   }
 
-  /** Takes a whole frame, as ink writes it. */
-  write(frame: string, done?: () => void): boolean {
-    if (frame !== "") this.next = frame.split("\n");
+  /** Takes lines, as ink writes them. */
+  write(text: string, done?: () => void): boolean {
+    if (text !== "") this.lines = text.split("\n");
     done?.();
     return true;
   }
 
-  /** Sends what differs from what is drawn, and puts the cursor where it belongs. */
-  flush(cursor: Cursor): void {
+  /** Sends the lines taken last, each to its row, and puts the cursor where it belongs. */
+  flush(rows: number[], cursor: Cursor): void {
+    const drawn = rows.map((row, index) => `${at(row, 0)}${this.lines[index] ?? ""}\u001b[K`);
     const place = cursor ? `${at(cursor.y, cursor.x)}${SHOW}` : "";
-    const lines: string[] = [];
-    for (let index = 0; index < Math.max(this.next.length, this.drawn.length); index++) {
-      const line = this.next[index] ?? "";
-      if (line !== (this.drawn[index] ?? "")) lines.push(`${at(index, 0)}${line}\u001b[K`);
-    }
-    if (lines.length === 0 && place === this.cursor) return;
-    this.drawn = this.next;
-    this.cursor = place;
-    this.send(`${BEGIN}${HIDE}${lines.join("")}${place}${END}`);
+    this.send(`${BEGIN}${HIDE}${drawn.join("")}${place}${END}`);
   }
 }
 

@@ -1,8 +1,8 @@
 /** Puts frames on the terminal through ink: only when they differ, anew when the window changes. */
 import { type Instance, render } from "ink";
 import type { ReactNode } from "react";
-import { FramePage } from "./frame-page.tsx";
-import { type Frame, layOut } from "./layout.ts";
+import { FrameRows } from "./frame-rows.tsx";
+import { layOut } from "./layout.ts";
 import { Page } from "./page.ts";
 import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";
@@ -14,7 +14,9 @@ export class Painter {
   private readonly io: ScreenIo;
   private readonly colors: boolean;
   private mounted: { instance: Instance; page: Page } | undefined;
-  private shown = "";
+  /** What stands on each row, and where the cursor is. */
+  private shown: string[] = [];
+  private cursor = "";
   private size = { columns: 0, rows: 0 };
 
   constructor(io: ScreenIo) {
@@ -31,16 +33,22 @@ export class Painter {
   paint(view: View): boolean {
     const size = this.terminal.size;
     const resized = size.columns !== this.size.columns || size.rows !== this.size.rows;
-    const frame = layOut(view, size.columns, size.rows);
-    const key = frameKey(frame);
-    if (!resized && this.mounted && key === this.shown) return false;
+    const { rows, cursor } = layOut(view, size.columns, size.rows);
+    const keys = rows.map(keyOf);
+    const place = cursor ? `${cursor.x},${cursor.y}` : "";
     if (resized) this.forget();
+    const changed = keys.flatMap((key, index) => (key === this.shown[index] ? [] : [index]));
+    if (this.mounted && changed.length === 0 && place === this.cursor) return false;
     this.size = size;
-    this.shown = key;
-    const drawn = <FramePage frame={frame} colors={this.colors} />;
-    if (this.mounted) this.mounted.instance.rerender(drawn);
-    else this.mounted = this.mount(drawn);
-    this.mounted.page.flush(frame.cursor);
+    this.shown = keys;
+    this.cursor = place;
+    if (changed.length > 0 || !this.mounted) {
+      const placed = changed.map((index) => ({ index, row: rows[index] ?? [] }));
+      const drawn = <FrameRows rows={placed} colors={this.colors} />;
+      if (this.mounted) this.mounted.instance.rerender(drawn);
+      else this.mounted = this.mount(drawn);
+    }
+    this.mounted.page.flush(changed, cursor);
     return true;
   }
 
@@ -48,6 +56,7 @@ export class Painter {
   forget(): void {
     if (!this.mounted) return;
     this.unmount();
+    this.shown = [];
     this.terminal.wipe();
   }
 
@@ -69,13 +78,9 @@ export class Painter {
       exitOnCtrlC: false,
       patchConsole: false,
       isScreenReaderEnabled: false,
-      // Each frame comes whole and at once, for the page to compare.
+      // What is drawn comes at once and as it is, for the page to place.
       debug: true,
     });
     return { instance, page };
   }
-}
-
-function frameKey({ rows, cursor }: Frame): string {
-  return `${rows.map(keyOf).join("\n")}\n${cursor ? `${cursor.x},${cursor.y}` : ""}`;
 }

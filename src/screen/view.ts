@@ -20,7 +20,7 @@ export type ClockState = "running" | "open" | "over" | "lost";
 
 export type ShownClock = {
   state: ClockState;
-  /** `9 min 41 s`, and with the state in words where it is not simply running. */
+  /** `2 min 41 s`, and with the state in words where it is not simply running. */
   text: string;
   /** Time of day it is due. */
   due: string;

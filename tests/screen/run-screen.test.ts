@@ -78,7 +78,7 @@ describe("the kitchen screen", () => {
     made.kitchen.clock.advance(125_000);
     await settled(1100);
     expect(await terminal.text()).not.toBe(before);
-    expect(await terminal.text()).toContain("6 min 55 s");
+    expect(await terminal.text()).toContain("7 min");
   });
 
   it("draws only when something changed", async () => {
