@@ -171,7 +171,9 @@ function seals(state: State): Found[] {
         id: `${owner.id}/${cool.id}/min`,
         at: waits ? Math.min(inTheMorning(cooled, state.zone), latest - HOUR_MS) : ended,
         title: `Check the seals: ${ownerName(state, owner)}`,
-        detail: `Bands off, press each lid in the middle. A jar that did not seal can go through again only until ${dayAndTime(latest, state.zone)}.`,
+        detail:
+          "Bands off, press each lid in the middle. " +
+          `A jar that did not seal can go through again only until ${dayAndTime(latest, state.zone)}.`,
         batch: batchOf(owner),
         owner: owner.id,
       },

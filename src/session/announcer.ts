@@ -1,4 +1,4 @@
-/** Tells what came due to whoever is near the machine: a line, a notice on the desktop, the voice. */
+/** Tells what came due to whoever is near: a line, a notice on the desktop, the voice. */
 import type { State } from "../kitchen/state.ts";
 import type { BellPort } from "../ports/bell.ts";
 import type { VoicePort } from "../ports/voice.ts";
