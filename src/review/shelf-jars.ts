@@ -26,54 +26,66 @@ export type ShelfJars = {
   groups: JarGroup[];
   /** Sealed jars of a batch that is not finished: not put anywhere yet. */
   waiting: number;
-  /** Sealed or failed jars that were decided to be thrown out. */
+  /** Jars that were decided to be thrown out. */
   discarded: number;
 };
 
-/** Sealed jars of a part that were not emptied again. */
-function standing(part: LoadPart): number {
-  const again = Math.max(0, part.again - part.failedAgain);
-  return Math.max(0, Math.min(part.sealed, part.jars - part.failed - part.broken - again));
-}
-
-/** The numbers of the jars that sealed; null where a failed or broken one has no number. */
+/** The numbers of the jars that sealed; null where a jar that did not has no number. */
 function sealedNumbers(part: LoadPart): number[] | null {
   const failed = new Set(part.failedJars);
-  if (failed.size !== part.failed || part.broken > 0 || part.again > part.failedAgain) return null;
+  if (failed.size !== part.failed || part.broken > 0 || part.aside > 0) return null;
+  if (part.again > part.failedAgain) return null;
   const all = Array.from({ length: part.jars }, (_, index) => part.first + index);
   const left = all.filter((number) => !failed.has(number));
   return left.length === part.sealed ? left : null;
 }
 
-type Decided = { what: string; count: number | null };
+type Fate = { what: string; jars: number };
 
-/** What was last decided about jars of a load for one cause, or for any cause but a bad seal. */
-function decided(load: Load, batch: Batch, seal: boolean): Decided | undefined {
-  const words = [...load.disposed, ...batch.disposed].filter((one) => {
-    return (one.code === "seal-failed") === seal && one.what !== "restarted";
+/** What became of jars that did not seal: the last word holds, for so many where it said. */
+function failedFates(load: Load, failed: number): Fate[] {
+  const said = load.disposed.findLast((one) => {
+    return one.code === "seal-failed" && one.what !== "reprocess";
   });
-  return words.sort((a, b) => a.at - b.at).at(-1);
+  const jars = Math.min(failed, said?.count ?? failed);
+  const fates = [
+    { what: said?.what ?? "undecided", jars },
+    { what: "undecided", jars: failed - jars },
+  ];
+  return fates.filter((fate) => fate.jars > 0);
 }
 
-/** Splits jars by a disposition: so many thrown out, frozen, or kept cold. */
-function coldGroups(
-  jars: number,
-  given: Decided | undefined,
-  base: Pick<JarGroup, "numbers" | "sealed" | "since" | "why">,
-): { groups: JarGroup[]; discarded: number } {
-  const meant = Math.min(jars, given?.count ?? jars);
-  const cold = (count: number): JarGroup => {
-    return { ...base, keep: "refrigerate", rule: "cold", jars: count };
-  };
-  const rest = jars - meant;
-  const others = rest > 0 ? [{ ...cold(rest), numbers: null }] : [];
-  const numbers = rest > 0 ? null : base.numbers;
-  if (given?.what === "discard") return { groups: others, discarded: meant };
-  if (given?.what === "freeze") {
-    const frozen: JarGroup = { ...cold(meant), numbers, keep: "freeze", rule: "freezer" };
-    return { groups: [frozen, ...others], discarded: 0 };
+/** What became of a part's jars that were taken off a short process, word by word. */
+function asideFates(load: Load, wanted: LoadPart): Fate[] {
+  const left = new Map(load.parts.map((part) => [part, part.aside]));
+  const fates: Fate[] = [];
+  for (const { code, what, count } of load.disposed) {
+    if (code === "seal-failed" || what === "reprocess") continue;
+    let more = count ?? Number.POSITIVE_INFINITY;
+    for (const part of load.parts) {
+      const jars = Math.min(left.get(part) ?? 0, more);
+      left.set(part, (left.get(part) ?? 0) - jars);
+      more -= jars;
+      if (part === wanted && jars > 0) fates.push({ what, jars });
+    }
   }
-  return { groups: [{ ...cold(meant), numbers }, ...others], discarded: 0 };
+  const rest = left.get(wanted) ?? 0;
+  return rest > 0 ? [...fates, { what: "undecided", jars: rest }] : fates;
+}
+
+/** Jars by their fates: thrown out, frozen, or kept cold. Numbers are known where all share one. */
+function placeCold(
+  found: ShelfJars,
+  fates: readonly Fate[],
+  base: Pick<JarGroup, "numbers" | "sealed" | "since" | "why">,
+): void {
+  const numbers = fates.length === 1 ? base.numbers : null;
+  for (const { what, jars } of fates) {
+    if (what === "discard") found.discarded += jars;
+    else if (what === "freeze") {
+      found.groups.push({ ...base, numbers, keep: "freeze", rule: "freezer", jars });
+    } else found.groups.push({ ...base, numbers, keep: "refrigerate", rule: "cold", jars });
+  }
 }
 
 function cold(batch: Batch): ShelfJars {
@@ -114,27 +126,22 @@ function placePart(
   faults: string[],
 ): void {
   const since = load.unloadedAt ?? load.openedAt;
-  const sealed = standing(part);
+  const { sealed } = part;
   const judged = judgeLoad(load);
   const numbers = sealedNumbers(part);
+  const why = `not as tested: ${faults[0] ?? judged.reasons[0] ?? ""}`;
   if (sealed > 0 && batch.state !== "complete") found.waiting += sealed;
   else if (sealed > 0 && judged.verdict === "as-tested" && faults.length === 0) {
     const keep = { keep: "shelf", rule: "shelf", why: "" } as const;
     found.groups.push({ ...keep, jars: sealed, numbers, sealed: true, since });
   } else if (sealed > 0) {
-    const why = `not as tested: ${faults[0] ?? judged.reasons[0] ?? ""}`;
-    const base = { numbers, sealed: true, since, why };
-    add(found, coldGroups(sealed, decided(load, batch, false), base));
+    const fates = [{ what: "undecided", jars: sealed }];
+    placeCold(found, fates, { numbers, sealed: true, since, why });
   }
   const failed = part.failed - part.failedAgain;
-  if (failed > 0) {
-    const known = part.failedJars.length === failed ? [...part.failedJars] : null;
-    const base = { numbers: known, sealed: false, since, why: "did not seal" };
-    add(found, coldGroups(failed, decided(load, batch, true), base));
-  }
-}
-
-function add(found: ShelfJars, more: { groups: JarGroup[]; discarded: number }): void {
-  found.groups.push(...more.groups);
-  found.discarded += more.discarded;
+  const known = part.failedJars.length === failed ? [...part.failedJars] : null;
+  const unsealed = { numbers: known, sealed: false, since, why: "did not seal" };
+  placeCold(found, failedFates(load, failed), unsealed);
+  const aside = { numbers: null, sealed: false, since, why: "taken off a short process" };
+  placeCold(found, asideFates(load, part), aside);
 }

@@ -1,0 +1,128 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { html, raw } from "../../src/review/html.ts";
+import { placeOf, sheetOf } from "../../src/review/sheet.ts";
+import { axisTicks, timeAxis } from "../../src/review/time-axis.ts";
+import { joined, minutesAtOrAbove, type Point, thinned } from "../../src/review/trace.ts";
+
+const MINUTE = 60_000;
+const point = fc.record({ at: fc.nat(10_000_000), value: fc.integer({ min: -50, max: 300 }) });
+const trace = fc.array(point, { minLength: 1, maxLength: 3000 }).map((list) => {
+  return [...list].sort((a, b) => a.at - b.at);
+});
+
+describe("a trace made thinner", () => {
+  it("keeps the first, the last, the lowest and the highest, and the order", () => {
+    fc.assert(
+      fc.property(trace, fc.integer({ min: 4, max: 200 }), (points, most) => {
+        const few = thinned(points, most);
+        expect(few.length).toBeLessThanOrEqual(Math.max(most, 4));
+        expect(few[0]).toEqual(points[0]);
+        expect(few.at(-1)).toEqual(points.at(-1));
+        const values = (list: Point[]) => list.map((one) => one.value);
+        expect(Math.min(...values(few))).toBe(Math.min(...values(points)));
+        expect(Math.max(...values(few))).toBe(Math.max(...values(points)));
+        let last = -1;
+        for (const one of few) {
+          const at = points.indexOf(one);
+          expect(at).toBeGreaterThan(last);
+          last = at;
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("still shows a drop of a single reading among a hundred thousand", () => {
+    const points = Array.from({ length: 100_000 }, (_, i) => ({ at: i * 1000, value: 11 }));
+    const dip = { at: 43_210_500, value: 3 };
+    points.splice(43_211, 0, dip);
+    expect(thinned(points, 600)).toContainEqual(dip);
+  });
+});
+
+describe("minutes at or above a line", () => {
+  it("are counted by straight lines between readings", () => {
+    const points = [0, 10, 20, 30].map((minute, i) => {
+      return { at: minute * MINUTE, value: [0, 20, 20, 0][i] ?? 0 };
+    });
+    expect(minutesAtOrAbove(points, 10)).toBe(20);
+    expect(minutesAtOrAbove(points, 21)).toBe(0);
+    expect(minutesAtOrAbove(points, 0)).toBe(30);
+  });
+
+  it("are not made up across half an hour without a reading", () => {
+    const points = [
+      { at: 0, value: 20 },
+      { at: 31 * MINUTE, value: 20 },
+    ];
+    expect(minutesAtOrAbove(points, 10)).toBe(0);
+    expect(joined(points)).toHaveLength(2);
+  });
+});
+
+describe("a time axis", () => {
+  it("runs forward from 0 to 1, with every wait drawn", () => {
+    fc.assert(
+      fc.property(fc.array(fc.nat(1_000_000_000), { minLength: 1, maxLength: 60 }), (instants) => {
+        const axis = timeAxis(instants);
+        const sorted = [...instants].sort((a, b) => a - b);
+        expect(axis.at(axis.from)).toBe(0);
+        expect(axis.at(axis.to)).toBe(1);
+        let last = 0;
+        for (const instant of sorted) {
+          expect(axis.at(instant)).toBeGreaterThanOrEqual(last);
+          last = axis.at(instant);
+        }
+        const ticks = axisTicks(axis, 0, 9);
+        expect(ticks.length).toBeLessThanOrEqual(9);
+        for (const tick of ticks) expect(tick).toBeGreaterThanOrEqual(axis.from);
+      }),
+    );
+  });
+});
+
+describe("a label sheet", () => {
+  it.each([
+    ["2.625x1in", 30],
+    ["4x2in", 10],
+    ["70x37mm", 24],
+    ["63.5x38.1mm", 21],
+    ["50x30mm", 27],
+  ])("of %s has %i to a page, none over another or off the paper", (size, each) => {
+    const read = sheetOf(size);
+    if (!read.ok) throw new Error(read.error);
+    const sheet = read.value;
+    expect(sheet.columns * sheet.rows).toBe(each);
+    const boxes = Array.from({ length: each }, (_, i) => placeOf(sheet, i));
+    const { paper } = sheet;
+    for (const [i, box] of boxes.entries()) {
+      expect(box.page).toBe(0);
+      expect(box.xMm).toBeGreaterThanOrEqual(0);
+      expect(box.yMm).toBeGreaterThanOrEqual(0);
+      expect(box.xMm + sheet.widthMm).toBeLessThanOrEqual(paper.widthMm + 0.01);
+      expect(box.yMm + sheet.heightMm).toBeLessThanOrEqual(paper.heightMm + 0.01);
+      for (const other of boxes.slice(i + 1)) {
+        const apart =
+          Math.abs(box.xMm - other.xMm) >= sheet.widthMm - 0.01 ||
+          Math.abs(box.yMm - other.yMm) >= sheet.heightMm - 0.01;
+        expect(apart).toBe(true);
+      }
+    }
+    expect(placeOf(sheet, each).page).toBe(1);
+  });
+
+  it.each(["", "big", "2x1", "1x1mm", "900x900mm", "-2x1in"])("of %j is refused", (size) => {
+    expect(sheetOf(size).ok).toBe(false);
+  });
+});
+
+describe("markup", () => {
+  it("escapes every value that is not markup already", () => {
+    const bad = `<script>alert("x")</script>'&`;
+    expect(html`<p title="${bad}">${bad}${raw("<b>ok</b>")}</p>`.markup).toBe(
+      '<p title="&lt;script&gt;alert(&quot;x&quot;)&lt;/script&gt;&#39;&amp;">' +
+        "&lt;script&gt;alert(&quot;x&quot;)&lt;/script&gt;&#39;&amp;<b>ok</b></p>",
+    );
+  });
+});
