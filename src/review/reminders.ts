@@ -166,6 +166,7 @@ function seals(state: State): Found[] {
     if (!waits && check?.state !== "running") return [];
     const cooled = wallOf(state, cool.startedAt + minMinutes * MINUTE_MS);
     const ended = wallOf(state, check?.startedAt ?? cool.startedAt);
+    const until = dayAndTime(latest, state.zone);
     return [
       {
         id: `${owner.id}/${cool.id}/min`,
@@ -173,7 +174,7 @@ function seals(state: State): Found[] {
         title: `Check the seals: ${ownerName(state, owner)}`,
         detail:
           "Bands off, press each lid in the middle. " +
-          `A jar that did not seal can go through again only until ${dayAndTime(latest, state.zone)}.`,
+          `A jar that did not seal can go through again only until ${until}.`,
         batch: batchOf(owner),
         owner: owner.id,
       },
