@@ -2,12 +2,13 @@ import type { JarSize } from "../recipe/recipe.ts";
 import type { SpokenJarSize } from "./command.ts";
 import { firstJar } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
-import { cannerOf, cannotShare, capacity } from "./jars.ts";
+import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "./jars.ts";
 import { batchName, findBatches } from "./names.ts";
 import { termsFor } from "./next-load.ts";
 import {
   askNumber,
   askWhich,
+  askYes,
   type Choice,
   type Deciding,
   done,
@@ -97,6 +98,10 @@ export function decideFilled(deciding: Deciding): Outcome {
   }
   if (!Number.isInteger(slots.count) || slots.count < 0 || slots.count > MOST_JARS) {
     return refused(`${slots.count} jars can't be right. How many are filled?`);
+  }
+  if (batch.ready > 0 && slots.count !== batch.ready && !wish.confirmed) {
+    const text = `I have ${batch.ready} filled of ${batchName(batch)}. Is it ${slots.count} in all?`;
+    return askYes(wish, `${text} Say yes or no.`);
   }
   const size = jarOf(slots.size);
   if (size && size !== batch.jar && batch.option) {
@@ -253,24 +258,45 @@ function loadThese(
   return done(...facts, { type: "loaded", load: load.id, parts: into, t });
 }
 
-export function decideSetAside(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { target?: string; count?: number; jars?: number[] };
+type CountSlots = { target?: string; count?: number; jars?: number[] };
+
+/** How many jars are meant, if there are so many; `left` undefined where nobody knows. */
+function countOf(slots: CountSlots, left: number | undefined): number | string {
   const count = slots.jars?.length ?? slots.count ?? 1;
+  if (Number.isInteger(count) && count > 0 && count <= (left ?? MOST_JARS)) return count;
+  return `There are ${left ?? "no"} jars there. How many is it?`;
+}
+
+export function decideSetAside(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as CountSlots;
   const able = (batch: Batch) => batch.filled > 0 || runOfKind(batch, "fill")?.state === "running";
   const found = oneBatch(deciding, slots.target, able, "I have jars of");
   if ("outcome" in found) return found.outcome;
-  if (found.batch.ready === 0 && found.batch.loads.length > 0) {
+  const { batch } = found;
+  if (batch.ready === 0 && batch.loads.length > 0) {
     return refused(
       "Its jars are all in the canner or out of it. Tell me if one broke or did not seal.",
     );
   }
-  return done({ type: "set-aside", batch: found.batch.id, count, t: deciding.now });
+  const count = countOf(slots, batch.ready > 0 ? batch.ready : undefined);
+  if (typeof count === "string") return refused(count);
+  return done({ type: "set-aside", batch: batch.id, count, t: deciding.now });
+}
+
+/** Jars of a batch in its last load that are still whole and not accounted for. */
+function inLastLoad(state: State, batch: Batch): number {
+  const load = loadsOf(state, batch).at(-1);
+  const part = load?.parts.find((one) => one.batch === batch.id);
+  return part ? unaccounted(part) : 0;
 }
 
 export function decideBroken(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { target?: string; count?: number; jars?: number[] };
-  const count = slots.jars?.length ?? slots.count ?? 1;
+  const slots = deciding.wish.command.slots as CountSlots;
   const found = oneBatch(deciding, slots.target, (batch) => batch.filled > 0, "I have jars of");
   if ("outcome" in found) return found.outcome;
-  return done({ type: "jar-broken", batch: found.batch.id, count, t: deciding.now });
+  const { batch } = found;
+  const left = batch.ready > 0 ? batch.ready : inLastLoad(deciding.state, batch);
+  const count = countOf(slots, left);
+  if (typeof count === "string") return refused(count);
+  return done({ type: "jar-broken", batch: batch.id, count, t: deciding.now });
 }

@@ -33,6 +33,18 @@ export type Part = { batch: string; jars: number; first: number };
 /** The way a batch is processed, with the pressure picked where several were tested. */
 export type BatchOption = ProcessOption & { atPsi?: number };
 
+/** A batch the day's plan is still to begin, and when, in kitchen time. */
+export type PlannedItem = {
+  id: string;
+  recipe: string;
+  variety: string | null;
+  weightLb: number | null;
+  beginAt: number;
+};
+
+/** Hours of the night in which nothing may need hands, in minutes of the day. */
+export type QuietHours = { fromMinute: number; toMinute: number };
+
 export const DISPOSITIONS = [
   "carried-on",
   "restarted",
@@ -90,6 +102,16 @@ export type Fact =
   | { type: "confirmed"; batch: string; factor: string; held: boolean }
   | { type: "note"; owner: string | null; text: string }
   | { type: "ingredient-changed"; batch: string; detail: string }
+  // the day
+  | {
+      /** The plan as it now stands: of what has not begun; `finishAt` as it was last told. */
+      type: "day-planned";
+      items: PlannedItem[];
+      finishAt: number;
+      finishBy: number | null;
+      quiet: QuietHours | null;
+    }
+  | { type: "day-plan-dropped" }
   // signs
   | { type: "boil"; owner: string; stage: string; covered: boolean | null }
   | { type: "boil-lost"; owner: string; stage: string; uncovered: boolean }

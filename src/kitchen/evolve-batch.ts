@@ -68,6 +68,7 @@ export const BATCH_HANDLERS: Handlers<BatchEvents> = {
     };
     state.active.push(id);
     state.focus = id;
+    noLongerToBegin(state, recipe.id, lot.variety);
     return true;
   },
   "stage-begun"(state, event) {
@@ -144,6 +145,13 @@ export const BATCH_HANDLERS: Handlers<BatchEvents> = {
     return true;
   },
 };
+
+/** A batch that has begun, by the plan or by a word, is begun by the plan no more. */
+function noLongerToBegin(state: State, recipe: string, variety: string | null): void {
+  const items = state.dayPlan?.items;
+  const at = items?.findIndex((one) => one.recipe === recipe && one.variety === variety) ?? -1;
+  if (at >= 0) items?.splice(at, 1);
+}
 
 function abandonStages(owner: { stages: Batch["stages"] }, at: number): void {
   for (const run of owner.stages) {

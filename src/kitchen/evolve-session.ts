@@ -30,7 +30,9 @@ type SessionEvents =
   | "jar-opened"
   | "jars-moved"
   | "seed-saved"
-  | "germination";
+  | "germination"
+  | "day-planned"
+  | "day-plan-dropped";
 
 export const SESSION_HANDLERS: Handlers<SessionEvents> = {
   opened(state, event) {
@@ -200,6 +202,16 @@ export const SESSION_HANDLERS: Handlers<SessionEvents> = {
       savedAt: wallOf(state, event.t),
       tests: [],
     };
+    return true;
+  },
+  "day-planned"(state, event) {
+    const { items, finishAt, finishBy, quiet } = event;
+    state.dayPlan = { items: items.map((item) => ({ ...item })), finishAt, finishBy, quiet };
+    return true;
+  },
+  "day-plan-dropped"(state) {
+    if (!state.dayPlan) return false;
+    state.dayPlan = null;
     return true;
   },
   germination(state, event) {

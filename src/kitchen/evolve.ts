@@ -39,12 +39,18 @@ const NO_CONSEQUENCE: ReadonlySet<EventType> = new Set([
   "reminder-cancelled",
   "tasted",
   "preferred",
+  "jar-opened",
+  "jars-moved",
+  "seed-saved",
+  "germination",
   "due",
   "opened",
   "closed",
   "clock-set",
   "log-failed",
   "kitchen-set",
+  "day-planned",
+  "day-plan-dropped",
 ]);
 
 /** Reports that show a person has seen what rang: whatever rings for that owner falls silent. */
@@ -86,24 +92,27 @@ const HANDLERS: Handlers<Exclude<EventType, "amended" | "withdrawn">> = {
 /** Events that mostly are just written down: a probe sends thousands of them. */
 const READINGS: ReadonlySet<EventType> = new Set(["temperature", "pressure"]);
 
-/** All of an owner's stages that a reading can change; undefined where any reading counts. */
-function signsOf(state: State, event: KitchenEvent): string | undefined {
+/** What of an owner's stages a reading can change, as one number; undefined where any counts. */
+function signsOf(state: State, event: KitchenEvent): number | undefined {
   const id = "load" in event ? event.load : "owner" in event ? event.owner : null;
-  const owner = typeof id === "string" ? ownerOf(state, id) : undefined;
-  if (!owner) return "";
-  let signs = "";
+  const owner = id === null ? undefined : ownerOf(state, id);
+  let signs = 0;
+  if (!owner) return signs;
   for (const { state: stands, kept } of owner.stages) {
-    signs += stands;
+    // The states of a stage differ in their first letter.
+    signs = (Math.imul(signs, 31) + stands.charCodeAt(0)) | 0;
     if (!kept) continue;
     if (kept.readAt) return undefined;
-    signs += `${kept.stretches.length} ${kept.stretches.at(-1)?.to} ${kept.gaps.length}`;
+    const count = kept.stretches.length * 64 + kept.gaps.length;
+    const to = kept.stretches.at(-1)?.to ?? -1;
+    signs = (Math.imul(Math.imul(signs, 31) + count, 31) + Math.floor(to % 2 ** 31)) | 0;
   }
   return signs;
 }
 
 /** A reading that changed no stage, at a moment when no stage's time or turn had come. */
-function isPlainReading(state: State, event: KitchenEvent, before: string | undefined): boolean {
-  if (before === undefined || event.w >= Math.min(state.nextEnd, state.nextBegin)) return false;
+function isPlainReading(state: State, event: KitchenEvent, before: number | undefined): boolean {
+  if (before === undefined || event.w >= state.nextEnd || event.w >= state.nextBegin) return false;
   return before === signsOf(state, event);
 }
 

@@ -8,6 +8,8 @@ import type {
   GaugeRecord,
   KitchenEvent,
   Lot,
+  PlannedItem,
+  QuietHours,
 } from "./events.ts";
 
 export type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
@@ -167,6 +169,15 @@ export type SeedLot = {
   tests: { at: number; sprouted: number; of: number; days: number | null }[];
 };
 
+/** The plan of the day: what it is still to begin, and what was wished of it. */
+export type DayPlan = {
+  items: PlannedItem[];
+  /** Kitchen time, ms, as last told. */
+  finishAt: number;
+  finishBy: number | null;
+  quiet: QuietHours | null;
+};
+
 export type State = {
   kitchen: {
     altitudeFt: number | null;
@@ -196,6 +207,7 @@ export type State = {
   openedJars: { at: number; batch: string; count: number; spoiled: boolean }[];
   places: Record<string, string>;
   focus: string | null;
+  dayPlan: DayPlan | null;
   /** Due moments already recorded, and those still ringing (newest last). */
   due: Record<string, number>;
   ringing: string[];
@@ -240,6 +252,7 @@ export function initialState(): State {
     openedJars: [],
     places: {},
     focus: null,
+    dayPlan: null,
     due: {},
     ringing: [],
     asked: {},
