@@ -7,8 +7,8 @@ import { KPA_PER_PSI } from "../reckon/units.ts";
 import { inShortSession } from "../session/short-session.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { KITCHEN_OPTIONS, parseCannerHolds, readKitchenOptions } from "./kitchen-options.ts";
+import type { Machine } from "./machine.ts";
 import { isOn, type Options, optionValue, optionValues, parseOptions } from "./options.ts";
-import type { Machine } from "./run.ts";
 
 const OPTIONS = {
   altitude: KITCHEN_OPTIONS.altitude,

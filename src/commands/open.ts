@@ -3,8 +3,8 @@ import { createInterface } from "node:readline";
 import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
 import { tell } from "../session/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
+import type { Machine } from "./machine.ts";
 import { isOn, parseOptions } from "./options.ts";
-import type { Machine } from "./run.ts";
 
 const OPTIONS = {
   plain: "switch",

@@ -1,7 +1,7 @@
 /** `rehearse` on a real machine: on the screen in a terminal, as text or JSON elsewhere. */
 import type { CommandResult } from "./command-result.ts";
+import type { Machine } from "./machine.ts";
 import { type RehearseIo, rehearseCommand } from "./rehearse.ts";
-import type { Machine } from "./run.ts";
 
 export async function rehearseOnMachine(args: string[], machine: Machine): Promise<CommandResult> {
   const io: RehearseIo = {

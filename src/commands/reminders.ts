@@ -7,8 +7,8 @@ import { kitchenMark, revision, upcoming } from "../review/reminders.ts";
 import type { Upcoming } from "../review/upcoming.ts";
 import { readKitchen } from "../session/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
+import type { Machine } from "./machine.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";
-import type { Machine } from "./run.ts";
 
 const OPTIONS = { days: "text", ics: "text", json: "switch" } as const;
 const LIST_DAYS = 30;

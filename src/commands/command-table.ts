@@ -1,0 +1,179 @@
+/** Every command by its name: what it is for, and how it is loaded and run. */
+import type { CommandResult } from "./command-result.ts";
+import type { Machine } from "./machine.ts";
+
+export type Runner = (
+  args: string[],
+  machine: Machine,
+) => Promise<number | CommandResult | undefined>;
+
+export const COMMANDS: Record<string, { about: string; run: Runner }> = {
+  rehearse: {
+    about: "play a session against a made-up clock",
+    run: async (args, machine) => {
+      const { rehearseOnMachine } = await import("./rehearse-on-machine.ts");
+      return rehearseOnMachine(args, machine);
+    },
+  },
+  recipes: {
+    about: "list the recipes, or show one worked out for this kitchen",
+    run: async (args, machine) => {
+      const { recipesCommand } = await import("./recipes.ts");
+      return recipesCommand(args, await recipeIo(machine));
+    },
+  },
+  check: {
+    about: "the safety check of a recipe",
+    run: async (args, machine) => {
+      const { checkCommand } = await import("./check.ts");
+      return checkCommand(args, await recipeIo(machine));
+    },
+  },
+  reckon: {
+    about: "one number worked out, with its source and its range",
+    run: async (args, machine) => {
+      const { reckonCommand } = await import("./reckon.ts");
+      return reckonCommand(args, {
+        readFile: machine.readFile,
+        zone: machine.zone,
+        process: async (rest) => {
+          const { reckonProcess } = await import("./reckon-recipe.ts");
+          return reckonProcess(rest, await recipeIo(machine));
+        },
+        jars: async (rest) => {
+          const { reckonJars } = await import("./reckon-recipe.ts");
+          return reckonJars(rest, await recipeIo(machine));
+        },
+      });
+    },
+  },
+  kitchen: {
+    about: "show or set altitude, canners, gauge, burners and units",
+    run: async (args, machine) => {
+      const { kitchenCommand } = await import("./kitchen.ts");
+      return kitchenCommand(args, machine);
+    },
+  },
+  plan: {
+    about: "several batches over one kitchen and one pair of hands",
+    run: async (args, machine) => {
+      const { planCommand } = await import("./plan.ts");
+      return planCommand(args, {
+        library: machine.library,
+        kitchen: () => keptState(machine.folder),
+        zone: machine.zone,
+        nowMs: Date.now(),
+        elapsedMs: () => performance.now(),
+      });
+    },
+  },
+  review: {
+    about: "what actually happened: batches, one batch, lots compared, a season",
+    run: async (args, machine) => (await import("./review.ts")).reviewCommand(args, machine),
+  },
+  pantry: {
+    about: "the jars on the shelf, and what should be eaten first",
+    run: async (args, machine) => (await import("./pantry.ts")).pantryCommand(args, machine),
+  },
+  labels: {
+    about: "labels for a batch's jars, to print",
+    run: async (args, machine) => (await import("./labels.ts")).labelsCommand(args, machine),
+  },
+  seeds: {
+    about: "seed lots saved, and their germination tests",
+    run: async (args, machine) => (await import("./seeds.ts")).seedsCommand(args, machine),
+  },
+  export: {
+    about: "everything in one file, to move house with",
+    run: async (args, machine) => (await import("./export.ts")).exportCommand(args, machine),
+  },
+  import: {
+    about: "take in what another machine exported, without doubling",
+    run: async (args, machine) => (await import("./import.ts")).importCommand(args, machine),
+  },
+  reminders: {
+    about: "what is due in the days to come, and a calendar file of it (--ics FILE)",
+    run: async (args, machine) => {
+      const { remindersCommand } = await import("./reminders.ts");
+      return remindersCommand(args, machine);
+    },
+  },
+  watch: {
+    about: "stay in the background and keep the reminders",
+    run: async (args, machine) => {
+      const { watchCommand } = await import("./watch.ts");
+      return watchCommand(args, {
+        folder: machine.folder,
+        version: machine.version,
+        library: machine.library,
+        out: print,
+        err: complain,
+        ring: (text) => process.stdout.write(text),
+        platform: process.platform,
+        env: process.env,
+        ended: new Promise((resolve) => {
+          for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
+            process.once(signal, () => resolve());
+          }
+        }),
+      });
+    },
+  },
+  tell: {
+    about: "hand words to the kitchen that is open",
+    run: async (args, machine) => {
+      const { tellCommand } = await import("./tell.ts");
+      return tellCommand(args, { folder: machine.folder, out: print, err: complain });
+    },
+  },
+  understand: {
+    about: "show how words are understood",
+    run: async (args, machine) => {
+      const { understandCommand } = await import("./understand.ts");
+      const { createInterface } = await import("node:readline");
+      const { recipes } = await machine.library();
+      return understandCommand(args, {
+        lines: createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
+        zone: machine.zone,
+        nowMs: Date.now(),
+        recipes: [...recipes.values()].map(({ id, title, names }) => ({ id, title, names })),
+        out: print,
+        err: complain,
+      });
+    },
+  },
+};
+
+async function recipeIo(machine: Machine): Promise<import("./recipe-io.ts").RecipeIo> {
+  const kitchen = await keptKitchen(machine.folder);
+  return { library: machine.library, readFile: machine.readFile, ...(kitchen ? { kitchen } : {}) };
+}
+
+/** The kitchen as its journal has it; undefined where there is none. */
+async function keptState(folder: string): Promise<import("../kitchen/state.ts").State | undefined> {
+  const { existsSync } = await import("node:fs");
+  if (!existsSync(folder)) return undefined;
+  const { readKitchen } = await import("../session/read-kitchen.ts");
+  return readKitchen(folder).state;
+}
+
+/** What the journal says of this kitchen, where there is one; a call's own options go before it. */
+async function keptKitchen(folder: string): Promise<import("./recipe-io.ts").RecipeIo["kitchen"]> {
+  const state = await keptState(folder);
+  if (!state) return undefined;
+  const { altitudeFt, canners } = state.kitchen;
+  const [first] = canners;
+  return {
+    ...(altitudeFt === null ? {} : { altitudeFt }),
+    ...(first?.gauge ? { gauge: first.gauge.kind } : {}),
+    ...(first ? { cannerHolds: first.holds } : {}),
+  };
+}
+
+function print(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
+
+function complain(line: string): void {
+  process.stderr.write(`${line}\n`);
+}

@@ -1,0 +1,83 @@
+/** What a command is handed of the machine it runs on. */
+import { closeSync, openSync, readFileSync, readSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+export type Machine = {
+  version: string;
+  home: string | undefined;
+  folder: string;
+  zone: string;
+  library(): Promise<import("../recipe/library.ts").Library>;
+  readFile(path: string, mostBytes?: number): string;
+  writeFile(path: string, content: string | Uint8Array): void;
+  readStdin(): Promise<string>;
+};
+
+/** Where the built program and its recipes lie. */
+const HERE = fileURLToPath(new URL(".", import.meta.url));
+
+/** From a chunk of the build or from the source, the folder that holds `recipes/`. */
+function programFolder(): string {
+  for (const up of ["..", join("..", ".."), "."]) {
+    const folder = join(HERE, up);
+    try {
+      readFileSync(join(folder, "recipes", "tables.yaml"));
+      return folder;
+    } catch {
+      // Look one folder further up.
+    }
+  }
+  return join(HERE, "..");
+}
+
+/** Reads a file up to a limit and one byte more, so that a huge one costs nothing. */
+function readSome(path: string, mostBytes = Number.POSITIVE_INFINITY): string {
+  if (mostBytes === Number.POSITIVE_INFINITY) return readFileSync(path, "utf8");
+  const file = openSync(path, "r");
+  try {
+    const bytes = Buffer.alloc(mostBytes + 1);
+    let length = 0;
+    for (let more = 1; more > 0 && length < bytes.length; length += more) {
+      more = readSync(file, bytes, length, bytes.length - length, null);
+    }
+    return bytes.toString("utf8", 0, length);
+  } finally {
+    closeSync(file);
+  }
+}
+
+async function readStdin(): Promise<string> {
+  let text = "";
+  process.stdin.setEncoding("utf8");
+  for await (const chunk of process.stdin) text += chunk;
+  return text;
+}
+
+export async function machineFor(home: string | undefined, version: string): Promise<Machine> {
+  const { dataFolder, ownRecipes } = await import("../session/data-folder.ts");
+  const folder = dataFolder(home, process.env);
+  return {
+    version,
+    home,
+    folder,
+    zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    async library() {
+      const { loadLibrary } = await import("../session/load-library.ts");
+      const program = programFolder();
+      const known = parsedByBuild(program);
+      return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known);
+    },
+    readFile: readSome,
+    writeFile: (path, content) => writeFileSync(path, content, { mode: 0o600 }),
+    readStdin,
+  };
+}
+
+function parsedByBuild(program: string): import("../session/load-library.ts").ParsedByDigest {
+  try {
+    return JSON.parse(readFileSync(join(program, "dist", "recipes.json"), "utf8"));
+  } catch {
+    return {};
+  }
+}
