@@ -15,8 +15,13 @@ export type EarsGrammar = {
 export type Heard = {
   /** The words, lower case, without the wake words. */
   text: string;
-  /** 0 to 1: how well the sound fits these words rather than any sounds at all. */
+  /**
+   * 0 to 1: how well the sound fits these words rather than any sounds at all, and a number in
+   * them rather than its sound-alike. Below 0.7 what matters is read back.
+   */
   confidence: number;
+  /** The command it would be with a number that sounds like the one heard. */
+  orElse?: string;
   /** When the speech ended, wall clock, epoch ms. */
   heardAtMs: number;
   /** From the end of the speech to this report, in ms. */

@@ -25,6 +25,10 @@ const LONGEST = { withWakeWords: 450, without: 250 };
 /** Shortest wake words anybody says, in frames of 10 ms. */
 const SHORTEST = 30;
 
+/** Leads over a sound-alike, in logarithms of the likelihood of the whole sentence. */
+const SURE_LEAD = 22;
+const LEAD_SPREAD = 8;
+
 export type Acceptance =
   | { taken: true; confidence: number }
   | { taken: false; why: Unheard["why"]; confidence: number };
@@ -39,6 +43,15 @@ function boundsAt(bounds: readonly Bounds[], snrDb: number): Bounds {
     wakeFit: between(low.wakeFit, high.wakeFit),
     fit: between(low.fit, high.fit),
   };
+}
+
+/**
+ * The confidence once a sound-alike is known: a lead of {@link SURE_LEAD} over it makes even odds.
+ * Measured: right numbers led by 32 or more, wrong ones by 10.
+ */
+export function withRivalConfidence(confidence: number, rival: Recognised["rival"]): number {
+  if (!rival) return confidence;
+  return Math.min(confidence, 1 / (1 + Math.exp((SURE_LEAD - rival.leadOver) / LEAD_SPREAD)));
 }
 
 /**

@@ -91,7 +91,7 @@ export class Endpointer {
       this.state = "talk";
       return "too-long";
     }
-    if (this.silentMs === 0) return "goes-on";
+    if (loud) return "goes-on";
     if (this.silentMs < settings.silenceMs) return "pauses";
     if (this.silentMs < settings.wakeSilenceMs && onlyWakeWords(this.sinceMs)) return "pauses";
     return "ends";

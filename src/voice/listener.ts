@@ -1,5 +1,5 @@
 import type { EarsEvents, EarsGrammar } from "../ports/ears.ts";
-import { acceptance } from "./acceptance.ts";
+import { acceptance, withRivalConfidence } from "./acceptance.ts";
 import { ComfortNoise } from "./comfort-noise.ts";
 import { Endpointer, type SpeechEdge } from "./endpointer.ts";
 import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
@@ -133,19 +133,18 @@ export class Listener {
     const { recogniser, withWakeWords, monoMs, wallMs, events } = this.parts;
     const silentMs = this.endpointer.sinceSpeechMs;
     const first = recogniser.end();
-    const recognised = recogniser.withRival(first);
-    this.shut();
     this.endpointer.reset();
     const levelDb = this.speechDb.reduce((sum, db) => sum + db, 0) / (this.speechDb.length || 1);
     this.usualDb += 0.3 * (levelDb - this.usualDb);
-    const judged = acceptance(recognised, levelDb - piece.noiseDb, withWakeWords);
-    const delayMs = silentMs + monoMs() - this.arrivedMs;
-    const { text } = recognised;
-    if (!judged.taken) this.unheard(judged.why, text, judged.confidence);
-    else {
-      const { confidence } = judged;
-      events.onHeard({ text, confidence, heardAtMs: wallMs() - delayMs, delayMs });
-    }
+    const judged = acceptance(first, levelDb - piece.noiseDb, withWakeWords);
+    if (judged.taken) {
+      const { text, rival } = recogniser.withRival(first);
+      const confidence = withRivalConfidence(judged.confidence, rival);
+      const delayMs = silentMs + monoMs() - this.arrivedMs;
+      const orElse = rival ? { orElse: rival.text } : {};
+      events.onHeard({ text, confidence, heardAtMs: wallMs() - delayMs, delayMs, ...orElse });
+    } else this.unheard(judged.why, first.text, judged.confidence);
+    this.shut();
   }
 
   private unheard(
