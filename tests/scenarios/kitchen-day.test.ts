@@ -1,0 +1,263 @@
+import { describe, expect, it } from "vitest";
+import { allSaid, codes, onlyBatch, play, stageOf } from "./play.ts";
+
+const BEANS = "dilled-green-beans";
+const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
+const DONE = "\n+0:00 [cook until done]";
+
+async function day(script: string, recipe = BEANS, options = {}) {
+  const played = await play(recipe, script, options);
+  return { played, batch: onlyBatch(played) };
+}
+
+describe("the altitude", () => {
+  it.each([
+    [0, 5],
+    [1000, 5],
+    [1001, 10],
+    [3001, 10],
+    [6000, 10],
+    [6001, 15],
+    [8000, 15],
+    [10000, 15],
+  ])("of %i ft gives dilled beans %i minutes", async (feet, minutes) => {
+    const { batch } = await day("0:00 [cook until done]", BEANS, { altitude: `${feet}ft` });
+    expect(batch).toMatchObject({ altitudeFt: feet, verdict: "as-tested" });
+    expect(batch.process).toMatchObject({ testedMinutes: minutes, achievedMinutes: minutes });
+  });
+
+  it("above 10,000 ft has no tested time, and the reason is said", async () => {
+    const played = await play(BEANS, undefined, { altitude: "10001ft" });
+    expect(played.review.batches).toEqual([]);
+    expect(played.refused[0]?.reason).toContain("10,000 ft");
+  });
+
+  it("may be changed until the process runs, and its time is looked up again", async () => {
+    const { batch } = await day(
+      `0:00 we're at 500 feet\n+0:00 [cook until process]\n+0:00 it's boiling and the lids are covered${DONE}`,
+    );
+    expect(batch.process).toMatchObject({ testedMinutes: 5 });
+    expect(batch.altitudeFt).toBe(500);
+  });
+
+  it("changes nothing of what already runs", async () => {
+    const { batch } = await day(`${BOIL}+0:01 we're at 500 feet${DONE}`);
+    expect(batch.process).toMatchObject({ testedMinutes: 15, achievedMinutes: 15 });
+    expect(batch.altitudeFt).toBe(6200);
+  });
+
+  it("is doubted where a full boil reads far from what it should", async () => {
+    const { batch } = await day(`${BOIL}+0:02 the canner is at 212${DONE}`);
+    expect(codes(batch)).toEqual(["altitude-doubt"]);
+  });
+
+  it("that nobody can live at is asked again", async () => {
+    const { played } = await day("0:00 we're at 90000 feet");
+    expect(played.refused).toHaveLength(1);
+  });
+});
+
+describe("critical factors", () => {
+  const ASKED = ["5 percent", "headspace", "lids new"];
+
+  it("are each asked once in the flow of the work", async () => {
+    const { played, batch } = await day("0:00 [cook until done]");
+    for (const words of ASKED) {
+      expect(played.asked.filter((one) => one.text.includes(words))).toHaveLength(1);
+    }
+    expect(batch.confirmed.map((one) => one.factor)).toEqual([
+      "vinegar-5-percent",
+      "headspace",
+      "new-lids",
+    ]);
+  });
+
+  it("ask for sterile jars only where the process is under ten minutes", async () => {
+    const low = await day("0:00 [cook until done]", BEANS, { altitude: "0ft" });
+    expect(low.batch.confirmed.map((one) => one.factor)).toContain("sterile-jars");
+    const high = await day("0:00 [cook until done]");
+    expect(high.batch.confirmed.map((one) => one.factor)).not.toContain("sterile-jars");
+  });
+
+  it("answered no are a deviation, and the batch is never as tested", async () => {
+    const { batch } = await day(`0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 no${DONE}`);
+    expect(codes(batch)).toEqual(["headspace"]);
+    expect(batch.verdict).toBe("not-as-tested");
+    const lids = await day(
+      `0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 yes\n+0:00 no${DONE}`,
+    );
+    expect(codes(lids.batch)).toEqual(["critical-unrecorded"]);
+    expect(lids.batch.verdict).toBe("not-as-tested");
+  });
+
+  it("that nobody confirmed are a deviation, and the batch is never as tested", async () => {
+    const { played, batch } = await day(
+      `0:00 start the brine
++0:15 the brine is boiling
++0:10 trimming's done
++0:35 the canner is ready
++0:20 8 pints filled
++0:05 the jars are in
++0:20 it's boiling and the lids are covered
++0:15 yes
++0:00 the heat is off
++0:10 the jars are out
++13:00 all sealed`,
+    );
+    expect(batch.state).toBe("complete");
+    const unrecorded = batch.deviations.filter((one) => one.code === "critical-unrecorded");
+    expect(unrecorded.length).toBeGreaterThanOrEqual(2);
+    expect(batch.verdict).toBe("not-as-tested");
+    const texts = played.asked.map((one) => one.text);
+    expect(new Set(texts).size).toBe(texts.length);
+    for (const words of ASKED) expect(texts.some((text) => text.includes(words))).toBe(true);
+  });
+
+  it("may be answered by the report itself", async () => {
+    const { played, batch } = await day(
+      "0:00 [cook until fill]\n+0:10 8 pints filled with half inch headspace and new lids",
+    );
+    const factors = batch.confirmed.map((one) => one.factor);
+    if (played.refused.length === 0) expect(factors.length).toBeGreaterThan(1);
+  });
+
+  it("are not confirmed by an okay", async () => {
+    const { batch } = await day("0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 okay");
+    expect(batch.confirmed.map((one) => one.factor)).toEqual(["vinegar-5-percent"]);
+  });
+
+  it("of a ferment ask whether it is sound", async () => {
+    const { played } = await day("0:00 [cook until done]", "sauerkraut");
+    expect(allSaid(played)).toContain("Is the ferment sound");
+  });
+});
+
+describe("a yes or a no with nothing asked", () => {
+  it("records nothing", async () => {
+    const { played } = await day("0:00 yes\n+0:00 no");
+    expect(played.journal.filter((one) => one.cmd.startsWith("c"))).toHaveLength(2);
+    expect(allSaid(played)).toContain("I have not asked anything just now.");
+  });
+});
+
+describe("corrections", () => {
+  it("undo names what it takes back, and the latest word is undone", async () => {
+    const { played, batch } = await day(`${BOIL}+0:01 undo`);
+    expect(allSaid(played)).toContain("Taken back: the boil of the canner");
+    expect(stageOf(batch, "process").state).toBe("waiting");
+    expect(batch.process?.achievedMinutes).toBe(0);
+  });
+
+  it("undoing a loss needs a yes that names it", async () => {
+    const { played, batch } = await day(
+      `${BOIL}+0:05 it went off the boil\n+0:01 undo\n+0:00 yes${DONE}`,
+    );
+    expect(played.asked.some((one) => one.text.startsWith("Take back the lost boil"))).toBe(true);
+    expect(codes(batch)).toEqual([]);
+    expect(batch.process).toMatchObject({ restarts: 0, achievedMinutes: 15 });
+  });
+
+  it("a correction of more than five minutes back needs a yes, a smaller one does not", async () => {
+    const big = await day(
+      `0:00 [cook until process]\n+0:12 it's boiling and the lids are covered\n+0:02 that was ten minutes ago\n+0:00 yes${DONE}`,
+    );
+    expect(big.played.asked.some((one) => one.text.includes("back by 8 minutes"))).toBe(true);
+    expect(stageOf(big.batch, "process").startedAt).toContain("T09:29:00");
+    const small = await day(
+      `0:00 [cook until process]\n+0:12 it's boiling and the lids are covered\n+0:02 that was five minutes ago${DONE}`,
+    );
+    expect(small.played.asked.some((one) => one.text.includes("back by"))).toBe(false);
+    expect(stageOf(small.batch, "process").startedAt).toContain("T09:34:00");
+    expect(small.batch.verdict).toBe("as-tested");
+  });
+
+  it("never move a start before the loading, nor across a loss", async () => {
+    const early = await day(`${BOIL}+0:05 that was twenty minutes ago`);
+    expect(early.played.refused[0]?.reason).toContain("before the loading");
+    const across = await day(
+      `${BOIL}+0:05 it went off the boil\n+0:05 it's boiling again\n+0:01 that was eight minutes ago`,
+    );
+    expect(across.played.refused[0]?.reason).toContain("before it was lost");
+  });
+
+  it("mark in the log what was written late, and keep in the journal what was said", async () => {
+    const { played, batch } = await day(
+      `${BOIL}+0:08 it went off the boil five minutes ago\n+0:01 it's boiling again${DONE}`,
+    );
+    expect(codes(batch)).toEqual(["boil-lost", "written-late", "process-restarted"]);
+    expect(batch.deviations[0]?.detail).toContain("3 of 15 min");
+    expect(played.journal.find((one) => one.type === "boil-lost")?.written).toContain("T09:33");
+  });
+
+  it("a loss reported late reopens a process that had seemed full", async () => {
+    const { batch } = await day(
+      `${BOIL}+0:16 it went off the boil five minutes ago\n+0:02 it's boiling again${DONE}`,
+    );
+    expect(batch.process).toMatchObject({ restarts: 1, achievedMinutes: 15 });
+    expect(batch.verdict).toBe("as-tested");
+    expect(stageOf(batch, "process").minutes).toBeGreaterThan(15);
+  });
+
+  it("ask the question at the end anew after the time was run again", async () => {
+    const { played } = await day(
+      `${BOIL}+0:16 it went off the boil five minutes ago\n+0:02 it's boiling again${DONE}`,
+    );
+    expect(played.asked.filter((one) => one.text.includes("full boil throughout"))).toHaveLength(2);
+  });
+});
+
+describe("holding, going on and abandoning", () => {
+  it("a hold stops hands-on work and lets the clocks run", async () => {
+    const { batch } = await day(
+      "0:00 [cook until rest]\n+0:10 hold\n+0:30 what now\n+0:00 resume\n+0:00 [cook until done]",
+      "bread-and-butter-pickles",
+    );
+    expect(batch.verdict).toBe("as-tested");
+    expect(stageOf(batch, "salt-and-chill").minutes).toBe(180);
+  });
+
+  it("a held batch says so in its log", async () => {
+    const { batch } = await day("0:05 hold");
+    expect(batch.state).toBe("held");
+    expect(stageOf(batch, "trim").state).toBe("held");
+  });
+
+  it("a process cannot be held, only lost", async () => {
+    const { played, batch } = await day(`${BOIL}+0:02 hold the canner\n+0:02 hold${DONE}`);
+    expect(played.refused.map((one) => one.reason).join()).toMatch(/held, only lost|did not get/);
+    expect(batch.process?.achievedMinutes).toBe(15);
+  });
+
+  it("abandoning needs a yes", async () => {
+    const kept = await day("0:05 abandon the batch\n+0:00 no");
+    expect(kept.batch.state).toBe("running");
+    const gone = await day("0:05 abandon the batch\n+0:00 yes\n+0:01 what now");
+    expect(gone.batch).toMatchObject({ state: "abandoned", verdict: "unfinished" });
+    expect(codes(gone.batch)).toEqual([]);
+  });
+});
+
+describe("reports that cannot be true now", () => {
+  it.each([
+    ["all sealed"],
+    ["jar 3 did not seal"],
+    ["8 pints filled"],
+    ["the jars are in"],
+    ["it went off the boil"],
+    ["14 pounds"],
+    ["the weight is rocking"],
+    ["it's venting"],
+    ["put them in the fridge"],
+  ])("are refused with a reason: %s", async (words) => {
+    const { played } = await day(`0:02 ${words}`);
+    expect(played.refused).toHaveLength(1);
+    expect(played.refused[0]?.reason.length).toBeGreaterThan(10);
+    expect(played.journal.filter((one) => one.cmd.startsWith("c"))).toHaveLength(2);
+  });
+
+  it("and unknown words get a short question back, and record nothing", async () => {
+    const { played } = await day("0:02 the moon is made of green cheese");
+    expect(played.refused).toHaveLength(1);
+    expect(played.journal.filter((one) => one.cmd.startsWith("c"))).toHaveLength(2);
+  });
+});
