@@ -80,21 +80,24 @@ async function writePdf(
   return { ...result, stderr: `brinebell labels: ${what}\n` };
 }
 
-/** What will be printed, a block a label, equal ones once. */
+/** What will be printed: labels that differ by the jar's number alone are shown once. */
 function preview(labels: readonly Label[], sheet: Sheet): string {
   const each = sheet.columns * sheet.rows;
   const sheets = Math.ceil(labels.length / each);
   const size = `${Math.round(sheet.widthMm * 10) / 10} x ${Math.round(sheet.heightMm * 10) / 10} mm`;
-  const blocks = new Map<string, number>();
+  const alike = new Map<string, Label[]>();
   for (const label of labels) {
-    const width = Math.max(...label.lines.map((line) => line.length));
-    const edge = `+${"-".repeat(width + 2)}+`;
-    const lines = label.lines.map((line) => `| ${line.padEnd(width)} |`);
-    const block = [edge, ...lines, edge].join("\n");
-    blocks.set(block, (blocks.get(block) ?? 0) + 1);
+    const key = label.lines.slice(0, -1).join("\n");
+    alike.set(key, [...(alike.get(key) ?? []), label]);
   }
-  const shown = [...blocks].map(([block, count]) => {
-    return count === 1 ? block : `${block}\n  ${count} of these`;
+  const shown = [...alike.values()].map((list) => {
+    const lines = list[0]?.lines ?? [];
+    const width = Math.max(...lines.map((line) => line.length));
+    const edge = `+${"-".repeat(width + 2)}+`;
+    const numbers = list.flatMap((label) => label.jar ?? []);
+    const jars = numbers.length === list.length ? `, jars ${numbers.join(", ")}` : "";
+    const count = list.length === 1 ? "" : `\n  ${list.length} of these${jars}`;
+    return `${[edge, ...lines.map((line) => `| ${line.padEnd(width)} |`), edge].join("\n")}${count}`;
   });
   const counts = `${labels.length} labels of ${size} on ${sheets} sheet${sheets === 1 ? "" : "s"}`;
   return `${shown.join("\n")}\n${counts} of ${sheet.paper.name} paper, ${each} to a sheet.\n`;

@@ -46,8 +46,10 @@ export type RehearseWish = {
   parts: Omit<RehearsalParts, "onLines" | "pace">;
   json: boolean;
   plain: boolean;
-  /** Times real speed; 0 is as fast as can be. */
+  /** Times real speed; 0 where none was named. */
   speed: number;
+  /** `--speed max`: no real time is taken. */
+  atMaxSpeed: boolean;
   home?: string;
 };
 
@@ -84,6 +86,7 @@ export async function readRehearseCall(
       json: isOn(options, "json"),
       plain: isOn(options, "plain"),
       speed,
+      atMaxSpeed: optionValue(options, "speed") === "max",
       ...(home === undefined ? {} : { home }),
       parts: {
         library,
