@@ -109,9 +109,14 @@ export function vouch(kept: Kept, held: boolean): void {
 export function read(kept: Kept, at: number): void {
   if (!kept.readAt || kept.readEveryMinutes === undefined) return;
   const stretch = current(kept);
-  const known = [...kept.readAt, ...kept.gaps.flatMap((gap) => (gap.held ? [gap.to] : []))];
-  const before = Math.max(...known.filter((time) => time <= at), stretch?.from ?? at);
   const allowed = kept.readEveryMinutes * MINUTE_MS + UNWATCHED_ALLOWED_MS;
+  let before = Math.max(...kept.readAt.filter((time) => time <= at), stretch?.from ?? at);
+  // A gap vouched for stands for readings, but not for those that were missing before it.
+  for (const gap of kept.gaps) {
+    if (gap.held && gap.to <= at && gap.from - before <= allowed) {
+      before = Math.max(before, gap.to);
+    }
+  }
   if (stretch && at - before > allowed) {
     // The wait takes in any gap inside it, so that one question answers both.
     kept.gaps = kept.gaps.filter((gap) => gap.held !== undefined || gap.from < before);
