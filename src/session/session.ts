@@ -58,6 +58,8 @@ export type SessionParts = {
 /** Double presses of a wet sleeve within this count once, ms. */
 const KEY_GUARD_MS = 2000;
 const HEARTBEAT_MS = 5000;
+/** A look ahead is taken again after this, ms: queues shift with time alone, slowly. */
+const OUTLOOK_MS = 60_000;
 
 /** What came of one utterance, for whoever sent it. */
 export type Reply = { refused: boolean; lines: string[] };
@@ -76,6 +78,8 @@ export class Session {
   private sealed = false;
   private stopTick: (() => void) | undefined;
   private collected: Line[] = [];
+  /** The last look at what is to come: what it saw of events, what is next, how long it holds. */
+  private outlook = { events: -1, dueAt: Number.POSITIVE_INFINITY, until: 0 };
 
   constructor(parts: SessionParts) {
     this.parts = parts;
@@ -191,13 +195,25 @@ export class Session {
   private arm(): void {
     this.stopTick?.();
     const now = this.now();
-    const due = agenda(this.state, now).find((item) => item.at > now)?.at;
+    if (!this.isQuiet(now)) this.lookAhead(now);
     const repeat = this.state.ringing.length > 0 ? this.alarms.nextAt() : undefined;
-    const times = [due, repeat].filter((at) => at !== undefined);
-    const next = times.length > 0 ? Math.min(...times) : undefined;
-    const look = this.parts.lookMs(this.mustBeKept());
-    const wait = next === undefined ? look : Math.min(look, Math.max(1, next - now));
+    const next = Math.min(this.outlook.dueAt, repeat ?? Number.POSITIVE_INFINITY);
+    const wait = Math.min(this.parts.lookMs(this.mustBeKept()), Math.max(1, next - now));
     this.stopTick = this.parts.clock.after(wait, () => this.tick());
+  }
+
+  /** Works out what comes due next; with nothing overdue, that holds for a minute or to the next event. */
+  private lookAhead(now: number): void {
+    const items = agenda(this.state, now);
+    const dueAt = items.find((item) => item.at > now)?.at ?? Number.POSITIVE_INFINITY;
+    const overdue = items.some((item) => item.at <= now);
+    const until = overdue ? now : Math.min(dueAt, now + OUTLOOK_MS);
+    this.outlook = { events: this.state.history.length, dueAt, until };
+  }
+
+  /** Nothing has happened since the last look ahead, and nothing has come due. */
+  private isQuiet(now: number): boolean {
+    return this.state.history.length === this.outlook.events && now < this.outlook.until;
   }
 
   /** Closes in good order. */
@@ -360,6 +376,7 @@ export class Session {
 
   /** Writes and says what has come due; `before` where a command's own prompts come after it. */
   private comeDue(now: number, before?: State): void {
+    if (this.isQuiet(now)) return;
     const items = new Map(agenda(this.state, now).map((item) => [item.key, item]));
     const facts = decideWake(this.state, now, this.parts.library);
     if (facts.length === 0) return;
