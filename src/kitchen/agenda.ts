@@ -4,10 +4,11 @@
  */
 import { LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
 import { nextMatch } from "./cron.ts";
-import type { DatedFact } from "./events.ts";
+import type { DatedFact, PlannedItem } from "./events.ts";
 import { clockEndsAt, completesAt, current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
 import { warmUpAt } from "./next-load.ts";
 import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
+import { planKey, plannedBegins } from "./planned-begin.ts";
 import { readyAt } from "./settle.ts";
 import { endsAt } from "./stage-run.ts";
 import { KINDS } from "./stages/kinds.ts";
@@ -26,7 +27,8 @@ export type DueWhat =
   | "start"
   | "timer"
   | "reminder"
-  | "warm-up";
+  | "warm-up"
+  | "begin";
 
 export type DueItem = {
   /** `owner/stage/what`, or the id of a timer or reminder. */
@@ -36,6 +38,8 @@ export type DueItem = {
   what: DueWhat;
   owner?: Owner;
   run?: StageRun;
+  /** The batch that the day's plan begins. */
+  planned?: PlannedItem;
 };
 
 /** Everything still to come due, soonest first; what is already recorded is left out. */
@@ -47,6 +51,10 @@ export function agenda(state: State, now: number): DueItem[] {
     if (!isLoad(owner)) items.push(...waitingItems(state, owner, now));
   }
   for (const batch of Object.values(state.batches)) items.push(...dateItems(batch));
+  for (const planned of plannedBegins(state, now)) {
+    const at = planned.beginAt;
+    items.push({ key: planKey(planned), at, rank: "prompt", what: "begin", planned });
+  }
   for (const timer of Object.values(state.timers)) {
     if (timer.state === "running") {
       items.push({ key: timer.id, at: timer.endsAt, rank: "alarm", what: "timer" });

@@ -14,6 +14,9 @@ export const VENT_MINUTES = 10;
 export const LID_WAIT_MINUTES = 10;
 export const SETTLE_MINUTES = 5;
 export const CANNER_WARM_UP_MINUTES = 60;
+/** A canner that was unloaded this short a time ago is still hot, and how long it takes then. */
+export const STILL_HOT_MINUTES = 60;
+export const HOT_CANNER_MINUTES = 10;
 /** Low-temperature pasteurization, degrees Fahrenheit, and how often it is read (our choice). */
 export const LOW_TEMPERATURE_F = { min: 180, max: 185 };
 export const LOW_TEMPERATURE_READ_MINUTES = 5;
@@ -33,14 +36,15 @@ function stage(kind: StageKind, given: Given): Stage {
   };
 }
 
-function warmUp(terms: ProcessTerms): Stage {
+function warmUp(terms: ProcessTerms, hot: boolean): Stage {
   const kettle = "Put a kettle on beside it and keep the jars hot.";
-  const water = {
+  const cold = {
     "boiling-water": "Fill the canner about half with water and light it.",
     "low-temperature": "Fill the canner half full of warm water and light it.",
     steam: "Fill the base of the steam canner to its line and light it.",
     pressure: "Put 2 to 3 inches of water in the canner and light it.",
   }[terms.method];
+  const water = hot ? "The canner is still hot: top it up and light it again." : cold;
   const wanted =
     terms.method === "steam"
       ? ""
@@ -49,7 +53,7 @@ function warmUp(terms: ProcessTerms): Stage {
     id: "canner",
     title: "canner warming",
     say: `${water} ${kettle}${wanted} Say canner's ready when it is.`,
-    typicalMinutes: CANNER_WARM_UP_MINUTES,
+    typicalMinutes: hot ? HOT_CANNER_MINUTES : CANNER_WARM_UP_MINUTES,
     heat: { until: { temperatureF: terms.waterStartF }, holdMinutes: 0 },
     pot: "canner",
     uses: ["burner"],
@@ -193,16 +197,20 @@ const SEAL_CHECK: Stage = stage("seal-check", {
   typicalMinutes: 10,
 });
 
-/** The stages of one load from lighting the canner to the seal check, in order. */
+/**
+ * The stages of one load from lighting the canner to the seal check, in order.
+ * @param hot true where the canner has just been unloaded.
+ */
 export function cannerStages(
   terms: ProcessTerms,
   recipe: Recipe,
   gauge: GaugeRecord | null,
+  hot: boolean,
 ): Stage[] {
   const own = (kind: StageKind, standard: Stage): Stage =>
     recipe.stages.find((one) => one.kind === kind) ?? standard;
   return [
-    warmUp(terms),
+    warmUp(terms, hot),
     loading(terms),
     comeUp(terms),
     ...(terms.method === "pressure" ? pressureStages(terms, gauge) : []),

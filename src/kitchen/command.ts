@@ -32,6 +32,9 @@ export type Targeted = { target?: string };
 /** When it happened, where that was said: local ISO time without an offset. */
 export type Timed = { at?: string };
 
+/** A batch to be planned, as it was said. */
+export type LotToPlan = { recipe: string; variety?: string; weightLb?: number };
+
 type Nothing = Record<never, never>;
 
 /**
@@ -46,6 +49,15 @@ export type SlotsOf = {
     choices?: string[];
     variety?: string;
     weightLb?: number;
+  };
+  /** The batches to plan a day of; `quiet` as `22:00-06:00`. */
+  plan: {
+    items?: LotToPlan[];
+    startAt?: string;
+    finishBy?: string;
+    quiet?: string;
+    go?: true;
+    drop?: true;
   };
   done: Targeted & Timed;
   repeat: { slower?: true; louder?: true };

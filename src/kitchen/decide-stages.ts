@@ -15,7 +15,7 @@ import {
 } from "./outcome.ts";
 import { activeOwners, isLoad, type Owner, runOfKind } from "./owners.ts";
 import { questions } from "./questions.ts";
-import { readyAt } from "./settle.ts";
+import { heldForCanner, readyAt } from "./settle.ts";
 import { shelves } from "./shelves.ts";
 import { isOver } from "./stage-run.ts";
 import { KINDS } from "./stages/kinds.ts";
@@ -112,9 +112,10 @@ export function decideDone(deciding: Deciding): Outcome {
   if (open.length === 0 && slots.target !== undefined) {
     const out = candidates(deciding, slots.target, (_, run) => run.spec.kind === "process");
     if (out.length > 0) return decideOut(deciding, when.t);
-    const waiting = candidates(deciding, slots.target, (owner, run) =>
-      isReady(deciding, owner, run),
-    );
+    const waiting = candidates(deciding, slots.target, (owner, run) => {
+      const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
+      return waits || isReady(deciding, owner, run);
+    });
     const [first] = waiting;
     if (first && waiting.length === 1) return endStage(deciding, first, when.t);
   }
@@ -271,7 +272,8 @@ function awaitsBoil(deciding: Deciding) {
     }
     if (run.spec.kind !== "heat" || !run.kept || current(run.kept)) return false;
     if (owner.state === "held") return false;
-    return run.state === "running" || isReady(deciding, owner, run);
+    const waits = heldForCanner(deciding.state, owner, run, deciding.now);
+    return run.state === "running" || waits || isReady(deciding, owner, run);
   };
 }
 

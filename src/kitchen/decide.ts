@@ -6,6 +6,7 @@
 import type { Library } from "../recipe/library.ts";
 import { comeDue } from "./agenda.ts";
 import type { Command, Intent } from "./command.ts";
+import { beginPlanned, decidePlan } from "./day-plan.ts";
 import { decideAnswer, decideYesNo } from "./decide-answers.ts";
 import {
   decideAbandon,
@@ -60,6 +61,7 @@ const tell: Decider = () => ({ kind: "tell" });
 
 const DECIDERS: Record<Intent, Decider> = {
   begin: decideBegin,
+  plan: decidePlan,
   done: decideDone,
   repeat: tell,
   "what-now": tell,
@@ -141,7 +143,8 @@ export function decideKeyPress(state: State, now: number, library: Library): Out
 
 /** The passing of time is a command like any other: what has come due is written down. */
 export function decideWake(state: State, now: number, library: Library): DatedFact[] {
-  const due = comeDue(state, now);
+  const ripe = comeDue(state, now);
+  const due = [...ripe, ...beginPlanned({ state, now, library }, ripe)];
   const idle = due.length === 0 && openLoads(state, now, library, "trial").length === 0;
   if (idle && refreshTerms(state, now, library).length === 0) return [];
   return [...due, ...consequences(state, due, now, library)];

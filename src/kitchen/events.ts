@@ -37,6 +37,8 @@ export type BatchOption = ProcessOption & { atPsi?: number };
 export type PlannedItem = {
   id: string;
   recipe: string;
+  /** What to call it: "Provider dilled green beans". */
+  title: string;
   variety: string | null;
   weightLb: number | null;
   beginAt: number;

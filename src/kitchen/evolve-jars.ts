@@ -1,5 +1,5 @@
 /** Events of jars and loads: filled, loaded, lifted out, sealed or not, and what became of them. */
-import { cannerStages, LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
+import { cannerStages, LOW_TEMPERATURE_READ_MINUTES, STILL_HOT_MINUTES } from "./canner-stages.ts";
 import type { KitchenEvent } from "./events.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
@@ -9,6 +9,7 @@ import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
 import { quiet } from "./settle.ts";
 import { begin, finish, isOver, newRun, reopen, skip } from "./stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "./state.ts";
+import { MINUTE_MS } from "./time.ts";
 
 type JarEvents =
   | "load-opened"
@@ -27,8 +28,9 @@ function loadRuns(
   batch: Batch,
   terms: NonNullable<Load["terms"]>,
   gauge: Load["gauge"],
+  hot: boolean,
 ): Load["stages"] {
-  return cannerStages(terms, batch.recipe, gauge).map((stage) =>
+  return cannerStages(terms, batch.recipe, gauge, hot).map((stage) =>
     newRun(
       stage,
       stage.kind === "process" ? terms.minutes : stage.kind === "vent" ? 10 : undefined,
@@ -37,6 +39,14 @@ function loadRuns(
         : undefined,
     ),
   );
+}
+
+/** Whether a canner had jars lifted out of it so lately that it is still hot. */
+function isHot(state: State, canner: string, at: number): boolean {
+  return Object.values(state.loads).some((load) => {
+    const since = at - (load.unloadedAt ?? Number.NEGATIVE_INFINITY);
+    return load.canner === canner && since >= 0 && since <= STILL_HOT_MINUTES * MINUTE_MS;
+  });
 }
 
 /** Jars of a batch that have been in a canner, or are in one. */
@@ -66,7 +76,7 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
       gauge: event.gauge,
       openedAt: event.t,
       state: "running",
-      stages: loadRuns(batch, event.terms, event.gauge),
+      stages: loadRuns(batch, event.terms, event.gauge, isHot(state, event.canner, event.t)),
       parts: [],
       early: false,
       covered: null,
@@ -88,7 +98,8 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
     load.terms = event.terms;
     batch.terms = event.terms;
     // What was done of the new stages stays done: the canner is warm, the jars are in.
-    load.stages = loadRuns(batch, event.terms, event.gauge).map(
+    const hot = isHot(state, load.canner, load.openedAt);
+    load.stages = loadRuns(batch, event.terms, event.gauge, hot).map(
       (run) => load.stages.find((one) => one.id === run.id && one.state !== "waiting") ?? run,
     );
     return true;

@@ -7,11 +7,12 @@ import type { Canner, DatedFact } from "./events.ts";
 import { capacity } from "./jars.ts";
 import { openLoad } from "./open-load.ts";
 import { activeOwners, inCanner, isLoad, runOfKind } from "./owners.ts";
+import { needsHotCanner } from "./settle.ts";
 import { isOver } from "./stage-run.ts";
 import type { Batch, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
-/** The canner is lit this long before the jars are expected to be ready for it. */
+/** The canner is lit this long before it is expected to be wanted hot. */
 const LIGHT_AHEAD_MINUTES = CANNER_WARM_UP_MINUTES + 15;
 
 /** True where more jars of this batch have still to go into a canner. */
@@ -25,10 +26,11 @@ function needsLoad(state: State, batch: Batch): boolean {
 const UNFORESEEN: ReadonlySet<string> = new Set(["ferment", "dry"]);
 
 /**
- * Minutes until a batch is likely to fill its jars: its stages' typical times and shortest rests.
- * Infinity while that hangs on a ferment, whose end cannot be foreseen.
+ * Minutes until a batch is likely to want its canner hot, to fill its jars or to heat what is
+ * packed hot: its stages' typical times and shortest rests. Infinity while that hangs on a
+ * ferment, whose end cannot be foreseen.
  */
-export function minutesToFill(batch: Batch, now: number): number {
+export function minutesToCanner(batch: Batch, now: number): number {
   const known = new Map<string, number>();
   const until = (id: string): number => {
     const found = known.get(id);
@@ -52,14 +54,20 @@ export function minutesToFill(batch: Batch, now: number): number {
   };
   const fill = runOfKind(batch, "fill");
   if (!fill || isOver(fill) || fill.state === "running") return 0;
-  return Math.max(0, ...fill.spec.after.map((after) => until(after.stage)));
+  const wanting = batch.stages.filter(
+    (run) => run.state === "waiting" && needsHotCanner(batch, run),
+  );
+  const starts = wanting.map((run) =>
+    Math.max(0, ...run.spec.after.map((after) => until(after.stage))),
+  );
+  return Math.min(...starts);
 }
 
 /** When a canner should be lit for a batch, where one will be free; undefined where it need not. */
 export function warmUpAt(state: State, batch: Batch, now: number): number | undefined {
   if (!needsLoad(state, batch)) return undefined;
   if (queue(state, now)[0] !== batch || !freeCanner(state, batch.jar)) return undefined;
-  const minutes = minutesToFill(batch, now) - LIGHT_AHEAD_MINUTES;
+  const minutes = minutesToCanner(batch, now) - LIGHT_AHEAD_MINUTES;
   if (!Number.isFinite(minutes)) return undefined;
   return now + Math.max(0, minutes) * MINUTE_MS;
 }
@@ -68,7 +76,7 @@ export function warmUpAt(state: State, batch: Batch, now: number): number | unde
 export function queue(state: State, now: number): Batch[] {
   return activeOwners(state)
     .filter((owner): owner is Batch => !isLoad(owner) && needsLoad(state, owner))
-    .map((batch) => ({ batch, minutes: minutesToFill(batch, now) }))
+    .map((batch) => ({ batch, minutes: minutesToCanner(batch, now) }))
     .sort(
       (a, b) =>
         (a.minutes === b.minutes ? 0 : a.minutes - b.minutes) || a.batch.begunAt - b.batch.begunAt,

@@ -2,7 +2,7 @@
  * What follows by itself: stages whose time is up end, and stages whose turn has come begin.
  * Called after every event with the time it was written, so the state never lags behind.
  */
-import { LOAD_KINDS } from "./canner-stages.ts";
+import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./canner-stages.ts";
 import { cannerOf, capacity } from "./jars.ts";
 import { openLoad } from "./open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
@@ -87,6 +87,40 @@ export function readyAt(
   run: StageRun,
   now: number,
 ): number | undefined {
+  const at = foodReadyAt(batch, run);
+  if (at === undefined || !needsHotCanner(batch, run)) return at;
+  const load = openLoad(state, batch);
+  const canner = load && runOf(load, "canner");
+  if (canner?.state !== "complete") return undefined;
+  return Math.max(at, canner.endedAt ?? now);
+}
+
+/**
+ * Whether a stage waits for the canner to be hot: jars are filled for it, and food that is packed
+ * hot goes into jars within minutes, so it is not brought to heat before there is where to go. A
+ * cooking that takes longer than any canner is begun meanwhile.
+ */
+export function needsHotCanner(batch: Batch, run: StageRun): boolean {
+  if (!batch.option) return false;
+  if (run.spec.kind === "fill") return true;
+  const { kind, start, typicalMinutes } = run.spec;
+  if (kind !== "heat" || start === "word" || typicalMinutes >= CANNER_WARM_UP_MINUTES) return false;
+  const followed = batch.stages.some(
+    (one) => one.spec.kind === "fill" && one.spec.after.some((after) => after.stage === run.id),
+  );
+  return followed && batch.option.pack === "hot";
+}
+
+/** True while nothing but the canner holds up a stage that is not the filling itself. */
+export function heldForCanner(state: State, batch: Batch, run: StageRun, now: number): boolean {
+  if (run.state !== "waiting" || run.spec.kind === "fill" || batch.state !== "running")
+    return false;
+  const food = foodReadyAt(batch, run);
+  return food !== undefined && food <= now && readyAt(state, batch, run, now) === undefined;
+}
+
+/** When everything before a stage in its own recipe is complete; undefined while it is not. */
+export function foodReadyAt(batch: Batch, run: StageRun): number | undefined {
   let at = batch.begunAt;
   for (const after of run.spec.after) {
     const before = runOf(batch, after.stage);
@@ -99,12 +133,6 @@ export function readyAt(
     if (LOAD_KINDS.has(before.spec.kind)) continue;
     if (!isOver(before)) return undefined;
     at = Math.max(at, (before.endedAt ?? at) + (after.atLeastMinutes ?? 0) * MINUTE_MS);
-  }
-  if (run.spec.kind === "fill" && batch.option) {
-    const load = openLoad(state, batch);
-    const canner = load && runOf(load, "canner");
-    if (canner?.state !== "complete") return undefined;
-    at = Math.max(at, canner.endedAt ?? now);
   }
   return at;
 }

@@ -48,6 +48,13 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
   confirmed: { batch: "text", factor: "text", held: "flag" },
   note: { owner: "text|null", text: "text" },
   "ingredient-changed": { batch: "text", detail: "text" },
+  "day-planned": {
+    items: "list",
+    finishAt: "number",
+    finishBy: "number|null",
+    quiet: "object|null",
+  },
+  "day-plan-dropped": {},
   boil: { ...STAGE, covered: "flag|null" },
   "boil-lost": { ...STAGE, uncovered: "flag" },
   cover: { load: "text", covered: "flag" },

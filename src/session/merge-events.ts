@@ -16,6 +16,8 @@ const LEFT_BEHIND: ReadonlySet<EventType> = new Set([
   "focused",
   "kitchen-set",
   "gauge-set",
+  "day-planned",
+  "day-plan-dropped",
 ]);
 
 /** The field that holds the id of what an event begins. */
