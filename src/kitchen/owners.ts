@@ -22,7 +22,12 @@ export function runOfKind(owner: Owner, kind: StageKind): StageRun | undefined {
 
 /** Batches and loads with something still to do, oldest first. */
 export function activeOwners(state: State): Owner[] {
-  return state.active.flatMap((id) => ownerOf(state, id) ?? []);
+  const owners: Owner[] = [];
+  for (const id of state.active) {
+    const owner = ownerOf(state, id);
+    if (owner) owners.push(owner);
+  }
+  return owners;
 }
 
 /** Loads that occupy a canner: from lighting it to lifting the jars out. */

@@ -7,6 +7,7 @@ import type { Command } from "../kitchen/command.ts";
 import type { BeginSlots } from "../kitchen/decide-batch.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { KINDS } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Disk } from "../ports/disk.ts";
@@ -234,6 +235,13 @@ export class Rehearsal {
 
 /** A stage of the kind runs, or waits only for the report that begins it. */
 function isCurrent(state: State, kind: StageKind): boolean {
+  // What only waits for its date on the shelf is no longer among the active.
+  const onShelf = Object.values(state.batches).some((batch) => {
+    return batch.stages.some((run) => {
+      return run.spec.kind === kind && run.state === "running" && KINDS[kind].ends === "date";
+    });
+  });
+  if (onShelf) return true;
   return activeOwners(state).some((owner) => {
     const current = owner.stages.some((run) => {
       return run.spec.kind === kind && run.state === "running" && run.id !== "canner";
