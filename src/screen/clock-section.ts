@@ -36,7 +36,8 @@ export function clockSection(
 function drawClock(clock: BigClock, width: number, height: number): Row[] {
   const look = clockLook(clock.clock);
   const what = [clock.name, clock.title].filter(Boolean).join(": ");
-  const line: Row = [span(clock.clock.text, look), span(`  ${what}`)];
+  const due = clock.clock.due ? `  ${clock.clock.due}` : "";
+  const line: Row = [span(clock.clock.text, look), span(`${due}  ${what}`)];
   if (height < 3) return [cut(line, width)];
   const size = largestSize(clock.digits, width, height);
   if (!size) return [cut(line, width)];

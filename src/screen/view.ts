@@ -174,7 +174,7 @@ function shown(
     id: `${owner.id}/${run.id}`,
     shelf,
     name: nameOf(state, item),
-    title: run.spec.title,
+    title: `${run.spec.title}${!isLoad(owner) && owner.state === "held" ? " (held)" : ""}`,
     keys: own,
     ...(clock ? { clock } : {}),
     ...(stands ? { stands } : {}),

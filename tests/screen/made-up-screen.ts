@@ -63,8 +63,18 @@ export async function madeUp(altitudeFt: number | undefined = 6200): Promise<Mad
 
 export type Moment = { state: State; now: number; lines: Line[] };
 
+/** How a made-up day differs from the plain one. */
+export type DayWishes = { begin?: object; weighted?: boolean };
+
 /** Every so often a moment of the day on which a recipe is made, from first word to last. */
-export async function momentsOf(recipe: string, every = 1, begin: object = {}): Promise<Moment[]> {
+export async function momentsOf(
+  recipe: string,
+  every = 1,
+  { begin = {}, weighted = false }: DayWishes = {},
+): Promise<Moment[]> {
+  const kind = weighted ? "weighted" : "dial";
+  const gauge = { kind, testedSeason: 2027, readsHighPsi: 0 } as const;
+  const canner = { id: "canner", name: "canner", holds: { pint: 9, quart: 7 }, gauge };
   const moments: Moment[] = [];
   const lines: Line[] = [];
   let steps = 0;
@@ -74,7 +84,7 @@ export async function momentsOf(recipe: string, every = 1, begin: object = {}): 
     begin,
     startMs: MORNING,
     zone: ZONE,
-    setUp: [{ type: "kitchen-set", altitudeFt: 6200, burners: 4, t: 0 }],
+    setUp: [{ type: "kitchen-set", altitudeFt: 6200, canners: [canner], burners: 4, t: 0 }],
     demoAltitudeFt: 6200,
     version: "0",
     onLines: (added) => lines.push(...added),

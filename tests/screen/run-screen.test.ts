@@ -81,6 +81,40 @@ describe("the kitchen screen", () => {
     expect(await terminal.text()).toContain("7 min");
   });
 
+  it("says an alarm until somebody answers it", async () => {
+    const made = await madeUp();
+    const terminal = show(made, 80, 24);
+    terminal.type("timer for one minute for the eggs\r");
+    made.kitchen.clock.advance(61_000);
+    await settled();
+    expect(await terminal.text()).toContain("ALARM: The eggs timer is done. Say got it.");
+    expect(await terminal.text()).toMatch(/RANG \d+ s ago/);
+    terminal.type("got it\r");
+    expect(await terminal.text()).not.toContain("ALARM: ");
+    expect(await terminal.text()).not.toContain("RANG");
+  });
+
+  it("says in words that a boil is lost", async () => {
+    const made = await madeUp();
+    const terminal = show(made, 80, 24);
+    const { clock, session } = made.kitchen;
+    terminal.type("start the dilly beans\r");
+    for (const words of ["trimmed", "the brine is boiling", "yes", "the canner is ready"]) {
+      clock.advance(60_000);
+      session.hear(words);
+    }
+    for (const words of ["8 pints filled", "yes", "yes", "yes", "the jars are in"]) {
+      clock.advance(60_000);
+      session.hear(words);
+    }
+    session.hear("it's boiling and the lids are covered");
+    expect(await terminal.text()).toContain("[-] boil lost");
+    clock.advance(60_000);
+    terminal.type("-");
+    expect(await terminal.text()).toContain("STOPPED: lost, the whole 15 min again");
+    expect(await terminal.text()).toContain("[!] canner: a full boil");
+  });
+
   it("draws only when something changed", async () => {
     const made = await madeUp();
     const terminal = show(made, 100, 40);
