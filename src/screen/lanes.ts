@@ -23,7 +23,7 @@ const AHEAD_MS = 10 * HOUR_MS;
 
 type Busy = { owner: Owner; run: StageRun; from: number; to: number; phase: LanePart["phase"] };
 
-/** One lane each for hands, every burner in use and every canner in use; empty ones are left out. */
+/** A lane for hands, for each burner and for each canner in use; empty ones are left out. */
 export function dayLanes(state: State, now: number): DayLane[] {
   const from = now - BACK_MS;
   const to = now + AHEAD_MS;

@@ -7,7 +7,8 @@ import stringWidth from "string-width";
 /** Whole sequences, so that their harmless-looking tails do not stay behind as litter. */
 const SEQUENCES = [
   // OSC, DCS, SOS, PM, APC: up to their terminator, or to the end where there is none.
-  /(?:\u001b[\]PX^_]|[\u009d\u0090\u0098\u009e\u009f])[^\u0007\u001b\u009c]*(?:\u0007|\u001b\\|\u009c|$)?/g,
+  /\u001b[\]PX^_][^\u0007\u001b\u009c]*(?:\u0007|\u001b\\|\u009c)?/g,
+  /[\u0090\u0098\u009d-\u009f][^\u0007\u001b\u009c]*(?:\u0007|\u001b\\|\u009c)?/g,
   // CSI.
   /(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?/g,
   // Other escapes.
