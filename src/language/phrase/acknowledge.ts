@@ -164,6 +164,13 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
       return fact.until === null
         ? "Quiet, but for alarms that guard a process."
         : `Quiet for ${durationWords(fact.until - told.now)}, but for alarms that guard a process.`;
+    case "day-planned": {
+      const next = fact.items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
+      const first = next ? ` The ${next.title} ${beginWords(told, next.beginAt)}.` : "";
+      return `I keep to the plan.${first}`;
+    }
+    case "day-plan-dropped":
+      return "The plan is dropped. What has begun goes on.";
     case "unhushed":
       return "Speaking again.";
     case "altitude-doubt":
@@ -185,6 +192,10 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     default:
       return "";
   }
+}
+
+function beginWords(told: Told, t: number): string {
+  return t <= told.now + MINUTE_MS ? "begin now" : `begin ${at(told, t)}`;
 }
 
 /** A canner that is ready again while its batch is still being filled. */

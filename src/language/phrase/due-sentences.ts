@@ -1,6 +1,7 @@
 /** What is said when something comes due, and when an alarm repeats. */
 import type { DueItem } from "../../kitchen/agenda.ts";
-import { ownerName, timerName } from "../../kitchen/names.ts";
+import type { PlannedItem } from "../../kitchen/events.ts";
+import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
 import { isLoad } from "../../kitchen/owners.ts";
 import type { Load, State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -12,7 +13,8 @@ function upper(text: string): string {
 
 /** The sentence for something that came due. */
 export function dueSentence(state: State, item: DueItem): string {
-  const { owner, run } = item;
+  const { owner, run, planned } = item;
+  if (planned) return beginSentence(state, planned, item.at);
   if (item.what === "timer") {
     const timer = state.timers[item.key];
     return timer ? `${upper(timerName(timer))} is done.` : "A timer is done.";
@@ -53,6 +55,16 @@ export function dueSentence(state: State, item: DueItem): string {
     default:
       return `${name}: ${title}.`;
   }
+}
+
+/** A batch the plan began just now, or one that its time found nobody for. */
+function beginSentence(state: State, { recipe, variety, title }: PlannedItem, at: number): string {
+  const batch = Object.values(state.batches).findLast((one) => {
+    return one.recipe.id === recipe && one.lot.variety === variety && one.begunAt >= at;
+  });
+  return batch
+    ? `Time to begin ${batchName(batch)}, by the plan.`
+    : `By the plan the ${title} were to begin. Say start the ${title} when you do.`;
 }
 
 function length(minutes = 0): string {

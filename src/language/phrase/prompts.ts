@@ -4,7 +4,7 @@ import { LOAD_KINDS } from "../../kitchen/canner-stages.ts";
 import { batchName, ownerName } from "../../kitchen/names.ts";
 import { openLoad } from "../../kitchen/open-load.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../../kitchen/owners.ts";
-import { readyAt } from "../../kitchen/settle.ts";
+import { heldForCanner, readyAt } from "../../kitchen/settle.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -24,6 +24,7 @@ export function newTurns(
       if (run.state === "running" && was !== "running" && was !== "held")
         turns.push({ owner, run });
       else if (becameReady(before, after, owner, run, now)) turns.push({ owner, run });
+      else if (becameHeld(before, after, owner, run, now)) turns.push({ owner, run });
     }
   }
   return turns;
@@ -49,6 +50,20 @@ function becameReady(
   return !old || !oldRun || !isReady(before, old, oldRun, now);
 }
 
+/** Whether the canner is now all that holds a stage up, and was not before. */
+function becameHeld(
+  before: State,
+  after: State,
+  owner: Owner,
+  run: StageRun,
+  now: number,
+): boolean {
+  if (isLoad(owner) || !heldForCanner(after, owner, run, now)) return false;
+  const old = before.batches[owner.id];
+  const oldRun = old?.stages.find((one) => one.id === run.id);
+  return !old || !oldRun || !heldForCanner(before, old, oldRun, now);
+}
+
 /** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
 export function prompt(state: State, owner: Owner, run: StageRun, now: number): string {
   const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
@@ -61,6 +76,8 @@ export function prompt(state: State, owner: Owner, run: StageRun, now: number): 
 
 function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {
   const { spec } = run;
+  if (!isLoad(owner) && heldForCanner(state, owner, run, now))
+    return waitingForCanner(state, owner, run);
   if (run.state === "waiting" && !isLoad(owner)) return waitingToStart(state, owner, run, now);
   if (spec.kind === "fill" && !isLoad(owner)) return `${spec.say}${marking(state, owner)}`;
   if (spec.kind === "cool" && run.startedAt !== undefined) {
@@ -79,6 +96,14 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
     ? run.spec.say
     : `No hurry to ${run.spec.title}: starting ${when} is soon enough.`;
   return `${by} Tell me when it boils.`;
+}
+
+/** Food that is packed hot is not heated before there is a hot canner to take it. */
+function waitingForCanner(state: State, batch: Batch, run: StageRun): string {
+  const canner = openLoad(state, batch)
+    ? "Tell me when the canner is ready."
+    : "I'll tell you when there is a canner for it.";
+  return `Wait with this until the canner is hot: ${run.spec.title}. It goes into the jars at once. ${canner}`;
 }
 
 /** How the lids are to be marked, so that lots stay apart. */
