@@ -84,7 +84,8 @@ async function writePdf(
 function preview(labels: readonly Label[], sheet: Sheet): string {
   const each = sheet.columns * sheet.rows;
   const sheets = Math.ceil(labels.length / each);
-  const size = `${Math.round(sheet.widthMm * 10) / 10} x ${Math.round(sheet.heightMm * 10) / 10} mm`;
+  const tenths = (mm: number) => Math.round(mm * 10) / 10;
+  const size = `${tenths(sheet.widthMm)} x ${tenths(sheet.heightMm)} mm`;
   const alike = new Map<string, Label[]>();
   for (const label of labels) {
     const key = label.lines.slice(0, -1).join("\n");
@@ -97,7 +98,8 @@ function preview(labels: readonly Label[], sheet: Sheet): string {
     const numbers = list.flatMap((label) => label.jar ?? []);
     const jars = numbers.length === list.length ? `, jars ${numbers.join(", ")}` : "";
     const count = list.length === 1 ? "" : `\n  ${list.length} of these${jars}`;
-    return `${[edge, ...lines.map((line) => `| ${line.padEnd(width)} |`), edge].join("\n")}${count}`;
+    const inside = lines.map((line) => `| ${line.padEnd(width)} |`);
+    return `${[edge, ...inside, edge].join("\n")}${count}`;
   });
   const counts = `${labels.length} labels of ${size} on ${sheets} sheet${sheets === 1 ? "" : "s"}`;
   return `${shown.join("\n")}\n${counts} of ${sheet.paper.name} paper, ${each} to a sheet.\n`;

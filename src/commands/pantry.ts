@@ -73,7 +73,8 @@ function shown(
     if (isOn(options, "json")) return printedJson({ opened: list });
     const lines = list.map((one) => {
       const name = [one.title, one.variety].filter(Boolean).join(", ");
-      return `${one.at}  ${one.batch}  ${counted(one.count, "jar")} of ${name}${one.spoiled ? ", spoiled" : ""}\n`;
+      const spoiled = one.spoiled ? ", spoiled" : "";
+      return `${one.at}  ${one.batch}  ${counted(one.count, "jar")} of ${name}${spoiled}\n`;
     });
     return printed(lines.join("") || "No jars were opened yet.\n");
   }

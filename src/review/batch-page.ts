@@ -87,7 +87,8 @@ function lotWords(lot: BatchLog["lot"]): string {
 export function processWords({ process }: BatchLog): string | null {
   if (!process) return null;
   const at = process.pressurePsi === null ? "" : ` at ${process.pressurePsi} psi`;
-  const again = process.restarts === 0 ? "" : `, begun again ${process.restarts} times`;
+  const times = process.restarts === 1 ? "once" : `${process.restarts} times`;
+  const again = process.restarts === 0 ? "" : `, begun again ${times}`;
   const got = `${process.achievedMinutes} min unbroken`;
   return `tested ${process.testedMinutes} min${at}; ${got}${again}`;
 }

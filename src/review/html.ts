@@ -40,6 +40,14 @@ export function html(parts: TemplateStringsArray, ...values: Value[]): Markup {
   return { markup };
 }
 
+/** Cells up to so many letters are not broken into lines. */
+const WHOLE_CELL = 18;
+
+function whole(cell: string | number | Markup): Markup | null {
+  const short = typeof cell !== "object" && String(cell).length <= WHOLE_CELL;
+  return short ? raw(' class="whole"') : null;
+}
+
 /** A table with a caption, row heads in the first column, and cells already markup or text. */
 export function table(
   caption: string,
@@ -49,8 +57,8 @@ export function table(
   const head = heads.map((one) => html`<th scope="col">${one}</th>`);
   const body = rows.map((row) => {
     const [first = "", ...rest] = row;
-    const cells = rest.map((one) => html`<td>${one}</td>`);
-    return html`<tr><th scope="row">${first}</th>${cells}</tr>\n`;
+    const cells = rest.map((one) => html`<td${whole(one)}>${one}</td>`);
+    return html`<tr><th scope="row"${whole(first)}>${first}</th>${cells}</tr>\n`;
   });
   return html`<div class="wide" role="region" tabindex="0" aria-label="${caption}">
 <table><caption>${caption}</caption>

@@ -11,7 +11,7 @@ const STYLE = `
 @media print { :root { color-scheme: light; --paper: #fff; --ink: #000; --soft: #333;
   --rule: #999; --band: #eee; --done: #2c6e5d; --plan: #666; --gap: #7a3a18; --mark: #8c1e10;
   --good: #14532f; --bad: #8c1e10; } main { max-width: none; } h2 { break-after: avoid; }
-  .wide { overflow: visible; } figure, tr { break-inside: avoid; } }
+  table { font-size: .75rem; } .wide { overflow: visible; } figure, tr { break-inside: avoid; } }
 body { margin: 0; background: var(--paper); color: var(--ink);
   font: 1rem/1.5 system-ui, "Liberation Sans", sans-serif; }
 main { max-width: 62rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
@@ -28,14 +28,15 @@ table { border-collapse: collapse; width: 100%; font-size: .92rem; }
 caption { text-align: left; color: var(--soft); padding: .2rem 0; }
 th, td { text-align: left; vertical-align: top; padding: .25rem .6rem .25rem 0;
   border-bottom: 1px solid var(--rule); font-variant-numeric: tabular-nums; }
-tbody th { font-weight: 600; }
+tbody th { font-weight: 600; } .whole { white-space: nowrap; }
 svg { display: block; width: 100%; min-width: 40rem; height: auto; }
 svg text { fill: var(--ink); font-size: 13px; } svg .soft { fill: var(--soft); }
 .axis { stroke: var(--rule); fill: none; } .band { fill: var(--band); }
 .done { fill: var(--done); } .plan { fill: none; stroke: var(--plan); stroke-width: 1.5; }
 .plan-max { fill: none; stroke: var(--plan); stroke-dasharray: 3 3; }
 .gap { fill: url(#hatch); stroke: var(--gap); } .hatch { stroke: var(--gap); stroke-width: 2; }
-.again { fill: var(--mark); } .lost { stroke: var(--mark); stroke-width: 2; }
+.again { fill: var(--mark); stroke: var(--paper); }
+.lost { stroke: var(--mark); stroke-width: 2; } .halo { stroke: var(--paper); stroke-width: 5; }
 .curve { fill: none; stroke: var(--done); stroke-width: 2; } .dot { fill: var(--done); }
 .target { stroke: var(--mark); stroke-width: 1.5; stroke-dasharray: 6 4; }
 .break { stroke: var(--soft); stroke-width: 1.5; fill: none; }

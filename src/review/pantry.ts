@@ -86,13 +86,13 @@ function addBatch(found: Pantry, state: State, batch: Batch, now: number): void 
   // Jars that keep the shortest are taken to be the ones that were eaten.
   const counted = groups.filter((group) => group.sealed || !batch.option);
   const order: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
-  for (const group of counted.sort((a, b) => order[a.keep] - order[b.keep])) {
+  for (const group of merged(counted).sort((a, b) => order[a.keep] - order[b.keep])) {
     const taken = Math.min(opened, group.jars);
     opened -= taken;
     addLine(found, state, batch, group, taken);
   }
-  for (const group of groups) {
-    if (!counted.includes(group)) addLine(found, state, batch, group, 0);
+  for (const group of merged(groups.filter((one) => !counted.includes(one)))) {
+    addLine(found, state, batch, group, 0);
   }
   if (opened > 0 && waiting < opened) {
     found.troubles.push(`${batch.id}: ${opened} more opened than the seal check counted`);
@@ -100,6 +100,21 @@ function addBatch(found: Pantry, state: State, batch: Batch, now: number): void 
   const trouble =
     batch.state === "complete" && batch.option ? countTrouble(state, batch) : undefined;
   if (trouble) found.troubles.push(`${batch.id}: ${trouble}`);
+}
+
+/** Jars of several loads with one fate are one line, by the earliest of them. */
+function merged(groups: readonly JarGroup[]): JarGroup[] {
+  const lines = new Map<string, JarGroup>();
+  for (const group of groups) {
+    const key = `${group.keep}\n${group.rule}\n${group.why}`;
+    const line = lines.get(key);
+    if (!line) lines.set(key, { ...group });
+    else {
+      line.jars += group.jars;
+      line.since = Math.min(line.since, group.since);
+    }
+  }
+  return [...lines.values()];
 }
 
 function addLine(found: Pantry, state: State, batch: Batch, group: JarGroup, opened: number): void {

@@ -78,7 +78,10 @@ export function axisTicks(axis: TimeAxis, offsetMs: number, most: number): numbe
     const apart = ticks.every((tick, i) => {
       return i === 0 || axis.at(tick) - axis.at(ticks[i - 1] ?? 0) >= 0.9 / most;
     });
-    if (ticks.length <= most && apart) return ticks;
+    if (ticks.length > most || !apart) continue;
+    const last = ticks.at(-1);
+    const room = last === undefined || 1 - axis.at(last) >= 0.9 / most;
+    return room && ticks.length < most ? [...ticks, axis.to] : ticks;
   }
   return [axis.from, axis.to];
 }

@@ -90,5 +90,7 @@ function signMark(mark: TimelineMark, top: number, x: Across, zone: string): Mar
   const again = mark.kind === "restart";
   const d = again ? `M${at} ${top + 6}l-5 -8h10z` : `M${at - 4} ${top + 12}l8 8m0 -8l-8 8`;
   const words = hint(`${mark.text} at ${clockOf(mark.at, zone)}`);
-  return element("path", { class: again ? "again" : "lost", d }, words);
+  if (again) return element("path", { class: "again", d }, words);
+  const halo = element("path", { class: "halo", d });
+  return element("g", {}, words, halo, element("path", { class: "lost", d }));
 }

@@ -74,14 +74,15 @@ function processBand({ process }: Trace, x: (at: number) => number): Markup | nu
 
 /** What the curve shows, in words. */
 export function captionOf(trace: Trace): string {
-  const { what, unit, points, target, minutesAtTarget, load } = trace;
+  const { what, unit, points, target, minutesAtTarget, minutesInProcess, load } = trace;
   const values = points.map((point) => point.value);
   const parts = [
     `${what}${load ? `, load ${load}` : ""}: ${points.length} readings`,
     `${Math.min(...values)} to ${Math.max(...values)} ${unit === "F" ? "°F" : unit}`,
   ];
   if (target && minutesAtTarget !== null) {
-    parts.push(`${minutesAtTarget} min at or above the line of ${target.words}`);
+    const within = minutesInProcess === null ? "" : `, ${minutesInProcess} of them in the process`;
+    parts.push(`${minutesAtTarget} min at or above the line of ${target.words}${within}`);
   }
   const note = target ? ", by straight lines between readings; not the jars' coldest spot" : "";
   return `${parts.join("; ")}${note}.`;

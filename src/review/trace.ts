@@ -21,6 +21,8 @@ export type Trace = {
   target: { value: number; words: string } | null;
   /** Minutes at or above the target by straight lines between readings; null without a target. */
   minutesAtTarget: number | null;
+  /** Those of them that lie within the process; null where it belongs to none. */
+  minutesInProcess: number | null;
   /** Process from and to, wall ms, where it belongs to one. */
   process: { from: number; to: number } | null;
 };
@@ -79,14 +81,18 @@ function targetOf(load: Load, unit: string): Trace["target"] {
 function traceOf(
   state: State,
   readings: readonly Reading[],
-  base: Omit<Trace, "points" | "minutesAtTarget">,
+  base: Omit<Trace, "points" | "minutesAtTarget" | "minutesInProcess">,
 ): Trace {
   const points = readings
     .map(({ at, value }) => ({ at: Math.round(wallOf(state, at)), value }))
     .sort((a, b) => a.at - b.at);
-  const { target } = base;
+  const { target, process } = base;
   const minutes = target ? minutesAtOrAbove(points, target.value) : null;
-  return { ...base, points, minutesAtTarget: minutes };
+  const inside = process
+    ? points.filter((one) => one.at >= process.from && one.at <= process.to)
+    : [];
+  const within = target && process ? minutesAtOrAbove(inside, target.value) : null;
+  return { ...base, points, minutesAtTarget: minutes, minutesInProcess: within };
 }
 
 /** Minutes at or above a value, by straight lines between readings not too far apart. */

@@ -217,7 +217,7 @@ async function faultOfRecipes(recipes: readonly OwnRecipe[]): Promise<string | u
   return undefined;
 }
 
-/** New recipes are written; one whose name is taken lies beside it under a name that is not read. */
+/** New recipes are written; where a name is taken, beside it under a name that is not read. */
 function addRecipes(folder: string, recipes: readonly OwnRecipe[]): Imported["recipes"] {
   const done: Imported["recipes"] = { added: [], known: 0, beside: [] };
   if (recipes.length === 0) return done;

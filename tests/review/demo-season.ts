@@ -136,18 +136,22 @@ export function opening(t: number): KitchenEvent[] {
 /** `count` readings, evenly between the sign that began a process and what ended it. */
 function readings(events: readonly KitchenEvent[], count: number, die: () => number) {
   const load = events.find((event) => event.type === "load-opened");
-  const sign = events.find(
-    (one) => ["boil", "pressure", "steam"].includes(one.type) && "load" in load!,
-  );
-  const out = events.find((event) => event.type === "unloaded");
+  const id = load?.type === "load-opened" ? load.load : "";
+  const sign = events.findLast((one) => {
+    const own = ("load" in one && one.load === id) || ("owner" in one && one.owner === id);
+    return (
+      own && ["boil", "pressure", "steam"].includes(one.type) && !("psi" in one && one.psi < 5)
+    );
+  });
   const [first, last] = [events[0] as KitchenEvent, events.at(-1) as KitchenEvent];
-  const from = sign && out ? sign.t + 1000 : first.t + 1000;
-  const to = sign && out ? out.t - 1000 : Math.min(last.t, first.t + DAY_MS);
+  const minutes = load?.type === "load-opened" ? load.terms.minutes : 0;
+  const from = (sign ?? first).t + 1000;
+  const to = sign ? sign.t + minutes * MINUTE_MS - 1000 : Math.min(last.t, first.t + DAY_MS);
   const pounds = load?.type === "load-opened" ? load.terms.pressurePsi : null;
   return Array.from({ length: count }, (_, i): KitchenEvent => {
     const t = Math.round(from + ((to - from) * (i + 0.5)) / count);
     const stamp = { cmd: `r${t}.${i}`, t, w: t };
-    if (load?.type === "load-opened" && pounds !== null && out) {
+    if (load?.type === "load-opened" && pounds !== null) {
       return {
         type: "pressure",
         load: load.load,

@@ -1,0 +1,228 @@
+import { spawnSync } from "node:child_process";
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { parse } from "csv-parse/sync";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { CommandResult } from "../../src/commands/command-result.ts";
+import { exportCommand } from "../../src/commands/export.ts";
+import { importCommand } from "../../src/commands/import.ts";
+import { plainForFont } from "../../src/commands/label-pdf.ts";
+import { labelsCommand } from "../../src/commands/labels.ts";
+import { pantryCommand } from "../../src/commands/pantry.ts";
+import { reviewCommand } from "../../src/commands/review.ts";
+import type { ReviewIo } from "../../src/commands/review-io.ts";
+import { seedsCommand } from "../../src/commands/seeds.ts";
+import type { KitchenEvent } from "../../src/kitchen/events.ts";
+import { BAD_SEAL, moved, opening, playedEvents } from "../review/demo-season.ts";
+import { ioFor, kitchenFolder, LIBRARY } from "../review/kitchen-files.ts";
+
+const NAME = "Fäßchen Łuk";
+const open: { done(): void }[] = [];
+let events: KitchenEvent[];
+
+beforeAll(async () => {
+  const beans = { recipe: "dilled-green-beans", weightLb: 4, jar: "pint" } as const;
+  const lots = await Promise.all([
+    playedEvents(LIBRARY, { ...beans, variety: NAME, script: BAD_SEAL }),
+    playedEvents(LIBRARY, { ...beans, variety: "Provider" }),
+    playedEvents(LIBRARY, { recipe: "pickled-beets", weightLb: 7, jar: "pint" }),
+  ]);
+  // In the past, so that what is written now comes after it.
+  const days = -6 * 366;
+  const [first] = moved(lots[0] ?? [], days, 1);
+  events = [...opening(first?.t ?? 0), ...lots.flatMap((lot, i) => moved(lot, days + i, i + 1))];
+});
+
+afterAll(() => {
+  for (const kitchen of open) kitchen.done();
+});
+
+function kitchen(now?: string): ReviewIo {
+  const made = kitchenFolder(events);
+  open.push(made);
+  const io = ioFor(made.folder, now);
+  if (now === undefined) delete io.nowMs;
+  return io;
+}
+
+function idOf(index: number): string {
+  const begun = events.filter((event) => event.type === "batch-begun");
+  const event = begun[index];
+  return event?.type === "batch-begun" ? event.batch : "";
+}
+
+function json(result: CommandResult) {
+  expect(result.stderr).toBe("");
+  expect(result.code).toBe(0);
+  return JSON.parse(result.stdout);
+}
+
+describe("brinebell review", () => {
+  it("lists batches, and shows the one of an id or of a name", async () => {
+    const io = kitchen();
+    const list = await reviewCommand([], io);
+    expect(list.stdout.trim().split("\n")).toHaveLength(3);
+    const byId = await reviewCommand([idOf(1)], io);
+    const byName = await reviewCommand(["Provider"], io);
+    expect(byName.stdout).toBe(byId.stdout);
+    expect(byId.stdout).toContain("verdict: as-tested");
+    expect(byId.stdout).toMatch(/\d\d:\d\d process {16}\|.*=.*\| 15 min/);
+  });
+
+  it("gives one batch with its loads alone, as the published JSON", async () => {
+    const { batches, loads, timers } = json(await reviewCommand([idOf(0), "--json"], kitchen()));
+    expect(batches).toHaveLength(1);
+    expect(batches[0]).toMatchObject({ id: idOf(0), jars: { sealed: 7, failed: 1 } });
+    expect(loads.map((load: { id: string }) => load.id)).toEqual(batches[0].loads);
+    expect(timers).toEqual([]);
+  });
+
+  it("prints CSV that another parser reads", async () => {
+    const rows = parse((await reviewCommand(["--csv"], kitchen())).stdout, { columns: true });
+    expect(rows).toHaveLength(3);
+    const one = parse((await reviewCommand([idOf(0), "--csv"], kitchen())).stdout);
+    expect(new Set(one.map((row: string[]) => row.length)).size).toBe(1);
+  });
+
+  it("says which words are off, and that several batches go by a name", async () => {
+    const io = kitchen();
+    expect(await reviewCommand(["--jsn"], io)).toMatchObject({ code: 2 });
+    expect(await reviewCommand(["--json", "--csv"], io)).toMatchObject({ code: 2 });
+    expect(await reviewCommand(["--season", "soon"], io)).toMatchObject({ code: 2 });
+    expect(await reviewCommand(["rutabaga"], io)).toMatchObject({ code: 2 });
+    expect((await reviewCommand(["dilled green beans"], io)).stderr).toContain(idOf(1));
+    expect((await reviewCommand(["--compare", "peaches"], io)).stderr).toContain("pickled-beets");
+  });
+
+  it("compares lots, and sums a season up", async () => {
+    const io = kitchen();
+    const compared = json(await reviewCommand(["--compare", "dilled beans", "--json"], io));
+    expect(compared.lots).toMatchObject([
+      { variety: NAME, pintsPerLb: 2, failed: 1 },
+      { variety: "Provider", pintsPerLb: 2, failed: 0 },
+    ]);
+    const year = Number(events[0] && new Date(events[0].t).getUTCFullYear());
+    const { season } = json(await reviewCommand(["--season", String(year), "--json"], io));
+    expect(season).toMatchObject({
+      batches: 3,
+      verdicts: { "as-tested": 3 },
+      lost: { failed: 1 },
+      methods: [{ method: "boiling-water", batches: 3, shelfJars: { pint: 23 } }],
+    });
+  });
+
+  it("tells of an empty kitchen, and of one that cannot be read", async () => {
+    const io = ioFor("/nowhere/at/all");
+    expect(await reviewCommand([], io)).toMatchObject({
+      code: 0,
+      stdout: "No batches in the log.\n",
+    });
+    const { folder } = kitchen();
+    mkdirSync(join(folder, "journal-2099.jsonl"));
+    expect(await reviewCommand([], ioFor(folder))).toMatchObject({ code: 3 });
+  });
+});
+
+describe("brinebell pantry", () => {
+  it("takes opened jars off and says what to do with a spoiled one", async () => {
+    const io = kitchen();
+    const opened = await pantryCommand(["--opened", `${idOf(2)}:2`], io);
+    expect(opened).toMatchObject({ code: 0, stdout: "Taken off the shelf. Enjoy it.\n" });
+    const spoiled = await pantryCommand(["--opened", idOf(2), "--spoiled"], io);
+    expect(spoiled.stdout).toContain("Do not taste it");
+    expect(spoiled.stdout).toContain("boil 30 minutes");
+    const { lines, opened: list } = json(await pantryCommand(["beets", "--json"], io));
+    expect(lines).toMatchObject([{ jars: 8, opened: 3, left: 5 }]);
+    expect(list.map((one: { spoiled: boolean }) => one.spoiled)).toEqual([false, true]);
+  });
+
+  it("refuses more jars than there are, and words that make no sense", async () => {
+    const io = kitchen();
+    expect((await pantryCommand(["--opened", `${idOf(2)}:9`], io)).code).toBe(1);
+    expect((await pantryCommand(["--opened", `${idOf(2)}:0`], io)).code).toBe(2);
+    expect((await pantryCommand(["--spoiled"], io)).code).toBe(2);
+    expect((await pantryCommand(["--place", "cellar"], io)).code).toBe(2);
+    const { lines } = json(await pantryCommand(["beets", "--json"], io));
+    expect(lines).toMatchObject([{ left: 8 }]);
+  });
+
+  it("knows where jars were put", async () => {
+    const io = kitchen();
+    expect((await pantryCommand(["--place", "beets=cold cellar"], io)).code).toBe(0);
+    const { lines } = json(await pantryCommand(["cold cellar", "--json"], io));
+    expect(lines).toMatchObject([{ batch: idOf(2), place: "cold cellar" }]);
+  });
+});
+
+describe("brinebell labels", () => {
+  const pdftotext = spawnSync("pdftotext", ["-v"]).error === undefined;
+
+  it("shows what will be printed, a shelf label for sealed jars alone", async () => {
+    const { labels } = json(await labelsCommand([idOf(0), "--json"], kitchen()));
+    const keeps = labels.map((one: { keep: string }) => one.keep);
+    expect(keeps.filter((keep: string) => keep === "shelf")).toHaveLength(7);
+    expect(keeps.filter((keep: string) => keep === "refrigerate")).toHaveLength(1);
+    const text = (await labelsCommand([idOf(0)], kitchen())).stdout;
+    expect(text).toContain("REFRIGERATE, use by");
+    expect(text).toContain("7 of these, jars 1, 2, 4, 5, 6, 7, 8");
+  });
+
+  it.skipIf(!pdftotext)("makes a PDF whose words another program reads", async () => {
+    const io = kitchen();
+    const file = join(io.folder, "labels.pdf");
+    const result = await labelsCommand([idOf(0), "--pdf", file, "--sheet", "70x37mm"], io);
+    expect(result.code).toBe(0);
+    expect(result.stderr).toContain("printed without their marks");
+    const { stdout } = spawnSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" });
+    expect(stdout.match(/Dilled green beans/g)).toHaveLength(8);
+    expect(stdout).toContain("Fäßchen Luk");
+    expect(stdout.match(/best by/g)).toHaveLength(7);
+    expect(stdout.match(/REFRIGERATE, use by/g)).toHaveLength(1);
+    expect(stdout).toContain(`batch ${idOf(0)}, jar 3`);
+  });
+
+  it("writes letters the PDF's font lacks as near as it can, and says when it cannot", () => {
+    expect(plainForFont("crème fraîche – naïve")).toMatchObject({ changed: false, lost: false });
+    expect(plainForFont("Żółw ğ")).toEqual({ text: "Zólw g", changed: true, lost: false });
+    expect(plainForFont("огурцы 黄瓜")).toMatchObject({ changed: true, lost: true });
+  });
+});
+
+describe("brinebell seeds", () => {
+  it("keeps a lot and its test, with what the test can tell", async () => {
+    const io = kitchen();
+    const words = ["add", "beans", "Provider", "--dry-weight", "7oz", "--storage", "jar, cellar"];
+    const added = await seedsCommand(words, io);
+    expect(added.stderr).toBe("");
+    const id = /Seed lot (\S+) noted/.exec(added.stdout)?.[1] ?? "";
+    const tested = await seedsCommand(["test", id, "18/20", "--days", "7"], io);
+    expect(tested.stdout).toContain("70 to 97 %");
+    const { seeds } = json(await seedsCommand(["--json"], io));
+    expect(seeds).toMatchObject([
+      {
+        id,
+        crop: "beans",
+        variety: "Provider",
+        dryWeightG: 198.45,
+        tests: [{ sprouted: 18, of: 20 }],
+      },
+    ]);
+    expect((await seedsCommand(["test", id, "21/20"], io)).code).toBe(2);
+    expect((await seedsCommand(["test", "S9", "1/20"], io)).code).toBe(1);
+    expect((await seedsCommand(["sow"], io)).code).toBe(2);
+  });
+});
+
+describe("brinebell export and import", () => {
+  it("carry a kitchen over", async () => {
+    const from = kitchen();
+    const to = ioFor(`${from.folder}/other`);
+    const file = join(from.folder, "kitchen.brinebell");
+    expect((await exportCommand([file], from)).code).toBe(0);
+    const done = json(await importCommand([file, "--json"], to));
+    expect(done.batches).toBe(3);
+    expect((await reviewCommand([], to)).stdout).toBe((await reviewCommand([], from)).stdout);
+    expect((await importCommand([join(from.folder, "nothing")], to)).code).toBe(3);
+    expect((await importCommand([], to)).code).toBe(2);
+  });
+});
