@@ -19,6 +19,8 @@ export type Habits = {
   mishears: number;
   fault: number;
   wanders: number;
+  /** How likely something goes wrong with a canner that is being timed. */
+  losses: number;
   /** How likely a question is to get the answer that it hopes for. */
   agrees: number;
 };
@@ -31,6 +33,7 @@ export function habits(dice: Dice): Habits {
     mishears: some(0.15),
     fault: some(0.25),
     wanders: some(0.1),
+    losses: some(0.4),
     agrees: dice.chance(0.6) ? 0.98 : 0.75,
   };
 }
@@ -45,6 +48,22 @@ export function waitText(ms: number): string {
 }
 
 const span = (ms: number): string => waitText(ms).slice(1);
+
+/** What goes wrong, or is corrected, while a canner of a method is timed. */
+const AT_ANY = ["take the jars out", "that was ten minutes ago", "undo", "the water is low"];
+const LOSSES: Record<string, string[]> = {
+  "boiling-water": [
+    "it stopped boiling",
+    "it lost its boil",
+    "it lost its boil five minutes ago",
+    "the lids are not covered",
+    "it's boiling again",
+    ...AT_ANY,
+  ],
+  pressure: ["the pressure dropped", "4 pounds", "8 pounds", "the steam stopped", ...AT_ANY],
+  steam: ["the steam stopped", "the canner is at 190", ...AT_ANY],
+  "low-temperature": ["the canner is at 176", "the canner is at 189", ...AT_ANY],
+};
 
 export class Cook {
   private readonly dice: Dice;
@@ -72,6 +91,11 @@ export class Cook {
     if (dice.chance(habits.chatter)) return this.soon(dice.pick(CHATTER));
     if (dice.chance(habits.mistakes)) return this.soon(dice.pick(OUT_OF_PLACE));
     if (dice.chance(habits.wanders)) return this.away(session);
+    const timed = session.state.active.flatMap((id) => session.state.loads[id] ?? []);
+    const process = timed.find((load) => {
+      return load.stages.some((run) => run.spec.kind === "process" && run.state === "running");
+    });
+    if (process?.terms && dice.chance(habits.losses)) return this.loss(process.terms.method);
     return this.due(session);
   }
 
@@ -85,6 +109,13 @@ export class Cook {
     if (session.state.active.length === 0) return undefined;
     const ms = dice.pick([20 * MINUTE_MS, HOUR_MS, 3 * HOUR_MS, 26 * HOUR_MS]);
     return `${waitText(ms * (0.5 + dice.next()))} what now`;
+  }
+
+  private loss(method: string): string {
+    const { dice } = this;
+    const signs = LOSSES[method] ?? [];
+    const minutes = dice.chance(0.3) ? 0 : dice.whole(0, 25);
+    return `${waitText(minutes * MINUTE_MS + dice.whole(1, 50) * 1000)} ${dice.pick(signs)}`;
   }
 
   private reply(session: Session): string {
