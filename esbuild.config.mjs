@@ -24,7 +24,11 @@ const noDevtools = {
 
 rmSync("dist", { recursive: true, force: true });
 await build({
-  entryPoints: { brinebell: "src/main.ts", "read-library": "src/recipe/read-library.ts" },
+  entryPoints: {
+    brinebell: "src/main.ts",
+    "read-library": "src/recipe/read-library.ts",
+    "listening-program": "src/voice/listening-program.ts",
+  },
   outdir: "dist",
   bundle: true,
   splitting: true,

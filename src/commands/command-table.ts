@@ -126,6 +126,13 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
       return tellCommand(args, { folder: machine.folder, out: print, err: complain });
     },
   },
+  soundcheck: {
+    about: "try speaking and listening",
+    run: async (args) => {
+      const { soundcheckCommand } = await import("./soundcheck.ts");
+      return soundcheckCommand(args, { searchPath: process.env.PATH ?? "", out: print });
+    },
+  },
   understand: {
     about: "show how words are understood",
     run: async (args, machine) => {

@@ -4,7 +4,7 @@ import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
 import { tell } from "../session/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
-import { isOn, parseOptions } from "./options.ts";
+import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
 
 const OPTIONS = {
   plain: "switch",
@@ -12,6 +12,7 @@ const OPTIONS = {
   silent: "switch",
   probe: "text",
   "wake-words": "text",
+  sound: "text",
 } as const;
 
 export async function openCommand(
@@ -40,6 +41,7 @@ export async function openCommand(
   const { kitchen } = opened;
   const close = closer(kitchen);
   catchSignals(close);
+  const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
   const host = {
     session: kitchen.session,
     lines: kitchen.lines,
@@ -55,8 +57,22 @@ export async function openCommand(
     const { runScreen } = await import("../screen/run-screen.tsx");
     await runScreen(host, io);
   }
+  await stopListening?.();
   await close();
   return 0;
+}
+
+/** Listens to the microphone, or with `--sound FILE` to raw sound from a file or a pipe. */
+async function listen(kitchen: LiveKitchen, options: Options): Promise<() => Promise<void>> {
+  const { startListening, wakeWordsOf } = await import("../session/listening.ts");
+  const searchPath = process.env.PATH ?? "";
+  const sound = optionValue(options, "sound");
+  const source =
+    sound === undefined
+      ? ({ from: "microphone", searchPath } as const)
+      : ({ from: "file", path: sound, paced: true } as const);
+  const wakeWords = wakeWordsOf(optionValue(options, "wake-words"));
+  return startListening(kitchen, { wakeWords, source, searchPath });
 }
 
 /** Closes once, whoever asks first. */

@@ -1,19 +1,22 @@
 /** `brinebell plan`: several batches over one kitchen and one pair of hands. */
-import { expectedJars } from "../kitchen/decide-batch.ts";
 import { capacity } from "../kitchen/jars.ts";
 import type { State } from "../kitchen/state.ts";
-import { isoWithOffset, localFields, MINUTE_MS, parseIso } from "../kitchen/time.ts";
+import { isoWithOffset, MINUTE_MS, parseIso } from "../kitchen/time.ts";
 import { futureMomentsAt } from "../language/future-times.ts";
 import { wordsOf } from "../language/words.ts";
-import { type DayBatch, dayBatch, type StageLength } from "../plan/day-batches.ts";
+import { type DayBatch, dayBatch } from "../plan/day-batches.ts";
 import { planKitchen } from "../plan/kitchen-plan.ts";
-import { type Lessons, learnedMinutes, lessonsOf } from "../plan/learn.ts";
+import { lessonsOf } from "../plan/learn.ts";
 import type { KitchenPlan, PlanRequest } from "../plan/plan-request.ts";
 import { seededRandom } from "../plan/random.ts";
-import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
+import {
+  type CanningFacts,
+  quietHours,
+  quietSpans,
+  stageLength,
+  wantedBatch,
+} from "../plan/wanted-batch.ts";
 import type { Library } from "../recipe/library.ts";
-import type { GaugeKind, JarSize, Recipe, Stage } from "../recipe/recipe.ts";
-import { recipeFor } from "../recipe/recipe-for.ts";
 import { parseQuantity, quoted } from "../reckon/quantity.ts";
 import { G_PER_LB } from "../reckon/units.ts";
 import { type CommandResult, failed } from "./command-result.ts";
@@ -52,9 +55,6 @@ const NODE_BUDGET = 400_000;
 const LIMIT_MS = 2500;
 const MOST_BATCHES = 200;
 const GRID_MINUTES = 5;
-const DAY_MINUTES = 24 * 60;
-/** Nights that are kept quiet: as far ahead as a day of canning can reach. */
-const QUIET_DAYS = 4;
 const DEFAULT_ALTITUDE_NOTE =
   "the altitude is not known: times are for the lowest band; set it with --altitude";
 
@@ -140,7 +140,7 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
   const lessons = kept ? lessonsOf(kept) : undefined;
   const batches = words.map((word) => {
     const batch = batchOf(word, library, kitchen, taken);
-    return dayBatch(batch, (stage) => lengthOf(lessons, batch, stage, kitchen.altitudeFt));
+    return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
   });
   const quiet = quietOf(optionValue(options, "quiet"), startMs, io.zone);
   return {
@@ -157,27 +157,10 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
   };
 }
 
-/** A stage's usual minutes for this weight, learned here where there is something to learn from. */
-function lengthOf(
-  lessons: Lessons | undefined,
-  batch: DayBatch,
-  stage: Stage,
-  altitudeFt: number,
-): StageLength {
-  const { recipe, weightLb } = batch;
-  const known = lessons && learnedMinutes(lessons, recipe, stage, weightLb, { altitudeFt });
-  if (known && known.n > 0) return { minutes: known.yoursMinutes, p90Minutes: known.p90Minutes };
-  const beyond = Math.max(0, weightLb - recipe.yield.weightLb);
-  return { minutes: stage.typicalMinutes + (stage.minutesPerLb ?? 0) * beyond };
-}
-
-type PlanKitchenFacts = {
-  altitudeFt: number;
+type PlanKitchenFacts = CanningFacts & {
   altitudeKnown: boolean;
   burners: number;
   canners: number;
-  holds: (jar: JarSize) => number;
-  gauge: GaugeKind;
 };
 
 function countOf(options: Options, name: string): number | undefined {
@@ -225,18 +208,11 @@ function batchOf(
   if (!found.ok) return fault(found.error);
   const recipe = found.value;
   const weightLb = match ? poundsOf(match[1] ?? "", text) : recipe.yield.weightLb;
-  const way = wayOf(recipe, library, kitchen);
-  const label = variety ? `${variety} ${recipe.title.toLowerCase()}` : recipe.title.toLowerCase();
   let id = variety ? `${recipe.id}:${variety}` : recipe.id;
   for (let n = 2; taken.has(id); n++) id = `${recipe.id}${variety ? `:${variety}` : ""}#${n}`;
   taken.add(id);
-  const jar = defaultJar(way.recipe) ?? null;
-  const lot = { variety: variety || null, weightLb, pickedAt: null };
-  const count = expectedJars(way.recipe, lot, jar);
-  const perLoad = jar ? kitchen.holds(jar) : 0;
-  if (way.terms && jar && perLoad < 1) fault(`no canner here holds ${jar} jars for ${label}`);
-  const jars = way.terms && count !== null ? { count, perLoad } : null;
-  return { id, label, recipe: way.recipe, weightLb, terms: way.terms, jars };
+  const made = wantedBatch({ id, recipe, variety: variety || null, weightLb }, library, kitchen);
+  return made.ok ? made.batch : fault(made.error);
 }
 
 function poundsOf(text: string, entry: string): number {
@@ -245,15 +221,6 @@ function poundsOf(text: string, entry: string): number {
   const pounds = read.value.value / G_PER_LB;
   if (!(pounds > 0)) fault(`${quoted(entry)}: a weight of nothing makes no batch`);
   return pounds;
-}
-
-function wayOf(recipe: Recipe, library: Library, kitchen: PlanKitchenFacts) {
-  const option = recipe.tested ? processOptions(recipe)[0] : undefined;
-  if (!option) return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
-  const { altitudeFt, gauge } = kitchen;
-  const choice = chooseProcess(recipe, library.tables, { altitudeFt, gauge, ...option });
-  if (!choice.ok) return fault(`${recipe.title}: ${choice.reason}`);
-  return { recipe: recipeFor(recipe, option.method, option.pack), terms: choice.terms };
 }
 
 /** The next step of the grid at or after an instant. */
@@ -278,27 +245,13 @@ function momentOf(options: Options, name: string, io: PlanIo): number | undefine
   return whole.value;
 }
 
-/** `22:00-06:00` as minutes from the start, one span for each night of the days ahead. */
 function quietOf(
   text: string | undefined,
   startMs: number,
   zone: string,
 ): [number, number][] | undefined {
   if (text === undefined) return undefined;
-  const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
-  const [from, to] = match
-    ? [Number(match[1]) * 60 + Number(match[2]), Number(match[3]) * 60 + Number(match[4])]
-    : [-1, -1];
-  if (!match || from >= DAY_MINUTES || to >= DAY_MINUTES || from === to) {
-    return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
-  }
-  const { hour, minute } = localFields(startMs, zone);
-  const begins = hour * 60 + minute;
-  const length = (to - from + DAY_MINUTES) % DAY_MINUTES;
-  const spans: [number, number][] = [];
-  for (let day = -1; day < QUIET_DAYS; day++) {
-    const at = from - begins + day * DAY_MINUTES;
-    if (at + length > 0) spans.push([Math.max(0, at), at + length]);
-  }
-  return spans;
+  const hours = quietHours(text);
+  if (!hours) return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
+  return quietSpans(hours, startMs, zone);
 }

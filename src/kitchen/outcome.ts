@@ -30,7 +30,7 @@ export type Outcome =
       kind: "ask";
       text: string;
       wish: Wish;
-      expects: "yes" | "which" | "number" | "when";
+      expects: "yes" | "heard" | "which" | "number" | "when";
       choices: Choice[];
     }
   /** Nothing changes: the facts are told. */

@@ -2,7 +2,7 @@
  * The one question that is about words, not about the food: "which one?", "really?", "how many?".
  * It is not kept in the journal, and a changed mind simply says something else.
  */
-import type { Command } from "../kitchen/command.ts";
+import type { Command, Intent } from "../kitchen/command.ts";
 import type { Outcome, Wish } from "../kitchen/outcome.ts";
 import { type Question as Asked, questions } from "../kitchen/questions.ts";
 import type { State } from "../kitchen/state.ts";
@@ -28,6 +28,9 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
     case "yes":
       if (command.intent === "yes") return { kind: "wish", wish: { ...wish, confirmed: true } };
       return { kind: "other" };
+    case "heard":
+      // It was heard right; whatever else it needs is still to be asked.
+      return command.intent === "yes" ? { kind: "wish", wish } : { kind: "other" };
     case "which": {
       const picked = pickChoices(
         text,
@@ -56,7 +59,41 @@ function withSlot(wish: Wish, name: string, value: unknown): Wish {
 
 /** A pending question that a new report leaves standing; other words drop a "really?". */
 export function survives(pending: Pending | undefined): boolean {
-  return pending !== undefined && pending.expects !== "yes";
+  return pending !== undefined && pending.expects !== "yes" && pending.expects !== "heard";
+}
+
+/** Spoken words under this confidence are read back, where they would change what matters. */
+export const SURE_ENOUGH = 0.7;
+
+/** Reports that start, stop or judge a process, or end a batch. */
+const MATTERS: ReadonlySet<Intent> = new Set([
+  "boiling",
+  "boil-lost",
+  "pressure",
+  "pressure-lost",
+  "weight-rocking",
+  "venting",
+  "loaded",
+  "sealed",
+  "seal-failed",
+  "jars-filled",
+  "disposition",
+  "abandon",
+  "undo",
+  "altitude",
+  "done",
+]);
+
+/** Asks for a yes to what was heard in doubt; undefined where it is sure or changes little. */
+export function readBack(command: Command, text: string, confidence: number): Pending | undefined {
+  if (confidence >= SURE_ENOUGH || !MATTERS.has(command.intent)) return undefined;
+  return {
+    kind: "ask",
+    text: `I heard: ${text}. Is that right?`,
+    wish: { command },
+    expects: "heard",
+    choices: [],
+  };
 }
 
 function kindOf(question: Asked): Question {
@@ -76,7 +113,7 @@ function kindOf(question: Asked): Question {
 }
 
 function pendingKind(pending: Pending): Question {
-  if (pending.expects === "yes") return { kind: "yes-no" };
+  if (pending.expects === "yes" || pending.expects === "heard") return { kind: "yes-no" };
   if (pending.expects === "which") {
     return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };
   }

@@ -27,7 +27,7 @@ import type { Disk } from "../ports/disk.ts";
 import type { SpeechRank, VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { Alarms, guards, itemOf } from "./alarms.ts";
-import { contextOf, type Pending, resolve, survives } from "./dialogue.ts";
+import { contextOf, type Pending, readBack, resolve, survives } from "./dialogue.ts";
 import { recordOf } from "./journal-records.ts";
 import type { KitchenTimeline } from "./kitchen-timeline.ts";
 import { factsOfFindings } from "./time-facts.ts";
@@ -109,6 +109,11 @@ export class Session {
     return this.parts.journal.pending > 0;
   }
 
+  /** The recipes by name, as the understanding wants them. */
+  get names(): readonly { id: string; title: string; names: string[] }[] {
+    return this.recipes;
+  }
+
   /** The transient question that waits, if one does. */
   get waitingFor(): Pending | undefined {
     return this.pending;
@@ -120,11 +125,8 @@ export class Session {
     const now = this.passTime();
     this.tell("heard", text);
     const command = understand(text, contextOf(this.state, now, this.recipes, this.pending));
-    const refused = this.take(
-      { ...command, confidence: command.confidence * confidence },
-      text,
-      now,
-    );
+    const doubtful = readBack(command, text, confidence);
+    const refused = doubtful ? this.follow(doubtful, command, now) : this.take(command, text, now);
     this.ask();
     return this.reply(refused);
   }

@@ -1,0 +1,39 @@
+/** `brinebell soundcheck`: tries speaking and listening, and says what is missing. */
+import { openEars, wakeWordsOf } from "../session/listening.ts";
+import { realClock } from "../session/real-clock.ts";
+import { chooseVoice } from "../voice/choose-voice.ts";
+import { soundcheck } from "../voice/soundcheck.ts";
+import { type CommandResult, failed } from "./command-result.ts";
+import { isOn, optionValue, parseOptions } from "./options.ts";
+
+const OPTIONS = { json: "switch", "wake-words": "text", sound: "text" } as const;
+
+export type SoundcheckIo = { searchPath: string; out: (line: string) => void };
+
+/** `--sound FILE` hears raw 16 kHz mono sound from a file instead of a microphone. */
+export async function soundcheckCommand(
+  args: string[],
+  io: SoundcheckIo,
+): Promise<CommandResult | number> {
+  const parsed = parseOptions(args, OPTIONS);
+  if (!parsed.ok) return failed(2, `soundcheck: ${parsed.error}`);
+  const json = isOn(parsed.value, "json");
+  const wakeWords = wakeWordsOf(optionValue(parsed.value, "wake-words"));
+  const file = optionValue(parsed.value, "sound");
+  const { searchPath } = io;
+  const source =
+    file === undefined
+      ? ({ from: "microphone", searchPath } as const)
+      : ({ from: "file", path: file, paced: true } as const);
+  const result = await soundcheck({
+    voice: chooseVoice({ platform: process.platform, searchPath }),
+    openEars: (events) => openEars({ wakeWords, source, searchPath }, events),
+    clock: realClock(),
+    wakeWords,
+    tell: (line) => {
+      if (!json) io.out(line);
+    },
+  });
+  if (json) io.out(JSON.stringify(result, null, 2));
+  return result.voice.works && result.ears.works ? 0 : 1;
+}
