@@ -1,6 +1,8 @@
 /** A rehearsal on the real screen: the same session against a made-up clock, sped up to watch. */
 
 import { shelves } from "../kitchen/shelves.ts";
+import { KINDS } from "../kitchen/stages/kinds.ts";
+import type { StageRun } from "../kitchen/state.ts";
 import { HOUR_MS, MINUTE_MS } from "../kitchen/time.ts";
 import { runScreen } from "./run-screen.tsx";
 import type { ScreenIo, ScreenSession, ShownLine } from "./screen-host.ts";
@@ -18,13 +20,13 @@ export type RehearsalHooks = {
 };
 
 /** Made-up time against real time while somebody has work, and the longest that a rest takes. */
-const WORK_SPEED = 420;
+const WORK_SPEED = 360;
 const REST_REAL_MS = 4000;
 /** Rests shorter than this pass at the speed of work. */
 const LONG_REST_MS = HOUR_MS;
 /** Time to read what was just said, ms a line, and the most in one go. */
-const READ_MS = 450;
-const MOST_READ_MS = 1800;
+const READ_MS = 550;
+const MOST_READ_MS = 2200;
 const FRAME_MS = 100;
 const HOLD_END_MS = 3000;
 
@@ -124,12 +126,22 @@ class Pacer {
     const now = session.now();
     if (this.rest && now < this.rest.until) return this.rest.speed;
     const items = shelves(session.state, now);
-    const ends = items.flatMap((item) => (item.clock ? [item.clock.dueAt] : []));
-    const resting = items.length > 0 && items.every((item) => item.shelf === "rest");
-    const until = Math.min(...ends);
+    const resting = items.length > 0 && items.every(({ run }) => restsByItself(run));
+    const until = Math.min(...items.map(({ run }) => restEnds(run, now)));
     const left = until - now;
     if (!resting || !Number.isFinite(left) || left < LONG_REST_MS) return WORK_SPEED;
     this.rest = { until: until - MINUTE_MS, speed: Math.max(WORK_SPEED, left / REST_REAL_MS) };
     return this.rest.speed;
   }
+}
+
+function restsByItself(run: StageRun): boolean {
+  return run.state === "running" && KINDS[run.spec.kind].shelf === "rest";
+}
+
+/** When a rest may end next: its shortest time, and after that its longest. */
+function restEnds({ startedAt = 0, spec }: StageRun, now: number): number {
+  const { minMinutes = 0, maxMinutes = 0 } = spec.window ?? {};
+  const soonest = startedAt + minMinutes * MINUTE_MS;
+  return soonest > now ? soonest : startedAt + maxMinutes * MINUTE_MS;
 }
