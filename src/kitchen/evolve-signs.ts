@@ -156,14 +156,16 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
     const load = state.loads[event.load];
     if (!load) return false;
     load.readings.push({ at: event.t, what: "pressure", value: event.psi, unit: "psi" });
-    if (!isLoaded(load)) return true;
+    if (!isLoaded(load)) return "noted";
     markLate(state, load.id, event, "pressure");
     if (depressurizing(load, event.psi, event.t)) return true;
     const target = gaugeTargetPsi(load);
-    if (target === undefined || !isVented(load)) return true;
-    if (event.psi >= target) startProcess(load, event.t);
-    else loseProcess(state, load, event.t, "lost");
-    return true;
+    if (target === undefined || !isVented(load)) return "noted";
+    const enough = event.psi >= target;
+    const changed = enough
+      ? startProcess(load, event.t)
+      : loseProcess(state, load, event.t, "lost");
+    return changed || "noted";
   },
   rocking(state, event) {
     const load = state.loads[event.load];
@@ -181,11 +183,13 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
     const { what, temperatureF } = event;
     const reading = { at: event.t, what, value: temperatureF, unit: "F" };
     const owner = event.owner === null ? undefined : ownerOf(state, event.owner);
-    if (!owner) return event.owner === null;
+    if (!owner) return event.owner === null && "noted";
     owner.readings.push(reading);
-    if (!isLoad(owner) || !isLoaded(owner)) return true;
-    if (owner.terms?.method === "low-temperature") lowTemperature(state, owner, event);
-    if (owner.terms?.method === "steam") steamTemperature(state, owner, event);
+    if (!isLoad(owner) || !isLoaded(owner)) return "noted";
+    const method = owner.terms?.method;
+    if (method === "low-temperature") lowTemperature(state, owner, event);
+    else if (method === "steam") steamTemperature(state, owner, event);
+    else return "noted";
     return true;
   },
   vouched(state, event) {

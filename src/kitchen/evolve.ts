@@ -10,7 +10,6 @@ import { JAR_HANDLERS } from "./evolve-jars.ts";
 import { SESSION_HANDLERS } from "./evolve-session.ts";
 import { SIGN_HANDLERS } from "./evolve-signs.ts";
 import type { Handler, Handlers } from "./handler.ts";
-import { ownerOf } from "./owners.ts";
 import { quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
@@ -89,44 +88,17 @@ const HANDLERS: Handlers<Exclude<EventType, "amended" | "withdrawn">> = {
   ...JAR_HANDLERS,
 };
 
-/** Events that mostly are just written down: a probe sends thousands of them. */
-const READINGS: ReadonlySet<EventType> = new Set(["temperature", "pressure"]);
-
-/** What of an owner's stages a reading can change, as one number; undefined where any counts. */
-function signsOf(state: State, event: KitchenEvent): number | undefined {
-  const id = "load" in event ? event.load : "owner" in event ? event.owner : null;
-  const owner = id === null ? undefined : ownerOf(state, id);
-  let signs = 0;
-  if (!owner) return signs;
-  for (const { state: stands, kept } of owner.stages) {
-    // The states of a stage differ in their first letter.
-    signs = (Math.imul(signs, 31) + stands.charCodeAt(0)) | 0;
-    if (!kept) continue;
-    if (kept.readAt) return undefined;
-    const count = kept.stretches.length * 64 + kept.gaps.length;
-    const to = kept.stretches.at(-1)?.to ?? -1;
-    signs = (Math.imul(Math.imul(signs, 31) + count, 31) + Math.floor(to % 2 ** 31)) | 0;
-  }
-  return signs;
-}
-
-/** A reading that changed no stage, at a moment when no stage's time or turn had come. */
-function isPlainReading(state: State, event: KitchenEvent, before: number | undefined): boolean {
-  if (before === undefined || event.w >= state.nextEnd || event.w >= state.nextBegin) return false;
-  return before === signsOf(state, event);
-}
-
 /** Runs one event, its time and consequences; false where it did not fit. */
 function applyOne(state: State, event: KitchenEvent): boolean {
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
   if (state.nextEnd <= livedUntil) settle(state, livedUntil);
-  const before = READINGS.has(event.type) ? signsOf(state, event) : undefined;
   const handler = HANDLERS[event.type as keyof typeof HANDLERS] as Handler<EventType> | undefined;
-  const fits = handler ? handler(state, event) : true;
+  const came = handler ? handler(state, event) : true;
+  const fits = came !== false;
   if (fits && ANSWERS_ALARMS.has(event.type)) quietFor(state, event);
   state.lastW = Math.max(state.lastW, event.w);
-  const still = NO_CONSEQUENCE.has(event.type) || isPlainReading(state, event, before);
+  const still = NO_CONSEQUENCE.has(event.type) || (came === "noted" && event.w < state.nextBegin);
   if (!still) settle(state, event.w);
   return fits;
 }
