@@ -1,0 +1,153 @@
+import { describe, expect, it } from "vitest";
+import { Story, told } from "./story.ts";
+
+function beansInCanner() {
+  const story = new Story();
+  const batch = story.begins(0, "dilled-green-beans");
+  const load = story.loads(60, batch, 8);
+  return { story, batch, load };
+}
+
+describe("a report of a boil", () => {
+  it("starts the process once it says that the lids are covered", () => {
+    const { story, load } = beansInCanner();
+    expect(told(story.says(70, "boiling", { covered: true }))).toEqual(["boil"]);
+    expect(load.stages.find((run) => run.id === "process")?.state).toBe("running");
+    expect(load.stages.find((run) => run.id === "come-up")?.state).toBe("complete");
+  });
+
+  it("that comes twice unconfirmed counts from the first", () => {
+    const { story, load } = beansInCanner();
+    story.says(70, "boiling", {});
+    story.says(74, "boiling", { covered: true });
+    const process = load.stages.find((run) => run.id === "process");
+    expect(process?.startedAt).toBe(process?.kept?.stretches[0]?.from);
+    expect(story.state.lastW - (process?.startedAt ?? 0)).toBe(4 * 60_000);
+  });
+
+  it("is refused while it is known to boil", () => {
+    const { story } = beansInCanner();
+    story.says(70, "boiling", { covered: true });
+    expect(told(story.says(71, "boiling", {}))).toBe("I already have it boiling.");
+  });
+
+  it("before any jar is in the canner is about the canner's water", () => {
+    const story = new Story();
+    const batch = story.begins(0, "dilled-green-beans");
+    story.happened(1, { type: "stage-done", owner: batch.id, stage: "trim" });
+    expect(told(story.says(2, "boiling", { target: "canner" }))).toContain("stage-done");
+  });
+});
+
+describe("jars that are reported loaded", () => {
+  it("are refused where another batch's process is not the same", () => {
+    const story = new Story();
+    const beans = story.begins(0, "dilled-green-beans");
+    const beets = story.begins(0, "pickled-beets");
+    for (const batch of [beans, beets]) {
+      for (const run of batch.stages) {
+        if (run.spec.kind === "fill") break;
+        story.happened(1, { type: "stage-done", owner: batch.id, stage: run.id });
+      }
+    }
+    story.passes(2);
+    const load = Object.values(story.state.loads)[0];
+    story.happened(60, { type: "stage-done", owner: load?.id ?? "", stage: "canner" });
+    story.happened(61, { type: "jars-filled", batch: beans.id, count: 4, size: null });
+    story.happened(61, { type: "jars-filled", batch: beets.id, count: 4, size: null });
+    const other = load?.batch === beans.id ? "the beets" : "the beans";
+    const outcome = told(story.says(62, "loaded", { target: other }));
+    expect(outcome).toMatch(/^They can't share the canner: /);
+  });
+
+  it("are refused while the canner is taken", () => {
+    const { story } = beansInCanner();
+    expect(told(story.says(70, "loaded", { count: 3 }))).toBe(
+      "The canner is taken. These jars go in the next load.",
+    );
+  });
+});
+
+describe("taking jars out", () => {
+  it("in time is the plain end of the load", () => {
+    const { story } = beansInCanner();
+    story.says(70, "boiling", { covered: true });
+    story.passes(86);
+    expect(told(story.says(90, "done", { target: "jars" }))).toEqual(["unloaded"]);
+  });
+
+  it("early is asked back, and the question names what the jars have had", () => {
+    const { story } = beansInCanner();
+    story.says(70, "boiling", { covered: true });
+    expect(told(story.says(76, "done", { target: "jars" }))).toMatch(/6 of 15 minutes/);
+  });
+
+  it("is refused where none are in", () => {
+    const story = new Story();
+    story.begins(0, "dilled-green-beans");
+    const out = story.says(1, "done", { target: "jars" }, { text: "take the jars out" });
+    expect(told(out)).toBe("No jars are in a canner.");
+  });
+});
+
+describe("a disposition", () => {
+  it("is refused where nothing waits for one", () => {
+    const { story } = beansInCanner();
+    expect(told(story.says(70, "disposition", { what: "freeze" }))).toBe(
+      "No jars are waiting for that decision.",
+    );
+  });
+
+  it("of more jars than wait is asked back", () => {
+    const { story } = beansInCanner();
+    story.says(70, "boiling", { covered: true });
+    story.says(75, "done", { target: "jars" }, { confirmed: true });
+    const many = story.says(76, "disposition", { what: "freeze", count: 12 });
+    expect(told(many)).toContain("8 jars are waiting");
+    story.says(77, "disposition", { what: "freeze", count: 3 });
+    expect(told(story.says(78, "disposition", { what: "refrigerate" }))).toEqual(["disposed"]);
+  });
+
+  it("to reprocess goes by the hot pack, for each batch of the load its own", () => {
+    const story = new Story();
+    const batch = story.begins(0, "peaches", { pack: "raw", jar: "quart" });
+    const load = story.loads(90, batch, 5);
+    story.says(100, "boiling", { covered: true });
+    story.says(105, "done", { target: "jars" }, { confirmed: true });
+    expect(told(story.says(106, "disposition", { what: "reprocess" }))).toContain("disposed");
+    expect(batch).toMatchObject({ pack: "hot", again: 5, allFilled: false });
+    expect(load.parts[0]).toMatchObject({ again: 5, sealed: 0 });
+  });
+});
+
+describe("a second batch of the same recipe", () => {
+  it("is refused without a variety, and begun with one", () => {
+    const story = new Story();
+    story.begins(0, "dilled-green-beans");
+    expect(told(story.says(1, "begin", { recipe: "dilled-green-beans" }))).toContain(
+      "Name a variety",
+    );
+    const other = story.begins(2, "dilled-green-beans", { variety: "Provider" });
+    expect(other.mark).toBe("P");
+  });
+
+  it("marks its lids apart from one that begins with the same letter", () => {
+    const story = new Story();
+    const first = story.begins(0, "dilled-green-beans", { variety: "Provider" });
+    const second = story.begins(0, "dilled-green-beans", { variety: "Purple Queen" });
+    expect([first.mark, second.mark]).toEqual(["P", "PU"]);
+  });
+});
+
+describe("a stage that waits for a word", () => {
+  it("is begun by it, and asked back where several batches have one", () => {
+    const story = new Story();
+    story.begins(0, "dilled-green-beans");
+    expect(told(story.says(1, "begin", { named: "brine" }))).toContain("stage-begun");
+    story.begins(2, "dilled-green-beans", { variety: "Provider" });
+    story.begins(2, "dilled-green-beans", { variety: "Blue Lake" });
+    expect(told(story.says(3, "begin", { named: "brine" }))).toMatch(/^Which one: /);
+    const named = story.says(4, "begin", { named: "provider brine" });
+    expect(told(named)).toContain("stage-begun");
+  });
+});

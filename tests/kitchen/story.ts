@@ -1,0 +1,132 @@
+import type { Command, Intent, SlotsOf } from "../../src/kitchen/command.ts";
+import { decide, decideWake } from "../../src/kitchen/decide.ts";
+import type { DatedFact, Fact, KitchenEvent } from "../../src/kitchen/events.ts";
+import { apply } from "../../src/kitchen/evolve.ts";
+import type { Outcome, Wish } from "../../src/kitchen/outcome.ts";
+import { questionToAsk } from "../../src/kitchen/questions.ts";
+import { type Batch, initialState, type Load, type State } from "../../src/kitchen/state.ts";
+import { MINUTE_MS } from "../../src/kitchen/time.ts";
+import { theLibrary } from "../scenarios/play.ts";
+
+/** Eight in the morning of the day everything is told of, in the zone it is told in. */
+export const EIGHT = Date.UTC(2027, 7, 14, 14);
+const ZONE = "America/Denver";
+
+/** The instant so many minutes after eight. */
+export function at(minutes: number): number {
+  return EIGHT + minutes * MINUTE_MS;
+}
+
+export function commandOf<I extends Intent>(intent: I, slots: SlotsOf[I], text = ""): Command {
+  return { intent, slots, confidence: 1, text } as unknown as Command;
+}
+
+/**
+ * A kitchen's day as a test tells it: what had happened (given), what a person says (when), and
+ * what is written down for it or why it is refused (then). Times are minutes after eight.
+ */
+export class Story {
+  readonly state: State = initialState();
+  readonly events: KitchenEvent[] = [];
+  private commands = 0;
+
+  constructor(altitudeFt: number | null = 6200) {
+    const opened = { version: "0", zone: ZONE, offsetMs: 0, rehearsal: true } as const;
+    this.happened(0, { type: "opened", ...opened });
+    if (altitudeFt !== null) this.happened(0, { type: "kitchen-set", altitudeFt });
+  }
+
+  /** Given: events as they were written at a minute. */
+  happened(minute: number, ...facts: Fact[]): this {
+    this.write(
+      facts.map((fact) => ({ ...fact, t: at(minute) })),
+      minute,
+      "~",
+    );
+    return this;
+  }
+
+  /** When: a person says something; what comes of it is written down unless it is refused. */
+  says<I extends Intent>(
+    minute: number,
+    intent: I,
+    slots: SlotsOf[I] = {} as SlotsOf[I],
+    more: { text?: string; confirmed?: boolean; chosen?: Wish["chosen"] } = {},
+  ): Outcome {
+    const { text = "", ...rest } = more;
+    const wish: Wish = { command: commandOf(intent, slots, text), ...rest };
+    const outcome = decide(this.state, wish, at(minute), theLibrary());
+    if (outcome.kind === "done") this.write(outcome.facts, minute, "c");
+    this.ask(minute);
+    return outcome;
+  }
+
+  /** Time passes to a minute: what comes due is written down. */
+  passes(minute: number): DatedFact[] {
+    const facts = decideWake(this.state, at(minute), theLibrary());
+    this.write(facts, minute, "~");
+    this.ask(minute);
+    return facts;
+  }
+
+  /** A batch that is begun as a person begins it. */
+  begins(minute: number, recipe: string, more: object = {}): Batch {
+    const outcome = this.says(minute, "begin", { recipe, ...more });
+    const begun = outcome.kind === "done" && outcome.facts.find((f) => f.type === "batch-begun");
+    if (begun === false || begun?.type !== "batch-begun") throw new Error(JSON.stringify(outcome));
+    return this.batch(begun.batch);
+  }
+
+  /** Jars of a batch in the canner, everything before it done, confirmed and answered. */
+  loads(minute: number, batch: Batch, jars: number): Load {
+    for (const run of batch.stages) {
+      if (run.spec.kind === "fill") break;
+      this.happened(minute, { type: "stage-done", owner: batch.id, stage: run.id });
+    }
+    for (const factor of batch.recipe.critical) {
+      this.happened(minute, { type: "confirmed", batch: batch.id, factor: factor.id, held: true });
+    }
+    this.passes(minute);
+    const load = Object.values(this.state.loads).find((one) => one.batch === batch.id);
+    if (!load) throw new Error("no load was opened");
+    const { id } = load;
+    this.happened(minute, { type: "stage-done", owner: id, stage: "canner" });
+    this.happened(minute, { type: "jars-filled", batch: batch.id, count: jars, size: null });
+    const parts = [{ batch: batch.id, jars, first: 1 }];
+    this.happened(minute, { type: "loaded", load: id, parts });
+    return load;
+  }
+
+  batch(id: string): Batch {
+    const found = this.state.batches[id];
+    if (!found) throw new Error(`no batch ${id}`);
+    return found;
+  }
+
+  load(id: string): Load {
+    const found = this.state.loads[id];
+    if (!found) throw new Error(`no load ${id}`);
+    return found;
+  }
+
+  private ask(minute: number): void {
+    const open = questionToAsk(this.state, at(minute));
+    if (open) this.happened(minute, { type: "asked", key: open.key, text: open.text });
+  }
+
+  private write(facts: DatedFact[], minute: number, who: "c" | "~"): void {
+    this.commands += 1;
+    for (const fact of facts) {
+      const event = { ...fact, cmd: `${who}${this.commands}`, w: at(minute) } as KitchenEvent;
+      this.events.push(event);
+      apply(this.state, event);
+    }
+  }
+}
+
+/** The types of the facts an outcome writes down; the reason of a refusal; the text of a question. */
+export function told(outcome: Outcome): string | string[] {
+  if (outcome.kind === "done") return outcome.facts.map((fact) => fact.type);
+  if (outcome.kind === "refused") return outcome.reason;
+  return outcome.kind === "ask" ? outcome.text : "tell";
+}
