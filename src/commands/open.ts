@@ -24,7 +24,10 @@ export async function openCommand(
   const options = parsed.value;
   const [word] = options.words;
   if (word !== undefined) return failed(2, `there is no command ${JSON.stringify(word)}`);
-  const plain = isOn(options, "plain") || !process.stdin.isTTY || !process.stdout.isTTY;
+  const terminal = process.stdin.isTTY && process.stdout.isTTY && process.env.TERM !== "dumb";
+  const plain = isOn(options, "plain") || !terminal;
+  // The screen loads while the recipes and the journal are read.
+  const screen = plain ? undefined : import("../screen/run-screen.tsx");
   const opened = await openLiveKitchen({
     folder: machine.folder,
     library: await machine.library(),
@@ -50,13 +53,8 @@ export async function openCommand(
     close,
   };
   const io = { stdin: process.stdin, stdout: process.stdout };
-  if (plain) {
-    const { runPlain } = await import("../screen/plain.ts");
-    await runPlain(host, io);
-  } else {
-    const { runScreen } = await import("../screen/run-screen.tsx");
-    await runScreen(host, io);
-  }
+  if (screen) await (await screen).runScreen(host, io);
+  else await (await import("../screen/plain.ts")).runPlain(host, io);
   await stopListening?.();
   await close();
   return 0;
