@@ -1,9 +1,10 @@
 /** What is said when something comes due, and when an alarm repeats. */
 import type { DueItem } from "../../kitchen/agenda.ts";
+import { nextMatch } from "../../kitchen/cron.ts";
 import type { PlannedItem } from "../../kitchen/events.ts";
 import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
 import { isLoad } from "../../kitchen/owners.ts";
-import type { Load, State } from "../../kitchen/state.ts";
+import { type Load, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import { durationWords } from "./spoken-time.ts";
 
@@ -35,8 +36,11 @@ export function dueSentence(state: State, item: DueItem): string {
         "refrigerate, freeze or discard those jars."
       );
     case "check": {
-      const check = run.spec.checks?.[0];
-      return `${name}: ${check?.say ?? "look at it."}`;
+      const wall = wallOf(state, item.at);
+      const check = run.spec.checks?.find((one) => {
+        return nextMatch(one.cron, wall - MINUTE_MS, state.zone) === wall;
+      });
+      return `${name}: ${check?.say ?? run.spec.checks?.[0]?.say ?? "look at it."}`;
     }
     case "late":
       return `${name}: ${title} is overdue. It should follow at once.`;

@@ -8,6 +8,7 @@ import { activeOwners, inCanner, isLoad, type Owner } from "../../kitchen/owners
 import { questions } from "../../kitchen/questions.ts";
 import { shelves } from "../../kitchen/shelves.ts";
 import { type StageRun, type State, type Timer, wallOf } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
 import { howMuch } from "./how-much.ts";
 import { prompt } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
@@ -71,13 +72,24 @@ function leftSentence(state: State, one: Ticking, now: number): string {
   return `${name}: about ${durationWords(left)}, ${when}.`;
 }
 
+/** Work without a clock: how long it has had, and how long it usually takes. */
+function usually(state: State, owner: Owner, named: StageRun | undefined, now: number): string {
+  const run = named ?? owner.stages.find((one) => one.state === "running");
+  const name = upper(ownerName(state, owner));
+  if (run?.state !== "running" || run.startedAt === undefined) {
+    return `${name} has no clock running.`;
+  }
+  const had = durationWords(now - run.startedAt);
+  const typical = durationWords(run.spec.typicalMinutes * MINUTE_MS);
+  return `${name}: ${run.spec.title} has had ${had}; it usually takes about ${typical}.`;
+}
+
 function clocks(state: State, target: string | undefined, now: number): string {
   const list = narrowed(state, target);
   if (list.length > 0) return list.map((one) => leftSentence(state, one, now)).join(" ");
   const named = target ? find(state, target) : [];
   const [first] = named;
-  if (first && "owner" in first)
-    return `${upper(ownerName(state, first.owner))} has no clock running.`;
+  if (first && "owner" in first) return usually(state, first.owner, first.run, now);
   return target ? `I have nothing running called ${target}.` : "No clock is running.";
 }
 
