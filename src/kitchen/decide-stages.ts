@@ -223,7 +223,8 @@ function decideOut(deciding: Deciding, t: number): Outcome {
   const load = one.owner;
   const closed = isOver(one.run) ? stillClosed(deciding, load, t) : undefined;
   if (closed) return refused(closed);
-  if (isOver(one.run)) return done({ type: "unloaded", load: load.id, early: false, t });
+  const full = isOver(one.run) && t >= (one.run.endedAt ?? t);
+  if (full) return done({ type: "unloaded", load: load.id, early: false, t });
   if (wish.confirmed) return done({ type: "unloaded", load: load.id, early: true, t });
   return askYes(wish, earlyWarning(state, load, one.run, t));
 }

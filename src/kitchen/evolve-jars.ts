@@ -4,7 +4,7 @@ import type { KitchenEvent } from "./events.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
 import { largestLoad, unaccounted } from "./jars.ts";
-import { current, lose } from "./kept.ts";
+import { lose } from "./kept.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
 import { quiet } from "./settle.ts";
 import { begin, finish, isOver, newRun, reopen, skip } from "./stage-run.ts";
@@ -219,9 +219,9 @@ function unload(state: State, load: Load, event: { t: number; early: boolean }):
   load.unloadedAt = event.t;
   load.early = event.early;
   const process = runOfKind(load, "process");
-  if (process?.kept && current(process.kept) && !isOver(process)) {
-    lose(process.kept, event.t, "out");
-  }
+  // Out before a time that had seemed full: then it was not.
+  if (process?.state === "complete" && (process.endedAt ?? 0) > event.t) reopen(process, "running");
+  if (process?.kept && !isOver(process)) lose(process.kept, event.t, "out");
   for (const run of load.stages) {
     if (run.id === "cool") break;
     if (isOver(run)) continue;
