@@ -423,10 +423,11 @@ export function slowJars(allRows: readonly Row[], batch: string): SlowJars {
     if (row.type === "jars-filled") ready = row.count as number;
     else if (row.type === "set-aside") {
       jars.setAside += row.count as number;
-      ready -= row.count as number;
+      // A part-filled last jar is set aside without having been counted as filled.
+      ready = Math.max(0, ready - (row.count as number));
     } else if (row.type === "jar-broken" && (ready > 0 || jars.loaded === 0)) {
       jars.brokenBefore += row.count as number;
-      ready -= row.count as number;
+      ready = Math.max(0, ready - (row.count as number));
     }
   }
   jars.filled = jars.loaded + jars.setAside + jars.brokenBefore + ready;
