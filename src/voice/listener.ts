@@ -1,9 +1,9 @@
 import type { EarsEvents, EarsGrammar } from "../ports/ears.ts";
-import { acceptance, withRivalConfidence } from "./acceptance.ts";
+import { type Acceptance, acceptance, afterSecondHearing } from "./acceptance.ts";
 import { ComfortNoise } from "./comfort-noise.ts";
 import { Endpointer, type SpeechEdge } from "./endpointer.ts";
 import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
-import type { Recogniser } from "./recogniser.ts";
+import type { Recognised, Recogniser } from "./recogniser.ts";
 import { SAMPLE_RATE } from "./wav.ts";
 
 const PIECE_MS = (HOP * 1000) / SAMPLE_RATE;
@@ -50,7 +50,7 @@ export class Listener {
   private readonly comfort = new ComfortNoise();
   private usualDb = FIRST_SPEECH_DB;
   private readonly endpointer = new Endpointer();
-  private before: Int16Array[] = [];
+  private before: { samples: Int16Array; raw: Int16Array }[] = [];
   private rest = new Int16Array(0);
   private open = false;
   private deaf = false;
@@ -107,7 +107,7 @@ export class Listener {
       this.parts.recogniser.onlyWakeWords(silentMs),
     );
     this.follow(edge, piece, samples);
-    this.before.push(samples);
+    this.before.push({ samples, raw: piece.raw });
     if (this.before.length > BEFORE) this.before.shift();
   }
 
@@ -117,10 +117,10 @@ export class Listener {
       this.open = true;
       this.speechDb = [];
       recogniser.begin();
-      for (const earlier of this.before) recogniser.feed(earlier);
+      for (const { samples, raw } of this.before) recogniser.feed(samples, raw);
     }
     if (!this.open) return;
-    recogniser.feed(samples);
+    recogniser.feed(samples, piece.raw);
     if (edge !== "pauses") this.speechDb.push(piece.levelDb);
     if (edge === "ends") this.finish(piece);
     if (edge === "too-long") {
@@ -130,21 +130,26 @@ export class Listener {
   }
 
   private finish(piece: CleanedPiece): void {
-    const { recogniser, withWakeWords, monoMs, wallMs, events } = this.parts;
+    const { recogniser, monoMs, wallMs, events } = this.parts;
     const silentMs = this.endpointer.sinceSpeechMs;
     const first = recogniser.end();
     this.endpointer.reset();
     const levelDb = this.speechDb.reduce((sum, db) => sum + db, 0) / (this.speechDb.length || 1);
     this.usualDb += 0.3 * (levelDb - this.usualDb);
-    const judged = acceptance(first, levelDb - piece.noiseDb, withWakeWords);
+    const judged = this.judge(first, levelDb - piece.noiseDb);
     if (judged.taken) {
-      const { text, rival } = recogniser.withRival(first);
-      const confidence = withRivalConfidence(judged.confidence, rival);
+      const { confidence, orElse } = judged;
       const delayMs = silentMs + monoMs() - this.arrivedMs;
-      const orElse = rival ? { orElse: rival.text } : {};
-      events.onHeard({ text, confidence, heardAtMs: wallMs() - delayMs, delayMs, ...orElse });
+      const heard = { text: first.text, confidence, heardAtMs: wallMs() - delayMs, delayMs };
+      events.onHeard(orElse ? { ...heard, orElse } : heard);
     } else this.unheard(judged.why, first.text, judged.confidence);
     this.shut();
+  }
+
+  private judge(first: Recognised, snrDb: number): Acceptance {
+    const judged = acceptance(first, snrDb, this.parts.withWakeWords);
+    if (!judged.taken) return judged;
+    return afterSecondHearing(this.parts.recogniser.secondOpinion(first), judged.confidence);
   }
 
   private unheard(

@@ -18,6 +18,8 @@ export type Recognised = {
   fit: number;
   /** Length of the sentence, in frames of 10 ms. */
   frames: number;
+  /** What it was taken for when heard a second time. */
+  again?: string;
   /** What else it may have been, where a number in it has a sound-alike. */
   rival?: { text: string; leadOver: number };
 };
@@ -84,7 +86,9 @@ export class Recogniser {
   /** @throws Error when the grammar does not parse */
   expect(grammar: EarsGrammar): void {
     const words = [...grammarWords(grammar.rules), ...this.wakeWords];
-    this.commands.takeGrammar(wholeGrammar(grammar, this.wakeWords), words);
+    const whole = wholeGrammar(grammar, this.wakeWords);
+    this.commands.takeGrammar("kitchen", whole, words);
+    this.second.takeGrammar("kitchen", whole, words);
   }
 
   begin(): void {
@@ -93,8 +97,9 @@ export class Recogniser {
     this.phones.begin();
   }
 
-  feed(samples: Int16Array): void {
-    this.sound.push(samples);
+  /** `raw` is the same sound as it came in, where `samples` had its noise turned down. */
+  feed(samples: Int16Array, raw: Int16Array = samples): void {
+    this.sound.push(raw);
     this.commands.feed(samples);
     this.phones.feed(samples);
   }
@@ -115,24 +120,31 @@ export class Recogniser {
   }
 
   /**
-   * Listens to the utterance once more for the sound-alikes of what was recognised: how far it
-   * leads over the best of them, as a logarithm of the likelihood of the whole sentence.
+   * Listens to the utterance once more, as it came in and as a whole: what it is then taken for,
+   * and how far that leads over its sound-alikes. Two hearings that agree are seldom wrong.
    */
-  withRival(recognised: Recognised): Recognised {
-    const rivals = soundAlikes(recognised.text);
-    if (rivals.length === 0) return recognised;
-    const own = this.again([recognised.text]);
-    const best = this.again(rivals);
-    if (best.text === "") return recognised;
-    const text = best.text.split(" ").slice(this.wakeWords.length).join(" ");
-    return { ...recognised, rival: { text, leadOver: (own.score - best.score) * NATURAL } };
+  secondOpinion(recognised: Recognised): Recognised {
+    const sound = joined(this.sound);
+    this.second.select("kitchen");
+    const again = this.commandOf(this.second.decodeWhole(sound));
+    const rivals = again === recognised.text ? soundAlikes(again) : [];
+    if (rivals.length === 0) return { ...recognised, again };
+    const own = this.hearAs([again], sound);
+    const best = this.hearAs(rivals, sound);
+    if (best.text === "") return { ...recognised, again };
+    const leadOver = (own.score - best.score) * NATURAL;
+    return { ...recognised, again, rival: { text: this.commandOf(best), leadOver } };
   }
 
-  private again(texts: readonly string[]): Decoded {
+  private hearAs(texts: readonly string[], sound: Int16Array): Decoded {
     const grammar = { command: "command", rules: `<command> = ${texts.join(" | ")};` };
     const words = grammarWords(grammar.rules);
-    this.second.takeGrammar(wholeGrammar(grammar, this.wakeWords), words);
-    return this.second.decodeWhole(joined(this.sound));
+    this.second.takeGrammar("sound-alikes", wholeGrammar(grammar, this.wakeWords), words);
+    return this.second.decodeWhole(sound);
+  }
+
+  private commandOf({ text }: Decoded): string {
+    return text.split(" ").slice(this.wakeWords.length).join(" ");
   }
 
   close(): void {
@@ -154,7 +166,7 @@ export class Recogniser {
     };
     const fit = fitOver(last);
     return {
-      text: commands.text.split(" ").slice(wake).join(" "),
+      text: this.commandOf(commands),
       wakeFit: wake > 0 ? fitOver(words[wake - 1] ?? last) : fit,
       fit,
       frames: last.to - first.from + 1,

@@ -36,16 +36,19 @@ export class SphinxDecoder {
    * Words the dictionary lacks are given a guessed pronunciation first.
    * @throws Error when the grammar does not parse or a word cannot be pronounced
    */
-  takeGrammar(jsgf: string, words: Iterable<string>): void {
+  takeGrammar(name: string, jsgf: string, words: Iterable<string>): void {
     for (const word of words) {
       if (this.phones(word) !== undefined) continue;
       const phones = pronounce(word, (each) => this.phones(each));
       this.library.addWord(this.handle, word, phones, 0);
     }
-    const refused = this.library.setGrammar(this.handle, "kitchen", jsgf) < 0;
-    if (refused || this.library.select(this.handle, "kitchen") < 0) {
-      throw new Error("the recogniser refused the grammar");
-    }
+    const refused = this.library.setGrammar(this.handle, name, jsgf) < 0;
+    if (refused || !this.select(name)) throw new Error("the recogniser refused the grammar");
+  }
+
+  /** Goes back to a grammar taken before, by its name; false when there is none. */
+  select(name: string): boolean {
+    return this.library.select(this.handle, name) >= 0;
   }
 
   /** Any phones in any order: what the sound would score if it need be no command at all. */

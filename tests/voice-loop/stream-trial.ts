@@ -31,7 +31,7 @@ export type TrialResult = {
   falseCommands: string[];
   delaysMs: number[];
   /** Of every command heard: whether it was the right one, and the confidence. */
-  sure: { right: boolean; confidence: number }[];
+  sure: { said: string; right: boolean; confidence: number }[];
   audioMs: number;
   computeMs: number;
   unheard: Record<Unheard["why"], number>;
@@ -109,7 +109,11 @@ function sorted(slots: Slot[], stray: string[]) {
     commands: commands.length,
     right: right.length,
     sure: commands.flatMap((slot) => {
-      return slot.sure.map((confidence) => ({ right: isRight(slot), confidence }));
+      return slot.sure.map((confidence) => ({
+        said: slot.said.text,
+        right: isRight(slot),
+        confidence,
+      }));
     }),
     wrong: wrong.map(line),
     missed: missed.map(({ said }) => `${said.voice}: ${said.text}`),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { acceptance, withRivalConfidence } from "../../src/voice/acceptance.ts";
+import { acceptance, afterSecondHearing } from "../../src/voice/acceptance.ts";
 import { grammarWords, wholeGrammar } from "../../src/voice/listening-grammar.ts";
 import { soundAlikes } from "../../src/voice/sound-alikes.ts";
 
@@ -29,10 +29,22 @@ describe("whether a command is taken", () => {
     expect(confidences.at(-1)).toBeGreaterThan(0.9);
   });
 
+  it("wants speech to rise above the noise", () => {
+    expect(acceptance(good, 2, true)).toMatchObject({ taken: false, why: "unsure" });
+  });
+
   it("is unsure of a number with a near rival", () => {
-    expect(withRivalConfidence(0.95, undefined)).toBe(0.95);
-    expect(withRivalConfidence(0.95, { text: "", leadOver: 10 })).toBeLessThan(0.3);
-    expect(withRivalConfidence(0.95, { text: "", leadOver: 100 })).toBe(0.95);
+    const after = (leadOver: number) =>
+      afterSecondHearing({ ...good, again: "next", rival: { text: "text", leadOver } }, 0.95);
+    expect(after(10).confidence).toBeLessThan(0.3);
+    expect(after(100)).toEqual({ taken: true, confidence: 0.95, orElse: "text" });
+  });
+
+  it("is never sure where two hearings disagree, and refuses then what fits poorly", () => {
+    const after = (more: object) => afterSecondHearing({ ...good, ...more }, 0.95);
+    expect(after({ again: "the next" })).toEqual({ taken: true, confidence: 0.95 });
+    expect(after({ again: "text" })).toEqual({ taken: true, confidence: 0.4, orElse: "text" });
+    expect(after({ again: "text", fit: -2.8 })).toMatchObject({ taken: false, why: "unsure" });
   });
 });
 

@@ -29,7 +29,7 @@ class FakeRecogniser {
     this.log.push("end");
     return this.answer;
   }
-  withRival(first: Recognised): Recognised {
+  secondOpinion(first: Recognised): Recognised {
     return this.rival ? { ...first, rival: this.rival } : first;
   }
 }
