@@ -64,6 +64,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
         zone: machine.zone,
         nowMs: Date.now(),
         elapsedMs: () => performance.now(),
+        record: machine,
       });
     },
   },

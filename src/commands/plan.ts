@@ -4,7 +4,7 @@ import type { State } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../kitchen/time.ts";
 import { futureMomentsAt } from "../language/future-times.ts";
 import { wordsOf } from "../language/words.ts";
-import { type DayBatch, dayBatch } from "../plan/day-batches.ts";
+import { dayBatch } from "../plan/day-batches.ts";
 import { planKitchen } from "../plan/kitchen-plan.ts";
 import { lessonsOf } from "../plan/learn.ts";
 import type { KitchenPlan, PlanRequest } from "../plan/plan-request.ts";
@@ -14,11 +14,13 @@ import {
   quietHours,
   quietSpans,
   stageLength,
+  type Wanted,
   wantedBatch,
 } from "../plan/wanted-batch.ts";
 import type { Library } from "../recipe/library.ts";
 import { parseQuantity, quoted } from "../reckon/quantity.ts";
 import { G_PER_LB } from "../reckon/units.ts";
+import { type BeginWish, beginPlan, oddWithBegin } from "./begin-plan.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import {
   holdsOf,
@@ -29,6 +31,7 @@ import {
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
 import { planText } from "./plan-text.ts";
 import { recipeNamed } from "./recipe-io.ts";
+import type { ReviewIo } from "./review-io.ts";
 
 export type PlanIo = {
   library(): Promise<Library> | Library;
@@ -38,6 +41,8 @@ export type PlanIo = {
   nowMs: number;
   /** Milliseconds since some fixed moment, the outer limit of the search. */
   elapsedMs(): number;
+  /** Where a plan that is to be begun is written down. */
+  record: ReviewIo;
 };
 
 const OPTIONS = {
@@ -47,8 +52,12 @@ const OPTIONS = {
   quiet: "text",
   burners: "text",
   canners: "text",
+  begin: "switch",
   json: "switch",
 } as const;
+
+/** Options that plan for another kitchen than there is. */
+const WHAT_IF = ["altitude", "gauge", "canner-holds", "jar", "pack", "burners", "canners"];
 
 /** Searching stops after this many steps of work, or this long. */
 const NODE_BUDGET = 400_000;
@@ -69,6 +78,10 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
   if (!parsed.ok) return failed(2, `plan: ${parsed.error}`);
   const wish = readKitchenOptions(parsed.value);
   if (!wish.ok) return failed(2, `plan: ${wish.error}`);
+  const odd = isOn(parsed.value, "begin")
+    ? oddWithBegin(WHAT_IF.filter((name) => optionValue(parsed.value, name) !== undefined))
+    : undefined;
+  if (odd) return odd;
   try {
     const asked = await requestOf(parsed.value, wish.value, io);
     const plan = planKitchen(asked.request, {
@@ -77,7 +90,10 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
       elapsedMs: sinceNow(io),
       limitMs: LIMIT_MS,
     });
-    return answer(asked.request, plan, isOn(parsed.value, "json"), asked.notes);
+    const json = isOn(parsed.value, "json");
+    if (plan.feasible && isOn(parsed.value, "begin"))
+      return beginPlan(asked.begin, io.record, json);
+    return answer(asked.request, plan, json, asked.notes);
   } catch (error) {
     if (error instanceof CallFault) return failed(2, `plan: ${error.message}`);
     throw error;
@@ -121,7 +137,7 @@ function answer(
   return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr: "" };
 }
 
-type Asked = { request: PlanRequest; notes: string[] };
+type Asked = { request: PlanRequest; notes: string[]; begin: BeginWish };
 
 async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promise<Asked> {
   const { words } = options;
@@ -130,7 +146,8 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
   const library = await io.library();
   const kept = await io.kitchen();
   const kitchen = kitchenOf(options, wish, kept);
-  const startMs = grid(momentOf(options, "start", io) ?? io.nowMs);
+  const saidStart = momentOf(options, "start", io);
+  const startMs = grid(saidStart ?? io.nowMs);
   const finishByMs = momentOf(options, "finish-by", io);
   if (finishByMs !== undefined && finishByMs <= startMs) {
     fault("--finish-by: that time is past, or before the start");
@@ -138,13 +155,25 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
   const notes = kitchen.altitudeKnown ? [] : [DEFAULT_ALTITUDE_NOTE];
   const taken = new Set<string>();
   const lessons = kept ? lessonsOf(kept) : undefined;
-  const batches = words.map((word) => {
-    const batch = batchOf(word, library, kitchen, taken);
+  const wanted = words.map((word) => wantedOf(word, library, taken));
+  const batches = wanted.map((one) => {
+    const made = wantedBatch(one, library, kitchen);
+    if (!made.ok) return fault(made.error);
+    const { batch } = made;
     return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
   });
-  const quiet = quietOf(optionValue(options, "quiet"), startMs, io.zone);
+  const night = optionValue(options, "quiet");
+  const quiet = quietOf(night, startMs, io.zone);
   return {
     notes,
+    begin: {
+      wanted,
+      zone: io.zone,
+      nowMs: io.nowMs,
+      ...(saidStart === undefined ? {} : { startMs: saidStart }),
+      ...(finishByMs === undefined ? {} : { finishByMs }),
+      ...(night === undefined ? {} : { quiet: night }),
+    },
     request: {
       batches,
       resources: { hands: 1, burner: kitchen.burners, canner: kitchen.canners },
@@ -195,12 +224,7 @@ function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined)
 const WEIGHT = /(?:^|\s)(-?\d[\d./\s]*(?:lbs?|pounds?|kg|g|oz)\b)/i;
 
 /** `RECIPE WEIGHT [VARIETY]` as one batch of the day. */
-function batchOf(
-  text: string,
-  library: Library,
-  kitchen: PlanKitchenFacts,
-  taken: Set<string>,
-): DayBatch {
+function wantedOf(text: string, library: Library, taken: Set<string>): Wanted {
   const match = WEIGHT.exec(text);
   const name = (match ? text.slice(0, match.index) : text).trim();
   const variety = match ? text.slice(match.index + match[0].length).trim() : "";
@@ -211,8 +235,7 @@ function batchOf(
   let id = variety ? `${recipe.id}:${variety}` : recipe.id;
   for (let n = 2; taken.has(id); n++) id = `${recipe.id}${variety ? `:${variety}` : ""}#${n}`;
   taken.add(id);
-  const made = wantedBatch({ id, recipe, variety: variety || null, weightLb }, library, kitchen);
-  return made.ok ? made.batch : fault(made.error);
+  return { id, recipe, variety: variety || null, weightLb };
 }
 
 function poundsOf(text: string, entry: string): number {
@@ -235,10 +258,12 @@ function momentOf(options: Options, name: string, io: PlanIo): number | undefine
   if (text === undefined) return undefined;
   const iso = parseIso(text, io.zone);
   if (iso !== undefined) return iso;
-  const { words } = wordsOf(text);
-  const whole = futureMomentsAt(words, 0, io.nowMs, io.zone).find(
-    (one) => one.next === words.length,
-  );
+  // A bare time of day is understood behind an "at".
+  const whole = [text, `at ${text}`].flatMap((said) => {
+    const { words } = wordsOf(said);
+    const moments = futureMomentsAt(words, 0, io.nowMs, io.zone);
+    return moments.filter((one) => one.next === words.length);
+  })[0];
   if (!whole) {
     return fault(`--${name}: ${quoted(text)} is no time; write 2027-08-14T08:00:00, or 9am`);
   }

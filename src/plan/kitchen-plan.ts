@@ -2,6 +2,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import { shareOf } from "./budget.ts";
 import { type KitchenProject, kitchenProject, type PlacedStep } from "./kitchen-project.ts";
 import type { Effort, Objective, Project, Schedule, Solution } from "./model.ts";
+import { planAgain } from "./plan-again.ts";
 import { whatLimits } from "./plan-limits.ts";
 import { whatStandsInTheWay } from "./plan-obstacles.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "./plan-request.ts";
@@ -18,7 +19,11 @@ const CALM_STRETCH = 1.15;
  */
 export function planKitchen(request: PlanRequest, effort: Effort): KitchenPlan {
   const kitchen = kitchenProject(request);
-  const shortest = solve(kitchen.project, shareOf(effort, 0.45));
+  const known = planAgain(request, kitchen);
+  const shortest = solve(kitchen.project, {
+    ...shareOf(effort, 0.45),
+    ...(known ? { known } : {}),
+  });
   if (shortest.status === "infeasible" || shortest.status === "unknown")
     return withoutPlan(request, kitchen, shortest, effort);
   const calm = (request.prefer ?? (request.finishByMs === undefined ? "short" : "calm")) === "calm";
@@ -34,7 +39,8 @@ export function planKitchen(request: PlanRequest, effort: Effort): KitchenPlan {
     atLeastMinutes: shortest.lowerBound * grid,
     idleMinutes: idleSteps(kitchen, chosen.starts) * grid,
     tasks,
-    why: whatLimits(request, tasks, shortest, shareOf(effort, 0.3)),
+    why:
+      request.explain === false ? [] : whatLimits(request, tasks, shortest, shareOf(effort, 0.3)),
   };
 }
 
@@ -60,7 +66,10 @@ function withoutPlan(
     atLeastMinutes: solution.lowerBound * kitchen.gridMinutes,
     idleMinutes: 0,
     tasks: [],
-    why: whatStandsInTheWay(request, kitchen, solution, shareOf(effort, 0.5)),
+    why:
+      request.explain === false
+        ? []
+        : whatStandsInTheWay(request, kitchen, solution, shareOf(effort, 0.5)),
   };
 }
 

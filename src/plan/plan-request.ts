@@ -54,6 +54,10 @@ export type PlanRequest = {
   zone: string;
   /** Minutes of one step; 5 where absent. */
   gridMinutes?: number;
+  /** Starts of an earlier plan to begin the search with, epoch ms by `batch/stage` (`stage@load`). */
+  like?: ReadonlyMap<string, number>;
+  /** False where nobody asks what limits the day or stands in the way. */
+  explain?: boolean;
   /** The shortest day, or few idle waits first; calm where a finish is wished, else short. */
   prefer?: "short" | "calm";
 };

@@ -94,6 +94,8 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     version: parts.version,
     rehearsal: false,
     owns: () => lock.lock.owns(),
+    later: (work) => void setImmediate(work),
+    elapsedMs: () => performance.now(),
     onLines: (added) => {
       lines.push(...added);
       if (lines.length > LINES_KEPT) lines.splice(0, lines.length - LINES_KEPT);

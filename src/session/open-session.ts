@@ -43,6 +43,10 @@ export type OpenParts = {
   asks?: boolean;
   /** The longest between two looks at the clocks, ms; once a second where nothing is said. */
   lookMs?: (kept: boolean) => number;
+  /** How work is put off until an answer is out; done at once where nothing is said. */
+  later?: (work: () => void) => void;
+  /** What limits a search for a plan besides its steps; nothing where nothing is said. */
+  elapsedMs?: () => number;
   onLines(lines: Line[]): void;
 };
 
@@ -91,6 +95,8 @@ export function openSession(parts: OpenParts): OpenedSession {
     watch: new TimeWatch(reading, lookMs(false)),
     lookMs,
     asks: parts.asks ?? true,
+    later: parts.later ?? ((work) => work()),
+    elapsedMs: parts.elapsedMs ?? (() => 0),
     onLines: parts.onLines,
   });
   for (const notice of opened.notices) session.notice(notice);

@@ -22,11 +22,13 @@ import { dueSentence } from "../language/phrase/due-sentences.ts";
 import { newTurns, prompt } from "../language/phrase/prompts.ts";
 import { telling } from "../language/phrase/telling.ts";
 import { understand } from "../language/understand.ts";
+import type { PlanTask } from "../plan/plan-request.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { SpeechRank, VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { Alarms, guards, itemOf } from "./alarms.ts";
+import { DayPlan } from "./day-plan.ts";
 import { contextOf, type Pending, readBack, resolve, survives } from "./dialogue.ts";
 import { recordOf } from "./journal-records.ts";
 import type { KitchenTimeline } from "./kitchen-timeline.ts";
@@ -51,6 +53,10 @@ export type SessionParts = {
   lookMs(kept: boolean): number;
   /** False where nobody is there to be asked. */
   asks: boolean;
+  /** Does a piece of work once what is being answered has been answered. */
+  later(work: () => void): void;
+  /** Milliseconds since some fixed moment, the outer limit of a search for a plan. */
+  elapsedMs(): number;
   /** Called after anything changed, with the lines that are new. */
   onLines(lines: Line[]): void;
 };
@@ -76,6 +82,8 @@ export class Session {
   private failingSince: number | undefined;
   private failedEvents = 0;
   private sealed = false;
+  private closed = false;
+  private readonly dayPlan: DayPlan;
   private stopTick: (() => void) | undefined;
   private collected: Line[] = [];
   /** The last look at what is to come: what it saw of events, what is next, how long it holds. */
@@ -85,6 +93,11 @@ export class Session {
     this.parts = parts;
     this.recipes = [...parts.library.recipes.values()].map(({ id, title, names }) => {
       return { id, title, names };
+    });
+    this.dayPlan = new DayPlan({
+      state: () => this.state,
+      library: parts.library,
+      elapsedMs: parts.elapsedMs,
     });
     // Numbers go on where the log ends: an id is never given to two commands.
     this.commands = parts.state.history.length;
@@ -112,6 +125,11 @@ export class Session {
   /** The recipes by name, as the understanding wants them. */
   get names(): readonly { id: string; title: string; names: string[] }[] {
     return this.recipes;
+  }
+
+  /** The tasks of the day's plan, in wall time; empty where there is none. */
+  get plannedTasks(): readonly PlanTask[] {
+    return this.dayPlan.tasks;
   }
 
   /** The transient question that waits, if one does. */
@@ -191,6 +209,24 @@ export class Session {
     this.ask();
     this.flush();
     this.arm();
+    this.keepPlan();
+  }
+
+  /** Plans again what has not begun, once nobody waits for an answer. */
+  private keepPlan(): void {
+    if (!this.dayPlan.isStale(this.now())) return;
+    this.parts.later(() => {
+      if (this.closed || !this.dayPlan.isStale(this.now())) return;
+      this.collected = [];
+      const now = this.now();
+      const { facts, said } = this.dayPlan.replan(now);
+      if (facts.length > 0) this.commit(facts, `${OWN_COMMAND}${this.nextCommand(now)}`);
+      for (const text of said) this.say("prompt", text);
+      this.comeDue(now);
+      this.ask();
+      this.flush();
+      this.arm();
+    });
   }
 
   /** One wake-up, for the soonest due moment, and at the latest for the next look at the clocks. */
@@ -221,6 +257,7 @@ export class Session {
   /** Closes in good order. */
   close(): void {
     this.stopTick?.();
+    this.closed = true;
     this.collected = [];
     const now = this.passTime();
     this.commit([{ type: "closed", t: now }], `${OWN_COMMAND}close`);
@@ -231,6 +268,7 @@ export class Session {
   /** Stops without a word to anyone, as a crash does. */
   die(): void {
     this.stopTick?.();
+    this.closed = true;
   }
 
   /** Adds a notice of the program's own. */
@@ -264,6 +302,7 @@ export class Session {
   private reply(refused: boolean): Reply {
     this.arm();
     const lines = this.flush().filter((line) => line.kind !== "heard");
+    this.keepPlan();
     return { refused, lines: lines.map((line) => line.text) };
   }
 
@@ -286,7 +325,8 @@ export class Session {
   }
 
   private decided(wish: Wish, now: number): Outcome {
-    return decide(this.state, wish, now, this.parts.library, this.alarms.last);
+    const planned = this.dayPlan.outcome(wish, now);
+    return planned ?? decide(this.state, wish, now, this.parts.library, this.alarms.last);
   }
 
   private follow(outcome: Outcome, command: Command | undefined, now: number): boolean {

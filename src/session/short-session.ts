@@ -47,6 +47,7 @@ export function inShortSession<T>(
       rehearsal: false,
       owns: () => lock.lock.owns(),
       asks: false,
+      elapsedMs: () => performance.now(),
       onLines: () => {},
     });
     const { session } = opened;

@@ -1,0 +1,70 @@
+/** `brinebell plan … --begin`: the kitchen keeps to the plan, the one that is open or the next. */
+import type { LotToPlan } from "../kitchen/command.ts";
+import { DAY_MS, localFields, localIso } from "../kitchen/time.ts";
+import { type Wanted, wantedLabel } from "../plan/wanted-batch.ts";
+import { type CommandResult, failed } from "./command-result.ts";
+import { recordOrTell } from "./record-or-tell.ts";
+import type { ReviewIo } from "./review-io.ts";
+
+export type BeginWish = {
+  wanted: readonly Wanted[];
+  /** Epoch milliseconds. */
+  startMs?: number;
+  finishByMs?: number;
+  /** `22:00-06:00`. */
+  quiet?: string;
+  zone: string;
+  nowMs: number;
+};
+
+/** Writes the plan down, or hands it in words to the kitchen that is open. */
+export async function beginPlan(
+  wish: BeginWish,
+  io: ReviewIo,
+  json: boolean,
+): Promise<CommandResult> {
+  const { wanted, startMs, finishByMs, quiet, zone } = wish;
+  const items = wanted.map(({ recipe, variety, weightLb }): LotToPlan => {
+    return { recipe: recipe.id, weightLb, ...(variety ? { variety } : {}) };
+  });
+  const slots = {
+    items,
+    go: true as const,
+    ...(startMs === undefined ? {} : { startAt: localIso(startMs, zone) }),
+    ...(finishByMs === undefined ? {} : { finishBy: localIso(finishByMs, zone) }),
+    ...(quiet === undefined ? {} : { quiet }),
+  };
+  const done = await recordOrTell("plan", io, { intent: "plan", slots }, wordsFor(wish));
+  if (!done.ok) return done.result;
+  const { lines } = done;
+  const text = json ? JSON.stringify({ begun: true, lines }, null, 2) : lines.join("\n");
+  return { code: 0, stdout: `${text}\n`, stderr: "" };
+}
+
+/** The same in words a kitchen understands; undefined where words cannot say it. */
+function wordsFor({ wanted, startMs, finishByMs, quiet, ...now }: BeginWish): string | undefined {
+  if (startMs !== undefined) return undefined;
+  if (finishByMs !== undefined && finishByMs - now.nowMs >= DAY_MS) return undefined;
+  const lots = wanted.map(({ recipe, variety, weightLb }) => {
+    return `${weightLb} pounds of ${wantedLabel(recipe, variety)}`;
+  });
+  const done = finishByMs === undefined ? "" : `, done by ${clock(finishByMs, now.zone)}`;
+  const [from, to] = quiet?.split("-") ?? [];
+  const hush = from && to ? `, quiet from ${from} to ${to}` : "";
+  return `plan and begin ${lots.join(", ")}${done}${hush}`;
+}
+
+function clock(ms: number, zone: string): string {
+  const { hour, minute } = localFields(ms, zone);
+  return [hour, minute].map((value) => String(value).padStart(2, "0")).join(":");
+}
+
+/** What a plan that is to be begun cannot be asked: the kitchen is as it is. */
+export function oddWithBegin(asked: readonly string[]): CommandResult | undefined {
+  const [odd] = asked;
+  if (odd === undefined) return undefined;
+  return failed(
+    2,
+    `plan: --begin plans for the kitchen as it is, without --${odd}; set it with brinebell kitchen`,
+  );
+}

@@ -1,0 +1,133 @@
+/**
+ * The rest of the day as a question to the planner: batches that run, by what has happened to
+ * them, and batches that are still to begin. Wall time is kitchen time plus one offset, the one
+ * that holds now.
+ */
+import type { PlannedItem, QuietHours } from "../kitchen/events.ts";
+import { largestLoad } from "../kitchen/jars.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import type { Batch, State } from "../kitchen/state.ts";
+import { wallOf } from "../kitchen/state.ts";
+import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
+import type { Library } from "../recipe/library.ts";
+import type { Stage } from "../recipe/recipe.ts";
+import { dayBatch } from "./day-batches.ts";
+import type { Lessons } from "./learn.ts";
+import type { PlanBatch, PlanRequest } from "./plan-request.ts";
+import { runningBatch } from "./running-batch.ts";
+import { quietSpans, stageLength, wantedBatch } from "./wanted-batch.ts";
+
+export type DayAsked = {
+  state: State;
+  /** Kitchen time, ms. */
+  now: number;
+  library: Library;
+  lessons?: Lessons;
+  /** Batches to begin; their times are what is asked. */
+  items: readonly PlannedItem[];
+  /** Kitchen time before which none of them begins. */
+  notBefore?: number;
+  finishBy: number | null;
+  quiet: QuietHours | null;
+  /** The stage hands are at where several could be, as `batch/stage`. */
+  inHands?: string;
+};
+
+/** Kinds that end when they are found to be ready: their batches are no matter of one day. */
+const OF_WEEKS: ReadonlySet<string> = new Set(["ferment", "dry"]);
+
+export type DayRequest = { request: PlanRequest; altitudeKnown: boolean };
+
+/** The question, or why one of the batches cannot be made here. */
+export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
+  const { state, now, items, finishBy, quiet } = asked;
+  const { altitudeFt, burners, canners } = state.kitchen;
+  const lengthFor = (batch: { recipe: Batch["recipe"]; weightLb: number }) => (stage: Stage) =>
+    stageLength(asked.lessons, batch, stage, altitudeFt ?? 0);
+  const running = activeOwners(state).filter(
+    (one): one is Batch => !isLoad(one) && one.state === "running" && isOfTheDay(one),
+  );
+  const batches: PlanBatch[] = running.flatMap((batch) => {
+    const weightLb = batch.lot.weightLb ?? batch.recipe.yield.weightLb;
+    return runningBatch(state, batch, now, lengthFor({ recipe: batch.recipe, weightLb })) ?? [];
+  });
+  const begun = running.filter((one) => batches.some(({ id }) => id === one.id));
+  for (const item of items) {
+    const made = wanted(asked, item);
+    if (!made.ok) return { fault: made.error };
+    batches.push(dayBatch(made.batch, lengthFor(made.batch)));
+  }
+  const atOneThing = withOnePairOfHands(batches, asked.inHands);
+  const earliest = Math.min(now, ...begun.map((one) => one.begunAt));
+  const offset = wallOf(state, now) - now;
+  const from = Math.max(earliest, now - DAY_MS) + offset;
+  const startMs = Math.floor(from / MINUTE_MS) * MINUTE_MS;
+  const toWall = (ms: number) => ms + offset;
+  const request: PlanRequest = {
+    batches: atOneThing.map((batch) => moved(batch, toWall)),
+    resources: { hands: 1, burner: burners, canner: Math.max(1, canners.length) },
+    startMs,
+    nowMs: Math.max(now, asked.notBefore ?? now) + offset,
+    zone: state.zone,
+    gridMinutes: 1,
+    ...(finishBy === null ? {} : { finishByMs: toWall(finishBy) }),
+    ...(quiet ? { quiet: quietSpans(quiet, startMs, state.zone) } : {}),
+  };
+  return { request, altitudeKnown: altitudeFt !== null };
+}
+
+function isOfTheDay(batch: Batch): boolean {
+  return !batch.stages.some((run) => {
+    return OF_WEEKS.has(run.spec.kind) && (run.state === "running" || run.state === "waiting");
+  });
+}
+
+function wanted({ state, library }: DayAsked, item: PlannedItem) {
+  const recipe = library.recipes.get(item.recipe);
+  if (!recipe) return { ok: false as const, error: `I have no recipe called ${item.recipe}` };
+  const { altitudeFt, canners } = state.kitchen;
+  const { id, variety } = item;
+  const weightLb = item.weightLb ?? recipe.yield.weightLb;
+  return wantedBatch({ id, recipe, variety, weightLb }, library, {
+    altitudeFt: altitudeFt ?? 0,
+    gauge: canners.find((one) => one.gauge)?.gauge?.kind ?? "dial",
+    holds: (jar) => largestLoad(state, jar),
+  });
+}
+
+/**
+ * Work begins by itself as its turn comes, and one cook does one thing at a time: of several
+ * stages that need hands throughout, only the one in hand has really begun.
+ */
+function withOnePairOfHands(batches: PlanBatch[], inHands: string | undefined): PlanBatch[] {
+  const open = handwork(batches);
+  if (open.length < 2) return batches;
+  return batches.map((batch) => ({
+    ...batch,
+    stages: batch.stages.map((stage) => {
+      const key = `${batch.id}/${stage.id}`;
+      if (!open.includes(key) || key === inHands) return stage;
+      const { startedMs, ...rest } = stage;
+      return rest;
+    }),
+  }));
+}
+
+/** Stages that hands could be at now, as `batch/stage`. */
+export function handwork(batches: readonly PlanBatch[]): string[] {
+  return batches.flatMap(({ id, stages }) =>
+    stages
+      .filter((stage) => stage.hands === "all" && stage.startedMs !== undefined)
+      .filter((stage) => stage.endedMs === undefined)
+      .map((stage) => `${id}/${stage.id}`),
+  );
+}
+
+function moved(batch: PlanBatch, toWall: (ms: number) => number): PlanBatch {
+  const stages = batch.stages.map((stage) => ({
+    ...stage,
+    ...(stage.startedMs === undefined ? {} : { startedMs: toWall(stage.startedMs) }),
+    ...(stage.endedMs === undefined ? {} : { endedMs: toWall(stage.endedMs) }),
+  }));
+  return { ...batch, stages };
+}

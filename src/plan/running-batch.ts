@@ -1,0 +1,198 @@
+/** A batch that runs, as the planner sees it: what has happened is a fact, the rest is open. */
+import {
+  HOT_CANNER_MINUTES,
+  LID_WAIT_MINUTES,
+  SETTLE_MINUTES,
+  STILL_HOT_MINUTES,
+} from "../kitchen/canner-stages.ts";
+import { largestLoad, loadsOf } from "../kitchen/jars.ts";
+import { clockEndsAt } from "../kitchen/kept.ts";
+import { openLoad } from "../kitchen/open-load.ts";
+import { runOf, runOfKind } from "../kitchen/owners.ts";
+import { isOver } from "../kitchen/stage-run.ts";
+import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import type { Stage } from "../recipe/recipe.ts";
+import { dayBatch, type StageLength } from "./day-batches.ts";
+import { type PlanStep, stepsOf } from "./plan-loads.ts";
+import type { PlanBatch, PlanStage } from "./plan-request.ts";
+
+type Happened = { startedMs?: number; endedMs?: number; minutes?: number };
+
+/** Heat off, and jars lifted out. */
+const UNLOAD_MINUTES = 6;
+const TO_ZERO_MINUTES = 45;
+/** A stage that has had its usual time is taken to need so much of it again. */
+const OVERDUE_PART = 0.15;
+const OVERDUE_MINUTES = 5;
+
+/** The steps of the day with what has happened to them; undefined where nothing is left to do. */
+export function runningBatch(
+  state: State,
+  batch: Batch,
+  now: number,
+  lengthOf: (stage: Stage) => StageLength,
+): PlanBatch | undefined {
+  const loads = loadsFor(state, batch);
+  const day = new RunningDay(state, batch, now, loads);
+  const steps = stepsOf(dayBatch(day.asPlanned(), lengthOf));
+  const stages = steps.map((step) => day.withFacts(step));
+  if (stages.every((stage) => stage.afterwards || stage.endedMs !== undefined)) return undefined;
+  const { id } = batch;
+  return { id, label: day.label, stages: stages.map((stage) => withoutLost(stage, stages)) };
+}
+
+/** Loads its jars went into, and the one open for the next. */
+function loadsFor(state: State, batch: Batch): Load[] {
+  const gone = loadsOf(state, batch).filter((load) => load.loadedAt !== undefined);
+  const open = openLoad(state, batch);
+  return open && !gone.includes(open) ? [...gone, open] : gone;
+}
+
+class RunningDay {
+  readonly label: string;
+  private readonly gone: number;
+
+  constructor(
+    private readonly state: State,
+    private readonly batch: Batch,
+    private readonly now: number,
+    private readonly loads: readonly Load[],
+  ) {
+    const { recipe, lot } = batch;
+    const title = recipe.title.charAt(0).toLowerCase() + recipe.title.slice(1);
+    this.label = lot.variety ? `${lot.variety} ${title}` : title;
+    this.gone = loads.filter((load) => load.loadedAt !== undefined).length;
+  }
+
+  /** The batch by what it is now known to make. */
+  asPlanned() {
+    const { batch, state, gone } = this;
+    const { id, recipe, terms, jar, lot } = batch;
+    const perLoad = jar ? Math.max(1, largestLoad(state, jar)) : 1;
+    const expected = batch.allFilled ? batch.filled : (batch.expectedJars ?? batch.filled);
+    const least = gone + (batch.ready > 0 || !batch.allFilled ? 1 : 0);
+    const needed = batch.allFilled && batch.ready === 0 ? gone : Math.ceil(expected / perLoad);
+    const loads = Math.max(1, least, needed);
+    const count = Math.min(loads * perLoad, Math.max(expected, (loads - 1) * perLoad + 1));
+    const weightLb = lot.weightLb ?? recipe.yield.weightLb;
+    const jars = terms && jar ? { count, perLoad } : null;
+    return { id, label: this.label, recipe, weightLb, terms, jars };
+  }
+
+  withFacts(step: PlanStep): PlanStage {
+    const happened = this.happened(step, step.load ?? 1);
+    const { batch, stage, load, ...plain } = step;
+    return { ...plain, ...happened };
+  }
+
+  private happened(step: PlanStep, load: number): Happened {
+    switch (step.stage) {
+      case "canner":
+        return this.cannerWarm();
+      case "process":
+        return this.inCanner(step, this.loads[load - 1]);
+      case "cool": {
+        const out = this.loads[load - 1]?.unloadedAt;
+        return out === undefined ? {} : { startedMs: out };
+      }
+      default: {
+        const run = runOf(this.batch, step.stage);
+        if (!run) return {};
+        return step.kind === "fill" ? this.filled(step, run, load) : this.own(step, run);
+      }
+    }
+  }
+
+  private own(step: PlanStage, run: StageRun): Happened {
+    if (isOver(run)) {
+      const endedMs = run.endedAt ?? this.batch.begunAt;
+      return { startedMs: run.startedAt ?? endedMs, endedMs };
+    }
+    if (run.state !== "running" || run.startedAt === undefined) return {};
+    const boils = run.kept && clockEndsAt(run.kept);
+    const known = boils && (boils - run.startedAt) / MINUTE_MS;
+    return this.going(step, run.startedAt, known);
+  }
+
+  /** Something going on: it ends when its clock says, or after its usual time and a little more. */
+  private going(step: PlanStage, startedMs: number, known?: number): Happened {
+    const elapsed = (this.now - startedMs) / MINUTE_MS;
+    const overdue = elapsed + Math.max(OVERDUE_MINUTES, OVERDUE_PART * step.minutes);
+    const usual = elapsed < step.minutes ? step.minutes : overdue;
+    return { startedMs, minutes: Math.max(known ?? usual, elapsed) };
+  }
+
+  /** Jars of one load: filled and in the canner, filled and waiting, or being filled. */
+  private filled(step: PlanStage, run: StageRun, load: number): Happened {
+    const { batch, gone } = this;
+    const canner = this.loads[load - 1];
+    const from = Math.max(run.startedAt ?? 0, canner ? (runOf(canner, "canner")?.endedAt ?? 0) : 0);
+    if (load <= gone) {
+      const at = canner?.loadedAt ?? this.now;
+      return { startedMs: Math.min(from, at), endedMs: at };
+    }
+    if (load > gone + 1 || run.startedAt === undefined) return {};
+    if (batch.ready > 0 || isOver(run)) {
+      const at = run.endedAt ?? this.lastFilled() ?? this.now;
+      return { startedMs: Math.min(from, at), endedMs: at };
+    }
+    const hot = canner && runOf(canner, "canner")?.state === "complete";
+    return hot ? this.going(step, from) : {};
+  }
+
+  private lastFilled(): number | undefined {
+    return this.state.history.findLast(
+      (event) => event.type === "jars-filled" && event.batch === this.batch.id,
+    )?.t;
+  }
+
+  private cannerWarm(): Happened {
+    const [first] = this.loads;
+    const run = first && runOf(first, "canner");
+    if (run?.startedAt !== undefined) {
+      const minutes = run.spec.typicalMinutes;
+      if (run.endedAt !== undefined) return { startedMs: run.startedAt, endedMs: run.endedAt };
+      const elapsed = (this.now - run.startedAt) / MINUTE_MS;
+      return { startedMs: run.startedAt, minutes: Math.max(minutes, elapsed + OVERDUE_MINUTES) };
+    }
+    return hotCanner(this.state, this.now) ? { minutes: HOT_CANNER_MINUTES } : {};
+  }
+
+  /** From the first jar going in to the last coming out. */
+  private inCanner(step: PlanStage, load: Load | undefined): Happened {
+    if (load?.loadedAt === undefined) return {};
+    const startedMs = load.loadedAt;
+    if (load.unloadedAt !== undefined) return { startedMs, endedMs: load.unloadedAt };
+    const process = runOfKind(load, "process");
+    const end = process?.endedAt ?? (process?.kept && clockEndsAt(process.kept));
+    const pressure = load.terms?.method === "pressure";
+    const down = pressure ? TO_ZERO_MINUTES + LID_WAIT_MINUTES : SETTLE_MINUTES;
+    const known = end && (end - startedMs) / MINUTE_MS + down + UNLOAD_MINUTES;
+    return this.going(step, startedMs, known);
+  }
+}
+
+/** A canner that is in use, or was a short time ago. */
+export function hotCanner(state: State, now: number): boolean {
+  return Object.values(state.loads).some((load) => {
+    if (load.loadedAt === undefined || load.state === "abandoned") return false;
+    return now - (load.unloadedAt ?? now) <= STILL_HOT_MINUTES * MINUTE_MS;
+  });
+}
+
+/**
+ * The batch cooks once, whatever its loads: food that waits for a later load was kept hot, so no
+ * window counts from that cooking any more.
+ */
+function withoutLost(stage: PlanStage, stages: readonly PlanStage[]): PlanStage {
+  if (!/@([2-9]|\d\d)$/.test(stage.id)) return stage;
+  const after = stage.after.map((link) => {
+    const before = stages.find(({ id }) => id === link.stage);
+    const single = before?.startedMs !== undefined && before.kind === "heat";
+    if (!single) return link;
+    const { atMostMinutes, ...rest } = link;
+    return rest;
+  });
+  return { ...stage, after };
+}

@@ -1,0 +1,102 @@
+/** A recipe, a weight and a variety as a batch of the day, in the kitchen there is. */
+import { expectedJars } from "../kitchen/decide-batch.ts";
+import type { QuietHours } from "../kitchen/events.ts";
+import { localFields } from "../kitchen/time.ts";
+import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
+import type { Library } from "../recipe/library.ts";
+import type { GaugeKind, JarSize, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
+import { recipeFor } from "../recipe/recipe-for.ts";
+import type { DayBatch, StageLength } from "./day-batches.ts";
+import { type Lessons, learnedMinutes } from "./learn.ts";
+
+export type CanningFacts = {
+  altitudeFt: number;
+  gauge: GaugeKind;
+  /** Jars of a size that one load takes. */
+  holds: (jar: JarSize) => number;
+};
+
+export type Wanted = { id: string; recipe: Recipe; variety: string | null; weightLb: number };
+
+const DAY_MINUTES = 24 * 60;
+/** Nights that are kept quiet: as far ahead as a day of canning can reach. */
+const QUIET_DAYS = 4;
+
+/** What a batch of the day is called: "Provider dilled green beans". */
+export function wantedLabel(recipe: Recipe, variety: string | null): string {
+  const title = recipe.title.charAt(0).toLowerCase() + recipe.title.slice(1);
+  return variety ? `${variety} ${title}` : title;
+}
+
+/** The batch by the recipe's usual way, or why there is none here. */
+export function wantedBatch(
+  wanted: Wanted,
+  library: Library,
+  kitchen: CanningFacts,
+): { ok: true; batch: DayBatch } | { ok: false; error: string } {
+  const { id, weightLb, variety } = wanted;
+  const label = wantedLabel(wanted.recipe, variety);
+  const way = wayOf(wanted.recipe, library, kitchen);
+  if ("error" in way) return { ok: false, error: way.error };
+  const { recipe, terms } = way;
+  const jar = defaultJar(recipe) ?? null;
+  const count = expectedJars(recipe, { variety, weightLb, pickedAt: null }, jar);
+  const perLoad = jar ? kitchen.holds(jar) : 0;
+  if (terms && jar && perLoad < 1) {
+    return { ok: false, error: `no canner here holds ${jar} jars for ${label}` };
+  }
+  const jars = terms && count !== null ? { count, perLoad } : null;
+  return { ok: true, batch: { id, label, recipe, weightLb, terms, jars } };
+}
+
+function wayOf(
+  recipe: Recipe,
+  library: Library,
+  { altitudeFt, gauge }: CanningFacts,
+): { recipe: Recipe; terms: ProcessTerms | null } | { error: string } {
+  const option = recipe.tested ? processOptions(recipe)[0] : undefined;
+  if (!option) return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
+  const choice = chooseProcess(recipe, library.tables, { altitudeFt, gauge, ...option });
+  if (!choice.ok) return { error: `${recipe.title}: ${choice.reason}` };
+  return { recipe: recipeFor(recipe, option.method, option.pack), terms: choice.terms };
+}
+
+/** A stage's usual minutes for this weight, learned here where there is something to learn from. */
+export function stageLength(
+  lessons: Lessons | undefined,
+  { recipe, weightLb }: Pick<DayBatch, "recipe" | "weightLb">,
+  stage: Stage,
+  altitudeFt: number,
+): StageLength {
+  const known = lessons && learnedMinutes(lessons, recipe, stage, weightLb, { altitudeFt });
+  if (known && known.n > 0) return { minutes: known.yoursMinutes, p90Minutes: known.p90Minutes };
+  const beyond = Math.max(0, weightLb - recipe.yield.weightLb);
+  return { minutes: stage.typicalMinutes + (stage.minutesPerLb ?? 0) * beyond };
+}
+
+/** Hours of the night as minutes from the start, one span for each night of the days ahead. */
+export function quietSpans(
+  { fromMinute, toMinute }: QuietHours,
+  startMs: number,
+  zone: string,
+): [number, number][] {
+  const { hour, minute } = localFields(startMs, zone);
+  const begins = hour * 60 + minute;
+  const length = (toMinute - fromMinute + DAY_MINUTES) % DAY_MINUTES;
+  const spans: [number, number][] = [];
+  for (let day = -1; day < QUIET_DAYS; day++) {
+    const at = fromMinute - begins + day * DAY_MINUTES;
+    if (at + length > 0) spans.push([Math.max(0, at), at + length]);
+  }
+  return spans;
+}
+
+/** Reads `22:00-06:00`; undefined where it is no span of hours. */
+export function quietHours(text: string): QuietHours | undefined {
+  const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
+  if (!match) return undefined;
+  const fromMinute = Number(match[1]) * 60 + Number(match[2]);
+  const toMinute = Number(match[3]) * 60 + Number(match[4]);
+  const fits = fromMinute < DAY_MINUTES && toMinute < DAY_MINUTES && fromMinute !== toMinute;
+  return fits ? { fromMinute, toMinute } : undefined;
+}
