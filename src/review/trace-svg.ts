@@ -14,7 +14,7 @@ const TOP = 16;
 const FLOOR = HEIGHT - 30;
 /** Points drawn of one trace; extremes are kept, so a drop of one reading still shows. */
 const MOST_POINTS = 600;
-/** Up to so many points each gets a dot. */
+/** Up to so many points each gets a dot; beyond, only one that no line leads to. */
 const MOST_DOTS = 60;
 
 function steps(low: number, high: number): number[] {
@@ -51,7 +51,9 @@ export function traceSvg(trace: Trace, zone: string): Markup {
     const d = piece.map((one, i) => `${i === 0 ? "M" : "L"}${place(one)}`).join("");
     return element("path", { class: "curve", d });
   });
-  const dots = points.length > MOST_DOTS ? [] : points.map((one) => dot(x(one.at), y(one.value)));
+  const alone = joined(points).flatMap((piece) => (piece.length === 1 ? piece : []));
+  const marked = points.length > MOST_DOTS ? alone : points;
+  const dots = marked.map((one) => dot(x(one.at), y(one.value)));
   const line =
     target === undefined ? null : element("path", { class: "target", d: across(target) });
   const caption = captionOf(trace);

@@ -21,10 +21,14 @@ export function recordOf(state: State, event: KitchenEvent): object {
   return { cmd, type, at, written, t, w, ...rest };
 }
 
+function isEvent(record: Record<string, unknown>): boolean {
+  if (typeof record.type !== "string" || typeof record.t !== "number") return false;
+  return typeof record.w === "number" && typeof record.cmd === "string";
+}
+
 /** The event of a journal line; undefined where the line holds none. */
 export function eventOf(record: Record<string, unknown>): KitchenEvent | undefined {
-  if (typeof record.type !== "string" || typeof record.t !== "number") return undefined;
-  if (typeof record.w !== "number" || typeof record.cmd !== "string") return undefined;
+  if (!isEvent(record)) return undefined;
   const event: Record<string, unknown> = {};
   for (const key in record) if (!OF_THE_JOURNAL.has(key)) event[key] = record[key];
   return event as KitchenEvent;
@@ -32,4 +36,12 @@ export function eventOf(record: Record<string, unknown>): KitchenEvent | undefin
 
 export function eventsOf(records: readonly object[]): KitchenEvent[] {
   return records.flatMap((record) => eventOf(record as Record<string, unknown>) ?? []);
+}
+
+/**
+ * The events as they lie in the journal, the journal's own fields beside theirs: for replay alone,
+ * since copying them costs more than working them out.
+ */
+export function rawEventsOf(records: readonly object[]): KitchenEvent[] {
+  return records.filter((record) => isEvent(record as Record<string, unknown>)) as KitchenEvent[];
 }

@@ -4,7 +4,7 @@ import { realDisk } from "../journal/real-disk.ts";
 import { replay } from "../kitchen/evolve.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Disk } from "../ports/disk.ts";
-import { eventsOf } from "./journal-records.ts";
+import { rawEventsOf } from "./journal-records.ts";
 
 export type ReadKitchen = {
   state: State;
@@ -36,7 +36,7 @@ export function readKitchen(
   if (reading.newerFile) {
     notices.push(`${folder}/${reading.newerFile} was written by a later version`);
   }
-  const state = replay(eventsOf(reading.records));
+  const state = replay(rawEventsOf(reading.records));
   const offset = state.offsets.at(-1)?.offsetMs ?? 0;
   const read = { state, nowMs: Math.max(state.lastW, wallMs - offset), notices };
   return reading.unreadable ? { ...read, unreadable: reading.unreadable.message } : read;

@@ -6,11 +6,13 @@
  *     node tests/bench/run.mjs season [PROGRAM]
  */
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, statSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { cpus, platform, tmpdir } from "node:os";
 import { join } from "node:path";
+import { libraryOf } from "../../src/recipe/library.ts";
+import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import { demoSeason } from "../review/demo-season.ts";
-import { kitchenFolder, LIBRARY } from "../review/kitchen-files.ts";
+import { kitchenFolder } from "../review/kitchen-folder.ts";
 
 const EVENTS = 20_000;
 const ROUNDS = 15;
@@ -27,7 +29,13 @@ function median(times: number[]): number {
   return [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN;
 }
 
-const events = await demoSeason(LIBRARY, EVENTS);
+/** From the working folder, as a benchmark has no place of its own. */
+const library = libraryOf(
+  readdirSync("recipes")
+    .filter((name) => name.endsWith(".yaml"))
+    .map((name) => parseLibraryFile(name, readFileSync(`recipes/${name}`, "utf8"))),
+);
+const events = await demoSeason(library, EVENTS);
 const { folder, done } = kitchenFolder(events);
 const out = mkdtempSync(join(tmpdir(), "season-bench-"));
 const [batch] = events.flatMap((event) => (event.type === "batch-begun" ? [event.batch] : []));

@@ -14,7 +14,8 @@ import type { ReviewIo } from "../../src/commands/review-io.ts";
 import { seedsCommand } from "../../src/commands/seeds.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { BAD_SEAL, moved, opening, playedEvents } from "../review/demo-season.ts";
-import { ioFor, kitchenFolder, LIBRARY } from "../review/kitchen-files.ts";
+import { ioFor, LIBRARY } from "../review/kitchen-files.ts";
+import { kitchenFolder } from "../review/kitchen-folder.ts";
 
 const NAME = "Fäßchen Łuk";
 const open: { done(): void }[] = [];

@@ -20,7 +20,8 @@ import {
   opening,
   playedEvents,
 } from "../review/demo-season.ts";
-import { ioFor, kitchenFolder, LIBRARY } from "../review/kitchen-files.ts";
+import { ioFor, LIBRARY } from "../review/kitchen-files.ts";
+import { kitchenFolder } from "../review/kitchen-folder.ts";
 import { CHROMIUM, openBrowser, openFile } from "./browser.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

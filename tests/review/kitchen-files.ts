@@ -1,35 +1,11 @@
-/** Kitchens on a real disk for tests, and commands called on them. */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+/** The recipes, and commands called on a kitchen's folder, for tests. */
+import { readFileSync, writeFileSync } from "node:fs";
 import type { ReviewIo } from "../../src/commands/review-io.ts";
-import { openJournal } from "../../src/journal/open-journal.ts";
-import { realDisk } from "../../src/journal/real-disk.ts";
-import type { KitchenEvent } from "../../src/kitchen/events.ts";
-import { initialState } from "../../src/kitchen/state.ts";
 import { parseIso } from "../../src/kitchen/time.ts";
-import { recordOf } from "../../src/session/journal-records.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";
 import { ZONE } from "./demo-season.ts";
 
 export const LIBRARY = wholeLibrary();
-
-/** A data folder with a journal of these events; `done` removes it. */
-export function kitchenFolder(events: readonly KitchenEvent[]): {
-  folder: string;
-  done(): void;
-} {
-  const folder = mkdtempSync(join(tmpdir(), "brinebell-review-"));
-  const { journal } = openJournal(realDisk(), folder, { year: () => 2027 });
-  const state = { ...initialState(), zone: ZONE };
-  for (let at = 0; at < events.length; at += 500) {
-    const part = events.slice(at, at + 500).map((event) => recordOf(state, event));
-    const added = journal.append(part);
-    if (!added.ok) throw new Error(added.message);
-  }
-  journal.close();
-  return { folder, done: () => rmSync(folder, { recursive: true, force: true }) };
-}
 
 export function ioFor(folder: string, now = "2027-09-20T12:00:00"): ReviewIo {
   const nowMs = parseIso(now, ZONE);

@@ -8,7 +8,8 @@ import { exportKitchen, importKitchen } from "../../src/session/move-house.ts";
 import { readKitchen } from "../../src/session/read-kitchen.ts";
 import { recipeFile } from "../recipe/library-files.ts";
 import { BAD_SEAL, LOST_BOIL, moved, opening, playedEvents } from "../review/demo-season.ts";
-import { kitchenFolder, LIBRARY } from "../review/kitchen-files.ts";
+import { LIBRARY } from "../review/kitchen-files.ts";
+import { kitchenFolder } from "../review/kitchen-folder.ts";
 
 // Years ago, since an import refuses events that lie ahead of the machine's clock.
 const YEARS_BACK = -5 * 366;
