@@ -61,8 +61,9 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
 }
 
 function loading(terms: ProcessTerms): Stage {
+  const inches = `${terms.coverIn} ${terms.coverIn > 1 ? "inches" : "inch"}`;
   const over = {
-    "boiling-water": `Hot water at least ${terms.coverIn} ${terms.coverIn > 1 ? "inches" : "inch"} over the lids, lid on, heat high.`,
+    "boiling-water": `Hot water at least ${inches} over the lids, lid on, heat high.`,
     "low-temperature": "Hot water at least 1 inch over the lids.",
     steam: "Set the dome on and turn the heat up.",
     pressure: "Lock the lid, leave the vent open, heat high.",
@@ -106,7 +107,7 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
   const target = `${gaugeTarget(terms.pressurePsi ?? 0, gauge)} pounds`;
   const sign =
     terms.gauge === "weighted"
-      ? `Put the ${terms.pressurePsi} pound weight on. Tell me when it rocks the way its maker says.`
+      ? `Put the ${terms.pressurePsi} pound weight on. Tell me when it rocks as its maker says.`
       : `Close the vent. Tell me the pressure when the dial shows ${target}.`;
   return [
     stage("vent", {
@@ -142,7 +143,9 @@ function afterwards(terms: ProcessTerms): Stage[] {
   const lift = stage("hands-on", {
     id: "unload",
     title: "lift the jars out",
-    say: "Lift the jars straight up and stand them an inch apart, out of drafts. Leave the bands alone. Say the jars are out.",
+    say:
+      "Lift the jars straight up and stand them an inch apart, out of drafts. " +
+      "Leave the bands alone. Say the jars are out.",
     typicalMinutes: 5,
     cautions: ["Do not press the lids and do not retighten the bands while they are hot."],
   });

@@ -171,7 +171,8 @@ function wayOf(
   );
   const choice = choices.find((one) => one.ok) ?? choices[0];
   if (!choice?.ok) {
-    return `${upper(choice?.reason ?? "No process was tested")}. It could be kept in the refrigerator instead.`;
+    const reason = upper(choice?.reason ?? "No process was tested");
+    return `${reason}. It could be kept in the refrigerator instead.`;
   }
   if (found.method === "pressure" && !known) return { recipe: made, option, terms: null };
   return { recipe: made, option, terms: choice.terms };

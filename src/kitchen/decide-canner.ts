@@ -1,6 +1,7 @@
 /** Deciding on a canner's signs: steam, pressure, temperature, low water. */
 import { jellingPoint, judgeBoil } from "../reckon/boiling.ts";
-import { candidates, choicesOf, earliestSign, isReady, saysUncovered } from "./decide-stages.ts";
+import { earliestSign, saysUncovered } from "./decide-boil.ts";
+import { candidates, choicesOf, isReady } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
 import { gaugeTargetPsi } from "./evolve-signs.ts";
 import { gaugeOffAnswer } from "./gauge-answers.ts";
@@ -86,11 +87,17 @@ function cannotPressurize(load: Load, now: number): string | undefined {
     return `Steam has to pour from the open vent for ten minutes first: ${left} to go.`;
   }
   if (Math.abs(load.gauge?.readsHighPsi ?? 0) > GAUGE_OFF_LIMIT_PSI) {
-    return "That dial is off by more than two pounds. It has to be replaced before it can time a process.";
+    return (
+      "That dial is off by more than two pounds. " +
+      "It has to be replaced before it can time a process."
+    );
   }
   const kept = runOfKind(load, "process")?.kept;
   if (kept && offMs(kept, now) > OFF_PROCESS_LIMIT_MS) {
-    return "It has been under its pressure for over two hours, so it is not started over. Refrigerate, freeze or discard those jars.";
+    return (
+      "It has been under its pressure for over two hours, so it is not started over. " +
+      "Refrigerate, freeze or discard those jars."
+    );
   }
   return undefined;
 }
@@ -257,6 +264,7 @@ function doubt(
   const judged = judgeBoil(temperatureF, altitude);
   if (!judged.doubt) return [];
   const expected = judged.expectedF.toFixed(1);
-  const detail = `a full boil read ${temperatureF} F; at ${altitude} ft about ${expected} F is usual`;
+  const usual = `at ${altitude} ft about ${expected} F is usual`;
+  const detail = `a full boil read ${temperatureF} F; ${usual}`;
   return [{ type: "altitude-doubt", owner: owner.id, detail, t }];
 }

@@ -100,8 +100,8 @@ export function decideFilled(deciding: Deciding): Outcome {
     return refused(`${slots.count} jars can't be right. How many are filled?`);
   }
   if (batch.ready > 0 && slots.count !== batch.ready && !wish.confirmed) {
-    const text = `I have ${batch.ready} filled of ${batchName(batch)}. Is it ${slots.count} in all?`;
-    return askYes(wish, `${text} Say yes or no.`);
+    const known = `I have ${batch.ready} filled of ${batchName(batch)}.`;
+    return askYes(wish, `${known} Is it ${slots.count} in all? Say yes or no.`);
   }
   const size = jarOf(slots.size);
   if (size && size !== batch.jar && batch.option) {

@@ -203,11 +203,15 @@ function cannot(load: Load, code: string, what: Disposition, now: number): strin
   }
   if (code !== "seal-failed") {
     return load.unloadedAt === undefined
-      ? "They have been off their process too long to be processed again. Refrigerate, freeze or discard them."
+      ? "They have been off their process too long to be processed again. " +
+          "Refrigerate, freeze or discard them."
       : "It is over 24 hours, so these can't be reprocessed: discard them untasted.";
   }
   const hours = Math.floor((now - (load.unloadedAt ?? now)) / HOUR_MS);
-  return `They stood ${hours} hours unsealed. After 24 hours a failed jar can only be discarded, untasted.`;
+  return (
+    `They stood ${hours} hours unsealed. ` +
+    "After 24 hours a failed jar can only be discarded, untasted."
+  );
 }
 
 /** The tested hot pack each batch's jars may go through again, or why they may not. */
@@ -227,7 +231,8 @@ function partsAgain(
       return one.pack === "hot" && one.method === method;
     });
     if (!option) {
-      return `No hot pack was tested for ${batchName(batch)}, so they can't be reprocessed: refrigerate or freeze them.`;
+      const none = `No hot pack was tested for ${batchName(batch)}`;
+      return `${none}, so they can't be reprocessed: refrigerate or freeze them.`;
     }
     const { atPsi } = batch.option ?? {};
     parts.push({ batch: batch.id, option: atPsi === undefined ? option : { ...option, atPsi } });

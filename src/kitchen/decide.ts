@@ -16,6 +16,7 @@ import {
   decideResume,
   nextId,
 } from "./decide-batch.ts";
+import { decideBoiling, decideBoilLost } from "./decide-boil.ts";
 import {
   decidePressure,
   decidePressureLost,
@@ -46,7 +47,7 @@ import {
 } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
-import { decideBoiling, decideBoilLost, decideDone, decideKey } from "./decide-stages.ts";
+import { decideDone, decideKey } from "./decide-stages.ts";
 import type { DatedFact, KitchenEvent } from "./events.ts";
 import { apply, fork } from "./evolve.ts";
 import { openLoads, refreshTerms } from "./next-load.ts";

@@ -72,7 +72,8 @@ export function countTrouble(state: State, batch: Batch): string | undefined {
   const { filled, processed, sealed, failed, setAside, broken } = jarCounts(state, batch);
   const before = batch.brokenBefore;
   if (filled !== processed + setAside + before) {
-    return `${filled} filled, but ${processed} processed, ${setAside} set aside and ${before} broken`;
+    const went = `${processed} processed, ${setAside} set aside and ${before} broken`;
+    return `${filled} filled, but ${went}`;
   }
   const after = broken - before;
   if (processed !== sealed + failed + after) {

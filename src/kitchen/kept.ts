@@ -53,7 +53,7 @@ export function unanswered(kept: Kept): Gap[] {
   return unvouched(kept).filter((gap) => gap.held === undefined && gap.to > last.from);
 }
 
-/** When the time is up, in kitchen time; undefined while it is lost or a gap waits for its answer. */
+/** When the time is up, in kitchen time; undefined while it is lost or a gap waits. */
 export function completesAt(kept: Kept): number | undefined {
   const stretch = kept.stretches.at(-1);
   if (!stretch) return undefined;

@@ -1,4 +1,4 @@
-/** What a decision may come to, and the small helpers every decision uses. */
+/** What a decision may come to, and the small functions every decision uses. */
 
 import type { Library } from "../recipe/library.ts";
 import type { Command } from "./command.ts";

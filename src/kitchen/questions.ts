@@ -175,7 +175,8 @@ function loadQuestions(state: State, load: Load): Question[] {
     if (!first || !last) continue;
     const away = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
     const what = HOLDING[run.spec.kind === "vent" ? "vent" : terms.method];
-    const text = `About ${away} minute${away === 1 ? "" : "s"} went by unwatched. Did ${what} all that time?`;
+    const minutes = `${away} minute${away === 1 ? "" : "s"}`;
+    const text = `About ${minutes} went by unwatched. Did ${what} all that time?`;
     list.push({ key: `gap/${about}/${run.id}/${first.from}`, kind: "gap", text, about });
   }
   if (kept.unconfirmedAt !== undefined && load.unloadedAt === undefined) {

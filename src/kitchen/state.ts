@@ -31,7 +31,7 @@ export type Kept = {
   gaps: Gap[];
   /** A report that still lacks its confirmation (water over the lids). */
   unconfirmedAt?: number;
-  /** Where the condition is only known by readings: how far apart they may be, and when they were. */
+  /** Where only readings show the condition: how far apart they may be, and when they were. */
   readEveryMinutes?: number;
   readAt?: number[];
 };

@@ -79,7 +79,7 @@ export type Step = { after: string; what: string };
 
 const WAITS = ["+0:00", "+0:00:07", "+0:01", "+0:04", "+0:11", "+0:40", "+3:00"];
 
-/** A step of a day: some time passes, and then something is said, pressed or done to the program. */
+/** A step of a day: time passes, and then something is said, pressed or done to the program. */
 const step: fc.Arbitrary<Step> = fc.record({
   after: fc.constantFrom(...WAITS),
   what: fc.oneof(

@@ -124,7 +124,7 @@ export class Story {
   }
 }
 
-/** The types of the facts an outcome writes down; the reason of a refusal; the text of a question. */
+/** What an outcome writes down, by type; the reason of a refusal; the text of a question. */
 export function told(outcome: Outcome): string | string[] {
   if (outcome.kind === "done") return outcome.facts.map((fact) => fact.type);
   if (outcome.kind === "refused") return outcome.reason;

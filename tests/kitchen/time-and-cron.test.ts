@@ -21,7 +21,7 @@ describe("wall time in a zone", () => {
     expect(localIso(instant, DENVER)).toBe("2027-08-14T08:00:00");
   });
 
-  it("moves a time that never happens forward, and takes the first of one that happens twice", () => {
+  it("moves a time that never happens forward; of one that happens twice it is the first", () => {
     const spring = { year: 2027, month: 3, day: 14, hour: 2, minute: 30, second: 0 };
     expect(localIso(instantOf(spring, DENVER), DENVER)).toBe("2027-03-14T03:30:00");
     const autumn = { year: 2027, month: 11, day: 7, hour: 1, minute: 30, second: 0 };

@@ -4,7 +4,7 @@ import { allSaid, codes, onlyBatch, play, stageOf, timesSaid } from "./play.ts";
 const BEANS = "dilled-green-beans";
 /** At 6,200 ft pints of dilled beans take 15 minutes. */
 const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
-const CATSUP = "\n+0:00 [cook until done]";
+const DONE = "\n+0:00 [cook until done]";
 
 async function boiled(script: string, options = {}) {
   const played = await play(BEANS, BOIL + script, options);
@@ -21,8 +21,8 @@ describe("a boiling-water process", () => {
     expect(played.refused).toEqual([]);
   });
 
-  it("begins when the boil is reported with the lids covered, and ends when its time is full", async () => {
-    const { batch } = await boiled(CATSUP);
+  it("begins at a boil with the lids covered, and ends when its time is full", async () => {
+    const { batch } = await boiled(DONE);
     const process = stageOf(batch, "process");
     expect(process.minutes).toBe(15);
     expect(process.startedAt).toContain("T09:25:00");
@@ -31,7 +31,7 @@ describe("a boiling-water process", () => {
 
   it("starts the whole time again after the boil was lost", async () => {
     const { played, batch } = await boiled(
-      `+0:05 it went off the boil\n+0:02 it's boiling again${CATSUP}`,
+      `+0:05 it went off the boil\n+0:02 it's boiling again${DONE}`,
     );
     expect(codes(batch)).toEqual(["boil-lost", "process-restarted"]);
     expect(batch.deviations.map((one) => one.disposition)).toEqual(["restarted", "restarted"]);
@@ -51,7 +51,7 @@ describe("a boiling-water process", () => {
   it("asks whether the lids are covered, and counts from the report once they are", async () => {
     const played = await play(
       BEANS,
-      `0:00 [cook until process]\n+0:00 it's boiling\n+0:03 yes${CATSUP}`,
+      `0:00 [cook until process]\n+0:00 it's boiling\n+0:03 yes${DONE}`,
     );
     const batch = onlyBatch(played);
     expect(played.asked.map((one) => one.text)).toContain(
@@ -90,7 +90,7 @@ describe("a boiling-water process", () => {
   it("takes uncovered lids for a boil that is lost", async () => {
     for (const words of ["the lids are uncovered", "the water is below the lids"]) {
       const { batch } = await boiled(
-        `+0:05 ${words}\n+0:05 it's boiling and the lids are covered${CATSUP}`,
+        `+0:05 ${words}\n+0:05 it's boiling and the lids are covered${DONE}`,
       );
       expect(codes(batch)).toEqual(
         expect.arrayContaining(["boil-lost", "process-restarted", "water-low"]),
@@ -101,7 +101,7 @@ describe("a boiling-water process", () => {
   });
 
   it("writes low water down as carried on where the lids stayed covered", async () => {
-    const { played, batch } = await boiled(`+0:05 the water is low\n+0:01 yes${CATSUP}`);
+    const { played, batch } = await boiled(`+0:05 the water is low\n+0:01 yes${DONE}`);
     expect(allSaid(played)).toContain("boiling water, around the jars, not on them");
     expect(batch.deviations).toMatchObject([{ code: "water-low", disposition: "carried-on" }]);
     expect(batch.process?.restarts).toBe(0);
@@ -109,13 +109,13 @@ describe("a boiling-water process", () => {
   });
 
   it("says halfway that the water is to be looked at, once", async () => {
-    const { played } = await boiled(CATSUP);
+    const { played } = await boiled(DONE);
     expect(timesSaid(played, "halfway")).toBe(1);
     expect(played.said.find((one) => one.text.includes("halfway"))?.at).toContain("T09:32:30");
   });
 
-  it("is not as tested after a no to the question at its end, and asks what becomes of the jars", async () => {
-    const { played, batch } = await boiled(`+0:15 no${CATSUP}`);
+  it("is not as tested after a no at its end, and asks what becomes of the jars", async () => {
+    const { played, batch } = await boiled(`+0:15 no${DONE}`);
     expect(batch.verdict).toBe("not-as-tested");
     expect(batch.deviations).toMatchObject([{ code: "boil-lost", disposition: "refrigerate" }]);
     expect(played.asked.at(-1)?.text).toContain("What becomes of the 8 jars");
@@ -131,16 +131,16 @@ describe("a boiling-water process", () => {
   });
 
   it("waits five minutes with the heat off, which do not count", async () => {
-    const { batch } = await boiled(CATSUP);
+    const { batch } = await boiled(DONE);
     expect(stageOf(batch, "settle").minutes).toBe(5);
     expect(batch.process?.achievedMinutes).toBe(15);
   });
 
   it("notes a process that ran over by more than ten minutes as a matter of quality", async () => {
-    const long = await boiled(`+0:27 yes\n+0:00 the heat is off${CATSUP}`);
+    const long = await boiled(`+0:27 yes\n+0:00 the heat is off${DONE}`);
     expect(codes(long.batch)).toEqual(["process-long"]);
     expect(long.batch.verdict).toBe("as-tested");
-    const short = await boiled(`+0:24 yes\n+0:00 the heat is off${CATSUP}`);
+    const short = await boiled(`+0:24 yes\n+0:00 the heat is off${DONE}`);
     expect(codes(short.batch)).toEqual([]);
   });
 
@@ -159,14 +159,14 @@ describe("taking jars out early", () => {
   const EARLY = "+0:05 take the jars out\n";
 
   it("is asked back with a plain warning, and does nothing after a no", async () => {
-    const { played, batch } = await boiled(`${EARLY}+0:01 no${CATSUP}`);
+    const { played, batch } = await boiled(`${EARLY}+0:01 no${DONE}`);
     expect(played.asked.map((one) => one.text).join()).toContain("5 of 15 minutes");
     expect(allSaid(played)).toContain("not shelf-stable");
     expect(batch).toMatchObject({ verdict: "as-tested", deviations: [] });
   });
 
   it("is written down as too short after a yes, and the jars are disposed of", async () => {
-    const { batch } = await boiled(`${EARLY}+0:00 yes\n+0:01 put them in the fridge${CATSUP}`);
+    const { batch } = await boiled(`${EARLY}+0:00 yes\n+0:01 put them in the fridge${DONE}`);
     expect(batch.deviations).toMatchObject([
       { code: "process-short", stage: "process", disposition: "refrigerate" },
     ]);

@@ -118,7 +118,11 @@ describe("a jar that did not seal", () => {
 
   it("after a day can only be discarded, untasted", async () => {
     const { played, batch } = await cooled(
-      "+25:00 jar 3 did not seal\n+0:00 all the others sealed\n+0:01 put it in the fridge\n+0:01 reprocess it\n+0:01 throw it out",
+      `+25:00 jar 3 did not seal
++0:00 all the others sealed
++0:01 put it in the fridge
++0:01 reprocess it
++0:01 throw it out`,
     );
     expect(played.refused).toHaveLength(2);
     expect(played.refused[0]?.reason).toContain("untasted");
@@ -137,7 +141,10 @@ describe("counting jars", () => {
   it("sets a part-filled jar aside, and the counts add up", async () => {
     const played = await play(
       BEANS,
-      "0:00 [cook until fill]\n+0:20 8 pints filled\n+0:01 set one jar aside\n+0:00 [cook until done]",
+      `0:00 [cook until fill]
++0:20 8 pints filled
++0:01 set one jar aside
++0:00 [cook until done]`,
     );
     const batch = onlyBatch(played);
     expect(batch.jars).toMatchObject({ filled: 8, setAside: 1, processed: 7, sealed: 7 });
@@ -193,13 +200,16 @@ describe("counting jars", () => {
   it("refuses to break or set aside more jars than there are", async () => {
     const played = await play(
       BEANS,
-      "0:00 [cook until fill]\n+0:20 8 pints filled\n+0:00 set nine jars aside\n+0:00 nine jars broke",
+      `0:00 [cook until fill]
++0:20 8 pints filled
++0:00 set nine jars aside
++0:00 nine jars broke`,
     );
     expect(played.refused).toHaveLength(2);
     expect(onlyBatch(played).jars).toMatchObject({ filled: 8, setAside: 0, broken: 0 });
   });
 
-  it("takes a smaller jar's time from the next larger tested one, and refuses a larger jar", async () => {
+  it("gives a smaller jar the time of the next larger tested one, a larger jar none", async () => {
     const small = await play(BEANS, undefined, { jar: "half-pint" });
     expect(onlyBatch(small)).toMatchObject({ jar: "half-pint", verdict: "as-tested" });
     expect(onlyBatch(small).process?.testedMinutes).toBe(15);

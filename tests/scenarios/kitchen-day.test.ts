@@ -34,7 +34,9 @@ describe("the altitude", () => {
 
   it("may be changed until the process runs, and its time is looked up again", async () => {
     const { batch } = await day(
-      `0:00 we're at 500 feet\n+0:00 [cook until process]\n+0:00 it's boiling and the lids are covered${DONE}`,
+      `0:00 we're at 500 feet
++0:00 [cook until process]
++0:00 it's boiling and the lids are covered${DONE}`,
     );
     expect(batch.process).toMatchObject({ testedMinutes: 5 });
     expect(batch.altitudeFt).toBe(500);
@@ -157,14 +159,19 @@ describe("corrections", () => {
     expect(batch.process).toMatchObject({ restarts: 0, achievedMinutes: 15 });
   });
 
-  it("a correction of more than five minutes back needs a yes, a smaller one does not", async () => {
+  it("of more than five minutes back need a yes, smaller ones do not", async () => {
     const big = await day(
-      `0:00 [cook until process]\n+0:12 it's boiling and the lids are covered\n+0:02 that was ten minutes ago\n+0:00 yes${DONE}`,
+      `0:00 [cook until process]
++0:12 it's boiling and the lids are covered
++0:02 that was ten minutes ago
++0:00 yes${DONE}`,
     );
     expect(big.played.asked.some((one) => one.text.includes("back by 8 minutes"))).toBe(true);
     expect(stageOf(big.batch, "process").startedAt).toContain("T09:29:00");
     const small = await day(
-      `0:00 [cook until process]\n+0:12 it's boiling and the lids are covered\n+0:02 that was five minutes ago${DONE}`,
+      `0:00 [cook until process]
++0:12 it's boiling and the lids are covered
++0:02 that was five minutes ago${DONE}`,
     );
     expect(small.played.asked.some((one) => one.text.includes("back by"))).toBe(false);
     expect(stageOf(small.batch, "process").startedAt).toContain("T09:34:00");
@@ -175,7 +182,9 @@ describe("corrections", () => {
     const early = await day(`${BOIL}+0:05 that was twenty minutes ago`);
     expect(early.played.refused[0]?.reason).toContain("before the loading");
     const across = await day(
-      `${BOIL}+0:05 it went off the boil\n+0:05 it's boiling again\n+0:01 that was eight minutes ago`,
+      `${BOIL}+0:05 it went off the boil
++0:05 it's boiling again
++0:01 that was eight minutes ago`,
     );
     expect(across.played.refused[0]?.reason).toContain("before it was lost");
   });

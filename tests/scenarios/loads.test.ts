@@ -88,7 +88,10 @@ describe("a batch too large for one load", () => {
   it("leaves jars that do not fit for the next load", async () => {
     const played = await play(
       BEANS,
-      "0:00 [cook until fill]\n+0:20 8 pints filled\n+0:01 the jars are in\n+0:00 [cook until done]",
+      `0:00 [cook until fill]
++0:20 8 pints filled
++0:01 the jars are in
++0:00 [cook until done]`,
       { "canner-holds": "7" },
     );
     expect(allSaid(played)).toContain("1 left for the next load");

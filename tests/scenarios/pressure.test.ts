@@ -11,7 +11,7 @@ async function beans(script: string, options = {}) {
 }
 
 describe("a pressure process", () => {
-  it("is vented ten minutes, timed from the pressure, and opened after zero and a wait", async () => {
+  it("is vented ten minutes, timed from its pressure, opened after zero and a wait", async () => {
     const { batch } = await beans("0:00 [cook until done]");
     expect(batch).toMatchObject({ verdict: "as-tested", deviations: [], method: "pressure" });
     expect(batch.process).toMatchObject({ testedMinutes: 20, pressurePsi: 14 });
@@ -149,7 +149,11 @@ describe("the dial of a pressure canner", () => {
 
   it("that reads a pound high is asked for a pound more", async () => {
     const { played, batch } = await beans(
-      `0:00 yes\n+0:00 one pound\n+0:01 [cook until process]\n+0:00 14 pounds\n+0:01 15 pounds${DONE}`,
+      `0:00 yes
++0:00 one pound
++0:01 [cook until process]
++0:00 14 pounds
++0:01 15 pounds${DONE}`,
     );
     expect(allSaid(played)).toContain("shows 15 pounds");
     expect(stageOf(batch, "process").startedAt).toContain(":11:00");
@@ -175,7 +179,11 @@ describe("the dial of a pressure canner", () => {
 describe("jars taken from a pressure canner early", () => {
   it("come with a warning not to open it under pressure", async () => {
     const { played, batch } = await beans(
-      "0:00 [cook until process]\n+0:00 14 pounds\n+0:05 take the jars out\n+0:00 yes\n+0:01 freeze them",
+      `0:00 [cook until process]
++0:00 14 pounds
++0:05 take the jars out
++0:00 yes
++0:01 freeze them`,
     );
     expect(allSaid(played)).toContain("never open a canner before it has come to zero");
     expect(batch.deviations).toMatchObject([{ code: "process-short", disposition: "freeze" }]);

@@ -122,7 +122,11 @@ describe("time in which nobody watched a process", () => {
   it("is asked about where a boil was reported, unconfirmed, before it", async () => {
     const played = await play(
       BEANS,
-      `0:00 [cook until process]\n+0:00 it's boiling\n+0:01 [closed for 0:10]\n+0:00 yes\n+0:05 what now`,
+      `0:00 [cook until process]
++0:00 it's boiling
++0:01 [closed for 0:10]
++0:00 yes
++0:05 what now`,
     );
     expect(gapsAsked(played)).toBe(1);
     expect(stageOf(onlyBatch(played), "process").state).toBe("running");

@@ -77,25 +77,6 @@ function factSentence(told: Told, fact: DatedFact): string {
         : "Then that load is not as tested; the log says so.";
     case "water-low":
       return "Top up with boiling water, around the jars, not on them.";
-    case "jars-filled":
-      return filledSentence(told, fact.batch, fact.count);
-    case "all-filled":
-      return "All filled.";
-    case "set-aside": {
-      const left = state.batches[fact.batch]?.ready ?? 0;
-      return `${fact.count} set aside for the refrigerator; ${left} to go in.`;
-    }
-    case "jar-broken":
-      return `${fact.count} broken, written down. Throw its food and glass away.`;
-    case "loaded":
-      return loadedSentence(told, fact);
-    case "unloaded":
-      return fact.early ? "Taken out early. That load is not as tested." : "";
-    case "sealed":
-    case "seal-failed":
-      return sealSentence(told, fact);
-    case "disposed":
-      return disposedSentence(fact.what);
     case "held":
       return `${upper(batchName(before.batches[fact.batch] as never))} is held. Its clocks run on.`;
     case "resumed":
@@ -117,12 +98,65 @@ function factSentence(told: Told, fact: DatedFact): string {
         ? "Noted. The seal check itself comes after twelve hours."
         : "Noted.";
     default:
-      return kitchenSentence(told, fact);
+      return jarSentence(told, fact) ?? timerSentence(told, fact) ?? kitchenSentence(told, fact);
+  }
+}
+
+/** What is answered to a report about jars; undefined where it is about something else. */
+function jarSentence(told: Told, fact: DatedFact): string | undefined {
+  switch (fact.type) {
+    case "jars-filled":
+      return filledSentence(told, fact.batch, fact.count);
+    case "all-filled":
+      return "All filled.";
+    case "set-aside": {
+      const left = told.state.batches[fact.batch]?.ready ?? 0;
+      return `${fact.count} set aside for the refrigerator; ${left} to go in.`;
+    }
+    case "jar-broken":
+      return `${fact.count} broken, written down. Throw its food and glass away.`;
+    case "loaded":
+      return loadedSentence(told, fact);
+    case "unloaded":
+      return fact.early ? "Taken out early. That load is not as tested." : "";
+    case "sealed":
+    case "seal-failed":
+      return sealSentence(told, fact);
+    case "disposed":
+      return disposedSentence(fact.what);
+    default:
+      return undefined;
+  }
+}
+
+/** What is answered about timers and reminders; undefined where it is about something else. */
+function timerSentence(told: Told, fact: DatedFact): string | undefined {
+  const { state } = told;
+  switch (fact.type) {
+    case "timer-set": {
+      const timer = state.timers[fact.timer];
+      if (!timer) return "";
+      const length = durationWords(timer.minutes * MINUTE_MS);
+      return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
+    }
+    case "timer-added": {
+      const timer = state.timers[fact.timer];
+      return timer ? `${upper(timerName(timer))} now ends ${at(told, timer.endsAt)}.` : "";
+    }
+    case "timer-cancelled": {
+      const timer = state.timers[fact.timer];
+      return timer ? `${upper(timerName(timer))} is off.` : "";
+    }
+    case "reminder-set": {
+      const when = momentWords(fact.wallMs, wallOf(state, told.now), state.zone);
+      return `I'll remind you ${when}: ${fact.text}.`;
+    }
+    default:
+      return undefined;
   }
 }
 
 function kitchenSentence(told: Told, fact: DatedFact): string {
-  const { state } = told;
   switch (fact.type) {
     case "kitchen-set":
       return fact.altitudeFt === undefined ? "Changed." : `Altitude ${fact.altitudeFt} feet.`;
@@ -142,24 +176,6 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
       return fact.held
         ? ""
         : "Then it is not the tested recipe. Keep those jars in the refrigerator; the log says so.";
-    case "timer-set": {
-      const timer = state.timers[fact.timer];
-      if (!timer) return "";
-      const length = durationWords(timer.minutes * MINUTE_MS);
-      return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
-    }
-    case "timer-added": {
-      const timer = state.timers[fact.timer];
-      return timer ? `${upper(timerName(timer))} now ends ${at(told, timer.endsAt)}.` : "";
-    }
-    case "timer-cancelled": {
-      const timer = state.timers[fact.timer];
-      return timer ? `${upper(timerName(timer))} is off.` : "";
-    }
-    case "reminder-set": {
-      const when = momentWords(fact.wallMs, wallOf(state, told.now), state.zone);
-      return `I'll remind you ${when}: ${fact.text}.`;
-    }
     case "hushed":
       return fact.until === null
         ? "Quiet, but for alarms that guard a process."

@@ -103,7 +103,8 @@ function waitingForCanner(state: State, batch: Batch, run: StageRun): string {
   const canner = openLoad(state, batch)
     ? "Tell me when the canner is ready."
     : "I'll tell you when there is a canner for it.";
-  return `Wait with this until the canner is hot: ${run.spec.title}. It goes into the jars at once. ${canner}`;
+  const wait = `Wait with this until the canner is hot: ${run.spec.title}.`;
+  return `${wait} It goes into the jars at once. ${canner}`;
 }
 
 /** How the lids are to be marked, so that lots stay apart. */

@@ -1,0 +1,265 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+
+/**
+ * The rules of the house that no compiler and no linter keeps: which folder may import which, what
+ * pure folders may not touch, and how large things may grow. A fault is `file:line: rule`.
+ */
+const ROOT = fileURLToPath(new URL("..", import.meta.url));
+const LONGEST_FILE = 400;
+const LONGEST_FUNCTION = 60;
+const LONGEST_LINE = 100;
+
+type Source = { file: string; folder: string; text: string; lines: string[] };
+type Import = { line: number; from: string; typeOnly: boolean };
+
+function filesUnder(folder: string): string[] {
+  return readdirSync(join(ROOT, folder), { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile() && /\.(tsx?|mjs)$/.test(entry.name))
+    .map((entry) => relative(ROOT, join(entry.parentPath, entry.name)))
+    .sort();
+}
+
+function sourceOf(file: string): Source {
+  const text = readFileSync(join(ROOT, file), "utf8");
+  return { file, folder: file.split("/")[1] ?? "", text, lines: text.split("\n") };
+}
+
+/** The imports of a file; those that span lines are named by their first. */
+function importsOf(source: Source): Import[] {
+  const found: Import[] = [];
+  const pattern =
+    /^(?:import|export)\s+(type\s+)?(?:([\s\S]*?)\s+from\s+)?"([^"]+)";|\bimport\("([^"]+)"\)/gm;
+  for (const match of source.text.matchAll(pattern)) {
+    const line = source.text.slice(0, match.index).split("\n").length;
+    const names = /^\{([\s\S]*)\}$/.exec(match[2]?.trim() ?? "")?.[1];
+    const each = names?.split(",").map((name) => name.trim()) ?? [];
+    const listed = each.filter((name) => name !== "");
+    const allTypes = listed.length > 0 && listed.every((name) => name.startsWith("type "));
+    const typeOnly = match[1] !== undefined || allTypes;
+    found.push({ line, from: match[3] ?? match[4] ?? "", typeOnly });
+  }
+  return found;
+}
+
+const sources = filesUnder("src").map(sourceOf);
+const tests = filesUnder("tests")
+  .filter((file) => file !== "tests/house-rules.test.ts")
+  .map(sourceOf);
+
+/** What a folder may import; a folder that is not here may import all but `commands`. */
+const MAY: Record<string, string[]> = {
+  ports: ["ports"],
+  reckon: ["reckon"],
+  recipe: ["recipe", "reckon"],
+  kitchen: ["kitchen", "recipe", "reckon"],
+  language: ["language", "kitchen", "recipe", "reckon"],
+  plan: ["plan", "kitchen", "recipe", "reckon"],
+  review: ["review", "kitchen", "recipe", "reckon"],
+  voice: ["voice", "ports"],
+  screen: ["screen", "ports"],
+  journal: ["journal", "ports"],
+};
+/** Folders that may take types, and nothing that runs, from the kitchen. */
+const KITCHEN_TYPES = new Set(["voice", "screen", "journal"]);
+
+/** The folder under src of an import's target; undefined for packages. */
+function targetFolder(source: Source, from: string): string | undefined {
+  if (!from.startsWith(".")) return undefined;
+  const target = join(dirname(source.file), from);
+  return target.startsWith("src/") ? (target.split("/")[1] ?? "") : "outside src";
+}
+
+function directionFaults(): string[] {
+  return sources.flatMap((source) =>
+    importsOf(source).flatMap(({ line, from, typeOnly }) => {
+      const target = targetFolder(source, from);
+      if (target === undefined) return [];
+      const may = MAY[source.folder];
+      const types = typeOnly && KITCHEN_TYPES.has(source.folder) && target === "kitchen";
+      const fine = may
+        ? may.includes(target) || types
+        : source.folder === "commands" || target !== "commands" || !source.file.includes("/", 4);
+      if (fine) return [];
+      return [`${source.file}:${line}: ${source.folder} may not import ${target} (${from})`];
+    }),
+  );
+}
+
+const PURE = new Set(["kitchen", "reckon", "recipe", "language", "plan", "review"]);
+const IMPURE: [RegExp, string][] = [
+  [/from "node:|import\("node:/, "a node: import"],
+  [/\bDate\.now\(|\bnew Date\(\)|\bperformance\./, "a clock"],
+  [/\bMath\.random\(|\bcrypto\./, "a random number"],
+  [/\bset(Timeout|Interval|Immediate)\(|\bqueueMicrotask\(/, "a timer"],
+  [/\bprocess\.(env|argv|cwd|stdout|stdin|exit|platform|hrtime|memoryUsage)/, "the environment"],
+];
+
+function withoutComment(line: string): string {
+  if (/^\s*(\/\/|\*|\/\*)/.test(line)) return "";
+  return line;
+}
+
+function impureFaults(): string[] {
+  return sources
+    .filter((source) => PURE.has(source.folder) && !/^src\/recipe\/read[^/]*$/.test(source.file))
+    .flatMap((source) =>
+      source.lines.flatMap((line, index) =>
+        IMPURE.filter(([pattern]) => pattern.test(withoutComment(line))).map(
+          ([, what]) => `${source.file}:${index + 1}: ${what} in a pure folder`,
+        ),
+      ),
+    );
+}
+
+function packageFaults(): string[] {
+  const users = new Map<string, Map<string, string>>();
+  for (const source of sources) {
+    for (const { from, line } of importsOf(source)) {
+      if (from.startsWith(".") || from.startsWith("node:")) continue;
+      const name = from
+        .split("/")
+        .slice(0, from.startsWith("@") ? 2 : 1)
+        .join("/");
+      const folders = users.get(name) ?? new Map<string, string>();
+      if (!folders.has(source.folder)) folders.set(source.folder, `${source.file}:${line}`);
+      users.set(name, folders);
+    }
+  }
+  return [...users].flatMap(([name, folders]) =>
+    [...folders.values()].slice(1).map((where) => `${where}: ${name} has another folder already`),
+  );
+}
+
+function isData(source: Source): boolean {
+  return source.lines[0]?.startsWith("// data table") ?? false;
+}
+
+function lengthFaults(list: Source[]): string[] {
+  return list.flatMap((source) => {
+    if (isData(source)) return [];
+    const count = source.lines.at(-1) === "" ? source.lines.length - 1 : source.lines.length;
+    const long = source.lines.flatMap((line, index) =>
+      line.length > LONGEST_LINE && !/https?:\/\/\S{60}/.test(line)
+        ? [`${source.file}:${index + 1}: ${line.length} columns, more than ${LONGEST_LINE}`]
+        : [],
+    );
+    const file = `${source.file}:${count}: ${count} lines, more than ${LONGEST_FILE}`;
+    return count > LONGEST_FILE ? [file, ...long] : long;
+  });
+}
+
+const FUNCTION_HEAD =
+  /^(\s*)(export )?(default )?(async )?(function\b|(private |public |static |async |get |set )*[\w$]+(<[^>]*>)?\(.*\{$|(const|let) [\w$]+.*=>\s*\{$)/;
+const NO_FUNCTION = /^\s*(if|for|while|switch|return|describe|it|catch|expect)\b/;
+
+/** Functions by their first and last line: formatted code closes a brace where it was opened. */
+function functionFaults(list: Source[]): string[] {
+  return list.flatMap((source) =>
+    source.lines.flatMap((line, index) => {
+      const indent = FUNCTION_HEAD.exec(line)?.[1];
+      if (indent === undefined || NO_FUNCTION.test(line)) return [];
+      const end = source.lines.findIndex((other, at) => {
+        return at > index && other.startsWith(`${indent}}`);
+      });
+      const length = end - index + 1;
+      if (end < 0 || length <= LONGEST_FUNCTION) return [];
+      return [`${source.file}:${index + 1}: a function of ${length} lines`];
+    }),
+  );
+}
+
+/** Words that say nothing of what a thing is, or that put work off. */
+const UNUSED_WORDS =
+  /(?<![-:])\b(TODO|FIXME|XXX|HACK|[Uu]tils?|[Hh]elpers?|[Mm]isc|\w*(Manager|Helper|Util|Utils))\b/;
+
+function wordFaults(list: Source[]): string[] {
+  return list.flatMap((source) => {
+    const named = UNUSED_WORDS.test(source.file.replaceAll(/[-/.]/g, " "));
+    const faults = source.lines.flatMap((line, index) => {
+      const word = UNUSED_WORDS.exec(line)?.[0];
+      return word ? [`${source.file}:${index + 1}: the word ${word}`] : [];
+    });
+    return named ? [`${source.file}:1: its name`, ...faults] : faults;
+  });
+}
+
+function nameFaults(list: Source[]): string[] {
+  return list.flatMap((source) => {
+    const name = source.file.split("/").at(-1) ?? "";
+    const kebab = /^[a-z0-9]+(-[a-z0-9]+)*(\.(test|bench|d|config))?\.(tsx?|mjs)$/.test(name);
+    if (kebab && !/^index\./.test(name)) return [];
+    return [`${source.file}:1: a file is named in lower case with hyphens for the thing it holds`];
+  });
+}
+
+/** Imports that lead back to where they began, types aside. */
+function cycleFaults(): string[] {
+  const graph = new Map<string, string[]>();
+  for (const source of sources) {
+    const targets = importsOf(source)
+      .filter((one) => !one.typeOnly && one.from.startsWith("."))
+      .map((one) => join(dirname(source.file), one.from));
+    graph.set(source.file, targets);
+  }
+  const done = new Set<string>();
+  const faults: string[] = [];
+  const visit = (file: string, path: string[]) => {
+    const at = path.indexOf(file);
+    if (at >= 0) faults.push(`${file}:1: a cycle: ${[...path.slice(at), file].join(" -> ")}`);
+    if (at >= 0 || done.has(file)) return;
+    for (const next of graph.get(file) ?? []) visit(next, [...path, file]);
+    done.add(file);
+  };
+  for (const file of graph.keys()) visit(file, []);
+  return faults;
+}
+
+function portFaults(): string[] {
+  return sources
+    .filter((source) => source.folder === "ports")
+    .flatMap((source) =>
+      source.lines.flatMap((line, index) =>
+        /^(export )?(const|let|function|class|enum)\b/.test(line)
+          ? [`${source.file}:${index + 1}: ports hold types only`]
+          : [],
+      ),
+    );
+}
+
+describe("the rules of the house", () => {
+  it("are read from every file of src and tests", () => {
+    expect(sources.length).toBeGreaterThan(100);
+    expect(sources.flatMap(importsOf).length).toBeGreaterThan(300);
+    expect(tests.length).toBeGreaterThan(30);
+  });
+
+  it.each([
+    ["imports point one way", directionFaults],
+    ["no imports run in a circle", cycleFaults],
+    ["pure folders read no clock, chance, timer, file or environment", impureFaults],
+    ["an outside package belongs to one folder", packageFaults],
+    ["ports hold types only", portFaults],
+    ["files and lines keep their size", () => lengthFaults([...sources, ...tests])],
+    ["functions keep their size", () => functionFaults([...sources, ...tests])],
+    ["some words are not used", () => wordFaults([...sources, ...tests])],
+    ["files are named for what they hold", () => nameFaults([...sources, ...tests])],
+  ])("%s", (_rule, faults) => {
+    expect(faults()).toEqual([]);
+  });
+
+  it("would be noticed: each rule finds a fault made for it", () => {
+    const text = ["function long() {", ...Array(70).fill("  // line"), "}"].join("\n");
+    const made: Source = { file: "src/a-b.ts", folder: "a-b.ts", text, lines: text.split("\n") };
+    expect(functionFaults([made])).toEqual(["src/a-b.ts:1: a function of 72 lines"]);
+    const word = { ...made, lines: [`// ${["TO", "DO"].join("")} later`, "x".repeat(101)] };
+    expect(wordFaults([word])).toHaveLength(1);
+    expect(lengthFaults([word])).toHaveLength(1);
+    expect(nameFaults([{ ...made, file: "src/aB.ts" }])).toHaveLength(1);
+    expect(importsOf({ ...made, text: 'import { type A } from "./a.ts";' })).toMatchObject([
+      { from: "./a.ts", typeOnly: true },
+    ]);
+  });
+});
