@@ -129,7 +129,7 @@ export const BATCH_HANDLERS: Handlers<BatchEvents> = {
     if (!batch) return false;
     batch.confirmed = batch.confirmed.filter((one) => one.factor !== event.factor);
     batch.confirmed.push({ factor: event.factor, held: event.held, at: event.t });
-    return true;
+    return "noted";
   },
   note(state, event) {
     const batch = event.owner === null ? undefined : state.batches[event.owner];
