@@ -43,11 +43,11 @@ function answer(said: Utterance, value: number | string, confidence: number): Un
 export function answerTo(said: Utterance, question: Question): Understood | undefined {
   if (question.kind === "choice" || question.choices) {
     const chosen = choiceIn(said, question.choices ?? []);
-    if (chosen !== undefined) return answer(said, chosen, 0.95);
+    if (chosen !== undefined) return answer(said, chosen, 1);
   }
   if (question.kind === "yes-no") return undefined;
   const number = bareNumber(said);
-  if (number !== undefined && !hasFeet(said)) return answer(said, number, 0.95);
+  if (number !== undefined && !hasFeet(said)) return answer(said, number, 1);
   if (question.kind !== "text" && noneAtAll(said)) return answer(said, 0, 0.9);
   return undefined;
 }

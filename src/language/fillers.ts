@@ -148,6 +148,8 @@ export const OPENERS: readonly string[] = [
   "yep",
   "yup",
   "no",
+  "nope",
+  "nah",
   "but",
   "see",
   "okay so",

@@ -1,6 +1,8 @@
 import type { Intent, SlotsOf } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
+import { dayWishIn } from "./day-wish.ts";
 import type { Lot } from "./lots.ts";
+import { phraseBook } from "./phrase-book.ts";
 import { type Meaning, meaningOf, namesOf, type Target } from "./targets.ts";
 import type { Understood } from "./understand.ts";
 import type { Utterance } from "./words.ts";
@@ -48,8 +50,9 @@ function firstChoice(lot: Lot, context: Context): string | undefined {
 }
 
 function finishTaste(raw: Raw): Finished {
-  const { scores, ...rest } = raw;
-  return { slots: { ...rest, ...(scores as Record<string, number>) } };
+  const { scores, scoreName, score, ...rest } = raw;
+  const named = typeof scoreName === "string" ? { [scoreName]: score } : {};
+  return { slots: { ...rest, ...named, ...(scores as Record<string, number>) } };
 }
 
 function finishAltitude(raw: Raw): Finished | undefined {
@@ -58,8 +61,21 @@ function finishAltitude(raw: Raw): Finished | undefined {
   return feet < -1500 || feet > 20000 ? undefined : { slots: { feet } };
 }
 
+/** The lots and times of a day to be planned; nothing where any of the words is neither. */
+function finishPlan(raw: Raw, context: Context): Finished | undefined {
+  const { lots, ...rest } = raw;
+  if (lots === undefined) return { slots: rest };
+  const wish = dayWishIn(String(lots), context, phraseBook().plain, (lot) => {
+    return lot.recipes.length > 1 ? firstChoice(lot, context) : lot.recipes[0];
+  });
+  if (!wish) return undefined;
+  const { exact, ...slots } = wish;
+  return { slots: { ...rest, ...slots }, doubt: exact ? 0 : MISHEARD };
+}
+
 const FINISHERS: Partial<Record<Intent, (raw: Raw, context: Context) => Finished | undefined>> = {
   begin: finishBegin,
+  plan: finishPlan,
   taste: finishTaste,
   altitude: finishAltitude,
   temperature: (raw, context) => ({
@@ -70,6 +86,15 @@ const FINISHERS: Partial<Record<Intent, (raw: Raw, context: Context) => Finished
   }),
   "how-much": (raw) => ({ slots: raw.what as Raw }),
 };
+
+/** A name that was matched by its sound or spelling makes a command this much less sure. */
+const MISHEARD = 0.15;
+
+function isMisheard(raw: Raw): boolean {
+  return Object.values(raw).some(
+    (value) => typeof value === "object" && value !== null && "exact" in value && !value.exact,
+  );
+}
 
 /**
  * Slots as the contract has them, or nothing where the values make no sense. Names become the
@@ -96,7 +121,8 @@ export function finishSlots(
       if (batches.length + timers.length + recipes.length === 0) refersTo = value.meaning;
     } else slots[slot] = value;
   }
-  const rounded = Math.round((confidence - (finished.doubt ?? 0)) * 100) / 100;
+  const doubt = Math.max(finished.doubt ?? 0, isMisheard(raw) ? MISHEARD : 0);
+  const rounded = Math.max(0.3, Math.round((confidence - doubt) * 100) / 100);
   // The phrases of an intent fill only that intent's slots; tests hold every family to it.
   const command = { intent, slots, confidence: rounded, text: said.text } as Understood;
   const meant =

@@ -38,12 +38,14 @@ const DOUBT = wordSet(
 );
 /** Subjects that turn a verb before them into a question: "is it", "have the beets". */
 const SUBJECTS = wordSet(
-  "it that this they these those we you i the my our he she all any everything",
+  "it that this they these those we you i the my our he she all any everything both each every",
+  "a an your his her their there jars lids jar lid some one number",
 );
 /** Doubting words that belong to the report itself in some intents. */
 const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
   "seal-failed": new Set(["when", "would"]),
   done: new Set(["once"]),
+  "pressure-lost": new Set(["should"]),
   "set-aside": new Set(["would"]),
   boiling: new Set(["once"]),
   opened: new Set(["used"]),
@@ -61,6 +63,22 @@ const STATEMENTS: ReadonlySet<Intent> = new Set<Intent>([
   "no",
 ]);
 
+const BEFORE_ASKING = wordSet(
+  "so and okay well now hey um uh er oh but then right hmm wait hi hello",
+);
+
+/** True where the first word that says anything is one that questions begin with. */
+export function beginsAsking(words: readonly string[]): boolean {
+  const first = words.find((word) => !BEFORE_ASKING.has(word)) ?? "";
+  return ASKING.has(first);
+}
+
+/** What somebody says is no report of one's own. */
+const HEARSAY = new RegExp(
+  "\\b(he|she|they|somebody|someone|everybody|people|book|recipe|guide|mom|dad|grandma) " +
+    "(say|says|said|told|tell|tells|thinks|thought|swears|claims|reckons|figures)\\b",
+);
+
 /** True where the words ask, wish, doubt or plan, whatever they matched. */
 export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (said.asked && STATEMENTS.has(intent)) return !isRequest(said);
@@ -68,8 +86,10 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (said.asked) return true;
   const allowed = ALLOWED[intent];
   if (said.words.some(({ word }) => DOUBT.has(word) && !allowed?.has(word))) return true;
-  const [first, second] = said.words;
-  return first !== undefined && ASKING.has(first.word) && SUBJECTS.has(second?.word ?? "");
+  if (HEARSAY.test(said.words.map(({ word }) => word).join(" "))) return true;
+  const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));
+  const [one, other] = said.words.slice(Math.max(first, 0));
+  return one !== undefined && ASKING.has(one.word) && SUBJECTS.has(other?.word ?? "");
 }
 
 /** "Can we start the beets?" asks for it to be done. */
@@ -110,6 +130,7 @@ export const TELLING: ReadonlySet<string> = new Set([
     "not no never none nothing without but except instead than because so that who he she his her",
     "they their him them mom dad mother father grandma yesterday last ago week month year years",
     "weeks day days night ever always usually sometimes used was were had did said told thought",
-    "think know like love want need hate before after while",
+    "think know like love want need hate before after while boil boils boiling boiled seal seals",
+    "sealed pressure",
   ),
 ]);

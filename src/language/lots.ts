@@ -1,5 +1,5 @@
 import { numbersAt, type Reading } from "./spoken-numbers.ts";
-import { fuzzyAt, type Names } from "./targets.ts";
+import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 import { wordSet } from "./word-set.ts";
 import type { Word } from "./words.ts";
 
@@ -41,8 +41,8 @@ const REFUSED = wordSet(
   "thursday friday saturday winter summer fall spring season time hour hours day days you your",
   "they he she mother grandmother neighbor tasted taste good better best sick tired lids open",
   "opened reminder market store buy need needs look looks bought sell sold done finished",
-  "out boiling boil sealed but",
-  "let us start begin want going go do make making can to be like would tell said say says note",
+  "out boiling boil sealed but back up through",
+  "let us start begin want go do make making can to be like would tell said say says note",
   "remind jar jars pints pint quarts quart",
 );
 
@@ -70,7 +70,7 @@ function recipeIn(
   words: readonly Word[],
   from: number,
   names: Names,
-  plain: ReadonlySet<string>,
+  plain: PlainWords,
 ): Named | undefined {
   let best: Named | undefined;
   for (let at = from; at < words.length; at += 1) {
@@ -98,7 +98,7 @@ function misheardIn(
   words: readonly Word[],
   from: number,
   names: Names,
-  plain: ReadonlySet<string>,
+  plain: PlainWords,
 ): Named | undefined {
   for (let at = from; at < words.length; at += 1) {
     if (EMPTY.has(wordAt(words, at))) continue;
@@ -118,7 +118,7 @@ export function lotAt(
   at: number,
   end: number,
   names: Names,
-  plain: ReadonlySet<string>,
+  plain: PlainWords,
 ): Lot | undefined {
   const within = words.slice(0, end);
   const named = recipeIn(within, at, names, plain);
@@ -137,8 +137,10 @@ export function lotAt(
       continue;
     }
     const word = wordAt(within, next);
-    if (REFUSED.has(word)) return undefined;
-    if (word.length > 4 && word.endsWith("ing")) return undefined;
+    if (REFUSED.has(word) || (word === "going" && wordAt(within, next + 1) === "to")) {
+      return undefined;
+    }
+    if (word !== "going" && word.length > 4 && word.endsWith("ing")) return undefined;
     if (!EMPTY.has(word)) loose.push(next);
     next += 1;
   }

@@ -34,37 +34,93 @@ type Matcher = (run: Run, at: number) => Match[];
 
 const NO_CAPTURES: readonly Capture[] = [];
 const NONE: Match[] = [];
-const NO_MATCHERS: Matcher[] = [];
 
-/** Compiled phrases of one grammar. */
+/** One of several: what it can begin with, and its matcher once it has been tried. */
+class Option {
+  private compiled: Matcher | undefined;
+  /** Null where it can begin with a slot or be empty. */
+  private begins: ReadonlySet<string> | null | undefined;
+
+  constructor(
+    private readonly grammar: Grammar,
+    private readonly pattern: Pattern,
+  ) {}
+
+  mayBegin(run: Run, at: number): boolean {
+    if (this.begins === undefined) this.begins = this.grammar.facts.begins(this.pattern) ?? null;
+    if (this.begins === null) return true;
+    for (const place of run.skips[at]!) {
+      if (this.begins.has(run.words[place.at] ?? "")) return true;
+      const alt = run.alts[place.at];
+      if (alt !== undefined && this.begins.has(alt)) return true;
+    }
+    return false;
+  }
+
+  match(run: Run, at: number): Match[] {
+    this.compiled ??= this.grammar.compile(this.pattern);
+    return this.compiled(run, at);
+  }
+}
+
+/** What is known of a phrase before it is compiled, which happens when it is first tried. */
+export class Phrase {
+  private readonly option: Option;
+  private required: ReadonlySet<string>[] | undefined;
+
+  constructor(
+    private readonly grammar: Grammar,
+    private readonly pattern: Pattern,
+    /** Words of which one has to be said. */
+    readonly needs: Needs,
+  ) {
+    this.option = new Option(grammar, pattern);
+  }
+
+  /** False where a piece it cannot do without is not among these words. */
+  couldMatch(said: ReadonlySet<string>): boolean {
+    this.required ??= this.grammar.facts.required(this.pattern);
+    return this.required.every((one) => couldMatch(one, said));
+  }
+
+  /** False where the phrase cannot begin here. */
+  mayBegin(run: Run, at: number): boolean {
+    return this.option.mayBegin(run, at);
+  }
+
+  /** All ways to read the words from this place on. */
+  match(run: Run, at: number): Match[] {
+    return this.option.match(run, at);
+  }
+}
+
+/** Phrases of one grammar. */
 export class Grammar {
   private readonly lists = new Map<string, Matcher>();
-  private readonly facts: PatternFacts;
-  /** Every word of every phrase compiled so far. */
-  readonly vocabulary = new Set<string>();
+  readonly facts: PatternFacts;
 
-  /** @throws Error naming the phrase when a phrase is not well formed or names no known list. */
   constructor(lists: Readonly<Record<string, readonly string[]>>) {
     this.facts = new PatternFacts(lists);
-    for (const [name, pattern] of this.facts.parsed) {
-      this.lists.set(name, this.remembered(name, this.compile(pattern)));
-    }
   }
 
-  /** A matcher for one phrase, with what it can begin with and what it cannot do without. */
-  phrase(source: string): { matcher: Matcher; firsts: Set<string> | undefined; needs: Needs } {
+  /** @throws Error naming the phrase when it is not well formed or names no known list. */
+  phrase(source: string): Phrase {
     const pattern = parsePattern(source);
-    return {
-      matcher: this.compile(pattern),
-      firsts: this.facts.firsts(pattern),
-      needs: this.facts.needs(pattern),
-    };
+    return new Phrase(this, pattern, this.facts.needs(pattern));
   }
 
-  private compile(pattern: Pattern): Matcher {
+  private list(name: string): Matcher {
+    let matcher = this.lists.get(name);
+    if (!matcher) {
+      matcher = this.remembered(name, this.compile(this.facts.list(name)));
+      this.lists.set(name, matcher);
+    }
+    return matcher;
+  }
+
+  compile(pattern: Pattern): Matcher {
     switch (pattern.is) {
       case "word":
-        this.vocabulary.add(pattern.word);
         return wordMatcher(pattern.word);
       case "slot":
         return slotMatcher(pattern.slot, pattern.kind);
@@ -74,8 +130,11 @@ export class Grammar {
       }
       case "list": {
         const { name } = pattern;
-        this.facts.list(name);
-        return (run, at) => this.lists.get(name)!(run, at);
+        let list: Matcher | undefined;
+        return (run, at) => {
+          list ??= this.list(name);
+          return list(run, at);
+        };
       }
       case "choice":
         return this.compileChoice(pattern.of);
@@ -84,34 +143,13 @@ export class Grammar {
     }
   }
 
-  /** Choices between plain words and short phrases are looked up by their first word. */
+  /** Choices are looked up by the words they can begin with, and compiled when first tried. */
   private compileChoice(of: readonly Pattern[]): Matcher {
-    const byWord = new Map<string, Matcher[]>();
-    const others: { matcher: Matcher; needs: Needs }[] = [];
-    for (const one of of) {
-      const matcher = this.compile(one);
-      const first = one.is === "sequence" ? one.parts[0] : one;
-      if (first?.is === "word") {
-        const known = byWord.get(first.word);
-        if (known) known.push(matcher);
-        else byWord.set(first.word, [matcher]);
-      } else others.push({ matcher, needs: this.facts.needs(one) });
-    }
+    const options = of.map((pattern) => new Option(this, pattern));
     return (run, at) => {
       let found: Match[] = NONE;
-      if (byWord.size > 0) {
-        for (const place of run.skips[at]!) {
-          const alt = run.alts[place.at];
-          for (const matcher of byWord.get(run.words[place.at] ?? "") ?? NO_MATCHERS) {
-            found = merge(found, later(matcher(run, place.at), place.cost));
-          }
-          for (const matcher of (alt && byWord.get(alt)) || NO_MATCHERS) {
-            found = merge(found, later(matcher(run, place.at), place.cost));
-          }
-        }
-      }
-      for (const { matcher, needs } of others) {
-        if (couldMatch(needs, run.has)) found = merge(found, matcher(run, at));
+      for (const option of options) {
+        if (option.mayBegin(run, at)) found = merge(found, option.match(run, at));
       }
       return found;
     };
@@ -131,10 +169,6 @@ export class Grammar {
       return found;
     };
   }
-}
-
-function later(matches: Match[], cost: number): Match[] {
-  return cost === 0 ? matches : matches.map((match) => ({ ...match, cost: match.cost + cost }));
 }
 
 /** Keeps the cheapest match for each end, the first of equals. */

@@ -91,6 +91,12 @@ function scoreAt(words: readonly Word[], at: number): Reading<[string, number]> 
   return { value: [behind, number.value], next: next + 1 };
 }
 
+/** What a score is given for: "crunch", "flavor" ... */
+export function scoreNameAt(words: readonly Word[], at: number): Reading<string>[] {
+  const name = words[at]?.word ?? "";
+  return SCORE_NAMES.has(name) ? [{ value: name, next: at + 1 }] : [];
+}
+
 /** "out of five" behind a score. */
 function skipOutOf(words: readonly Word[], at: number): number {
   if (words[at]?.word !== "out" || words[at + 1]?.word !== "of") return at;

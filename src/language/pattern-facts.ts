@@ -1,11 +1,17 @@
 import { type Pattern, parsePattern } from "./pattern.ts";
+import { wordSet } from "./word-set.ts";
 
 /** Words of which a text must hold at least one to match; undefined where nothing is known. */
 export type Needs = ReadonlySet<string> | undefined;
 
 /** Words that must be there for a slot of a kind to be filled at all. */
-const LENGTH_WORDS = new Set(
-  "second seconds minute minutes hour hours day days week weeks".split(" "),
+const LENGTH_WORDS = wordSet("second seconds minute minutes hour hours day days week weeks");
+/** Behind a figure anything may be a number; "0" stands for every word that begins with one. */
+export const ANY_FIGURE = "0";
+const NUMBER_WORDS = wordSet(
+  "0 zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen",
+  "sixteen seventeen eighteen nineteen twenty thirty forty fourty fifty sixty seventy eighty",
+  "ninety hundred thousand dozen couple pair half quarter quarters",
 );
 const SLOT_NEEDS: Readonly<Record<string, ReadonlySet<string>>> = {
   duration: LENGTH_WORDS,
@@ -13,43 +19,60 @@ const SLOT_NEEDS: Readonly<Record<string, ReadonlySet<string>>> = {
   more: LENGTH_WORDS,
   lasting: LENGTH_WORDS,
   ago: LENGTH_WORDS,
+  number: NUMBER_WORDS,
+  temperature: NUMBER_WORDS,
+  whole: NUMBER_WORDS,
+  jars: NUMBER_WORDS,
+  "jar-list": NUMBER_WORDS,
+  scores: NUMBER_WORDS,
+  count: new Set([...NUMBER_WORDS, "a", "an", "another"]),
+  size: wordSet("pint pints quart quarts halfpint half quarter gallon gallons ounce"),
+  pinged: wordSet("pinged popped ping"),
 };
+
+const NOTHING_KNOWN = Number.POSITIVE_INFINITY;
 
 /**
  * What can be known of phrases before any words are seen: what they can begin with and which
- * words they cannot do without. Most phrases are ruled out by that alone.
+ * words they cannot do without. Most phrases are ruled out by that alone. Lists are read when
+ * first asked for.
  */
 export class PatternFacts {
-  readonly parsed = new Map<string, Pattern>();
+  private readonly parsed = new Map<string, Pattern>();
   private readonly needed = new Map<string, Needs>();
+  private readonly counted = new Map<string, number>();
+  private readonly begun = new Map<string, { words: Set<string>; open: boolean }>();
+  private readonly being: string[] = [];
 
-  /** @throws Error naming the phrase or list that is not well formed, unknown or names itself. */
-  constructor(lists: Readonly<Record<string, readonly string[]>>) {
-    for (const [name, phrases] of Object.entries(lists)) {
-      this.parsed.set(name, { is: "choice", of: phrases.map(parsePattern) });
-    }
-    for (const name of this.parsed.keys()) this.checkCycles(name, []);
-  }
+  constructor(private readonly lists: Readonly<Record<string, readonly string[]>>) {}
 
   /** A list's pattern. @throws Error when no list has the name. */
   list(name: string): Pattern {
-    const found = this.parsed.get(name);
-    if (!found) throw new Error(`no list is named <${name}>; lists are in phrases/`);
+    const known = this.parsed.get(name);
+    if (known) return known;
+    const phrases = Object.hasOwn(this.lists, name) ? this.lists[name] : undefined;
+    if (!phrases) throw new Error(`no list is named <${name}>; lists are in phrases/`);
+    const pattern: Pattern = { is: "choice", of: phrases.map(parsePattern) };
+    this.parsed.set(name, pattern);
+    return pattern;
+  }
+
+  /** Looks into a list, which may not hold itself. @throws Error when it does. */
+  private within<T>(name: string, look: (pattern: Pattern) => T): T {
+    if (this.being.includes(name)) throw new Error(`list <${name}> names itself`);
+    this.being.push(name);
+    const found = look(this.list(name));
+    this.being.pop();
     return found;
   }
 
-  private checkCycles(name: string, path: readonly string[]): void {
-    if (path.includes(name)) throw new Error(`list <${name}> names itself`);
-    const visit = (pattern: Pattern): void => {
-      if (pattern.is === "list") this.checkCycles(pattern.name, [...path, name]);
-      else if (pattern.is === "sequence") pattern.parts.forEach(visit);
-      else if (pattern.is === "choice") pattern.of.forEach(visit);
-    };
-    visit(this.list(name));
-  }
-
-  /** The words a pattern can begin with; undefined where it can begin with a slot. */
-  firsts(pattern: Pattern): Set<string> | undefined {
+  /** The words a pattern begins with; undefined where a slot can be first, or it can be empty. */
+  begins(pattern: Pattern): ReadonlySet<string> | undefined {
+    if (this.canBeEmpty(pattern)) return undefined;
+    if (pattern.is === "list") {
+      const { words, open } = this.listFirsts(pattern.name);
+      return open ? undefined : words;
+    }
     const into = new Set<string>();
     return this.collectFirsts(pattern, into) ? undefined : into;
   }
@@ -63,10 +86,16 @@ export class PatternFacts {
         return true;
       case "fixed":
         return false;
-      case "list":
-        return this.collectFirsts(this.list(pattern.name), into);
-      case "choice":
-        return pattern.of.map((one) => this.collectFirsts(one, into)).some(Boolean);
+      case "list": {
+        const { words, open } = this.listFirsts(pattern.name);
+        for (const word of words) into.add(word);
+        return open;
+      }
+      case "choice": {
+        let open = false;
+        for (const one of pattern.of) open = this.collectFirsts(one, into) || open;
+        return open;
+      }
       case "sequence":
         for (const part of pattern.parts) {
           if (this.collectFirsts(part, into)) return true;
@@ -74,6 +103,17 @@ export class PatternFacts {
         }
         return false;
     }
+  }
+
+  private listFirsts(name: string): { words: Set<string>; open: boolean } {
+    let known = this.begun.get(name);
+    if (!known) {
+      const words = new Set<string>();
+      const open = this.within(name, (pattern) => this.collectFirsts(pattern, words));
+      known = { words, open };
+      this.begun.set(name, known);
+    }
+    return known;
   }
 
   private canBeEmpty(pattern: Pattern): boolean {
@@ -94,33 +134,91 @@ export class PatternFacts {
 
   /** The fewest words of which one has to be said. */
   needs(pattern: Pattern): Needs {
+    const into = new Set<string>();
+    return this.collectNeeds(pattern, into) ? into : undefined;
+  }
+
+  /** For each piece that cannot be left out, the words of which one has to be said. */
+  required(pattern: Pattern): ReadonlySet<string>[] {
+    const parts = pattern.is === "sequence" ? pattern.parts : [pattern];
+    return parts.flatMap((part) => {
+      if (part.is === "sequence") return this.required(part);
+      return this.needs(part) ?? [];
+    });
+  }
+
+  private collectNeeds(pattern: Pattern, into: Set<string>): boolean {
+    if (this.countNeeds(pattern) === NOTHING_KNOWN) return false;
     switch (pattern.is) {
       case "word":
-        return new Set([pattern.word]);
+        into.add(pattern.word);
+        return true;
       case "slot":
-        return Object.hasOwn(SLOT_NEEDS, pattern.kind) ? SLOT_NEEDS[pattern.kind] : undefined;
+        for (const word of SLOT_NEEDS[pattern.kind] ?? []) into.add(word);
+        return true;
       case "fixed":
-        return undefined;
+        return false;
       case "list":
-        return this.listNeeds(pattern.name);
-      case "sequence":
-        return pattern.parts
-          .map((part) => this.needs(part))
-          .reduce(
-            (least, one) => (!least || (one && one.size < least.size) ? one : least),
-            undefined,
-          );
+        for (const word of this.listNeeds(pattern.name) ?? []) into.add(word);
+        return true;
+      case "choice":
+        for (const one of pattern.of) this.collectNeeds(one, into);
+        return true;
+      case "sequence": {
+        let least: Pattern | undefined;
+        let fewest = NOTHING_KNOWN;
+        for (const part of pattern.parts) {
+          const count = this.countNeeds(part);
+          if (count < fewest) {
+            fewest = count;
+            least = part;
+          }
+        }
+        return least !== undefined && this.collectNeeds(least, into);
+      }
+    }
+  }
+
+  /** How many words `needs` would hold at most, without gathering them. */
+  private countNeeds(pattern: Pattern): number {
+    switch (pattern.is) {
+      case "word":
+        return 1;
+      case "slot":
+        return SLOT_NEEDS[pattern.kind]?.size ?? NOTHING_KNOWN;
+      case "fixed":
+        return NOTHING_KNOWN;
+      case "list": {
+        let count = this.counted.get(pattern.name);
+        if (count === undefined) {
+          count = this.within(pattern.name, (inner) => this.countNeeds(inner));
+          this.counted.set(pattern.name, count);
+        }
+        return count;
+      }
+      case "sequence": {
+        let fewest = NOTHING_KNOWN;
+        for (const part of pattern.parts) fewest = Math.min(fewest, this.countNeeds(part));
+        return fewest;
+      }
       case "choice": {
-        const all = pattern.of.map((one) => this.needs(one));
-        return all.includes(undefined)
-          ? undefined
-          : new Set(all.flatMap((one) => [...(one ?? [])]));
+        let all = 0;
+        for (const one of pattern.of) {
+          all += this.countNeeds(one);
+          if (all === NOTHING_KNOWN) return all;
+        }
+        return all;
       }
     }
   }
 
   private listNeeds(name: string): Needs {
-    if (!this.needed.has(name)) this.needed.set(name, this.needs(this.list(name)));
+    if (!this.needed.has(name)) {
+      this.needed.set(
+        name,
+        this.within(name, (pattern) => this.needs(pattern)),
+      );
+    }
     return this.needed.get(name);
   }
 }

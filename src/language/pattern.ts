@@ -16,25 +16,19 @@ export type Pattern =
   | { is: "slot"; slot: string; kind: string }
   | { is: "fixed"; slot: string; value: string | number | true };
 
-const PIECE = /\s*(\(|\)|\[|\]|\||<[a-z-]+>|\{[^}]*\}|[a-z0-9'-]+)/y;
+const CLOSING: Record<string, string> = { "(": ")", "[": "]", "<": ">", "{": "}" };
+const NOTHING: Pattern = { is: "sequence", parts: [] };
 
-function pieces(source: string): string[] {
-  const found: string[] = [];
-  PIECE.lastIndex = 0;
-  const text = source.trim();
-  while (PIECE.lastIndex < text.length) {
-    const at = PIECE.lastIndex;
-    const match = PIECE.exec(text);
-    if (!match) {
-      throw new Error(`phrase "${source}": cannot read "${text.slice(at)}"; see pattern.ts`);
-    }
-    found.push(match[1] ?? "");
-  }
-  return found;
+function isSpace(code: number): boolean {
+  return code === 32 || code === 10;
 }
 
-function slotOf(piece: string): Pattern {
-  const inner = piece.slice(1, -1);
+/** Letters, figures, the hyphen and the apostrophe make up words. */
+function isLetter(code: number): boolean {
+  return (code >= 97 && code <= 122) || (code >= 48 && code <= 57) || code === 45 || code === 39;
+}
+
+function slotOf(inner: string): Pattern {
   const fixed = /^(\w+)=(.+)$/.exec(inner);
   if (fixed) {
     const text = fixed[2] ?? "";
@@ -45,39 +39,68 @@ function slotOf(piece: string): Pattern {
   return { is: "slot", slot, kind };
 }
 
+/** Reads one phrase, a character at a time: all phrases are read before the first utterance. */
+class PatternReader {
+  private at = 0;
+
+  constructor(private readonly source: string) {}
+
+  read(): Pattern {
+    const pattern = this.choice("");
+    if (this.at < this.source.length) throw this.unpaired();
+    return pattern;
+  }
+
+  private unpaired(): Error {
+    return new Error(`phrase "${this.source}": brackets do not pair`);
+  }
+
+  private choice(closing: string): Pattern {
+    const of: Pattern[] = [];
+    let parts: Pattern[] = [];
+    for (;;) {
+      while (isSpace(this.source.charCodeAt(this.at))) this.at += 1;
+      const character = this.source[this.at] ?? "";
+      if (character === "" && closing !== "") throw this.unpaired();
+      if (character === "|" || character === closing) {
+        of.push(parts.length === 1 ? parts[0]! : { is: "sequence", parts });
+        if (character === "|") parts = [];
+        else {
+          if (character !== "") this.at += 1;
+          return of.length === 1 ? of[0]! : { is: "choice", of };
+        }
+        this.at += 1;
+      } else parts.push(this.piece(character));
+    }
+  }
+
+  private piece(character: string): Pattern {
+    const start = this.at;
+    if (isLetter(character.charCodeAt(0))) {
+      while (isLetter(this.source.charCodeAt(this.at))) this.at += 1;
+      return { is: "word", word: this.source.slice(start, this.at) };
+    }
+    this.at += 1;
+    if (character === "(") return this.choice(")");
+    if (character === "[") return { is: "choice", of: [this.choice("]"), NOTHING] };
+    const end = this.source.indexOf(CLOSING[character] ?? "\0", start);
+    if ((character !== "<" && character !== "{") || end < 0) {
+      const hint =
+        character === ")" || character === "]" ? "brackets do not pair" : "see pattern.ts";
+      throw new Error(
+        `phrase "${this.source}": cannot read "${this.source.slice(start)}"; ${hint}`,
+      );
+    }
+    this.at = end + 1;
+    const inner = this.source.slice(start + 1, end);
+    return character === "<" ? { is: "list", name: inner } : slotOf(inner);
+  }
+}
+
 /**
  * Reads one phrase.
  * @throws Error naming the phrase when it is not well formed.
  */
 export function parsePattern(source: string): Pattern {
-  const all = pieces(source);
-  let next = 0;
-  const choice = (closing: string | undefined): Pattern => {
-    const of: Pattern[] = [];
-    let parts: Pattern[] = [];
-    const close = () => of.push(parts.length === 1 ? parts[0]! : { is: "sequence", parts });
-    while (next < all.length) {
-      const piece = all[next++] ?? "";
-      if (piece === closing) {
-        close();
-        return of.length === 1 ? of[0]! : { is: "choice", of };
-      }
-      if (piece === "|") {
-        close();
-        parts = [];
-      } else if (piece === "(") parts.push(choice(")"));
-      else if (piece === "[") {
-        parts.push({ is: "choice", of: [choice("]"), { is: "sequence", parts: [] }] });
-      } else if (piece.startsWith("<")) parts.push({ is: "list", name: piece.slice(1, -1) });
-      else if (piece.startsWith("{")) parts.push(slotOf(piece));
-      else if (piece === ")" || piece === "]") break;
-      else parts.push({ is: "word", word: piece });
-    }
-    if (closing !== undefined || next < all.length) {
-      throw new Error(`phrase "${source}": brackets do not pair`);
-    }
-    close();
-    return of.length === 1 ? of[0]! : { is: "choice", of };
-  };
-  return choice(undefined);
+  return new PatternReader(source).read();
 }

@@ -5,14 +5,16 @@ import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
 import { lotAt } from "./lots.ts";
 import type { SlotMatch, SlotReader } from "./matcher.ts";
-import { askedAt, labelsAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
+import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
 import { jarListAt, numbersAt, type Reading } from "./spoken-numbers.ts";
-import { type Names, type Target, targetsAt } from "./targets.ts";
+import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
+import { wordSet } from "./word-set.ts";
 import type { Utterance } from "./words.ts";
 
 /** Each word an open slot takes costs this much, so that closed phrases win. */
 const OPEN_WORD_COST = 0.3;
-const TEXT_WORD_COST = 0.05;
+/** Less than a filler, so that words of a text are not taken for fillers behind it. */
+const TEXT_WORD_COST = 0.04;
 /** A name of nothing but a timer is rather meant where timers are spoken of. */
 const TIMER_COST = 0.2;
 const FUZZY_COST = 0.5;
@@ -55,11 +57,7 @@ function countReader(said: Utterance): Reader {
   };
 }
 
-function targetReaders(
-  said: Utterance,
-  names: Names,
-  plain: ReadonlySet<string>,
-): Record<string, Reader> {
+function targetReaders(said: Utterance, names: Names, plain: PlainWords): Record<string, Reader> {
   const known = new Map<number, SlotMatch[]>();
   const closed: Reader = (at) => {
     const before = known.get(at);
@@ -138,22 +136,25 @@ function timeReaders(said: Utterance, context: Context): Record<string, Reader> 
   };
 }
 
+/** What may follow a lot besides one or two words: "…, let's start those". */
+const BEHIND_LOT = wordSet("let so i we time to start begin go do is are");
+
+/** No text ends with these: they are said to the program. */
+const POLITE = wordSet("please thanks okay kindly");
+
 const PING = new RegExp(
   "^(a|another|one|one more|that is another) (lid|one|jar)( more)? (has |have )?(just )?" +
     "(pinged|popped|pinged down|went ping)( down)?$",
 );
 
-function textReaders(
-  said: Utterance,
-  names: Names,
-  plain: ReadonlySet<string>,
-): Record<string, Reader> {
+function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<string, Reader> {
   const { words } = said;
   const end = words.length;
   return {
     text: (at) => {
       const found: SlotMatch[] = [];
       for (let next = at + 1; next <= end; next += 1) {
+        if (next > at + 1 && POLITE.has(words[next - 1]?.word ?? "")) continue;
         const value = textBetween(said, at, next);
         found.push({ value, next, cost: TEXT_WORD_COST * (next - at) });
       }
@@ -173,9 +174,10 @@ function textReaders(
     lot: (at) => {
       const found: SlotMatch[] = [];
       for (let next = end; next > at; next -= 1) {
+        const near = next > end - 3 || BEHIND_LOT.has(words[next]?.word ?? "");
+        if (!near) continue;
         const lot = lotAt(said.text, words, at, next, names, plain);
         if (lot) found.push({ value: lot, next, cost: lot.exact ? 0.1 : FUZZY_COST });
-        if (next < end - 2) break;
       }
       return found;
     },
@@ -187,7 +189,7 @@ export function slotReader(
   said: Utterance,
   context: Context,
   names: Names,
-  plain: ReadonlySet<string>,
+  plain: PlainWords,
 ): SlotReader {
   const { words } = said;
   const numbers: Reader = (at) => sure(numbersAt(words, at));
@@ -204,6 +206,8 @@ export function slotReader(
         return degrees >= THERMOMETER.from && degrees <= THERMOMETER.to;
       }),
     jars: (at) => sure(jarListAt(words, at)),
+    "jar-list": (at) => sure(jarListAt(words, at).filter(({ value }) => value.length > 1)),
+    "score-name": (at) => sure(scoreNameAt(words, at)),
     size: (at) => sure(sizesAt(words, at)),
     scores: (at) => sure(scoresAt(words, at)),
   };
@@ -227,7 +231,7 @@ export function slotReader(
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing past lasting ago moment future duration length more text",
-  "pinged asked lot number count whole temperature jars size scores",
+  "pinged asked lot number count whole temperature jars jar-list size scores score-name",
 ]
   .join(" ")
   .split(" ");

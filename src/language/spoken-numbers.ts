@@ -190,6 +190,10 @@ function dozensAt(words: readonly Word[], at: number): Reading<number> | undefin
   if (said[0] === "half" && said[1] === "a" && said[2] === "dozen") {
     return { value: 6, next: at + 3 };
   }
+  if (said[0] === "a" && said[1] === "half" && said[2] === "dozen") {
+    return { value: 6, next: at + 3 };
+  }
+  if (said[0] === "half" && said[1] === "dozen") return { value: 6, next: at + 2 };
   const many = said[0] === "a" ? 1 : own(UNITS, said[0] ?? "");
   if (many && said[1] === "dozen") return { value: many * 12, next: at + 2 };
   if (said[0] === "dozen") return { value: 12, next: at + 1 };

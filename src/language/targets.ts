@@ -13,6 +13,9 @@ export type Target = { said: string; meaning: Meaning; exact: boolean };
 
 type Entry = Meaning & { name: string; key: string };
 
+/** The words of the phrases, which are taken as they were heard. */
+export type PlainWords = { has(word: string): boolean };
+
 /** All names that mean something now. */
 export type Names = {
   byName: Map<string, Entry>;
@@ -182,7 +185,7 @@ export function fuzzyAt(
   at: number,
   names: Names,
   begun: boolean,
-  plain: ReadonlySet<string>,
+  plain: PlainWords,
 ): Reading<Entry> | undefined {
   for (let count = Math.min(4, words.length - at); count > 0; count -= 1) {
     const said = joined(words, at, count);
@@ -208,12 +211,7 @@ export function fuzzyAt(
 }
 
 /** True where every word is one the phrases use: heard right, and no name misheard. */
-function allPlain(
-  words: readonly Word[],
-  at: number,
-  count: number,
-  plain: ReadonlySet<string>,
-): boolean {
+function allPlain(words: readonly Word[], at: number, count: number, plain: PlainWords): boolean {
   for (let step = 0; step < count; step += 1) {
     const word = words[at + step]?.word ?? "";
     if (!plain.has(word) && !/^\d/.test(word)) return false;
@@ -280,7 +278,7 @@ export function targetsAt(
   words: readonly Word[],
   at: number,
   names: Names,
-  plain: ReadonlySet<string>,
+  plain: PlainWords,
 ): Reading<Target>[] {
   let start = at;
   while (ARTICLES.has(words[start]?.word ?? "")) start += 1;

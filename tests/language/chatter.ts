@@ -2,6 +2,9 @@
 /** Talk, questions, wishes, plans, denials and tales that only sound like a report or order. */
 export const CHATTER: readonly string[] = [
   "is it boiling yet",
+  "it's just simmering now",
+  "it's not boiling",
+  "it's only simmering",
   "tell me when it boils",
   "i wish it would boil",
   "it should be boiling soon",

@@ -153,7 +153,6 @@ export const COMMANDS: readonly (readonly [string, Intent, object])[] = [
   ["shoot, lost the boil", "boil-lost", {}],
   ["the pot's not boiling any more", "boil-lost", {}],
   ["it quit boiling on me", "boil-lost", {}],
-  ["it's just simmering now", "boil-lost", {}],
   ["the boil went away about a minute ago", "boil-lost", { at: "2027-08-14T13:59:00" }],
   ["it fell off the boil", "boil-lost", {}],
   ["it went down to a simmer", "boil-lost", {}],

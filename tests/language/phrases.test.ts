@@ -7,7 +7,7 @@ import { numberInWords, spokenGrammar } from "../../src/language/spoken-grammar.
 import { kitchenContext } from "./kitchen-context.ts";
 
 const SLOTS: Record<string, string[]> = {
-  begin: ["lot", "recipe"],
+  begin: ["lot", "recipe", "named"],
   boiling: ["target", "at", "covered"],
   pressure: ["value", "unit", "target", "at"],
   temperature: ["value", "unit", "target", "at"],
@@ -16,7 +16,7 @@ const SLOTS: Record<string, string[]> = {
   "seal-failed": ["count", "jars", "othersSealed", "size", "number"],
   disposition: ["what", "count", "jars", "target", "number"],
   altitude: ["feet", "metres"],
-  taste: ["target", "scores"],
+  taste: ["target", "scores", "scoreName", "score"],
   "timer-set": ["minutes", "label"],
   "timer-add": ["minutes", "target"],
   "timer-cancel": ["target"],

@@ -1,3 +1,6 @@
+import { ASIDE_LISTS } from "./asides.ts";
+import { BAG_LISTS } from "./bags.ts";
+import { DAY_PLAN_ORDERS } from "./day-plan-orders.ts";
 import type { Family } from "./family.ts";
 import { HEAT_LISTS, HEAT_REPORTS } from "./heat-reports.ts";
 import { JAR_LISTS, JAR_REPORTS } from "./jar-reports.ts";
@@ -6,7 +9,7 @@ import { ORDER_LISTS, ORDERS } from "./orders.ts";
 import { PLACE_REPORTS } from "./place-reports.ts";
 import { QUESTION_LISTS, QUESTIONS } from "./questions.ts";
 import { SHELF_LISTS, SHELF_REPORTS } from "./shelf-reports.ts";
-import { STOVE_WORDS } from "./stove-words.ts";
+import { STOVE_LISTS, STOVE_WORDS } from "./stove-words.ts";
 
 /**
  * Every family in the order of preference: where two phrases fit equally well the earlier wins.
@@ -16,6 +19,7 @@ export const FAMILIES: readonly Family[] = [
   ...HEAT_REPORTS,
   ...JAR_REPORTS,
   ...PLACE_REPORTS,
+  ...DAY_PLAN_ORDERS,
   ...ORDERS,
   ...SHELF_REPORTS,
   ...STOVE_WORDS,
@@ -24,9 +28,12 @@ export const FAMILIES: readonly Family[] = [
 /** Every shared list by its name. */
 export const ALL_LISTS: Readonly<Record<string, readonly string[]>> = {
   ...LISTS,
+  ...ASIDE_LISTS,
+  ...BAG_LISTS,
   ...HEAT_LISTS,
   ...JAR_LISTS,
   ...ORDER_LISTS,
   ...QUESTION_LISTS,
   ...SHELF_LISTS,
+  ...STOVE_LISTS,
 };

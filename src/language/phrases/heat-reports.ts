@@ -34,10 +34,10 @@ export const HEAT_REPORTS: readonly Family[] = [
         rolling) [<when>]
       `,
       `
-        [(<it>|{target})] (is|are) <no-longer> (boiling|at a boil|at a full boil|on the boil|at a
-        rolling boil|rolling) [<any-more>] [<when>]
+        [(<it>|{target}|<we>)] [is|are] (no longer|no more) <boil-state> [<any-more>] [<when>]
       `,
-      "(<it>|{target}) (is|are) not boiling (any more|any longer|now|right now) [<when>]",
+      "(<it>|{target}|<we>) (is|are) not <boil-state> (any more|any longer) [<when>]",
+      "not <boil-state> (any more|any longer) [<when>]",
       "[(<it>|{target})] no longer (boils|boiling) [<when>]",
       `
         <we> [have|just|have just] (lost|lose|are losing|losing) [the|our|my|its|it is] [<full>]
@@ -56,13 +56,19 @@ export const HEAT_REPORTS: readonly Family[] = [
         off|went away|went down|went|been lost|broken|faltered|fell off|dropped|fell|fell away|
         gave out|given out|let up|gone out|gone down|gone off|gone away|gone flat) [<when>]
       `,
-      "the boiling [has|is|just|has just] (stopped|quit|died down|ended|gone|died|let up) [<when>]",
+      `
+        [<the>] boiling [has|is|just|has just] (stopped|quit|died down|ended|gone|died|let up|
+        slowed down|ceased|died away|fizzled|fizzled out) [<when>]
+      `,
       `
         [(<it>|{target})] [has|just|has just|is] (went|gone|dropped|come|fell|fallen|died|dying|
         calmed|settled|dropping|down) [back] [down] to (a|just a|only a|nothing but a|barely a|
         bare) (simmer|bare simmer) [<when>]
       `,
-      "(<it>|{target}) (is|are) (only|just|barely|merely) (simmering|a simmer) [<when>]",
+      `
+        (<it>|{target}|<we>) (is|are) (back|down|back down) to [just|only|barely|hardly] [a|a bare]
+        (simmer|simmering) [<when>]
+      `,
       "(<it>|{target}) (has|have) gone (flat|still|quiet) [<when>]",
       "no [more] boil [any more|any longer|now|in {target}] [<when>]",
       "there is no [longer a] boil [any more|now] [<when>]",
@@ -77,60 +83,27 @@ export const HEAT_REPORTS: readonly Family[] = [
     intent: "pressure",
     phrases: [
       `
-        [<gauge>] <reads> [about|around|exactly|just over|just about|a steady] {value:number}
-        <psi> {unit=psi} [on <gauge>|in {target}|now|steady|even|holding|of pressure] [<when>]
-      `,
-      `
-        [<gauge>] <reads> [about|around|a steady] {value:number} <kpa> {unit=kPa} [on <gauge>|in
-        {target}|now] [<when>]
-      `,
-      `
-        <gauge-name> <reads> [about|around|exactly|a steady] {value:number} [even|steady|now|flat]
+        [<gauge-subject>] <at-value> {value:number} <pressure-unit> [<gauge-tail>] [<gauge-tail>]
         [<when>]
       `,
       `
-        [<we>|<it>] [am|is|are|have|has] [now|up|back|back up|down|finally|holding|steady|sitting|
-        still] [at|to|on|reached|hit|got|got to|holding at|steady at|made|have|seeing|reading|
-        showing|come up to|come to|climbed to|right at|made it to|running at|running] [about|
-        around|exactly|a steady] {value:number} <psi> {unit=psi} [on <gauge>|in {target}|now|
-        steady|even|holding|<still>|of pressure] [<when>]
+        [<gauge-subject>] [<got>|<got> a steady|<got> about] {value:number} <pressure-unit>
+        [<gauge-tail>] [<gauge-tail>] [<when>]
+      `,
+      "<gauge-name> [<at-value>] {value:number} [<gauge-tail>] [<gauge-tail>] [<when>]",
+      `
+        [<gauge-subject>] (<got>|<at-value>) {value:number} (on|showing on|by) <gauge-name>
+        [<gauge-tail>] [<when>]
+      `,
+      "{value:number} (on|showing on) <gauge-name> [<gauge-tail>] [<when>]",
+      "{value:number} [and] (holding|holding steady) [on <gauge-name>] [<when>]",
+      `
+        [<we>|<it>] [am|is|are|have|has] [<got>] <at-value> (target|full|working|our|the)
+        [<gauge>] [pressure] [of|at|which is] {value:number} [<pressure-unit>] [<when>]
       `,
       `
-        [<we>|<it>] [am|is|are|have|has] [now|up|back|back up|down|finally|holding|steady|sitting|
-        still] [at|to|on|reached|hit|got|got to|holding at|steady at|made|have|seeing|reading|
-        showing|come up to|come to|climbed to|right at|made it to|running at|running] [about|
-        around|exactly|a steady] {value:number} <kpa> {unit=kPa} [on <gauge>|in {target}|now|
-        steady] [<when>]
-      `,
-      `
-        (<got>) [a steady|about|exactly] {value:number} <psi> {unit=psi} (on <gauge>|of pressure|
-        now|in {target}|showing) [<when>]
-      `,
-      "<got> {value:number} <psi> {unit=psi} [on <gauge>]",
-      "<got> [a steady] {value:number} <kpa> {unit=kPa} [on <gauge>]",
-      "<got> {value:number} on <gauge-name>",
-      "{value:number} on <gauge-name> [<when>]",
-      "{value:number} [<psi>] {unit=psi} [and] (holding|steady|holding steady) [on <gauge>]",
-      "(pressure|the pressure) {value:number} [<psi>] {unit=psi}",
-      `
-        (we have reached|reached|we are up to|we hit|up to|we have got|holding) [target|full]
-        pressure [of|at] {value:number} [<psi>] {unit=psi}
-      `,
-      `
-        <gauge-name> (climbed|came|rose|crept|went|got|has climbed|has risen|has crept|has come)
-        [up] to {value:number} [<psi>] {unit=psi} [<when>]
-      `,
-      `
-        <gauge-name> (climbed|came|rose|crept|went|got|has climbed|has risen) [up] to
-        {value:number} <kpa> {unit=kPa} [<when>]
-      `,
-      `
-        (canner|the canner|{target}) (is|has) [at|up to|holding|reached|holding at|come up to]
-        {value:number} <psi> {unit=psi} [<when>]
-      `,
-      `
-        (canner|the canner|{target}) (is|has) [at|up to|holding|reached|holding at] {value:number}
-        <kpa> {unit=kPa} [<when>]
+        (we have reached|reached|we are up to|we hit|up to|we have got|holding|at) [target|full]
+        pressure [of|at] {value:number} [<pressure-unit>] [<when>]
       `,
     ],
   },
@@ -148,7 +121,9 @@ export const HEAT_REPORTS: readonly Family[] = [
       `,
       `
         [<the>] (pressure|gauge|needle|dial|canner|{target}|it) <dropped> [back] [down] (below|
-        under|less than) [the] [target|pressure|{value:number}] [<psi>|pressure|mark] [<when>]
+        under|less than) [the] [target|pressure|{value:number}|where it should be|where it needs to
+        be|what we need|what it should be|where we need it] [<psi>|pressure|mark|line|target]
+        [<when>]
       `,
       `
         [<the>] (pressure|gauge|needle) (dropped|fell|sank|slipped|dipped|has dropped|has fallen|
@@ -179,22 +154,21 @@ export const HEAT_REPORTS: readonly Family[] = [
         target|target pressure|{value:number} <psi>|pressure target) [<when>]
       `,
       "pressure (lost|drop|gone|down|dropped|fell) [<when>]",
-      "(not|no longer) (at|up to|holding) pressure [any more] [<when>]",
+      "no longer (at|up to|holding) pressure [any more] [<when>]",
+      "not (at|up to|holding) pressure any more [<when>]",
       `
-        (<it>|{target}) is [not|no longer] (at|holding|holding its|up to) pressure (any more|any
-        longer|now) [<when>]
+        (<it>|{target}|<we>) (is|are) not (at|holding|holding its|up to) pressure (any more|any
+        longer) [<when>]
       `,
       `
-        (<it>|{target}) is (no longer|not) (holding|holding its|holding the|keeping|at) pressure
-        [any more|any longer|now] [<when>]
+        (<it>|{target}|<we>) (is|are) no longer (holding|holding its|holding the|keeping|at)
+        pressure [any more|any longer|now] [<when>]
       `,
       "the pressure (will not|does not|would not|did not) hold [<when>]",
       "the pressure did not (hold|stay up|stay) [<when>]",
-      "[the] weight [has] (stopped|quit) (rocking|jiggling|dancing|rattling|moving) [<when>]",
-      "[the] (jiggler|regulator|rocker) [has] (stopped|quit) [rocking|jiggling|rattling] [<when>]",
+      "[<the>] <weight> [has|have|just|has just] (stopped|quit) [<rocking>] [on me] [<when>]",
       `
-        the weight is (not|no longer) (rocking|jiggling|rattling|dancing|moving) [any more|any
-        longer] [<when>]
+        [<the>] <weight> is (no longer <rocking>|not <rocking> (any more|any longer)) [<when>]
       `,
     ],
   },
@@ -202,72 +176,59 @@ export const HEAT_REPORTS: readonly Family[] = [
     intent: "weight-rocking",
     phrases: [
       `
-        [<the>] (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|
-        counterweight|petcock|rocker weight) [is|are|has|has started|started|has begun|began|is
-        now|just started|has just started|begun] [to] [now] [<still>] (rocking|jiggling|dancing|
-        rattling|rock|jiggle|dance|rattle|wobbling|swinging|ticking|going|moving|chattering|rocks|
-        jiggles|bouncing|jittering|clattering|hissing and rocking|rocking gently|rocking steadily|
-        swaying) [now|steadily|gently|nicely|away|well|a few times a minute|like mad|good|along|
-        like it should|slowly|back and forth|about a few times a minute] [<when>|<lasting>]
+        [<the>] <weight> [is|are|has|have|has been] [<still>] [started|begun|began|begins|starts]
+        [to] [now] [<still>] <rocking> [<steady>] [<steady>] [<when>|<lasting>]
       `,
       `
-        [<the>] (weight|jiggler|regulator|rocker|weighted gauge) (jiggled|rocked|started rocking|
-        started jiggling|has begun rocking|started up|has started|started|got going|took off|came
-        alive|has come alive) [<when>]
+        [<the>] <weight> [has|have|just|is|has just] (started|started up|got going|took off|came
+        alive|come alive|going|moving|got moving|woke up|kicked in|come on) [<steady>] [<steady>]
+        [<when>]
       `,
       `
-        <it> (is|has|has started|started|has begun|just started|began) (rocking|jiggling|to rock|
-        to jiggle|rocking steadily|jiggling steadily|rocking gently|jiggling away|rocking nicely|
-        rocking now|jiggling now|rocking away) [<when>|<lasting>]
+        <it> (is|has|has started|started|has begun|just started|began|starts) [<still>] [to]
+        <rocking> [<steady>] [<steady>] [<when>|<lasting>]
       `,
-      "rocking [steadily|nicely|gently|now|away]",
-      "jiggling [steadily|nicely|gently|now|away]",
+      "<rocking> [<steady>] [<steady>]",
       `
-        (<we>|i) (have|got|have got|hear) [a|the] (rocking|jiggling|weight rocking|jiggle|steady
-        rocking|weight jiggling|steady rock|rattle|rocking weight|good rock|steady jiggle)
+        (<we>|i|<got>) [have|got|have got|hear|see|can hear] [a|the|<the>] [<full>] [weight]
+        (rocking|jiggling|weight rocking|jiggle|rock|weight jiggling|rattle|rocking weight|jiggler
+        going|weight going|weight dancing|weight rattling) [<steady>] [<when>]
       `,
-      "[there goes|there is] the (jiggler|weight|rocker)",
+      "(there goes|here goes|there is) the <weight> [<rocking>] [<steady>]",
+      "[<the>] <weight> is at a [<full>] (rock|jiggle|rattle|wobble) [<steady>]",
     ],
   },
   {
     intent: "venting",
     phrases: [
       `
-        [(<it>|{target}|<we>|the vent|the petcock|the pipe|the vent pipe)] [is|are|has|has
-        started|started|has begun|just started|begun|have started|are now|is now] [to] [now]
-        (venting|vent|exhausting) [now|steadily|well|steam|hard|good|nicely|freely|strongly|air]
-        [<when>|<lasting>]
+        [(<it>|{target}|<we>|the vent|the petcock|the pipe|the vent pipe)] [is|are|has|have] [has
+        started|started|begun|just started|began] [<still>] [to] (venting|vent|exhausting|blowing
+        off|steaming) [<steady>] [steam|air] [<steady>] [<from-vent>] [<when>|<lasting>]
       `,
       `
-        [<got>] [a|the] [good|nice|strong|steady|full|solid|hard|healthy|big|continuous] [good|
-        steady|strong|solid] (steam|stream of steam|column of steam|jet of steam|plume of steam|
-        plume|flow of steam|head of steam|funnel of steam|funnel|steam stream|steam column|steady
-        steam) [is|now] [coming|pouring|rushing|blowing|shooting|going|streaming|flowing|escaping]
-        [out|steadily] [of] [the|from the] [vent|petcock|vent pipe|canner|pipe|vent port|port|
-        steam vent|lid|top] [now|steadily|hard|strong] [<when>|<lasting>]
+        [<got>|<we> see|i can see] [a|the] [good|nice|strong|steady|full|solid|hard|healthy|big|
+        continuous|constant] [good|steady|strong|solid] (steam|stream of steam|column of steam|jet
+        of steam|plume of steam|plume|flow of steam|head of steam|funnel of steam|funnel|steam
+        stream|steam column|steady steam|cloud of steam|steam plume) [is|are|now] [<steaming>]
+        [<steady>] [<from-vent>] [<steady>] [<when>|<lasting>]
       `,
       `
-        [the] steam (is|has) [now] [started] [steadily|really|finally] (coming|pouring|blowing|
-        rushing|shooting|streaming|venting|flowing|coming out|going|escaping|puffing) [out]
-        [steady|steadily|hard|freely|strongly|good|strong|now|in a steady stream|in a column] [of|
-        from] [the] [vent|petcock|vent pipe|canner|pipe|vent port|port] [steadily|now|hard|strong]
-        [<when>|<lasting>]
+        [<the>] steam (is|has|has been|are) [<still>] [started|begun|been] [to] [<still>]
+        <steaming> [<steady>] [<from-vent>] [<steady>] [in a steady stream|in a column|in a steady
+        column] [<from-vent>] [<when>|<lasting>]
       `,
       `
-        (<it>|{target}|the vent|the petcock|the vent pipe|the pipe) (is|has) [now|started|really]
-        (steaming|blowing|blowing steam|steaming hard|letting off steam|puffing|putting out steam|
-        steaming steadily|throwing steam|spouting steam|venting steam|blowing a steady stream|
-        pouring steam|shooting steam|pouring out steam|blowing steadily|blowing steam steadily|
-        steaming away|whistling steam|steaming freely) [now|steadily|hard|well|freely|out of the
-        vent|from the vent] [<when>|<lasting>]
+        (<it>|{target}|the vent|the petcock|the vent pipe|the pipe) (is|has|has started|started)
+        [<still>] (steaming|blowing|blowing steam|letting off steam|puffing|putting out steam|
+        puffing steam|throwing steam|spouting steam|venting steam|blowing a steady stream|pouring
+        steam|shooting steam|pouring out steam|whistling steam|blowing off steam|letting out
+        steam|letting steam out) [<steady>] [<from-vent>] [<steady>] [<when>|<lasting>]
       `,
-      "full steam",
-      `
-        (<we>|i) (have|see|have got|got) [a|good|steady|full|some] [good|steady|full|solid|strong]
-        (steam|head of steam|column of steam|steam now|stream of steam|steam column|steady steam)
-        [coming out|from the vent|out of the vent|coming|going] [<when>]
-      `,
-      "[the] vent is (open and steaming|going|blowing|running|steaming)",
+      "full steam [<from-vent>]",
+      "steam [<from-vent>] [<steady>]",
+      "[the] vent is (open and steaming|going|blowing|running|steaming) [<steady>]",
+      "(<we>|i) (have|got|see|have got) [the] (canner|vent) (venting|steaming) [<steady>]",
     ],
   },
   {
@@ -287,15 +248,16 @@ export const HEAT_REPORTS: readonly Family[] = [
       `,
       `
         [the|all the|all|all my|my|our] [{count:whole}] (jars|pints|quarts|half pints|load) (is|
-        are|went|have gone|got) [all|now|already|safely|back] in [<when>] [and the lid is on]
+        are|went|have gone|got) [all|now|already|safely|back] in [<when>] [<lid-on>]
       `,
       `
         (everything|the load|the rack|the first load|the second load|the next load|the last load)
         (is|went|has gone|has gone back) [now|all] in [<when>]
       `,
       `
-        [<the>] (canner|pot|load|rack|{target}|water bath|pressure canner) is [now|all|fully]
-        (loaded|loaded up|full of jars|full|filled with jars|loaded and ready|all loaded) [<when>]
+        [<the>] (canner|pot|load|rack|{target}|water bath|pressure canner) [is|has been] [now|all|
+        fully] (loaded|loaded up|full of jars|full|filled with jars|loaded and ready|all loaded)
+        [<lid-on>] [<when>]
       `,
       `
         [<we>|i] [have|just|have just] (put|loaded|lowered|set|placed|dropped|got|lower|put in|
@@ -303,14 +265,15 @@ export const HEAT_REPORTS: readonly Family[] = [
         pints|quarts|half pints|last jar|first load|second load|next load|last load) [down] (in|
         into|in the canner|into the canner|into the water|in the water|in the pot|into the pot|in
         the bath|into the bath|down|in the water bath|in the pressure canner|into the water bath|
-        into the pressure canner|into the hot water) [now] [<when>]
+        into the pressure canner|into the hot water) [now] [<lid-on>] [<when>]
       `,
       `
         [<we>|i] [have|just|have just] (loaded|filled|loaded up|finished loading|done loading|got
-        loaded) [<the>] (canner|pot|water bath|rack|pressure canner|kettle) [up] [<when>]
+        loaded) [<the>] (canner|pot|water bath|rack|pressure canner|kettle) [up] [<lid-on>]
+        [<when>]
       `,
       "[<we>|i] [am|are|have] (done|finished) loading [<the>|up] [canner|pot|jars] [<when>]",
-      "[all] (loaded|loaded up|loaded in) [now|and ready] [<when>]",
+      "[all] (loaded|loaded up|loaded in) [now|and ready] [<lid-on>] [<when>]",
       "(jars|all jars|pints|quarts|load) [is|are] in [the canner|the pot|the water|the bath]",
       "[the] load [{number}|one|two|three] is in [the canner|the pot] [<when>]",
       "[<the>] canner [has] [got] (its|it is|all its|all the|the|a full) (load|jars) [in it|in]",
@@ -335,38 +298,41 @@ export const HEAT_REPORTS: readonly Family[] = [
     intent: "water-low",
     phrases: [
       `
-        [<the>] water [level] [is|has|has gotten|has got|has gone|is getting|looks|seems|in
-        {target} is|in {target} has gone|in {target} is getting|in {target} looks] [really|a bit|a
-        little|very|too|awfully|pretty|now|quite|kind of|rather|getting] (low|down|short|too low|
+        [<the>|{target}] water [level] [<in-pot>] [is|has|has gotten|has got|has gone|is getting|
+        looks|seems|getting|gets|has become|has been] [<bit>] [<bit>] (low|down|short|too low|
         getting low|going down|boiled down|boiled away|running low|running out|down a lot|dropped|
-        down too far|dropping|lower than it was) [<when>]
+        down too far|dropping|lower than it was|lower than it should be|low on me|sinking|boiling
+        away|boiling off|boiling down|running down|disappearing|shallow|falling|going) [<in-pot>]
+        [<when>]
       `,
       `
-        [<the>] water [level] [in {target}] [is|has|has gone|went|dropped|fell|has dropped|has
-        fallen|is down|has boiled|boiled] [down|now] (below|under|beneath|past|down past|down to)
-        [<the>|the top of the|the tops of the] (lids|jars|tops|lid|tops of the jars|jar tops|rims|
-        necks) [<when>]
+        [<the>] water [level] [<in-pot>] [is|has|has gone|went|dropped|fell|has dropped|has
+        fallen|is down|has boiled|boiled|came|sank|has come|is getting|has sunk|got|has got] [<bit>]
+        [down|now|lower] (below|under|beneath|past|down past|down to|than) [<the>|the top of the|
+        the tops of the|the level of the] (lids|jars|tops|lid|tops of the jars|jar tops|rims|
+        necks|lid tops|jar lids) [<when>]
       `,
       `
-        (<we>|{target}|<it>|i) (am|is|are|has|have) [really|a bit|a little|getting|running|getting
-        a little|getting a bit] (low|short|running low|getting low|running short|running out|low
-        now) [of|on] water [<when>]
+        (<we>|{target}|<it>|i) (am|is|are|has|have) [<bit>] [<bit>] [getting|running|gone|gotten]
+        [<bit>] (low|short|down|shy|dry|out) (of|on|in) [<the>] water [level] [<in-pot>] [<when>]
       `,
-      "(running|getting|we are running|we are getting) (low|short|dry) [of|on] [water] [<when>]",
+      "[<bit>] (running|getting) [<bit>] (low|short|dry|down) [of|on] [water] [<in-pot>] [<when>]",
       `
-        <lids> (is|are) [now|all|no longer|not] [starting to be] (showing|uncovered|exposed|
-        sticking out|poking out|peeking out|above the water|out of the water|above water|not
-        covered|coming out of the water|poking up|sticking up|sticking out of the water|poking out
-        of the water|poking through|no longer covered|bare|dry|visible above the water|high and
-        dry) [any more|of the water|now] [<when>]
+        <lids> (is|are) [now|all|no longer|not] [starting to be|starting to|beginning to]
+        (showing|show|uncovered|exposed|sticking out|poking out|peeking out|above the water|out of
+        the water|above water|not covered|coming out of the water|poking up|sticking up|sticking
+        out of the water|poking out of the water|poking through|no longer covered|bare|dry|
+        visible above the water|high and dry|above the waterline) [any more|of the water|now]
+        [<when>]
       `,
       `
         <lids> (is|are) (no longer|not) (covered|under water|under the water|under) [any more|any
         longer|now|with water] [<when>]
       `,
       `
-        (i|we|you) can see (the|all the|some of the|some) (lids|jar tops|tops of the jars|tops|
-        lids above the water|lids out of the water|tops of the lids|jars sticking out) [<when>]
+        (i|we|you) (can|could) see (the|all the|some of the|some) (lids|jar tops|tops of the jars|
+        tops|lids above the water|lids out of the water|tops of the lids|jars sticking out|jar
+        lids) [<when>]
       `,
       `
         (some of the|a few of the|a couple of|one of the|two|some|a few|one|the tops of the)
@@ -375,11 +341,12 @@ export const HEAT_REPORTS: readonly Family[] = [
       `,
       "the lids have come (out of the water|uncovered|up out of the water) [<when>]",
       `
-        (there is not|not) enough water [in {target}|over <the> (lids|jars)|left] [any more]
-        [<when>]
+        (there is not|not|there is hardly) enough water [<in-pot>] [over <the> (lids|jars)|left]
+        [any more] [<when>]
       `,
       "[the] water does not cover <the> (lids|jars) [any more] [<when>]",
-      "low [on] water [in {target}] [<when>]",
+      "low [on] water [<in-pot>] [<when>]",
+      "low (in|on) [<the>] water [<when>]",
       `
         [<the>] water (is|has) (not|no longer) (covering|over) <the> (lids|jars) [any more]
         [<when>]
@@ -389,77 +356,45 @@ export const HEAT_REPORTS: readonly Family[] = [
         boiled down|going dry|run dry|gone dry) [<when>]
       `,
       "the water needs topping up [<when>]",
-      "[<the>] {target} (needs|could use) [more|some|some more] water [<when>]",
+      "[<the>] {target} (needs|could use|wants) [more|some|some more|a bit more] water [<when>]",
     ],
   },
   {
     intent: "temperature",
     phrases: [
+      "<it> [<at-value>|<fell-to>] {value:temperature} [<degrees>] [<temp-tail>]",
       `
-        <it> (reads|says|shows|is reading|is showing|reading) [about|exactly] {value:temperature}
-        [<degrees>] [now]
+        <temp-subject> [<at-value>|<fell-to>] {value:temperature} [<degrees>] [{unit=F}
+        <fahrenheit>] [<temp-tail>] [<temp-tail>] [<when>]
       `,
       `
-        [<temp-subject>] <temp-reads> [about|around|exactly|right at|just about|just over|just
-        under|a steady] {value:temperature} [<degrees>] [{unit=F} <fahrenheit>] [now|even|steady|
-        on the thermometer|on the dot|holding|exactly|flat|right now] [<when>]
+        [<temp-subject>|<it>|<we>] [<at-value>|<fell-to>|<got>] [a reading of|a temperature of|a
+        temp of|a] {value:number} <temp-unit> [<temp-tail>] [<temp-tail>] [<when>]
       `,
       `
-        [<temp-subject>] <temp-reads> [about|around|exactly|right at|a steady] {value:number}
-        [<degrees>] {unit=C} <celsius> [now|even|steady|on the thermometer] [<when>]
+        (<it>|<we>) (<at-value>|<fell-to>) {value:temperature} [<temp-tail>] [<temp-tail>]
+        [<when>]
       `,
       `
-        [<temp-subject>] <temp-reads> [about|around|exactly|right at|a steady] {value:number}
-        <degrees> [now|even|steady|on the thermometer|exactly|on the dot|holding|flat|in {target}|
-        on {target}] [<when>]
+        <got> [a] {value:temperature} [<degrees>] (in|on|for|at) ({target}|<thermometer>)
       `,
       `
-        [<temp-subject>] <temp-reads> [about|around|exactly|a steady] {value:number} [<degrees>]
-        {unit=F} <fahrenheit> [now|even|steady|on the thermometer|in {target}] [<when>]
+        <got> a (reading|temperature|temp) of {value:number} [<temp-unit>] [<temp-tail>]
+      `,
+      "{value:temperature} (on|by|according to) <thermometer>",
+      `
+        (temperature|temp|reading) [of|in] [<the>] {target} [<at-value>] {value:number}
+        [<temp-unit>]
       `,
       `
-        [<it>|<we>] [is|are|am|have|has] [now|up|down|holding|sitting|still] [at|to|up to|down to|
-        reached|hit|holding at|reading|showing|got to|got|come up to|come down to|steady at]
-        [about|around|exactly|right at|a steady] {value:number} <degrees> [{unit=F} <fahrenheit>|
-        {unit=C} <celsius>] [now|on the thermometer|in {target}|for {target}|on {target}|even|
-        steady|exactly|holding|right on the dot] [<when>]
+        <the> (temperature|temp) (of|in) {target} [<at-value>|<fell-to>] {value:number}
+        [<temp-unit>] [<when>]
       `,
+      "[<the>] {target} [temperature|temp] {value:number} <temp-unit>",
       `
-        [<it>|<we>] [is|are|am|have|has] [now|up|down] [at|to|up to|reached|hit|holding at]
-        [about|around|exactly] {value:number} ({unit=C} <celsius>|{unit=F} <fahrenheit>) [now|in
-        {target}] [<when>]
-      `,
-      `
-        (<it>|<we>) (is|are|am|has|have) [now|up|down|holding|sitting|still] [at|to|up to|down to|
-        reached|hit|holding at] [about|around|exactly] {value:temperature} [now|on the
-        thermometer|in {target}] [<when>]
-      `,
-      "<got> [a] {value:temperature} [<degrees>] (in|on|for|at) ({target}|the thermometer)",
-      `
-        <got> [a reading of|a temperature of] {value:number} <degrees> [{unit=F} <fahrenheit>|
-        {unit=C} <celsius>] [in {target}|on the thermometer]
-      `,
-      `
-        <got> a (reading|temperature) of {value:number} [<degrees>] [{unit=F} <fahrenheit>|
-        {unit=C} <celsius>] [in {target}|on the thermometer|on {target}]
-      `,
-      "{value:temperature} on the thermometer",
-      `
-        (temperature|temp|reading) [of] [<the>] {target} [is|at|reads] {value:number} [<degrees>]
-        [{unit=F} <fahrenheit>|{unit=C} <celsius>]
-      `,
-      `
-        <the> (temperature|temp) (of|in) {target} <temp-reads> [about|around] {value:number}
-        [<degrees>] [{unit=F} <fahrenheit>|{unit=C} <celsius>]
-      `,
-      `
-        [<the>] {target} [temperature|temp] {value:number} <degrees> [{unit=F} <fahrenheit>|
-        {unit=C} <celsius>]
-      `,
-      `
-        (measured|i measured|i get|getting|i am getting|i read|read|took a reading of)
-        {value:number} [<degrees>] [{unit=F} <fahrenheit>|{unit=C} <celsius>] [in {target}|on the
-        thermometer]
+        (measured|i measured|i get|getting|i am getting|i read|read|took a reading of|i see|i am
+        reading|we are reading|we are getting|i am seeing) {value:number} [<temp-unit>]
+        [<temp-tail>]
       `,
     ],
   },
@@ -471,26 +406,26 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
     "there it (goes|is) <boil-now>",
     "(the|our) (canner|pot|water) is (there|up to it) <boil-now>",
     `
-      [(<it>|{target}|we|everything|things) <be>] [<still>] <boiling> [<hard>] [again|now] [over
+      [<boil-subject>] [<be>] [<still>] [<still>] <boiling> [<hard>] [<hard>] [again|now] [over
       here]
     `,
-    "[(<it>|{target}|we|everything|things) <be>] [<still>] boiling",
     "(<it>|{target}|everything) (boils|boil) [<hard>] [again|now]",
     `
-      [<it>|{target}|we|everything] [<still>] [have|has|is|are] [<still>] <arrive> <boil> [again|
+      [<boil-subject>] [<still>] [have|has|is|are] [<still>] <arrive> <boil> [again|
       now] [over here]
     `,
     `
-      [<it>|{target}|we|everything|things] [<be>] [<still>] (at|to|on|back at|back to|back on|up
-      to) <boil> [again|now|and holding]
+      [<boil-subject>] [<be>] [<still>] (at|to|on|back at|back to|back on|up to|up at|going at|
+      going at it at|holding at|into|in) <boil> [again|now|and holding]
     `,
     `
-      [<it>|{target}|we|everything] [<still>] [has|have] [just] (started|begun|began|commenced)
-      (boiling|to boil|rolling|to roll|bubbling hard|boil) [<hard>] [again|now]
+      [<boil-subject>] [<still>] [has|have] [just] (started|begun|began|commenced|starts|gotten)
+      [up] (boiling|to boil|rolling|to roll|bubbling hard|boil|to bubble hard) [<hard>] [again|
+      now]
     `,
     `
-      (<it>|{target}|<we>|everything) (came|come|got|went|rolled) [right|back|all the way] [up] to
-      <boil> [again|now]
+      (<boil-subject>|<we>) [has|have] [<still>] (came|come|got|went|rolled|comes|gone|gotten|
+      made it) [right|back|all the way] [up] [to|into|on] <boil> [again|now]
     `,
     `
       <got> [<us>] [back] [<full>] <boil> [again|now] [going|on|on {target}|in {target}|here|at
@@ -516,6 +451,16 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
     "<boil> (reached|achieved|on)",
     "boil started",
   ],
+  "boil-subject": [
+    "<it>",
+    "{target}",
+    "we",
+    "everything",
+    "things",
+    "the whole (thing|pot|works)",
+    "both (of them|pots|canners|kettles)",
+    "[<the>] (water|pot|canner|kettle) (in|with|of) {target}",
+  ],
   "boil-now": [
     "it is boiling",
     "boiling",
@@ -526,6 +471,7 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
     "we are boiling",
     "at a boil",
   ],
+  "boil-state": ["boiling [<hard>]", "rolling", "(at|on) (a|the) [<full>] [<full>] (boil|roll)"],
   us: ["us", "me", "ourselves", "myself"],
   "boil-lost-core": [
     "(it|{target}) (went|fell|came|dropped|has gone) off the boil",
@@ -550,85 +496,193 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
     "<thermometer>",
     "{target}",
     "<thermometer> (in|on|for) {target}",
+    "{target} (in|on) [<the>] (canner|pot|kettle|crock|bath|pan|big pot|water bath)",
     "{target} (temperature|temp|thermometer)",
     "<the> (temperature|temp|reading) (of|in|on|for) {target}",
     "the water in {target}",
   ],
-  "temp-reads": [
-    "reads",
-    "says",
-    "shows",
-    "reading",
-    "is reading",
-    "is showing",
-    "is at",
-    "is",
-    "are at",
-    "is up to",
-    "is holding at",
+  "temp-unit": [
+    "<degrees> [{unit=F} <fahrenheit>|{unit=C} <celsius>]",
+    "{unit=F} <fahrenheit>",
+    "{unit=C} <celsius>",
+  ],
+  "temp-tail": [
+    "now",
+    "even",
+    "steady",
+    "on <thermometer>",
+    "by <thermometer>",
+    "on the dot",
+    "right on the dot",
+    "holding",
+    "exactly",
+    "flat",
+    "right now",
+    "and holding",
+    "already",
+    "(in|for|on) {target}",
+    "and (rising|climbing|falling|dropping)",
+  ],
+  "fell-to": [
+    `
+      [has|have|is|are] [<still>] (fell|dropped|fallen|cooled|warmed|cooling|warming|heated|heating|
+      falling|dropping|come down|came down|cooled down|warmed up|heated up|cooled off|brought|gone
+      down|going down) [back] [up|down|all the way down] to [<approx>]
+    `,
+    "(is|are) [<still>] down to [<approx>]",
+  ],
+  // --- what a gauge or a thermometer shows
+  "at-value": [
+    "[<is>] [<still>] [<still>] <shows> [<still>] [<at>] [<approx>]",
+    "[<is>] [<still>] <climbed> [<still>] [<way>] <to> [<approx>]",
+    "<is> [<still>] [<still>] [<way>] [<at>] [<approx>]",
+    "[<still>] [<way>] <at> [<approx>]",
+  ],
+  is: ["is", "are", "am", "has", "have", "has been", "have been"],
+  shows: [
+    `
+      (reads|says|shows|reading|saying|showing|read|holding|holds|sitting|sits|standing|stands|
+      registers|registering|measuring|measures|indicates|indicating|hit|hits|hitting|reached|
+      reaching|reaches|touching|touched|making|made|running|runs|steady|stuck|pointing|points|
+      settled|resting|rests|steadied|parked|hovering|staying|stays|clocking|topping out|leveled
+      off|levelled off|crossed|passed|just hit|just reached|steadied out|holding steady|holding
+      even|pegged|hanging|hangs|just made|seeing|getting|giving|gives|gave)
+    `,
+  ],
+  climbed: [
+    `
+      (come|came|comes|coming|climbed|climbing|climbs|got|gotten|gets|gone|went|risen|rose|crept|
+      creeping|made it|worked its way|crawled|shot|built|brought it|worked up|settled in|settled
+      down|gotten itself)
+    `,
+  ],
+  at: [
     "at",
-    "is holding",
-    "has reached",
-    "reached",
-    "hit",
-    "has hit",
-    "is now",
-    "is now at",
-    "is down to",
-    "is back to",
-    "is back at",
-    "came up to",
-    "has come up to",
-    "has come to",
-    "came to",
-    "has come down to",
-    "got to",
-    "has got to",
-    "has gotten to",
-    "are up to",
-    "is sitting at",
-    "holding at",
-    "are",
-    "stands at",
-    "is up at",
-    "is steady at",
-    "holds at",
-    "just hit",
-    "just reached",
-    "is right at",
-    "climbed to",
-    "has climbed to",
-    "has climbed up to",
-    "has dropped to",
-    "dropped to",
-    "fell to",
-    "is around",
-    "is about",
-    "has cooled to",
-    "cooled to",
-    "has warmed to",
-    "went up to",
-    "now reads",
-    "now says",
-    "is running at",
-    "measures",
-    "registers",
-    "is staying at",
-    "has made it to",
-    "is back up to",
-    "is still at",
-    "is still",
-    "is cooling to",
-    "is only",
-    "is only at",
-    "comes to",
-    "is over",
-    "is under",
-    "has fallen to",
-    "has risen to",
-    "rose to",
-    "is already at",
-    "is already",
+    "on",
+    "to",
+    "up to",
+    "right at",
+    "right on",
+    "up at",
+    "back at",
+    "back to",
+    "back up to",
+    "in at",
+    "it is",
+    "it is at",
+    "of",
+  ],
+  to: ["to", "at", "up to", "back to", "back up to", "all the way to", "up at", "on"],
+  way: ["up", "back", "back up", "right", "all the way", "all the way up", "right up", "down"],
+  approx: [
+    "about",
+    "around",
+    "exactly",
+    "just over",
+    "just about",
+    "just under",
+    "roughly",
+    "right around",
+    "a steady",
+    "a solid",
+    "a good",
+    "a hair over",
+    "a hair under",
+    "a little over",
+    "a little under",
+    "a bit over",
+    "a touch over",
+    "right about",
+    "near",
+    "a full",
+    "close to",
+  ],
+  "gauge-subject": [
+    "<gauge>",
+    "<it>",
+    "<we>",
+    "everything",
+    "<gauge-name> (on|of|in) {target}",
+    "{target} [<is>] [<still>] [holding|sitting|running|steady|holding steady|come|came|gotten|got]",
+    "<gauge-name> on the canner",
+  ],
+  "gauge-tail": [
+    "on <gauge>",
+    "in {target}",
+    "in the canner",
+    "now",
+    "steady",
+    "even",
+    "holding",
+    "<still>",
+    "of pressure",
+    "pressure",
+    "showing",
+    "flat",
+    "and holding",
+    "and steady",
+    "and holding steady",
+    "and staying there",
+    "up",
+    "on the nose",
+    "on the dot",
+    "exactly",
+    "gauge pressure",
+  ],
+  // --- steam
+  weight: [
+    `
+      (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|counterweight|
+      petcock|rocker weight|pressure weight|wobbler|jiggle top|jiggler weight|rocking weight)
+    `,
+  ],
+  rocking: [
+    `
+      (rocking|jiggling|dancing|rattling|rock|jiggle|dance|rattle|wobbling|swinging|ticking|rocks|
+      jiggles|bouncing|jittering|clattering|swaying|chattering|rattles|dances|rocked|jiggled|
+      jiggly|wobble|wobbles|clicking|hissing|bobbing|hopping|moving|rattled|rocking and hissing)
+    `,
+  ],
+  steady: [
+    `
+      (steady|steadily|gently|nicely|away|well|good|along|now|regularly|freely|hard|strong|
+      strongly|evenly|at last|a few times a minute|like mad|like it should|slowly|back and forth|
+      about a few times a minute|pretty good|real good|nice and steady|good and steady|nice and
+      even|good and hard|out|like crazy|at a good clip|fine|just right|as it should|like a clock|
+      properly|just fine|up a storm|merrily|continuously|constantly|fully|full blast|hard now|
+      full force)
+    `,
+  ],
+  steaming: [
+    `
+      (coming|pouring|blowing|rushing|shooting|streaming|venting|flowing|going|escaping|puffing|
+      spouting|hissing|billowing|pumping|jetting|rolling|come|exhausting|issuing|gushing|spewing)
+      [out|up|off|through]
+    `,
+  ],
+  "from-vent": [
+    `
+      [out|up|through|off] (of|from|out|through) [of] [the|that] (vent|petcock|vent pipe|canner|
+      pipe|vent port|port|steam vent|lid|top|valve|vent hole|spout) [pipe]
+    `,
+    "at the (vent|petcock|vent pipe|vent port)",
+  ],
+  "in-pot": [
+    "(in|inside|down in) [<the>] (canner|pot|water bath|bath|kettle|pressure canner)",
+    "(in|inside|down in) {target}",
+    "in there",
+    "in here",
+  ],
+  bit: [
+    `
+      (really|a bit|a little|very|too|awfully|pretty|now|quite|kind of|rather|getting|sort of|a
+      tad|a touch|somewhat|way|looking|fairly|starting to get|starting to run|dangerously|getting
+      a bit|getting a little|getting pretty|starting to look|on the)
+    `,
+  ],
+  "lid-on": [
+    "[and|with] (the lid|lid|the lids|lids) [is|are] (on|down|closed|locked|locked on|in place)",
+    "and (covered|closed|locked|locked down|ready to go|ready)",
   ],
   "all-in-canner": [
     `

@@ -9,7 +9,7 @@ export const JAR_REPORTS: readonly Family[] = [
       "<tally> {count:whole} <filled-state> [now|so far]",
       `
         [and|so] <tally> [all|about|exactly|a total of|all of|only|just|another] {count:whole}
-        [full] <jars-or-size> [<filled-state>|filled|full|packed|ready|in all|all told|all
+        [full|filled|packed|whole|good|even] <jars-or-size> [<filled-state>|filled|full|packed|ready|in all|all told|all
         together|altogether|total|done|up|ready to go|ready for the canner|all filled|filled up|
         packed and ready|lidded|all packed|capped|put up|ready to load|now|so far|of {target}|from
         {target}|for {target}|out of it|out of that|out of {target}|filled with {target}|in this
@@ -40,7 +40,8 @@ export const JAR_REPORTS: readonly Family[] = [
       `
         <it> (filled|made|came out to|came to|gave us|gave me|yielded|comes to|fills|makes|comes
         out to|came out at|works out to|fit in|fit into|went into|filled up|took|turned into|
-        packed into|worked out to) [about|exactly|just|only] {count:whole} [full] [<jars-or-size>]
+        packed into|worked out to) [about|exactly|just|only] {count:whole} [full|filled|packed|
+        even] [<jars-or-size>]
         [full|in all|altogether|of {target}]
       `,
       `
@@ -124,6 +125,7 @@ export const JAR_REPORTS: readonly Family[] = [
       `,
       "<numbered> [have|has|are|is|got] [all|both|now|just] (<sealed>|<went-down>|fine) [now|too]",
       "the seal on <numbered> (is|took|has) [good|fine|tight|taken|held]",
+      "{jars:jar-list} [have|are] [all|both|now|just] (<sealed>|<went-down>) [now|too]",
       "sealed {count:whole} [<of-them>|jars|so far]",
       "seals on {jars} [are good|took]",
     ],
@@ -132,6 +134,7 @@ export const JAR_REPORTS: readonly Family[] = [
     intent: "seal-failed",
     phrases: [
       "<numbered> [just|still|both|has|have] <failed>",
+      "{jars:jar-list} [just|still|both|have] <failed>",
       "<some-jars> [still|just|has|have] <failed>",
       "[the] lid (on|of) <numbered> [still|just|has] <failed>",
       `
@@ -220,7 +223,10 @@ export const JAR_REPORTS: readonly Family[] = [
         the canner|break|crack|shatter|break on me|to a crack|break in the canner|breakage|crack
         in the canner)
       `,
-      "[<we>|i] [just] lost {count} (jar|jars|pint|quart|pints|quarts)",
+      `
+        [<we>|i] [have] [just] lost {count} (jar|jars|pint|quart|pints|quarts) [[it|they|that one]
+        [just] <broke>]
+      `,
       `
         [the] bottom (fell|came|dropped|broke|cracked|blew|popped|has come|has fallen) (out|off|
         right out|clean off|clean out) [of] {count} (jar|jars|of the jars|pint|quart)
@@ -339,6 +345,10 @@ export const JAR_REPORTS: readonly Family[] = [
       `,
       "<taste-lead> {scores} (for|on) {target:open}",
       "{scores} (for|on) {target:open}",
+      `
+        [<taste-lead>] [the] {scoreName:score-name} (on|for|of|in) [<the>] {target:open} (is|gets|
+        was|rates|got|are|scores) [a|at|about] {score:number}
+      `,
       "[i|we] [would] (give|gave|rate|rated|score|scored) {target:open} [a|at|as] {scores}",
       `
         {target:open} (get|gets|got|scored|score|scores|rate|rates|is|are|has|have|earn|earns) [a]
@@ -389,6 +399,7 @@ export const JAR_REPORTS: readonly Family[] = [
         everything] [<when>]
       `,
       "next [one|step|please|thing|up|job|task|stage|bit|part]",
+      "(moving|move) (on|right along|right on|ahead)",
       `
         (move|moving|go|going|let us move|let us go|on|let us get|get) [on] to (the next|the next
         one|the next step|the next thing|the next stage|the next part|next|the next job|the next

@@ -24,9 +24,20 @@ export const ORDERS: readonly Family[] = [
         string] beans
       `,
       `
-        {lot} [<let>] (start|begin|go|start it|start them|start that|to start|to begin|start up|
-        get going|get started|do it|do that|do them)
+        {lot} [<let>] (start|begin|go|to start|to begin|start up|get going|get started) [on|with]
+        [it|them|that|those|these|that one|on it|on them|now]
       `,
+      `
+        {lot} [<let>] (do|make|can|put up|get|run|have|save|pickle|put by|start|begin) (it|that|
+        them|those|these|that one|some|a batch|one) [going|started|up|of (them|it|those)]
+      `,
+      `
+        (i have|i have got|we have|we have got|here are|there are|got|here is|there is) {lot} (to
+        do|to can|to put up|to make|to pickle|to start|ready to start|ready|here|to get through)
+        [so] <let> (start|begin|go|get going|get started|do it|do them|can them|make it|start
+        those|start them)
+      `,
+      "(how about|let us have) {lot} (next|now|today|then|this time)",
       "<let> start {lot}",
       "[<let>] <start> [up|in on|making|with|on|off] {lot}",
       "[<we>|i] [am|are] <starting> {lot}",
@@ -49,7 +60,7 @@ export const ORDERS: readonly Family[] = [
         with|get a batch of|get going making|get stuck into|go ahead with|bring on) {lot} [going|
         started|on|under way|underway|on the go]
       `,
-      "(go|going) (with|for) {lot}",
+      "[<let>|i am|we are] (go|going) (with|for) {lot}",
       "i (am|will be) (here to|ready to) (make|can|do|start|put up) {lot}",
       "(i want|i would like|we want|give me) {lot} [today|started|going]",
     ],
@@ -171,8 +182,13 @@ export const ORDERS: readonly Family[] = [
         batch|am calling it off)
       `,
       `
-        (i am|we are) (giving up on|abandoning|scrapping|ditching|tossing|dumping) [<the>|this]
-        (batch|{target}|whole batch|lot) [batch]
+        (i am|we are) (giving up on|abandoning|scrapping|ditching|tossing|dumping|calling off|
+        quitting|junking|chucking|pitching|writing off|bailing on) [<the>|this] (batch|{target}|
+        whole batch|lot|whole thing) [batch|out]
+      `,
+      `
+        (i am|we are) (giving up on|abandoning|scrapping|ditching|calling off|quitting|bailing on|
+        calling) (it|this|this one|that one|everything|the whole thing) [off]
       `,
       "[<let>] (throw|toss|chuck|pitch|dump) [<the>|this|this whole|the whole] batch [out|away]",
       "[<let>] (throw|toss|chuck) [<the>] {target} batch [out|away]",
@@ -426,6 +442,10 @@ export const ORDERS: readonly Family[] = [
       "{minutes:duration} (for|on) {label:thing}",
       "{minutes:duration} on the (clock|timer) [<timer-for> {label:thing}]",
       `
+        [<want>] (give|set|put|get|start|throw|i need|need) [me|us] {minutes:duration} (on|in) (a|
+        the|my|another) (timer|clock|countdown) [<timer-for> {label:thing}]
+      `,
+      `
         [<want>] (put|set) {minutes:duration} on [<the>] [{label:thing}|a timer|the timer|the
         clock|a clock|timer|clock] [timer] [<timer-for> {label:thing}]
       `,
@@ -538,7 +558,7 @@ export const ORDERS: readonly Family[] = [
         named|called) [<the>] {target:timer}
       `,
       "[<want>] <kill> [<the>|all the|all|all of the] (timers|timer|countdown|countdowns)",
-      "(i|we) (do not|no longer) need [<the>] [{target:timer}] timer [any more|any longer|now]",
+      "[i|we] (do not|no longer) need [<the>] [{target:timer}] timer [any more|any longer|now]",
       "no [more] (need for) [<the>] [{target:timer}] timer",
       "never mind [about] [<the>] [{target:timer}] timer",
       `
@@ -785,6 +805,11 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "the jars that (failed|did not seal)",
     "all of them",
     "them all",
+    "both (jars|lids|pints|quarts|ones)",
+    "both of (those|these|the jars|those jars)",
+    "each of (them|those)",
+    "the (two|three|pair) of them",
+    "(whichever|any|the ones|the one|all|the jars|the jar) that (failed|did not seal|did not take)",
     "both",
     "both of them",
     "those jars",
@@ -823,6 +848,11 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "the jars that (failed|did not seal)",
     "all of them",
     "them all",
+    "both (jars|lids|pints|quarts|ones)",
+    "both of (those|these|the jars|those jars)",
+    "each of (them|those)",
+    "the (two|three|pair) of them",
+    "(whichever|any|the ones|the one|all|the jars|the jar) that (failed|did not seal|did not take)",
     "both",
     "both of them",
     "those jars",
@@ -1041,6 +1071,24 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "oh no",
     "hang on",
     "to be exact",
+    "i meant",
+    "i meant to say",
+    "i should say",
+    "i should have said",
+    "let me correct that",
+    "to correct that",
+    "what i meant was",
+    "make that",
+    "not now",
+    "i forgot to say",
+    "i forgot to tell you",
+    "i forgot",
+    "truth is",
+    "come to think of it",
+    "on second thought",
+    "strike that",
+    "hold up",
+    "my bad",
     "in fact",
   ],
 };

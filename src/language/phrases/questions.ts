@@ -42,6 +42,7 @@ export const QUESTIONS: readonly Family[] = [
         where (was i|were we|am i|did we leave off|did i leave off|did we stop) [now|at|in this|in
         the recipe|in all this|then]
       `,
+      "where are we [now|right now|in this|in the recipe|in all this]",
       "what (step|stage) (are we|am i) (on|at|in) [now]",
       "what is (the|this|my) (current|present) (step|stage|job|task)",
       "(what is|which is) (the|my) (job|step|task|current step) [now|right now]",
@@ -149,6 +150,10 @@ export const QUESTIONS: readonly Family[] = [
     intent: "time-left",
     phrases: [
       `
+        how (is|are) [<the>] [{target:timer}] (timer|timers|clock|countdown) (doing|coming|coming
+        along|getting on|looking|going) [for time|on time]
+      `,
+      `
         how (is|are) [<the>] {target} (for time|on time|doing for time|doing on time|coming on
         time|fixed for time)
       `,
@@ -168,6 +173,10 @@ export const QUESTIONS: readonly Family[] = [
         <how-long> (until|till|before) (it|that|they|this|those|i|we|everything) (is|are|comes|
         come|am|can|goes|finish|finishes|ends|rings|take|can take|get|have) [come|take|done|ready|
         out|finished|up|over|the jars|them|it|off|to take] [out|now|the jars out|off]
+      `,
+      `
+        <how-long> (until|till|before) [<the>] ({target:open}|timer|clock|bell|alarm|time|process)
+        (goes off|rings|runs out|is up|ends|sounds|dings|beeps|goes|finishes)
       `,
       `
         <how-long> (until|till|before|to) (the end|it ends|the end of the process|i take the jars
@@ -261,7 +270,10 @@ export const QUESTIONS: readonly Family[] = [
         done|scheduled to come out|set to finish|likely to be done|going to be through|off) [out|
         by|now|with|at]
       `,
-      "<when-ask> is [<the>] {target:open} (done|ready|finished)",
+      `
+        tell me when (i|we) can (take|lift|pull|get|open|stop|turn off) [<the>|all the]
+        ({target:open}|them|it|the jars|jars|the canner|the heat|the lid) [out|off|up|down]
+      `,
       `
         (how late|by when) (will|do|does) (we|i|it|they|[<the>] {target:open}) (be done|finish|be
         ready|be finished|be at it|go|run|be)
@@ -293,7 +305,10 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "overview",
     phrases: [
-      "where are we [at] [now|right now|with everything|with things|on everything]",
+      `
+        where are we (at|at now|with everything|with things|on everything|at with everything|at
+        with things|at on everything)
+      `,
       `
         what all (do we have|have we got|have i got|do i have|is) [going|running|on|cooking] [on|
         now|right now|here]
@@ -327,6 +342,15 @@ export const QUESTIONS: readonly Family[] = [
         through|whole picture|progress report|sitrep) [of everything|on everything|of the kitchen|
         please|for everything|of what is running|of all batches|of the batches|of where we are|of
         where we stand|now]
+      `,
+      `
+        [full|quick|short|kitchen|brief] (status|overview|rundown|report|summary|status report|
+        update|recap) [(of|on|for) (everything|it all|all of it|the kitchen|all the batches|all
+        batches|the batches|things)]
+      `,
+      `
+        (run|go|read|list) (down|over|through|off) (everything|it all|all of it|all the batches)
+        [for me|with me|again]
       `,
       `
         (status|overview|rundown|report|summary|status report|update|sitrep|recap|progress report|
@@ -427,7 +451,7 @@ export const QUESTIONS: readonly Family[] = [
         said|your last|some of that|what that was)
       `,
       `
-        [sorry] i (could|can|did|do) not [quite] (hear|catch|make out|get|understand|follow)
+        [sorry] [i] (could|can|did|do) not [quite] (hear|catch|make out|get|understand|follow)
         (that|you|it|what you said|a word|a thing|the last bit|that one|that last bit|the last
         part|any of that) [over (<the>) (fan|noise|water|boil|racket|steam|din|radio|kettle|pot|
         canner)]
@@ -536,7 +560,7 @@ export const QUESTIONS: readonly Family[] = [
         not mean it|i did not say done|i pressed that by accident|i hit that by accident|that was
         by accident|that was an accident|by mistake|pressed by mistake|i hit the wrong key|wrong
         key|wrong button|wrong one|wrong batch|that was premature|one step back|that was the wrong
-        one|that was the wrong batch|not that|that was not me|no not that|not that one|i jumped
+        one|that was the wrong batch|not that|that was not me|not that one|i jumped
         the gun|jumped the gun|that was not for you|not for you|i was not talking to you|i was not
         talking to you then) [please|sorry|oops|undo that|undo it|undo|there|please undo|take that
         back|scratch that]
@@ -547,6 +571,7 @@ export const QUESTIONS: readonly Family[] = [
     intent: "yes",
     phrases: [
       "<yes-word> [<yes-word>] [<yes-tail>] [please|sir|maam|indeed]",
+      "(that is right|that is correct|right|i am sure|it did|it is|it was|it has) <yes-word>",
       `
         (do it|go ahead|please do|go for it|do that|do so|make it so|by all means|of course|that
         is right|that is correct|that is the one|that is it exactly|that is true|you bet|you got
@@ -651,7 +676,6 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "about what time",
     "at what hour",
     "what hour",
-    "tell me when",
     "and when",
     "around what time",
     "around when",
@@ -706,6 +730,9 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "confirmed",
   ],
   "yes-tail": [
+    "that is right yes",
+    "yes",
+    "right",
     "do it",
     "go ahead",
     "please",
@@ -841,6 +868,7 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "not at all",
     "way",
     "not that",
+    "not that one",
     "i do not think so",
     "never mind",
     "forget it",

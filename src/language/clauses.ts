@@ -1,0 +1,119 @@
+import type { Intent } from "../kitchen/command.ts";
+import type { Run } from "./matcher.ts";
+import { startsFrom, tailsOf } from "./passing-over.ts";
+import type { PhraseBook } from "./phrase-book.ts";
+import { clauseReadings, type Reading } from "./readings.ts";
+import type { Target } from "./targets.ts";
+
+/**
+ * Utterances of two clauses, where the whole is no phrase: "I missed that, say it again", "the
+ * beets, how long have they got". Only what both clauses agree on is taken; whatever else stands
+ * in an utterance has to be a known side remark.
+ */
+
+/** Longer ones are stories. */
+const MOST_WORDS = 24;
+const CLAUSE_COST = 0.5;
+
+/** Clauses that say nothing beside these others. */
+const GIVES_WAY: Partial<Record<Intent, "all" | readonly Intent[]>> = {
+  acknowledge: "all",
+  yes: ["begin", "resume"],
+  hold: ["repeat", "help", "what-now"],
+  "what-next": ["done"],
+  "what-now": ["done", "resume"],
+  resume: ["focus"],
+  undo: ["correct-time"],
+};
+
+/** Intents a name said beforehand can be the target of. */
+const TARGETED: ReadonlySet<Intent> = new Set<Intent>([
+  "done",
+  "time-left",
+  "finish-time",
+  "hold",
+  "resume",
+  "abandon",
+  "boiling",
+  "boil-lost",
+  "temperature",
+]);
+
+/** A command put together from clauses: its intent and slots as the phrases filled them. */
+export type Joined = { intent: Intent; slots: Record<string, unknown>; hedged: boolean };
+
+/** Slots a reading fills. */
+export function slotsOf(reading: Reading): Record<string, unknown> {
+  const slots: Record<string, unknown> = { ...reading.of.set };
+  for (const { slot, value } of reading.match.captures) slots[slot] = value;
+  return slots;
+}
+
+function givesWay(one: Intent, other: Intent): boolean {
+  const to = GIVES_WAY[one];
+  return to === "all" || to?.includes(other) === true;
+}
+
+/** Both clauses' slots; nothing where they differ on one. */
+function merged(
+  one: Record<string, unknown>,
+  other: Record<string, unknown>,
+): Record<string, unknown> | undefined {
+  const all: Record<string, unknown> = { ...one };
+  for (const [slot, value] of Object.entries(other)) {
+    if (all[slot] === undefined) all[slot] = value;
+    else if (JSON.stringify(all[slot]) !== JSON.stringify(value)) return undefined;
+  }
+  return all;
+}
+
+/** "The beets, how long have they got": a name and then what is asked or said of it. */
+function aboutTopic(first: Reading, second: Reading): Record<string, unknown> | undefined {
+  if (first.of.intent !== "focus" || !TARGETED.has(second.of.intent)) return undefined;
+  const topic = slotsOf(first).target as Target | undefined;
+  const slots = slotsOf(second);
+  return topic && slots.target === undefined ? { ...slots, target: topic } : undefined;
+}
+
+function joined(first: Reading, second: Reading): Joined | undefined {
+  const [a, b] = [first.of.intent, second.of.intent];
+  const hedged = first.hedged || second.hedged;
+  if (a === b) {
+    const slots = merged(slotsOf(first), slotsOf(second));
+    return slots && { intent: a, slots, hedged };
+  }
+  const about = aboutTopic(first, second);
+  if (about) return { intent: b, slots: about, hedged };
+  if (givesWay(a, b)) return { intent: b, slots: slotsOf(second), hedged };
+  if (givesWay(b, a)) return { intent: a, slots: slotsOf(first), hedged };
+  return undefined;
+}
+
+/** The command two clauses make together, where they make one. */
+export function joinedReading(
+  run: Run,
+  book: PhraseBook,
+  refused: (intent: Intent) => boolean,
+): Joined | undefined {
+  if (run.words.length > MOST_WORDS) return undefined;
+  const tails = tailsOf(run, book, true);
+  const firsts = clauseReadings(startsFrom(0, run, book, true), run, book);
+  let best: { joined: Joined; cost: number } | undefined;
+  for (const [at, heads] of firsts) {
+    if (at >= run.words.length) continue;
+    for (const [end, seconds] of clauseReadings(startsFrom(at, run, book, true), run, book)) {
+      const tail = tails[end];
+      if (tail === undefined) continue;
+      for (const first of heads.values()) {
+        if (first.of.open) continue;
+        for (const second of seconds.values()) {
+          const cost = first.cost + second.cost + tail + CLAUSE_COST;
+          if (best && best.cost <= cost) continue;
+          const found = joined(first, second);
+          if (found && !refused(found.intent)) best = { joined: found, cost };
+        }
+      }
+    }
+  }
+  return best?.joined;
+}

@@ -1,0 +1,113 @@
+import type { Intent } from "../kitchen/command.ts";
+import { FORGIVING } from "./guards.ts";
+import type { Match, Run } from "./matcher.ts";
+import { MOST_STRANGE, type Passed, startsFrom, tailsOf } from "./passing-over.ts";
+import { candidates, type FamilyPhrase, type PhraseBook } from "./phrase-book.ts";
+
+/** One way to read an utterance, or one clause of it, as a command. */
+export type Reading = {
+  of: FamilyPhrase;
+  match: Match;
+  cost: number;
+  hedged: boolean;
+};
+
+/** What readings may pass over: side remarks, or one word nobody expected. */
+export type Leave = { asides: boolean; strangers: boolean };
+
+/** True for the better of two: the cheaper, of equals the one that stands first. */
+function beats(one: Reading, other: Reading | undefined): boolean {
+  if (!other) return true;
+  return one.cost < other.cost || (one.cost === other.cost && one.of.order < other.of.order);
+}
+
+type Matched = { of: FamilyPhrase; match: Match };
+
+const matched = new WeakMap<Run, Matched[][]>();
+
+/** Every way a phrase matches from one place on; each place is looked at once. */
+function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
+  let places = matched.get(run);
+  if (!places) {
+    places = [];
+    matched.set(run, places);
+  }
+  const before = places[start];
+  if (before) return before;
+  const found: Matched[] = [];
+  for (const of of candidates(book, run)) {
+    if (!of.phrase.mayBegin(run, start)) continue;
+    for (const match of of.phrase.match(run, start)) {
+      if (match.next !== start) found.push({ of, match });
+    }
+  }
+  places[start] = found;
+  return found;
+}
+
+/** Every way a phrase matches from one of these places on. */
+function* readingsFrom(
+  starts: ReadonlyMap<number, Passed>,
+  run: Run,
+  book: PhraseBook,
+): Generator<Reading> {
+  for (const [start, passed] of starts) {
+    if (start >= run.words.length) continue;
+    for (const { of, match } of matchesAt(run, book, start)) {
+      yield { of, match, cost: passed.cost + match.cost, hedged: passed.hedged };
+    }
+  }
+}
+
+/** True where side remarks open places that were not open without them. */
+function leavesMore(
+  starts: ReadonlyMap<number, Passed>,
+  tails: readonly (number | undefined)[],
+  run: Run,
+  book: PhraseBook,
+): boolean {
+  if (starts.size > startsFrom(0, run, book, false).size) return true;
+  return tailsOf(run, book, false).some(
+    (tail, at) => tail === undefined && tails[at] !== undefined,
+  );
+}
+
+/** The best command that takes up the whole utterance. */
+export function wholeReading(
+  run: Run,
+  book: PhraseBook,
+  leave: Leave,
+  refused: (intent: Intent) => boolean,
+): Reading | undefined {
+  const tails = tailsOf(run, book, leave.asides);
+  const starts = startsFrom(0, run, book, leave.asides);
+  if (leave.asides && !leavesMore(starts, tails, run, book)) return undefined;
+  let best: Reading | undefined;
+  for (const reading of readingsFrom(starts, run, book)) {
+    const tail = tails[reading.match.next];
+    if (tail === undefined) continue;
+    const whole = { ...reading, cost: reading.cost + tail };
+    const strange = whole.cost >= MOST_STRANGE || !FORGIVING.has(whole.of.intent);
+    if (leave.strangers && strange) continue;
+    if (beats(whole, best) && !refused(whole.of.intent)) best = whole;
+  }
+  return best;
+}
+
+/** The best reading of each intent, by where it ends, of a clause that begins at these places. */
+export function clauseReadings(
+  starts: ReadonlyMap<number, Passed>,
+  run: Run,
+  book: PhraseBook,
+): Map<number, Map<string, Reading>> {
+  const byEnd = new Map<number, Map<string, Reading>>();
+  for (const reading of readingsFrom(starts, run, book)) {
+    let here = byEnd.get(reading.match.next);
+    if (!here) {
+      here = new Map();
+      byEnd.set(reading.match.next, here);
+    }
+    if (beats(reading, here.get(reading.of.intent))) here.set(reading.of.intent, reading);
+  }
+  return byEnd;
+}

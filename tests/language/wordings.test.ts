@@ -1,0 +1,52 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { REPORTS } from "../../src/language/guards.ts";
+import { understand } from "../../src/language/understand.ts";
+import { kitchenContext } from "./kitchen-context.ts";
+
+const FOLDER = new URL("./wordings/", import.meta.url);
+const running = [
+  { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
+  { id: "b-2", recipe: "pickled-beets" },
+];
+const context = kitchenContext({ running });
+
+type Wording = { text: string; intent: string; slots: Record<string, unknown> };
+
+function wordingsIn(file: string): Wording[] {
+  const lines = readFileSync(new URL(file, FOLDER), "utf8").split("\n");
+  return lines
+    .filter((line) => line !== "" && !line.startsWith("#"))
+    .map((line) => {
+      const [text = "", intent = "", slots = "{}"] = line.split("\t");
+      return { text, intent, slots: JSON.parse(slots) };
+    });
+}
+
+function isExact({ text, intent, slots }: Wording): boolean {
+  const understood = understand(text, context);
+  const filled: Record<string, unknown> = understood.slots;
+  return (
+    understood.intent === intent &&
+    Object.entries(slots).every(
+      ([slot, value]) => JSON.stringify(filled[slot]) === JSON.stringify(value),
+    )
+  );
+}
+
+describe("wordings written without a look at the phrases", () => {
+  const files = readdirSync(FOLDER).filter((file) => file.endsWith(".tsv"));
+
+  it.each(files)("are understood but for one in a hundred: %s", (file) => {
+    const commands = wordingsIn(file).filter(({ intent }) => intent !== "unknown");
+    const wrong = commands.filter((wording) => !isExact(wording)).map(({ text }) => text);
+    expect(commands.length).toBeGreaterThan(80);
+    expect(wrong.length / commands.length, wrong.join("\n")).toBeLessThanOrEqual(0.01);
+  });
+
+  it.each(files)("hold no talk that is taken for a report: %s", (file) => {
+    const talk = wordingsIn(file).filter(({ intent }) => intent === "unknown");
+    const taken = talk.filter(({ text }) => REPORTS.has(understand(text, context).intent));
+    expect(taken.map(({ text }) => text)).toEqual([]);
+  });
+});
