@@ -29,10 +29,16 @@ export function handsBusy(state: State, now: number): boolean {
   return activeOwners(state).some((owner) =>
     owner.stages.some((run) => {
       if (run.startedAt === undefined || !isHandwork(state, owner, run)) return false;
-      const usual = Math.max(SHORTEST_WORK_MINUTES, run.spec.typicalMinutes);
+      const usual = Math.max(SHORTEST_WORK_MINUTES, usualMinutes(owner, run));
       return now - run.startedAt <= FORGOTTEN_TIMES * usual * MINUTE_MS;
     }),
   );
+}
+
+function usualMinutes(owner: Owner, { spec }: StageRun): number {
+  if (isLoad(owner)) return spec.typicalMinutes;
+  const beyond = (owner.lot.weightLb ?? 0) - owner.recipe.yield.weightLb;
+  return spec.typicalMinutes + (spec.minutesPerLb ?? 0) * Math.max(0, beyond);
 }
 
 /** Whether a stage is at work in somebody's hands; jars that wait for a canner are not. */

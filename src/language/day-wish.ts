@@ -17,8 +17,16 @@ const BETWEEN = /\s*(?:,|;|\band\b|\bplus\b|\bthen\b)+\s*/gi;
 /** A split at every "and" of more words than this is a story. */
 const MOST_PIECES = 24;
 
-/** Reads all of a text, or nothing where any of it is no lot and no time. */
-export function dayWishIn(text: string, context: Context, plain: PlainWords): DayWish | undefined {
+/**
+ * Reads all of a text, or nothing where any of it is no lot and no time.
+ * @param choose the recipe meant by a name that fits several.
+ */
+export function dayWishIn(
+  text: string,
+  context: Context,
+  plain: PlainWords,
+  choose: (lot: Lot) => string | undefined,
+): DayWish | undefined {
   let rest = text;
   const wish: DayWish = { items: [], exact: true };
   const quiet = QUIET.exec(rest);
@@ -43,9 +51,10 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
   const lots = lotsIn(rest, namesOf(context), plain);
   if (!lots) return undefined;
   for (const lot of lots) {
-    const [recipe] = lot.recipes;
+    const chosen = choose(lot);
+    const recipe = chosen ?? lot.recipes[0];
     if (!recipe) return undefined;
-    if (!lot.exact || lot.recipes.length > 1) wish.exact = false;
+    if (!lot.exact || !chosen) wish.exact = false;
     wish.items.push({
       recipe,
       ...(lot.variety ? { variety: lot.variety } : {}),
