@@ -17,13 +17,18 @@ function planned({ minMinutes, maxMinutes }: { minMinutes: number; maxMinutes: n
     : `${span(minMinutes)} to ${span(maxMinutes)}`;
 }
 
+function kitchenWords({ jar, pack, method, altitudeFt }: BatchLog): string[] {
+  const words = [jar, pack && `${pack} pack`, method, altitudeFt !== null && `${altitudeFt} ft`];
+  return words.filter((word) => typeof word === "string" && word !== "") as string[];
+}
+
 /** One batch, stage by stage, with what departed, and the verdict with its reasons. */
 export function batchText(batch: BatchLog): string {
   const lot = [batch.lot.variety, batch.lot.weightLb && `${batch.lot.weightLb} lb`].filter(Boolean);
   const lines = [
     `${batch.title}${lot.length > 0 ? ` (${lot.join(", ")})` : ""}  ${batch.id}  ${batch.state}`,
     `  ${batch.source}`,
-    `  ${[batch.jar, batch.pack && `${batch.pack} pack`, batch.method, batch.altitudeFt !== null && `${batch.altitudeFt} ft`].filter(Boolean).join(" · ")}`,
+    `  ${kitchenWords(batch).join(" · ")}`,
   ];
   for (const stage of batch.stages) {
     const again = stage.restarts > 0 ? `  restarted ${stage.restarts}×` : "";
@@ -37,13 +42,15 @@ export function batchText(batch: BatchLog): string {
     const { testedMinutes, achievedMinutes, pressurePsi, restarts } = batch.process;
     const pounds = pressurePsi === null ? "" : ` at ${pressurePsi} psi`;
     lines.push(
-      `  process: tested ${testedMinutes} min${pounds}; unbroken ${achievedMinutes} min; restarts ${restarts}`,
+      `  process: tested ${testedMinutes} min${pounds}; ` +
+        `unbroken ${achievedMinutes} min; restarts ${restarts}`,
     );
   }
   if (batch.jars) {
     const { filled, processed, sealed, failed, setAside, broken } = batch.jars;
     lines.push(
-      `  jars: ${filled} filled, ${processed} processed, ${sealed} sealed, ${failed} failed, ${setAside} set aside, ${broken} broken`,
+      `  jars: ${filled} filled, ${processed} processed, ${sealed} sealed, ${failed} failed, ` +
+        `${setAside} set aside, ${broken} broken`,
     );
   }
   for (const one of batch.deviations) {
@@ -67,7 +74,9 @@ export function listText(review: Review): string {
     .map((batch) => {
       const lot = batch.lot.variety ? ` ${batch.lot.variety}` : "";
       const jars = batch.jars ? `  ${batch.jars.sealed} sealed` : "";
-      return `${batch.id.padEnd(10)} ${batch.begunAt.slice(0, 10)}  ${batch.title}${lot}  ${batch.state}${jars}  ${batch.verdict}\n`;
+      const { id, begunAt, title, state, verdict } = batch;
+      const head = `${id.padEnd(10)} ${begunAt.slice(0, 10)}  ${title}${lot}`;
+      return `${head}  ${state}${jars}  ${verdict}\n`;
     })
     .join("");
 }

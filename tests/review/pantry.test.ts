@@ -91,7 +91,7 @@ describe("the pantry", () => {
     expect(pantry(state, state.lastW).lines).toEqual([]);
   });
 
-  it("always adds up with the seal check, whatever sealed, failed, broke, was kept or opened", () => {
+  it("always adds up with the seal check, whatever sealed, failed, was kept or opened", () => {
     const seals = fc.record({
       sealed: fc.nat(8),
       failed: fc.nat(8),

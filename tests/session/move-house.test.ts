@@ -82,7 +82,7 @@ describe("moving house", () => {
     expect(files(to)).toEqual(before);
   });
 
-  it("gives a clashing batch an id of its own, the same each time, and leaves ours alone", async () => {
+  it("gives a clashing batch an id of its own, each time the same, and spares ours", async () => {
     const ours = home(beans);
     const theirs = home(beets);
     const [bean] = logs(ours);
