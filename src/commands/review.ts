@@ -1,5 +1,6 @@
 /** `brinebell review`: what actually happened, one batch, all of them, or a season. */
 import type { Batch } from "../kitchen/state.ts";
+import { learnedReport } from "../plan/learned-report.ts";
 import { findRecipe } from "../recipe/names.ts";
 import { batchLog, review } from "../review/batch-log.ts";
 import { batchPage } from "../review/batch-page.ts";
@@ -81,11 +82,17 @@ function oneBatch(
 ): CommandResult {
   const file = optionValue(options, "html");
   if (file !== undefined) return written("review", io, file, batchPage(state, batch, nowMs));
-  if (isOn(options, "json")) return printedJson(review(state, nowMs, [batch]));
+  const learned = () =>
+    learnedReport(state).stages.filter(({ recipe }) => recipe === batch.recipe.id);
+  if (isOn(options, "json")) {
+    return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
+  }
   const log = batchLog(state, batch, nowMs);
   if (isOn(options, "csv")) return printed(batchCsv(log));
   if (isOn(options, "markdown")) return printed(batchMarkdown(log));
-  return printed(`${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}`);
+  const times = learned().map(({ sentence }) => `  ${sentence}\n`);
+  const lengths = times.length > 0 ? `\nHow long it takes here:\n${times.join("")}` : "";
+  return printed(`${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}${lengths}`);
 }
 
 function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {
@@ -105,7 +112,10 @@ function wholeSeason(
   io: ReviewIo,
   year: number,
 ): CommandResult {
-  const season = seasonOf(state, year, nowMs);
+  const learned = learnedReport(state).stages.map(({ title, sentence }) => {
+    return { stage: title, sentence };
+  });
+  const season = seasonOf(state, year, nowMs, learned);
   const file = optionValue(options, "html");
   if (file !== undefined) return written("review", io, file, seasonPage(season));
   const batches = () => batchesOfSeason(state, year);
