@@ -1,7 +1,8 @@
 /** The day as a strip: what has been, where now is, and what comes, a lane for each who is busy. */
 import { HOUR_MS } from "../kitchen/time.ts";
 import { hoursBetween, timeText } from "./clock-text.ts";
-import type { DayLane, LanePart } from "./lanes.ts";
+import type { DayLane } from "./lanes.ts";
+import type { LanePart } from "./planned-lanes.ts";
 import { cells, clip, printable } from "./printable.ts";
 import { DIM, type Look, type Row, span } from "./row.ts";
 import type { Section } from "./sections.ts";

@@ -8,13 +8,8 @@ import { isOver } from "../kitchen/stage-run.ts";
 import { KINDS } from "../kitchen/stages/kinds.ts";
 import { type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { HOUR_MS, MINUTE_MS } from "../kitchen/time.ts";
+import { addPlanned, type LanePart, type PlannedTask } from "./planned-lanes.ts";
 
-export type LanePart = {
-  fromWallMs: number;
-  toWallMs: number;
-  label: string;
-  phase: "been" | "now" | "coming";
-};
 export type DayLane = { name: string; parts: LanePart[] };
 
 /** How far back and ahead the day is drawn. */
@@ -23,8 +18,15 @@ const AHEAD_MS = 10 * HOUR_MS;
 
 type Busy = { owner: Owner; run: StageRun; from: number; to: number; phase: LanePart["phase"] };
 
-/** A lane for hands, for each burner and for each canner in use; empty ones are left out. */
-export function dayLanes(state: State, now: number): DayLane[] {
+/**
+ * A lane for hands, for each burner and for each canner in use; empty ones are left out. What the
+ * day's plan has still to begin is drawn where the plan has it.
+ */
+export function dayLanes(
+  state: State,
+  now: number,
+  planned: readonly PlannedTask[] = [],
+): DayLane[] {
   const from = now - BACK_MS;
   const to = now + AHEAD_MS;
   const owners = [...Object.values(state.batches), ...Object.values(state.loads)].filter(
@@ -43,9 +45,13 @@ export function dayLanes(state: State, now: number): DayLane[] {
     if (KINDS[one.run.spec.kind].shelf === "hands") put("hands", one);
   }
   const order = (name: string) => (name === "hands" ? 0 : name.startsWith("burner") ? 1 : 2);
-  return [...lanes]
+  const drawn = new Map(
+    [...lanes].map(([name, parts]) => [name, parts.map((part) => shown(state, part))]),
+  );
+  addPlanned(drawn, state, planned, wallOf(state, to));
+  return [...drawn]
     .sort(([a], [b]) => order(a) - order(b) || a.localeCompare(b))
-    .map(([name, parts]) => ({ name, parts: parts.map((part) => shown(state, part)) }));
+    .map(([name, parts]) => ({ name, parts }));
 }
 
 /** After these the canner is free for the next load. */

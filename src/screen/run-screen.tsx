@@ -123,6 +123,7 @@ class Screen {
       input: { text: lineOf(this.input.editor), cursor: this.input.editor.cursor },
       ...(pending ? { pending } : {}),
       notRecorded: session.notRecorded,
+      ...(session.plannedTasks ? { planned: session.plannedTasks } : {}),
       status: this.host.status(),
       ...(this.hint === undefined ? {} : { hint: this.hint }),
     });

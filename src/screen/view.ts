@@ -14,6 +14,7 @@ import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-tex
 import { type LabelledKey, labelledKeys } from "./labelled-keys.ts";
 import { type DayLane, dayLanes } from "./lanes.ts";
 import { keyWords, needsWords, wordsNeeded } from "./offer-words.ts";
+import type { PlannedTask } from "./planned-lanes.ts";
 import type { ShownLine } from "./screen-host.ts";
 
 export type ClockState = "running" | "open" | "over" | "lost";
@@ -80,6 +81,8 @@ export type ViewParts = {
   /** The transient question: "which one?". */
   pending?: { text: string; choices?: { label: string }[]; expects?: string };
   notRecorded: boolean;
+  /** Tasks of the day's plan, in wall time. */
+  planned?: readonly PlannedTask[];
   status?: { listening?: string; voice?: string };
   hint?: string;
 };
@@ -128,7 +131,7 @@ export function view(state: State, now: number, parts: ViewParts): View {
     talk,
     ...(heard === undefined ? {} : { heard }),
     ...(answered ? { answered } : {}),
-    lanes: dayLanes(state, now),
+    lanes: dayLanes(state, now, parts.planned),
     nowWallMs,
     zone,
     input: parts.input ?? { text: "", cursor: 0 },
