@@ -144,6 +144,10 @@ export function decideLoaded(deciding: Deciding): Outcome {
   const chosen = chosenBatches(deciding, waiting, slots.target);
   if (chosen.length === 0) {
     const batch = state.batches[load.batch];
+    const other = slots.target ? findBatches(state, slots.target)[0] : undefined;
+    if (other && other !== batch) {
+      return refused(`No jars of ${batchName(other)} are filled. Say how many are.`);
+    }
     const fill = batch && runOfKind(batch, "fill");
     if (!batch || !fill || !mayFill(state, now)(batch)) return refused("No jars are filled yet.");
     if (slots.count === undefined) return askNumber(wish, "How many jars went in?");
@@ -184,9 +188,8 @@ function chosenBatches(deciding: Deciding, waiting: Batch[], target: string | un
   }
   if (target === undefined || /^(the )?(jars?|canner|load|both|all|them)$/.test(target))
     return waiting;
-  const named = new Set(findBatches(deciding.state, target).map((batch) => batch.id));
-  const list = waiting.filter((batch) => named.has(batch.id));
-  return list.length > 0 ? list : waiting;
+  const named = findBatches(deciding.state, target);
+  return named.length > 0 ? waiting.filter((batch) => named.includes(batch)) : waiting;
 }
 
 /** Why a batch's jars may not go into a load; undefined where they may. */

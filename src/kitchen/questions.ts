@@ -94,13 +94,14 @@ function byRank(state: State): Question[] {
     list.push({ key: "altitude", kind: "altitude", text, about: null });
   }
   for (const owner of activeOwners(state)) {
-    if (isLoad(owner)) list.push(...loadQuestions(state, owner));
+    if (isLoad(owner)) list.push(...loadQuestions(owner));
     else if (owner.state !== "abandoned") {
       list.push(...gaugeQuestions(state, owner), ...factorQuestions(owner));
     }
   }
   list.push(...dispositionQuestions(state));
-  return list.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
+  const named = list.map((one) => ({ ...one, text: `${aboutWords(state, one)}${one.text}` }));
+  return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
 }
 
 /** Whether a factor of the recipe applies to the way this batch is put up. */
@@ -161,7 +162,7 @@ function gaugeQuestions(state: State, batch: Batch): Question[] {
   return list;
 }
 
-function loadQuestions(state: State, load: Load): Question[] {
+function loadQuestions(load: Load): Question[] {
   const list: Question[] = [];
   const process = runOfKind(load, "process");
   const kept = process?.kept;
@@ -197,8 +198,7 @@ function loadQuestions(state: State, load: Load): Question[] {
   }
   const check = runOfKind(load, "seal-check");
   if (check?.state === "running") {
-    const which = load.parts.length > 1 ? ` of ${loadName(state, load)}` : "";
-    const text = `Which jars${which} did not seal? Say their numbers, or all sealed.`;
+    const text = "Which jars did not seal? Say their numbers, or all sealed.";
     list.push({ key: `seals/${about}`, kind: "seals", text, about });
   }
   return list;
@@ -290,11 +290,14 @@ function dispositionQuestions(state: State): Question[] {
   return list;
 }
 
-/** The name a question's subject is spoken by, where several could be meant. */
-export function aboutName(state: State, question: Question): string | undefined {
-  if (question.about === null) return undefined;
+/** "The Provider dilled green beans: " before a question, where several batches run. */
+function aboutWords(state: State, question: Question): string {
+  const running = activeOwners(state).filter(
+    (owner) => !isLoad(owner) && owner.state !== "complete",
+  );
+  if (running.length < 2 || question.about === null) return "";
   const batch = state.batches[question.about];
-  if (batch) return batchName(batch);
   const load = state.loads[question.about];
-  return load ? loadName(state, load) : undefined;
+  const name = batch ? batchName(batch) : load ? loadName(state, load) : "";
+  return name === "" ? "" : `${name.charAt(0).toUpperCase()}${name.slice(1)}: `;
 }

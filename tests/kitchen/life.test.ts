@@ -10,7 +10,7 @@ import { eventsOf, recordOf } from "../../src/session/journal-records.ts";
 import { day, hour, live } from "./life.ts";
 import { hadItsTime } from "./watched-time.ts";
 
-const DAYS = Number(process.env.DAYS ?? 25);
+const DAYS = Number(process.env.DAYS ?? 20);
 const SEED = Number(process.env.SEED ?? 14);
 
 /** Everything of a state but its history and the recipes it only carries along. */

@@ -81,6 +81,17 @@ describe("questions that guard safety", () => {
     expect(told(story.says(1, "yes"))).toBe("tell");
   });
 
+  it("name whose they are where several batches run", () => {
+    const story = new Story();
+    story.begins(0, "dilled-green-beans", { variety: "Provider" });
+    story.says(1, "begin", { named: "brine" });
+    expect(questions(story.state)[0]?.text).toMatch(/^Is the vinegar/);
+    story.begins(2, "pickled-beets");
+    expect(questions(story.state)[0]?.text).toMatch(
+      /^The Provider dilled green beans: Is the vinegar/,
+    );
+  });
+
   it("ask about a dial each season anew", () => {
     const story = new Story();
     story.happened(0, {

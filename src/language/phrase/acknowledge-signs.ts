@@ -101,11 +101,17 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
     return "The clock is stopped. Bring the steam back; the ten minutes start again.";
   }
   if (run.kept.stretches.length === 0) return "Tell me when it is back.";
-  const what = isLoad(owner) && owner.terms?.method === "pressure" ? "pressure" : "a full boil";
+  const method = isLoad(owner) ? owner.terms?.method : undefined;
+  const back =
+    method === "pressure" ? "to pressure" : method === "steam" ? "to full steam" : "to a full boil";
   const need = durationWords(run.kept.needMinutes * MINUTE_MS);
+  const water =
+    method === "boiling-water" && run.kept.stretches.length === 1
+      ? " Look at the water; top up with boiling water."
+      : "";
   return (
-    `The clock is stopped. Bring it back to ${what} and tell me; ` +
-    `the whole ${need} start again.`
+    `The clock is stopped. Bring it back ${back} and tell me; ` +
+    `the whole ${need} start again.${water}`
   );
 }
 
