@@ -42,7 +42,12 @@ export async function openCommand(
     return failed(3, `${machine.folder}: ${opened.message}`);
   }
   const { kitchen } = opened;
-  const close = closer(kitchen);
+  const probePath = optionValue(options, "probe");
+  const probe =
+    probePath === undefined
+      ? undefined
+      : (await import("../session/start-probe.ts")).startProbe(kitchen, probePath, process.stdin);
+  const close = closer(kitchen, () => probe?.stop());
   catchSignals(close);
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
   const host = {
@@ -52,7 +57,7 @@ export async function openCommand(
     status: kitchen.status,
     close,
   };
-  const io = { stdin: process.stdin, stdout: process.stdout };
+  const io = { stdin: probe?.words ?? process.stdin, stdout: process.stdout };
   if (screen) await (await screen).runScreen(host, io);
   else await (await import("../screen/plain.ts")).runPlain(host, io);
   await stopListening?.();
@@ -74,10 +79,13 @@ async function listen(kitchen: LiveKitchen, options: Options): Promise<() => Pro
 }
 
 /** Closes once, whoever asks first. */
-function closer(kitchen: LiveKitchen): () => Promise<void> {
+function closer(kitchen: LiveKitchen, before: () => void): () => Promise<void> {
   let closing: Promise<void> | undefined;
   return () => {
-    closing ??= kitchen.close();
+    if (!closing) {
+      before();
+      closing = kitchen.close();
+    }
     return closing;
   };
 }

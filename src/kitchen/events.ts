@@ -106,9 +106,13 @@ export type Fact =
   | { type: "ingredient-changed"; batch: string; detail: string }
   // the day
   | {
-      /** The plan as it now stands: of what has not begun; `finishAt` as it was last told. */
+      /**
+       * The plan as it now stands, of what has not begun. The day's end is kept as it was agreed
+       * to and as it was last told.
+       */
       type: "day-planned";
       items: PlannedItem[];
+      agreedAt: number;
       finishAt: number;
       finishBy: number | null;
       quiet: QuietHours | null;
@@ -125,7 +129,9 @@ export type Fact =
   | { type: "rocking"; load: string }
   | { type: "pressure-lost"; load: string }
   | { type: "temperature"; owner: string | null; what: string; temperatureF: number }
-  | { type: "vouched"; load: string; gap: number; held: boolean }
+  | { type: "vouched"; load: string; gap: number; held: boolean; by?: "probe" }
+  /** A probe's readings, thinned: each the instant and the value. */
+  | { type: "probe"; owner: string; what: string; unit: "F" | "psi"; samples: [number, number][] }
   | { type: "end-answer"; load: string; yes: boolean }
   | { type: "altitude-doubt"; owner: string | null; detail: string }
   // jars and loads

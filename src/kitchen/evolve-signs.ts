@@ -20,6 +20,7 @@ type SignEvents =
   | "rocking"
   | "pressure-lost"
   | "temperature"
+  | "probe"
   | "vouched"
   | "end-answer";
 
@@ -192,6 +193,13 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
     else return "noted";
     return true;
   },
+  probe(state, event) {
+    const owner = ownerOf(state, event.owner);
+    if (!owner) return false;
+    const { what, unit } = event;
+    for (const [at, value] of event.samples) owner.readings.push({ at, what, value, unit });
+    return true;
+  },
   vouched(state, event) {
     const load = state.loads[event.load];
     if (!load) return false;
@@ -206,7 +214,7 @@ export const SIGN_HANDLERS: Handlers<SignEvents> = {
     const load = state.loads[event.load];
     if (!load) return false;
     load.endAnswer = { at: event.t, yes: event.yes };
-    return true;
+    return "noted";
   },
 };
 

@@ -28,6 +28,7 @@ const NO_CONSEQUENCE: ReadonlySet<EventType> = new Set([
   "asked",
   "acknowledged",
   "note",
+  "probe",
   "focused",
   "hushed",
   "unhushed",

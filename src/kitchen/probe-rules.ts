@@ -12,7 +12,7 @@ export type Rule = {
   /** Reached once every reading of `riseMs` is at or above this. */
   riseTo: number;
   riseMs: number;
-  /** Where it must also have levelled off: at most so much change over `riseMs`. */
+  /** Where it must also have levelled off: so little between the halves of `riseMs`. */
   levelWithin?: number;
   /** Lost once the median of `fallMs` is under this. */
   fallBelow: number;
@@ -22,8 +22,9 @@ export type Rule = {
 };
 
 /**
- * Water at a full boil. It has levelled off within 1 F of the place's boiling point: weather moves
- * that by up to 1 F, and a simmer is still climbing or lies lower. Lost 2 F below (or 1.5 F below
+ * Water at a full boil. It has levelled off, within 1 F of the place's boiling point or above:
+ * weather moves that by up to 1 F, water that still heats climbs a quarter of a degree in fifteen
+ * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below
  * where this very probe stood at the boil): a lifted lid or a cycling burner costs a degree at most,
  * cold water several.
  */
@@ -32,8 +33,8 @@ export function boilRule(altitudeFt: number, stoodAtF?: number): Rule {
   return {
     kind: "temperature",
     riseTo: stoodAtF === undefined ? boils - 1 : stoodAtF - 0.7,
-    riseMs: 20_000,
-    levelWithin: 0.8,
+    riseMs: 30_000,
+    levelWithin: 0.25,
     fallBelow: stoodAtF === undefined ? boils - 2 : stoodAtF - 1.5,
     fallMs: 10_000,
   };
@@ -114,6 +115,8 @@ export function judgeReading(watching: Watching, rule: Rule, sample: Sample): Ve
     const was = watching.level;
     watching.level = "under";
     const first = falling.find((one) => one.value < rule.fallBelow) ?? sample;
+    // What was before the fall says nothing of whether it has come back.
+    watching.recent = recent.filter((one) => one.t >= first.t);
     if (was === "at") return { kind: "lost", at: first.t, value: middleOf(falling) };
   }
   return tooHigh(watching, rule, sample);
@@ -123,9 +126,14 @@ function hasReached(recent: readonly Sample[], rule: Rule, now: number): boolean
   if (!spans(recent, rule.riseMs, now)) return false;
   const window = recent.filter((one) => one.t >= now - rule.riseMs);
   const half = Math.floor(window.length / 2);
-  const [before, after] = [middleOf(window.slice(0, half)), middleOf(window.slice(half))];
-  const level = rule.levelWithin === undefined || Math.abs(after - before) <= rule.levelWithin / 2;
-  return level && middleOf(window) >= rule.riseTo && before >= rule.riseTo && after >= rule.riseTo;
+  const halves = [window.slice(0, half), window.slice(half)];
+  if (halves.some((samples) => middleOf(samples) < rule.riseTo)) return false;
+  const [before = 0, after = 0] = halves.map(meanOf);
+  return rule.levelWithin === undefined || after - before <= rule.levelWithin;
+}
+
+function meanOf(samples: readonly Sample[]): number {
+  return samples.reduce((sum, one) => sum + one.value, 0) / samples.length;
 }
 
 function tooHigh(watching: Watching, rule: Rule, sample: Sample): Verdict | undefined {

@@ -50,6 +50,7 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
   "ingredient-changed": { batch: "text", detail: "text" },
   "day-planned": {
     items: "list",
+    agreedAt: "number",
     finishAt: "number",
     finishBy: "number|null",
     quiet: "object|null",
@@ -65,7 +66,8 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
   rocking: LOAD,
   "pressure-lost": LOAD,
   temperature: { owner: "text|null", what: "text", temperatureF: "number" },
-  vouched: { load: "text", gap: "number", held: "flag" },
+  vouched: { load: "text", gap: "number", held: "flag", by: "text?" },
+  probe: { owner: "text", what: "text", unit: "text", samples: "list" },
   "end-answer": { load: "text", yes: "flag" },
   "altitude-doubt": { owner: "text|null", detail: "text" },
   "load-opened": {

@@ -10,6 +10,7 @@ import type { SpeechHandle, SpeechOutcome, VoiceEngine, VoicePort } from "../por
 import type { Library } from "../recipe/library.ts";
 import { MadeUpClock } from "./made-up-clock.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
+import { ProbeWatch } from "./probe-watch.ts";
 import type { Line, Session } from "./session.ts";
 
 export type MadeUpParts = {
@@ -36,6 +37,7 @@ export class MadeUpKitchen {
   private opened!: OpenedSession;
   /** Which program this is: the one that holds the folder's lock. */
   private program = 0;
+  private watching: ProbeWatch | undefined;
 
   constructor(parts: MadeUpParts) {
     this.parts = parts;
@@ -48,6 +50,12 @@ export class MadeUpKitchen {
     return this.opened.session;
   }
 
+  /** The probe beside this session; it is there as soon as somebody asks for it. */
+  get probe(): ProbeWatch {
+    this.watching ??= new ProbeWatch(this.session, this.clock);
+    return this.watching;
+  }
+
   /** What opening found out of order. */
   get notices(): string[] {
     return this.opened.notices;
@@ -55,6 +63,7 @@ export class MadeUpKitchen {
 
   private begin(): void {
     this.program += 1;
+    this.watching = undefined;
     const { program } = this;
     const { library, version, setUp, folder = "made-up" } = this.parts;
     this.opened = openSession({

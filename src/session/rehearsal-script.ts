@@ -18,6 +18,8 @@ export type Direction =
   | { kind: "write-fails"; call: "append" | "sync" }
   | { kind: "bad-end"; end: "torn" | "repeated" }
   | { kind: "another-program" }
+  /** A probe's line, once or every two seconds for so long. */
+  | { kind: "probe"; line: string; ms: number }
   | { kind: "say"; text: string };
 
 /** One line: when (since the rehearsal began, or since the line before had finished), and what. */
@@ -66,6 +68,12 @@ function bracketed(text: string): Direction | string {
     const ms = span(set[2] ?? "");
     if (ms === undefined) return `${set[2]} is no length of time; write H:MM`;
     return { kind: "clock-set", byMs: set[1] === "-" ? -ms : ms };
+  }
+  const probe = /^probe (.+?)(?: for ([\d: d]+))?$/.exec(text.trim());
+  if (probe?.[1] !== undefined) {
+    const ms = probe[2] === undefined ? 0 : span(probe[2]);
+    if (ms === undefined) return `${probe[2]} is no length of time; write H:MM`;
+    return { kind: "probe", line: probe[1], ms };
   }
   const death = /^dies at (half of )?write (\d{1,4})$/.exec(words);
   if (death) return { kind: "dies-at-write", write: Number(death[2]), half: Boolean(death[1]) };

@@ -40,6 +40,7 @@ export type RehearsalParts = {
 
 export type Played = { kitchen: MadeUpKitchen; trouble?: string };
 
+const PROBE_EVERY_MS = 2000;
 const MADE_UP_FOLDER = "made-up";
 
 /** An ideal cook who does this many things in one go is stuck. */
@@ -118,6 +119,7 @@ export class Rehearsal {
     if (wait < 0) return "its time lies before what has already passed; begin it with +";
     await this.advance(wait);
     if (direction.kind === "cook-until") return this.cookUntil(direction.until);
+    if (direction.kind === "probe") return this.probe(direction.line, direction.ms);
     let trouble: string | undefined;
     this.surviving(() => {
       trouble = this.follow(direction);
@@ -126,7 +128,18 @@ export class Rehearsal {
     return trouble;
   }
 
-  private follow(direction: Exclude<Direction, { kind: "cook-until" }>): string | undefined {
+  /** A probe's line, and again every two seconds while it lasts. */
+  private async probe(line: string, ms: number): Promise<undefined> {
+    for (let passed = 0; passed <= ms; passed += PROBE_EVERY_MS) {
+      if (passed > 0) await this.advance(PROBE_EVERY_MS);
+      this.surviving(() => this.kitchen.probe.hear(line));
+    }
+    return undefined;
+  }
+
+  private follow(
+    direction: Exclude<Direction, { kind: "cook-until" | "probe" }>,
+  ): string | undefined {
     const { kitchen } = this;
     switch (direction.kind) {
       case "say":

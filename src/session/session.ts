@@ -11,7 +11,7 @@ import { decide, decideKeyPress, decideWake } from "../kitchen/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply, fork } from "../kitchen/evolve.ts";
-import type { Outcome, Wish } from "../kitchen/outcome.ts";
+import { askYes, type Outcome, type Wish } from "../kitchen/outcome.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
@@ -67,11 +67,18 @@ const HEARTBEAT_MS = 5000;
 /** A look ahead is taken again after this, ms: queues shift with time alone, slowly. */
 const OUTLOOK_MS = 60_000;
 
+/** Somebody else who watches: says why a report is to be doubted, or nothing. */
+export type SecondWitness = {
+  doubts(facts: readonly DatedFact[], now: number): string | undefined;
+};
+
 /** What came of one utterance, for whoever sent it. */
 export type Reply = { refused: boolean; lines: string[] };
 
 export class Session {
   private readonly parts: SessionParts;
+  /** A probe, where there is one: what a person says is compared with what it sees. */
+  second: SecondWitness | undefined;
   private readonly alarms = new Alarms();
   private readonly recipes: { id: string; title: string; names: string[] }[];
   private pending: Pending | undefined;
@@ -184,6 +191,16 @@ export class Session {
     const now = this.passTime();
     const dated = facts.map((fact) => ({ ...fact, t: now }));
     this.carryOut(dated, `c${this.nextCommand(now)}`, now);
+    this.ask();
+    return this.reply(false);
+  }
+
+  /** What a probe saw, at its own times; `words` are said where it matters to hear them. */
+  witness(facts: DatedFact[], words?: string): Reply {
+    this.collected = [];
+    const now = this.passTime();
+    if (facts.length > 0) this.carryOut(facts, `${OWN_COMMAND}p${this.nextCommand(now)}`, now);
+    if (words) this.say("prompt", words, "probe");
     this.ask();
     return this.reply(false);
   }
@@ -326,7 +343,8 @@ export class Session {
 
   private decided(wish: Wish, now: number): Outcome {
     const planned = this.dayPlan.outcome(wish, now);
-    return planned ?? decide(this.state, wish, now, this.parts.library, this.alarms.last);
+    const outcome = planned ?? decide(this.state, wish, now, this.parts.library, this.alarms.last);
+    return this.second ? doubted(this.second, outcome, wish, now) : outcome;
   }
 
   private follow(outcome: Outcome, command: Command | undefined, now: number): boolean {
@@ -551,6 +569,15 @@ export class Session {
     this.parts.onLines(lines);
     return lines;
   }
+}
+
+/** A report that a probe speaks against needs a yes, and the log then says so. */
+function doubted(second: SecondWitness, outcome: Outcome, wish: Wish, now: number): Outcome {
+  const doubt = outcome.kind === "done" ? second.doubts(outcome.facts, now) : undefined;
+  if (outcome.kind !== "done" || doubt === undefined) return outcome;
+  if (!wish.confirmed) return askYes(wish, doubt);
+  const told: DatedFact = { type: "note", owner: null, text: `said although: ${doubt}`, t: now };
+  return { ...outcome, facts: [...outcome.facts, told] };
 }
 
 const FRESH_FILE =

@@ -1,0 +1,44 @@
+/** What is said of a probe: what it saw, and where it and a person do not agree. */
+
+/** "200.6 degrees", "11.2 pounds". */
+export function probeValue(kind: "temperature" | "pressure", value: number): string {
+  const shown = (Math.round(value * 10) / 10).toFixed(1).replace(/\.0$/, "");
+  return kind === "temperature" ? `${shown} degrees` : `${shown} pounds`;
+}
+
+export function stuckSentence(what: string, shown: string): string {
+  return `The probe ${what} has shown exactly ${shown} for three minutes. I do not count on it until it moves.`;
+}
+
+export function silentSentence(what: string): string {
+  return `Nothing from the probe ${what} for half a minute. You have to watch, and tell me.`;
+}
+
+export function backSentence(what: string): string {
+  return `The probe ${what} reads again.`;
+}
+
+export function tooHighSentence(what: string, shown: string): string {
+  return `The probe ${what} shows ${shown}, more than is wanted. Turn the heat down a little.`;
+}
+
+export function heldSentence(minutes: number): string {
+  const time = minutes === 1 ? "minute" : `${minutes} minutes`;
+  return `The probe watched in that ${time}: it held.`;
+}
+
+export function fellSentence(shown: string): string {
+  return `The probe shows that it fell to ${shown} while nobody watched. That time does not count.`;
+}
+
+export function boilDoubt(shown: string, boilsAt: string): string {
+  return `The probe shows ${shown}, and water boils at ${boilsAt} here. Is it really a full boil?`;
+}
+
+export function pressureDoubt(shown: string, wanted: string): string {
+  return `The probe shows ${shown}, under the ${wanted} that are wanted. Is the pressure really there?`;
+}
+
+export function gapDoubt(shown: string): string {
+  return `The probe shows ${shown} in that time. Did it really hold?`;
+}
