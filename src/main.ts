@@ -13,9 +13,10 @@ const args = process.argv.slice(2);
 if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
   process.stdout.write(`${version}\n`);
 } else {
-  // A reader that has read enough (`| head`) is no fault of ours.
+  // A reader that has read enough (`| head`) is no fault of ours. An open kitchen has a handler of
+  // its own, which closes the log first.
   process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code === "EPIPE") process.exit(0);
+    if (error.code === "EPIPE" && process.stdout.listenerCount("error") === 1) process.exit(0);
   });
   const { run } = await import("./commands/run.ts");
   const status = await run(args, version);
