@@ -1,4 +1,4 @@
-/** `brinebell plan … --begin`: the kitchen keeps to the plan, the one that is open or the next. */
+/** `brinebell plan … --begin`: the kitchen keeps to it, the one that is open or the next. */
 import type { LotToPlan } from "../kitchen/command.ts";
 import { DAY_MS, localFields, localIso } from "../kitchen/time.ts";
 import { type Wanted, wantedLabel } from "../plan/wanted-batch.ts";

@@ -205,8 +205,9 @@ export const SESSION_HANDLERS: Handlers<SessionEvents> = {
     return true;
   },
   "day-planned"(state, event) {
-    const { items, finishAt, finishBy, quiet } = event;
-    state.dayPlan = { items: items.map((item) => ({ ...item })), finishAt, finishBy, quiet };
+    const { agreedAt, finishAt, finishBy, quiet } = event;
+    const items = event.items.map((item) => ({ ...item }));
+    state.dayPlan = { items, agreedAt, finishAt, finishBy, quiet };
     return true;
   },
   "day-plan-dropped"(state) {

@@ -172,7 +172,8 @@ export type SeedLot = {
 /** The plan of the day: what it is still to begin, and what was wished of it. */
 export type DayPlan = {
   items: PlannedItem[];
-  /** Kitchen time, ms, as last told. */
+  /** The day's end in kitchen time, ms: as it was agreed to, and as it was last told. */
+  agreedAt: number;
   finishAt: number;
   finishBy: number | null;
   quiet: QuietHours | null;

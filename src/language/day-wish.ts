@@ -11,7 +11,7 @@ import { wordsOf } from "./words.ts";
 export type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };
 
 const BY =
-  /[\s,;]*\b(?:and )?(?:all )?(?:to )?(?:be )?(?:done|finished|ready|through|over)\s+(?=by\b|at\b|before\b)/i;
+  /[\s,;]*\b(?:and |all |to |be )*(?:done|finished|ready|through|over)\s+(?=by\b|at\b|before\b)/i;
 const QUIET = /[\s,;]*\b(?:and )?(?:quiet|no hands|leave me alone)\s+(?:from|between)\s+/i;
 const BETWEEN = /\s*(?:,|;|\band\b|\bplus\b|\bthen\b)+\s*/gi;
 /** A split at every "and" of more words than this is a story. */

@@ -5,10 +5,10 @@ import type { Schedule } from "./model.ts";
 import type { PlanRequest } from "./plan-request.ts";
 import { violations } from "./verify.ts";
 
-/** Minutes everything may be put off by; the search closes up what that leaves open. */
+/** Minutes all may be put off by; the search closes up what that leaves open. */
 const DELAYS = [0, 1, 2, 3, 4, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 120, 150, 180, 240];
 
-/** The earlier plan in this project, put off by as little as keeps every rule; undefined if none does. */
+/** The earlier plan in this project, put off by as little as keeps every rule, if any does. */
 export function planAgain(request: PlanRequest, kitchen: KitchenProject): Schedule | undefined {
   const { like } = request;
   if (!like) return undefined;

@@ -51,15 +51,17 @@ function outWords(state: State, t: number, now: number): string {
 }
 
 /** "The day runs about twenty minutes late: done by half past nine." And what begins next. */
-export function finishSentence(state: State, kept: DayPlan, lateMs: number, now: number): string {
+export function finishSentence(state: State, kept: DayPlan, now: number): string {
+  const lateMs = kept.finishAt - kept.agreedAt;
   const about = Math.round(Math.abs(lateMs) / FIVE_MINUTES_MS) * FIVE_MINUTES_MS;
   const how = lateMs > 0 ? "late" : "ahead";
+  const runs =
+    about <= FIVE_MINUTES_MS ? "as planned again" : `about ${durationWords(about)} ${how}`;
   const past = kept.finishBy !== null && kept.finishAt > kept.finishBy;
   const wish = past ? ", past the time you wished" : "";
   const next = kept.items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
   const begins = next ? ` The ${next.title} begin ${atWords(state, next.beginAt, now)}.` : "";
-  const done = `done ${byWords(state, kept.finishAt, now)}${wish}`;
-  return `The day runs about ${durationWords(about)} ${how}: ${done}.${begins}`;
+  return `The day runs ${runs}: done ${byWords(state, kept.finishAt, now)}${wish}.${begins}`;
 }
 
 /** Which of several things that wait for hands goes first. */

@@ -46,7 +46,7 @@ const BETWEEN = { nodeBudget: 12_000, limitMs: 150 };
 /** A finish that moves by more than this is told. */
 const TOLD_MS = 10 * MINUTE_MS;
 /** Without any report, the plan is looked at again after this. */
-const LOOK_AGAIN_MS = 10 * MINUTE_MS;
+const LOOK_AGAIN_MS = 20 * MINUTE_MS;
 /** A plan that was proposed may be begun by a word for so long. */
 const PROPOSAL_MS = 60 * MINUTE_MS;
 const MOST_LB = 500;
@@ -204,7 +204,8 @@ export class DayPlan {
       return { ...item, beginAt: at - now < MINUTE_MS ? now : at };
     });
     const { finishBy, quiet } = wished;
-    return { items, finishAt: kitchenTimeOf(state, plan.finishMs), finishBy, quiet };
+    const finishAt = kitchenTimeOf(state, plan.finishMs);
+    return { items, agreedAt: finishAt, finishAt, finishBy, quiet };
   }
 
   /** Whether something has happened, or not happened, that the plan has to take up. */
@@ -244,14 +245,15 @@ export class DayPlan {
     this.tasks = found.plan.tasks;
     const fresh = this.settled({ ...dayPlan, items }, found);
     const order = this.order(state, found.request, now);
-    const late = fresh.finishAt - dayPlan.finishAt;
-    const told = Math.abs(late) > TOLD_MS;
+    const told = Math.abs(fresh.finishAt - dayPlan.finishAt) > TOLD_MS;
     const moved = items.length !== dayPlan.items.length || hasMoved(dayPlan.items, fresh.items);
     if (!told && !moved) return { facts: [], said: order };
-    const kept = { ...fresh, finishAt: told ? fresh.finishAt : dayPlan.finishAt };
+    const { finishBy, agreedAt } = dayPlan;
+    const finishAt = told ? fresh.finishAt : dayPlan.finishAt;
+    const kept = { ...fresh, agreedAt, finishAt, finishBy };
     return {
       facts: [{ type: "day-planned", ...kept, t: now }],
-      said: [...(told ? [finishSentence(state, kept, late, now)] : []), ...order],
+      said: [...(told ? [finishSentence(state, kept, now)] : []), ...order],
     };
   }
 

@@ -1,4 +1,4 @@
-/** A plan of the day read against the kitchen: when batches begin, what is in hand, what changed. */
+/** A plan of the day against the kitchen: when batches begin, what is in hand, what changed. */
 import type { PlannedItem } from "../kitchen/events.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import type { State } from "../kitchen/state.ts";
@@ -64,7 +64,9 @@ export function openHandwork(state: State, tasks: readonly PlanTask[]): PlanTask
       return run?.state === "running" && attended;
     })
     .filter((task, at, all) => {
-      return all.findIndex((one) => one.batch === task.batch && one.stage === task.stage) === at;
+      return (
+        all.findIndex((one) => one.batch === task.batch && stageOf(one) === stageOf(task)) === at
+      );
     });
 }
 

@@ -1,0 +1,90 @@
+import { describe, expect, it } from "vitest";
+import type { Command } from "../../src/kitchen/command.ts";
+import type { PlannedItem } from "../../src/kitchen/events.ts";
+import type { State } from "../../src/kitchen/state.ts";
+import { HOUR_MS } from "../../src/kitchen/time.ts";
+import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
+import { SILENT } from "../../src/session/short-session.ts";
+import { theLibrary } from "../scenarios/play.ts";
+import { DrawnCook } from "./drawn-cook.ts";
+
+const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
+const PLAN =
+  "plan eight pounds of Provider dilly beans, seven pounds of pickled beets and " +
+  "six pounds of bread and butter pickles";
+const SPREAD = 0.3;
+const DAYS = 12;
+
+function openKitchen(): MadeUpKitchen {
+  return new MadeUpKitchen({
+    library: theLibrary(),
+    startMs: EIGHT,
+    zone: "America/Denver",
+    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: EIGHT }],
+    version: "0.0.0",
+    voice: () => SILENT,
+  });
+}
+
+function isOver(state: State): boolean {
+  const loads = Object.values(state.loads);
+  const batches = Object.values(state.batches);
+  return (
+    batches.length === 3 &&
+    batches.every((batch) => batch.allFilled && batch.ready === 0) &&
+    loads.every((load) => load.unloadedAt !== undefined)
+  );
+}
+
+/** The day with the plan kept: begun by the kitchen, planned again as it goes. */
+function kept(seed: number, patient: boolean): DrawnCook {
+  const kitchen = openKitchen();
+  kitchen.session.hear(PLAN);
+  kitchen.session.hear("yes");
+  const cook = new DrawnCook(kitchen, seed, SPREAD, patient);
+  cook.live(EIGHT + 20 * HOUR_MS, isOver);
+  return cook;
+}
+
+/** The same plan as a timetable: each batch begun when it first said, and nothing planned again. */
+function blind(seed: number): DrawnCook {
+  const kitchen = openKitchen();
+  kitchen.session.hear(PLAN);
+  kitchen.session.hear("yes");
+  const [first] = kitchen.session.state.history.filter((event) => event.type === "day-planned");
+  const items: PlannedItem[] = first?.type === "day-planned" ? [...first.items] : [];
+  kitchen.session.hear("drop the plan");
+  const cook = new DrawnCook(kitchen, seed, SPREAD, true);
+  for (const { recipe, variety, weightLb, beginAt } of items.sort(
+    (a, b) => a.beginAt - b.beginAt,
+  )) {
+    cook.live(beginAt, () => false);
+    const slots = { recipe, weightLb, ...(variety ? { variety } : {}) };
+    const command = { intent: "begin", slots, confidence: 1, text: "" } as Command;
+    if (beginAt > EIGHT) kitchen.session.carry({ command });
+  }
+  cook.live(EIGHT + 20 * HOUR_MS, isOver);
+  return cook;
+}
+
+function hoursOf(cook: DrawnCook): number {
+  expect(isOver(cook.kitchen.session.state)).toBe(true);
+  return (cook.kitchen.session.now() - EIGHT) / HOUR_MS;
+}
+
+describe("days whose stages take as long as they like", () => {
+  it("break no short window where the gate is kept, and are over sooner planned again", () => {
+    const broken = { patient: 0, impatient: 0 };
+    const hours = { kept: 0, blind: 0 };
+    for (let seed = 1; seed <= DAYS; seed++) {
+      const day = kept(seed, true);
+      hours.kept += hoursOf(day);
+      hours.blind += hoursOf(blind(seed));
+      if (day.brokenWindows().length > 0) broken.patient += 1;
+      if (kept(seed, false).brokenWindows().length > 0) broken.impatient += 1;
+    }
+    expect(broken.patient).toBe(0);
+    expect(broken.impatient).toBeGreaterThan(DAYS / 4);
+    expect(hours.kept).toBeLessThan(hours.blind);
+  }, 300_000);
+});
