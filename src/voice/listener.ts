@@ -50,7 +50,7 @@ export class Listener {
   private readonly comfort = new ComfortNoise();
   private usualDb = FIRST_SPEECH_DB;
   private readonly endpointer = new Endpointer();
-  private before: { samples: Int16Array; raw: Int16Array }[] = [];
+  private before: Int16Array[] = [];
   private rest = new Int16Array(0);
   private open = false;
   private deaf = false;
@@ -107,7 +107,7 @@ export class Listener {
       this.parts.recogniser.onlyWakeWords(silentMs),
     );
     this.follow(edge, piece, samples);
-    this.before.push({ samples, raw: piece.raw });
+    this.before.push(samples);
     if (this.before.length > BEFORE) this.before.shift();
   }
 
@@ -117,10 +117,10 @@ export class Listener {
       this.open = true;
       this.speechDb = [];
       recogniser.begin();
-      for (const { samples, raw } of this.before) recogniser.feed(samples, raw);
+      for (const earlier of this.before) recogniser.feed(earlier);
     }
     if (!this.open) return;
-    recogniser.feed(samples, piece.raw);
+    recogniser.feed(samples);
     if (edge !== "pauses") this.speechDb.push(piece.levelDb);
     if (edge === "ends") this.finish(piece);
     if (edge === "too-long") {

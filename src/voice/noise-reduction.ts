@@ -18,8 +18,6 @@ const PRIOR_SHARE = PRIOR_SNR / (1 + PRIOR_SNR);
 export type CleanedPiece = {
   /** {@link HOP} samples, {@link HOP} later than they came in. */
   samples: Int16Array;
-  /** The same moment as it came in. */
-  raw: Int16Array;
   /** Loudness of what came in and of the noise in it, dB below full scale. */
   levelDb: number;
   noiseDb: number;
@@ -55,7 +53,6 @@ export class NoiseReduction {
 
   /** Takes the next {@link HOP} samples. */
   push(samples: Int16Array): CleanedPiece {
-    const raw = Int16Array.from(this.history.subarray(SIZE - HOP));
     this.history.copyWithin(0, HOP);
     let energy = 0;
     for (let at = 0; at < HOP; at++) {
@@ -75,7 +72,6 @@ export class NoiseReduction {
     const noisePower = this.noise.reduce((sum, power) => sum + power, 0) / (SIZE * HOP);
     return {
       samples: out,
-      raw,
       levelDb: decibels(energy / HOP),
       noiseDb: decibels(noisePower * 2),
       riseDb,

@@ -97,9 +97,8 @@ export class Recogniser {
     this.phones.begin();
   }
 
-  /** `raw` is the same sound as it came in, where `samples` had its noise turned down. */
-  feed(samples: Int16Array, raw: Int16Array = samples): void {
-    this.sound.push(raw);
+  feed(samples: Int16Array): void {
+    this.sound.push(samples);
     this.commands.feed(samples);
     this.phones.feed(samples);
   }
@@ -120,7 +119,7 @@ export class Recogniser {
   }
 
   /**
-   * Listens to the utterance once more, as it came in and as a whole: what it is then taken for,
+   * Listens to the utterance once more, as a whole: what it is then taken for,
    * and how far that leads over its sound-alikes. Two hearings that agree are seldom wrong.
    */
   secondOpinion(recognised: Recognised): Recognised {

@@ -34,17 +34,17 @@ describe("whether a command is taken", () => {
   });
 
   it("is unsure of a number with a near rival", () => {
-    const after = (leadOver: number) =>
+    const settled = (leadOver: number) =>
       afterSecondHearing({ ...good, again: "next", rival: { text: "text", leadOver } }, 0.95);
-    expect(after(10).confidence).toBeLessThan(0.3);
-    expect(after(100)).toEqual({ taken: true, confidence: 0.95, orElse: "text" });
+    expect(settled(10).confidence).toBeLessThan(0.3);
+    expect(settled(100)).toEqual({ taken: true, confidence: 0.95, orElse: "text" });
   });
 
   it("is never sure where two hearings disagree, and refuses then what fits poorly", () => {
-    const after = (more: object) => afterSecondHearing({ ...good, ...more }, 0.95);
-    expect(after({ again: "the next" })).toEqual({ taken: true, confidence: 0.95 });
-    expect(after({ again: "text" })).toEqual({ taken: true, confidence: 0.4, orElse: "text" });
-    expect(after({ again: "text", fit: -2.8 })).toMatchObject({ taken: false, why: "unsure" });
+    const settled = (more: object) => afterSecondHearing({ ...good, ...more }, 0.95);
+    expect(settled({ again: "the next" })).toEqual({ taken: true, confidence: 0.95 });
+    expect(settled({ again: "text" })).toEqual({ taken: true, confidence: 0.4, orElse: "text" });
+    expect(settled({ again: "text", fit: -2.8 })).toMatchObject({ taken: false, why: "unsure" });
   });
 });
 
