@@ -58,7 +58,12 @@ export function batchText(batch: BatchLog): string {
   }
   for (const note of batch.notes) lines.push(`  ${clock(note.at)}  note: ${note.text}`);
   lines.push(`  verdict: ${batch.verdict}`, ...batch.reasons.map((reason) => `    ${reason}`));
-  return `${lines.join("\n")}\n`;
+  return `${lines.map(oneLine).join("\n")}\n`;
+}
+
+/** A note with a line end in it must not look like a line of ours. */
+function oneLine(text: string): string {
+  return text.replace(/[\r\n\u0085\u2028\u2029]+/g, " ");
 }
 
 /** Every batch of a review, one after the other. */
@@ -76,7 +81,7 @@ export function listText(review: Review): string {
       const jars = batch.jars ? `  ${batch.jars.sealed} sealed` : "";
       const { id, begunAt, title, state, verdict } = batch;
       const head = `${id.padEnd(10)} ${begunAt.slice(0, 10)}  ${title}${lot}`;
-      return `${head}  ${state}${jars}  ${verdict}\n`;
+      return `${oneLine(`${head}  ${state}${jars}  ${verdict}`)}\n`;
     })
     .join("");
 }

@@ -4,6 +4,7 @@ import { failed } from "./command-result.ts";
 import { COMMANDS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
 import { nearestName } from "./nearest.ts";
+import { safeOutput } from "./safe-output.ts";
 
 /** Takes `--home DIR` out of a call, wherever it stands before a `--`. */
 export function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
@@ -62,9 +63,9 @@ export async function run(args: string[], version: string): Promise<number | und
   return finish(await command.run(words, machine));
 }
 
-function finish(result: number | CommandResult | undefined): number | undefined {
+async function finish(result: number | CommandResult | undefined): Promise<number | undefined> {
   if (result === undefined || typeof result === "number") return result;
-  if (result.stdout) process.stdout.write(result.stdout);
-  if (result.stderr) process.stderr.write(result.stderr);
+  if (result.stdout) process.stdout.write(await safeOutput(result.stdout));
+  if (result.stderr) process.stderr.write(await safeOutput(result.stderr));
   return result.code;
 }
