@@ -20,6 +20,7 @@ import { quietHours, wantedLabel } from "../plan/wanted-batch.ts";
 import type { Library } from "../recipe/library.ts";
 import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
 import {
+  agreedSince,
   beginsOf,
   hasMoved,
   isTwin,
@@ -49,6 +50,8 @@ const TOLD_MS = 10 * MINUTE_MS;
 const LOOK_AGAIN_MS = 20 * MINUTE_MS;
 /** A plan that was proposed may be begun by a word for so long. */
 const PROPOSAL_MS = 60 * MINUTE_MS;
+/** A plan is new for so long. */
+const NEW_MS = 2 * MINUTE_MS;
 const MOST_LB = 500;
 const MOST_ITEMS = 60;
 
@@ -248,12 +251,15 @@ export class DayPlan {
     const told = Math.abs(fresh.finishAt - dayPlan.finishAt) > TOLD_MS;
     const moved = items.length !== dayPlan.items.length || hasMoved(dayPlan.items, fresh.items);
     if (!told && !moved) return { facts: [], said: order };
-    const { finishBy, agreedAt } = dayPlan;
+    const { finishBy } = dayPlan;
+    // A better plan found at once is what was agreed to: nothing of the day went faster.
+    const better = told && fresh.finishAt < dayPlan.finishAt && now - agreedSince(state) < NEW_MS;
+    const agreedAt = better ? fresh.finishAt : dayPlan.agreedAt;
     const finishAt = told ? fresh.finishAt : dayPlan.finishAt;
     const kept = { ...fresh, agreedAt, finishAt, finishBy };
     return {
       facts: [{ type: "day-planned", ...kept, t: now }],
-      said: [...(told ? [finishSentence(state, kept, now)] : []), ...order],
+      said: [...(told && !better ? [finishSentence(state, kept, now)] : []), ...order],
     };
   }
 

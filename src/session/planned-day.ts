@@ -1,4 +1,5 @@
 /** A plan of the day against the kitchen: when batches begin, what is in hand, what changed. */
+import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import type { State } from "../kitchen/state.ts";
@@ -46,6 +47,14 @@ export function beginsOf(
     starts.set(batch, Math.min(starts.get(batch) ?? at, at));
   }
   return starts;
+}
+
+/** When a person last said yes to the plan, kitchen time; -Infinity where nobody did. */
+export function agreedSince(state: State): number {
+  const agreed = state.history.findLast((event) => {
+    return event.type === "day-planned" && !event.cmd.startsWith(OWN_COMMAND);
+  });
+  return agreed?.t ?? Number.NEGATIVE_INFINITY;
 }
 
 export function hasMoved(old: readonly PlannedItem[], fresh: readonly PlannedItem[]): boolean {

@@ -13,7 +13,7 @@ const PLAN =
   "plan eight pounds of Provider dilly beans, seven pounds of pickled beets and " +
   "six pounds of bread and butter pickles";
 const SPREAD = 0.3;
-const DAYS = 12;
+const DAYS = 8;
 
 function openKitchen(): MadeUpKitchen {
   return new MadeUpKitchen({
