@@ -35,7 +35,8 @@ import { boilingPointF } from "../reckon/boiling.ts";
 import { type Channel, leastValue, middleValue } from "./probe-channel.ts";
 import { altitudeOf, doubtOf } from "./probe-doubts.ts";
 import { awaitsSign, ruleFor, type Subject, subjectOf } from "./probe-subject.ts";
-import type { SecondWitness, Session } from "./session.ts";
+import type { SecondWitness } from "./second-witness.ts";
+import type { Session } from "./session.ts";
 
 /** Readings go to the log so often, thinned. */
 const LOG_EVERY_MS = 10 * MINUTE_MS;

@@ -1,0 +1,108 @@
+/** Facts into the journal and the state, in that order, whatever the disk does. */
+
+import { writeHeartbeat } from "../journal/heartbeat.ts";
+import type { Journal } from "../journal/journal.ts";
+import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
+import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
+import { apply } from "../kitchen/evolve.ts";
+import type { State } from "../kitchen/state.ts";
+import type { Clock, Reading } from "../ports/clock.ts";
+import type { Disk } from "../ports/disk.ts";
+import { recordOf } from "./journal-records.ts";
+
+export type LogWriterParts = {
+  clock: Clock;
+  disk: Disk;
+  folder: string;
+  journal: Journal;
+  state: State;
+  /** Kitchen time now. */
+  now(): number;
+  /** Told once for every outage of the disk. */
+  onTrouble(message: string): void;
+};
+
+/** The clocks are written to their side file this often while something must be kept, ms. */
+const HEARTBEAT_MS = 5000;
+
+export class LogWriter {
+  private readonly parts: LogWriterParts;
+  private commands: number;
+  private lastBeatMs = Number.NEGATIVE_INFINITY;
+  private failingSince: number | undefined;
+  private failedEvents = 0;
+
+  constructor(parts: LogWriterParts) {
+    this.parts = parts;
+    // Numbers go on where the log ends: an id is never given to two commands.
+    this.commands = parts.state.history.length;
+    const { pending } = parts.journal;
+    if (pending > 0) {
+      this.failingSince = parts.now();
+      this.failedEvents = pending;
+    }
+  }
+
+  /** True while what happened is not all on the disk. */
+  get notRecorded(): boolean {
+    return this.parts.journal.pending > 0;
+  }
+
+  /** True from a refusal of the disk until everything is written. */
+  get failing(): boolean {
+    return this.failingSince !== undefined;
+  }
+
+  /** An id for a person's command, or with a mark for the program's own doing. */
+  nextId(now: number, mark = "c"): string {
+    this.commands += 1;
+    return `${mark}${Math.round(now)}.${this.commands}`;
+  }
+
+  /** Events to the disk and into the state; false where the disk refused them. */
+  commit(facts: DatedFact[], cmd: string): boolean {
+    const { journal, state, now } = this.parts;
+    const w = now();
+    const events = facts.map((fact) => ({ ...fact, cmd, w }) as KitchenEvent);
+    const appended = journal.append(events.map((event) => recordOf(state, event)));
+    for (const event of events) apply(state, event);
+    if (appended.ok) {
+      this.beat(this.parts.clock.read());
+      return true;
+    }
+    this.failedEvents += events.length;
+    if (this.failingSince === undefined) {
+      this.failingSince = w;
+      this.parts.onTrouble(appended.message);
+    }
+    return false;
+  }
+
+  /** Writes what is missing once the disk takes it, and that it was missing; true then. */
+  recover(now: number): boolean {
+    const { failingSince: from, failedEvents: events } = this;
+    if (from === undefined) return false;
+    if (this.parts.journal.pending > 0 && !this.parts.journal.retry().ok) return false;
+    this.failingSince = undefined;
+    this.failedEvents = 0;
+    const missed: DatedFact = { type: "log-failed", from, to: now, events, t: now };
+    return this.commit([missed], `${OWN_COMMAND}log${Math.round(now)}`);
+  }
+
+  /** The clocks to the side file: after every event, and in between while something is kept. */
+  keepBeat(reading: Reading): void {
+    if (reading.monoMs - this.lastBeatMs >= HEARTBEAT_MS) this.beat(reading);
+  }
+
+  beat(reading: Reading): void {
+    const { disk, folder, journal } = this.parts;
+    this.lastBeatMs = reading.monoMs;
+    writeHeartbeat(disk, folder, { reading, lastN: journal.lastN });
+  }
+
+  /** Leaves a damaged file as it is and goes on in a fresh one; why not, where that fails. */
+  goOnInFreshFile(): string | undefined {
+    const begun = this.parts.journal.continueInFreshFile();
+    return begun.ok ? undefined : begun.message;
+  }
+}
