@@ -15,6 +15,24 @@ export function decideYesNo(deciding: Deciding, yes: boolean): Outcome {
   return done(...facts);
 }
 
+/**
+ * Words that answer the open question about a critical factor by naming it: "five percent", "yes,
+ * new lids". Questions and denials name it too, and confirm nothing.
+ */
+export function decideByFactorWords(deciding: Deciding): Outcome {
+  const question = openQuestion(deciding);
+  if (question?.kind !== "factor" || deciding.state.asked[question.key] === undefined) {
+    return { kind: "tell" };
+  }
+  const said = deciding.wish.command.text.toLowerCase();
+  const batch = deciding.state.batches[question.about ?? ""];
+  const factor = batch?.recipe.critical.find((one) => one.id === question.detail);
+  const names = factor?.words.some((word) => said.includes(word)) ?? false;
+  const doubtful = /\?|n't|\b(not|no|never|is it|are they|if|should|must|maybe|think|old)\b/;
+  if (!names || doubtful.test(said)) return { kind: "tell" };
+  return done(...(yesNoFacts(deciding, question, true) ?? []));
+}
+
 /** The question that was asked last and still waits. */
 function openQuestion(deciding: Deciding): Question | undefined {
   return questions(deciding.state)[0];

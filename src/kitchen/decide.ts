@@ -7,7 +7,7 @@ import type { Library } from "../recipe/library.ts";
 import { comeDue } from "./agenda.ts";
 import type { Command, Intent } from "./command.ts";
 import { beginPlanned, decidePlan } from "./day-plan.ts";
-import { decideAnswer, decideYesNo } from "./decide-answers.ts";
+import { decideAnswer, decideByFactorWords, decideYesNo } from "./decide-answers.ts";
 import {
   decideAbandon,
   decideBegin,
@@ -72,7 +72,7 @@ const DECIDERS: Record<Intent, Decider> = {
   "finish-time": tell,
   "how-much": tell,
   help: tell,
-  unknown: tell,
+  unknown: decideByFactorWords,
   undo: decideUndo,
   acknowledge: decideAcknowledge,
   hush: decideHush,
