@@ -1,6 +1,7 @@
 /** `brinebell`: opens the kitchen on the screen or as lines, or talks to one that is open. */
 import { createInterface } from "node:readline";
 import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
+import { screenHost } from "../session/screen-host.ts";
 import { tell } from "../session/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
@@ -50,13 +51,7 @@ export async function openCommand(
   const close = closer(kitchen, () => probe?.stop());
   catchSignals(close);
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
-  const host = {
-    session: kitchen.session,
-    lines: kitchen.lines,
-    onChange: kitchen.onChange,
-    status: kitchen.status,
-    close,
-  };
+  const host = screenHost(kitchen);
   const io = { stdin: probe?.words ?? process.stdin, stdout: process.stdout };
   if (screen) await (await screen).runScreen(host, io);
   else await (await import("../screen/plain.ts")).runPlain(host, io);

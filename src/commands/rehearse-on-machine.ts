@@ -39,15 +39,15 @@ export async function rehearseOnMachine(
 
 async function onScreen(wish: RehearseWish): Promise<CommandResult | number> {
   const { runRehearsalScreen } = await import("../screen/run-rehearsal-screen.tsx");
-  const { Rehearsal } = await import("../session/rehearse.ts");
+  const { watchedRehearsal } = await import("../session/watched-rehearsal.ts");
   let trouble: string | undefined;
   await runRehearsalScreen(
     (hooks) => {
-      const rehearsal = new Rehearsal({ ...wish.parts, ...hooks });
+      const watched = watchedRehearsal(wish.parts, hooks);
       return {
-        session: () => rehearsal.kitchen.session,
+        ...watched,
         async play() {
-          trouble = (await rehearsal.play()).trouble;
+          trouble = (await watched.play()).trouble;
         },
       };
     },

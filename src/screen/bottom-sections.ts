@@ -1,8 +1,8 @@
 /** What stands at the edges: warnings, the open question, what the key does, the line typed. */
+import type { View } from "../ports/view.ts";
 import { cells, printable, wrap } from "./printable.ts";
 import { BOLD, cut, DIM, ends, type Row, rowOf, span } from "./row.ts";
 import type { Section } from "./sections.ts";
-import type { View } from "./view.ts";
 
 export function headerSection(view: View, turn: number): Section {
   return {

@@ -1,9 +1,9 @@
 /** The soonest clock in digits as large as the room allows. */
+import type { BigClock } from "../ports/view.ts";
 import { bigDigits, type DigitSize, digitRows, digitsWidth, largestSize } from "./big-digits.ts";
 import { BOLD, cut, type Row, rowOf, span } from "./row.ts";
 import type { Section } from "./sections.ts";
 import { clockLook } from "./shelf-section.ts";
-import type { BigClock } from "./view.ts";
 
 /** Room that the words beside the digits need. */
 const BESIDE = 22;

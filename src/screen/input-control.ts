@@ -2,8 +2,8 @@
  * What keys do: edit the line, send it, be the one key on an empty line, be a labelled key, or
  * ask the screen to close, suspend or repaint. Pure but for the calls it is given.
  */
+import type { LabelledKey } from "../ports/view.ts";
 import type { Key, KeyName } from "./key-reader.ts";
-import type { LabelledKey } from "./labelled-keys.ts";
 import { type Editor, edit, insert, lineOf, newEditor, sent } from "./line-editor.ts";
 
 export type InputCalls = {

@@ -1,12 +1,8 @@
 /** The day as a strip: what has been, where now is, and what comes, a lane for each who is busy. */
-import { HOUR_MS } from "../kitchen/time.ts";
-import { hoursBetween, timeText } from "./clock-text.ts";
-import type { DayLane } from "./lanes.ts";
-import type { LanePart } from "./planned-lanes.ts";
+import type { DayLane, LanePart, View } from "../ports/view.ts";
 import { cells, clip, printable } from "./printable.ts";
 import { DIM, type Look, type Row, span } from "./row.ts";
 import type { Section } from "./sections.ts";
-import type { View } from "./view.ts";
 
 const NAME_WIDTH = 9;
 /** Filled as far as it has been, solid where it runs, light where it is only expected. */
@@ -16,13 +12,12 @@ const LOOKS: Record<LanePart["phase"], Look> = {
   now: { bold: true },
   coming: {},
 };
-const SHORTEST_MS = 2 * HOUR_MS;
 
 export function lanesSection(view: View, turn: number): Section {
-  const rows = view.lanes.length + 1;
+  const { lanes } = view.strip;
   return {
     draw: (width, height) => drawLanes(view, width, height),
-    steps: view.lanes.length > 0 ? [{ to: rows, turn, whole: true }] : [],
+    steps: lanes.length > 0 ? [{ to: lanes.length + 1, turn, whole: true }] : [],
   };
 }
 
@@ -31,11 +26,9 @@ type Scale = { from: number; to: number; width: number };
 function drawLanes(view: View, width: number, height: number): Row[] {
   const across = width - NAME_WIDTH;
   if (across < 20) return [];
-  const parts = view.lanes.flatMap((lane) => lane.parts);
-  const from = Math.min(view.nowWallMs, ...parts.map((part) => part.fromWallMs));
-  const last = Math.max(view.nowWallMs, ...parts.map((part) => part.toWallMs));
-  const scale = { from, to: Math.max(last, from + SHORTEST_MS), width: across };
-  const lanes = view.lanes.slice(0, height - 1).map((lane) => laneRow(lane, scale));
+  const { fromWallMs, toWallMs } = view.strip;
+  const scale = { from: fromWallMs, to: toWallMs, width: across };
+  const lanes = view.strip.lanes.slice(0, height - 1).map((lane) => laneRow(lane, scale));
   return [hoursRow(view, scale), ...lanes];
 }
 
@@ -50,14 +43,14 @@ function hoursRow(view: View, scale: Scale): Row {
     const start = Math.min(place(at, scale), scale.width - text.length);
     for (const [index, character] of [...text].entries()) cellsAcross[start + index] = character;
   };
-  const now = `▼${timeText(view.nowWallMs, view.zone)}`;
+  const now = `▼${view.time}`;
   const taken = Math.min(place(view.nowWallMs, scale), scale.width - now.length);
   let free = 0;
-  for (const hour of hoursBetween(scale.from, scale.to)) {
-    const at = place(hour, scale);
+  for (const { wallMs, text } of view.strip.hours) {
+    const at = place(wallMs, scale);
     const clear = at + 6 <= taken || at >= taken + now.length + 1;
     if (at < free || !clear || at + 5 > scale.width) continue;
-    put(hour, timeText(hour, view.zone));
+    put(wallMs, text);
     free = at + 8;
   }
   put(view.nowWallMs, now);

@@ -2,6 +2,7 @@
  * Where everything stands on a window of a size. Never more rows than the window less one, never
  * wider than the window less one; what does not fit is left out, the least needed first.
  */
+import type { View } from "../ports/view.ts";
 import {
   headerSection,
   inputLine,
@@ -17,7 +18,6 @@ import { beside, cut, type Row } from "./row.ts";
 import { column, type Section, share } from "./sections.ts";
 import { shelfSection } from "./shelf-section.ts";
 import { talkSection } from "./talk-section.ts";
-import type { View } from "./view.ts";
 import { welcomeSection } from "./welcome-section.ts";
 
 export type Frame = {
@@ -119,7 +119,7 @@ function columnsOf(view: View, width: number, height: number): Parts {
 }
 
 function middle(view: View, width: number, height: number): Parts["columns"] {
-  const talk = (steps: Section["steps"]) => talkSection(view.talk, view.zone, steps);
+  const talk = (steps: Section["steps"]) => talkSection(view.talk, steps);
   if (width >= THREE_COLUMNS && height >= 16 && !view.empty) {
     const third = Math.floor((width - 2 * GAP) / 3);
     const left = 2 * third + GAP;

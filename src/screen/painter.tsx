@@ -1,13 +1,14 @@
 /** Puts frames on the terminal through ink: only when they differ, anew when the window changes. */
+
 import { type Instance, render } from "ink";
 import type { ReactNode } from "react";
+import type { View } from "../ports/view.ts";
 import { FrameRows } from "./frame-rows.tsx";
 import { layOut } from "./layout.ts";
 import { Page } from "./page.ts";
 import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";
 import { Terminal } from "./terminal.ts";
-import type { View } from "./view.ts";
 
 export class Painter {
   readonly terminal: Terminal;

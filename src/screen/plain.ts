@@ -1,8 +1,7 @@
 /** The same session as lines: for a pipe, a screen reader, or who prefers it. */
-import { timeText } from "./clock-text.ts";
-import { farewell } from "./farewell.ts";
+import type { Line, LineKind } from "../ports/view.ts";
 import { printable } from "./printable.ts";
-import type { LineKind, ScreenHost, ScreenIo, ShownLine } from "./screen-host.ts";
+import type { ScreenHost, ScreenIo } from "./screen-host.ts";
 
 /** What each line is, in a word that can be read aloud. */
 const PREFIX: Record<LineKind, string> = {
@@ -16,15 +15,15 @@ const PREFIX: Record<LineKind, string> = {
 };
 
 /** `14:03 question: Are the lids covered …?` */
-export function plainText(line: ShownLine, zone: string): string {
-  return `${timeText(line.wallMs, zone)} ${PREFIX[line.kind]}: ${printable(line.text)}`;
+export function plainText(line: Line, time: string): string {
+  return `${time} ${PREFIX[line.kind]}: ${printable(line.text)}`;
 }
 
 /** Prints what is said and hears lines until the input ends; then tells what runs on. */
 export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
   const { stdin, stdout } = io;
   const interactive = Boolean(stdin.isTTY);
-  const seen = new WeakSet<ShownLine>();
+  const seen = new WeakSet<Line>();
   let typing = false;
   const print = () => {
     for (const line of host.lines) {
@@ -32,27 +31,24 @@ export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
       seen.add(line);
       // Who typed it has it on the screen already.
       if (typing && interactive && line.kind === "heard") continue;
-      write(stdout, `${plainText(line, host.session.state.zone)}\n`);
+      write(stdout, `${plainText(line, host.timeOf(line.wallMs))}\n`);
     }
   };
   const hear = (text: string) => {
     const words = text.replace(/[\u0000-\u001f\u007f-\u009f]+/g, " ").trim();
     if (words === "" && !interactive) return;
     typing = true;
-    if (words === "") host.session.press();
-    else host.session.hear(words);
+    if (words === "") host.press();
+    else host.hear(words);
     print();
     typing = false;
   };
   print();
-  if (interactive && host.session.state.active.length === 0) write(stdout, `${HOW_TO_BEGIN}\n`);
+  if (interactive && host.running().length === 0) write(stdout, `${HOW_TO_BEGIN}\n`);
   const stopListening = host.onChange(print);
   await eachLine(stdin, hear);
   stopListening();
-  const { session } = host;
-  for (const line of farewell(session.state, session.now())) {
-    write(stdout, `${printable(line)}\n`);
-  }
+  for (const line of host.farewell()) write(stdout, `${printable(line)}\n`);
 }
 
 const HOW_TO_BEGIN =

@@ -1,20 +1,15 @@
 /** The kitchen on a terminal: draws what is, takes keys, and puts the terminal back at the end. */
-import { farewell, running } from "./farewell.ts";
 import { InputControl } from "./input-control.ts";
 import { KeyReader } from "./key-reader.ts";
-import { labelledKeys } from "./labelled-keys.ts";
 import { lineOf } from "./line-editor.ts";
 import { Painter } from "./painter.tsx";
 import { printable } from "./printable.ts";
 import type { ScreenHost, ScreenIo } from "./screen-host.ts";
-import { type View, view } from "./view.ts";
 
 /** An Escape that nothing follows within this is the key itself, ms. */
 const ESCAPE_MS = 50;
 
 export type ScreenOptions = {
-  /** Kitchen time to show, where it is not the session's own (a rehearsal between two steps). */
-  now?: () => number;
   /** A rehearsal: Ctrl-C closes at once, and so does a q alone on a line. */
   rehearsal?: boolean;
   /** Steps between two looks, ms; a second in step with the kitchen's where nothing is said. */
@@ -41,7 +36,6 @@ class Screen {
   private readonly reader = new KeyReader();
   private readonly input: InputControl;
   private hint: string | undefined;
-  private happened = "";
   private ticking: NodeJS.Timeout | undefined;
   private escaping: NodeJS.Timeout | undefined;
   private stopped = false;
@@ -54,8 +48,8 @@ class Screen {
     this.painter = new Painter(io);
     this.input = new InputControl({
       say: (words) => this.say(words),
-      press: () => this.host.session.press(),
-      labelled: () => labelledKeys(this.host.session.state, this.now()),
+      press: () => this.host.press(),
+      labelled: () => this.host.labelledKeys(),
       interrupt: () => this.interrupt(),
       suspend: () => void this.suspend(),
       repaint: () => this.painter.forget(),
@@ -75,7 +69,7 @@ class Screen {
       clearTimeout(this.escaping);
       stopWatching();
       this.painter.close();
-      for (const line of farewell(this.host.session.state, this.now())) {
+      for (const line of this.host.farewell()) {
         this.painter.terminal.write(`${printable(line)}\n`);
       }
     }
@@ -90,7 +84,7 @@ class Screen {
     const onContinue = () => this.continued();
     this.painter.open();
     this.paint();
-    const stopListening = this.host.onChange(() => this.changed());
+    const stopListening = this.host.onChange(() => this.paint());
     stdin.setEncoding("utf8");
     stdin.on("data", onData).on("end", onEnd).on("error", onEnd);
     stdin.resume();
@@ -108,56 +102,26 @@ class Screen {
 
   private say(words: string): void {
     if (this.options.rehearsal && words === "q") this.end();
-    else this.host.session.hear(words);
-  }
-
-  private now(): number {
-    return this.options.now?.() ?? this.host.session.now();
-  }
-
-  private view(): View {
-    const { session, lines } = this.host;
-    const pending = session.waitingFor;
-    return view(session.state, this.now(), {
-      lines,
-      input: { text: lineOf(this.input.editor), cursor: this.input.editor.cursor },
-      ...(pending ? { pending } : {}),
-      notRecorded: session.notRecorded,
-      ...(session.plannedTasks ? { planned: session.plannedTasks } : {}),
-      status: this.host.status(),
-      ...(this.hint === undefined ? {} : { hint: this.hint }),
-    });
+    else this.host.hear(words);
   }
 
   private paint(): void {
-    if (!this.stopped) this.painter.paint(this.view());
+    if (this.stopped) return;
+    const { editor } = this.input;
+    const view = this.host.view({
+      input: { text: lineOf(editor), cursor: editor.cursor },
+      ...(this.hint === undefined ? {} : { hint: this.hint }),
+    });
+    this.painter.paint(view);
   }
 
   /** Once a second, in step with the kitchen's own seconds. */
   private tick(): void {
-    const wait = this.options.everyMs ?? 1000 - (Math.floor(this.now()) % 1000);
+    const wait = this.options.everyMs ?? 1000 - (Math.floor(this.host.now()) % 1000);
     this.ticking = setTimeout(() => {
       this.paint();
       this.tick();
     }, wait + 1);
-  }
-
-  /** A look at the clocks that found nothing is no reason to draw; the tick does that. */
-  private changed(): void {
-    const { session, lines } = this.host;
-    const { listening, voice } = this.host.status();
-    const seen = [
-      lines.length,
-      lines.at(-1)?.wallMs,
-      lines.at(-1)?.text,
-      session.state.history.length,
-      session.notRecorded,
-      listening,
-      voice,
-    ].join("|");
-    if (seen === this.happened) return;
-    this.happened = seen;
-    this.paint();
   }
 
   private keys(chunk: string): void {
@@ -176,7 +140,7 @@ class Screen {
   }
 
   private interrupt(): void {
-    const list = running(this.host.session.state, this.now());
+    const list = this.host.running();
     if (list.length === 0 || this.hint !== undefined || this.options.rehearsal) {
       this.end();
       return;

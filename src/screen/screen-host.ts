@@ -1,29 +1,27 @@
-/** What the screen and the plain lines need of the kitchen they show; the session fits it. */
-import type { State } from "../kitchen/state.ts";
-import type { PlannedTask } from "./planned-lanes.ts";
-
-export type LineKind = "heard" | "answer" | "prompt" | "alarm" | "asked" | "refused" | "notice";
-/** One line of the conversation, at a wall instant. */
-export type ShownLine = { wallMs: number; kind: LineKind; text: string };
-
-export type ScreenSession = {
-  readonly state: State;
-  now(): number;
-  readonly notRecorded: boolean;
-  /** Tasks of the day's plan, in wall time. */
-  readonly plannedTasks?: readonly PlannedTask[];
-  readonly waitingFor: { text: string; expects: string; choices: { label: string }[] } | undefined;
-  hear(text: string): { refused: boolean; lines: string[] };
-  press(): { refused: boolean; lines: string[] };
-};
+/** What the screen and the plain lines need of the kitchen they show. */
+import type { LabelledKey, Line, ScreenParts, View } from "../ports/view.ts";
 
 export type ScreenHost = {
-  readonly session: ScreenSession;
-  readonly lines: ShownLine[];
-  /** Tells of anything that changed; the function returned stops that. */
+  /** The conversation, the oldest first; it grows at its end. */
+  readonly lines: readonly Line[];
+  /** Tells of anything that happened; the function returned stops that. */
   onChange(listener: () => void): () => void;
-  status(): { listening?: string; voice?: string };
-  close(): void | Promise<void>;
+  /** Kitchen time to show, ms. */
+  now(): number;
+  /** All that is shown at this moment. */
+  view(parts: ScreenParts): View;
+  /** The labelled keys that mean something at this moment. */
+  labelledKeys(): LabelledKey[];
+  /** `14:03`, where the kitchen is. */
+  timeOf(wallMs: number): string;
+  /** What runs, each in a few words; empty in an empty kitchen. */
+  running(): string[];
+  /** The lines left in the terminal after closing. */
+  farewell(): string[];
+  /** Words typed by the person. */
+  hear(words: string): void;
+  /** The one key. */
+  press(): void;
 };
 
 export type ScreenIo = { stdin: NodeJS.ReadStream; stdout: NodeJS.WriteStream };

@@ -1,8 +1,8 @@
 /** Draws one shelf: its items with their clocks, in as many lines as there are. */
+import type { Item, ShownClock } from "../ports/view.ts";
 import { cells, printable, wrap } from "./printable.ts";
 import { BOLD, DIM, ends, type Look, type Row, rowOf, span } from "./row.ts";
 import type { Section } from "./sections.ts";
-import type { Item, ShownClock } from "./view.ts";
 
 /** Narrower than this, a clock shows its time left and not when it is due. */
 const NARROW = 44;

@@ -1,8 +1,7 @@
 /** The conversation: what was heard and answered, the newest at the bottom. */
-import { timeText } from "./clock-text.ts";
+import type { LineKind, ShownLine } from "../ports/view.ts";
 import { printable, wrap } from "./printable.ts";
 import { BOLD, DIM, type Look, type Row, rowOf, span } from "./row.ts";
-import type { LineKind, ShownLine } from "./screen-host.ts";
 import type { Section } from "./sections.ts";
 
 /** Each kind by a word, so that it needs no colour. */
@@ -30,27 +29,27 @@ const LOOKS: Record<LineKind, Look> = {
 const WIDE = 60;
 const MOST_LINES = 4;
 
-export function talkSection(lines: ShownLine[], zone: string, steps: Section["steps"]): Section {
+export function talkSection(lines: ShownLine[], steps: Section["steps"]): Section {
   return {
-    draw: (width, height) => drawTalk(lines, zone, width, height),
+    draw: (width, height) => drawTalk(lines, width, height),
     steps: lines.length > 0 ? steps : [],
   };
 }
 
-function drawTalk(lines: ShownLine[], zone: string, width: number, height: number): Row[] {
+function drawTalk(lines: ShownLine[], width: number, height: number): Row[] {
   const rows: Row[] = [];
   for (let index = lines.length - 1; index >= 0 && rows.length < height; index--) {
     const line = lines[index];
     if (!line) continue;
     const left = height - rows.length;
-    const own = lineRows(line, zone, width, Math.min(MOST_LINES, left));
+    const own = lineRows(line, width, Math.min(MOST_LINES, left));
     rows.unshift(...own);
   }
   return rows;
 }
 
-function lineRows(line: ShownLine, zone: string, width: number, most: number): Row[] {
-  const time = width >= WIDE ? `${timeText(line.wallMs, zone)} ` : "";
+function lineRows(line: ShownLine, width: number, most: number): Row[] {
+  const time = width >= WIDE ? `${line.time} ` : "";
   const lead = `${time}${LINE_WORDS[line.kind].padEnd(6)} `;
   const room = width - lead.length;
   const look = LOOKS[line.kind];

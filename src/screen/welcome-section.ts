@@ -10,6 +10,11 @@ export const EXAMPLES = [
   "start the pickled beets",
 ];
 
+const HELP = [
+  "help says what you can tell me.",
+  "brinebell recipes (in a shell) lists the recipes.",
+];
+
 const CAUTION =
   "Follow a current tested recipe and your local extension service. " +
   "This program keeps the record; it cannot see the jar.";
@@ -26,13 +31,13 @@ export function welcomeSection(turn: number): Section {
 
 function drawWelcome(width: number, height: number): Row[] {
   const narrow = Math.min(width, 76);
-  const head = wrap("Nothing is on. Type what you want to make, then Enter:", narrow, 2);
+  const head = wrap("Nothing is on. Type what to make, then Enter:", narrow, 2);
   const examples = EXAMPLES.map((text) => rowOf(`   ${text}`, BOLD));
-  const help = wrap("help says what you can tell me. recipes: brinebell recipes.", narrow, 2);
+  const help = HELP.flatMap((text) => wrap(text, narrow, 2));
   const caution = wrap(CAUTION, narrow, 4);
-  const least: Row[] = [...head.map((line) => rowOf(line)), ...examples];
-  const rest: Row[] = [...help.map((line) => rowOf(line)), ...caution.map((line) => rowOf(line))];
-  const all = [...least, ...rest];
-  if (all.length + 2 <= height) return [...least, [], rest[0] ?? [], [], ...rest.slice(1)];
-  return all.slice(0, height);
+  const rows = (lines: string[]): Row[] => lines.map((line) => rowOf(line));
+  const parts = [[...rows(head), ...examples], rows(help), rows(caution)];
+  const all = parts.flat();
+  if (all.length + 2 > height) return all.slice(0, height);
+  return parts.flatMap((part, index) => (index > 0 ? [[], ...part] : part));
 }

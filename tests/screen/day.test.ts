@@ -4,12 +4,12 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { decide, decideKeyPress } from "../../src/kitchen/decide.ts";
 import { understand } from "../../src/language/understand.ts";
 import type { Library } from "../../src/recipe/library.ts";
-import { labelledKeys } from "../../src/screen/labelled-keys.ts";
 import { layOut } from "../../src/screen/layout.ts";
 import { textOf, widthOf } from "../../src/screen/row.ts";
-import { view } from "../../src/screen/view.ts";
 import { EXAMPLES } from "../../src/screen/welcome-section.ts";
 import { contextOf } from "../../src/session/dialogue.ts";
+import { labelledKeys } from "../../src/session/view/labelled-keys.ts";
+import { view } from "../../src/session/view/view.ts";
 import { type Moment, momentsOf, recipes } from "./made-up-screen.ts";
 
 let library: Library;

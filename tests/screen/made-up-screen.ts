@@ -1,12 +1,14 @@
 /** A made-up kitchen behind the real screen, and the moments of a whole day to draw. */
 import { fork } from "../../src/kitchen/evolve.ts";
 import type { State } from "../../src/kitchen/state.ts";
+import type { Line } from "../../src/ports/view.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import type { ScreenHost } from "../../src/screen/screen-host.ts";
+import { Listeners } from "../../src/session/listeners.ts";
 import { loadLibrary } from "../../src/session/load-library.ts";
 import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
 import { Rehearsal } from "../../src/session/rehearse.ts";
-import type { Line } from "../../src/session/session.ts";
+import { screenHost } from "../../src/session/screen-host.ts";
 
 export const ZONE = "America/Denver";
 export const MORNING = Date.parse("2027-08-14T08:00:00-06:00");
@@ -22,10 +24,8 @@ export type MadeUp = { kitchen: MadeUpKitchen; host: ScreenHost; changed(): void
 
 /** The mountain kitchen of the README, or one that does not know its altitude yet. */
 export async function madeUp(altitudeFt: number | undefined = 6200): Promise<MadeUp> {
-  const listeners = new Set<() => void>();
-  const changed = () => {
-    for (const listener of listeners) listener();
-  };
+  const changes = new Listeners();
+  const changed = () => changes.tell();
   const canner = { id: "canner", name: "canner", holds: { pint: 9, quart: 7 } };
   const gauge = { kind: "weighted", testedSeason: 2027 } as const;
   const kitchen = new MadeUpKitchen({
@@ -46,18 +46,14 @@ export async function madeUp(altitudeFt: number | undefined = 6200): Promise<Mad
       ({ say() {}, cancel() {}, hush() {}, adjust() {}, close: async () => {} }) as never,
     onLines: changed,
   });
-  const host: ScreenHost = {
+  const host = screenHost({
     get session() {
       return kitchen.session;
     },
     lines: kitchen.lines,
-    onChange(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    onChange: (listener) => changes.add(listener),
     status: () => ({}),
-    close() {},
-  };
+  });
   return { kitchen, host, changed };
 }
 

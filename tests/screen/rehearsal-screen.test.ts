@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { runRehearsalScreen } from "../../src/screen/run-rehearsal-screen.tsx";
-import { Rehearsal } from "../../src/session/rehearse.ts";
+import type { Rehearsal } from "../../src/session/rehearse.ts";
+import { watchedRehearsal } from "../../src/session/watched-rehearsal.ts";
 import { FakeTerminal } from "./fake-terminal.ts";
 import { MORNING, recipes, settled, ZONE } from "./made-up-screen.ts";
 
@@ -9,19 +10,19 @@ async function rehearse(terminal: FakeTerminal, speed?: number) {
   let rehearsal: Rehearsal | undefined;
   const end = runRehearsalScreen(
     (hooks) => {
-      const made = new Rehearsal({
+      const parts = {
         library,
         recipes: ["dilled-green-beans"],
         begin: {},
         startMs: MORNING,
         zone: ZONE,
-        setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: 0 }],
+        setUp: [{ type: "kitchen-set" as const, altitudeFt: 6200, t: 0 }],
         demoAltitudeFt: 6200,
         version: "0",
-        ...hooks,
-      });
-      rehearsal = made;
-      return { session: () => made.kitchen.session, play: () => made.play() };
+      };
+      const watched = watchedRehearsal(parts, hooks);
+      rehearsal = watched.rehearsal;
+      return watched;
     },
     terminal.io,
     speed,

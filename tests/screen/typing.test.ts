@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import type { LabelledKey } from "../../src/ports/view.ts";
 import { InputControl } from "../../src/screen/input-control.ts";
 import { type Key, KeyReader } from "../../src/screen/key-reader.ts";
-import type { LabelledKey } from "../../src/screen/labelled-keys.ts";
 import { edit, insert, lineOf, newEditor, sent } from "../../src/screen/line-editor.ts";
 
 const lost: LabelledKey = {

@@ -2,19 +2,21 @@
  * The day by who or what is busy: hands, burners, canners. What has been comes from what was
  * reported, what comes from clocks that run and from each stage's usual length.
  */
-import { LOAD_KINDS } from "../kitchen/canner-stages.ts";
-import { isLoad, type Owner } from "../kitchen/owners.ts";
-import { isOver } from "../kitchen/stage-run.ts";
-import { KINDS } from "../kitchen/stages/kinds.ts";
-import { type StageRun, type State, wallOf } from "../kitchen/state.ts";
-import { HOUR_MS, MINUTE_MS } from "../kitchen/time.ts";
-import { addPlanned, type LanePart, type PlannedTask } from "./planned-lanes.ts";
-
-export type DayLane = { name: string; parts: LanePart[] };
+import { LOAD_KINDS } from "../../kitchen/canner-stages.ts";
+import { isLoad, type Owner } from "../../kitchen/owners.ts";
+import { isOver } from "../../kitchen/stage-run.ts";
+import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
+import { HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
+import type { PlanTask } from "../../plan/plan-request.ts";
+import type { DayLane, DayStrip, LanePart } from "../../ports/view.ts";
+import { hoursBetween, timeText } from "./clock-text.ts";
+import { addPlanned } from "./planned-lanes.ts";
 
 /** How far back and ahead the day is drawn. */
 const BACK_MS = 6 * HOUR_MS;
 const AHEAD_MS = 10 * HOUR_MS;
+const SHORTEST_MS = 2 * HOUR_MS;
 
 type Busy = { owner: Owner; run: StageRun; from: number; to: number; phase: LanePart["phase"] };
 
@@ -22,11 +24,7 @@ type Busy = { owner: Owner; run: StageRun; from: number; to: number; phase: Lane
  * A lane for hands, for each burner and for each canner in use; empty ones are left out. What the
  * day's plan has still to begin is drawn where the plan has it.
  */
-export function dayLanes(
-  state: State,
-  now: number,
-  planned: readonly PlannedTask[] = [],
-): DayLane[] {
+export function dayLanes(state: State, now: number, planned: readonly PlanTask[] = []): DayLane[] {
   const from = now - BACK_MS;
   const to = now + AHEAD_MS;
   const owners = [...Object.values(state.batches), ...Object.values(state.loads)].filter(
@@ -52,6 +50,23 @@ export function dayLanes(
   return [...drawn]
     .sort(([a], [b]) => order(a) - order(b) || a.localeCompare(b))
     .map(([name, parts]) => ({ name, parts }));
+}
+
+/** The lanes with the instants they reach from and to, now among them, and the hours between. */
+export function dayStrip(
+  state: State,
+  now: number,
+  planned: readonly PlanTask[] | undefined,
+): DayStrip {
+  const lanes = dayLanes(state, now, planned);
+  const nowWallMs = wallOf(state, now);
+  const parts = lanes.flatMap((lane) => lane.parts);
+  const fromWallMs = Math.min(nowWallMs, ...parts.map((part) => part.fromWallMs));
+  const last = Math.max(nowWallMs, ...parts.map((part) => part.toWallMs));
+  const toWallMs = Math.max(last, fromWallMs + SHORTEST_MS);
+  const full = lanes.length > 0 ? hoursBetween(fromWallMs, toWallMs) : [];
+  const hours = full.map((wallMs) => ({ wallMs, text: timeText(wallMs, state.zone) }));
+  return { fromWallMs, toWallMs, lanes, hours };
 }
 
 /** After these the canner is free for the next load. */

@@ -2,23 +2,12 @@
  * Keys for what the bare key must not do: the start sign of a process, its loss, and the jars
  * coming out. Each stands for words, goes the same way as they do, and is shown with what it says.
  */
-import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
-import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
-import { activeOwners, isLoad, runOfKind } from "../kitchen/owners.ts";
-import { readyAt } from "../kitchen/settle.ts";
-import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
-
-export type KeySign = "!" | "-" | "=";
-
-export type LabelledKey = {
-  key: KeySign;
-  /** What it says, as typed words would. */
-  words: string;
-  /** What it says, short, for the label. */
-  label: string;
-  owner: string;
-  stage: string;
-};
+import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
+import { activeOwners, isLoad, runOfKind } from "../../kitchen/owners.ts";
+import { readyAt } from "../../kitchen/settle.ts";
+import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
+import type { KeySign, LabelledKey } from "../../ports/view.ts";
 
 /** The labelled keys that mean something now, at most one for each sign. */
 export function labelledKeys(state: State, now: number): LabelledKey[] {

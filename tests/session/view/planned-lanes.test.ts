@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { dayLanes } from "../../src/screen/lanes.ts";
-import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
-import { SILENT } from "../../src/session/short-session.ts";
-import { theLibrary } from "../scenarios/play.ts";
+import { MadeUpKitchen } from "../../../src/session/made-up-kitchen.ts";
+import { SILENT } from "../../../src/session/short-session.ts";
+import { dayLanes } from "../../../src/session/view/lanes.ts";
+import { theLibrary } from "../../scenarios/play.ts";
 
 const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 

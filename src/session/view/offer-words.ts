@@ -1,8 +1,8 @@
 /** Says in words what the one key would do, or which words to say where it does nothing. */
-import { ownerName } from "../kitchen/names.ts";
-import { activeOwners, isLoad, type Owner } from "../kitchen/owners.ts";
-import type { ShelfItem } from "../kitchen/shelves.ts";
-import type { StageRun, State } from "../kitchen/state.ts";
+import { ownerName } from "../../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
+import type { ShelfItem } from "../../kitchen/shelves.ts";
+import type { StageRun, State } from "../../kitchen/state.ts";
 
 /** Exactly what Space or Enter on an empty line will report. */
 export function keyWords(state: State, { owner, run, offer }: ShelfItem): string {

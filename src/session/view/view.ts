@@ -1,90 +1,38 @@
 /** What the screen shows, worked out from the state and the present: plain data, no drawing. */
-import { agenda, type Clock } from "../kitchen/agenda.ts";
-import { isLost } from "../kitchen/kept.ts";
-import { batchName, ownerName, timerName } from "../kitchen/names.ts";
-import { queue } from "../kitchen/next-load.ts";
-import { activeOwners, isLoad } from "../kitchen/owners.ts";
-import { questions } from "../kitchen/questions.ts";
-import { keyOffer, type Shelf, type ShelfItem, shelves } from "../kitchen/shelves.ts";
-import { KINDS } from "../kitchen/stages/kinds.ts";
-import { type State, wallOf } from "../kitchen/state.ts";
-import { MINUTE_MS } from "../kitchen/time.ts";
-import { prompt } from "../language/phrase/prompts.ts";
+import { agenda, type Clock } from "../../kitchen/agenda.ts";
+import { isLost } from "../../kitchen/kept.ts";
+import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
+import { queue } from "../../kitchen/next-load.ts";
+import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import { questions } from "../../kitchen/questions.ts";
+import { keyOffer, type Shelf, type ShelfItem, shelves } from "../../kitchen/shelves.ts";
+import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { type State, wallOf } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import { prompt } from "../../language/phrase/prompts.ts";
+import type { PlanTask } from "../../plan/plan-request.ts";
+import type {
+  BigClock,
+  Item,
+  LabelledKey,
+  Line,
+  ScreenParts,
+  ShownClock,
+  View,
+} from "../../ports/view.ts";
 import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
-import { type LabelledKey, labelledKeys } from "./labelled-keys.ts";
-import { type DayLane, dayLanes } from "./lanes.ts";
+import { labelledKeys } from "./labelled-keys.ts";
+import { dayStrip } from "./lanes.ts";
 import { keyWords, needsWords, wordsNeeded } from "./offer-words.ts";
-import type { PlannedTask } from "./planned-lanes.ts";
-import type { ShownLine } from "./screen-host.ts";
 
-export type ClockState = "running" | "open" | "over" | "lost";
-
-export type ShownClock = {
-  state: ClockState;
-  /** `2 min 41 s`, and with the state in words where it is not simply running. */
-  text: string;
-  /** Time of day it is due. */
-  due: string;
-  /** For the large digits. */
-  digits: string;
-  dueAt: number;
-};
-
-export type Item = {
-  id: string;
-  shelf: Shelf | "timers";
-  name: string;
-  title: string;
-  clock?: ShownClock;
-  /** A word on how it stands where it has no clock: `not boiling yet`. */
-  stands?: string;
-  keys: LabelledKey[];
-  /** What to do, for the work that is first and for what comes up to heat. */
-  say?: string;
-};
-
-export type BigClock = { digits: string; name: string; title: string; clock: ShownClock };
-
-export type View = {
-  time: string;
-  day: string;
-  place: string;
-  status: string;
-  /** What must be seen at once: a log that cannot be written, an alarm that rings. */
-  warnings: string[];
-  empty: boolean;
-  hands: Item[];
-  heat: Item[];
-  rest: Item[];
-  timers: Item[];
-  soonest?: BigClock;
-  question?: { text: string; answer: string };
-  /** What Space or Enter on an empty line does, or what to say instead. */
-  key: { text: string; works: boolean };
-  keys: LabelledKey[];
-  next: string[];
-  queue: string[];
-  talk: ShownLine[];
-  heard?: string;
-  answered?: ShownLine;
-  lanes: DayLane[];
-  nowWallMs: number;
-  zone: string;
-  input: { text: string; cursor: number };
-  /** What the program itself wants known just now, such as how to close it. */
-  hint?: string;
-};
-
-export type ViewParts = {
-  lines: ShownLine[];
-  input?: { text: string; cursor: number };
+export type ViewParts = Partial<ScreenParts> & {
+  lines: readonly Line[];
   /** The transient question: "which one?". */
-  pending?: { text: string; choices?: { label: string }[]; expects?: string };
+  pending?: { text: string; expects: string } | undefined;
   notRecorded: boolean;
   /** Tasks of the day's plan, in wall time. */
-  planned?: readonly PlannedTask[];
+  planned?: readonly PlanTask[];
   status?: { listening?: string; voice?: string };
-  hint?: string;
 };
 
 /** Lines of the conversation that even the largest screen shows. */
@@ -105,12 +53,13 @@ export function view(state: State, now: number, parts: ViewParts): View {
   const of = (shelf: Shelf) => items.filter((item) => item.shelf === shelf);
   const soonest = soonestOf([...items, ...timers]);
   const question = questionOf(state, parts);
-  const talk = parts.lines.slice(-MOST_LINES);
-  const heard = talk.findLast((line) => line.kind === "heard")?.text;
-  const answered = talk.findLast((line) => line.kind !== "heard");
+  const talk = parts.lines.slice(-MOST_LINES).map((line) => {
+    return { ...line, time: timeText(line.wallMs, zone) };
+  });
   const { listening, voice } = parts.status ?? {};
   return {
     time: timeText(nowWallMs, zone),
+    nowWallMs,
     day: dayText(nowWallMs, zone),
     place: placeOf(state),
     status: [state.rehearsal ? "rehearsal" : "", listening, voice].filter(Boolean).join(" · "),
@@ -129,11 +78,7 @@ export function view(state: State, now: number, parts: ViewParts): View {
       .slice(0, 4)
       .map((batch) => batchName(batch)),
     talk,
-    ...(heard === undefined ? {} : { heard }),
-    ...(answered ? { answered } : {}),
-    lanes: dayLanes(state, now, parts.planned),
-    nowWallMs,
-    zone,
+    strip: dayStrip(state, now, parts.planned),
     input: parts.input ?? { text: "", cursor: 0 },
     ...(parts.hint === undefined ? {} : { hint: parts.hint }),
   };

@@ -1,30 +1,13 @@
 /** Batches that the day's plan has still to begin, in the lanes of the day. */
-import type { State } from "../kitchen/state.ts";
-
-export type LanePart = {
-  fromWallMs: number;
-  toWallMs: number;
-  label: string;
-  phase: "been" | "now" | "coming";
-};
-
-/** A task of the day's plan, in wall time: of a batch that may still have to begin. */
-export type PlannedTask = {
-  batch: string;
-  stage: string;
-  kind: string;
-  uses: readonly string[];
-  /** When it needs hands, wall ms. */
-  attended: readonly (readonly [number, number])[];
-  startMs: number;
-  endMs: number;
-};
+import type { State } from "../../kitchen/state.ts";
+import type { PlanTask } from "../../plan/plan-request.ts";
+import type { LanePart } from "../../ports/view.ts";
 
 /** Adds each task to the first lane of its kind that is free then, up to a wall instant. */
 export function addPlanned(
   lanes: Map<string, LanePart[]>,
   state: State,
-  planned: readonly PlannedTask[],
+  planned: readonly PlanTask[],
   until: number,
 ): void {
   const titles = new Map(state.dayPlan?.items.map((item) => [item.id, item.title]));

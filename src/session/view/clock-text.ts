@@ -1,5 +1,5 @@
 /** Clocks as the screen shows them: how long still, and at what time of day. */
-import { DAY_MS, HOUR_MS, localFields, MINUTE_MS, SECOND_MS } from "../kitchen/time.ts";
+import { DAY_MS, HOUR_MS, localFields, MINUTE_MS, SECOND_MS } from "../../kitchen/time.ts";
 
 const two = (value: number) => String(value).padStart(2, "0");
 

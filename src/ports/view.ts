@@ -1,0 +1,110 @@
+/**
+ * What is shown of the kitchen, as plain data: worked out by the session, drawn by the screen or
+ * printed as lines. Times of day and lengths come in words; instants are wall time, epoch ms.
+ */
+
+export type LineKind = "heard" | "answer" | "prompt" | "alarm" | "asked" | "refused" | "notice";
+
+/** One line of the conversation, at a wall instant. */
+export type Line = { wallMs: number; kind: LineKind; text: string };
+
+/** A line with its time of day, `14:03`. */
+export type ShownLine = Line & { time: string };
+
+/** Keys that stand for words the bare key must not say. */
+export type KeySign = "!" | "-" | "=";
+
+export type LabelledKey = {
+  key: KeySign;
+  /** What it says, as typed words would. */
+  words: string;
+  /** What it says, short, for the label. */
+  label: string;
+  /** The batch or load and the stage it is about; empty where it asks which. */
+  owner: string;
+  stage: string;
+};
+
+export type ClockState = "running" | "open" | "over" | "lost";
+
+export type ShownClock = {
+  state: ClockState;
+  /** `2 min 41 s`, and with the state in words where it is not simply running. */
+  text: string;
+  /** Time of day it is due. */
+  due: string;
+  /** For the large digits. */
+  digits: string;
+  /** When it is due, kitchen time, ms; infinite for a clock that stands still. */
+  dueAt: number;
+};
+
+/** One piece of work on a shelf, or a timer. */
+export type Item = {
+  id: string;
+  shelf: "hands" | "heat" | "rest" | "timers";
+  name: string;
+  title: string;
+  clock?: ShownClock;
+  /** A word on how it stands where it has no clock: `not boiling yet`. */
+  stands?: string;
+  keys: LabelledKey[];
+  /** What to do, for the work that is first and for what comes up to heat. */
+  say?: string;
+};
+
+export type BigClock = { digits: string; name: string; title: string; clock: ShownClock };
+
+export type LanePart = {
+  fromWallMs: number;
+  toWallMs: number;
+  label: string;
+  phase: "been" | "now" | "coming";
+};
+
+/** One of those that are busy: hands, a burner, a canner. */
+export type DayLane = { name: string; parts: LanePart[] };
+
+/** The day from one instant to another by who or what is busy. */
+export type DayStrip = {
+  fromWallMs: number;
+  toWallMs: number;
+  lanes: DayLane[];
+  /** The full hours in between, each with its time of day; none where there are no lanes. */
+  hours: { wallMs: number; text: string }[];
+};
+
+/** Everything the screen shows at an instant. */
+export type View = {
+  /** Time of day, and the same as an instant. */
+  time: string;
+  nowWallMs: number;
+  day: string;
+  place: string;
+  status: string;
+  /** What must be seen at once: a log that cannot be written, an alarm that rings. */
+  warnings: string[];
+  empty: boolean;
+  hands: Item[];
+  heat: Item[];
+  rest: Item[];
+  timers: Item[];
+  soonest?: BigClock;
+  question?: { text: string; answer: string };
+  /** What Space or Enter on an empty line does, or what to say instead. */
+  key: { text: string; works: boolean };
+  keys: LabelledKey[];
+  next: string[];
+  queue: string[];
+  talk: ShownLine[];
+  strip: DayStrip;
+  input: TypedLine;
+  /** What the program itself wants known just now, such as how to close it. */
+  hint?: string;
+};
+
+/** The line being typed; the cursor stands before so many of its characters. */
+export type TypedLine = { text: string; cursor: number };
+
+/** What only the screen knows, and wants shown with the rest. */
+export type ScreenParts = { input: TypedLine; hint?: string };
