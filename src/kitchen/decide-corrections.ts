@@ -147,6 +147,14 @@ export function decideCorrectTime(deciding: Deciding): Outcome {
     const name = describe(state, told.events);
     return askYes(wish, `Move ${name} back by ${minutes} minutes? Say yes or no.`);
   }
+  if (LOSSES.has(event.type) && back < 0 && !wish.confirmed) {
+    const minutes = Math.max(1, Math.round(-back / MINUTE_MS));
+    const name = describe(state, told.events);
+    return askYes(
+      wish,
+      `Move ${name} forward by ${minutes} minutes? More of its time would count. Say yes or no.`,
+    );
+  }
   const fact: DatedFact = { type: "amended", target: told.cmd, t: when.t };
   const before = replayed([...state.history]).misfits.length;
   const { misfits } = replayed([...state.history, { ...fact, cmd: "trial", w: now }]);

@@ -239,7 +239,8 @@ export function undecided(
   if (load.state === "abandoned") return undefined;
   const process = runOfKind(load, "process");
   const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
-  const off = process?.kept ? offMs(process.kept, state.lastW) : 0;
+  // Off the heat after its time was full is how every process ends.
+  const off = process?.kept && !isOver(process) ? offMs(process.kept, state.lastW) : 0;
   const short =
     load.unloadedAt === undefined
       ? off > OFF_PROCESS_LIMIT_MS
