@@ -190,11 +190,21 @@ export class Cook {
       "[voice gone]",
       "[voice hangs]",
       "[voice late]",
+      this.probeLine(),
+      this.probeLine(),
     ]);
     const when = waitText(dice.chance(0.3) ? 0 : dice.whole(1, 900) * 1000);
     if (line === "[disk full]") this.full = true;
     if (line.startsWith("[voice")) this.ill = true;
     return `${when} ${line}`;
+  }
+
+  /** A probe in the canner, which may show anything for a minute. */
+  private probeLine(): string {
+    const { dice } = this;
+    const tenths = (low: number, high: number) => (low + dice.next() * (high - low)).toFixed(1);
+    const value = dice.chance(0.7) ? `${tenths(176, 213)}F` : `${tenths(4, 16)}psi`;
+    return `[probe canner ${value} for 0:01]`;
   }
 
   private set(line: string, what: "full" | "ill", value: boolean): string {

@@ -133,7 +133,8 @@ export type SlowLoad = {
   heldSeconds: number;
   ventSeconds: number;
   out: boolean;
-  sentAgain: boolean;
+  /** All its jars went another way: again as a hot pack, or to the refrigerator, freezer or bin. */
+  gone: boolean;
   endAnswered: boolean;
   /** When the process was first full by the log, kitchen time; undefined where it never was. */
   full: boolean;
@@ -164,7 +165,7 @@ class LoadReader {
   private lastRead: number | undefined;
   private began = false;
   private out: number | undefined;
-  private again = false;
+  private gone = false;
   private answer = false;
 
   constructor(id: string, loaded: Row, end: number) {
@@ -195,7 +196,7 @@ class LoadReader {
     else if (row.type === "disposed") {
       const jars = this.parts.reduce((sum, part) => sum + part.jars, 0);
       const all = row.count === null || (row.count as number) >= jars;
-      if (row.what === "reprocess" && row.code === "process-short" && all) this.again = true;
+      if (row.code !== "seal-failed" && all) this.gone = true;
     } else if (this.out === undefined) this.sign(row);
   }
 
@@ -304,7 +305,7 @@ class LoadReader {
       heldSeconds,
       ventSeconds: this.vent.longestSeconds(),
       out: this.out !== undefined,
-      sentAgain: this.again,
+      gone: this.gone,
       endAnswered: this.answer,
       full: heldSeconds >= neededSeconds - 1,
     };
@@ -341,7 +342,7 @@ export function slowObjections(allRows: readonly Row[], batch: string): string[]
       method = terms.method;
       minutes = Math.min(minutes, terms.minutes);
     }
-    if (load && !load.sentAgain) objections.push(...loadObjections(load, method));
+    if (load && !load.gone) objections.push(...loadObjections(load, method));
   }
   objections.push(...factorObjections(rows, begun, { batch, method, minutes }));
   if (rows.some((row) => row.type === "ingredient-changed" && row.batch === batch)) {
