@@ -20,16 +20,19 @@ type OpenBag = { bag: Bag; must: Phrase[]; may: Phrase };
 /** How far a bag has got at one place: which needed pieces it has, and what they filled. */
 type Path = { has: number; captures: readonly Capture[]; cost: number };
 
-/** The bags of a grammar; their phrases are read once. */
+/** The bags of a grammar; their phrases are read at first use. */
 export class BagReader {
-  private readonly bags: OpenBag[];
+  private opened: OpenBag[] | undefined;
 
-  constructor(grammar: Grammar) {
-    this.bags = BAGS.map((bag) => ({
+  constructor(private readonly grammar: Grammar) {}
+
+  private get bags(): OpenBag[] {
+    this.opened ??= BAGS.map((bag) => ({
       bag,
-      must: bag.must.map((source) => grammar.phrase(source)),
-      may: grammar.phrase(`(${bag.may.join("|")})`),
+      must: bag.must.map((source) => this.grammar.phrase(source)),
+      may: this.grammar.phrase(`(${bag.may.join("|")})`),
     }));
+    return this.opened;
   }
 
   /** The cheapest command the words make up; the first of equals. */

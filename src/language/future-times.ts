@@ -87,7 +87,7 @@ function monthDayAt(words: readonly Word[], at: number): Reading<string> | undef
 
 /** The words of a date at this place, and the day they mean. */
 function dayAt(words: readonly Word[], at: number, today: LocalFields): Reading<Day> | undefined {
-  const start = /^(on|for|by)$/.test(said(words, at)) ? at + 1 : at;
+  const start = /^(on|for|by|come)$/.test(said(words, at)) ? at + 1 : at;
   const first = said(words, start);
   if (first === "today" || first === "tonight")
     return { value: daysFrom(today, 0), next: start + 1 };
@@ -151,6 +151,13 @@ function partAt(words: readonly Word[], at: number): Reading<DayPart> | undefine
 
 type Pieces = { day?: Day; part?: DayPart; clock?: ClockTime; next: number };
 
+/** A clock time that cannot be a bare number: "half past four", "six tonight", "4:30". */
+function isPlainly(words: readonly Word[], at: number, clock: Reading<ClockTime>): boolean {
+  if (clock.value.half !== undefined) return true;
+  const all = words.slice(at, clock.next).map(({ word }) => word);
+  return all.some((word) => /:|^(oclock|past|till|to|noon|midnight)$/.test(word));
+}
+
 /** Reads date, part of day and clock time in any order, each once. */
 function piecesAt(words: readonly Word[], at: number, today: LocalFields): Pieces[] {
   const all: Pieces[] = [];
@@ -159,9 +166,10 @@ function piecesAt(words: readonly Word[], at: number, today: LocalFields): Piece
     const { next } = pieces;
     const part = pieces.part ? undefined : partAt(words, next);
     const day = pieces.day ? undefined : dayAt(words, next, today);
-    const joined = /^(at|by|around|about)$/.test(said(words, next));
+    const joined = /^(at|by|around|about|for)$/.test(said(words, next));
     const bare = !joined && at === next && pieces.day === undefined && pieces.part === undefined;
-    const clock = pieces.clock || bare ? undefined : clockAt(words, joined ? next + 1 : next);
+    const told = pieces.clock ? undefined : clockAt(words, joined ? next + 1 : next);
+    const clock = bare && told && !isPlainly(words, next, told) ? undefined : told;
     if (day) {
       const tonight = said(words, day.next - 1) === "tonight" ? PARTS.night : undefined;
       pieces = { ...pieces, day: day.value, next: day.next, ...(tonight && { part: tonight }) };

@@ -41,6 +41,8 @@ const SUBJECTS = wordSet(
   "it that this they these those we you i the my our he she all any everything both each every",
   "a an your his her their there jars lids jar lid some one number",
 );
+/** Words that can also begin a statement: "have filled nine", "were at eleven" for "we're". */
+const MAY_STATE = wordSet("have has were will");
 /** Doubting words that belong to the report itself in some intents. */
 const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
   "seal-failed": new Set(["when", "would"]),
@@ -89,7 +91,8 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (HEARSAY.test(said.words.map(({ word }) => word).join(" "))) return true;
   const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));
   const [one, other] = said.words.slice(Math.max(first, 0));
-  return one !== undefined && ASKING.has(one.word) && SUBJECTS.has(other?.word ?? "");
+  if (one === undefined || !ASKING.has(one.word)) return false;
+  return !MAY_STATE.has(one.word) || SUBJECTS.has(other?.word ?? "");
 }
 
 /** "Can we start the beets?" asks for it to be done. */

@@ -1,5 +1,5 @@
-import { type Pattern, parsePattern } from "./pattern.ts";
-import { couldMatch, type Needs, PatternFacts } from "./pattern-facts.ts";
+import { type Pattern, parsePattern, plainWordsOf } from "./pattern.ts";
+import { type Needs, PatternFacts } from "./pattern-facts.ts";
 
 /**
  * Matches phrases against words. Every list and slot is read at most once at each place of an
@@ -21,8 +21,8 @@ export type Run = {
   words: readonly string[];
   /** The other word a contraction can stand for, at the same places. */
   alts: readonly (string | undefined)[];
-  /** All of both. */
-  has: ReadonlySet<string>;
+  /** All of both, each once. */
+  has: readonly string[];
   /** Places reachable from each place by passing over words that say nothing. */
   skips: readonly (readonly { at: number; cost: number }[])[];
   read: SlotReader;
@@ -40,6 +40,7 @@ class Option {
   private compiled: Matcher | undefined;
   /** Null where it can begin with a slot or be empty. */
   private begins: ReadonlySet<string> | null | undefined;
+  private needs: Needs;
 
   constructor(
     private readonly grammar: Grammar,
@@ -47,8 +48,11 @@ class Option {
   ) {}
 
   mayBegin(run: Run, at: number): boolean {
-    if (this.begins === undefined) this.begins = this.grammar.facts.begins(this.pattern) ?? null;
-    if (this.begins === null) return true;
+    if (this.begins === undefined) {
+      this.begins = this.grammar.facts.begins(this.pattern) ?? null;
+      this.needs = this.begins ? undefined : this.grammar.facts.needs(this.pattern);
+    }
+    if (this.begins === null) return !this.needs || saysOneOf(run.has, this.needs);
     for (const place of run.skips[at]!) {
       if (this.begins.has(run.words[place.at] ?? "")) return true;
       const alt = run.alts[place.at];
@@ -63,34 +67,52 @@ class Option {
   }
 }
 
+const NO_OPTIONS: Option[] = [];
+
+function saysOneOf(said: readonly string[], words: ReadonlySet<string>): boolean {
+  for (const word of said) if (words.has(word)) return true;
+  return false;
+}
+
 /** What is known of a phrase before it is compiled, which happens when it is first tried. */
 export class Phrase {
-  private readonly option: Option;
+  private whole: { pattern: Pattern; option: Option } | undefined;
   private required: ReadonlySet<string>[] | undefined;
+  /** Words of which one has to be said. */
+  readonly needs: Needs;
 
   constructor(
     private readonly grammar: Grammar,
-    private readonly pattern: Pattern,
-    /** Words of which one has to be said. */
-    readonly needs: Needs,
+    private readonly source: string,
   ) {
-    this.option = new Option(grammar, pattern);
+    const words = plainWordsOf(source);
+    this.needs = words ? new Set(words) : grammar.facts.needs(this.read.pattern);
+  }
+
+  /** Most phrases are never read further than for a word they need. */
+  private get read(): { pattern: Pattern; option: Option } {
+    if (!this.whole) {
+      const pattern = parsePattern(this.source);
+      this.whole = { pattern, option: new Option(this.grammar, pattern) };
+    }
+    return this.whole;
   }
 
   /** False where a piece it cannot do without is not among these words. */
-  couldMatch(said: ReadonlySet<string>): boolean {
-    this.required ??= this.grammar.facts.required(this.pattern);
-    return this.required.every((one) => couldMatch(one, said));
+  couldMatch(said: readonly string[]): boolean {
+    this.required ??= this.grammar.facts.required(this.read.pattern);
+    for (const one of this.required) if (!saysOneOf(said, one)) return false;
+    return true;
   }
 
   /** False where the phrase cannot begin here. */
   mayBegin(run: Run, at: number): boolean {
-    return this.option.mayBegin(run, at);
+    return this.read.option.mayBegin(run, at);
   }
 
   /** All ways to read the words from this place on. */
   match(run: Run, at: number): Match[] {
-    return this.option.match(run, at);
+    return this.read.option.match(run, at);
   }
 }
 
@@ -103,10 +125,8 @@ export class Grammar {
     this.facts = new PatternFacts(lists);
   }
 
-  /** @throws Error naming the phrase when it is not well formed or names no known list. */
   phrase(source: string): Phrase {
-    const pattern = parsePattern(source);
-    return new Phrase(this, pattern, this.facts.needs(pattern));
+    return new Phrase(this, source);
   }
 
   private list(name: string): Matcher {
@@ -145,10 +165,32 @@ export class Grammar {
 
   /** Choices are looked up by the words they can begin with, and compiled when first tried. */
   private compileChoice(of: readonly Pattern[]): Matcher {
-    const options = of.map((pattern) => new Option(this, pattern));
+    const byWord = new Map<string, Option[]>();
+    const others: Option[] = [];
+    for (const pattern of of) {
+      const option = new Option(this, pattern);
+      const first = pattern.is === "sequence" ? pattern.parts[0] : pattern;
+      if (first?.is !== "word") others.push(option);
+      else {
+        const known = byWord.get(first.word);
+        if (known) known.push(option);
+        else byWord.set(first.word, [option]);
+      }
+    }
     return (run, at) => {
       let found: Match[] = NONE;
-      for (const option of options) {
+      if (byWord.size > 0) {
+        for (const place of run.skips[at]!) {
+          const alt = run.alts[place.at];
+          for (const option of byWord.get(run.words[place.at] ?? "") ?? NO_OPTIONS) {
+            found = merge(found, later(option.match(run, place.at), place.cost));
+          }
+          for (const option of (alt && byWord.get(alt)) || NO_OPTIONS) {
+            found = merge(found, later(option.match(run, place.at), place.cost));
+          }
+        }
+      }
+      for (const option of others) {
         if (option.mayBegin(run, at)) found = merge(found, option.match(run, at));
       }
       return found;
@@ -169,6 +211,10 @@ export class Grammar {
       return found;
     };
   }
+}
+
+function later(matches: Match[], cost: number): Match[] {
+  return cost === 0 ? matches : matches.map((match) => ({ ...match, cost: match.cost + cost }));
 }
 
 /** Keeps the cheapest match for each end, the first of equals. */
@@ -222,17 +268,18 @@ function sequenceMatcher(parts: readonly Matcher[]): Matcher {
       let after: Match[] = NONE;
       for (const before of here) {
         const found = part(run, before.next);
-        if (found.length > 0)
-          after = merge(
-            after,
-            found.map((match) => joinMatches(before, match)),
-          );
+        if (found.length > 0) after = merge(after, joinAll(before, found));
       }
       if (after.length === 0) return NONE;
       here = after;
     }
     return here;
   };
+}
+
+function joinAll(before: Match, found: Match[]): Match[] {
+  if (before.cost === 0 && before.captures.length === 0) return found;
+  return found.map((match) => joinMatches(before, match));
 }
 
 function joinMatches(before: Match, after: Match): Match {

@@ -1,19 +1,18 @@
 import { type Pattern, parsePattern } from "./pattern.ts";
-import { wordSet } from "./word-set.ts";
 
 /** Words of which a text must hold at least one to match; undefined where nothing is known. */
 export type Needs = ReadonlySet<string> | undefined;
 
 /** Words that must be there for a slot of a kind to be filled at all. */
-const LENGTH_WORDS = wordSet("second seconds minute minutes hour hours day days week weeks");
+const LENGTH_WORDS = "second seconds minute minutes hour hours day days week weeks".split(" ");
 /** Behind a figure anything may be a number; "0" stands for every word that begins with one. */
 export const ANY_FIGURE = "0";
-const NUMBER_WORDS = wordSet(
+const NUMBER_WORDS = [
   "0 zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen",
   "sixteen seventeen eighteen nineteen twenty thirty forty fourty fifty sixty seventy eighty",
   "ninety hundred thousand dozen couple pair half quarter quarters",
-);
-const SLOT_NEEDS: Readonly<Record<string, ReadonlySet<string>>> = {
+].flatMap((line) => line.split(" "));
+const SLOT_NEEDS: Readonly<Record<string, readonly string[]>> = {
   duration: LENGTH_WORDS,
   length: LENGTH_WORDS,
   more: LENGTH_WORDS,
@@ -25,12 +24,10 @@ const SLOT_NEEDS: Readonly<Record<string, ReadonlySet<string>>> = {
   jars: NUMBER_WORDS,
   "jar-list": NUMBER_WORDS,
   scores: NUMBER_WORDS,
-  count: new Set([...NUMBER_WORDS, "a", "an", "another"]),
-  size: wordSet("pint pints quart quarts halfpint half quarter gallon gallons ounce"),
-  pinged: wordSet("pinged popped ping"),
+  count: [...NUMBER_WORDS, "a", "an", "another"],
+  size: "pint pints quart quarts halfpint half quarter gallon gallons ounce".split(" "),
+  pinged: "pinged popped ping".split(" "),
 };
-
-const NOTHING_KNOWN = Number.POSITIVE_INFINITY;
 
 /**
  * What can be known of phrases before any words are seen: what they can begin with and which
@@ -39,8 +36,7 @@ const NOTHING_KNOWN = Number.POSITIVE_INFINITY;
  */
 export class PatternFacts {
   private readonly parsed = new Map<string, Pattern>();
-  private readonly needed = new Map<string, Needs>();
-  private readonly counted = new Map<string, number>();
+  private readonly wanted = new Map<string, readonly string[] | undefined>();
   private readonly begun = new Map<string, { words: Set<string>; open: boolean }>();
   private readonly being: string[] = [];
 
@@ -134,8 +130,8 @@ export class PatternFacts {
 
   /** The fewest words of which one has to be said. */
   needs(pattern: Pattern): Needs {
-    const into = new Set<string>();
-    return this.collectNeeds(pattern, into) ? into : undefined;
+    const words = this.needed(pattern);
+    return words && new Set(words);
   }
 
   /** For each piece that cannot be left out, the words of which one has to be said. */
@@ -147,85 +143,47 @@ export class PatternFacts {
     });
   }
 
-  private collectNeeds(pattern: Pattern, into: Set<string>): boolean {
-    if (this.countNeeds(pattern) === NOTHING_KNOWN) return false;
+  private needed(pattern: Pattern): readonly string[] | undefined {
     switch (pattern.is) {
       case "word":
-        into.add(pattern.word);
-        return true;
+        return [pattern.word];
       case "slot":
-        for (const word of SLOT_NEEDS[pattern.kind] ?? []) into.add(word);
-        return true;
+        return SLOT_NEEDS[pattern.kind];
       case "fixed":
-        return false;
+        return undefined;
       case "list":
-        for (const word of this.listNeeds(pattern.name) ?? []) into.add(word);
-        return true;
-      case "choice":
-        for (const one of pattern.of) this.collectNeeds(one, into);
-        return true;
+        return this.listNeeds(pattern.name);
       case "sequence": {
-        let least: Pattern | undefined;
-        let fewest = NOTHING_KNOWN;
+        let least: readonly string[] | undefined;
         for (const part of pattern.parts) {
-          const count = this.countNeeds(part);
-          if (count < fewest) {
-            fewest = count;
-            least = part;
-          }
+          const words = this.needed(part);
+          if (words && (!least || words.length < least.length)) least = words;
         }
-        return least !== undefined && this.collectNeeds(least, into);
+        return least;
       }
+      case "choice":
+        return this.neededOfAny(pattern.of);
     }
   }
 
-  /** How many words `needs` would hold at most, without gathering them. */
-  private countNeeds(pattern: Pattern): number {
-    switch (pattern.is) {
-      case "word":
-        return 1;
-      case "slot":
-        return SLOT_NEEDS[pattern.kind]?.size ?? NOTHING_KNOWN;
-      case "fixed":
-        return NOTHING_KNOWN;
-      case "list": {
-        let count = this.counted.get(pattern.name);
-        if (count === undefined) {
-          count = this.within(pattern.name, (inner) => this.countNeeds(inner));
-          this.counted.set(pattern.name, count);
-        }
-        return count;
-      }
-      case "sequence": {
-        let fewest = NOTHING_KNOWN;
-        for (const part of pattern.parts) fewest = Math.min(fewest, this.countNeeds(part));
-        return fewest;
-      }
-      case "choice": {
-        let all = 0;
-        for (const one of pattern.of) {
-          all += this.countNeeds(one);
-          if (all === NOTHING_KNOWN) return all;
-        }
-        return all;
-      }
+  /** A choice needs what any of its options needs; the last is empty where all may be left out. */
+  private neededOfAny(of: readonly Pattern[]): readonly string[] | undefined {
+    const all: string[] = [];
+    for (let index = of.length - 1; index >= 0; index -= 1) {
+      const words = this.needed(of[index]!);
+      if (!words) return undefined;
+      for (const word of words) all.push(word);
     }
+    return all;
   }
 
-  private listNeeds(name: string): Needs {
-    if (!this.needed.has(name)) {
-      this.needed.set(
+  private listNeeds(name: string): readonly string[] | undefined {
+    if (!this.wanted.has(name)) {
+      this.wanted.set(
         name,
-        this.within(name, (pattern) => this.needs(pattern)),
+        this.within(name, (pattern) => this.needed(pattern)),
       );
     }
-    return this.needed.get(name);
+    return this.wanted.get(name);
   }
-}
-
-/** True unless the words cannot match what needs these. */
-export function couldMatch(needs: Needs, said: ReadonlySet<string>): boolean {
-  if (!needs) return true;
-  for (const word of said) if (needs.has(word)) return true;
-  return false;
 }

@@ -98,6 +98,60 @@ class PatternReader {
 }
 
 /**
+ * Words of which the phrase has to have one, found without reading it: a word that stands outside
+ * all brackets, the longest there is, or a word of each side of a choice between plain words.
+ * Nothing where there is neither.
+ */
+export function plainWordsOf(source: string): string[] | undefined {
+  let word = "";
+  let choice: string[] | undefined;
+  let depth = 0;
+  /** Where a choice began that holds plain words alone so far. */
+  let opened = -1;
+  for (let at = 0; at < source.length; at += 1) {
+    const character = source[at]!;
+    if (Object.hasOwn(CLOSING, character)) {
+      opened = depth === 0 && character === "(" ? at + 1 : -1;
+      depth += 1;
+    } else if (character === ")" || character === "]" || character === ">" || character === "}") {
+      depth -= 1;
+      if (opened >= 0) {
+        const words = oneOfEach(source.slice(opened, at));
+        if (words && (!choice || words.length < choice.length)) choice = words;
+      }
+      opened = -1;
+    } else if (depth === 0) {
+      if (character === "|") return undefined;
+      const end = wordEnd(source, at);
+      if (end - at > word.length) word = source.slice(at, end);
+      if (end > at) at = end - 1;
+    }
+  }
+  return word ? [word] : choice;
+}
+
+/** Where the word that begins here ends; the same place where none does. */
+function wordEnd(text: string, at: number): number {
+  let end = at;
+  while (isLetter(text.charCodeAt(end))) end += 1;
+  return end;
+}
+
+/** The longest word of each side of a choice; nothing where a side has none. */
+function oneOfEach(text: string): string[] | undefined {
+  const words = text.split("|").map((side) => {
+    let longest = "";
+    for (let at = 0; at < side.length; at += 1) {
+      const end = wordEnd(side, at);
+      if (end - at > longest.length) longest = side.slice(at, end);
+      at = Math.max(at, end - 1);
+    }
+    return longest;
+  });
+  return words.includes("") ? undefined : words;
+}
+
+/**
  * Reads one phrase.
  * @throws Error naming the phrase when it is not well formed.
  */

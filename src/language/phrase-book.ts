@@ -108,7 +108,7 @@ export function phraseBook(): PhraseBook {
   return made;
 }
 
-const known = new WeakMap<ReadonlySet<string>, FamilyPhrase[]>();
+const known = new WeakMap<readonly string[], FamilyPhrase[]>();
 
 /** The phrases whose needed words were said. */
 export function candidates(book: PhraseBook, run: Run): FamilyPhrase[] {

@@ -73,7 +73,7 @@ function targetReaders(said: Utterance, names: Names, plain: PlainWords): Record
       cost:
         (value.exact ? 0 : FUZZY_COST) +
         (isTimerOnly(value) ? TIMER_COST : 0) +
-        (said.words[next - 1]?.word === "timer" ? TIMER_COST : 0),
+        (/^(timer|one)$/.test(said.words[next - 1]?.word ?? "") ? TIMER_COST : 0),
     }));
   const label: Reader = (at) =>
     labelsAt(said.words, at).map(({ value, next }) => ({
@@ -184,19 +184,10 @@ function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<s
   };
 }
 
-/** Reads the values of all kinds of slots from one utterance, each place at most once. */
-export function slotReader(
-  said: Utterance,
-  context: Context,
-  names: Names,
-  plain: PlainWords,
-): SlotReader {
+function numberReaders(said: Utterance): Record<string, Reader> {
   const { words } = said;
   const numbers: Reader = (at) => sure(numbersAt(words, at));
-  const readers: Record<string, Reader> = {
-    ...targetReaders(said, names, plain),
-    ...timeReaders(said, context),
-    ...textReaders(said, names, plain),
+  return {
     number: numbers,
     count: countReader(said),
     whole: (at) => numbers(at).filter(({ value }) => isCount(value)),
@@ -211,6 +202,30 @@ export function slotReader(
     size: (at) => sure(sizesAt(words, at)),
     scores: (at) => sure(scoresAt(words, at)),
   };
+}
+
+/** Reads the values of all kinds of slots from one utterance, each place at most once. */
+export function slotReader(
+  said: Utterance,
+  context: Context,
+  names: Names,
+  plain: PlainWords,
+): SlotReader {
+  const makers = [
+    () => targetReaders(said, names, plain),
+    () => numberReaders(said),
+    () => timeReaders(said, context),
+    () => textReaders(said, names, plain),
+  ];
+  const made: Record<string, Reader>[] = [];
+  const readerOf = (kind: string): Reader => {
+    for (const [index, make] of makers.entries()) {
+      made[index] ??= make();
+      const reader = made[index][kind];
+      if (reader) return reader;
+    }
+    throw new Error(`no slot is of the kind "${kind}"; see slots.ts`);
+  };
   const known = new Map<string, (readonly SlotMatch[])[]>();
   return (kind, at) => {
     let places = known.get(kind);
@@ -220,9 +235,7 @@ export function slotReader(
     }
     const before = places[at];
     if (before) return before;
-    const reader = readers[kind];
-    if (!reader) throw new Error(`no slot is of the kind "${kind}"; see slots.ts`);
-    const found = at < words.length ? reader(at) : [];
+    const found = at < said.words.length ? readerOf(kind)(at) : [];
     places[at] = found;
     return found;
   };

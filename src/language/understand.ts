@@ -3,7 +3,7 @@ import { answerTo, bareAnswer } from "./answers.ts";
 import { type Joined, joinedReading, slotsOf } from "./clauses.ts";
 import type { Context } from "./context.ts";
 import { finishSlots } from "./finish-slots.ts";
-import { isNoReport } from "./guards.ts";
+import { beginsAsking, isNoReport } from "./guards.ts";
 import type { Run } from "./matcher.ts";
 import { skipsOf } from "./passing-over.ts";
 import { ANY_FIGURE } from "./pattern-facts.ts";
@@ -41,11 +41,11 @@ function unknown(text: string): Understood {
 }
 
 /** All words said, and what contractions can stand for. */
-function hasOf(words: readonly string[], alts: readonly (string | undefined)[]): Set<string> {
+function hasOf(words: readonly string[], alts: readonly (string | undefined)[]): string[] {
   const has = new Set(words);
   for (const alt of alts) if (alt) has.add(alt);
   if (words.some((word) => /^\d/.test(word))) has.add(ANY_FIGURE);
-  return has;
+  return [...has];
 }
 
 function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
@@ -88,7 +88,7 @@ function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefine
   const skips = skipsOf(run.words, book, true);
   const loose = { ...run, lists: [], skips };
   const whole = wholeReading(loose, book, { asides: false, strangers: true }, refused);
-  if (!whole) return undefined;
+  if (!whole || (whole.of.intent === "begin" && beginsAsking(run.words))) return undefined;
   return {
     intent: whole.of.intent,
     slots: slotsOf(whole),

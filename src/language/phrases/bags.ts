@@ -259,7 +259,7 @@ export const BAGS: readonly Bag[] = [
     may: [
       "<asked-of-it>|[<the>] {target}|the jars|jars|canner|everything|load|out|up|off|expect|be|to",
       "able|take|pull|lift|get|remove|them|timer|going|supposed|due|of the canner|about|think|soon",
-      "likely|done|with|by|lids|in|rest|at|heat|turn off",
+      "likely|done|with|by|lids|in|rest|at|heat|turn off|figure|reckon|suppose|guess|imagine|say",
     ],
   },
   {
@@ -297,7 +297,7 @@ export const BAGS: readonly Bag[] = [
     ],
     may: [
       "<asked-of-it>|now|right now|do|doing|to|should|supposed|be|need|needs|job|task|step|stage|on|at",
-      "for|is|the|here|current|hands|working|attention|doing|at the moment|moment|there|done|next step",
+      "for|is|the|here|current|hands|working|attention|doing|at the moment|moment|there|next step",
       "must|plate|waiting|present|this minute|minute|getting|with|busy|of|in|thing|something",
     ],
   },
@@ -329,6 +329,7 @@ export const BAGS: readonly Bag[] = [
   // --- orders
   {
     intent: "timer-set",
+    asking: true,
     must: [
       "{minutes:duration}",
       "timer|clock|alarm|countdown|count down|time|count|ring|beep|ding|buzz|wake me",
@@ -337,11 +338,12 @@ export const BAGS: readonly Bag[] = [
       "<want>|set|start|put|give|get|make|run|begin|need|want|like|for|on|in|a|an|the|me|us|i|we|to|at",
       "up|of|another|new|kitchen|egg {label=egg}|have|going|when|it is up|that is|started|can|could",
       "(for|called|named|labeled) [<the>] {label:thing}|go|off|after|from now|count|down|that lasts",
-      "add|is|just|do|create|time|throw|set it|let us|will|would|you|with",
+      "add|is|just|do|create|time|throw|set it|let us|will|would|you|with|could|can|may|should|called",
     ],
   },
   {
     intent: "timer-add",
+    asking: true,
     must: ["[another|an extra|an additional] {minutes:length} [more|longer|extra]", "<lengthen>"],
     may: [
       "<want>|on|to|for|it|that|them|the|a|up|by|i|we|timer|clock|more|longer|extra|out|onto|of|is|this",
@@ -351,6 +353,7 @@ export const BAGS: readonly Bag[] = [
   },
   {
     intent: "timer-cancel",
+    asking: true,
     must: ["timer|countdown|alarm", "<kill>|do not need|no longer need|never mind|no more|off"],
     may: [
       "<want>|the|that|my|this|for|on|a|i|we|any more|any longer|now|all|one|it|<the>|up|of|can|timers",
@@ -359,6 +362,7 @@ export const BAGS: readonly Bag[] = [
   },
   {
     intent: "undo",
+    asking: true,
     must: [
       `undo|take back|take (that|it|this) back|scratch|cancel|strike|erase|reverse|delete|back up|
       go back|mistake|wrong|ignore|disregard|forget|(did not|do not) mean|misspoke|forget`,
@@ -372,6 +376,7 @@ export const BAGS: readonly Bag[] = [
   },
   {
     intent: "hush",
+    asking: true,
     must: [
       `quiet|hush|shush|silent|silence|mute|muted|stop talking|(do|not) not (talk|speak)|no talking|
       quit talking|pipe down|shut up|zip it|stop yakking|stop chattering|hold your tongue`,
@@ -467,10 +472,12 @@ export const BAG_LISTS: Readonly<Record<string, readonly string[]>> = {
   ],
   falling: [
     `
-      (dropping|dropped|drops|falling|fell|falls|fallen|lost|losing|gone|down|sinking|sank|low|below|
-      slipping|slipped|sagging|sagged|under|going down|went down|slid|sliding|tanked|tanking|dipped|
-      dipping|bled off|bleeding off|came down|come down|coming down|too low|crashed|dwindling)
+      (dropping|dropped|drops|falling|fell|falls|fallen|lost|losing|gone|sinking|sank|going down|
+      slipping|slipped|sagging|sagged|went down|slid|sliding|tanked|tanking|dipped|dipping|too low|
+      bled off|bleeding off|came down|come down|coming down|crashed|dwindling|not holding)
     `,
+    "(is|has gone|went|gone|getting|got|gotten|are|now) (low|down|below target|under)",
+    "(below|under|less than) (target|the mark|{number}|where it should be|where it needs to be)",
   ],
   lowish: [
     `
@@ -501,7 +508,7 @@ export const BAG_LISTS: Readonly<Record<string, readonly string[]>> = {
   "left-aside": [
     `
       (aside|to the side|to one side|left over|leftover|extra|out of the load|half full|part full|not
-      full|only half|back|over|out|for the fridge|off to the side|that will not fit|that does not fit|
+      full|only half|back|for the fridge|off to the side|that will not fit|that does not fit|
       will not fit|does not fit|too many|partly full|partly filled|short)
     `,
   ],
@@ -524,7 +531,8 @@ export const BAG_LISTS: Readonly<Record<string, readonly string[]>> = {
   "doing-with": [
     `
       (i|we|am|are|is|will|would|can|let us|going|to|just|should|have|has|be|had better|better|i think|
-      guess|in|with|for|on|now|then|and|straight|right|get|so|out|one|ones|jar|jars|up|want|need)
+      guess|in|with|for|on|now|then|and|straight|right|get|so|out|one|ones|jar|jars|up|want|need|needs|
+      has to|have to|needs to|need to|gets|goes)
     `,
   ],
   "finished-word": [

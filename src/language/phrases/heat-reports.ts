@@ -72,6 +72,11 @@ export const HEAT_REPORTS: readonly Family[] = [
       "(<it>|{target}) (has|have) gone (flat|still|quiet) [<when>]",
       "no [more] boil [any more|any longer|now|in {target}] [<when>]",
       "there is no [longer a] boil [any more|now] [<when>]",
+      `
+        (<we>|{target}|<it>) (do|does) not have [a|the|its|our] [<full>] [<full>] boil (any more|
+        any longer) [<when>]
+      `,
+      "[the|our] [<full>] boil was (lost|gone|interrupted|broken) [<when>]",
       "<it> (stopped|quit) [boiling|bubbling] on (me|us) [<when>]",
       "boil (lost|gone|broken|interrupted) [in {target}|on {target}|{target}] [<when>]",
       "(<it>|{target}) (is|are) off the boil [<when>]",
@@ -89,6 +94,10 @@ export const HEAT_REPORTS: readonly Family[] = [
       `
         [<gauge-subject>] [<got>|<got> a steady|<got> about] {value:number} <pressure-unit>
         [<gauge-tail>] [<gauge-tail>] [<when>]
+      `,
+      `
+        <got> (it|her|him|them|everything|the canner) [<still>] [holding|running|sitting|steady]
+        <at-value> {value:number} <pressure-unit> [<gauge-tail>] [<when>]
       `,
       "<gauge-name> [<at-value>] {value:number} [<gauge-tail>] [<gauge-tail>] [<when>]",
       `
@@ -283,6 +292,10 @@ export const HEAT_REPORTS: readonly Family[] = [
         [<when>]
       `,
       `
+        [<we>|i] [have|got|have got] [<the>] (canner|pot|rack|kettle|water bath|jars|load) [all]
+        loaded [up] [<lid-on>] [<when>]
+      `,
+      `
         [<the>] rack (is|has been|has) (down|lowered|gone down|in|dropped) [in the water|in the
         canner] [with the jars] [<when>]
       `,
@@ -314,15 +327,19 @@ export const HEAT_REPORTS: readonly Family[] = [
       `,
       `
         (<we>|{target}|<it>|i) (am|is|are|has|have) [<bit>] [<bit>] [getting|running|gone|gotten]
-        [<bit>] (low|short|down|shy|dry|out) (of|on|in) [<the>] water [level] [<in-pot>] [<when>]
+        [<bit>] ((low|short|down|shy|dry) (of|on|in)|out of) water [level] [<in-pot>] [<when>]
       `,
       "[<bit>] (running|getting) [<bit>] (low|short|dry|down) [of|on] [water] [<in-pot>] [<when>]",
       `
         <lids> (is|are) [now|all|no longer|not] [starting to be|starting to|beginning to]
-        (showing|show|uncovered|exposed|sticking out|poking out|peeking out|above the water|out of
-        the water|above water|not covered|coming out of the water|poking up|sticking up|sticking
-        out of the water|poking out of the water|poking through|no longer covered|bare|dry|
-        visible above the water|high and dry|above the waterline) [any more|of the water|now]
+        (showing|show|uncovered|exposed|sticking out|poking out|peeking out|above the water|above
+        water|not covered|poking up|sticking up|sticking out of the water|poking out of the water|
+        poking through|no longer covered|visible above the water|above the waterline) [any more|
+        of the water|now] [<when>]
+      `,
+      `
+        [<the>|all the] (lids|lid|tops|jar tops|lid tops|tops of the jars) (is|are) [now|all]
+        (out of the water|coming out of the water|bare|dry|high and dry|out of water|out) [now]
         [<when>]
       `,
       `
@@ -433,7 +450,7 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
     `,
     "<got> [<the>] {target} [back] [up] (boiling|at <boil>|to <boil>|rolling) [again|now|<hard>]",
     `
-      (<got>|<we> have) [it|them|that|everything] [back] [up] (boiling|at <boil>|to <boil>)
+      (<got>|<we> have) [it|them|that|everything|her|him|this] [back] [up] (boiling|at <boil>|to <boil>)
       [again|now|<hard>]
     `,
     "<full> [<full>] boil [going|on|reached|again|now|in {target}|on {target}|here|back]",

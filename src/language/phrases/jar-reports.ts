@@ -24,7 +24,7 @@ export const JAR_REPORTS: readonly Family[] = [
         from that|up|from this batch|out of it|out of that|in total|full]
       `,
       `
-        [<the>|all] {count:whole} [<jars-or-size>] (is|are|got|have been) [all|now|already]
+        [<the>|all] {count:whole} <jars-or-size> (is|are|got|have been) [all|now|already]
         (<filled-state>|filled|full|packed|filled up|filled and lidded|ready to go in|packed and
         lidded|lidded|filled and wiped|ready for the canner|topped up)
       `,
@@ -33,6 +33,7 @@ export const JAR_REPORTS: readonly Family[] = [
         all told|altogether|in total|ready for the canner|filled and lidded|packed and lidded|so
         far) [of {target}]
       `,
+      "[all] {count:whole} (are|have been) [all|now|already] (filled|full|packed|filled up|lidded)",
       "{count:whole} <jars-or-size> [of {target}]",
       "{count:whole} (filled|full|packed)",
       "filled {count:whole}",
@@ -362,7 +363,7 @@ export const JAR_REPORTS: readonly Family[] = [
     intent: "done",
     phrases: [
       "[all] done with (this|that) [one|step|part|bit|job|stage|lot]",
-      "that (does|did) it [for (that|those|the {target}|now)]",
+      "that [about|just about|pretty much] (does|did) it [for (that|those|the {target}|now)]",
       `
         (i|we) (have|got|have got) [<the>] [all the] {target=jars} jars (out|up and out|out of the
         canner|on the rack|on the towel)
@@ -376,7 +377,7 @@ export const JAR_REPORTS: readonly Family[] = [
       `
         {target=jars} (pulled|i pulled|we pulled|i have pulled|we have pulled|just pulled|i just
         pulled|unloaded|i unloaded|lifted|i lifted|we lifted|i have lifted|pulling|i am pulling|
-        lifting|i am lifting) [<the>|all the|all] (jars|pints|quarts|half pints|load|rack)
+        lifting|i am lifting|removing|removed|hoisting|taking|taking up|hauling) [<the>|all the|all] (jars|pints|quarts|half pints|load|rack)
         [<when>]
       `,
       "that takes care of (that|it|them|those|the {target}|that one)",

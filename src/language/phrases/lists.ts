@@ -78,6 +78,33 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "here is",
   ],
   let: [
+    "what do you say we",
+    "what do you say to",
+    "how would you like to",
+    "i guess it is time to",
+    "i think it is time to",
+    "i guess i will",
+    "i suppose we will",
+    "i would say we",
+    "i am ready for us to",
+    "we are ready now to",
+    "we had best",
+    "i have got to",
+    "we have got to",
+    "we ought to",
+    "i plan to",
+    "we plan to",
+    "we are fixing to",
+    "i am fixing to",
+    "next i want to",
+    "today i want to",
+    "today we",
+    "today i",
+    "now we",
+    "now i want to",
+    "now i would like to",
+    "it is time for us to",
+    "i had like to",
     "how about we",
     "why do not we",
     "what if we",
@@ -280,14 +307,15 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
       under the water|submerged|below the water|beneath the water)
     `,
     `
-      [there is|there are|got|we have|i have] [still] [the] water [is|well|still|is well|is still]
+      [<got>] [still] [the] water [is|well|still|is well|is still]
       [comes|stands] [at least] [<depth>] (over|above) [<lids>|the lids]
     `,
     `
-      [there is|there are|got|we have|i have] [at least] [a good] <depth> [of water] (over|above|
+      [<got>] [at least] [a good] <depth> [of water] (over|above|
       on top of) [<lids>|them|the tops]
     `,
     "(plenty of|enough) water (over|above) [<lids>|them]",
+    "[the|there is] water (covers|is covering|covering|comes over|goes over) <lids> [by <depth>]",
     "[<lids>] (are|is|sit) (under|below|beneath|by|with) <depth> [of water] [over them]",
     "[<lids>] (are|is) all under [<depth> of] water",
     "<lids> (are|is) (well|all|fully|completely) (under|submerged|covered over)",
@@ -451,7 +479,7 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "of the lids",
     "of mine",
     "of the lot",
-    "of (the|our|my|those|these) {number:number} [jars|lids|pints|quarts]",
+    "of [the|our|my|those|these|all] {number:number} [jars|lids|pints|quarts]",
     "out of {number:number} [jars|lids]",
     "of the pints",
     "of the quarts",
@@ -498,8 +526,14 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "both",
     "both of (them|those|these|the jars)",
     "both (jars|lids|pints|quarts)",
-    "[every|each] (single|last|and every|blessed) [last] (one|lid|jar|seal|pint|quart) [of (them|these|those|the lot)]",
-    "(every|each) (lid|jar|pint|quart|one) [of (them|these|those|the lot)]",
+    `
+      [every|each] (single|last|and every|blessed) [last] (one|lid|jar|seal|pint|quart) [of (them|
+      these|those|mine|ours|the lot|the jars|the lids|my jars|our jars|the pints|the quarts)]
+    `,
+    `
+      (every|each) (lid|jar|pint|quart|one) [of (them|these|those|mine|ours|the lot|the jars|the
+      lids|my jars|our jars|the pints|the quarts)]
+    `,
     "all (of them|of the jars|the jars|of these|of those|our jars|my jars) have",
     "the whole batch",
     "the whole load",
@@ -616,6 +650,8 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "[still] (is|are|has|have) not <sealed>",
     "(do|does|did) not (seal|pop|ping|take|hold|go down|seal right|seal up|pull down|seal at all)",
     "(would|will|could|can) not (seal|pop down|go down|take|hold)",
+    "never (did|would|quite) (seal|sealed|pop|take|ping|go down|hold|pop down)",
+    "never (sealed|popped|took|pinged|went down|held) [down|tight|on me|right]",
     `
       (pops|clicks|flexes|moves|gives|bounces|springs back|still pops|still clicks|still flexes|
       pop|click|flex|goes up and down|springs up) when (i|you|we) (press|push|press on|push on|
@@ -1016,6 +1052,11 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "pods",
   ],
   took: [
+    `
+      [i am|we are|i have|we have|i|we] [just|now] (taking|lifting|pulling|hauling|fishing|bringing|
+      getting|removing|unloading|took|taken|lifted|pulled|hauled|removed|hoisting|hoisted|fetching|
+      brought|fished|got)
+    `,
     "took",
     "take",
     "taking",

@@ -10,7 +10,10 @@ export const ORDERS: readonly Family[] = [
         (time for|it is time for|up for|ready for|on to|we are on to|i am ready for|we are ready
         for|moving on to|let us move on to|now for|and now for) {lot}
       `,
-      "[<let>] pickle [some|the|our|my|a batch of|those|these] {recipe=pickled-beets} beets",
+      `
+        [<let>|i am|we are] [start|begin|get going on|going to] (pickle|pickling) [some|the|our|my|
+        a batch of|those|these|up] {recipe=pickled-beets} beets
+      `,
       `
         [<let>] (dill|pickle) [some|the|our|my|a batch of|those|these] {recipe=dilled-green-beans}
         [green|dilly] beans
@@ -40,7 +43,7 @@ export const ORDERS: readonly Family[] = [
       "(how about|let us have) {lot} (next|now|today|then|this time)",
       "<let> start {lot}",
       "[<let>] <start> [up|in on|making|with|on|off] {lot}",
-      "[<we>|i] [am|are] <starting> {lot}",
+      "[<we>|i] [am|are|will be|would be] [now|just] <starting> {lot}",
       `
         [<let>] (start|begin|open|set up|create|run) [a|another|one|the first|a new|the next]
         (batch|lot|round|run|session) [of|with|for] {lot}
@@ -396,7 +399,7 @@ export const ORDERS: readonly Family[] = [
       `,
       "[<want>] (set|start|run|do) {minutes:duration} (for|on) [<the>] {label:thing}",
       "[<want>] (set|put) [<the>] {label:thing} (for|at|on) {minutes:duration}",
-      "[<want>] (put|set) (me) (down|up) for {minutes:duration}",
+      "[<want>] (put|set) (me) (down|up) for {minutes:duration} [<timer-for> {label:thing}]",
       "[a|another|new] timer {minutes:duration} {label:thing}",
       "[a|another|new] timer {label:thing} {minutes:duration}",
       `

@@ -75,6 +75,7 @@ export const QUESTIONS: readonly Family[] = [
     phrases: [
       "what is my next (move|task|job|thing|chore|step|duty|thing to do)",
       "what have (i|we) (to do|got to do) (next|after this|after that|then)",
+      "[and] then what (do|should|will|would|can) (i|we) [do|be doing]",
       `
         what (will|would|is going to|should|does) (come|be|happen|follow) (next|after that|after
         this|then|afterwards)
@@ -92,7 +93,8 @@ export const QUESTIONS: readonly Family[] = [
         jars) [are done|is done|is finished|are finished|are out|come out]
       `,
       `
-        what (comes|happens|is|goes) (after|following) [<the>] ({target}|jars) [are done|is done|
+        what (comes|happens|is|goes) (after|following) [<the>] ({target}|jars|process|boil|step|
+        stage|processing|venting|cooling|<doing>) [are done|is done|
         is finished|are finished|are out|come out]
       `,
       `
@@ -196,6 +198,10 @@ export const QUESTIONS: readonly Family[] = [
       `,
       "<how-long> (for|on|in|with|about) [<the>] {target:open} [now|still|left|yet|timer]",
       "<how-long>",
+      `
+        (is there|have we got|do we have|have i got|do i have) [still] (much|any|a lot of|plenty
+        of|more|very much) time left [(on|for|with) [<the>] {target:open}]
+      `,
       `
         (what|how much) time (is|has|have) [left|remaining] [<the>|on] [<the>] [{target:open}]
         [got] [left|remaining]
@@ -365,7 +371,7 @@ export const QUESTIONS: readonly Family[] = [
         are running|how many batches do we have|go over everything|read off everything|read
         everything off|what are we running|show me the kitchen|how many timers do i have|how many
         timers are running|show me all batches|show me all the batches|show all|tell me what is
-        running|tell me what is going on|tell me where we are|tell me where we stand|tell me how
+        running|tell me what is going on|tell me what is on|tell me what we have on|tell me where we are|tell me where we stand|tell me how
         things stand|tell me how everything is going|tell me how everything is doing|tell me how
         we are doing|tell me how it is all going|tell me where everything is|tell me where
         everything stands|tell me where things stand|show me what is running|show me where we are|
@@ -707,6 +713,12 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "indeed",
     "ya",
     "yessir",
+    "yes siree",
+    "yes indeed",
+    "yes maam",
+    "yes mam",
+    "you betcha",
+    "yep yep",
     "true",
     "okay yes",
     "okay yeah",
@@ -830,6 +842,12 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
     "definitely not",
     "not at all",
     "no sir",
+    "no siree",
+    "no sirree",
+    "no indeed",
+    "no maam",
+    "no mam",
+    "no thank you",
     "okay no",
     "well no",
     "heck no",
