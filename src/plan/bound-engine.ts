@@ -1,3 +1,4 @@
+import { BY_CLAUSE, BY_LAG, BY_LIST, GIVEN } from "./bound-reasons.ts";
 import { ClauseStore } from "./clause-store.ts";
 
 /*
@@ -8,11 +9,6 @@ import { ClauseStore } from "./clause-store.ts";
  * that tightening always means growing. A literal is a pair (bound k, figure v): "bound k is at
  * least v"; its opposite is (k ^ 1, 1 - v). A yes-or-no variable has the range 0 to 1.
  */
-
-export const GIVEN = 0;
-export const BY_LAG = 1;
-export const BY_CLAUSE = 2;
-export const BY_LIST = 3;
 
 /** A rule over many variables (a resource, a sum). False means a conflict was reported. */
 export type Propagator = {

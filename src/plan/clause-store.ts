@@ -1,4 +1,5 @@
-import { type BoundEngine, BY_CLAUSE } from "./bound-engine.ts";
+import type { BoundEngine } from "./bound-engine.ts";
+import { BY_CLAUSE } from "./bound-reasons.ts";
 
 /**
  * Learned clauses: at least one literal of each must hold. Two literals of every clause are

@@ -1,4 +1,5 @@
-import { type BoundEngine, BY_CLAUSE } from "./bound-engine.ts";
+import type { BoundEngine } from "./bound-engine.ts";
+import { BY_CLAUSE } from "./bound-reasons.ts";
 
 /*
  * From a conflict to a clause. Walking back along the trail, each needed literal of the current
