@@ -8,9 +8,9 @@ export type SystemFacts = {
   hasProgram: (name: string) => boolean;
 };
 
-type Manager = { program: string; install: string; packages: Record<AdviceFor, string> };
+type Installer = { program: string; install: string; packages: Record<AdviceFor, string> };
 
-const MANAGERS: Manager[] = [
+const INSTALLERS: Installer[] = [
   {
     program: "apt",
     install: "sudo apt install",
@@ -51,8 +51,8 @@ export function installAdvice(what: AdviceFor, system: SystemFacts): string {
     if (what === "microphone") return "For a way to record: winget install ffmpeg";
     return "Listening needs the pocketsphinx library, which has no installer for Windows yet.";
   }
-  const manager = MANAGERS.find((each) => system.hasProgram(each.program));
-  const installed = manager ?? (system.platform === "darwin" ? MANAGERS[3] : MANAGERS[0]);
+  const found = INSTALLERS.find((each) => system.hasProgram(each.program));
+  const installed = found ?? (system.platform === "darwin" ? INSTALLERS[3] : INSTALLERS[0]);
   if (!installed) return "";
   return `For ${NAMES[what]}: ${installed.install} ${installed.packages[what]}`;
 }

@@ -1,6 +1,18 @@
 import type { Project } from "../../src/plan/model.ts";
 import { farEnough } from "./random-projects.ts";
 
+/** The least time from each start to each other, far below nothing where there is none. */
+function leastLags({ activities, lags }: Project): number[][] {
+  const place = new Map(activities.map((activity, i) => [activity.id, i]));
+  const least: number[][] = activities.map(() => activities.map(() => -1e6));
+  for (const lag of lags) {
+    const row = least[place.get(lag.from)!]!;
+    const to = place.get(lag.to)!;
+    row[to] = Math.max(row[to]!, lag.atLeast);
+  }
+  return least;
+}
+
 /** The best [length, weighted sum of starts] of all plans, tried one by one; null for none. */
 export function bruteForce(
   project: Project,
@@ -9,13 +21,7 @@ export function bruteForce(
   const { activities } = project;
   const count = activities.length;
   const horizon = farEnough(project);
-  const place = new Map(activities.map((activity, i) => [activity.id, i]));
-  const least: number[][] = activities.map(() => activities.map(() => -1e6));
-  for (const lag of project.lags) {
-    const row = least[place.get(lag.from)!]!;
-    const to = place.get(lag.to)!;
-    row[to] = Math.max(row[to]!, lag.atLeast);
-  }
+  const least = leastLags(project);
   const resources = Object.keys(project.capacities);
   const used = resources.map(() => new Array<number>(horizon + 64).fill(0));
   const starts = new Array<number>(count).fill(0);
