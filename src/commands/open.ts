@@ -85,7 +85,10 @@ function closer(kitchen: LiveKitchen, before: () => void): () => Promise<void> {
   };
 }
 
-/** The terminal going away, or being asked to end (Ctrl-C where lines are typed), closes the log in order. */
+/**
+ * The terminal going away, or being asked to end (Ctrl-C where lines are typed), closes the log in
+ * order.
+ */
 function catchSignals(close: () => Promise<void>): void {
   for (const [signal, status] of [
     ["SIGINT", 130],

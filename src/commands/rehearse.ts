@@ -1,12 +1,12 @@
 /** `brinebell rehearse`: plays a session against a made-up clock. */
 import type { Canner, DatedFact } from "../kitchen/events.ts";
 import { isoWithOffset, parseIso } from "../kitchen/time.ts";
+import type { Line } from "../ports/view.ts";
 import type { Library } from "../recipe/library.ts";
 import type { JarSize } from "../recipe/recipe.ts";
 import { review } from "../review/batch-log.ts";
 import { readScript, type ScriptLine } from "../session/rehearsal-script.ts";
 import { Rehearsal, type RehearsalParts } from "../session/rehearse.ts";
-import type { Line } from "../session/session.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { KITCHEN_OPTIONS, type KitchenWish, readKitchenOptions } from "./kitchen-options.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";

@@ -1,9 +1,6 @@
 /** What is said and shown in one sitting: every line once, to the voice and to whoever watches. */
+import type { Line, LineKind } from "../ports/view.ts";
 import type { SpeechRank, VoicePort } from "../ports/voice.ts";
-
-export type LineKind = "heard" | "answer" | "prompt" | "alarm" | "asked" | "refused" | "notice";
-/** One line of the conversation, at a wall instant. */
-export type Line = { wallMs: number; kind: LineKind; text: string };
 
 export type ConversationParts = {
   voice: VoicePort;

@@ -5,13 +5,16 @@
 
 import { takeLock } from "../journal/lock.ts";
 import { realDisk } from "../journal/real-disk.ts";
+import type { Clock } from "../ports/clock.ts";
+import type { Line } from "../ports/view.ts";
 import type { Library } from "../recipe/library.ts";
 import { chooseVoice } from "../voice/choose-voice.ts";
 import { Speaker } from "../voice/speaker.ts";
 import { terminalBell } from "../voice/terminal-bell.ts";
+import { Listeners } from "./listeners.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
 import { realClock } from "./real-clock.ts";
-import type { Line, Session } from "./session.ts";
+import type { Session } from "./session.ts";
 import { openTellServer, type TellServer } from "./tell-server.ts";
 
 export type LiveParts = {
@@ -54,37 +57,9 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
   const lock = takeLock(disk, parts.folder, self);
   if (!lock.ok)
     return { ok: false, why: lock.why === "held" ? "held" : "disk", message: lock.message };
-  const lines: Line[] = [];
-  const listeners = new Set<() => void>();
-  const speakingListeners = new Set<(speaking: boolean) => void>();
-  const status: { voice?: string; listening?: string } = {};
-  let speaking = false;
-  const changed = () => {
-    for (const listener of listeners) listener();
-  };
+  const watched = new Watched();
   let opened: OpenedSession | undefined;
-  const { engine, advice } = parts.speaks
-    ? chooseVoice({ platform: process.platform, searchPath: process.env.PATH ?? "" })
-    : { engine: undefined, advice: "" };
-  const notice = (text: string) => opened?.session.notice(text);
-  const speaker = new Speaker({
-    engine,
-    bell: parts.speaks ? terminalBell(parts.ring) : { ring: () => {} },
-    clock,
-    advice,
-    onProblem: (message) => {
-      if (!parts.speaks) return;
-      status.voice = message;
-      setImmediate(() => notice(message));
-    },
-    onRecovered: () => {
-      delete status.voice;
-    },
-    onSpeaking: (on) => {
-      speaking = on;
-      for (const listener of speakingListeners) listener(on);
-    },
-  });
+  const speaker = speakerOf(parts, clock, watched, (text) => opened?.session.notice(text));
   opened = openSession({
     clock,
     disk,
@@ -96,41 +71,87 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     owns: () => lock.lock.owns(),
     later: (work) => void setImmediate(work),
     elapsedMs: () => performance.now(),
-    onLines: (added) => {
-      lines.push(...added);
-      if (lines.length > LINES_KEPT) lines.splice(0, lines.length - LINES_KEPT);
-      changed();
-    },
+    onLines: (added) => watched.add(added),
   });
   const { session, damaged } = opened;
   for (const problem of parts.library.problems) session.notice(`A recipe was left out: ${problem}`);
   const server = await answerOthers(parts.folder, () => lock.lock.owns(), session);
   session.start();
-  return {
-    ok: true,
-    kitchen: {
-      session,
-      lines,
-      damaged,
-      onChange(listener) {
-        listeners.add(listener);
-        return () => listeners.delete(listener);
-      },
-      status: () => ({ ...status }),
-      setListening(text) {
-        if (text === undefined) delete status.listening;
-        else status.listening = text;
-        changed();
-      },
-      isSpeaking: () => speaking,
-      onSpeaking: (listener) => speakingListeners.add(listener),
-      async close() {
-        session.close();
-        lock.lock.release();
-        await Promise.all([server?.close(), speaker.close()]);
-      },
-    },
+  const close = async () => {
+    session.close();
+    lock.lock.release();
+    await Promise.all([server?.close(), speaker.close()]);
   };
+  return { ok: true, kitchen: liveKitchen(session, damaged, watched, close) };
+}
+
+/** What whoever watches is told of: lines, the voice, the ears. */
+class Watched {
+  readonly lines: Line[] = [];
+  readonly changes = new Listeners();
+  readonly speech = new Listeners<[speaking: boolean]>();
+  readonly status: { voice?: string; listening?: string } = {};
+  speaking = false;
+
+  add(added: readonly Line[]): void {
+    this.lines.push(...added);
+    if (this.lines.length > LINES_KEPT) this.lines.splice(0, this.lines.length - LINES_KEPT);
+    this.changes.tell();
+  }
+}
+
+function liveKitchen(
+  session: Session,
+  damaged: boolean,
+  watched: Watched,
+  close: () => Promise<void>,
+): LiveKitchen {
+  const { lines, changes, speech, status } = watched;
+  return {
+    session,
+    lines,
+    damaged,
+    onChange: (listener) => changes.add(listener),
+    status: () => ({ ...status }),
+    setListening(text) {
+      if (text === undefined) delete status.listening;
+      else status.listening = text;
+      changes.tell();
+    },
+    isSpeaking: () => watched.speaking,
+    onSpeaking: (listener) => void speech.add(listener),
+    close,
+  };
+}
+
+/** The machine's own voice and bell; a kitchen that is to be silent has neither. */
+function speakerOf(
+  parts: LiveParts,
+  clock: Clock,
+  watched: Watched,
+  notice: (text: string) => void,
+): Speaker {
+  const { engine, advice } = parts.speaks
+    ? chooseVoice({ platform: process.platform, searchPath: process.env.PATH ?? "" })
+    : { engine: undefined, advice: "" };
+  return new Speaker({
+    engine,
+    bell: parts.speaks ? terminalBell(parts.ring) : { ring: () => {} },
+    clock,
+    advice,
+    onProblem: (message) => {
+      if (!parts.speaks) return;
+      watched.status.voice = message;
+      setImmediate(() => notice(message));
+    },
+    onRecovered: () => {
+      delete watched.status.voice;
+    },
+    onSpeaking: (speaking) => {
+      watched.speaking = speaking;
+      watched.speech.tell(speaking);
+    },
+  });
 }
 
 async function answerOthers(

@@ -6,12 +6,13 @@
 import { MemoryDisk } from "../journal/memory-disk.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { Disk } from "../ports/disk.ts";
+import type { Line } from "../ports/view.ts";
 import type { SpeechHandle, SpeechOutcome, VoiceEngine, VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { MadeUpClock } from "./made-up-clock.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
 import { ProbeWatch } from "./probe-watch.ts";
-import type { Line, Session } from "./session.ts";
+import type { Session } from "./session.ts";
 
 export type MadeUpParts = {
   library: Library;

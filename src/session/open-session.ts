@@ -20,11 +20,12 @@ import { dueSentence } from "../language/phrase/due-sentences.ts";
 import { durationWords } from "../language/phrase/spoken-time.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
+import type { Line } from "../ports/view.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { eventsOf, recordOf } from "./journal-records.ts";
 import { KitchenTimeline } from "./kitchen-timeline.ts";
-import { type Line, Session } from "./session.ts";
+import { Session } from "./session.ts";
 import { somethingRuns } from "./time-facts.ts";
 import { sameBoot, TimeWatch } from "./time-watch.ts";
 

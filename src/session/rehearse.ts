@@ -11,6 +11,7 @@ import { KINDS } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Disk } from "../ports/disk.ts";
+import type { Line } from "../ports/view.ts";
 import type { Library } from "../recipe/library.ts";
 import type { StageKind } from "../recipe/recipe.ts";
 import { Speaker } from "../voice/speaker.ts";
@@ -18,7 +19,7 @@ import { nextAction } from "./ideal-cook.ts";
 import { MadeUpKitchen, MadeUpVoice } from "./made-up-kitchen.ts";
 import { breakDisk, ProgramDied } from "./rehearsal-faults.ts";
 import type { Direction, ScriptLine } from "./rehearsal-script.ts";
-import type { Line, Reply } from "./session.ts";
+import type { Reply } from "./session.ts";
 
 export type RehearsalParts = {
   library: Library;

@@ -46,7 +46,7 @@ export function screenHost(
   };
 }
 
-/** A look at the clocks that found nothing is no reason to draw; the screen's own tick does that. */
+/** A look at the clocks that found nothing is no reason to draw; the screen's tick does that. */
 function onHappening(kitchen: ShownKitchen, listener: () => void): () => void {
   let before = "";
   return kitchen.onChange(() => {

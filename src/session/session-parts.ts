@@ -3,9 +3,9 @@ import type { Journal } from "../journal/journal.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
+import type { Line } from "../ports/view.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
-import type { Line } from "./conversation.ts";
 import type { KitchenTimeline } from "./kitchen-timeline.ts";
 import type { TimeWatch } from "./time-watch.ts";
 

@@ -29,8 +29,6 @@ import { doubted, type SecondWitness } from "./second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 import { factsOfFindings } from "./time-facts.ts";
 
-export type { Line, LineKind } from "./conversation.ts";
-
 /** Double presses of a wet sleeve within this count once, ms. */
 const KEY_GUARD_MS = 2000;
 

@@ -4,7 +4,7 @@ import { KINDS } from "../../kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 
-/** When the first rest may end, kitchen ms; undefined where anything else is going on, or nothing. */
+/** When the first rest may end, kitchen ms; undefined where anything else goes on, or nothing. */
 export function restUntil(state: State, now: number): number | undefined {
   const runs = shelves(state, now).map((item) => item.run);
   if (runs.length === 0 || !runs.every(restsByItself)) return undefined;
