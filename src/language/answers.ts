@@ -36,6 +36,13 @@ function answer(said: Utterance, value: number | string, confidence: number): Un
   return { intent: "answer", slots: { value }, confidence, text: said.text };
 }
 
+/** Asked whether it boiled throughout, a boil once lost is a no, and no news of now. */
+function lostBoil(said: Utterance): Understood | undefined {
+  const all = said.words.map(({ word }) => word).join(" ");
+  if (!/^(no )?(it|we) (has |have )?lost (the|its|our) boil$/.test(all)) return undefined;
+  return { intent: "no", slots: {}, confidence: 1, text: said.text };
+}
+
 /**
  * The answer to the question that waits, where the words are one; a new report, an order or a yes
  * or no goes on to be understood as itself.
@@ -45,7 +52,7 @@ export function answerTo(said: Utterance, question: Question): Understood | unde
     const chosen = choiceIn(said, question.choices ?? []);
     if (chosen !== undefined) return answer(said, chosen, 1);
   }
-  if (question.kind === "yes-no") return undefined;
+  if (question.kind === "yes-no") return lostBoil(said);
   const number = bareNumber(said);
   if (number !== undefined && !hasFeet(said)) return answer(said, number, 1);
   if (question.kind !== "text" && noneAtAll(said)) return answer(said, 0, 0.9);

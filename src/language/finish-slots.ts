@@ -33,7 +33,9 @@ function finishBegin(raw: Raw, context: Context): Finished | undefined {
     doubt = 0.3;
   }
   if (lot.variety) slots.variety = lot.variety;
-  if (lot.weightLb !== undefined) slots.weightLb = lot.weightLb;
+  const produce = raw.produce as { weightLb: number } | undefined;
+  const weightLb = lot.weightLb ?? produce?.weightLb;
+  if (weightLb !== undefined) slots.weightLb = weightLb;
   return { slots, doubt };
 }
 

@@ -134,6 +134,6 @@ export const TELLING: ReadonlySet<string> = new Set([
     "they their him them mom dad mother father grandma yesterday last ago week month year years",
     "weeks day days night ever always usually sometimes used was were had did said told thought",
     "think know like love want need hate before after while boil boils boiling boiled seal seals",
-    "sealed pressure",
+    "sealed pressure done finished",
   ),
 ]);

@@ -1,3 +1,4 @@
+import { labelsAt } from "./open-slots.ts";
 import { numbersAt, type Reading } from "./spoken-numbers.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 import { wordSet } from "./word-set.ts";
@@ -41,7 +42,7 @@ const REFUSED = wordSet(
   "thursday friday saturday winter summer fall spring season time hour hours day days you your",
   "they he she mother grandmother neighbor tasted taste good better best sick tired lids open",
   "opened reminder market store buy need needs look looks bought sell sold done finished",
-  "out boiling boil sealed but back up through",
+  "out boiling boil sealed but back up through into",
   "let us start begin want go do make making can to be like would tell said say says note",
   "remind jar jars pints pint quarts quart",
 );
@@ -61,6 +62,15 @@ function weightAt(words: readonly Word[], at: number): Reading<number> | undefin
     return { value: 1, next: at + 2 };
   }
   return undefined;
+}
+
+/** Produce by weight, before the recipe is named: "ten pounds of cucumbers". Pounds. */
+export function producedAt(words: readonly Word[], at: number): Reading<{ weightLb: number }>[] {
+  const weight = weightAt(words, at);
+  if (!weight) return [];
+  const weightLb = Math.round(weight.value * 1000) / 1000;
+  const of = wordAt(words, weight.next) === "of" ? weight.next + 1 : weight.next;
+  return labelsAt(words, of).map(({ next }) => ({ value: { weightLb }, next }));
 }
 
 type Named = { from: number; next: number; recipes: string[]; said: string; exact: boolean };

@@ -23,6 +23,7 @@ const SLOT_NEEDS: Readonly<Record<string, readonly string[]>> = {
   whole: NUMBER_WORDS,
   jars: NUMBER_WORDS,
   "jar-list": NUMBER_WORDS,
+  produce: "pound pounds kilo kilos kilogram ounce ounces gram grams".split(" "),
   scores: NUMBER_WORDS,
   count: [...NUMBER_WORDS, "a", "an", "another"],
   size: "pint pints quart quarts halfpint half quarter gallon gallons ounce".split(" "),

@@ -3,7 +3,7 @@ import { clockAt, lastTimeOf, pastMomentsAt } from "./clock-times.ts";
 import type { Context } from "./context.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { lotAt } from "./lots.ts";
+import { lotAt, producedAt } from "./lots.ts";
 import type { SlotMatch, SlotReader } from "./matcher.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
 import { jarListAt, numbersAt, type Reading } from "./spoken-numbers.ts";
@@ -198,6 +198,7 @@ function numberReaders(said: Utterance): Record<string, Reader> {
       }),
     jars: (at) => sure(jarListAt(words, at)),
     "jar-list": (at) => sure(jarListAt(words, at).filter(({ value }) => value.length > 1)),
+    produce: (at) => sure(producedAt(words, at)),
     "score-name": (at) => sure(scoreNameAt(words, at)),
     size: (at) => sure(sizesAt(words, at)),
     scores: (at) => sure(scoresAt(words, at)),
@@ -244,7 +245,7 @@ export function slotReader(
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing past lasting ago moment future duration length more text",
-  "pinged asked lot number count whole temperature jars jar-list size scores score-name",
+  "pinged asked lot number count whole temperature jars jar-list size scores score-name produce",
 ]
   .join(" ")
   .split(" ");

@@ -145,6 +145,23 @@ const AFTER_NUMBER: Record<string, string> = {
   g: "grams",
 };
 
+/** Drawn-out sounds of thinking: "ummm", "uhh", "hmmmm". */
+const DRAWN: [RegExp, string][] = [
+  [/^u+m+$/, "um"],
+  [/^u+h+$/, "uh"],
+  [/^e+r+m*$/, "er"],
+  [/^h+m+$/, "hmm"],
+  [/^m{2,}$/, "mm"],
+  [/^a+h+$/, "ah"],
+  [/^o+h{2,}$/, "oh"],
+  [/^so{2,}$/, "so"],
+  [/^we+ll{2,}$/, "well"],
+];
+
+function undrawn(word: string): string {
+  return DRAWN.find(([pattern]) => pattern.test(word))?.[1] ?? word;
+}
+
 function expand(raw: string, before: string | undefined): string[] {
   const signs = Object.hasOwn(SIGNS, raw) ? SIGNS[raw] : undefined;
   if (signs)
@@ -156,7 +173,7 @@ function expand(raw: string, before: string | undefined): string[] {
   const whole = Object.hasOwn(EXPANDED, plain) ? EXPANDED[plain] : undefined;
   if (whole !== undefined) return whole === "" ? [] : whole.split(" ");
   const quote = plain.lastIndexOf("'");
-  if (quote < 0) return [plain];
+  if (quote < 0) return [undrawn(plain)];
   const stem = plain.slice(0, quote);
   const ending = plain.slice(quote + 1);
   if (ending === "t" && stem.endsWith("n")) return [stem.slice(0, -1), "not"];

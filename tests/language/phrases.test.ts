@@ -7,7 +7,7 @@ import { numberInWords, spokenGrammar } from "../../src/language/spoken-grammar.
 import { kitchenContext } from "./kitchen-context.ts";
 
 const SLOTS: Record<string, string[]> = {
-  begin: ["lot", "recipe", "named"],
+  begin: ["lot", "recipe", "named", "produce", "target"],
   boiling: ["target", "at", "covered"],
   pressure: ["value", "unit", "target", "at"],
   temperature: ["value", "unit", "target", "at"],

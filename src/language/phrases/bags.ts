@@ -167,7 +167,8 @@ export const BAGS: readonly Bag[] = [
     intent: "opened",
     must: ["{count} <jars-or-size>", "of [<the>] {target}", "<opened-it>"],
     may: [
-      "we|i|have|has|just|up|for (supper|dinner|lunch|breakfast)|tonight|today|now|and|another|last",
+      `we|i|have|has|just|up|for (supper|dinner|lunch|breakfast)|tonight|today|now|
+      and|another|last`,
       "from the (shelf|pantry|cellar|basement)|off the shelf|out of the pantry|is|are|got|was|were",
     ],
   },
@@ -192,10 +193,12 @@ export const BAGS: readonly Bag[] = [
     must: [
       `reprocess|reprocessing|redo|(run|put|send|process|can|do) <jar-meant>|processing|[a] new
       (lid|lids)`,
-      "reprocess|reprocessing|redo|again|over|back in|back through|back in the canner|through again|back into the canner",
+      `reprocess|reprocessing|redo|again|over|back in|back through|back in the canner|
+      through again|back into the canner`,
     ],
     may: [
-      "<doing-with>|<jar-meant>|through|the canner|in the canner|with|[a] new (lid|lids)|on|once more",
+      `<doing-with>|<jar-meant>|through|the canner|in the canner|with|[a] new (lid|lids)|
+      on|once more`,
       "into the canner|get|give|tomorrow|another run|another go",
     ],
   },
@@ -233,7 +236,8 @@ export const BAGS: readonly Bag[] = [
     set: { target: "jars" },
     must: ["<jars-hot>|the (last|final) (jar|one)", "<out-of>|off the rack|on the towel"],
     may: [
-      "<took>|<said-of-it>|i|am|safely|taking|lifting|pulling|hauling|getting|fishing|bringing|came",
+      `<took>|<said-of-it>|i|am|safely|taking|lifting|pulling|hauling|getting|fishing|
+      bringing|came`,
       "coming|come|unloading|now|going|<when>|the last of|carefully|up|hoisting|hoisted|out",
     ],
   },
@@ -243,9 +247,12 @@ export const BAGS: readonly Bag[] = [
     asking: true,
     must: ["<how-long>|time left|[the] time (on|for|with)|minutes left|hours left|left on"],
     may: [
-      "<asked-of-it>|<the> timer|[<the>] {target}|left|to go|longer|more|yet|still|until|till|till|go",
-      "before|done|ready|finished|out|off|over|up|come out|the jars|jars|wait|need|needs|take|takes",
-      "cook|process|boil|remaining|time|on|in|for|with|got|get|the clock|clock|is up|goes off|rings",
+      `<asked-of-it>|<the> timer|[<the>] {target}|left|to go|longer|more|yet|still|
+      until|till|till|go`,
+      `before|done|ready|finished|out|off|over|up|come out|the jars|jars|wait|need|
+      needs|take|takes`,
+      `cook|process|boil|remaining|time|on|in|for|with|got|get|the clock|clock|is
+      up|goes off|rings`,
       "check|what|keep|going|canner|finish|end|ends|everything|be|i am|we are|looking at|talking",
     ],
   },
@@ -268,10 +275,12 @@ export const BAGS: readonly Bag[] = [
     must: [
       `status|rundown|overview|summary|update|recap|report|(everything|things|all of it|it all|whole
       kitchen|whole works|whole thing|all this|everybody|all the batches)`,
-      "status|rundown|overview|summary|recap|how|where|what|fill me in|catch me up|run me through|bring me up|give me|tell me|show me|read me",
+      `status|rundown|overview|summary|recap|how|where|what|fill me in|catch me up|run
+      me through|bring me up|give me|tell me|show me|read me`,
     ],
     may: [
-      "<asked-of-it>|of|on|with|for|the|a|quick|full|kitchen|everything|things|going|doing|at|stand",
+      `<asked-of-it>|of|on|with|for|the|a|quick|full|kitchen|everything|things|going|
+      doing|at|stand`,
       "is|are|stands|running|cooking|so far|to date|to speed|in|all|batches|going on|along|coming",
       "progressing|holding up|looking|go|please|over|every|batch|pot|timer|timers|me|where|got",
     ],
@@ -281,10 +290,12 @@ export const BAGS: readonly Bag[] = [
     asking: true,
     must: [
       "what|which|tell me",
-      "next|after this|after that|then|coming|coming up|follows|after this one|after that one|afterward|afterwards|following|to come",
+      `next|after this|after that|then|coming|coming up|follows|after this one|after that
+      one|afterward|afterwards|following|to come`,
     ],
     may: [
-      "<asked-of-it>|step|stage|job|task|thing|happens|happen|comes|come|up|one|the|on the list|is|got",
+      `<asked-of-it>|step|stage|job|task|thing|happens|happen|comes|come|up|one|the|
+      on the list|is|got`,
       "start|on|else|plan|for|to do|to|do|doing|in line|on deck|next|ahead",
     ],
   },
@@ -293,10 +304,12 @@ export const BAGS: readonly Bag[] = [
     asking: true,
     must: [
       "what|anything|something|which|where|tell me what",
-      "(i|we|me|my|us|hands) [be|should|need|have|supposed]|step|stage|needs doing|needs my|needs me|current",
+      `(i|we|me|my|us|hands) [be|should|need|have|supposed]|step|stage|needs doing|
+      needs my|needs me|current`,
     ],
     may: [
-      "<asked-of-it>|now|right now|do|doing|to|should|supposed|be|need|needs|job|task|step|stage|on|at",
+      `<asked-of-it>|now|right now|do|doing|to|should|supposed|be|need|needs|job|
+      task|step|stage|on|at`,
       "for|is|the|here|current|hands|working|attention|doing|at the moment|moment|there|next step",
       "must|plate|waiting|present|this minute|minute|getting|with|busy|of|in|thing|something",
     ],
@@ -307,12 +320,16 @@ export const BAGS: readonly Bag[] = [
     must: [
       `say|said|repeat|hear|heard|catch|caught|missed|miss|come again|pardon|once more|again|one more
       time|what was that|get`,
-      "again|repeat|repeating|once more|one more time|not|could not|did not|missed|miss|what|pardon|over|catch",
+      `again|repeat|repeating|once more|one more time|not|could not|did not|missed|miss|
+      what|pardon|over|catch`,
     ],
     may: [
-      "<asked-of-it>|that|it|me|last|bit|part|one|thing|was|were|did|could|you|i|please|quite|of|to|can",
-      "instruction|instructions|step|message|just|said|say|time|for|by|the|all|any|what|louder|slower",
-      "not|a little|a bit|slowly|what you said|over the (fan|noise|water|radio|steam|racket)|prompt|back",
+      `<asked-of-it>|that|it|me|last|bit|part|one|thing|was|were|did|could|you|i|
+      please|quite|of|to|can`,
+      `instruction|instructions|step|message|just|said|say|time|for|by|the|all|any|
+      what|louder|slower`,
+      `not|a little|a bit|slowly|what you said|over the (fan|noise|water|radio|steam|
+      racket)|prompt|back`,
       "have|need|let|like|run|go|tell|give|read|hear|heard|sorry|would|mind|repeating|moment|line",
     ],
   },
@@ -321,8 +338,10 @@ export const BAGS: readonly Bag[] = [
     asking: true,
     must: ["help|commands|options|instructions|(say|ask|tell) [to] [you]|use|work|works|choices"],
     may: [
-      "what|how|can|do|i|you|me|my|this|it|the|a|are|is|need|some|show|list|to|know|should|does|of|am",
-      "could|would|with|with you|here|thing|else|all|give|tell|understand|talk|for|things|kinds|sort",
+      `what|how|can|do|i|you|me|my|this|it|the|a|are|is|need|some|show|list|to|
+      know|should|does|of|am`,
+      `could|would|with|with you|here|thing|else|all|give|tell|understand|talk|for|
+      things|kinds|sort`,
       "available|possible|be|say|please|will|supposed|we",
     ],
   },
@@ -335,10 +354,14 @@ export const BAGS: readonly Bag[] = [
       "timer|clock|alarm|countdown|count down|time|count|ring|beep|ding|buzz|wake me",
     ],
     may: [
-      "<want>|set|start|put|give|get|make|run|begin|need|want|like|for|on|in|a|an|the|me|us|i|we|to|at",
-      "up|of|another|new|kitchen|egg {label=egg}|have|going|when|it is up|that is|started|can|could",
-      "(for|called|named|labeled) [<the>] {label:thing}|go|off|after|from now|count|down|that lasts",
-      "add|is|just|do|create|time|throw|set it|let us|will|would|you|with|could|can|may|should|called",
+      `<want>|set|start|put|give|get|make|run|begin|need|want|like|for|on|in|a|
+      an|the|me|us|i|we|to|at`,
+      `up|of|another|new|kitchen|egg {label=egg}|have|going|when|it is up|that is|
+      started|can|could`,
+      `(for|called|named|labeled) [<the>] {label:thing}|go|off|after|from now|count|
+      down|that lasts`,
+      `add|is|just|do|create|time|throw|set it|let us|will|would|you|with|could|
+      can|may|should|called`,
     ],
   },
   {
@@ -346,9 +369,11 @@ export const BAGS: readonly Bag[] = [
     asking: true,
     must: ["[another|an extra|an additional] {minutes:length} [more|longer|extra]", "<lengthen>"],
     may: [
-      "<want>|on|to|for|it|that|them|the|a|up|by|i|we|timer|clock|more|longer|extra|out|onto|of|is|this",
+      `<want>|on|to|for|it|that|them|the|a|up|by|i|we|timer|clock|more|longer|
+      extra|out|onto|of|is|this`,
       "(on|to|for|onto) [<the>] {target:timer} [timer]|{target} [timer]|get|on there|go|needs|need",
-      "(bump|push|extend|stretch|give|let|leave) [<the>] {target:timer} [timer] [up|out|go|run|have]",
+      `(bump|push|extend|stretch|give|let|leave) [<the>] {target:timer} [timer] [up|out|
+      go|run|have]`,
     ],
   },
   {
@@ -356,7 +381,8 @@ export const BAGS: readonly Bag[] = [
     asking: true,
     must: ["timer|countdown|alarm", "<kill>|do not need|no longer need|never mind|no more|off"],
     may: [
-      "<want>|the|that|my|this|for|on|a|i|we|any more|any longer|now|all|one|it|<the>|up|of|can|timers",
+      `<want>|the|that|my|this|for|on|a|i|we|any more|any longer|now|all|one|it|
+      <the>|up|of|can|timers`,
       "[<the>] {target:timer} timer|(for|on) [<the>] {target:timer}|please|go|running|is|just",
     ],
   },
@@ -369,8 +395,10 @@ export const BAGS: readonly Bag[] = [
       "that|it|last|this|what|one|mistake",
     ],
     may: [
-      "i|you|was|is|a|the|my|thing|one|said|say|just|what|command|report|entry|part|bit|to|please|me|no",
-      "let us|want to|last|an error|oops|whoops|by|made|that|it|not|right|wait|sorry|step|from the log",
+      `i|you|was|is|a|the|my|thing|one|said|say|just|what|command|report|entry|
+      part|bit|to|please|me|no`,
+      `let us|want to|last|an error|oops|whoops|by|made|that|it|not|right|wait|
+      sorry|step|from the log`,
       "heard|got|wrong|actually|all|undo|back",
     ],
   },
@@ -382,8 +410,10 @@ export const BAGS: readonly Bag[] = [
       quit talking|pipe down|shut up|zip it|stop yakking|stop chattering|hold your tongue`,
     ],
     may: [
-      "<want>|be|stay|go|keep|for|a|the|while|bit|minute|moment|some|now|please|you|your|voice|me|us|i",
-      "{minutes:duration}|little|yourself|in here|need|would|could|can|it|on|of|time|down|up|will|to|and",
+      `<want>|be|stay|go|keep|for|a|the|while|bit|minute|moment|some|now|please|
+      you|your|voice|me|us|i`,
+      `{minutes:duration}|little|yourself|in here|need|would|could|can|it|on|of|time|
+      down|up|will|to|and`,
     ],
   },
   {
@@ -394,29 +424,37 @@ export const BAGS: readonly Bag[] = [
       "again|now|back|on|up|can|may|start|unmute|resume",
     ],
     may: [
-      "you|your|the|to|me|us|it|is|okay|all right|fine|safe|go ahead|and|please|free|turn|come|start|i",
+      `you|your|the|to|me|us|it|is|okay|all right|fine|safe|go ahead|and|please|
+      free|turn|come|start|i`,
       "want|need|hear|let|ready|for you|quiet|over|of|being|stop|time|would|could",
     ],
   },
   {
     intent: "hold",
     must: [
-      "wait|hold|pause|stop|hang on|hold on|break|breather|stand by|freeze|hold up|sit tight|step away|second|minute|moment|sec",
+      `wait|hold|pause|stop|hang on|hold on|break|breather|stand by|freeze|hold up|sit
+      tight|step away|second|minute|moment|sec`,
     ],
     may: [
-      "<a-moment>|<let>|give me|take|need|on|up|for|a|the|here|there|now|everything|it|that|please|i|we",
-      "have|got to|to|get|answer|door|phone|right|things|where|is|are|you|let|me|us|just|will|[<the>] {target}",
-      "step|away|out|go|check|find|someone is at the door|the phone is ringing|put|on hold|quick|must",
+      `<a-moment>|<let>|give me|take|need|on|up|for|a|the|here|there|now|everything|
+      it|that|please|i|we`,
+      `have|got to|to|get|answer|door|phone|right|things|where|is|are|you|let|me|
+      us|just|will|[<the>] {target}`,
+      `step|away|out|go|check|find|someone is at the door|the phone is ringing|put|on
+      hold|quick|must`,
     ],
   },
   {
     intent: "resume",
     must: [
-      "back|resume|continue|carry on|keep going|go on|proceed|ready|going again|unpause|press on|pick up|pick it up",
+      `back|resume|continue|carry on|keep going|go on|proceed|ready|going again|unpause|
+      press on|pick up|pick it up`,
     ],
     may: [
-      "<let>|i am|we are|i|we|am|are|to|it|with|on|again|now|going|get|getting|work|where we left off|go",
-      "[<the>] {target}|from|here|there|everything|that|the|okay|keep|carry|move|all|set|start|up|and",
+      `<let>|i am|we are|i|we|am|are|to|it|with|on|again|now|going|get|getting|
+      work|where we left off|go`,
+      `[<the>] {target}|from|here|there|everything|that|the|okay|keep|carry|move|all|
+      set|start|up|and`,
       "rolling|cooking|moving|this|things|at it|now then|done waiting|break is over|you can",
     ],
   },
@@ -425,10 +463,12 @@ export const BAGS: readonly Bag[] = [
     must: [
       `abandon|abandoning|scrap|scrapping|give up|giving up|call off|calling off|toss|throw out|dump|
       ditch|bail|bailing|write off|calling it quits|throw away|throwing out|quit|quitting`,
-      "(this|that|the|whole|entire|my|our) [whole|entire] (batch|lot|thing|run|load|project)|on {target}|<the> {target}|{target} batch|it all",
+      `(this|that|the|whole|entire|my|our) [whole|entire] (batch|lot|thing|run|load|
+      project)|on {target}|<the> {target}|{target} batch|it all`,
     ],
     may: [
-      "<let>|i|we|am|are|going|to|on|off|of|out|away|for good|altogether|and|up|with|it|the|this|that|all",
+      `<let>|i|we|am|are|going|to|on|off|of|out|away|for good|altogether|and|up|
+      with|it|the|this|that|all`,
       "batch|want|just|will|have|had|enough|done|is|no good|ruined|entirely|completely|now|quits",
     ],
   },
@@ -452,7 +492,8 @@ export const BAG_LISTS: Readonly<Record<string, readonly string[]>> = {
   ],
   "boil-seen": [
     "boiling [<hard>]",
-    "[at|to|on|up to|back to|back at|into|back on] (a|the|our|that|its) [<full>] [<full>] (boil|roll)",
+    `[at|to|on|up to|back to|back at|into|back on] (a|the|our|that|its) [<full>]
+    [<full>] (boil|roll)`,
     "[at|to|on|into] <full> [<full>] boil",
     "(started|begun|began) to (boil|roll)",
     "boil (started|is on|is up|is back|on|up|is going)",

@@ -41,6 +41,18 @@ export const ORDERS: readonly Family[] = [
         those|start them)
       `,
       "(how about|let us have) {lot} (next|now|today|then|this time)",
+      `
+        [(<got>|here is|here are|with|i am using|we are using|let us use|let us take|take|use|for)]
+        [about|all|roughly] [<the>|some] {produce} [here|ready|to use|to put up|to do|to can|picked|
+        washed] [so|and|now|then] [<let>] (<start>|make|turn them into|turn it into|make them into|
+        make it into) [on] {lot}
+      `,
+      "[<let>] (put|get) {lot} (up|by) [now|today]",
+      "[<let>] (turn|make|put|use) [about] [<the>|some] {produce} (into|for|to make|as) {lot}",
+      `
+        (<got>|here is|here are) [about] {produce} (for|to make|to make into|to turn into|to go into|
+        to put up as) {lot} [[so] <let> (start|begin|go|get going|get started)]
+      `,
       "<let> start {lot}",
       "[<let>] <start> [up|in on|making|with|on|off] {lot}",
       "[<we>|i] [am|are|will be|would be] [now|just] <starting> {lot}",

@@ -463,6 +463,8 @@ export const QUESTIONS: readonly Family[] = [
         canner)]
       `,
       "(what|how) (was|is) (that|the last one|it) [you said] [again|once more]",
+      "once again [for me]",
+      "what did you [just] (say|tell me|tell us|ask|ask me|want|announce) [again|just now]",
       "(run|say|give me|tell me) (that|it) (by|past) me (again|once more|one more time)",
       "let me (hear|have) (that|it|the last one) (again|once more|one more time)",
       `
@@ -613,7 +615,7 @@ export const QUESTIONS: readonly Family[] = [
         not|they do not|it does not|i do not|we do not|forget it|never mind|nevermind|never mind
         that|stop do not|wait do not|hold on do not|that is not right no|no need|not necessary|by
         no means|under no circumstances|i am not sure|not sure|negatory|i said no|that is a no|it
-        is a no|i would say no|i will pass|pass|skip it|it lost the boil|i guess not|i suppose
+        is a no|i would say no|i will pass|pass|skip it|i guess not|i suppose
         not|afraid not|i am afraid not|not quite|do nothing|let us not|i changed my mind|changed
         my mind|i have changed my mind|on second thought no|i would not|i will not|we will not|
         rather you did not|not this time|not today|wait no|keep going do not) [please|now|then|

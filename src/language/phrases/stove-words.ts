@@ -19,7 +19,7 @@ export const STOVE_WORDS: readonly Family[] = [
       `
         [<let>] (start|start up|start on|start with|put on|begin|light|get going on|get started
         on|fire up|kick off|set going) [<the>|some|a|a pot of] [<kind>] <pot> [going|on|now|
-        started|heating|next]
+        started|heating|next] [<for-what>]
       `,
       `
         [<let>] (get|put|set|have|bring) [<the>|some|a|a pot of] [<kind>] <pot> (going|on|started|
@@ -65,6 +65,7 @@ export const STOVE_LISTS: Readonly<Record<string, readonly string[]>> = {
       sweet|boiling|new|simple|apple|tomato|berry|honey)
     `,
   ],
+  "for-what": ["(for|of) [<the>] {target}"],
   "onto-stove": ["(on|onto|over|on to) [the|a] (stove|heat|burner|fire|range|flame|stovetop)"],
   /** What no recipe is called, so that "start it" can only mean the pot. */
   pot: [
