@@ -2,9 +2,9 @@
 import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
 import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
-import { type Candidate, choicesOf, isReady, upper } from "./decide-stages.ts";
+import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import type { BatchOption, Lot } from "./events.ts";
-import { batchName, find, lidMark, loadName, meansStage } from "./names.ts";
+import { batchName, find, lidMark, loadName, meansStage, upper } from "./names.ts";
 import {
   askWhich,
   askYes,

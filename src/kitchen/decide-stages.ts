@@ -1,6 +1,6 @@
 /** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
 import { completesAt, current, unanswered } from "./kept.ts";
-import { find, loadName, ownerName } from "./names.ts";
+import { find, loadName, ownerName, upper } from "./names.ts";
 import {
   askNumber,
   askWhich,
@@ -259,10 +259,6 @@ function earlyWarning(state: State, load: Load, run: StageRun, t: number): strin
       ? " Heat off first, and never open a canner before it has come to zero by itself."
       : "";
   return `${so} Jars taken out now are not shelf-stable.${zero} Take them out anyway?`;
-}
-
-export function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** What the wet-hands key does: exactly what Hands shows. */

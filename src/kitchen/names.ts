@@ -3,6 +3,11 @@
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
 import type { Batch, Load, StageRun, State, Timer } from "./state.ts";
 
+/** A sentence begins with a capital. */
+export function upper(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** "the Provider dilled green beans"; the variety alone tells lots of one recipe apart. */
 export function batchName(batch: Batch): string {
   const title = batch.recipe.title.charAt(0).toLowerCase() + batch.recipe.title.slice(1);

@@ -13,8 +13,10 @@ export type ProbeReading = {
   wallMs?: number;
 };
 
-const LINE =
-  /^(?:(\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,6})?)?(?:Z|[+-]\d\d:?\d\d)?)[\s,;]+)?(?:([a-z][a-z0-9 _-]{0,39}?)[\s,;:=]+)?([+-]?\d{1,4}(?:\.(\d{1,6}))?)\s*(°?[fc]|psi|psig|lb|lbs|kpa)?$/i;
+const TIME = /(?:(\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,6})?)?(?:Z|[+-]\d\d:?\d\d)?)[\s,;]+)?/;
+const WHERE = /(?:([a-z][a-z0-9 _-]{0,39}?)[\s,;:=]+)?/;
+const FIGURE = /([+-]?\d{1,4}(?:\.(\d{1,6}))?)\s*(°?[fc]|psi|psig|lb|lbs|kpa)?/;
+const LINE = new RegExp(`^${TIME.source}${WHERE.source}${FIGURE.source}$`, "i");
 
 const LONGEST_LINE = 120;
 const PSI_PER_KPA = 0.1450377;

@@ -24,9 +24,8 @@ export type Rule = {
 /**
  * Water at a full boil. It has levelled off, within 1 F of the place's boiling point or above:
  * weather moves that by up to 1 F, water that still heats climbs a quarter of a degree in fifteen
- * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below
- * where this very probe stood at the boil): a lifted lid or a cycling burner costs a degree at most,
- * cold water several.
+ * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below where this very probe
+ * stood at the boil): a lifted lid or a cycling burner costs a degree at most, cold water several.
  */
 export function boilRule(altitudeFt: number, stoodAtF?: number): Rule {
   const boils = boilingPointF(altitudeFt);
@@ -97,7 +96,7 @@ function middleOf(samples: readonly Sample[]): number {
   return values[Math.floor(values.length / 2)] ?? Number.NaN;
 }
 
-/** Takes one good reading into a watch, which it changes; the answer is what it now shows, if new. */
+/** Takes one good reading into a watch, which it changes; answers what it now shows, if new. */
 export function judgeReading(watching: Watching, rule: Rule, sample: Sample): Verdict | undefined {
   const { recent } = watching;
   const last = recent.at(-1);

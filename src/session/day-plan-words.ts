@@ -1,4 +1,5 @@
 /** The day's plan in sentences: when to do what, what limits it, how the day runs against it. */
+import { upper } from "../kitchen/names.ts";
 import { type DayPlan, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { durationWords, momentWords } from "../language/phrase/spoken-time.ts";
@@ -8,10 +9,6 @@ import { stageOf } from "./planned-day.ts";
 const FIVE_MINUTES_MS = 5 * MINUTE_MS;
 /** More begins than this are shown, not said. */
 const MOST_SAID = 5;
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 /** "by half past nine", on the five minutes at or after it. */
 function byWords(state: State, t: number, now: number): string {

@@ -1,8 +1,10 @@
 /** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
+
 import { clockOf } from "../../kitchen/agenda.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
+import { upper } from "../../kitchen/names.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type Load, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -10,10 +12,6 @@ import { judgeBoil } from "../../reckon/boiling.ts";
 import { clockWords, durationWords, momentWords } from "./spoken-time.ts";
 
 export type Told = { state: State; before: State; now: number };
-
-export function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 /** "at ten past four", said of an instant of kitchen time. */
 export function at(told: Told, t: number): string {

@@ -2,7 +2,7 @@ import { describe } from "../../kitchen/decide-corrections.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { jarCounts } from "../../kitchen/jars.ts";
-import { batchName, timerName } from "../../kitchen/names.ts";
+import { batchName, timerName, upper } from "../../kitchen/names.ts";
 import { ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -14,7 +14,6 @@ import {
   signSentence,
   type Told,
   temperatureSentence,
-  upper,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
 import { opening } from "./prompts.ts";

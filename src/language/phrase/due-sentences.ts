@@ -2,15 +2,11 @@
 import type { DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
 import type { PlannedItem } from "../../kitchen/events.ts";
-import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
+import { batchName, ownerName, timerName, upper } from "../../kitchen/names.ts";
 import { isLoad } from "../../kitchen/owners.ts";
 import { type Load, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import { durationWords } from "./spoken-time.ts";
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 /** The sentence for something that came due. */
 export function dueSentence(state: State, item: DueItem): string {

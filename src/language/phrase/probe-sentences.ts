@@ -7,7 +7,8 @@ export function probeValue(kind: "temperature" | "pressure", value: number): str
 }
 
 export function stuckSentence(what: string, shown: string): string {
-  return `The probe ${what} has shown exactly ${shown} for three minutes. I do not count on it until it moves.`;
+  const still = `The probe ${what} has shown exactly ${shown} for three minutes.`;
+  return `${still} I do not count on it until it moves.`;
 }
 
 export function silentSentence(what: string): string {
@@ -36,7 +37,8 @@ export function boilDoubt(shown: string, boilsAt: string): string {
 }
 
 export function pressureDoubt(shown: string, wanted: string): string {
-  return `The probe shows ${shown}, under the ${wanted} that are wanted. Is the pressure really there?`;
+  const under = `The probe shows ${shown}, under the ${wanted} that are wanted.`;
+  return `${under} Is the pressure really there?`;
 }
 
 export function gapDoubt(shown: string): string {

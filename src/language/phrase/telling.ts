@@ -2,7 +2,7 @@
 import { agenda, clockOf } from "../../kitchen/agenda.ts";
 import type { Command } from "../../kitchen/command.ts";
 import { isLost } from "../../kitchen/kept.ts";
-import { batchName, find, loadName, ownerName, timerName } from "../../kitchen/names.ts";
+import { batchName, find, loadName, ownerName, timerName, upper } from "../../kitchen/names.ts";
 import { queue } from "../../kitchen/next-load.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "../../kitchen/owners.ts";
 import { questions } from "../../kitchen/questions.ts";
@@ -12,10 +12,6 @@ import { MINUTE_MS } from "../../kitchen/time.ts";
 import { howMuch } from "./how-much.ts";
 import { prompt } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 /** Something with a clock: a stage or a timer, with what to call it. */
 type Ticking = {
