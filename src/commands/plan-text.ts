@@ -65,8 +65,9 @@ export function planText(request: PlanRequest, plan: KitchenPlan, notes: string[
   const { zone, startMs } = request;
   const tasks = [...plan.tasks].sort((a, b) => a.startMs - b.startMs);
   const proved = plan.proved ? "proved: no plan is shorter" : "not proved shortest";
+  const [from, to] = [startMs, plan.finishMs].map((ms) => clock(ms, startMs, zone).trim());
   const lines = [
-    `From ${clock(startMs, startMs, zone).trim()} to ${clock(plan.finishMs, startMs, zone).trim()}: ${span(plan.minutes)} (${proved})`,
+    `From ${from} to ${to}: ${span(plan.minutes)} (${proved})`,
     "",
     ...tasks.map((task) => taskLine(request, task)),
     "",

@@ -27,10 +27,11 @@ function helpText(version: string): string {
   const list = Object.entries(COMMANDS).map(([name, { about }]) => {
     return `  brinebell ${name.padEnd(width)}  ${about}`;
   });
+  const none = "".padEnd(width);
   return [
     `Brinebell ${version}: a talking kitchen hand for putting food by.`,
     "",
-    `  brinebell ${"".padEnd(width)}  open the kitchen (--plain: lines of text, --listen: be heard)`,
+    `  brinebell ${none}  open the kitchen (--plain: lines of text, --listen: be heard)`,
     ...list,
     "",
     "Every command that prints facts takes --json; --home DIR names the data folder.",

@@ -4,8 +4,9 @@
  */
 
 /** Controls (line ends and tabs aside), their eight-bit kin, and marks that turn text around. */
-const STEERS =
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]|\r(?!\n)/;
+const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]|\r(?!\n)/;
+const TURN = /[\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/;
+const STEERS = new RegExp(`${CONTROL.source}|${TURN.source}`);
 
 function escapedCharacter(character: string): string {
   return `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;

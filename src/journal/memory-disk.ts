@@ -5,7 +5,10 @@ export type DiskCall = { count: number; name: DiskCallName; path: string };
 
 export type DiskCallName = "append" | "sync" | "create-file" | Exclude<keyof Disk, "openAppend">;
 
-/** What goes wrong. With `half`, half of the bytes (or the whole of another change) happen first. */
+/**
+ * What goes wrong. With `half`, half of the bytes (or the whole of another change) happen
+ * first.
+ */
 export type DiskFault = { why: DiskTrouble; half?: boolean };
 
 /** What a power cut leaves of changes that were not synced; `zeros`: their room, unwritten. */

@@ -130,7 +130,8 @@ function setAside(
     const aside = freeName(`${tail.file}.torn`, names);
     const moved = moveTail(disk, folder, tail, aside);
     const size = `${tail.bytes.length} bytes`;
-    const what = `The end of ${folder}/${tail.file} was cut short (${size}); all before it is kept.`;
+    const file = `${folder}/${tail.file}`;
+    const what = `The end of ${file} was cut short (${size}); all before it is kept.`;
     if (moved.ok) {
       notices.push(`${what} The cut-off piece is in ${aside}.`);
     } else {

@@ -62,7 +62,10 @@ function openAppend(path: string): { file: AppendFile; length: number } {
   return { file, length: fs.fstatSync(descriptor).size };
 }
 
-/** One write may take only a part: on a nearly full disk it does, and says so by its count alone. */
+/**
+ * One write may take only a part: on a nearly full disk it does, and says so by its count
+ * alone.
+ */
 function writeAll(descriptor: number, bytes: Uint8Array): void {
   let done = 0;
   while (done < bytes.length) done += fs.writeSync(descriptor, bytes, done);

@@ -1,4 +1,4 @@
-/** Sorts `order` by key, ascending and stable, in place; quick where it is nearly sorted already. */
+/** Sorts `order` by key, ascending and stable, in place; quick where it is nearly sorted. */
 export function keepSorted(order: Int32Array, key: ArrayLike<number>): void {
   for (let i = 1; i < order.length; i++) {
     const item = order[i]!;

@@ -52,7 +52,7 @@ export type Effort = {
   known?: Schedule;
 };
 
-/** A small set that cannot be kept together; where nothing smaller was proved, all that may matter. */
+/** A small set that cannot be kept together; where none smaller was proved, all that may matter. */
 export type Conflict = {
   activities: string[];
   lags: Lag[];

@@ -54,7 +54,7 @@ export type PlanRequest = {
   zone: string;
   /** Minutes of one step; 5 where absent. */
   gridMinutes?: number;
-  /** Starts of an earlier plan to begin the search with, epoch ms by `batch/stage` (`stage@load`). */
+  /** Starts of an earlier plan to begin the search with, epoch ms by `batch/stage[@load]`. */
   like?: ReadonlyMap<string, number>;
   /** False where nobody asks what limits the day or stands in the way. */
   explain?: boolean;

@@ -89,8 +89,8 @@ export class Search {
 
   /**
    * Searches until a plan is found (it becomes `best`, and only better ones are asked for from
-   * then on), all is tried, or `conflicts` or the budget ends the run. `most` is an objective to try
-   * for: where it is refuted, the lower bound rises and the run goes on without it.
+   * then on), all is tried, or `conflicts` or the budget ends the run. `most` is an objective to
+   * try for: where it is refuted, the lower bound rises and the run goes on without it.
    */
   run(conflicts: number, dive: boolean, guide: Guide, most: number): RunEnd {
     const { engine } = this.network;

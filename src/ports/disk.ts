@@ -16,7 +16,7 @@ export type DiskAnswer<Given = unknown> = ({ ok: true } & Given) | DiskRefusal;
 export type AppendFile = {
   /** Adds all of the bytes. After a refusal any part of them, or none, may be in the file. */
   append(bytes: Uint8Array): DiskAnswer;
-  /** Returns once what was added is on the disk. After a refusal this handle is not to be trusted. */
+  /** Returns once what was added is on the disk. After a refusal this handle is no longer good. */
   sync(): DiskAnswer;
   close(): void;
 };

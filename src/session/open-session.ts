@@ -51,7 +51,7 @@ export type OpenParts = {
   onLines(lines: Line[]): void;
 };
 
-/** Something that came due while nobody was there, as told at the opening; `at` is wall time, ms. */
+/** Something that came due while nobody was there, as told at the opening; `at` is wall ms. */
 export type Told = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
 
 export type OpenedSession = {

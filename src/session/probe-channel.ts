@@ -29,7 +29,7 @@ export function middleValue(samples: readonly Sample[]): number | undefined {
   return values[Math.floor(values.length / 2)];
 }
 
-/** The middle of the readings of just now, of a probe that works; undefined where there are none. */
+/** The middle of a working probe's readings of just now; undefined where there are none. */
 export function freshValue(channel: Channel | undefined, now: number): number | undefined {
   if (!channel || channel.trouble) return undefined;
   return middleValue(channel.watching.recent.filter((one) => one.t >= now - BLIND_MS));

@@ -61,9 +61,8 @@ class PathReader implements ProbePort {
       this.close();
       if (!this.out) {
         const why = message.split("\n")[0];
-        this.events?.onProblem(
-          `The probe ${this.path} cannot be read (${why}). Plug it in or name another; it is tried again.`,
-        );
+        const problem = `The probe ${this.path} cannot be read (${why}).`;
+        this.events?.onProblem(`${problem} Plug it in or name another; it is tried again.`);
       }
       this.out = true;
       this.again(TRY_AGAIN_MS);

@@ -203,7 +203,7 @@ export class ProbeWatch implements SecondWitness {
     channel.unlogged.push({ t: verdict.at, value: verdict.value });
   }
 
-  /** A full boil by the person's word, with the probe level and near: that is where it boils here. */
+  /** A full boil by the person's word, the probe level and near: that is where it boils here. */
   private learn(channel: Channel, subject: Subject): void {
     const { kept } = subject.run;
     const stretch = kept && current(kept);

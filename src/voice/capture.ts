@@ -8,7 +8,7 @@ import { SAMPLE_RATE } from "./wav.ts";
 /** Where sound comes from. */
 export type CaptureSource =
   | { from: "microphone"; searchPath: string }
-  /** Raw 16-bit little-endian mono at 16 kHz; paced as if it were being spoken, or at full speed. */
+  /** Raw 16-bit little-endian mono at 16 kHz; paced as if it were spoken, or at full speed. */
   | { from: "file"; path: string; paced: boolean };
 
 export type CaptureEvents = {

@@ -104,7 +104,7 @@ export class Listener {
     const samples = this.prepare(piece);
     this.tellLevel(piece);
     const edge = this.endpointer.push(piece.riseDb, (silentMs) =>
-      this.parts.recogniser.onlyWakeWords(silentMs),
+      this.parts.recogniser.isUnfinished(silentMs),
     );
     this.follow(edge, piece, samples);
     this.before.push(samples);
@@ -178,7 +178,7 @@ export class Listener {
     this.waiting = undefined;
   }
 
-  /** Noise is turned down only where it is loud enough to hurt; where there is none, some is added. */
+  /** Noise is turned down only where loud enough to hurt; where there is none, some is added. */
   private prepare(piece: CleanedPiece): Int16Array {
     const snrDb = this.usualDb - piece.noiseDb;
     this.reduction.turnDown(Math.min(0, Math.max(MOST_REDUCTION_DB, snrDb - CLEAN_SNR_DB)));

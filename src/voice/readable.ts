@@ -11,8 +11,9 @@ export const READABLE_MAX = 600;
 const RAW_MAX = 4000;
 
 /** Terminal sequences: CSI, OSC and its kin up to their end, and two-character escapes. */
-const ESCAPES =
-  /(?:\x1b\[|\x9b)[0-?]*[ -/]*[@-~]?|(?:\x1b[\]PX^_]|[\x90\x98\x9d-\x9f])[^\x07\x1b\x9c]*(?:\x07|\x1b\\|\x9c)?|\x1b[ -~]?/g;
+const CONTROL_SEQUENCE = /(?:\x1b\[|\x9b)[0-?]*[ -/]*[@-~]?/;
+const CONTROL_STRING = /(?:\x1b[\]PX^_]|[\x90\x98\x9d-\x9f])[^\x07\x1b\x9c]*(?:\x07|\x1b\\|\x9c)?/;
+const ESCAPES = new RegExp(`${CONTROL_SEQUENCE.source}|${CONTROL_STRING.source}|\\x1b[ -~]?`, "g");
 
 const VULGAR: Record<string, string> = {
   "½": "1/2",

@@ -7,22 +7,24 @@ import { spawnSync } from "node:child_process";
 import * as fs from "node:fs";
 import { cpus, platform, tmpdir } from "node:os";
 import { join } from "node:path";
+import { openJournal } from "../../src/journal/open-journal.ts";
+import { realDisk } from "../../src/journal/real-disk.ts";
 import type { DatedFact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import { initialState } from "../../src/kitchen/state.ts";
-import { openJournal } from "../../src/journal/open-journal.ts";
-import { realDisk } from "../../src/journal/real-disk.ts";
 import { libraryOf } from "../../src/recipe/library.ts";
 import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import { eventsOf, recordOf } from "../../src/session/journal-records.ts";
-import { Rehearsal } from "../../src/session/rehearse.ts";
 import { recipeTexts } from "../../src/session/load-library.ts";
+import { Rehearsal } from "../../src/session/rehearse.ts";
 
 const EVENTS = 100_000;
 const OPENINGS = 7;
 const SPAWNS = 31;
 const scratch = fs.mkdtempSync(join(tmpdir(), "kitchen-bench-"));
-const library = libraryOf(recipeTexts("recipes").map(({ name, text }) => parseLibraryFile(name, text)));
+const library = libraryOf(
+  recipeTexts("recipes").map(({ name, text }) => parseLibraryFile(name, text)),
+);
 
 function percentile(times: number[], share: number): number {
   const sorted = [...times].sort((a, b) => a - b);
@@ -43,7 +45,10 @@ function benchVersion(): void {
     ours.push(timed(() => spawnSync(process.execPath, ["dist/brinebell.js", "--version"])));
   }
   const [a, b] = [percentile(ours, 0.5), percentile(bare, 0.5)];
-  console.log(`version          ${a.toFixed(1)} ms, bare node -e 0 ${b.toFixed(1)} ms: ${(a / b).toFixed(2)}x (at most 1.5)`);
+  const bareText = `bare node -e 0 ${b.toFixed(1)} ms`;
+  console.log(
+    `version          ${a.toFixed(1)} ms, ${bareText}: ${(a / b).toFixed(2)}x (at most 1.5)`,
+  );
 }
 
 /** Events of real batches, and readings, notes and timers around them, up to so many. */
@@ -58,7 +63,14 @@ async function season(): Promise<KitchenEvent[]> {
       {
         type: "kitchen-set",
         altitudeFt: 6200,
-        canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 }, gauge: { kind: "weighted" } }],
+        canners: [
+          {
+            id: "canner",
+            name: "canner",
+            holds: { pint: 9, quart: 7 },
+            gauge: { kind: "weighted" },
+          },
+        ],
         t: 0,
       },
     ],
@@ -117,12 +129,13 @@ async function benchOpening(): Promise<void> {
     );
   }
   const [a, b] = [percentile(ours, 0.5), percentile(bare, 0.5)];
-  console.log(
-    `opening 100,000  ${a.toFixed(0)} ms (${Math.round(bytes / EVENTS)} bytes a line), bare JSON.parse ${b.toFixed(0)} ms: ${(a / b).toFixed(2)}x (at most 2.5)`,
-  );
+  const size = `${Math.round(bytes / EVENTS)} bytes a line`;
+  const bareText = `bare JSON.parse ${b.toFixed(0)} ms: ${(a / b).toFixed(2)}x`;
+  console.log(`opening 100,000  ${a.toFixed(0)} ms (${size}), ${bareText} (at most 2.5)`);
 }
 
-console.log(`${cpus()[0]?.model ?? "unknown"}, ${cpus().length} cores, ${platform()}, Node ${process.version}`);
+const model = cpus()[0]?.model ?? "unknown";
+console.log(`${model}, ${cpus().length} cores, ${platform()}, Node ${process.version}`);
 benchVersion();
 await benchOpening();
 fs.rmSync(scratch, { recursive: true, force: true });

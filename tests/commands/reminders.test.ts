@@ -115,7 +115,7 @@ describe("brinebell reminders", () => {
     expect(found.every(({ alarms }) => alarms === 1)).toBe(true);
   });
 
-  it("updates instead of doubling: the same ids, later stamps, and a sequence that counts up", async () => {
+  it("updates and does not double: the same ids, later stamps, a rising sequence", async () => {
     sitting(...KRAUT);
     const file = join(folder, "kitchen.ics");
     await reminders("--ics", file);

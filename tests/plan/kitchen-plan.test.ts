@@ -60,7 +60,7 @@ describe("a day in the kitchen", () => {
     expect(tasks.filter(({ stage }) => stage === "trim")).toHaveLength(1);
   });
 
-  it("plans what opens a short window by how long it may take, not by how long it mostly does", () => {
+  it("plans what opens a short window by how long it may take, not how long it mostly does", () => {
     const { tasks } = planKitchen(day([pickles("a", "Sweet pickles")]), effort());
     const syrup = tasks.find(({ stage }) => stage === "syrup")!;
     expect((syrup.endMs - syrup.startMs) / MINUTE).toBe(35);

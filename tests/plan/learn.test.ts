@@ -156,7 +156,7 @@ describe("what a burner is worth", () => {
 });
 
 describe("learning from simulated cooks whose truth is known", () => {
-  /** Days of a cook whose own factor and stage factors are given, with a day's scatter of a fifth. */
+  /** Days of a cook whose own and stage factors are given, with a day's scatter of a fifth. */
   function days(
     random: () => number,
     count: number,
@@ -173,7 +173,7 @@ describe("learning from simulated cooks whose truth is known", () => {
     });
   }
 
-  it("errs less than the plan and less than the plain mean, and its range holds about four of five", () => {
+  it("errs less than the plan and the plain mean, and its range holds about four of five", () => {
     const random = seededRandom(20270814);
     const errors = { plan: 0, raw: 0, shrunk: 0 };
     let inside = 0;
@@ -243,7 +243,7 @@ describe("the report of what was learned", () => {
 });
 
 describe("a whole day with the canner", () => {
-  it("teaches every attended stage and every heating, in the times the ideal cook took", async () => {
+  it("teaches every attended stage and heating, in the times the ideal cook took", async () => {
     const played = await play("dilled-green-beans", undefined, { altitude: "6200ft" });
     const events = played.journal.map(({ at: _at, written: _written, ...event }) => {
       return { ...event, ...(event.type === "opened" ? { rehearsal: false } : {}) };

@@ -13,7 +13,7 @@ function stage(id: string, kind: Stage["kind"], more: Partial<Stage> = {}): Stag
   return { id, kind, title: id, say: "", typicalMinutes: 20, attended, ...rest, ...more };
 }
 
-/** Pickles for the refrigerator: hands, a pot of known contents with a hold, a rest, hands again. */
+/** Pickles for the refrigerator: hands, a pot of known contents with a hold, a rest, hands. */
 export const PICKLES: Recipe = {
   id: "shelf-pickles",
   title: "Shelf pickles",

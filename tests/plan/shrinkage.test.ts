@@ -19,7 +19,7 @@ describe("what is expected of a stage from few observations", () => {
     expect(pool.freedom).toBe(6);
   });
 
-  it("gives the worked middles and four-in-five ranges, drawn together the more the less is known", () => {
+  it("gives the worked middles and ranges, drawn together the more the less is known", () => {
     expect(ratios(expectNext(slice, pool))).toEqual([1.4757, 1.1107, 1.9608]);
     expect(ratios(expectNext(heat, pool))).toEqual([1.1267, 0.8096, 1.568]);
     expect(ratios(expectNext([], pool))).toEqual([1.1847, 0.724, 1.9386]);

@@ -36,7 +36,7 @@ function add(state: State, ...facts: object[]): State {
 }
 
 describe("what is coming", () => {
-  it("has every check of a ferment at the times of its recipe, over a change of the clocks", async () => {
+  it("has every check of a ferment when its recipe says, over a change of the clocks", async () => {
     const { state, now } = await kitchenAfter(
       "sauerkraut",
       "+0:00 [cook until ferment]",
@@ -60,7 +60,7 @@ describe("what is coming", () => {
     ]);
   });
 
-  it("has seals of jars that cool overnight checked in the morning, and overdue ones marked", async () => {
+  it("has seals of jars that cool overnight checked next morning, marks overdue ones", async () => {
     const { state, now } = await kitchenAfter(
       "dilled-green-beans",
       "+0:00 [cook until cool]",
@@ -76,7 +76,7 @@ describe("what is coming", () => {
     expect(late.find((one) => one.id === seals?.id)?.overdue).toBe(true);
   });
 
-  it("has jars ready to open and best by, on the morning of their day, while there are any", async () => {
+  it("has jars ready to open and best by, each on its morning, while there are any", async () => {
     const { state, now } = await kitchenAfter("bread-and-butter-pickles", undefined);
     const dates = listed(state, now, 500);
     expect(dates.some((line) => /T09:00 Ready to open: the bread-and-butter/i.test(line))).toBe(
@@ -158,7 +158,7 @@ describe("the recurring checks of the recipes", () => {
     expect(at && isoWithOffset(at, ZONE)).toBe("2027-03-14T03:30:00-06:00");
   });
 
-  it("come at the same minutes as an independent cron finds, over a change of the clocks", async () => {
+  it("come at the minutes an independent cron finds, over a change of the clocks", async () => {
     const cron = await import("node-cron");
     const { vi } = await import("vitest");
     const expressions = new Set(

@@ -52,7 +52,8 @@ describe("a canner with a probe", () => {
   });
 
   it("asks when a person says it boils and the probe is far under", async () => {
-    const script = `${CANNER}\n+0:00 [probe canner 150.2F for 0:00:20]\n+0:00 it's boiling and the lids are covered`;
+    const probe = "+0:00 [probe canner 150.2F for 0:00:20]";
+    const script = `${CANNER}\n${probe}\n+0:00 it's boiling and the lids are covered`;
     const no = await play("dilled-green-beans", `${script}\n+0:00 no`);
     expect(timesSaid(no, "Is it really a full boil?")).toBe(1);
     expect(no.journal.some((one) => one.type === "boil" && one.covered === true)).toBe(false);
@@ -64,7 +65,8 @@ describe("a canner with a probe", () => {
   });
 
   it("says when the probe falls silent or is stuck, once", async () => {
-    const script = `${CANNER}\n${BOILING}\n+0:00 yes\n+0:00 [probe canner 200.4F for 0:04]\n+0:05 what now`;
+    const probe = "+0:00 [probe canner 200.4F for 0:04]";
+    const script = `${CANNER}\n${BOILING}\n+0:00 yes\n${probe}\n+0:05 what now`;
     const played = await play("dilled-green-beans", script);
     expect(timesSaid(played, "has shown exactly 200.4 degrees")).toBe(1);
     expect(timesSaid(played, "Nothing from the probe")).toBe(0);

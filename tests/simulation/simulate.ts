@@ -1,4 +1,4 @@
-/** One worker of `npm run simulate`: plays kitchens of its seeds and hands the sums to its parent. */
+/** One worker of `npm run simulate`: plays kitchens of its seeds, hands the sums to its parent. */
 import { loadLibrary } from "../../src/session/load-library.ts";
 import { runSeed, shortest } from "./simulation.ts";
 
