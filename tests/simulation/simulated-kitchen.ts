@@ -16,7 +16,8 @@ import { eventsOf } from "../../src/session/journal-records.ts";
 import { readScript } from "../../src/session/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearse.ts";
 import type { Session } from "../../src/session/session.ts";
-import { rowsOf, slowJars, slowObjections, slowTimers } from "./slow-reading.ts";
+import { slowJars, slowTimers } from "./slow-counts.ts";
+import { rowsOf, slowObjections } from "./slow-reading.ts";
 
 const FOLDER = "made-up";
 

@@ -1,0 +1,53 @@
+/** Timers and jars by the reports alone: part of the second, slow reading of the journal. */
+import { corrected, type Row } from "./slow-reading.ts";
+
+export type SlowTimer = { id: string; endsAt: number; cancelled: boolean; rang: number };
+
+/** Every free timer of the log: when it ends, and how often that was written down. */
+export function slowTimers(allRows: readonly Row[]): SlowTimer[] {
+  const rows = corrected(allRows);
+  const timers = new Map<string, SlowTimer>();
+  for (const row of rows) {
+    const timer = timers.get(String(row.timer ?? row.key));
+    if (row.type === "timer-set") {
+      const endsAt = row.t + (row.minutes as number) * 60_000;
+      timers.set(String(row.timer), { id: String(row.timer), endsAt, cancelled: false, rang: 0 });
+    } else if (!timer) continue;
+    else if (row.type === "timer-added" && !timer.cancelled) {
+      const from = timer.rang > 0 ? row.t : timer.endsAt;
+      timer.endsAt = from + (row.minutes as number) * 60_000;
+      timer.rang = 0;
+    } else if (row.type === "timer-cancelled") timer.cancelled ||= timer.rang === 0;
+    else if (row.type === "due") timer.rang += 1;
+  }
+  return [...timers.values()];
+}
+
+export type SlowJars = { filled: number; loaded: number; setAside: number; brokenBefore: number };
+
+/** A batch's jars up to the canner, by the reports alone. */
+export function slowJars(allRows: readonly Row[], batch: string): SlowJars {
+  const jars = { filled: 0, loaded: 0, setAside: 0, brokenBefore: 0 };
+  let ready = 0;
+  for (const row of corrected(allRows)) {
+    if (row.type === "loaded") {
+      for (const part of row.parts as { batch: string; jars: number }[]) {
+        if (part.batch !== batch) continue;
+        jars.loaded += part.jars;
+        ready = Math.max(0, ready - part.jars);
+      }
+    }
+    if (row.batch !== batch) continue;
+    if (row.type === "jars-filled") ready = row.count as number;
+    else if (row.type === "set-aside") {
+      jars.setAside += row.count as number;
+      // A part-filled last jar is set aside without having been counted as filled.
+      ready = Math.max(0, ready - (row.count as number));
+    } else if (row.type === "jar-broken" && (ready > 0 || jars.loaded === 0)) {
+      jars.brokenBefore += row.count as number;
+      ready = Math.max(0, ready - (row.count as number));
+    }
+  }
+  jars.filled = jars.loaded + jars.setAside + jars.brokenBefore + ready;
+  return jars;
+}
