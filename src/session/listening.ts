@@ -5,65 +5,18 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Intent } from "../kitchen/command.ts";
-import { activeOwners, isLoad, runOfKind } from "../kitchen/owners.ts";
-import { questions } from "../kitchen/questions.ts";
-import type { State } from "../kitchen/state.ts";
 import { spokenGrammar } from "../language/spoken-grammar.ts";
-import type { EarsEvents, EarsGrammar, EarsPort } from "../ports/ears.ts";
+import { understand } from "../language/understand.ts";
+import type { EarsEvents, EarsGrammar, EarsPort, Heard } from "../ports/ears.ts";
 import type { CaptureSource } from "../voice/capture.ts";
 import { ChildEars } from "../voice/child-ears.ts";
-import { contextOf, type Pending } from "./dialogue.ts";
+import { contextOf } from "./dialogue.ts";
+import { momentOf } from "./listening-moment.ts";
 import type { LiveKitchen } from "./live-kitchen.ts";
 import { realClock } from "./real-clock.ts";
+import type { Session } from "./session.ts";
 
 export const WAKE_WORDS = ["brine", "bell"];
-
-/** Said at any moment. */
-const ALWAYS: Intent[] = [
-  "done",
-  "repeat",
-  "what-now",
-  "what-next",
-  "overview",
-  "time-left",
-  "finish-time",
-  "undo",
-  "acknowledge",
-  "hush",
-  "unhush",
-  "help",
-  "timer-set",
-  "timer-add",
-  "timer-cancel",
-];
-
-/** What makes sense to say just now; a smaller grammar is heard much better. */
-export function intentsNow(state: State, pending: Pending | undefined): Intent[] {
-  const intents = new Set<Intent>(ALWAYS);
-  const add = (...more: Intent[]) => {
-    for (const one of more) intents.add(one);
-  };
-  if (pending || questions(state).length > 0) add("yes", "no", "answer", "altitude", "disposition");
-  const owners = activeOwners(state);
-  if (owners.length === 0) add("begin");
-  for (const owner of owners) {
-    if (!isLoad(owner)) {
-      add("hold", "resume", "abandon", "focus", "boiling", "boil-lost", "temperature", "begin");
-      if (runOfKind(owner, "fill")?.state === "running")
-        add("jars-filled", "set-aside", "jar-broken");
-      continue;
-    }
-    if (owner.loadedAt === undefined) add("loaded", "jars-filled");
-    else if (owner.unloadedAt === undefined) {
-      add("boiling", "boil-lost", "temperature", "water-low", "jar-broken");
-      if (owner.terms?.method === "pressure" || owner.terms?.method === "steam") {
-        add("pressure", "pressure-lost", "weight-rocking", "venting");
-      }
-    } else add("sealed", "seal-failed", "jar-broken");
-  }
-  return [...intents];
-}
 
 export type ListeningWish = {
   /** Words that come first; none in a quiet kitchen. */
@@ -100,6 +53,28 @@ export function openEars(wish: ListeningWish, events: EarsEvents): EarsPort {
   });
 }
 
+/** What may be said to the session at this moment. */
+export function grammarNow(session: Session): EarsGrammar {
+  const { state, waitingFor } = session;
+  const now = session.now();
+  const context = contextOf(state, now, session.names, waitingFor);
+  return spokenGrammar(context, momentOf(state, waitingFor));
+}
+
+/** Two hearings that mean the same are as good as one sure one: "fill" and "filled" alike. */
+const MEANS_THE_SAME = 0.75;
+
+/** How sure it is of what was heard, where the other hearing of it meant the same. */
+export function surenessOf(session: Session, { text, confidence, orElse }: Heard): number {
+  if (orElse === undefined || confidence >= MEANS_THE_SAME) return confidence;
+  const context = contextOf(session.state, session.now(), session.names, session.waitingFor);
+  const [one, other] = [text, orElse].map((words) => {
+    const { intent, slots } = understand(words, context);
+    return JSON.stringify([intent, slots]);
+  });
+  return one === other ? MEANS_THE_SAME : confidence;
+}
+
 /** Listens until the function given back is called. */
 export function startListening(kitchen: LiveKitchen, wish: ListeningWish): () => Promise<void> {
   const { session } = kitchen;
@@ -107,8 +82,8 @@ export function startListening(kitchen: LiveKitchen, wish: ListeningWish): () =>
     wish.wakeWords.length > 0 ? `say "${wish.wakeWords.join(" ")}" first` : "no wake words";
   const listening = `listening: ${wake}`;
   const ears = openEars(wish, {
-    onHeard: ({ text, confidence }) => {
-      session.hear(text, confidence);
+    onHeard: (heard) => {
+      session.hear(heard.text, surenessOf(session, heard));
     },
     onProblem: (message) => {
       kitchen.setListening(message);
@@ -116,25 +91,14 @@ export function startListening(kitchen: LiveKitchen, wish: ListeningWish): () =>
     },
     onRecovered: () => kitchen.setListening(listening),
   });
-  let shown = "";
-  const grammar = (): EarsGrammar => {
-    const { state, waitingFor } = session;
-    const context = contextOf(state, session.now(), session.names, waitingFor);
-    return spokenGrammar(context, { intents: intentsNow(state, waitingFor) });
-  };
+  let expected = grammarNow(session);
   const refresh = () => {
-    const { state, waitingFor } = session;
-    const owners = activeOwners(state).map((owner) => owner.id);
-    const key = [
-      ...intentsNow(state, waitingFor),
-      ...owners,
-      Object.keys(state.timers).length,
-    ].join();
-    if (key === shown) return;
-    shown = key;
-    ears.expect(grammar());
+    const next = grammarNow(session);
+    if (next.rules === expected.rules) return;
+    expected = next;
+    ears.expect(next);
   };
-  ears.start(grammar());
+  ears.start(expected);
   kitchen.setListening(listening);
   kitchen.onSpeaking((speaking) => ears.deafen(speaking));
   const off = kitchen.onChange(refresh);

@@ -3,8 +3,6 @@ import { type Pattern, parsePattern } from "../../src/language/pattern.ts";
 import { ALL_LISTS, FAMILIES } from "../../src/language/phrases/all-families.ts";
 import { RECIPE_NAMES } from "../../src/language/recipe-names.ts";
 import { SLOT_KINDS } from "../../src/language/slots.ts";
-import { numberInWords, spokenGrammar } from "../../src/language/spoken-grammar.ts";
-import { kitchenContext } from "./kitchen-context.ts";
 
 const SLOTS: Record<string, string[]> = {
   begin: ["lot", "recipe", "named", "produce", "target"],
@@ -64,39 +62,5 @@ describe("names of recipes", () => {
     const ids = Object.keys(RECIPE_NAMES);
     expect(ids).toHaveLength(40);
     for (const id of ids) expect(RECIPE_NAMES[id]?.length).toBeGreaterThan(0);
-  });
-});
-
-describe("the grammar for the recogniser", () => {
-  const running = [{ id: "b-1", recipe: "pickled-beets" }];
-
-  it("has every rule it names, pairs its brackets and holds what is running", () => {
-    const { rules, command } = spokenGrammar(kitchenContext({ running }));
-    const defined = new Set([...rules.matchAll(/^<(\w+)> =/gm)].map((match) => match[1]));
-    const used = [...rules.matchAll(/<(\w+)>/g)].map((match) => match[1]);
-    for (const name of used) expect(name === "VOID" || defined.has(name)).toBe(true);
-    expect(defined.has(command)).toBe(true);
-    expect(rules.split("(").length).toBe(rules.split(")").length);
-    expect(rules.split("[").length).toBe(rules.split("]").length);
-    expect(rules).toContain("pickled beets");
-    expect(rules).not.toMatch(/\(\s*\)|\[\s*\]|\|\s*\||\|\s*\)|\(\s*\|/);
-  });
-
-  it("can be held to a few intents", () => {
-    const { rules } = spokenGrammar(kitchenContext({ running }), { intents: ["boiling", "hush"] });
-    expect(rules).toContain("rolling");
-    expect(rules).not.toContain("slot_lot");
-  });
-
-  it("writes numbers in words", () => {
-    expect([0, 9, 15, 40, 82, 100, 182].map(numberInWords)).toEqual([
-      "zero",
-      "nine",
-      "fifteen",
-      "forty",
-      "eighty two",
-      "one hundred",
-      "one hundred eighty two",
-    ]);
   });
 });

@@ -9,6 +9,7 @@ import { ORDER_LISTS, ORDERS } from "./orders.ts";
 import { PLACE_REPORTS } from "./place-reports.ts";
 import { QUESTION_LISTS, QUESTIONS } from "./questions.ts";
 import { SHELF_LISTS, SHELF_REPORTS } from "./shelf-reports.ts";
+import { SPOKEN } from "./spoken.ts";
 import { STOVE_LISTS, STOVE_WORDS } from "./stove-words.ts";
 
 /**
@@ -23,6 +24,7 @@ export const FAMILIES: readonly Family[] = [
   ...ORDERS,
   ...SHELF_REPORTS,
   ...STOVE_WORDS,
+  ...SPOKEN,
 ];
 
 /** Every shared list by its name. */
