@@ -115,6 +115,16 @@ describe("the kitchen screen", () => {
     expect(await terminal.text()).toContain("[!] canner: a full boil");
   });
 
+  it("says how a question of the moment is answered", async () => {
+    const made = await madeUp();
+    const terminal = show(made, 100, 40);
+    terminal.type("remind me to check the dill\r");
+    expect(await terminal.text()).toContain("(answer with a time, or no)");
+    terminal.type("no\r");
+    made.kitchen.session.hear("kitchen altitude 6400 feet", 0.4);
+    expect(await terminal.text()).toContain("(answer yes or no)");
+  });
+
   it("draws only when something changed", async () => {
     const made = await madeUp();
     const terminal = show(made, 100, 40);

@@ -20,6 +20,7 @@ import type {
   ShownClock,
   View,
 } from "../../ports/view.ts";
+import type { Pending } from "../dialogue.ts";
 import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
 import { labelledKeys } from "./labelled-keys.ts";
 import { dayStrip } from "./lanes.ts";
@@ -28,7 +29,7 @@ import { keyWords, needsWords, wordsNeeded } from "./offer-words.ts";
 export type ViewParts = Partial<ScreenParts> & {
   lines: readonly Line[];
   /** The transient question: "which one?". */
-  pending?: { text: string; expects: string } | undefined;
+  pending?: Pick<Pending, "text" | "expects"> | undefined;
   notRecorded: boolean;
   /** Tasks of the day's plan, in wall time. */
   planned?: readonly PlanTask[];
@@ -201,16 +202,19 @@ function soonestOf(items: Item[]): BigClock | undefined {
   return { digits: best.clock.digits, name: best.name, title: best.title, clock: best.clock };
 }
 
+/** How each kind of transient question is answered. */
+const ANSWERS: Record<Pending["expects"], string> = {
+  yes: "answer yes or no",
+  heard: "answer yes or no",
+  number: "answer with a number",
+  when: "answer with a time, or no",
+  which: "answer by name, or no",
+};
+
 function questionOf(state: State, parts: ViewParts): View["question"] {
   const { pending } = parts;
   if (pending) {
-    const answer =
-      pending.expects === "yes"
-        ? "answer yes or no"
-        : pending.expects === "number"
-          ? "answer with a number"
-          : "answer by name, or no";
-    return { text: pending.text, answer };
+    return { text: pending.text, answer: ANSWERS[pending.expects] };
   }
   const [open] = questions(state);
   if (!open) return undefined;
