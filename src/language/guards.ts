@@ -91,6 +91,7 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (HEARSAY.test(said.words.map(({ word }) => word).join(" "))) return true;
   const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));
   const [one, other] = said.words.slice(Math.max(first, 0));
+  if (one !== undefined && /^(after|before|till)$/.test(one.word)) return true;
   if (one === undefined || !ASKING.has(one.word)) return false;
   return !MAY_STATE.has(one.word) || SUBJECTS.has(other?.word ?? "");
 }

@@ -2,6 +2,10 @@
 /** Talk, questions, wishes, plans, denials and tales that only sound like a report or order. */
 export const CHATTER: readonly string[] = [
   "is it boiling yet",
+  "after that's taken care of",
+  "is eleven pounds right",
+  "under pressure",
+  "she says it's boiling",
   "it's just simmering now",
   "it's not boiling",
   "it's only simmering",
