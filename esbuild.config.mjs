@@ -22,8 +22,7 @@ const noDevtools = {
   },
 };
 
-rmSync("dist", { recursive: true, force: true });
-await build({
+const built = await build({
   entryPoints: {
     brinebell: "src/main.ts",
     "read-library": "src/recipe/read-library.ts",
@@ -46,7 +45,15 @@ await build({
   },
   plugins: [noDevtools],
   logLevel: "warning",
+  metafile: true,
 });
+
+// What earlier builds left goes only once this one has worked.
+const made = new Set(Object.keys(built.metafile.outputs));
+for (const name of readdirSync("dist", { recursive: true, withFileTypes: true })) {
+  const path = `${name.parentPath}/${name.name}`.replaceAll("\\\\", "/");
+  if (name.isFile() && !made.has(path)) rmSync(path);
+}
 
 // Recipes are parsed once, here, and kept under the digest of their text.
 const { parseLibraryFile } = await import("./dist/read-library.js");

@@ -144,6 +144,10 @@ export function isReady(deciding: Deciding, owner: Owner, run: StageRun): boolea
 function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefined {
   if (open.length <= 1) return open[0];
   const { state, now } = deciding;
+  // A batch that is named is meant by its own work; its warming canner goes by its own name.
+  const { target } = deciding.wish.command.slots as { target?: string };
+  const own = open.filter((one) => !isLoad(one.owner));
+  if (target !== undefined && own.length === 1 && !/canner|jar|load/.test(target)) return own[0];
   const shown = shelves(state, now)
     .filter((item) => item.shelf === "hands" && item.offer !== "begin")
     .map((item) => open.find((one) => one.run === item.run))

@@ -5,7 +5,14 @@ export type Context = {
   /** IANA zone in which clock times and dates are meant. */
   zone: string;
   recipes: readonly { id: string; title: string; names: readonly string[] }[];
-  running: readonly { id: string; recipe: string; variety?: string; title?: string }[];
+  running: readonly {
+    id: string;
+    recipe: string;
+    variety?: string;
+    title?: string;
+    /** What its stages that are under way are called: "scrub and trim". */
+    stages?: readonly string[];
+  }[];
   timers: readonly { id: string; label: string }[];
   /** The question that waits for an answer, if one does. */
   question?: Question;

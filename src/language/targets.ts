@@ -137,6 +137,7 @@ function enterBatch(own: Names, recipes: Names, batch: Context["running"][number
   enter(own, batch.id, "batches", batch.id);
   if (batch.title) enter(own, batch.title, "batches", batch.id);
   if (batch.variety) enter(own, batch.variety, "batches", batch.id);
+  for (const stage of batch.stages ?? []) enter(own, stage, "batches", batch.id);
   for (const entry of recipes.byName.values()) {
     if (!entry.recipes.includes(batch.recipe)) continue;
     enter(own, entry.name, "batches", batch.id);

@@ -133,9 +133,11 @@ export function contextOf(
     const batch = state.batches[id];
     if (!batch) return [];
     const { variety } = batch.lot;
-    return [
-      { id, recipe: batch.recipe.id, title: batch.recipe.title, ...(variety ? { variety } : {}) },
-    ];
+    const stages = batch.stages
+      .filter((run) => run.state === "running")
+      .map((run) => run.spec.title);
+    const { id: recipe, title } = batch.recipe;
+    return [{ id, recipe, title, stages, ...(variety ? { variety } : {}) }];
   });
   const timers = Object.values(state.timers)
     .filter((timer) => timer.state === "running" || timer.state === "rang")
