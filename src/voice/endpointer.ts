@@ -12,9 +12,9 @@ export type EndpointSettings = {
   onsetAboveDb: number;
   onsetMs: number;
   onsetSpanMs: number;
-  /** Silence that ends an utterance, and the longer one after the wake words alone. */
+  /** Silence that ends an utterance, and the longer one while the command is unfinished. */
   silenceMs: number;
-  wakeSilenceMs: number;
+  unfinishedSilenceMs: number;
   /** Speech longer than this is talk, not a command. */
   longestMs: number;
 };
@@ -29,7 +29,7 @@ export const ENDPOINTS: EndpointSettings = {
   onsetMs: 64,
   onsetSpanMs: 128,
   silenceMs: 320,
-  wakeSilenceMs: 1_200,
+  unfinishedSilenceMs: 1_200,
   longestMs: 6_000,
 };
 
@@ -73,8 +73,8 @@ export class Endpointer {
     this.sinceMs = 0;
   }
 
-  /** `onlyWakeWords` is asked when a silence would end the utterance. */
-  push(riseDb: number, onlyWakeWords: (silentMs: number) => boolean): SpeechEdge {
+  /** `unfinished` is asked when a silence would end the utterance. */
+  push(riseDb: number, unfinished: (silentMs: number) => boolean): SpeechEdge {
     const { settings } = this;
     this.smoothDb += SMOOTHING * (riseDb - this.smoothDb);
     if (this.state === "quiet") return this.begin();
@@ -93,7 +93,7 @@ export class Endpointer {
     }
     if (loud) return "goes-on";
     if (this.silentMs < settings.silenceMs) return "pauses";
-    if (this.silentMs < settings.wakeSilenceMs && onlyWakeWords(this.sinceMs)) return "pauses";
+    if (this.silentMs < settings.unfinishedSilenceMs && unfinished(this.sinceMs)) return "pauses";
     return "ends";
   }
 

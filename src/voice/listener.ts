@@ -104,7 +104,7 @@ export class Listener {
     const samples = this.prepare(piece);
     this.tellLevel(piece);
     const edge = this.endpointer.push(piece.riseDb, (silentMs) =>
-      this.parts.recogniser.onlyWakeWords(silentMs),
+      this.parts.recogniser.isUnfinished(silentMs),
     );
     this.follow(edge, piece, samples);
     this.before.push(samples);

@@ -29,7 +29,7 @@ const NOTHING: Recognised = { text: "", wakeFit: -99, fit: -99, frames: 0 };
 /** The library's scores: logarithms to the base 1.0001, in steps of 1,024. */
 const NATURAL = Math.log(1.0001) * 1024;
 
-/** Sound that a command word needs at least, in frames of 10 ms. */
+/** Sound that a word needs at least, in frames of 10 ms. */
 const SHORTEST_WORD = 10;
 
 /** A word of the grammar, not a silence or a null transition. */
@@ -104,14 +104,17 @@ export class Recogniser {
   }
 
   /**
-   * True while nothing but wake words has been said, `silentMs` after the last sound. A command
-   * word that the decoder sees in the silence itself does not count.
+   * True while the command is not yet said, `silentMs` after the last sound that was noticed:
+   * there are only wake words, or the last word is one the decoder sees in the silence itself,
+   * since it has to fill the command up, or since a soft voice goes on below the noise.
    */
-  onlyWakeWords(silentMs: number): boolean {
+  isUnfinished(silentMs: number): boolean {
     const segments = this.commands.soFar();
-    const command = segments.filter(isWord)[this.wakeWords.length];
+    const words = segments.filter(isWord);
+    const last = words.at(-1);
     const now = segments.at(-1)?.to ?? 0;
-    return !command || command.from > now - silentMs / 10 - SHORTEST_WORD;
+    if (!last || words.length <= this.wakeWords.length) return true;
+    return last.from > now - silentMs / 10 - SHORTEST_WORD;
   }
 
   end(): Recognised {

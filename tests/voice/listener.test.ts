@@ -22,7 +22,7 @@ class FakeRecogniser {
   feed(samples: Int16Array): void {
     this.fed += samples.length;
   }
-  onlyWakeWords(): boolean {
+  isUnfinished(): boolean {
     return this.onlyWake;
   }
   end(): Recognised {
