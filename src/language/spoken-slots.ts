@@ -157,6 +157,6 @@ export function answersTo(question: Context["question"]): string[] {
     return [`[ the ] ${oneOf(named)}`, ...places, ...several];
   }
   if (question.kind === "number") return [oneOf(["zero", ...range(1, 20)])];
-  if (question.kind === "jars") return ["none of them", "none"];
+  if (question.kind === "jars") return ["none of them"];
   return [];
 }

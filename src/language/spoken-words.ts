@@ -19,6 +19,7 @@ export function numberInWords(value: number): string {
 const RUN_TOGETHER: [RegExp, string][] = [
   [/\b(it|that|what) is\b(?! *$)/g, "$1's"],
   [/\b(they|we) are\b(?! *$)/g, "$1're"],
+  [/\b(canner|heat|pressure) is\b(?! *$)/g, "( $1's | $1 is )"],
   [/\bi am\b/g, "i'm"],
   [/\blet us\b/g, "let's"],
   [/\b(did|do|does|is|are) not\b/g, "$1n't"],

@@ -65,28 +65,29 @@ export function survives(pending: Pending | undefined): boolean {
 /** Spoken words under this confidence are read back, where they would change what matters. */
 export const SURE_ENOUGH = 0.7;
 
-/** Reports that start, stop or judge a process, or end a batch. */
-const MATTERS: ReadonlySet<Intent> = new Set([
-  "boiling",
-  "boil-lost",
-  "pressure",
-  "pressure-lost",
-  "weight-rocking",
-  "venting",
-  "loaded",
-  "sealed",
-  "seal-failed",
-  "jars-filled",
-  "disposition",
-  "abandon",
-  "undo",
-  "altitude",
-  "done",
+/** What may be answered on a guess: it changes nothing of the food and of its times. */
+const HARMLESS: ReadonlySet<Intent> = new Set([
+  "repeat",
+  "what-now",
+  "what-next",
+  "overview",
+  "time-left",
+  "finish-time",
+  "how-much",
+  "help",
+  "focus",
+  "hush",
+  "unhush",
+  "unknown",
 ]);
+
+/** Answers to a question of ours: asking whether they were meant would go on for ever. */
+const ANSWERS: ReadonlySet<Intent> = new Set(["yes", "no", "answer", "acknowledge"]);
 
 /** Asks for a yes to what was heard in doubt; undefined where it is sure or changes little. */
 export function readBack(command: Command, text: string, confidence: number): Pending | undefined {
-  if (confidence >= SURE_ENOUGH || !MATTERS.has(command.intent)) return undefined;
+  const { intent } = command;
+  if (confidence >= SURE_ENOUGH || HARMLESS.has(intent) || ANSWERS.has(intent)) return undefined;
   return {
     kind: "ask",
     text: `I heard: ${text}. Is that right?`,

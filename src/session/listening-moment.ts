@@ -44,7 +44,7 @@ const LABELS = ["eggs", "rice", "bread", "oven", "potatoes", "lids"];
 const JELLING_F = 220;
 
 /** Readings come in from so far around what is wanted, in degrees Fahrenheit. */
-const AROUND_F = 20;
+const AROUND_F = 10;
 
 /** Most jars that are counted aloud, whatever is expected. */
 const MOST_JARS = 24;

@@ -4,13 +4,14 @@ import type { Family } from "./family.ts";
 /**
  * The wordings most used aloud, the commonest of each family first. They are what the recogniser
  * listens for; understanding knows them like all the others. The families are short on purpose:
- * what cannot be said cannot be misheard.
+ * what cannot be said cannot be misheard. Left out are short words that noise is taken for
+ * ("next", "okay") and wordings that sound like another's ("hold on" like "how long").
  */
 export const SPOKEN: readonly Family[] = [
   // --- at any moment
-  { intent: "what-now", phrases: ["what now", "what do i do now", "now what"] },
+  { intent: "what-now", phrases: ["what now", "what do i do now"] },
   { intent: "what-next", phrases: ["what is next", "what comes next"] },
-  { intent: "overview", phrases: ["what is running", "what is going on"] },
+  { intent: "overview", phrases: ["what is running"] },
   {
     intent: "time-left",
     phrases: [
@@ -24,13 +25,12 @@ export const SPOKEN: readonly Family[] = [
     phrases: [
       "when will the {target:open} be done",
       "when will (it|they) be done",
-      "when are the {target:open} done",
       "when do the jars come out",
     ],
   },
-  { intent: "repeat", phrases: ["say (that|it) again", "repeat that", "what was that"] },
-  { intent: "undo", phrases: ["undo that"] },
-  { intent: "acknowledge", phrases: ["got it", "okay", "thank you"] },
+  { intent: "repeat", phrases: ["say (that|it) again"] },
+  { intent: "undo", phrases: ["undo [that]"] },
+  { intent: "acknowledge", phrases: ["got it", "thank you"] },
   { intent: "hush", phrases: ["hush [for {minutes:duration}]", "be quiet"] },
   { intent: "unhush", phrases: ["talk to me", "you can talk again"] },
   { intent: "help", phrases: ["help", "what can i say"] },
@@ -51,7 +51,7 @@ export const SPOKEN: readonly Family[] = [
     intent: "begin",
     phrases: [
       "start [the|some] {lot}",
-      "let us (make|do|start) [the|some] {lot}",
+      "let us make [the|some] {lot}",
       "start the <pot>",
       "the <pot> is on",
     ],
@@ -61,23 +61,17 @@ export const SPOKEN: readonly Family[] = [
   // --- while something is running
   {
     intent: "done",
-    phrases: [
-      "that is done",
-      "done",
-      "next",
-      "the {target} (is|are) done",
-      "i am done",
-      "finished with the {target}",
-    ],
+    phrases: ["that is done", "done", "the {target} (is|are) done", "finished with the {target}"],
   },
   {
     intent: "done",
     set: { target: "jars" },
     phrases: ["the jars are out", "jars are out [of the canner]"],
   },
-  { intent: "done", set: { target: "heat off" }, phrases: ["the heat is off"] },
-  { intent: "correct-time", phrases: ["that was {at:ago}", "{at:ago}"] },
-  { intent: "hold", phrases: ["hold the {target}", "hold on"] },
+  { intent: "done", set: { target: "heat off" }, phrases: ["[the] heat is off"] },
+  { intent: "done", set: { target: "canner" }, phrases: ["[the] canner is (ready|hot)"] },
+  { intent: "correct-time", phrases: ["that was {at:ago}"] },
+  { intent: "hold", phrases: ["hold the {target}", "hold everything"] },
   { intent: "resume", phrases: ["carry on [with the {target}]", "resume [the {target}]"] },
   { intent: "abandon", phrases: ["abandon the {target}"] },
   { intent: "focus", phrases: ["switch to the {target}", "go to the {target}"] },
@@ -85,7 +79,7 @@ export const SPOKEN: readonly Family[] = [
   {
     intent: "boiling",
     phrases: [
-      "it is boiling [now]",
+      "it is boiling [now|and the lids are covered {covered=true}]",
       "the {target} (is|are) boiling",
       "(it is|we are) at a [full|rolling] boil",
       "(full|rolling) boil",
@@ -112,12 +106,7 @@ export const SPOKEN: readonly Family[] = [
   // --- the canner
   {
     intent: "loaded",
-    phrases: [
-      "the jars are in [the canner]",
-      "the canner is loaded",
-      "they are in the canner",
-      "loaded",
-    ],
+    phrases: ["the jars are in [the canner]", "the canner is loaded", "they are in the canner"],
   },
   { intent: "water-low", phrases: ["the water is low", "the water is below the lids"] },
   {
@@ -128,12 +117,16 @@ export const SPOKEN: readonly Family[] = [
       "the gauge (says|reads) {value:number} {unit=psi} [pounds]",
     ],
   },
+  { intent: "pressure", set: { value: 0, unit: "psi" }, phrases: ["[the] pressure is zero"] },
   {
     intent: "pressure-lost",
     phrases: ["the pressure dropped", "we lost pressure", "the pressure is down"],
   },
   { intent: "weight-rocking", phrases: ["the weight is (rocking|jiggling)"] },
-  { intent: "venting", phrases: ["steam is coming out", "it is venting", "the steam is coming"] },
+  {
+    intent: "venting",
+    phrases: ["steam is coming out", "it is venting", "a full column of steam"],
+  },
   // --- jars
   {
     intent: "jars-filled",
@@ -148,7 +141,7 @@ export const SPOKEN: readonly Family[] = [
   { intent: "set-aside", phrases: ["{count:whole} jar set aside", "set {count:whole} jar aside"] },
   {
     intent: "jar-broken",
-    phrases: ["a jar broke {count=1}", "jar {jars} broke", "one broke {count=1}"],
+    phrases: ["a jar broke {count=1}"],
   },
   {
     intent: "sealed",
