@@ -12,8 +12,18 @@ export class Outlook {
   private events = -1;
   private until = 0;
   private soonest = Number.POSITIVE_INFINITY;
+  /** What was due by then has been dealt with, or waits for something else than time. */
+  private dealtWithBy = Number.NEGATIVE_INFINITY;
 
-  /** The next due moment after now, in kitchen time; Infinity where nothing will come due. */
+  /** Everything due by this moment is being dealt with. */
+  dealtWith(now: number): void {
+    this.dealtWithBy = Math.max(this.dealtWithBy, now);
+  }
+
+  /**
+   * The next due moment not dealt with yet, in kitchen time; Infinity where nothing will come due.
+   * It may have come while the one before it was being written down.
+   */
   dueAt(state: State, now: number): number {
     if (!this.holds(state, now)) this.look(state, now);
     return this.soonest;
@@ -27,7 +37,8 @@ export class Outlook {
   /** With nothing overdue, a look holds for a minute or to the next event. */
   private look(state: State, now: number): void {
     const items = agenda(state, now);
-    this.soonest = items.find((item) => item.at > now)?.at ?? Number.POSITIVE_INFINITY;
+    const next = items.find((item) => item.at > this.dealtWithBy);
+    this.soonest = next?.at ?? Number.POSITIVE_INFINITY;
     const overdue = items.some((item) => item.at <= now);
     this.until = overdue ? now : Math.min(this.soonest, now + HOLDS_MS);
     this.events = state.history.length;

@@ -351,6 +351,7 @@ export class Session {
   /** Writes and says what has come due; `before` where a command's own prompts come after it. */
   private comeDue(now: number, before?: State): void {
     if (this.outlook.holds(this.state, now)) return;
+    this.outlook.dealtWith(now);
     const items = new Map(agenda(this.state, now).map((item) => [item.key, item]));
     const facts = decideWake(this.state, now, this.parts.library);
     if (facts.length === 0) return;

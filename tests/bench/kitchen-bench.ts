@@ -12,11 +12,15 @@ import { realDisk } from "../../src/journal/real-disk.ts";
 import type { DatedFact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import { initialState } from "../../src/kitchen/state.ts";
+import { seededRandom } from "../../src/plan/random.ts";
 import { libraryOf } from "../../src/recipe/library.ts";
 import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import { eventsOf, recordOf } from "../../src/session/journal-records.ts";
 import { recipeTexts } from "../../src/session/load-library.ts";
+import { openSession } from "../../src/session/open-session.ts";
+import { realClock } from "../../src/session/real-clock.ts";
 import { Rehearsal } from "../../src/session/rehearse.ts";
+import { SILENT } from "../../src/session/short-session.ts";
 
 const EVENTS = 100_000;
 const OPENINGS = 7;
@@ -135,7 +139,47 @@ async function benchOpening(): Promise<void> {
 }
 
 const model = cpus()[0]?.model ?? "unknown";
+/** 200 clocks due within a few seconds, against as many bare timers due at the same moments. */
+async function benchLateness(): Promise<void> {
+  const { session } = openSession({
+    clock: realClock(),
+    disk: realDisk(),
+    folder: join(scratch, "clocks"),
+    voice: SILENT,
+    library,
+    version: "bench",
+    rehearsal: true,
+    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: 0 }],
+    onLines: () => {},
+  });
+  session.start();
+  const random = seededRandom(7);
+  const waits = Array.from({ length: 200 }, () => 2 + random() * 4);
+  session.setDown(
+    waits.map((seconds, i) => {
+      return { type: "timer-set", timer: `T${i}`, label: null, minutes: seconds / 60, t: 0 };
+    }),
+  );
+  await new Promise((resolve) => setTimeout(resolve, 7000));
+  const ours = session.state.history.flatMap((event) =>
+    event.type === "due" && event.key.startsWith("T") ? [event.w - event.t] : [],
+  );
+  session.close();
+  const bare: number[] = [];
+  for (const seconds of waits) {
+    const due = performance.now() + seconds * 1000;
+    setTimeout(() => bare.push(performance.now() - due), seconds * 1000);
+  }
+  await new Promise((resolve) => setTimeout(resolve, 7000));
+  const [a, b] = [percentile(ours, 0.99), percentile(bare, 0.99)];
+  console.log(
+    `lateness p99     ${a.toFixed(1)} ms over ${ours.length} clocks, ` +
+      `bare setTimeout ${b.toFixed(1)} ms: ${(a - b).toFixed(1)} ms more (at most 25)`,
+  );
+}
+
 console.log(`${model}, ${cpus().length} cores, ${platform()}, Node ${process.version}`);
 benchVersion();
 await benchOpening();
+await benchLateness();
 fs.rmSync(scratch, { recursive: true, force: true });
