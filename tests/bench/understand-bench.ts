@@ -1,8 +1,4 @@
-/**
- * Utterances understood in a second, and how long the slowest take. Run by hand:
- * `npx esbuild tests/bench/understand.bench.ts --bundle --platform=node --outfile=/tmp/b.cjs &&
- * node /tmp/b.cjs`.
- */
+/** Utterances understood in a second, and how long the slowest take: `npm run bench understand`. */
 import { cpus } from "node:os";
 import { parseIso } from "../../src/kitchen/time.ts";
 import type { Context } from "../../src/language/context.ts";
