@@ -1,3 +1,4 @@
+import { validate } from "node-cron";
 import { z } from "zod";
 import { parseAmount } from "./amount.ts";
 import { parseDuration, parseWindow } from "./duration.ts";
@@ -21,6 +22,11 @@ const text = (max: number) =>
     .refine((value) => !UNPRINTABLE.test(value), {
       error: "has a control or hidden character; write plain text on one line",
     });
+
+/** When a recurring check is due, in the five fields that cron reads: "0 9 * * 1,3,5". */
+const cronExpression = text(60).refine((written) => {
+  return written.trim().split(/\s+/).length === 5 && validate(written);
+}, 'write five cron fields: minute hour day month weekday, such as "0 9 * * 1,3,5"');
 
 const id = z
   .string()
@@ -110,7 +116,7 @@ const stage = z.strictObject({
   pot: text(30).optional(),
   temperatureF: z.strictObject({ min: temperatureF, max: temperatureF }).optional(),
   checks: z
-    .array(z.strictObject({ cron: text(60), say: text(240) }))
+    .array(z.strictObject({ cron: cronExpression, say: text(240) }))
     .max(8)
     .optional(),
   asks: z.array(id).max(12).optional(),
