@@ -14,7 +14,7 @@ import {
 import { hearStream } from "./stream-trial.ts";
 import { syntheticVoices } from "./synthetic-voices.ts";
 
-/** `BRINEBELL_VOICE_LOOP=full` takes about a quarter of an hour; otherwise a sample of under three. */
+/** `BRINEBELL_VOICE_LOOP=full` takes a quarter of an hour; otherwise a sample of under three. */
 const full = process.env.BRINEBELL_VOICE_LOOP === "full";
 const missing = missingForLoop();
 if (missing) console.log(`voice loop: skipped, ${missing} is missing`);
