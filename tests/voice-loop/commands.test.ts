@@ -19,8 +19,11 @@ const full = process.env.BRINEBELL_VOICE_LOOP === "full";
 const missing = missingForLoop();
 if (missing) console.log(`voice loop: skipped, ${missing} is missing`);
 
-/** A share of 150 commands has an error of nearly two in a hundred, one of 27 of eight. */
-const SLACK = full ? 0.02 : 0.08;
+/**
+ * A share of 150 commands has an error of nearly two in a hundred, one of 27 of eight; a sample
+ * so small fails only where it is twice that short, and the figures it prints are no claim.
+ */
+const SLACK = full ? 0.02 : 0.16;
 
 /** Most commands wrongly acted on: two in a hundred are wanted, in loud noise more is reached. */
 const MOST_WRONG = { faint: 0.02, loud: 0.06 };
