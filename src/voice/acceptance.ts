@@ -6,10 +6,10 @@ type Bounds = { wakeFit: number; fit: number; longestFrames: number };
 
 /**
  * Measured by the voice loop. Since noise is turned down before anything is decoded, true
- * commands fit about as well in loud noise as in faint (19 of 20 at -2.85 or better, at 30 dB as
+ * commands fit about as well in loud noise as in faint (19 of 20 at -2.9 or better, at 30 dB as
  * at 10), so that one pair of bounds serves. Talk that begins like the wake words fits at -2.9.
  */
-const WITH_WAKE_WORDS: Bounds = { wakeFit: -3.3, fit: -2.85, longestFrames: 450 };
+const WITH_WAKE_WORDS: Bounds = { wakeFit: -3.3, fit: -2.95, longestFrames: 450 };
 
 /** Without wake words only what fits very well is taken, and only when it is short. */
 const WITHOUT: Bounds = { wakeFit: -1.9, fit: -1.9, longestFrames: 250 };

@@ -7,6 +7,7 @@ import {
   hearAll,
   makeRecogniser,
   missingForLoop,
+  READ_BACK,
   TABLE_HEAD,
   tableLine,
   talkSaid,
@@ -58,11 +59,16 @@ describe.skipIf(missing)("commands spoken to it", () => {
     const near = hearAll(recogniser, talkSaid(voices, full ? 1 : 9, NEAR_WAKE), CONDITIONS[1]!, 42);
     recogniser.close();
     const minutes = (result.audioMs / 60_000).toFixed(1);
-    console.log(`talk: ${minutes} min, false commands: ${result.falseCommands.length}`);
-    console.log(result.falseCommands.join("\n"));
+    const surely = result.falseConfidences.filter((each) => each >= READ_BACK).length;
+    const found = result.falseCommands;
+    console.log(`talk: ${minutes} min, false commands: ${found.length}, ${surely} of them sure`);
+    found.forEach((each, at) => {
+      console.log(`${each} (${result.falseConfidences[at]?.toFixed(2)})`);
+    });
     const tries = `${near.falseCommands.length} of ${full ? 8 * voices.length : "a sample"}`;
     console.log(`talk made to sound like the wake words, taken for commands: ${tries}`);
-    expect(result.falseCommands.length).toBeLessThanOrEqual(1);
+    expect(surely).toBe(0);
+    expect(found.length).toBeLessThanOrEqual(2);
   });
 
   it("are not heard in the noise of boiling", () => {

@@ -33,6 +33,8 @@ export type TrialResult = {
   missed: string[];
   /** Commands heard where none was said. */
   falseCommands: string[];
+  /** The confidence of each of them, in the same order. */
+  falseConfidences: number[];
   delaysMs: number[];
   /** Of every command heard: whether it was the right one, and the confidence. */
   sure: { said: string; heard: string; right: boolean; confidence: number }[];
@@ -77,12 +79,12 @@ export function hearStream(trial: Trial): TrialResult {
   const { stream, slots } = lay(trial);
   let position = 0;
   const delaysMs: number[] = [];
-  const stray: string[] = [];
+  const stray: Stray[] = [];
   const unheard = { "no-wake-words": 0, unsure: 0, "too-long": 0, nothing: 0 };
   const onHeard = (heard: Heard) => {
     const ended = position - (heard.delayMs * SAMPLE_RATE) / 1000;
     const slot = slots.find(({ from, to }) => ended > from && ended < to + SAMPLE_RATE);
-    if (!slot) stray.push(heard.text);
+    if (!slot) stray.push(heard);
     slot?.heard.push(heard.text);
     slot?.sure.push(trial.sureness?.(heard) ?? heard.confidence);
     delaysMs.push(heard.delayMs);
@@ -112,7 +114,9 @@ export function hearStream(trial: Trial): TrialResult {
   };
 }
 
-function sorted(slots: Slot[], stray: string[], means: (text: string) => string) {
+type Stray = { text: string; confidence: number };
+
+function sorted(slots: Slot[], stray: Stray[], means: (text: string) => string) {
   const commands = slots.filter(({ said }) => said.command !== undefined);
   const line = ({ said, heard }: Slot) => `${said.voice}: ${said.text} -> ${heard.join(" + ")}`;
   const isRight = ({ said, heard }: Slot) => means(heard.join(" + ")) === means(said.command ?? "");
@@ -133,7 +137,11 @@ function sorted(slots: Slot[], stray: string[], means: (text: string) => string)
     }),
     wrong: wrong.map(line),
     missed: missed.map(({ said }) => `${said.voice}: ${said.text}`),
-    falseCommands: [...talk.map(line), ...stray.map((text) => `noise -> ${text}`)],
+    falseCommands: [...talk.map(line), ...stray.map(({ text }) => `noise -> ${text}`)],
+    falseConfidences: [
+      ...talk.map(({ sure }) => Math.max(...sure)),
+      ...stray.map(({ confidence }) => confidence),
+    ],
   };
 }
 
