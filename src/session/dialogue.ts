@@ -76,7 +76,6 @@ const HARMLESS: ReadonlySet<Intent> = new Set([
   "how-much",
   "help",
   "focus",
-  "hush",
   "unhush",
   "unknown",
 ]);
@@ -86,8 +85,9 @@ const ANSWERS: ReadonlySet<Intent> = new Set(["yes", "no", "answer", "acknowledg
 
 /** Asks for a yes to what was heard in doubt; undefined where it is sure or changes little. */
 export function readBack(command: Command, text: string, confidence: number): Pending | undefined {
-  const { intent } = command;
+  const { intent, slots } = command;
   if (confidence >= SURE_ENOUGH || HARMLESS.has(intent) || ANSWERS.has(intent)) return undefined;
+  if (intent === "hush" && slots.minutes === undefined) return undefined;
   return {
     kind: "ask",
     text: `I heard: ${text}. Is that right?`,

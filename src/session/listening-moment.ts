@@ -38,7 +38,7 @@ const STEAMING: Intent[] = ["pressure", "pressure-lost", "weight-rocking", "vent
 const CHECKING: Intent[] = ["sealed", "seal-failed", "disposition", "jar-broken"];
 
 /** What kitchens time besides their batches. */
-const LABELS = ["eggs", "rice", "bread", "oven", "potatoes", "lids"];
+const LABELS = ["eggs", "rice", "bread", "oven", "potatoes"];
 
 /** Where jam jells at sea level, degrees Fahrenheit (8 above boiling); less higher up. */
 const JELLING_F = 220;

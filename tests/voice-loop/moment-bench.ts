@@ -1,5 +1,4 @@
 /** Commands of a moment, spoken to the grammar of that moment. */
-
 import { understand } from "../../src/language/understand.ts";
 import { contextOf, readBack } from "../../src/session/dialogue.ts";
 import { grammarNow, surenessOf } from "../../src/session/listening.ts";
@@ -18,7 +17,7 @@ export function meaningIn(session: Session): (text: string) => string {
   };
 }
 
-/** Every `step`-th sentence in every voice, beginning at `offset`. */
+/** Every `step`-th sentence of all in all voices, beginning at `offset`. */
 export function sentencesSaid(
   sentences: readonly string[],
   voices: readonly SyntheticVoice[],
@@ -36,14 +35,48 @@ export function sentencesSaid(
     }));
 }
 
+/** What came of the sentences said in one condition, over all moments. */
+export type MomentCounts = {
+  said: number;
+  right: number;
+  missed: number;
+  /** Acted on at once though another thing was said; and of these, what changed the kitchen. */
+  wrong: number;
+  wrongChange: number;
+  /** Right, but a yes was asked for. */
+  readBack: number;
+  audioMs: number;
+  computeMs: number;
+  delaysMs: number[];
+  /** Every error in words. */
+  errors: string[];
+};
+
+export function noCounts(): MomentCounts {
+  return {
+    said: 0,
+    right: 0,
+    missed: 0,
+    wrong: 0,
+    wrongChange: 0,
+    readBack: 0,
+    audioMs: 0,
+    computeMs: 0,
+    delaysMs: [],
+    errors: [],
+  };
+}
+
+/** Speaks to a kitchen and adds what came of it to the counts. */
 export function hearMoment(
   session: Session,
   recogniser: Recogniser,
   said: readonly Said[],
   { kind, snrDb }: Pick<Condition, "kind" | "snrDb">,
   seed: number,
-): TrialResult {
-  return hearStream({
+  into: MomentCounts,
+): void {
+  const result = hearStream({
     recogniser,
     grammar: grammarNow(session),
     said,
@@ -54,13 +87,27 @@ export function hearMoment(
     means: meaningIn(session),
     sureness: (heard) => surenessOf(session, heard),
   });
+  count(session, result, into);
 }
 
-/** Commands heard that the session acts on at once, without asking for a yes. */
-export function actedOn(session: Session, { sure }: TrialResult): TrialResult["sure"] {
+function count(session: Session, result: TrialResult, into: MomentCounts): void {
   const context = contextOf(session.state, session.now(), session.names, session.waitingFor);
-  return sure.filter(({ heard, confidence }) => {
+  into.said += result.commands;
+  into.right += result.right;
+  into.missed += result.missed.length;
+  into.audioMs += result.audioMs;
+  into.computeMs += result.computeMs;
+  into.delaysMs.push(...result.delaysMs);
+  into.errors.push(...result.missed.map((said) => `missed ${said}`));
+  for (const { said, heard, right, confidence } of result.sure) {
     const command = understand(heard, context);
-    return command.intent !== "unknown" && !readBack(command, heard, confidence);
-  });
+    const asked = readBack(command, heard, confidence) !== undefined;
+    const changes = readBack(command, heard, 0) !== undefined;
+    if (right && asked) into.readBack += 1;
+    if (right || command.intent === "unknown") continue;
+    into.errors.push(`${asked ? "asked" : "wrong"} ${said} -> ${heard} ${confidence.toFixed(2)}`);
+    if (asked) continue;
+    into.wrong += 1;
+    if (changes) into.wrongChange += 1;
+  }
 }

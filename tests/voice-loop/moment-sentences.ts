@@ -7,7 +7,7 @@ export const SENTENCES: Record<MomentName, readonly string[]> = {
     "start the dilly beans",
     "start the pickled beets",
     "let's make bread and butter pickles",
-    "start some berry jam",
+    "start the berry jam",
     "let's make the crushed tomatoes",
     "start the sauerkraut",
     "start the snap beans",

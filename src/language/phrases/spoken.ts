@@ -29,7 +29,7 @@ export const SPOKEN: readonly Family[] = [
     ],
   },
   { intent: "repeat", phrases: ["say (that|it) again"] },
-  { intent: "undo", phrases: ["undo [that]"] },
+  { intent: "undo", phrases: ["undo that"] },
   { intent: "acknowledge", phrases: ["got it", "thank you"] },
   { intent: "hush", phrases: ["hush [for {minutes:duration}]", "be quiet"] },
   { intent: "unhush", phrases: ["talk to me", "you can talk again"] },
@@ -49,12 +49,7 @@ export const SPOKEN: readonly Family[] = [
   { intent: "timer-cancel", phrases: ["(cancel|stop) the [{target:known-timer}] timer"] },
   {
     intent: "begin",
-    phrases: [
-      "start [the|some] {lot}",
-      "let us make [the|some] {lot}",
-      "start the <pot>",
-      "the <pot> is on",
-    ],
+    phrases: ["start [the] {lot}", "let us make [the] {lot}", "start the <pot>", "the <pot> is on"],
   },
   { intent: "plan", phrases: ["plan the day", "what is the plan"] },
   { intent: "how-much", phrases: ["{what:asked}"] },
