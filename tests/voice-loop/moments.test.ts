@@ -15,7 +15,7 @@ import {
   noCounts,
   sentencesSaid,
 } from "./moment-bench.ts";
-import { SENTENCES } from "./moment-sentences.ts";
+import { OTHER_WORDINGS, SENTENCES } from "./moment-sentences.ts";
 import { hearStream } from "./stream-trial.ts";
 import { syntheticVoices } from "./synthetic-voices.ts";
 
@@ -89,6 +89,20 @@ describe.skipIf(missing)("the commands of a moment", () => {
     }
     recogniser.close();
     expect(short).toEqual([]);
+  });
+
+  it("are not heard in wordings that are not listened for", async () => {
+    const recogniser = makeRecogniser();
+    const counts = noCounts();
+    for (const [at, name] of MOMENT_NAMES.entries()) {
+      const session = await kitchenAt(name);
+      const said = sentencesSaid(OTHER_WORDINGS[name], voices, full ? 1 : 11, at);
+      hearMoment(session, recogniser, said, { kind: "pink", snrDb: 25 }, 61 + at, counts);
+    }
+    recogniser.close();
+    console.log(line({ kind: "pink", snrDb: 25, leastRight: 0 }, counts));
+    if (process.env.SHOW) console.log(counts.errors.join("\n"));
+    expect(counts.wrongChange / counts.said).toBeLessThan(0.2);
   });
 
   it("are not heard in talk", async () => {

@@ -141,7 +141,7 @@ export const SPOKEN: readonly Family[] = [
   {
     intent: "sealed",
     set: { all: true },
-    phrases: ["all sealed", "they all sealed", "they are all sealed", "everything sealed"],
+    phrases: ["all sealed", "they are all sealed", "everything sealed"],
   },
   { intent: "sealed", phrases: ["{count:whole} sealed", "(jar|jars|number) {jars} sealed"] },
   {
