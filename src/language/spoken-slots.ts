@@ -27,8 +27,8 @@ const PRESSURE = { psi: [5, 18], kPa: [35, 125] } as const;
 const TEMPERATURE = { F: [170, 220], C: [75, 105] } as const;
 /** Gauges in kilopascals are read in fives. */
 const KPA_STEP = 5;
-/** Longer timers are set in these minutes, besides all from one to sixty. */
-const LONG_MINUTES = [75, 90];
+/** Timers are set in minutes up to twenty, and in these: odd ones sound too much like them. */
+const ROUND_MINUTES = [25, 30, 35, 40, 45, 50, 55, 60, 75, 90];
 /** Words of the longest name anybody says of a recipe. */
 const LONGEST_NAME = 5;
 const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth"];
@@ -95,7 +95,7 @@ function recipeNames(context: Context, most: number): string[] {
 }
 
 function minutes(): string {
-  const counted = [...range(2, 60), ...LONG_MINUTES.map(numberInWords)];
+  const counted = [...range(2, 20), ...ROUND_MINUTES.map(numberInWords)];
   const round = ["one minute", "half an hour", "an hour", "an hour and a half", "two hours"];
   return `( ${oneOf(counted)} minutes | ${round.join(" | ")} )`;
 }
@@ -129,8 +129,8 @@ export function slotRules(context: Context, moment: SpokenMoment): Map<string, s
     ["size", "( pints | quarts | half pints )"],
     ["duration", length],
     ["length", length],
-    ["more", `${oneOf(range(1, 30))} more minutes`],
-    ["ago", `( a minute | ${oneOf(range(2, 30))} minutes ) ago`],
+    ["more", `${oneOf(range(2, 20))} more minutes`],
+    ["ago", `( a minute | ${oneOf([...range(2, 20), "thirty"])} minutes ) ago`],
   ];
   return new Map(
     rules.flatMap(([name, said]) => {

@@ -5,7 +5,7 @@ import type { Family } from "./family.ts";
  * The wordings most used aloud, the commonest of each family first. They are what the recogniser
  * listens for; understanding knows them like all the others. The families are short on purpose:
  * what cannot be said cannot be misheard. Left out are short words that noise is taken for
- * ("next", "okay") and wordings that sound like another's ("hold on" like "how long").
+ * ("done", "next", "okay") and wordings that sound like another's ("hold on" like "how long").
  */
 export const SPOKEN: readonly Family[] = [
   // --- at any moment
@@ -56,7 +56,7 @@ export const SPOKEN: readonly Family[] = [
   // --- while something is running
   {
     intent: "done",
-    phrases: ["that is done", "done", "the {target} (is|are) done", "finished with the {target}"],
+    phrases: ["that is done", "the {target} (is|are) done", "finished with the {target}"],
   },
   {
     intent: "done",
