@@ -50,14 +50,29 @@ export function openJournal(disk: Disk, folder: string, options: OpenOptions): O
   const mended = found === "torn" && owns() ? setAside(disk, folder, reading) : undefined;
   if (mended) notices.push(...mended.notices);
   const seal = sealOf(found, notices);
+  const settled = seal?.forGood || !owns() || settle(disk, folder, reading);
   const journal = new Journal(disk, folder, reading.end, {
     year,
     owns,
     version: format.version,
-    startFresh: mended?.failed ?? false,
+    startFresh: (mended?.failed ?? false) || !settled,
     ...(seal ? { sealed: seal } : {}),
   });
   return { found, records: reading.records, journal, damages: reading.damages, notices };
+}
+
+/**
+ * Lines that a program wrote and died over, before their sync, are read like all others, and what
+ * comes next builds on them: they have to outlast a power cut too. False where the disk refuses.
+ */
+function settle(disk: Disk, folder: string, { end }: JournalReading): boolean {
+  if (!end.place) return true;
+  const opened = disk.openAppend(`${folder}/${fileName(end.place)}`);
+  // Where nothing can be opened for writing, nothing will be built on it either.
+  if (!opened.ok) return true;
+  const synced = opened.file.sync();
+  opened.file.close();
+  return synced.ok;
 }
 
 /** Whole lines cut off at the end leave no trace in the file itself. */

@@ -65,6 +65,21 @@ describe("a journal cut short", () => {
     expect(bytesOf(disk, FILE).length).toBe(sound.bytes.length - 3);
   });
 
+  it("keeps lines that were never synced from the moment something builds on them", () => {
+    const disk = diskWith(sound.bytes.subarray(0, sound.ends[2]));
+    const dying = disk.openAppend(`${FOLDER}/${FILE}`);
+    if (!dying.ok) throw new Error(dying.message);
+    // One whole append and half of the next reach the file, and then the program is dead.
+    dying.file.append(sound.bytes.subarray(sound.ends[2], (sound.ends[3] ?? 0) + 9));
+    disk.fault = ({ name }) => (name === "createExclusive" ? { why: "full" } : undefined);
+    const opened = open(disk);
+    disk.fault = undefined;
+    expect(said(opened)).toEqual(TEXTS.slice(0, 4));
+    expect(opened.journal.append([{ say: "on" }]).ok).toBe(true);
+    const again = open(disk.afterPowerCut("lost"));
+    expect([again.damages, said(again)]).toEqual([[], [...TEXTS.slice(0, 4), "on"]]);
+  });
+
   it("at a line's end is told from the number that had been written", () => {
     const disk = diskWith(sound.bytes.subarray(0, sound.ends[2]));
     const { found, notices } = open(disk, { expectedN: 5 });
