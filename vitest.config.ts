@@ -5,6 +5,8 @@ export default defineConfig({
     include: ["tests/**/*.test.{ts,tsx}"],
     exclude: ["tests/bench/**", "tests/voice-loop/**", "tests/page/**"],
     testTimeout: 20_000,
+    // One worker a core: by default one core is left idle, on two of them half.
+    maxWorkers: "100%",
     env: { TZ: "America/Denver" },
   },
 });
