@@ -2,7 +2,7 @@
 import { createInterface } from "node:readline";
 import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
 import { screenHost } from "../session/screen-host.ts";
-import { tell } from "../session/tell-client.ts";
+import { type TellReply, tell } from "../session/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
@@ -15,6 +15,10 @@ const OPTIONS = {
   "wake-words": "text",
   sound: "text",
 } as const;
+
+/** A kitchen of the same moment is given so long to listen: three seconds in all. */
+const TELL_TRIES = 20;
+const TELL_AGAIN_MS = 150;
 
 export async function openCommand(
   args: string[],
@@ -57,7 +61,8 @@ export async function openCommand(
   else await (await import("../screen/plain.ts")).runPlain(host, io);
   await stopListening?.();
   await close();
-  return 0;
+  if (!kitchen.session.notRecorded) return 0;
+  return failed(3, `${machine.folder}: what was said here is not all recorded`);
 }
 
 /** Listens to the microphone, or with `--sound FILE` to raw sound from a file or a pipe. */
@@ -115,6 +120,15 @@ function catchSignals(close: () => Promise<void>): void {
   }
 }
 
+/** A kitchen that was opened at the same moment may not listen to others yet. */
+async function tellSoon(machine: Machine, words: string): Promise<TellReply> {
+  for (let left = TELL_TRIES; ; left--) {
+    const reply = await tell(machine.folder, words);
+    if (reply.ok || reply.why !== "no-kitchen" || left === 0) return reply;
+    await new Promise((resolve) => setTimeout(resolve, TELL_AGAIN_MS));
+  }
+}
+
 /** A second program on the same data hands its words to the first. */
 async function talkToTheOther(machine: Machine, why: string): Promise<number> {
   process.stderr.write(`brinebell: ${why}\nWhat you type here goes to that kitchen.\n`);
@@ -122,7 +136,7 @@ async function talkToTheOther(machine: Machine, why: string): Promise<number> {
   for await (const line of createInterface({ input: process.stdin })) {
     const words = line.trim();
     if (words === "") continue;
-    const reply = await tell(machine.folder, words);
+    const reply = await tellSoon(machine, words);
     if (!reply.ok) {
       process.stderr.write(`brinebell: ${reply.message}\n`);
       status = 3;

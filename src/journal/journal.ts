@@ -9,16 +9,21 @@ import type { JournalEnd } from "./read-journal.ts";
  */
 export type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "bad-record";
 
+/** Why nothing can be written, as one plain line. */
+export type WriteRefusal = { why: AppendTrouble; message: string };
+
 /** `lastN` is the number of the last line on the disk. */
-export type Appended =
-  | { ok: true; lastN: number }
-  | { ok: false; why: AppendTrouble; message: string };
+export type Appended = { ok: true; lastN: number } | ({ ok: false } & WriteRefusal);
 
 export type JournalOptions = {
   /** The calendar year of the kitchen, at each append; a new year begins a new file. */
   year: () => number;
-  /** False once another program has taken the lock; asked before each append. */
+  /** False while the lock is not, or no longer, this program's; asked before each append. */
   owns: () => boolean;
+  /** Why it is not; that another program writes, where nothing is said. */
+  whyNot?: () => WriteRefusal | undefined;
+  /** Done once before the first write, where opening could not; false where the disk refuses. */
+  settle?: () => boolean;
   version: number;
   /** Why nothing may be added until `continueInFreshFile`; `forGood` where that does not help. */
   sealed?: { message: string; forGood: boolean };
@@ -92,10 +97,9 @@ export class Journal {
     if (this.waiting.length === 0) return { ok: true, lastN: this.end.n };
     const { sealed } = this.options;
     if (sealed) return { ok: false, why: "read-only", message: sealed.message };
-    if (!this.options.owns()) {
-      const message = `another program now writes the journal in ${this.folder}`;
-      return { ok: false, why: "not-ours", message };
-    }
+    if (!this.options.owns()) return { ok: false, ...this.notOurs() };
+    if (this.options.settle?.() === false) this.needsFresh = true;
+    delete this.options.settle;
     return this.inOpenFile() ?? this.inFreshFile();
   }
 
@@ -106,6 +110,16 @@ export class Journal {
       this.needsFresh = true;
     }
     return this.retry();
+  }
+
+  /** True while this program may write in the folder. */
+  get owned(): boolean {
+    return this.options.owns();
+  }
+
+  private notOurs(): WriteRefusal {
+    const message = `another program now writes the journal in ${this.folder}`;
+    return this.options.whyNot?.() ?? { why: "not-ours", message };
   }
 
   /** Lets go of the file. What is pending stays in memory only. */

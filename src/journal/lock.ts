@@ -57,8 +57,12 @@ export function takeLock(
   for (let turn = 0; turn < TURNS; turn += 1) {
     const created = disk.createExclusive(path, mine);
     if (created.ok) return { ok: true, lock: heldLock(disk, path, mine) };
-    if (created.why !== "exists") return created;
     const read = disk.read(path);
+    if (created.why !== "exists") {
+      // A disk that is full or read-only keeps nobody from seeing that somebody else is there.
+      const there = read.ok ? holderOf(read.bytes) : undefined;
+      return there && isRunning(there, me, processes) ? held(there, path) : created;
+    }
     if (!read.ok && read.why === "missing") continue;
     if (!read.ok) return read;
     const holder = holderOf(read.bytes);

@@ -1,6 +1,6 @@
 import type { Disk, DiskAnswer } from "../ports/disk.ts";
 import { fileName } from "./file-name.ts";
-import { Journal } from "./journal.ts";
+import { Journal, type WriteRefusal } from "./journal.ts";
 import type { JournalLine } from "./line.ts";
 import {
   type Damage,
@@ -19,6 +19,8 @@ export type OpenOptions = {
   year: () => number;
   /** False once the lock is another's; asked before each append. Without it nobody is asked. */
   owns?: () => boolean;
+  /** See `JournalOptions.whyNot`. */
+  whyNot?: () => WriteRefusal | undefined;
   /** Highest line number known to have been on the disk, as from the side file of clocks. */
   expectedN?: number;
   /** For lifting lines of older versions. */
@@ -42,20 +44,23 @@ export type Opened = {
  * first append. Never throws.
  */
 export function openJournal(disk: Disk, folder: string, options: OpenOptions): Opened {
-  const { year, owns = () => true, expectedN = 0, format = FORMAT } = options;
+  const { year, owns = () => true, whyNot, expectedN = 0, format = FORMAT } = options;
   const reading = readJournal(disk, folder, format);
   checkExpected(reading, expectedN);
   const found = judge(reading);
   const notices = noticesOf(reading, found, folder);
-  const mended = found === "torn" && owns() ? setAside(disk, folder, reading) : undefined;
+  const mine = owns();
+  const mended = found === "torn" && mine ? setAside(disk, folder, reading) : undefined;
   if (mended) notices.push(...mended.notices);
   const seal = sealOf(found, notices);
-  const settled = seal?.forGood || !owns() || settle(disk, folder, reading);
+  const settled = seal?.forGood || !mine || settle(disk, folder, reading);
   const journal = new Journal(disk, folder, reading.end, {
     year,
     owns,
     version: format.version,
     startFresh: (mended?.failed ?? false) || !settled,
+    ...(whyNot ? { whyNot } : {}),
+    ...(mine ? {} : { settle: () => settle(disk, folder, reading) }),
     ...(seal ? { sealed: seal } : {}),
   });
   return { found, records: reading.records, journal, damages: reading.damages, notices };

@@ -3,7 +3,7 @@
  * makes it the only writer and the socket that lets others hand it words.
  */
 
-import { takeLock } from "../journal/lock.ts";
+import { lockOrLate } from "../journal/late-lock.ts";
 import { realDisk } from "../journal/real-disk.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { Line } from "../ports/view.ts";
@@ -54,9 +54,10 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
   const clock = realClock();
   const { bootId, wallMs } = clock.read();
   const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
-  const lock = takeLock(disk, parts.folder, self);
-  if (!lock.ok)
-    return { ok: false, why: lock.why === "held" ? "held" : "disk", message: lock.message };
+  const taken = lockOrLate(disk, parts.folder, self);
+  if (!taken.ok)
+    return { ok: false, why: taken.why === "held" ? "held" : "disk", message: taken.message };
+  const { lock, late } = taken;
   const watched = new Watched();
   let opened: OpenedSession | undefined;
   const speaker = speakerOf(parts, clock, watched, (text) => opened?.session.notice(text));
@@ -68,18 +69,24 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     library: parts.library,
     version: parts.version,
     rehearsal: false,
-    owns: () => lock.lock.owns(),
+    owns: () => lock.owns(),
+    whyNot: () => lock.whyNot?.(),
     later: (work) => void setImmediate(work),
     elapsedMs: () => performance.now(),
     onLines: (added) => watched.add(added),
   });
   const { session, damaged } = opened;
   for (const problem of parts.library.problems) session.notice(`A recipe was left out: ${problem}`);
-  const server = await answerOthers(parts.folder, () => lock.lock.owns(), session);
+  let server: TellServer | undefined;
+  const answer = async () => {
+    server = await answerOthers(parts.folder, () => lock.owns(), session);
+  };
+  if (late && !late.had) late.onHad = () => void answer();
+  else await answer();
   session.start();
   const close = async () => {
     session.close();
-    lock.lock.release();
+    lock.release();
     await Promise.all([server?.close(), speaker.close()]);
   };
   return { ok: true, kitchen: liveKitchen(session, damaged, watched, close) };

@@ -1,7 +1,7 @@
 /** Facts into the journal and the state, in that order, whatever the disk does. */
 
 import { writeHeartbeat } from "../journal/heartbeat.ts";
-import type { Journal } from "../journal/journal.ts";
+import type { Journal, WriteRefusal } from "../journal/journal.ts";
 import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply } from "../kitchen/evolve.ts";
@@ -18,7 +18,7 @@ export type LogWriterParts = {
   state: State;
   /** Kitchen time now. */
   now(): number;
-  /** Told once for every outage of the disk. */
+  /** Told once for every outage of the disk, and when it turns out to be another program. */
   onTrouble(message: string): void;
 };
 
@@ -31,6 +31,8 @@ export class LogWriter {
   private lastBeatMs = Number.NEGATIVE_INFINITY;
   private failingSince: number | undefined;
   private failedEvents = 0;
+  /** True once it was told that another program writes here. */
+  private toldNotOurs = false;
 
   constructor(parts: LogWriterParts) {
     this.parts = parts;
@@ -71,18 +73,27 @@ export class LogWriter {
       return true;
     }
     this.failedEvents += events.length;
-    if (this.failingSince === undefined) {
-      this.failingSince = w;
-      this.parts.onTrouble(appended.message);
-    }
+    const first = this.failingSince === undefined;
+    this.failingSince ??= w;
+    this.tell(appended, first);
     return false;
+  }
+
+  private tell({ why, message }: WriteRefusal, first: boolean): void {
+    const taken = why === "not-ours" && !this.toldNotOurs;
+    this.toldNotOurs ||= taken;
+    if (first || taken) this.parts.onTrouble(message);
   }
 
   /** Writes what is missing once the disk takes it, and that it was missing; true then. */
   recover(now: number): boolean {
     const { failingSince: from, failedEvents: events } = this;
     if (from === undefined) return false;
-    if (this.parts.journal.pending > 0 && !this.parts.journal.retry().ok) return false;
+    const written = this.parts.journal.retry();
+    if (!written.ok) {
+      this.tell(written, false);
+      return false;
+    }
     this.failingSince = undefined;
     this.failedEvents = 0;
     const missed: DatedFact = { type: "log-failed", from, to: now, events, t: now };
@@ -97,6 +108,7 @@ export class LogWriter {
   beat(reading: Reading): void {
     const { disk, folder, journal } = this.parts;
     this.lastBeatMs = reading.monoMs;
+    if (!journal.owned) return;
     writeHeartbeat(disk, folder, { reading, lastN: journal.lastN });
   }
 

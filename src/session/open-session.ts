@@ -4,6 +4,7 @@
  */
 
 import { readHeartbeat } from "../journal/heartbeat.ts";
+import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
 import { agenda } from "../kitchen/agenda.ts";
 import { decideWake } from "../kitchen/decide.ts";
@@ -40,6 +41,8 @@ export type OpenParts = {
   /** Facts to write at the first opening of an empty kitchen, such as a rehearsal's altitude. */
   setUp?: DatedFact[];
   owns?: () => boolean;
+  /** Why this program may not write, where `owns` says so. */
+  whyNot?: () => WriteRefusal | undefined;
   /** False where nobody is there to be asked: questions wait for the next opening. */
   asks?: boolean;
   /** The longest between two looks at the clocks, ms; once a second where nothing is said. */
@@ -74,13 +77,14 @@ export function openSession(parts: OpenParts): OpenedSession {
   const opened = openJournal(disk, folder, {
     year: () => localFields(clock.read().wallMs, clock.read().zone).year,
     ...(parts.owns ? { owns: parts.owns } : {}),
+    ...(parts.whyNot ? { whyNot: parts.whyNot } : {}),
     ...(beat ? { expectedN: beat.lastN } : {}),
   });
   const state = replay(eventsOf(opened.records));
   const { timeline, from, byWall } = resumeTime(state, beat?.reading, reading);
   const now = timeline.now(reading);
   const facts = openingFacts(parts, state, { now, from, byWall, reading });
-  write(opened.journal, state, facts, now, `${OWN_COMMAND}open.${Math.round(now)}`);
+  const written = write(opened.journal, state, facts, now, `${OWN_COMMAND}open.${Math.round(now)}`);
   const due = agenda(state, now).filter((item) => item.at <= now);
   const woken = decideWake(state, now, parts.library);
   write(opened.journal, state, woken, now, `${OWN_COMMAND}woke.${Math.round(now)}`);
@@ -101,6 +105,8 @@ export function openSession(parts: OpenParts): OpenedSession {
     onLines: parts.onLines,
   });
   for (const notice of opened.notices) session.notice(notice);
+  if (!written.ok && written.why !== "read-only")
+    session.notice(`Not recorded: ${written.message}`);
   const told = due.map((item): Told => {
     const { key, rank } = item;
     const since = now - item.at;
@@ -192,13 +198,13 @@ function write(
   facts: DatedFact[],
   w: number,
   cmd: string,
-): void {
-  if (facts.length === 0) return;
+): Appended {
   const events = facts.map((fact) => ({ ...fact, cmd, w }) as KitchenEvent);
   // A kitchen's very first record is written in the zone it opens in.
   const zone = events.find((event) => event.type === "opened");
   const at =
     zone?.type === "opened" && state.history.length === 0 ? { ...state, zone: zone.zone } : state;
-  journal.append(events.map((event) => recordOf(at, event)));
+  const appended = journal.append(events.map((event) => recordOf(at, event)));
   for (const event of events) apply(state, event);
+  return appended;
 }
