@@ -83,10 +83,20 @@ const HARMLESS: ReadonlySet<Intent> = new Set([
 /** Answers to a question of ours: asking whether they were meant would go on for ever. */
 const ANSWERS: ReadonlySet<Intent> = new Set(["yes", "no", "answer", "acknowledge"]);
 
-/** Asks for a yes to what was heard in doubt; undefined where it is sure or changes little. */
-export function readBack(command: Command, text: string, confidence: number): Pending | undefined {
+/**
+ * Asks for a yes to what was heard in doubt; undefined where it is sure or changes little.
+ * `guarded`: a question that guards safety is what it answers. A clatter taken for a word must not
+ * answer that; the yes to this read-back is then taken, however it sounds.
+ */
+export function readBack(
+  command: Command,
+  text: string,
+  confidence: number,
+  guarded = false,
+): Pending | undefined {
   const { intent, slots } = command;
-  if (confidence >= SURE_ENOUGH || HARMLESS.has(intent) || ANSWERS.has(intent)) return undefined;
+  if (confidence >= SURE_ENOUGH || HARMLESS.has(intent)) return undefined;
+  if (intent === "acknowledge" || (ANSWERS.has(intent) && !guarded)) return undefined;
   if (intent === "hush" && slots.minutes === undefined) return undefined;
   return {
     kind: "ask",

@@ -10,7 +10,7 @@ import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { fork } from "../kitchen/evolve.ts";
 import type { Outcome, Wish } from "../kitchen/outcome.ts";
-import { questionToAsk } from "../kitchen/questions.ts";
+import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { acknowledgement } from "../language/phrase/acknowledge.ts";
@@ -113,7 +113,8 @@ export class Session {
     const now = this.passTime();
     this.talk.show("heard", text);
     const command = understand(text, contextOf(this.state, now, this.recipes, this.pending));
-    const doubtful = readBack(command, text, confidence);
+    const guarded = this.pending === undefined && questions(this.state).length > 0;
+    const doubtful = readBack(command, text, confidence, guarded);
     const refused = doubtful ? this.follow(doubtful, command, now) : this.take(command, text, now);
     this.ask();
     return this.reply(refused);
