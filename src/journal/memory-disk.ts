@@ -34,6 +34,8 @@ const NOTHING = new Uint8Array(0);
 export class MemoryDisk implements Disk {
   /** Asked at every call that changes something, and at reads; an answer makes the call fail. */
   fault: ((call: DiskCall) => DiskFault | undefined) | undefined;
+  /** Told of every call before it is done, so that time can pass over it. */
+  eachCall: ((call: DiskCall) => void) | undefined;
   /** Room for all files together. */
   roomBytes = Number.POSITIVE_INFINITY;
   /** Calls so far. */
@@ -194,6 +196,7 @@ export class MemoryDisk implements Disk {
     half: () => unknown = run,
   ): DiskAnswer<Given> {
     this.calls += 1;
+    this.eachCall?.({ count: this.calls, name, path });
     const fault = this.fault?.({ count: this.calls, name, path });
     if (!fault) return run();
     if (fault.half) half();

@@ -75,13 +75,26 @@ export function surenessOf(session: Session, { text, confidence, orElse }: Heard
   return one === other ? MEANS_THE_SAME : confidence;
 }
 
-/** Listens until the function given back is called. */
-export function startListening(kitchen: LiveKitchen, wish: ListeningWish): () => Promise<void> {
+/** What listening needs of a kitchen. */
+export type ListeningKitchen = Pick<
+  LiveKitchen,
+  "session" | "onChange" | "setListening" | "onSpeaking"
+>;
+
+/**
+ * Listens until the function given back is called; `open` gives the ears, those of the machine
+ * where nothing is said.
+ */
+export function startListening(
+  kitchen: ListeningKitchen,
+  wish: ListeningWish,
+  open: (events: EarsEvents) => EarsPort = (events) => openEars(wish, events),
+): () => Promise<void> {
   const { session } = kitchen;
   const wake =
     wish.wakeWords.length > 0 ? `say "${wish.wakeWords.join(" ")}" first` : "no wake words";
   const listening = `listening: ${wake}`;
-  const ears = openEars(wish, {
+  const ears = open({
     onHeard: (heard) => {
       session.hear(heard.text, surenessOf(session, heard));
     },
@@ -92,7 +105,13 @@ export function startListening(kitchen: LiveKitchen, wish: ListeningWish): () =>
     onRecovered: () => kitchen.setListening(listening),
   });
   let expected = grammarNow(session);
+  let seen = { events: -1, asked: session.waitingFor };
+  // What can be said follows from what happened and what is asked, not from the time.
   const refresh = () => {
+    const { state, waitingFor: asked } = session;
+    const events = state.history.length;
+    if (events === seen.events && asked === seen.asked) return;
+    seen = { events, asked };
     const next = grammarNow(session);
     if (next.rules === expected.rules) return;
     expected = next;

@@ -70,6 +70,11 @@ export class MadeUpClock implements Clock {
     this.advance(0);
   }
 
+  /** Time passes while the program waits within a call, such as for a slow disk. */
+  pass(ms: number): void {
+    this.move(ms);
+  }
+
   /** Somebody sets the wall clock forward or (negative) back by so much. */
   setWall(byMs: number): void {
     this.wallMs += byMs;

@@ -3,13 +3,17 @@
  * and for tests and simulations, which break what they like.
  */
 
+import { type LateAnswer, lockOrLate } from "../journal/late-lock.ts";
 import { MemoryDisk } from "../journal/memory-disk.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Line } from "../ports/view.ts";
 import type { SpeechHandle, SpeechOutcome, VoiceEngine, VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
+import { Listeners } from "./listeners.ts";
+import { startListening } from "./listening.ts";
 import { MadeUpClock } from "./made-up-clock.ts";
+import { MadeUpEars } from "./made-up-ears.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
 import { ProbeWatch } from "./probe-watch.ts";
 import type { Session } from "./session.ts";
@@ -22,7 +26,11 @@ export type MadeUpParts = {
   /** Where the journal goes; in memory where nothing is said. */
   disk?: Disk;
   folder?: string;
-  voice: (clock: MadeUpClock, notice: (text: string) => void) => VoicePort;
+  voice: (
+    clock: MadeUpClock,
+    notice: (text: string) => void,
+    onSpeaking: (speaking: boolean) => void,
+  ) => VoicePort;
   version: string;
   onLines?: (lines: Line[]) => void;
 };
@@ -30,15 +38,26 @@ export type MadeUpParts = {
 const HOUR_MS = 3_600_000;
 const FIVE_SECONDS_MS = 5000;
 
+/** Looks that a disk answers from memory take no time, however slow it is. */
+const QUICK_CALLS: ReadonlySet<string> = new Set(["list", "identity"]);
+
 export class MadeUpKitchen {
   readonly clock: MadeUpClock;
   disk: Disk;
   readonly lines: Line[] = [];
   private readonly parts: MadeUpParts;
   private opened!: OpenedSession;
-  /** Which program this is: the one that holds the folder's lock. */
-  private program = 0;
+  /** Which program this is, of those begun so far: the one that holds the folder's lock. */
+  program = 0;
+  /** How many of them had to begin without it, for want of room. */
+  withoutLock = 0;
   private watching: ProbeWatch | undefined;
+  private listening: MadeUpEars | undefined;
+  private microphoneGone = false;
+  private diskCallMs = 0;
+  /** Those who follow this program: another one begins without any. */
+  private changes = new Listeners();
+  private speech = new Listeners<[speaking: boolean]>();
 
   constructor(parts: MadeUpParts) {
     this.parts = parts;
@@ -57,22 +76,87 @@ export class MadeUpKitchen {
     return this.watching;
   }
 
+  /** The ears beside this session; they listen as soon as somebody asks for them. */
+  get ears(): MadeUpEars {
+    if (!this.listening) this.listen();
+    return this.listening as MadeUpEars;
+  }
+
+  /** True where the program was started to listen. */
+  get listens(): boolean {
+    return this.listening !== undefined;
+  }
+
+  /** Pulls the microphone out, or puts it back. */
+  unplugMicrophone(gone: boolean): void {
+    this.microphoneGone = gone;
+    this.ears.unplug(gone);
+  }
+
+  /** Every call of the disk takes so long from now on. */
+  slowDisk(callMs: number): void {
+    this.diskCallMs = callMs;
+    const { disk } = this;
+    if (!(disk instanceof MemoryDisk)) return;
+    const takesTime = ({ name }: { name: string }) => {
+      if (!QUICK_CALLS.has(name)) this.clock.pass(this.diskCallMs);
+    };
+    disk.eachCall = callMs > 0 ? takesTime : undefined;
+  }
+
   /** What opening found out of order. */
   get notices(): string[] {
     return this.opened.notices;
   }
 
+  /** The folder's lock on a made-up disk; the machine's own is taken by whoever opened it. */
+  private takeLock(folder: string): Extract<LateAnswer, { ok: true }>["lock"] {
+    const { program } = this;
+    const owns = () => program === this.program;
+    if (!(this.disk instanceof MemoryDisk)) return { owns, release: () => {} };
+    const { bootId, wallMs } = this.clock.read();
+    const self = { pid: program, bootId, startedAt: new Date(wallMs).toISOString() };
+    const alive = { isAlive: (pid: number) => pid === this.program, startTicks: () => null };
+    const taken = lockOrLate(this.disk, folder, self, alive);
+    if (!taken.ok) throw new Error(`the made-up kitchen cannot be opened: ${taken.message}`);
+    if (taken.late) this.withoutLock += 1;
+    return taken.lock;
+  }
+
+  private listen(): void {
+    const { session } = this;
+    const kitchen = {
+      session,
+      onChange: (listener: () => void) => this.changes.add(listener),
+      onSpeaking: (listener: (speaking: boolean) => void) => void this.speech.add(listener),
+      setListening: () => {},
+    };
+    const source = { from: "microphone", searchPath: "" } as const;
+    startListening(kitchen, { wakeWords: [], searchPath: "", source }, (events) => {
+      this.listening = new MadeUpEars(events, this.microphoneGone);
+      return this.listening;
+    });
+  }
+
   private begin(): void {
     this.program += 1;
     this.watching = undefined;
-    const { program } = this;
     const { library, version, setUp, folder = "made-up" } = this.parts;
+    const lock = this.takeLock(folder);
+    const [changes, speech] = [new Listeners(), new Listeners<[speaking: boolean]>()];
+    this.changes = changes;
+    this.speech = speech;
     this.opened = openSession({
       clock: this.clock,
       disk: this.disk,
       folder,
-      voice: this.parts.voice(this.clock, (text) => this.opened?.session.notice(text)),
-      owns: () => program === this.program,
+      voice: this.parts.voice(
+        this.clock,
+        (text) => this.opened?.session.notice(text),
+        (speaking) => speech.tell(speaking),
+      ),
+      owns: () => lock.owns(),
+      whyNot: () => lock.whyNot?.(),
       library,
       version,
       rehearsal: true,
@@ -82,9 +166,11 @@ export class MadeUpKitchen {
       onLines: (lines) => {
         this.lines.push(...lines);
         this.parts.onLines?.(lines);
+        changes.tell();
       },
     });
     this.session.start();
+    if (this.listening) this.listen();
   }
 
   /** Dies without a word and is opened again after so long. */
@@ -104,6 +190,7 @@ export class MadeUpKitchen {
   powerCut(downMs: number): void {
     this.end();
     if (this.disk instanceof MemoryDisk) this.disk = this.disk.afterPowerCut("lost");
+    this.slowDisk(this.diskCallMs);
     this.clock.reboot(downMs);
     this.begin();
   }

@@ -13,7 +13,7 @@ export class ProgramDied extends Error {
 
 export type DiskDirection = Extract<
   Direction,
-  { kind: "disk" | "dies-at-write" | "write-fails" | "bad-end" }
+  { kind: "disk" | "slow-disk" | "dies-at-write" | "write-fails" | "bad-end" }
 >;
 
 const CHANGES: ReadonlySet<DiskCall["name"]> = new Set([
@@ -42,8 +42,14 @@ export function breakDisk(
   switch (direction.kind) {
     case "disk":
       disk.roomBytes = direction.full ? 0 : Number.POSITIVE_INFINITY;
-      if (!direction.full) disk.fault = undefined;
+      if (!direction.full) {
+        disk.fault = undefined;
+        kitchen.slowDisk(0);
+      }
       kitchen.session.tick();
+      return undefined;
+    case "slow-disk":
+      kitchen.slowDisk(direction.ms);
       return undefined;
     case "dies-at-write":
       dieAtWrite(disk, direction.write, direction.half);

@@ -10,6 +10,8 @@ export type Direction =
   | { kind: "asleep"; ms: number }
   | { kind: "clock-set"; byMs: number }
   | { kind: "disk"; full: boolean }
+  /** Every call of the disk takes so long. */
+  | { kind: "slow-disk"; ms: number }
   | { kind: "voice"; mood: "well" | "gone" | "hangs" | "late" }
   /** Faults for tests: what a machine may do to a program at its worst moment. */
   | { kind: "stands-still"; ms: number }
@@ -18,6 +20,9 @@ export type Direction =
   | { kind: "write-fails"; call: "append" | "sync" }
   | { kind: "bad-end"; end: "torn" | "repeated" }
   | { kind: "another-program" }
+  /** What a microphone makes of a sound: words, how sure, and what else they might have been. */
+  | { kind: "hears"; text: string; confidence: number; orElse?: string }
+  | { kind: "microphone"; gone: boolean }
   /** A probe's line, once or every two seconds for so long. */
   | { kind: "probe"; line: string; ms: number }
   | { kind: "say"; text: string };
@@ -63,6 +68,12 @@ function bracketed(text: string): Direction | string {
     if (ms === undefined) return `${lasting[2]} is no length of time; write H:MM`;
     return { kind: lasting[1]?.replace(" ", "-") as "closed", ms };
   }
+  const slow = /^disk slow by (.+)$/.exec(words);
+  if (slow) {
+    const ms = span(slow[1] ?? "");
+    if (ms === undefined) return `${slow[1]} is no length of time; write H:MM:SS`;
+    return { kind: "slow-disk", ms };
+  }
   const set = /^clock set ([+-])(.+)$/.exec(words);
   if (set) {
     const ms = span(set[2] ?? "");
@@ -75,6 +86,11 @@ function bracketed(text: string): Direction | string {
     if (ms === undefined) return `${probe[2]} is no length of time; write H:MM`;
     return { kind: "probe", line: probe[1], ms };
   }
+  const heard = /^hears (100|\d{1,2})% (.+?)(?: or else (.+))?$/.exec(words);
+  if (heard?.[2] !== undefined) {
+    const orElse = heard[3] === undefined ? {} : { orElse: heard[3] };
+    return { kind: "hears", text: heard[2], confidence: Number(heard[1]) / 100, ...orElse };
+  }
   const death = /^dies at (half of )?write (\d{1,4})$/.exec(words);
   if (death) return { kind: "dies-at-write", write: Number(death[2]), half: Boolean(death[1]) };
   return PLAIN[words] ?? `[${text}] is no stage direction`;
@@ -84,6 +100,8 @@ function bracketed(text: string): Direction | string {
 const PLAIN: Record<string, Direction> = {
   "disk full": { kind: "disk", full: true },
   "disk ok": { kind: "disk", full: false },
+  "microphone gone": { kind: "microphone", gone: true },
+  "microphone ok": { kind: "microphone", gone: false },
   "voice gone": { kind: "voice", mood: "gone" },
   "voice hangs": { kind: "voice", mood: "hangs" },
   "voice late": { kind: "voice", mood: "late" },

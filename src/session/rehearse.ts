@@ -52,6 +52,8 @@ export class Rehearsal {
   private readonly parts: RehearsalParts;
   private readonly engine = new MadeUpVoice();
   private passedMs = 0;
+  /** How often the program died in the midst of what it did. */
+  deaths = 0;
 
   constructor(parts: RehearsalParts) {
     this.parts = parts;
@@ -62,7 +64,7 @@ export class Rehearsal {
       zone,
       setUp,
       version,
-      voice: (clock, notice) =>
+      voice: (clock, notice, onSpeaking) =>
         new Speaker({
           engine: this.engine,
           bell: { ring: () => {} },
@@ -70,6 +72,7 @@ export class Rehearsal {
           advice: "Typing and the bell go on.",
           onProblem: notice,
           onRecovered: () => notice("The voice is back."),
+          onSpeaking,
         }),
       ...(disk ? { disk } : {}),
       ...(folder === undefined ? {} : { folder }),
@@ -155,6 +158,12 @@ export class Rehearsal {
       case "clock-set":
         kitchen.setWall(direction.byMs);
         return undefined;
+      case "hears":
+        kitchen.ears.hears(direction, kitchen.clock.read().wallMs);
+        return undefined;
+      case "microphone":
+        kitchen.unplugMicrophone(direction.gone);
+        return undefined;
       case "voice":
         this.engine.mood = direction.mood;
         return undefined;
@@ -187,6 +196,7 @@ export class Rehearsal {
         tried();
       } catch (error) {
         if (!(error instanceof ProgramDied)) throw error;
+        this.deaths += 1;
         again = () => this.kitchen.crash();
       }
     }

@@ -4,7 +4,9 @@
  */
 import { agenda } from "../../src/kitchen/agenda.ts";
 import { nextAction } from "../../src/session/ideal-cook.ts";
+import { grammarNow } from "../../src/session/listening.ts";
 import type { Session } from "../../src/session/session.ts";
+import { GrammarSentences } from "../language/grammar-sentences.ts";
 import type { Dice } from "./dice.ts";
 import { CHATTER, MISHEARD, OUT_OF_PLACE } from "./nonsense.ts";
 
@@ -23,10 +25,14 @@ export type Habits = {
   losses: number;
   /** How likely a question is to get the answer that it hopes for. */
   agrees: number;
+  /** How much is said to the microphone rather than typed, and how often that hears ghosts. */
+  speaks: number;
+  ghosts: number;
 };
 
 export function habits(dice: Dice): Habits {
   const some = (most: number) => (dice.chance(0.4) ? 0 : dice.next() * most);
+  const speaks = dice.chance(0.3) ? dice.next() : 0;
   return {
     chatter: some(0.2),
     mistakes: some(0.2),
@@ -35,6 +41,8 @@ export function habits(dice: Dice): Habits {
     wanders: some(0.1),
     losses: some(0.4),
     agrees: dice.chance(0.6) ? 0.98 : 0.75,
+    speaks,
+    ghosts: speaks > 0 ? some(0.15) : 0,
   };
 }
 
@@ -73,6 +81,7 @@ export class Cook {
   private stuck = 0;
   private full = false;
   private ill = false;
+  private deaf = false;
 
   constructor(dice: Dice) {
     this.dice = dice;
@@ -81,12 +90,18 @@ export class Cook {
 
   /** The next line; undefined once nothing is left to do, or the cook has given up. */
   next(session: Session): string | undefined {
+    const line = this.nextLine(session);
+    return line !== undefined && this.dice.chance(this.habits.speaks) ? this.spoken(line) : line;
+  }
+
+  private nextLine(session: Session): string | undefined {
     const { dice, habits } = this;
     const progress = session.state.history.length;
     this.stuck = progress === this.lastLength ? this.stuck + 1 : 0;
     this.lastLength = progress;
     if (this.stuck > 12) return undefined;
     if (dice.chance(habits.fault)) return this.fault();
+    if (dice.chance(habits.ghosts)) return this.ghost(session);
     if (session.waitingFor && dice.chance(0.85)) return this.reply(session);
     if (dice.chance(habits.chatter)) return this.soon(dice.pick(CHATTER));
     if (dice.chance(habits.mistakes)) return this.soon(dice.pick(OUT_OF_PLACE));
@@ -97,6 +112,24 @@ export class Cook {
     });
     if (process?.terms && dice.chance(habits.losses)) return this.loss(process.terms.method);
     return this.due(session);
+  }
+
+  /** The same words into the microphone, heard more or less surely. */
+  private spoken(line: string): string {
+    const { dice } = this;
+    const [, when, words] = /^(\S+(?: \d+:\S+)?) ([a-z0-9' .,-]+)$/i.exec(line) ?? [];
+    if (when === undefined || words === undefined) return line;
+    const sure = dice.whole(45, 100);
+    const other = dice.chance(0.2) ? ` or else ${dice.pick(OUT_OF_PLACE)}` : "";
+    return `${when} [hears ${sure}% ${words}${other}]`;
+  }
+
+  /** A clatter, a radio, another voice, taken for something that could be said just now. */
+  private ghost(session: Session): string {
+    const { dice } = this;
+    const { rules, command } = grammarNow(session);
+    const words = new GrammarSentences(rules).draw(command, () => dice.next());
+    return `${waitText(dice.whole(1, 200) * 1000)} [hears ${dice.whole(20, 95)}% ${words}]`;
   }
 
   private soon(text: string): string {
@@ -123,6 +156,7 @@ export class Cook {
     const pending = session.waitingFor;
     switch (pending?.expects) {
       case "yes":
+      case "heard":
         return this.soon(dice.chance(0.7) ? "yes" : "no");
       case "which":
         return this.soon(dice.pick(pending.choices).label);
@@ -167,6 +201,7 @@ export class Cook {
     const { dice } = this;
     if (this.full && dice.chance(0.5)) return this.set("+0:01 [disk ok]", "full", false);
     if (this.ill && dice.chance(0.5)) return this.set("+0:01 [voice ok]", "ill", false);
+    if (this.deaf && dice.chance(0.5)) return this.set("+0:01 [microphone ok]", "deaf", false);
     const long = dice.pick([5_000, 20_000, 90_000, 12 * MINUTE_MS, 4 * HOUR_MS, 50 * HOUR_MS]);
     const ms = long * (0.5 + dice.next());
     const sign = dice.pick(["+", "-"]);
@@ -187,14 +222,17 @@ export class Cook {
       "[repeated line]",
       "[another program]",
       "[disk full]",
+      `[disk slow by 0:00:0${dice.whole(1, 9)}]`,
       "[voice gone]",
       "[voice hangs]",
       "[voice late]",
+      ...(this.habits.speaks > 0 ? ["[microphone gone]", "[microphone gone]"] : []),
       this.probeLine(),
       this.probeLine(),
     ]);
     const when = waitText(dice.chance(0.3) ? 0 : dice.whole(1, 900) * 1000);
-    if (line === "[disk full]") this.full = true;
+    if (line.startsWith("[disk")) this.full = true;
+    if (line === "[microphone gone]") this.deaf = true;
     if (line.startsWith("[voice")) this.ill = true;
     return `${when} ${line}`;
   }
@@ -207,7 +245,7 @@ export class Cook {
     return `[probe canner ${value} for 0:01]`;
   }
 
-  private set(line: string, what: "full" | "ill", value: boolean): string {
+  private set(line: string, what: "full" | "ill" | "deaf", value: boolean): string {
     this[what] = value;
     return line;
   }

@@ -1,39 +1,54 @@
 /** One rehearsed kitchen, line by line, with what must hold looked at after each and at the end. */
-import { isDeepStrictEqual } from "node:util";
 import { readRehearseCall } from "../../src/commands/rehearse.ts";
 import { fileName, filesInOrder } from "../../src/journal/file-name.ts";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { readJournal } from "../../src/journal/read-journal.ts";
 import { agenda } from "../../src/kitchen/agenda.ts";
-import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
-import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { verdictOf } from "../../src/review/verdict.ts";
 import { eventsOf } from "../../src/session/journal-records.ts";
-import { readScript } from "../../src/session/rehearsal-script.ts";
+import { grammarNow } from "../../src/session/listening.ts";
+import { type Direction, readScript } from "../../src/session/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearse.ts";
 import type { Session } from "../../src/session/session.ts";
-import { slowJars, slowTimers } from "./slow-counts.ts";
-import { rowsOf, slowObjections } from "./slow-reading.ts";
+import { clockChange, type Fault, faultOf } from "./faults-played.ts";
+import { type Row, rowsOf, slowObjections } from "./slow-reading.ts";
+import {
+  jarsAddUp,
+  must,
+  rangInTime,
+  rangOnce,
+  sameHistory,
+  sameState,
+  timersRang,
+} from "./what-must-hold.ts";
 
 const FOLDER = "made-up";
+const ZONE = "America/Denver";
+const MICROPHONE_GONE = "The microphone gives nothing: it is gone. Typing goes on.";
+/** A hearing that is less sure than this is read back first. */
+const SURE = 0.7;
+/** What may be written down on a guess: it says nothing of the food. */
+const OF_NO_WEIGHT: ReadonlySet<string> = new Set([
+  "acknowledged",
+  "hushed",
+  "unhushed",
+  "focused",
+]);
 
-/** A thing that must hold and does not: its name, and what was seen. */
-export class Broken extends Error {
-  readonly rule: string;
-
-  constructor(rule: string, detail: string) {
-    super(`${rule}: ${detail}`);
-    this.rule = rule;
-  }
-}
-
-function must(rule: string, holds: boolean, detail: () => string): void {
-  if (!holds) throw new Broken(rule, detail());
-}
+/** How a kitchen stood before a line was played. */
+type Moment = {
+  program: number;
+  deaths: number;
+  withoutLock: number;
+  lines: number;
+  session: Session;
+  asked: boolean;
+  events: number;
+};
 
 export class SimulatedKitchen {
   /** How often each verdict came out, as `method verdict`. */
@@ -44,6 +59,10 @@ export class SimulatedKitchen {
   private readonly startMs: number;
   /** Events that were acknowledged, as JSON. */
   private acknowledged: string[] = [];
+  /** How often each fault was played. */
+  readonly faults: Partial<Record<Fault, number>> = {};
+  private slowestMs = 0;
+  private microphoneGone = false;
 
   private constructor(rehearsal: Rehearsal, startMs: number) {
     this.rehearsal = rehearsal;
@@ -79,13 +98,66 @@ export class SimulatedKitchen {
     const read = readScript(line);
     const [step] = read.ok ? read.lines : [];
     if (!step) throw new Error(`no script line: ${line}`);
-    const before = this.session;
+    const { session: before, moment } = this;
     await this.rehearsal.playLine(step);
     if (this.session !== before) {
       this.remember(before);
       this.nothingLost();
     }
     this.remember(this.session);
+    this.count(step.direction, moment);
+    if (this.rehearsal.kitchen.listens) this.listenedFor(step.direction, moment);
+  }
+
+  private get moment(): Moment {
+    const { kitchen, deaths } = this.rehearsal;
+    const { program, withoutLock, lines, session } = kitchen;
+    const asked = session.waitingFor !== undefined;
+    const events = session.state.history.length;
+    return { program, deaths, withoutLock, lines: lines.length, session, asked, events };
+  }
+
+  private count(direction: Direction, before: Moment): void {
+    const { moment } = this;
+    const add = (fault: Fault | undefined, times = 1) => {
+      if (fault && times > 0) this.faults[fault] = (this.faults[fault] ?? 0) + times;
+    };
+    add(faultOf(direction));
+    if (direction.kind === "slow-disk") this.slowestMs = Math.max(this.slowestMs, direction.ms);
+    add("died in the midst of a call", moment.deaths - before.deaths);
+    add("opened without its lock", moment.withoutLock - before.withoutLock);
+    if (direction.kind !== "hears") return;
+    const heard = this.linesSince(before).some(
+      (line) => line.kind === "heard" && line.text === direction.text,
+    );
+    add(!heard ? "not heard" : direction.confidence < SURE ? "heard in doubt" : "heard surely");
+  }
+
+  private linesSince({ lines }: Moment) {
+    return this.rehearsal.kitchen.lines.slice(lines);
+  }
+
+  /** What holds of a kitchen that listens, after each line. */
+  private listenedFor(direction: Direction, before: Moment): void {
+    const { kitchen } = this.rehearsal;
+    const begun = kitchen.program - before.program;
+    const told = this.linesSince(before).filter((line) => line.text === MICROPHONE_GONE).length;
+    const pulled = direction.kind === "microphone" && direction.gone && !this.microphoneGone;
+    if (direction.kind === "microphone") this.microphoneGone = direction.gone;
+    const most = (pulled ? 1 : 0) + (this.microphoneGone ? begun : 0);
+    must("a gone microphone is said once", told <= most, () => `${told} times, not ${most}`);
+    must("a gone microphone is said", !pulled || begun > 0 || told === 1, () => "not at all");
+    if (direction.kind !== "hears") return;
+    const wanted = grammarNow(this.session).rules;
+    const listening = kitchen.ears.grammar?.rules;
+    must("what can be said is what is listened for", wanted === listening, () => `${listening}`);
+    if (direction.confidence >= SURE || direction.orElse || before.asked || begun > 0) return;
+    const acted = this.session.state.history.slice(before.events).filter((event) => {
+      return event.cmd.startsWith("c") && !OF_NO_WEIGHT.has(event.type);
+    });
+    must("what was hardly heard is asked, not done", acted.length === 0, () => {
+      return `${direction.text}: ${acted.map((event) => event.type).join()}`;
+    });
   }
 
   /** Mends what is broken, closes, and looks at everything. */
@@ -111,10 +183,14 @@ export class SimulatedKitchen {
     must("nothing that is due is left out", late.length === 0, () => late.map((l) => l.key).join());
     const rows = rowsOf(texts);
     timersRang(rows, now);
+    rangInTime(rows, this.slowestMs);
+    const [from, to] = [this.startMs, this.rehearsal.kitchen.clock.read().wallMs];
+    const change = clockChange(from, to, ZONE);
+    if (change) this.faults[change] = 1;
     for (const batch of Object.values(state.batches)) this.judge(state, batch, rows, now);
   }
 
-  private judge(state: State, batch: Batch, rows: ReturnType<typeof rowsOf>, now: number): void {
+  private judge(state: State, batch: Batch, rows: readonly Row[], now: number): void {
     const { verdict } = verdictOf(state, batch, now);
     this.verdicts.push(`${batch.option?.method ?? "no canner"}: ${verdict}`);
     if (verdict === "as-tested") {
@@ -151,74 +227,4 @@ export class SimulatedKitchen {
     });
     return { events: eventsOf(reading.records), texts };
   }
-}
-
-function sameHistory(acknowledged: readonly string[], events: readonly KitchenEvent[]): void {
-  acknowledged.forEach((event, at) => {
-    const found = JSON.stringify(events[at]);
-    const same =
-      found === event || isDeepStrictEqual(JSON.parse(found ?? "null"), JSON.parse(event));
-    must("no acknowledged event is lost", same, () => `${at}: ${event} became ${found}`);
-  });
-}
-
-function sameState(lived: State, replayed: State): void {
-  if (isDeepStrictEqual(plain(lived), plain(replayed))) return;
-  const [a, b] = [plain(lived) as never, plain(replayed) as never];
-  const differ = Object.keys(lived).filter((key) => !isDeepStrictEqual(a[key], b[key]));
-  const detail = differ.map((key) => `${key}: ${differenceOf(a[key], b[key], "")}`).join("\n");
-  throw new Broken("replay gives the state that was lived", detail);
-}
-
-/** Without what JSON does not carry. */
-function plain(state: State): unknown {
-  return JSON.parse(JSON.stringify(state));
-}
-
-function differenceOf(a: unknown, b: unknown, path: string): string {
-  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) {
-    return `${path} ${JSON.stringify(a)} / ${JSON.stringify(b)}`;
-  }
-  for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
-    const [one, other] = [a[key as never], b[key as never]];
-    if (!isDeepStrictEqual(one, other)) return differenceOf(one, other, `${path}.${key}`);
-  }
-  return path;
-}
-
-/** What came due was written once, unless a longer time was given in between. */
-function rangOnce(history: readonly KitchenEvent[]): void {
-  const rung = new Set<string>();
-  for (const event of history) {
-    if (event.type === "timer-added") rung.delete(event.timer);
-    if (event.type !== "due") continue;
-    must("nothing rings twice", !rung.has(event.key), () => event.key);
-    rung.add(event.key);
-  }
-}
-
-function timersRang(rows: ReturnType<typeof rowsOf>, now: number): void {
-  for (const timer of slowTimers(rows)) {
-    if (timer.cancelled) continue;
-    const wanted = timer.endsAt < now - 1000 ? 1 : 0;
-    const near = Math.abs(timer.endsAt - now) <= 1000;
-    must("every timer rings once", near || timer.rang === wanted, () => {
-      return `${timer.id} rang ${timer.rang} times, not ${wanted}`;
-    });
-  }
-}
-
-function jarsAddUp(state: State, batch: Batch, rows: ReturnType<typeof rowsOf>, now: number): void {
-  const counts = jarCounts(state, batch);
-  const broken = Object.entries(counts).filter(([, count]) => count < 0);
-  must("no count is below none", broken.length === 0, () => `${batch.id} ${broken.join()}`);
-  const again = rows.some((row) => row.type === "disposed" && row.what === "reprocess");
-  const slow = slowJars(rows, batch.id);
-  must("filled jars are those reported", again || slow.filled === counts.filled, () => {
-    return `${batch.id}: ${counts.filled} in the log, ${slow.filled} by the reports`;
-  });
-  if (batch.state !== "complete" || !batch.option) return;
-  const trouble = countTrouble(state, batch);
-  const told = batchDeviations(state, batch, now).some((one) => one.code === "jar-count");
-  must("jar counts add up, or the log says not", !trouble || told, () => `${batch.id} ${trouble}`);
 }

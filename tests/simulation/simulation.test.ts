@@ -78,6 +78,9 @@ describe("simulated kitchens", () => {
     "[repeated line]",
     "[another program]",
     "[disk full]",
+    "[disk slow by 0:00:02]",
+    "[microphone gone]",
+    "[hears 40% yes]",
     "[voice hangs]",
     "[voice late]",
   ])("survive %s between steps", { timeout: 60_000 }, async (fault) => {

@@ -2,6 +2,7 @@
 import type { Library } from "../../src/recipe/library.ts";
 import { Cook } from "./cook.ts";
 import { dice } from "./dice.ts";
+import type { Fault } from "./faults-played.ts";
 import { scenario } from "./scenario.ts";
 import { shrink } from "./shrink.ts";
 import { SimulatedKitchen } from "./simulated-kitchen.ts";
@@ -12,6 +13,7 @@ export type Run = {
   script: string[];
   livedMs: number;
   verdicts: string[];
+  faults: Partial<Record<Fault, number>>;
   /** What did not hold; undefined for a good kitchen. */
   broken?: string;
 };
@@ -25,8 +27,8 @@ export async function runSeed(seed: number, library: Library): Promise<Run> {
   const kitchen = await SimulatedKitchen.open(args, library);
   const cook = new Cook(chance);
   const run = (broken?: string): Run => {
-    const { script, livedMs, verdicts } = kitchen;
-    return { seed, args, script, livedMs, verdicts, ...(broken ? { broken } : {}) };
+    const { script, livedMs, verdicts, faults } = kitchen;
+    return { seed, args, script, livedMs, verdicts, faults, ...(broken ? { broken } : {}) };
   };
   try {
     for (let count = 0; count < MOST_LINES; count++) {

@@ -23,6 +23,35 @@ export function slowTimers(allRows: readonly Row[]): SlowTimer[] {
   return [...timers.values()];
 }
 
+/** How late each timer rang that nobody corrected, less the time that nobody watched, ms. */
+export function slowLateness(rows: readonly Row[]): { id: string; lateMs: number }[] {
+  const targets = rows.filter((row) => row.type === "amended" || row.type === "withdrawn");
+  const corrected = new Set(targets.map((row) => row.target));
+  const touched = new Set(rows.filter((row) => corrected.has(row.cmd)).map((row) => row.timer));
+  const endsAt = new Map<string, number>();
+  const rang: { id: string; lateMs: number }[] = [];
+  for (const row of rows) {
+    const id = String(row.timer ?? row.key);
+    const ends = endsAt.get(id);
+    if (row.type === "timer-set") endsAt.set(id, row.t + (row.minutes as number) * 60_000);
+    else if (row.type === "timer-added" || touched.has(id)) endsAt.delete(id);
+    else if (row.type === "due" && ends !== undefined) {
+      rang.push({ id, lateMs: row.w - ends - unwatchedMs(rows, ends, row.w) });
+    }
+  }
+  return rang;
+}
+
+/** How much of a time the log says that nobody watched. */
+function unwatchedMs(rows: readonly Row[], from: number, to: number): number {
+  return rows
+    .filter((row) => row.type === "gap")
+    .reduce((sum, row) => {
+      const within = Math.min(row.to as number, to) - Math.max(row.from as number, from);
+      return sum + Math.max(0, within);
+    }, 0);
+}
+
 export type SlowJars = { filled: number; loaded: number; setAside: number; brokenBefore: number };
 
 /** A batch's jars up to the canner, by the reports alone. */

@@ -1,0 +1,107 @@
+/** What must hold of a simulated kitchen, each by its name. */
+import { isDeepStrictEqual } from "node:util";
+import { batchDeviations } from "../../src/kitchen/deviations.ts";
+import type { KitchenEvent } from "../../src/kitchen/events.ts";
+import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
+import type { Batch, State } from "../../src/kitchen/state.ts";
+import { slowJars, slowLateness, slowTimers } from "./slow-counts.ts";
+import type { Row } from "./slow-reading.ts";
+
+/** How late a timer may ring, and how many calls of a slow disk may lie between, at worst. */
+const LATE_MS = 2000;
+const SLOW_CALLS = 12;
+
+/** A thing that must hold and does not: its name, and what was seen. */
+export class Broken extends Error {
+  readonly rule: string;
+
+  constructor(rule: string, detail: string) {
+    super(`${rule}: ${detail}`);
+    this.rule = rule;
+  }
+}
+
+export function must(rule: string, holds: boolean, detail: () => string): void {
+  if (!holds) throw new Broken(rule, detail());
+}
+
+export function sameHistory(
+  acknowledged: readonly string[],
+  events: readonly KitchenEvent[],
+): void {
+  acknowledged.forEach((event, at) => {
+    const found = JSON.stringify(events[at]);
+    const same =
+      found === event || isDeepStrictEqual(JSON.parse(found ?? "null"), JSON.parse(event));
+    must("no acknowledged event is lost", same, () => `${at}: ${event} became ${found}`);
+  });
+}
+
+export function sameState(lived: State, replayed: State): void {
+  if (isDeepStrictEqual(plain(lived), plain(replayed))) return;
+  const [a, b] = [plain(lived) as never, plain(replayed) as never];
+  const differ = Object.keys(lived).filter((key) => !isDeepStrictEqual(a[key], b[key]));
+  const detail = differ.map((key) => `${key}: ${differenceOf(a[key], b[key], "")}`).join("\n");
+  throw new Broken("replay gives the state that was lived", detail);
+}
+
+/** Without what JSON does not carry. */
+function plain(state: State): unknown {
+  return JSON.parse(JSON.stringify(state));
+}
+
+function differenceOf(a: unknown, b: unknown, path: string): string {
+  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) {
+    return `${path} ${JSON.stringify(a)} / ${JSON.stringify(b)}`;
+  }
+  for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
+    const [one, other] = [a[key as never], b[key as never]];
+    if (!isDeepStrictEqual(one, other)) return differenceOf(one, other, `${path}.${key}`);
+  }
+  return path;
+}
+
+/** What came due was written once, unless a longer time was given in between. */
+export function rangOnce(history: readonly KitchenEvent[]): void {
+  const rung = new Set<string>();
+  for (const event of history) {
+    if (event.type === "timer-added") rung.delete(event.timer);
+    if (event.type !== "due") continue;
+    must("nothing rings twice", !rung.has(event.key), () => event.key);
+    rung.add(event.key);
+  }
+}
+
+export function timersRang(rows: readonly Row[], now: number): void {
+  for (const timer of slowTimers(rows)) {
+    if (timer.cancelled) continue;
+    const wanted = timer.endsAt < now - 1000 ? 1 : 0;
+    const near = Math.abs(timer.endsAt - now) <= 1000;
+    must("every timer rings once", near || timer.rang === wanted, () => {
+      return `${timer.id} rang ${timer.rang} times, not ${wanted}`;
+    });
+  }
+}
+
+/** A timer rings at its time, but for what nobody watched and what a slow disk takes. */
+export function rangInTime(rows: readonly Row[], slowMs: number): void {
+  const allowedMs = LATE_MS + slowMs * SLOW_CALLS;
+  for (const { id, lateMs } of slowLateness(rows)) {
+    must("a timer rings in time", lateMs <= allowedMs, () => `${id} rang ${lateMs} ms late`);
+  }
+}
+
+export function jarsAddUp(state: State, batch: Batch, rows: readonly Row[], now: number): void {
+  const counts = jarCounts(state, batch);
+  const broken = Object.entries(counts).filter(([, count]) => count < 0);
+  must("no count is below none", broken.length === 0, () => `${batch.id} ${broken.join()}`);
+  const again = rows.some((row) => row.type === "disposed" && row.what === "reprocess");
+  const slow = slowJars(rows, batch.id);
+  must("filled jars are those reported", again || slow.filled === counts.filled, () => {
+    return `${batch.id}: ${counts.filled} in the log, ${slow.filled} by the reports`;
+  });
+  if (batch.state !== "complete" || !batch.option) return;
+  const trouble = countTrouble(state, batch);
+  const told = batchDeviations(state, batch, now).some((one) => one.code === "jar-count");
+  must("jar counts add up, or the log says not", !trouble || told, () => `${batch.id} ${trouble}`);
+}
