@@ -6,11 +6,34 @@
  *
  *     node tests/simulation/real-faults.mjs [--seconds 60] [--seed S] [--only kill]
  */
-import { execFileSync, spawn, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import * as fs from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
+import {
+  answered,
+  close,
+  Fault,
+  HAS_TMUX,
+  must,
+  note,
+  open,
+  PROGRAM,
+  ROOT,
+  until,
+  verify,
+  wait,
+} from "./built-program.mjs";
+import {
+  full,
+  fullAtOpening,
+  HAS_STRACE,
+  readOnly,
+  slowDisk,
+  slowScreen,
+  takenMeanwhile,
+} from "./disk-faults.mjs";
 
 const { values } = parseArgs({
   options: {
@@ -19,114 +42,16 @@ const { values } = parseArgs({
     only: { type: "string" },
   },
 });
-const PROGRAM = join(import.meta.dirname, "../../dist/brinebell.js");
-if (!fs.existsSync(PROGRAM)) {
-  console.error("dist/brinebell.js is missing; build it first: npm run build");
-  process.exit(2);
-}
-const ROOT = process.getuid?.() === 0 && process.platform === "linux";
-const HAS_TMUX = spawnSync("tmux", ["-V"]).status === 0;
-
 let state = Number(values.seed) >>> 0;
 /** 0 up to 1; the same seed gives the same kills, as far as a real machine can. */
 function chance() {
   state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
   return state / 4294967296;
 }
-const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
-
-class Fault extends Error {}
-function must(holds, message) {
-  if (!holds) throw new Fault(message);
-}
-
-async function until(test, message, ms = 15_000) {
-  for (const end = Date.now() + ms; !test(); await wait(10)) must(Date.now() < end, message);
-}
-
-/** The program as lines over pipes, with what it printed. */
-function open(folder, args = []) {
-  const child = spawn(
-    process.execPath,
-    [PROGRAM, "--plain", "--silent", "--home", folder, ...args],
-    {
-      stdio: ["pipe", "pipe", "pipe"],
-      env: { ...process.env, TZ: "America/Denver" },
-    },
-  );
-  const kitchen = { child, out: "", err: "", code: undefined, answered: new Set(), sent: 0 };
-  child.stdout.on("data", (data) => {
-    kitchen.out += data;
-    for (const [, name] of kitchen.out.matchAll(/said: note (mark-\d+-\d+)[\s\S]*?answer: /g)) {
-      kitchen.answered.add(name);
-    }
-  });
-  child.stderr.on("data", (data) => {
-    kitchen.err += data;
-  });
-  child.stdin.on("error", () => {});
-  child.stdout.on("error", () => {});
-  kitchen.ended = new Promise((resolve) => {
-    child.on("close", (code, signal) => {
-      kitchen.code = signal ?? code;
-      resolve();
-    });
-  });
-  return kitchen;
-}
-
-let opened = 0;
-function note(kitchen) {
-  kitchen.name ??= ++opened;
-  const name = `mark-${kitchen.name}-${++kitchen.sent}`;
-  kitchen.child.stdin.write(`note ${name}\n`);
-  return name;
-}
-
-async function answered(kitchen, name) {
-  await until(() => kitchen.answered.has(name), `no answer to ${name}: ${kitchen.out.slice(-300)}`);
-}
-
-/** Reads the journal as plain JSON: numbers without a gap, and every name that must be in it. */
-function verify(folder, names, closed) {
-  const files = fs.readdirSync(folder).filter((name) => /^journal-.*\.jsonl$/.test(name));
-  const rows = new Map();
-  for (const file of files.sort()) {
-    for (const line of fs.readFileSync(join(folder, file), "utf8").split("\n")) {
-      try {
-        const row = JSON.parse(line);
-        if (typeof row.n === "number") rows.set(row.n, row);
-      } catch {
-        // What was cut short is not of interest here: what was answered is.
-      }
-    }
-  }
-  const text = JSON.stringify([...rows.values()]);
-  for (const name of names)
-    must(
-      text.includes(`note ${name}`) || text.includes(`"${name}"`),
-      `${name} was answered and is lost`,
-    );
-  const numbers = [...rows.keys()].sort((a, b) => a - b);
-  for (const [at, n] of numbers.entries())
-    must(n === at + 1, `the journal has no number ${at + 1}`);
-  for (const file of files) {
-    must((fs.statSync(join(folder, file)).mode & 0o077) === 0, `${file} is open to others`);
-  }
-  if (closed) must([...rows.values()].at(-1)?.type === "closed", "it was not closed in order");
-  if (closed) must(!fs.existsSync(join(folder, "lock")), "the lock was left");
-  const review = spawnSync(process.execPath, [PROGRAM, "review", "--json", "--home", folder]);
-  must(review.status === 0, `review says ${review.status}: ${review.stderr}`);
-  return numbers.length;
-}
-
-async function close(kitchen, code = 0) {
-  kitchen.child.stdin.end();
-  await kitchen.ended;
-  must(kitchen.code === code, `it ended with ${kitchen.code}: ${kitchen.err}`);
-}
 
 let kills = 0;
+let pairs = 0;
+const PAIRS = 4;
 /** One folder is killed over and over, so that each opening finds what a kill has left. */
 async function kill(folder) {
   const names = new Set();
@@ -151,61 +76,6 @@ async function kill(folder) {
   must(!/damaged/.test(last.out), `it found damage: ${last.out}`);
   await close(last);
   verify(folder, [...names, name], true);
-}
-
-/** A file system of its own, of so many bytes; the answer takes it away again. */
-function mount(folder, bytes) {
-  fs.mkdirSync(folder, { recursive: true, mode: 0o700 });
-  execFileSync("mount", ["-t", "tmpfs", "-o", `size=${bytes},mode=700`, "tmpfs", folder]);
-  return () => execFileSync("umount", ["-l", folder]);
-}
-
-async function full(folder) {
-  const away = mount(folder, "256k");
-  try {
-    const kitchen = open(folder);
-    await answered(kitchen, note(kitchen));
-    const filler = join(folder, "filler");
-    const file = fs.openSync(filler, "w");
-    try {
-      for (const size of [65536, 4096, 1]) for (;;) fs.writeSync(file, Buffer.alloc(size));
-    } catch (error) {
-      must(error.code === "ENOSPC", `no room expected, not ${error.code}`);
-    }
-    fs.closeSync(file);
-    for (let count = 0; count < 40; count++) note(kitchen);
-    await until(() => /not recorded/i.test(kitchen.out), "a full disk is not told");
-    must(kitchen.code === undefined, "a full disk ended the program");
-    fs.rmSync(filler);
-    await until(
-      () => /written again/.test(kitchen.out),
-      "it does not say that the log is written again",
-    );
-    await answered(kitchen, note(kitchen));
-    await close(kitchen);
-    verify(folder, kitchen.answered, true);
-  } finally {
-    away();
-  }
-}
-
-async function readOnly(folder) {
-  let away = () => {};
-  if (ROOT) {
-    away = mount(folder, "256k");
-    execFileSync("mount", ["-o", "remount,ro", folder]);
-  } else {
-    fs.mkdirSync(folder, { recursive: true });
-    fs.chmodSync(folder, 0o500);
-  }
-  try {
-    const kitchen = open(folder);
-    await kitchen.ended;
-    must(kitchen.code === 3, `a read-only folder gives ${kitchen.code}`);
-    must(/EROFS|EACCES/.test(kitchen.err), "a read-only folder is not told");
-  } finally {
-    away();
-  }
 }
 
 async function signalled(folder, signal, code) {
@@ -260,6 +130,33 @@ async function second(folder) {
   verify(folder, [...first.answered, "mark-0-1"], true);
 }
 
+/** Two programs at the same instant, over and over, also where one that was killed left its lock. */
+async function twoAtOnce(folder) {
+  const names = [];
+  for (let round = 0; round < PAIRS; round++) {
+    const pair = [open(folder), open(folder)];
+    const marks = pair.map(note);
+    const isTeller = (one) => /goes to that kitchen/.test(one.err);
+    await until(() => pair.some(isTeller), `nobody is told: ${pair.map((one) => one.err)}`);
+    const teller = pair.find(isTeller);
+    const writer = pair.find((one) => one !== teller);
+    await until(
+      () => marks.every((mark) => writer.answered.has(mark)),
+      `not all reached the writer: ${writer.out} / ${teller.err}`,
+    );
+    must(!isTeller(writer), "both were told that the other writes");
+    await close(teller);
+    names.push(...marks);
+    pairs += 1;
+    if (round % 2 === 1) await close(writer);
+    else {
+      writer.child.kill("SIGKILL");
+      await writer.ended;
+    }
+    verify(folder, names, round % 2 === 1);
+  }
+}
+
 /** The screen in a terminal of one cell, and in one that goes away. */
 async function terminal(folder) {
   const socket = `brinebell-${process.pid}`;
@@ -296,13 +193,18 @@ async function terminal(folder) {
 const CASES = {
   kill,
   full: ROOT ? full : undefined,
+  fullAtOpening: ROOT ? fullAtOpening : undefined,
+  takenMeanwhile: ROOT ? takenMeanwhile : undefined,
   readOnly,
+  slowDisk: HAS_STRACE ? slowDisk : undefined,
+  slowScreen: HAS_STRACE && HAS_TMUX ? slowScreen : undefined,
   hangup: (folder) => signalled(folder, "SIGHUP", 129),
   terminated: (folder) => signalled(folder, "SIGTERM", 143),
   interrupted: (folder) => signalled(folder, "SIGINT", 130),
   standStill,
   outputClosed,
   second,
+  twoAtOnce,
   terminal: HAS_TMUX ? terminal : undefined,
 };
 
@@ -335,5 +237,5 @@ for (let turn = 0; turn < names.length || Date.now() < end; turn++) {
   fs.rmSync(base, { recursive: true, force: true });
 }
 for (const [name, count] of Object.entries(played)) console.log(`  ${name}: ${count}`);
-console.log(`${kills} kills survived; ${failures.length} failed`);
+console.log(`${kills} kills survived, ${pairs} pairs raced; ${failures.length} failed`);
 process.exit(failures.length === 0 ? 0 : 1);

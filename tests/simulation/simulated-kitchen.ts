@@ -142,9 +142,11 @@ export class SimulatedKitchen {
     const { kitchen } = this.rehearsal;
     const begun = kitchen.program - before.program;
     const told = this.linesSince(before).filter((line) => line.text === MICROPHONE_GONE).length;
-    const pulled = direction.kind === "microphone" && direction.gone && !this.microphoneGone;
+    const was = this.microphoneGone;
     if (direction.kind === "microphone") this.microphoneGone = direction.gone;
-    const most = (pulled ? 1 : 0) + (this.microphoneGone ? begun : 0);
+    const pulled = this.microphoneGone && !was;
+    // Each program that is begun meanwhile says it once to whoever opened it.
+    const most = (pulled ? 1 : 0) + (was || pulled ? begun : 0);
     must("a gone microphone is said once", told <= most, () => `${told} times, not ${most}`);
     must("a gone microphone is said", !pulled || begun > 0 || told === 1, () => "not at all");
     if (direction.kind !== "hears") return;
