@@ -45,8 +45,9 @@ export class Alarms {
     this.last = key;
   }
 
-  /** When the next repeat is due; undefined where nothing rings. */
-  nextAt(): number | undefined {
+  /** When the next repeat is due; undefined where nothing rings. What rings unheard is due now. */
+  nextAt(state: State): number | undefined {
+    if (state.ringing.some((key) => !this.ringing.has(key))) return Number.NEGATIVE_INFINITY;
     const times = [...this.ringing.values()].map((one) => one.nextAt);
     return times.length > 0 ? Math.min(...times) : undefined;
   }

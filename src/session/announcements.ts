@@ -24,7 +24,7 @@ export class Announcements {
 
   /** When an alarm is to be said again; Infinity where none rings. */
   nextRepeatAt(): number {
-    const at = this.state.ringing.length > 0 ? this.alarms.nextAt() : undefined;
+    const at = this.state.ringing.length > 0 ? this.alarms.nextAt(this.state) : undefined;
     return at ?? Number.POSITIVE_INFINITY;
   }
 

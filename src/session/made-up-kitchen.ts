@@ -8,7 +8,7 @@ import { MemoryDisk } from "../journal/memory-disk.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Line } from "../ports/view.ts";
-import type { SpeechHandle, SpeechOutcome, VoiceEngine, VoicePort } from "../ports/voice.ts";
+import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { Listeners } from "./listeners.ts";
 import { startListening } from "./listening.ts";
@@ -220,27 +220,4 @@ export class MadeUpKitchen {
     this.clock.setWall(byMs);
     this.session.tick();
   }
-}
-
-/** An engine that says everything at once, until it is told to fail or to hang. */
-export class MadeUpVoice implements VoiceEngine {
-  readonly name = "made up";
-  mood: "well" | "gone" | "hangs" | "late" = "well";
-
-  start(): SpeechHandle {
-    if (this.mood === "hangs") return { done: new Promise(() => {}), stop: () => {} };
-    if (this.mood === "late") return spokenLate();
-    const outcome: SpeechOutcome =
-      this.mood === "gone" ? { kind: "failed", reason: "the voice is gone" } : { kind: "spoken" };
-    return { done: Promise.resolve(outcome), stop: () => {} };
-  }
-}
-
-/** Says what it has to say long after it should have, and only when it is told to stop. */
-function spokenLate(): SpeechHandle {
-  let settle: (outcome: SpeechOutcome) => void = () => {};
-  const done = new Promise<SpeechOutcome>((resolve) => {
-    settle = resolve;
-  });
-  return { done, stop: () => settle({ kind: "spoken" }) };
 }

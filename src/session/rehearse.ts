@@ -12,11 +12,13 @@ import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Line } from "../ports/view.ts";
+import type { Utterance } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import type { StageKind } from "../recipe/recipe.ts";
 import { Speaker } from "../voice/speaker.ts";
 import { nextAction } from "./ideal-cook.ts";
-import { MadeUpKitchen, MadeUpVoice } from "./made-up-kitchen.ts";
+import { MadeUpKitchen } from "./made-up-kitchen.ts";
+import { MadeUpVoice, overheard } from "./made-up-voice.ts";
 import { breakDisk, ProgramDied } from "./rehearsal-faults.ts";
 import type { Direction, ScriptLine } from "./rehearsal-script.ts";
 import type { Reply } from "./session.ts";
@@ -35,6 +37,8 @@ export type RehearsalParts = {
   disk?: Disk;
   folder?: string;
   onLines?: (lines: Line[]) => void;
+  /** Told of every sentence that the voice is given. */
+  onSaid?: (utterance: Utterance) => void;
   /** Awaited before time moves on by so many ms, for playing at a watchable speed. */
   pace?: (ms: number) => Promise<void>;
 };
@@ -64,8 +68,8 @@ export class Rehearsal {
       zone,
       setUp,
       version,
-      voice: (clock, notice, onSpeaking) =>
-        new Speaker({
+      voice: (clock, notice, onSpeaking) => {
+        const speaker = new Speaker({
           engine: this.engine,
           bell: { ring: () => {} },
           clock,
@@ -73,7 +77,9 @@ export class Rehearsal {
           onProblem: notice,
           onRecovered: () => notice("The voice is back."),
           onSpeaking,
-        }),
+        });
+        return parts.onSaid ? overheard(speaker, parts.onSaid) : speaker;
+      },
       ...(disk ? { disk } : {}),
       ...(folder === undefined ? {} : { folder }),
       ...(onLines ? { onLines } : {}),

@@ -7,13 +7,15 @@ import { agenda } from "../../src/kitchen/agenda.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
+import type { Utterance } from "../../src/ports/voice.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { verdictOf } from "../../src/review/verdict.ts";
 import { eventsOf } from "../../src/session/journal-records.ts";
 import { grammarNow } from "../../src/session/listening.ts";
 import { type Direction, readScript } from "../../src/session/rehearsal-script.ts";
-import { Rehearsal } from "../../src/session/rehearse.ts";
+import { Rehearsal, type RehearsalParts } from "../../src/session/rehearse.ts";
 import type { Session } from "../../src/session/session.ts";
+import { AlarmsHeard } from "./alarms-heard.ts";
 import { clockChange, type Fault, faultOf } from "./faults-played.ts";
 import { type Row, rowsOf, slowObjections } from "./slow-reading.ts";
 import {
@@ -57,6 +59,7 @@ export class SimulatedKitchen {
   readonly script: string[] = [];
   private readonly rehearsal: Rehearsal;
   private readonly startMs: number;
+  private readonly alarms: AlarmsHeard;
   /** Events that were acknowledged, as JSON. */
   private acknowledged: string[] = [];
   /** How often each fault was played. */
@@ -64,9 +67,16 @@ export class SimulatedKitchen {
   private slowestMs = 0;
   private microphoneGone = false;
 
-  private constructor(rehearsal: Rehearsal, startMs: number) {
-    this.rehearsal = rehearsal;
-    this.startMs = startMs;
+  private constructor(parts: RehearsalParts) {
+    this.alarms = new AlarmsHeard();
+    this.rehearsal = new Rehearsal({ ...parts, onSaid: (one) => this.hear(one) });
+    this.startMs = parts.startMs;
+  }
+
+  private hear(utterance: Utterance): void {
+    // The very first program speaks while it is still being made.
+    const { program = 1, clock } = this.rehearsal?.kitchen ?? {};
+    this.alarms.said(utterance, program, clock?.read().bootMs ?? 0);
   }
 
   static async open(args: string[], library: Library): Promise<SimulatedKitchen> {
@@ -77,8 +87,7 @@ export class SimulatedKitchen {
       version: "0.0.0",
     });
     if (!call.ok) throw new Error(`${args.join(" ")}: ${call.message}`);
-    const { parts } = call.wish;
-    const kitchen = new SimulatedKitchen(new Rehearsal(parts), parts.startMs);
+    const kitchen = new SimulatedKitchen(call.wish.parts);
     await kitchen.rehearsal.begin();
     return kitchen;
   }
@@ -105,6 +114,9 @@ export class SimulatedKitchen {
       this.nothingLost();
     }
     this.remember(this.session);
+    const { program, clock } = this.rehearsal.kitchen;
+    this.alarms.check(this.session.state, program, clock.read().bootMs, this.slowestMs);
+    this.saidWhereNotRecorded(moment);
     this.count(step.direction, moment);
     if (this.rehearsal.kitchen.listens) this.listenedFor(step.direction, moment);
   }
@@ -115,6 +127,16 @@ export class SimulatedKitchen {
     const asked = session.waitingFor !== undefined;
     const events = session.state.history.length;
     return { program, deaths, withoutLock, lines: lines.length, session, asked, events };
+  }
+
+  /** What a person reported and the disk did not take is said not to be recorded. */
+  private saidWhereNotRecorded(before: Moment): void {
+    const { session } = this;
+    if (session !== before.session || !session.notRecorded) return;
+    const reported = session.state.history.slice(before.events);
+    if (!reported.some((event) => event.cmd.startsWith("c"))) return;
+    const said = this.linesSince(before).some((line) => /not recorded/i.test(line.text));
+    must("what is not recorded is said to be", said, () => "nothing was said");
   }
 
   private count(direction: Direction, before: Moment): void {

@@ -1,0 +1,62 @@
+/** The alarms as somebody in the kitchen hears them, beside what the log says of them. */
+import type { State } from "../../src/kitchen/state.ts";
+import type { Utterance } from "../../src/ports/voice.ts";
+import { must } from "./what-must-hold.ts";
+
+/** The alarm that the log cannot be written is about no clock. */
+const LOG_KEY = "log";
+
+/** An alarm is said again after half a minute at the earliest. */
+const ONE_BREATH_MS = 20_000;
+
+/** What rings is said within so long; an undo can make it ring once more. */
+const SOON_MS = 2000;
+
+type Alarm = { key: string; program: number; atMs: number };
+
+export class AlarmsHeard {
+  private heard: Alarm[] = [];
+  private fresh: Alarm[] = [];
+  /** What rang when it was last looked at, and since when. */
+  private ringing = new Map<string, number>();
+  private events = 0;
+
+  said({ rank, key }: Utterance, program: number, atMs: number): void {
+    if (rank === "alarm" && key !== undefined && key !== LOG_KEY) {
+      this.fresh.push({ key, program, atMs });
+    }
+  }
+
+  /** What must hold after each line: what rings was said, once; what was answered is not said. */
+  check(state: State, program: number, nowMs: number, diskMs: number): void {
+    const { history } = state;
+    const from = Math.min(this.events, history.length);
+    const cameDue = new Set(
+      history.slice(from).flatMap((event) => (event.type === "due" ? event.key : [])),
+    );
+    for (const one of this.fresh) {
+      const rings = this.ringing.has(one.key) || cameDue.has(one.key);
+      must("what was answered does not ring", rings || state.ringing.includes(one.key), () => {
+        return one.key;
+      });
+      const again = this.heard.find((other) => {
+        const near = one.atMs >= other.atMs && one.atMs - other.atMs < ONE_BREATH_MS;
+        return other.key === one.key && other.program === one.program && near;
+      });
+      // A slow disk stands between what is said and when that counts as said.
+      const fine = !again || cameDue.has(one.key) || diskMs > 0;
+      must("nothing is said twice in one breath", fine, () => one.key);
+      this.heard.push(one);
+    }
+    this.fresh = [];
+    for (const key of state.ringing) {
+      const said = this.heard.some((one) => one.key === key && one.program === program);
+      const since = this.ringing.get(key) ?? nowMs;
+      must("what rings was said", said || nowMs - since < SOON_MS + diskMs * 12, () => key);
+    }
+    this.heard = this.heard.filter((one) => state.ringing.includes(one.key));
+    const since = state.ringing.map((key) => [key, this.ringing.get(key) ?? nowMs] as const);
+    this.ringing = new Map(since);
+    this.events = history.length;
+  }
+}
