@@ -15,7 +15,24 @@ const NO_LABEL = wordSet(
 const LABEL_JOINERS = new Set(["and", "of", "n"]);
 const LABEL_ARTICLES = new Set(["the", "my", "our", "a", "an", "some", "your", "those", "these"]);
 
-/** A label of one to four words that are no grammar; the article is left aside. */
+/** Behind these a number is an amount and no name. */
+const COUNTED = wordSet(
+  "minutes minute hours hour seconds second days day weeks week months month pounds pound degrees",
+  "degree cups cup pints pint quarts quart jars ounces psi percent more",
+);
+
+/** "crock two", "pot 3": the number that tells things of one name apart; a small whole one. */
+function numberOfThing(words: readonly Word[], at: number): Reading<number> | undefined {
+  return numbersAt(words, at).find(({ value, next }) => {
+    const small = Number.isInteger(value) && value > 0 && value < 100;
+    return small && !COUNTED.has(words[next]?.word ?? "") && numbersAt(words, next).length === 0;
+  });
+}
+
+/**
+ * A label of one to four words that are no grammar, perhaps with a number behind them; the article
+ * is left aside.
+ */
 export function labelsAt(words: readonly Word[], at: number): Reading<string>[] {
   let start = at;
   while (LABEL_ARTICLES.has(words[start]?.word ?? "")) start += 1;
@@ -31,6 +48,8 @@ export function labelsAt(words: readonly Word[], at: number): Reading<string>[] 
     if (numbersAt(words, next).length > 0) break;
     label += label ? ` ${word}` : word;
     found.push({ value: label, next: next + 1 });
+    const number = numberOfThing(words, next + 1);
+    if (number) found.push({ value: `${label} ${number.value}`, next: number.next });
   }
   return found;
 }

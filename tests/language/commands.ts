@@ -900,6 +900,8 @@ export const COMMANDS: readonly (readonly [string, Intent, object])[] = [
   ["how much time is left on the jam", "time-left", { target: "jam" }],
   ["are the beans almost done", "time-left", {}],
   ["add five minutes to the rice timer", "timer-add", { minutes: 5, target: "rice" }],
+  ["set a timer for 2 hours for crock 2", "timer-set", { minutes: 120, label: "crock 2" }],
+  ["crock two timer for ten minutes", "timer-set", { minutes: 10, label: "crock 2" }],
   ["five more minutes for the eggs", "timer-add", { minutes: 5, target: "eggs" }],
   ["give the bread another ten minutes", "timer-add", { minutes: 10, target: "bread" }],
   ["two more minutes please", "timer-add", { minutes: 2 }],
