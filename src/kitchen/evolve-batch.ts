@@ -60,6 +60,7 @@ export const BATCH_HANDLERS: Handlers<BatchEvents> = {
       again: 0,
       loads: [],
       confirmed: [],
+      holds: [],
       readings: [],
       notes: [],
       changes: [],
@@ -101,12 +102,15 @@ export const BATCH_HANDLERS: Handlers<BatchEvents> = {
     const batch = state.batches[event.batch];
     if (batch?.state !== "running") return false;
     batch.state = "held";
+    batch.holds.push({ from: event.t });
     return true;
   },
   resumed(state, event) {
     const batch = state.batches[event.batch];
     if (batch?.state !== "held") return false;
     batch.state = "running";
+    const hold = batch.holds.at(-1);
+    if (hold) hold.to = event.t;
     return true;
   },
   abandoned(state, event) {

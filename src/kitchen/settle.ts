@@ -26,6 +26,7 @@ export function settle(state: State, now: number): void {
   state.nextEnd = Number.POSITIVE_INFINITY;
   for (const owner of activeOwners(state)) {
     for (const run of owner.stages) {
+      if (run.state !== "running") continue;
       state.nextEnd = Math.min(state.nextEnd, endsAt(run) ?? Number.POSITIVE_INFINITY);
     }
   }
@@ -34,6 +35,7 @@ export function settle(state: State, now: number): void {
 function endRunning(state: State, owner: Batch | Load, now: number): boolean {
   let changed = false;
   for (const run of owner.stages) {
+    if (run.state !== "running") continue;
     const end = endsAt(run);
     if (end === undefined || end > now) continue;
     finish(run, end);

@@ -28,8 +28,8 @@ export function sign(run: StageRun, at: number): void {
 }
 
 export function finish(run: StageRun, at: number): void {
-  run.endedShort = endsShort(run, at);
-  if (!run.endedShort) delete run.endedShort;
+  if (endsShort(run, at)) run.endedShort = true;
+  else if (run.endedShort) delete run.endedShort;
   run.state = "complete";
   run.startedAt ??= at;
   run.endedAt = at;

@@ -87,6 +87,8 @@ export type Batch = {
   again: number;
   loads: string[];
   confirmed: Confirmation[];
+  /** When it was held on purpose; without an end while it is. */
+  holds: { from: number; to?: number }[];
   readings: Reading[];
   notes: { at: number; text: string; late: boolean }[];
   changes: { at: number; detail: string }[];

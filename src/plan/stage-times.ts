@@ -4,7 +4,6 @@
  * was finished first.
  */
 
-import { corrections } from "../kitchen/evolve.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -46,13 +45,15 @@ export function groupOf(recipe: Recipe, stage: Stage, method: string | undefined
 
 /** Every learnable stage that finished batches went through, in the order they ended. */
 export function stageTimes(state: State): StageTime[] {
-  const holds = holdSpans(state);
   const taken: Span[] = [];
   const times: StageTime[] = [];
   for (const work of works(state)) {
-    let spans = without([work.span], holds.get(work.batch.id) ?? []);
+    let spans = without([work.span], holdsOf(work.batch));
     if (work.run.spec.kind !== "heat") {
-      spans = without(spans, taken);
+      spans = without(
+        spans,
+        taken.filter(({ to }) => to > work.span.from),
+      );
       taken.push(...spans);
     }
     const minutes = spans.reduce((sum, { from, to }) => sum + to - from, 0) / MINUTE_MS;
@@ -94,20 +95,8 @@ function spanOf(run: StageRun): Span | undefined {
   return to === undefined || to < run.startedAt ? undefined : { from: run.startedAt, to };
 }
 
-/** When each batch was held on purpose. */
-function holdSpans(state: State): Map<string, Span[]> {
-  const spans = new Map<string, Span[]>();
-  const { withdrawn, amended } = corrections(state.history);
-  for (const event of state.history) {
-    if ((event.type !== "held" && event.type !== "resumed") || withdrawn.has(event.cmd)) continue;
-    const t = amended.get(event.cmd) ?? event.t;
-    const own = spans.get(event.batch) ?? [];
-    spans.set(event.batch, own);
-    const last = own.at(-1);
-    if (event.type === "held") own.push({ from: t, to: Number.POSITIVE_INFINITY });
-    else if (last && last.to === Number.POSITIVE_INFINITY) last.to = t;
-  }
-  return spans;
+function holdsOf({ holds }: Batch): Span[] {
+  return holds.map(({ from, to = Number.POSITIVE_INFINITY }) => ({ from, to }));
 }
 
 /** What is left of spans when others are cut out of them. */
