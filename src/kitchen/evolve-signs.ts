@@ -235,6 +235,8 @@ function depressurizing(load: Load, psi: number, at: number): boolean {
   const run = runOfKind(load, "depressurize");
   const process = processOf(load);
   if (!run?.kept || isOver(run) || !process || !isOver(process)) return false;
+  // A zero that is put back into the time of the process is a loss of it.
+  if (process.endedAt !== undefined && at < process.endedAt) return false;
   if (psi > 0 || current(run.kept)) return run.state === "running";
   const off = runOf(load, "heat-off");
   if (off && !isOver(off)) finish(off, at);

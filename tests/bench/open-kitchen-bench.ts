@@ -1,7 +1,7 @@
 /**
  * The built program, open in earnest with a probe at twenty readings a second and words all the
- * time: its memory and its open files, before and after. Seconds as the argument: 20 by default,
- * 1200 for twenty minutes.
+ * time: its memory and its open files at each of five looks. Seconds as the argument: 20 by
+ * default, 1200 for twenty minutes.
  */
 import { spawn } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
@@ -14,25 +14,24 @@ const words = ["dist/brinebell.js", "--plain", "--silent", "--probe", "-", "--ho
 const child = spawn(process.execPath, words, { stdio: ["pipe", "ignore", "inherit"] });
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
-function look(): { mb: number; files: number } {
+function look(atSeconds: number): void {
   const status = readFileSync(`/proc/${child.pid}/status`, "utf8");
   const mb = Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? 0) / 1024;
-  return { mb, files: readdirSync(`/proc/${child.pid}/fd`).length };
+  const files = readdirSync(`/proc/${child.pid}/fd`).length;
+  console.log(`after ${atSeconds} s: ${mb.toFixed(1)} MB, ${files} open files`);
 }
 
 child.stdin.write("we're at 6200 feet\nstart a batch of sauerkraut\n");
 for (let at = 1; at <= 12; at++) child.stdin.write(`set a timer for ${at} hours for crock ${at}\n`);
 await wait(3000);
-const looks = [look()];
 for (let turn = 0; turn < seconds * 20; turn++) {
   child.stdin.write(`canner ${(200 + (turn % 7) / 10).toFixed(1)}F\n`);
   if (turn % 10 === 0) child.stdin.write("what's running\n");
-  if (turn % (seconds * 5) === 0) looks.push(look());
+  if (turn % (seconds * 5) === 0) look(turn / 20);
   await wait(50);
 }
-looks.push(look());
+look(seconds);
 child.stdin.end();
 await new Promise((resolve) => child.on("close", resolve));
 rmSync(home, { recursive: true, force: true });
-for (const { mb, files } of looks) console.log(`${mb.toFixed(1)} MB, ${files} open files`);
 console.log(`${seconds} s, ${seconds * 20} readings, ${seconds * 2} questions`);

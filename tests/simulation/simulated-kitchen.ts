@@ -65,6 +65,7 @@ export class SimulatedKitchen {
   /** How often each fault was played. */
   readonly faults: Partial<Record<Fault, number>> = {};
   private slowestMs = 0;
+  private longestStallMs = 0;
   private microphoneGone = false;
 
   private constructor(parts: RehearsalParts) {
@@ -145,6 +146,9 @@ export class SimulatedKitchen {
       if (fault && times > 0) this.faults[fault] = (this.faults[fault] ?? 0) + times;
     };
     add(faultOf(direction));
+    if (direction.kind === "stands-still") {
+      this.longestStallMs = Math.max(this.longestStallMs, direction.ms);
+    }
     if (direction.kind === "slow-disk") this.slowestMs = Math.max(this.slowestMs, direction.ms);
     add("died in the midst of a call", moment.deaths - before.deaths);
     add("opened without its lock", moment.withoutLock - before.withoutLock);
@@ -207,7 +211,7 @@ export class SimulatedKitchen {
     must("nothing that is due is left out", late.length === 0, () => late.map((l) => l.key).join());
     const rows = rowsOf(texts);
     timersRang(rows, now);
-    rangInTime(rows, this.slowestMs);
+    rangInTime(rows, this.slowestMs, this.longestStallMs);
     const [from, to] = [this.startMs, this.rehearsal.kitchen.clock.read().wallMs];
     const change = clockChange(from, to, ZONE);
     if (change) this.faults[change] = 1;

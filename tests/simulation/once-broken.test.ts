@@ -1,0 +1,49 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import type { Library } from "../../src/recipe/library.ts";
+import { loadLibrary } from "../../src/session/load-library.ts";
+import { SimulatedKitchen } from "./simulated-kitchen.ts";
+
+let library: Library;
+
+beforeAll(async () => {
+  library = await loadLibrary(["recipes"], {});
+});
+
+/** Plays a script to its end; the verdicts that came out. */
+async function verdicts(args: string[], lines: readonly string[]): Promise<string[]> {
+  const kitchen = await SimulatedKitchen.open(args, library);
+  for (const line of lines) await kitchen.play(line);
+  await kitchen.finish();
+  return kitchen.verdicts;
+}
+
+const BEANS = ["snap-beans", "--altitude", "6200ft", "--from", "2027-12-31T19:00:00"];
+const UNTIL_ZERO = [
+  "+0:00:31 zero",
+  "+0:51:29 done",
+  "+0:14:00 the beans is boiling",
+  "+0:07:43 7 pints filled",
+  "+0:00:27 yes",
+  "+0:09:00 yes",
+  "+0:00:16 yes",
+  "+0:19:00 the jars are in",
+  "+0:44:00 it's venting steadily",
+  "+0:11:45 14 pounds",
+  "+1:09:00 the pressure is zero",
+];
+const TO_THE_END = [
+  "+0:01:59 yes",
+  "+0:00:54 the jars are out",
+  "+12:45:46 cooled",
+  "+0:05:12 all sealed",
+];
+
+describe("kitchens that chance once broke", () => {
+  it("a zero put back into the process, or before it, is a loss of it", async () => {
+    const corrected = (time: string) =>
+      verdicts(BEANS, [...UNTIL_ZERO, `+0:04:34 it was at ${time}`, ...TO_THE_END]);
+    expect(await corrected("ten fifteen")).toEqual(["pressure: as-tested"]);
+    expect(await corrected("nine forty five")).not.toContain("pressure: as-tested");
+    expect(await corrected("nine thirty")).not.toContain("pressure: as-tested");
+  });
+});
