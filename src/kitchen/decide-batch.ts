@@ -178,12 +178,26 @@ function wayOf(
   return { recipe: made, option, terms: choice.terms };
 }
 
-/** A short id a person can read out: the day and a running number. */
+/** Ids that the log has given out, to what was taken back since as well. */
+function givenOut(state: State): string[] {
+  return state.history.flatMap((event) => {
+    if (event.type === "batch-begun") return event.batch;
+    if (event.type === "load-opened") return event.load;
+    if (event.type === "timer-set") return event.timer;
+    if (event.type === "reminder-set") return event.reminder;
+    return event.type === "seed-saved" ? event.seed : [];
+  });
+}
+
+/**
+ * A short id a person can read out: the day and a running number. None is given twice: what came
+ * due for something that was taken back must not count for something new.
+ */
 export function nextId(state: State, now: number, taken: string[], letter: string): string {
   const { year, month, day } = localFields(wallOf(state, now), state.zone);
   const two = (value: number) => String(value % 100).padStart(2, "0");
   const head = `${two(year)}${two(month)}${two(day)}-${letter}`;
-  const used = new Set(taken);
+  const used = new Set([...taken, ...givenOut(state)]);
   let number = 1;
   while (used.has(`${head}${number}`)) number++;
   return `${head}${number}`;

@@ -46,4 +46,20 @@ describe("kitchens that chance once broke", () => {
     expect(await corrected("nine forty five")).not.toContain("pressure: as-tested");
     expect(await corrected("nine thirty")).not.toContain("pressure: as-tested");
   });
+
+  it("a timer that is set after one was taken back rings", async () => {
+    const pickles = ["quick-sweet-pickles", "--from", "2027-11-07T00:40:00"];
+    const lines = [
+      "+0:00:40 set a timer for 4 minutes for the bread",
+      "+0:05:00 got it",
+      "+0:01:05 undo",
+      "+0:02:24 set a timer for 40 minutes for the bread",
+      "+1:00:00 what now",
+    ];
+    const kitchen = await SimulatedKitchen.open(pickles, library);
+    for (const line of lines) await kitchen.play(line);
+    const { timers } = kitchen.session.state;
+    expect(Object.values(timers).map((timer) => timer.state)).toEqual(["rang"]);
+    await kitchen.finish();
+  });
 });

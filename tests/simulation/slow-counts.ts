@@ -1,7 +1,14 @@
 /** Timers and jars by the reports alone: part of the second, slow reading of the journal. */
 import { corrected, type Row } from "./slow-reading.ts";
 
-export type SlowTimer = { id: string; endsAt: number; cancelled: boolean; rang: number };
+export type SlowTimer = {
+  id: string;
+  endsAt: number;
+  cancelled: boolean;
+  rang: number;
+  /** Minutes that were given to it and taken back: it may have rung at their end as well. */
+  takenBack: boolean;
+};
 
 /** Every free timer of the log: when it ends, and how often that was written down. */
 export function slowTimers(allRows: readonly Row[]): SlowTimer[] {
@@ -11,7 +18,11 @@ export function slowTimers(allRows: readonly Row[]): SlowTimer[] {
     const timer = timers.get(String(row.timer ?? row.key));
     if (row.type === "timer-set") {
       const endsAt = row.t + (row.minutes as number) * 60_000;
-      timers.set(String(row.timer), { id: String(row.timer), endsAt, cancelled: false, rang: 0 });
+      const id = String(row.timer);
+      const takenBack = allRows.some((one) => {
+        return one.type === "timer-added" && one.timer === id && !rows.some(({ n }) => n === one.n);
+      });
+      timers.set(id, { id, endsAt, cancelled: false, rang: 0, takenBack });
     } else if (!timer) continue;
     else if (row.type === "timer-added" && !timer.cancelled) {
       const from = timer.rang > 0 ? row.t : timer.endsAt;
