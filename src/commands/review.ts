@@ -82,14 +82,7 @@ function oneBatch(
 ): CommandResult {
   const file = optionValue(options, "html");
   if (file !== undefined) return written("review", io, file, batchPage(state, batch, nowMs));
-  // Only batches of this recipe can teach anything about it.
-  const same = Object.entries(state.batches).filter(([, one]) => {
-    return one.recipe.id === batch.recipe.id;
-  });
-  const learned = () => {
-    const { stages } = learnedReport({ ...state, batches: Object.fromEntries(same) });
-    return stages.filter(({ recipe }) => recipe === batch.recipe.id);
-  };
+  const learned = () => learnedReport(state, batch.recipe.id).stages;
   if (isOn(options, "json")) {
     return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
   }

@@ -209,7 +209,7 @@ export class Journal {
   }
 
   /** All that waits as lines that follow on a line with this sum. */
-  private waitingLines(prev: string): { bytes: Buffer; n: number; sum: string } {
+  private waitingLines(prev: number): { bytes: Buffer; n: number; sum: number } {
     let text = "";
     let n = this.end.n;
     let sum = prev;

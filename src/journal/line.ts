@@ -9,8 +9,9 @@ import { crc32 } from "node:zlib";
  * 0) says how many more lines belong to the same append, `prev` is the sum of the line before and
  * `sum` the CRC-32 of this line up to there. A sum of 32 bits is cheap (a quarter of a microsecond)
  * and finds every change of up to four bytes in a row; it guards against accidents, not forgery.
+ * In memory both are numbers.
  */
-export type JournalLine = { n: number; v: number; left?: number; prev: string; sum: string } & {
+export type JournalLine = { n: number; v: number; left?: number; prev: number; sum: number } & {
   [field: string]: unknown;
 };
 
@@ -22,12 +23,12 @@ export type HeaderLine = {
   after: number;
   /** The file that line is in; null in the very first. */
   from: string | null;
-  prev: string;
-  sum: string;
+  prev: number;
+  sum: number;
 };
 
 /** The `prev` of the very first line. */
-export const NO_SUM = "00000000";
+export const NO_SUM = 0;
 
 /** A line may have this many bytes; a longer record is refused. */
 export const LONGEST_LINE_BYTES = 1_000_000;
@@ -35,12 +36,14 @@ export const LONGEST_LINE_BYTES = 1_000_000;
 /** Names the journal keeps for itself in a line. */
 const OWN_NAMES = ["n", "v", "left", "prev", "sum"];
 
-const SUM_MARK = Buffer.from(',"sum":"');
+const PREV_MARK = Buffer.from(',"prev":"');
+const SUM_MARK = Buffer.from('","sum":"');
+const END_MARK = Buffer.from('"}');
 const SUM_LENGTH = 8;
-/** Length of `,"sum":"00000000"}`. */
-const TAIL = SUM_MARK.length + SUM_LENGTH + 2;
-const QUOTE = 0x22;
-const BRACE = 0x7d;
+/** Length of `,"prev":"00000000`. */
+const PREV = PREV_MARK.length + SUM_LENGTH;
+/** Length of `","sum":"00000000"}`. */
+const TAIL = SUM_MARK.length + SUM_LENGTH + END_MARK.length;
 
 /** The record's own fields as JSON without the braces, or why it cannot be a line. */
 export function recordBody(
@@ -64,9 +67,9 @@ export function recordBody(
 
 /** A record's line with its line end, and the line's sum. */
 export function recordLine(
-  place: { n: number; version: number; left: number; prev: string },
+  place: { n: number; version: number; left: number; prev: number },
   body: string,
-): { text: string; sum: string } {
+): { text: string; sum: number } {
   const left = place.left > 0 ? `,"left":${place.left}` : "";
   const fields = body === "" ? "" : `,${body}`;
   return summed(`{"n":${place.n},"v":${place.version}${left}${fields}`, place.prev);
@@ -75,7 +78,7 @@ export function recordLine(
 /** A file's first line with its line end, and the line's sum. */
 export function headerLine(header: Omit<HeaderLine, "journal" | "sum">): {
   text: string;
-  sum: string;
+  sum: number;
 } {
   const { v, after, from, prev } = header;
   return summed(
@@ -84,28 +87,48 @@ export function headerLine(header: Omit<HeaderLine, "journal" | "sum">): {
   );
 }
 
-function summed(start: string, prev: string): { text: string; sum: string } {
-  const covered = `${start},"prev":"${prev}"`;
-  const sum = crc32(covered).toString(16).padStart(SUM_LENGTH, "0");
-  return { text: `${covered},"sum":"${sum}"}\n`, sum };
+function summed(start: string, prev: number): { text: string; sum: number } {
+  const covered = `${start},"prev":"${hex(prev)}"`;
+  const sum = crc32(covered);
+  return { text: `${covered},"sum":"${hex(sum)}"}\n`, sum };
 }
 
-/** The object in bytes `start` to `end` (its line end not included) if its sum is right. */
+function hex(sum: number): string {
+  return sum.toString(16).padStart(SUM_LENGTH, "0");
+}
+
+/**
+ * The object in bytes `start` to `end` (its line end not included) if its sum is right. The two sums
+ * are read from their places: parsed like the rest they would take a third of the time.
+ */
 export function soundObject(bytes: Buffer, start: number, end: number): unknown {
-  const mark = end - TAIL;
-  if (mark <= start || bytes[end - 1] !== BRACE || bytes[end - 2] !== QUOTE) return undefined;
-  for (let i = 0; i < SUM_MARK.length; i += 1) {
-    if (bytes[mark + i] !== SUM_MARK[i]) return undefined;
-  }
-  const written = hexAt(bytes, mark + SUM_MARK.length);
-  if (written !== crc32(bytes.subarray(start, mark))) return undefined;
-  return parsed(bytes, start, end);
+  const tail = end - TAIL;
+  const body = tail - PREV;
+  if (body <= start || !isAt(bytes, body, PREV_MARK)) return undefined;
+  if (!isAt(bytes, tail, SUM_MARK) || !isAt(bytes, end - END_MARK.length, END_MARK))
+    return undefined;
+  const prev = hexAt(bytes, body + PREV_MARK.length);
+  const sum = hexAt(bytes, tail + SUM_MARK.length);
+  // The sum covers all up to its own comma.
+  if (prev < 0 || sum !== crc32(bytes.subarray(start, tail + 1))) return undefined;
+  const object = parsed(`${bytes.toString("utf8", start, body)}}`) as
+    | Partial<JournalLine>
+    | undefined;
+  if (typeof object !== "object" || object === null) return undefined;
+  object.prev = prev;
+  object.sum = sum;
+  return object;
 }
 
-/** The JSON in these bytes, sound or not; undefined where it is none. */
-export function parsed(bytes: Buffer, start: number, end: number): unknown {
+function isAt(bytes: Buffer, at: number, mark: Buffer): boolean {
+  for (let i = 0; i < mark.length; i += 1) if (bytes[at + i] !== mark[i]) return false;
+  return true;
+}
+
+/** The JSON of a text; undefined where it is none. */
+export function parsed(text: string): unknown {
   try {
-    return JSON.parse(bytes.toString("utf8", start, end));
+    return JSON.parse(text);
   } catch {
     return undefined;
   }

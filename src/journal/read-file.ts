@@ -28,7 +28,7 @@ export type FileReading = {
 type Scan = FileReading & {
   /** The last sound line's `n` and sum, which the next line must follow. */
   lastN: number;
-  lastSum: string;
+  lastSum: number;
   /** Where the append began that the last sound line is part of, and its first line's index. */
   groupStart: number;
   groupFirst: number;
@@ -69,7 +69,7 @@ function newScan(totalBytes: number): Scan {
     totalBytes,
     newer: false,
     lastN: -1,
-    lastSum: "",
+    lastSum: -1,
     groupStart: 0,
     groupFirst: 0,
     groupOpen: false,
@@ -138,7 +138,7 @@ function dropOpenGroup(scan: Scan): void {
 /** A later format may sum its lines otherwise; its first line still says the version. */
 function looksNewer(bytes: Buffer, version: number): boolean {
   const end = bytes.indexOf(NEWLINE);
-  const first = end < 0 ? undefined : parsed(bytes, 0, end);
+  const first = end < 0 ? undefined : parsed(bytes.toString("utf8", 0, end));
   return isHeader(first) && first.v > version;
 }
 

@@ -22,7 +22,7 @@ export type Damage = {
 };
 
 /** Where the next line goes on from. */
-export type JournalEnd = { place: FilePlace | undefined; length: number; n: number; sum: string };
+export type JournalEnd = { place: FilePlace | undefined; length: number; n: number; sum: number };
 
 /** Bytes after the last whole append: `from` 0 means that nothing in the file counts. */
 export type TornTail = { file: string; from: number; bytes: Uint8Array };

@@ -29,8 +29,11 @@ export type LearnedReport = {
   lines: string[];
 };
 
-/** Typical, yours and the spread of every stage that was seen, most often seen first. */
-export function learnedReport(state: State): LearnedReport {
+/**
+ * Typical, yours and the spread of every stage that was seen, most often seen first; of one
+ * recipe's own stages alone where its id is given.
+ */
+export function learnedReport(state: State, only?: string): LearnedReport {
   const lessons = lessonsOf(state);
   const altitudeFt = state.kitchen.altitudeFt ?? 0;
   const newest = new Map<string, StageTime>();
@@ -39,6 +42,7 @@ export function learnedReport(state: State): LearnedReport {
   for (const { group, recipe, stage } of newest.values()) {
     const [head = ""] = group.split("/");
     const ofRecipe = head === recipe.id;
+    if (only !== undefined && !(ofRecipe && recipe.id === only)) continue;
     const weightLb = recipe.yield.weightLb;
     const where = { altitudeFt, ...(ofRecipe ? {} : { method: head }) };
     const time = learnedMinutes(lessons, recipe, stage, weightLb, where);
