@@ -175,6 +175,19 @@ export const HEAT_REPORTS: readonly Family[] = [
       `,
       "the pressure (will not|does not|would not|did not) hold [<when>]",
       "the pressure did not (hold|stay up|stay) [<when>]",
+      `
+        [<the>] (steam|steaming|venting|column of steam|plume of steam|plume) [has|have|just|has
+        just|is|was] (stopped|quit|gone|died|died down|died away|lost|let up|ended|broken|gave
+        out|petered out|faltered|dropped off) [coming|coming out] [on me|now] [<when>]
+      `,
+      `
+        (<it>|{target}|<we>) [has|have|just|has just] (stopped|quit) (steaming|venting|blowing
+        steam|letting off steam|putting out steam) [now] [<when>]
+      `,
+      "(no [more] steam|there is no [more] steam) [any more|any longer|now|coming out] [<when>]",
+      `
+        [<we>] [have|just|have just] (lost|losing) [the|our|all the] [column of] steam [<when>]
+      `,
       "[<the>] <weight> [has|have|just|has just] (stopped|quit) [<rocking>] [on me] [<when>]",
       `
         [<the>] <weight> is (no longer <rocking>|not <rocking> (any more|any longer)) [<when>]
@@ -357,6 +370,16 @@ export const HEAT_REPORTS: readonly Family[] = [
         out of the water|above the water|not covered|no longer covered|bare) [<when>]
       `,
       "the lids have come (out of the water|uncovered|up out of the water) [<when>]",
+      `
+        [<the>] water [level] was [<bit>] [<bit>] (low|down|short) [(so|and|but) i|i] [have|just|
+        have just] (topped (it|it back|the canner|the pot|up)|added|filled|poured) [in|it|up|some|
+        more|a little|boiling|hot|water|off|back|again] [boiling|hot|water|up|more] [water] [<when>]
+      `,
+      `
+        i [have|just|have just] (topped it up|topped it off|topped up|topped off|added some|added
+        more|added boiling water|topped it up with boiling water) [because|since|as] [<the>] water
+        [level] was [<bit>] [<bit>] (low|down|short) [<when>]
+      `,
       `
         (there is not|not|there is hardly) enough water [<in-pot>] [over <the> (lids|jars)|left]
         [any more] [<when>]

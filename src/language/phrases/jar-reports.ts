@@ -139,6 +139,12 @@ export const JAR_REPORTS: readonly Family[] = [
       "<some-jars> [still|just|has|have] <failed>",
       "[the] lid (on|of) <numbered> [still|just|has] <failed>",
       `
+        (<numbered>|{jars:jar-list}|<some-jars>) [just|still|both|has|have] <failed> [and|but|
+        though] {othersSealed=true} [all] (the others|the rest|the other ones|all the others|
+        everything else|all others|the rest of them|all the rest|the other jars) [all] [did|have|
+        are|has|is] [all] (sealed|did|fine|down|good|went down|seal|sealed up|sealed fine) [fine]
+      `,
+      `
         [the] (seal|lid) [on|of|for] [the] [jar|jars|number|lid] {jars} [has|just] (failed|broke|
         did not take|did not hold|is bad|is no good|never took|let go|has let go|gave out|is
         broken|gave way|came loose|did not seal|popped|popped up|came up|was bad|is gone|has gone|

@@ -108,6 +108,7 @@ export const ORDERS: readonly Family[] = [
         [<let>] (pause|hold|stop|suspend|put off) [<the>] {target} [<a-moment>|for now|there|for a
         while]
       `,
+      "[<let>] (pause|hold|suspend) the (process|processing|clock|clocks|time) [<a-moment>|for now]",
       "[<let>] (put|leave) [<the>] {target} on hold [<a-moment>|for now]",
       "[<let>] (leave|park) [<the>] {target} for (now|a bit|a while|a minute|the moment)",
       `
