@@ -399,22 +399,7 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
   ],
   "any-more": ["any more", "any longer", "now", "at all", "right now", "again"],
   // --- pressure
-  gauge: [
-    "<the> gauge",
-    "gauge",
-    "<the> needle",
-    "<the> dial",
-    "<the> dial gauge",
-    "<the> pressure gauge",
-    "needle",
-    "dial",
-    "<the> pressure",
-    "pressure",
-    "the canner gauge",
-    "the canner",
-    "canner",
-    "<the> pressure canner",
-  ],
+  gauge: ["<gauge-name>", "the canner", "canner", "<the> pressure canner"],
   psi: [
     `
       (pounds|pound|psi|p s i|pounds of pressure|pounds pressure|psi of pressure|pounds per square
