@@ -3,14 +3,20 @@ import type { Reading } from "../ports/clock.ts";
 import type { Disk, DiskAnswer } from "../ports/disk.ts";
 
 /** The clocks as they last were while the program ran, and the journal's last line then. */
-export type Heartbeat = { reading: Reading; lastN: number };
+export type Heartbeat = {
+  reading: Reading;
+  lastN: number;
+  /** Kitchen time at that reading, ms; files of before do not have it. */
+  kitchenMs?: number;
+};
 
 const NAME = "clocks.json";
 
 /** Writes the side file of clocks in the place of the one before. */
 export function writeHeartbeat(disk: Disk, folder: string, beat: Heartbeat): DiskAnswer {
   const { wallMs, monoMs, bootMs, bootId, zone } = beat.reading;
-  const body = JSON.stringify({ wallMs, monoMs, bootMs, bootId, zone, lastN: beat.lastN });
+  const { lastN, kitchenMs } = beat;
+  const body = JSON.stringify({ wallMs, monoMs, bootMs, bootId, zone, lastN, kitchenMs });
   return disk.replace(`${folder}/${NAME}`, Buffer.from(`${body}\n${crc32(body)}\n`));
 }
 
@@ -28,9 +34,10 @@ export function readHeartbeat(disk: Disk, folder: string): Heartbeat | undefined
 }
 
 function heartbeatOf(found: Record<string, unknown>): Heartbeat | undefined {
-  const { wallMs, monoMs, bootMs, bootId, zone, lastN } = found;
+  const { wallMs, monoMs, bootMs, bootId, zone, lastN, kitchenMs } = found;
   if (![wallMs, monoMs, bootMs, lastN].every(Number.isFinite)) return undefined;
   if (typeof bootId !== "string" || typeof zone !== "string") return undefined;
   const reading = { wallMs, monoMs, bootMs, bootId, zone } as Reading;
-  return { reading, lastN: lastN as number };
+  const known = Number.isFinite(kitchenMs) ? { kitchenMs: kitchenMs as number } : {};
+  return { reading, lastN: lastN as number, ...known };
 }

@@ -109,7 +109,7 @@ export class LogWriter {
     const { disk, folder, journal } = this.parts;
     this.lastBeatMs = reading.monoMs;
     if (!journal.owned) return;
-    writeHeartbeat(disk, folder, { reading, lastN: journal.lastN });
+    writeHeartbeat(disk, folder, { reading, lastN: journal.lastN, kitchenMs: this.parts.now() });
   }
 
   /** Leaves a damaged file as it is and goes on in a fresh one; why not, where that fails. */

@@ -3,7 +3,7 @@
  * watched, and tells what came due meanwhile.
  */
 
-import { readHeartbeat } from "../journal/heartbeat.ts";
+import { type Heartbeat, readHeartbeat } from "../journal/heartbeat.ts";
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
 import { agenda } from "../kitchen/agenda.ts";
@@ -81,7 +81,7 @@ export function openSession(parts: OpenParts): OpenedSession {
     ...(beat ? { expectedN: beat.lastN } : {}),
   });
   const state = replay(eventsOf(opened.records));
-  const { timeline, from, byWall } = resumeTime(state, beat?.reading, reading);
+  const { timeline, from, byWall } = resumeTime(state, beat, reading);
   const now = timeline.now(reading);
   const facts = openingFacts(parts, state, { now, from, byWall, reading });
   const written = write(opened.journal, state, facts, now, `${OWN_COMMAND}open.${Math.round(now)}`);
@@ -143,18 +143,21 @@ function runningNow(state: State): string[] {
 /** Goes on from the last moment known: the side file of clocks, else the last event's own time. */
 export function resumeTime(
   state: State,
-  last: Reading | undefined,
+  beat: Heartbeat | undefined,
   reading: Reading,
 ): { timeline: KitchenTimeline; from: number; byWall: boolean } {
   if (state.history.length === 0) {
     return { timeline: KitchenTimeline.begin(reading), from: reading.wallMs, byWall: false };
   }
   const offset = state.offsets.at(-1)?.offsetMs ?? 0;
-  if (last) {
-    const seen = Math.max(last.wallMs - offset, state.lastW);
+  if (beat) {
+    const { reading: last, kitchenMs = last.wallMs - offset } = beat;
+    const timeline = KitchenTimeline.from(kitchenMs, last);
+    // The log may have gone on after the beat, and then a machine been started with an early wall.
+    const behind = timeline.now(reading) < state.lastW;
     return {
-      timeline: KitchenTimeline.from(seen, last),
-      from: seen,
+      timeline: behind ? KitchenTimeline.from(state.lastW, reading) : timeline,
+      from: Math.max(kitchenMs, state.lastW),
       byWall: !sameBoot(last, reading),
     };
   }

@@ -119,7 +119,7 @@ export class Watch {
     }
     const { kitchen } = this.read;
     const reading = clock.read();
-    const { timeline } = resumeTime(kitchen.state, readHeartbeat(disk, folder)?.reading, reading);
+    const { timeline } = resumeTime(kitchen.state, readHeartbeat(disk, folder), reading);
     const now = timeline.now(reading);
     const offsetMs = reading.wallMs - now;
     const known = kitchen.state.offsets.at(-1)?.offsetMs ?? 0;
