@@ -12,6 +12,8 @@ export class MadeUpClock implements Clock {
   private monoMs = 60_000;
   private bootMs = 60_000;
   private boots = 1;
+  /** How much time has really passed, whatever the clocks were set to, ms. */
+  passedMs = 0;
   private timers: Timer[] = [];
   private order = 0;
   private readonly zone: string;
@@ -60,6 +62,7 @@ export class MadeUpClock implements Clock {
 
   /** The machine sleeps: wall and boot clock go on, timers and their clock stand still. */
   sleep(ms: number): void {
+    this.passedMs += ms;
     this.wallMs += ms;
     this.bootMs += ms;
   }
@@ -84,6 +87,7 @@ export class MadeUpClock implements Clock {
   reboot(downMs = 0): void {
     this.endProgram();
     this.wallMs += downMs;
+    this.passedMs += downMs;
     this.boots += 1;
     this.monoMs = 0;
     this.bootMs = 0;
@@ -95,6 +99,7 @@ export class MadeUpClock implements Clock {
   }
 
   private move(ms: number): void {
+    this.passedMs += ms;
     this.wallMs += ms;
     this.monoMs += ms;
     this.bootMs += ms;

@@ -17,6 +17,7 @@ import { MadeUpEars } from "./made-up-ears.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
 import { ProbeWatch } from "./probe-watch.ts";
 import type { Session } from "./session.ts";
+import { SILENT } from "./short-session.ts";
 
 export type MadeUpParts = {
   library: Library;
@@ -34,6 +35,11 @@ export type MadeUpParts = {
   version: string;
   onLines?: (lines: Line[]) => void;
 };
+
+type HeldLock = Extract<LateAnswer, { ok: true }>["lock"];
+
+/** The number of a program that only looks in. */
+const VISITOR = 1_000_000;
 
 const HOUR_MS = 3_600_000;
 const FIVE_SECONDS_MS = 5000;
@@ -64,6 +70,10 @@ export class MadeUpKitchen {
     this.clock = new MadeUpClock(parts.startMs, parts.zone);
     this.disk = parts.disk ?? new MemoryDisk();
     this.begin();
+  }
+
+  private get folder(): string {
+    return this.parts.folder ?? "made-up";
   }
 
   get session(): Session {
@@ -110,17 +120,18 @@ export class MadeUpKitchen {
   }
 
   /** The folder's lock on a made-up disk; the machine's own is taken by whoever opened it. */
-  private takeLock(folder: string): Extract<LateAnswer, { ok: true }>["lock"] {
+  private takeLock(): LateAnswer {
     const { program } = this;
     const owns = () => program === this.program;
-    if (!(this.disk instanceof MemoryDisk)) return { owns, release: () => {} };
+    if (!(this.disk instanceof MemoryDisk)) return { ok: true, lock: { owns, release: () => {} } };
+    return this.lockFor(program);
+  }
+
+  private lockFor(pid: number): LateAnswer {
     const { bootId, wallMs } = this.clock.read();
-    const self = { pid: program, bootId, startedAt: new Date(wallMs).toISOString() };
-    const alive = { isAlive: (pid: number) => pid === this.program, startTicks: () => null };
-    const taken = lockOrLate(this.disk, folder, self, alive);
-    if (!taken.ok) throw new Error(`the made-up kitchen cannot be opened: ${taken.message}`);
-    if (taken.late) this.withoutLock += 1;
-    return taken.lock;
+    const self = { pid, bootId, startedAt: new Date(wallMs).toISOString() };
+    const isAlive = (other: number) => other === this.program || other === pid;
+    return lockOrLate(this.disk, this.folder, self, { isAlive, startTicks: () => null });
   }
 
   private listen(): void {
@@ -141,20 +152,33 @@ export class MadeUpKitchen {
   private begin(): void {
     this.program += 1;
     this.watching = undefined;
-    const { library, version, setUp, folder = "made-up" } = this.parts;
-    const lock = this.takeLock(folder);
+    const taken = this.takeLock();
+    if (!taken.ok) throw new Error(`the made-up kitchen cannot be opened: ${taken.message}`);
+    if (taken.late) this.withoutLock += 1;
     const [changes, speech] = [new Listeners(), new Listeners<[speaking: boolean]>()];
     this.changes = changes;
     this.speech = speech;
-    this.opened = openSession({
+    const voice = this.parts.voice(
+      this.clock,
+      (text) => this.opened?.session.notice(text),
+      (speaking) => speech.tell(speaking),
+    );
+    this.opened = this.open(taken.lock, voice, (lines) => {
+      this.lines.push(...lines);
+      this.parts.onLines?.(lines);
+      changes.tell();
+    });
+    this.session.start();
+    if (this.listening) this.listen();
+  }
+
+  private open(lock: HeldLock, voice: VoicePort, onLines: (lines: Line[]) => void): OpenedSession {
+    const { library, version, setUp } = this.parts;
+    return openSession({
       clock: this.clock,
       disk: this.disk,
-      folder,
-      voice: this.parts.voice(
-        this.clock,
-        (text) => this.opened?.session.notice(text),
-        (speaking) => speech.tell(speaking),
-      ),
+      folder: this.folder,
+      voice,
       owns: () => lock.owns(),
       whyNot: () => lock.whyNot?.(),
       library,
@@ -163,14 +187,8 @@ export class MadeUpKitchen {
       setUp,
       // A made-up clock need not be watched every second: it stops where something comes due.
       lookMs: (kept) => (kept ? FIVE_SECONDS_MS : HOUR_MS),
-      onLines: (lines) => {
-        this.lines.push(...lines);
-        this.parts.onLines?.(lines);
-        changes.tell();
-      },
+      onLines,
     });
-    this.session.start();
-    if (this.listening) this.listen();
   }
 
   /** Dies without a word and is opened again after so long. */
@@ -208,6 +226,23 @@ export class MadeUpKitchen {
     session.tick();
     session.hear("what's running");
     session.die();
+  }
+
+  /**
+   * Another program comes while this one is open, finds room where there was none, and goes. It is
+   * let in only where this one never had the lock, which then must not write any more.
+   */
+  visit(): void {
+    if (!(this.disk instanceof MemoryDisk)) return;
+    this.disk.roomBytes = Number.POSITIVE_INFINITY;
+    const taken = this.lockFor(VISITOR);
+    if (taken.ok) {
+      const { session } = this.open(taken.lock, SILENT, () => {});
+      session.hear("note somebody else was here");
+      session.close();
+      taken.lock.release();
+    }
+    this.session.tick();
   }
 
   /** The machine sleeps so long, and wakes. */

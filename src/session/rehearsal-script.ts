@@ -19,7 +19,8 @@ export type Direction =
   | { kind: "dies-at-write"; write: number; half: boolean }
   | { kind: "write-fails"; call: "append" | "sync" }
   | { kind: "bad-end"; end: "torn" | "repeated" }
-  | { kind: "another-program" }
+  /** Takes the folder over, or only looks in. */
+  | { kind: "another-program"; stays: boolean }
   /** What a microphone makes of a sound: words, how sure, and what else they might have been. */
   | { kind: "hears"; text: string; confidence: number; orElse?: string }
   | { kind: "microphone"; gone: boolean }
@@ -110,7 +111,8 @@ const PLAIN: Record<string, Direction> = {
   "sync fails": { kind: "write-fails", call: "sync" },
   "torn line": { kind: "bad-end", end: "torn" },
   "repeated line": { kind: "bad-end", end: "repeated" },
-  "another program": { kind: "another-program" },
+  "another program": { kind: "another-program", stays: true },
+  "another program looks in": { kind: "another-program", stays: false },
 };
 
 /** Reads a whole script; the first line that is none is named. */

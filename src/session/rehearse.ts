@@ -37,8 +37,8 @@ export type RehearsalParts = {
   disk?: Disk;
   folder?: string;
   onLines?: (lines: Line[]) => void;
-  /** Told of every sentence that the voice is given. */
-  onSaid?: (utterance: Utterance) => void;
+  /** Told of every sentence that the voice is given, and which program gave it. */
+  onSaid?: (utterance: Utterance, program: number) => void;
   /** Awaited before time moves on by so many ms, for playing at a watchable speed. */
   pace?: (ms: number) => Promise<void>;
 };
@@ -78,7 +78,11 @@ export class Rehearsal {
           onRecovered: () => notice("The voice is back."),
           onSpeaking,
         });
-        return parts.onSaid ? overheard(speaker, parts.onSaid) : speaker;
+        const { onSaid } = parts;
+        if (!onSaid) return speaker;
+        // The first program speaks while the kitchen around it is still being made.
+        const program = (this.kitchen as MadeUpKitchen | undefined)?.program ?? 1;
+        return overheard(speaker, (utterance) => onSaid(utterance, program));
       },
       ...(disk ? { disk } : {}),
       ...(folder === undefined ? {} : { folder }),
@@ -159,7 +163,8 @@ export class Rehearsal {
         kitchen.crash();
         return undefined;
       case "another-program":
-        kitchen.handOver();
+        if (direction.stays) kitchen.handOver();
+        else kitchen.visit();
         return undefined;
       case "clock-set":
         kitchen.setWall(direction.byMs);

@@ -35,13 +35,15 @@ export class AlarmsHeard {
       history.slice(from).flatMap((event) => (event.type === "due" ? event.key : [])),
     );
     for (const one of this.fresh) {
-      const rings = this.ringing.has(one.key) || cameDue.has(one.key);
+      // A program that has lost the folder to another one knows only of its own clocks.
+      const other = one.program !== program;
+      const rings = other || this.ringing.has(one.key) || cameDue.has(one.key);
       must("what was answered does not ring", rings || state.ringing.includes(one.key), () => {
         return one.key;
       });
-      const again = this.heard.find((other) => {
-        const near = one.atMs >= other.atMs && one.atMs - other.atMs < ONE_BREATH_MS;
-        return other.key === one.key && other.program === one.program && near;
+      const again = this.heard.find((before) => {
+        const near = one.atMs >= before.atMs && one.atMs - before.atMs < ONE_BREATH_MS;
+        return before.key === one.key && before.program === one.program && near;
       });
       // A slow disk stands between what is said and when that counts as said.
       const fine = !again || cameDue.has(one.key) || diskMs > 0;

@@ -82,6 +82,8 @@ export class Cook {
   private full = false;
   private ill = false;
   private deaf = false;
+  /** Opened while the disk was full: it may have no lock. */
+  private lockedOut = false;
 
   constructor(dice: Dice) {
     this.dice = dice;
@@ -100,6 +102,9 @@ export class Cook {
     this.stuck = progress === this.lastLength ? this.stuck + 1 : 0;
     this.lastLength = progress;
     if (this.stuck > 12) return undefined;
+    if (this.lockedOut && dice.chance(0.2)) {
+      return this.set("+0:00:02 [another program looks in]", "lockedOut", false);
+    }
     if (dice.chance(habits.fault)) return this.fault();
     if (dice.chance(habits.ghosts)) return this.ghost(session);
     if (session.waitingFor && dice.chance(0.85)) return this.reply(session);
@@ -200,6 +205,7 @@ export class Cook {
   private fault(): string {
     const { dice } = this;
     if (this.full && dice.chance(0.5)) return this.set("+0:01 [disk ok]", "full", false);
+    if (this.full && dice.chance(0.3)) return this.set("+0:00:02 [crash]", "lockedOut", true);
     if (this.ill && dice.chance(0.5)) return this.set("+0:01 [voice ok]", "ill", false);
     if (this.deaf && dice.chance(0.5)) return this.set("+0:01 [microphone ok]", "deaf", false);
     const long = dice.pick([5_000, 20_000, 90_000, 12 * MINUTE_MS, 4 * HOUR_MS, 50 * HOUR_MS]);
@@ -221,6 +227,7 @@ export class Cook {
       "[torn line]",
       "[repeated line]",
       "[another program]",
+      "[another program looks in]",
       "[disk full]",
       `[disk slow by 0:00:0${dice.whole(1, 9)}]`,
       "[voice gone]",
@@ -245,7 +252,7 @@ export class Cook {
     return `[probe canner ${value} for 0:01]`;
   }
 
-  private set(line: string, what: "full" | "ill" | "deaf", value: boolean): string {
+  private set(line: string, what: "full" | "ill" | "deaf" | "lockedOut", value: boolean): string {
     this[what] = value;
     return line;
   }

@@ -32,6 +32,8 @@ export const FAULTS = [
   "torn line",
   "repeated line",
   "another program",
+  "another program looks in",
+  "another program wrote meanwhile",
   "disk full",
   "disk slow",
   "opened without its lock",
@@ -75,7 +77,7 @@ export function faultOf(direction: Direction): Fault | undefined {
     case "bad-end":
       return direction.end === "torn" ? "torn line" : "repeated line";
     case "another-program":
-      return "another program";
+      return direction.stays ? "another program" : "another program looks in";
     case "disk":
       return direction.full ? "disk full" : undefined;
     case "slow-disk":

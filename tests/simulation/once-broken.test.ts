@@ -62,4 +62,13 @@ describe("kitchens that chance once broke", () => {
     expect(Object.values(timers).map((timer) => timer.state)).toEqual(["rang"]);
     await kitchen.finish();
   });
+  it("a death between the log and the side file of clocks moves no clock", async () => {
+    const args = ["carrots", "--altitude", "7542ft", "--from", "2027-09-03T21:30:00"];
+    for (let write = 1; write <= 8; write++) {
+      const lines = ["+2:00:00 done", `+0:00:01 [dies at write ${write}]`, "+3:00:00 done"];
+      const kitchen = await SimulatedKitchen.open(args, library);
+      for (const line of lines) await kitchen.play(line);
+      expect(kitchen.livedMs, `write ${write}`).toBe((5 * 3600 + 1) * 1000);
+    }
+  });
 });

@@ -41,6 +41,9 @@ const OF_NO_WEIGHT: ReadonlySet<string> = new Set([
   "focused",
 ]);
 
+/** Kitchen time may stray so far in all. */
+const TIME_MS = 2000;
+
 /** How a kitchen stood before a line was played. */
 type Moment = {
   program: number;
@@ -70,13 +73,12 @@ export class SimulatedKitchen {
 
   private constructor(parts: RehearsalParts) {
     this.alarms = new AlarmsHeard();
-    this.rehearsal = new Rehearsal({ ...parts, onSaid: (one) => this.hear(one) });
+    this.rehearsal = new Rehearsal({ ...parts, onSaid: (one, by) => this.hear(one, by) });
     this.startMs = parts.startMs;
   }
 
-  private hear(utterance: Utterance): void {
-    // The very first program speaks while it is still being made.
-    const { program = 1, clock } = this.rehearsal?.kitchen ?? {};
+  private hear(utterance: Utterance, program: number): void {
+    const { clock } = this.rehearsal?.kitchen ?? {};
     this.alarms.said(utterance, program, clock?.read().bootMs ?? 0);
   }
 
@@ -118,6 +120,8 @@ export class SimulatedKitchen {
     const { program, clock } = this.rehearsal.kitchen;
     this.alarms.check(this.session.state, program, clock.read().bootMs, this.slowestMs);
     this.saidWhereNotRecorded(moment);
+    this.whoWritesHasTheLock();
+    this.timeIsTrue();
     this.count(step.direction, moment);
     if (this.rehearsal.kitchen.listens) this.listenedFor(step.direction, moment);
   }
@@ -140,6 +144,22 @@ export class SimulatedKitchen {
     must("what is not recorded is said to be", said, () => "nothing was said");
   }
 
+  private whoWritesHasTheLock(): void {
+    const { disk, program } = this.rehearsal.kitchen;
+    const read = (disk as MemoryDisk).aside(() => disk.read(`${FOLDER}/lock`));
+    const holder = read.ok ? JSON.parse(Buffer.from(read.bytes).toString("utf8")).pid : "nobody";
+    must("who writes has the lock", this.session.notRecorded || holder === program, () => {
+      return `${holder} has it, not ${program}`;
+    });
+  }
+
+  /** Kitchen time runs with the time that passes, whoever sets, stops or restarts the clocks. */
+  private timeIsTrue(): void {
+    const lived = this.session.now() - this.startMs;
+    const off = Math.round(lived - this.rehearsal.kitchen.clock.passedMs);
+    must("kitchen time is true", Math.abs(off) <= TIME_MS, () => `it is ${off} ms off`);
+  }
+
   private count(direction: Direction, before: Moment): void {
     const { moment } = this;
     const add = (fault: Fault | undefined, times = 1) => {
@@ -152,6 +172,10 @@ export class SimulatedKitchen {
     if (direction.kind === "slow-disk") this.slowestMs = Math.max(this.slowestMs, direction.ms);
     add("died in the midst of a call", moment.deaths - before.deaths);
     add("opened without its lock", moment.withoutLock - before.withoutLock);
+    const over = this.linesSince(before).some((line) =>
+      line.text.includes("journal in made-up meanwhile"),
+    );
+    add(over ? "another program wrote meanwhile" : undefined);
     if (direction.kind !== "hears") return;
     const heard = this.linesSince(before).some(
       (line) => line.kind === "heard" && line.text === direction.text,

@@ -63,11 +63,19 @@ function unwatchedMs(rows: readonly Row[], from: number, to: number): number {
     }, 0);
 }
 
-export type SlowJars = { filled: number; loaded: number; setAside: number; brokenBefore: number };
+export type SlowJars = {
+  filled: number;
+  loaded: number;
+  setAside: number;
+  brokenBefore: number;
+  /** Broken in the canner or after it. */
+  brokenAfter: number;
+  failed: number;
+};
 
-/** A batch's jars up to the canner, by the reports alone. */
+/** A batch's jars, by the reports alone. */
 export function slowJars(allRows: readonly Row[], batch: string): SlowJars {
-  const jars = { filled: 0, loaded: 0, setAside: 0, brokenBefore: 0 };
+  const jars = { filled: 0, loaded: 0, setAside: 0, brokenBefore: 0, brokenAfter: 0, failed: 0 };
   let ready = 0;
   for (const row of corrected(allRows)) {
     if (row.type === "loaded") {
@@ -86,7 +94,8 @@ export function slowJars(allRows: readonly Row[], batch: string): SlowJars {
     } else if (row.type === "jar-broken" && (ready > 0 || jars.loaded === 0)) {
       jars.brokenBefore += row.count as number;
       ready = Math.max(0, ready - (row.count as number));
-    }
+    } else if (row.type === "jar-broken") jars.brokenAfter += row.count as number;
+    else if (row.type === "seal-failed") jars.failed += row.count as number;
   }
   jars.filled = jars.loaded + jars.setAside + jars.brokenBefore + ready;
   return jars;

@@ -102,8 +102,17 @@ export function jarsAddUp(state: State, batch: Batch, rows: readonly Row[], now:
   must("filled jars are those reported", again || slow.filled === counts.filled, () => {
     return `${batch.id}: ${counts.filled} in the log, ${slow.filled} by the reports`;
   });
+  const gone = slow.brokenBefore + slow.brokenAfter;
+  must("broken jars are those reported", again || gone === counts.broken, () => {
+    return `${batch.id}: ${counts.broken} in the log, ${gone} by the reports`;
+  });
   if (batch.state !== "complete" || !batch.option) return;
   const trouble = countTrouble(state, batch);
   const told = batchDeviations(state, batch, now).some((one) => one.code === "jar-count");
   must("jar counts add up, or the log says not", !trouble || told, () => `${batch.id} ${trouble}`);
+  if (told || rows.some((row) => row.type === "disposed")) return;
+  const left = slow.loaded - slow.brokenAfter - slow.failed;
+  must("what was loaded sealed, failed or broke", left === counts.sealed, () => {
+    return `${batch.id}: ${counts.sealed} sealed, not ${left}`;
+  });
 }
