@@ -1,6 +1,6 @@
 /** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
 import { completesAt, current, unanswered } from "./kept.ts";
-import { find, loadName, ownerName, upper } from "./names.ts";
+import { find, loadName, meansStage, meansVessel, ownerName, upper } from "./names.ts";
 import {
   askNumber,
   askWhich,
@@ -54,7 +54,20 @@ export function candidates(
       ),
     );
   }
-  return target === undefined ? all : all.filter((one) => isNamed(state, target, one));
+  return target === undefined ? all : meant(state, target, all);
+}
+
+/**
+ * The stages a target means. A vessel that any of them may be in ("the water", "the pot") means
+ * them all, so that the caller asks; a name that nothing bears as a whole may be one of a stage
+ * and its batch together ("the Provider brine").
+ */
+function meant(state: State, target: string, all: Candidate[]): Candidate[] {
+  const named = all.filter((one) => isNamed(state, target, one));
+  if (named.some((one) => isLoad(one.owner))) return named;
+  const either = all.filter((one) => named.includes(one) || meansVessel(target, one));
+  if (either.length > 0) return either;
+  return all.filter(({ owner, run }) => !isLoad(owner) && meansStage(target, owner, run));
 }
 
 /** Whether a spoken target may mean this stage: by itself, its pot, its batch, or its canner. */

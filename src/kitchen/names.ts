@@ -82,6 +82,19 @@ export function meansStage(target: string, batch: Batch, run: StageRun): boolean
   return said.some((word) => own.has(word)) && said.every((word) => all.has(word));
 }
 
+const POT_WORDS = new Set(["pot", "stockpot", "stock", "big", "large"]);
+const CANNER_WORDS = new Set(
+  [...POT_WORDS].concat("water", "bath", "waterbath", "canning", "canner", "pressure", "steam"),
+);
+
+/** Whether words name only the vessel a stage may be in: "the water bath", "the big pot". */
+export function meansVessel(target: string, of: { owner: Owner; run: StageRun }): boolean {
+  const said = wordsOf(target);
+  if (said.length === 0) return false;
+  if (isLoad(of.owner)) return said.every((word) => CANNER_WORDS.has(word));
+  return of.run.spec.kind === "heat" && said.every((word) => POT_WORDS.has(word));
+}
+
 /**
  * What running things a target may mean, best first; all that match equally well, so that the
  * caller can ask. Finished batches are found only where `all` is set.
@@ -94,7 +107,10 @@ export function find(state: State, target: string, all = false): Found[] {
     : activeOwners(state);
   for (const owner of owners) {
     if (isLoad(owner)) {
-      const score = bestOf(said, [owner.canner, owner.id, "canner load jars", "canner"]);
+      const score = bestOf(said, [
+        ...[owner.canner, `${owner.canner} canner`, owner.id],
+        ...["canner load jars", "canner"],
+      ]);
       if (score > 0) scored.push({ score, found: { owner } });
       for (const run of owner.stages) {
         const own = run.state === "running" ? covers(said, run.spec.title) : 0;

@@ -21,6 +21,21 @@ describe("a boiling-water process", () => {
     expect(played.refused).toEqual([]);
   });
 
+  it.each([
+    "the water stopped boiling",
+    "the water bath went off the boil",
+    "the big pot stopped boiling",
+    "the canner water's not boiling any more",
+  ])("stops its clock at once at: %s", async (words) => {
+    const { batch } = await boiled(`+0:05 ${words}\n+0:02 the water is boiling again${DONE}`);
+    expect(codes(batch)).toEqual(["boil-lost", "process-restarted"]);
+  });
+
+  it("does not take the kettle beside it for the canner", async () => {
+    const played = await play(BEANS, "0:00 [cook until process]\n+0:00 the kettle is boiling");
+    expect(stageOf(onlyBatch(played), "process").state).toBe("waiting");
+  });
+
   it("begins at a boil with the lids covered, and ends when its time is full", async () => {
     const { batch } = await boiled(DONE);
     const process = stageOf(batch, "process");
@@ -230,6 +245,28 @@ describe("a boil with several things waiting", () => {
     const [beans] = played.review.batches;
     expect(beans && stageOf(beans, "process").state).not.toBe("complete");
     expect(allSaid(played)).toMatch(/A full boil|Are the lids covered/);
+  });
+
+  it("asks which where the words name only a pot", async () => {
+    const played = await play(
+      [BEANS, "bread-and-butter-pickles"],
+      `0:00 [cook until process]
++0:00 start the syrup
++0:00 the pot is boiling`,
+    );
+    expect(played.asked.at(-1)?.text).toMatch(/^Which is boiling/);
+  });
+
+  it("is settled by the name of a lot and of its pot together", async () => {
+    const played = await play(
+      BEANS,
+      `0:00 start the Dragon Tongue dilly beans
++0:01 the Dragon Tongue brine is boiling`,
+    );
+    expect(played.refused).toEqual([]);
+    const [first, tongue] = played.review.batches;
+    expect(first && stageOf(first, "brine").state).toBe("waiting");
+    expect(tongue && stageOf(tongue, "brine").state).not.toBe("waiting");
   });
 
   it("is settled by words that can only mean the canner", async () => {
