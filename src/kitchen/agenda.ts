@@ -142,14 +142,12 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
   const clockEnd = clockEndsAt(kept);
   if (stretch && clockEnd !== undefined && run.spec.kind === "process") {
     if (kept.readAt) {
-      const last = kept.readAt.at(-1) ?? stretch.from;
-      if (last >= clockEnd) return items;
-      const at = Math.min(
-        last + LOW_TEMPERATURE_READ_MINUTES * MINUTE_MS,
-        Math.max(last, clockEnd),
-      );
-      const key = `${base}/read/${round}/${kept.readAt.length}`;
-      items.push({ key, at, rank: "prompt", what: "read", owner, run });
+      const reads = readMoments(kept.readAt.at(-1) ?? stretch.from, clockEnd);
+      reads.forEach((at, missed) => {
+        const again = missed > 0 ? `/${missed}` : "";
+        const key = `${base}/read/${round}/${kept.readAt?.length}${again}`;
+        items.push({ key, at, rank: "prompt", what: "read", owner, run });
+      });
     } else {
       const half = stretch.from + (kept.needMinutes * MINUTE_MS) / 2;
       items.push({
@@ -168,6 +166,14 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
     items.push({ key: `${base}/off/${round}`, at, rank: "alarm", what: "off", owner, run });
   }
   return items;
+}
+
+/** When a temperature is to be read: every few minutes after the last reading, and at the end. */
+function readMoments(last: number, clockEnd: number): number[] {
+  const moments: number[] = [];
+  const every = LOW_TEMPERATURE_READ_MINUTES * MINUTE_MS;
+  for (let at = last + every; at < clockEnd; at += every) moments.push(at);
+  return last < clockEnd ? [...moments, clockEnd] : [];
 }
 
 /** Stages that wait: one that is late after the one before, or that should be started soon. */

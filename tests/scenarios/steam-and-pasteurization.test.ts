@@ -120,6 +120,32 @@ describe("low-temperature pasteurization", () => {
     expect(batch.process).toMatchObject({ state: "running", achievedMinutes: 0 });
   });
 
+  it("asks for each reading that is missed, and for the one at its end", async () => {
+    const { played } = await pasteurized(
+      "0:00 [cook until process]\n+0:00 it's at 182\n+0:40 what now",
+    );
+    const asked = played.said.filter((one) => one.text.includes("read the water's temperature"));
+    expect(asked.map((one) => one.at.slice(11, 16))).toEqual([
+      "12:30",
+      "12:35",
+      "12:40",
+      "12:45",
+      "12:50",
+      "12:55",
+    ]);
+  });
+
+  it("takes the temperature of the water for the canner's, at the start and when it is lost", async () => {
+    const { batch } = await pasteurized(
+      `0:00 [cook until process]
++0:00 the water is at 182
++0:05 the water is 178
++0:01 the water's 182${DONE}`,
+    );
+    expect(codes(batch)).toEqual(["temperature-lost", "process-restarted"]);
+    expect(batch.readings.slice(0, 3).map((one) => one.value)).toEqual([182, 178, 182]);
+  });
+
   it("is refused where the recipe does not allow it", async () => {
     const played = await play("dilled-green-beans", undefined, LOW);
     expect(played.review.batches).toEqual([]);
