@@ -4,6 +4,7 @@ import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seal
 import type { DatedFact, GaugeRecord } from "./events.ts";
 import { gaugeAnswer, gaugeOffAnswer, trueGauge } from "./gauge-answers.ts";
 import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { inCanner } from "./owners.ts";
 import { type Question, questions, seasonOf } from "./questions.ts";
 
 /** A yes or no to the question that is open; with none open it records nothing. */
@@ -75,7 +76,7 @@ function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): Dated
 export function decideAnswer(deciding: Deciding): Outcome {
   const { value } = deciding.wish.command.slots as { value: number | string };
   const question = openQuestion(deciding);
-  if (!question) return refused("I have not asked anything just now.");
+  if (!question) return refused(`I have not asked anything just now.${unitWanted(deciding)}`);
   const number = typeof value === "number" ? value : Number(value);
   const words = String(value).toLowerCase();
   switch (question.kind) {
@@ -94,6 +95,16 @@ export function decideAnswer(deciding: Deciding): Outcome {
     default:
       return refused(`${question.text} Say yes or no.`);
   }
+}
+
+/** A bare number is never taken for a reading by guess; what to say with it is said. */
+function unitWanted({ state, wish }: Deciding): string {
+  const { value } = wish.command.slots as { value: number | string };
+  if (typeof value !== "number") return "";
+  const methods = inCanner(state).flatMap((load) => (load.loadedAt ? [load.terms?.method] : []));
+  if (methods.includes("pressure")) return ` If that is the pressure, say ${value} pounds.`;
+  const warm = methods.includes("low-temperature") || methods.includes("steam");
+  return warm ? ` If that is the temperature, say ${value} degrees.` : "";
 }
 
 function sealsAnswer(deciding: Deciding, number: number, words: string): Outcome {

@@ -146,6 +146,12 @@ describe("low-temperature pasteurization", () => {
     expect(batch.readings.slice(0, 3).map((one) => one.value)).toEqual([182, 178, 182]);
   });
 
+  it("records no bare number for a reading, and says how to say it", async () => {
+    const { played, batch } = await pasteurized("0:00 [cook until process]\n+0:00 182");
+    expect(played.refused.at(-1)?.reason).toContain("say 182 degrees");
+    expect(batch.readings).toEqual([]);
+  });
+
   it("is refused where the recipe does not allow it", async () => {
     const played = await play("dilled-green-beans", undefined, LOW);
     expect(played.review.batches).toEqual([]);
