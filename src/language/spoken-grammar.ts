@@ -35,7 +35,14 @@ class Writer {
       case "list":
         return this.rule(pattern.name);
       case "sequence": {
-        const parts = pattern.parts.map((part) => this.write(part));
+        const parts = pattern.parts.map((part, at) => {
+          const before = pattern.parts[at - 1];
+          const after = pattern.parts[at + 1];
+          if (isSlot(part, "target") && isBeing(after)) return this.rule("target:being");
+          if (isSlot(before, "target") && isBeing(part)) return "";
+          const several = isSlot(part, "whole") && isPlural(after);
+          return several ? this.rule("whole:several") : this.write(part);
+        });
         return parts.includes(undefined) ? undefined : parts.filter(Boolean).join(" ");
       }
       case "choice":
@@ -56,6 +63,21 @@ class Writer {
     this.used.add(name);
     return `<${ruleName(name)}>`;
   }
+}
+
+function isSlot(pattern: Pattern | undefined, kind: string): boolean {
+  return pattern?.is === "slot" && pattern.kind === kind;
+}
+
+/** `(is|are)`, of which the name before it takes one. */
+function isBeing(pattern: Pattern | undefined): boolean {
+  if (pattern?.is !== "choice") return false;
+  return pattern.of.every((one) => one.is === "word" && /^(?:is|are)$/.test(one.word));
+}
+
+/** What is counted from two: the recogniser would hear "one pints" for "nine pints". */
+function isPlural(pattern: Pattern | undefined): boolean {
+  return isSlot(pattern, "size") || (pattern?.is === "word" && pattern.word === "jars");
 }
 
 function ruleName(slot: string): string {

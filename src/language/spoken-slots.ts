@@ -54,6 +54,14 @@ function spoken(names: readonly string[]): string[] {
     .filter((name) => /^[a-z][a-z' ]*$/.test(name));
 }
 
+/** "the beans are", "the brine is"; a variety may be either. */
+function being(names: readonly string[], either: readonly string[]): string[] {
+  return names.flatMap((name) => {
+    if (either.includes(name)) return [`${name} is`, `${name} are`];
+    return /s$/.test(name) && !/(?:ss|us)$/.test(name) ? `${name} are` : `${name} is`;
+  });
+}
+
 function range(from: number, to: number, step = 1): string[] {
   const said: string[] = [];
   for (let value = from; value <= to; value += step) said.push(numberInWords(value));
@@ -115,6 +123,10 @@ export function slotRules(context: Context, moment: SpokenMoment): Map<string, s
   const length = minutes();
   const rules: [string, string[] | string][] = [
     ["target", targets],
+    [
+      "target:being",
+      being(targets, spoken(context.running.flatMap(({ variety }) => variety ?? []))),
+    ],
     ["open", [...targets, ...timers]],
     ["thing", labels],
     ["known-timer", timers],
@@ -122,6 +134,7 @@ export function slotRules(context: Context, moment: SpokenMoment): Map<string, s
     ["asked", spoken(moment.ingredients ?? []).map((what) => `how much ${what}`)],
     ["lot", recipeNames(context, moment.recipeNames ?? 2)],
     ["whole", jar],
+    ["whole:several", range(2, Math.max(2, moment.mostJars ?? MOST_JARS))],
     ["jars", `${jar} [ and ${jar} ]`],
     ["value:number", range(low, high, psi ? 1 : KPA_STEP)],
     ["feet:number", feet()],

@@ -52,6 +52,20 @@ describe("the grammar for the recogniser", () => {
     expect(rules).not.toContain("one hundred eighty six");
   });
 
+  it("says is of one thing and are of several", () => {
+    const { rules } = spokenGrammar(kitchenContext({ running }), { things: ["brine", "canner"] });
+    expect(rules).toMatch(/<slot_target_being> = \( .*pickled beets are .*brine is .*\);/);
+    expect(rules).not.toMatch(/beets is|brine are/);
+    expect(rules).toContain("the <slot_target_being> boiling");
+  });
+
+  it("counts jars and pints from two", () => {
+    const { rules } = spokenGrammar(kitchenContext({ running }), { mostJars: 3 });
+    expect(rules).toContain("<slot_whole_several> = ( two | three );");
+    expect(rules).toContain("<slot_whole_several> <slot_size> filled");
+    expect(rules).toContain("<slot_whole> sealed");
+  });
+
   it("writes numbers in words", () => {
     expect([0, 9, 15, 40, 82, 100, 182].map(numberInWords)).toEqual([
       "zero",
