@@ -12,9 +12,8 @@ export type EndpointSettings = {
   onsetAboveDb: number;
   onsetMs: number;
   onsetSpanMs: number;
-  /** Silence that ends an utterance, and the longer one while the command is unfinished. */
+  /** Silence that ends an utterance, if not more is asked for. */
   silenceMs: number;
-  unfinishedSilenceMs: number;
   /** Speech longer than this is talk, not a command. */
   longestMs: number;
 };
@@ -29,7 +28,6 @@ export const ENDPOINTS: EndpointSettings = {
   onsetMs: 64,
   onsetSpanMs: 128,
   silenceMs: 320,
-  unfinishedSilenceMs: 1_200,
   longestMs: 6_000,
 };
 
@@ -73,8 +71,8 @@ export class Endpointer {
     this.sinceMs = 0;
   }
 
-  /** `unfinished` is asked when a silence would end the utterance. */
-  push(riseDb: number, unfinished: (silentMs: number) => boolean): SpeechEdge {
+  /** `enoughMs` is asked when a silence would end the utterance: the silence that does. */
+  push(riseDb: number, enoughMs: () => number): SpeechEdge {
     const { settings } = this;
     this.smoothDb += SMOOTHING * (riseDb - this.smoothDb);
     if (this.state === "quiet") return this.begin();
@@ -93,8 +91,7 @@ export class Endpointer {
     }
     if (loud) return "goes-on";
     if (this.silentMs < settings.silenceMs) return "pauses";
-    if (this.silentMs < settings.unfinishedSilenceMs && unfinished(this.sinceMs)) return "pauses";
-    return "ends";
+    return this.silentMs < enoughMs() ? "pauses" : "ends";
   }
 
   private offsetDb(): number {

@@ -1,7 +1,7 @@
 import type { EarsEvents, EarsGrammar } from "../ports/ears.ts";
 import { type Acceptance, acceptance, afterSecondHearing } from "./acceptance.ts";
 import { ComfortNoise } from "./comfort-noise.ts";
-import { Endpointer, type SpeechEdge } from "./endpointer.ts";
+import { ENDPOINTS, Endpointer, type SpeechEdge } from "./endpointer.ts";
 import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
 import type { Recognised, Recogniser } from "./recogniser.ts";
 import { SAMPLE_RATE } from "./wav.ts";
@@ -27,8 +27,25 @@ const MOST_REDUCTION_DB = -8;
 /** Noise fainter than this below speech is topped up: without any, the recogniser does worse. */
 const COMFORT_SNR_DB = 16;
 
+/**
+ * Silence that ends an utterance: of which only the wake words were said yet, of which more may
+ * come, and any other. A soft voice is lost in loud noise for a moment, so that more is waited
+ * for below {@link PLAIN_SNR_DB}, so many ms for every dB.
+ */
+const AFTER_WAKE_WORDS_MS = 1_200;
+const PERHAPS_MORE_MS = 480;
+const PLAIN_SNR_DB = 18;
+const MS_FOR_DB = 12;
+const MOST_MORE_MS = 96;
+
+/** So far into a silence the second hearing begins: most silences so long are the end. */
+const AHEAD_MS = 176;
+
 /** How loud speech is taken to be before any was heard: a distant voice, dB below full scale. */
 const FIRST_SPEECH_DB = -36;
+
+/** A piece of sound with its noise turned down, and as loud noise has it. */
+type Prepared = { quieter: Int16Array; withNoise: Int16Array };
 
 export type ListenerParts = {
   recogniser: Recogniser;
@@ -48,9 +65,10 @@ export class Listener {
   private readonly reduction = new NoiseReduction();
   private readonly dither = new ComfortNoise();
   private readonly comfort = new ComfortNoise();
+  private readonly secondComfort = new ComfortNoise();
   private usualDb = FIRST_SPEECH_DB;
   private readonly endpointer = new Endpointer();
-  private before: Int16Array[] = [];
+  private before: Prepared[] = [];
   private rest = new Int16Array(0);
   private open = false;
   private deaf = false;
@@ -100,28 +118,31 @@ export class Listener {
       if (!this.deaf) this.deafForMs -= PIECE_MS;
       return;
     }
-    const piece = this.reduction.push(this.dither.over(raw, DITHER));
-    const samples = this.prepare(piece);
+    const dithered = this.dither.over(raw, DITHER);
+    const piece = this.reduction.push(dithered);
+    const samples = this.prepare(piece, dithered);
     this.tellLevel(piece);
-    const edge = this.endpointer.push(piece.riseDb, (silentMs) =>
-      this.parts.recogniser.isUnfinished(silentMs),
-    );
+    const edge = this.endpointer.push(piece.riseDb, () => this.enoughMs(piece));
     this.follow(edge, piece, samples);
     this.before.push(samples);
     if (this.before.length > BEFORE) this.before.shift();
   }
 
-  private follow(edge: SpeechEdge, piece: CleanedPiece, samples: Int16Array): void {
+  private follow(edge: SpeechEdge, piece: CleanedPiece, sound: Prepared): void {
     const { recogniser } = this.parts;
     if (edge === "begins") {
       this.open = true;
       this.speechDb = [];
       recogniser.begin();
-      for (const earlier of this.before) recogniser.feed(earlier);
+      for (const { quieter, withNoise } of this.before) recogniser.feed(quieter, withNoise);
     }
     if (!this.open) return;
-    recogniser.feed(samples);
-    if (edge !== "pauses") this.speechDb.push(piece.levelDb);
+    recogniser.feed(sound.quieter, sound.withNoise);
+    if (edge !== "pauses" && edge !== "ends") {
+      recogniser.noteSound();
+      this.speechDb.push(piece.levelDb);
+    }
+    if (edge === "pauses" && this.endpointer.sinceSpeechMs === AHEAD_MS) recogniser.hearAhead();
     if (edge === "ends") this.finish(piece);
     if (edge === "too-long") {
       this.giveUp("talking");
@@ -149,7 +170,8 @@ export class Listener {
   private judge(first: Recognised, snrDb: number): Acceptance {
     const judged = acceptance(first, snrDb, this.parts.withWakeWords);
     if (!judged.taken) return judged;
-    return afterSecondHearing(this.parts.recogniser.secondOpinion(first), judged.confidence);
+    const second = this.parts.recogniser.secondOpinion(first);
+    return afterSecondHearing(second, snrDb, judged.confidence);
   }
 
   private unheard(
@@ -178,12 +200,23 @@ export class Listener {
     this.waiting = undefined;
   }
 
+  /** The silence after which what was said is taken as a whole, in ms. */
+  private enoughMs({ noiseDb }: CleanedPiece): number {
+    const progress = this.parts.recogniser.progress();
+    if (progress === "only-wake-words") return AFTER_WAKE_WORDS_MS;
+    if (progress === "perhaps-more") return PERHAPS_MORE_MS;
+    const missingDb = Math.max(0, PLAIN_SNR_DB - (this.usualDb - noiseDb));
+    return ENDPOINTS.silenceMs + Math.min(MOST_MORE_MS, missingDb * MS_FOR_DB);
+  }
+
   /** Noise is turned down only where loud enough to hurt; where there is none, some is added. */
-  private prepare(piece: CleanedPiece): Int16Array {
+  private prepare(piece: CleanedPiece, raw: Int16Array): Prepared {
     const snrDb = this.usualDb - piece.noiseDb;
     this.reduction.turnDown(Math.min(0, Math.max(MOST_REDUCTION_DB, snrDb - CLEAN_SNR_DB)));
     const missing = 10 ** ((this.usualDb - COMFORT_SNR_DB) / 20) - 10 ** (piece.noiseDb / 20);
-    return missing > 0 ? this.comfort.over(piece.samples, missing * 32768) : piece.samples;
+    if (missing <= 0) return { quieter: piece.samples, withNoise: raw };
+    const quieter = this.comfort.over(piece.samples, missing * 32768);
+    return { quieter, withNoise: this.secondComfort.over(raw, missing * 32768) };
   }
 
   private tellLevel({ levelDb, noiseDb }: CleanedPiece): void {

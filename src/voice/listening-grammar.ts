@@ -19,3 +19,32 @@ export function wholeGrammar(grammar: EarsGrammar, wakeWords: readonly string[])
     `public <utterance> = ${wake} <${grammar.command}>;`,
   ].join("\n");
 }
+
+/**
+ * Whether a text is a command of the grammar. Rules are used before others or after, but never in
+ * a circle; weights and tags count for nothing.
+ */
+export function commandTest({ rules, command }: EarsGrammar): (text: string) => boolean {
+  const bodies = new Map(
+    rules.split(";").flatMap((rule): [string, string][] => {
+      const [, name, body] = /<([^>]+)>\s*=([\s\S]*)/.exec(rule) ?? [];
+      return name === undefined || body === undefined ? [] : [[name, body]];
+    }),
+  );
+  const whole = new RegExp(`^${asPattern(command, bodies)}$`);
+  return (text) => whole.test(`${text} `);
+}
+
+/** Every word is followed by a space in what is matched. */
+function asPattern(name: string, bodies: ReadonlyMap<string, string>): string {
+  const tokens = (bodies.get(name) ?? "")
+    .replace(/\{[^}]*\}|\/[\d.]+\//g, " ")
+    .match(/<[^>]+>|[()[\]|*+]|[^\s()[\]|*+<>]+/g);
+  const pieces = (tokens ?? []).map((token) => {
+    if (token.startsWith("<")) return asPattern(token.slice(1, -1), bodies);
+    if (token === "(" || token === "[") return "(?:";
+    if (token === "]") return ")?";
+    return /^[)|*+]$/.test(token) ? token : `(?:${token} )`;
+  });
+  return `(?:${pieces.join("")})`;
+}

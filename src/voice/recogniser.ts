@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { EarsGrammar } from "../ports/ears.ts";
-import { grammarWords, wholeGrammar } from "./listening-grammar.ts";
+import { commandTest, grammarWords, wholeGrammar } from "./listening-grammar.ts";
 import { soundAlikes } from "./sound-alikes.ts";
 import { type Decoded, type Segment, SphinxDecoder } from "./sphinx-decoder.ts";
 import type { SphinxLibrary } from "./sphinx-library.ts";
@@ -16,21 +16,41 @@ export type Recognised = {
   wakeFit: number;
   /** Over the whole sentence. */
   fit: number;
+  /** Over the command alone. */
+  commandFit: number;
+  /** The longest silence between two words of the command, in frames of 10 ms. */
+  longestGap: number;
   /** Length of the sentence, in frames of 10 ms. */
   frames: number;
-  /** What it was taken for when heard a second time. */
+  /** What it was taken for when heard a second time, with its noise left in. */
   again?: string;
   /** What else it may have been, where a number in it has a sound-alike. */
   rival?: { text: string; leadOver: number };
 };
 
-const NOTHING: Recognised = { text: "", wakeFit: -99, fit: -99, frames: 0 };
+const NOTHING: Recognised = {
+  text: "",
+  wakeFit: -99,
+  fit: -99,
+  commandFit: -99,
+  longestGap: 0,
+  frames: 0,
+};
+
+/** How far a command has come: see {@link Recogniser.progress}. */
+export type Progress = "only-wake-words" | "perhaps-more" | "whole";
+
+type Opinion = Pick<Recognised, "again" | "rival">;
 
 /** The library's scores: logarithms to the base 1.0001, in steps of 1,024. */
 const NATURAL = Math.log(1.0001) * 1024;
 
 /** Sound that a word needs at least, in frames of 10 ms. */
 const SHORTEST_WORD = 10;
+
+/** Silence after the last word that shows it is over; and how far a word rings on, in frames. */
+const AFTER_WORD = 10;
+const RINGS_ON = 20;
 
 /** A word of the grammar, not a silence or a null transition. */
 function isWord({ word }: Segment): boolean {
@@ -45,6 +65,13 @@ function scoreOver(segments: readonly Segment[], from: number, to: number): numb
     if (shared > 0) sum += (segment.score * shared) / (segment.to - segment.from + 1);
   }
   return sum;
+}
+
+function longestGap(words: readonly Segment[]): number {
+  return words.reduce((longest, { from }, at) => {
+    const before = words[at - 1];
+    return before ? Math.max(longest, from - before.to - 1) : longest;
+  }, 0);
 }
 
 function joined(pieces: readonly Int16Array[]): Int16Array {
@@ -68,6 +95,11 @@ export class Recogniser {
   private readonly second: SphinxDecoder;
   private readonly wakeWords: readonly string[];
   private sound: Int16Array[] = [];
+  private withNoise: Int16Array[] = [];
+  private soundFrames = 0;
+  private isCommand: (text: string) => boolean = () => true;
+  /** A second hearing before the end, and what had been said until then. */
+  private ahead: { text: string; soundFrames: number; opinion: Opinion } | undefined;
 
   /** @throws Error when the library refuses the model */
   constructor(library: SphinxLibrary, modelFolder: string, wakeWords: readonly string[]) {
@@ -89,32 +121,46 @@ export class Recogniser {
     const whole = wholeGrammar(grammar, this.wakeWords);
     this.commands.takeGrammar("kitchen", whole, words);
     this.second.takeGrammar("kitchen", whole, words);
+    this.isCommand = commandTest(grammar);
   }
 
   begin(): void {
     this.sound = [];
+    this.withNoise = [];
+    this.ahead = undefined;
     this.commands.begin();
     this.phones.begin();
   }
 
-  feed(samples: Int16Array): void {
+  /** The same piece of sound twice: with its noise turned down, and with its noise left in. */
+  feed(samples: Int16Array, withNoise = samples): void {
     this.sound.push(samples);
+    this.withNoise.push(withNoise);
     this.commands.feed(samples);
     this.phones.feed(samples);
   }
 
+  /** Says that what was fed last was louder than the noise. */
+  noteSound(): void {
+    this.soundFrames = this.commands.framesSoFar();
+  }
+
   /**
-   * True while the command is not yet said, `silentMs` after the last sound that was noticed:
-   * there are only wake words, or the last word is one the decoder sees in the silence itself,
-   * since it has to fill the command up, or since a soft voice goes on below the noise.
+   * How far the command has come, asked in a silence. There may be more where the last word is one
+   * the decoder sees in the silence itself: since it has to fill the command up, or since a soft
+   * voice goes on below the noise.
    */
-  isUnfinished(silentMs: number): boolean {
+  progress(): Progress {
     const segments = this.commands.soFar();
     const words = segments.filter(isWord);
     const last = words.at(-1);
+    if (!last || words.length <= this.wakeWords.length) return "only-wake-words";
+    const first = segments[0]?.from ?? 0;
     const now = segments.at(-1)?.to ?? 0;
-    if (!last || words.length <= this.wakeWords.length) return true;
-    return last.from > now - silentMs / 10 - SHORTEST_WORD;
+    if (now - last.to >= AFTER_WORD) return "whole";
+    const begins = last.from - first > this.soundFrames - SHORTEST_WORD;
+    const goesOn = last.to - first > this.soundFrames + RINGS_ON;
+    return begins || goesOn ? "perhaps-more" : "whole";
   }
 
   end(): Recognised {
@@ -122,20 +168,39 @@ export class Recogniser {
   }
 
   /**
-   * Listens to the utterance once more, as a whole: what it is then taken for,
-   * and how far that leads over its sound-alikes. Two hearings that agree are seldom wrong.
+   * Listens to the utterance once more, as a whole and with its noise: what it is then taken for,
+   * and how far that leads over its sound-alikes. What turning the noise down has spoilt is heard
+   * differently then; two hearings that agree are seldom wrong.
    */
   secondOpinion(recognised: Recognised): Recognised {
-    const sound = joined(this.sound);
+    const { ahead, soundFrames } = this;
+    const known = ahead?.text === recognised.text && ahead.soundFrames === soundFrames;
+    const opinion = known ? ahead.opinion : this.hearAgain(recognised.text);
+    return { ...recognised, ...opinion };
+  }
+
+  /** Asked in a silence that will end the utterance, perhaps: the second opinion is had by then. */
+  hearAhead(): void {
+    if (this.progress() === "only-wake-words") return;
+    const words = this.commands
+      .soFar()
+      .filter(isWord)
+      .map(({ word }) => word.replace(/\(\d+\)$/, ""));
+    const text = words.slice(this.wakeWords.length).join(" ");
+    this.ahead = { text, soundFrames: this.soundFrames, opinion: this.hearAgain(text) };
+  }
+
+  private hearAgain(text: string): Opinion {
     this.second.select("kitchen");
-    const again = this.commandOf(this.second.decodeWhole(sound));
-    const rivals = again === recognised.text ? soundAlikes(again) : [];
-    if (rivals.length === 0) return { ...recognised, again };
+    const again = this.commandOf(this.second.decodeWhole(joined(this.withNoise)));
+    const rivals = again === text ? soundAlikes(text, this.isCommand) : [];
+    if (rivals.length === 0) return { again };
+    const sound = joined(this.sound);
     const own = this.hearAs([again], sound);
     const best = this.hearAs(rivals, sound);
-    if (best.text === "") return { ...recognised, again };
+    if (best.text === "") return { again };
     const leadOver = (own.score - best.score) * NATURAL;
-    return { ...recognised, again, rival: { text: this.commandOf(best), leadOver } };
+    return { again, rival: { text: this.commandOf(best), leadOver } };
   }
 
   private hearAs(texts: readonly string[], sound: Int16Array): Decoded {
@@ -161,16 +226,19 @@ export class Recogniser {
     const first = words[0];
     const last = words.at(-1);
     if (!first || !last || words.length <= wake || commands.text === "") return NOTHING;
-    const fitOver = (to: Segment) => {
-      const span = [first.from, to.to] as const;
+    const fitOver = (from: Segment, to: Segment) => {
+      const span = [from.from, to.to] as const;
       const ratio = scoreOver(commands.segments, ...span) - scoreOver(phones.segments, ...span);
-      return (ratio * NATURAL) / (to.to - first.from + 1);
+      return (ratio * NATURAL) / (to.to - from.from + 1);
     };
-    const fit = fitOver(last);
+    const own = words.slice(wake);
+    const fit = fitOver(first, last);
     return {
       text: this.commandOf(commands),
-      wakeFit: wake > 0 ? fitOver(words[wake - 1] ?? last) : fit,
+      wakeFit: wake > 0 ? fitOver(first, words[wake - 1] ?? last) : fit,
       fit,
+      commandFit: fitOver(own[0] ?? last, last),
+      longestGap: longestGap(own),
       frames: last.to - first.from + 1,
     };
   }

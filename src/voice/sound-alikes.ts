@@ -1,5 +1,5 @@
 /**
- * Number words a recogniser takes for each other: teen and ty, and short ones that share their
+ * Words a recogniser takes for each other: teen and ty, and short ones that share their
  * vowel or their ending. Found as the errors of the voice loop.
  */
 const GROUPS: string[][] = [
@@ -12,17 +12,18 @@ const GROUPS: string[][] = [
   ["nineteen", "ninety", "nine"],
   ["ninety", "twenty"],
   ["nine", "five", "one", "twenty"],
-  ["ten", "two", "eight"],
+  ["ten", "two", "eight", "three"],
   ["seven", "two", "eleven"],
   ["six", "eight"],
   ["pints", "pounds"],
+  ["beans", "beets"],
 ];
 
 /** Most alternatives that are tried. */
 const MOST = 12;
 
-/** The texts that differ from this one in one number that sounds like it. */
-export function soundAlikes(text: string): string[] {
+/** The commands that differ from this one in one word that sounds like it. */
+export function soundAlikes(text: string, isCommand: (text: string) => boolean): string[] {
   const words = text.split(" ");
   const found = new Set<string>();
   words.forEach((word, at) => {
@@ -34,5 +35,5 @@ export function soundAlikes(text: string): string[] {
       }
     }
   });
-  return [...found].slice(0, MOST);
+  return [...found].filter(isCommand).slice(0, MOST);
 }

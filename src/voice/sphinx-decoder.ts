@@ -1,3 +1,4 @@
+import { ALSO_SAID } from "./also-said.ts";
 import { pronounce } from "./pronounce.ts";
 import type { Native, SphinxLibrary } from "./sphinx-library.ts";
 
@@ -37,13 +38,21 @@ export class SphinxDecoder {
    * @throws Error when the grammar does not parse or a word cannot be pronounced
    */
   takeGrammar(name: string, jsgf: string, words: Iterable<string>): void {
-    for (const word of words) {
-      if (this.phones(word) !== undefined) continue;
+    for (const word of words) this.know(word);
+    const refused = this.library.setGrammar(this.handle, name, jsgf) < 0;
+    if (refused || !this.select(name)) throw new Error("the recogniser refused the grammar");
+  }
+
+  private know(word: string): void {
+    if (this.phones(word) === undefined) {
       const phones = pronounce(word, (each) => this.phones(each));
       this.library.addWord(this.handle, word, phones, 0);
     }
-    const refused = this.library.setGrammar(this.handle, name, jsgf) < 0;
-    if (refused || !this.select(name)) throw new Error("the recogniser refused the grammar");
+    ALSO_SAID[word]?.forEach((phones, at) => {
+      const other = `${word}(${at + 2})`;
+      if (this.phones(other) !== undefined) return;
+      this.library.addWord(this.handle, other, phones, 0);
+    });
   }
 
   /** Goes back to a grammar taken before, by its name; false when there is none. */
@@ -66,6 +75,11 @@ export class SphinxDecoder {
   /** 16 kHz mono. */
   feed(samples: Int16Array): void {
     if (samples.length > 0) this.library.process(this.handle, samples, samples.length, 0, 0);
+  }
+
+  /** Frames of this utterance so far; long silence, which the library leaves out, not counted. */
+  framesSoFar(): number {
+    return this.library.frames(this.handle);
   }
 
   /** The words and silences so far. Frames are counted on from one utterance to the next. */

@@ -47,6 +47,7 @@ function bind(places: SphinxPlaces) {
       "int ps_process_raw(void *decoder, const void *data, size_t samples, int noSearch, int full)",
     ),
     endUtterance: sphinx.func("int ps_end_utt(void *decoder)"),
+    frames: sphinx.func("int ps_get_n_frames(void *decoder)"),
     hypothesis: sphinx.func("const char *ps_get_hyp(void *decoder, _Out_ int *score)"),
     segments: sphinx.func("void *ps_seg_iter(void *decoder, _Out_ int *score)"),
     nextSegment: sphinx.func("void *ps_seg_next(void *segment)"),

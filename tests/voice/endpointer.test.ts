@@ -4,9 +4,9 @@ import { ENDPOINTS, Endpointer, type SpeechEdge } from "../../src/voice/endpoint
 const pieces = (ms: number) => Math.round(ms / ENDPOINTS.pieceMs);
 
 /** Pushes so many ms of a rise and returns every edge but the dull ones. */
-function push(endpointer: Endpointer, ms: number, riseDb: number, onlyWake = false): SpeechEdge[] {
+function push(endpointer: Endpointer, ms: number, riseDb: number, enoughMs = 0): SpeechEdge[] {
   const edges: SpeechEdge[] = [];
-  for (let n = 0; n < pieces(ms); n++) edges.push(endpointer.push(riseDb, () => onlyWake));
+  for (let n = 0; n < pieces(ms); n++) edges.push(endpointer.push(riseDb, () => enoughMs));
   return edges.filter((edge) => edge !== "quiet" && edge !== "goes-on" && edge !== "pauses");
 }
 
@@ -28,11 +28,11 @@ describe("where speech begins and ends", () => {
     expect(push(endpointer, 400, 10)).toEqual([]);
   });
 
-  it("waits longer for the command when only the wake words were said", () => {
+  it("waits longer where it is told that less is not enough", () => {
     const endpointer = new Endpointer();
     push(endpointer, 500, 10);
-    expect(push(endpointer, 1000, 0, true)).toEqual([]);
-    expect(push(endpointer, 400, 0, true)[0]).toBe("ends");
+    expect(push(endpointer, 1000, 0, 1200)).toEqual([]);
+    expect(push(endpointer, 400, 0, 1200)[0]).toBe("ends");
   });
 
   it("takes speech without a pause for talk, and listens again after a silence", () => {
@@ -47,7 +47,7 @@ describe("where speech begins and ends", () => {
     const wavering = [0, 3, 1, 3.5, 0.5, 2.5];
     const edges: SpeechEdge[] = [];
     for (let n = 0; n < 4000; n++) {
-      edges.push(endpointer.push(wavering[n % wavering.length] ?? 0, () => false));
+      edges.push(endpointer.push(wavering[n % wavering.length] ?? 0, () => 0));
     }
     expect(edges.slice(1000)).not.toContain("begins");
     expect(push(endpointer, 500, 9)).toEqual(["begins"]);

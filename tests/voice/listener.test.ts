@@ -2,13 +2,22 @@ import { beforeEach, describe, expect, it } from "vitest";
 import type { EarsGrammar, Heard, SoundLevel, Unheard } from "../../src/ports/ears.ts";
 import { ComfortNoise } from "../../src/voice/comfort-noise.ts";
 import { Listener } from "../../src/voice/listener.ts";
-import type { Recognised, Recogniser } from "../../src/voice/recogniser.ts";
+import type { Progress, Recognised, Recogniser } from "../../src/voice/recogniser.ts";
+
+const NEXT: Recognised = {
+  text: "next",
+  wakeFit: -1,
+  fit: -1,
+  commandFit: -1,
+  longestGap: 0,
+  frames: 120,
+};
 
 /** A recogniser that says what it is told to have heard, and what was asked of it. */
 class FakeRecogniser {
-  answer: Recognised = { text: "next", wakeFit: -1, fit: -1, frames: 120 };
+  answer: Recognised = NEXT;
   rival: Recognised["rival"];
-  onlyWake = false;
+  come: Progress = "whole";
   fed = 0;
   log: string[] = [];
 
@@ -22,8 +31,12 @@ class FakeRecogniser {
   feed(samples: Int16Array): void {
     this.fed += samples.length;
   }
-  isUnfinished(): boolean {
-    return this.onlyWake;
+  noteSound(): void {}
+  hearAhead(): void {
+    this.log.push("ahead");
+  }
+  progress(): Progress {
+    return this.come;
   }
   end(): Recognised {
     this.log.push("end");
@@ -95,20 +108,28 @@ describe("the listener", () => {
   });
 
   it("waits for the command after the wake words alone", () => {
-    recogniser.onlyWake = true;
+    recogniser.come = "only-wake-words";
     speak(600);
     quiet(700);
     expect(heard).toEqual([]);
     speak(200);
-    recogniser.onlyWake = false;
+    recogniser.come = "whole";
     speak(400);
     quiet(600);
     expect(heard).toHaveLength(1);
     expect(recogniser.log.filter((each) => each === "begin")).toHaveLength(1);
   });
 
+  it("waits a little longer where more of the command may come", () => {
+    recogniser.come = "perhaps-more";
+    speak(1200);
+    quiet(600);
+    expect(heard[0]?.delayMs).toBeGreaterThanOrEqual(450);
+    expect(heard[0]?.delayMs).toBeLessThan(600);
+  });
+
   it("tells of speech that is no command, and why", () => {
-    recogniser.answer = { text: "next", wakeFit: -9, fit: -1, frames: 120 };
+    recogniser.answer = { ...NEXT, wakeFit: -9 };
     speak(1000);
     quiet(600);
     expect(heard).toEqual([]);
@@ -151,7 +172,7 @@ describe("the listener", () => {
     listener.expect({ command: "second", rules: "" });
     expect(recogniser.log).toEqual(["expect first", "begin"]);
     quiet(600);
-    expect(recogniser.log).toEqual(["expect first", "begin", "end", "expect second"]);
+    expect(recogniser.log).toEqual(["expect first", "begin", "ahead", "end", "expect second"]);
   });
 
   it("tells the level about four times a second", () => {
