@@ -2,9 +2,12 @@ import { describe, expect, it } from "vitest";
 import { KITCHEN_GRAMMAR, NEAR_WAKE } from "./kitchen-talk.ts";
 import {
   CONDITIONS,
+  type Condition,
   commandsSaid,
+  type Figures,
   figures,
   hearAll,
+  heldOut,
   makeRecogniser,
   missingForLoop,
   READ_BACK,
@@ -13,7 +16,7 @@ import {
   talkSaid,
 } from "./loop-bench.ts";
 import { hearStream } from "./stream-trial.ts";
-import { syntheticVoices } from "./synthetic-voices.ts";
+import { otherVoices, syntheticVoices } from "./synthetic-voices.ts";
 
 /** `BRINEBELL_VOICE_LOOP=full` takes a quarter of an hour; otherwise a sample of under three. */
 const full = process.env.BRINEBELL_VOICE_LOOP === "full";
@@ -26,8 +29,23 @@ if (missing) console.log(`voice loop: skipped, ${missing} is missing`);
  */
 const SLACK = full ? 0.02 : 0.16;
 
-/** Most commands wrongly acted on: two in a hundred are wanted, in loud noise more is reached. */
-const MOST_WRONG = { faint: 0.02, loud: 0.06 };
+/** Most commands wrongly acted on, read-backs taken off. */
+const MOST_WRONG = 0.02;
+
+/** From the end of speech to the command, in ms: the slowest of twenty, in noise of 20 dB. */
+const LATEST_MS = 500;
+
+/** What falls short of what is wanted, in words. */
+function shortOf({ kind, snrDb, leastRight }: Condition, found: Figures): string[] {
+  const name = `${kind} ${snrDb} dB`;
+  const short: string[] = [];
+  if (found.right < leastRight - SLACK) short.push(`${name}: right ${found.right}`);
+  if (found.wrong > MOST_WRONG + SLACK) short.push(`${name}: wrong ${found.wrong}`);
+  if (found.cpu > 0.1 + SLACK) short.push(`${name}: ${found.cpu} of a core`);
+  const slow = full && snrDb > 10 && found.delayP95 > LATEST_MS;
+  if (slow) short.push(`${name}: ${found.delayP95} ms`);
+  return short;
+}
 
 describe.skipIf(missing)("commands spoken to it", () => {
   const voices = missing ? [] : syntheticVoices();
@@ -37,19 +55,47 @@ describe.skipIf(missing)("commands spoken to it", () => {
     console.log(TABLE_HEAD);
     const short: string[] = [];
     for (const [index, condition] of CONDITIONS.entries()) {
-      const said = commandsSaid(voices, full ? 5 : 29, index % 5);
-      const result = hearAll(recogniser, said, condition, 7 + index);
+      const said = commandsSaid(voices, full ? 3 : 29, index % 3);
+      const result = hearAll(recogniser, said, condition, 2007 + index);
       const found = figures(result);
-      console.log(tableLine(condition, said.length, found));
+      console.log(tableLine(condition, found));
+      if (full) console.log(`  ${heldOut(result)}`);
       if (process.env.SHOW) console.log([...result.wrong, "--", ...result.missed].join("\n"));
-      const name = `${condition.kind} ${condition.snrDb} dB`;
-      if (found.right < condition.leastRight - SLACK) short.push(`${name}: right ${found.right}`);
-      const wrong = condition.snrDb > 10 ? MOST_WRONG.faint : MOST_WRONG.loud;
-      if (found.wrong > wrong + SLACK) short.push(`${name}: wrong ${found.wrong}`);
-      if (found.cpu > 0.1 + SLACK) short.push(`${name}: ${found.cpu} of a core`);
+      short.push(...shortOf(condition, found));
     }
     recogniser.close();
     expect(short).toEqual([]);
+  });
+
+  it.runIf(full)("are understood in voices with which no bound was found", () => {
+    const recogniser = makeRecogniser();
+    for (const condition of CONDITIONS.filter(({ kind }) => kind !== "fan").slice(1)) {
+      const said = commandsSaid(otherVoices(), 4, 1);
+      const found = figures(hearAll(recogniser, said, condition, 3007));
+      console.log(tableLine(condition, found));
+      expect(found.right).toBeGreaterThan(condition.leastRight - 3 * SLACK);
+      expect(found.wrong).toBeLessThan(MOST_WRONG + 2 * SLACK);
+    }
+    recogniser.close();
+  });
+
+  it("are understood without wake words in a quiet kitchen", () => {
+    const recogniser = makeRecogniser([]);
+    const said = commandsSaid(voices, full ? 5 : 41, 1, []);
+    const talk = talkSaid(voices, full ? 2 : 17);
+    for (const snrDb of full ? [30, 20] : [30]) {
+      const condition = { kind: "pink", snrDb, leastRight: 0.9 } as const;
+      const found = figures(hearAll(recogniser, said, condition, 51, false));
+      console.log(`${tableLine(condition, found)} | no wake words`);
+      expect(shortOf(condition, found)).toEqual([]);
+    }
+    const result = hearAll(recogniser, talk, { kind: "pink", snrDb: 25 }, 52, false);
+    recogniser.close();
+    const minutes = result.audioMs / 60_000;
+    const found = result.falseCommands;
+    console.log(`no wake words, talk: ${minutes.toFixed(1)} min, false commands: ${found.length}`);
+    for (const each of found) console.log(each);
+    expect(found.length).toBeLessThan(1 + minutes / 5);
   });
 
   it("are not heard in talk", () => {
@@ -65,10 +111,14 @@ describe.skipIf(missing)("commands spoken to it", () => {
     found.forEach((each, at) => {
       console.log(`${each} (${result.falseConfidences[at]?.toFixed(2)})`);
     });
-    const tries = `${near.falseCommands.length} of ${full ? 8 * voices.length : "a sample"}`;
-    console.log(`talk made to sound like the wake words, taken for commands: ${tries}`);
+    const nearSurely = near.falseConfidences.filter((each) => each >= READ_BACK).length;
+    const tries = NEAR_WAKE.length * voices.length;
+    console.log(
+      `talk made to sound like the wake words: taken for commands ${near.falseCommands.length}` +
+        ` of ${full ? tries : Math.ceil(tries / 9)}, ${nearSurely} of them sure`,
+    );
     expect(surely).toBe(0);
-    expect(found.length).toBeLessThanOrEqual(2);
+    expect(found.length).toBeLessThanOrEqual(1);
   });
 
   it("are not heard in the noise of boiling", () => {

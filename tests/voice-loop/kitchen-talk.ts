@@ -6,22 +6,26 @@ import type { EarsGrammar } from "../../src/ports/ears.ts";
 export const KITCHEN_GRAMMAR: EarsGrammar = {
   command: "command",
   rules: `
-<batch> = beans | beets | pickles | tomatoes | brine | syrup | canner | kraut;
-<one-to-twenty> = one | two | three | four | five | six | seven | eight | nine | ten | eleven |
+<many> = beans | beets | pickles | tomatoes;
+<sole> = brine | syrup | canner | kraut;
+<batch> = <many> | <sole>;
+<batch-is> = <many> are | <sole> is;
+<one-to-twenty> = one | <two-to-twenty>;
+<two-to-twenty> = two | three | four | five | six | seven | eight | nine | ten | eleven |
   twelve | thirteen | fourteen | fifteen | sixteen | seventeen | eighteen | nineteen | twenty;
-<minutes> = one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve |
+<minutes> = two | three | four | five | six | seven | eight | nine | ten | eleven | twelve |
   fifteen | twenty | twenty five | thirty | forty | forty five | fifty | sixty | ninety;
 <pressure> = five | six | seven | eight | nine | ten | eleven | twelve | thirteen | fourteen |
   fifteen;
 <size> = pints | quarts | half pints;
 <recipe> = pickled beets | dilled green beans | crushed tomatoes | sauerkraut | berry jam |
   bread and butter pickles | snap beans;
-<command> = start [the] <recipe> | [the] <batch> (is | are) (done | finished) | that's done |
+<command> = start [the] <recipe> | [the] <batch-is> (done | finished) | that's done |
   next | say [that | it] again | what now | what's next |
   how long [for the <batch>] | how much longer for the <batch> | when [do | will] the jars come out |
-  what's running | it's boiling | the <batch> (is | are) boiling | it stopped boiling |
+  what's running | it's boiling | the <batch-is> boiling | it stopped boiling |
   the boil is lost | it went off the boil | <pressure> pounds [on the gauge] |
-  <one-to-twenty> <size> filled | (all | they're all) sealed |
+  <two-to-twenty> <size> filled | (all | they're all) sealed |
   jar <one-to-twenty> (did not | didn't) seal |
   [set a] timer for <minutes> minutes | add <minutes> minutes | cancel the timer |
   hold the <batch> | carry on | undo that | that was <minutes> minutes ago | got it |

@@ -101,3 +101,13 @@ export function speechLevel(samples: Int16Array): number {
   const loudest = Math.max(1, ...pieces);
   return rms(pieces.filter((level) => level > loudest / 31.6));
 }
+
+/** The sample at which speech ends: the last 10 ms within 30 dB of the loudest. */
+export function endOfSpeech(samples: Int16Array): number {
+  const pieces: number[] = [];
+  for (let at = 0; at + 160 <= samples.length; at += 160) {
+    pieces.push(rms(samples.subarray(at, at + 160)));
+  }
+  const loudest = Math.max(1, ...pieces);
+  return (pieces.findLastIndex((level) => level > loudest / 31.6) + 1) * 160;
+}

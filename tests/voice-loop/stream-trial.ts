@@ -2,7 +2,7 @@ import type { EarsGrammar, Heard, Unheard } from "../../src/ports/ears.ts";
 import { Listener } from "../../src/voice/listener.ts";
 import type { Recogniser } from "../../src/voice/recogniser.ts";
 import { SAMPLE_RATE } from "../../src/voice/wav.ts";
-import { type NoiseKind, noise, speechLevel } from "./noise.ts";
+import { endOfSpeech, type NoiseKind, noise, speechLevel } from "./noise.ts";
 
 /** One thing said into the stream; `command` is undefined for talk. */
 export type Said = { text: string; voice: string; samples: Int16Array; command?: string };
@@ -29,15 +29,18 @@ export type Trial = {
 export type TrialResult = {
   commands: number;
   right: number;
+  /** Every command said, and whether it alone was heard. */
+  outcomes: { text: string; right: boolean }[];
   wrong: string[];
   missed: string[];
   /** Commands heard where none was said. */
   falseCommands: string[];
   /** The confidence of each of them, in the same order. */
   falseConfidences: number[];
+  /** From the end of the speech in the recording to its command, computing time and all. */
   delaysMs: number[];
-  /** Of every command heard: whether it was the right one, and the confidence. */
-  sure: { said: string; heard: string; right: boolean; confidence: number }[];
+  /** Of every command heard: whether it was meant, alone, and the confidence. */
+  sure: { said: string; heard: string; meant: boolean; right: boolean; confidence: number }[];
   audioMs: number;
   computeMs: number;
   unheard: Record<Unheard["why"], number>;
@@ -52,7 +55,18 @@ function cpuMs(): number {
   return (user + system) / 1000;
 }
 
-type Slot = { said: Said; from: number; to: number; heard: string[]; sure: number[] };
+/** Samples that come at once: as many as a microphone gives. */
+const CHUNK = 256;
+
+type Slot = {
+  said: Said;
+  from: number;
+  to: number;
+  /** Where its speech ends; `to` may come after a silence. */
+  end: number;
+  heard: string[];
+  sure: number[];
+};
 
 function lay(trial: Trial): { stream: Int16Array; slots: Slot[] } {
   const gap = ((trial.gapMs ?? 1500) * SAMPLE_RATE) / 1000;
@@ -60,7 +74,8 @@ function lay(trial: Trial): { stream: Int16Array; slots: Slot[] } {
   const slots = trial.said.map((said): Slot => {
     const from = length;
     length += said.samples.length + gap;
-    return { said, from, to: from + said.samples.length, heard: [], sure: [] };
+    const to = from + said.samples.length;
+    return { said, from, to, end: from + endOfSpeech(said.samples), heard: [], sure: [] };
   });
   const level = SPEECH_RMS / 10 ** (trial.snrDb / 20);
   const stream = Int16Array.from(noise(trial.kind, length, trial.seed), (value) => value * level);
@@ -78,6 +93,7 @@ function lay(trial: Trial): { stream: Int16Array; slots: Slot[] } {
 export function hearStream(trial: Trial): TrialResult {
   const { stream, slots } = lay(trial);
   let position = 0;
+  let chunkMs = 0;
   const delaysMs: number[] = [];
   const stray: Stray[] = [];
   const unheard = { "no-wake-words": 0, unsure: 0, "too-long": 0, nothing: 0 };
@@ -87,7 +103,9 @@ export function hearStream(trial: Trial): TrialResult {
     if (!slot) stray.push(heard);
     slot?.heard.push(heard.text);
     slot?.sure.push(trial.sureness?.(heard) ?? heard.confidence);
-    delaysMs.push(heard.delayMs);
+    if (!slot) return;
+    const samples = position + CHUNK - slot.end;
+    delaysMs.push((samples * 1000) / SAMPLE_RATE + cpuMs() - chunkMs);
   };
   const listener = new Listener({
     recogniser: trial.recogniser,
@@ -98,8 +116,9 @@ export function hearStream(trial: Trial): TrialResult {
   });
   listener.expect(trial.grammar);
   const before = process.cpuUsage();
-  for (; position < stream.length; position += 1600) {
-    listener.hear(stream.subarray(position, position + 1600));
+  for (; position < stream.length; position += CHUNK) {
+    chunkMs = cpuMs();
+    listener.hear(stream.subarray(position, position + CHUNK));
   }
   listener.close();
   const { user, system } = process.cpuUsage(before);
@@ -127,10 +146,12 @@ function sorted(slots: Slot[], stray: Stray[], means: (text: string) => string) 
   return {
     commands: commands.length,
     right: right.length,
+    outcomes: commands.map((slot) => ({ text: slot.said.text, right: right.includes(slot) })),
     sure: commands.flatMap((slot) => {
       return slot.sure.map((confidence, index) => ({
         said: slot.said.text,
         heard: slot.heard[index] ?? "",
+        meant: means(slot.heard[index] ?? "") === means(slot.said.command ?? ""),
         right: isRight(slot),
         confidence,
       }));

@@ -87,3 +87,9 @@ export function syntheticVoices(): SyntheticVoice[] {
   if (has("text2wave")) voices.push(festival("kal_diphone"));
   return voices;
 }
+
+/** Voices with which no bound was found. */
+export function otherVoices(): SyntheticVoice[] {
+  const names = ["en-us+m1", "en-us+m7", "en-us+f3", "en-gb-x-gbclan", "en-us-nyc"];
+  return has("espeak-ng") ? names.map((name) => espeak(name, "-v", name)) : [];
+}
