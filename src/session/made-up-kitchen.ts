@@ -57,6 +57,8 @@ export class MadeUpKitchen {
   program = 0;
   /** How many of them had to begin without it, for want of room. */
   withoutLock = 0;
+  /** Notes that programs that only looked in were told are written. */
+  visitorsNotes = 0;
   private watching: ProbeWatch | undefined;
   private listening: MadeUpEars | undefined;
   private microphoneGone = false;
@@ -239,6 +241,7 @@ export class MadeUpKitchen {
     if (taken.ok) {
       const { session } = this.open(taken.lock, SILENT, () => {});
       session.hear("note somebody else was here");
+      if (!session.notRecorded) this.visitorsNotes += 1;
       session.close();
       taken.lock.release();
     }

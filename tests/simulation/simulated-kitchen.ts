@@ -229,6 +229,11 @@ export class SimulatedKitchen {
     const { events, texts } = this.onDisk();
     sameHistory(this.acknowledged, events);
     sameState(state, replay(events));
+    const { visitorsNotes } = this.rehearsal.kitchen;
+    const kept = events.filter((one) => one.type === "note" && /somebody else/.test(one.text));
+    must("nothing of another program is lost", kept.length >= visitorsNotes, () => {
+      return `${kept.length} of ${visitorsNotes} notes`;
+    });
     const now = session.now();
     rangOnce(state.history);
     const late = agenda(state, now).filter((one) => one.at < now - 1 && one.what !== "warm-up");
