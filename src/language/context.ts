@@ -10,6 +10,8 @@ export type Context = {
     recipe: string;
     variety?: string;
     title?: string;
+    /** What its lids are marked with, before the number of the jar: "P" for Provider. */
+    mark?: string;
     /** What its stages that are under way are called: "scrub and trim". */
     stages?: readonly string[];
   }[];

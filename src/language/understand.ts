@@ -4,6 +4,7 @@ import { type Joined, joinedReading, slotsOf } from "./clauses.ts";
 import type { Context } from "./context.ts";
 import { finishSlots } from "./finish-slots.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
+import { markedJars, OF_MARKED_JARS } from "./lid-marks.ts";
 import type { Run } from "./matcher.ts";
 import { skipsOf } from "./passing-over.ts";
 import { ANY_FIGURE } from "./pattern-facts.ts";
@@ -102,6 +103,21 @@ function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefine
  * What is not surely an order, a question the program answers or a report is `unknown`.
  */
 export function understand(text: string, context: Context): Understood {
+  const plain = understoodPlainly(text, context);
+  const marked = plain.intent === "unknown" ? markedJars(text, context.running) : undefined;
+  if (!marked) return plain;
+  const again = understoodPlainly(marked.text, context);
+  if (!OF_MARKED_JARS.has(again.intent) || "target" in again.slots) return plain;
+  const refersTo = { recipes: [], batches: [marked.batch], timers: [] };
+  return {
+    ...again,
+    slots: { ...again.slots, target: marked.batch },
+    text,
+    refersTo,
+  } as Understood;
+}
+
+function understoodPlainly(text: string, context: Context): Understood {
   const book = phraseBook();
   const said = wordsOf(text);
   if (said.words.length === 0) return unknown(text);

@@ -148,7 +148,8 @@ export function contextOf(
       .filter((run) => run.state === "running")
       .map((run) => run.spec.title);
     const { id: recipe, title } = batch.recipe;
-    return [{ id, recipe, title, stages, ...(variety ? { variety } : {}) }];
+    const { mark } = batch;
+    return [{ id, recipe, title, mark, stages, ...(variety ? { variety } : {}) }];
   });
   const timers = Object.values(state.timers)
     .filter((timer) => timer.state === "running" || timer.state === "rang")

@@ -77,12 +77,40 @@ describe("talk, questions, wishes, plans, denials and tales", () => {
 
 describe("names of what is running", () => {
   const context = kitchenContext({ running: beans });
+  const marks = ["P", "D", "B"];
+  const marked = kitchenContext({ running: beans.map((one, at) => ({ ...one, mark: marks[at] })) });
 
   it("says which batches a name can mean", () => {
     expect(understand("the beets are done", context).refersTo?.batches).toEqual(["b-3"]);
     expect(understand("go to the dilly beans", context).refersTo?.batches).toEqual(["b-1", "b-2"]);
     expect(understand("go to the provider beans", context).refersTo?.batches).toEqual(["b-1"]);
   });
+
+  it.each([
+    ["two of the dragon tongue didn't seal", "seal-failed", { count: 2 }],
+    ["number 3 of the dragon tongue didn't seal", "seal-failed", { jars: [3] }],
+    ["the dragon tongue all sealed", "sealed", { all: true }],
+    ["one of the dragon tongue jars broke", "jar-broken", { count: 1 }],
+  ])("says whose jars are meant: %s", (text, intent, slots) => {
+    const target = "dragon tongue";
+    expect(understand(text, context)).toMatchObject({ intent, slots: { ...slots, target } });
+  });
+
+  it.each([
+    ["P 2 didn't seal", "seal-failed", { jars: [2], target: "b-1" }],
+    ["d3 didn't seal", "seal-failed", { jars: [3], target: "b-2" }],
+    ["jars D 2 and D 5 did not seal", "seal-failed", { jars: [2, 5], target: "b-2" }],
+    ["P 4 broke", "jar-broken", { jars: [4], target: "b-1" }],
+  ])("knows jars by the marks on their lids: %s", (text, intent, slots) => {
+    expect(understand(text, marked)).toMatchObject({ text, intent, slots });
+  });
+
+  it.each(["P 2 and D 3 didn't seal", "Q 2 didn't seal", "P 2 is on the table"])(
+    "takes no other letter for a mark: %s",
+    (text) => {
+      expect(understand(text, marked).intent).toBe("unknown");
+    },
+  );
 
   it("mends what was misheard, within limits", () => {
     expect(understand("the beats are done", context).slots).toEqual({ target: "beets" });

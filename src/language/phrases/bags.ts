@@ -127,12 +127,16 @@ export const BAGS: readonly Bag[] = [
     may: [
       "<said-of-it>|i|checked|<other-jars>|<all-jars>|{number} (for|of|out of) {number}|lids|jars",
       "good|fine|nice|tight|well|perfectly|jar|lid|down|up|up tight|great|single|last|nicely|too",
+      "of {target}|{target}",
     ],
   },
   {
     intent: "sealed",
     must: ["<some-jars>|<numbered>", "<sealed>|<went-down>|good seals"],
-    may: ["<said-of-it>|i|so far|good|fine|nice|tight|well|too|both|now|lids|jars|nicely|counted"],
+    may: [
+      "<said-of-it>|i|so far|good|fine|nice|tight|well|too|both|now|lids|jars|nicely|counted",
+      "of {target}|{target}",
+    ],
   },
   {
     intent: "seal-failed",
@@ -142,7 +146,7 @@ export const BAGS: readonly Bag[] = [
     ],
     may: [
       "<said-of-it>|i|lid|lids|jar|jars|seal|on|number|found|there|still|that|which|with|never|too",
-      "looks like|had|out of {number}|of the {number}",
+      "looks like|had|out of {number}|of the {number}|of {target}|{target}",
     ],
   },
   {
@@ -153,6 +157,7 @@ export const BAGS: readonly Bag[] = [
     ],
     may: [
       "<said-of-it>|i|there|jar|jars|in|canner|water|pot|on me|on us|had|found|lost|in there|up",
+      "of {target}|{target}",
     ],
   },
   {
