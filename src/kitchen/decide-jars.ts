@@ -167,7 +167,8 @@ export function decideLoaded(deciding: Deciding): Outcome {
       const choices = able.map((batch): Choice => {
         return { label: `${batchName(batch)}, ${batch.ready}`, ref: { owner: batch.id } };
       });
-      return askWhich(wish, "Which jars went in:", choices);
+      const every = able.length === 2 ? "both" : "all";
+      return askWhich(wish, `Say ${every}, or which jars went in:`, choices);
     }
   }
   return loadThese(deciding, load, chosen, slots.count, when.t);

@@ -4,6 +4,40 @@ import { allSaid, codes, onlyBatch, play, stageOf } from "./play.ts";
 const BEANS = "dilled-green-beans";
 const BIG = { for: "8lb", "canner-holds": "7" };
 
+/** Two lots of the same beans, filled and beside one canner: five pints and four. */
+const TWO_LOTS = `0:00 undo
++0:00 start the Provider dilly beans, 2 pounds
++0:00 start the Dragon Tongue dilly beans, 2 pounds
++0:15 the Provider brine is boiling
++0:00 the Dragon Tongue brine is boiling
++0:00 done with the Provider trimming
++0:00 the Dragon Tongue trimming is done
++0:45 the canner is ready
++0:20 five pints of the Provider filled
++0:00 four pints of the Dragon Tongue filled
++0:05 the jars are in
+`;
+
+describe("two lots beside one canner", () => {
+  it("go in together at a word, and their jars are known by the marks on the lids", async () => {
+    const played = await play(
+      BEANS,
+      `${TWO_LOTS}+0:00 both
++0:00 [cook until cool]
++13:00 P 2 didn't seal
++0:00 D 3 and D 4 didn't seal
++0:00 all the others sealed`,
+    );
+    expect(played.refused).toEqual([]);
+    expect(played.asked.some((one) => one.text.startsWith("Say both, or which jars"))).toBe(true);
+    const [load] = played.review.loads;
+    expect(load?.batches.map((one) => one.jars)).toEqual([5, 4]);
+    const [provider, tongue] = played.review.batches;
+    expect(provider?.jars).toMatchObject({ filled: 5, sealed: 4, failed: 1 });
+    expect(tongue?.jars).toMatchObject({ filled: 4, sealed: 2, failed: 2 });
+  });
+});
+
 describe("a batch too large for one load", () => {
   it("goes through several, none of more jars than the canner holds", async () => {
     const played = await play(BEANS, undefined, BIG);
