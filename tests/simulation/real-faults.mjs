@@ -130,7 +130,7 @@ async function second(folder) {
   verify(folder, [...first.answered, "mark-0-1"], true);
 }
 
-/** Two programs at the same instant, over and over, also where one that was killed left its lock. */
+/** Two programs at the same instant, over and over, also where one that was killed left a lock. */
 async function twoAtOnce(folder) {
   const names = [];
   for (let round = 0; round < PAIRS; round++) {
