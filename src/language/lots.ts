@@ -31,7 +31,15 @@ const EMPTY = wordSet(
   "batch lot round load for and i we have got which weighs weighing variety today now please",
   "then another more first new fresh picked just there are here today's called worth total all",
   "in recipe next up out big little small couple crate row rows bushel basket lug going started",
-  "again",
+  "again them it ones",
+);
+
+/** What is put up, when nothing but its kind is said: no variety. */
+const PRODUCE = wordSet(
+  "bean beans beet beets cucumber cucumbers cuke cukes tomato tomatoes cabbage cabbages berry",
+  "berries apple apples peach peaches pear pears carrot carrots corn chile chiles chili chilies",
+  "pepper peppers onion onions rhubarb cranberries grapes apricots plums cherries strawberries",
+  "blueberries raspberries blackberries asparagus chicken fish meat beef produce fruit vegetables",
 );
 
 /** Words that make it no order to begin. */
@@ -103,6 +111,19 @@ function recipeIn(
   return longer ? misheard : best;
 }
 
+/** "Ten pounds of apples for applesauce": the recipe is what the produce is for. */
+function purposeIn(
+  words: readonly Word[],
+  from: number,
+  names: Names,
+  plain: PlainWords,
+): Named | undefined {
+  const place = words.findIndex(({ word }, at) => at > from && word === "for");
+  if (place < 0) return undefined;
+  const named = recipeIn(words, place + 1, names, plain);
+  return named?.exact ? named : undefined;
+}
+
 /** The first recipe name that sounds or is spelled like the words. */
 function misheardIn(
   words: readonly Word[],
@@ -131,7 +152,7 @@ export function lotAt(
   plain: PlainWords,
 ): Lot | undefined {
   const within = words.slice(0, end);
-  const named = recipeIn(within, at, names, plain);
+  const named = purposeIn(within, at, names, plain) ?? recipeIn(within, at, names, plain);
   if (!named) return undefined;
   let weightLb: number | undefined;
   const loose: number[] = [];
@@ -175,7 +196,7 @@ function narrowed(recipes: readonly string[], loose: readonly string[]): string 
   return told.length === 1 ? told[0] : undefined;
 }
 
-/** The variety as said; a plain noun behind it ("Provider beans") is left aside. */
+/** The variety as said; a plain noun at its end ("Provider beans") is left aside. */
 function varietyOf(
   text: string,
   words: readonly Word[],
@@ -183,8 +204,8 @@ function varietyOf(
   last: number,
   named: Named,
 ): { variety?: string } {
-  const produce = /^(beans?|beets?|cucumbers?|cukes?|tomato|tomatoes|cabbage|berries)$/;
-  const until = last > named.next && produce.test(wordAt(words, last)) ? last - 1 : last;
+  const beside = last > named.next || wordAt(words, last + 1) === "for";
+  const until = beside && PRODUCE.has(wordAt(words, last)) ? last - 1 : last;
   const from = words[first];
   const to = words[until];
   return until < first || !from || !to ? {} : { variety: text.slice(from.start, to.end) };

@@ -70,6 +70,8 @@ const EXPANDED: Record<string, string> = {
   "won't": "will not",
   "ain't": "is not",
   aint: "is not",
+  em: "them",
+  ya: "you",
   gonna: "going to",
   gotta: "got to",
   wanna: "want to",
@@ -145,6 +147,23 @@ const AFTER_NUMBER: Record<string, string> = {
   g: "grams",
 };
 
+/** What is said without its last sound: "boilin'", "she's sittin at eleven". */
+const CLIPPED: ReadonlySet<string> = new Set(
+  (
+    "boilin rollin bubblin simmerin sittin rockin jigglin steamin ventin holdin showin readin " +
+    "coolin goin doin startin gettin makin puttin takin fillin packin peelin slicin choppin " +
+    "washin trimmin leakin hittin runnin comin droppin sealin pingin cookin heatin climbin risin " +
+    "fallin losin workin waitin finishin loadin stirrin drainin rinsin soakin settin somethin " +
+    "nothin tellin sayin lookin blowin"
+  ).split(" "),
+);
+
+/** "Filled ate pints": a count that was heard as the meal. */
+const EIGHT_BEFORE: ReadonlySet<string> = new Set(
+  "filled packed loaded have got makes is".split(" "),
+);
+const EIGHT_OF: ReadonlySet<string> = new Set("pints quarts jars half pounds".split(" "));
+
 /** Drawn-out sounds of thinking: "ummm", "uhh", "hmmmm". */
 const DRAWN: [RegExp, string][] = [
   [/^u+m+$/, "um"],
@@ -159,6 +178,7 @@ const DRAWN: [RegExp, string][] = [
 ];
 
 function undrawn(word: string): string {
+  if (CLIPPED.has(word)) return `${word}g`;
   return DRAWN.find(([pattern]) => pattern.test(word))?.[1] ?? word;
 }
 
@@ -210,6 +230,12 @@ export function wordsOf(text: string): Utterance {
       cut = true;
       words.length = MAX_WORDS;
       break;
+    }
+  }
+  for (const [at, { word }] of words.entries()) {
+    const counted = EIGHT_BEFORE.has(words[at - 1]?.word ?? "");
+    if (word === "ate" && counted && EIGHT_OF.has(words[at + 1]?.word ?? "")) {
+      words[at] = { ...(words[at] as Word), word: "eight" };
     }
   }
   return { text, words, asked: /\?\s*["'”’)]*\s*$/.test(text.slice(-40)), cut };

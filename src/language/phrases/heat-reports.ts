@@ -129,7 +129,7 @@ export const HEAT_REPORTS: readonly Family[] = [
         [off|away|down|low] [on me|on us|again|too low|now|below target] [<when>]
       `,
       `
-        [<the>] (pressure|gauge|needle|dial|canner|{target}|it) <dropped> [back] [down] (below|
+        [<the>] (pressure|gauge|needle|dial|{target}|it) <dropped> [back] [down] (below|
         under|less than) [the] [target|pressure|{value:number}|where it should be|where it needs to
         be|what we need|what it should be|where we need it] [<psi>|pressure|mark|line|target]
         [<when>]

@@ -137,7 +137,7 @@ export const JAR_REPORTS: readonly Family[] = [
       "<numbered> [just|still|both|has|have] <failed>",
       "{jars:jar-list} [just|still|both|have] <failed>",
       "<some-jars> [still|just|has|have] <failed>",
-      "[the] lid (on|of) <numbered> [still|just|has] <failed>",
+      "[the] (lid|lids) (on|of) <numbered> [still|just|has|have|both] <failed>",
       `
         (<numbered>|{jars:jar-list}|<some-jars>) [just|still|both|has|have] <failed> [and|but|
         though] {othersSealed=true} [all] (the others|the rest|the other ones|all the others|
@@ -262,7 +262,11 @@ export const JAR_REPORTS: readonly Family[] = [
       `
         [<we>|i|i will|i am] [have|just|am] (set|put|setting|putting|kept|held|leave|left) (jar|
         jars|number|numbers|jar number) {jars} (aside|to one side|to the side|out|back|off to the
-        side)
+        side) [<not-full>]
+      `,
+      `
+        [<we>|i|i will|i am] [have|just|am] (set|put|setting|putting) aside (jar|jars|number|
+        numbers|jar number) {jars} [<not-full>]
       `,
       `
         [<we>|i|i will|i am] [have|just|am] (set|put|setting|putting|kept|held) {count=1} (it|
@@ -458,6 +462,10 @@ export const JAR_REPORTS: readonly Family[] = [
         [<when>]
       `,
       `
+        (that is|this is) me (finished|done|through) [with [<the>] ({target}|<things>|<doing>)]
+        [<when>]
+      `,
+      `
         [<the>|all the|that is the|that is all the|that is] <doing> [of {target}] (is|are|has|has
         been) [been|now|all|finally] <done> [now] [<when>]
       `,
@@ -492,6 +500,9 @@ export const JAR_REPORTS: readonly Family[] = [
 
 /** Lists that belong to these families alone. */
 export const JAR_LISTS: Readonly<Record<string, readonly string[]>> = {
+  "not-full": [
+    "[because|since|as] (it is|they are) (not [quite] full|only half full|only part full|too low)",
+  ],
   "jars-or-size": [
     "{size}",
     "{size} jars",

@@ -142,6 +142,7 @@ export const ORDERS: readonly Family[] = [
         on|unpause|pick up|take up|get on with|get back to work on|restart|go ahead with|press on
         with|proceed with|take off hold|pick up with) [<the>] {target} [again|now]
       `,
+      "[<let>] (pick|take|start|get) [<the>] {target} (back up|up again|going again) [now]",
       "[<let>] (take|get) [<the>] {target} off hold",
       "[<let>] take (it|that|everything) off hold",
       `
@@ -181,6 +182,7 @@ export const ORDERS: readonly Family[] = [
         forget|pull the plug on|forget about|stop making|dump|junk|throw out|bail on|toss out|
         trash|toss|chuck|do away with|cancel|quit|end) [<the>] {target} [batch|for good|
         altogether|entirely|out|off]
+        [<why-abandon>]
       `,
       "[<let>] (abandon|scrap|call off|cancel|toss) [<the>] (batch|lot|load) [of] {target}",
       `
@@ -189,7 +191,7 @@ export const ORDERS: readonly Family[] = [
       `,
       `
         [<let>] (abandon|scrap|call off|give up on|ditch|give up) (it|this|this one|that|that one|
-        everything|it all)
+        everything|it all) [<why-abandon>]
       `,
       "[<let>] (forget|drop) the whole (thing|batch)",
       `
@@ -358,8 +360,8 @@ export const ORDERS: readonly Family[] = [
         afterwards|in the morning|then)
       `,
       `
-        [i|we] (have not|can not|do not) (decided|know|decide|know yet|decided yet|decide yet|
-        decide now|decide right now)
+        [i|we] (have not|can not|do not|not) (decided|know|decide) [yet] [(about|on) (it|that|
+        them|those|<the-jars-closed>)] [yet|now|right now]
       `,
       `
         (undecided|not sure yet|i am not sure yet|i do not know yet|i am undecided|ask me later|
@@ -798,6 +800,13 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "i can",
     "i am",
   ],
+  "why-abandon": [
+    `
+      [because|since|as] (they are|it is|they have|it has|that is) [all|gone|just|completely]
+      (ruined|spoiled|burnt|burned|scorched|no good|bad|off|moldy|mush|a mess|a loss|wrecked|
+      past saving|beyond saving|not worth it|done for|gone bad|gone off|gone)
+    `,
+  ],
   "the-jars": [
     "<the-jars-closed>",
     "{count} of (them|those|these)",
@@ -811,8 +820,7 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "[<the>] {target}",
   ],
   "the-jars-closed": [
-    "(those|these|the) (two|three|four|other two|last two) [jars|ones]",
-    "(those|these) {count} [jars|pints|quarts]",
+    "(those|these|the) [other|last] {count} [jars|pints|quarts|ones]",
     "it",
     "them",
     "that",
