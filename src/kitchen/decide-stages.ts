@@ -123,7 +123,7 @@ export function decideDone(deciding: Deciding): Outcome {
   }
   if (open.length === 0 && slots.target !== undefined) {
     const out = candidates(deciding, slots.target, (_, run) => run.spec.kind === "process");
-    if (out.length > 0) return decideOut(deciding, when.t);
+    if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
     const waiting = candidates(deciding, slots.target, (owner, run) => {
       const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
       return waits || isReady(deciding, owner, run);
@@ -137,7 +137,15 @@ export function decideDone(deciding: Deciding): Outcome {
   return askWhich(wish, "Which is done:", choicesOf(state, open));
 }
 
+function isLoaded(owner: Owner): boolean {
+  return isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+}
+
 function nothingToEnd(deciding: Deciding, target: string | undefined): string {
+  const hot = (owner: Owner, run: StageRun) =>
+    isLoad(owner) && !isLoaded(owner) && run.id === "canner" && run.state === "complete";
+  if (target !== undefined && candidates(deciding, target, hot).some(({ owner }) => isLoad(owner)))
+    return "The canner is ready already.";
   if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
   const process = activeOwners(deciding.state).find(
     (owner) => isLoad(owner) && runOfKind(owner, "process")?.state === "running",

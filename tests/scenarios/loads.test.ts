@@ -19,6 +19,11 @@ const TWO_LOTS = `0:00 undo
 `;
 
 describe("two lots beside one canner", () => {
+  it("are told that the canner is ready already where it is said twice", async () => {
+    const played = await play(BEANS, "1:00 the canner is ready\n+0:01 the canner is ready");
+    expect(played.refused.map((one) => one.reason)).toEqual(["The canner is ready already."]);
+  });
+
   it("go in together at a word, and their jars are known by the marks on the lids", async () => {
     const played = await play(
       BEANS,

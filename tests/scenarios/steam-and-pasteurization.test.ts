@@ -135,7 +135,7 @@ describe("low-temperature pasteurization", () => {
     ]);
   });
 
-  it("takes the temperature of the water for the canner's, at the start and when it is lost", async () => {
+  it("takes the temperature of the water for that of the canner, also when it falls", async () => {
     const { batch } = await pasteurized(
       `0:00 [cook until process]
 +0:00 the water is at 182
