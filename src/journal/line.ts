@@ -98,8 +98,8 @@ function hex(sum: number): string {
 }
 
 /**
- * The object in bytes `start` to `end` (its line end not included) if its sum is right. The two sums
- * are read from their places: parsed like the rest they would take a third of the time.
+ * The object in bytes `start` to `end` (its line end not included) if its sum is right. The two
+ * sums are read from their places: parsed like the rest they would take a third of the time.
  */
 export function soundObject(bytes: Buffer, start: number, end: number): unknown {
   const tail = end - TAIL;
