@@ -97,6 +97,7 @@ export class Recogniser {
   private sound: Int16Array[] = [];
   private withNoise: Int16Array[] = [];
   private soundFrames = 0;
+  private isFirst = true;
   private isCommand: (text: string) => boolean = () => true;
   /** A second hearing before the end, and what had been said until then. */
   private ahead: { text: string; soundFrames: number; opinion: Opinion } | undefined;
@@ -164,7 +165,12 @@ export class Recogniser {
   }
 
   end(): Recognised {
-    return this.judge(this.commands.end(), this.phones.end());
+    const streamed = this.judge(this.commands.end(), this.phones.end());
+    if (!this.isFirst || streamed.text === "") return streamed;
+    // The decoders learn voice and room from one utterance for the next: the first is heard whole.
+    this.isFirst = false;
+    const sound = joined(this.sound);
+    return this.judge(this.commands.decodeWhole(sound), this.phones.decodeWhole(sound));
   }
 
   /**

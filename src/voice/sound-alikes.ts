@@ -16,7 +16,6 @@ const GROUPS: string[][] = [
   ["seven", "two", "eleven"],
   ["six", "eight"],
   ["pints", "pounds"],
-  ["beans", "beets"],
 ];
 
 /** Most alternatives that are tried. */

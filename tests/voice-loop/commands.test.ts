@@ -55,7 +55,7 @@ describe.skipIf(missing)("commands spoken to it", () => {
     console.log(TABLE_HEAD);
     const short: string[] = [];
     for (const [index, condition] of CONDITIONS.entries()) {
-      const said = commandsSaid(voices, full ? 3 : 29, index % 3);
+      const said = commandsSaid(voices, full ? 5 : 29, index % 5);
       const result = hearAll(recogniser, said, condition, 2007 + index);
       const found = figures(result);
       console.log(tableLine(condition, found));
@@ -70,7 +70,7 @@ describe.skipIf(missing)("commands spoken to it", () => {
   it.runIf(full)("are understood in voices with which no bound was found", () => {
     const recogniser = makeRecogniser();
     for (const condition of CONDITIONS.filter(({ kind }) => kind !== "fan").slice(1)) {
-      const said = commandsSaid(otherVoices(), 4, 1);
+      const said = commandsSaid(otherVoices(), 5, 1);
       const found = figures(hearAll(recogniser, said, condition, 3007));
       console.log(tableLine(condition, found));
       expect(found.right).toBeGreaterThan(condition.leastRight - 3 * SLACK);
@@ -82,7 +82,7 @@ describe.skipIf(missing)("commands spoken to it", () => {
   it("are understood without wake words in a quiet kitchen", () => {
     const recogniser = makeRecogniser([]);
     const said = commandsSaid(voices, full ? 5 : 41, 1, []);
-    const talk = talkSaid(voices, full ? 2 : 17);
+    const talk = talkSaid(voices, full ? 4 : 17);
     for (const snrDb of full ? [30, 20] : [30]) {
       const condition = { kind: "pink", snrDb, leastRight: 0.9 } as const;
       const found = figures(hearAll(recogniser, said, condition, 51, false));
