@@ -6,7 +6,7 @@
 import { type Heartbeat, readHeartbeat } from "../journal/heartbeat.ts";
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
-import { agenda } from "../kitchen/agenda.ts";
+import { agenda, type DueItem } from "../kitchen/agenda.ts";
 import { decideWake } from "../kitchen/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
@@ -18,6 +18,7 @@ import { questions } from "../kitchen/questions.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { dueSentence } from "../language/phrase/due-sentences.ts";
+import { prompt } from "../language/phrase/prompts.ts";
 import { durationWords } from "../language/phrase/spoken-time.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
@@ -107,19 +108,33 @@ export function openSession(parts: OpenParts): OpenedSession {
   for (const notice of opened.notices) session.notice(notice);
   if (!written.ok && written.why !== "read-only")
     session.notice(`Not recorded: ${written.message}`);
-  const told = due.map((item): Told => {
-    const { key, rank } = item;
-    const since = now - item.at;
-    const ago = since < MINUTE_MS ? "" : ` That was ${durationWords(since)} ago.`;
-    const at = Math.round(wallOf(state, item.at));
-    return { key, at, rank, text: `${dueSentence(state, item)}${ago}` };
-  });
+  const told = due.flatMap((item) => tellDue(state, item, now));
   const running = runningNow(state);
   session.greet([...told, ...running.map((text) => ({ rank: "prompt" as const, text }))]);
   const damaged = opened.found === "damaged";
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
   return { session, notices: opened.notices, damaged, told: recorded };
+}
+
+/** What came due meanwhile, with how long ago; nothing where there is nothing to say of it. */
+function tellDue(state: State, item: DueItem, now: number): Told[] {
+  const { key, rank } = item;
+  const warming = item.what === "warm-up";
+  const text = warming ? lightTheCanner(state, item, now) : dueSentence(state, item);
+  if (!text) return [];
+  const since = now - item.at;
+  const ago = warming || since < MINUTE_MS ? "" : ` That was ${durationWords(since)} ago.`;
+  return [{ key, at: Math.round(wallOf(state, item.at)), rank, text: `${text}${ago}` }];
+}
+
+/** A canner whose time to be lit came while nobody was there is not lit yet. */
+function lightTheCanner(state: State, { owner }: DueItem, now: number): string {
+  for (const load of activeOwners(state)) {
+    const run = load.stages.find((one) => one.id === "canner" && one.state === "running");
+    if (isLoad(load) && load.batch === owner?.id && run) return prompt(state, load, run, now);
+  }
+  return "";
 }
 
 /** What is running at an opening, by name, and what still waits for its answer. */

@@ -227,3 +227,15 @@ describe("what came due while the program was closed", () => {
     expect(timesSaid(played, /Running: .*at process/)).toBe(1);
   });
 });
+
+describe("a canner that was to be lit while the program was closed", () => {
+  it("is told of first at the opening, and nothing empty is said", async () => {
+    const played = await play(
+      "bread-and-butter-pickles",
+      "0:00 [cook until rest]\n+1:00 [closed for 1:30]\n+0:01 what now",
+    );
+    expect(played.said.map((one) => one.text.trim())).not.toContain("");
+    const back = played.said.find((one) => one.at.includes("T11:10:00"));
+    expect(back?.text).toMatch(/^Fill the canner .* light it/);
+  });
+});
