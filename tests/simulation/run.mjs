@@ -25,7 +25,7 @@ if (![kitchens, first, jobs].every(Number.isInteger) || jobs < 1) {
 }
 
 /** Among so many kitchens every fault is played, or it is a fault that none is. */
-const ENOUGH_KITCHENS = 500;
+const ENOUGH_KITCHENS = 1000;
 
 const bundled = await build({
   entryPoints: [join(import.meta.dirname, "simulate.ts")],
