@@ -1,4 +1,5 @@
 import { labelsAt } from "./open-slots.ts";
+import { editDistance } from "./sound.ts";
 import { numbersAt, type Reading } from "./spoken-numbers.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 import { wordSet } from "./word-set.ts";
@@ -105,7 +106,9 @@ function recipeIn(
       break;
     }
   }
-  if (best && (best.recipes.length === 1 || best.next - best.from > 1)) return best;
+  if (best && (best.recipes.length === 1 || best.next - best.from > 1)) {
+    return longerMisheard(words, best, names) ?? best;
+  }
   const misheard = misheardIn(words, from, names, plain);
   const longer = misheard && (!best || misheard.next - misheard.from > best.next - best.from);
   return longer ? misheard : best;
@@ -122,6 +125,20 @@ function purposeIn(
   if (place < 0) return undefined;
   const named = recipeIn(words, place + 1, names, plain);
   return named?.exact ? named : undefined;
+}
+
+/** "Dialed green beans": a name was heard right but for its first word, of which one letter is off. */
+function longerMisheard(words: readonly Word[], best: Named, names: Names): Named | undefined {
+  const before = wordAt(words, best.from - 1);
+  if (before.length < 5 || EMPTY.has(before)) return undefined;
+  const said = `${before} ${best.said}`;
+  const near = [...names.byName.values()].filter(({ name, recipes }) => {
+    return recipes.length > 0 && name.endsWith(` ${best.said}`) && editDistance(said, name, 1) <= 1;
+  });
+  const [entry] = near;
+  if (!entry || near.length > 1) return undefined;
+  const { recipes, name } = entry;
+  return { from: best.from - 1, next: best.next, recipes, said: name, exact: false };
 }
 
 /** The first recipe name that sounds or is spelled like the words. */

@@ -16,7 +16,8 @@ export type Utterance = { text: string; words: Word[]; asked: boolean; cut: bool
 const MAX_CHARACTERS = 600;
 const MAX_WORDS = 60;
 
-const PIECE = /\d+(?:[.,:/]\d+)*|[\p{L}\p{M}]+(?:['’ʼ`´][\p{L}\p{M}]+)*|[½¼¾⅓⅔⅛#°%&]/gu;
+const PIECE =
+  /(?<=^|\s)[-−](?=\d)|\d+(?:[.,:/]\d+)*|[\p{L}\p{M}]+(?:['’ʼ`´][\p{L}\p{M}]+)*|[½¼¾⅓⅔⅛#°%&]/gu;
 
 const SIGNS: Record<string, string[]> = {
   "½": ["and", "a", "half"],
@@ -26,6 +27,8 @@ const SIGNS: Record<string, string[]> = {
   "°": ["degrees"],
   "%": ["percent"],
   "&": ["and"],
+  "-": ["minus"],
+  "−": ["minus"],
 };
 
 /** What people run together, and what a recogniser writes without its apostrophe. */
@@ -71,7 +74,7 @@ const EXPANDED: Record<string, string> = {
   "ain't": "is not",
   aint: "is not",
   em: "them",
-  ya: "you",
+  bout: "about",
   gonna: "going to",
   gotta: "got to",
   wanna: "want to",
@@ -158,6 +161,8 @@ const CLIPPED: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
+/** "Too of them", "for of those": counts that were heard as the little words they sound like. */
+const COUNTS: Record<string, string> = { too: "two", to: "two", for: "four", won: "one" };
 /** "Filled ate pints": a count that was heard as the meal. */
 const EIGHT_BEFORE: ReadonlySet<string> = new Set(
   "filled packed loaded have got makes is".split(" "),
@@ -205,6 +210,27 @@ function isDigits(word: string | undefined): boolean {
   return word !== undefined && /^\d/.test(word);
 }
 
+/** "Add ten minutes to the egg timer, love": said to the hearer, unless somebody loves something. */
+const LOVED_BY: ReadonlySet<string> = new Set(
+  "i we you they to would with of in much my the".split(" "),
+);
+
+/** Words that only the words around them tell from those they sound like. */
+function mendSounds(words: Word[]): void {
+  if (words.length > 2 && words.at(-1)?.word === "love") {
+    if (!LOVED_BY.has(words.at(-2)?.word ?? "")) words.pop();
+  }
+  const at = (place: number): string => words[place]?.word ?? "";
+  for (const [place, { word }] of words.entries()) {
+    const eight = word === "ate" && EIGHT_BEFORE.has(at(place - 1)) && EIGHT_OF.has(at(place + 1));
+    const ofThem = at(place + 1) === "of" && /^(them|those|these)$/.test(at(place + 2));
+    const count = ofThem && Object.hasOwn(COUNTS, word) ? COUNTS[word] : undefined;
+    const you = word === "ya" && place > 0 ? "you" : undefined;
+    const meant = eight ? "eight" : (count ?? you);
+    if (meant) words[place] = { ...(words[place] as Word), word: meant };
+  }
+}
+
 /**
  * Splits text of any length into at most 60 words of its first 600 characters. `cut` says that
  * something was left unread.
@@ -232,11 +258,6 @@ export function wordsOf(text: string): Utterance {
       break;
     }
   }
-  for (const [at, { word }] of words.entries()) {
-    const counted = EIGHT_BEFORE.has(words[at - 1]?.word ?? "");
-    if (word === "ate" && counted && EIGHT_OF.has(words[at + 1]?.word ?? "")) {
-      words[at] = { ...(words[at] as Word), word: "eight" };
-    }
-  }
+  mendSounds(words);
   return { text, words, asked: /\?\s*["'”’)]*\s*$/.test(text.slice(-40)), cut };
 }

@@ -147,7 +147,11 @@ export const HEAT_REPORTS: readonly Family[] = [
         <we> [have|just|have just|are] (lost|losing|lose) [the|our|all|some|all the] [steam]
         pressure [<when>]
       `,
-      "(lost|losing|just lost) [the|our|all] pressure [in {target}] [<when>]",
+      `
+        [<we>|i] [have|are] [just] (lost|losing|lose) [the|our|all|our] pressure [in|on|at]
+        [<the>] {target} [<when>]
+      `,
+      "(lost|losing|just lost) [the|our|all] pressure [<when>]",
       `
         (<it>|{target}) [has|just|has just|is] (lost|losing|lost it is|lost its) [its|it is|the|
         some|all] pressure [<when>]
@@ -370,6 +374,10 @@ export const HEAT_REPORTS: readonly Family[] = [
         out of the water|above the water|not covered|no longer covered|bare) [<when>]
       `,
       "the lids have come (out of the water|uncovered|up out of the water) [<when>]",
+      `
+        [<the>] jars (are|is) (not|no longer) [all|quite|fully] (covered|under|under water|under the
+        water|covered with water|covered by water) [any more|any longer|now] [<when>]
+      `,
       `
         [<the>] water [level] was [<bit>] [<bit>] (low|down|short) [(so|and|but) i|i] [have|just|
         have just] (topped (it|it back|the canner|the pot|up)|added|filled|poured) [in|it|up|some|
@@ -672,7 +680,7 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
   // --- steam
   weight: [
     `
-      (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|counterweight|
+      [little|old] (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|counterweight|
       petcock|rocker weight|pressure weight|wobbler|jiggle top|jiggler weight|rocking weight)
     `,
   ],
@@ -685,7 +693,7 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
   ],
   steady: [
     `
-      (steady|steadily|gently|nicely|away|well|good|along|now|regularly|freely|hard|strong|
+      (steady|steadily|gently|gentle|nice and gentle|nice and gently|lovely|beautifully|nicely|away|well|good|along|now|regularly|freely|hard|strong|
       strongly|evenly|at last|a few times a minute|like mad|like it should|slowly|back and forth|
       about a few times a minute|pretty good|real good|nice and steady|good and steady|nice and
       even|good and hard|out|like crazy|at a good clip|fine|just right|as it should|like a clock|

@@ -34,6 +34,10 @@ export const JAR_REPORTS: readonly Family[] = [
         far) [of {target}]
       `,
       "[all] {count:whole} (are|have been) [all|now|already] (filled|full|packed|filled up|lidded)",
+      `
+        [<we>|i] [have] [ended up|wound up|just finished|finished] (filling|packing) [about|exactly]
+        {count:whole} <jars-or-size> [in all|all told|of {target}]
+      `,
       "{count:whole} <jars-or-size> [of {target}]",
       "{count:whole} (filled|full|packed)",
       "filled {count:whole}",
@@ -235,8 +239,9 @@ export const JAR_REPORTS: readonly Family[] = [
         [just] <broke>]
       `,
       `
-        [the] bottom (fell|came|dropped|broke|cracked|blew|popped|has come|has fallen) (out|off|
-        right out|clean off|clean out) [of] {count} (jar|jars|of the jars|pint|quart)
+        [the] bottom (fell|came|dropped|broke|cracked|blew|popped|has come|has fallen|has gone|
+        went) (out|off|right out|clean off|clean out) [of] {count} (jar|jars|of the jars|of them|of
+        them jars|of those jars|pint|quart)
       `,
       `
         [the] bottom (fell|came|dropped|broke|cracked|blew|popped) (out|off|right out) [of] [jar|
@@ -279,6 +284,10 @@ export const JAR_REPORTS: readonly Family[] = [
         <set-aside-one> [so] [it|that|that one|i] [is|goes|went|set it|put it|am setting it|i will
         set it|i set it|i put it|has been] [set] (aside|in the fridge|to the fridge|into the
         fridge|to one side)
+      `,
+      `
+        [<the>] {count=1} (last jar|last one) is (only|just|not) [half|part|partly|quite] full [and|
+        so] [i am|i will|i have|i] (setting|set|put|putting) it (aside|to one side|in the fridge)
       `,
       `
         [<the>] {count=1} (last jar|last one|partial jar|part filled jar|odd jar|short jar|
@@ -460,6 +469,10 @@ export const JAR_REPORTS: readonly Family[] = [
         with) [with] [all|up] [<the>] (<doing>|<doing> [up|of] [<the>] ({target}|<things>|them|it|
         those)|<doing> and <doing>|{target}|<doing> and <doing> [<the>] ({target}|<things>))
         [<when>]
+      `,
+      `
+        (i am|we are|i believe i am|i am all) (through|finished|done) with (that|this) (bit|part|
+        step|job|lot)
       `,
       `
         (that is|this is) me (finished|done|through) [with [<the>] ({target}|<things>|<doing>)]

@@ -142,6 +142,10 @@ export const ORDERS: readonly Family[] = [
         on|unpause|pick up|take up|get on with|get back to work on|restart|go ahead with|press on
         with|proceed with|take off hold|pick up with) [<the>] {target} [again|now]
       `,
+      `
+        [<let>] (get going|get started|start|go|get on|get moving) [with|on] [<the>] {target}
+        again
+      `,
       "[<let>] (pick|take|start|get) [<the>] {target} (back up|up again|going again) [now]",
       "[<let>] (take|get) [<the>] {target} off hold",
       "[<let>] take (it|that|everything) off hold",
@@ -695,6 +699,11 @@ export const ORDERS: readonly Family[] = [
         since then]
       `,
       "(that|it|this) (was|happened) {at:lasting} (before|earlier|sooner|ago)",
+      `
+        (i should have (told you|said|mentioned)|i forgot to (tell you|say|mention)|i never (told
+        you|said)|i meant to (tell you|say)) [that] (that|it|this) (was|happened|started|began)
+        [at|about|around|back at] {at:moment}
+      `,
       "{at:ago}",
     ],
   },
@@ -722,7 +731,12 @@ export const ORDERS: readonly Family[] = [
       "[i] [want|need] {minutes:duration} of (quiet|silence|peace|peace and quiet) [please]",
       "quiet time for {minutes:duration}",
       "for {minutes:duration} <stop-talking>",
-      "the baby is (sleeping|asleep) (hush|quiet|be quiet)",
+      "<quiet-reason> (hush|quiet|be quiet|shush)",
+      "[<want>] <stop-talking> [now|for a bit|for a minute|a moment] <quiet-reason>",
+      `
+        [<want>] (not a (peep|word|sound)|no (talking|noise|chatter)) [out of you|from you] [for
+        {minutes:duration}]
+      `,
     ],
   },
   {
@@ -799,6 +813,12 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     "i plan to",
     "i can",
     "i am",
+  ],
+  "quiet-reason": [
+    `
+      (the baby is (sleeping|asleep)|i am on the (phone|telephone)|somebody is (here|at the door)|
+      someone is (here|at the door)|i have company|i have a headache|the phone is ringing)
+    `,
   ],
   "why-abandon": [
     `

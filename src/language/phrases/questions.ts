@@ -7,6 +7,14 @@ export const QUESTIONS: readonly Family[] = [
     intent: "what-now",
     phrases: [
       `
+        what is it (you want me to do|i am (to do|meant to do|supposed to do)|i (should|need to) do)
+        [now|next then]
+      `,
+      `
+        i [have] lost (my place|track) [what (am i (meant|supposed|to) [to] (be doing|do|be at)|do i
+        do|should i be doing|was i doing)] [now]
+      `,
+      `
         what is (to do|to be done|there to do|for me to do|there for me to do|left to do|left for
         me to do) [now|right now|here]
       `,
@@ -151,6 +159,10 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "time-left",
     phrases: [
+      `
+        (have|has|do|does|did) ([<the>] {target:open}|they|it|we) [got|have] (long|much longer|much time) [left|to
+        go|yet|still] [now]
+      `,
       `
         how (is|are) [<the>] [{target:timer}] (timer|timers|clock|countdown) (doing|coming|coming
         along|getting on|looking|going) [for time|on time]
@@ -416,6 +428,10 @@ export const QUESTIONS: readonly Family[] = [
         choices|the possibilities)
       `,
       `
+        i do not know how to (work|use|run|talk to) (this|you|it|this thing) [help me|can you help
+        me|can you help|please help]
+      `,
+      `
         (help|help me|help please|i need help|i need some help|need help|need some help|i need a
         hand|give me a hand|help me out|can you help|can you help me|could you help me|help me out
         here|i am lost|i am stuck|i am confused|a little help|some help|show help|show me the
@@ -467,6 +483,10 @@ export const QUESTIONS: readonly Family[] = [
       "what did you [just] (say|tell me|tell us|ask|ask me|want|announce) [again|just now]",
       "(run|say|give me|tell me) (that|it) (by|past) me (again|once more|one more time)",
       "let me (hear|have) (that|it|the last one) (again|once more|one more time)",
+      `
+        (would you mind|do you mind|could i trouble you [by|to]|mind) (repeating|saying|repeat|say)
+        (yourself|that|it|that last bit|what you said) [again|once more|one more time]
+      `,
       `
         (speak|talk) (up|louder|slower|more slowly|a bit louder|a little louder|a bit slower)
         [please]
@@ -531,6 +551,10 @@ export const QUESTIONS: readonly Family[] = [
     intent: "undo",
     phrases: [
       `
+        (forget|ignore|disregard|scratch|never mind) (what i|what i have|that thing i|the last thing
+        i) [just] (told you|said|told|told to you|reported)
+      `,
+      `
         (that is wrong|that was wrong|no|oops|whoops|sorry|wait|mistake|my mistake|that is not
         right|no wait|no sorry|i was wrong|i misspoke) (take it back|take that back|undo it|undo
         that|undo|scratch that|cancel that|strike that|forget that|go back|delete that|erase that|
@@ -581,6 +605,9 @@ export const QUESTIONS: readonly Family[] = [
       "<yes-word> [<yes-word>] [<yes-tail>] [please|sir|maam|indeed]",
       "(that is right|that is correct|right|i am sure|it did|it is|it was|it has) <yes-word>",
       `
+        i (surely|certainly|sure|most certainly|do indeed) [do|did|am|have|will]
+      `,
+      `
         (do it|go ahead|please do|go for it|do that|do so|make it so|by all means|of course|that
         is right|that is correct|that is the one|that is it exactly|that is true|you bet|you got
         it|you bet you|i am sure|i am certain|quite sure|i am positive|certainly|go right ahead|
@@ -606,6 +633,9 @@ export const QUESTIONS: readonly Family[] = [
     phrases: [
       "<no-word> [<no-word>] [<no-tail>] [please|sir|maam|thanks|thank you]",
       `
+        (heavens|goodness|gracious|good heavens|lord|dear) no
+      `,
+      `
         (do not|do not do that|do not do it|please do not|better not|i would rather not|rather
         not|not yet|not now|not at all|not really|leave it|leave it be|leave it alone|leave that|
         keep it|keep it as it is|absolutely not|certainly not|of course not|no way|not a chance|no
@@ -626,6 +656,10 @@ export const QUESTIONS: readonly Family[] = [
   {
     intent: "acknowledge",
     phrases: [
+      `
+        (okey (doke|dokey|dokie)|okay (doke|dokey|dokie)|okie dokie|righty ho|right you are|right oh|
+        very good|fair enough|will do|jolly good|i hear you|much obliged)
+      `,
       `
         [<ack>] <ack> [<ack>] [then|there|now|that|you|so much|very much|much|a lot|kindly|for
         that|sir|maam|to know|enough|for telling me|for the warning|for the reminder|for letting
@@ -677,6 +711,7 @@ export const QUESTION_LISTS: Readonly<Record<string, readonly string[]>> = {
   "when-ask": [
     "when",
     "what time",
+    "what oclock",
     "at what time",
     "about when",
     "when exactly",
