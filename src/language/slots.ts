@@ -42,7 +42,7 @@ function isTimerOnly({ meaning }: Target): boolean {
 type Reader = (at: number) => SlotMatch[];
 
 function isCount(value: unknown): boolean {
-  return Number.isInteger(value) && Number(value) <= MOST_JARS;
+  return Number.isInteger(value) && Number(value) >= 0 && Number(value) <= MOST_JARS;
 }
 
 /** Counts of jars: a number, or "a", "one", "another", "a couple". */
@@ -184,9 +184,17 @@ function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<s
   };
 }
 
+/** A number behind one of these is below zero, and never one above it. */
+const MINUS = wordSet("minus negative");
+
 function numberReaders(said: Utterance): Record<string, Reader> {
   const { words } = said;
-  const numbers: Reader = (at) => sure(numbersAt(words, at));
+  const below = (at: number) => MINUS.has(words[at]?.word ?? "");
+  const numbers: Reader = (at) => {
+    if (below(at - 1)) return [];
+    const found = numbersAt(words, below(at) ? at + 1 : at);
+    return sure(below(at) ? found.map((one) => ({ ...one, value: -one.value })) : found);
+  };
   return {
     number: numbers,
     count: countReader(said),
