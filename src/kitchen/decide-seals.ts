@@ -1,6 +1,6 @@
 /** Deciding on seals, and on what becomes of jars that failed or were not processed in full. */
-import { processOptions } from "../recipe/choose-process.ts";
 import type { BatchOption, DatedFact, Disposition } from "./events.ts";
+import { hotPackOf } from "./hot-pack.ts";
 import { unaccounted } from "./jars.ts";
 import { batchName, find, findBatches } from "./names.ts";
 import {
@@ -221,15 +221,12 @@ function partsAgain(
   code: string,
 ): { batch: string; option: BatchOption }[] | string {
   const parts: { batch: string; option: BatchOption }[] = [];
-  const method = load.terms?.method === "low-temperature" ? "boiling-water" : load.terms?.method;
   for (const part of load.parts) {
     const batch = state.batches[part.batch];
     const stand = unaccounted(part) + part.sealed;
     const jars = code === "seal-failed" ? part.failed - part.failedAgain : stand;
     if (!batch || jars <= 0) continue;
-    const option = processOptions(batch.recipe).find((one) => {
-      return one.pack === "hot" && one.method === method;
-    });
+    const option = hotPackOf(batch, load);
     if (!option) {
       const none = `No hot pack was tested for ${batchName(batch)}`;
       return `${none}, so they can't be reprocessed: refrigerate or freeze them.`;

@@ -4,6 +4,7 @@
  */
 import type { CriticalFactor } from "../recipe/recipe.ts";
 import type { Disposition } from "./events.ts";
+import { mayReprocess } from "./hot-pack.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
 import { batchName, loadName } from "./names.ts";
@@ -274,7 +275,9 @@ function dispositionQuestions(state: State): Question[] {
     const open = undecided(state, load);
     if (!open) continue;
     const jars = open.jars === 1 ? "the jar" : `the ${open.jars} jars`;
-    const choices = dispositionsFor(load, open.code, state.lastW);
+    const choices = dispositionsFor(load, open.code, state.lastW).filter(
+      (one) => one !== "reprocess" || mayReprocess(state, load),
+    );
     const why = {
       "process-short": "That process was too short to count.",
       "boil-lost": "That was not a full boil throughout.",

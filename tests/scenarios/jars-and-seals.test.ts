@@ -102,6 +102,14 @@ describe("a jar that did not seal", () => {
     expect(batch.jars).toMatchObject({ sealed: 7, failed: 1 });
   });
 
+  it.each([
+    [BEANS, false],
+    ["pickled-beets", true],
+  ])("is offered to be reprocessed only where a hot pack was tested: %s", async (id, offered) => {
+    const { played } = await cooled("+13:00 jar 3 did not seal", id);
+    expect(played.asked.at(-1)?.text.includes("reprocess")).toBe(offered);
+  });
+
   it("within a day may be processed again where a hot pack was tested", async () => {
     const { played, batch } = await cooled(
       `${FAILED}+0:01 reprocess it\n+0:00 [cook until done]`,
