@@ -2,7 +2,7 @@
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import type { DatedFact, GaugeRecord } from "./events.ts";
-import { gaugeAnswer, gaugeOffAnswer, trueGauge } from "./gauge-answers.ts";
+import { gaugeAnswer, gaugeOffAnswer, poundsOff, trueGauge } from "./gauge-answers.ts";
 import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
 import { inCanner } from "./owners.ts";
 import { type Question, questions, seasonOf } from "./questions.ts";
@@ -22,6 +22,8 @@ export function decideYesNo(deciding: Deciding, yes: boolean): Outcome {
  */
 export function decideByFactorWords(deciding: Deciding): Outcome {
   const question = openQuestion(deciding);
+  const off = question?.kind === "gauge-off" ? poundsOff(deciding.wish.command.text) : undefined;
+  if (question && off !== undefined) return gaugeOffAnswer(deciding, question, off);
   if (question?.kind !== "factor" || deciding.state.asked[question.key] === undefined) {
     return { kind: "tell" };
   }

@@ -16,6 +16,22 @@ export function gaugeAnswer(deciding: Deciding, question: Question, words: strin
   return done({ type: "gauge-set", canner: question.about ?? "", gauge, t: deciding.now });
 }
 
+const POUNDS: Record<string, number> = { a: 1, one: 1, two: 2, three: 3, four: 4, five: 5 };
+const OFF =
+  /\b(?:(half) a|(a|one|two|three|four|five|[\d.]+)( and a half)?) pounds?( and a half)?( low)?\b/;
+
+/** How far off a dial is in so many words: "half a pound high", "it reads true"; low is below 0. */
+export function poundsOff(text: string): number | undefined {
+  const said = text.toLowerCase();
+  if (/n't|\?|\b(not|about|if|should|maybe)\b/.test(said)) return undefined;
+  if (/\b(reads?|is|it's) (true|right|spot on|dead on)\b/.test(said)) return 0;
+  const found = OFF.exec(said);
+  if (!found || !/\b(high|low|off|pounds?|half)$/.test(said)) return undefined;
+  const [, half, whole = "", more, andHalf, low] = found;
+  const pounds = half ? 0.5 : (POUNDS[whole] ?? Number(whole)) + (more || andHalf ? 0.5 : 0);
+  return low ? -pounds : pounds;
+}
+
 /** How many pounds a dial reads high; one that is off by too much is written down and refused. */
 export function gaugeOffAnswer(deciding: Deciding, question: Question, pounds: number): Outcome {
   if (Number.isNaN(pounds) || Math.abs(pounds) > 10) return refused(question.text);

@@ -160,11 +160,20 @@ describe("the dial of a pressure canner", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
+  it("that reads half a pound high is told of in so many words", async () => {
+    const { played } = await beans(
+      "0:00 yes\n+0:00 it reads half a pound high\n+0:01 [cook until process]",
+    );
+    expect(played.refused).toEqual([]);
+    expect(allSaid(played)).toContain("It reads 0.5 high");
+  });
+
   it("that is off by three pounds is refused, and times nothing", async () => {
     const { played, batch } = await beans(
       "0:00 yes\n+0:00 three pounds\n+0:01 [cook until process]\n+0:00 20 pounds",
     );
     expect(played.refused.map((one) => one.text)).toEqual(["three pounds", "20 pounds"]);
+    expect(allSaid(played)).not.toContain("I add that to the mark");
     expect(stageOf(batch, "process").state).toBe("waiting");
   });
 

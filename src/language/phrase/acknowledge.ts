@@ -3,6 +3,7 @@ import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { jarCounts } from "../../kitchen/jars.ts";
 import { batchName, timerName, upper } from "../../kitchen/names.ts";
+import { GAUGE_OFF_LIMIT_PSI } from "../../kitchen/next-load.ts";
 import { ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -168,6 +169,7 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
         );
       }
       if (fact.gauge.readsHighPsi === undefined) return "";
+      if (Math.abs(fact.gauge.readsHighPsi) > GAUGE_OFF_LIMIT_PSI) return "";
       return fact.gauge.readsHighPsi > 0
         ? `It reads ${fact.gauge.readsHighPsi} high; I add that to the mark.`
         : "Good.";
