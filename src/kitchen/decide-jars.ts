@@ -3,7 +3,7 @@ import type { SpokenJarSize } from "./command.ts";
 import { firstJar } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
 import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "./jars.ts";
-import { batchName, findBatches } from "./names.ts";
+import { batchName, findBatches, upper } from "./names.ts";
 import { termsFor } from "./next-load.ts";
 import {
   askNumber,
@@ -76,6 +76,16 @@ function mayFill(state: State, now: number) {
   };
 }
 
+/** What has to be done before the jars are filled; undefined where nothing has. */
+function beforeFilling(batch: Batch): string | undefined {
+  const running = batch.stages.find((run) => run.state === "running");
+  if (running)
+    return `${upper(batchName(batch))} is still at ${running.spec.title}. Say done when that is.`;
+  const [next] = batch.stages.filter((run) => run.state === "waiting");
+  if (!next || next.spec.kind === "fill") return undefined;
+  return `${upper(batchName(batch))}: ${next.spec.title} comes first.`;
+}
+
 export function decideFilled(deciding: Deciding): Outcome {
   const { state, now, wish, library } = deciding;
   const slots = wish.command.slots as { target?: string; count?: number; size?: SpokenJarSize };
@@ -84,12 +94,8 @@ export function decideFilled(deciding: Deciding): Outcome {
     const early = activeBatches(state).find(
       (batch) => runOfKind(batch, "fill")?.state === "waiting",
     );
-    const before = early?.stages.find((run) => run.state === "running");
-    if (early && before && found.outcome.kind === "refused") {
-      return refused(
-        `${batchName(early)} is still at ${before.spec.title}. Say done when that is.`,
-      );
-    }
+    const notYet = early && found.outcome.kind === "refused" ? beforeFilling(early) : undefined;
+    if (notYet) return refused(notYet);
     return found.outcome;
   }
   const { batch } = found;

@@ -264,6 +264,22 @@ describe("reports that cannot be true now", () => {
     expect(played.journal.filter((one) => one.cmd.startsWith("c"))).toHaveLength(2);
   });
 
+  it("name what comes first where jars are filled too soon", async () => {
+    const { played } = await day("0:00 done\n+0:00 the canner is ready\n+0:01 8 pints filled");
+    expect(played.refused.map((one) => one.reason)).toEqual([
+      "The dilled green beans: boil the brine comes first.",
+    ]);
+  });
+
+  it("do not lose the minus before an impossible reading", async () => {
+    const { played } = await day("0:02 the brine is -40 degrees\n+0:00 minus fifty degrees");
+    expect(played.refused.map((one) => one.reason)).toEqual([
+      "-40 degrees can't be right. What does the thermometer show?",
+      "-50 degrees can't be right. What does the thermometer show?",
+    ]);
+    expect(onlyBatch(played).readings).toEqual([]);
+  });
+
   it("and unknown words get a short question back, and record nothing", async () => {
     const { played } = await day("0:02 the moon is made of green cheese");
     expect(played.refused).toHaveLength(1);
