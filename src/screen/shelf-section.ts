@@ -7,8 +7,10 @@ import type { Section } from "./sections.ts";
 /** Narrower than this, a clock shows its time left and not when it is due. */
 const NARROW = 44;
 const VERY_NARROW = 28;
-/** Lines that the words of what to do may take. */
-const MOST_SAY = 4;
+/** Lines that the words of what to do may take: the caution stands at their end. */
+const MOST_SAY = 8;
+/** Cells of a line of them, about, before its width is known. */
+const SAY_CELLS = 54;
 
 type ShelfTurns = { least: number; items: number; details: number };
 
@@ -27,10 +29,11 @@ export function shelfSection(title: string, about: string, items: Item[], turns:
 }
 
 function detailRows(items: Item[]): number {
-  return items.reduce(
-    (sum, item) => sum + (item.say ? MOST_SAY : 0) + (item.keys.length ? 1 : 0),
-    0,
-  );
+  return items.reduce((sum, item) => sum + sayRows(item) + (item.keys.length ? 1 : 0), 0);
+}
+
+function sayRows({ say }: Item): number {
+  return say ? Math.min(MOST_SAY, Math.ceil(cells(printable(say)) / SAY_CELLS) + 1) : 0;
 }
 
 function drawShelf(

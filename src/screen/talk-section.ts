@@ -27,7 +27,7 @@ const LOOKS: Record<LineKind, Look> = {
 
 /** Narrower than this, lines go without the time. */
 const WIDE = 60;
-const MOST_LINES = 4;
+const MOST_LINES = 10;
 
 export function talkSection(lines: ShownLine[], steps: Section["steps"]): Section {
   return {
