@@ -10,6 +10,7 @@ const RULES: readonly Rule[] = [
   processRules.noTestedSource,
   processRules.lowAcidBoilingWater,
   processRules.untestedProcess,
+  processRules.untestedProduce,
   processRules.jarTooLarge,
   processRules.headspace,
   processRules.steamTooLong,

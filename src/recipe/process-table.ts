@@ -18,6 +18,10 @@ export type ProcessTable = {
   id: string;
   /** What was tested, in a few words. */
   food: string;
+  /** Names of the produce it was tested for, each in the singular; absent for mixtures. */
+  of?: string[];
+  /** Words that make such a name another food: dried beans are no snap beans. */
+  notOf?: string[];
   /** The kinds of food the table was tested for. */
   classes: FoodClass[];
   method: Exclude<ProcessOption["method"], "steam">;

@@ -220,6 +220,8 @@ export const tablesSchema = z.strictObject({
     id,
     z.strictObject({
       food: text(120),
+      of: z.array(text(40)).min(1).optional(),
+      notOf: z.array(text(40)).min(1).optional(),
       classes: z.array(recipeSchema.shape.class).min(1),
       method: z.enum(["boiling-water", "pressure", "low-temperature"]),
       packs: z.array(pack).min(1),

@@ -87,6 +87,24 @@ describe("dangers of the process", () => {
     );
   });
 
+  it("the time of another food", () => {
+    const from = /table: [a-z-]+-pressure/g;
+    const meat = found("meat-chunks", [from, "table: snap-beans-pressure"]);
+    expect(rules(meat)).toEqual(["untested-food"]);
+    expect(meat[0]?.where).toMatch(/^ingredients\.meat, line/);
+    const dried = found("snap-beans", ["tender, crisp snap beans", "dried pinto beans"]);
+    expect(rules(dried)).toEqual(["untested-food"]);
+    const mushrooms = found("dilled-green-beans", [/tender green or yellow beans/, "mushrooms"]);
+    expect(rules(mushrooms)).toEqual(["untested-food"]);
+    expect(found("snap-beans", ["tender, crisp snap beans", "Dragon Tongue beans"])).toEqual([]);
+  });
+
+  it("onions and peppers put into tomatoes: the lemon juice is for the tomatoes alone", () => {
+    const more = "ingredients:\n  - {id: more, name: onions, amount: 6 cups, role: produce}";
+    const findings = found("crushed-tomatoes", ["ingredients:", more]);
+    expect(rules(findings)).toEqual(["low-acid-boiling-water", "untested-food"]);
+  });
+
   it("a jar larger than tested", () => {
     expect(rules(found("dilled-green-beans", ["jars: [pint]", "jars: [pint, quart]"]))).toEqual([
       "jar-too-large",
