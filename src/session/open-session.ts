@@ -145,7 +145,8 @@ function runningNow(state: State): string[] {
       const run = owner.stages.find((one) => one.state === "running");
       if (!run) return [];
       const stopped = isLoad(owner) && run.kept && isLost(run.kept) ? ", its clock stopped" : "";
-      return [`${ownerName(state, owner)}, at ${run.spec.title}${stopped}`];
+      const held = !isLoad(owner) && owner.state === "held" ? ", held" : "";
+      return [`${ownerName(state, owner)}, at ${run.spec.title}${stopped}${held}`];
     });
   const [open] = questions(state);
   const asked = open && state.asked[open.key] !== undefined ? open.text : undefined;

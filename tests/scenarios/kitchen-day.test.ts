@@ -225,6 +225,15 @@ describe("holding, going on and abandoning", () => {
     expect(stageOf(batch, "salt-and-chill").minutes).toBe(180);
   });
 
+  it("a held batch is called held where it is asked for, and at an opening", async () => {
+    const { played } = await day(
+      "0:05 hold\n+0:01 what now\n+0:01 overview\n+0:01 [closed for 0:05]",
+    );
+    expect(allSaid(played)).toContain("is held. Say resume to go on.");
+    expect(allSaid(played)).toContain("is held, at wash and trim");
+    expect(allSaid(played)).toContain("at wash and trim, held");
+  });
+
   it("a held batch says so in its log", async () => {
     const { batch } = await day("0:05 hold");
     expect(batch.state).toBe("held");

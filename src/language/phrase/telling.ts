@@ -114,7 +114,8 @@ function overview(state: State, now: number): string {
     .filter((owner) => !isLoad(owner) || owner.unloadedAt === undefined)
     .flatMap((owner) => {
       const run = owner.stages.find((one) => one.state === "running");
-      return run ? [`${ownerName(state, owner)} is at ${run.spec.title}`] : [];
+      const held = isHeld(owner) ? "held, " : "";
+      return run ? [`${ownerName(state, owner)} is ${held}at ${run.spec.title}`] : [];
     });
   const ticks = ticking(state).map((one) => leftSentence(state, one, now));
   if (names.length === 0 && ticks.length === 0)
@@ -122,11 +123,16 @@ function overview(state: State, now: number): string {
   return [...names.map((name) => `${upper(name)}.`), ...ticks].join(" ");
 }
 
+function isHeld(owner: Owner): boolean {
+  return !isLoad(owner) && owner.state === "held";
+}
+
 function whatNow(state: State, now: number): string {
   const question = questions(state)[0];
   const asking = question && state.asked[question.key] !== undefined ? question.text : "";
-  const items = shelves(state, now).filter((item) => item.shelf === "hands");
-  const lost = shelves(state, now).find((item) => item.run.kept && isLost(item.run.kept));
+  const shown = shelves(state, now);
+  const items = shown.filter((item) => item.shelf === "hands" && !isHeld(item.owner));
+  const lost = shown.find((item) => item.run.kept && isLost(item.run.kept));
   if (lost && lost.run.spec.kind !== "depressurize") {
     const what = lost.run.spec.kind === "process" ? "process" : "boil";
     const name = upper(ownerName(state, lost.owner));
@@ -135,9 +141,14 @@ function whatNow(state: State, now: number): string {
   const [item] = items;
   if (item) return `${asking} ${prompt(state, item.owner, item.run, now)}`.trim();
   if (asking) return asking;
-  const heat = shelves(state, now).find((one) => one.shelf === "heat");
-  if (heat) return prompt(state, heat.owner, heat.run, now) || clocks(state, undefined, now);
+  const held = shown.find((one) => isHeld(one.owner))?.owner;
   const first = ticking(state)[0];
+  if (held) {
+    const runs = first ? leftSentence(state, first, now) : "";
+    return `${upper(ownerName(state, held))} is held. Say resume to go on. ${runs}`.trim();
+  }
+  const heat = shown.find((one) => one.shelf === "heat");
+  if (heat) return prompt(state, heat.owner, heat.run, now) || clocks(state, undefined, now);
   if (first) return `Nothing for your hands now. ${leftSentence(state, first, now)}`;
   return "Nothing is running. Say start and a recipe to begin.";
 }
