@@ -78,6 +78,8 @@ function newScan(totalBytes: number): Scan {
   };
 }
 
+const MISSING = "it cannot be read, and what it said is missing";
+
 type Place = { number: number; start: number; end: number; version: number };
 
 function take(scan: Scan, object: unknown, place: Place): void {
@@ -91,7 +93,7 @@ function take(scan: Scan, object: unknown, place: Place): void {
     if (object.v > place.version) scan.newer = true;
     else takeRecord(scan, object, place);
   } else {
-    fault(scan, place.number, place.number === 1 ? "its first line is damaged" : "it is damaged");
+    fault(scan, place.number, place.number === 1 ? "its first line is damaged" : MISSING);
   }
 }
 

@@ -121,7 +121,9 @@ describe("damage further up", () => {
     const disk = fileOf(lines);
     const before = bytesOf(disk, FILE);
     const { journal, notices } = open(disk);
-    expect(notices[0]).toMatch(/Line 4 of .*journal-2027\.jsonl is damaged.*with your yes/);
+    expect(notices[0]).toMatch(
+      /Line 4 of .*journal-2027\.jsonl is damaged.*what it said is missing.*with your yes/,
+    );
     expect(journal.append([{ say: "on" }])).toMatchObject({ ok: false, why: "read-only" });
     expect(namesOn(disk)).toEqual([FILE]);
     expect(journal.continueInFreshFile()).toEqual({ ok: true, lastN: 6 });
