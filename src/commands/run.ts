@@ -59,7 +59,7 @@ export async function run(args: string[], version: string): Promise<number | und
   if (!command) {
     const nearest = nearestName(name, Object.keys(COMMANDS));
     const mend = nearest ? `did you mean ${nearest}?` : "brinebell --help lists the commands";
-    return finish(failed(2, `there is no command ${JSON.stringify(name)}; ${mend}`));
+    return finish(failed(2, `${JSON.stringify(name)}: there is no such command; ${mend}`));
   }
   return finish(await command.run(words, machine));
 }
