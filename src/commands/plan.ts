@@ -7,7 +7,7 @@ import { wordsOf } from "../language/words.ts";
 import { dayBatch } from "../plan/day-batches.ts";
 import { planKitchen } from "../plan/kitchen-plan.ts";
 import { lessonsOf } from "../plan/learn.ts";
-import type { KitchenPlan, PlanRequest } from "../plan/plan-request.ts";
+import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../plan/plan-request.ts";
 import { seededRandom } from "../plan/random.ts";
 import {
   type CanningFacts,
@@ -64,6 +64,8 @@ const NODE_BUDGET = 400_000;
 const LIMIT_MS = 2500;
 const MOST_BATCHES = 200;
 const GRID_MINUTES = 5;
+/** Nights kept quiet beyond the usual, where a plan reaches further. */
+const MANY_NIGHTS = 10;
 const DEFAULT_ALTITUDE_NOTE =
   "the altitude is not known: times are for the lowest band; set it with --altitude";
 
@@ -84,12 +86,14 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
   if (odd) return odd;
   try {
     const asked = await requestOf(parsed.value, wish.value, io);
-    const plan = planKitchen(asked.request, {
-      nodeBudget: NODE_BUDGET,
-      random: seededRandom(1),
-      elapsedMs: sinceNow(io),
-      limitMs: LIMIT_MS,
-    });
+    const plan = planInQuiet(asked, (request) =>
+      planKitchen(request, {
+        nodeBudget: NODE_BUDGET,
+        random: seededRandom(1),
+        elapsedMs: sinceNow(io),
+        limitMs: LIMIT_MS,
+      }),
+    );
     const json = isOn(parsed.value, "json");
     if (plan.feasible && isOn(parsed.value, "begin"))
       return beginPlan(asked.begin, io.record, json);
@@ -98,6 +102,23 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
     if (error instanceof CallFault) return failed(2, `plan: ${error.message}`);
     throw error;
   }
+}
+
+/**
+ * Plans with the nights a day of canning reaches; where the plan goes on past them, once more with
+ * many. One that goes past those too has only waited the quiet hours out: none fits.
+ */
+function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => KitchenPlan) {
+  if (!quiet) return search(request);
+  let plan: KitchenPlan | undefined;
+  for (const more of [0, MANY_NIGHTS]) {
+    const spans = quiet(more);
+    const knownMs = request.startMs + Math.max(...spans.map(([, to]) => to)) * MINUTE_MS;
+    plan = search({ ...request, quiet: spans });
+    if (!plan.feasible || plan.finishMs <= knownMs) return plan;
+  }
+  const why = ["the quiet hours leave too little of the day; shorter ones may do"];
+  return { ...plan!, feasible: false, proved: false, tasks: [], why };
 }
 
 function sinceNow(io: PlanIo): () => number {
@@ -122,7 +143,8 @@ function answer(
     start: iso(task.startMs),
     end: iso(task.endMs),
     uses: task.uses,
-    hands: task.hands,
+    hands: isAttended(task),
+    attended: task.attended.map(([from, to]) => ({ start: iso(from), end: iso(to) })),
   }));
   const report = {
     feasible: plan.feasible,
@@ -137,7 +159,15 @@ function answer(
   return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr: "" };
 }
 
-type Asked = { request: PlanRequest; notes: string[]; begin: BeginWish };
+/** True where the whole task needs hands; one that needs them now and then lists when. */
+function isAttended({ attended, startMs, endMs }: PlanTask): boolean {
+  const minutes = attended.reduce((sum, [from, to]) => sum + to - from, 0);
+  return minutes > 0 && minutes >= endMs - startMs;
+}
+
+type QuietSpans = (moreNights: number) => [number, number][];
+
+type Asked = { request: PlanRequest; quiet?: QuietSpans; notes: string[]; begin: BeginWish };
 
 async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promise<Asked> {
   const { words } = options;
@@ -163,7 +193,7 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
     return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
   });
   const night = optionValue(options, "quiet");
-  const quiet = quietOf(night, startMs, io.zone);
+  const quiet = quietOf(night, startMs, io.zone, batches);
   return {
     notes,
     begin: {
@@ -181,8 +211,8 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
       zone: io.zone,
       gridMinutes: GRID_MINUTES,
       ...(finishByMs === undefined ? {} : { finishByMs }),
-      ...(quiet ? { quiet } : {}),
     },
+    ...(quiet ? { quiet } : {}),
   };
 }
 
@@ -212,6 +242,7 @@ function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined)
     burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
     canners: countOf(options, "canners") ?? Math.max(1, canners.length),
     gauge: wish.gauge ?? first?.gauge?.kind ?? "dial",
+    wish,
     holds: (jar) => {
       const said = holdsOf(wish.cannerHolds, jar);
       if (said !== undefined) return said;
@@ -274,9 +305,10 @@ function quietOf(
   text: string | undefined,
   startMs: number,
   zone: string,
-): [number, number][] | undefined {
+  batches: readonly PlanBatch[],
+): QuietSpans | undefined {
   if (text === undefined) return undefined;
   const hours = quietHours(text);
   if (!hours) return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
-  return quietSpans(hours, startMs, zone);
+  return (moreNights) => quietSpans(hours, startMs, zone, batches, moreNights);
 }

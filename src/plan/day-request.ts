@@ -71,7 +71,7 @@ export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
     zone: state.zone,
     gridMinutes: 1,
     ...(finishBy === null ? {} : { finishByMs: toWall(finishBy) }),
-    ...(quiet ? { quiet: quietSpans(quiet, startMs, state.zone) } : {}),
+    ...(quiet ? { quiet: quietSpans(quiet, startMs, state.zone, batches) } : {}),
   };
   return { request, altitudeKnown: altitudeFt !== null };
 }

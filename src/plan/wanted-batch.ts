@@ -2,25 +2,33 @@
 import { expectedJars } from "../kitchen/decide-batch.ts";
 import type { QuietHours } from "../kitchen/events.ts";
 import { localFields } from "../kitchen/time.ts";
-import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
+import {
+  chooseProcess,
+  defaultJar,
+  type ProcessWish,
+  processOptions,
+} from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
 import type { GaugeKind, JarSize, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
 import type { DayBatch, StageLength } from "./day-batches.ts";
 import { type Lessons, learnedMinutes } from "./learn.ts";
+import type { PlanBatch } from "./plan-request.ts";
 
 export type CanningFacts = {
   altitudeFt: number;
   gauge: GaugeKind;
   /** Jars of a size that one load takes. */
   holds: (jar: JarSize) => number;
+  /** The jar, pack and process wished for every batch; what is left out is the recipe's usual. */
+  wish?: Pick<ProcessWish, "jar" | "pack" | "method" | "atPsi">;
 };
 
 export type Wanted = { id: string; recipe: Recipe; variety: string | null; weightLb: number };
 
 const DAY_MINUTES = 24 * 60;
-/** Nights that are kept quiet: as far ahead as a day of canning can reach. */
-const QUIET_DAYS = 4;
+/** Nights that are kept quiet: these, and those of the longest stage. */
+const LEAST_NIGHTS = 4;
 
 /** What a batch of the day is called: "Provider dilled green beans". */
 export function wantedLabel(recipe: Recipe, variety: string | null): string {
@@ -39,7 +47,7 @@ export function wantedBatch(
   const way = wayOf(wanted.recipe, library, kitchen);
   if ("error" in way) return { ok: false, error: way.error };
   const { recipe, terms } = way;
-  const jar = defaultJar(recipe) ?? null;
+  const jar = (terms && kitchen.wish?.jar) ?? defaultJar(recipe) ?? null;
   const count = expectedJars(recipe, { variety, weightLb, pickedAt: null }, jar);
   const perLoad = jar ? kitchen.holds(jar) : 0;
   if (terms && jar && perLoad < 1) {
@@ -52,13 +60,14 @@ export function wantedBatch(
 function wayOf(
   recipe: Recipe,
   library: Library,
-  { altitudeFt, gauge }: CanningFacts,
+  { altitudeFt, gauge, wish }: CanningFacts,
 ): { recipe: Recipe; terms: ProcessTerms | null } | { error: string } {
-  const option = recipe.tested ? processOptions(recipe)[0] : undefined;
-  if (!option) return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
-  const choice = chooseProcess(recipe, library.tables, { altitudeFt, gauge, ...option });
+  const canned = recipe.tested && processOptions(recipe).length > 0;
+  if (!canned) return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
+  const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
   if (!choice.ok) return { error: `${recipe.title}: ${choice.reason}` };
-  return { recipe: recipeFor(recipe, option.method, option.pack), terms: choice.terms };
+  const { terms } = choice;
+  return { recipe: recipeFor(recipe, terms.method, terms.pack), terms };
 }
 
 /** A stage's usual minutes for this weight, learned here where there is something to learn from. */
@@ -74,17 +83,27 @@ export function stageLength(
   return { minutes: stage.typicalMinutes + (stage.minutesPerLb ?? 0) * beyond };
 }
 
-/** Hours of the night as minutes from the start, one span for each night of the days ahead. */
+/**
+ * Hours of the night as minutes from the start, one span for each of the nights that a plan of
+ * these batches reaches, and for so many `more`.
+ */
 export function quietSpans(
   { fromMinute, toMinute }: QuietHours,
   startMs: number,
   zone: string,
+  batches: readonly PlanBatch[],
+  more = 0,
 ): [number, number][] {
   const { hour, minute } = localFields(startMs, zone);
   const begins = hour * 60 + minute;
   const length = (toMinute - fromMinute + DAY_MINUTES) % DAY_MINUTES;
+  const longest = Math.max(
+    0,
+    ...batches.flatMap((one) => one.stages.map((s) => (s.afterwards ? 0 : s.minutes))),
+  );
+  const nights = LEAST_NIGHTS + more + Math.floor(longest / DAY_MINUTES);
   const spans: [number, number][] = [];
-  for (let day = -1; day < QUIET_DAYS; day++) {
+  for (let day = -1; day < nights; day++) {
     const at = fromMinute - begins + day * DAY_MINUTES;
     if (at + length > 0) spans.push([Math.max(0, at), at + length]);
   }
