@@ -11,6 +11,7 @@ import { ANY_FIGURE } from "./pattern-facts.ts";
 import { type PhraseBook, phraseBook } from "./phrase-book.ts";
 import { wholeReading } from "./readings.ts";
 import { takenApart } from "./run-together.ts";
+import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { slotReader } from "./slots.ts";
 import { type Meaning, namesOf } from "./targets.ts";
 import { type Utterance, wordsOf } from "./words.ts";
@@ -119,7 +120,7 @@ export function understand(text: string, context: Context): Understood {
 
 function understoodPlainly(text: string, context: Context): Understood {
   const book = phraseBook();
-  const said = wordsOf(text);
+  const said = withoutFirstThoughts(wordsOf(text));
   if (said.words.length === 0) return unknown(text);
   const answer = context.question ? answerTo(said, context.question) : undefined;
   if (answer) return answer;

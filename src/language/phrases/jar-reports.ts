@@ -40,6 +40,7 @@ export const JAR_REPORTS: readonly Family[] = [
       `,
       "{count:whole} <jars-or-size> [of {target}]",
       "{count:whole} (filled|full|packed)",
+      "{size} {count:whole} [of them] [all] (filled|full|packed)",
       "filled {count:whole}",
       "(filled|packed|full) {count:whole} <jars-or-size>",
       `
@@ -286,6 +287,10 @@ export const JAR_REPORTS: readonly Family[] = [
         fridge|to one side)
       `,
       `
+        [<the>|a] {count=1} (half full|part full|partial|part filled) (jar|one) [so] (i am|i have|
+        i) [just] (leaving|left|leave|setting|set|putting|put) it (out|aside|to one side)
+      `,
+      `
         [<the>] {count=1} (last jar|last one) is (only|just|not) [half|part|partly|quite] full [and|
         so] [i am|i will|i have|i] (setting|set|put|putting) it (aside|to one side|in the fridge)
       `,
@@ -468,6 +473,10 @@ export const JAR_REPORTS: readonly Family[] = [
         done with|finished up|wrapped up|am done with|got through|all done with|got finished|over
         with) [with] [all|up] [<the>] (<doing>|<doing> [up|of] [<the>] ({target}|<things>|them|it|
         those)|<doing> and <doing>|{target}|<doing> and <doing> [<the>] ({target}|<things>))
+        [<when>]
+      `,
+      `
+        [the] lids [are] [all] on [and] [the] bands [are] [all] on [and] [all] (done|finished|ready)
         [<when>]
       `,
       `

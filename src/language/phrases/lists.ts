@@ -560,6 +560,7 @@ export const LISTS: Readonly<Record<string, readonly string[]>> = {
     "all others",
     "all the remaining jars",
     "the rest of the lids",
+    "[all] [the] rest of them",
     "all the other lids",
   ],
   sealed: [

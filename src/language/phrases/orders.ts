@@ -92,6 +92,8 @@ export const ORDERS: readonly Family[] = [
         [<a-moment>|for now|there|on|up|right there|everything]
       `,
       "<a-moment>",
+      "(hold|hold on|hold it|hang on|wait|stop|stop there|<a-moment>) <quiet-reason>",
+      "<quiet-reason> [so] (hold|hold on|hold it|hang on|wait|stop there|<a-moment>)",
       "[<let>] (give|allow) me <a-moment>",
       `
         (i need|need|i will need|we need|just need) [to take] (<a-moment>|a break|to stop|to step
@@ -199,6 +201,11 @@ export const ORDERS: readonly Family[] = [
       `,
       "[<let>] (forget|drop) the whole (thing|batch)",
       `
+        [<the>] {target} (is|are) [all|just] (ruined|spoiled|burnt|burned|scorched|no good|moldy|
+        mush) (ditch|scrap|abandon|dump|forget) (it|them|the batch|that batch|the lot|the whole
+        batch)
+      `,
+      `
         (i|we) (give up|quit|am giving up|are giving up|am giving up on {target}|am abandoning
         {target}|am giving up on this batch|am giving up on it|am scrapping it|am scrapping this
         batch|am calling it off)
@@ -226,6 +233,7 @@ export const ORDERS: readonly Family[] = [
       "[<let>] (take|bring|get|put) (me|us) [back|over] to [<the>] {target} [now]",
       "[<let>] (work on|do some work on|get to work on|tackle) [<the>] {target} [now|next]",
       "(show me|switch to|go to|pull up|bring up|focus on|open) [<the>] {target:open} (batch|lot)",
+      "[<the>] {target} let us (look at|do|work on|talk about|get to) (those|that|them|it|this) [now]",
       `
         [<let>] (go|switch|move|turn|jump|go on|go over|go back|get back|come back|change|hop|
         skip|switch over|switch back|move over|head|return|flip|shift|back|swap|go now|turn back|
@@ -491,6 +499,7 @@ export const ORDERS: readonly Family[] = [
         {target:timer} [timer]
       `,
       "{minutes:length} [more|extra] (on|to|onto|for) the (timer|clock)",
+      "another {minutes:more} (on|to|onto|for) [<the>] {target:timer} [timer]",
       `
         [another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|
         clock)
@@ -816,7 +825,8 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
   ],
   "quiet-reason": [
     `
-      (the baby is (sleeping|asleep)|i am on the (phone|telephone)|somebody is (here|at the door)|
+      (the baby is (sleeping|asleep|crying)|[the] phone is ringing|there is somebody at the door|
+      somebody at the door|i am on the (phone|telephone)|somebody is (here|at the door)|
       someone is (here|at the door)|i have company|i have a headache|the phone is ringing)
     `,
   ],

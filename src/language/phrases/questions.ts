@@ -260,6 +260,10 @@ export const QUESTIONS: readonly Family[] = [
     intent: "finish-time",
     phrases: [
       `
+        [<the>] {target} (finish|finishing|finished|done|ready|come out|coming out|out|be done|be
+        ready) [is] (when|at what time|what time|at when)
+      `,
+      `
         <when-ask> (will|would|can|should) (i|we) [be able to|get to] (take|lift|pull|get|have|
         open|stop|turn off) [<the>|all the] ({target:open}|them|it|the jars|jars|the canner|the
         heat|the lid) [out|off|up|down|ready|done] [of the canner|of the water]
