@@ -127,7 +127,7 @@ function purposeIn(
   return named?.exact ? named : undefined;
 }
 
-/** "Dialed green beans": a name was heard right but for its first word, of which one letter is off. */
+/** "Dialed green beans": a name heard right but for its first word, one letter of which is off. */
 function longerMisheard(words: readonly Word[], best: Named, names: Names): Named | undefined {
   const before = wordAt(words, best.from - 1);
   if (before.length < 5 || EMPTY.has(before)) return undefined;

@@ -210,7 +210,7 @@ function isDigits(word: string | undefined): boolean {
   return word !== undefined && /^\d/.test(word);
 }
 
-/** "Add ten minutes to the egg timer, love": said to the hearer, unless somebody loves something. */
+/** "Add ten minutes to the egg timer, love": said to the hearer, unless somebody loves a thing. */
 const LOVED_BY: ReadonlySet<string> = new Set(
   "i we you they to would with of in much my the".split(" "),
 );
