@@ -135,8 +135,9 @@ export function formatWeight(grams: number): string {
   const pounds = Math.floor(grams / G_PER_LB + 1e-6);
   const ounces = ((grams - pounds * G_PER_LB) / G_PER_LB) * 16;
   const halves = Math.round(ounces * 2) / 2;
-  const whole = halves >= 16 ? pounds + 1 : pounds;
-  const rest = halves >= 16 ? 0 : pounds > 0 ? Math.round(halves) : halves;
+  const shown = pounds > 0 ? Math.round(ounces) : halves;
+  const whole = shown >= 16 ? pounds + 1 : pounds;
+  const rest = shown >= 16 ? 0 : shown;
   const said = [whole > 0 ? `${whole} lb` : "", rest > 0 ? `${mixedNumber(rest)} oz` : ""]
     .filter((part) => part !== "")
     .join(" ");

@@ -73,6 +73,7 @@ describe("amounts with grams beside", () => {
 
   it("rounds ounces up into the next pound", () => {
     expect(formatWeight(16 * 28.3495 * 1.999)).toBe("2 lb (907 g)");
+    expect(formatWeight(1805)).toBe("4 lb (1,805 g)");
     expect(formatGrams(3.13)).toBe("3.1 g");
   });
 
