@@ -177,6 +177,10 @@ describe("dangers of the mix", () => {
     expect(rules(found("pickled-beets", [", strengthPercent: 5", ""]))).toContain(
       "vinegar-strength",
     );
+    for (const name of ["homemade vinegar", '"rice vinegar, 4 percent"']) {
+      const findings = found("pickled-beets", ['"vinegar, 5 percent"', name]);
+      expect(rules(findings)).toEqual(["vinegar-strength"]);
+    }
   });
 
   it("more water than the tested recipe", () => {
@@ -218,6 +222,10 @@ describe("dangers of the mix", () => {
     ]);
     const swapped = found("choice-salsa", ["name: bottled lemon or lime juice", "name: vinegar"]);
     expect(rules(swapped)).toContain("juice-short");
+    const pressed = found("choice-salsa", ["bottled lemon or lime", "freshly squeezed lime"]);
+    expect(rules(pressed)).toEqual(["juice-short"]);
+    const lemons = found("crushed-tomatoes", ["bottled lemon juice", "fresh lemon juice"]);
+    expect(rules(lemons)).toEqual(["tomato-acid"]);
   });
 
   it("too little acid for tomatoes, by pint and quart", () => {
@@ -262,6 +270,12 @@ describe("dangers of the mix", () => {
     const lime = "- {id: lime, name: pickling lime, amount: 1 cup, role: lime}\nprocesses:";
     const limed: [string, string] = ["processes:", `  ${lime}`];
     expect(rules(found("bread-and-butter-pickles", limed))).toEqual(["lime-rinses"]);
+    const byName = lime
+      .replace("pickling lime", "calcium hydroxide")
+      .replace("e: lime", "e: other");
+    expect(rules(found("bread-and-butter-pickles", ["processes:", `  ${byName}`]))).toEqual([
+      "lime-rinses",
+    ]);
     const rinsed = "say: Rinse it and soak it an hour in fresh water, three times over.";
     const change: [RegExp, string] = [/say: Tip the cucumbers.*/, rinsed];
     expect(found("bread-and-butter-pickles", limed, change)).toEqual([]);
@@ -270,6 +284,10 @@ describe("dangers of the mix", () => {
   it("flour or starch", () => {
     const flour = "  - {id: flour, name: flour, amount: 1 cup, role: other}\nprocesses:";
     expect(rules(found("chile-salsa", ["processes:", flour]))).toEqual(["thickener"]);
+    for (const name of ["arrowroot powder", "potato starch", "cooked rice", "egg noodles"]) {
+      const starchy = flour.replace("name: flour", `name: ${name}`);
+      expect(rules(found("chile-salsa", ["processes:", starchy]))).toEqual(["thickener"]);
+    }
   });
 
   it("oil, and garlic in oil", () => {

@@ -41,20 +41,29 @@ function vinegarCups(recipe: Recipe): number {
   );
 }
 
-/** Vinegar under 5 percent, or of a strength nobody wrote down. */
+/** What is wrong with a vinegar's strength: by its number, or by what its name says. */
+function weakVinegar({ name, strengthPercent }: Ingredient): string | undefined {
+  if (/home-?made|\bmy own\b/i.test(name)) {
+    return "nobody knows the strength of homemade vinegar; take a bought one of 5 percent";
+  }
+  if (strengthPercent === undefined) {
+    return "the vinegar's strength is not given; write strengthPercent, 5 on its label";
+  }
+  const named = Number(/(\d+(?:\.\d+)?) ?(?:%|percent)/i.exec(name)?.[1] ?? strengthPercent);
+  const least = Math.min(named, strengthPercent);
+  if (least >= TESTED_PERCENT) return undefined;
+  return `the vinegar has ${least} percent acid; tested recipes take 5 or more`;
+}
+
+/** Vinegar under 5 percent, or of a strength nobody wrote down or can know. */
 export const vinegarStrength: Rule = ({ recipe, shelf }) =>
-  recipe.ingredients
-    .filter((one) => isVinegar(one) && (one.strengthPercent ?? 0) < TESTED_PERCENT)
-    .map((one) =>
-      (shelf ? danger : warning)(
-        "vinegar-strength",
-        ingredientPlace(one),
-        one.strengthPercent === undefined
-          ? "the vinegar's strength is not given; write strengthPercent, 5 on its label"
-          : `the vinegar has ${one.strengthPercent} percent acid; tested recipes take 5 or more`,
-        SOURCES.pickles,
-      ),
-    );
+  recipe.ingredients.filter(isVinegar).flatMap((one) => {
+    const message = weakVinegar(one);
+    const make = shelf ? danger : warning;
+    return message
+      ? [make("vinegar-strength", ingredientPlace(one), message, SOURCES.pickles)]
+      : [];
+  });
 
 function againstTested(
   recipe: Recipe,
@@ -115,11 +124,15 @@ export const homeBrine: Rule = ({ recipe, formula, shelf }) => {
   return [make("vinegar-diluted", place(recipe, isVinegar), message, SOURCES.brine)];
 };
 
+/** Juice pressed at home differs from fruit to fruit; bottled key lime juice is weaker. */
+const UNSTEADY_JUICE = /\b(fresh|freshly|squeezed|key lime|meyer)\b/i;
+
 /** Bottled lemon or lime juice as tested, not less of it and no vinegar in its place. */
 export const citrusShort: Rule = ({ recipe, formula }) => {
   const tested = formula?.citrusCups;
   if (!formula || tested === undefined) return [];
-  const mine = cupsIn(recipe, isCitrus);
+  const bottled = (one: Ingredient) => isCitrus(one) && !UNSTEADY_JUICE.test(one.name);
+  const mine = cupsIn(recipe, bottled);
   const percent = againstTested(recipe, mine, tested, formula.produceLb);
   if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return [];
   const share = Math.round(percent);
@@ -137,6 +150,7 @@ const TOMATO_QUART_CUPS: [RegExp, number, string][] = [
 function tomatoFault(recipe: Recipe, acid: Ingredient): string | undefined {
   const rule = TOMATO_QUART_CUPS.find(([name]) => name.test(acid.name));
   if (!rule) return `${acid.name} was not tested for tomatoes`;
+  if (UNSTEADY_JUICE.test(acid.name)) return "the acid of pressed juice varies; take it bottled";
   for (const jar of recipe.jars) {
     const cups = cupsOf(perJar(acid, jar)?.replace(/ \(.*/, "")) ?? 0;
     const needed = (rule[1] * JAR_CUPS[jar]) / JAR_CUPS.quart;

@@ -10,11 +10,15 @@ const TOLERANCE = 0.02;
 const LEAST_SALT_SHARE = 0.019;
 const LIME_RINSES = 3;
 
+/** Flour, starch, and the grains and noodles that give it off. */
+const THICKENING =
+  /\b(flour|roux|(corn ?|potato ?)?starch|arrowroot|tapioca|rice|barley|oats|pasta|macaroni|noodles?)\b/i;
+
 /** Flour or starch keeps heat from the middle of a jar; no tested time covers it. */
 export const thickener: Rule = ({ recipe, shelf }) => {
   if (!shelf) return [];
   return recipe.ingredients
-    .filter((one) => one.role === "thickener" || /\b(flour|corn ?starch|tapioca)\b/i.test(one.name))
+    .filter((one) => one.role === "thickener" || (one.role !== "acid" && THICKENING.test(one.name)))
     .map((one) =>
       danger(
         "thickener",
@@ -27,7 +31,9 @@ export const thickener: Rule = ({ recipe, shelf }) => {
 
 /** Oil in a shelf jar, and garlic kept in oil anywhere. */
 export const oil: Rule = ({ recipe, shelf }) => {
-  const fat = recipe.ingredients.find((one) => one.role === "fat" || /\boil\b/i.test(one.name));
+  const fat = recipe.ingredients.find(
+    (one) => one.role === "fat" || /\b(oil|lard|shortening)\b/i.test(one.name),
+  );
   if (!fat) return [];
   const findings: Finding[] = [];
   const where = ingredientPlace(fat);
@@ -53,7 +59,9 @@ function rinses(recipe: Recipe): number {
 /** Pickling lime left on the food uses up the acid: three rinses, each with an hour's soak. */
 export const limeRinses: Rule = ({ recipe }) => {
   const lime = recipe.ingredients.find(
-    (one) => one.role === "lime" || /\bpickling lime\b/i.test(one.name),
+    (one) =>
+      one.role === "lime" ||
+      /\b(pickling|hydrated|slaked) lime\b|calcium hydroxide/i.test(one.name),
   );
   if (!lime || rinses(recipe) >= LIME_RINSES) return [];
   const message =
