@@ -7,9 +7,11 @@ export type Runner = (
   machine: Machine,
 ) => Promise<number | CommandResult | undefined>;
 
-export const COMMANDS: Record<string, { about: string; run: Runner }> = {
+/** `call` is what follows the name; a command without it answers `--help` itself. */
+export const COMMANDS: Record<string, { about: string; call?: string; run: Runner }> = {
   rehearse: {
     about: "play a session against a made-up clock",
+    call: "RECIPE... [--script FILE|-] [--from T] [--altitude Q] [--jar SIZE] [--speed N|max]",
     run: async (args, machine) => {
       const { rehearseOnMachine } = await import("./rehearse-on-machine.ts");
       return rehearseOnMachine(args, machine);
@@ -49,6 +51,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   kitchen: {
     about: "show or set altitude, canners, gauge, burners and units",
+    call: "[--altitude Q] [--gauge dial|weighted] [--canner-holds N] [--burners N] [--units U]",
     run: async (args, machine) => {
       const { kitchenCommand } = await import("./kitchen.ts");
       return kitchenCommand(args, machine);
@@ -56,6 +59,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   plan: {
     about: "several batches over one kitchen and one pair of hands",
+    call: '"RECIPE WEIGHT [VARIETY]"... [--start T] [--finish-by T] [--quiet 22:00-06:00] [--begin]',
     run: async (args, machine) => {
       const { planCommand } = await import("./plan.ts");
       return planCommand(args, {
@@ -70,30 +74,37 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   review: {
     about: "what actually happened: batches, one batch, lots compared, a season",
+    call: "[BATCH] [--html FILE] [--csv] [--markdown] [--season YEAR] [--compare RECIPE] [--json]",
     run: async (args, machine) => (await import("./review.ts")).reviewCommand(args, machine),
   },
   pantry: {
     about: "the jars on the shelf, and what should be eaten first",
+    call: "[WORDS] [--season YEAR] [--eaten] [--opened BATCH [--spoiled]] [--place WHERE] [--json]",
     run: async (args, machine) => (await import("./pantry.ts")).pantryCommand(args, machine),
   },
   labels: {
     about: "labels for a batch's jars, to print",
+    call: "BATCH [--html FILE] [--pdf FILE] [--sheet SIZE] [--paper SIZE] [--json]",
     run: async (args, machine) => (await import("./labels.ts")).labelsCommand(args, machine),
   },
   seeds: {
     about: "seed lots saved, and their germination tests",
+    call: "[add CROP --variety NAME | test LOT 18/20 --days 7] [--json]",
     run: async (args, machine) => (await import("./seeds.ts")).seedsCommand(args, machine),
   },
   export: {
     about: "everything in one file, to move house with",
+    call: "FILE [--json]",
     run: async (args, machine) => (await import("./export.ts")).exportCommand(args, machine),
   },
   import: {
     about: "take in what another machine exported, without doubling",
+    call: "FILE [--json]",
     run: async (args, machine) => (await import("./import.ts")).importCommand(args, machine),
   },
   reminders: {
     about: "what is due in the days to come, and a calendar file of it (--ics FILE)",
+    call: "[--days N] [--ics FILE] [--json]",
     run: async (args, machine) => {
       const { remindersCommand } = await import("./reminders.ts");
       return remindersCommand(args, machine);
@@ -101,6 +112,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   watch: {
     about: "stay in the background and keep the reminders",
+    call: "[--once] [--silent] [--json]",
     run: async (args, machine) => {
       const { watchCommand } = await import("./watch.ts");
       return watchCommand(args, {
@@ -122,6 +134,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   tell: {
     about: "hand words to the kitchen that is open",
+    call: '"WORDS" [--json]',
     run: async (args, machine) => {
       const { tellCommand } = await import("./tell.ts");
       return tellCommand(args, { folder: machine.folder, out: print, err: complain });
@@ -129,6 +142,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   soundcheck: {
     about: "try speaking and listening",
+    call: "[--wake-words WORDS] [--sound FILE] [--json]",
     run: async (args) => {
       const { soundcheckCommand } = await import("./soundcheck.ts");
       return soundcheckCommand(args, { searchPath: process.env.PATH ?? "", out: print });
@@ -136,6 +150,7 @@ export const COMMANDS: Record<string, { about: string; run: Runner }> = {
   },
   understand: {
     about: "show how words are understood",
+    call: "[--json] [--now T] [--running ID[:VARIETY],...] < lines.txt",
     run: async (args, machine) => {
       const { understandCommand } = await import("./understand.ts");
       const { createInterface } = await import("node:readline");

@@ -41,6 +41,19 @@ function helpText(version: string): string {
   ].join("\n");
 }
 
+function commandCalled(name: string | undefined): (typeof COMMANDS)[string] | undefined {
+  return name !== undefined && Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+}
+
+/** How a command is called, where `--help` stands among its words before a `--`. */
+export function helpOf(name: string | undefined, words: readonly string[]): string | undefined {
+  const command = commandCalled(name);
+  const end = words.indexOf("--");
+  const options = end < 0 ? words : words.slice(0, end);
+  if (command?.call === undefined || !options.includes("--help")) return undefined;
+  return `brinebell ${name} ${command.call}\n  ${command.about}\n`;
+}
+
 /** Runs a call; gives its exit status. */
 export async function run(args: string[], version: string): Promise<number | undefined> {
   const { rest, home, missing } = takeHome(args);
@@ -50,12 +63,14 @@ export async function run(args: string[], version: string): Promise<number | und
     process.stdout.write(helpText(version));
     return 0;
   }
+  const call = helpOf(name, words);
+  if (call) return finish({ code: 0, stdout: call, stderr: "" });
   const machine = await machineFor(home, version);
   if (name === undefined || name.startsWith("-")) {
     const { openCommand } = await import("./open.ts");
     return finish(await openCommand(rest, machine));
   }
-  const command = COMMANDS[name];
+  const command = commandCalled(name);
   if (!command) {
     const nearest = nearestName(name, Object.keys(COMMANDS));
     const mend = nearest ? `did you mean ${nearest}?` : "brinebell --help lists the commands";
