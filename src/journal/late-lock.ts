@@ -102,14 +102,17 @@ function waiting({ why, message }: DiskRefusal): WriteRefusal {
   return { why, message: `${message}; ${mend}` };
 }
 
-/** Stands for the journal's files as they are: any line that anybody adds makes it another. */
+/**
+ * Stands for the journal's files as they are: any line that anybody adds makes it another. All of
+ * them are looked at, since the next line need not go to the last (an empty one does not count).
+ */
 function filesNow(disk: Disk, folder: string): string {
   const listed = disk.list(folder);
   if (!listed.ok) return listed.why === "missing" ? "" : `not read: ${listed.why}`;
-  const names = filesInOrder(listed.names).map(fileName);
-  const newest = names.at(-1);
-  if (newest === undefined) return "";
-  const read = disk.read(`${folder}/${newest}`);
-  const end = read.ok ? `${read.bytes.length} ${crc32(read.bytes)}` : read.why;
-  return [...names, end].join(" ");
+  const files = filesInOrder(listed.names).map((place) => {
+    const name = fileName(place);
+    const read = disk.read(`${folder}/${name}`);
+    return `${name} ${read.ok ? `${read.bytes.length} ${crc32(read.bytes)}` : read.why}`;
+  });
+  return files.join("\n");
 }

@@ -93,6 +93,22 @@ describe("a kitchen whose lock cannot be made", () => {
     expect(journalText(disk)).not.toContain("first");
   });
 
+  it("sees what was written though an empty file lies behind it", () => {
+    const disk = new MemoryDisk();
+    open(disk, 11).journal.append([{ type: "note", who: "before" }]);
+    disk.plant(`${FOLDER}/journal-2027-2.jsonl`, new Uint8Array());
+    disk.remove(`${FOLDER}/lock`);
+    disk.roomBytes = 0;
+    const first = open(disk, 10);
+    first.journal.append([{ type: "note", who: "first" }]);
+    disk.roomBytes = 10_000;
+    open(disk, 11).journal.append([{ type: "note", who: "second" }]);
+    disk.remove(`${FOLDER}/lock`);
+    expect(first.journal.retry()).toMatchObject({ ok: false, why: "not-ours" });
+    const kept = readJournal(disk, FOLDER).records.map((one) => one.who);
+    expect(kept).toEqual(["before", "second"]);
+  });
+
   it("sees that somebody else is there though the disk is full", () => {
     const disk = new MemoryDisk();
     open(disk, 10);
