@@ -48,7 +48,7 @@ export function batchNamed(
   said: string,
   season?: number,
 ): { ok: true; batch: Batch } | { ok: false; message: string } {
-  const byId = state.batches[said];
+  const byId = Object.hasOwn(state.batches, said) ? state.batches[said] : undefined;
   if (byId) return { ok: true, batch: byId };
   const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
   const found = findBatches(state, said, true).filter((one) => !inSeason || inSeason.has(one));

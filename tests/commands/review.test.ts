@@ -85,6 +85,14 @@ describe("brinebell review", () => {
     expect(new Set(one.map((row: string[]) => row.length)).size).toBe(1);
   });
 
+  it("finds no batch by a name that every object has", async () => {
+    for (const name of ["constructor", "__proto__", "toString"]) {
+      const { code, stderr } = await reviewCommand([name], kitchen());
+      expect(code).toBe(2);
+      expect(stderr).toContain("no batch goes by");
+    }
+  });
+
   it("says which words are off, and that several batches go by a name", async () => {
     const io = kitchen();
     expect(await reviewCommand(["--jsn"], io)).toMatchObject({ code: 2 });
