@@ -40,7 +40,7 @@ export function screenHost(
     labelledKeys: () => labelledKeys(state(), now()),
     timeOf: (wallMs) => timeText(wallMs, state().zone),
     running: () => running(state(), now()),
-    farewell: () => farewell(state(), now()),
+    farewell: () => farewell(state(), now(), kitchen.session.notRecorded),
     hear: (words) => void kitchen.session.hear(words),
     press: () => void kitchen.session.press(),
   };

@@ -25,9 +25,13 @@ export function running(state: State, now: number): string[] {
   return [...stages, ...timers];
 }
 
-/** The lines left in the terminal after closing. */
-export function farewell(state: State, now: number): string[] {
+/** The lines left in the terminal after closing; a log that was not written keeps nothing. */
+export function farewell(state: State, now: number, notRecorded = false): string[] {
   const list = running(state, now);
+  if (notRecorded) {
+    const lost = "Brinebell is closed. The log could not be written: what was said last is lost.";
+    return [lost, ...list.map((one) => `  ${one}`)];
+  }
   if (list.length === 0) return ["Brinebell is closed. Nothing is running."];
   return [
     "Brinebell is closed; the clocks are kept. Open it again to go on. Running on:",
