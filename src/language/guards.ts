@@ -88,7 +88,10 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (said.asked) return true;
   const allowed = ALLOWED[intent];
   if (said.words.some(({ word }) => DOUBT.has(word) && !allowed?.has(word))) return true;
-  if (HEARSAY.test(said.words.map(({ word }) => word).join(" "))) return true;
+  const text = said.words.map(({ word }) => word).join(" ");
+  if (HEARSAY.test(text)) return true;
+  // "It's hot in here" tells of the room.
+  if (intent !== "temperature" && /\bin here\b/.test(text)) return true;
   const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));
   const [one, other] = said.words.slice(Math.max(first, 0));
   if (one !== undefined && /^(after|before|till)$/.test(one.word)) return true;

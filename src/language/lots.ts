@@ -32,7 +32,7 @@ const EMPTY = wordSet(
   "batch lot round load for and i we have got which weighs weighing variety today now please",
   "then another more first new fresh picked just there are here today's called worth total all",
   "in recipe next up out big little small couple crate row rows bushel basket lug going started",
-  "again them it ones",
+  "again them it ones afternoon morning evening",
 );
 
 /** What is put up, when nothing but its kind is said: no variety. */

@@ -10,7 +10,8 @@ const NO_LABEL = wordSet(
   "where timer timers minute minutes hour hours second seconds more longer another extra for to",
   "on in at by until till ago now please that this these those there here then just so as",
   "because okay with from about than too also the a an my our your its time clock boil boiling",
-  "done up off out left going go longer still yet get got again",
+  "done up off out left going go longer still yet get got again night yesterday tonight today",
+  "afternoon evening",
 );
 const LABEL_JOINERS = new Set(["and", "of", "n"]);
 const LABEL_ARTICLES = new Set(["the", "my", "our", "a", "an", "some", "your", "those", "these"]);
@@ -48,7 +49,7 @@ export function labelsAt(words: readonly Word[], at: number): Reading<string>[] 
     if (numbersAt(words, next).length > 0) break;
     label += label ? ` ${word}` : word;
     found.push({ value: label, next: next + 1 });
-    const number = numberOfThing(words, next + 1);
+    const number = SCORE_NAMES.has(word) ? undefined : numberOfThing(words, next + 1);
     if (number) found.push({ value: `${label} ${number.value}`, next: number.next });
   }
   return found;

@@ -322,6 +322,10 @@ export const HEAT_REPORTS: readonly Family[] = [
         bath) [now] [<when>]
       `,
       "[<the>] (beets|beans|pickles|tomatoes) (is|are) in the canner",
+      `
+        (i|we) [have|just|have just] (put|got|set|lowered|loaded|placed) [all] [<the>] {target} [jars]
+        [all] [down] (in|into) the (canner|water bath|pressure canner|bath) [now] [<when>]
+      `,
     ],
   },
   {
@@ -373,6 +377,7 @@ export const HEAT_REPORTS: readonly Family[] = [
         (lids|jars|lid|jar|jar tops) (is|are) (showing|uncovered|exposed|sticking out|poking out|
         out of the water|above the water|not covered|no longer covered|bare) [<when>]
       `,
+      "there is not enough water [in there] [left] to cover [<the>] (jars|lids|tops) [any more|now]",
       "the lids have come (out of the water|uncovered|up out of the water) [<when>]",
       `
         [<the>] jars (are|is) (not|no longer) [all|quite|fully] (covered|under|under water|under the

@@ -287,6 +287,10 @@ export const JAR_REPORTS: readonly Family[] = [
         fridge|to one side)
       `,
       `
+        [<the>] [last] {count=1} (jar|one|last one|last jar) was not [quite|all the way] full [so]
+        [i] [have|just] (set|put) it (aside|to one side|in the fridge)
+      `,
+      `
         [<the>|a] {count=1} (half full|part full|partial|part filled) (jar|one) [so] (i am|i have|
         i) [just] (leaving|left|leave|setting|set|putting|put) it (out|aside|to one side)
       `,
@@ -329,7 +333,7 @@ export const JAR_REPORTS: readonly Family[] = [
         [<we>|i|i have|we have|just|i just|we just] [just] (opened|used|used up|ate|finished|
         finished off|opened up|are opening|am opening|finished up|cracked open) {count=1} (the|
         our|my) [last|first|only] <jars-or-size> of [<the>] {target:open} [for (supper|dinner|
-        lunch|breakfast)|tonight|today|from the pantry]
+        lunch|breakfast)|tonight|today|last night|this (morning|afternoon|evening)|from the pantry]
       `,
       "{count} <jars-or-size> of [<the>] {target:open} (opened|used|gone|eaten)",
       `
@@ -337,7 +341,7 @@ export const JAR_REPORTS: readonly Family[] = [
         used up|ate|broke open|broke into|popped open|popped|finished|finished off|took|eaten|
         finished up|went through|opened up|am opening|are opening|am going to open|brought up|
         started|dipped into) [up] {count} <jars-or-size> of [<the>] {target:open} [for (supper|
-        dinner|lunch|breakfast)|tonight|today|from the pantry|from the shelf|off the shelf]
+        dinner|lunch|breakfast)|tonight|today|last night|this (morning|afternoon|evening)|from the pantry|from the shelf|off the shelf]
       `,
       `
         [<we>|i|i have|we have|just|i just|we just] [just] (opened|cracked open|used|used up|ate|
@@ -375,6 +379,8 @@ export const JAR_REPORTS: readonly Family[] = [
         was|rates|got|are|scores) [a|at|about] {score:number}
       `,
       "[i|we] [would] (give|gave|rate|rated|score|scored) {target:open} [a|at|as] {scores}",
+      "(for|on) [<the>] {target:open} [i|we] [would] [say|give|gave|rate|rated|score|scored] {scores}",
+      "[the|its|their] {scores}",
       `
         {target:open} (get|gets|got|scored|score|scores|rate|rates|is|are|has|have|earn|earns) [a]
         {scores}

@@ -501,6 +501,11 @@ export const ORDERS: readonly Family[] = [
       "{minutes:length} [more|extra] (on|to|onto|for) the (timer|clock)",
       "another {minutes:more} (on|to|onto|for) [<the>] {target:timer} [timer]",
       `
+        (i|we) (need|want|could use|will need) [another] ({minutes:length} (more|extra|longer)|
+        {minutes:more}) (on|for|onto) (the (timer|clock)|(that|this) (timer|one|clock)|[<the>]
+        {target:timer} [timer])
+      `,
+      `
         [another|an extra|an additional] {minutes:length} [more|extra] (on|to|onto) the (timer|
         clock)
       `,
@@ -742,6 +747,11 @@ export const ORDERS: readonly Family[] = [
       "for {minutes:duration} <stop-talking>",
       "<quiet-reason> (hush|quiet|be quiet|shush)",
       "[<want>] <stop-talking> [now|for a bit|for a minute|a moment] <quiet-reason>",
+      `
+        [<want>] (do not (talk|speak|say (anything|a word))|no more talking) [for] [the next]
+        [{minutes:duration}]
+      `,
+      "[<want>] no more talking until i (say so|tell you|say)",
       `
         [<want>] (not a (peep|word|sound)|no (talking|noise|chatter)) [out of you|from you] [for
         {minutes:duration}]

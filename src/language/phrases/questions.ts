@@ -432,6 +432,9 @@ export const QUESTIONS: readonly Family[] = [
         choices|the possibilities)
       `,
       `
+        (tell|show) me what you (can|are able to|know how to) (do|help with|help me with) [for me]
+      `,
+      `
         i do not know how to (work|use|run|talk to) (this|you|it|this thing) [help me|can you help
         me|can you help|please help]
       `,
