@@ -89,6 +89,9 @@ class Timeline {
 
   vouched(held: boolean): void {
     const open = this.unansweredGaps();
+    // Seconds that ask nothing were not what the answer was about.
+    const asked = this.gaps.filter((gap) => gap.held !== true);
+    if (asked.reduce((sum, gap) => sum + gap.seconds, 0) <= ALLOWED_SECONDS) return;
     for (const gap of open) gap.held = held;
     if (!held && open[0]) this.fromOn(open[0].from, false);
   }
