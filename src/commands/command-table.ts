@@ -59,7 +59,7 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
   },
   plan: {
     about: "several batches over one kitchen and one pair of hands",
-    call: '"RECIPE WEIGHT [VARIETY]"... [--start T] [--finish-by T] [--quiet 22:00-06:00] [--begin]',
+    call: '"RECIPE WEIGHT [VARIETY]"... [--start T] [--finish-by T] [--quiet HOURS] [--begin]',
     run: async (args, machine) => {
       const { planCommand } = await import("./plan.ts");
       return planCommand(args, {

@@ -35,7 +35,7 @@ const minutes = (one: { start: string; end: string }) =>
   (Date.parse(one.end) - Date.parse(one.start)) / 60_000;
 
 describe("the plan of a day", () => {
-  it("has one pair of hands: whole tasks that need them never overlap, nor the moments of others", async () => {
+  it("has one pair of hands: the moments that need them never overlap", async () => {
     const { tasks } = await plan("pickled-beets 7lb", "dilled-green-beans 4lb", "rhubarb 7lb");
     const whole = tasks.filter((task) => task.hands);
     expect(whole.length).toBeGreaterThan(3);
@@ -54,7 +54,7 @@ describe("the plan of a day", () => {
     expect(process?.attended.length).toBeGreaterThan(0);
   });
 
-  it("refuses a jar that was not tested, and takes the time of the jar that is wished", async () => {
+  it("refuses a jar that was not tested, and takes the time of the wished one", async () => {
     const half = await planCommand(["pickled-beets 7lb", "--jar", "half-gallon", ...START], io);
     expect(half.code).toBe(2);
     expect(half.stderr).toContain("half-gallon jars were not tested");
@@ -65,7 +65,7 @@ describe("the plan of a day", () => {
     expect((await length("quart")) - (await length("pint"))).toBe(10);
   });
 
-  it("says that quiet hours leave no room, not that all is done when they are no longer known", async () => {
+  it("says that quiet hours leave no room, and does not wait them out", async () => {
     const { feasible, why } = await plan("pickled-beets 7lb", "--quiet", "00:00-23:59");
     expect(feasible).toBe(false);
     expect(why[0]).toContain("the quiet hours leave too little of the day");

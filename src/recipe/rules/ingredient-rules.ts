@@ -11,8 +11,11 @@ const LEAST_SALT_SHARE = 0.019;
 const LIME_RINSES = 3;
 
 /** Flour, starch, and the grains and noodles that give it off. */
-const THICKENING =
-  /\b(flour|roux|(corn ?|potato ?)?starch|arrowroot|tapioca|rice|barley|oats|pasta|macaroni|noodles?)\b/i;
+const THICKENERS = [
+  "flour roux starch cornstarch arrowroot tapioca",
+  "rice barley oats pasta macaroni noodles?",
+];
+const THICKENING = new RegExp(`\\b(${THICKENERS.join(" ").replaceAll(" ", "|")})\\b`, "i");
 
 /** Flour or starch keeps heat from the middle of a jar; no tested time covers it. */
 export const thickener: Rule = ({ recipe, shelf }) => {
