@@ -43,13 +43,23 @@ export function realDisk(): Disk {
   };
 }
 
+/**
+ * Makes a folder and those above it. Step by step: Node's own recursive way never ends where the
+ * system says of a folder that it is there and lets nothing be made in it.
+ */
 function makeFolder(folder: string): void {
-  const topmostMade = fs.mkdirSync(folder, { recursive: true, mode: FOLDER_MODE });
-  if (topmostMade === undefined) return;
-  for (let made = resolve(folder); ; made = dirname(made)) {
-    syncFolder(dirname(made));
-    if (made === resolve(topmostMade) || made === dirname(made)) return;
+  const path = resolve(folder);
+  const above = dirname(path);
+  try {
+    fs.mkdirSync(path, { mode: FOLDER_MODE });
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "EEXIST" && fs.statSync(path).isDirectory()) return;
+    if (code !== "ENOENT" || above === path) throw error;
+    makeFolder(above);
+    fs.mkdirSync(path, { mode: FOLDER_MODE });
   }
+  syncFolder(above);
 }
 
 function openAppend(path: string): { file: AppendFile; length: number } {
