@@ -42,6 +42,7 @@ function line({ kind, snrDb }: Condition, counts: MomentCounts): string {
     percent(counts.wrongChange),
     percent(counts.readBack),
     `${(sorted[Math.floor(sorted.length / 2)] ?? Number.NaN).toFixed(0)} ms`,
+    `${(sorted[Math.floor(sorted.length * 0.95)] ?? Number.NaN).toFixed(0)} ms`,
     `${((counts.computeMs / counts.audioMs) * 100).toFixed(1)} %`,
   ].join(" | ");
 }
@@ -70,7 +71,7 @@ describe.skipIf(missing)("the commands of a moment", () => {
     const recogniser = makeRecogniser();
     const short: string[] = [];
     console.log(
-      "noise | said | right | missed | wrong | of these changing | read back | p50 | core",
+      "noise | said | right | missed | wrong | of these changing | read back | p50 | p95 | core",
     );
     for (const [index, condition] of CONDITIONS.entries()) {
       const counts = noCounts();
