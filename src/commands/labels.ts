@@ -1,6 +1,7 @@
 /** `brinebell labels BATCH`: a sheet of labels to print, or its text. */
 import { labelPage } from "../review/label-page.ts";
 import { type Label, labelsOf } from "../review/labels.ts";
+import { holdsRehearsalsAlone } from "../review/pantry.ts";
 import { DEFAULT_SHEET, type Sheet, sheetOf } from "../review/sheet.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";
@@ -38,7 +39,9 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   const found = batchNamed(state, options.words.join(" "));
   if (!found.ok) return failed(2, `labels: ${found.message}`);
   const { batch } = found;
-  if (batch.rehearsal) return failed(1, `labels: ${batch.id} was a rehearsal; it made no jars`);
+  if (batch.rehearsal && !holdsRehearsalsAlone(state)) {
+    return failed(1, `labels: ${batch.id} was a rehearsal; it made no jars`);
+  }
   const labels = labelsOf(state, batch, nowMs);
   if (labels.length === 0) {
     const why = batch.state === "complete" ? "it has no jars to label" : "it is not finished";

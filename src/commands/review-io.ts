@@ -2,6 +2,7 @@
 import { findBatches } from "../kitchen/names.ts";
 import type { Batch, State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";
+import { holdsRehearsalsAlone } from "../review/pantry.ts";
 import { batchesOfSeason } from "../review/season.ts";
 import { type ReadKitchen, readKitchen } from "../session/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
@@ -28,6 +29,9 @@ export function kitchenFor(
   const kitchen = readKitchen(io.folder, io.nowMs ?? Date.now());
   if (kitchen.unreadable !== undefined) {
     return { ok: false, result: failed(3, `${name}: ${kitchen.unreadable}`) };
+  }
+  if (holdsRehearsalsAlone(kitchen.state)) {
+    kitchen.notices.push("this folder holds rehearsals alone; none of these jars stands anywhere");
   }
   return { ok: true, kitchen };
 }

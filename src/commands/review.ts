@@ -8,7 +8,7 @@ import { compareLots } from "../review/compare.ts";
 import { comparePage } from "../review/compare-page.ts";
 import { batchCsv, batchesCsv } from "../review/csv.ts";
 import { batchMarkdown } from "../review/markdown.ts";
-import { realBatches } from "../review/pantry.ts";
+import { shownBatches } from "../review/pantry.ts";
 import { batchesOfSeason, seasonOf } from "../review/season.ts";
 import { seasonPage } from "../review/season-page.ts";
 import { timelineOf } from "../review/timeline.ts";
@@ -142,7 +142,7 @@ function compared(
   if (isOn(options, "csv") || isOn(options, "markdown")) {
     return failed(2, "review: --compare goes with --json or --html, or prints text");
   }
-  const made = new Map(realBatches(state).map(({ recipe }) => [recipe.id, recipe]));
+  const made = new Map(shownBatches(state).map(({ recipe }) => [recipe.id, recipe]));
   const recipe = findRecipe(made.values(), said);
   const comparison = recipe && compareLots(state, recipe.id, nowMs, season);
   if (!comparison) {

@@ -1,24 +1,30 @@
 /** A season as text. */
+
 import type { Season } from "../review/season.ts";
 import { jarsInWords } from "../review/season-page.ts";
+import { counted } from "../review/words.ts";
 
 export function seasonText(season: Season): string {
   const { year, batches, verdicts, methods, deviations, lost, learned, use } = season;
   const records = Object.entries(verdicts).map(([verdict, count]) => `${count} ${verdict}`);
-  const lines = [`The season of ${year}: ${batches} batches (${records.join(", ") || "none"})`];
+  const lines = [
+    `The season of ${year}: ${counted(batches, "batch")} (${records.join(", ") || "none"})`,
+  ];
   lines.push("", "Put up");
   for (const one of methods) {
     const pounds = one.weightLb > 0 ? `, ${one.weightLb} lb` : "";
     const cold = one.coldJars > 0 ? `, ${one.coldJars} kept cold` : "";
     lines.push(
-      `  ${one.method.padEnd(16)} ${one.batches} batches${pounds}; on the shelf ` +
+      `  ${one.method.padEnd(16)} ${counted(one.batches, "batch")}${pounds}; on the shelf ` +
         `${jarsInWords(one.shelfJars)}${cold}; hands-on ${one.handsOnHours} h of ${one.hours} h`,
     );
   }
   lines.push("", "Departures");
   if (deviations.length === 0) lines.push("  none on record");
   for (const one of deviations) {
-    lines.push(`  ${one.code.padEnd(20)} ${one.count} in ${one.batches} batches. ${one.avoiding}`);
+    lines.push(
+      `  ${one.code.padEnd(20)} ${one.count} in ${counted(one.batches, "batch")}. ${one.avoiding}`,
+    );
   }
   lines.push(
     "",

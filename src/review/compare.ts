@@ -6,7 +6,7 @@ import { wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { JAR_CUPS } from "../recipe/jar-volume.ts";
 import { dateOf } from "./dates.ts";
-import { realBatches } from "./pantry.ts";
+import { shownBatches } from "./pantry.ts";
 import {
   looseVotes,
   type PairResult,
@@ -97,7 +97,7 @@ export function compareLots(
   now: number,
   season?: number,
 ): Comparison | undefined {
-  const all = realBatches(state).filter((batch) => batch.recipe.id === recipe);
+  const all = shownBatches(state).filter((batch) => batch.recipe.id === recipe);
   const batches = all.filter((batch) => {
     if (batch.state === "abandoned") return false;
     const begun = dateOf(wallOf(state, batch.begunAt), state.zone);

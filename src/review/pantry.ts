@@ -49,25 +49,36 @@ export type Pantry = {
 /** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */
 const FORGET_COLD_DAYS = 14;
 
-/** Batches of real sittings; what a rehearsal made stands nowhere. */
-export function realBatches(state: State): Batch[] {
-  return Object.values(state.batches).filter((batch) => !batch.rehearsal);
+/**
+ * Batches of real sittings; what a rehearsal made stands nowhere. A folder that holds nothing but
+ * rehearsals shows those, so that what comes afterwards can be practised too.
+ */
+export function shownBatches(state: State): Batch[] {
+  const all = Object.values(state.batches);
+  return holdsRehearsalsAlone(state) ? all : all.filter((batch) => !batch.rehearsal);
+}
+
+/** True where batches were begun and every one of them in a rehearsal. */
+export function holdsRehearsalsAlone(state: State): boolean {
+  const all = Object.values(state.batches);
+  return all.length > 0 && all.every((batch) => batch.rehearsal);
 }
 
 /** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
 export function pantry(state: State, now: number): Pantry {
   const on = dateOf(wallOf(state, now), state.zone);
   const found: Pantry = { on, lines: [], waiting: [], opened: [], troubles: [] };
-  for (const batch of realBatches(state)) addBatch(found, state, batch, now);
+  for (const batch of shownBatches(state)) addBatch(found, state, batch, now);
   found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
   found.opened = openings(state);
   return found;
 }
 
 export function openings(state: State): Opening[] {
+  const shown = new Set(shownBatches(state).map(({ id }) => id));
   return state.openedJars.flatMap(({ at, batch: id, count, spoiled }) => {
     const batch = state.batches[id];
-    if (!batch || batch.rehearsal) return [];
+    if (!batch || !shown.has(id)) return [];
     const date = dateOf(wallOf(state, at), state.zone);
     const { recipe, lot } = batch;
     return [{ at: date, batch: id, title: recipe.title, variety: lot.variety, count, spoiled }];

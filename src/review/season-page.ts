@@ -22,7 +22,7 @@ export function seasonPage(season: Season): string {
     `${lost.spoiled} spoiled when opened`,
   ];
   const body = html`<h1>${title}</h1>
-<p>${counted(batches, "batch").replace("batchs", "batches")}: ${records.join(", ") || "none"}.</p>
+<p>${counted(batches, "batch")}: ${records.join(", ") || "none"}.</p>
 <h2>Put up</h2>
 ${methods(season)}
 <h2>Departures, and what would have avoided them</h2>

@@ -6,7 +6,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import { AVOIDING } from "./avoiding.ts";
 import { handsOnMinutes } from "./compare.ts";
 import { addDays, dateOf, daysBetween } from "./dates.ts";
-import { openedOf, realBatches } from "./pantry.ts";
+import { openedOf, shownBatches } from "./pantry.ts";
 import { shelfJars } from "./shelf-jars.ts";
 import { judgeBatch } from "./verdict.ts";
 
@@ -51,9 +51,9 @@ function yearOf(state: State, batch: Batch): number {
   return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
 }
 
-/** Batches begun in a calendar year of the kitchen's zone, rehearsals left out. */
+/** Batches begun in a calendar year of the kitchen's zone. */
 export function batchesOfSeason(state: State, year: number): Batch[] {
-  return realBatches(state).filter((batch) => yearOf(state, batch) === year);
+  return shownBatches(state).filter((batch) => yearOf(state, batch) === year);
 }
 
 export function seasonOf(

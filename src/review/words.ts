@@ -30,5 +30,6 @@ export function windowOf({ minMinutes, maxMinutes }: { minMinutes: number; maxMi
 
 /** `1 jar`, `2 jars`. */
 export function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
+  const many = word.endsWith("ch") ? `${word}es` : `${word}s`;
+  return `${count} ${count === 1 ? word : many}`;
 }
