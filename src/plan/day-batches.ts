@@ -38,6 +38,8 @@ const TO_PRESSURE_MINUTES = 5;
 const TO_ZERO_MINUTES = 45;
 /** A filled jar, and food that is to be packed hot, wait no longer than this. */
 const HOT_WITHIN_MINUTES = 10;
+/** A canner that is hot stands so no longer than this: its water boils away. Our choice. */
+const WARM_WITHIN_MINUTES = 120;
 
 /**
  * @param lengthOf minutes of an attended or heating stage, learned where there is something to
@@ -67,7 +69,7 @@ function ownStage(
   const length: StageLength = learned ? lengthOf(stage) : { minutes: stage.typicalMinutes };
   const after = stage.after.map((link) => linkOf(link.stage, stage, recipe, terms, link));
   if (stage.kind === "fill" && terms) {
-    after.push({ stage: "canner" });
+    after.push({ stage: "canner", atMostMinutes: WARM_WITHIN_MINUTES });
   }
   return {
     id: stage.id,
