@@ -18,7 +18,7 @@ import {
 import { hearStream } from "./stream-trial.ts";
 import { otherVoices, syntheticVoices } from "./synthetic-voices.ts";
 
-/** `BRINEBELL_VOICE_LOOP=full` takes a quarter of an hour; otherwise a sample of under three. */
+/** `BRINEBELL_VOICE_LOOP=full` takes half an hour; otherwise a sample of two minutes. */
 const full = process.env.BRINEBELL_VOICE_LOOP === "full";
 const missing = missingForLoop();
 if (missing) console.log(`voice loop: skipped, ${missing} is missing`);
