@@ -37,7 +37,9 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
       const { reckonCommand } = await import("./reckon.ts");
       return reckonCommand(args, {
         readFile: machine.readFile,
-        zone: machine.zone,
+        get zone() {
+          return machine.zone;
+        },
         process: async (rest) => {
           const { reckonProcess } = await import("./reckon-recipe.ts");
           return reckonProcess(rest, await recipeIo(machine));

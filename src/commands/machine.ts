@@ -2,12 +2,13 @@
 import { closeSync, openSync, readFileSync, readSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { dataFolder, ownRecipes } from "../session/data-folder.ts";
 
 export type Machine = {
   version: string;
   home: string | undefined;
   folder: string;
-  zone: string;
+  readonly zone: string;
   library(): Promise<import("../recipe/library.ts").Library>;
   readFile(path: string, mostBytes?: number): string;
   writeFile(path: string, content: string | Uint8Array): void;
@@ -54,14 +55,16 @@ async function readStdin(): Promise<string> {
   return text;
 }
 
-export async function machineFor(home: string | undefined, version: string): Promise<Machine> {
-  const { dataFolder, ownRecipes } = await import("../session/data-folder.ts");
+export function machineFor(home: string | undefined, version: string): Machine {
   const folder = dataFolder(home, process.env);
   return {
     version,
     home,
     folder,
-    zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    // Looked up where it is asked for: it takes as long as all else that most calls do.
+    get zone() {
+      return Intl.DateTimeFormat().resolvedOptions().timeZone;
+    },
     async library() {
       const { loadLibrary } = await import("../session/load-library.ts");
       const program = programFolder();

@@ -91,6 +91,12 @@ export async function reckonCommand(args: string[], io: ReckonIo): Promise<Comma
   const path = kind.file ? options.value.given.get(kind.file)?.[0] : undefined;
   const text = await textOf(path, what, io);
   if (!text.ok) return text.result ?? failed(3, text.error);
-  const outcome = kind.run(options.value, { text: text.value, zone: io.zone });
+  const read = text.value;
+  const outcome = kind.run(options.value, {
+    text: read,
+    get zone() {
+      return io.zone;
+    },
+  });
   return print(what, outcome, isOn(options.value, "json"));
 }

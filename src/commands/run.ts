@@ -65,7 +65,7 @@ export async function run(args: string[], version: string): Promise<number | und
   }
   const call = helpOf(name, words);
   if (call) return finish({ code: 0, stdout: call, stderr: "" });
-  const machine = await machineFor(home, version);
+  const machine = machineFor(home, version);
   if (name === undefined || name.startsWith("-")) {
     const { openCommand } = await import("./open.ts");
     return finish(await openCommand(rest, machine));
