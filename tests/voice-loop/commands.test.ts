@@ -82,7 +82,7 @@ describe.skipIf(missing)("commands spoken to it", () => {
   it("are understood without wake words in a quiet kitchen", () => {
     const recogniser = makeRecogniser([]);
     const said = commandsSaid(voices, full ? 5 : 41, 1, []);
-    const talk = talkSaid(voices, full ? 4 : 17);
+    const talk = talkSaid(voices, full ? 4 : 29);
     for (const snrDb of full ? [30, 20] : [30]) {
       const condition = { kind: "pink", snrDb, leastRight: 0.9 } as const;
       const found = figures(hearAll(recogniser, said, condition, 51, false));
