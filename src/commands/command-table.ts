@@ -34,19 +34,16 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
   reckon: {
     about: "one number worked out, with its source and its range",
     run: async (args, machine) => {
+      const [what, ...rest] = args;
+      if ((what === "process" || what === "jars") && !rest.includes("--help")) {
+        const { reckonJars, reckonProcess } = await import("./reckon-recipe.ts");
+        return (what === "jars" ? reckonJars : reckonProcess)(rest, await recipeIo(machine));
+      }
       const { reckonCommand } = await import("./reckon.ts");
       return reckonCommand(args, {
         readFile: machine.readFile,
         get zone() {
           return machine.zone;
-        },
-        process: async (rest) => {
-          const { reckonProcess } = await import("./reckon-recipe.ts");
-          return reckonProcess(rest, await recipeIo(machine));
-        },
-        jars: async (rest) => {
-          const { reckonJars } = await import("./reckon-recipe.ts");
-          return reckonJars(rest, await recipeIo(machine));
         },
       });
     },

@@ -2,6 +2,7 @@ import { formatMinutes } from "../recipe/duration.ts";
 import { sourceLine } from "../recipe/process-table.ts";
 import type { Stage } from "../recipe/recipe.ts";
 import type { Scaled } from "../recipe/scale.ts";
+import { withCommas } from "../reckon/reckoned.ts";
 import type { WorkedOut } from "./work-out-recipe.ts";
 
 const WIDTH = 80;
@@ -55,7 +56,7 @@ function processLines({ process, reason }: WorkedOut): string[] {
   const lines = [
     `Process: ${process.minutes} min${psi}, ${process.method}, ` +
       `${process.pack} pack, ${process.jar}`,
-    `  ${process.band}; kitchen at ${Math.round(process.altitudeFt).toLocaleString("en-US")} ft`,
+    `  ${process.band}; kitchen at ${withCommas(process.altitudeFt)} ft`,
   ];
   if (process.jarTested !== process.jar) lines.push(`  the time tested for ${process.jarTested}`);
   if (process.sterileJars) lines.push("  under ten minutes: sterilize the empty jars");

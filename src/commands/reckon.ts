@@ -11,12 +11,7 @@ import type { ReckonFiles } from "./reckon-kinds.ts";
 import { RECKON_KINDS } from "./reckon-kinds.ts";
 import { reckonedJson, reckonedText } from "./reckon-output.ts";
 
-/** What the command needs from outside; `process` and `jars` need the recipes. */
-export type ReckonIo = ReckonFiles & {
-  process(args: string[]): Promise<CommandResult> | CommandResult;
-  jars(args: string[]): Promise<CommandResult> | CommandResult;
-};
-
+/** These need the recipes, and are worked out in `reckon-recipe.ts`. */
 const ELSEWHERE: Record<"process" | "jars", string> = {
   process: "--recipe ID --jar SIZE --altitude Q [--pack hot|raw] [--gauge dial|weighted]",
   jars: "--recipe ID --for Q --jar SIZE [--canner-holds N]",
@@ -52,7 +47,7 @@ function print(what: string, outcome: Outcome<Reckoned>, json: boolean): Command
 async function textOf(
   path: string | undefined,
   what: string,
-  io: ReckonIo,
+  io: ReckonFiles,
 ): Promise<Outcome<string> & { result?: CommandResult }> {
   if (path === undefined) return ok("");
   try {
@@ -68,15 +63,16 @@ async function textOf(
  * `brinebell reckon WHAT ...`: prints one number with its range and source, or with `--json` the
  * same as an object. Codes: 0 done, 1 refused, 2 the call is off, 3 a file cannot be read.
  */
-export async function reckonCommand(args: string[], io: ReckonIo): Promise<CommandResult> {
+export async function reckonCommand(args: string[], io: ReckonFiles): Promise<CommandResult> {
   const [what, ...rest] = args;
   if (what === "--help" || what === "-h") return { code: 0, stdout: usage(), stderr: "" };
   if (what === undefined) {
     return failed(2, "reckon: say what to reckon; brinebell reckon --help lists them");
   }
-  if (what === "process") return io.process(rest);
-  if (what === "jars") return io.jars(rest);
   const kind = Object.hasOwn(RECKON_KINDS, what) ? RECKON_KINDS[what] : undefined;
+  if (what === "process" || what === "jars") {
+    return { code: 0, stdout: `brinebell reckon ${what} ${ELSEWHERE[what]}\n`, stderr: "" };
+  }
   if (!kind) return unknownWhat(what);
   const kinds: OptionKinds = { ...kind.options, json: "switch", help: "switch" };
   const options = parseOptions(rest, kinds);

@@ -70,7 +70,8 @@ export function decideGermination(deciding: Deciding): Outcome {
     of: number;
     days?: number;
   };
-  if (!Object.hasOwn(state.seeds, seed)) return refused(`There is no seed lot ${seed}; see the list of seeds.`);
+  if (!Object.hasOwn(state.seeds, seed))
+    return refused(`There is no seed lot ${seed}; see the list of seeds.`);
   const whole = Number.isInteger(sprouted) && Number.isInteger(of);
   if (!whole || of < 1 || of > MOST_SEEDS || sprouted < 0 || sprouted > of) {
     return refused(`${sprouted} of ${of} cannot be; say how many of how many sprouted.`);

@@ -1,3 +1,4 @@
+import { withCommas } from "../reckon/reckoned.ts";
 import type { PressureBands, ProcessTable, ProcessTables, TableRow } from "./process-table.ts";
 import { sourceLine } from "./process-table.ts";
 import type { GaugeKind, JarSize, Method, Pack, ProcessOption, ProcessTerms } from "./recipe.ts";
@@ -141,18 +142,16 @@ function lookupFt(wish: ProcessWish): number {
   if (!Number.isFinite(altitudeFt) || !(altitudeUncertaintyFt >= 0)) {
     refuse("the altitude is not known; say it in feet or meters");
   }
-  if (altitudeFt < LOWEST_FT) refuse(`no kitchen stands at ${feet(altitudeFt)} ft`);
+  if (altitudeFt < LOWEST_FT) refuse(`no kitchen stands at ${withCommas(altitudeFt)} ft`);
   return altitudeFt + altitudeUncertaintyFt;
-}
-
-function feet(value: number): string {
-  return Math.round(value).toLocaleString("en-US");
 }
 
 /** Which band an altitude falls in; refused above `topFt`. Below the lowest band, the lowest. */
 function bandIndex(altitudeFt: number, edgesFt: number[], topFt: number, what: string): number {
   if (altitudeFt > topFt) {
-    refuse(`no tested ${what} above ${feet(topFt)} ft; this kitchen is at ${feet(altitudeFt)} ft`);
+    refuse(
+      `no tested ${what} above ${withCommas(topFt)} ft; this kitchen is at ${withCommas(altitudeFt)} ft`,
+    );
   }
   const index = edgesFt.findIndex((edge) => altitudeFt <= edge);
   return index < 0 ? edgesFt.length : index;
@@ -163,8 +162,8 @@ export function bandLabel(edgesFt: number[], index: number): string {
   if (edgesFt.length === 0) return "all altitudes";
   const below = edgesFt[index - 1];
   const edge = edgesFt[index];
-  if (edge === undefined) return `above ${feet(below ?? 0)} ft`;
-  return `${feet(below === undefined ? 0 : below + 1)}-${feet(edge)} ft`;
+  if (edge === undefined) return `above ${withCommas(below ?? 0)} ft`;
+  return `${withCommas(below === undefined ? 0 : below + 1)}-${withCommas(edge)} ft`;
 }
 
 type Found = { minutes: number; band: string; psi: number | null; note?: string };

@@ -22,7 +22,7 @@ export function rounded(value: number, decimals: number): number {
   return Math.round(value * factor) / factor;
 }
 
-/** A number with so many decimals and commas at the thousands: `4,358`, `80.59`. */
+/** A number with so many decimals and commas at the thousands: `4,358`, `80.59` */
 export function withCommas(value: number, decimals = 0): string {
   const [whole = "", fraction] = value.toFixed(decimals).split(".");
   const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ",");

@@ -1,17 +1,15 @@
 import { describe, expect, it } from "vitest";
-import type { ReckonIo } from "../../src/commands/reckon.ts";
 import { reckonCommand } from "../../src/commands/reckon.ts";
+import type { ReckonFiles } from "../../src/commands/reckon-kinds.ts";
 
 const LOG = "time,temp F\n0,180\n15,180\n30,180\n";
 
-const io: ReckonIo = {
+const io: ReckonFiles = {
   readFile: (path) => {
     if (path === "log.csv") return LOG;
     throw new Error("no such file");
   },
   zone: "America/Denver",
-  process: (args) => ({ code: 1, stdout: "", stderr: `process ${args.join(" ")}\n` }),
-  jars: (args) => ({ code: 0, stdout: `jars ${args.join(" ")}\n`, stderr: "" }),
 };
 
 /** Splits as a shell would, with double quotes only. */
@@ -85,12 +83,6 @@ describe("brinebell reckon", () => {
   it("takes the same call twice to the same byte", async () => {
     const line = "heat-up --water 8L --from 60F --power 2500W --json";
     expect(await run(line)).toEqual(await run(line));
-  });
-
-  it("hands process and jars on with their arguments", async () => {
-    const made = await run("process --recipe snap-beans --jar pint");
-    expect(made).toMatchObject({ code: 1, stderr: "process --recipe snap-beans --jar pint\n" });
-    expect((await run("jars --for 12lb")).stdout).toBe("jars --for 12lb\n");
   });
 
   it("lists what it reckons", async () => {

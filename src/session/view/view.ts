@@ -1,4 +1,5 @@
 /** What the screen shows, worked out from the state and the present: plain data, no drawing. */
+
 import { agenda, type Clock } from "../../kitchen/agenda.ts";
 import { isLost } from "../../kitchen/kept.ts";
 import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
@@ -20,6 +21,7 @@ import type {
   ShownClock,
   View,
 } from "../../ports/view.ts";
+import { withCommas } from "../../reckon/reckoned.ts";
 import type { Pending } from "../dialogue.ts";
 import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
 import { labelledKeys } from "./labelled-keys.ts";
@@ -97,7 +99,7 @@ function placeOf(state: State): string {
   const { altitudeFt, canners, units } = state.kitchen;
   if (altitudeFt === null) return "altitude not known";
   const metres = Math.round(altitudeFt * 0.3048);
-  const altitude = units === "metric" ? `${metres} m` : `${altitudeFt.toLocaleString("en-US")} ft`;
+  const altitude = units === "metric" ? `${metres} m` : `${withCommas(altitudeFt)} ft`;
   const gauges = canners.flatMap(({ gauge }) => {
     if (!gauge) return [];
     if (gauge.kind === "weighted") return ["weighted gauge"];
