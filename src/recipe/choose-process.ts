@@ -149,9 +149,8 @@ function lookupFt(wish: ProcessWish): number {
 /** Which band an altitude falls in; refused above `topFt`. Below the lowest band, the lowest. */
 function bandIndex(altitudeFt: number, edgesFt: number[], topFt: number, what: string): number {
   if (altitudeFt > topFt) {
-    refuse(
-      `no tested ${what} above ${withCommas(topFt)} ft; this kitchen is at ${withCommas(altitudeFt)} ft`,
-    );
+    const here = `this kitchen is at ${withCommas(altitudeFt)} ft`;
+    refuse(`no tested ${what} above ${withCommas(topFt)} ft; ${here}`);
   }
   const index = edgesFt.findIndex((edge) => altitudeFt <= edge);
   return index < 0 ? edgesFt.length : index;
