@@ -12,8 +12,8 @@ type Bounds = {
 };
 
 /**
- * Found with the voice loop: of true commands at 20 dB hardly two in a hundred are below. What begins
- * like the wake words in talk goes on in words that fit no command: at -3.8 and below, mostly.
+ * Found with the voice loop: of true commands at 20 dB hardly two in a hundred are below. What
+ * begins like the wake words in talk goes on in words that fit no command: -3.8 and less, mostly.
  */
 const WITH_WAKE_WORDS: Bounds = {
   wakeFit: -3.4,
