@@ -127,18 +127,26 @@ function purposeIn(
   return named?.exact ? named : undefined;
 }
 
+/** Words before a name that was heard right, of which one may have been misheard. */
+const MOST_WORDS_MISHEARD = 3;
+
 /** "Dialed green beans": a name heard right but for its first word, one letter of which is off. */
 function longerMisheard(words: readonly Word[], best: Named, names: Names): Named | undefined {
-  const before = wordAt(words, best.from - 1);
-  if (before.length < 5 || EMPTY.has(before)) return undefined;
-  const said = `${before} ${best.said}`;
-  const near = [...names.byName.values()].filter(({ name, recipes }) => {
-    return recipes.length > 0 && name.endsWith(` ${best.said}`) && editDistance(said, name, 1) <= 1;
+  const longer = [...names.byName.values()].filter(({ name, recipes }) => {
+    return recipes.length > 0 && name.endsWith(` ${best.said}`);
   });
-  const [entry] = near;
-  if (!entry || near.length > 1) return undefined;
-  const { recipes, name } = entry;
-  return { from: best.from - 1, next: best.next, recipes, said: name, exact: false };
+  for (let more = 1; more <= MOST_WORDS_MISHEARD && more <= best.from; more += 1) {
+    const from = best.from - more;
+    const before = words.slice(from, best.from).map(({ word }) => word);
+    if (before.join(" ").length < 5 || EMPTY.has(before[0] ?? "")) continue;
+    const said = `${before.join(" ")} ${best.said}`;
+    const near = longer.filter(({ name }) => editDistance(said, name, 1) <= 1);
+    const [entry] = near;
+    if (!entry || near.length > 1) continue;
+    const { recipes, name } = entry;
+    return { from, next: best.next, recipes, said: name, exact: false };
+  }
+  return undefined;
 }
 
 /** The first recipe name that sounds or is spelled like the words. */

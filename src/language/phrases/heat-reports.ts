@@ -378,6 +378,11 @@ export const HEAT_REPORTS: readonly Family[] = [
         out of the water|above the water|not covered|no longer covered|bare) [<when>]
       `,
       "there is not enough water [in there] [left] to cover [<the>] (jars|lids|tops) [any more|now]",
+      `
+        [<the>] (tops of [the] (jars|lids)|jar tops|lids|jars) (is|are) [now|all|starting to be]
+        (showing|sticking up|poking up|standing) (above|out of|over) the (water|waterline) [now]
+        [<when>]
+      `,
       "the lids have come (out of the water|uncovered|up out of the water) [<when>]",
       `
         [<the>] jars (are|is) (not|no longer) [all|quite|fully] (covered|under|under water|under the

@@ -263,7 +263,7 @@ export const JAR_REPORTS: readonly Family[] = [
         [<we>|i|i will|i am|we will|let us] [have|just|am|are|have just] (set|put|setting|putting|
         kept|keeping|keep|leave|left|leaving|hold|held) {count} [jar|jars|pint|quart|half pint|
         <of-them>|pints|quarts] [aside|to one side|to the side|out|back|by|off to the side|out of
-        the load|over|out of the canner]
+        the load|over|out of the canner] [for (supper|dinner|lunch|tonight|later|the fridge|eating)]
       `,
       `
         [<we>|i|i will|i am] [have|just|am] (set|put|setting|putting|kept|held|leave|left) (jar|

@@ -174,6 +174,7 @@ export const ORDERS: readonly Family[] = [
         [<let>] (call|cancel) (the whole thing|the batch|this batch|the whole batch|everything|
         {target}|the whole lot) off
       `,
+      "[<let>] call (this|the|that) [whole] (batch|lot|thing) off [<why-abandon>]",
       "[<let>] call off (the whole thing|everything|the batch|this batch)",
       `
         [<let>] (toss|abandon|scrap|dump|throw out|throw away|give up on|ditch|give up|kill|drop|
@@ -764,6 +765,9 @@ export const ORDERS: readonly Family[] = [
       `
         [<want>] (speak|talk|start talking|start speaking|go back to talking|resume talking|be
         heard) (up again|again|to me again|up now|up|now|to me|out loud again|out loud)
+      `,
+      `
+        you do not (need|have) to be (quiet|silent) (any more|any longer|now)
       `,
       `
         you (can|may|could) [go ahead and] (speak|talk|start talking|make noise|pipe up|come back

@@ -336,6 +336,9 @@ export const QUESTIONS: readonly Family[] = [
         now|right now|here]
       `,
       `
+        (run|go) (through|over) (everything|all) [that is] (going|running|on) [on] [now]
+      `,
+      `
         (run|walk|take|talk) (me|us) through (everything|it all|what is going|what is running|what
         is on|the whole thing|everything that is going|everything that is running|everything that
         is on|all of it) [on|here|now]
