@@ -9,7 +9,8 @@ export type Machine = {
   home: string | undefined;
   folder: string;
   readonly zone: string;
-  library(): Promise<import("../recipe/library.ts").Library>;
+  /** All recipes; where `only` one is asked for by its id, the others may be missing. */
+  library(only?: string): Promise<import("../recipe/library.ts").Library>;
   readFile(path: string, mostBytes?: number): string;
   writeFile(path: string, content: string | Uint8Array): void;
   readStdin(): Promise<string>;
@@ -65,11 +66,11 @@ export function machineFor(home: string | undefined, version: string): Machine {
     get zone() {
       return Intl.DateTimeFormat().resolvedOptions().timeZone;
     },
-    async library() {
+    async library(only) {
       const { loadLibrary } = await import("../session/load-library.ts");
       const program = programFolder();
       const known = parsedByBuild(program);
-      return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known);
+      return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known, only);
     },
     readFile: readSome,
     writeFile: (path, content) => writeFileSync(path, content, { mode: 0o600 }),

@@ -9,7 +9,8 @@ import { nearestName } from "./nearest.ts";
 
 /** What the commands about recipes need from outside. */
 export type RecipeIo = {
-  library(): Promise<Library> | Library;
+  /** All recipes; where `only` one is asked for by its id, the others may be missing. */
+  library(only?: string): Promise<Library> | Library;
   /** The text of a file; at most `mostBytes` of it and one more are read. May throw. */
   readFile(path: string, mostBytes?: number): Promise<string> | string;
   /** What the kept kitchen says, where there is one. */

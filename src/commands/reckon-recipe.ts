@@ -37,7 +37,7 @@ async function readCall(
   if (!wish.ok) return off(wish.error);
   const id = optionValue(options.value, "recipe");
   if (id === undefined) return off("--recipe is missing; add it, as --recipe pickled-beets");
-  const library = await io.library();
+  const library = await io.library(id);
   const recipe = recipeNamed(library, id);
   if (!recipe.ok) return off(recipe.error);
   const json = isOn(options.value, "json");
