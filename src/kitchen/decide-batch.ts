@@ -14,7 +14,7 @@ import {
   type Outcome,
   refused,
 } from "./outcome.ts";
-import { activeOwners, isLoad } from "./owners.ts";
+import { activeOwners, idsOf, isLoad } from "./owners.ts";
 import type { Batch, State } from "./state.ts";
 import { wallOf } from "./state.ts";
 import { localFields } from "./time.ts";
@@ -178,14 +178,14 @@ function wayOf(
   return { recipe: made, option, terms: choice.terms };
 }
 
-/** Ids that the log has given out, to what was taken back since as well. */
-function givenOut(state: State): string[] {
+/** Ids the log speaks of: what was taken back since too, and what a damaged line had begun. */
+function givenOut(state: State): (string | null)[] {
   return state.history.flatMap((event) => {
-    if (event.type === "batch-begun") return event.batch;
-    if (event.type === "load-opened") return event.load;
-    if (event.type === "timer-set") return event.timer;
-    if (event.type === "reminder-set") return event.reminder;
-    return event.type === "seed-saved" ? event.seed : [];
+    const ids: (string | null)[] = idsOf(event);
+    if (event.type === "timer-set") ids.push(event.timer);
+    if (event.type === "reminder-set") ids.push(event.reminder);
+    if (event.type === "seed-saved") ids.push(event.seed);
+    return ids;
   });
 }
 
@@ -197,7 +197,7 @@ export function nextId(state: State, now: number, taken: string[], letter: strin
   const { year, month, day } = localFields(wallOf(state, now), state.zone);
   const two = (value: number) => String(value % 100).padStart(2, "0");
   const head = `${two(year)}${two(month)}${two(day)}-${letter}`;
-  const used = new Set([...taken, ...givenOut(state)]);
+  const used = new Set<string | null>([...taken, ...givenOut(state)]);
   let number = 1;
   while (used.has(`${head}${number}`)) number++;
   return `${head}${number}`;

@@ -13,7 +13,7 @@ import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply, replay } from "../kitchen/evolve.ts";
 import { isLost } from "../kitchen/kept.ts";
 import { ownerName } from "../kitchen/names.ts";
-import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { activeOwners, isLoad, unknownOwners } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
@@ -106,6 +106,8 @@ export function openSession(parts: OpenParts): OpenedSession {
     onLines: parts.onLines,
   });
   for (const notice of opened.notices) session.notice(notice);
+  const unknown = opened.damages.length > 0 ? unknownOwners(state) : [];
+  if (unknown.length > 0) session.notice(beginningMissing(unknown));
   if (!written.ok && written.why !== "read-only")
     session.notice(`Not recorded: ${written.message}`);
   const told = due.flatMap((item) => tellDue(state, item, now));
@@ -115,6 +117,15 @@ export function openSession(parts: OpenParts): OpenedSession {
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
   return { session, notices: opened.notices, damaged, told: recorded };
+}
+
+/** Said where the line that began a batch or a load cannot be read. */
+function beginningMissing(ids: string[]): string {
+  return (
+    `What the log says of ${ids.join(" and ")} cannot be placed, since the line that began it is ` +
+    `What the log says of ${ids.join(" and ")} cannot be placed: the line that began it is ` +
+    "of it as tested."
+  );
 }
 
 /** What came due meanwhile, with how long ago; nothing where there is nothing to say of it. */

@@ -172,3 +172,20 @@ describe("a kitchen whose folder is full when it is opened", () => {
     expect(notes).toEqual([]);
   });
 });
+
+describe("a log whose line that began a load is damaged", () => {
+  it("says what it cannot place, and gives the load's name to nothing else", async () => {
+    const { kitchen, disk } = await played("+0:00 [cook until process]");
+    const path = "made-up/journal-2027.jsonl";
+    const read = disk.read(path);
+    if (!read.ok) throw new Error(read.message);
+    const text = Buffer.from(read.bytes).toString();
+    const [load] = Object.keys(kitchen.session.state.loads);
+    disk.plant(path, Buffer.from(text.replace('"type":"load-opened"', '"type":"load_opened"')));
+    kitchen.crash();
+    const said = kitchen.lines.map((line) => line.text).join(" ");
+    expect(said).toContain(`What the log says of ${load} cannot be placed`);
+    kitchen.session.hear("yes");
+    expect(Object.keys(kitchen.session.state.loads)).not.toContain(load);
+  });
+});
