@@ -122,9 +122,9 @@ export function openSession(parts: OpenParts): OpenedSession {
 /** Said where the line that began a batch or a load cannot be read. */
 function beginningMissing(ids: string[]): string {
   return (
-    `What the log says of ${ids.join(" and ")} cannot be placed, since the line that began it is ` +
     `What the log says of ${ids.join(" and ")} cannot be placed: the line that began it is ` +
-    "of it as tested."
+    "damaged. I keep no clock for it. Look at the canner and the jars yourself, and count no " +
+    "time of it as tested."
   );
 }
 
