@@ -219,7 +219,7 @@ describe("hostile text", () => {
     const terminal = show(made, 100, 40);
     terminal.type("start the dilly beans\r");
     const batch = Object.values(made.kitchen.session.state.batches)[0]!;
-    batch.recipe.title = EVIL;
+    batch.recipe = { ...batch.recipe, title: EVIL };
     batch.lot.variety = EVIL;
     for (const run of batch.stages) {
       run.spec = { ...run.spec, title: EVIL, say: EVIL, cautions: [EVIL], pot: EVIL };
