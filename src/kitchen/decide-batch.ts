@@ -83,7 +83,7 @@ export function decideBegin(deciding: Deciding): Outcome {
   const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
   return done({
     type: "batch-begun",
-    batch: nextId(state, now, Object.keys(state.batches), ""),
+    batch: nextId(state, now, ""),
     recipe,
     lot,
     jar,
@@ -179,9 +179,9 @@ function wayOf(
 }
 
 /** Ids the log speaks of: what was taken back since too, and what a damaged line had begun. */
-function givenOut(state: State): (string | null)[] {
+function givenOut(state: State): string[] {
   return state.history.flatMap((event) => {
-    const ids: (string | null)[] = idsOf(event);
+    const ids = idsOf(event);
     if (event.type === "timer-set") ids.push(event.timer);
     if (event.type === "reminder-set") ids.push(event.reminder);
     if (event.type === "seed-saved") ids.push(event.seed);
@@ -193,11 +193,11 @@ function givenOut(state: State): (string | null)[] {
  * A short id a person can read out: the day and a running number. None is given twice: what came
  * due for something that was taken back must not count for something new.
  */
-export function nextId(state: State, now: number, taken: string[], letter: string): string {
+export function nextId(state: State, now: number, letter: string): string {
   const { year, month, day } = localFields(wallOf(state, now), state.zone);
   const two = (value: number) => String(value % 100).padStart(2, "0");
   const head = `${two(year)}${two(month)}${two(day)}-${letter}`;
-  const used = new Set<string | null>([...taken, ...givenOut(state)]);
+  const used = new Set(givenOut(state));
   let number = 1;
   while (used.has(`${head}${number}`)) number++;
   return `${head}${number}`;

@@ -29,7 +29,7 @@ export function decideTimerSet(deciding: Deciding): Outcome {
   if (!(slots.minutes >= TIMER_MINUTES.min && slots.minutes <= TIMER_MINUTES.max)) {
     return refused("For how long? A timer runs from a second to a month.");
   }
-  const timer = nextId(state, now, Object.keys(state.timers), "T");
+  const timer = nextId(state, now, "T");
   return done({
     type: "timer-set",
     timer,
@@ -98,7 +98,7 @@ export function decideRemind(deciding: Deciding): Outcome {
   const wallMs = parseIso(slots.when, state.zone);
   if (wallMs === undefined) return refused(`I can't read the time ${slots.when}.`);
   if (wallMs < wallOf(state, now) - MINUTE_MS) return refused("That time is past.");
-  const reminder = nextId(state, now, Object.keys(state.reminders), "R");
+  const reminder = nextId(state, now, "R");
   return done({ type: "reminder-set", reminder, wallMs, text: slots.text, t: now });
 }
 

@@ -47,7 +47,7 @@ export function decideSeedSaved(deciding: Deciding): Outcome {
   }
   return done({
     type: "seed-saved",
-    seed: nextId(state, now, Object.keys(state.seeds), "S"),
+    seed: nextId(state, now, "S"),
     crop: slots.crop.trim(),
     variety: slots.variety ?? null,
     isolation: slots.isolation ?? null,

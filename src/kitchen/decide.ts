@@ -190,7 +190,7 @@ function consequences(
   for (const fact of facts) apply(trial, stamp(fact));
   const all: DatedFact[] = [];
   for (let more = true; more; ) {
-    const id = nextId(trial, now, Object.keys(trial.loads), "L");
+    const id = nextId(trial, now, "L");
     const next = [...refreshTerms(trial, now, library), ...openLoads(trial, now, library, id)];
     for (const fact of next) apply(trial, stamp(fact));
     all.push(...next);

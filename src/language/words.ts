@@ -2,6 +2,7 @@
  * Text into words: case, punctuation, contractions and units folded away, each word keeping its
  * place in the text so that notes can be kept as they were said.
  */
+import { wordSet } from "./word-set.ts";
 
 /**
  * One word as the phrases know it, and where it stood in the text. `alt` is the other word a
@@ -151,23 +152,19 @@ const AFTER_NUMBER: Record<string, string> = {
 };
 
 /** What is said without its last sound: "boilin'", "she's sittin at eleven". */
-const CLIPPED: ReadonlySet<string> = new Set(
-  (
-    "boilin rollin bubblin simmerin sittin rockin jigglin steamin ventin holdin showin readin " +
-    "coolin goin doin startin gettin makin puttin takin fillin packin peelin slicin choppin " +
-    "washin trimmin leakin hittin runnin comin droppin sealin pingin cookin heatin climbin risin " +
-    "fallin losin workin waitin finishin loadin stirrin drainin rinsin soakin settin somethin " +
-    "nothin tellin sayin lookin blowin"
-  ).split(" "),
+const CLIPPED = wordSet(
+  "boilin rollin bubblin simmerin sittin rockin jigglin steamin ventin holdin showin readin",
+  "coolin goin doin startin gettin makin puttin takin fillin packin peelin slicin choppin",
+  "washin trimmin leakin hittin runnin comin droppin sealin pingin cookin heatin climbin risin",
+  "fallin losin workin waitin finishin loadin stirrin drainin rinsin soakin settin somethin",
+  "nothin tellin sayin lookin blowin",
 );
 
 /** "Too of them", "for of those": counts that were heard as the little words they sound like. */
 const COUNTS: Record<string, string> = { too: "two", to: "two", for: "four", won: "one" };
 /** "Filled ate pints": a count that was heard as the meal. */
-const EIGHT_BEFORE: ReadonlySet<string> = new Set(
-  "filled packed loaded have got makes is".split(" "),
-);
-const EIGHT_OF: ReadonlySet<string> = new Set("pints quarts jars half pounds".split(" "));
+const EIGHT_BEFORE = wordSet("filled packed loaded have got makes is");
+const EIGHT_OF = wordSet("pints quarts jars half pounds");
 
 /** Drawn-out sounds of thinking: "ummm", "uhh", "hmmmm". */
 const DRAWN: [RegExp, string][] = [
@@ -211,9 +208,7 @@ function isDigits(word: string | undefined): boolean {
 }
 
 /** "Add ten minutes to the egg timer, love": said to the hearer, unless somebody loves a thing. */
-const LOVED_BY: ReadonlySet<string> = new Set(
-  "i we you they to would with of in much my the".split(" "),
-);
+const LOVED_BY = wordSet("i we you they to would with of in much my the");
 
 /** Words that only the words around them tell from those they sound like. */
 function mendSounds(words: Word[]): void {

@@ -841,7 +841,7 @@ export const ORDER_LISTS: Readonly<Record<string, readonly string[]>> = {
     `
       (the baby is (sleeping|asleep|crying)|[the] phone is ringing|there is somebody at the door|
       somebody at the door|i am on the (phone|telephone)|somebody is (here|at the door)|
-      someone is (here|at the door)|i have company|i have a headache|the phone is ringing)
+      someone is (here|at the door)|i have company|i have a headache)
     `,
   ],
   "why-abandon": [
