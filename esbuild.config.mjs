@@ -1,5 +1,6 @@
-// Builds the program: one small entry, everything else in chunks that load when needed.
+// Builds the program: a small entry, and a file for whatever it loads when it needs it.
 import { chmodSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { basename, resolve } from "node:path";
 import { crc32 } from "node:zlib";
 
 const esbuild = await import("esbuild").catch(() => undefined);
@@ -7,9 +8,71 @@ if (!esbuild) {
   console.error("esbuild is not installed (npm install without --omit=dev brings it): not built");
   process.exit(0);
 }
-const { build } = esbuild;
 
 const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+
+/**
+ * What answers at once is built whole: finding and opening a file takes longer than reading the
+ * few that two commands might share.
+ */
+const WHOLE = [
+  "src/main.ts",
+  "src/commands/run.ts",
+  "src/commands/check.ts",
+  "src/commands/labels.ts",
+  "src/commands/pantry.ts",
+  "src/commands/recipes.ts",
+  "src/commands/reckon.ts",
+  "src/commands/reckon-recipe.ts",
+  "src/commands/review.ts",
+  "src/commands/seeds.ts",
+  "src/session/load-library.ts",
+  "src/session/read-kitchen.ts",
+];
+
+/** Run by a program of its own, or by this build. */
+const STARTED = ["src/voice/listening-program.ts", "src/recipe/read-library.ts"];
+
+/** The source: every file's text by its absolute path. */
+const source = new Map();
+for (const name of readdirSync("src", { recursive: true }).sort()) {
+  const path = resolve("src", name);
+  if (/\.tsx?$/.test(name)) source.set(path, readFileSync(path, "utf8"));
+}
+
+/** The files that some other loads when it needs them, by their absolute path. */
+function loadedLater() {
+  const found = new Set();
+  for (const [path, text] of source) {
+    for (const [, target] of text.matchAll(/await import\("(\.[^"]+)"\)/g)) {
+      found.add(resolve(path, "..", target));
+    }
+  }
+  return found;
+}
+
+/** The name in `dist/` of a source file that is built as a file of its own. */
+const outputs = new Map();
+for (const path of [...WHOLE, ...STARTED].map((file) => resolve(file)).concat(...loadedLater())) {
+  const name = basename(path)
+    .replace(/^main\.ts$/, "brinebell.ts")
+    .replace(/\.tsx?$/, "");
+  const other = [...outputs].find(([known, its]) => its === name && known !== path)?.[0];
+  if (other) throw new Error(`${other} and ${path} would both be dist/${name}.js; rename one`);
+  outputs.set(path, name);
+}
+
+/** Leaves out what is a file of its own, wherever it is loaded when needed. */
+const apart = {
+  name: "apart",
+  setup(build) {
+    build.onResolve({ filter: /^\./ }, ({ kind, path, resolveDir, importer }) => {
+      if (kind !== "dynamic-import" || importer.includes("node_modules")) return undefined;
+      const name = outputs.get(resolve(resolveDir, path));
+      return name && { path: `./${name}.js`, external: true };
+    });
+  },
+};
 
 /** Ink can load a debugger's front end; nobody here has it. */
 const noDevtools = {
@@ -22,34 +85,56 @@ const noDevtools = {
   },
 };
 
-const built = await build({
-  entryPoints: {
-    brinebell: "src/main.ts",
-    "read-library": "src/recipe/read-library.ts",
-    "listening-program": "src/voice/listening-program.ts",
+/** As a module of Node's own, `process` would open standard input only to list what it has. */
+const plainProcess = {
+  name: "plain-process",
+  setup(build) {
+    build.onResolve({ filter: /^node:process$/ }, ({ path }) => ({ path, namespace: "plain" }));
+    build.onLoad({ filter: /.*/, namespace: "plain" }, () => ({
+      contents: `export default process;
+        export const { env } = process;
+        export const cwd = () => process.cwd();`,
+    }));
   },
-  outdir: "dist",
-  bundle: true,
-  splitting: true,
-  format: "esm",
-  platform: "node",
-  target: "node20",
-  jsx: "automatic",
-  minify: true,
-  legalComments: "none",
-  external: ["koffi", "pdfkit"],
-  chunkNames: "parts/[name]-[hash]",
-  define: { "process.env.NODE_ENV": '"production"', BRINEBELL_VERSION: JSON.stringify(version) },
-  banner: {
-    js: 'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);',
-  },
-  plugins: [noDevtools],
-  logLevel: "warning",
-  metafile: true,
-});
+};
+
+/** Packages of the older kind ask for `require`, which a module has to make for itself. */
+const REQUIRE =
+  'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);';
+
+/** Builds these of the outputs; gives the paths of the files made. */
+async function built(paths, splitting) {
+  const { metafile } = await esbuild.build({
+    entryPoints: Object.fromEntries(paths.map((path) => [outputs.get(path), path])),
+    outdir: "dist",
+    bundle: true,
+    splitting,
+    format: "esm",
+    platform: "node",
+    target: "node20",
+    jsx: "automatic",
+    minify: true,
+    legalComments: "none",
+    external: ["koffi", "pdfkit"],
+    chunkNames: "parts/[name]-[hash]",
+    define: {
+      "process.env.NODE_ENV": '"production"',
+      BRINEBELL_VERSION: JSON.stringify(version),
+      BRINEBELL_BUILD: JSON.stringify(crc32([...source.values()].join("")).toString(16)),
+    },
+    banner: { js: splitting ? REQUIRE : "" },
+    plugins: [apart, noDevtools, plainProcess],
+    logLevel: "warning",
+    metafile: true,
+  });
+  return Object.keys(metafile.outputs);
+}
+
+const whole = new Set(WHOLE.map((file) => resolve(file)));
+const shared = [...outputs.keys()].filter((path) => !whole.has(path));
+const made = new Set([...(await built([...whole], false)), ...(await built(shared, true))]);
 
 // What earlier builds left goes only once this one has worked.
-const made = new Set(Object.keys(built.metafile.outputs));
 for (const name of readdirSync("dist", { recursive: true, withFileTypes: true })) {
   const path = `${name.parentPath}/${name.name}`.replaceAll("\\\\", "/");
   if (name.isFile() && !made.has(path)) rmSync(path);

@@ -1,4 +1,5 @@
 /** Every command by its name: what it is for, and how it is loaded and run. */
+import { existsSync } from "node:fs";
 import type { CommandResult } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
 
@@ -21,14 +22,14 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
     about: "list the recipes, or show one worked out for this kitchen",
     run: async (args, machine) => {
       const { recipesCommand } = await import("./recipes.ts");
-      return recipesCommand(args, await recipeIo(machine));
+      return recipesCommand(args, recipeIo(machine));
     },
   },
   check: {
     about: "the safety check of a recipe",
     run: async (args, machine) => {
       const { checkCommand } = await import("./check.ts");
-      return checkCommand(args, await recipeIo(machine));
+      return checkCommand(args, recipeIo(machine));
     },
   },
   reckon: {
@@ -37,7 +38,7 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
       const [what, ...rest] = args;
       if ((what === "process" || what === "jars") && !rest.includes("--help")) {
         const { reckonJars, reckonProcess } = await import("./reckon-recipe.ts");
-        return (what === "jars" ? reckonJars : reckonProcess)(rest, await recipeIo(machine));
+        return (what === "jars" ? reckonJars : reckonProcess)(rest, recipeIo(machine));
       }
       const { reckonCommand } = await import("./reckon.ts");
       return reckonCommand(args, {
@@ -63,7 +64,7 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
       const { planCommand } = await import("./plan.ts");
       return planCommand(args, {
         library: machine.library,
-        kitchen: () => keptState(machine.folder),
+        kitchen: () => keptState(machine),
         zone: machine.zone,
         nowMs: Date.now(),
         elapsedMs: () => performance.now(),
@@ -166,23 +167,25 @@ export const COMMANDS: Record<string, { about: string; call?: string; run: Runne
   },
 };
 
-async function recipeIo(machine: Machine): Promise<import("./recipe-io.ts").RecipeIo> {
-  const kitchen = await keptKitchen(machine.folder);
-  return { library: machine.library, readFile: machine.readFile, ...(kitchen ? { kitchen } : {}) };
+function recipeIo(machine: Machine): import("./recipe-io.ts").RecipeIo {
+  const kitchen = () => keptKitchen(machine);
+  return { library: machine.library, readFile: machine.readFile, kitchen };
 }
 
 /** The kitchen as its journal has it; undefined where there is none. */
-async function keptState(folder: string): Promise<import("../kitchen/state.ts").State | undefined> {
-  const { existsSync } = await import("node:fs");
+async function keptState({
+  folder,
+  build,
+}: Machine): Promise<import("../kitchen/state.ts").State | undefined> {
   if (!existsSync(folder)) return undefined;
   const { readKitchen } = await import("../session/read-kitchen.ts");
-  return readKitchen(folder).state;
+  return readKitchen(folder, { build }).state;
 }
 
 /** What the journal says of this kitchen, where there is one; a call's own options go before it. */
-async function keptKitchen(folder: string): Promise<import("./recipe-io.ts").RecipeIo["kitchen"]> {
-  const state = await keptState(folder);
-  if (!state) return undefined;
+async function keptKitchen(machine: Machine): Promise<import("./recipe-io.ts").KeptKitchen> {
+  const state = await keptState(machine);
+  if (!state) return {};
   const { altitudeFt, canners } = state.kitchen;
   const [first] = canners;
   return {

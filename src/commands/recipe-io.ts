@@ -13,9 +13,12 @@ export type RecipeIo = {
   library(only?: string): Promise<Library> | Library;
   /** The text of a file; at most `mostBytes` of it and one more are read. May throw. */
   readFile(path: string, mostBytes?: number): Promise<string> | string;
-  /** What the kept kitchen says, where there is one. */
-  kitchen?: { altitudeFt?: number; gauge?: GaugeKind; cannerHolds?: CannerHolds };
+  /** What the kept kitchen says; a journal is read for it, so only where a call leaves it open. */
+  kitchen(): Promise<KeptKitchen> | KeptKitchen;
 };
+
+/** Of the kept kitchen, what decides a process; nothing of it where there is none. */
+export type KeptKitchen = { altitudeFt?: number; gauge?: GaugeKind; cannerHolds?: CannerHolds };
 
 /** The recipe of an id or name, or one line that names the nearest. */
 export function recipeNamed(library: Library, said: string): Outcome<Recipe> {

@@ -70,7 +70,7 @@ export async function recipesCommand(args: string[], io: RecipeIo): Promise<Comm
   }
   const found = recipeNamed(library, said);
   if (!found.ok) return failed(2, `recipes: ${found.error}`);
-  const worked = workOut(found.value, library, wish.value, io);
+  const worked = workOut(found.value, library, wish.value, await io.kitchen());
   if (worked.refused) return failed(1, `recipes: ${worked.reason}`);
   return { code: 0, stdout: json ? showJson(worked) : recipeText(worked), stderr };
 }

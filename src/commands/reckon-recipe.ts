@@ -2,7 +2,7 @@ import { chooseProcess, defaultJar } from "../recipe/choose-process.ts";
 import { publishedYield } from "../recipe/jar-volume.ts";
 import type { Library } from "../recipe/library.ts";
 import { sourceLine } from "../recipe/process-table.ts";
-import type { ProcessTerms, Recipe } from "../recipe/recipe.ts";
+import type { GaugeKind, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { jarsFromProduce } from "../reckon/jars.ts";
 import type { Outcome } from "../reckon/outcome.ts";
 import { fail } from "../reckon/outcome.ts";
@@ -17,7 +17,7 @@ import {
   readKitchenOptions,
 } from "./kitchen-options.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";
-import { type RecipeIo, recipeNamed } from "./recipe-io.ts";
+import { type KeptKitchen, type RecipeIo, recipeNamed } from "./recipe-io.ts";
 import { reckonedJson, reckonedText } from "./reckon-output.ts";
 
 type Call = { wish: KitchenWish; recipe: Recipe; library: Library; json: boolean };
@@ -82,18 +82,21 @@ export async function reckonProcess(args: string[], io: RecipeIo): Promise<Comma
   const read = await readCall("process", args, io);
   if ("result" in read) return read.result;
   const { wish, recipe, library, json } = read.call;
-  const altitudeFt = wish.altitudeFt ?? io.kitchen?.altitudeFt;
+  const altitudeFt = wish.altitudeFt ?? (await io.kitchen()).altitudeFt;
   if (altitudeFt === undefined) {
     return failed(2, "reckon process: --altitude is missing; add it, as --altitude 6200ft");
   }
-  const gauge = wish.gauge ?? io.kitchen?.gauge;
-  const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
+  const choose = (gauge?: GaugeKind) => {
+    return chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
+  };
+  let choice = choose(wish.gauge);
+  if (!choice.ok && choice.missing) choice = choose((await io.kitchen()).gauge);
   if (choice.ok) return printed(termsReckoned(choice.terms), json);
   const mend = choice.missing ? "; add --gauge dial or --gauge weighted" : "";
   return failed(choice.missing ? 2 : 1, `reckon process: ${choice.reason}${mend}`);
 }
 
-function jarsOutcome(recipe: Recipe, wish: KitchenWish, io: RecipeIo): Outcome<Reckoned> {
+function jarsOutcome(recipe: Recipe, wish: KitchenWish, kitchen: KeptKitchen): Outcome<Reckoned> {
   if (wish.forLb === undefined) return fail("--for is missing; add it, as --for 12lb");
   const jar = wish.jar ?? defaultJar(recipe);
   const yielded = jar && publishedYield(recipe, jar);
@@ -104,7 +107,7 @@ function jarsOutcome(recipe: Recipe, wish: KitchenWish, io: RecipeIo): Outcome<R
     weightLb: wish.forLb,
     publishedLb: yielded.weightLb,
     publishedJars: yielded.jars,
-    cannerHolds: holdsOf(wish.cannerHolds ?? io.kitchen?.cannerHolds, jar),
+    cannerHolds: holdsOf(wish.cannerHolds ?? kitchen.cannerHolds, jar),
     source: sourceLine(recipe.source),
   });
 }
@@ -114,7 +117,7 @@ export async function reckonJars(args: string[], io: RecipeIo): Promise<CommandR
   const read = await readCall("jars", args, io);
   if ("result" in read) return read.result;
   const { wish, recipe, json } = read.call;
-  const outcome = jarsOutcome(recipe, wish, io);
+  const outcome = jarsOutcome(recipe, wish, await io.kitchen());
   if (outcome.ok) return printed(outcome.value, json);
   return failed(outcome.refused ? 1 : 2, `reckon jars: ${outcome.error}`);
 }

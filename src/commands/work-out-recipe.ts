@@ -4,7 +4,7 @@ import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
 import { type Scaled, scaleRecipe } from "../recipe/scale.ts";
 import { holdsOf, type KitchenWish } from "./kitchen-options.ts";
-import type { RecipeIo } from "./recipe-io.ts";
+import type { KeptKitchen } from "./recipe-io.ts";
 
 /** A recipe worked out: the recipe of the chosen method and pack, its amounts, its process. */
 export type WorkedOut = {
@@ -23,7 +23,7 @@ export function workOut(
   recipe: Recipe,
   library: Library,
   wish: KitchenWish,
-  io: RecipeIo,
+  kitchen: KeptKitchen,
 ): WorkedOut {
   const options = processOptions(recipe);
   const first = options.find((o) => !wish.method || o.method === wish.method) ?? options[0];
@@ -31,11 +31,11 @@ export function workOut(
   const pack = wish.pack ?? first?.pack;
   const chosen = recipeFor(recipe, method, pack);
   const { forLb, jar } = wish;
-  const holds = wish.cannerHolds ?? io.kitchen?.cannerHolds;
+  const holds = wish.cannerHolds ?? kitchen.cannerHolds;
   const plain = scaleRecipe(chosen, { forLb, jar });
   const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
-  const altitudeFt = wish.altitudeFt ?? io.kitchen?.altitudeFt;
-  const gauge = wish.gauge ?? io.kitchen?.gauge;
+  const altitudeFt = wish.altitudeFt ?? kitchen.altitudeFt;
+  const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs) {
     return { ...base, reason: `kept as ${recipe.keptAs}: no canner process` };

@@ -18,6 +18,7 @@ const io: RecipeIo = {
     if (path === "big.yaml") return "a: ".repeat(3_500_000);
     throw new Error("no such file");
   },
+  kitchen: () => ({}),
 };
 
 const words = (line: string) => line.split(" ");
@@ -52,7 +53,7 @@ describe("brinebell recipes", () => {
   });
 
   it("takes the kept kitchen's altitude and gauge", async () => {
-    const kitchen = { altitudeFt: 6200, gauge: "dial" as const };
+    const kitchen = () => ({ altitudeFt: 6200, gauge: "dial" as const });
     const { stdout } = await recipesCommand(["snap-beans", "--json"], { ...io, kitchen });
     expect(JSON.parse(stdout).process).toMatchObject({ minutes: 20, pressurePsi: 14 });
   });
@@ -159,6 +160,35 @@ describe("brinebell reckon process", () => {
     const result = await reckonProcess(words(line), io);
     expect(result.code).toBe(code);
     expect(result.stderr).toMatch(says);
+  });
+});
+
+describe("the kept kitchen", () => {
+  const kept = { altitudeFt: 6200, gauge: "dial" as const, cannerHolds: { pint: 7 } };
+
+  it("gives reckon process the altitude and the gauge that a call leaves open", async () => {
+    const call = "--recipe snap-beans --jar pint --json";
+    const { stdout } = await reckonProcess(words(call), { ...io, kitchen: () => kept });
+    expect(JSON.parse(stdout)).toMatchObject({ altitudeFt: 6200, gauge: "dial", pressurePsi: 14 });
+  });
+
+  it("gives reckon jars what the canner holds", async () => {
+    const call = "--recipe pickled-beets --for 35lb --jar pint --json";
+    const { stdout } = await reckonJars(words(call), { ...io, kitchen: () => kept });
+    const { value, loads } = JSON.parse(stdout);
+    expect(loads).toBe(Math.ceil(value / 7));
+  });
+
+  it("is not read where a call leaves nothing open", async () => {
+    const kitchen = () => {
+      throw new Error("the journal was read");
+    };
+    for (const call of [
+      "--recipe snap-beans --jar pint --altitude 0ft --gauge dial",
+      "--recipe pickled-beets --jar pint --altitude 0ft",
+    ]) {
+      expect((await reckonProcess(words(call), { ...io, kitchen })).code).toBe(0);
+    }
   });
 });
 
