@@ -4,6 +4,8 @@
  * screen, and the version is printed before anything is loaded at all.
  */
 declare const BRINEBELL_VERSION: string;
+/** Names the source this was built from. */
+declare const BRINEBELL_BUILD: string;
 
 export {};
 
@@ -19,6 +21,6 @@ if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
     if (error.code === "EPIPE" && process.stdout.listenerCount("error") === 1) process.exit(0);
   });
   const { run } = await import("./commands/run.ts");
-  const status = await run(args, version);
+  const status = await run(args, version, BRINEBELL_BUILD);
   if (status !== undefined) process.exitCode = status;
 }

@@ -6,6 +6,8 @@ import { dataFolder, ownRecipes } from "../session/data-folder.ts";
 
 export type Machine = {
   version: string;
+  /** Names the source the program was built from. */
+  build: string;
   home: string | undefined;
   folder: string;
   readonly zone: string;
@@ -56,10 +58,11 @@ async function readStdin(): Promise<string> {
   return text;
 }
 
-export function machineFor(home: string | undefined, version: string): Machine {
+export function machineFor(home: string | undefined, version: string, build: string): Machine {
   const folder = dataFolder(home, process.env);
   return {
     version,
+    build,
     home,
     folder,
     // Looked up where it is asked for: it takes as long as all else that most calls do.

@@ -37,7 +37,7 @@ export async function remindersCommand(
     const mend = `write a whole number from 1 to ${MOST_DAYS}`;
     return failed(2, `reminders: --days: ${JSON.stringify(said)} is no number of days; ${mend}`);
   }
-  const { state, nowMs, notices, unreadable } = readKitchen(machine.folder, wallMs);
+  const { state, nowMs, notices, unreadable } = readKitchen(machine.folder, { wallMs });
   if (unreadable !== undefined) return failed(3, `reminders: ${unreadable}`);
   const stderr = notices.map((notice) => `brinebell reminders: ${notice}\n`).join("");
   const items = upcoming(state, nowMs, days);

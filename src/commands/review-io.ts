@@ -11,6 +11,8 @@ export type ReviewIo = {
   /** The data folder. */
   folder: string;
   version: string;
+  /** The build of the program, under which snapshots of long journals are kept. */
+  build?: string;
   /** Wall time now, epoch ms; the machine's own where it is not given. */
   nowMs?: number;
   library(): Promise<Library> | Library;
@@ -26,7 +28,7 @@ export function kitchenFor(
   name: string,
   io: ReviewIo,
 ): { ok: true; kitchen: ReadKitchen } | Refused {
-  const kitchen = readKitchen(io.folder, io.nowMs ?? Date.now());
+  const kitchen = readKitchen(io.folder, { wallMs: io.nowMs, build: io.build });
   if (kitchen.unreadable !== undefined) {
     return { ok: false, result: failed(3, `${name}: ${kitchen.unreadable}`) };
   }

@@ -1,6 +1,6 @@
 /** `brinebell review`: what actually happened, one batch, all of them, or a season. */
 import type { Batch } from "../kitchen/state.ts";
-import { learnedReport } from "../plan/learned-report.ts";
+import { learnedOf, learnedReport } from "../plan/learned-report.ts";
 import { findRecipe } from "../recipe/names.ts";
 import { batchLog, review } from "../review/batch-log.ts";
 import { batchPage } from "../review/batch-page.ts";
@@ -83,7 +83,7 @@ function oneBatch(
 ): CommandResult {
   const file = optionValue(options, "html");
   if (file !== undefined) return written("review", io, file, batchPage(state, batch, nowMs));
-  const learned = () => learnedReport(state, batch.recipe.id).stages;
+  const learned = () => learnedOf(state, batch.recipe.id);
   if (isOn(options, "json")) {
     return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
   }

@@ -55,7 +55,11 @@ export function helpOf(name: string | undefined, words: readonly string[]): stri
 }
 
 /** Runs a call; gives its exit status. */
-export async function run(args: string[], version: string): Promise<number | undefined> {
+export async function run(
+  args: string[],
+  version: string,
+  build: string,
+): Promise<number | undefined> {
   const { rest, home, missing } = takeHome(args);
   if (missing) return finish(failed(2, "--home needs a folder: --home DIR"));
   const [name, ...words] = rest;
@@ -65,7 +69,7 @@ export async function run(args: string[], version: string): Promise<number | und
   }
   const call = helpOf(name, words);
   if (call) return finish({ code: 0, stdout: call, stderr: "" });
-  const machine = machineFor(home, version);
+  const machine = machineFor(home, version, build);
   if (name === undefined || name.startsWith("-")) {
     const { openCommand } = await import("./open.ts");
     return finish(await openCommand(rest, machine));

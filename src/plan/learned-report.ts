@@ -1,7 +1,13 @@
 /** What was learned, laid out for people and for other programs. */
 import type { State } from "../kitchen/state.ts";
 import { isoWithOffset } from "../kitchen/time.ts";
-import { type LearnedTime, learnedMinutes, lessonsOf, usefulBurnerWatts } from "./learn.ts";
+import {
+  type LearnedTime,
+  type Lessons,
+  learnedMinutes,
+  lessonsOf,
+  usefulBurnerWatts,
+} from "./learn.ts";
 import type { StageTime } from "./stage-times.ts";
 
 export type LearnedStage = LearnedTime & {
@@ -29,12 +35,30 @@ export type LearnedReport = {
   lines: string[];
 };
 
-/**
- * Typical, yours and the spread of every stage that was seen, most often seen first; of one
- * recipe's own stages alone where its id is given.
- */
-export function learnedReport(state: State, only?: string): LearnedReport {
+/** Typical, yours and the spread of one recipe's own stages, most often seen first. */
+export function learnedOf(state: State, recipeId: string): LearnedStage[] {
+  return stagesOf(state, lessonsOf(state), recipeId);
+}
+
+/** What was seen of every stage, most often seen first, of the burner, and what was left out. */
+export function learnedReport(state: State): LearnedReport {
   const lessons = lessonsOf(state);
+  const stages = stagesOf(state, lessons);
+  const fit = usefulBurnerWatts(lessons);
+  const burner = fit ? { usefulWatts: fit.watts, range: fit.range, n: fit.n } : null;
+  const doubtful = lessons.times
+    .filter((time) => time.doubtful)
+    .map(({ batch, stage, endedAt, minutes, plannedMinutes }) => ({
+      batch,
+      stage: stage.id,
+      at: isoWithOffset(Math.round(endedAt), state.zone),
+      minutes: tidy(minutes),
+      plannedMinutes: tidy(plannedMinutes),
+    }));
+  return { stages, burner, doubtful, lines: linesOf(stages, burner, doubtful) };
+}
+
+function stagesOf(state: State, lessons: Lessons, only?: string): LearnedStage[] {
   const altitudeFt = state.kitchen.altitudeFt ?? 0;
   const newest = new Map<string, StageTime>();
   for (const time of lessons.times) if (!time.doubtful) newest.set(time.group, time);
@@ -53,19 +77,7 @@ export function learnedReport(state: State, only?: string): LearnedReport {
     const about = { recipe: ofRecipe ? recipe.id : null, stage: stage.id, title, weightLb };
     stages.push({ ...about, ...time, sentence });
   }
-  stages.sort((a, b) => b.n - a.n || a.title.localeCompare(b.title, "en"));
-  const fit = usefulBurnerWatts(lessons);
-  const burner = fit ? { usefulWatts: fit.watts, range: fit.range, n: fit.n } : null;
-  const doubtful = lessons.times
-    .filter((time) => time.doubtful)
-    .map(({ batch, stage, endedAt, minutes, plannedMinutes }) => ({
-      batch,
-      stage: stage.id,
-      at: isoWithOffset(Math.round(endedAt), state.zone),
-      minutes: tidy(minutes),
-      plannedMinutes: tidy(plannedMinutes),
-    }));
-  return { stages, burner, doubtful, lines: linesOf(stages, burner, doubtful) };
+  return stages.sort((a, b) => b.n - a.n || a.title.localeCompare(b.title, "en"));
 }
 
 function tidy(minutes: number): number {

@@ -114,7 +114,7 @@ export class Watch {
     const { clock, disk, folder } = this.parts;
     const signature = this.signature();
     if (this.read?.signature !== signature) {
-      const kitchen = readKitchen(folder, clock.read().wallMs, disk);
+      const kitchen = readKitchen(folder, { wallMs: clock.read().wallMs, disk });
       this.read = { signature, kitchen };
     }
     const { kitchen } = this.read;

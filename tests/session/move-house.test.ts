@@ -45,7 +45,7 @@ function home(events: readonly KitchenEvent[]): string {
 }
 
 function logs(folder: string) {
-  const { state } = readKitchen(folder, 0);
+  const { state } = readKitchen(folder, { wallMs: 0 });
   return Object.values(state.batches).map((batch) => batchLog(state, batch, LATER));
 }
 
@@ -67,7 +67,7 @@ describe("moving house", () => {
     const { text, events } = exportKitchen(from);
     expect((await imported(to, text)).added).toBe(events);
     expect(logs(to)).toEqual(logs(from));
-    expect(readKitchen(to, 0).state).toEqual(readKitchen(from, 0).state);
+    expect(readKitchen(to, { wallMs: 0 }).state).toEqual(readKitchen(from, { wallMs: 0 }).state);
     expect(exportKitchen(to).text).toBe(text);
   });
 

@@ -72,7 +72,7 @@ describe("watch, while no kitchen is open", () => {
     clock.advance(48 * HOUR_MS);
     expect(texts(looks)).toHaveLength(1);
     watch.stop();
-    const { state } = readKitchen(FOLDER, clock.read().wallMs, disk);
+    const { state } = readKitchen(FOLDER, { wallMs: clock.read().wallMs, disk });
     expect(Object.values(state.reminders).map((one) => one.state)).toEqual(["rang"]);
     expect(state.history.filter((event) => event.type === "due")).toHaveLength(1);
   });
@@ -124,7 +124,7 @@ describe("watch, while no kitchen is open", () => {
     clock.advance(2 * HOUR_MS);
     expect(texts(looks)[1]).toMatch(/^The brine timer is done\./);
     expect(texts(looks)).toHaveLength(2);
-    const opened = readKitchen(FOLDER, clock.read().wallMs, disk).state.history;
+    const opened = readKitchen(FOLDER, { wallMs: clock.read().wallMs, disk }).state.history;
     expect(opened.filter((event) => event.type === "opened").length).toBeLessThan(6);
   });
 
@@ -143,7 +143,7 @@ describe("watch, while no kitchen is open", () => {
     const { watch } = watching();
     clock.advance(2 * HOUR_MS);
     expect(watch.look().kind).toBe("told");
-    const { state } = readKitchen(FOLDER, clock.read().wallMs, disk);
+    const { state } = readKitchen(FOLDER, { wallMs: clock.read().wallMs, disk });
     const asked = state.history.filter((event) => event.type === "asked");
     expect(asked.every((event) => event.w < MORNING + HOUR_MS)).toBe(true);
   });

@@ -23,6 +23,7 @@ import {
   must,
   rangInTime,
   rangOnce,
+  sameFromSnapshot,
   sameHistory,
   sameState,
   timersRang,
@@ -236,6 +237,7 @@ export class SimulatedKitchen {
     const { events, texts } = this.onDisk();
     sameHistory(this.acknowledged, events);
     sameState(state, replay(events));
+    sameFromSnapshot(state);
     const { visitorsNotes } = this.rehearsal.kitchen;
     const kept = events.filter((one) => one.type === "note" && /somebody else/.test(one.text));
     must("nothing of another program is lost", kept.length >= visitorsNotes, () => {

@@ -1,9 +1,11 @@
 /** What must hold of a simulated kitchen, each by its name. */
 import { isDeepStrictEqual } from "node:util";
+import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
+import { keepSnapshot, readSnapshot } from "../../src/session/snapshot.ts";
 import { slowJars, slowLateness, slowTimers } from "./slow-counts.ts";
 import type { Row } from "./slow-reading.ts";
 
@@ -38,16 +40,33 @@ export function sameHistory(
 }
 
 export function sameState(lived: State, replayed: State): void {
-  if (isDeepStrictEqual(plain(lived), plain(replayed))) return;
-  const [a, b] = [plain(lived) as never, plain(replayed) as never];
-  const differ = Object.keys(lived).filter((key) => !isDeepStrictEqual(a[key], b[key]));
-  const detail = differ.map((key) => `${key}: ${differenceOf(a[key], b[key], "")}`).join("\n");
-  throw new Broken("replay gives the state that was lived", detail);
+  same("replay gives the state that was lived", lived, replayed);
 }
 
-/** Without what JSON does not carry. */
+/** What a reader is given from a snapshot is what it would have worked out. */
+export function sameFromSnapshot(state: State): void {
+  const place = { disk: new MemoryDisk(), folder: "/home", build: "this" };
+  place.disk.makeFolder(place.folder);
+  keepSnapshot(place, "key", state);
+  const read = readSnapshot(place, "key", () => state.history);
+  if (!read) throw new Broken("a snapshot can be read", "it was not");
+  same("a snapshot gives the state it was made of", state, read);
+}
+
+function same(rule: string, one: State, other: State): void {
+  const [a, b] = [plain(one) as never, plain(other) as never];
+  if (isDeepStrictEqual(a, b)) return;
+  const differ = Object.keys(one).filter((key) => !isDeepStrictEqual(a[key], b[key]));
+  const detail = differ.map((key) => `${key}: ${differenceOf(a[key], b[key], "")}`).join("\n");
+  throw new Broken(rule, detail);
+}
+
+/** Without what is undefined; numbers that JSON does not carry by their names. */
 function plain(state: State): unknown {
-  return JSON.parse(JSON.stringify(state));
+  const named = (_key: string, value: unknown) => {
+    return typeof value === "number" && !Number.isFinite(value) ? `${value}` : value;
+  };
+  return JSON.parse(JSON.stringify(state, named));
 }
 
 function differenceOf(a: unknown, b: unknown, path: string): string {
