@@ -1,6 +1,6 @@
 /** `brinebell plan … --begin`: the kitchen keeps to it, the one that is open or the next. */
 import type { LotToPlan } from "../kitchen/command.ts";
-import { DAY_MS, localFields, localIso } from "../kitchen/time.ts";
+import { localIso } from "../kitchen/time.ts";
 import { type Wanted, wantedLabel } from "../plan/wanted-batch.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { recordOrTell } from "./record-or-tell.ts";
@@ -14,10 +14,9 @@ export type BeginWish = {
   /** `22:00-06:00`. */
   quiet?: string;
   zone: string;
-  nowMs: number;
 };
 
-/** Writes the plan down, or hands it in words to the kitchen that is open. */
+/** Writes the plan down, or hands it to the kitchen that is open. */
 export async function beginPlan(
   wish: BeginWish,
   io: ReviewIo,
@@ -34,29 +33,15 @@ export async function beginPlan(
     ...(finishByMs === undefined ? {} : { finishBy: localIso(finishByMs, zone) }),
     ...(quiet === undefined ? {} : { quiet }),
   };
-  const done = await recordOrTell("plan", io, { intent: "plan", slots }, wordsFor(wish));
+  const lots = wanted.map(({ recipe, variety, weightLb }) => {
+    return `${weightLb} pounds of ${wantedLabel(recipe, variety)}`;
+  });
+  const words = `plan and begin ${lots.join(", ")}`;
+  const done = await recordOrTell("plan", io, { intent: "plan", slots }, words);
   if (!done.ok) return done.result;
   const { lines } = done;
   const text = json ? JSON.stringify({ begun: true, lines }, null, 2) : lines.join("\n");
   return { code: 0, stdout: `${text}\n`, stderr: "" };
-}
-
-/** The same in words a kitchen understands; undefined where words cannot say it. */
-function wordsFor({ wanted, startMs, finishByMs, quiet, ...now }: BeginWish): string | undefined {
-  if (startMs !== undefined) return undefined;
-  if (finishByMs !== undefined && finishByMs - now.nowMs >= DAY_MS) return undefined;
-  const lots = wanted.map(({ recipe, variety, weightLb }) => {
-    return `${weightLb} pounds of ${wantedLabel(recipe, variety)}`;
-  });
-  const done = finishByMs === undefined ? "" : `, done by ${clock(finishByMs, now.zone)}`;
-  const [from, to] = quiet?.split("-") ?? [];
-  const hush = from && to ? `, quiet from ${from} to ${to}` : "";
-  return `plan and begin ${lots.join(", ")}${done}${hush}`;
-}
-
-function clock(ms: number, zone: string): string {
-  const { hour, minute } = localFields(ms, zone);
-  return [hour, minute].map((value) => String(value).padStart(2, "0")).join(":");
 }
 
 /** What a plan that is to be begun cannot be asked: the kitchen is as it is. */

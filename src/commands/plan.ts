@@ -199,7 +199,6 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
     begin: {
       wanted,
       zone: io.zone,
-      nowMs: io.nowMs,
       ...(saidStart === undefined ? {} : { startMs: saidStart }),
       ...(finishByMs === undefined ? {} : { finishByMs }),
       ...(night === undefined ? {} : { quiet: night }),

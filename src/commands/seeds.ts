@@ -65,7 +65,8 @@ async function add(options: Options, words: string[], io: ReviewIo): Promise<Com
   for (const [name, value] of Object.entries(given)) {
     if (value !== undefined) slots[name] = value;
   }
-  return record(io, { intent: "seed-saved", slots }, []);
+  const text = `saved seed: ${[variety, crop].filter(Boolean).join(" ")}`;
+  return record(io, { intent: "seed-saved", slots }, text, []);
 }
 
 async function test(options: Options, words: string[], io: ReviewIo): Promise<CommandResult> {
@@ -79,7 +80,9 @@ async function test(options: Options, words: string[], io: ReviewIo): Promise<Co
     return failed(2, `seeds: ${sprouted} of ${of} cannot be; write how many of how many`);
   }
   const slots = { seed, sprouted, of, ...(days === undefined ? {} : { days }) };
-  return record(io, { intent: "germination", slots }, [germination(sprouted, of).sentence]);
+  const text = `${sprouted} of ${of} seeds of ${seed} sprouted`;
+  const after = [germination(sprouted, of).sentence];
+  return record(io, { intent: "germination", slots }, text, after);
 }
 
 async function record(
@@ -87,10 +90,11 @@ async function record(
   command:
     | { intent: "seed-saved"; slots: { crop: string } }
     | { intent: "germination"; slots: { seed: string; sprouted: number; of: number } },
+  words: string,
   after: string[],
 ): Promise<CommandResult> {
   const { recordOrTell } = await import("./record-or-tell.ts");
-  const done = await recordOrTell("seeds", io, command, undefined);
+  const done = await recordOrTell("seeds", io, command, words);
   return done.ok ? printed(`${[...done.lines, ...after].join("\n")}\n`) : done.result;
 }
 

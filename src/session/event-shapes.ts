@@ -128,8 +128,18 @@ export function faultOfEvent(value: unknown): string | undefined {
   }
   if (typeof cmd !== "string" || !isTime(t) || !isTime(w)) return `its ${type} lacks its stamp`;
   const shape = EVENT_SHAPES[type as EventType];
-  const wrong = Object.entries(shape).find(([name, field]) => !fits(event[name], field));
-  return wrong ? `the field ${wrong[0]} of its ${type} is off` : undefined;
+  const wrong = faultyField(shape, event);
+  return wrong === undefined ? undefined : `the field ${wrong} of its ${type} is off`;
+}
+
+/** The first field of a shape that an object lacks or has otherwise; undefined where none. */
+export function faultyField(
+  shape: EventShape,
+  found: Readonly<Record<string, unknown>>,
+): string | undefined {
+  return Object.entries(shape).find(([name, field]) => {
+    return !fits(Object.hasOwn(found, name) ? found[name] : undefined, field);
+  })?.[0];
 }
 
 /** Instants a kitchen can have lived: the years 1970 to 9999. */

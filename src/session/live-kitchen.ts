@@ -166,7 +166,9 @@ async function answerOthers(
   owns: () => boolean,
   session: Session,
 ): Promise<TellServer | undefined> {
-  const answer = await openTellServer(folder, owns, (words) => session.hear(words));
+  const answer = await openTellServer(folder, owns, (said) => {
+    return typeof said === "string" ? session.hear(said) : session.carry(said);
+  });
   if (answer.ok) return answer.server;
   session.notice(`Other programs cannot hand words to this kitchen: ${answer.message}`);
   return undefined;

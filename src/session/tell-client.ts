@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import { connect } from "node:net";
+import type { Wish } from "../kitchen/outcome.ts";
+import { handedLine, LONGEST_COMMAND } from "./handed-wish.ts";
 import {
   addressFile,
   answerFrom,
@@ -24,15 +26,24 @@ const DEADLINE_MS = 12_000;
  */
 export function tell(folder: string, words: string, deadlineMs = DEADLINE_MS): Promise<TellReply> {
   const line = plainLine(words);
-  if (line === "") {
-    return Promise.resolve({
-      ok: false,
-      why: "bad-words",
-      message: "there are no words to hand on",
-    });
-  }
-  if (line.length > LONGEST_WORDS) {
-    const message = `at most ${LONGEST_WORDS} characters at a time; these are ${line.length}`;
+  if (line !== "") return handOver(folder, line, LONGEST_WORDS, deadlineMs);
+  const message = "there are no words to hand on";
+  return Promise.resolve({ ok: false, why: "bad-words", message });
+}
+
+/** Hands a command to it as it is; its intent is a `HandedIntent`. Settles as `tell` does. */
+export function hand(folder: string, wish: Wish, deadlineMs = DEADLINE_MS): Promise<TellReply> {
+  return handOver(folder, handedLine(wish), LONGEST_COMMAND, deadlineMs);
+}
+
+function handOver(
+  folder: string,
+  line: string,
+  longest: number,
+  deadlineMs: number,
+): Promise<TellReply> {
+  if (line.length > longest) {
+    const message = `at most ${longest} characters at a time; these are ${line.length}`;
     return Promise.resolve({ ok: false, why: "bad-words", message });
   }
   return exchange(addressOf(folder), `${line}\n`, deadlineMs).then((outcome) =>

@@ -1,7 +1,7 @@
 /**
  * How words reach the kitchen that is open: over a socket only its owner can reach, one line of
- * words in; back come `done` or `refused` on a line of its own, then the answer's lines, then the
- * end.
+ * words (or of a command, as handed-wish.ts has it) in; back come `done` or `refused` on a line of
+ * its own, then the answer's lines, then the end.
  */
 export type TellAnswer = { refused: boolean; lines: string[] };
 

@@ -3,6 +3,8 @@ import * as fs from "node:fs";
 import { createServer, type Server, type Socket } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
+import type { Wish } from "../kitchen/outcome.ts";
+import { COMMAND_MARK, handedWish, LONGEST_COMMAND } from "./handed-wish.ts";
 import {
   addressFile,
   answerText,
@@ -13,8 +15,8 @@ import {
   usualAddress,
 } from "./tell-protocol.ts";
 
-/** What the kitchen says to words handed in. */
-export type Answerer = (words: string) => TellAnswer | Promise<TellAnswer>;
+/** What the kitchen says to words, or to a command, handed in. */
+export type Answerer = (said: string | Wish) => TellAnswer | Promise<TellAnswer>;
 
 export type TellServer = {
   /** Where it listens: a socket's path, or a pipe's name. */
@@ -130,8 +132,7 @@ function serve(socket: Socket, answer: Answerer): void {
     handed = true;
     clearTimeout(deadline);
     deadline = setTimeout(expire("the kitchen did not answer in time"), ANSWER_DEADLINE_MS);
-    const words = plainLine(heard.split("\n")[0] ?? "");
-    replyTo(words, answer).then(reply);
+    replyTo(heard.split("\n")[0] ?? "", answer).then(reply);
   };
   socket.setEncoding("utf8");
   // A caller that does not take its answer is not waited for.
@@ -142,17 +143,24 @@ function serve(socket: Socket, answer: Answerer): void {
   socket.on("data", (chunk: string) => {
     if (handed) return;
     heard += chunk;
-    if (heard.includes("\n") || heard.length > LONGEST_WORDS) handOver();
+    if (heard.includes("\n") || heard.length > longestOf(heard)) handOver();
   });
 }
 
-async function replyTo(words: string, answer: Answerer): Promise<TellAnswer> {
-  if (words.length > LONGEST_WORDS) {
-    return { refused: true, lines: [`at most ${LONGEST_WORDS} characters at a time`] };
+function longestOf(line: string): number {
+  return line.startsWith(COMMAND_MARK) ? LONGEST_COMMAND : LONGEST_WORDS;
+}
+
+async function replyTo(line: string, answer: Answerer): Promise<TellAnswer> {
+  const longest = longestOf(line);
+  if (line.length > longest) {
+    return { refused: true, lines: [`at most ${longest} characters at a time`] };
   }
-  if (words === "") return { refused: true, lines: ["no words came"] };
+  const said = line.startsWith(COMMAND_MARK) ? handedWish(line) : plainLine(line);
+  if (said === undefined) return { refused: true, lines: ["this kitchen takes no such command"] };
+  if (said === "") return { refused: true, lines: ["no words came"] };
   try {
-    return await answer(words);
+    return await answer(said);
   } catch (error) {
     return { refused: true, lines: [`the kitchen could not answer: ${(error as Error).message}`] };
   }

@@ -39,7 +39,7 @@ function raw(address: string, bytes: string | Buffer): Promise<string> {
   });
 }
 
-const echo: Answerer = (words) => ({ refused: false, lines: [words] });
+const echo: Answerer = (said) => ({ refused: false, lines: [String(said)] });
 
 describe("words handed to an open kitchen", () => {
   it("reach it, and its answer comes back line by line", async () => {
@@ -84,7 +84,7 @@ describe("hostile words", () => {
   it("arrive as one plain line, without anything a terminal would obey", async () => {
     const heard: string[] = [];
     await serve((words) => {
-      heard.push(words);
+      heard.push(String(words));
       return { refused: false, lines: [`\u001b[2J${words}\n\u0007`] };
     });
     const reply = await tell(folder, "lids\non\u001b]0;x\u0007\u202e \u009b2Jand \u0000boil");
@@ -126,7 +126,7 @@ describe("hostile words", () => {
   it("from a caller that hangs up leave the kitchen open", async () => {
     const { address } = await serve(async (words) => {
       await new Promise((resolve) => setTimeout(resolve, 20));
-      return { refused: false, lines: [words.repeat(100)] };
+      return { refused: false, lines: [String(words).repeat(100)] };
     });
     for (let i = 0; i < 20; i += 1) {
       const socket = connect(address, () => {

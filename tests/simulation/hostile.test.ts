@@ -159,39 +159,42 @@ describe("words that are more than words", () => {
 });
 
 describe("the socket for other programs", () => {
-  it.skipIf(process.platform === "win32")("is its owner's, and takes only words", async () => {
-    const home = join(folder, "socket");
-    fs.mkdirSync(home);
-    const heard: string[] = [];
-    const opened = await openTellServer(
-      home,
-      () => true,
-      (words) => {
-        heard.push(words);
-        return { refused: false, lines: [words] };
-      },
-    );
-    if (!opened.ok) throw new Error(opened.message);
-    expect(fs.statSync(join(home, "tell")).mode & 0o777).toBe(0o700);
-    expect(fs.statSync(opened.server.address).mode & 0o177).toBe(0);
-    const tell = (text: string | Buffer) =>
-      new Promise<string>((resolve) => {
-        const socket = connect(opened.server.address);
-        let answer = "";
-        socket.on("data", (data) => {
-          answer += data;
+  it.skipIf(process.platform === "win32")(
+    "is its owner's, and takes only what it knows",
+    async () => {
+      const home = join(folder, "socket");
+      fs.mkdirSync(home);
+      const heard: string[] = [];
+      const opened = await openTellServer(
+        home,
+        () => true,
+        (words) => {
+          heard.push(String(words));
+          return { refused: false, lines: [String(words)] };
+        },
+      );
+      if (!opened.ok) throw new Error(opened.message);
+      expect(fs.statSync(join(home, "tell")).mode & 0o777).toBe(0o700);
+      expect(fs.statSync(opened.server.address).mode & 0o177).toBe(0);
+      const tell = (text: string | Buffer) =>
+        new Promise<string>((resolve) => {
+          const socket = connect(opened.server.address);
+          let answer = "";
+          socket.on("data", (data) => {
+            answer += data;
+          });
+          socket.on("close", () => resolve(answer));
+          socket.on("error", () => {});
+          socket.end(text);
         });
-        socket.on("close", () => resolve(answer));
-        socket.on("error", () => {});
-        socket.end(text);
-      });
-    for (const text of nasties(marker)) expect(await tell(`${text}\n`)).not.toMatch(STEERS);
-    await tell(Buffer.alloc(3_000_000, 0x41));
-    await tell(Buffer.from([0xff, 0xfe, 0x00, 0x0a]));
-    expect(await tell("what now\n")).toBe("done\nwhat now\n");
-    for (const words of heard) expect(words.length).toBeLessThanOrEqual(2000);
-    await opened.server.close();
-  });
+      for (const text of nasties(marker)) expect(await tell(`${text}\n`)).not.toMatch(STEERS);
+      await tell(Buffer.alloc(3_000_000, 0x41));
+      await tell(Buffer.from([0xff, 0xfe, 0x00, 0x0a]));
+      expect(await tell("what now\n")).toBe("done\nwhat now\n");
+      for (const words of heard) expect(words.length).toBeLessThanOrEqual(2000);
+      await opened.server.close();
+    },
+  );
 });
 
 describe("hostile recipe files", () => {
