@@ -25,6 +25,8 @@ export function recipeNamed(library: Library, said: string): Outcome<Recipe> {
   const recipes = [...library.recipes.values()];
   const found = findRecipe(recipes, said);
   if (found) return ok(found);
+  const fault = library.problems.find((problem) => problem.startsWith(`${said.trim()}.y`));
+  if (fault) return fail(`${quoted(said)} cannot be used: ${fault}`);
   const byName = new Map(recipes.flatMap((r) => namesOf(r).map((name) => [name, r.id] as const)));
   const nearest = nearestName(said.trim().toLowerCase(), byName.keys());
   const mend = nearest

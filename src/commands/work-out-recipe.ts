@@ -1,4 +1,4 @@
-import { chooseProcess, processOptions } from "../recipe/choose-process.ts";
+import { chooseProcess, methodMeant, processOptions } from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
@@ -26,8 +26,9 @@ export function workOut(
   kitchen: KeptKitchen,
 ): WorkedOut {
   const options = processOptions(recipe);
-  const first = options.find((o) => !wish.method || o.method === wish.method) ?? options[0];
-  const method = wish.method ?? first?.method ?? recipe.keptAs;
+  const meant = methodMeant(options, wish);
+  const first = options.find((o) => o.method === meant) ?? options[0];
+  const method = meant ?? recipe.keptAs;
   const pack = wish.pack ?? first?.pack;
   const chosen = recipeFor(recipe, method, pack);
   const { forLb, jar } = wish;

@@ -1,5 +1,10 @@
 /** Deciding on whole batches: begin, hold, go on, abandon. */
-import { chooseProcess, defaultJar, processOptions } from "../recipe/choose-process.ts";
+import {
+  chooseProcess,
+  defaultJar,
+  methodMeant,
+  processOptions,
+} from "../recipe/choose-process.ts";
 import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
@@ -146,8 +151,9 @@ function wayOf(
     const method = slots.method ?? recipe.keptAs;
     return { recipe: recipeFor(recipe, method), option: null, terms: null };
   }
-  const method = slots.method ?? options[0]?.method;
-  const fits = options.filter((one) => one.method === method);
+  const method = methodMeant(options, slots);
+  const pressed = slots.atPsi === undefined || method === "pressure";
+  const fits = pressed ? options.filter((one) => one.method === method) : [];
   const found = slots.pack ? fits.find((one) => one.pack === slots.pack) : fits[0];
   if (!found) {
     const had = options.map((one) => `${one.pack} pack by ${one.method}`).join(", ");

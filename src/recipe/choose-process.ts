@@ -81,11 +81,22 @@ export function processOptions(recipe: Recipe): ProcessOption[] {
   return [...recipe.processes, ...steam];
 }
 
+/** The method that is meant: the one named, pressure where one is named, else the first. */
+export function methodMeant(
+  options: readonly ProcessOption[],
+  { method, atPsi }: Pick<ProcessWish, "method" | "atPsi">,
+): Method | undefined {
+  return method ?? (atPsi === undefined ? options[0]?.method : "pressure");
+}
+
 function pickOption(recipe: Recipe, wish: ProcessWish): ProcessOption {
   if (!recipe.tested) refuse(`${recipe.title} has no tested source: keep it in the refrigerator`);
   const options = processOptions(recipe);
   if (options.length === 0) refuse(`${recipe.title} has no canner process`);
-  const method = wish.method ?? options[0]?.method;
+  const method = methodMeant(options, wish);
+  if (wish.atPsi !== undefined && method !== "pressure") {
+    refuse(`${wish.atPsi} psi is set in a pressure canner only, not in a ${method} process`);
+  }
   const sameMethod = options.filter((o) => o.method === method);
   if (sameMethod.length === 0) {
     const had = [...new Set(options.map((o) => METHOD_NAMES[o.method]))].join(", ");

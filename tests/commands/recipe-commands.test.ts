@@ -7,6 +7,7 @@ import { reckonJars, reckonProcess } from "../../src/commands/reckon-recipe.ts";
 import { recipeFile, wholeLibrary } from "../recipe/library-files.ts";
 
 const library = wholeLibrary();
+library.problems.push("worse.yaml:1: class: invalid option");
 const mine = recipeFile("pickled-beets.yaml").replace("4 cups, role: acid", "2 cups, role: acid");
 
 const io: RecipeIo = {
@@ -149,10 +150,33 @@ describe("brinebell reckon process", () => {
     });
   });
 
+  it("takes --at as the pressure process that has such a setting", async () => {
+    for (const [at, minutes] of [
+      ["6psi", 20],
+      ["11psi", 15],
+    ]) {
+      const call = `--recipe crushed-tomatoes --at ${at} --gauge dial --altitude 0ft --json`;
+      const { stdout } = await reckonProcess(words(call), io);
+      expect(JSON.parse(stdout)).toMatchObject({ method: "pressure", value: minutes });
+    }
+    const shown = await recipesCommand(
+      words("crushed-tomatoes --at 11psi --gauge dial --altitude 0ft --json"),
+      io,
+    );
+    expect(JSON.parse(shown.stdout)).toMatchObject({ process: { minutes: 15, pressurePsi: 11 } });
+  });
+
   it.each([
     ["--recipe dilled-green-beans --jar quart --altitude 0ft", 1, /not tested/],
     ["--recipe snap-beans --jar pint --altitude 9000ft --gauge dial", 1, /above 8,000 ft/],
     ["--recipe cucumber-seed --altitude 0ft", 1, /no canner process/],
+    ["--recipe pickled-beets --at 11psi --altitude 0ft", 1, /no pressure process was tested/],
+    [
+      "--recipe crushed-tomatoes --at 11psi --method boiling-water --altitude 0ft",
+      1,
+      /11 psi is set in a pressure canner only/,
+    ],
+    ["--recipe worse --jar pint --altitude 0ft", 2, /cannot be used: worse.yaml:1: class/],
     ["--recipe snap-beans --jar pint --altitude 0ft", 2, /--gauge dial or --gauge weighted/],
     ["--recipe snap-beans --jar pint", 2, /--altitude is missing/],
     ["--jar pint --altitude 0ft", 2, /--recipe is missing/],
