@@ -14,7 +14,8 @@ export async function exportCommand(args: string[], io: ReviewIo): Promise<Comma
   const { text, events, recipes, notices, unreadable } = exportKitchen(io.folder);
   if (unreadable !== undefined) return failed(3, `export: ${unreadable}`);
   const result = written("export", io, file, text);
-  if (result.code !== 0 || file === "-") return result;
+  if (result.code !== 0) return result;
+  if (file === "-") return withNotices(result, "export", notices);
   const counted = isOn(parsed.value, "json")
     ? printedJson({ file, events, recipes })
     : { ...result, stdout: `${result.stdout}${events} events and ${recipes} own recipes.\n` };

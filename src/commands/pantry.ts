@@ -2,7 +2,15 @@
 import { batchName } from "../kitchen/names.ts";
 import type { Batch } from "../kitchen/state.ts";
 import { SPOILED_CAUTION } from "../review/keeping.ts";
-import { openings, type Pantry, type PantryLine, pantry } from "../review/pantry.ts";
+import {
+  eatFirst,
+  type Opening,
+  openings,
+  type Pantry,
+  type PantryLine,
+  pantry,
+  throwOut,
+} from "../review/pantry.ts";
 import { counted } from "../review/words.ts";
 import type { ReadKitchen } from "../session/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
@@ -58,8 +66,17 @@ function wordsOff(options: Options): string | undefined {
 
 function fits(line: PantryLine, said: string, season: number | undefined): boolean {
   if (season !== undefined && line.season !== season) return false;
-  const all = [line.title, line.variety, line.recipe, line.batch, line.place, line.jar];
-  return said === "" || all.some((one) => one?.toLowerCase().includes(said));
+  return (
+    said === "" || line.jar === said || named(line, said) || line.place.toLowerCase().includes(said)
+  );
+}
+
+/** What a line or an opening goes by has the words in it. */
+function named(
+  { title, variety, recipe, batch }: Pick<PantryLine, "title" | "variety" | "recipe" | "batch">,
+  said: string,
+): boolean {
+  return [title, variety, recipe, batch].some((one) => one?.toLowerCase().includes(said));
 }
 
 function shown(
@@ -68,25 +85,34 @@ function shown(
   said: string,
   season: number | undefined,
 ): CommandResult {
+  const inSeason = (one: Opening) => season === undefined || one.season === season;
+  const list = openings(state).filter((one) => inSeason(one) && named(one, said));
   if (isOn(options, "eaten")) {
-    const list = openings(state);
     if (isOn(options, "json")) return printedJson({ opened: list });
     const lines = list.map((one) => {
       const name = [one.title, one.variety].filter(Boolean).join(", ");
       const spoiled = one.spoiled ? ", spoiled" : "";
       return `${one.at}  ${one.batch}  ${counted(one.count, "jar")} of ${name}${spoiled}\n`;
     });
-    return printed(lines.join("") || "No jars were opened yet.\n");
+    const none = list.length === openings(state).length ? "yet" : "that these words fit";
+    return printed(lines.join("") || `No jars were opened ${none}.\n`);
   }
   const all = pantry(state, nowMs);
   const lines = all.lines.filter((line) => fits(line, said, season));
-  const found: Pantry = { ...all, lines };
-  return isOn(options, "json") ? printedJson(found) : printed(pantryText(found));
+  const found: Pantry = {
+    ...{ ...all, lines, opened: list },
+    eatFirst: eatFirst(lines).map((line) => line.batch),
+    throwOut: throwOut(lines).map((line) => line.batch),
+  };
+  if (isOn(options, "json")) return printedJson(found);
+  const asked = [said, season].filter(Boolean).join(", ");
+  if (lines.length === 0 && asked !== "" && all.lines.length > 0) {
+    return printed(`Nothing put by fits ${JSON.stringify(asked)}; brinebell pantry lists all.\n`);
+  }
+  return printed(pantryText(found));
 }
 
 const HEADS = { shelf: "On the shelf", refrigerate: "Refrigerator", freeze: "Freezer" };
-/** Eaten first: what has at most this many days left. */
-const SOON_DAYS = 60;
 
 export function pantryText({ lines, waiting, troubles, on }: Pantry): string {
   const left = lines.filter((line) => line.left > 0);
@@ -101,12 +127,12 @@ export function pantryText({ lines, waiting, troubles, on }: Pantry): string {
     out.push(...sources.map((source) => `  ${source}`), "");
   }
   if (out.length === 0) out.push(`Nothing is put by on ${on}.`, "");
-  const soon = left.filter((line) => line.daysLeft <= SOON_DAYS).slice(0, 5);
-  const first = soon.length > 0 ? soon : left.slice(0, 1);
-  if (first.length > 0) {
-    const names = first.map((line) => `${nameOf(line)} (${line.batch}, ${byText(line)})`);
-    out.push(`Eat first: ${names.join("; ")}`);
-  }
+  const names = (some: PantryLine[]) => {
+    return some.map((line) => `${nameOf(line)} (${line.batch}, ${byText(line)})`).join("; ");
+  };
+  const [first, past] = [eatFirst(lines), throwOut(lines)];
+  if (first.length > 0) out.push(`Eat first: ${names(first)}`);
+  if (past.length > 0) out.push(`Throw out: ${names(past)}`, `  ${SPOILED_CAUTION}`);
   for (const one of waiting) {
     out.push(`${one.batch}: ${counted(one.jars, "sealed jar")} of a batch that is not finished`);
   }
@@ -140,9 +166,10 @@ async function open(
   text: string,
   season: number | undefined,
 ): Promise<CommandResult> {
-  const match = /^(.*?)(?::(\d{1,3}))?$/.exec(text.trim());
+  const match = /^([^:]*)(?::(\d{1,3}))?$/.exec(text.trim());
   const count = Number(match?.[2] ?? 1);
-  if (count < 1) return failed(2, "pantry: --opened: write BATCH or BATCH:2, at least one jar");
+  if (!match || count < 1)
+    return failed(2, "pantry: --opened: write BATCH or BATCH:2, at least one jar");
   const found = batchNamed(state, match?.[1] ?? "", season);
   if (!found.ok) return failed(2, `pantry: --opened: ${found.message}`);
   const spoiled = isOn(options, "spoiled");

@@ -172,13 +172,21 @@ export function onShelf(state: State, batch: Batch): number {
   return (batch.option ? jarCounts(state, batch).sealed : batch.ready) - opened;
 }
 
+/** The scale of every score, so that those of different days can stand side by side. */
+const LOWEST_SCORE = 1;
+const HIGHEST_SCORE = 5;
+
 export function decideTaste(deciding: Deciding): Outcome {
   const { target, ...rest } = deciding.wish.command.slots as Record<string, unknown>;
   const batch = shelved(deciding, typeof target === "string" ? target : undefined);
   if ("kind" in batch) return batch;
   const scores: Record<string, number> = {};
   for (const [name, value] of Object.entries(rest)) {
-    if (typeof value === "number" && value >= 0 && value <= 10) scores[name] = value;
+    if (typeof value !== "number") continue;
+    if (value < LOWEST_SCORE || value > HIGHEST_SCORE) {
+      return refused("Scores go from 1 to 5, like crunch four.");
+    }
+    scores[name] = value;
   }
   const taster = typeof rest.taster === "string" ? rest.taster : null;
   if (Object.keys(scores).length === 0)

@@ -33,7 +33,7 @@ export type PhraseBook = {
   plain: PlainWords;
 };
 
-const OPEN_SLOT = /\{(?:\w+:)?(?:text|asked|thing|open|timer|pinged|lot|label|produce)\}/;
+const OPEN_SLOT = /\{(?:\w+:)?(?:text|asked|thing|person|open|timer|pinged|lot|label|produce)\}/;
 
 function skipTable(phrases: readonly string[]): SkipTable {
   const table = new Map<string, string[][]>();

@@ -39,6 +39,15 @@ function isTimerOnly({ meaning }: Target): boolean {
   return meaning.timers.length > 0 && meaning.batches.length + meaning.recipes.length === 0;
 }
 
+/** What stands where a name could, and names nobody whose voice could be counted. */
+const NOBODY: ReadonlySet<string> = new Set(
+  [
+    "i we you he she they it this that these those who one ones all most some both none nobody",
+    "everyone everybody anyone anybody someone somebody people folks guests kids would have and",
+  ].flatMap((line) => line.split(" ")),
+);
+const MOST_NAME_WORDS = 3;
+
 type Reader = (at: number) => SlotMatch[];
 
 function isCount(value: unknown): boolean {
@@ -93,7 +102,14 @@ function targetReaders(said: Utterance, names: Names, plain: PlainWords): Record
     closed(at)
       .filter(({ value }) => isTimerOnly(value as Target))
       .map((match) => ({ ...match, cost: match.cost - TIMER_COST }));
-  return { target: closed, open, timer: open, thing: label, "known-timer": knownTimer };
+  const person: Reader = (at) => {
+    return label(at).filter(({ value }) => {
+      const words = String(value).split(" ");
+      return words.length <= MOST_NAME_WORDS && !words.some((word) => NOBODY.has(word));
+    });
+  };
+  const others = { timer: open, thing: label, person, "known-timer": knownTimer };
+  return { target: closed, open, ...others };
 }
 
 function timeReaders(said: Utterance, context: Context): Record<string, Reader> {
@@ -252,7 +268,7 @@ export function slotReader(
 
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
-  "target known-timer open timer thing past lasting ago moment future duration length more text",
+  "target known-timer open timer thing person past lasting ago moment future duration length more text",
   "pinged asked lot number count whole temperature jars jar-list size scores score-name produce",
 ]
   .join(" ")

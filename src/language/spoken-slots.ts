@@ -129,6 +129,7 @@ export function slotRules(context: Context, moment: SpokenMoment): Map<string, s
     ],
     ["open", [...targets, ...timers]],
     ["thing", labels],
+    ["person", labels],
     ["known-timer", timers],
     ["pot", spoken(moment.pots ?? []).filter((pot) => POTS.includes(pot))],
     ["asked", spoken(moment.ingredients ?? []).map((what) => `how much ${what}`)],

@@ -109,9 +109,10 @@ export function compareLots(
   const things = [...new Set(nameOf.values())];
   const votes = state.preferences.flatMap(({ at, batch, over, taster }) => {
     const thing = nameOf.get(batch);
-    if (thing === undefined) return [];
-    const other = over === null ? null : (nameOf.get(over) ?? null);
-    return other === thing ? [] : [{ at, thing, over: other, taster }];
+    const other = over === null ? null : nameOf.get(over);
+    // Liked better than something that is not compared here tells nothing of these.
+    if (thing === undefined || other === undefined || other === thing) return [];
+    return [{ at, thing, over: other, taster }];
   });
   const tastings = state.tastings.flatMap(({ at, batch, taster, scores }) => {
     const thing = nameOf.get(batch);

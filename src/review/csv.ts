@@ -6,8 +6,12 @@ import type { BatchLog } from "./batch-log.ts";
 
 export type Cell = string | number | null | undefined;
 
-/** Begins, perhaps after blanks, with a sign of a formula, or with a tab or carriage return. */
-const FORMULA = /^(?:[\t\r]|[\s\u00a0\ufeff]*[=+\-@\uff1d\uff0b\uff0d\uff20])/;
+/**
+ * Begins with a sign of a formula, perhaps after blanks or what nobody sees (controls, marks of
+ * direction, fillers), which may be lost on the way; or with a tab or carriage return.
+ */
+const FORMULA =
+  /^(?:[\t\r]|[\s\p{C}\p{Default_Ignorable_Code_Point}\u2800]*[=+\-@\uff1d\uff0b\uff0d\uff20])/u;
 
 function cell(value: Cell): string {
   if (value === null || value === undefined) return "";

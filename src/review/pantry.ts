@@ -32,6 +32,8 @@ export type Opening = {
   batch: string;
   title: string;
   variety: string | null;
+  recipe: string;
+  season: number;
   count: number;
   spoiled: boolean;
 };
@@ -39,6 +41,9 @@ export type Opening = {
 export type Pantry = {
   on: string;
   lines: PantryLine[];
+  /** Batches of the lines to eat first; of those past a use-by, which nobody should eat, none. */
+  eatFirst: string[];
+  throwOut: string[];
   /** Sealed jars of batches that are not finished. */
   waiting: { batch: string; jars: number }[];
   opened: Opening[];
@@ -67,11 +72,36 @@ export function holdsRehearsalsAlone(state: State): boolean {
 /** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
 export function pantry(state: State, now: number): Pantry {
   const on = dateOf(wallOf(state, now), state.zone);
-  const found: Pantry = { on, lines: [], waiting: [], opened: [], troubles: [] };
+  const found: Pantry = {
+    ...{ on, lines: [], eatFirst: [], throwOut: [] },
+    ...{ waiting: [], opened: [], troubles: [] },
+  };
   for (const batch of shownBatches(state)) addBatch(found, state, batch, now);
   found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
+  found.eatFirst = eatFirst(found.lines).map((line) => line.batch);
+  found.throwOut = throwOut(found.lines).map((line) => line.batch);
   found.opened = openings(state);
   return found;
+}
+
+/** Eaten first: what has at most this many days left, and so many lines of it. */
+const SOON_DAYS = 60;
+const MOST_FIRST = 5;
+
+/** What is left and past its use-by. A best-by speaks of quality alone, and is no such thing. */
+export function throwOut(lines: readonly PantryLine[]): PantryLine[] {
+  return lines.filter((line) => line.left > 0 && isPastUse(line));
+}
+
+/** What to eat first: what goes soon, else the one line that goes first. */
+export function eatFirst(lines: readonly PantryLine[]): PantryLine[] {
+  const left = lines.filter((line) => line.left > 0 && !isPastUse(line));
+  const soon = left.filter((line) => line.daysLeft <= SOON_DAYS).slice(0, MOST_FIRST);
+  return soon.length > 0 ? soon : left.slice(0, 1);
+}
+
+function isPastUse({ keep, daysLeft }: PantryLine): boolean {
+  return keep === "refrigerate" && daysLeft < 0;
 }
 
 export function openings(state: State): Opening[] {
@@ -81,8 +111,14 @@ export function openings(state: State): Opening[] {
     if (!batch || !shown.has(id)) return [];
     const date = dateOf(wallOf(state, at), state.zone);
     const { recipe, lot } = batch;
-    return [{ at: date, batch: id, title: recipe.title, variety: lot.variety, count, spoiled }];
+    const names = { title: recipe.title, variety: lot.variety, recipe: recipe.id };
+    return [{ at: date, batch: id, ...names, season: seasonBegun(state, batch), count, spoiled }];
   });
+}
+
+/** The year a batch was begun in, by its own wall. */
+function seasonBegun(state: State, batch: Batch): number {
+  return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
 }
 
 /** Jars of a batch that were opened, spoiled ones among them. */
@@ -142,7 +178,7 @@ function addLine(found: Pantry, state: State, batch: Batch, group: JarGroup, ope
     recipe: batch.recipe.id,
     title: batch.recipe.title,
     variety: batch.lot.variety,
-    season: Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4)),
+    season: seasonBegun(state, batch),
     jar: batch.jar,
     keep: group.keep,
     putUp,

@@ -26,7 +26,10 @@ export type PairResult = {
   tasters: number;
   /** How many of them gave no name, so that one person may be among them twice. */
   unnamed: number;
+  /** Two-sided, were each of them another person. */
   p: number;
+  /** The same, were all who gave no name one person with one voice, their latest. */
+  pOneUnnamed: number;
   /** 95 % interval of the share that prefers the first. */
   share: [number, number];
   sentence: string;
@@ -66,27 +69,27 @@ function pairResult(
   const forFirst = Math.max(forA, all.length - forA);
   const p = pairedPreferenceP(forFirst, all.length);
   const share = wilsonInterval(forFirst, all.length);
+  const voices = [...named.values(), ...unnamed.slice(-1)];
+  const forOne = voices.filter((thing) => thing === first).length;
+  const pOneUnnamed = pairedPreferenceP(Math.max(forOne, voices.length - forOne), voices.length);
   const result = {
-    first,
-    second,
-    forFirst,
-    tasters: all.length,
-    unnamed: unnamed.length,
-    p,
-    share,
+    ...{ first, second, forFirst, tasters: all.length, unnamed: unnamed.length },
+    ...{ p, pOneUnnamed: forOne * 2 >= voices.length ? pOneUnnamed : 1, share },
   };
   return { ...result, sentence: pairSentence(result) };
 }
 
 function pairSentence(result: Omit<PairResult, "sentence">): string {
-  const { first, second, forFirst, tasters, unnamed, p, share } = result;
+  const { first, second, forFirst, tasters, unnamed, p, pOneUnnamed, share } = result;
   const liked = `${forFirst} of ${tasters} liked ${first} better than ${second}`;
   const percent = share.map((one) => Math.round(one * 100));
   const shown = p < 0.001 ? "under 0.001" : p.toFixed(p < 0.1 ? 3 : 2);
   const range = `preferred by ${percent[0]} to ${percent[1]} % of people like these`;
   const parts: string[] = [];
-  if (p <= ALPHA) parts.push(`${liked}: hard to put down to chance (two-sided p = ${shown})`);
-  else parts.push(`${liked}: could easily be chance (two-sided p = ${shown})`);
+  const hard = "hard to put down to chance";
+  const which = p > ALPHA ? "could easily be chance" : hard;
+  const claim = p <= ALPHA && pOneUnnamed > ALPHA ? `${hard} if each was another person` : which;
+  parts.push(`${liked}: ${claim} (two-sided p = ${shown})`);
   parts.push(range);
   if (fewestForPreference(tasters, ALPHA) === null) {
     parts.push(`so few tasters can show no preference; it takes six of six`);

@@ -6,11 +6,21 @@ import { LOW_TEMPERATURE_F } from "../kitchen/canner-stages.ts";
 import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { runOfKind } from "../kitchen/owners.ts";
-import { type Batch, type Load, type Reading, type State, wallOf } from "../kitchen/state.ts";
+import {
+  type Batch,
+  type Load,
+  type Reading,
+  type State,
+  type Stretch,
+  wallOf,
+} from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { BOIL_DOUBT_F, boilingPointF } from "../reckon/boiling.ts";
 
 export type Point = { at: number; value: number };
+
+/** From and to, wall ms. */
+export type Span = { from: number; to: number };
 
 export type Trace = {
   what: string;
@@ -24,7 +34,9 @@ export type Trace = {
   /** Those of them that lie within the process; null where it belongs to none. */
   minutesInProcess: number | null;
   /** Process from and to, wall ms, where it belongs to one. */
-  process: { from: number; to: number } | null;
+  process: Span | null;
+  /** While the condition was lost, as it was told; nothing is joined or counted across one. */
+  losses: Span[];
 };
 
 /** A single reading is a fact for the table, not a curve. */
@@ -35,7 +47,9 @@ const LONGEST_JOIN_MS = 30 * MINUTE_MS;
 /** Traces of a batch's own readings and of its loads', those with at least two readings. */
 export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
   const traces = grouped(batch.readings).map(([what, unit, readings]) => {
-    return traceOf(state, readings, { what, unit, load: null, target: null, process: null });
+    return traceOf(state, readings, {
+      ...{ what, unit, load: null, target: null, process: null, losses: [] },
+    });
   });
   for (const load of loadsOf(state, batch)) {
     const run = runOfKind(load, "process");
@@ -43,12 +57,24 @@ export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
     const until = run?.endedAt ?? now;
     const process =
       from === undefined ? null : { from: wallOf(state, from), to: wallOf(state, until) };
+    const losses = lossesOf(run?.kept?.stretches ?? [], until).map((one) => {
+      return { from: wallOf(state, one.from), to: wallOf(state, one.to) };
+    });
     for (const [what, unit, readings] of grouped(load.readings)) {
       const target = targetOf(load, unit);
-      traces.push(traceOf(state, readings, { what, unit, load: load.id, target, process }));
+      const base = { what, unit, load: load.id, target, process, losses };
+      traces.push(traceOf(state, readings, base));
     }
   }
   return traces.filter((trace) => trace.points.length >= LEAST_POINTS);
+}
+
+/** From the end of each stretch that was lost to the next beginning, or to the end. */
+function lossesOf(stretches: readonly Stretch[], until: number): Span[] {
+  return stretches.flatMap(({ to, ended }, at) => {
+    if (to === undefined || ended === "out") return [];
+    return [{ from: to, to: Math.max(to, stretches[at + 1]?.from ?? until) }];
+  });
 }
 
 function grouped(readings: readonly Reading[]): [string, string, Reading[]][] {
@@ -86,21 +112,25 @@ function traceOf(
   const points = readings
     .map(({ at, value }) => ({ at: Math.round(wallOf(state, at)), value }))
     .sort((a, b) => a.at - b.at);
-  const { target, process } = base;
-  const minutes = target ? minutesAtOrAbove(points, target.value) : null;
+  const { target, process, losses } = base;
+  const minutes = target ? minutesAtOrAbove(points, target.value, losses) : null;
   const inside = process
     ? points.filter((one) => one.at >= process.from && one.at <= process.to)
     : [];
-  const within = target && process ? minutesAtOrAbove(inside, target.value) : null;
+  const within = target && process ? minutesAtOrAbove(inside, target.value, losses) : null;
   return { ...base, points, minutesAtTarget: minutes, minutesInProcess: within };
 }
 
-/** Minutes at or above a value, by straight lines between readings not too far apart. */
-export function minutesAtOrAbove(points: readonly Point[], value: number): number {
+/** Minutes at or above a value, by straight lines between readings that are joined. */
+export function minutesAtOrAbove(
+  points: readonly Point[],
+  value: number,
+  losses: readonly Span[] = [],
+): number {
   let ms = 0;
   for (let i = 1; i < points.length; i++) {
     const [a, b] = [points[i - 1], points[i]];
-    if (!a || !b || b.at - a.at > LONGEST_JOIN_MS) continue;
+    if (!a || !b || !areJoined(a, b, losses)) continue;
     const span = b.at - a.at;
     if (a.value >= value && b.value >= value) ms += span;
     else if (a.value >= value || b.value >= value) {
@@ -111,13 +141,19 @@ export function minutesAtOrAbove(points: readonly Point[], value: number): numbe
   return Math.round((ms / MINUTE_MS) * 10) / 10;
 }
 
-/** Pieces of a trace whose readings are near enough to be joined by a line. */
-export function joined(points: readonly Point[]): Point[][] {
+/** Near enough to each other, and nothing lost between them. */
+function areJoined(a: Point, b: Point, losses: readonly Span[]): boolean {
+  if (b.at - a.at > LONGEST_JOIN_MS) return false;
+  return !losses.some(({ from, to }) => from < b.at && to > a.at);
+}
+
+/** Pieces of a trace whose readings are joined by a line. */
+export function joined(points: readonly Point[], losses: readonly Span[] = []): Point[][] {
   const pieces: Point[][] = [];
   for (const point of points) {
     const piece = pieces.at(-1);
     const last = piece?.at(-1);
-    if (piece && last && point.at - last.at <= LONGEST_JOIN_MS) piece.push(point);
+    if (piece && last && areJoined(last, point, losses)) piece.push(point);
     else pieces.push([point]);
   }
   return pieces;

@@ -16,6 +16,7 @@ import { ownRecipes } from "./data-folder.ts";
 import { eventsOf, recordOf } from "./journal-records.ts";
 import { recipeTexts } from "./load-library.ts";
 import { mergeEvents } from "./merge-events.ts";
+import { noticesOf } from "./read-kitchen.ts";
 import { realClock } from "./real-clock.ts";
 
 export type Exported = {
@@ -33,9 +34,7 @@ export function exportKitchen(folder: string): Exported {
   const events = eventsOf(reading.records);
   const recipes = recipeTexts(ownRecipes(folder));
   const state = replay(events);
-  const notices = reading.damages.map(({ file, line, reason }) => {
-    return `line ${line} of ${file}: ${reason}; what can be read is exported`;
-  });
+  const notices = noticesOf(reading, folder).map((one) => `${one}; what can be read is exported`);
   return {
     text: archiveText({ zone: state.zone, events, recipes }),
     events: events.length,

@@ -54,7 +54,8 @@ function readAt(state: State, wallMs: number, notices: string[]): ReadKitchen {
   return { state, nowMs: Math.max(state.lastW, wallMs - offset), notices };
 }
 
-function noticesOf({ damages, torn, newerFile }: JournalReading, folder: string): string[] {
+/** What of a journal could not be relied on, a sentence each. */
+export function noticesOf({ damages, torn, newerFile }: JournalReading, folder: string): string[] {
   const notices = damages.map(({ file, line, reason }) => {
     const where = line > 0 ? `line ${line} of ${folder}/${file}` : `${folder}/${file}`;
     return `${where}: ${reason}`;

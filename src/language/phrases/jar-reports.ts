@@ -387,6 +387,14 @@ export const JAR_REPORTS: readonly Family[] = [
       `,
       "{target:open} {scores}",
       "<taste-lead> {scores}",
+      `
+        {taster:person} [would] (gives|gave|give|rates|rated|scores|scored|says|said|tasted|tried)
+        [<the>] {target:open} [is|are|was|gets|got|a|at|as|and (gives|gave) it|and (says|said) [it
+        is]] {scores}
+      `,
+      "<taste-lead> {target:open} (for|by|with) {taster:person} {scores}",
+      "(for|from|by) {taster:person} [<the>] {target:open} [is|are|gets|got] {scores}",
+      "{taster:person} <taste-word> [of] [<the>] {target:open} [is|are|gets|got] {scores}",
     ],
   },
   {

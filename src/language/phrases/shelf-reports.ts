@@ -17,10 +17,10 @@ export const SHELF_REPORTS: readonly Family[] = [
       "(<we>|i) (prefer|preferred) [<the>] {target:open} [<to-other>]",
       "[<the>] {target:open} (is|was|are|were|tastes|tasted|taste) better [<than-other>]",
       `
-        {taster:thing} (likes|liked|loves|enjoyed) [<the>] {target:open} (better|more|best)
+        {taster:person} (likes|liked|loves|enjoyed) [<the>] {target:open} (better|more|best)
         [<than-other>]
       `,
-      "{taster:thing} (prefers|preferred) [<the>] {target:open} [<to-other>]",
+      "{taster:person} (prefers|preferred) [<the>] {target:open} [<to-other>]",
     ],
   },
 ];
