@@ -1,3 +1,4 @@
+import { processOptions } from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
 import { methodsOf } from "../recipe/library.ts";
 import { sourceLine } from "../recipe/process-table.ts";
@@ -24,7 +25,7 @@ function listed(recipe: Recipe) {
     names,
     class: recipe.class,
     methods: methodsOf(recipe),
-    packs: [...new Set(recipe.processes.map((p) => p.pack))],
+    packs: [...new Set(processOptions(recipe).map((p) => p.pack))],
     jars: recipe.jars,
     tested,
     source: sourceLine(recipe.source),

@@ -1,4 +1,9 @@
-import { chooseProcess, methodMeant, processOptions } from "../recipe/choose-process.ts";
+import {
+  chooseProcess,
+  methodMeant,
+  processOptions,
+  whyOffTheShelf,
+} from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
@@ -39,7 +44,10 @@ export function workOut(
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs) {
-    return { ...base, reason: `kept as ${recipe.keptAs}: no canner process` };
+    const reason = recipe.heldBack
+      ? whyOffTheShelf(recipe)
+      : `kept as ${recipe.keptAs}: no canner process`;
+    return { ...base, reason };
   }
   if (altitudeFt === undefined) {
     const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";

@@ -4,9 +4,10 @@ import {
   defaultJar,
   methodMeant,
   processOptions,
+  whyOffTheShelf,
 } from "../recipe/choose-process.ts";
 import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../recipe/recipe.ts";
-import { recipeFor } from "../recipe/recipe-for.ts";
+import { CANNER_METHODS, recipeFor } from "../recipe/recipe-for.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import type { BatchOption, Lot } from "./events.ts";
 import { batchName, find, lidMark, loadName, meansStage, upper } from "./names.ts";
@@ -146,7 +147,10 @@ function wayOf(
 ): { recipe: Recipe; option: BatchOption | null; terms: ProcessTerms | null } | string {
   const { state, library } = deciding;
   const uncanned = slots.method === "refrigerator" || slots.method === "ferment";
-  const options = recipe.tested ? processOptions(recipe) : [];
+  const options = processOptions(recipe);
+  if (!recipe.tested && slots.method && CANNER_METHODS.includes(slots.method)) {
+    return `${upper(whyOffTheShelf(recipe))}.`;
+  }
   if (uncanned || options.length === 0) {
     const method = slots.method ?? recipe.keptAs;
     return { recipe: recipeFor(recipe, method), option: null, terms: null };

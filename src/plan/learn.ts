@@ -4,6 +4,7 @@
  * a boil are learned; a process, a vent, a wait, cooling and curing never are.
  */
 import type { State } from "../kitchen/state.ts";
+import { processOptions } from "../recipe/choose-process.ts";
 import type { Recipe, Stage } from "../recipe/recipe.ts";
 import { expectedEfficiency, learnEfficiency, priorEfficiency } from "../reckon/burner.ts";
 import { joulesToBoil } from "./heat-needed.ts";
@@ -82,7 +83,7 @@ export function learnedMinutes(
   const { altitudeFt = 0, fromC } = where;
   const pot = { altitudeFt, ...(fromC === undefined ? {} : { fromC }) };
   const planned = plannedMinutes(recipe, stage, weightLb, pot);
-  const method = where.method ?? recipe.processes[0]?.method;
+  const method = where.method ?? processOptions(recipe)[0]?.method;
   const own = lessons.ratios.get(groupOf(recipe, stage, method)) ?? [];
   const factor = factorOf(recipe, weightLb);
   const joules = joulesToBoil(recipe, stage, { ...pot, factor });

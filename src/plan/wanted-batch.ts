@@ -62,8 +62,8 @@ function wayOf(
   library: Library,
   { altitudeFt, gauge, wish }: CanningFacts,
 ): { recipe: Recipe; terms: ProcessTerms | null } | { error: string } {
-  const canned = recipe.tested && processOptions(recipe).length > 0;
-  if (!canned) return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
+  if (processOptions(recipe).length === 0)
+    return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
   const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
   if (!choice.ok) return { error: `${recipe.title}: ${choice.reason}` };
   const { terms } = choice;

@@ -70,15 +70,23 @@ export function defaultJar(recipe: Recipe): JarSize | undefined {
 /**
  * Every way the recipe can be made shelf-stable: its own options, and atmospheric steam for each
  * boiling-water option of a food of pH 4.6 or less.
+ * A recipe that is not tested has none, whatever it lists.
  * Source of the steam rule: Oklahoma State University Extension, atmospheric steam canners.
  */
 export function processOptions(recipe: Recipe): ProcessOption[] {
+  if (!recipe.tested) return [];
   const listed = new Set(recipe.processes.map((p) => `${p.method} ${p.table}`));
   const steam = recipe.processes
     .filter((p) => p.method === "boiling-water" && recipe.class !== "low-acid")
     .filter((p) => !listed.has(`steam ${p.table}`))
     .map((p): ProcessOption => ({ ...p, method: "steam" }));
   return [...recipe.processes, ...steam];
+}
+
+/** Why a recipe that is not tested gets no process, and what it may be instead. */
+export function whyOffTheShelf({ title, heldBack }: Recipe): string {
+  if (heldBack === undefined) return `${title} has no tested source: keep it in the refrigerator`;
+  return `${title} is not safe on a shelf (${heldBack}): keep it in the refrigerator`;
 }
 
 /** The method that is meant: the one named, pressure where one is named, else the first. */
@@ -90,7 +98,7 @@ export function methodMeant(
 }
 
 function pickOption(recipe: Recipe, wish: ProcessWish): ProcessOption {
-  if (!recipe.tested) refuse(`${recipe.title} has no tested source: keep it in the refrigerator`);
+  if (!recipe.tested) refuse(whyOffTheShelf(recipe));
   const options = processOptions(recipe);
   if (options.length === 0) refuse(`${recipe.title} has no canner process`);
   const method = methodMeant(options, wish);

@@ -17,7 +17,12 @@ export type ParsedFile = {
   tables?: ProcessTables;
   /** Each `file:line: what is wrong`. */
   problems: string[];
+  /** True for a file the build did not see, so that nobody has checked its recipe yet. */
+  unchecked?: boolean;
 };
+
+/** What the safety check holds against a recipe; undefined where it found no danger. */
+export type DangerOf = (recipe: Recipe, tables: ProcessTables) => string | undefined;
 
 /** Name of the file that holds the tested tables. */
 export const TABLES_FILE = "tables.yaml";
@@ -31,6 +36,7 @@ const NO_TABLES: ProcessTables = {
 
 /** Options of a recipe that no tested table answers, as one line each. */
 function unanswered(name: string, recipe: Recipe, tables: ProcessTables): string[] {
+  if (!recipe.tested) return [];
   return recipe.processes.flatMap(({ method, pack, table }) => {
     const gauge = method === "pressure" ? "dial" : undefined;
     const wish = { altitudeFt: 0, method, pack, gauge } as const;
@@ -40,18 +46,26 @@ function unanswered(name: string, recipe: Recipe, tables: ProcessTables): string
   });
 }
 
+/** A recipe as it may be used: one with a danger in it is no longer tested for the shelf. */
+function heldToCheck(recipe: Recipe, tables: ProcessTables, dangerOf: DangerOf): Recipe {
+  const heldBack = recipe.tested ? dangerOf(recipe, tables) : undefined;
+  return heldBack === undefined ? recipe : { ...recipe, tested: false, heldBack };
+}
+
 /**
  * Puts parsed files together. A recipe whose id is taken, or whose tables do not stand behind
- * it, is left out and named in `problems`; the others are usable.
+ * it, is left out and named in `problems`; the others are usable. What was not checked at the
+ * build is checked by `dangerOf`, and a recipe with a danger is a refrigerator food.
  */
-export function libraryOf(files: readonly ParsedFile[]): Library {
+export function libraryOf(files: readonly ParsedFile[], dangerOf?: DangerOf): Library {
   const recipes = new Map<string, Recipe>();
   const problems = files.flatMap((file) => file.problems);
   const tables = files.find((file) => file.tables)?.tables;
   if (!tables) problems.push(`${TABLES_FILE}: the tested process tables are missing`);
   const usable = tables ?? NO_TABLES;
-  for (const { name, recipe } of files) {
-    if (!recipe) continue;
+  for (const { name, recipe: written, unchecked } of files) {
+    if (!written) continue;
+    const recipe = unchecked && dangerOf ? heldToCheck(written, usable, dangerOf) : written;
     const faults = unanswered(name, recipe, usable);
     if (recipes.has(recipe.id)) faults.push(`${name}: the id ${recipe.id} is another file's`);
     problems.push(...faults);

@@ -1,4 +1,5 @@
-import { type ParsedFile, TABLES_FILE } from "./library.ts";
+import { checkRecipe } from "./check-recipe.ts";
+import { type DangerOf, type ParsedFile, TABLES_FILE } from "./library.ts";
 import { readRecipe } from "./read-recipe.ts";
 import { readTables } from "./read-tables.ts";
 import { problemLine } from "./read-yaml.ts";
@@ -17,3 +18,11 @@ export function parseLibraryFile(name: string, text: string): ParsedFile {
   if (read.ok) return { name, recipe: read.recipe, problems: [] };
   return { name, problems: read.problems.map(problemLine) };
 }
+
+/** The first danger the safety check finds, and how many more there are. */
+export const shelfDanger: DangerOf = (recipe, tables) => {
+  const dangers = checkRecipe(recipe, tables).filter((found) => found.severity === "danger");
+  const [first, ...more] = dangers;
+  if (!first) return undefined;
+  return more.length === 0 ? first.message : `${first.message}; and ${more.length} more`;
+};

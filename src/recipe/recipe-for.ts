@@ -2,7 +2,12 @@ import type { After, Method, Pack, Recipe, Stage } from "./recipe.ts";
 
 /** Stage kinds that belong to a canner load and fall away where there is none. */
 const CANNER_KINDS: Stage["kind"][] = ["vent", "process", "depressurize", "cool", "seal-check"];
-const CANNER_METHODS: Method[] = ["boiling-water", "steam", "pressure", "low-temperature"];
+export const CANNER_METHODS: readonly Method[] = [
+  "boiling-water",
+  "steam",
+  "pressure",
+  "low-temperature",
+];
 
 function belongs(stage: Stage, method: Method, pack: Pack | undefined): boolean {
   if (CANNER_KINDS.includes(stage.kind) && !CANNER_METHODS.includes(method)) return false;
@@ -18,6 +23,17 @@ function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): 
     const gone = stages.get(link.stage);
     return gone ? rewire(gone.after, stages, kept) : [];
   });
+}
+
+const CHILLED =
+  "Label them and put them in the refrigerator. Without a process they are not for the shelf.";
+
+/** What is said of the jars' place was written for processed ones; without a process it is cold. */
+function storedCold(recipe: Recipe, method: Method, stage: Stage): Stage {
+  const bare = !recipe.tested || method === "refrigerator";
+  return stage.kind === "store" && bare && recipe.processes.length > 0
+    ? { ...stage, say: CHILLED }
+    : stage;
 }
 
 /**
@@ -36,7 +52,10 @@ export function recipeFor(recipe: Recipe, method: Method, pack?: Pack): Recipe {
     ...recipe,
     ingredients: recipe.ingredients.filter((i) => !i.pack || !pack || i.pack === pack),
     critical: recipe.critical.filter((factor) => asked.has(factor.id)),
-    stages: stages.map((stage) => ({ ...stage, after: unique(rewire(stage.after, all, kept)) })),
+    stages: stages.map((stage) => ({
+      ...storedCold(recipe, method, stage),
+      after: unique(rewire(stage.after, all, kept)),
+    })),
   };
 }
 

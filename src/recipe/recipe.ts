@@ -181,6 +181,8 @@ export type Recipe = {
   stages: Stage[];
   /** `tested` names a published source; anything else is a refrigerator food. */
   tested: boolean;
+  /** The dangers for which the library keeps a person's own recipe off the shelf, untested. */
+  heldBack?: string;
 };
 
 /** The tested process as looked up for one load: everything the log must keep of it. */

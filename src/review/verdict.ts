@@ -90,13 +90,13 @@ export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]):
 }
 
 function judgeWithout(batch: Batch): Judged {
-  const { keptAs } = batch.recipe;
+  const { keptAs, heldBack } = batch.recipe;
   if (keptAs === "seed" || keptAs === "dry") {
     return { verdict: "no-process", reasons: ["seed: there is nothing to process"] };
   }
   const why = batch.recipe.tested
     ? "no canner process: keep it in the refrigerator"
-    : "no tested source: keep it in the refrigerator, never on the shelf";
+    : `${heldBack ?? "no tested source"}: keep it in the refrigerator, never on the shelf`;
   return { verdict: "not-shelf-stable", reasons: [why] };
 }
 

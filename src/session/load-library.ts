@@ -5,7 +5,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { crc32 } from "node:zlib";
-import { type Library, libraryOf, type ParsedFile, TABLES_FILE } from "../recipe/library.ts";
+import {
+  type DangerOf,
+  type Library,
+  libraryOf,
+  type ParsedFile,
+  TABLES_FILE,
+} from "../recipe/library.ts";
 
 export type ParsedByDigest = Record<string, ParsedFile>;
 
@@ -45,14 +51,16 @@ export async function loadLibrary(
   only?: string,
 ): Promise<Library> {
   const files: ParsedFile[] = [];
+  let dangerOf: DangerOf | undefined;
   const texts = only === undefined ? undefined : textsOfOne(folders, only);
   for (const { name, text } of texts ?? folders.flatMap(recipeTexts)) {
     const parsed = known[digestOf(text)];
     if (parsed) files.push({ ...parsed, name });
     else {
-      const { parseLibraryFile } = await import("../recipe/read-library.ts");
-      files.push(parseLibraryFile(name, text));
+      const { parseLibraryFile, shelfDanger } = await import("../recipe/read-library.ts");
+      dangerOf = shelfDanger;
+      files.push({ ...parseLibraryFile(name, text), unchecked: true });
     }
   }
-  return libraryOf(files);
+  return libraryOf(files, dangerOf);
 }

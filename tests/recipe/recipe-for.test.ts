@@ -37,6 +37,16 @@ describe("a recipe as one batch makes it", () => {
     expect(afterOf(cold, "store")).toEqual(["fill"]);
   });
 
+  it("without its process is never sent to the shelf", () => {
+    const beets = recipeOf(library, "pickled-beets");
+    for (const cold of [
+      recipeFor(beets, "refrigerator"),
+      recipeFor({ ...beets, tested: false }, "refrigerator"),
+    ]) {
+      expect(cold.stages.at(-1)?.say).toMatch(/in the refrigerator.*not for the shelf/);
+    }
+  });
+
   it("with nothing to leave out is the recipe itself", () => {
     const beets = recipeOf(library, "pickled-beets");
     expect(recipeFor(beets, "boiling-water", "hot")).toBe(beets);

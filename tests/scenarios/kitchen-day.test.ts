@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { allSaid, codes, onlyBatch, play, stageOf } from "./play.ts";
+import { allSaid, codes, onlyBatch, play, stageOf, theLibrary } from "./play.ts";
 
 const BEANS = "dilled-green-beans";
 const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
@@ -293,5 +293,21 @@ describe("reports that cannot be true now", () => {
     const { played } = await day("0:02 the moon is made of green cheese");
     expect(played.refused).toHaveLength(1);
     expect(played.journal.filter((one) => one.cmd.startsWith("c"))).toHaveLength(2);
+  });
+});
+
+describe("a recipe held back by the check", () => {
+  it("is begun as a refrigerator food with the reason said, and never canned", async () => {
+    const beans = theLibrary().recipes.get(BEANS);
+    if (!beans) throw new Error("no beans");
+    const heldBack = "vinegar for the produce is 25 percent of the tested recipe's";
+    const recipes = new Map([[BEANS, { ...beans, tested: false, heldBack }]]);
+    const library = () => ({ ...theLibrary(), recipes });
+    const cold = await play(BEANS, "0:00 [cook until done]", {}, library);
+    expect(allSaid(cold)).toMatch(/25 percent.*keep it in the refrigerator/);
+    expect(onlyBatch(cold)).toMatchObject({ process: null, verdict: "not-shelf-stable" });
+    const canned = await play(BEANS, undefined, { method: "boiling-water" }, library);
+    expect(canned.review.batches).toEqual([]);
+    expect(canned.refused[0]?.reason).toMatch(/25 percent/);
   });
 });

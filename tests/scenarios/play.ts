@@ -40,12 +40,13 @@ export async function play(
   recipes: string | string[],
   script?: string,
   options: PlayOptions = {},
+  library = theLibrary,
 ): Promise<Played> {
   const args = [...(Array.isArray(recipes) ? recipes : recipes.split(" ")), "--json"];
   for (const [name, value] of Object.entries(options)) args.push(`--${name}`, value);
   if (script !== undefined) args.push("--script", "-");
   const result = await rehearseCommand(args, {
-    library: theLibrary,
+    library,
     readFile: (path) => readFileSync(path, "utf8"),
     readStdin: async () => script ?? "",
     version: "0.0.0",

@@ -1,12 +1,17 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { checkRecipe, passes } from "../../src/recipe/check-recipe.ts";
+import { chooseProcess } from "../../src/recipe/choose-process.ts";
+import { methodsOf } from "../../src/recipe/library.ts";
 import { loadLibrary } from "../../src/session/load-library.ts";
 
 const scratch = mkdtempSync(join(tmpdir(), "load-library-"));
 const shipped = join(scratch, "recipes");
 cpSync("recipes", shipped, { recursive: true });
+const tablesOnly = join(scratch, "tables");
+cpSync("recipes/tables.yaml", join(tablesOnly, "tables.yaml"));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
 const idsOf = async (folders: string[], only?: string) => {
@@ -32,5 +37,51 @@ describe("a library of which one recipe is asked for", () => {
     const library = await loadLibrary([shipped, own], {}, "pickled-beets");
     expect(library.recipes.size).toBeGreaterThan(40);
     expect(library.problems.join()).toContain("bad.yaml");
+  });
+});
+
+describe("a person's own recipe", () => {
+  const wish = { altitudeFt: 3000 };
+
+  async function own(id: string, ...changes: [from: string | RegExp, to: string][]) {
+    const folder = mkdtempSync(join(scratch, "own-"));
+    let text = readFileSync("recipes/dilled-green-beans.yaml", "utf8");
+    for (const [from, to] of [["id: dilled-green-beans", `id: ${id}`] as const, ...changes]) {
+      text = text.replace(from, to);
+    }
+    writeFileSync(join(folder, `${id}.yaml`), text);
+    const library = await loadLibrary([tablesOnly, folder], {});
+    expect(library.problems).toEqual([]);
+    const recipe = library.recipes.get(id);
+    if (!recipe) throw new Error(`${id} was left out`);
+    return { recipe, library, choice: chooseProcess(recipe, library.tables, wish) };
+  }
+
+  it("is canned where the check finds no danger in it", async () => {
+    const { recipe, choice } = await own("my-beans");
+    expect(recipe.tested).toBe(true);
+    expect(choice.ok).toBe(true);
+  });
+
+  it("with a danger in it is a refrigerator food, its process refused", async () => {
+    const { recipe, library, choice } = await own("weak-beans", [
+      "amount: 4 cups",
+      "amount: 1 cup",
+    ]);
+    expect(methodsOf(recipe)).toEqual(["refrigerator"]);
+    expect(choice).toMatchObject({ ok: false });
+    expect(!choice.ok && choice.reason).toMatch(/vinegar.*keep it in the refrigerator/);
+    expect(passes(checkRecipe(recipe, library.tables))).toBe(false);
+  });
+
+  it("without a tested source, or pointing to no table, is a refrigerator food too", async () => {
+    const untested = await own("old-beans", [
+      "class: acidified",
+      "class: acidified\ntested: false",
+    ]);
+    expect(untested.choice).toMatchObject({ ok: false });
+    expect(methodsOf(untested.recipe)).toEqual(["refrigerator"]);
+    const tableless = await own("odd-beans", ["table: dilled-beans", "table: none-such"]);
+    expect(!tableless.choice.ok && tableless.choice.reason).toMatch(/no tested table is called/);
   });
 });

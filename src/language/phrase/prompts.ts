@@ -8,6 +8,7 @@ import { heldForCanner, readyAt } from "../../kitchen/settle.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { whyOffTheShelf } from "../../recipe/choose-process.ts";
 import { momentWords } from "./spoken-time.ts";
 
 /** Stages that began or whose turn to be begun came between two states, oldest owner first. */
@@ -134,9 +135,13 @@ function sealTimes(state: State, run: StageRun, now: number): string {
   return ` Check the seals ${earliest}, to ${to.replace(/^(at|on) /, "")} at the latest.`;
 }
 
-/** Said when a batch begins: the canner comes first, since it takes an hour to heat. */
+/**
+ * Said when a batch begins: the canner comes first, since it takes an hour to heat. Where there
+ * will be none because nobody tested it, that is said before the work is done.
+ */
 export function opening(batch: Batch): string {
   const jars = batch.expectedJars ? ` Expect about ${batch.expectedJars} ${batch.jar}s.` : "";
   const name = batchName(batch);
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}.${jars}`;
+  const cold = batch.recipe.tested ? "" : ` ${whyOffTheShelf(batch.recipe)}.`;
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}.${jars}${cold}`;
 }

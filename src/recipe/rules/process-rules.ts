@@ -104,7 +104,8 @@ export const untestedProduce: Rule = ({ recipe, known }) =>
 
 /** A shelf process needs a published source; without one the food stays in the refrigerator. */
 export const noTestedSource: Rule = ({ recipe, shelf }) => {
-  if (recipe.tested) return [];
+  // What holds a tested recipe back is found by its own rule.
+  if (recipe.tested || recipe.heldBack) return [];
   const message = shelf
     ? "no tested source is named, so it has no shelf-stable process: keep it refrigerated"
     : "no tested source is named: a refrigerator food, never shelf-stable";
