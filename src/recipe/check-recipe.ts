@@ -1,16 +1,18 @@
 import type { ProcessTables } from "./process-table.ts";
-import type { Recipe } from "./recipe.ts";
+import type { Pack, Recipe } from "./recipe.ts";
 import * as acidRules from "./rules/acid-rules.ts";
 import type { Finding, Rule, Subject } from "./rules/finding.ts";
+import * as foodRules from "./rules/food-rules.ts";
 import * as ingredientRules from "./rules/ingredient-rules.ts";
 import * as processRules from "./rules/process-rules.ts";
 import * as stageRules from "./rules/stage-rules.ts";
 
 const RULES: readonly Rule[] = [
   processRules.noTestedSource,
-  processRules.lowAcidBoilingWater,
+  foodRules.lowAcidBoilingWater,
   processRules.untestedProcess,
-  processRules.untestedProduce,
+  foodRules.untestedFood,
+  foodRules.untestedForm,
   processRules.jarTooLarge,
   processRules.headspace,
   processRules.steamTooLong,
@@ -19,10 +21,14 @@ const RULES: readonly Rule[] = [
   acidRules.vinegarStrength,
   acidRules.vinegarDiluted,
   acidRules.homeBrine,
+  acidRules.unweighedProduce,
+  acidRules.lowAcidShare,
   acidRules.citrusShort,
   acidRules.tomatoAcid,
   ingredientRules.fermentSalt,
   ingredientRules.limeRinses,
+  ingredientRules.pasteurizedSalt,
+  ingredientRules.alkali,
   ingredientRules.thickener,
   ingredientRules.oil,
   stageRules.minutesInStage,
@@ -33,14 +39,20 @@ const RULES: readonly Rule[] = [
 
 const RANKS = { danger: 0, warning: 1, note: 2 } as const;
 
+/** The recipe without what belongs to another pack. */
+function madeBy(recipe: Recipe, pack: Pack): Recipe {
+  const mine = recipe.ingredients.filter((one) => !one.pack || one.pack === pack);
+  return { ...recipe, ingredients: mine };
+}
+
 function subjectOf(recipe: Recipe, tables: ProcessTables): Subject {
   const known = recipe.processes.flatMap((option) => {
     const table = tables.tables[option.table];
-    return table ? [{ option, table }] : [];
+    if (!table) return [];
+    const formula = table.formula ? tables.formulas[table.formula] : undefined;
+    return [{ option, table, formula, made: madeBy(recipe, option.pack) }];
   });
-  const formulaId = known.find(({ table }) => table.formula)?.table.formula;
-  const formula = formulaId ? tables.formulas[formulaId] : undefined;
-  return { recipe, tables, known, formula, shelf: recipe.processes.length > 0 };
+  return { recipe, tables, known, shelf: recipe.processes.length > 0 };
 }
 
 /**
@@ -55,7 +67,13 @@ export function checkRecipe(
   lines: Readonly<Record<string, number>> = {},
 ): Finding[] {
   const subject = subjectOf(recipe, tables);
-  const findings = RULES.flatMap((rule) => rule(subject));
+  const all = RULES.flatMap((rule) => rule(subject));
+  // Two packs with one fault between them are told once.
+  const told = new Set<string>();
+  const findings = all.filter(({ rule, where, message }) => {
+    const key = `${rule} ${where} ${message}`;
+    return !told.has(key) && told.add(key);
+  });
   const placed = findings.map((finding) => {
     const line = lines[finding.where];
     return line === undefined ? finding : { ...finding, where: `${finding.where}, line ${line}` };

@@ -18,10 +18,14 @@ export type ProcessTable = {
   id: string;
   /** What was tested, in a few words. */
   food: string;
-  /** Names of the produce it was tested for, each in the singular; absent for mixtures. */
-  of?: string[];
+  /** Foods it was tested for, by name or kind as `foods.ts` has them. */
+  of: string[];
   /** Words that make such a name another food: dried beans are no snap beans. */
   notOf?: string[];
+  /** How the food lies in the jar, in words of which a recipe has at least one: crushed. */
+  says?: string[];
+  /** True where it was tested for several foods together. */
+  mixed?: boolean;
   /** The kinds of food the table was tested for. */
   classes: FoodClass[];
   method: Exclude<ProcessOption["method"], "steam">;
@@ -53,8 +57,12 @@ export type TestedFormula = {
   citrusCups?: number;
   /** Water in the liquid that stays in the jar or crock, cups. */
   waterCups?: number;
-  /** Canning salt a ferment needs, cups. */
+  /** Canning salt, cups: what a ferment needs, or a pickle that is pasteurized. */
   saltCups?: number;
+  /** Produce it lets in besides `produceLb`, pounds by the food's name. */
+  besides?: Record<string, number>;
+  /** Of its produce the part that brings no acid, pounds: the peppers and onions of a salsa. */
+  lowAcidLb?: number;
   /** Tested resting times by stage id, minutes. */
   rests?: Record<string, { minMinutes: number; maxMinutes: number }>;
 };

@@ -1,58 +1,43 @@
 import { acidAgainstTested } from "../../reckon/acid.ts";
-import { gramsOf } from "../../reckon/measure.ts";
 import { G_PER_LB, ML_PER_CUP } from "../../reckon/units.ts";
-import { cupsOf, parseAmount } from "../amount.ts";
+import { cupsOf } from "../amount.ts";
+import { cupsInBatch, gramsInBatch } from "../batch-amount.ts";
 import { JAR_CUPS } from "../jar-volume.ts";
+import type { TestedFormula } from "../process-table.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
 import { perJar } from "../scale.ts";
-import { danger, type Finding, ingredientPlace, type Rule, SOURCES, warning } from "./finding.ts";
+import {
+  danger,
+  type Finding,
+  ingredientPlace,
+  type Rule,
+  SOURCES,
+  type Subject,
+  warning,
+} from "./finding.ts";
+import { isVinegar, strengthOf, TESTED_PERCENT, thinningLiquids, vinegarCups } from "./liquids.ts";
+import { countedGrams, lowAcidGrams, produceGrams, produceOf } from "./produce-weight.ts";
 
-const TESTED_PERCENT = 5;
 /** Measuring and household weights are no finer than this. */
 const TOLERANCE = 0.01;
 
-const isVinegar = (one: Ingredient) => one.role === "acid" && /vinegar/i.test(one.name);
 const isCitrus = (one: Ingredient) => one.role === "acid" && /lemon|lime|citrus/i.test(one.name);
 
-function cupsIn(recipe: Recipe, wanted: (one: Ingredient) => boolean): number {
-  const chosen = recipe.ingredients.filter((one) => wanted(one) && !one.optional);
-  return chosen.reduce((sum, one) => sum + (cupsOf(one.amount) ?? 0), 0);
-}
-
-/** Produce altogether, grams: weights as written, cups by household weights, else the yield. */
-export function produceGrams(recipe: Recipe): number {
-  let grams = 0;
-  for (const one of recipe.ingredients) {
-    if (one.role !== "produce" || one.optional) continue;
-    const amount = parseAmount(one.amount ?? "");
-    if (!amount || amount.kind === "count") continue;
-    const quantity = amount.high * amount.perUnit;
-    grams += amount.kind === "mass" ? quantity : (gramsOf(quantity, one.name) ?? 0);
-  }
-  return grams > 0 ? grams : recipe.yield.weightLb * G_PER_LB;
-}
-
-/** Cups of 5 percent vinegar that hold as much acid as the recipe's own. */
-function vinegarCups(recipe: Recipe): number {
-  const chosen = recipe.ingredients.filter((one) => isVinegar(one) && !one.optional);
-  return chosen.reduce(
-    (sum, one) => sum + ((cupsOf(one.amount) ?? 0) * (one.strengthPercent ?? 0)) / TESTED_PERCENT,
-    0,
-  );
-}
+/** Vinegar of which no label says how strong it is. */
+const UNLABELED =
+  /home-?made|kombucha|scrap|dilut|watered|\b(my|we|our|ours|ourselves|myself|own)\b/i;
 
 /** What is wrong with a vinegar's strength: by its number, or by what its name says. */
-function weakVinegar({ name, strengthPercent }: Ingredient): string | undefined {
-  if (/home-?made|\bmy own\b/i.test(name)) {
-    return "nobody knows the strength of homemade vinegar; take a bought one of 5 percent";
+function weakVinegar(vinegar: Ingredient): string | undefined {
+  if (UNLABELED.test(vinegar.name)) {
+    return "nobody knows the strength of such vinegar; take a bought one of 5 percent as it is";
   }
-  if (strengthPercent === undefined) {
+  const percent = strengthOf(vinegar);
+  if (percent === undefined) {
     return "the vinegar's strength is not given; write strengthPercent, 5 on its label";
   }
-  const named = Number(/(\d+(?:\.\d+)?) ?(?:%|percent)/i.exec(name)?.[1] ?? strengthPercent);
-  const least = Math.min(named, strengthPercent);
-  if (least >= TESTED_PERCENT) return undefined;
-  return `the vinegar has ${least} percent acid; tested recipes take 5 or more`;
+  if (percent >= TESTED_PERCENT) return undefined;
+  return `the vinegar has ${percent} percent acid; tested recipes take 5 or more`;
 }
 
 /** Vinegar under 5 percent, or of a strength nobody wrote down or can know. */
@@ -65,11 +50,11 @@ export const vinegarStrength: Rule = ({ recipe, shelf }) =>
       : [];
   });
 
+/** Acid for the produce in percent of the tested recipe's; undefined where none is weighed. */
 function againstTested(
-  recipe: Recipe,
+  { made, formula }: Tested,
   mine: number,
   tested: number,
-  testedLb: number,
 ): number | undefined {
   const share = (cups: number, produceG: number) => ({
     vinegarMl: cups * ML_PER_CUP,
@@ -77,10 +62,18 @@ function againstTested(
     produceG,
   });
   const outcome = acidAgainstTested(
-    share(mine, produceGrams(recipe)),
-    share(tested, testedLb * G_PER_LB),
+    share(mine, countedGrams(made, formula)),
+    share(tested, formula.produceLb * G_PER_LB),
   );
   return outcome.ok ? outcome.value.value : undefined;
+}
+
+/** The recipe as one pack makes it, with the formula its table was tested by. */
+type Tested = { made: Recipe; formula: TestedFormula };
+
+/** Every tested formula the recipe claims, not only its first table's. */
+export function testedBy({ known }: Subject): Tested[] {
+  return known.flatMap(({ made, formula }) => (formula ? [{ made, formula }] : []));
 }
 
 function place(recipe: Recipe, wanted: (one: Ingredient) => boolean): string {
@@ -88,36 +81,76 @@ function place(recipe: Recipe, wanted: (one: Ingredient) => boolean): string {
   return found ? ingredientPlace(found) : "ingredients";
 }
 
-/** Less vinegar to the produce or to the water than the tested recipe has. */
-export const vinegarDiluted: Rule = ({ recipe, formula }) => {
-  const tested = formula?.vinegarCups;
-  if (!formula || tested === undefined || recipe.class === "ferment") return [];
+function thinnedBelow(recipe: Recipe, testedShare: number): Finding[] {
   const mine = vinegarCups(recipe);
-  const where = place(recipe, isVinegar);
-  const percent = againstTested(recipe, mine, tested, formula.produceLb);
   const findings: Finding[] = [];
-  if (percent !== undefined && percent < 100 * (1 - TOLERANCE)) {
+  let water = 0;
+  for (const one of thinningLiquids(recipe)) {
+    const cups = cupsInBatch(recipe, one, "high");
+    water += cups ?? 0;
+    if (cups !== undefined) continue;
+    const message = `how much ${one.name} is that? Write it in cups, quarts or gallons`;
+    findings.push(danger("vinegar-diluted", ingredientPlace(one), message, SOURCES.pickles));
+  }
+  const share = mine / (mine + water);
+  if (mine === 0 || share >= testedShare * (1 - TOLERANCE)) return findings;
+  const message =
+    `vinegar is ${Math.round(100 * share)} percent of the liquid; ` +
+    `the tested recipe has ${Math.round(100 * testedShare)}`;
+  findings.push(danger("vinegar-diluted", place(recipe, isVinegar), message, SOURCES.pickles));
+  return findings;
+}
+
+/** Less vinegar to the produce or to the liquid than a tested recipe has. */
+export const vinegarDiluted: Rule = (subject) =>
+  testedBy(subject).flatMap((one): Finding[] => {
+    const { made, formula } = one;
+    const tested = formula.vinegarCups;
+    if (tested === undefined) return [];
+    const findings = thinnedBelow(made, tested / (tested + (formula.waterCups ?? 0)));
+    const percent = againstTested(one, vinegarCups(made), tested);
+    if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return findings;
     const share = Math.round(percent);
     const message = `vinegar for the produce is ${share} percent of the tested recipe's`;
-    findings.push(danger("vinegar-diluted", where, message, SOURCES.pickles));
-  }
-  const water = cupsIn(recipe, (one) => one.role === "water" && one.into !== "soak");
-  const liquidShare = mine / (mine + water);
-  const testedShare = tested / (tested + (formula.waterCups ?? 0));
-  if (mine > 0 && liquidShare < testedShare * (1 - TOLERANCE)) {
+    return [
+      danger("vinegar-diluted", place(made, isVinegar), message, SOURCES.pickles),
+      ...findings,
+    ];
+  });
+
+/** Produce whose weight nobody can tell cannot be weighed against acid or salt. */
+export const unweighedProduce: Rule = (subject) =>
+  testedBy(subject).flatMap(({ made }) =>
+    produceOf(made)
+      .filter((one) => gramsInBatch(made, one, "high") === undefined)
+      .map((one) => {
+        const message = `acid and salt go by weight; write how heavy ${one.name} is, as \`4 lb\``;
+        return danger("produce-unweighed", ingredientPlace(one), message, SOURCES.pickles);
+      }),
+  );
+
+/** More of what brings no acid, for the produce, than the tested recipe has. */
+export const lowAcidShare: Rule = (subject) =>
+  testedBy(subject).flatMap(({ made, formula }) => {
+    if (formula.lowAcidLb === undefined) return [];
+    const mine = lowAcidGrams(made) / produceGrams(made);
+    const tested = formula.lowAcidLb / formula.produceLb;
+    if (mine <= tested * (1 + TOLERANCE)) return [];
     const message =
-      `vinegar is ${Math.round(100 * liquidShare)} percent of the liquid; ` +
-      `the tested recipe has ${Math.round(100 * testedShare)}`;
-    findings.push(danger("vinegar-diluted", where, message, SOURCES.pickles));
-  }
-  return findings;
-};
+      `low-acid vegetables are ${Math.round(100 * mine)} percent of the produce; ` +
+      `the tested recipe has ${Math.round(100 * tested)}`;
+    return [danger("low-acid-share", "ingredients", message, SOURCES.tomatoes)];
+  });
 
 /** A brine of one's own is at least half vinegar. */
-export const homeBrine: Rule = ({ recipe, formula, shelf }) => {
-  if (formula || recipe.class !== "acidified") return [];
+export const homeBrine: Rule = (subject) => {
+  const { recipe, shelf } = subject;
+  if (testedBy(subject).length > 0 || recipe.class !== "acidified") return [];
   const mine = vinegarCups(recipe);
-  const water = cupsIn(recipe, (one) => one.role === "water" && one.into !== "soak");
+  const water = thinningLiquids(recipe).reduce(
+    (sum, one) => sum + (cupsInBatch(recipe, one, "high") ?? 0),
+    0,
+  );
   if (mine === 0 || mine >= water * (1 - TOLERANCE)) return [];
   const message = "a brine without a tested recipe takes at least as much vinegar as water";
   const make = shelf ? danger : warning;
@@ -126,19 +159,22 @@ export const homeBrine: Rule = ({ recipe, formula, shelf }) => {
 
 /** Juice pressed at home differs from fruit to fruit; bottled key lime juice is weaker. */
 const UNSTEADY_JUICE = /\b(fresh|freshly|squeezed|key lime|meyer)\b/i;
+const isBottled = ({ name }: Ingredient) => /\bbottled\b/i.test(name) && !UNSTEADY_JUICE.test(name);
 
 /** Bottled lemon or lime juice as tested, not less of it and no vinegar in its place. */
-export const citrusShort: Rule = ({ recipe, formula }) => {
-  const tested = formula?.citrusCups;
-  if (!formula || tested === undefined) return [];
-  const bottled = (one: Ingredient) => isCitrus(one) && !UNSTEADY_JUICE.test(one.name);
-  const mine = cupsIn(recipe, bottled);
-  const percent = againstTested(recipe, mine, tested, formula.produceLb);
-  if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return [];
-  const share = Math.round(percent);
-  const message = `bottled juice for the produce is ${share} percent of the tested recipe's`;
-  return [danger("juice-short", place(recipe, isCitrus), message, SOURCES.tomatoes)];
-};
+export const citrusShort: Rule = (subject) =>
+  testedBy(subject).flatMap((one) => {
+    const { made, formula } = one;
+    const tested = formula.citrusCups;
+    if (tested === undefined) return [];
+    const bottled = made.ingredients.filter((i) => isCitrus(i) && isBottled(i) && !i.optional);
+    const mine = bottled.reduce((sum, i) => sum + (cupsInBatch(made, i, "low") ?? 0), 0);
+    const percent = againstTested(one, mine, tested);
+    if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return [];
+    const share = Math.round(percent);
+    const message = `bottled juice for the produce is ${share} percent of the tested recipe's`;
+    return [danger("juice-short", place(made, isCitrus), message, SOURCES.tomatoes)];
+  });
 
 /** Acid that must be in a quart of tomatoes, cups; a smaller jar takes its share. */
 const TOMATO_QUART_CUPS: [RegExp, number, string][] = [
@@ -150,7 +186,9 @@ const TOMATO_QUART_CUPS: [RegExp, number, string][] = [
 function tomatoFault(recipe: Recipe, acid: Ingredient): string | undefined {
   const rule = TOMATO_QUART_CUPS.find(([name]) => name.test(acid.name));
   if (!rule) return `${acid.name} was not tested for tomatoes`;
-  if (UNSTEADY_JUICE.test(acid.name)) return "the acid of pressed juice varies; take it bottled";
+  if (/lemon/i.test(acid.name) && !/citric/i.test(acid.name) && !isBottled(acid)) {
+    return "the acid of pressed juice varies; take bottled juice, and write that it is";
+  }
   for (const jar of recipe.jars) {
     const cups = cupsOf(perJar(acid, jar)?.replace(/ \(.*/, "")) ?? 0;
     const needed = (rule[1] * JAR_CUPS[jar]) / JAR_CUPS.quart;

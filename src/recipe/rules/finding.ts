@@ -13,14 +13,20 @@ export type Finding = {
   source: string;
 };
 
+/** An option with the table behind it, its formula, and the recipe as its pack makes it. */
+export type Known = {
+  option: ProcessOption;
+  table: ProcessTable;
+  formula?: TestedFormula;
+  made: Recipe;
+};
+
 /** What a rule looks at: the recipe and the tables it points to. */
 export type Subject = {
   recipe: Recipe;
   tables: ProcessTables;
   /** Options whose table exists, with it. */
-  known: { option: ProcessOption; table: ProcessTable }[];
-  /** The tested formula of the first known table that has one. */
-  formula: TestedFormula | undefined;
+  known: Known[];
   /** True where the recipe means to be kept on a shelf by a canner process. */
   shelf: boolean;
 };
@@ -41,6 +47,8 @@ export const SOURCES = {
   pasteurization: "National Center for Home Food Preservation, low-temperature pasteurization",
   brine: "extension advice for home-devised brines (from memory)",
   oil: "extension advice on vegetables in oil (from memory)",
+  alkali: "chemistry of acid and soda (from memory)",
+  reducedSalt: `${GUIDE}, Guide 6 (from memory)`,
   thickener: `${GUIDE}, Guide 1 (from memory)`,
 } as const;
 

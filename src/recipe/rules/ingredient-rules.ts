@@ -1,27 +1,36 @@
 import { gramsOf } from "../../reckon/measure.ts";
 import { G_PER_LB, ML_PER_CUP } from "../../reckon/units.ts";
-import { cupsOf, parseAmount } from "../amount.ts";
-import type { Ingredient, Recipe } from "../recipe.ts";
-import { produceGrams } from "./acid-rules.ts";
-import { danger, type Finding, ingredientPlace, type Rule, SOURCES } from "./finding.ts";
+import { cupsInBatch, gramsInBatch } from "../batch-amount.ts";
+import { withoutDenied } from "../name-foods.ts";
+import type { TestedFormula } from "../process-table.ts";
+import type { Recipe } from "../recipe.ts";
+import { testedBy } from "./acid-rules.ts";
+import { isAlkali, isFat, isLime, isThickener } from "./additions.ts";
+import {
+  danger,
+  type Finding,
+  ingredientPlace,
+  optionPlace,
+  type Rule,
+  SOURCES,
+  warning,
+} from "./finding.ts";
+import { thinningLiquids } from "./liquids.ts";
+import { produceGrams } from "./produce-weight.ts";
 
 const TOLERANCE = 0.02;
 /** Salt a dry-salted ferment of one's own needs at least, share of the produce's weight. */
 const LEAST_SALT_SHARE = 0.019;
 const LIME_RINSES = 3;
 
-/** Flour, starch, and the grains and noodles that give it off. */
-const THICKENERS = [
-  "flour roux starch cornstarch arrowroot tapioca",
-  "rice barley oats pasta macaroni noodles?",
-];
-const THICKENING = new RegExp(`\\b(${THICKENERS.join(" ").replaceAll(" ", "|")})\\b`, "i");
+/** Butter against foam, as jam makers take it. */
+const FOAM_BUTTER_CUPS = 1 / 48;
 
 /** Flour or starch keeps heat from the middle of a jar; no tested time covers it. */
 export const thickener: Rule = ({ recipe, shelf }) => {
   if (!shelf) return [];
   return recipe.ingredients
-    .filter((one) => one.role === "thickener" || (one.role !== "acid" && THICKENING.test(one.name)))
+    .filter(isThickener)
     .map((one) =>
       danger(
         "thickener",
@@ -32,88 +41,135 @@ export const thickener: Rule = ({ recipe, shelf }) => {
     );
 };
 
-/** Oil in a shelf jar, and garlic kept in oil anywhere. */
+/** Fat in a shelf jar, and garlic kept in oil anywhere. */
 export const oil: Rule = ({ recipe, shelf }) => {
-  const fat = recipe.ingredients.find(
-    (one) => one.role === "fat" || /\b(oil|lard|shortening)\b/i.test(one.name),
-  );
+  const fat = recipe.ingredients.find(isFat);
   if (!fat) return [];
   const findings: Finding[] = [];
   const where = ingredientPlace(fat);
-  if (recipe.ingredients.some((one) => /garlic/i.test(one.name) && one !== fat)) {
+  const oils = fat.role === "fat" || /\boil\b/i.test(fat.name);
+  if (oils && recipe.ingredients.some((one) => /garlic/i.test(withoutDenied(one.name)))) {
     const message = "garlic under oil can grow botulism, even chilled: make it fresh, keep it days";
     findings.push(danger("garlic-in-oil", where, message, SOURCES.oil));
   }
-  if (shelf) {
-    const message = "oil shields spores from the heat and creeps under lids; leave it out";
+  if (!shelf) return findings;
+  const cups = cupsInBatch(recipe, fat, "high") ?? Number.POSITIVE_INFINITY;
+  if (recipe.class === "jam" && cups <= FOAM_BUTTER_CUPS) {
+    const message = "so little fat only lays the foam; more would creep under the lids";
+    findings.push(warning("oil", where, message, SOURCES.oil));
+  } else {
+    const message = "fat shields spores from the heat and creeps under lids; leave it out";
     findings.push(danger("oil", where, message, SOURCES.oil));
   }
   return findings;
 };
 
-function rinses(recipe: Recipe): number {
-  const said = recipe.stages.filter((s) => /\brins/i.test(`${s.title} ${s.say}`));
-  const thrice = said.some((s) =>
-    /\b(three|3)\b[^.]*\btimes\b|\btimes\b[^.]*\b(three|3)\b/i.test(s.say),
-  );
-  return thrice ? LIME_RINSES : said.length;
+/** Rinsing what is no food counts for nothing. */
+const RINSED_THING =
+  /\brins\w*( off| out)?( the| your| all)? (jars?|lids?|colander|crock|pot|bowl|rims?|hands)\b/i;
+const THREE_RINSES = /\brins[^.]*\b(three|3) times\b|\b(three|3) (times[^.,]*\brins|rins)/i;
+const HOUR = /\b(an|one|1|full|each)[ -]hour\b|\bhour each\b|\b60 min|\b1 h\b/i;
+
+/** Rinses the stages ask for, and whether the food stands an hour in fresh water between them. */
+function rinsing(recipe: Recipe): { rinses: number; hours: boolean } {
+  const texts = recipe.stages.map((stage) => `${stage.title}. ${stage.say}`);
+  const sentences = texts.flatMap((text) => text.split(/[.;]/));
+  const rinsed = sentences.filter((said) => /\brins/i.test(said) && !RINSED_THING.test(said));
+  const thrice = rinsed.some((said) => THREE_RINSES.test(said) && !/\bstir/i.test(said));
+  const hours = recipe.stages.some((stage, index) => {
+    const text = texts[index] ?? "";
+    const rests = stage.kind === "rest" && (stage.window?.minMinutes ?? stage.typicalMinutes) >= 60;
+    return /\brins|fresh/i.test(text) && (HOUR.test(text) || rests);
+  });
+  return { rinses: thrice ? LIME_RINSES : rinsed.length, hours };
 }
 
 /** Pickling lime left on the food uses up the acid: three rinses, each with an hour's soak. */
 export const limeRinses: Rule = ({ recipe }) => {
-  const lime = recipe.ingredients.find(
-    (one) =>
-      one.role === "lime" ||
-      /\b(pickling|hydrated|slaked) lime\b|calcium hydroxide/i.test(one.name),
-  );
-  if (!lime || rinses(recipe) >= LIME_RINSES) return [];
+  const lime = recipe.ingredients.find(isLime);
+  if (!lime) return [];
+  const { rinses, hours } = rinsing(recipe);
+  if (rinses >= LIME_RINSES && hours) return [];
   const message =
-    "pickling lime is rinsed off three times, with an hour in fresh water each; " +
-    `this recipe rinses ${rinses(recipe)} times`;
+    "pickling lime is rinsed off three times, with an hour in fresh water each; this recipe " +
+    (rinses >= LIME_RINSES ? "has no such hour" : `rinses ${rinses} times`);
   return [danger("lime-rinses", ingredientPlace(lime), message, SOURCES.pickles)];
 };
 
-function saltGrams(recipe: Recipe): number {
+/** Soda and lye use up the acid that the time was tested with. */
+export const alkali: Rule = ({ recipe, shelf }) => {
+  if (!shelf || recipe.class === "low-acid") return [];
+  return recipe.ingredients.filter(isAlkali).map((one) => {
+    const message = `${one.name} uses up the acid that keeps this food safe; leave it out`;
+    return danger("alkali", ingredientPlace(one), message, SOURCES.alkali);
+  });
+};
+
+/** Salts that keep no ferment safe. */
+const NO_SALT = /substitute|potassium|low[- ]sodium|reduced|lite\b|light salt/i;
+
+/** Salt for certain and of the kind that counts, grams; what is poured off does not. */
+function saltGrams(recipe: Recipe, soaks: boolean): number {
   return recipe.ingredients
-    .filter((one) => one.role === "salt" && !one.optional)
-    .reduce((sum, one) => {
-      const amount = parseAmount(one.amount ?? "");
-      if (!amount || amount.kind === "count") return sum;
-      const quantity = amount.low * amount.perUnit;
-      return sum + (amount.kind === "mass" ? quantity : (gramsOf(quantity, one.name) ?? 0));
-    }, 0);
+    .filter((one) => one.role === "salt" && !one.optional && !NO_SALT.test(one.name))
+    .filter((one) => soaks || !/soak|rins/i.test(one.into ?? ""))
+    .reduce((sum, one) => sum + (gramsInBatch(recipe, one, "low") ?? 0), 0);
 }
 
-function waterCups(recipe: Recipe): number {
-  const water = (one: Ingredient) => one.role === "water" && !one.optional;
-  return recipe.ingredients.filter(water).reduce((sum, one) => sum + (cupsOf(one.amount) ?? 0), 0);
-}
+const testedSaltGrams = (cups: number) => gramsOf(cups * ML_PER_CUP, "canning salt") ?? 0;
 
-/** Salt is what makes a ferment safe: no less than tested, by produce and by water. */
-export const fermentSalt: Rule = ({ recipe, formula }) => {
-  if (recipe.class !== "ferment") return [];
+function saltOf(recipe: Recipe): string {
   const salt = recipe.ingredients.find((one) => one.role === "salt");
-  const where = salt ? ingredientPlace(salt) : "ingredients";
-  const grams = saltGrams(recipe);
-  const produce = produceGrams(recipe);
+  return salt ? ingredientPlace(salt) : "ingredients";
+}
+
+/** Salt for the produce, and for the water of a brine, against the tested; as one finding each. */
+function saltShort(made: Recipe, formula: TestedFormula | undefined): Finding[] {
+  const grams = saltGrams(made, false);
+  const produce = produceGrams(made);
   const needed = formula?.saltCups
-    ? (gramsOf(formula.saltCups * ML_PER_CUP, "canning salt") ?? 0) / (formula.produceLb * G_PER_LB)
+    ? testedSaltGrams(formula.saltCups) / (formula.produceLb * G_PER_LB)
     : LEAST_SALT_SHARE;
   const findings: Finding[] = [];
   if (grams / produce < needed * (1 - TOLERANCE)) {
     const percent = ((100 * grams) / produce).toFixed(1);
     const tested = (100 * needed).toFixed(1);
     const message = `salt is ${percent} percent of the produce; tested is ${tested}`;
-    findings.push(danger("ferment-salt", where, message, SOURCES.ferment));
+    findings.push(danger("ferment-salt", saltOf(made), message, SOURCES.ferment));
   }
-  const testedWater = formula?.waterCups;
-  if (formula?.saltCups && testedWater) {
-    const tested = (gramsOf(formula.saltCups * ML_PER_CUP, "canning salt") ?? 0) / testedWater;
-    const water = waterCups(recipe);
-    if (water > 0 && grams / water < tested * (1 - TOLERANCE)) {
-      const message = "the brine holds less salt for its water than the tested recipe's";
-      findings.push(danger("ferment-salt", where, message, SOURCES.ferment));
-    }
+  if (!formula?.saltCups || !formula.waterCups) return findings;
+  const tested = testedSaltGrams(formula.saltCups) / formula.waterCups;
+  const water = thinningLiquids(made).reduce(
+    (sum, one) => sum + (cupsInBatch(made, one, "high") ?? 0),
+    0,
+  );
+  if (water > 0 && grams / water < tested * (1 - TOLERANCE)) {
+    const message = "the brine holds less salt for its water than the tested recipe's";
+    findings.push(danger("ferment-salt", saltOf(made), message, SOURCES.ferment));
   }
   return findings;
+}
+
+/** Salt is what makes a ferment safe: no less than tested, by produce and by water. */
+export const fermentSalt: Rule = (subject) => {
+  if (subject.recipe.class !== "ferment") return [];
+  const tested = testedBy(subject).filter(({ formula }) => formula.saltCups);
+  if (tested.length === 0) return saltShort(subject.recipe, undefined);
+  return tested.flatMap(({ made, formula }) => saltShort(made, formula));
+};
+
+/** Pickles with less salt than tested are not pasteurized at low temperature. */
+export const pasteurizedSalt: Rule = (subject) => {
+  const { recipe } = subject;
+  const cool = recipe.processes.find((option) => option.method === "low-temperature");
+  if (!cool || recipe.class === "ferment") return [];
+  return testedBy(subject).flatMap(({ made, formula }) => {
+    if (!formula.saltCups) return [];
+    const needed = testedSaltGrams(formula.saltCups) / (formula.produceLb * G_PER_LB);
+    if (saltGrams(made, true) / produceGrams(made) >= needed * (1 - TOLERANCE)) return [];
+    const message =
+      "low-temperature pasteurization was not tested with less salt; use boiling water, and " +
+      "take it out of the processes";
+    return [danger("pasteurization", optionPlace(cool), message, SOURCES.reducedSalt)];
+  });
 };

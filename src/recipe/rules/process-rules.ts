@@ -2,52 +2,7 @@ import { pasteurizes, STEAM_LIMIT_MINUTES, STERILE_BELOW_MINUTES } from "../choo
 import type { ProcessTable } from "../process-table.ts";
 import { sourceLine } from "../process-table.ts";
 import { JAR_SIZES } from "../recipe.ts";
-import {
-  danger,
-  type Finding,
-  ingredientPlace,
-  optionPlace,
-  type Rule,
-  SOURCES,
-  warning,
-} from "./finding.ts";
-
-/** Produce that is low in acid unless acid is added or grown in it. */
-const LOW_ACID_NAMES = [
-  "beans? peas corn carrots? beets? asparagus okra spinach greens mushrooms? potato(es)?",
-  "pumpkin squash zucchini cucumbers? cabbage peppers? chiles? onions? garlic cauliflower",
-  "broccoli celery eggplant meat beef pork venison chicken rabbit turkey fish salmon",
-  "trout shrimp clams? bones stock broth eggs? milk pasta rice jalape(n|ñ)os? bananas? figs?",
-  "melons? watermelons? cantaloupes?",
-];
-const LOW_ACID = new RegExp(`\\b(${LOW_ACID_NAMES.join(" ").replaceAll(" ", "|")})\\b`, "i");
-
-/**
- * Low-acid food by its class or by what is in it, given anything but pressure. Acid makes it
- * another food only in an acidified recipe, whose acid is measured against the produce: the spoon
- * of lemon juice in a quart of tomatoes is for the tomatoes alone.
- */
-export const lowAcidBoilingWater: Rule = ({ recipe }) => {
-  const acid =
-    recipe.class === "acidified" &&
-    recipe.ingredients.some((one) => one.role === "acid" && !one.optional);
-  const produce = recipe.ingredients.find(
-    (one) => one.role === "produce" && LOW_ACID.test(one.name),
-  );
-  const bare = produce && !acid && recipe.class !== "ferment" && recipe.class !== "seed";
-  if (recipe.class !== "low-acid" && !bare) return [];
-  const food = produce?.name ?? recipe.title;
-  return recipe.processes
-    .filter((option) => option.method !== "pressure")
-    .map((option) =>
-      danger(
-        "low-acid-boiling-water",
-        optionPlace(option),
-        `${food}: low-acid food is safe on a shelf only by pressure; botulism survives boiling`,
-        SOURCES.principles,
-      ),
-    );
-};
+import { danger, type Finding, optionPlace, type Rule, SOURCES, warning } from "./finding.ts";
 
 /** Every process points to a tested table made for this food and pack, and writes no time. */
 export const untestedProcess: Rule = ({ recipe, tables }) =>
@@ -79,28 +34,6 @@ export const untestedProcess: Rule = ({ recipe, tables }) =>
     }
     return findings;
   });
-
-/** True where one of the names stands in what is said: `berry` in "firm ripe berries". */
-function names(said: string, foods: readonly string[]): boolean {
-  return foods.some((food) => {
-    const forms = `${food}(e?s)?|${food.replace(/y$/, "ies")}`;
-    return new RegExp(`\\b(${forms})\\b`, "i").test(said);
-  });
-}
-
-/** The time of another food is no tested time: all produce is what the table was tested for. */
-export const untestedProduce: Rule = ({ recipe, known }) =>
-  recipe.ingredients
-    .filter((one) => one.role === "produce")
-    .flatMap((one) => {
-      const off = known.find(
-        ({ table }) =>
-          table.of && (!names(one.name, table.of) || names(one.name, table.notOf ?? [])),
-      );
-      if (!off) return [];
-      const message = `the table was tested for ${off.table.food}, not for ${one.name}`;
-      return [danger("untested-food", ingredientPlace(one), message, sourceLine(off.table.source))];
-    });
 
 /** A shelf process needs a published source; without one the food stays in the refrigerator. */
 export const noTestedSource: Rule = ({ recipe, shelf }) => {

@@ -34,8 +34,9 @@ function testedRest(
 }
 
 /** Rests as tested, and cooling for 12 to 24 hours. */
-export const restWindow: Rule = ({ recipe, formula }) =>
+export const restWindow: Rule = ({ recipe, known }) =>
   recipe.stages.flatMap((stage): Finding[] => {
+    const rests = known.flatMap(({ formula }) => (formula?.rests ? [formula.rests] : []));
     const low = stage.window?.minMinutes ?? stage.typicalMinutes;
     const high = stage.window?.maxMinutes ?? stage.typicalMinutes;
     if (stage.kind === "cool") {
@@ -47,8 +48,8 @@ export const restWindow: Rule = ({ recipe, formula }) =>
       const message = "a seal is checked within 24 hours, while a failed jar can still be saved";
       return [warning("cool-window", place(stage), message, SOURCES.principles)];
     }
-    if (stage.kind !== "rest" || !formula?.rests) return [];
-    const tested = testedRest(recipe, stage, formula.rests);
+    if (stage.kind !== "rest" || rests.length === 0) return [];
+    const tested = rests.map((one) => testedRest(recipe, stage, one)).find(Boolean);
     if (!tested || (low >= tested.minMinutes && high <= tested.maxMinutes)) return [];
     const message =
       `this rest is ${formatMinutes(low)} to ${formatMinutes(high)}; tested is ` +

@@ -1,0 +1,110 @@
+import { G_PER_LB } from "../../reckon/units.ts";
+import { gramsInBatch } from "../batch-amount.ts";
+import { type Food, isLowAcid } from "../foods.ts";
+import type { ProcessTable } from "../process-table.ts";
+import { sourceLine } from "../process-table.ts";
+import type { Ingredient, Recipe } from "../recipe.ts";
+import { isAddition } from "./additions.ts";
+import {
+  danger,
+  type Finding,
+  ingredientPlace,
+  optionPlace,
+  type Rule,
+  SOURCES,
+} from "./finding.ts";
+import { isWater } from "./liquids.ts";
+import { foodsOf, isSeasoning } from "./produce-weight.ts";
+
+/** Nothing that bears no name the check knows may be more of the produce than this. */
+const UNKNOWN_SHARE = 0.05;
+/** Roles whose amounts other rules weigh, and where a plain name is the rule. */
+const PLAIN_ROLES: readonly Ingredient["role"][] = ["acid", "salt", "sugar", "water", "lime"];
+
+/**
+ * Low-acid food by its class or by what is in it, given anything but pressure. Acid makes it
+ * another food only in an acidified recipe, whose acid is measured against the produce: the spoon
+ * of lemon juice in a quart of tomatoes is for the tomatoes alone.
+ */
+export const lowAcidBoilingWater: Rule = ({ recipe }) => {
+  const acid =
+    recipe.class === "acidified" &&
+    recipe.ingredients.some((one) => one.role === "acid" && !one.optional);
+  const found = recipe.ingredients.find(
+    (one) => foodsOf(one).some(isLowAcid) && !isSeasoning(recipe, one),
+  );
+  const bare = found && !acid && recipe.class !== "ferment" && recipe.class !== "seed";
+  if (recipe.class !== "low-acid" && !bare) return [];
+  const food = found?.name ?? recipe.title;
+  return recipe.processes
+    .filter((option) => option.method !== "pressure")
+    .map((option) =>
+      danger(
+        "low-acid-boiling-water",
+        optionPlace(option),
+        `${food}: low-acid food is safe on a shelf only by pressure; botulism survives boiling`,
+        SOURCES.principles,
+      ),
+    );
+};
+
+/** Broth covers low-acid food as water does; anywhere else it is low-acid food itself. */
+function wasTested(table: ProcessTable, recipe: Recipe, { name, kind }: Food): boolean {
+  if (kind === "broth" && recipe.class === "low-acid") return true;
+  return table.of.includes(name) || table.of.includes(kind);
+}
+
+function saidIn(text: string, words: readonly string[]): boolean {
+  return words.some((word) => new RegExp(`\\b${word}`, "i").test(text));
+}
+
+/** An ingredient as the table sees it: tested for it, or what is wrong with it. */
+function faultOf(table: ProcessTable, recipe: Recipe, one: Ingredient): string | undefined {
+  const foods = foodsOf(one);
+  const other = foods.filter((food) => !wasTested(table, recipe, food));
+  if (other.length > 0 && !isSeasoning(recipe, one)) return `not for ${one.name}`;
+  if (one.role === "produce" && foods.length === 0) {
+    return `and ${one.name} names no food known here; write which it is, as \`Roma tomatoes\``;
+  }
+  if (foods.length > 0 && saidIn(one.name, table.notOf ?? [])) return `not for ${one.name}`;
+  if (foods.length > 0 || PLAIN_ROLES.includes(one.role)) return undefined;
+  const grams = one.role === "spice" && !one.amount ? 0 : (gramsInBatch(recipe, one, "low") ?? 0);
+  const much = UNKNOWN_SHARE * recipe.yield.weightLb * G_PER_LB;
+  return grams > much && !isWater(one) ? `not with so much ${one.name}` : undefined;
+}
+
+/** The time of another food is no tested time: every food is one the table was tested for. */
+export const untestedFood: Rule = ({ recipe, known }) =>
+  recipe.ingredients
+    .filter((one) => !isAddition(one))
+    .flatMap((one) => {
+      for (const { table, made } of known) {
+        const fault = made.ingredients.includes(one) && faultOf(table, made, one);
+        if (!fault) continue;
+        const message = `the table was tested for ${table.food}, ${fault}`;
+        return [danger("untested-food", ingredientPlace(one), message, sourceLine(table.source))];
+      }
+      return [];
+    });
+
+function wordsOf({ title, ingredients, stages }: Recipe): string {
+  const said = stages.map((stage) => `${stage.title}. ${stage.say}`);
+  return [title, ...ingredients.map((one) => one.name), ...said].join(". ");
+}
+
+/** A food in another form takes another time: whole is not crushed, one food alone no soup. */
+export const untestedForm: Rule = ({ known }) =>
+  known.flatMap(({ option, table, made }): Finding[] => {
+    const place = optionPlace(option);
+    const source = sourceLine(table.source);
+    if (table.says && !saidIn(wordsOf(made), table.says)) {
+      const lacking = `and nothing here says "${table.says[0]}"`;
+      const message = `the table was tested for ${table.food}, ${lacking}`;
+      return [danger("untested-food", place, message, source)];
+    }
+    const foods = new Set(made.ingredients.flatMap((one) => foodsOf(one).map(({ name }) => name)));
+    foods.delete("broth");
+    if (!table.mixed || foods.size > 1) return [];
+    const message = `the table was tested for ${table.food}, not for one food alone`;
+    return [danger("untested-food", place, message, source)];
+  });

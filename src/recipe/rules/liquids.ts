@@ -1,0 +1,55 @@
+import { cupsInBatch } from "../batch-amount.ts";
+import { foodsNamed, withoutDenied } from "../name-foods.ts";
+import type { Ingredient, Recipe } from "../recipe.ts";
+
+export const TESTED_PERCENT = 5;
+
+const SOAKING = /soak|chill|stand|rins|hold|crisp/i;
+const DRAINED = /\b(drain|pour(ed)? off|rins)/i;
+const LIQUID = /\b(juice|wine|beer|cider|broth|stock|brine|milk|liquid)\b/i;
+const NO_LIQUID = /\b(salt|sugar|acid|spices?|lime)\b/i;
+const NUMBERS = "one two three four five six seven eight nine ten".split(" ");
+const NAMED_PERCENT = new RegExp(
+  `(\\d+(?:\\.\\d+)?|${NUMBERS.join("|")})[ -]?(?:%|per ?cent)`,
+  "i",
+);
+
+export const isVinegar = (one: Ingredient) => one.role === "acid" && /vinegar/i.test(one.name);
+
+/** Water by any name and in any role: melted ice dilutes as well. */
+export function isWater(one: Ingredient): boolean {
+  return foodsNamed(one.name).some(({ kind }) => kind === "water") && !NO_LIQUID.test(one.name);
+}
+
+/** What the vinegar's name says of its strength, else what is written beside it, percent. */
+export function strengthOf({ name, strengthPercent }: Ingredient): number | undefined {
+  if (strengthPercent === undefined) return undefined;
+  const said = NAMED_PERCENT.exec(name)?.[1];
+  if (said === undefined) return strengthPercent;
+  const word = NUMBERS.indexOf(said.toLowerCase());
+  return Math.min(strengthPercent, word < 0 ? Number(said) : word + 1);
+}
+
+/** Cups of 5 percent vinegar that hold as much acid as what goes into the jar for certain. */
+export function vinegarCups(recipe: Recipe): number {
+  return recipe.ingredients
+    .filter((one) => isVinegar(one) && !one.optional && !SOAKING.test(one.into ?? ""))
+    .reduce((sum, one) => {
+      const cups = cupsInBatch(recipe, one, "low") ?? 0;
+      return sum + (cups * (strengthOf(one) ?? 0)) / TESTED_PERCENT;
+    }, 0);
+}
+
+/** True for what the food is only soaked in, where a stage drains it off again. */
+function isDrainedOff(recipe: Recipe, one: Ingredient): boolean {
+  if (!SOAKING.test(one.into ?? "")) return false;
+  return recipe.stages.some((stage) => DRAINED.test(`${stage.title} ${stage.say}`));
+}
+
+/** Everything that thins the acid: water and other liquids, whatever their role. */
+export function thinningLiquids(recipe: Recipe): Ingredient[] {
+  return recipe.ingredients.filter((one) => {
+    const liquid = LIQUID.test(withoutDenied(one.name)) && !NO_LIQUID.test(one.name);
+    return one.role !== "acid" && (isWater(one) || liquid) && !isDrainedOff(recipe, one);
+  });
+}
