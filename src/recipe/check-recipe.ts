@@ -6,9 +6,11 @@ import * as foodRules from "./rules/food-rules.ts";
 import * as ingredientRules from "./rules/ingredient-rules.ts";
 import * as processRules from "./rules/process-rules.ts";
 import * as stageRules from "./rules/stage-rules.ts";
+import * as wordRules from "./rules/word-rules.ts";
 
 const RULES: readonly Rule[] = [
   processRules.noTestedSource,
+  processRules.unknownSource,
   foodRules.lowAcidBoilingWater,
   processRules.untestedProcess,
   foodRules.untestedFood,
@@ -31,9 +33,15 @@ const RULES: readonly Rule[] = [
   ingredientRules.alkali,
   ingredientRules.thickener,
   ingredientRules.oil,
-  stageRules.minutesInStage,
+  wordRules.minutesInStage,
+  wordRules.headspaceSaid,
+  wordRules.jarSaid,
+  wordRules.processSkipped,
+  wordRules.otherAmountsSaid,
   stageRules.restWindow,
+  stageRules.fermentTemperature,
   stageRules.criticalAsked,
+  stageRules.factorRewritten,
   stageRules.oneBatch,
 ];
 

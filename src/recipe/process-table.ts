@@ -63,7 +63,9 @@ export type TestedFormula = {
   besides?: Record<string, number>;
   /** Of its produce the part that brings no acid, pounds: the peppers and onions of a salsa. */
   lowAcidLb?: number;
-  /** Tested resting times by stage id, minutes. */
+  /** Coolest and warmest a ferment may stand, degrees Fahrenheit. */
+  fermentF?: { min: number; max: number };
+  /** Tested resting and fermenting times by stage id, minutes. */
   rests?: Record<string, { minMinutes: number; maxMinutes: number }>;
 };
 

@@ -216,6 +216,7 @@ export const tablesSchema = z.strictObject({
       besides: z.record(text(40), z.number().positive()).optional(),
       lowAcidLb: z.number().positive().optional(),
       rests: z.record(id, window).optional(),
+      fermentF: z.strictObject({ min: temperatureF, max: temperatureF }).optional(),
     }),
   ),
   tables: z.record(

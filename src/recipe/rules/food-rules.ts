@@ -102,6 +102,10 @@ export const untestedForm: Rule = ({ known }) =>
       const message = `the table was tested for ${table.food}, ${lacking}`;
       return [danger("untested-food", place, message, source)];
     }
+    if (saidIn(made.title, table.notOf ?? [])) {
+      const message = `the table was tested for ${table.food}, not for ${made.title}`;
+      return [danger("untested-food", "title", message, source)];
+    }
     const foods = new Set(made.ingredients.flatMap((one) => foodsOf(one).map(({ name }) => name)));
     foods.delete("broth");
     if (!table.mixed || foods.size > 1) return [];

@@ -1,6 +1,7 @@
 import { cupsInBatch } from "../batch-amount.ts";
 import { foodsNamed, withoutDenied } from "../name-foods.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
+import { withDigits } from "./said-numbers.ts";
 
 export const TESTED_PERCENT = 5;
 
@@ -8,11 +9,7 @@ const SOAKING = /soak|chill|stand|rins|hold|crisp/i;
 const DRAINED = /\b(drain|pour(ed)? off|rins)/i;
 const LIQUID = /\b(juice|wine|beer|cider|broth|stock|brine|milk|liquid)\b/i;
 const NO_LIQUID = /\b(salt|sugar|acid|spices?|lime)\b/i;
-const NUMBERS = "one two three four five six seven eight nine ten".split(" ");
-const NAMED_PERCENT = new RegExp(
-  `(\\d+(?:\\.\\d+)?|${NUMBERS.join("|")})[ -]?(?:%|per ?cent)`,
-  "i",
-);
+const NAMED_PERCENT = /(\d+(?:\.\d+)?)[- ]?(?:%|per ?cent)/;
 
 export const isVinegar = (one: Ingredient) => one.role === "acid" && /vinegar/i.test(one.name);
 
@@ -24,10 +21,8 @@ export function isWater(one: Ingredient): boolean {
 /** What the vinegar's name says of its strength, else what is written beside it, percent. */
 export function strengthOf({ name, strengthPercent }: Ingredient): number | undefined {
   if (strengthPercent === undefined) return undefined;
-  const said = NAMED_PERCENT.exec(name)?.[1];
-  if (said === undefined) return strengthPercent;
-  const word = NUMBERS.indexOf(said.toLowerCase());
-  return Math.min(strengthPercent, word < 0 ? Number(said) : word + 1);
+  const said = NAMED_PERCENT.exec(withDigits(name))?.[1];
+  return said === undefined ? strengthPercent : Math.min(strengthPercent, Number(said));
 }
 
 /** Cups of 5 percent vinegar that hold as much acid as what goes into the jar for certain. */

@@ -48,6 +48,18 @@ export const noTestedSource: Rule = ({ recipe, shelf }) => {
   ];
 };
 
+/** Publishers whose recipes and times were tested: a name beside these is nobody's word. */
+const TESTERS =
+  /\b(USDA|National Center for Home Food Preservation|Extension|So Easy to Preserve)\b/i;
+
+/** A publication that is none of the known tested sources stands for nothing by its name. */
+export const unknownSource: Rule = ({ recipe, shelf }) => {
+  const { publication } = recipe.source;
+  if (!recipe.tested || !shelf || TESTERS.test(publication)) return [];
+  const message = `${publication} is no tested source known here; follow the table's own recipe`;
+  return [warning("unknown-source", "source", message, SOURCES.principles)];
+};
+
 /** Jars no larger than the largest its table was tested with. */
 export const jarTooLarge: Rule = ({ recipe, known }) =>
   known.flatMap(({ option, table }) => {
@@ -68,7 +80,11 @@ export const jarTooLarge: Rule = ({ recipe, known }) =>
 /** Another option's table tests the jar: then the smaller table merely does not offer it. */
 function anotherTakes(jar: string, known: { table: ProcessTable }[], table: ProcessTable): boolean {
   return known.some(
-    (one) => one.table !== table && one.table.rows.some((row) => row.jars.some((j) => j === jar)),
+    (one) =>
+      one.table !== table &&
+      // What may be pasteurized is decided by the recipe's own table, its jars as well.
+      one.table.method !== "low-temperature" &&
+      one.table.rows.some((row) => row.jars.some((j) => j === jar)),
   );
 }
 

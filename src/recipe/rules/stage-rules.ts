@@ -1,25 +1,13 @@
+import { CRITICAL_FACTORS } from "../critical-factors.ts";
 import { formatMinutes } from "../duration.ts";
 import type { Recipe, Stage } from "../recipe.ts";
 import { danger, type Finding, type Rule, SOURCES, warning } from "./finding.ts";
 
+/** Stages whose length the tested recipe gives by their id. */
+const RESTING: readonly Stage["kind"][] = ["rest", "ferment"];
 const COOL = { minMinutes: 12 * 60, maxMinutes: 24 * 60 };
 
 const place = (stage: Stage) => `stages.${stage.id}`;
-
-/** `process for 10 minutes` in so many words: a time where only the table may give one. */
-const SPOKEN_TIME = /\b(process|can|boiling[- ]water bath|canner)\b[^.]*\b\d+\s*min/i;
-
-/** A process time written into a stage instead of looked up in a table. */
-export const minutesInStage: Rule = ({ recipe }) =>
-  recipe.stages.flatMap((stage) => {
-    const spoken =
-      SPOKEN_TIME.test(stage.say) || (stage.kind === "process" && /\d/.test(stage.say));
-    const has = stage.writtenMinutes !== undefined || spoken;
-    if (!has || (stage.kind !== "process" && !spoken)) return [];
-    const message =
-      "a process time stands in the stage; it depends on jar and altitude: use a table";
-    return [danger("minutes-in-stage", place(stage), message, SOURCES.principles)];
-  });
 
 function testedRest(
   recipe: Recipe,
@@ -29,7 +17,8 @@ function testedRest(
   const own = rests[stage.id];
   if (own) return own;
   const all = Object.values(rests);
-  const only = recipe.stages.filter((s) => s.kind === "rest").length === 1 && all.length === 1;
+  const only =
+    recipe.stages.filter((s) => RESTING.includes(s.kind)).length === 1 && all.length === 1;
   return only ? all[0] : undefined;
 }
 
@@ -48,14 +37,40 @@ export const restWindow: Rule = ({ recipe, known }) =>
       const message = "a seal is checked within 24 hours, while a failed jar can still be saved";
       return [warning("cool-window", place(stage), message, SOURCES.principles)];
     }
-    if (stage.kind !== "rest" || rests.length === 0) return [];
+    if (!RESTING.includes(stage.kind) || rests.length === 0) return [];
     const tested = rests.map((one) => testedRest(recipe, stage, one)).find(Boolean);
     if (!tested || (low >= tested.minMinutes && high <= tested.maxMinutes)) return [];
     const message =
       `this rest is ${formatMinutes(low)} to ${formatMinutes(high)}; tested is ` +
       `${formatMinutes(tested.minMinutes)} to ${formatMinutes(tested.maxMinutes)}`;
-    return [warning("rest-window", place(stage), message, SOURCES.pickles)];
+    // Half fermented is hardly sour, and the short process was tested for what is.
+    const make = stage.kind === "ferment" && low < tested.minMinutes ? danger : warning;
+    return [make("rest-window", place(stage), message, SOURCES.pickles)];
   });
+
+/** A ferment warmer than tested spoils before it sours; a colder one merely waits. */
+export const fermentTemperature: Rule = ({ recipe, known }) =>
+  recipe.stages.flatMap((stage): Finding[] => {
+    const tested = known.map(({ formula }) => formula?.fermentF).find(Boolean);
+    const mine = stage.kind === "ferment" ? stage.temperatureF : undefined;
+    if (!tested || !mine || (mine.max <= tested.max && mine.min >= tested.min)) return [];
+    const message =
+      `this ferments at ${mine.min} to ${mine.max} degrees; tested is ` +
+      `${tested.min} to ${tested.max}`;
+    const make = mine.max > tested.max ? danger : warning;
+    return [make("ferment-temperature", place(stage), message, SOURCES.ferment)];
+  });
+
+/** A common question keeps its words and its cases: "are the jars nice" sterilizes none. */
+export const factorRewritten: Rule = ({ recipe }) =>
+  recipe.critical.flatMap((mine) => {
+    const common = CRITICAL_FACTORS.find(({ id }) => id === mine.id);
+    if (!common || JSON.stringify(mine) === JSON.stringify(common)) return [];
+    const message = `${mine.id} is a question of every recipe; give one of your own another id`;
+    return [danger("factor-rewritten", "factors", message, common.source)];
+  });
+
+const asks = ({ critical }: Recipe, id: string) => critical.some((factor) => factor.id === id);
 
 /** What every canner recipe asks before the jars go in. */
 export const criticalAsked: Rule = ({ recipe, shelf }) => {
@@ -66,10 +81,11 @@ export const criticalAsked: Rule = ({ recipe, shelf }) => {
   if (recipe.ingredients.some((i) => i.role === "acid" && i.strengthPercent !== undefined)) {
     if (recipe.class === "acidified") wanted.push("vinegar-5-percent");
   }
-  const missing = wanted.filter((id) => !recipe.critical.some((factor) => factor.id === id));
+  const missing = wanted.filter((id) => !asks(recipe, id));
   if (missing.length === 0) return [];
   const message = `no stage asks for: ${missing.join(", ")}; without it no jar is as tested`;
-  return [warning("critical-unasked", "stages", message, SOURCES.principles)];
+  const make = missing.includes("sound-ferment") ? danger : warning;
+  return [make("critical-unasked", "stages", message, SOURCES.principles)];
 };
 
 /** Jam and jelly set one pot at a time. */

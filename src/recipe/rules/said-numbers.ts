@@ -1,0 +1,45 @@
+const UNITS = "one two three four five six seven eight nine".split(" ");
+const TEENS =
+  "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ");
+const TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
+
+const VALUES = new Map<string, number>([
+  ...UNITS.map((word, at): [string, number] => [word, at + 1]),
+  ...TEENS.map((word, at): [string, number] => [word, at + 10]),
+  ...TENS.map((word, at): [string, number] => [word, 10 * (at + 2)]),
+]);
+const TENS_AND_UNIT = new RegExp(`\\b(${TENS.join("|")})[- ](${UNITS.join("|")})\\b`, "g");
+const WORD = new RegExp(`\\b(${[...VALUES.keys()].join("|")})\\b`, "g");
+
+const numberOf = (word: string) => VALUES.get(word) ?? 0;
+
+/**
+ * What is said, in small letters and with its numbers in digits, fractions added up: `one and a
+ * quarter inches` becomes `1.25 inches`, `half an hour` `0.5 hour`, `twenty-five` `25`.
+ */
+export function withDigits(said: string): string {
+  return said
+    .toLowerCase()
+    .replace(/\s+/g, " ")
+    .replace(/\bthree[- ]quarters?( of)?( an?)?\b/g, "0.75")
+    .replace(/\b(a |one )?(quarter|half|eighth)( of)?( an?)?\b/g, (_all, _a, part: string) => {
+      return { quarter: "0.25", half: "0.5", eighth: "0.125" }[part] ?? part;
+    })
+    .replace(TENS_AND_UNIT, (_all, tens: string, unit: string) => {
+      return String(numberOf(tens) + numberOf(unit));
+    })
+    .replace(WORD, (word) => String(numberOf(word)))
+    .replace(/\b(\d+) (\d)\/(\d)\b/g, (_all, whole, over, under) => {
+      return String(Number(whole) + Number(over) / Number(under));
+    })
+    .replace(/\b(\d)\/(\d)\b/g, (_all, over, under) => String(Number(over) / Number(under)))
+    .replace(/\ban? (?=inch|hour|minute)/g, "1 ")
+    .replace(/\b(\d+) and (0\.\d+)\b/g, (_all, whole, part) =>
+      String(Number(whole) + Number(part)),
+    );
+}
+
+/** What is said, one sentence at a time, numbers in digits. */
+export function sentences(said: string): string[] {
+  return withDigits(said).split(/(?:[.!?;](?:\s|$))/);
+}

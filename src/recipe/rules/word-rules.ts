@@ -1,0 +1,126 @@
+import { JAR_SIZES, type Stage } from "../recipe.ts";
+import { danger, type Finding, type Rule, SOURCES } from "./finding.ts";
+import { sentences } from "./said-numbers.ts";
+
+/*
+ * What the stages say aloud is what the cook does: words that contradict the recipe's own fields
+ * are as dangerous as a wrong field.
+ */
+
+const place = (stage: Stage) => `stages.${stage.id}`;
+
+const DURATION = /\d[- ]*(min|minutes?|h|hrs?|hours?)\b/;
+/** Jars worked on by a canner, and not a canner that is warmed or a whole afternoon's process. */
+const CANNED = [
+  /\bprocess(ed|ing)?\b/,
+  /\b(water|canner) bath\b/,
+  /\b(in|into) (the|a|your) (boiling |hot |steam |pressure )?canner(?! kettle)\b/,
+  /\b(boil|steam)(ed|ing)? (the |your |filled )*(jars|pints|quarts)\b/,
+];
+/** The kitchen's other processes: a day's, and a machine's. */
+const ANOTHER =
+  /\b(the|this|whole|entire) (whole |entire )?process\b|.*\b(blender|food processor)\b.*/g;
+
+function speaksOfProcess(said: string): boolean {
+  const text = said.replace(ANOTHER, " ");
+  return DURATION.test(text) && CANNED.some((pattern) => pattern.test(text));
+}
+
+/** A process time written or said in a stage instead of looked up in a table. */
+export const minutesInStage: Rule = ({ recipe }) =>
+  recipe.stages.flatMap((stage) => {
+    const said = [...sentences(stage.title), ...sentences(stage.say)];
+    const timed = (text: string) => {
+      return stage.kind === "process" ? DURATION.test(text) : speaksOfProcess(text);
+    };
+    const written = stage.kind === "process" && stage.writtenMinutes !== undefined;
+    if (!written && !said.some(timed)) return [];
+    const message =
+      "a process time stands in the stage; it depends on jar and altitude: use a table";
+    return [danger("minutes-in-stage", place(stage), message, SOURCES.principles)];
+  });
+
+const UNDER_THE_RIM =
+  /(\d*\.?\d+)[- ]*inch(?:es)? (?:(?:below|from|under|to) the (?:\w+ )?(?:rim|top|lid)|(?:of )?head ?(?:space|room))/;
+const TO_THE_RIM = /\b(?:to|with) the (?:very |jar's )?(?:rim|brim|top)s?\b/;
+
+function spokenHeadspace(tested: readonly number[], stage: Stage): string | undefined {
+  const wanted = `tested is ${tested.join(" or ")} in`;
+  for (const said of sentences(stage.say)) {
+    const inches = UNDER_THE_RIM.exec(said)?.[1];
+    if (inches !== undefined && !tested.includes(Number(inches))) {
+      return `a headspace of ${Number(inches)} in is said here; ${wanted}`;
+    }
+    if (inches === undefined && TO_THE_RIM.test(said)) {
+      return `jars are filled to the rim here; ${wanted}`;
+    }
+  }
+  return undefined;
+}
+
+/** Headspace said to the cook that is another than the tables were tested with. */
+export const headspaceSaid: Rule = ({ recipe, known }) =>
+  recipe.stages.flatMap((stage) => {
+    const tested = [...new Set(known.map(({ table }) => table.headspaceIn))];
+    if (tested.length === 0 || stage.kind !== "fill") return [];
+    const fault = spokenHeadspace(tested, stage);
+    return fault ? [danger("headspace", place(stage), fault, SOURCES.principles)] : [];
+  });
+
+const JAR_NAMES = /\b(half[- ]gallon|gallon|quart|pint|half[- ]pint)s?[- ]jars?\b/g;
+
+/** A jar named to the cook that is larger than any the recipe was tested in. */
+export const jarSaid: Rule = ({ recipe, shelf }) =>
+  recipe.stages.flatMap((stage) => {
+    if (!shelf || stage.kind !== "fill") return [];
+    const sizes: readonly string[] = [...JAR_SIZES, "gallon"];
+    const largest = Math.max(...recipe.jars.map((jar) => sizes.indexOf(jar)));
+    const said = [...`${stage.title} ${stage.say}`.toLowerCase().matchAll(JAR_NAMES)]
+      .map(([, name]) => (name ?? "").replace(" ", "-"))
+      .find((name) => sizes.indexOf(name) > largest);
+    if (!said) return [];
+    const message = `${said} jars are said here; the recipe is for ${recipe.jars.join(" and ")}`;
+    return [danger("jar-too-large", place(stage), message, SOURCES.principles)];
+  });
+
+/** Ways of sealing jars that leave the food unprocessed. */
+const UNPROCESSED = [
+  /\bno need (to|for) (process|can)/,
+  /\b(skip|without|instead of) (the |any )?(canner|canning|process|water bath)/,
+  /\bupside[- ]down\b|\b(invert|turn|flip)( the| them)?( jars)? over\b|\binvert (the|them|your)\b/,
+  /\bseal (by )?themselves\b|\bopen[- ]kettle\b|\bself[- ]seal/,
+  /\bjars?\b.*\bin (the|an|a) (oven|dishwasher|microwave)\b/,
+];
+const NEVER = /\b(never|not|don't|no longer)\b/;
+
+/** Jars that seal without their process: open kettle, turned over, in the oven. */
+export const processSkipped: Rule = ({ recipe, shelf }) =>
+  recipe.stages.flatMap((stage): Finding[] => {
+    const said = shelf ? [...sentences(stage.title), ...sentences(stage.say)] : [];
+    const skips = said.some(
+      (text) => !NEVER.test(text) && UNPROCESSED.some((pattern) => pattern.test(text)),
+    );
+    if (!skips) return [];
+    const message = "jars that seal without the tested process are not safe on a shelf";
+    return [danger("process-skipped", place(stage), message, SOURCES.principles)];
+  });
+
+const ACID = "(vinegar|lemon juice|lime juice|citric acid|salt)";
+const OTHER_AMOUNTS = [
+  new RegExp(
+    `\\b(0\\.\\d+ the|halve the|less|only 0\\.\\d+ the|skip the|leave out the) ${ACID}\\b`,
+  ),
+  /\b(twice|double|triple|2 times|more|extra)( of)?( the| as much)? water\b/,
+];
+
+/** Words that change the mix the ingredients give. */
+export const otherAmountsSaid: Rule = ({ recipe, shelf }) =>
+  recipe.stages.flatMap((stage) => {
+    const said = shelf ? sentences(stage.say) : [];
+    const changed = said.some(
+      (text) => !NEVER.test(text) && OTHER_AMOUNTS.some((pattern) => pattern.test(text)),
+    );
+    if (!changed) return [];
+    const message = "the words change the acid, salt or water that the ingredients give";
+    return [danger("amounts-in-words", place(stage), message, SOURCES.pickles)];
+  });
