@@ -1,27 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkRecipe, passes } from "../../src/recipe/check-recipe.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
-import type { Finding } from "../../src/recipe/rules/finding.ts";
-import { recipeFile, wholeLibrary } from "./library-files.ts";
-
-const library = wholeLibrary();
-
-/** What the check finds in a recipe of the library after changes to its text. */
-function found(id: string, ...changes: [from: string | RegExp, to: string][]): Finding[] {
-  let text = recipeFile(`${id}.yaml`);
-  for (const [from, to] of changes) {
-    const after = text.replace(from, to);
-    if (after === text) throw new Error(`${id} has no ${from}`);
-    text = after;
-  }
-  const read = readRecipe(text, `${id}.yaml`);
-  if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return checkRecipe(read.recipe, library.tables, read.lines);
-}
-
-function rules(findings: Finding[], severity: Finding["severity"] = "danger"): string[] {
-  return findings.filter((f) => f.severity === severity).map((f) => f.rule);
-}
+import { found, library, rules } from "./edited-recipe.ts";
 
 describe("every recipe of the library", () => {
   it("was read without problems", () => {

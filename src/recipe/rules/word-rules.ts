@@ -17,12 +17,14 @@ const CANNED = [
   /\b(in|into) (the|a|your) (boiling |hot |steam |pressure )?canner(?! kettle)\b/,
   /\b(boil|steam)(ed|ing)? (the |your |filled )*(jars|pints|quarts)\b/,
 ];
-/** The kitchen's other processes: a day's, and a machine's. */
-const ANOTHER =
-  /\b(the|this|whole|entire) (whole |entire )?process\b|.*\b(blender|food processor)\b.*/g;
+/** The kitchen's other processes: a whole day's, a machine's, and the boiling of empty jars. */
+const ANOTHER = [
+  /\b(the|this|whole|entire) (whole |entire )?process\b/g,
+  /.*\b(blender|food processor|steriliz\w*|empty)\b.*/g,
+];
 
 function speaksOfProcess(said: string): boolean {
-  const text = said.replace(ANOTHER, " ");
+  const text = ANOTHER.reduce((left, other) => left.replace(other, " "), said);
   return DURATION.test(text) && CANNED.some((pattern) => pattern.test(text));
 }
 
@@ -40,8 +42,8 @@ export const minutesInStage: Rule = ({ recipe }) =>
     return [danger("minutes-in-stage", place(stage), message, SOURCES.principles)];
   });
 
-const UNDER_THE_RIM =
-  /(\d*\.?\d+)[- ]*inch(?:es)? (?:(?:below|from|under|to) the (?:\w+ )?(?:rim|top|lid)|(?:of )?head ?(?:space|room))/;
+const BELOW = "(?:below|from|under|to) the (?:\\w+ )?(?:rim|top|lid)|(?:of )?head ?(?:space|room)";
+const UNDER_THE_RIM = new RegExp(`(\\d*\\.?\\d+)[- ]*inch(?:es)? (?:${BELOW})`);
 const TO_THE_RIM = /\b(?:to|with) the (?:very |jar's )?(?:rim|brim|top)s?\b/;
 
 function spokenHeadspace(tested: readonly number[], stage: Stage): string | undefined {
