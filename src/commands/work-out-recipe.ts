@@ -44,9 +44,8 @@ export function workOut(
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs) {
-    const reason = recipe.heldBack
-      ? whyOffTheShelf(recipe)
-      : `kept as ${recipe.keptAs}: no canner process`;
+    const listed = !recipe.tested && recipe.processes.length > 0;
+    const reason = listed ? whyOffTheShelf(recipe) : `kept as ${recipe.keptAs}: no canner process`;
     return { ...base, reason };
   }
   if (altitudeFt === undefined) {

@@ -9,9 +9,9 @@
 export type FoodKind =
   | "vegetable"
   | "fruit"
-  | "meat"
+  | "any meat"
   | "poultry"
-  | "fish"
+  | "any fish"
   | "other animal food"
   | "bone"
   | "broth"
@@ -51,6 +51,7 @@ export const FOODS: readonly Food[] = [
       ...list("dried pepper, dried red pepper, dried chile, dried chili, dried red chile"),
       ...list("vanilla bean, cream of tartar, lemon zest, orange zest, lemon peel, orange peel"),
       ...list("lemon juice, lime juice, lemon or lime juice, corn syrup, peppercorn, celery leaf"),
+      ...list("grape leaf, cherry leaf, currant leaf, oak leaf, raspberry leaf"),
       ...list("bone taken out, bone removed, bone out, lemon balm, lemon thyme, lemon verbena"),
       ...list("dried celery, dried onion, dried garlic, dried mushroom powder, fat, bay, mint"),
       ...list("pickling lime, hydrated lime, slaked lime, food grade lime, pea-sized"),
@@ -228,7 +229,7 @@ export const FOODS: readonly Food[] = [
   },
   {
     name: "meat",
-    kind: "meat",
+    kind: "any meat",
     also: [
       ...list("beef, pork, lamb, veal, venison, bear, elk, moose, goat, mutton, game, steak"),
       ...list("brisket, roast beef, stew meat"),
@@ -236,7 +237,7 @@ export const FOODS: readonly Food[] = [
   },
   {
     name: "ground meat",
-    kind: "meat",
+    kind: "any meat",
     also: [
       ...list("ground beef, ground pork, ground venison, ground lamb, ground veal, ground elk"),
       ...list("ground fresh chilled meat, minced meat, mince, minced beef, hamburger, burger"),
@@ -266,12 +267,12 @@ export const FOODS: readonly Food[] = [
   },
   {
     name: "fish",
-    kind: "fish",
+    kind: "any fish",
     also: list("salmon, trout, steelhead, mackerel, bluefish, whitefish, shad, herring"),
   },
   {
     name: "seafood",
-    kind: "fish",
+    kind: "any fish",
     also: [
       ...list("tuna, shrimp, prawn, clam, crab, oyster, lobster, mussel, scallop, squid, octopus"),
       ...list("smoked fish, smoked salmon, smoked trout, anchovy, sardine"),

@@ -17,6 +17,7 @@ describe("the foods of a name", () => {
     ["tomato juice to cover", ["tomato juice"]],
     ["beef bones", ["bone"]],
     ["hard-boiled eggs", ["egg or milk"]],
+    ["smoked salmon", ["seafood"]],
   ])("%s", (name, foods) => {
     expect(names(name)).toEqual(foods);
   });
@@ -62,6 +63,24 @@ describe("food the table was not tested for", () => {
     expect(dangers("pickled-beets", [beets, "beets and potatoes"])).toContain("untested-food");
     expect(dangers("pears", ["ripe pears, not Asian pears", "Asian pears"])).toEqual(
       expect.arrayContaining(["untested-food", "low-acid-boiling-water"]),
+    );
+  });
+
+  it("is found behind a role or a name that would hide it", () => {
+    expect(dangers("peach-jam", added("zucchini", "1 cup", "sugar"))).toContain("untested-food");
+    expect(dangers("peach-jam", added("mashed roots", "3 lb", "sugar"))).toContain("untested-food");
+    expect(dangers("dilled-green-beans", added("not-too-old corn", "3 lb"))).toContain(
+      "untested-food",
+    );
+    expect(dangers("fish", [/cleaned fish, chilled until packed/, "smoked salmon"])).toContain(
+      "untested-food",
+    );
+  });
+
+  it("but fruit may lie in fruit juice", () => {
+    expect(found("sliced-apples", ["name: water", "name: apple juice"])).toEqual([]);
+    expect(dangers("sliced-apples", ["name: water", "name: carrot juice"])).toContain(
+      "untested-food",
     );
   });
 

@@ -12,6 +12,7 @@ describe("vinegar", () => {
     ["of a soak that nobody drains", added("water", "8 cups", "water", ", into: soak")],
     ["melting from ice", added("ice", "4 cups")],
     ["in another liquid", added("cucumber brine", "6 cups")],
+    ["called salt", added("salt water", "8 cups", "salt")],
     ["in bottles of no size", added("water", "4 bottles", "water")],
   ])("is thinned by water %s", (_where, change) => {
     expect(dangers(BEANS, change)).toContain("vinegar-diluted");

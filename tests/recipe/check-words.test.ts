@@ -29,6 +29,7 @@ describe("numbers as they are said", () => {
 describe("a time said to the cook", () => {
   it.each([
     process("Process it for five minutes."),
+    process("Give them 300 seconds."),
     process("Leave the jars in the boiling canner a quarter of an hour."),
     fill("Then the boiling-water bath for five minutes."),
     ["- {kind: process}", "- {kind: process, title: process 5 minutes}"] as Change,
@@ -41,6 +42,7 @@ describe("a time said to the cook", () => {
     process("Cover the lids by 1 inch of water."),
     process("Two quarts of hot water ready for topping up, step 1 of 2."),
     trim("Put the canner on 45 minutes before."),
+    trim("The water in the canner takes 40 minutes to warm."),
     trim("The whole process takes 90 minutes."),
     trim("Stir it so it can thicken, about 30 minutes."),
     trim("Boil the empty jars ten minutes to sterilize them."),
@@ -79,6 +81,9 @@ describe("words that contradict the recipe", () => {
   it("another mix", () => {
     const words = "Half the vinegar and twice the water, salt";
     expect(dangers(["Vinegar, water, salt", words])).toEqual(["amounts-in-words"]);
+    expect(dangers(["Cover with", "Top up with a cup of water. Cover with"])).toEqual([
+      "amounts-in-words",
+    ]);
   });
 });
 

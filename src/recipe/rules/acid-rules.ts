@@ -25,7 +25,7 @@ const isCitrus = (one: Ingredient) => one.role === "acid" && /lemon|lime|citrus/
 
 /** Vinegar of which no label says how strong it is. */
 const UNLABELED =
-  /home-?made|kombucha|scrap|dilut|watered|\b(my|we|our|ours|ourselves|myself|own)\b/i;
+  /home-?made|kombucha|scrap|dilut|\bwater(ed)?\b|\b(my|we|our|ours|ourselves|myself|own)\b/i;
 
 /** What is wrong with a vinegar's strength: by its number, or by what its name says. */
 function weakVinegar(vinegar: Ingredient): string | undefined {

@@ -1,4 +1,3 @@
-import { G_PER_LB } from "../../reckon/units.ts";
 import { gramsInBatch } from "../batch-amount.ts";
 import { type Food, isLowAcid } from "../foods.ts";
 import type { ProcessTable } from "../process-table.ts";
@@ -14,12 +13,13 @@ import {
   SOURCES,
 } from "./finding.ts";
 import { isWater } from "./liquids.ts";
-import { foodsOf, isSeasoning } from "./produce-weight.ts";
+import { foodsOf, isSeasoning, mainGrams } from "./produce-weight.ts";
 
 /** Nothing that bears no name the check knows may be more of the produce than this. */
 const UNKNOWN_SHARE = 0.05;
-/** Roles whose amounts other rules weigh, and where a plain name is the rule. */
-const PLAIN_ROLES: readonly Ingredient["role"][] = ["acid", "salt", "sugar", "water", "lime"];
+/** What is no food and may be much: other rules measure it. */
+const PLAIN =
+  /\b(vinegar|acid|juice|salt|sugar|honey|syrup|molasses|sweetener|stevia|pectin|wine)s?\b/i;
 
 /**
  * Low-acid food by its class or by what is in it, given anything but pressure. Acid makes it
@@ -48,9 +48,16 @@ export const lowAcidBoilingWater: Rule = ({ recipe }) => {
     );
 };
 
-/** Broth covers low-acid food as water does; anywhere else it is low-acid food itself. */
-function wasTested(table: ProcessTable, recipe: Recipe, { name, kind }: Food): boolean {
-  if (kind === "broth" && recipe.class === "low-acid") return true;
+/**
+ * Broth covers low-acid food as water does, and fruit juice fruit; anywhere else they are food
+ * themselves.
+ */
+function covers(recipe: Recipe, one: Ingredient, { kind, acid }: Food): boolean {
+  if (recipe.class === "low-acid") return kind === "broth";
+  return recipe.class === "acid" && kind === "fruit" && !!acid && /\bjuice\b/i.test(one.name);
+}
+
+function wasTested(table: ProcessTable, { name, kind }: Food): boolean {
   return table.of.includes(name) || table.of.includes(kind);
 }
 
@@ -61,15 +68,15 @@ function saidIn(text: string, words: readonly string[]): boolean {
 /** An ingredient as the table sees it: tested for it, or what is wrong with it. */
 function faultOf(table: ProcessTable, recipe: Recipe, one: Ingredient): string | undefined {
   const foods = foodsOf(one);
-  const other = foods.filter((food) => !wasTested(table, recipe, food));
+  const other = foods.filter((food) => !wasTested(table, food) && !covers(recipe, one, food));
   if (other.length > 0 && !isSeasoning(recipe, one)) return `not for ${one.name}`;
   if (one.role === "produce" && foods.length === 0) {
     return `and ${one.name} names no food known here; write which it is, as \`Roma tomatoes\``;
   }
   if (foods.length > 0 && saidIn(one.name, table.notOf ?? [])) return `not for ${one.name}`;
-  if (foods.length > 0 || PLAIN_ROLES.includes(one.role)) return undefined;
+  if (foods.length > 0 || PLAIN.test(one.name)) return undefined;
   const grams = one.role === "spice" && !one.amount ? 0 : (gramsInBatch(recipe, one, "low") ?? 0);
-  const much = UNKNOWN_SHARE * recipe.yield.weightLb * G_PER_LB;
+  const much = UNKNOWN_SHARE * mainGrams(recipe);
   return grams > much && !isWater(one) ? `not with so much ${one.name}` : undefined;
 }
 

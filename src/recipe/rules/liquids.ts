@@ -8,13 +8,14 @@ export const TESTED_PERCENT = 5;
 const SOAKING = /soak|chill|stand|rins|hold|crisp/i;
 const DRAINED = /\b(drain|pour(ed)? off|rins)/i;
 const LIQUID = /\b(juice|wine|beer|cider|broth|stock|brine|milk|liquid)\b/i;
-const NO_LIQUID = /\b(salt|sugar|acid|spices?|lime)\b/i;
+const NO_LIQUID = /\b(salt|sugar|acid|spices?|lime|lemon)\b/i;
 const NAMED_PERCENT = /(\d+(?:\.\d+)?)[- ]?(?:%|per ?cent)/;
 
 export const isVinegar = (one: Ingredient) => one.role === "acid" && /vinegar/i.test(one.name);
 
 /** Water by any name and in any role: melted ice dilutes as well. */
 export function isWater(one: Ingredient): boolean {
+  if (/\b(salt|salted|sugar|acid|lime) water\b/i.test(one.name)) return true;
   return foodsNamed(one.name).some(({ kind }) => kind === "water") && !NO_LIQUID.test(one.name);
 }
 
@@ -45,6 +46,7 @@ function isDrainedOff(recipe: Recipe, one: Ingredient): boolean {
 export function thinningLiquids(recipe: Recipe): Ingredient[] {
   return recipe.ingredients.filter((one) => {
     const liquid = LIQUID.test(withoutDenied(one.name)) && !NO_LIQUID.test(one.name);
-    return one.role !== "acid" && (isWater(one) || liquid) && !isDrainedOff(recipe, one);
+    const thins = isWater(one) ? !isVinegar(one) : liquid && one.role !== "acid";
+    return thins && !isDrainedOff(recipe, one);
   });
 }

@@ -19,6 +19,12 @@ export function foodsOf(one: Ingredient): readonly Food[] {
   return one.role === "acid" ? named.filter(isLowAcid) : named;
 }
 
+/** What the recipe calls its produce, grams, against which little and much are told. */
+export function mainGrams(recipe: Recipe): number {
+  const main = recipe.ingredients.filter((one) => one.role === "produce");
+  return gramsOfAll(recipe, main) || recipe.yield.weightLb * G_PER_LB;
+}
+
 /** A little garlic or pepper that the recipe calls a spice: no second food. */
 export function isSeasoning(recipe: Recipe, one: Ingredient): boolean {
   const foods = foodsOf(one);
@@ -26,7 +32,7 @@ export function isSeasoning(recipe: Recipe, one: Ingredient): boolean {
   const grams = gramsInBatch(recipe, one, "high");
   if (grams === undefined) return false;
   const share = SEASONED.includes(recipe.class) ? SEASONING_SHARE.seasoned : SEASONING_SHARE.other;
-  return grams <= share * recipe.yield.weightLb * G_PER_LB;
+  return grams <= share * mainGrams(recipe);
 }
 
 /** Juice, cider and broth thin the acid; they are measured against it as water is. */

@@ -9,12 +9,12 @@ import { sentences } from "./said-numbers.ts";
 
 const place = (stage: Stage) => `stages.${stage.id}`;
 
-const DURATION = /\d[- ]*(min|minutes?|h|hrs?|hours?)\b/;
+const DURATION = /\d[- ]*(mins?|minutes?|h|hrs?|hours?|secs?|seconds?)\b/;
 /** Jars worked on by a canner, and not a canner that is warmed or a whole afternoon's process. */
 const CANNED = [
   /\bprocess(ed|ing)?\b/,
   /\b(water|canner) bath\b/,
-  /\b(in|into) (the|a|your) (boiling |hot |steam |pressure )?canner(?! kettle)\b/,
+  /\b(jars?|pints?|quarts?|them|it)\b.*\b(in|into) (the|a|your) (\w+ )?canner(?! kettle)\b/,
   /\b(boil|steam)(ed|ing)? (the |your |filled )*(jars|pints|quarts)\b/,
 ];
 /** The kitchen's other processes: a whole day's, a machine's, and the boiling of empty jars. */
@@ -42,7 +42,8 @@ export const minutesInStage: Rule = ({ recipe }) =>
     return [danger("minutes-in-stage", place(stage), message, SOURCES.principles)];
   });
 
-const BELOW = "(?:below|from|under|to) the (?:\\w+ )?(?:rim|top|lid)|(?:of )?head ?(?:space|room)";
+const BELOW =
+  "(?:at|below|from|under|to) the (?:\\w+ )?(?:rim|top|lid)|(?:of )?head ?(?:space|room)";
 const UNDER_THE_RIM = new RegExp(`(\\d*\\.?\\d+)[- ]*inch(?:es)? (?:${BELOW})`);
 const TO_THE_RIM = /\b(?:to|with) the (?:very |jar's )?(?:rim|brim|top)s?\b/;
 
@@ -115,12 +116,17 @@ const OTHER_AMOUNTS = [
   /\b(twice|double|triple|2 times|more|extra)( of)?( the| as much)? water\b/,
 ];
 
+/** A pickle's jars are filled up with its own brine. */
+const FILLED_WITH_WATER = /\b(top|fill|thin|add|cover)\w*\b.*\bwater\b/;
+
 /** Words that change the mix the ingredients give. */
 export const otherAmountsSaid: Rule = ({ recipe, shelf }) =>
   recipe.stages.flatMap((stage) => {
     const said = shelf ? sentences(stage.say) : [];
+    const brined = stage.kind === "fill" && recipe.class === "acidified";
+    const patterns = brined ? [...OTHER_AMOUNTS, FILLED_WITH_WATER] : OTHER_AMOUNTS;
     const changed = said.some(
-      (text) => !NEVER.test(text) && OTHER_AMOUNTS.some((pattern) => pattern.test(text)),
+      (text) => !NEVER.test(text) && patterns.some((pattern) => pattern.test(text)),
     );
     if (!changed) return [];
     const message = "the words change the acid, salt or water that the ingredients give";
