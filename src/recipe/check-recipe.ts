@@ -15,6 +15,7 @@ const RULES: readonly Rule[] = [
   processRules.untestedProcess,
   foodRules.untestedFood,
   foodRules.untestedForm,
+  foodRules.unsound,
   processRules.jarTooLarge,
   processRules.headspace,
   processRules.steamTooLong,

@@ -77,6 +77,11 @@ describe("food the table was not tested for", () => {
     );
   });
 
+  it("and so is what is not sound", () => {
+    const dead: Change = ["none from dead or frosted vines", "the last from dead vines"];
+    expect(dangers("crushed-tomatoes", dead)).toEqual(["unsound-produce"]);
+  });
+
   it("but fruit may lie in fruit juice", () => {
     expect(found("sliced-apples", ["name: water", "name: apple juice"])).toEqual([]);
     expect(dangers("sliced-apples", ["name: water", "name: carrot juice"])).toContain(

@@ -1,5 +1,6 @@
 import { gramsInBatch } from "../batch-amount.ts";
 import { type Food, isLowAcid } from "../foods.ts";
+import { withoutDenied } from "../name-foods.ts";
 import type { ProcessTable } from "../process-table.ts";
 import { sourceLine } from "../process-table.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
@@ -119,3 +120,14 @@ export const untestedForm: Rule = ({ known }) =>
     const message = `the table was tested for ${table.food}, not for one food alone`;
     return [danger("untested-food", place, message, source)];
   });
+
+const UNSOUND = /\b(dead|frost\w*)\b.*\bvines?\b|\b(mold\w*|rott\w*|spoil\w*|decay\w*|blight\w*)\b/;
+
+/** Unsound food may have lost its acid: the times are for what is sound. */
+export const unsound: Rule = ({ recipe, shelf }) =>
+  recipe.ingredients
+    .filter((one) => shelf && foodsOf(one).length > 0 && UNSOUND.test(withoutDenied(one.name)))
+    .map((one) => {
+      const message = "spoiled food, and tomatoes from dead vines, may have lost their acid";
+      return danger("unsound-produce", ingredientPlace(one), message, SOURCES.tomatoes);
+    });

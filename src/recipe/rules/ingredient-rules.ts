@@ -51,6 +51,9 @@ export const oil: Rule = ({ recipe, shelf }) => {
   if (oils && recipe.ingredients.some((one) => /garlic/i.test(withoutDenied(one.name)))) {
     const message = "garlic under oil can grow botulism, even chilled: make it fresh, keep it days";
     findings.push(danger("garlic-in-oil", where, message, SOURCES.oil));
+  } else if (oils && !shelf && recipe.class === "low-acid") {
+    const message = "low-acid food under oil can grow botulism, even chilled: keep it a few days";
+    findings.push(warning("food-in-oil", where, message, SOURCES.oil));
   }
   if (!shelf) return findings;
   const cups = cupsInBatch(recipe, fat, "high") ?? Number.POSITIVE_INFINITY;
