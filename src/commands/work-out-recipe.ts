@@ -1,4 +1,9 @@
-import { chooseProcess, methodMeant, processOptions } from "../recipe/choose-process.ts";
+import {
+  chooseProcess,
+  methodMeant,
+  processOptions,
+  refusedAnywhere,
+} from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
@@ -17,6 +22,11 @@ export type WorkedOut = {
   /** True where what was asked for was never tested, rather than something left unsaid. */
   refused: boolean;
 };
+
+/** Something of a process was asked for, beyond where the kitchen stands. */
+function isParticular({ jar, pack, method, atPsi }: KitchenWish): boolean {
+  return [jar, pack, method, atPsi].some((one) => one !== undefined);
+}
 
 /** Works a recipe out for a kitchen: method, pack, amounts, and the tested process or why none. */
 export function workOut(
@@ -38,16 +48,18 @@ export function workOut(
   const altitudeFt = wish.altitudeFt ?? kitchen.altitudeFt;
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
-  if (method === recipe.keptAs) {
+  if (method === recipe.keptAs && wish.atPsi === undefined) {
     return { ...base, reason: `kept as ${recipe.keptAs}: no canner process` };
   }
   if (altitudeFt === undefined) {
+    const never = refusedAnywhere(recipe, library.tables, { ...wish, gauge });
+    if (never !== undefined && isParticular(wish)) return { ...base, reason: never, refused: true };
     const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
     return { ...base, reason };
   }
   const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
   if (choice.ok) return { ...base, process: choice.terms, reason: null };
-  const asked = wish.jar ?? wish.pack ?? wish.method ?? wish.atPsi ?? wish.altitudeFt;
-  const refused = choice.missing === undefined && asked !== undefined;
+  const refused =
+    choice.missing === undefined && (isParticular(wish) || wish.altitudeFt !== undefined);
   return { ...base, reason: choice.reason, refused };
 }
