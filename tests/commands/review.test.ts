@@ -140,7 +140,7 @@ describe("brinebell pantry", () => {
     const opened = await pantryCommand(["--opened", `${idOf(2)}:2`], io);
     expect(opened.code).toBe(0);
     // What came due while nobody was there is told first, and once.
-    expect(opened.stdout).toMatch(/past its best time on the shelf[^]*Taken off the shelf\./);
+    expect(opened.stdout).toMatch(/past its best time on the shelf[\s\S]*Taken off the shelf\./);
     const again = await pantryCommand(["--opened", idOf(2)], io);
     expect(again.stdout).toBe("Taken off the shelf. Enjoy it.\n");
     const spoiled = await pantryCommand(["--opened", idOf(2), "--spoiled"], io);
