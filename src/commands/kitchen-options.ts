@@ -4,6 +4,7 @@ import { type GaugeKind, JAR_SIZES, type JarSize, METHODS, type Method } from ".
 import type { Outcome } from "../reckon/outcome.ts";
 import { fail, ok } from "../reckon/outcome.ts";
 import { parseQuantity, quoted } from "../reckon/quantity.ts";
+import { withCommas } from "../reckon/reckoned.ts";
 import { G_PER_LB, KPA_PER_PSI } from "../reckon/units.ts";
 import { type OptionKinds, type Options, optionValue } from "./options.ts";
 
@@ -38,6 +39,7 @@ export type KitchenWish = {
 };
 
 const MOST_JARS = 100;
+const HEAVIEST_LB = 2_000;
 
 /** `9`, or `9pint,7quart`: what the canner holds by jar size. */
 export function parseCannerHolds(text: string): Outcome<CannerHolds> {
@@ -82,6 +84,10 @@ function quantity(
   if (!read.ok) return read;
   const value = read.value.value / perUnit;
   if (kind === "mass" && value <= 0) return fail(`--${name}: ${quoted(text)} is nothing`);
+  if (kind === "mass" && value > HEAVIEST_LB) {
+    const most = `${withCommas(HEAVIEST_LB)} lb`;
+    return fail(`--${name}: ${quoted(text)} is more than any kitchen puts up; at most ${most}`);
+  }
   return ok(value);
 }
 

@@ -4,6 +4,7 @@ import type { State } from "../kitchen/state.ts";
 import { localFields } from "../kitchen/time.ts";
 import { parseQuantity } from "../reckon/quantity.ts";
 import { KPA_PER_PSI } from "../reckon/units.ts";
+import { readKitchen } from "../session/read-kitchen.ts";
 import { inShortSession } from "../session/short-session.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { KITCHEN_OPTIONS, parseCannerHolds, readKitchenOptions } from "./kitchen-options.ts";
@@ -30,19 +31,33 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
   const options = parsed.value;
   const shared = readKitchenOptions(options);
   if (!shared.ok) return failed(2, `kitchen: ${shared.error}`);
+  const asked = Object.keys(OPTIONS).filter((name) => name !== "json" && isOn(options, name));
+  if (asked.length === 0) return show(options, machine.folder);
   const library = await machine.library();
-  const done = inShortSession(machine.folder, library, machine.version, (session) => {
+  const done = inShortSession(machine.folder, library, machine.version, (session, { told }) => {
     const facts = changes(options, session.state, shared.value.altitudeFt);
-    if (typeof facts === "string") return { message: facts };
+    if (typeof facts === "string") return { message: facts, told };
     if (facts.length > 0) session.setDown(facts);
-    return { kitchen: session.state.kitchen };
+    return { kitchen: session.state.kitchen, told };
   });
   if (!done.ok) {
     const mend = done.why === "held" ? "; close that kitchen, or tell it the altitude" : "";
     return failed(done.why === "held" ? 1 : 3, `kitchen: ${done.message}${mend}`);
   }
-  const { kitchen, message } = done.value;
-  if (!kitchen) return failed(2, `kitchen: ${message}`);
+  const { kitchen, message, told } = done.value;
+  const due = told.map((one) => `brinebell kitchen: ${one.text}\n`).join("");
+  const result = kitchen ? shown(options, kitchen) : failed(2, `kitchen: ${message}`);
+  return { ...result, stderr: `${due}${result.stderr}` };
+}
+
+/** Only to show it, nothing is written. */
+function show(options: Options, folder: string): CommandResult {
+  const { state, unreadable } = readKitchen(folder);
+  if (unreadable !== undefined) return failed(3, `kitchen: ${unreadable}`);
+  return shown(options, state.kitchen);
+}
+
+function shown(options: Options, kitchen: State["kitchen"]): CommandResult {
   const stdout = isOn(options, "json") ? `${JSON.stringify(kitchen, null, 2)}\n` : text(kitchen);
   return { code: 0, stdout, stderr: "" };
 }

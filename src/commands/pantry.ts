@@ -175,7 +175,7 @@ async function open(
   const spoiled = isOn(options, "spoiled");
   const jars = `${spoiled ? "spoiled " : ""}${count === 1 ? "jar" : "jars"}`;
   const words = `opened ${count} ${jars} of ${batchName(found.batch)}`;
-  const slots = { count, target: found.batch.id };
+  const slots = { count, target: found.batch.id, ...(spoiled ? { spoiled: true as const } : {}) };
   return wrote(io, { intent: "opened", slots }, words, found.batch, spoiled);
 }
 

@@ -1,11 +1,11 @@
-import { chooseProcess, defaultJar } from "../recipe/choose-process.ts";
+import { chooseProcess, defaultJar, refusedJar } from "../recipe/choose-process.ts";
 import { publishedYield } from "../recipe/jar-volume.ts";
 import type { Library } from "../recipe/library.ts";
 import { sourceLine } from "../recipe/process-table.ts";
 import type { GaugeKind, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { jarsFromProduce } from "../reckon/jars.ts";
 import type { Outcome } from "../reckon/outcome.ts";
-import { fail } from "../reckon/outcome.ts";
+import { fail, ok } from "../reckon/outcome.ts";
 import { quoted } from "../reckon/quantity.ts";
 import type { Reckoned } from "../reckon/reckoned.ts";
 import type { CommandResult } from "./command-result.ts";
@@ -103,13 +103,22 @@ function jarsOutcome(recipe: Recipe, wish: KitchenWish, kitchen: KeptKitchen): O
   if (!jar || !yielded) {
     return { ok: false, error: `${recipe.title} is not kept in jars`, refused: true };
   }
-  return jarsFromProduce({
+  const tooLarge = refusedJar(recipe, jar);
+  if (tooLarge) return { ok: false, error: tooLarge, refused: true };
+  const cannerHolds = holdsOf(wish.cannerHolds ?? kitchen.cannerHolds, jar);
+  if (wish.cannerHolds && cannerHolds === undefined) {
+    return fail(`--canner-holds says nothing of ${jar} jars; add how many it holds, as 7${jar}`);
+  }
+  const outcome = jarsFromProduce({
     weightLb: wish.forLb,
     publishedLb: yielded.weightLb,
     publishedJars: yielded.jars,
-    cannerHolds: holdsOf(wish.cannerHolds ?? kitchen.cannerHolds, jar),
+    cannerHolds,
     source: sourceLine(recipe.source),
   });
+  if (!outcome.ok || recipe.scaling !== "one-batch") return outcome;
+  const pots = `made one pot of at most ${recipe.yield.weightLb} lb at a time`;
+  return ok({ ...outcome.value, notes: [...outcome.value.notes, pots] });
 }
 
 /** `brinebell reckon jars`: jars and canner loads from a weight of produce. */

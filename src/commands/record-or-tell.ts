@@ -22,9 +22,12 @@ export async function recordOrTell(
 ): Promise<Recorded> {
   const wish: Wish = { command: { ...command, confidence: 1, text: words } as Command };
   if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
-  const answer = inShortSession(io.folder, await io.library(), io.version, (session) => {
+  const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
     const reply = session.carry(wish);
-    return { ...reply, refused: reply.refused || session.waitingFor !== undefined };
+    // What came due while nobody was there is told now, and will not be told again.
+    const told = opened.told.map(({ text }) => text);
+    const refused = reply.refused || session.waitingFor !== undefined;
+    return { refused, lines: [...told, ...reply.lines] };
   });
   if (answer.ok) return outcome(name, answer.value);
   if (answer.why !== "held") {

@@ -44,8 +44,10 @@ export async function remindersCommand(
   if (file !== undefined) {
     const { calendarText } = await import("./calendar.ts");
     const facts = { mark: kitchenMark(state), revision: revision(state), madeAt: wallMs };
+    const calendar = calendarText(items, facts);
+    if (file === "-") return { code: 0, stdout: calendar, stderr };
     try {
-      machine.writeFile(file, calendarText(items, facts));
+      machine.writeFile(file, calendar);
     } catch (error) {
       const mend = "name a file in a folder you may write to";
       return failed(3, `reminders: --ics: ${(error as Error).message}; ${mend}`);

@@ -55,8 +55,9 @@ export function batchNamed(
   season?: number,
 ): { ok: true; batch: Batch } | { ok: false; message: string } {
   const byId = Object.hasOwn(state.batches, said) ? state.batches[said] : undefined;
-  if (byId) return { ok: true, batch: byId };
   const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
+  if (byId && (!inSeason || inSeason.has(byId))) return { ok: true, batch: byId };
+  if (byId) return { ok: false, message: `${said} is no batch of ${season}; leave --season out` };
   const found = findBatches(state, said, true).filter((one) => !inSeason || inSeason.has(one));
   const [batch] = found;
   const asked = JSON.stringify(said);

@@ -64,6 +64,11 @@ function reviewed(
   season: number | undefined,
 ): CommandResult {
   const recipe = optionValue(options, "compare");
+  const [word] = options.words;
+  if (recipe !== undefined && word !== undefined) {
+    const mend = "leave one of the two out";
+    return failed(2, `review: ${JSON.stringify(word)} is one batch, --compare is of many; ${mend}`);
+  }
   if (recipe !== undefined) return compared(options, kitchen, io, recipe, season);
   if (options.words.length > 0) {
     const found = batchNamed(kitchen.state, options.words.join(" "), season);

@@ -1,6 +1,7 @@
 /** `brinebell seeds`: the seed lots, a new one, or a germination test of one. */
 import { parseQuantity } from "../reckon/quantity.ts";
 import { germination, type SeedReport, seedReports } from "../review/seeds.ts";
+import { counted } from "../review/words.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
 import { kitchenFor, printed, printedJson, type ReviewIo, withNotices } from "./review-io.ts";
@@ -115,8 +116,8 @@ function seedText(lot: SeedReport): string {
   }
   if (lot.lifeYears && lot.oldAfter) {
     const [short, long] = lot.lifeYears;
-    const years = short === long ? `${short}` : `${short} to ${long}`;
-    lines.push(`  lasts about ${years} years if kept cool and dry (${lot.lifeSource})`);
+    const years = short === long ? counted(short, "year") : `${short} to ${long} years`;
+    lines.push(`  lasts about ${years} if kept cool and dry (${lot.lifeSource})`);
   }
   return `${lines.join("\n")}\n`;
 }

@@ -2,6 +2,7 @@ import {
   chooseProcess,
   methodMeant,
   processOptions,
+  refusedAnywhere,
   whyOffTheShelf,
 } from "../recipe/choose-process.ts";
 import type { Library } from "../recipe/library.ts";
@@ -23,6 +24,11 @@ export type WorkedOut = {
   refused: boolean;
 };
 
+/** Something of a process was asked for, beyond where the kitchen stands. */
+function isParticular({ jar, pack, method, atPsi }: KitchenWish): boolean {
+  return [jar, pack, method, atPsi].some((one) => one !== undefined);
+}
+
 /** Works a recipe out for a kitchen: method, pack, amounts, and the tested process or why none. */
 export function workOut(
   recipe: Recipe,
@@ -43,18 +49,20 @@ export function workOut(
   const altitudeFt = wish.altitudeFt ?? kitchen.altitudeFt;
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
-  if (method === recipe.keptAs) {
+  if (method === recipe.keptAs && wish.atPsi === undefined) {
     const listed = !recipe.tested && recipe.processes.length > 0;
     const reason = listed ? whyOffTheShelf(recipe) : `kept as ${recipe.keptAs}: no canner process`;
     return { ...base, reason };
   }
   if (altitudeFt === undefined) {
+    const never = refusedAnywhere(recipe, library.tables, { ...wish, gauge });
+    if (never !== undefined && isParticular(wish)) return { ...base, reason: never, refused: true };
     const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
     return { ...base, reason };
   }
   const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
   if (choice.ok) return { ...base, process: choice.terms, reason: null };
-  const asked = wish.jar ?? wish.pack ?? wish.method ?? wish.atPsi ?? wish.altitudeFt;
-  const refused = choice.missing === undefined && asked !== undefined;
+  const refused =
+    choice.missing === undefined && (isParticular(wish) || wish.altitudeFt !== undefined);
   return { ...base, reason: choice.reason, refused };
 }

@@ -13,7 +13,6 @@ const TROUBLE: Record<string, DiskTrouble> = {
   EPERM: "denied",
   EROFS: "denied",
   ENOENT: "missing",
-  ENOTDIR: "missing",
   EEXIST: "exists",
   ENOTEMPTY: "exists",
 };

@@ -96,7 +96,8 @@ export type SlotsOf = {
   answer: { value: number | string };
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };
-  opened: Targeted & { count?: number; size?: SpokenJarSize };
+  /** `spoiled` where a jar was unsealed, bulged, leaking or off: it is thrown out. */
+  opened: Targeted & { count?: number; size?: SpokenJarSize; spoiled?: true };
   /** Liked better than `over`, where that was said; `taster` is who said so. */
   prefer: Targeted & { over?: string; taster?: string };
   /** Where the jars of a batch now stand. */

@@ -72,10 +72,20 @@ function concerns(state: State, event: KitchenEvent): string[] {
   return owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
 }
 
-/** The latest command of the batch in focus, or of no batch at all. */
+/** What is told of jars on the shelf moves no focus, so taking it back cannot ask for one. */
+const OF_THE_SHELF: ReadonlySet<EventType> = new Set([
+  "jar-opened",
+  "jars-moved",
+  "tasted",
+  "preferred",
+]);
+
+/** The latest command of the batch in focus, of the shelf, or of no batch at all. */
 function latest(state: State, test: (told: Told) => boolean): Told | undefined {
   const inFocus = (told: Told) => {
-    const all = told.events.flatMap((event) => concerns(state, event));
+    const all = told.events
+      .filter(({ type }) => !OF_THE_SHELF.has(type))
+      .flatMap((event) => concerns(state, event));
     return all.length === 0 || state.focus === null || all.includes(state.focus);
   };
   const list = standing(state).filter(test);
@@ -101,6 +111,10 @@ export function describe(state: State, events: KitchenEvent[]): string {
     amended: "the corrected time",
     "timer-set": "the timer",
     "kitchen-set": "the kitchen's setting",
+    "jar-opened": `opening a jar${of}`,
+    "jars-moved": `putting away the jars${of}`,
+    tasted: `the tasting${of}`,
+    preferred: `what was said for ${batch ? batchName(batch) : "it"}`,
   };
   return words[event.type] ?? `${event.type.replaceAll("-", " ")}${of}`;
 }

@@ -1,7 +1,8 @@
 /** Deciding on the kitchen itself, timers and reminders, notes, quiet, and what is eaten. */
+import type { SlotsOf } from "./command.ts";
 import { nextId } from "./decide-batch.ts";
 import { jarCounts } from "./jars.ts";
-import { batchName, find, findBatches, timerName } from "./names.ts";
+import { batchName, find, findBatches, timerName, upper } from "./names.ts";
 import { askWhich, type Choice, type Deciding, done, type Outcome, refused } from "./outcome.ts";
 import type { Batch, State, Timer } from "./state.ts";
 import { wallOf } from "./state.ts";
@@ -151,15 +152,17 @@ export function shelved(
 }
 
 export function decideOpened(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { count?: number; target?: string };
-  const holds = (one: Batch) => onShelf(deciding.state, one) > 0;
+  const slots = deciding.wish.command.slots as SlotsOf["opened"];
+  const { size, count = 1 } = slots;
+  if (!(Number.isInteger(count) && count > 0)) return refused("How many jars were opened?");
+  const ofSize = (one: Batch) => size === undefined || one.jar === null || one.jar === size;
+  const holds = (one: Batch) => ofSize(one) && onShelf(deciding.state, one) > 0;
   const batch = shelved(deciding, slots.target, holds);
   if ("kind" in batch) return batch;
-  const count = slots.count ?? 1;
+  if (!ofSize(batch)) return refused(`${upper(batchName(batch))} was put up in ${batch.jar} jars.`);
   const left = onShelf(deciding.state, batch);
   if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
-  const said = deciding.wish.command.text;
-  const spoiled = /\b(spoiled|bulg|leak|unsealed|moldy|mold|foam|spurt|smell)/i.test(said);
+  const spoiled = slots.spoiled ?? false;
   return done({ type: "jar-opened", batch: batch.id, count, spoiled, t: deciding.now });
 }
 

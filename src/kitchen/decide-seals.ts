@@ -1,4 +1,6 @@
 /** Deciding on seals, and on what becomes of jars that failed or were not processed in full. */
+import type { SlotsOf } from "./command.ts";
+import { decideOpened, onShelf } from "./decide-kitchen.ts";
 import type { BatchOption, DatedFact, Disposition } from "./events.ts";
 import { hotPackOf } from "./hot-pack.ts";
 import { unaccounted } from "./jars.ts";
@@ -13,7 +15,7 @@ import {
   refused,
 } from "./outcome.ts";
 import { activeOwners, isLoad, runOfKind } from "./owners.ts";
-import { dispositionsFor, undecided } from "./questions.ts";
+import { dispositionsFor, REPROCESS_WITHIN_MS, undecided } from "./questions.ts";
 import type { Load, LoadPart } from "./state.ts";
 import { HOUR_MS, MINUTE_MS } from "./time.ts";
 
@@ -112,6 +114,12 @@ function stillCooling(load: Load, now: number): boolean {
   return now < cool.startedAt + (cool.spec.window?.minMinutes ?? 0) * MINUTE_MS;
 }
 
+/** True once the day is over in which a jar that did not seal may still be processed again. */
+function isShelved(load: Load, now: number): boolean {
+  const checked = load.state === "complete" ? runOfKind(load, "seal-check")?.endedAt : undefined;
+  return checked !== undefined && now - checked > REPROCESS_WITHIN_MS;
+}
+
 function endCooling(load: Load, now: number): DatedFact[] {
   const cool = runOfKind(load, "cool");
   if (cool?.state !== "running") return [];
@@ -150,6 +158,11 @@ export function decideSealFailed(deciding: Deciding): Outcome {
   if (!(Number.isInteger(count) && count > 0 && count <= part.sealed + unaccounted(part))) {
     return refused("That is more jars than are left. How many did not seal?");
   }
+  const batch = deciding.state.batches[part.batch];
+  if (batch && load.state === "complete") {
+    const left = onShelf(deciding.state, batch);
+    if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
+  }
   const facts: DatedFact[] = [
     { type: "seal-failed", load: load.id, batch: part.batch, count, jars, t: now },
   ];
@@ -159,6 +172,16 @@ export function decideSealFailed(deciding: Deciding): Outcome {
     facts.push({ type: "sealed", load: load.id, batch: part.batch, count: rest, t: now });
   }
   return done(...facts);
+}
+
+/** Jars were opened; one that is off while the seals are still being counted is a failed seal. */
+export function decideOpenedJars(deciding: Deciding): Outcome {
+  const { target, spoiled } = deciding.wish.command.slots as SlotsOf["opened"];
+  if (!spoiled) return decideOpened(deciding);
+  const fresh = openSeals(deciding, target);
+  const counted = fresh.length > 0 ? fresh : sealedBefore(deciding, target);
+  const isSealCheck = counted.some(({ load }) => !isShelved(load, deciding.now));
+  return isSealCheck ? decideSealFailed(deciding) : decideOpened(deciding);
 }
 
 export function decideDisposition(deciding: Deciding): Outcome {

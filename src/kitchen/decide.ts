@@ -38,14 +38,18 @@ import {
   decideAltitude,
   decideHush,
   decideNote,
-  decideOpened,
   decideRemind,
   decideTaste,
   decideTimerAdd,
   decideTimerCancel,
   decideTimerSet,
 } from "./decide-kitchen.ts";
-import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
+import {
+  decideDisposition,
+  decideOpenedJars,
+  decideSealed,
+  decideSealFailed,
+} from "./decide-seals.ts";
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
 import type { DatedFact, KitchenEvent } from "./events.ts";
@@ -101,7 +105,7 @@ const DECIDERS: Record<Intent, Decider> = {
   altitude: decideAltitude,
   answer: decideAnswer,
   taste: decideTaste,
-  opened: decideOpened,
+  opened: decideOpenedJars,
   prefer: decidePrefer,
   place: decidePlace,
   "seed-saved": decideSeedSaved,

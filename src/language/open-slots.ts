@@ -61,7 +61,11 @@ export function textBetween(said: Utterance, at: number, next: number): string {
   const to = said.words[next - 1];
   if (!from || !to) return "";
   const whole = said.cut && next === said.words.length;
-  const text = said.text.slice(from.start, whole ? undefined : to.end);
+  // Brackets, signs and the like that lean on the words are theirs.
+  const before = /[^\s\p{L}\p{N}.,;:!?'"]*$/u.exec(said.text.slice(0, from.start))?.[0] ?? "";
+  const after = /^[^\s\p{L}\p{N}.,;:!?'"]*/u.exec(said.text.slice(to.end))?.[0] ?? "";
+  const end = whole ? undefined : to.end + after.length;
+  const text = said.text.slice(from.start - before.length, end);
   return text.replace(/[\s.,;:!]+$/u, "");
 }
 

@@ -155,6 +155,33 @@ function testedJar(table: ProcessTable, recipe: Recipe, jar: JarSize): JarSize {
   return found ?? refuse(`${jar} jars were not tested for ${recipe.title}`);
 }
 
+/** Why a jar is larger than any the recipe is canned in; undefined where it is not. */
+export function refusedJar(recipe: Recipe, jar: JarSize): string | undefined {
+  const largest = [...JAR_SIZES].reverse().find((size) => recipe.jars.includes(size));
+  if (recipe.processes.length === 0 || !largest) return undefined;
+  if (JAR_SIZES.indexOf(jar) <= JAR_SIZES.indexOf(largest)) return undefined;
+  return `${jar} jars were not tested for ${recipe.title}; the largest is ${largest}`;
+}
+
+/** Whether anything was tested for a wish at any altitude and gauge: the reason where not. */
+export function refusedAnywhere(
+  recipe: Recipe,
+  tables: ProcessTables,
+  wish: Omit<ProcessWish, "altitudeFt">,
+): string | undefined {
+  const edges = [0, ...Object.values(tables.tables).flatMap((table) => table.bandEdgesFt)];
+  const dials = Object.values(tables.schedules).flatMap(({ dial, weighted }) => {
+    return [...(dial?.edgesFt ?? []), ...(weighted?.edgesFt ?? [])];
+  });
+  const trials = [...new Set([...edges, ...dials].flatMap((edge) => [edge, edge + 1]))];
+  const gauges: GaugeKind[] = wish.gauge ? [wish.gauge] : ["dial", "weighted"];
+  const choices = trials.flatMap((altitudeFt) => {
+    return gauges.map((gauge) => chooseProcess(recipe, tables, { ...wish, gauge, altitudeFt }));
+  });
+  const [first] = choices;
+  return choices.some(({ ok }) => ok) || !first || first.ok ? undefined : first.reason;
+}
+
 /** The altitude a lookup goes by: the higher end of an uncertain one. */
 function lookupFt(wish: ProcessWish): number {
   const { altitudeFt, altitudeUncertaintyFt = 0 } = wish;

@@ -114,22 +114,26 @@ function scaledIngredient(
   };
 }
 
-/** Milliliters or grams of all ingredients a test picks, jars' shares included. */
+/** Milliliters and grams of all ingredients a test picks, jars' shares included. */
 function total(
   recipe: Recipe,
   wanted: (ingredient: Ingredient) => boolean,
   factor: number,
   jar: JarSize | undefined,
   jarCount: number,
-): { ml: number; g: number } {
-  const sum = { ml: 0, g: 0 };
+): { ml: number; g: number; weighedG: number } {
+  const sum = { ml: 0, g: 0, weighedG: 0 };
   for (const ingredient of recipe.ingredients) {
     if (!wanted(ingredient) || ingredient.optional) continue;
     const share = jar && !ingredient.amount ? perJar(ingredient, jar) : undefined;
     const amount = parseAmount(ingredient.amount ?? share?.replace(/ \(.*/, "") ?? "");
     if (!amount || amount.kind === "count") continue;
     const times = ingredient.amount ? factor : jarCount;
-    sum[amount.kind === "volume" ? "ml" : "g"] += amount.high * amount.perUnit * times;
+    const quantity = amount.high * amount.perUnit * times;
+    const isVolume = amount.kind === "volume";
+    sum[isVolume ? "ml" : "g"] += quantity;
+    // Brown sugar weighs more than white, and flaked salt less than fine.
+    sum.weighedG += isVolume ? (gramsOf(quantity, weighed(ingredient.name)) ?? 0) : quantity;
   }
   return sum;
 }
@@ -146,16 +150,15 @@ function shopping(
   lids: number,
 ): Scaled["buy"] {
   const buy: Scaled["buy"] = [];
-  for (const [item, wanted, weighed] of [
-    ["vinegar, 5 percent", isVinegar, ""],
-    ["bottled lemon or lime juice", isJuice, ""],
-    ["canning salt", isSalt, "canning salt"],
-    ["sugar", isSugar, "sugar"],
+  for (const [item, wanted, byWeight] of [
+    ["vinegar, 5 percent", isVinegar, false],
+    ["bottled lemon or lime juice", isJuice, false],
+    ["canning salt", isSalt, true],
+    ["sugar", isSugar, true],
   ] as const) {
-    const { ml, g } = total(recipe, wanted, factor, jar, lids);
+    const { ml, g, weighedG } = total(recipe, wanted, factor, jar, lids);
     if (ml + g === 0) continue;
-    const grams = g + (gramsOf(ml, weighed) ?? 0);
-    const amount = weighed ? formatWeight(grams) : formatVolume(ml, { atLeast: true });
+    const amount = byWeight ? formatWeight(weighedG) : formatVolume(ml, { atLeast: true });
     buy.push({ item, amount });
   }
   if (lids > 0) buy.push({ item: "new lids", amount: String(lids) });
@@ -181,7 +184,7 @@ export function scaleRecipe(recipe: Recipe, wish: ScaleWish): Scaled {
   const exact = weightLb / recipe.yield.weightLb;
   const onePot = recipe.scaling === "one-batch" && exact > 1;
   const batches = onePot ? Math.ceil(exact - 0.05) : 1;
-  const factor = onePot ? 1 : exact;
+  const factor = onePot ? Math.min(1, exact / batches) : exact;
   const jar = wish.jar ?? defaultJar(recipe);
   const yielded = jar && publishedYield(recipe, jar);
   const reckoned = yielded && reckonJars(recipe, weightLb, yielded, wish.cannerHolds);

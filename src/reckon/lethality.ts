@@ -43,7 +43,9 @@ function longestWatched(readings: readonly LogReading[]): number {
   for (let i = 1; i < readings.length; i++) {
     spans.push((readings[i]?.minutes ?? 0) - (readings[i - 1]?.minutes ?? 0));
   }
-  const usual = Math.max(SHORTEST_GAP_MIN, GAP_FACTOR * median(spans));
+  // Of two in the middle the shorter, or one gap in a short log would be its own measure.
+  const sorted = spans.sort((a, b) => a - b);
+  const usual = Math.max(SHORTEST_GAP_MIN, GAP_FACTOR * (sorted[(sorted.length - 1) >> 1] ?? 0));
   return Math.min(LONGEST_STRETCH_MIN, usual);
 }
 
@@ -64,7 +66,18 @@ function outliersOf(readings: readonly LogReading[]): Set<number> {
     const off = Math.abs((readings[i]?.temperatureC ?? middle) - middle);
     if (off > Math.max(SMALLEST_OUTLIER_C, HAMPEL_SIGMAS * spread)) found.add(i);
   }
+  // Too near an end for that test: a reading unlike both its neighbours, which are alike.
+  const ends = readings.length > 2 * HAMPEL_HALF_WIDTH ? [1, readings.length - 2] : [];
+  for (const i of ends) if (isSpike(readings, i)) found.add(i);
   return found;
+}
+
+function isSpike(readings: readonly LogReading[], index: number): boolean {
+  const [before, here, after] = [-1, 0, 1].map((step) => readings[index + step]?.temperatureC);
+  if (before === undefined || here === undefined || after === undefined) return false;
+  const [up, down] = [here - before, here - after];
+  const least = Math.max(SMALLEST_OUTLIER_C, HAMPEL_SIGMAS * Math.abs(before - after));
+  return up * down > 0 && Math.min(Math.abs(up), Math.abs(down)) > least;
 }
 
 /** Total minutes, and the total with stretches longer than `watched` counted as nothing. */

@@ -81,19 +81,24 @@ function counts(measure: Measure, volumeMl: number): number[] {
     .filter((count) => count > 0);
 }
 
-type Candidate = { ml: number; parts: string[]; pieces: number };
+/** `baseMl` is what the large measure takes of it. */
+type Candidate = { ml: number; baseMl: number; parts: string[]; pieces: number };
 
 function candidates(volumeMl: number): Candidate[] {
   const { large, small, mostMl } = measuresFor(volumeMl);
   return counts(large, volumeMl).flatMap((count) => {
     const base = count * large.ml;
     const pieces = Number.isInteger(count) ? 1 : 2;
-    const alone: Candidate = { ml: base, parts: [spoken(count, large)], pieces };
+    const alone: Candidate = {
+      ...{ ml: base, baseMl: base },
+      ...{ parts: [spoken(count, large)], pieces },
+    };
     if (!small || volumeMl <= base) return [alone];
     const filled = counts(small, volumeMl - base)
       .filter((extra) => extra * small.ml < mostMl)
       .map((extra) => ({
         ml: base + extra * small.ml,
+        baseMl: base,
         parts: [...alone.parts, spoken(extra, small)],
         pieces: pieces + 2 + (Number.isInteger(extra) ? 0 : 1),
       }));
@@ -117,9 +122,13 @@ export function formatVolume(volumeMl: number, options: { atLeast?: boolean } = 
   const usable = candidates(volumeMl).filter((one) => one.ml >= low);
   const close = usable.filter((one) => error(one) <= CLOSE_ENOUGH);
   const ranked = close.length > 0 ? close : usable;
-  ranked.sort((a, b) =>
-    close.length > 0 ? a.pieces - b.pieces || error(a) - error(b) : error(a) - error(b),
-  );
+  const nearer = (a: Candidate, b: Candidate) => {
+    const by = error(a) - error(b);
+    return Math.abs(by) < 1e-9 ? 0 : by;
+  };
+  const simpler = (a: Candidate, b: Candidate) => a.pieces - b.pieces;
+  const [first, then] = close.length > 0 ? [simpler, nearer] : [nearer, simpler];
+  ranked.sort((a, b) => first(a, b) || then(a, b) || b.baseMl - a.baseMl);
   return ranked[0]?.parts.join(" + ") ?? `${Math.ceil(volumeMl)} mL`;
 }
 

@@ -1,4 +1,9 @@
-import { ATMOSPHERE_SOURCE, checkedAltitudeFt, standardPressureKpa } from "./atmosphere.ts";
+import {
+  ATMOSPHERE_SOURCE,
+  checkedAltitudeFt,
+  standardPressureKpa,
+  WEATHER_SHARE,
+} from "./atmosphere.ts";
 import type { Outcome } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
@@ -34,14 +39,18 @@ export function steamTemperature(
         "canner can show; check the number and its unit",
     );
   }
-  const value = steamTemperatureF(gaugePsi, altitudeFt);
+  const at = (share: number) => {
+    const absoluteKpa = standardPressureKpa(altitudeFt) * share + gaugePsi * KPA_PER_PSI;
+    return fahrenheitOf(saturationTemperatureC(absoluteKpa));
+  };
+  const value = at(1);
   return ok({
     value,
     unit: "F",
-    range: null,
-    estimate: false,
+    range: [at(1 - WEATHER_SHARE), at(1 + WEATHER_SHARE)],
+    estimate: true,
     source: SOURCE,
-    notes: NOTES,
+    notes: [...NOTES, "the range is ordinary weather"],
     celsius: celsiusOf(value),
   });
 }
@@ -59,12 +68,14 @@ export function gaugeForSteam(steamF: number, altitudeFt: number): Outcome<Recko
         `${Math.floor(most)} F, not ${steamF.toFixed(1)} F; check the number and its unit`,
     );
   }
+  const steamKpa = saturationPressureKpa(celsiusOf(steamF));
+  const over = (share: number) => (steamKpa - airKpa * share) / KPA_PER_PSI;
   return ok({
-    value: (saturationPressureKpa(celsiusOf(steamF)) - airKpa) / KPA_PER_PSI,
+    value: over(1),
     unit: "psi",
-    range: null,
-    estimate: false,
+    range: [over(1 + WEATHER_SHARE), over(1 - WEATHER_SHARE)],
+    estimate: true,
     source: SOURCE,
-    notes: NOTES,
+    notes: [...NOTES, "the range is ordinary weather"],
   });
 }

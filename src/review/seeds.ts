@@ -92,28 +92,3 @@ export function seedReport(state: State, lot: SeedLot): SeedReport {
 export function seedReports(state: State): SeedReport[] {
   return Object.values(state.seeds).map((lot) => seedReport(state, lot));
 }
-
-/** Seed is tested in the middle of February: time enough to buy what does not sprout. */
-const SPRING_TEST = "02-15";
-
-export type SeedReminder = { on: string; seed: string; text: string };
-
-/**
- * Reminders for the spring of a year: every lot saved before it and not tested in it is to be
- * tested, and one that has reached its published life is to be grown out.
- */
-export function springReminders(state: State, year: number): SeedReminder[] {
-  const on = `${year}-${SPRING_TEST}`;
-  return seedReports(state).flatMap((lot): SeedReminder[] => {
-    const tested = lot.tests.some((test) => test.on.startsWith(String(year)));
-    if (lot.saved >= on || tested) return [];
-    const name = [lot.variety, lot.crop].filter(Boolean).join(" ");
-    const age = year - Number(lot.saved.slice(0, 4));
-    const years = age === 1 ? "a year" : `${age} years`;
-    const old = lot.oldAfter && year >= lot.oldAfter[0];
-    const grow = old ? " It has reached its published life: grow it out this year." : "";
-    const test = `Test the ${name} seed (${lot.id}), ${years} old: 50 seeds in a damp towel.`;
-    const text = `${test}${grow}`;
-    return [{ on, seed: lot.id, text }];
-  });
-}

@@ -54,7 +54,8 @@ export function seeds(state: State, wallNow: number): Found[] {
       id: `${id}/germination/${localFields(at, state.zone).year}`,
       at,
       title: `Test the seed: ${name}`,
-      detail: "Ten seeds in a damp towel, warm, for a week or so. How many sprout?",
+      detail:
+        "Fifty seeds in a damp towel, warm, for a week or so; fewer tell little. How many sprout?",
       batch,
       owner: id,
     };

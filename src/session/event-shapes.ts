@@ -5,7 +5,8 @@
  */
 import type { EventType } from "../kitchen/events.ts";
 
-type Kind = "text" | "number" | "flag" | "list" | "object";
+/** `count`: a whole number of at least one. */
+type Kind = "text" | "number" | "count" | "flag" | "list" | "object";
 type Field = Kind | `${Kind}?` | `${Kind}|null`;
 export type EventShape = Readonly<Record<string, Field>>;
 
@@ -103,7 +104,7 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
   withdrawn: { target: "text" },
   tasted: { batch: "text", taster: "text|null", scores: "object" },
   preferred: { batch: "text", over: "text|null", taster: "text|null" },
-  "jar-opened": { ...COUNTED, spoiled: "flag" },
+  "jar-opened": { batch: "text", count: "count", spoiled: "flag" },
   "jars-moved": { batch: "text", place: "text" },
   "seed-saved": {
     seed: "text",
@@ -155,6 +156,8 @@ function fits(value: unknown, field: Field): boolean {
       return typeof value === "string";
     case "number":
       return typeof value === "number" && Number.isFinite(value);
+    case "count":
+      return Number.isInteger(value) && Number(value) >= 1;
     case "flag":
       return typeof value === "boolean";
     case "list":

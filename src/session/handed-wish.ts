@@ -15,7 +15,7 @@ export const LONGEST_COMMAND = 50_000;
 /** The intents that are handed over, with the fields their slots may have. */
 const SHAPES = {
   plan: { items: "list", go: "flag", startAt: "text?", finishBy: "text?", quiet: "text?" },
-  opened: { count: "number", target: "text" },
+  opened: { count: "number", target: "text", spoiled: "flag?" },
   place: { place: "text", target: "text" },
   "seed-saved": {
     crop: "text",

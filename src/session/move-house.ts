@@ -32,9 +32,14 @@ export type Exported = {
 export function exportKitchen(folder: string): Exported {
   const reading = readJournal(realDisk(), folder);
   const events = eventsOf(reading.records);
-  const recipes = recipeTexts(ownRecipes(folder));
+  const found = recipeTexts(ownRecipes(folder));
+  const recipes = found.flatMap((file) => ("text" in file ? [file] : []));
+  const left = found.flatMap((file) => {
+    return "problem" in file ? [`recipe ${file.name} is not exported: ${file.problem}`] : [];
+  });
   const state = replay(events);
   const notices = noticesOf(reading, folder).map((one) => `${one}; what can be read is exported`);
+  notices.push(...left);
   return {
     text: archiveText({ zone: state.zone, events, recipes }),
     events: events.length,

@@ -73,6 +73,12 @@ describe("brinebell recipes", () => {
     ["pickled-beets --jar bucket", 2, /none of half-pint/],
     ["pickeld-beets", 2, /did you mean pickled-beets/],
     ["pickled-beets extra", 2, /one recipe at a time/],
+    ["dilled-green-beans --jar quart", 1, /quart jars were not tested/],
+    ["dilled-green-beans --pack hot", 1, /no hot pack was tested/],
+    ["dilled-green-beans --at 11psi", 1, /no pressure process was tested/],
+    ["snap-beans --jar half-gallon", 1, /largest is quart/],
+    ["sauerkraut --method ferment --at 11psi", 1, /pressure canner only/],
+    ["pickled-beets --for 99999lb", 2, /more than any kitchen/],
     ["pickled-beets --canner-holds 0", 2, /no number of jars/],
     ["--jra pint", 2, /did you mean --jar/],
   ])("%s ends with %i", async (line, code, says) => {
@@ -228,6 +234,8 @@ describe("brinebell reckon jars", () => {
     ["--recipe pickled-beets --jar pint", 2, /--for is missing/],
     ["--recipe pickled-beets --for 7 --jar pint", 2, /unit/],
     ["--recipe bean-seed --for 7lb", 1, /not kept in jars/],
+    ["--recipe snap-beans --for 14lb --jar half-gallon", 1, /largest is quart/],
+    ["--recipe snap-beans --for 14lb --jar quart --canner-holds 9pint", 2, /nothing of quart jars/],
   ])("%s ends with %i", async (line, code, says) => {
     const result = await reckonJars(words(line), io);
     expect(result.code).toBe(code);

@@ -100,6 +100,8 @@ describe("brinebell review", () => {
     expect(await reviewCommand(["--season", "soon"], io)).toMatchObject({ code: 2 });
     expect(await reviewCommand(["rutabaga"], io)).toMatchObject({ code: 2 });
     expect((await reviewCommand(["dilled green beans"], io)).stderr).toContain(idOf(1));
+    expect(await reviewCommand([idOf(2), "--season", "2019"], io)).toMatchObject({ code: 2 });
+    expect(await reviewCommand([idOf(2), "--compare", "beets"], io)).toMatchObject({ code: 2 });
     expect((await reviewCommand(["--compare", "peaches"], io)).stderr).toContain("pickled-beets");
   });
 
@@ -136,17 +138,33 @@ describe("brinebell pantry", () => {
   it("takes opened jars off and says what to do with a spoiled one", async () => {
     const io = kitchen();
     const opened = await pantryCommand(["--opened", `${idOf(2)}:2`], io);
-    expect(opened).toMatchObject({ code: 0, stdout: "Taken off the shelf. Enjoy it.\n" });
+    expect(opened.code).toBe(0);
+    // What came due while nobody was there is told first, and once.
+    expect(opened.stdout).toMatch(/past its best time on the shelf[\s\S]*Taken off the shelf\./);
+    const again = await pantryCommand(["--opened", idOf(2)], io);
+    expect(again.stdout).toBe("Taken off the shelf. Enjoy it.\n");
     const spoiled = await pantryCommand(["--opened", idOf(2), "--spoiled"], io);
     expect(spoiled.stdout).toContain("Do not taste it");
     expect(spoiled.stdout).toContain("boil 30 minutes");
     const { lines, opened: list } = json(await pantryCommand(["beets", "--json"], io));
-    expect(lines).toMatchObject([{ jars: 8, opened: 3, left: 5 }]);
-    expect(list.map((one: { spoiled: boolean }) => one.spoiled)).toEqual([false, true]);
+    expect(lines).toMatchObject([{ jars: 8, opened: 4, left: 4 }]);
+    const spoilt = list.map((one: { spoiled: boolean }) => one.spoiled);
+    expect(spoilt).toEqual([false, false, true]);
+  });
+
+  it("shows and counts what the words fit, and says where nothing does", async () => {
+    const io = kitchen();
+    expect((await pantryCommand(["half"], io)).stdout).toMatch(/^Nothing put by fits "half"/);
+    expect((await pantryCommand(["pint"], io)).stdout).toContain("Provider");
+    await pantryCommand(["--opened", idOf(2)], io);
+    expect((await pantryCommand(["--eaten", "beets"], io)).stdout).toContain(idOf(2));
+    expect((await pantryCommand(["--eaten", "provider"], io)).stdout).toMatch(/that these words/);
+    expect((await pantryCommand(["--eaten", "--season", "2019"], io)).stdout).toMatch(/No jars/);
   });
 
   it("refuses more jars than there are, and words that make no sense", async () => {
     const io = kitchen();
+    expect((await pantryCommand(["--opened", `${idOf(2)}:-1`], io)).code).toBe(2);
     expect((await pantryCommand(["--opened", `${idOf(2)}:9`], io)).code).toBe(1);
     expect((await pantryCommand(["--opened", `${idOf(2)}:0`], io)).code).toBe(2);
     expect((await pantryCommand(["--spoiled"], io)).code).toBe(2);

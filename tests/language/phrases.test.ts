@@ -14,7 +14,7 @@ const SLOTS: Record<string, string[]> = {
   "seal-failed": ["count", "jars", "othersSealed", "size", "number"],
   disposition: ["what", "count", "jars", "target", "number"],
   altitude: ["feet", "metres"],
-  taste: ["target", "scores", "scoreName", "score"],
+  taste: ["target", "taster", "scores", "scoreName", "score"],
   "timer-set": ["minutes", "label"],
   "timer-add": ["minutes", "target"],
   "timer-cancel": ["target"],

@@ -95,6 +95,16 @@ describe("a jam is made one batch at a time", () => {
     expect(scaled.buy.find((one) => one.item === "sugar")?.amount).toMatch(/3,200 g/);
   });
 
+  it("in pots that together take what was picked, and what is bought", () => {
+    const butter = recipeOf(library, "apple-butter");
+    const { batches, factor, ingredients, buy } = scaleRecipe(butter, { forLb: 9 });
+    expect(batches * factor * butter.yield.weightLb).toBeCloseTo(9, 6);
+    const sugars = ingredients.filter(({ role }) => role === "sugar");
+    const grams = sugars.reduce((sum, one) => sum + (one.grams ?? 0), 0) * batches;
+    const bought = buy.find(({ item }) => item === "sugar")?.amount.match(/\(([\d,]+) g\)/)?.[1];
+    expect(Math.abs(Number(bought?.replace(",", "")) - grams)).toBeLessThan(6);
+  });
+
   it("and may be made smaller", () => {
     expect(scaleRecipe(recipe("berry-jam"), { forLb: 1.25 })).toMatchObject({
       factor: 0.5,

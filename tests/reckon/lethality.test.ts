@@ -32,6 +32,28 @@ function summed(log: readonly LogReading[]): number {
   return total;
 }
 
+describe("a short log", () => {
+  const at200 = (minutes: number, temperatureC = 93.3) => ({ minutes, temperatureC });
+
+  it("credits nothing across a gap among three readings", () => {
+    const shown = good(
+      lethality(
+        [0, 1, 60].map((minute) => at200(minute)),
+        ACID,
+      ),
+    );
+    expect(shown.value).toBeCloseTo(lethalRate(93.3, ACID), 6);
+    expect(shown.notes.join()).toContain("gap of 59.0 min");
+  });
+
+  it("names a spike next to its end", () => {
+    const log = [0, 1, 2, 3, 4].map((minute) => at200(minute, minute === 3 ? 115 : 93.3));
+    const shown = good(lethality(log, ACID));
+    expect(shown.value).toBeCloseTo(4 * lethalRate(93.3, ACID), 6);
+    expect(shown.notes.join()).toContain("at minute 3.0 is unlike its neighbours");
+  });
+});
+
 describe("the lethality of a log", () => {
   it("is the integral an adaptive quadrature found, to ten digits", () => {
     expect(good(lethality(IRREGULAR, ACID)).value).toBeCloseTo(18.0387237278013, 9);

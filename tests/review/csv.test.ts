@@ -48,7 +48,21 @@ describe("comma-separated values", () => {
     );
   });
 
-  it.each(["=1+1", "+1", "-1", "@x", "\tx", "\rx", " =1", "\n=1", "＝1"])("tames %j", (text) => {
+  it.each([
+    "=1+1",
+    "+1",
+    "-1",
+    "@x",
+    "\tx",
+    "\rx",
+    " =1",
+    "\n=1",
+    "＝1",
+    "\u3164=1",
+    "\u115f@x",
+    "\u202e@SUM(1)",
+    "\u200b+1",
+  ])("tames %j", (text) => {
     const read: string[][] = parse(csv(["a"], [[text]]));
     expect(read[1]).toEqual([`'${text}`]);
   });

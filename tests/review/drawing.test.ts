@@ -59,6 +59,14 @@ describe("minutes at or above a line", () => {
     expect(minutesAtOrAbove(points, 10)).toBe(0);
     expect(joined(points)).toHaveLength(2);
   });
+
+  it("are not counted across a loss that was told of, however near the readings", () => {
+    const points = [0, 2, 4, 6].map((minute) => ({ at: minute * MINUTE, value: 14 }));
+    const losses = [{ from: 2 * MINUTE, to: 4 * MINUTE }];
+    expect(minutesAtOrAbove(points, 14)).toBe(6);
+    expect(minutesAtOrAbove(points, 14, losses)).toBe(4);
+    expect(joined(points, losses)).toHaveLength(2);
+  });
 });
 
 describe("a time axis", () => {

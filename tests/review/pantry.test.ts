@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
+import { pantryText } from "../../src/commands/pantry.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import { jarCounts } from "../../src/kitchen/jars.ts";
@@ -69,6 +70,21 @@ describe("the pantry", () => {
     expect(unsaid.length).toBeLessThan(beans.length);
     const { state, now } = kitchen(unsaid);
     expect(pantry(state, now).lines.map((line) => line.keep)).toEqual(["refrigerate"]);
+  });
+
+  it("never calls to the table what is past its use-by, but to be thrown out", () => {
+    const unsaid = beans.filter(({ type }) => type !== "confirmed");
+    const fresh = kitchen(unsaid, [], 2);
+    expect(pantry(fresh.state, fresh.now)).toMatchObject({ throwOut: [], eatFirst: [/./] });
+    const old = kitchen(unsaid, [], 60);
+    const found = pantry(old.state, old.now);
+    expect(found).toMatchObject({ throwOut: [old.batch.id], eatFirst: [] });
+    const text = pantryText(found);
+    expect(text).not.toContain("Eat first");
+    expect(text).toMatch(/^Throw out: .*past its use by[\s\S]*Do not taste it/m);
+    // Past its best on the shelf is a matter of quality, and may be eaten.
+    const best = kitchen(beans, [], 400);
+    expect(pantry(best.state, best.now)).toMatchObject({ throwOut: [], eatFirst: [best.batch.id] });
   });
 
   it("takes opened jars off, a spoiled one as such, and follows the jars to another place", () => {

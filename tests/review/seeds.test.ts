@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import { parseIso } from "../../src/kitchen/time.ts";
-import { germination, seedLife, seedReports, springReminders } from "../../src/review/seeds.ts";
+import { germination, seedLife, seedReports } from "../../src/review/seeds.ts";
 import { opening, ZONE } from "./demo-season.ts";
 
 const SAVED = parseIso("2027-10-09T12:00:00", ZONE) ?? 0;
@@ -83,12 +83,5 @@ describe("a seed lot", () => {
     const [lot] = seedReports(kitchen([test("2028-02-20T12:00:00")]));
     expect(lot).toMatchObject({ saved: "2027-10-09", lifeYears: [3, 4], oldAfter: [2030, 2031] });
     expect(lot?.tests).toMatchObject([{ on: "2028-02-20", sprouted: 18, of: 20, days: 7 }]);
-  });
-
-  it("is called up for a test each spring until it was tested that year", () => {
-    expect(springReminders(kitchen(), 2027)).toEqual([]);
-    expect(springReminders(kitchen(), 2028)).toMatchObject([{ on: "2028-02-15" }]);
-    expect(springReminders(kitchen([test("2028-01-20T12:00:00")]), 2028)).toEqual([]);
-    expect(springReminders(kitchen(), 2030)[0]?.text).toContain("grow it out this year");
   });
 });

@@ -48,6 +48,18 @@ describe("preferences", () => {
     expect(pairResults(THINGS, unnamed)[0]?.sentence).toContain("2 gave no name");
   });
 
+  it("claim no more for many words without a name than one person's voice can show", () => {
+    const unnamed = [1, 2, 3, 4, 5, 6].map((at) => {
+      return { at, thing: "Provider", over: null, taster: null };
+    });
+    const [pair] = pairResults(THINGS, unnamed);
+    expect(pair).toMatchObject({ forFirst: 6, pOneUnnamed: 1 });
+    expect(pair?.sentence).toContain("hard to put down to chance if each was another person");
+    const named = votes(["a", "b", "c", "d", "e", "f"], []);
+    const [with1] = pairResults(THINGS, [...named, ...unnamed]);
+    expect(with1?.sentence).not.toContain("if each was another person");
+  });
+
   it("never name a best variety", () => {
     const all = pairResults(THINGS, votes(["a", "b", "c", "d", "e", "f", "g"], []));
     expect(JSON.stringify(all)).not.toMatch(/best|winner/i);

@@ -1,4 +1,14 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
@@ -17,6 +27,27 @@ afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 const idsOf = async (folders: string[], only?: string) => {
   return [...(await loadLibrary(folders, {}, only)).recipes.keys()];
 };
+
+describe("a folder of recipes with what is none in it", () => {
+  it.skipIf(process.platform === "win32")("is read all the same, and each is named", async () => {
+    const odd = join(scratch, "odd");
+    mkdirSync(join(odd, "folder.yaml"), { recursive: true });
+    symlinkSync(join(odd, "nowhere"), join(odd, "dangling.yaml"));
+    symlinkSync("/dev/zero", join(odd, "endless.yaml"));
+    execFileSync("mkfifo", [join(odd, "pipe.yaml")]);
+    writeFileSync(join(odd, "huge.yaml"), "");
+    truncateSync(join(odd, "huge.yaml"), 3e9);
+    const library = await loadLibrary([shipped, odd], {});
+    expect(library.recipes.size).toBeGreaterThan(40);
+    expect(library.problems).toMatchObject([
+      /^dangling.yaml: it cannot be read/,
+      /^endless.yaml: this is no file/,
+      /^folder.yaml: this is no file/,
+      /^huge.yaml: over 200 kB/,
+      /^pipe.yaml: this is no file/,
+    ]);
+  });
+});
 
 describe("a library of which one recipe is asked for", () => {
   it("reads that one and the tables alone", async () => {

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, statSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
@@ -69,6 +69,15 @@ describe("moving house", () => {
     expect(logs(to)).toEqual(logs(from));
     expect(readKitchen(to, { wallMs: 0 }).state).toEqual(readKitchen(from, { wallMs: 0 }).state);
     expect(exportKitchen(to).text).toBe(text);
+  });
+
+  it("says what could not be exported, a torn end too", () => {
+    const from = home(beans);
+    expect(exportKitchen(from).notices).toEqual([]);
+    const [name = ""] = Object.keys(files(from));
+    const path = join(from, name);
+    truncateSync(path, statSync(path).size - 40);
+    expect(exportKitchen(from).notices).toMatchObject([/cut short; what can be read is exported/]);
   });
 
   it("takes nothing twice", async () => {

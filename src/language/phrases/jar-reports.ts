@@ -358,6 +358,22 @@ export const JAR_REPORTS: readonly Family[] = [
         eaten|used up|gone) [for (supper|dinner|lunch)|today]
       `,
       "take {count} <jars-or-size> of [<the>] {target:open} off the shelf",
+      `
+        <opening> {count} {spoiled=true} <gone-bad> <jars-or-size> of [<the>] {target:open} [<off>]
+      `,
+      `
+        <opening> {count} <jars-or-size> of [<the>] {target:open} [and|but|which|that] [it|they|one]
+        [is|are|was|were|had|has|looked|had been|smelled|smells] {spoiled=true} <gone-bad> [<off>]
+      `,
+      `
+        [there is|there was|i found|we found|i have|found] {count} {spoiled=true} <gone-bad>
+        <jars-or-size> of [<the>] {target:open} [<off>]
+      `,
+      `
+        [there is|there was|i found|we found|i have|found] {count} <jars-or-size> of [<the>]
+        {target:open} [that|which] [is|are|was|were|has|have|had] [gone] {spoiled=true} <gone-bad>
+        [<off>]
+      `,
     ],
   },
   {
@@ -539,6 +555,15 @@ export const JAR_LISTS: Readonly<Record<string, readonly string[]>> = {
   "not-full": [
     "[because|since|as] (it is|they are) (not [quite] full|only half full|only part full|too low)",
   ],
+  opening: [
+    "[<we>|i|i have|we have|just|i just|we just] [just] (opened|opened up|cracked open|opening)",
+  ],
+  "gone-bad": [
+    "(spoiled|spoilt|moldy|bulged|bulging|swollen|leaking|leaky|foaming|foamy|spurted|rotten)",
+    "(bad|gone bad|gone off|went bad|off|unsealed|come unsealed|came unsealed|open already)",
+    "(smelled bad|smells bad|smelled off|smells off|smelled wrong|not sealed|no longer sealed)",
+  ],
+  off: ["(on|from|off) the shelf", "(in|from) the (pantry|cellar|basement)", "today", "tonight"],
   "jars-or-size": [
     "{size}",
     "{size} jars",
