@@ -1,3 +1,4 @@
+import { CAUTIONS } from "./cautions.ts";
 import type { After, Method, Pack, Recipe, Stage } from "./recipe.ts";
 
 /** Stage kinds that belong to a canner load and fall away where there is none. */
@@ -28,12 +29,17 @@ function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): 
 const CHILLED =
   "Label them and put them in the refrigerator. Without a process they are not for the shelf.";
 
-/** What is said of the jars' place was written for processed ones; without a process it is cold. */
-function storedCold(recipe: Recipe, method: Method, stage: Stage): Stage {
+/**
+ * What is said of the jars' place was written for processed ones; without a process it is cold.
+ * That the time was tested for this mix is said of no mix that was not.
+ */
+function unprocessed(recipe: Recipe, method: Method, stage: Stage): Stage {
+  if (recipe.processes.length === 0) return stage;
   const bare = !recipe.tested || method === "refrigerator";
-  return stage.kind === "store" && bare && recipe.processes.length > 0
-    ? { ...stage, say: CHILLED }
-    : stage;
+  const cautions = recipe.tested
+    ? stage.cautions
+    : stage.cautions.filter((caution) => caution !== CAUTIONS["tested-only"]);
+  return { ...stage, cautions, ...(stage.kind === "store" && bare ? { say: CHILLED } : {}) };
 }
 
 /**
@@ -53,7 +59,7 @@ export function recipeFor(recipe: Recipe, method: Method, pack?: Pack): Recipe {
     ingredients: recipe.ingredients.filter((i) => !i.pack || !pack || i.pack === pack),
     critical: recipe.critical.filter((factor) => asked.has(factor.id)),
     stages: stages.map((stage) => ({
-      ...storedCold(recipe, method, stage),
+      ...unprocessed(recipe, method, stage),
       after: unique(rewire(stage.after, all, kept)),
     })),
   };

@@ -45,6 +45,11 @@ describe("a recipe as one batch makes it", () => {
     ]) {
       expect(cold.stages.at(-1)?.say).toMatch(/in the refrigerator.*not for the shelf/);
     }
+    const said = (tested: boolean) => {
+      return JSON.stringify(recipeFor({ ...beets, tested }, "refrigerator").stages);
+    };
+    expect(said(true)).toContain("tested for this mix");
+    expect(said(false)).not.toContain("tested for this mix");
   });
 
   it("with nothing to leave out is the recipe itself", () => {
