@@ -56,7 +56,7 @@ export function unanswered(kept: Kept): Gap[] {
 /** When the time is up, in kitchen time; undefined while it is lost or a gap waits. */
 export function completesAt(kept: Kept): number | undefined {
   const stretch = kept.stretches.at(-1);
-  if (!stretch) return undefined;
+  if (!stretch || stretch.from < (kept.countsFrom ?? 0)) return undefined;
   const end = stretch.from + kept.needMinutes * MINUTE_MS;
   if (stretch.to !== undefined && stretch.to < end) return undefined;
   if (unvouched(kept).some((gap) => gap.from < end && gap.to > stretch.from)) return undefined;
@@ -139,6 +139,7 @@ export function achievedMinutes(kept: Kept, until: number): number {
   const open = unvouched(kept);
   let longest = 0;
   for (const stretch of kept.stretches) {
+    if (stretch.from < (kept.countsFrom ?? 0)) continue;
     let end = Math.min(stretch.to ?? until, until);
     for (const gap of open) if (gap.to > stretch.from) end = Math.min(end, gap.from);
     if (kept.readAt) {

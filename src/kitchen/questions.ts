@@ -194,7 +194,8 @@ function loadQuestions(load: Load): Question[] {
   });
   const full = process.state === "complete" && !load.early;
   if (full && !load.endAnswer && ENDING[terms.method]) {
-    const key = `end/${about}/${kept.stretches.length}`;
+    const raised = load.raised === undefined ? "" : `.${load.raised}`;
+    const key = `end/${about}/${kept.stretches.length}${raised}`;
     list.push({ key, kind: "end", text: ENDING[terms.method] ?? "", about });
   }
   const check = runOfKind(load, "seal-check");

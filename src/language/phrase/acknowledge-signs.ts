@@ -81,7 +81,8 @@ export function pressureSentence(told: Told, loadId: string, psi: number): strin
   if (!process?.kept) return `${psi} pounds.`;
   if (process.kept.stretches.length > (was ?? 0)) return startedSentence(told, load, process);
   const target = gaugeTargetPsi(load);
-  if (isLost(process.kept) && old && runOfKind(old, "process")?.kept)
+  const raised = process.kept.stretches.at(-1)?.ended === "raised";
+  if (isLost(process.kept) && !raised && old && runOfKind(old, "process")?.kept)
     return lostSentence(told, loadId, undefined);
   if (target !== undefined && psi < target)
     return `${psi} pounds. It wants ${target} at your altitude.`;

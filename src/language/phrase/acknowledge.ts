@@ -7,6 +7,7 @@ import { GAUGE_OFF_LIMIT_PSI } from "../../kitchen/next-load.ts";
 import { ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { altitudeSentence, raisedSentence } from "./acknowledge-altitude.ts";
 import {
   at,
   coverSentence,
@@ -67,6 +68,8 @@ function factSentence(told: Told, fact: DatedFact): string {
       );
     case "temperature":
       return temperatureSentence(told, fact.owner, fact.what, fact.temperatureF);
+    case "load-terms":
+      return fact.raised ? raisedSentence(told, fact.load) : "";
     case "cover":
       return coverSentence(told, fact.load, fact.covered);
     case "vouched":
@@ -159,7 +162,7 @@ function timerSentence(told: Told, fact: DatedFact): string | undefined {
 function kitchenSentence(told: Told, fact: DatedFact): string {
   switch (fact.type) {
     case "kitchen-set":
-      return fact.altitudeFt === undefined ? "Changed." : `Altitude ${fact.altitudeFt} feet.`;
+      return fact.altitudeFt === undefined ? "Changed." : altitudeSentence(told, fact.altitudeFt);
     case "gauge-set":
       if (fact.gauge.kind === "weighted") return "A weighted gauge.";
       if (fact.gauge.untestedSeason !== undefined) {

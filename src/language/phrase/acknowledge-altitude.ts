@@ -1,0 +1,70 @@
+/** What is answered to an altitude: what it means for jars that are in a canner, or were. */
+import { clockOf } from "../../kitchen/agenda.ts";
+import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
+import { current } from "../../kitchen/kept.ts";
+import { upper } from "../../kitchen/names.ts";
+import { activeOwners, hasBegun, isLoad, runOfKind } from "../../kitchen/owners.ts";
+import { isOver } from "../../kitchen/stage-run.ts";
+import { type Load, wallOf } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import { withCommas } from "../../reckon/reckoned.ts";
+import type { Told } from "./acknowledge-signs.ts";
+import { clockWords, durationWords } from "./spoken-time.ts";
+
+/** "Altitude 900 feet." And that a process which runs is never cut short by it. */
+export function altitudeSentence(told: Told, feet: number): string {
+  const { altitudeUncertaintyFt: off } = told.state.kitchen;
+  const within = off > 0 ? `, give or take ${withCommas(off)}` : "";
+  const said = `Altitude ${feet} feet${within}.`;
+  const loads = activeOwners(told.state).filter((one): one is Load => isLoad(one) && runs(one));
+  const same = loads.filter(
+    (load) => (told.before.loads[load.id]?.raised ?? 0) === (load.raised ?? 0),
+  );
+  const [load] = same;
+  const was = told.before.kitchen.altitudeFt;
+  if (!load?.terms || was === null || was === feet) return said;
+  return `${said} The load in the canner keeps its ${minutesOf(load)}.`;
+}
+
+function runs(load: Load): boolean {
+  const process = runOfKind(load, "process");
+  return hasBegun(load) && process !== undefined && !isOver(process);
+}
+
+function minutesOf(load: Load): string {
+  const { terms } = load;
+  if (!terms) return "time";
+  const time = durationWords(terms.minutes * MINUTE_MS);
+  return terms.pressurePsi === null ? time : `${time} at ${terms.pressurePsi} pounds`;
+}
+
+/** "At 4,000 feet ten minutes are tested, not five. It runs until ten past nine." */
+export function raisedSentence(told: Told, id: string): string {
+  const load = told.state.loads[id];
+  const old = told.before.loads[id];
+  const process = load && runOfKind(load, "process");
+  if (!load?.terms || !old?.terms || !process?.kept) return "";
+  const { terms } = load;
+  const whole = durationWords(terms.minutes * MINUTE_MS);
+  const feet = withCommas(terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0));
+  const tested = `At ${feet} feet the tested process is ${minutesOf(load)}, not ${minutesOf(old)}.`;
+  if (load.unloadedAt !== undefined) {
+    return process.endedShort ? `${tested} Those jars had less.` : tested;
+  }
+  const inches =
+    terms.coverIn > old.terms.coverIn ? ` Keep ${terms.coverIn} inches of water on.` : "";
+  const shown = clockOf(process);
+  if (current(process.kept) && shown) {
+    const until = clockWords(wallOf(told.state, shown.dueAt), told.state.zone);
+    return `${tested}${inches} It runs until ${until}.`;
+  }
+  if (isOver(process)) return `${tested}${inches} It has had that.`;
+  return `${tested}${inches} ${upper(bringBack(load))} and tell me; the whole ${whole} count from then.`;
+}
+
+function bringBack(load: Load): string {
+  const { terms } = load;
+  if (terms?.gauge === "weighted") return `put the ${terms.pressurePsi} pound weight on`;
+  if (terms?.method === "pressure") return `bring it to ${gaugeTargetPsi(load)} pounds`;
+  return terms?.method === "steam" ? "bring it back to full steam" : "bring it back to a full boil";
+}
