@@ -1,5 +1,6 @@
 /** Deciding on a canner's signs: steam, pressure, temperature, low water. */
-import { jellingPoint, judgeBoil } from "../reckon/boiling.ts";
+import { jellingPoint } from "../reckon/boiling.ts";
+import { boilDoubt } from "./altitude-doubts.ts";
 import { earliestSign, saysUncovered } from "./decide-boil.ts";
 import { candidates, choicesOf, isReady } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
@@ -246,25 +247,9 @@ function temperatureFacts(
       facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t });
     }
   }
-  facts.push(...doubt(deciding, one, temperatureF, t));
+  const boils = isLoad(owner) && owner.terms?.method === "boiling-water";
+  if (boils && run.kept && current(run.kept)) {
+    facts.push(...boilDoubt(state, owner, temperatureF, t));
+  }
   return facts;
-}
-
-/** A boil measured more than weather explains from where the altitude puts it casts doubt. */
-function doubt(
-  deciding: Deciding,
-  one: { owner: Owner; run: StageRun },
-  temperatureF: number,
-  t: number,
-): DatedFact[] {
-  const altitude = deciding.state.kitchen.altitudeFt;
-  const { owner, run } = one;
-  if (altitude === null || !isLoad(owner) || owner.terms?.method !== "boiling-water") return [];
-  if (!run.kept || !current(run.kept)) return [];
-  const judged = judgeBoil(temperatureF, altitude);
-  if (!judged.doubt) return [];
-  const expected = judged.expectedF.toFixed(1);
-  const usual = `at ${altitude} ft about ${expected} F is usual`;
-  const detail = `a full boil read ${temperatureF} F; ${usual}`;
-  return [{ type: "altitude-doubt", owner: owner.id, detail, t }];
 }

@@ -181,7 +181,9 @@ function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[]
     list.push(deviation("log-not-written", null, failure.from, detail));
   }
   for (const doubt of state.doubts) {
-    if (!during(doubt.at)) continue;
+    // A boil that was confirmed after all is one doubt, of the altitude.
+    const again = state.doubts.some((one) => one !== doubt && one.detail === doubt.detail);
+    if (!during(doubt.at) || (doubt.why === "no-boil" && again)) continue;
     const open = doubt.settledFt === undefined && UNTIL_SETTLED.has(doubt.why ?? "");
     const what = open ? "undecided" : "carried-on";
     list.push(deviation("altitude-doubt", null, doubt.at, doubt.detail, what));

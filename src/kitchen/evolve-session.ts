@@ -125,7 +125,8 @@ export const SESSION_HANDLERS: Handlers<SessionEvents> = {
   },
   "altitude-doubt"(state, event) {
     const { owner, detail, why } = event;
-    state.doubts.push({ at: event.t, detail, owner, ...(why ? { why } : {}) });
+    const atFt = state.kitchen.altitudeFt;
+    state.doubts.push({ at: event.t, detail, owner, atFt, ...(why ? { why } : {}) });
     return true;
   },
   "timer-set"(state, event) {

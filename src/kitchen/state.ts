@@ -192,6 +192,8 @@ export type Doubt = {
   detail: string;
   owner: string | null;
   why?: AltitudeDoubt;
+  /** The altitude that was doubted, feet. */
+  atFt: number | null;
   settledFt?: number;
 };
 

@@ -268,8 +268,9 @@ export function slotReader(
 
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
-  "target known-timer open timer thing person past lasting ago moment future duration length more text",
-  "pinged asked lot number count whole temperature jars jar-list size scores score-name produce",
+  "target known-timer open timer thing person past lasting ago moment future duration length more",
+  "text pinged asked",
+  "lot number count whole temperature jars jar-list size scores score-name produce",
 ]
   .join(" ")
   .split(" ");

@@ -1,5 +1,6 @@
 /** What is answered to an altitude: what it means for jars that are in a canner, or were. */
 import { clockOf } from "../../kitchen/agenda.ts";
+import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { current } from "../../kitchen/kept.ts";
 import { upper } from "../../kitchen/names.ts";
@@ -7,6 +8,7 @@ import { activeOwners, hasBegun, isLoad, runOfKind } from "../../kitchen/owners.
 import { isOver } from "../../kitchen/stage-run.ts";
 import { type Load, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { boilingPointF } from "../../reckon/boiling.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
 import type { Told } from "./acknowledge-signs.ts";
 import { clockWords, durationWords } from "./spoken-time.ts";
@@ -59,7 +61,8 @@ export function raisedSentence(told: Told, id: string): string {
     return `${tested}${inches} It runs until ${until}.`;
   }
   if (isOver(process)) return `${tested}${inches} It has had that.`;
-  return `${tested}${inches} ${upper(bringBack(load))} and tell me; the whole ${whole} count from then.`;
+  const again = `${upper(bringBack(load))} and tell me; the whole ${whole} count from then.`;
+  return `${tested}${inches} ${again}`;
 }
 
 function bringBack(load: Load): string {
@@ -67,4 +70,21 @@ function bringBack(load: Load): string {
   if (terms?.gauge === "weighted") return `put the ${terms.pressurePsi} pound weight on`;
   if (terms?.method === "pressure") return `bring it to ${gaugeTargetPsi(load)} pounds`;
   return terms?.method === "steam" ? "bring it back to full steam" : "bring it back to a full boil";
+}
+
+/** What a doubt of the altitude says before it asks; the question itself follows. */
+export function doubtSentence(
+  told: Told,
+  { why, detail }: Extract<DatedFact, { type: "altitude-doubt" }>,
+): string {
+  if (why === "denied" || why === "no-boil") return "";
+  if (why === "untested") {
+    const reason = detail.charAt(0).toUpperCase() + detail.slice(1);
+    return `${reason}. What is in the canner is not as tested then. Say undo if that was wrong.`;
+  }
+  const feet = told.state.kitchen.altitudeFt ?? 0;
+  const boils = Math.round(boilingPointF(feet));
+  const usual = `At ${withCommas(feet)} feet water boils at about ${boils}.`;
+  const mend = why === undefined ? " Tell me the altitude if it is wrong." : "";
+  return `${usual} Check the thermometer.${mend}`;
 }
