@@ -92,7 +92,8 @@ export type SlotsOf = {
   "jar-broken": Targeted & { count?: number; jars?: number[] };
   "set-aside": Targeted & { count?: number; jars?: number[] };
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };
-  altitude: { feet: number };
+  /** `uncertaintyFt` where it was said how far that may be off. */
+  altitude: { feet: number; uncertaintyFt?: number };
   answer: { value: number | string };
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };

@@ -16,8 +16,9 @@ import { clockWords, durationWords } from "./spoken-time.ts";
 /** "Altitude 900 feet." And that a process which runs is never cut short by it. */
 export function altitudeSentence(told: Told, feet: number): string {
   const { altitudeUncertaintyFt: off } = told.state.kitchen;
-  const within = off > 0 ? `, give or take ${withCommas(off)}` : "";
-  const said = `Altitude ${feet} feet${within}.`;
+  const within =
+    off > 0 ? ` Give or take ${withCommas(off)}, so I go by ${withCommas(feet + off)}.` : "";
+  const said = `Altitude ${feet} feet.${within}`;
   const loads = activeOwners(told.state).filter((one): one is Load => isLoad(one) && runs(one));
   const same = loads.filter(
     (load) => (told.before.loads[load.id]?.raised ?? 0) === (load.raised ?? 0),
