@@ -10,24 +10,38 @@ import { activeOwners, runOfKind } from "./owners.ts";
 import type { Question } from "./questions.ts";
 import type { Doubt, Load, State } from "./state.ts";
 
+/** What a boiling point is read of that no stage waits for. */
+export const BOILING_WATER = "boiling water";
+
 /**
  * So far under the place's boiling point, degrees F, it is likelier that the water does not boil
  * than that a kitchen lies 4,000 feet higher than its people say. The program's own choice.
  */
-const HARDLY_BOILS_F = 8;
+export const OFF_BOIL_F = 8;
 
 /** A boil measured more than weather explains from where the altitude puts it casts doubt. */
-export function boilDoubt(state: State, load: Load, boilF: number, t: number): DatedFact[] {
+export function boilDoubt(
+  state: State,
+  load: Load | undefined,
+  boilF: number,
+  t: number,
+): DatedFact[] {
   const { altitudeFt } = state.kitchen;
   if (altitudeFt === null) return [];
   const judged = judgeBoil(boilF, altitudeFt);
   if (!judged.doubt) return [];
   const usual = `at ${altitudeFt} ft about ${judged.expectedF.toFixed(1)} F is usual`;
   const detail = `a full boil read ${boilF} F; ${usual}`;
-  const fact = { type: "altitude-doubt", owner: load.id, detail, t } as const;
-  if (judged.differenceF < -HARDLY_BOILS_F) return [{ ...fact, why: "no-boil" }];
+  const fact = { type: "altitude-doubt", owner: load?.id ?? null, detail, t } as const;
+  if (load && judged.differenceF < -OFF_BOIL_F) return [{ ...fact, why: "no-boil" }];
   // Once it was said that the altitude is right, the next such reading asks nothing.
   return [isKept(state, altitudeFt) ? fact : { ...fact, why: "boil" }];
+}
+
+/** Whether a reading can be a boil at the altitude that is set, or near enough to ask. */
+export function boilsHere({ kitchen }: State, boilF: number): boolean {
+  const { altitudeFt } = kitchen;
+  return altitudeFt === null || judgeBoil(boilF, altitudeFt).differenceF >= -OFF_BOIL_F;
 }
 
 function isKept(state: State, altitudeFt: number): boolean {
@@ -40,7 +54,7 @@ function asking(state: State): Doubt | undefined {
   const active = new Set(activeOwners(state).map((owner) => owner.id));
   return (
     open.find((one) => one.why === "denied") ??
-    open.find((one) => one.why === "boil" && active.has(one.owner ?? "")) ??
+    open.find((one) => one.why === "boil" && (one.owner === null || active.has(one.owner))) ??
     open.find((one) => one.why === "no-boil" && stillBoils(state, one))
   );
 }

@@ -84,7 +84,8 @@ export type SlotsOf = {
   venting: Targeted & Timed;
   loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize };
   "water-low": Targeted & Timed;
-  temperature: Targeted & Timed & { value: number; unit: "F" | "C" };
+  /** `boiling` where it was read at a full boil. */
+  temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
   "jars-filled": Targeted & { count?: number; size?: SpokenJarSize };
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */

@@ -21,6 +21,7 @@ export const SEAL_CHECK_BY_MS = 24 * HOUR_MS;
 export function batchDeviations(state: State, batch: Batch, now: number): Deviation[] {
   const list = [
     ...stageDeviations(batch, now),
+    ...warmReadings(batch),
     ...factorDeviations(batch),
     ...countDeviations(state, batch),
     ...kitchenDeviations(state, batch, now),
@@ -269,6 +270,24 @@ function lengthDeviations(load: Load, process: StageRun): Deviation[] {
   return [
     deviation("process-long", process.id, heatOff, `${minutesText(overMs)} over the tested time`),
   ];
+}
+
+/** Readings of a crock or a rest over what its recipe asks: softer, a matter of quality. */
+function warmReadings(batch: Batch): Deviation[] {
+  return batch.stages.flatMap((run) => {
+    const { kind, pot, title, temperatureF } = run.spec;
+    if (!temperatureF || kind === "heat" || run.startedAt === undefined) return [];
+    const { startedAt, endedAt = Number.POSITIVE_INFINITY } = run;
+    return batch.readings
+      .filter(({ at, what, unit }) => {
+        return what === (pot ?? title) && unit === "F" && at >= startedAt && at <= endedAt;
+      })
+      .filter(({ value }) => value > temperatureF.max)
+      .map(({ at, value }) => {
+        const detail = `${value} F: ${temperatureF.max} F at most is asked`;
+        return deviation("temperature-high", run.id, at, detail);
+      });
+  });
 }
 
 function highReadings(load: Load): Deviation[] {

@@ -8,7 +8,7 @@ const SLOTS: Record<string, string[]> = {
   begin: ["lot", "recipe", "named", "produce", "target"],
   boiling: ["target", "at", "covered"],
   pressure: ["value", "unit", "target", "at"],
-  temperature: ["value", "unit", "target", "at"],
+  temperature: ["value", "unit", "boiling", "target", "at"],
   "jars-filled": ["count", "size", "target"],
   sealed: ["all", "count", "jars", "target", "number"],
   "seal-failed": ["count", "jars", "othersSealed", "size", "number"],
