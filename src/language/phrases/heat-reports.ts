@@ -459,8 +459,8 @@ export const HEAT_REPORTS: readonly Family[] = [
         {boiling=true}
       `,
       `
-        [<the>] [water|{target}|<it>|<we>] [<is>] [<still>] (boils|boiling|boil|boiled) (at|by)
-        [<approx>] {value:temperature} [<temp-unit>] {boiling=true} [here|up here|now]
+        [<the> water|{target}|<it>|<we>] [<is>] [<still>] (boils|boiling|boil|boiled) (at|by)
+        [<approx>] {value:temperature} [<temp-unit>] {boiling=true} [now]
       `,
       `
         [<it>|{target}|<we>] [<is>] [at] (a|the) [<full>] [<full>] boil (at|is at|is) [<approx>]
