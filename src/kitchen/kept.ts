@@ -20,6 +20,11 @@ export function newKept(needMinutes: number, readEveryMinutes?: number): Kept {
   return kept;
 }
 
+/** Which time of asking and ringing this is: new with every start, and with every raised end. */
+export function roundOf({ stretches, raised }: Kept): string {
+  return raised === undefined ? String(stretches.length) : `${stretches.length}.${raised}`;
+}
+
 /** The stretch that is running, if the condition holds as far as anyone knows. */
 export function current(kept: Kept): Stretch | undefined {
   const last = kept.stretches.at(-1);

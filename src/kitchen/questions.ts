@@ -7,7 +7,7 @@ import { doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { mayReprocess } from "./hot-pack.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
-import { OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
+import { OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { batchName, loadName } from "./names.ts";
 import { activeOwners, isLoad, runOfKind } from "./owners.ts";
 import { isOver } from "./stage-run.ts";
@@ -199,8 +199,7 @@ function loadQuestions(load: Load): Question[] {
   });
   const full = process.state === "complete" && !load.early;
   if (full && !load.endAnswer && ENDING[terms.method]) {
-    const raised = load.raised === undefined ? "" : `.${load.raised}`;
-    const key = `end/${about}/${kept.stretches.length}${raised}`;
+    const key = `end/${about}/${roundOf(kept)}`;
     list.push({ key, kind: "end", text: ENDING[terms.method] ?? "", about });
   }
   const check = runOfKind(load, "seal-check");

@@ -38,7 +38,7 @@ export function raiseTerms(
   if (!process || !kept) return;
   const before = load.terms;
   load.terms = event.terms;
-  load.raised = (load.raised ?? 0) + 1;
+  kept.raised = (kept.raised ?? 0) + 1;
   // What is still to be said names the new time, pressure and depth of water.
   for (const run of load.stages) {
     run.spec = stages.find((one) => one.id === run.id)?.spec ?? run.spec;
@@ -60,7 +60,6 @@ export function raiseTerms(
   if (wasOver) reopenOrEndShort(load, process);
   // The clock has a new end, and what was answered at the old one was of a shorter time.
   delete load.endAnswer;
-  for (const key in state.due) if (key.startsWith(`${load.id}/process/`)) delete state.due[key];
   quiet(state, `${load.id}/`);
 }
 

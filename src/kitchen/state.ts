@@ -32,6 +32,8 @@ export type Kept = {
   gaps: Gap[];
   /** A report that still lacks its confirmation (water over the lids). */
   unconfirmedAt?: number;
+  /** How often it was raised after it had begun: the altitude was higher than was thought. */
+  raised?: number;
   /** What began before this does not count: it was under a pressure too low for the altitude. */
   countsFrom?: number;
   /** Where only readings show the condition: how far apart they may be, and when they were. */
@@ -136,8 +138,6 @@ export type Load = {
   uncoveredTimes: number;
   waterLow: { at: number; covered?: boolean }[];
   endAnswer?: { at: number; yes: boolean };
-  /** How often its terms were raised after its process had begun. */
-  raised?: number;
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */
   column?: number;
   hot?: number;

@@ -21,12 +21,16 @@ export function altitudeSentence(told: Told, feet: number): string {
   const said = `Altitude ${feet} feet.${within}`;
   const loads = activeOwners(told.state).filter((one): one is Load => isLoad(one) && runs(one));
   const same = loads.filter(
-    (load) => (told.before.loads[load.id]?.raised ?? 0) === (load.raised ?? 0),
+    (load) => timesRaised(load) === timesRaised(told.before.loads[load.id]),
   );
   const [load] = same;
   const was = told.before.kitchen.altitudeFt;
   if (!load?.terms || was === null || was === feet) return said;
   return `${said} The load in the canner keeps its ${minutesOf(load)}.`;
+}
+
+function timesRaised(load: Load | undefined): number {
+  return (load && runOfKind(load, "process")?.kept?.raised) ?? 0;
 }
 
 function runs(load: Load): boolean {
