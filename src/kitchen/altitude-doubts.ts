@@ -48,14 +48,16 @@ function isKept(state: State, altitudeFt: number): boolean {
   return state.doubts.some((one) => one.atFt === altitudeFt && one.settledFt === altitudeFt);
 }
 
-/** The doubt that asks: a no before a reading, and that before a reading far too low. */
+/** The doubt that asks: a no first, then a reading far too low, then one that is off. */
 function asking(state: State): Doubt | undefined {
   const open = state.doubts.filter((one) => one.settledFt === undefined);
   const active = new Set(activeOwners(state).map((owner) => owner.id));
+  // A yes to "does it boil" makes the same reading one of the altitude.
+  const boils = new Set(open.flatMap((one) => (one.why === "boil" ? one.detail : [])));
   return (
     open.find((one) => one.why === "denied") ??
-    open.find((one) => one.why === "boil" && (one.owner === null || active.has(one.owner))) ??
-    open.find((one) => one.why === "no-boil" && stillBoils(state, one))
+    open.find((one) => one.why === "no-boil" && !boils.has(one.detail) && stillBoils(state, one)) ??
+    open.find((one) => one.why === "boil" && (one.owner === null || active.has(one.owner)))
   );
 }
 

@@ -67,6 +67,15 @@ describe("a boil that reads far too low to be one", () => {
     expect(codes(batch)).toEqual(["altitude-doubt"]);
   });
 
+  it("asks that first where the altitude was in doubt before", async () => {
+    const { played, asked } = await low(
+      `${BOIL}+0:01 the canner is at 199\n+0:01 the canner is at 190${DONE}`,
+      "4400ft",
+    );
+    expect(asked).toMatch(/really 4,400 feet\?[\s\S]*really at a full boil\?/);
+    expect(allSaid(played)).toContain("190 degrees is far under a full boil.");
+  });
+
   it("is a lost boil where the answer is no", async () => {
     const { batch } = await low(`${BOIL}+0:02 the canner is at 190\n+0:00 no${DONE}`, "4400ft");
     expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);

@@ -1,7 +1,7 @@
 /** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
 
 import { clockOf } from "../../kitchen/agenda.ts";
-import { BOILING_WATER } from "../../kitchen/altitude-doubts.ts";
+import { BOILING_WATER, OFF_BOIL_F } from "../../kitchen/altitude-doubts.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
@@ -159,7 +159,9 @@ export function temperatureSentence(
 
 /** "204 at a full boil: right for 4,400 feet", the kitchen's own; a doubt says more itself. */
 function fullBoil(f: number, altitude: number): string {
-  const right = judgeBoil(f, altitude).doubt ? "" : `: right for ${withCommas(altitude)} feet`;
+  const { doubt, differenceF } = judgeBoil(f, altitude);
+  if (differenceF < -OFF_BOIL_F) return `${f} degrees is far under a full boil.`;
+  const right = doubt ? "" : `: right for ${withCommas(altitude)} feet`;
   return `${f} at a full boil${right}.`;
 }
 
