@@ -157,6 +157,9 @@ export function refreshTerms(state: State, now: number, library: Library): Dated
       choice.ok &&
       JSON.stringify(choice.terms) === JSON.stringify(load.terms) &&
       JSON.stringify(gauge) === JSON.stringify(load.gauge);
+    if (!choice.ok && !choice.missing && liesHigher(state, load)) {
+      facts.push(...untested(state, load, choice.reason, now));
+    }
     if (!choice.ok || same) continue;
     facts.push({ type: "load-terms", load: load.id, terms: choice.terms, gauge, t: now });
   }
@@ -165,18 +168,21 @@ export function refreshTerms(state: State, now: number, library: Library): Dated
 
 /** What an altitude higher than thought means for loads that run, or whose jars still cool. */
 function raisedTerms(state: State, now: number, library: Library): DatedFact[] {
-  const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
-  if (altitudeFt === null) return [];
   return activeOwners(state).flatMap((load): DatedFact[] => {
-    if (!isLoad(load) || !load.terms || !hasBegun(load)) return [];
-    const thoughtFt = load.terms.altitudeFt + (load.terms.altitudeUncertaintyFt ?? 0);
-    if (altitudeFt + altitudeUncertaintyFt <= thoughtFt) return [];
+    if (!isLoad(load) || !load.terms || !hasBegun(load) || !liesHigher(state, load)) return [];
     const found = highestTerms(state, load, library);
     if (!found.ok) return untested(state, load, found.reason, now);
     if (!asksMore(found.terms, load.terms)) return [];
     const { terms } = found;
     return [{ type: "load-terms", load: load.id, terms, gauge: load.gauge, raised: true, t: now }];
   });
+}
+
+/** Whether the kitchen now counts as higher than when a load's terms were looked up. */
+function liesHigher({ kitchen }: State, { terms }: Load): boolean {
+  const { altitudeFt, altitudeUncertaintyFt } = kitchen;
+  if (altitudeFt === null || !terms) return false;
+  return altitudeFt + altitudeUncertaintyFt > terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0);
 }
 
 /** The most that is asked here of any batch with jars in a load, by that load's own gauge. */

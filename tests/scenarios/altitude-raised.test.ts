@@ -66,6 +66,15 @@ describe("an altitude corrected upward while a load boils", () => {
   });
 });
 
+describe("an altitude past every table while a load waits for its boil", () => {
+  it("is not as tested, whatever time runs then", async () => {
+    const { batch } = await low(
+      `0:00 [cook until process]\n+0:00 we're at twelve thousand feet${DONE}`,
+    );
+    expect(batch.verdict).toBe("not-as-tested");
+  });
+});
+
 describe("an altitude corrected upward under pressure", () => {
   const options = { gauge: "weighted", jar: "quart" };
 
