@@ -25,7 +25,10 @@ export function altitudeSentence(told: Told, feet: number): string {
   );
   const [load] = same;
   const was = told.before.kitchen.altitudeFt;
-  if (!load?.terms || was === null || was === feet) return said;
+  const nowhere = told.state.doubts.some((one) => {
+    return one.why === "untested" && one.settledFt === undefined;
+  });
+  if (!load?.terms || was === null || was === feet || nowhere) return said;
   return `${said} The load in the canner keeps its ${minutesOf(load)}.`;
 }
 
