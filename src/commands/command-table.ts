@@ -186,10 +186,10 @@ async function keptState({
 async function keptKitchen(machine: Machine): Promise<import("./recipe-io.ts").KeptKitchen> {
   const state = await keptState(machine);
   if (!state) return {};
-  const { altitudeFt, canners } = state.kitchen;
+  const { altitudeFt, altitudeUncertaintyFt, canners } = state.kitchen;
   const [first] = canners;
   return {
-    ...(altitudeFt === null ? {} : { altitudeFt }),
+    ...(altitudeFt === null ? {} : { altitudeFt, altitudeUncertaintyFt }),
     ...(first?.gauge ? { gauge: first.gauge.kind } : {}),
     ...(first ? { cannerHolds: first.holds } : {}),
   };

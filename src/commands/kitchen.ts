@@ -135,9 +135,10 @@ function holdsFrom(text: string): Canner["holds"] | string {
 }
 
 function text(kitchen: State["kitchen"]): string {
-  const { altitudeFt } = kitchen;
+  const { altitudeFt, altitudeUncertaintyFt: off } = kitchen;
+  const known = `${altitudeFt} ft${off > 0 ? `, give or take ${off}` : ""}`;
   const lines = [
-    `altitude  ${altitudeFt === null ? "not known yet: --altitude 6200ft" : `${altitudeFt} ft`}`,
+    `altitude  ${altitudeFt === null ? "not known yet: --altitude 6200ft" : known}`,
     `burners   ${kitchen.burners}`,
     `units     ${kitchen.units}`,
   ];

@@ -237,6 +237,8 @@ function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined)
   const altitudeFt = wish.altitudeFt ?? kept?.kitchen.altitudeFt ?? undefined;
   return {
     altitudeFt: altitudeFt ?? 0,
+    altitudeUncertaintyFt:
+      wish.altitudeFt === undefined ? (kept?.kitchen.altitudeUncertaintyFt ?? 0) : 0,
     altitudeKnown: altitudeFt !== undefined,
     burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
     canners: countOf(options, "canners") ?? Math.max(1, canners.length),

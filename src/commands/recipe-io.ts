@@ -18,7 +18,13 @@ export type RecipeIo = {
 };
 
 /** Of the kept kitchen, what decides a process; nothing of it where there is none. */
-export type KeptKitchen = { altitudeFt?: number; gauge?: GaugeKind; cannerHolds?: CannerHolds };
+export type KeptKitchen = {
+  altitudeFt?: number;
+  /** How far that altitude may be off, feet. */
+  altitudeUncertaintyFt?: number;
+  gauge?: GaugeKind;
+  cannerHolds?: CannerHolds;
+};
 
 /** The recipe of an id or name, or one line that names the nearest. */
 export function recipeNamed(library: Library, said: string): Outcome<Recipe> {

@@ -53,10 +53,12 @@ function processLines({ process, reason }: WorkedOut): string[] {
   if (!process) return [`Process: ${reason}`];
   const psi =
     process.pressurePsi === null ? "" : ` at ${process.pressurePsi} psi (${process.gauge})`;
+  const { altitudeUncertaintyFt } = process;
+  const off = altitudeUncertaintyFt ? `, give or take ${withCommas(altitudeUncertaintyFt)}` : "";
   const lines = [
     `Process: ${process.minutes} min${psi}, ${process.method}, ` +
       `${process.pack} pack, ${process.jar}`,
-    `  ${process.band}; kitchen at ${withCommas(process.altitudeFt)} ft`,
+    `  ${process.band}; kitchen at ${withCommas(process.altitudeFt)} ft${off}`,
   ];
   if (process.jarTested !== process.jar) lines.push(`  the time tested for ${process.jarTested}`);
   if (process.sterileJars) lines.push("  under ten minutes: sterilize the empty jars");

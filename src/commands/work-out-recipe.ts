@@ -47,6 +47,9 @@ export function workOut(
   const plain = scaleRecipe(chosen, { forLb, jar });
   const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
   const altitudeFt = wish.altitudeFt ?? kitchen.altitudeFt;
+  // An altitude given with the call is taken as it stands.
+  const altitudeUncertaintyFt =
+    wish.altitudeFt === undefined ? (kitchen.altitudeUncertaintyFt ?? 0) : 0;
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs && wish.atPsi === undefined) {
@@ -60,7 +63,8 @@ export function workOut(
     const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
     return { ...base, reason };
   }
-  const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
+  const here = { altitudeFt, altitudeUncertaintyFt, gauge };
+  const choice = chooseProcess(recipe, library.tables, { ...wish, ...here });
   if (choice.ok) return { ...base, process: choice.terms, reason: null };
   const refused =
     choice.missing === undefined && (isParticular(wish) || wish.altitudeFt !== undefined);

@@ -5,7 +5,15 @@
 import { LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
 import { nextMatch } from "./cron.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
-import { clockEndsAt, completesAt, current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
+import {
+  clockEndsAt,
+  completesAt,
+  current,
+  isLost,
+  OFF_PROCESS_LIMIT_MS,
+  offMs,
+  roundOf,
+} from "./kept.ts";
 import { warmUpAt } from "./next-load.ts";
 import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
 import { planKey, plannedBegins } from "./planned-begin.ts";
@@ -122,7 +130,7 @@ function endItem(owner: Owner, run: StageRun): DueItem[] {
   if (!bySelf || run.endedShort || run.endedAt === undefined) return [];
   const end = run.kept ? completesAt(run.kept) : run.endedAt;
   if (end === undefined || end !== run.endedAt) return [];
-  const round = run.kept ? run.kept.stretches.length : 0;
+  const round = run.kept ? roundOf(run.kept) : "0";
   return [
     { key: `${owner.id}/${run.id}/end/${round}`, at: end, rank: "alarm", what: "end", owner, run },
   ];
@@ -132,7 +140,7 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
   const { kept } = run;
   if (!kept) return [];
   const base = `${owner.id}/${run.id}`;
-  const round = kept.stretches.length;
+  const round = roundOf(kept);
   const items: DueItem[] = [];
   const end = endsAt(run);
   if (end !== undefined && kept.needMinutes > 0) {

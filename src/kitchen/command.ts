@@ -84,7 +84,8 @@ export type SlotsOf = {
   venting: Targeted & Timed;
   loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize };
   "water-low": Targeted & Timed;
-  temperature: Targeted & Timed & { value: number; unit: "F" | "C" };
+  /** `boiling` where it was read at a full boil. */
+  temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
   "jars-filled": Targeted & { count?: number; size?: SpokenJarSize };
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */
@@ -92,7 +93,8 @@ export type SlotsOf = {
   "jar-broken": Targeted & { count?: number; jars?: number[] };
   "set-aside": Targeted & { count?: number; jars?: number[] };
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };
-  altitude: { feet: number };
+  /** `uncertaintyFt` where it was said how far that may be off. */
+  altitude: { feet: number; uncertaintyFt?: number };
   answer: { value: number | string };
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };

@@ -1,4 +1,5 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
+import { doubtAnswer } from "./altitude-doubts.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import type { DatedFact, GaugeRecord } from "./events.ts";
@@ -56,6 +57,9 @@ function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): Dated
       return [{ type: "vouched", load: about, gap: 0, held: yes, t: now }];
     case "end":
       return [{ type: "end-answer", load: about, yes, t: now }];
+    case "altitude-doubt":
+    case "no-boil":
+      return doubtAnswer(state, yes, now);
     case "gauge-tested": {
       const season = seasonOf(state, now);
       const gauge: GaugeRecord = yes

@@ -165,13 +165,14 @@ function wayOf(
   }
   const option: BatchOption = slots.atPsi === undefined ? found : { ...found, atPsi: slots.atPsi };
   const made = recipeFor(recipe, found.method, found.pack);
-  const { altitudeFt } = state.kitchen;
+  const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
   if (altitudeFt === null) return { recipe: made, option, terms: null };
   const known = state.kitchen.canners.find((one) => one.gauge)?.gauge?.kind;
   // Without a gauge, the question is only whether any gauge has a tested process here.
   const choices = (known ? [known] : (["dial", "weighted"] as const)).map((gauge) =>
     chooseProcess(recipe, library.tables, {
       altitudeFt,
+      altitudeUncertaintyFt,
       method: found.method,
       pack: found.pack,
       gauge,

@@ -1,5 +1,7 @@
 /** Deciding on a canner's signs: steam, pressure, temperature, low water. */
-import { jellingPoint, judgeBoil } from "../reckon/boiling.ts";
+import { jellingPoint } from "../reckon/boiling.ts";
+import { BOILING_WATER, boilDoubt, boilsHere } from "./altitude-doubts.ts";
+import type { SlotsOf } from "./command.ts";
 import { earliestSign, saysUncovered } from "./decide-boil.ts";
 import { candidates, choicesOf, isReady } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
@@ -194,16 +196,28 @@ function takesTemperature(deciding: Deciding) {
 
 export function decideTemperature(deciding: Deciding): Outcome {
   const { state, wish } = deciding;
-  const slots = wish.command.slots as { value: number; unit: "F" | "C"; target?: string };
+  const slots = wish.command.slots as SlotsOf["temperature"];
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const temperatureF = slots.unit === "C" ? slots.value * 1.8 + 32 : slots.value;
   if (!(temperatureF >= PLAUSIBLE_F.min && temperatureF <= PLAUSIBLE_F.max)) {
     return refused(`${slots.value} degrees can't be right. What does the thermometer show?`);
   }
-  const open = candidates(deciding, slots.target, takesTemperature(deciding));
-  const [one] = open;
+  let open = candidates(deciding, slots.target, takesTemperature(deciding));
   const rounded = Math.round(temperatureF * 10) / 10;
+  // A boil is no report of a canner that is only warming, nor of a crock.
+  if (slots.boiling)
+    open = open.filter(({ run }) => run.id !== "canner" && BOILS.has(run.spec.kind));
+  const [one] = open;
+  if (!one && slots.boiling) {
+    const fact = {
+      type: "temperature",
+      owner: null,
+      what: BOILING_WATER,
+      temperatureF: rounded,
+    } as const;
+    return done({ ...fact, t: at.t }, ...boilDoubt(state, undefined, rounded, at.t));
+  }
   if (!one) {
     const what = slots.target ?? "temperature";
     return done({ type: "temperature", owner: null, what, temperatureF: rounded, t: at.t });
@@ -218,6 +232,8 @@ export function decideTemperature(deciding: Deciding): Outcome {
   }
   return done(...temperatureFacts(deciding, one, rounded, at.t));
 }
+
+const BOILS: ReadonlySet<string> = new Set(["heat", "process"]);
 
 function temperatureFacts(
   deciding: Deciding,
@@ -246,25 +262,28 @@ function temperatureFacts(
       facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t });
     }
   }
-  facts.push(...doubt(deciding, one, temperatureF, t));
+  const boils = isLoad(owner) && owner.terms?.method === "boiling-water";
+  const begins = saysBoil(deciding, one, temperatureF, boils || until === "boil");
+  if (begins) {
+    const from = Math.max(t, earliestSign(one));
+    facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t: from });
+  }
+  if (boils && (begins || (run.kept && current(run.kept)))) {
+    facts.push(...boilDoubt(state, owner, temperatureF, t));
+  }
   return facts;
 }
 
-/** A boil measured more than weather explains from where the altitude puts it casts doubt. */
-function doubt(
+/** "204 at a full boil" of what waits for its boil reports that too, where it can be one. */
+function saysBoil(
   deciding: Deciding,
-  one: { owner: Owner; run: StageRun },
+  { run }: { run: StageRun },
   temperatureF: number,
-  t: number,
-): DatedFact[] {
-  const altitude = deciding.state.kitchen.altitudeFt;
-  const { owner, run } = one;
-  if (altitude === null || !isLoad(owner) || owner.terms?.method !== "boiling-water") return [];
-  if (!run.kept || !current(run.kept)) return [];
-  const judged = judgeBoil(temperatureF, altitude);
-  if (!judged.doubt) return [];
-  const expected = judged.expectedF.toFixed(1);
-  const usual = `at ${altitude} ft about ${expected} F is usual`;
-  const detail = `a full boil read ${temperatureF} F; ${usual}`;
-  return [{ type: "altitude-doubt", owner: owner.id, detail, t }];
+  boils: boolean,
+): boolean {
+  const { boiling } = deciding.wish.command.slots as SlotsOf["temperature"];
+  if (!boiling || !boils || !run.kept || current(run.kept)) return false;
+  return (
+    boilsHere(deciding.state, temperatureF) && offMs(run.kept, deciding.now) <= OFF_PROCESS_LIMIT_MS
+  );
 }

@@ -110,7 +110,7 @@ export function describe(state: State, events: KitchenEvent[]): string {
     "batch-begun": `beginning ${batch ? batchName(batch) : "the batch"}`,
     amended: "the corrected time",
     "timer-set": "the timer",
-    "kitchen-set": "the kitchen's setting",
+    "kitchen-set": "altitudeFt" in event ? "the altitude" : "the kitchen's setting",
     "jar-opened": `opening a jar${of}`,
     "jars-moved": `putting away the jars${of}`,
     tasted: `the tasting${of}`,
@@ -128,6 +128,9 @@ export function decideUndo(deciding: Deciding): Outcome {
   const name = describe(state, told.events);
   if (told.events.some((event) => LOSSES.has(event.type)) && !wish.confirmed) {
     return askYes(wish, `Take back ${name}? Its time would count as unbroken. Say yes or no.`);
+  }
+  if (told.events.some((event) => event.type === "load-terms" && event.raised) && !wish.confirmed) {
+    return askYes(wish, `Take back ${name}? The tested process would be less. Say yes or no.`);
   }
   const fact: DatedFact = { type: "withdrawn", target: told.cmd, t: now };
   const before = replayed([...state.history]).misfits.length;

@@ -1,5 +1,6 @@
 import type { JarSize } from "../recipe/recipe.ts";
 import type { SpokenJarSize } from "./command.ts";
+import { expectedJars } from "./decide-batch.ts";
 import { firstJar } from "./decide-stages.ts";
 import type { DatedFact } from "./events.ts";
 import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "./jars.ts";
@@ -105,6 +106,11 @@ export function decideFilled(deciding: Deciding): Outcome {
   if (!Number.isInteger(slots.count) || slots.count < 0 || slots.count > MOST_JARS) {
     return refused(`${slots.count} jars can't be right. How many are filled?`);
   }
+  if (slots.count === 0) {
+    return refused("None filled finishes nothing. Say how many are, or abandon the batch.");
+  }
+  const tooMany = wish.confirmed ? undefined : farTooMany(batch, slots.count, jarOf(slots.size));
+  if (tooMany) return askYes(wish, `${tooMany} Is it ${slots.count}? Say yes or no.`);
   if (batch.ready > 0 && slots.count !== batch.ready && !wish.confirmed) {
     const known = `I have ${batch.ready} filled of ${batchName(batch)}.`;
     return askYes(wish, `${known} Is it ${slots.count} in all? Say yes or no.`);
@@ -126,6 +132,20 @@ export function decideFilled(deciding: Deciding): Outcome {
     ...confirmedInPassing(batch, wish.command.text, now),
   ];
   return done(...facts);
+}
+
+/** Produce gives a quarter more or less than published; over twice that is a slip (our choice). */
+const FAR_TOO_MANY = 2;
+
+/** What speaks against so many jars in all of a batch; undefined where nothing does. */
+function farTooMany(batch: Batch, count: number, size: JarSize | null): string | undefined {
+  const { recipe, lot } = batch;
+  const expected = expectedJars(recipe, lot, size ?? batch.jar);
+  const all = batch.filled - batch.ready + count;
+  if (expected === null || all <= Math.max(FAR_TOO_MANY * expected, expected + 2)) return undefined;
+  const jar = size ?? batch.jar ?? "jar";
+  const pounds = lot.weightLb ?? recipe.yield.weightLb;
+  return `${all} ${jar}s are far more than ${pounds} pounds make, about ${expected}.`;
 }
 
 /** A report may already say what would be asked: "new lids", "half inch headspace". */

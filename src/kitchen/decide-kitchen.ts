@@ -13,15 +13,41 @@ const ALTITUDE_FT = { min: -1400, max: 17000 };
 /** A timer of half a second is a slip, and one of a month is a reminder. */
 const TIMER_MINUTES = { min: 1 / 60, max: 60 * 24 * 31 };
 
-export function altitudeFacts(deciding: Deciding, feet: number): Outcome {
-  if (!(feet >= ALTITUDE_FT.min && feet <= ALTITUDE_FT.max)) {
+/**
+ * How far an altitude is off that is said with "about" and the like: a twentieth of it, and 100 feet
+ * at the least. The program's own choice; a band's edge within that is taken as passed.
+ */
+const VAGUE = { share: 0.05, leastFt: 100 };
+const VAGUELY = new RegExp(
+  [
+    "about|around|roughly|approximately|nearly|almost|close to|somewhere|something like|or so",
+    "more or less|give or take|some|maybe|probably|just (over|under)|(over|under) a",
+    "a (bit|little|hair|touch) (over|under|above|below)|i (think|guess|believe)",
+  ]
+    .map((words) => `\\b(${words})\\b`)
+    .join("|"),
+  "i",
+);
+
+/** How far off an altitude may be by the words it was said in, feet; 0 where they are exact. */
+function vaguenessFt(said: string, feet: number): number {
+  if (!VAGUELY.test(said)) return 0;
+  return Math.max(VAGUE.leastFt, Math.round(Math.abs(feet) * VAGUE.share));
+}
+
+export function altitudeFacts(deciding: Deciding, feet: number, saidFt?: number): Outcome {
+  const off = saidFt ?? vaguenessFt(deciding.wish.command.text, feet);
+  if (!(feet >= ALTITUDE_FT.min && feet <= ALTITUDE_FT.max && off >= 0)) {
     return refused(`${feet} feet can't be right. What is your altitude in feet?`);
   }
-  return done({ type: "kitchen-set", altitudeFt: Math.round(feet), t: deciding.now });
+  const altitudeFt = Math.round(feet);
+  const uncertain = off > 0 ? { altitudeUncertaintyFt: Math.ceil(off) } : {};
+  return done({ type: "kitchen-set", altitudeFt, ...uncertain, t: deciding.now });
 }
 
 export function decideAltitude(deciding: Deciding): Outcome {
-  return altitudeFacts(deciding, (deciding.wish.command.slots as { feet: number }).feet);
+  const { feet, uncertaintyFt } = deciding.wish.command.slots as SlotsOf["altitude"];
+  return altitudeFacts(deciding, feet, uncertaintyFt);
 }
 
 export function decideTimerSet(deciding: Deciding): Outcome {

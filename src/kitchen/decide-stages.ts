@@ -1,4 +1,6 @@
 /** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
+
+import { LOAD_KINDS } from "./canner-stages.ts";
 import { completesAt, current, unanswered } from "./kept.ts";
 import { find, loadName, meansStage, meansVessel, ownerName, upper } from "./names.ts";
 import {
@@ -77,6 +79,8 @@ function isNamed(state: State, target: string, candidate: Candidate): boolean {
     if (!("owner" in found)) return false;
     if (found.owner === owner) return found.run === undefined || found.run === run;
     if (!isLoad(owner) || isLoad(found.owner)) return false;
+    // "The brine" is the batch's own pot, not the canner its jars go into.
+    if (found.run && !LOAD_KINDS.has(found.run.spec.kind)) return false;
     const inIt = owner.parts.some((part) => part.batch === found.owner.id);
     return inIt || (owner.parts.length === 0 && owner.batch === found.owner.id);
   });

@@ -9,7 +9,7 @@ import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.
 import { isLoad, type Owner, runOfKind } from "./owners.ts";
 import { applies } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
-import type { Batch, Deviation, Kept, Load, StageRun, State } from "./state.ts";
+import type { Batch, Deviation, Kept, Load, StageRun, State, Stretch } from "./state.ts";
 import { HOUR_MS, MINUTE_MS } from "./time.ts";
 
 /** A process may run over by this before it is written down as a matter of quality. */
@@ -21,6 +21,7 @@ export const SEAL_CHECK_BY_MS = 24 * HOUR_MS;
 export function batchDeviations(state: State, batch: Batch, now: number): Deviation[] {
   const list = [
     ...stageDeviations(batch, now),
+    ...warmReadings(batch),
     ...factorDeviations(batch),
     ...countDeviations(state, batch),
     ...kitchenDeviations(state, batch, now),
@@ -103,6 +104,12 @@ function heatDeviations(run: StageRun): Deviation[] {
   return list;
 }
 
+/** What a loss is called, `%` for the minutes there had been; any other was simply lost. */
+const LOSS_DETAILS: Partial<Record<NonNullable<Stretch["ended"]>, string>> = {
+  uncovered: "lids uncovered after % min",
+  raised: "% min under a pressure too low for the altitude do not count",
+};
+
 /**
  * Each loss, and the restart that answered it: two codes of one incident. `otherwise` is what was
  * done about a loss that no restart answered.
@@ -119,11 +126,12 @@ function lossDeviations(
     const next = kept.stretches[index + 1];
     const got = ((stretch.to - stretch.from) / MINUTE_MS).toFixed(1).replace(/\.0$/, "");
     const detail =
-      stretch.ended === "uncovered"
-        ? `lids uncovered after ${got} min`
-        : `lost after ${got} of ${kept.needMinutes} min`;
+      LOSS_DETAILS[stretch.ended ?? "lost"] ?? `lost after % of ${kept.needMinutes} min`;
     const what = next ? "restarted" : otherwise;
-    if (stretch.ended !== "unwatched") list.push(deviation(code, stage, stretch.to, detail, what));
+    const as = stretch.ended === "raised" ? "altitude-doubt" : code;
+    if (stretch.ended !== "unwatched") {
+      list.push(deviation(as, stage, stretch.to, detail.replace("%", got), what));
+    }
     if (!next) return;
     const again = `the whole ${kept.needMinutes} min again`;
     list.push(deviation("process-restarted", stage, next.from, again, "restarted"));
@@ -156,6 +164,9 @@ function countDeviations(state: State, batch: Batch): Deviation[] {
   return trouble ? [deviation("jar-count", "seal-check", batch.endedAt ?? 0, trouble)] : [];
 }
 
+/** Doubts that leave nobody knowing what is tested here, until an altitude is said. */
+const UNTIL_SETTLED: ReadonlySet<string> = new Set(["denied", "untested"]);
+
 function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[] {
   const until = batch.endedAt ?? now;
   const during = (at: number) => at >= batch.begunAt && at <= until;
@@ -171,7 +182,12 @@ function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[]
     list.push(deviation("log-not-written", null, failure.from, detail));
   }
   for (const doubt of state.doubts) {
-    if (during(doubt.at)) list.push(deviation("altitude-doubt", null, doubt.at, doubt.detail));
+    // A boil that was confirmed after all is one doubt, of the altitude.
+    const again = state.doubts.some((one) => one !== doubt && one.detail === doubt.detail);
+    if (!during(doubt.at) || (doubt.why === "no-boil" && again)) continue;
+    const open = doubt.settledFt === undefined && UNTIL_SETTLED.has(doubt.why ?? "");
+    const what = open ? "undecided" : "carried-on";
+    list.push(deviation("altitude-doubt", null, doubt.at, doubt.detail, what));
   }
   return list;
 }
@@ -254,6 +270,24 @@ function lengthDeviations(load: Load, process: StageRun): Deviation[] {
   return [
     deviation("process-long", process.id, heatOff, `${minutesText(overMs)} over the tested time`),
   ];
+}
+
+/** Readings of a crock or a rest over what its recipe asks: softer, a matter of quality. */
+function warmReadings(batch: Batch): Deviation[] {
+  return batch.stages.flatMap((run) => {
+    const { kind, pot, title, temperatureF } = run.spec;
+    if (!temperatureF || kind === "heat" || run.startedAt === undefined) return [];
+    const { startedAt, endedAt = Number.POSITIVE_INFINITY } = run;
+    return batch.readings
+      .filter(({ at, what, unit }) => {
+        return what === (pot ?? title) && unit === "F" && at >= startedAt && at <= endedAt;
+      })
+      .filter(({ value }) => value > temperatureF.max)
+      .map(({ at, value }) => {
+        const detail = `${value} F: ${temperatureF.max} F at most is asked`;
+        return deviation("temperature-high", run.id, at, detail);
+      });
+  });
 }
 
 function highReadings(load: Load): Deviation[] {

@@ -58,6 +58,12 @@ export const DISPOSITIONS = [
 ] as const;
 export type Disposition = (typeof DISPOSITIONS)[number];
 
+/**
+ * Why an altitude is doubted: a measured boil, one so far under that it may not boil, a no to
+ * whether it is right, or nothing tested so high for jars that are in a canner already.
+ */
+export type AltitudeDoubt = "boil" | "no-boil" | "denied" | "untested";
+
 export type GapCause = "closed" | "crashed" | "asleep" | "stalled";
 
 export type Fact =
@@ -76,6 +82,8 @@ export type Fact =
   | {
       type: "kitchen-set";
       altitudeFt?: number;
+      /** How far the altitude may be off, feet; what is not there is taken as exact. */
+      altitudeUncertaintyFt?: number;
       canners?: Canner[];
       burners?: number;
       units?: "us" | "metric";
@@ -133,7 +141,7 @@ export type Fact =
   /** A probe's readings, thinned: each the instant and the value. */
   | { type: "probe"; owner: string; what: string; unit: "F" | "psi"; samples: [number, number][] }
   | { type: "end-answer"; load: string; yes: boolean }
-  | { type: "altitude-doubt"; owner: string | null; detail: string }
+  | { type: "altitude-doubt"; owner: string | null; detail: string; why?: AltitudeDoubt }
   // jars and loads
   | {
       type: "load-opened";
@@ -143,7 +151,14 @@ export type Fact =
       terms: ProcessTerms;
       gauge: GaugeRecord | null;
     }
-  | { type: "load-terms"; load: string; terms: ProcessTerms; gauge: GaugeRecord | null }
+  | {
+      type: "load-terms";
+      load: string;
+      terms: ProcessTerms;
+      gauge: GaugeRecord | null;
+      /** The altitude is higher than was thought while the process ran, or after it. */
+      raised?: true;
+    }
   | { type: "jars-filled"; batch: string; count: number; size: JarSize | null }
   | { type: "all-filled"; batch: string }
   | { type: "set-aside"; batch: string; count: number }

@@ -5,7 +5,8 @@ import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
 import { largestLoad, unaccounted } from "./jars.ts";
 import { lose } from "./kept.ts";
-import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
+import { hasBegun, isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
+import { raiseTerms } from "./raise-terms.ts";
 import { quiet } from "./settle.ts";
 import { begin, finish, isOver, newRun, reopen, skip } from "./stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "./state.ts";
@@ -93,15 +94,26 @@ export const JAR_HANDLERS: Handlers<JarEvents> = {
   "load-terms"(state, event) {
     const load = state.loads[event.load];
     const batch = load && state.batches[load.batch];
-    if (!load || !batch || runOfKind(load, "process")?.kept?.stretches.length) return false;
+    if (!load || !batch) return false;
+    const begun = hasBegun(load);
+    if (begun && !event.raised) return false;
+    const hot = isHot(state, load.canner, load.openedAt);
+    const stages = loadRuns(batch, event.terms, event.gauge, hot);
+    batch.terms = event.terms;
+    if (begun) {
+      raiseTerms(state, load, event, stages);
+      return true;
+    }
     load.gauge = event.gauge;
     load.terms = event.terms;
-    batch.terms = event.terms;
-    // What was done of the new stages stays done: the canner is warm, the jars are in.
-    const hot = isHot(state, load.canner, load.openedAt);
-    load.stages = loadRuns(batch, event.terms, event.gauge, hot).map(
+    // What was done of the new stages stays done: the canner is warm, the jars are in. A boil that
+    // waits for a word about the water stays reported.
+    const unconfirmedAt = runOfKind(load, "process")?.kept?.unconfirmedAt;
+    load.stages = stages.map(
       (run) => load.stages.find((one) => one.id === run.id && one.state !== "waiting") ?? run,
     );
+    const kept = runOfKind(load, "process")?.kept;
+    if (kept && unconfirmedAt !== undefined) kept.unconfirmedAt = unconfirmedAt;
     return true;
   },
   "jars-filled"(state, event) {

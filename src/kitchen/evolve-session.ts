@@ -107,7 +107,11 @@ export const SESSION_HANDLERS: Handlers<SessionEvents> = {
     return true;
   },
   "kitchen-set"(state, event) {
-    if (event.altitudeFt !== undefined) state.kitchen.altitudeFt = event.altitudeFt;
+    if (event.altitudeFt !== undefined) {
+      state.kitchen.altitudeFt = event.altitudeFt;
+      state.kitchen.altitudeUncertaintyFt = event.altitudeUncertaintyFt ?? 0;
+      for (const doubt of state.doubts) doubt.settledFt ??= event.altitudeFt;
+    }
     if (event.canners) state.kitchen.canners = structuredClone(event.canners);
     if (event.burners !== undefined) state.kitchen.burners = event.burners;
     if (event.units) state.kitchen.units = event.units;
@@ -120,7 +124,9 @@ export const SESSION_HANDLERS: Handlers<SessionEvents> = {
     return true;
   },
   "altitude-doubt"(state, event) {
-    state.doubts.push({ at: event.t, detail: event.detail });
+    const { owner, detail, why } = event;
+    const atFt = state.kitchen.altitudeFt;
+    state.doubts.push({ at: event.t, detail, owner, atFt, ...(why ? { why } : {}) });
     return true;
   },
   "timer-set"(state, event) {

@@ -20,6 +20,11 @@ export function newKept(needMinutes: number, readEveryMinutes?: number): Kept {
   return kept;
 }
 
+/** Which time of asking and ringing this is: new with every start, and with every raised end. */
+export function roundOf({ stretches, raised }: Kept): string {
+  return raised === undefined ? String(stretches.length) : `${stretches.length}.${raised}`;
+}
+
 /** The stretch that is running, if the condition holds as far as anyone knows. */
 export function current(kept: Kept): Stretch | undefined {
   const last = kept.stretches.at(-1);
@@ -56,7 +61,7 @@ export function unanswered(kept: Kept): Gap[] {
 /** When the time is up, in kitchen time; undefined while it is lost or a gap waits. */
 export function completesAt(kept: Kept): number | undefined {
   const stretch = kept.stretches.at(-1);
-  if (!stretch) return undefined;
+  if (!stretch || stretch.from < (kept.countsFrom ?? 0)) return undefined;
   const end = stretch.from + kept.needMinutes * MINUTE_MS;
   if (stretch.to !== undefined && stretch.to < end) return undefined;
   if (unvouched(kept).some((gap) => gap.from < end && gap.to > stretch.from)) return undefined;
@@ -139,6 +144,7 @@ export function achievedMinutes(kept: Kept, until: number): number {
   const open = unvouched(kept);
   let longest = 0;
   for (const stretch of kept.stretches) {
+    if (stretch.from < (kept.countsFrom ?? 0)) continue;
     let end = Math.min(stretch.to ?? until, until);
     for (const gap of open) if (gap.to > stretch.from) end = Math.min(end, gap.from);
     if (kept.readAt) {

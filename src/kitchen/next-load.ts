@@ -6,10 +6,11 @@ import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./canner-stages.ts";
 import type { Canner, DatedFact } from "./events.ts";
 import { capacity } from "./jars.ts";
 import { openLoad } from "./open-load.ts";
-import { activeOwners, inCanner, isLoad, runOfKind } from "./owners.ts";
+import { activeOwners, hasBegun, inCanner, isLoad, runOfKind } from "./owners.ts";
+import { asksMore } from "./raise-terms.ts";
 import { needsHotCanner } from "./settle.ts";
 import { isOver } from "./stage-run.ts";
-import type { Batch, State } from "./state.ts";
+import type { Batch, Load, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
 /** The canner is lit this long before it is expected to be wanted hot. */
@@ -98,12 +99,13 @@ export function termsFor(
   canner: Canner | undefined,
   library: Library,
 ): ProcessChoice {
-  const { altitudeFt } = state.kitchen;
+  const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
   if (altitudeFt === null) return { ok: false, reason: "the kitchen's altitude is not known" };
   const { option, jar, recipe } = batch;
   if (!option) return { ok: false, reason: `${recipe.title} is not canned` };
   return chooseProcess(recipe, library.tables, {
     altitudeFt,
+    altitudeUncertaintyFt,
     method: option.method,
     pack: option.pack,
     ...(jar ? { jar } : {}),
@@ -138,11 +140,14 @@ export function openLoads(state: State, now: number, library: Library, id: strin
   return [];
 }
 
-/** Looks a waiting load's terms up again where the kitchen's altitude or gauge has changed. */
+/**
+ * Looks terms up again where the kitchen's altitude or gauge has changed: a waiting load takes
+ * them as they are, one whose process has begun only where they ask for more.
+ */
 export function refreshTerms(state: State, now: number, library: Library): DatedFact[] {
-  const facts: DatedFact[] = [];
+  const facts = raisedTerms(state, now, library);
   for (const load of inCanner(state)) {
-    if (runOfKind(load, "process")?.kept?.stretches.length) continue;
+    if (hasBegun(load)) continue;
     const batch = state.batches[load.batch];
     const canner = state.kitchen.canners.find((one) => one.id === load.canner);
     if (!batch || !canner) continue;
@@ -152,8 +157,63 @@ export function refreshTerms(state: State, now: number, library: Library): Dated
       choice.ok &&
       JSON.stringify(choice.terms) === JSON.stringify(load.terms) &&
       JSON.stringify(gauge) === JSON.stringify(load.gauge);
+    if (!choice.ok && !choice.missing && liesHigher(state, load)) {
+      facts.push(...untested(state, load, choice.reason, now));
+    }
     if (!choice.ok || same) continue;
     facts.push({ type: "load-terms", load: load.id, terms: choice.terms, gauge, t: now });
   }
   return facts;
+}
+
+/** What an altitude higher than thought means for loads that run, or whose jars still cool. */
+function raisedTerms(state: State, now: number, library: Library): DatedFact[] {
+  return activeOwners(state).flatMap((load): DatedFact[] => {
+    if (!isLoad(load) || !load.terms || !hasBegun(load) || !liesHigher(state, load)) return [];
+    const found = highestTerms(state, load, library);
+    if (!found.ok) return untested(state, load, found.reason, now);
+    if (!asksMore(found.terms, load.terms)) return [];
+    const { terms } = found;
+    return [{ type: "load-terms", load: load.id, terms, gauge: load.gauge, raised: true, t: now }];
+  });
+}
+
+/** Whether the kitchen now counts as higher than when a load's terms were looked up. */
+function liesHigher({ kitchen }: State, { terms }: Load): boolean {
+  const { altitudeFt, altitudeUncertaintyFt } = kitchen;
+  if (altitudeFt === null || !terms) return false;
+  return altitudeFt + altitudeUncertaintyFt > terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0);
+}
+
+/** The most that is asked here of any batch with jars in a load, by that load's own gauge. */
+function highestTerms(state: State, load: Load, library: Library): ProcessChoice {
+  const ids = new Set([load.batch, ...load.parts.map((part) => part.batch)]);
+  const canner = state.kitchen.canners.find((one) => one.id === load.canner);
+  const as = canner && { ...canner, ...(load.gauge ? { gauge: load.gauge } : {}) };
+  let most: ProcessChoice | undefined;
+  for (const id of ids) {
+    const batch = state.batches[id];
+    if (!batch) continue;
+    const choice = termsFor(state, loadedAs(batch, load), as, library);
+    if (!choice.ok) return choice;
+    if (!most?.ok || asksMore(choice.terms, most.terms)) most = choice;
+  }
+  return most ?? { ok: false, reason: "its batch is not known" };
+}
+
+/** A batch as it went into a load: sent through again, it may be packed otherwise since. */
+function loadedAs(batch: Batch, { terms }: Load): Pick<Batch, "recipe" | "jar" | "option"> {
+  const { option, recipe } = batch;
+  if (!terms || !option) return batch;
+  const { method, pack, table, jar } = terms;
+  return { recipe, jar, option: { ...option, method, pack, table } };
+}
+
+/** Nothing was tested so high: said once, and not as tested while that altitude stands. */
+function untested(state: State, load: Load, reason: string, t: number): DatedFact[] {
+  const known = state.doubts.some((doubt) => {
+    return doubt.owner === load.id && doubt.why === "untested" && doubt.settledFt === undefined;
+  });
+  if (known) return [];
+  return [{ type: "altitude-doubt", owner: load.id, detail: reason, why: "untested", t }];
 }

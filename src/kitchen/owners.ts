@@ -22,6 +22,12 @@ export function runOfKind(owner: Owner, kind: StageKind): StageRun | undefined {
   return owner.stages.find((run) => run.spec.kind === kind);
 }
 
+/** Whether a load's process has had its sign, or is over: its terms stand, and can only go up. */
+export function hasBegun(load: Load): boolean {
+  const process = runOfKind(load, "process");
+  return (process?.kept?.stretches.length ?? 0) > 0 || load.unloadedAt !== undefined;
+}
+
 /** Batches and loads that an event tells of. */
 export function idsOf(event: KitchenEvent): string[] {
   const ids: string[] = [];

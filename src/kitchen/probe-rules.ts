@@ -39,6 +39,9 @@ export function boilRule(altitudeFt: number, stoodAtF?: number): Rule {
   };
 }
 
+/** So far over its mark, jars may lose liquid (our choice; that they do: USDA, Guide 1), psi. */
+export const OVER_PRESSURE_PSI = 4;
+
 /**
  * A canner's gauge pressure. It starts a little above the mark and is lost as soon as the median of
  * five seconds is under it: below the mark at any time is the whole time again.
@@ -50,7 +53,7 @@ export function pressureRule(targetPsi: number): Rule {
     riseMs: 10_000,
     fallBelow: targetPsi,
     fallMs: 5000,
-    tooHigh: targetPsi + 4,
+    tooHigh: targetPsi + OVER_PRESSURE_PSI,
   };
 }
 

@@ -3,10 +3,11 @@
  * the one that is asked, and a yes or no answers it.
  */
 import type { CriticalFactor } from "../recipe/recipe.ts";
+import { doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { mayReprocess } from "./hot-pack.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
-import { OFF_PROCESS_LIMIT_MS, offMs, unanswered } from "./kept.ts";
+import { OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { batchName, loadName } from "./names.ts";
 import { activeOwners, isLoad, runOfKind } from "./owners.ts";
 import { isOver } from "./stage-run.ts";
@@ -16,6 +17,8 @@ import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
 
 export type QuestionKind =
   | "altitude"
+  | "altitude-doubt"
+  | "no-boil"
   | "gauge"
   | "gauge-tested"
   | "gauge-off"
@@ -43,6 +46,8 @@ const RANK: Record<QuestionKind, number> = {
   cover: 1,
   "still-covered": 1,
   disposition: 2,
+  "no-boil": 2,
+  "altitude-doubt": 2,
   end: 3,
   altitude: 4,
   gauge: 5,
@@ -100,7 +105,7 @@ function byRank(state: State): Question[] {
       list.push(...gaugeQuestions(state, owner), ...factorQuestions(owner));
     }
   }
-  list.push(...dispositionQuestions(state));
+  list.push(...dispositionQuestions(state), ...doubtQuestion(state));
   const named = list.map((one) => ({ ...one, text: `${aboutWords(state, one)}${one.text}` }));
   return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
 }
@@ -194,7 +199,7 @@ function loadQuestions(load: Load): Question[] {
   });
   const full = process.state === "complete" && !load.early;
   if (full && !load.endAnswer && ENDING[terms.method]) {
-    const key = `end/${about}/${kept.stretches.length}`;
+    const key = `end/${about}/${roundOf(kept)}`;
     list.push({ key, kind: "end", text: ENDING[terms.method] ?? "", about });
   }
   const check = runOfKind(load, "seal-check");

@@ -1,6 +1,7 @@
 /** The kitchen as worked out from its events: plain data, no behaviour. */
 import type { JarSize, Pack, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import type {
+  AltitudeDoubt,
   BatchOption,
   Canner,
   Disposition,
@@ -18,7 +19,7 @@ export type StageState = "waiting" | "running" | "held" | "complete" | "skipped"
 export type Stretch = {
   from: number;
   to?: number;
-  ended?: "lost" | "uncovered" | "unwatched" | "out";
+  ended?: "lost" | "uncovered" | "unwatched" | "out" | "raised";
 };
 
 /** A time in which nobody and nothing watched; `held` once a person said whether it kept. */
@@ -31,6 +32,10 @@ export type Kept = {
   gaps: Gap[];
   /** A report that still lacks its confirmation (water over the lids). */
   unconfirmedAt?: number;
+  /** How often it was raised after it had begun: the altitude was higher than was thought. */
+  raised?: number;
+  /** What began before this does not count: it was under a pressure too low for the altitude. */
+  countsFrom?: number;
   /** Where only readings show the condition: how far apart they may be, and when they were. */
   readEveryMinutes?: number;
   readAt?: number[];
@@ -181,9 +186,21 @@ export type DayPlan = {
   quiet: QuietHours | null;
 };
 
+/** A doubt of the altitude; settled by an altitude that is said after it, which is kept here. */
+export type Doubt = {
+  at: number;
+  detail: string;
+  owner: string | null;
+  why?: AltitudeDoubt;
+  /** The altitude that was doubted, feet. */
+  atFt: number | null;
+  settledFt?: number;
+};
+
 export type State = {
   kitchen: {
     altitudeFt: number | null;
+    altitudeUncertaintyFt: number;
     canners: Canner[];
     burners: number;
     units: "us" | "metric";
@@ -221,7 +238,7 @@ export type State = {
   logFailures: { from: number; to: number; events: number }[];
   gaps: Gap[];
   notes: { at: number; text: string }[];
-  doubts: { at: number; detail: string }[];
+  doubts: Doubt[];
   /** The soonest moment a running stage ends by itself; Infinity where none does. */
   nextEnd: number;
   /** The soonest moment a waiting stage's turn comes by time alone; Infinity where none does. */
@@ -236,6 +253,7 @@ export function initialState(): State {
   return {
     kitchen: {
       altitudeFt: null,
+      altitudeUncertaintyFt: 0,
       canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
       burners: 4,
       units: "us",

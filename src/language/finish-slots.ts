@@ -57,10 +57,23 @@ function finishTaste(raw: Raw): Finished {
   return { slots: { ...rest, ...named, ...(scores as Record<string, number>) } };
 }
 
+/** "Between five and six thousand": the first of a span is of the thousands of the second. */
+function asLarge(low: number, high: number): number {
+  if (low >= 100 || high < 1000) return low;
+  return low * (high % 1000 === 0 ? 1000 : 100);
+}
+
+/** Feet, and how far they may be off where that was said; of a span, the middle and its half. */
 function finishAltitude(raw: Raw): Finished | undefined {
-  const feet =
-    raw.metres === undefined ? Number(raw.feet) : Math.round(Number(raw.metres) * FEET_PER_METRE);
-  return feet < -1500 || feet > 20000 ? undefined : { slots: { feet } };
+  const unit = raw.metres === undefined ? 1 : FEET_PER_METRE;
+  const inFeet = (value: unknown) => Math.round(Number(value) * unit);
+  const spans = raw.low !== undefined && raw.high !== undefined;
+  const high = inFeet(spans ? raw.high : (raw.metres ?? raw.feet));
+  const low = spans ? inFeet(asLarge(Number(raw.low), Number(raw.high))) : high;
+  const feet = spans ? Math.round((low + high) / 2) : high;
+  if (feet < -1500 || feet > 20000 || low > high) return undefined;
+  const uncertaintyFt = spans ? high - feet : inFeet(raw.off);
+  return { slots: { feet, ...(uncertaintyFt > 0 ? { uncertaintyFt } : {}) } };
 }
 
 /** The lots and times of a day to be planned; nothing where any of the words is neither. */

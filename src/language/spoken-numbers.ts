@@ -127,6 +127,10 @@ function addRest(
   const start = wordAt(words, head.next) === "and" ? head.next + 1 : head.next;
   if (/^(a|an)$/.test(wordAt(words, start))) return head;
   const rest = below > 100 ? largeAt(words, start) : smallWholeAt(words, start);
+  // "nine hundred and eleven hundred" are two numbers.
+  const another =
+    start > head.next && /^(hundred|thousand)$/.test(wordAt(words, rest?.next ?? start));
+  if (another) return head;
   return rest && rest.value < below ? { value: head.value + rest.value, next: rest.next } : head;
 }
 

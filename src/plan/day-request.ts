@@ -85,11 +85,12 @@ function isOfTheDay(batch: Batch): boolean {
 function wanted({ state, library }: DayAsked, item: PlannedItem) {
   const recipe = library.recipes.get(item.recipe);
   if (!recipe) return { ok: false as const, error: `I have no recipe called ${item.recipe}` };
-  const { altitudeFt, canners } = state.kitchen;
+  const { altitudeFt, altitudeUncertaintyFt, canners } = state.kitchen;
   const { id, variety } = item;
   const weightLb = item.weightLb ?? recipe.yield.weightLb;
   return wantedBatch({ id, recipe, variety, weightLb }, library, {
     altitudeFt: altitudeFt ?? 0,
+    altitudeUncertaintyFt,
     gauge: canners.find((one) => one.gauge)?.gauge?.kind ?? "dial",
     holds: (jar) => largestLoad(state, jar),
   });

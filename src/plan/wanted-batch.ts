@@ -17,6 +17,7 @@ import type { PlanBatch } from "./plan-request.ts";
 
 export type CanningFacts = {
   altitudeFt: number;
+  altitudeUncertaintyFt: number;
   gauge: GaugeKind;
   /** Jars of a size that one load takes. */
   holds: (jar: JarSize) => number;
@@ -60,11 +61,12 @@ export function wantedBatch(
 function wayOf(
   recipe: Recipe,
   library: Library,
-  { altitudeFt, gauge, wish }: CanningFacts,
+  { altitudeFt, altitudeUncertaintyFt, gauge, wish }: CanningFacts,
 ): { recipe: Recipe; terms: ProcessTerms | null } | { error: string } {
   if (processOptions(recipe).length === 0)
     return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
-  const choice = chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
+  const here = { altitudeFt, altitudeUncertaintyFt, gauge };
+  const choice = chooseProcess(recipe, library.tables, { ...wish, ...here });
   if (!choice.ok) return { error: `${recipe.title}: ${choice.reason}` };
   const { terms } = choice;
   return { recipe: recipeFor(recipe, terms.method, terms.pack), terms };

@@ -325,6 +325,7 @@ function termsFor(recipe: Recipe, tables: ProcessTables, wish: ProcessWish): Pro
     pressurePsi: found.psi,
     gauge: method === "pressure" ? (wish.gauge ?? null) : null,
     altitudeFt: wish.altitudeFt,
+    ...(wish.altitudeUncertaintyFt ? { altitudeUncertaintyFt: wish.altitudeUncertaintyFt } : {}),
     band: found.band,
     table: table.id,
     source: sourceOf(table, method),

@@ -197,6 +197,8 @@ export type ProcessTerms = {
   pressurePsi: number | null;
   gauge: GaugeKind | null;
   altitudeFt: number;
+  /** How far the altitude may be off, feet; missing where it was taken as exact. */
+  altitudeUncertaintyFt?: number;
   /** The altitude band the row is for, as printed: `1,001-6,000 ft`. */
   band: string;
   table: string;

@@ -66,7 +66,11 @@ const AGAINST: ReadonlySet<string> = new Set([
 
 /** What of a batch's own record, whatever its loads, speaks against calling it as tested. */
 export function againstBatch(deviations: readonly Deviation[]): string[] {
-  return deviations.flatMap((one) => (AGAINST.has(one.code) ? [`${one.code}: ${one.detail}`] : []));
+  return deviations.flatMap((one) => {
+    // An altitude that is doubted and kept is only a doubt; one nobody vouches for is no altitude.
+    const nowhere = one.code === "altitude-doubt" && one.disposition === "undecided";
+    return AGAINST.has(one.code) || nowhere ? [`${one.code}: ${one.detail}`] : [];
+  });
 }
 
 /** The verdict on a batch: its worst load's, and its critical factors'. */

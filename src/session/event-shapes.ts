@@ -26,7 +26,13 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
   acknowledged: { keys: "list" },
   hushed: { until: "number|null" },
   unhushed: {},
-  "kitchen-set": { altitudeFt: "number?", canners: "list?", burners: "number?", units: "text?" },
+  "kitchen-set": {
+    altitudeFt: "number?",
+    altitudeUncertaintyFt: "number?",
+    canners: "list?",
+    burners: "number?",
+    units: "text?",
+  },
   "gauge-set": { canner: "text", gauge: "object" },
   "batch-begun": {
     batch: "text",
@@ -70,7 +76,7 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
   vouched: { load: "text", gap: "number", held: "flag", by: "text?" },
   probe: { owner: "text", what: "text", unit: "text", samples: "list" },
   "end-answer": { load: "text", yes: "flag" },
-  "altitude-doubt": { owner: "text|null", detail: "text" },
+  "altitude-doubt": { owner: "text|null", detail: "text", why: "text?" },
   "load-opened": {
     load: "text",
     canner: "text",
@@ -78,7 +84,7 @@ export const EVENT_SHAPES: Readonly<Record<EventType, EventShape>> = {
     terms: "object",
     gauge: "object|null",
   },
-  "load-terms": { load: "text", terms: "object", gauge: "object|null" },
+  "load-terms": { load: "text", terms: "object", gauge: "object|null", raised: "flag?" },
   "jars-filled": { ...COUNTED, size: "text|null" },
   "all-filled": BATCH,
   "set-aside": COUNTED,

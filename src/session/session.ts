@@ -358,6 +358,9 @@ export class Session {
     if (facts.length === 0) return;
     const was = before ?? fork(this.state);
     this.log.commit(facts, this.log.nextId(now, OWN_COMMAND));
+    // An altitude set from outside may have raised what runs: that is said, unlike other terms.
+    const raised = acknowledgement(was, this.state, facts.filter(speaksOfAltitude), now);
+    if (raised) this.talk.say("alarm", raised);
     for (const fact of facts) {
       const item = fact.type === "due" ? items.get(fact.key) : undefined;
       if (item) this.announce.due(item, now);
@@ -374,6 +377,10 @@ export class Session {
     this.log.commit([{ type: "asked", ...open, t }], this.log.nextId(t, OWN_COMMAND));
     this.talk.ask(open.text, open.key);
   }
+}
+
+function speaksOfAltitude(fact: DatedFact): boolean {
+  return fact.type === "load-terms" || fact.type === "altitude-doubt";
 }
 
 const FRESH_FILE =

@@ -29,8 +29,8 @@ const MOMENTS = {
 export type MomentName = keyof typeof MOMENTS;
 export const MOMENT_NAMES = Object.keys(MOMENTS) as MomentName[];
 
-/** A kitchen at 6,200 ft, on a Saturday in August, at this moment. */
-export async function kitchenAt(name: MomentName): Promise<Session> {
+/** A kitchen, at 6,200 ft where nothing else is said, on a Saturday in August, at this moment. */
+export async function kitchenAt(name: MomentName, altitudeFt = 6200): Promise<Session> {
   const { recipes, script } = MOMENTS[name];
   const read = readScript(script);
   if (!read.ok) throw new Error(read.message);
@@ -41,7 +41,7 @@ export async function kitchenAt(name: MomentName): Promise<Session> {
     begin: {},
     startMs,
     zone: "America/Denver",
-    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: startMs }],
+    setUp: [{ type: "kitchen-set", altitudeFt, t: startMs }],
     script: read.lines,
     demoAltitudeFt: 6200,
     version: "0.0.0",

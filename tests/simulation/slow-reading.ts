@@ -186,8 +186,16 @@ class LoadReader {
     }
     if (row.load !== this.id && row.owner !== this.id) return;
     if (row.type === "load-opened" || row.type === "load-terms") {
-      if (this.began) return;
+      if (this.began && row.raised !== true) return;
+      const before = this.terms?.pressurePsi ?? 0;
       this.terms = row.terms as Terms;
+      if (this.began) {
+        // More time is asked of the same boil; under too low a pressure none of it counted.
+        this.answer = false;
+        const more = (this.terms.pressurePsi ?? 0) > before;
+        if (more) this.process.between(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, false);
+        return;
+      }
       const gauge = row.gauge as { kind: string; readsHighPsi?: number } | null;
       this.high = gauge?.kind === "dial" ? Math.max(0, gauge.readsHighPsi ?? 0) : 0;
     } else if (row.type === "vouched") {

@@ -1,14 +1,18 @@
 /** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
 
 import { clockOf } from "../../kitchen/agenda.ts";
+import { BOILING_WATER, OFF_BOIL_F } from "../../kitchen/altitude-doubts.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
 import { upper } from "../../kitchen/names.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
+import { OVER_PRESSURE_PSI } from "../../kitchen/probe-rules.ts";
 import { type Load, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import { judgeBoil } from "../../reckon/boiling.ts";
+import { withCommas } from "../../reckon/reckoned.ts";
+import { readingSentence } from "./reading-sentences.ts";
 import { clockWords, durationWords, momentWords } from "./spoken-time.ts";
 
 export type Told = { state: State; before: State; now: number };
@@ -43,6 +47,8 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
 function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun): string {
   const { kept } = run;
   if (!kept || kept.stretches.length === 0) return "";
+  // A jelly's mark is told with its reading.
+  if (run.spec.heat?.until === "jelling-point") return "";
   if (kept.needMinutes === 0) return "Boiling.";
   const shown = clockOf(run);
   if (!shown || shown.lost) return "";
@@ -79,13 +85,25 @@ export function pressureSentence(told: Told, loadId: string, psi: number): strin
       : `${psi} pounds; wait for zero.`;
   }
   if (!process?.kept) return `${psi} pounds.`;
-  if (process.kept.stretches.length > (was ?? 0)) return startedSentence(told, load, process);
   const target = gaugeTargetPsi(load);
-  if (isLost(process.kept) && old && runOfKind(old, "process")?.kept)
+  const over = target !== undefined && psi > target + OVER_PRESSURE_PSI ? overWords(target) : "";
+  if (process.kept.stretches.length > (was ?? 0)) {
+    const started = startedSentence(told, load, process);
+    return over ? `${started} ${over}` : started;
+  }
+  const raised = process.kept.stretches.at(-1)?.ended === "raised";
+  if (isLost(process.kept) && !raised && old && runOfKind(old, "process")?.kept)
     return lostSentence(told, loadId, undefined);
   if (target !== undefined && psi < target)
     return `${psi} pounds. It wants ${target} at your altitude.`;
-  return `${psi} pounds. Good.`;
+  return `${psi} pounds. ${over || "Good."}`;
+}
+
+function overWords(target: number): string {
+  return (
+    `Well above the ${target} it wants: the time counts, but jars may lose liquid. ` +
+    "Turn the heat down a little."
+  );
 }
 
 export function lostSentence(told: Told, ownerId: string, stage: string | undefined): string {
@@ -121,6 +139,7 @@ export function temperatureSentence(
 ): string {
   const load = owner === null ? undefined : told.state.loads[owner];
   const altitude = told.state.kitchen.altitudeFt;
+  if (owner === null && what === BOILING_WATER && altitude !== null) return fullBoil(f, altitude);
   const process = load && runOfKind(load, "process");
   if (load?.terms?.method === "low-temperature" && process?.kept)
     return lowTemperature(told, load, process, f);
@@ -130,16 +149,20 @@ export function temperatureSentence(
     current(process.kept) &&
     altitude !== null
   ) {
-    const judged = judgeBoil(f, altitude);
-    const feet = Math.round(judged.rightForFt / 100) * 100;
-    return judged.doubt
-      ? `${f} at a full boil.`
-      : `${f} at a full boil: right for about ${Math.max(0, feet)} feet.`;
+    return fullBoil(f, altitude);
   }
   if (load?.terms?.method === "steam" && process?.kept) {
     return steamTemperature(told, load, process, f);
   }
-  return `${upper(what)} at ${f} degrees.`;
+  return readingSentence(told, owner, what, f);
+}
+
+/** "204 at a full boil: right for 4,400 feet", the kitchen's own; a doubt says more itself. */
+function fullBoil(f: number, altitude: number): string {
+  const { doubt, differenceF } = judgeBoil(f, altitude);
+  if (differenceF < -OFF_BOIL_F) return `${f} degrees is far under a full boil.`;
+  const right = doubt ? "" : `: right for ${withCommas(altitude)} feet`;
+  return `${f} at a full boil${right}.`;
 }
 
 /** A steam canner's reading: what starts its clock, stops it, or is still missing. */

@@ -7,6 +7,7 @@ import { GAUGE_OFF_LIMIT_PSI } from "../../kitchen/next-load.ts";
 import { ownerOf, runOf, runOfKind } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { altitudeSentence, doubtSentence, raisedSentence } from "./acknowledge-altitude.ts";
 import {
   at,
   coverSentence,
@@ -159,7 +160,9 @@ function timerSentence(told: Told, fact: DatedFact): string | undefined {
 function kitchenSentence(told: Told, fact: DatedFact): string {
   switch (fact.type) {
     case "kitchen-set":
-      return fact.altitudeFt === undefined ? "Changed." : `Altitude ${fact.altitudeFt} feet.`;
+      return fact.altitudeFt === undefined ? "Changed." : altitudeSentence(told, fact.altitudeFt);
+    case "load-terms":
+      return fact.raised ? raisedSentence(told, fact.load) : "";
     case "gauge-set":
       if (fact.gauge.kind === "weighted") return "A weighted gauge.";
       if (fact.gauge.untestedSeason !== undefined) {
@@ -191,10 +194,7 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     case "unhushed":
       return "Speaking again.";
     case "altitude-doubt":
-      return (
-        "That does not fit the altitude I have. Check the thermometer, " +
-        "and tell me the altitude if it is wrong."
-      );
+      return doubtSentence(told, fact);
     case "tasted":
     case "preferred":
       return "Tasting noted.";

@@ -6,7 +6,7 @@ import { HEAT_LISTS, HEAT_REPORTS } from "./heat-reports.ts";
 import { JAR_LISTS, JAR_REPORTS } from "./jar-reports.ts";
 import { LISTS } from "./lists.ts";
 import { ORDER_LISTS, ORDERS } from "./orders.ts";
-import { PLACE_REPORTS } from "./place-reports.ts";
+import { PLACE_LISTS, PLACE_REPORTS } from "./place-reports.ts";
 import { QUESTION_LISTS, QUESTIONS } from "./questions.ts";
 import { SHELF_LISTS, SHELF_REPORTS } from "./shelf-reports.ts";
 import { SPOKEN } from "./spoken.ts";
@@ -35,6 +35,7 @@ export const ALL_LISTS: Readonly<Record<string, readonly string[]>> = {
   ...HEAT_LISTS,
   ...JAR_LISTS,
   ...ORDER_LISTS,
+  ...PLACE_LISTS,
   ...QUESTION_LISTS,
   ...SHELF_LISTS,
   ...STOVE_LISTS,

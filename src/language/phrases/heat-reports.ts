@@ -454,6 +454,22 @@ export const HEAT_REPORTS: readonly Family[] = [
         reading|we are reading|we are getting|i am seeing) {value:number} [<temp-unit>]
         [<temp-tail>]
       `,
+      `
+        [<temp-subject>|<it>|<we>] [<at-value>|<got>] {value:temperature} [<temp-unit>] <at-boil>
+        {boiling=true}
+      `,
+      `
+        [<the> water|{target}|<it>|<we>] [<is>] [<still>] (boils|boiling|boil|boiled) (at|by)
+        [<approx>] {value:temperature} [<temp-unit>] {boiling=true} [now]
+      `,
+      `
+        [<it>|{target}|<we>] [<is>] [at] (a|the) [<full>] [<full>] boil (at|is at|is) [<approx>]
+        {value:temperature} [<temp-unit>] {boiling=true}
+      `,
+      `
+        [<it>|{target}|<we>] [<is>] (at|on) (a|the) [<full>] [<full>] boil [and] [at|reads]
+        {value:number} <temp-unit> {boiling=true}
+      `,
     ],
   },
 ];
@@ -563,6 +579,10 @@ export const HEAT_LISTS: Readonly<Record<string, readonly string[]>> = {
     "<degrees> [{unit=F} <fahrenheit>|{unit=C} <celsius>]",
     "{unit=F} <fahrenheit>",
     "{unit=C} <celsius>",
+  ],
+  "at-boil": [
+    "[<still>] (at|on) (a|the) [<full>] [<full>] boil [now|here]",
+    "[and] [<still>] boiling [<hard>] [now|here]",
   ],
   "temp-tail": [
     "now",

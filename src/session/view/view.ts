@@ -96,10 +96,11 @@ function warningsOf(state: State, parts: ViewParts): string[] {
 }
 
 function placeOf(state: State): string {
-  const { altitudeFt, canners, units } = state.kitchen;
+  const { altitudeFt, altitudeUncertaintyFt, canners, units } = state.kitchen;
   if (altitudeFt === null) return "altitude not known";
   const metres = Math.round(altitudeFt * 0.3048);
-  const altitude = units === "metric" ? `${metres} m` : `${withCommas(altitudeFt)} ft`;
+  const about = altitudeUncertaintyFt > 0 ? "about " : "";
+  const altitude = `${about}${units === "metric" ? `${metres} m` : `${withCommas(altitudeFt)} ft`}`;
   const gauges = canners.flatMap(({ gauge }) => {
     if (!gauge) return [];
     if (gauge.kind === "weighted") return ["weighted gauge"];

@@ -1,0 +1,110 @@
+/**
+ * Doubt of the altitude: what raises it, the short question it asks, and what a yes or no to that
+ * writes down. It never changes a time by itself; only an altitude that is said does.
+ */
+import { boilingPointF, judgeBoil } from "../reckon/boiling.ts";
+import { withCommas } from "../reckon/reckoned.ts";
+import type { DatedFact } from "./events.ts";
+import { current } from "./kept.ts";
+import { activeOwners, runOfKind } from "./owners.ts";
+import type { Question } from "./questions.ts";
+import type { Doubt, Load, State } from "./state.ts";
+
+/** What a boiling point is read of that no stage waits for. */
+export const BOILING_WATER = "boiling water";
+
+/**
+ * So far under the place's boiling point, degrees F, it is likelier that the water does not boil
+ * than that a kitchen lies 4,000 feet higher than its people say. The program's own choice.
+ */
+export const OFF_BOIL_F = 8;
+
+/** A boil measured more than weather explains from where the altitude puts it casts doubt. */
+export function boilDoubt(
+  state: State,
+  load: Load | undefined,
+  boilF: number,
+  t: number,
+): DatedFact[] {
+  const { altitudeFt } = state.kitchen;
+  if (altitudeFt === null) return [];
+  const judged = judgeBoil(boilF, altitudeFt);
+  if (!judged.doubt) return [];
+  const usual = `at ${altitudeFt} ft about ${judged.expectedF.toFixed(1)} F is usual`;
+  const detail = `a full boil read ${boilF} F; ${usual}`;
+  const fact = { type: "altitude-doubt", owner: load?.id ?? null, detail, t } as const;
+  if (load && judged.differenceF < -OFF_BOIL_F) return [{ ...fact, why: "no-boil" }];
+  // Once it was said that the altitude is right, the next such reading asks nothing.
+  return [isKept(state, altitudeFt) ? fact : { ...fact, why: "boil" }];
+}
+
+/** Whether a reading can be a boil at the altitude that is set, or near enough to ask. */
+export function boilsHere({ kitchen }: State, boilF: number): boolean {
+  const { altitudeFt } = kitchen;
+  return altitudeFt === null || judgeBoil(boilF, altitudeFt).differenceF >= -OFF_BOIL_F;
+}
+
+function isKept(state: State, altitudeFt: number): boolean {
+  return state.doubts.some((one) => one.atFt === altitudeFt && one.settledFt === altitudeFt);
+}
+
+/** The doubt that asks: a no first, then a reading far too low, then one that is off. */
+function asking(state: State): Doubt | undefined {
+  const open = state.doubts.filter((one) => one.settledFt === undefined);
+  const active = new Set(activeOwners(state).map((owner) => owner.id));
+  // A yes to "does it boil" makes the same reading one of the altitude.
+  const boils = new Set(open.flatMap((one) => (one.why === "boil" ? one.detail : [])));
+  return (
+    open.find((one) => one.why === "denied") ??
+    open.find((one) => one.why === "no-boil" && !boils.has(one.detail) && stillBoils(state, one)) ??
+    open.find((one) => one.why === "boil" && (one.owner === null || active.has(one.owner)))
+  );
+}
+
+/** Whether the boil that was doubted is the one that is still timed. */
+function stillBoils(state: State, doubt: Doubt): boolean {
+  const load = state.loads[doubt.owner ?? ""];
+  const process = load && load.unloadedAt === undefined ? runOfKind(load, "process") : undefined;
+  const stretch = process?.kept && current(process.kept);
+  return stretch !== undefined && stretch.from <= doubt.at;
+}
+
+/** The question that a doubt asks, if one does. */
+export function doubtQuestion(state: State): Question[] {
+  const { altitudeFt } = state.kitchen;
+  const doubt = asking(state);
+  if (!doubt || altitudeFt === null) return [];
+  const { at, owner } = doubt;
+  switch (doubt.why) {
+    case "denied": {
+      const text = "What is your altitude in feet? The process time depends on it.";
+      return [{ key: `altitude/${at}`, kind: "altitude", text, about: null }];
+    }
+    case "boil": {
+      const text = `Is the altitude really ${withCommas(altitudeFt)} feet?`;
+      return [{ key: `altitude-doubt/${at}`, kind: "altitude-doubt", text, about: null }];
+    }
+    default: {
+      const boils = Math.round(boilingPointF(altitudeFt));
+      const text = `Water boils at about ${boils} here. Is it really at a full boil?`;
+      return [{ key: `no-boil/${at}`, kind: "no-boil", text, about: owner }];
+    }
+  }
+}
+
+/** What a yes or no to a doubt's question writes down. */
+export function doubtAnswer(state: State, yes: boolean, t: number): DatedFact[] | undefined {
+  const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
+  const doubt = asking(state);
+  if (!doubt || altitudeFt === null) return undefined;
+  const { owner, detail } = doubt;
+  if (doubt.why === "boil") {
+    const off = altitudeUncertaintyFt > 0 ? { altitudeUncertaintyFt } : {};
+    if (yes) return [{ type: "kitchen-set", altitudeFt, ...off, t }];
+    const denied = `the altitude was said not to be ${altitudeFt} ft`;
+    return [{ type: "altitude-doubt", owner: null, detail: denied, why: "denied", t }];
+  }
+  if (doubt.why !== "no-boil" || owner === null) return undefined;
+  if (yes) return [{ type: "altitude-doubt", owner, detail, why: "boil", t }];
+  return [{ type: "boil-lost", owner, stage: "process", uncovered: false, t }];
+}
