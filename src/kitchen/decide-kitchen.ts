@@ -14,8 +14,8 @@ const ALTITUDE_FT = { min: -1400, max: 17000 };
 const TIMER_MINUTES = { min: 1 / 60, max: 60 * 24 * 31 };
 
 /**
- * How far an altitude is off that is said with "about" and the like: a twentieth of it, and 100 feet
- * at the least. The program's own choice; a band's edge within that is taken as passed.
+ * How far an altitude is off that is said with "about" and the like: a twentieth of it, and 100
+ * feet at the least. The program's own choice; a band's edge within that is taken as passed.
  */
 const VAGUE = { share: 0.05, leastFt: 100 };
 const VAGUELY = new RegExp(
