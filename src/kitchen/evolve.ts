@@ -123,13 +123,19 @@ export function evolve(state: State, event: KitchenEvent): State {
 }
 
 /** Parts that no event changes once they are there, and that copies may share. */
-const SHARED: ReadonlySet<string> = new Set(["recipe", "spec", "terms", "option", "lot"]);
+export const SHARED_PARTS: ReadonlySet<string> = new Set([
+  "recipe",
+  "spec",
+  "terms",
+  "option",
+  "lot",
+]);
 
 function copy<T>(value: T): T {
   if (Array.isArray(value)) return value.map(copy) as T;
   if (typeof value !== "object" || value === null) return value;
   const made: Record<string, unknown> = {};
-  for (const key in value) made[key] = SHARED.has(key) ? value[key] : copy(value[key]);
+  for (const key in value) made[key] = SHARED_PARTS.has(key) ? value[key] : copy(value[key]);
   return made as T;
 }
 

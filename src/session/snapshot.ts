@@ -7,6 +7,7 @@ import { crc32 } from "node:zlib";
 import { fileName, filesInOrder } from "../journal/file-name.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Disk } from "../ports/disk.ts";
+import { packedState, unpackedState } from "./pack-state.ts";
 
 const NAME = "snapshot.json";
 
@@ -45,10 +46,7 @@ export function readSnapshot(
   const head = bytes.indexOf("\n");
   const body = bytes.subarray(head + 1);
   if (bytes.toString("utf8", 0, head) !== headOf(key, body)) return undefined;
-  const state = JSON.parse(body.toString("utf8")) as State;
-  // JSON has no infinity: it comes back as null.
-  state.nextEnd ??= Number.POSITIVE_INFINITY;
-  state.nextBegin ??= Number.POSITIVE_INFINITY;
+  const state = unpackedState(body.toString("utf8"));
   let read: State["history"] | undefined;
   return Object.defineProperty(state, "history", {
     enumerable: true,
@@ -56,13 +54,12 @@ export function readSnapshot(
       read ??= history();
       return read;
     },
-  });
+  }) as State;
 }
 
 /** Keeps a state under a key in the place of the one before. A disk that refuses is let be. */
 export function keepSnapshot({ disk, folder }: SnapshotPlace, key: string, state: State): void {
-  const { history, ...rest } = state;
-  const body = Buffer.from(JSON.stringify(rest));
+  const body = Buffer.from(packedState(state));
   const head = Buffer.from(`${headOf(key, body)}\n`);
   disk.replace(`${folder}/${NAME}`, Buffer.concat([head, body]));
 }
