@@ -43,7 +43,8 @@ export function workOut(
   const pack = wish.pack ?? first?.pack;
   const chosen = recipeFor(recipe, method, pack);
   const { forLb, jar } = wish;
-  const holds = wish.cannerHolds ?? kitchen.cannerHolds;
+  const isCanned = options.some((option) => option.method === method);
+  const holds = isCanned ? (wish.cannerHolds ?? kitchen.cannerHolds) : undefined;
   const plain = scaleRecipe(chosen, { forLb, jar });
   const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
   const altitudeFt = wish.altitudeFt ?? kitchen.altitudeFt;

@@ -59,6 +59,17 @@ describe("brinebell recipes", () => {
     expect(JSON.parse(stdout).process).toMatchObject({ minutes: 20, pressurePsi: 14 });
   });
 
+  it("counts canner loads only of what goes through a canner", async () => {
+    for (const [call, loads] of [
+      ["pickled-beets --canner-holds 9 --json", 1],
+      ["pickled-beets --method refrigerator --canner-holds 9 --json", null],
+      ["fermented-dills --method ferment --canner-holds 9 --json", null],
+    ] as const) {
+      const { stdout } = await recipesCommand(words(call), io);
+      expect(JSON.parse(stdout).scaled, call).toMatchObject({ loads });
+    }
+  });
+
   it("without an altitude shows no time and says what is missing", async () => {
     const { code, stdout } = await recipesCommand(["pickled-beets", "--json"], io);
     expect(code).toBe(0);
