@@ -64,6 +64,20 @@ export function holdsOf(holds: CannerHolds | undefined, jar: JarSize | null): nu
   return (jar ? holds?.[jar] : undefined) ?? holds?.any;
 }
 
+/**
+ * The altitude a call goes by: its own, taken as it stands, else the kept kitchen's, which may be
+ * off by so many feet.
+ */
+export function altitudeOf(
+  wish: KitchenWish,
+  kept: { altitudeFt?: number | null; altitudeUncertaintyFt?: number } = {},
+): { altitudeFt: number | undefined; altitudeUncertaintyFt: number } {
+  const { altitudeFt } = wish;
+  if (altitudeFt !== undefined) return { altitudeFt, altitudeUncertaintyFt: 0 };
+  const { altitudeUncertaintyFt = 0 } = kept;
+  return { altitudeFt: kept.altitudeFt ?? undefined, altitudeUncertaintyFt };
+}
+
 function choice<T extends string>(name: string, text: string, known: readonly T[]): Outcome<T> {
   const found = known.find((one) => one === text.toLowerCase());
   return found ? ok(found) : fail(`--${name}: ${quoted(text)} is none of ${known.join(", ")}`);

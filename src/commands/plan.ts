@@ -23,6 +23,7 @@ import { G_PER_LB } from "../reckon/units.ts";
 import { type BeginWish, beginPlan, oddWithBegin } from "./begin-plan.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import {
+  altitudeOf,
   holdsOf,
   KITCHEN_OPTIONS,
   type KitchenWish,
@@ -234,11 +235,10 @@ function countOf(options: Options, name: string): number | undefined {
 function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined): PlanKitchenFacts {
   const canners = kept?.kitchen.canners ?? [];
   const [first] = canners;
-  const altitudeFt = wish.altitudeFt ?? kept?.kitchen.altitudeFt ?? undefined;
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kept?.kitchen);
   return {
     altitudeFt: altitudeFt ?? 0,
-    altitudeUncertaintyFt:
-      wish.altitudeFt === undefined ? (kept?.kitchen.altitudeUncertaintyFt ?? 0) : 0,
+    altitudeUncertaintyFt,
     altitudeKnown: altitudeFt !== undefined,
     burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
     canners: countOf(options, "canners") ?? Math.max(1, canners.length),

@@ -11,6 +11,7 @@ import type { Reckoned } from "../reckon/reckoned.ts";
 import type { CommandResult } from "./command-result.ts";
 import { failed } from "./command-result.ts";
 import {
+  altitudeOf,
   holdsOf,
   KITCHEN_OPTIONS,
   type KitchenWish,
@@ -54,6 +55,11 @@ function termsReckoned(terms: ProcessTerms): Reckoned & Record<string, unknown> 
   const notes = [`${terms.pack} pack, ${terms.jar}, ${terms.method}, ${terms.band}`];
   if (terms.pressurePsi !== null) notes.push(`${terms.pressurePsi} psi, ${terms.gauge} gauge`);
   if (terms.jarTested !== terms.jar) notes.push(`the time of the ${terms.jarTested}, as tested`);
+  if (terms.altitudeUncertaintyFt) {
+    notes.push(
+      `the altitude may be off by ${terms.altitudeUncertaintyFt} ft: the higher end counts`,
+    );
+  }
   if (terms.sterileJars) notes.push("under ten minutes: sterilize the empty jars");
   if (terms.coverIn > 0) notes.push(`${terms.coverIn} in of water over the lids`);
   if (terms.note) notes.push(terms.note);
@@ -82,12 +88,14 @@ export async function reckonProcess(args: string[], io: RecipeIo): Promise<Comma
   const read = await readCall("process", args, io);
   if ("result" in read) return read.result;
   const { wish, recipe, library, json } = read.call;
-  const altitudeFt = wish.altitudeFt ?? (await io.kitchen()).altitudeFt;
+  const kept = wish.altitudeFt === undefined ? await io.kitchen() : {};
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kept);
   if (altitudeFt === undefined) {
     return failed(2, "reckon process: --altitude is missing; add it, as --altitude 6200ft");
   }
   const choose = (gauge?: GaugeKind) => {
-    return chooseProcess(recipe, library.tables, { ...wish, altitudeFt, gauge });
+    const here = { altitudeFt, altitudeUncertaintyFt, gauge };
+    return chooseProcess(recipe, library.tables, { ...wish, ...here });
   };
   let choice = choose(wish.gauge);
   if (!choice.ok && choice.missing) choice = choose((await io.kitchen()).gauge);

@@ -9,7 +9,7 @@ import type { Library } from "../recipe/library.ts";
 import type { Method, ProcessTerms, Recipe } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
 import { type Scaled, scaleRecipe } from "../recipe/scale.ts";
-import { holdsOf, type KitchenWish } from "./kitchen-options.ts";
+import { altitudeOf, holdsOf, type KitchenWish } from "./kitchen-options.ts";
 import type { KeptKitchen } from "./recipe-io.ts";
 
 /** A recipe worked out: the recipe of the chosen method and pack, its amounts, its process. */
@@ -47,10 +47,7 @@ export function workOut(
   const holds = isCanned ? (wish.cannerHolds ?? kitchen.cannerHolds) : undefined;
   const plain = scaleRecipe(chosen, { forLb, jar });
   const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
-  const altitudeFt = wish.altitudeFt ?? kitchen.altitudeFt;
-  // An altitude given with the call is taken as it stands.
-  const altitudeUncertaintyFt =
-    wish.altitudeFt === undefined ? (kitchen.altitudeUncertaintyFt ?? 0) : 0;
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kitchen);
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs && wish.atPsi === undefined) {
@@ -59,8 +56,10 @@ export function workOut(
     return { ...base, reason };
   }
   if (altitudeFt === undefined) {
-    const never = refusedAnywhere(recipe, library.tables, { ...wish, gauge });
-    if (never !== undefined && isParticular(wish)) return { ...base, reason: never, refused: true };
+    const never = isParticular(wish)
+      ? refusedAnywhere(recipe, library.tables, { ...wish, gauge })
+      : undefined;
+    if (never !== undefined) return { ...base, reason: never, refused: true };
     const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
     return { ...base, reason };
   }

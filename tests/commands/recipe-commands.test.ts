@@ -213,6 +213,19 @@ describe("the kept kitchen", () => {
     expect(JSON.parse(stdout)).toMatchObject({ altitudeFt: 6200, gauge: "dial", pressurePsi: 14 });
   });
 
+  it("gives an altitude that may be off to reckon process and recipes alike", async () => {
+    const vague = { altitudeFt: 1000, altitudeUncertaintyFt: 100 };
+    const kitchen = () => vague;
+    const call = "--recipe dilled-green-beans --jar pint --json";
+    const process = JSON.parse((await reckonProcess(words(call), { ...io, kitchen })).stdout);
+    expect(process.value).toBe(10);
+    expect(process.notes.join()).toContain("off by 100 ft: the higher end counts");
+    const shown = await recipesCommand(["dilled-green-beans", "--json"], { ...io, kitchen });
+    expect(JSON.parse(shown.stdout).process).toMatchObject({ minutes: 10 });
+    const exact = await reckonProcess(words(`${call} --altitude 1000ft`), { ...io, kitchen });
+    expect(JSON.parse(exact.stdout)).toMatchObject({ value: 5 });
+  });
+
   it("gives reckon jars what the canner holds", async () => {
     const call = "--recipe pickled-beets --for 35lb --jar pint --json";
     const { stdout } = await reckonJars(words(call), { ...io, kitchen: () => kept });
