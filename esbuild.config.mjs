@@ -40,6 +40,9 @@ for (const name of readdirSync("src", { recursive: true }).sort()) {
   if (/\.tsx?$/.test(name)) source.set(path, readFileSync(path, "utf8"));
 }
 
+/** Names this source: what a snapshot was worked out by. */
+const buildId = crc32([...source.values()].join("")).toString(16);
+
 /** The files that some other loads when it needs them, by their absolute path. */
 function loadedLater() {
   const found = new Set();
@@ -120,7 +123,7 @@ async function built(paths, splitting) {
     define: {
       "process.env.NODE_ENV": '"production"',
       BRINEBELL_VERSION: JSON.stringify(version),
-      BRINEBELL_BUILD: JSON.stringify(crc32([...source.values()].join("")).toString(16)),
+      BRINEBELL_BUILD: JSON.stringify(buildId),
     },
     banner: { js: splitting ? REQUIRE : "" },
     plugins: [apart, noDevtools, plainProcess],

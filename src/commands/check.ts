@@ -1,6 +1,6 @@
 import { checkRecipe, passes } from "../recipe/check-recipe.ts";
 import type { Library } from "../recipe/library.ts";
-import { TABLES_FILE } from "../recipe/library.ts";
+import { MOST_RECIPE_BYTES, TABLES_FILE } from "../recipe/library.ts";
 import { findRecipe } from "../recipe/names.ts";
 import type { Problem } from "../recipe/read-yaml.ts";
 import type { Finding } from "../recipe/rules/finding.ts";
@@ -13,7 +13,6 @@ import { type RecipeIo, recipeNamed } from "./recipe-io.ts";
 export type Checked = { file: string; ok: boolean; findings: Finding[] };
 
 /** Bytes of a recipe file that are read; the reader refuses whatever is longer than its limit. */
-const MOST_BYTES = 200_000;
 const USAGE = "brinebell check FILE-OR-ID... [--json]: the safety check of a recipe\n";
 
 function looksLikeFile(word: string): boolean {
@@ -56,7 +55,7 @@ async function checkWord(
   if (known) return checkedOf(word, checkRecipe(known, library.tables));
   let text: string;
   try {
-    text = await io.readFile(word, MOST_BYTES);
+    text = await io.readFile(word, MOST_RECIPE_BYTES);
   } catch (error) {
     if (!looksLikeFile(word)) {
       const named = recipeNamed(library, word);

@@ -32,7 +32,7 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
   const shared = readKitchenOptions(options);
   if (!shared.ok) return failed(2, `kitchen: ${shared.error}`);
   const asked = Object.keys(OPTIONS).filter((name) => name !== "json" && isOn(options, name));
-  if (asked.length === 0) return show(options, machine.folder);
+  if (asked.length === 0) return show(options, machine);
   const library = await machine.library();
   const done = inShortSession(machine.folder, library, machine.version, (session, { told }) => {
     const facts = changes(options, session.state, shared.value.altitudeFt);
@@ -51,8 +51,8 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
 }
 
 /** Only to show it, nothing is written. */
-function show(options: Options, folder: string): CommandResult {
-  const { state, unreadable } = readKitchen(folder);
+function show(options: Options, { folder, build }: Machine): CommandResult {
+  const { state, unreadable } = readKitchen(folder, { build });
   if (unreadable !== undefined) return failed(3, `kitchen: ${unreadable}`);
   return shown(options, state.kitchen);
 }

@@ -10,6 +10,7 @@ import {
   type PantryLine,
   pantry,
   throwOut,
+  withAdvice,
 } from "../review/pantry.ts";
 import { counted } from "../review/words.ts";
 import type { ReadKitchen } from "../session/read-kitchen.ts";
@@ -50,7 +51,8 @@ export async function pantryCommand(args: string[], io: ReviewIo): Promise<Comma
   const place = optionValue(options, "place");
   if (place !== undefined) return move(kitchen, io, place, season.season);
   const said = options.words.join(" ").toLowerCase();
-  const result = shown(options, kitchen, said, season.season);
+  const show = isOn(options, "eaten") ? eaten : shown;
+  const result = show(options, kitchen, said, season.season);
   return withNotices(result, "pantry", kitchen.notices);
 }
 
@@ -64,19 +66,30 @@ function wordsOff(options: Options): string | undefined {
   return undefined;
 }
 
-function fits(line: PantryLine, said: string, season: number | undefined): boolean {
-  if (season !== undefined && line.season !== season) return false;
-  return (
-    said === "" || line.jar === said || named(line, said) || line.place.toLowerCase().includes(said)
-  );
+/** What a line or an opening goes by has the words in it; a jar's size is the whole word. */
+function fits(one: PantryLine | Opening, said: string, season: number | undefined): boolean {
+  if (season !== undefined && one.season !== season) return false;
+  const { title, variety, recipe, batch } = one;
+  const names = [title, variety, recipe, batch, "place" in one ? one.place : null];
+  return ("jar" in one && one.jar === said) || names.some((n) => n?.toLowerCase().includes(said));
 }
 
-/** What a line or an opening goes by has the words in it. */
-function named(
-  { title, variety, recipe, batch }: Pick<PantryLine, "title" | "variety" | "recipe" | "batch">,
+function eaten(
+  options: Options,
+  { state }: ReadKitchen,
   said: string,
-): boolean {
-  return [title, variety, recipe, batch].some((one) => one?.toLowerCase().includes(said));
+  season: number | undefined,
+): CommandResult {
+  const all = openings(state);
+  const list = all.filter((one) => fits(one, said, season));
+  if (isOn(options, "json")) return printedJson({ opened: list });
+  const lines = list.map((one) => {
+    const name = [one.title, one.variety].filter(Boolean).join(", ");
+    const spoiled = one.spoiled ? ", spoiled" : "";
+    return `${one.at}  ${one.batch}  ${counted(one.count, "jar")} of ${name}${spoiled}\n`;
+  });
+  const none = all.length === 0 ? "yet" : "that these words fit";
+  return printed(lines.join("") || `No jars were opened ${none}.\n`);
 }
 
 function shown(
@@ -85,31 +98,15 @@ function shown(
   said: string,
   season: number | undefined,
 ): CommandResult {
-  const inSeason = (one: Opening) => season === undefined || one.season === season;
-  const list = openings(state).filter((one) => inSeason(one) && named(one, said));
-  if (isOn(options, "eaten")) {
-    if (isOn(options, "json")) return printedJson({ opened: list });
-    const lines = list.map((one) => {
-      const name = [one.title, one.variety].filter(Boolean).join(", ");
-      const spoiled = one.spoiled ? ", spoiled" : "";
-      return `${one.at}  ${one.batch}  ${counted(one.count, "jar")} of ${name}${spoiled}\n`;
-    });
-    const none = list.length === openings(state).length ? "yet" : "that these words fit";
-    return printed(lines.join("") || `No jars were opened ${none}.\n`);
-  }
   const all = pantry(state, nowMs);
   const lines = all.lines.filter((line) => fits(line, said, season));
-  const found: Pantry = {
-    ...{ ...all, lines, opened: list },
-    eatFirst: eatFirst(lines).map((line) => line.batch),
-    throwOut: throwOut(lines).map((line) => line.batch),
-  };
-  if (isOn(options, "json")) return printedJson(found);
+  const opened = all.opened.filter((one) => fits(one, said, season));
+  if (isOn(options, "json")) return printedJson(withAdvice({ ...all, lines, opened }));
   const asked = [said, season].filter(Boolean).join(", ");
   if (lines.length === 0 && asked !== "" && all.lines.length > 0) {
     return printed(`Nothing put by fits ${JSON.stringify(asked)}; brinebell pantry lists all.\n`);
   }
-  return printed(pantryText(found));
+  return printed(pantryText({ ...all, lines }));
 }
 
 const HEADS = { shelf: "On the shelf", refrigerate: "Refrigerator", freeze: "Freezer" };

@@ -10,6 +10,8 @@ import { activeOwners, runOfKind } from "./owners.ts";
 import type { Question } from "./questions.ts";
 import type { Doubt, Load, State } from "./state.ts";
 
+export const ALTITUDE_QUESTION = "What is your altitude in feet? The process time depends on it.";
+
 /** What a boiling point is read of that no stage waits for. */
 export const BOILING_WATER = "boiling water";
 
@@ -77,8 +79,8 @@ export function doubtQuestion(state: State): Question[] {
   const { at, owner } = doubt;
   switch (doubt.why) {
     case "denied": {
-      const text = "What is your altitude in feet? The process time depends on it.";
-      return [{ key: `altitude/${at}`, kind: "altitude", text, about: null }];
+      const key = `altitude/${at}`;
+      return [{ key, kind: "altitude", text: ALTITUDE_QUESTION, about: null }];
     }
     case "boil": {
       const text = `Is the altitude really ${withCommas(altitudeFt)} feet?`;

@@ -8,6 +8,7 @@ import type { DatedFact } from "./events.ts";
 import { gaugeTargetPsi } from "./evolve-signs.ts";
 import { gaugeOffAnswer } from "./gauge-answers.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "./kept.ts";
+import { potOf } from "./names.ts";
 import { GAUGE_OFF_LIMIT_PSI } from "./next-load.ts";
 import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
 import { isLoad, type Owner, runOfKind } from "./owners.ts";
@@ -243,7 +244,7 @@ function temperatureFacts(
 ): DatedFact[] {
   const { state } = deciding;
   const { owner, run } = one;
-  const what = isLoad(owner) ? "canner" : (run.spec.pot ?? run.spec.title);
+  const what = isLoad(owner) ? "canner" : potOf(run);
   const facts: DatedFact[] = [{ type: "temperature", owner: owner.id, what, temperatureF, t }];
   const until = run.spec.heat?.until;
   const altitude = state.kitchen.altitudeFt;

@@ -2,7 +2,7 @@
 
 import { LOAD_KINDS } from "./canner-stages.ts";
 import { completesAt, current, unanswered } from "./kept.ts";
-import { find, loadName, meansStage, meansVessel, ownerName, upper } from "./names.ts";
+import { find, loadName, meansStage, meansVessel, ownerName, potOf, upper } from "./names.ts";
 import {
   askNumber,
   askWhich,
@@ -29,7 +29,7 @@ export type Candidate = { owner: Owner; run: StageRun };
 export function candidateLabel(state: State, candidate: Candidate): string {
   const { owner, run } = candidate;
   if (isLoad(owner)) return state.kitchen.canners.length > 1 ? owner.canner : "the canner";
-  const pot = run.spec.pot ?? run.spec.title;
+  const pot = potOf(run);
   const others = activeOwners(state).filter((one) => !isLoad(one));
   return others.length > 1 ? `${ownerName(state, owner)}: ${pot}` : `the ${pot}`;
 }

@@ -6,6 +6,7 @@ import { LOW_TEMPERATURE_F } from "./canner-stages.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
 import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
+import { potOf } from "./names.ts";
 import { isLoad, type Owner, runOfKind } from "./owners.ts";
 import { applies } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
@@ -275,12 +276,12 @@ function lengthDeviations(load: Load, process: StageRun): Deviation[] {
 /** Readings of a crock or a rest over what its recipe asks: softer, a matter of quality. */
 function warmReadings(batch: Batch): Deviation[] {
   return batch.stages.flatMap((run) => {
-    const { kind, pot, title, temperatureF } = run.spec;
+    const { kind, temperatureF } = run.spec;
     if (!temperatureF || kind === "heat" || run.startedAt === undefined) return [];
     const { startedAt, endedAt = Number.POSITIVE_INFINITY } = run;
     return batch.readings
       .filter(({ at, what, unit }) => {
-        return what === (pot ?? title) && unit === "F" && at >= startedAt && at <= endedAt;
+        return what === potOf(run) && unit === "F" && at >= startedAt && at <= endedAt;
       })
       .filter(({ value }) => value > temperatureF.max)
       .map(({ at, value }) => {

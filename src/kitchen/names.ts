@@ -4,6 +4,11 @@ import { activeOwners, isLoad, type Owner } from "./owners.ts";
 import type { Batch, Load, StageRun, State, Timer } from "./state.ts";
 
 /** A sentence begins with a capital. */
+/** What a stage's vessel goes by: its pot, else the stage itself. */
+export function potOf({ spec }: StageRun): string {
+  return spec.pot ?? spec.title;
+}
+
 export function upper(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -3,7 +3,7 @@
  * the one that is asked, and a yes or no answers it.
  */
 import type { CriticalFactor } from "../recipe/recipe.ts";
-import { doubtQuestion } from "./altitude-doubts.ts";
+import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { mayReprocess } from "./hot-pack.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
@@ -96,8 +96,7 @@ export function questionToAsk(state: State, now: number): Question | undefined {
 function byRank(state: State): Question[] {
   const list: Question[] = [];
   if (state.kitchen.altitudeFt === null) {
-    const text = "What is your altitude in feet? The process time depends on it.";
-    list.push({ key: "altitude", kind: "altitude", text, about: null });
+    list.push({ key: "altitude", kind: "altitude", text: ALTITUDE_QUESTION, about: null });
   }
   for (const owner of activeOwners(state)) {
     if (isLoad(owner)) list.push(...loadQuestions(owner));

@@ -1,3 +1,4 @@
+import { TEENS, TENS, UNITS } from "../reckon/number-words.ts";
 import type { Word } from "./words.ts";
 
 /**
@@ -8,41 +9,6 @@ import type { Word } from "./words.ts";
 /** A reading of some words: the value, and the place of the first word after it. */
 export type Reading<T> = { value: T; next: number };
 
-const UNITS: Record<string, number> = {
-  zero: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-};
-const TEENS: Record<string, number> = {
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  fifteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-};
-const TENS: Record<string, number> = {
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fourty: 40,
-  fifty: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  ninety: 90,
-};
 const ORDINALS = [
   "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth",
   "fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth",
@@ -54,7 +20,7 @@ function wordAt(words: readonly Word[], at: number): string {
   return words[at]?.word ?? "";
 }
 
-function own(table: Record<string, number>, word: string): number | undefined {
+function own(table: Readonly<Record<string, number>>, word: string): number | undefined {
   return Object.hasOwn(table, word) ? table[word] : undefined;
 }
 

@@ -146,21 +146,27 @@ export function pasteurizes(recipe: Recipe, tables: ProcessTables): boolean {
 /** The tested jar whose time a jar takes: its own size, or the next larger that was tested. */
 function testedJar(table: ProcessTable, recipe: Recipe, jar: JarSize): JarSize {
   const tested = new Set(table.rows.flatMap((row) => row.jars));
-  const largest = [...JAR_SIZES].reverse().find((s) => tested.has(s) && recipe.jars.includes(s));
-  const from = JAR_SIZES.indexOf(jar);
-  if (!largest || from > JAR_SIZES.indexOf(largest)) {
-    refuse(`${jar} jars were not tested for ${recipe.title}; the largest is ${largest ?? "none"}`);
-  }
-  const found = JAR_SIZES.slice(from).find((size) => tested.has(size));
+  const reason = largerThan(
+    recipe.jars.filter((size) => tested.has(size)),
+    recipe,
+    jar,
+  );
+  if (reason) refuse(reason);
+  const found = JAR_SIZES.slice(JAR_SIZES.indexOf(jar)).find((size) => tested.has(size));
   return found ?? refuse(`${jar} jars were not tested for ${recipe.title}`);
+}
+
+/** Why a jar is refused that is larger than all of these; undefined where it is not. */
+function largerThan(sizes: JarSize[], { title }: Recipe, jar: JarSize): string | undefined {
+  const largest = [...JAR_SIZES].reverse().find((size) => sizes.includes(size));
+  if (largest && JAR_SIZES.indexOf(jar) <= JAR_SIZES.indexOf(largest)) return undefined;
+  return `${jar} jars were not tested for ${title}; the largest is ${largest ?? "none"}`;
 }
 
 /** Why a jar is larger than any the recipe is canned in; undefined where it is not. */
 export function refusedJar(recipe: Recipe, jar: JarSize): string | undefined {
-  const largest = [...JAR_SIZES].reverse().find((size) => recipe.jars.includes(size));
-  if (recipe.processes.length === 0 || !largest) return undefined;
-  if (JAR_SIZES.indexOf(jar) <= JAR_SIZES.indexOf(largest)) return undefined;
-  return `${jar} jars were not tested for ${recipe.title}; the largest is ${largest}`;
+  const isCanned = recipe.processes.length > 0 && recipe.jars.length > 0;
+  return isCanned ? largerThan(recipe.jars, recipe, jar) : undefined;
 }
 
 /** Whether anything was tested for a wish at any altitude and gauge: the reason where not. */

@@ -24,6 +24,9 @@ export type ParsedFile = {
 /** What the safety check holds against a recipe; undefined where it found no danger. */
 export type DangerOf = (recipe: Recipe, tables: ProcessTables) => string | undefined;
 
+/** A recipe has no more bytes than this by far. */
+export const MOST_RECIPE_BYTES = 200_000;
+
 /** Name of the file that holds the tested tables. */
 export const TABLES_FILE = "tables.yaml";
 

@@ -89,10 +89,8 @@ function candidates(volumeMl: number): Candidate[] {
   return counts(large, volumeMl).flatMap((count) => {
     const base = count * large.ml;
     const pieces = Number.isInteger(count) ? 1 : 2;
-    const alone: Candidate = {
-      ...{ ml: base, baseMl: base },
-      ...{ parts: [spoken(count, large)], pieces },
-    };
+    const parts = [spoken(count, large)];
+    const alone: Candidate = { ml: base, baseMl: base, parts, pieces };
     if (!small || volumeMl <= base) return [alone];
     const filled = counts(small, volumeMl - base)
       .filter((extra) => extra * small.ml < mostMl)

@@ -20,9 +20,12 @@ const NOTES = [
   "never a canner setting: the tested table's setting for your altitude stands",
 ];
 
-/** Temperature of pure steam, °F, at a gauge pressure in psi and an altitude in ft. */
-export function steamTemperatureF(gaugePsi: number, altitudeFt: number): number {
-  const absoluteKpa = standardPressureKpa(altitudeFt) + gaugePsi * KPA_PER_PSI;
+/**
+ * Temperature of pure steam, °F, at a gauge pressure in psi and an altitude in ft; `airShare` of
+ * the altitude's standard air, as weather has it.
+ */
+export function steamTemperatureF(gaugePsi: number, altitudeFt: number, airShare = 1): number {
+  const absoluteKpa = standardPressureKpa(altitudeFt) * airShare + gaugePsi * KPA_PER_PSI;
   return fahrenheitOf(saturationTemperatureC(absoluteKpa));
 }
 
@@ -39,10 +42,7 @@ export function steamTemperature(
         "canner can show; check the number and its unit",
     );
   }
-  const at = (share: number) => {
-    const absoluteKpa = standardPressureKpa(altitudeFt) * share + gaugePsi * KPA_PER_PSI;
-    return fahrenheitOf(saturationTemperatureC(absoluteKpa));
-  };
+  const at = (share: number) => steamTemperatureF(gaugePsi, altitudeFt, share);
   const value = at(1);
   return ok({
     value,

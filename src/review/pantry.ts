@@ -51,6 +51,9 @@ export type Pantry = {
   troubles: string[];
 };
 
+/** What the batches bring together, one after the other. */
+type Found = Pick<Pantry, "on" | "lines" | "waiting" | "troubles">;
+
 /** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */
 const FORGET_COLD_DAYS = 14;
 
@@ -72,16 +75,17 @@ export function holdsRehearsalsAlone(state: State): boolean {
 /** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
 export function pantry(state: State, now: number): Pantry {
   const on = dateOf(wallOf(state, now), state.zone);
-  const found: Pantry = {
-    ...{ on, lines: [], eatFirst: [], throwOut: [] },
-    ...{ waiting: [], opened: [], troubles: [] },
-  };
+  const found: Found = { on, lines: [], waiting: [], troubles: [] };
   for (const batch of shownBatches(state)) addBatch(found, state, batch, now);
   found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
-  found.eatFirst = eatFirst(found.lines).map((line) => line.batch);
-  found.throwOut = throwOut(found.lines).map((line) => line.batch);
-  found.opened = openings(state);
-  return found;
+  return withAdvice({ ...found, opened: openings(state) });
+}
+
+/** A pantry with what its lines, all of them or some, say to eat first and to throw out. */
+export function withAdvice(found: Omit<Pantry, "eatFirst" | "throwOut">): Pantry {
+  const batches = (lines: PantryLine[]) => lines.map((line) => line.batch);
+  const { lines } = found;
+  return { ...found, eatFirst: batches(eatFirst(lines)), throwOut: batches(throwOut(lines)) };
 }
 
 /** Eaten first: what has at most this many days left, and so many lines of it. */
@@ -126,7 +130,7 @@ export function openedOf(state: State, batch: Batch): number {
   return state.openedJars.reduce((n, one) => n + (one.batch === batch.id ? one.count : 0), 0);
 }
 
-function addBatch(found: Pantry, state: State, batch: Batch, now: number): void {
+function addBatch(found: Found, state: State, batch: Batch, now: number): void {
   const { groups, waiting } = shelfJars(state, batch, now);
   if (waiting > 0) found.waiting.push({ batch: batch.id, jars: waiting });
   let opened = openedOf(state, batch);
@@ -164,7 +168,7 @@ function merged(groups: readonly JarGroup[]): JarGroup[] {
   return [...lines.values()];
 }
 
-function addLine(found: Pantry, state: State, batch: Batch, group: JarGroup, opened: number): void {
+function addLine(found: Found, state: State, batch: Batch, group: JarGroup, opened: number): void {
   const rule = KEEPING[group.rule];
   const putUp = dateOf(wallOf(state, group.since), state.zone);
   const by = addDays(putUp, rule.days);

@@ -71,11 +71,10 @@ function pairResult(
   const share = wilsonInterval(forFirst, all.length);
   const voices = [...named.values(), ...unnamed.slice(-1)];
   const forOne = voices.filter((thing) => thing === first).length;
-  const pOneUnnamed = pairedPreferenceP(Math.max(forOne, voices.length - forOne), voices.length);
-  const result = {
-    ...{ first, second, forFirst, tasters: all.length, unnamed: unnamed.length },
-    ...{ p, pOneUnnamed: forOne * 2 >= voices.length ? pOneUnnamed : 1, share },
-  };
+  const stillFirst = forOne * 2 >= voices.length;
+  const pOneUnnamed = stillFirst ? pairedPreferenceP(forOne, voices.length) : 1;
+  const counts = { forFirst, tasters: all.length, unnamed: unnamed.length };
+  const result = { first, second, ...counts, p, pOneUnnamed, share };
   return { ...result, sentence: pairSentence(result) };
 }
 

@@ -47,11 +47,12 @@ export function traceSvg(trace: Trace, zone: string): Markup {
   const times = axisTicks(axis, offsetMs(axis.from, zone), 9).map((at) => {
     return text(x(at), HEIGHT - 10, clockOf(at, zone), "middle", true);
   });
-  const curves = joined(points, trace.losses).map((piece) => {
+  const pieces = joined(points, trace.losses);
+  const curves = pieces.map((piece) => {
     const d = piece.map((one, i) => `${i === 0 ? "M" : "L"}${place(one)}`).join("");
     return element("path", { class: "curve", d });
   });
-  const alone = joined(points, trace.losses).flatMap((piece) => (piece.length === 1 ? piece : []));
+  const alone = pieces.flatMap((piece) => (piece.length === 1 ? piece : []));
   const marked = points.length > MOST_DOTS ? alone : points;
   const dots = marked.map((one) => dot(x(one.at), y(one.value)));
   const line =

@@ -47,9 +47,8 @@ const LONGEST_JOIN_MS = 30 * MINUTE_MS;
 /** Traces of a batch's own readings and of its loads', those with at least two readings. */
 export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
   const traces = grouped(batch.readings).map(([what, unit, readings]) => {
-    return traceOf(state, readings, {
-      ...{ what, unit, load: null, target: null, process: null, losses: [] },
-    });
+    const base = { what, unit, load: null, target: null, process: null, losses: [] };
+    return traceOf(state, readings, base);
   });
   for (const load of loadsOf(state, batch)) {
     const run = runOfKind(load, "process");

@@ -8,6 +8,7 @@ import type { Command, Intent } from "../kitchen/command.ts";
 import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { current, isLost } from "../kitchen/kept.ts";
+import { potOf } from "../kitchen/names.ts";
 import { openLoad, sharers } from "../kitchen/open-load.ts";
 import type { Ref, Wish } from "../kitchen/outcome.ts";
 import { activeOwners, isLoad, type Owner, runOfKind } from "../kitchen/owners.ts";
@@ -121,13 +122,13 @@ function beginByWord(state: State, batch: Batch, run: StageRun, now: number): Co
   const ready = readyAt(state, batch, run, now);
   if (ready === undefined) return [];
   const at = startByWordAt(state, batch, run, now) ?? ready;
-  const pot = run.spec.pot ?? run.spec.title;
+  const pot = potOf(run);
   return [{ at, wish: wish("begin", { named: pot }, `start the ${pot}`, refOf(batch, run)) }];
 }
 
 function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] {
   if (!run.kept || current(run.kept)) return [];
-  const text = `the ${run.spec.pot ?? run.spec.title} is boiling`;
+  const text = `the ${potOf(run)} is boiling`;
   const last = run.kept.stretches.at(-1)?.to;
   const from = last === undefined ? (run.startedAt ?? 0) : last;
   const minutes =

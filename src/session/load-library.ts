@@ -9,6 +9,7 @@ import {
   type DangerOf,
   type Library,
   libraryOf,
+  MOST_RECIPE_BYTES,
   type ParsedFile,
   TABLES_FILE,
 } from "../recipe/library.ts";
@@ -19,9 +20,6 @@ export type ParsedByDigest = Record<string, ParsedFile>;
 export function digestOf(text: string): string {
   return `${crc32(text).toString(16)}.${text.length}`;
 }
-
-/** A recipe has no more bytes than this by far. */
-export const MOST_RECIPE_BYTES = 200_000;
 
 /** A file of a recipes folder: its text, or why it was not read. */
 export type RecipeText = { name: string; text: string } | { name: string; problem: string };

@@ -87,8 +87,8 @@ export function doubtSentence(
 ): string {
   if (why === "denied" || why === "no-boil") return "";
   if (why === "untested") {
-    const reason = detail.charAt(0).toUpperCase() + detail.slice(1);
-    return `${reason}. What is in the canner is not as tested then. Say undo if that was wrong.`;
+    const then = "What is in the canner is not as tested then. Say undo if that was wrong.";
+    return `${upper(detail)}. ${then}`;
   }
   const feet = told.state.kitchen.altitudeFt ?? 0;
   const boils = Math.round(boilingPointF(feet));

@@ -1,7 +1,7 @@
 /** What is said when a stage's turn comes. */
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import { LOAD_KINDS } from "../../kitchen/canner-stages.ts";
-import { batchName, ownerName } from "../../kitchen/names.ts";
+import { batchName, ownerName, upper } from "../../kitchen/names.ts";
 import { openLoad } from "../../kitchen/open-load.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../../kitchen/settle.ts";
@@ -69,7 +69,7 @@ function becameHeld(
 export function prompt(state: State, owner: Owner, run: StageRun, now: number): string {
   const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
   const name = several ? `${ownerName(state, owner)}: ` : "";
-  const lead = name.charAt(0).toUpperCase() + name.slice(1);
+  const lead = upper(name);
   const cautions = run.spec.cautions.map((caution) => ` ${caution}`).join("");
   const say = `${sayOf(state, owner, run, now)}${cautions}`.trim();
   return say === "" ? "" : `${lead}${say}`;
@@ -141,7 +141,6 @@ function sealTimes(state: State, run: StageRun, now: number): string {
  */
 export function opening(batch: Batch): string {
   const jars = batch.expectedJars ? ` Expect about ${batch.expectedJars} ${batch.jar}s.` : "";
-  const name = batchName(batch);
   const cold = batch.recipe.tested ? "" : ` ${whyOffTheShelf(batch.recipe)}.`;
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}.${jars}${cold}`;
+  return `${upper(batchName(batch))}.${jars}${cold}`;
 }

@@ -4,7 +4,7 @@
  */
 import { OFF_BOIL_F } from "../../kitchen/altitude-doubts.ts";
 import { current } from "../../kitchen/kept.ts";
-import { upper } from "../../kitchen/names.ts";
+import { potOf, upper } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, ownerOf, runOfKind } from "../../kitchen/owners.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import type { Load, StageRun, State } from "../../kitchen/state.ts";
@@ -39,10 +39,6 @@ function standsWarm(state: State, what: string): Owner | undefined {
     if (isLoad(owner)) return what === "canner" && owner.loadedAt === undefined;
     return owner.stages.some((run) => run.spec.kind === "heat" && potOf(run) === what);
   });
-}
-
-function potOf({ spec }: StageRun): string {
-  return spec.pot ?? spec.title;
 }
 
 function ofCanner({ f, boils }: Read, load: Load, altitude: number): string {

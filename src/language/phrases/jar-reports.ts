@@ -366,11 +366,11 @@ export const JAR_REPORTS: readonly Family[] = [
         [is|are|was|were|had|has|looked|had been|smelled|smells] {spoiled=true} <gone-bad> [<off>]
       `,
       `
-        [there is|there was|i found|we found|i have|found] {count} {spoiled=true} <gone-bad>
+        [<came-upon>] {count} {spoiled=true} <gone-bad>
         <jars-or-size> of [<the>] {target:open} [<off>]
       `,
       `
-        [there is|there was|i found|we found|i have|found] {count} <jars-or-size> of [<the>]
+        [<came-upon>] {count} <jars-or-size> of [<the>]
         {target:open} [that|which] [is|are|was|were|has|have|had] [gone] {spoiled=true} <gone-bad>
         [<off>]
       `,
@@ -558,6 +558,7 @@ export const JAR_LISTS: Readonly<Record<string, readonly string[]>> = {
   opening: [
     "[<we>|i|i have|we have|just|i just|we just] [just] (opened|opened up|cracked open|opening)",
   ],
+  "came-upon": ["(there is|there was|i found|we found|i have|found)"],
   "gone-bad": [
     "(spoiled|spoilt|moldy|bulged|bulging|swollen|leaking|leaky|foaming|foamy|spurted|rotten)",
     "(bad|gone bad|gone off|went bad|off|unsealed|come unsealed|came unsealed|open already)",

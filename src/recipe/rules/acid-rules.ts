@@ -15,7 +15,14 @@ import {
   type Subject,
   warning,
 } from "./finding.ts";
-import { isVinegar, strengthOf, TESTED_PERCENT, thinningLiquids, vinegarCups } from "./liquids.ts";
+import {
+  isVinegar,
+  strengthOf,
+  TESTED_PERCENT,
+  thinningCups,
+  thinningLiquids,
+  vinegarCups,
+} from "./liquids.ts";
 import { countedGrams, lowAcidGrams, produceGrams, produceOf } from "./produce-weight.ts";
 
 /** Measuring and household weights are no finer than this. */
@@ -83,16 +90,13 @@ function place(recipe: Recipe, wanted: (one: Ingredient) => boolean): string {
 
 function thinnedBelow(recipe: Recipe, testedShare: number): Finding[] {
   const mine = vinegarCups(recipe);
-  const findings: Finding[] = [];
-  let water = 0;
-  for (const one of thinningLiquids(recipe)) {
-    const cups = cupsInBatch(recipe, one, "high");
-    water += cups ?? 0;
-    if (cups !== undefined) continue;
-    const message = `how much ${one.name} is that? Write it in cups, quarts or gallons`;
-    findings.push(danger("vinegar-diluted", ingredientPlace(one), message, SOURCES.pickles));
-  }
-  const share = mine / (mine + water);
+  const findings = thinningLiquids(recipe)
+    .filter((one) => cupsInBatch(recipe, one, "high") === undefined)
+    .map((one) => {
+      const message = `how much ${one.name} is that? Write it in cups, quarts or gallons`;
+      return danger("vinegar-diluted", ingredientPlace(one), message, SOURCES.pickles);
+    });
+  const share = mine / (mine + thinningCups(recipe));
   if (mine === 0 || share >= testedShare * (1 - TOLERANCE)) return findings;
   const message =
     `vinegar is ${Math.round(100 * share)} percent of the liquid; ` +
@@ -147,11 +151,7 @@ export const homeBrine: Rule = (subject) => {
   const { recipe, shelf } = subject;
   if (testedBy(subject).length > 0 || recipe.class !== "acidified") return [];
   const mine = vinegarCups(recipe);
-  const water = thinningLiquids(recipe).reduce(
-    (sum, one) => sum + (cupsInBatch(recipe, one, "high") ?? 0),
-    0,
-  );
-  if (mine === 0 || mine >= water * (1 - TOLERANCE)) return [];
+  if (mine === 0 || mine >= thinningCups(recipe) * (1 - TOLERANCE)) return [];
   const message = "a brine without a tested recipe takes at least as much vinegar as water";
   const make = shelf ? danger : warning;
   return [make("vinegar-diluted", place(recipe, isVinegar), message, SOURCES.brine)];

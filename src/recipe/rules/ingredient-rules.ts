@@ -15,7 +15,7 @@ import {
   SOURCES,
   warning,
 } from "./finding.ts";
-import { thinningLiquids } from "./liquids.ts";
+import { thinningCups } from "./liquids.ts";
 import { produceGrams } from "./produce-weight.ts";
 
 const TOLERANCE = 0.02;
@@ -121,6 +121,11 @@ function saltGrams(recipe: Recipe, soaks: boolean): number {
 
 const testedSaltGrams = (cups: number) => gramsOf(cups * ML_PER_CUP, "canning salt") ?? 0;
 
+/** Salt of a tested recipe as a share of its produce; undefined where it names none. */
+function testedSaltShare({ saltCups, produceLb }: TestedFormula): number | undefined {
+  return saltCups ? testedSaltGrams(saltCups) / (produceLb * G_PER_LB) : undefined;
+}
+
 function saltOf(recipe: Recipe): string {
   const salt = recipe.ingredients.find((one) => one.role === "salt");
   return salt ? ingredientPlace(salt) : "ingredients";
@@ -130,9 +135,7 @@ function saltOf(recipe: Recipe): string {
 function saltShort(made: Recipe, formula: TestedFormula | undefined): Finding[] {
   const grams = saltGrams(made, false);
   const produce = produceGrams(made);
-  const needed = formula?.saltCups
-    ? testedSaltGrams(formula.saltCups) / (formula.produceLb * G_PER_LB)
-    : LEAST_SALT_SHARE;
+  const needed = (formula && testedSaltShare(formula)) ?? LEAST_SALT_SHARE;
   const findings: Finding[] = [];
   if (grams / produce < needed * (1 - TOLERANCE)) {
     const percent = ((100 * grams) / produce).toFixed(1);
@@ -142,10 +145,7 @@ function saltShort(made: Recipe, formula: TestedFormula | undefined): Finding[] 
   }
   if (!formula?.saltCups || !formula.waterCups) return findings;
   const tested = testedSaltGrams(formula.saltCups) / formula.waterCups;
-  const water = thinningLiquids(made).reduce(
-    (sum, one) => sum + (cupsInBatch(made, one, "high") ?? 0),
-    0,
-  );
+  const water = thinningCups(made);
   if (water > 0 && grams / water < tested * (1 - TOLERANCE)) {
     const message = "the brine holds less salt for its water than the tested recipe's";
     findings.push(danger("ferment-salt", saltOf(made), message, SOURCES.ferment));
@@ -167,8 +167,8 @@ export const pasteurizedSalt: Rule = (subject) => {
   const cool = recipe.processes.find((option) => option.method === "low-temperature");
   if (!cool || recipe.class === "ferment") return [];
   return testedBy(subject).flatMap(({ made, formula }) => {
-    if (!formula.saltCups) return [];
-    const needed = testedSaltGrams(formula.saltCups) / (formula.produceLb * G_PER_LB);
+    const needed = testedSaltShare(formula);
+    if (needed === undefined) return [];
     if (saltGrams(made, true) / produceGrams(made) >= needed * (1 - TOLERANCE)) return [];
     const message =
       "low-temperature pasteurization was not tested with less salt; use boiling water, and " +

@@ -42,6 +42,14 @@ function isDrainedOff(recipe: Recipe, one: Ingredient): boolean {
   return recipe.stages.some((stage) => DRAINED.test(`${stage.title} ${stage.say}`));
 }
 
+/** Cups of all that thins the acid, as far as it is measured. */
+export function thinningCups(recipe: Recipe): number {
+  return thinningLiquids(recipe).reduce(
+    (sum, one) => sum + (cupsInBatch(recipe, one, "high") ?? 0),
+    0,
+  );
+}
+
 /** Everything that thins the acid: water and other liquids, whatever their role. */
 export function thinningLiquids(recipe: Recipe): Ingredient[] {
   return recipe.ingredients.filter((one) => {

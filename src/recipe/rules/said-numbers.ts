@@ -1,17 +1,13 @@
-const UNITS = "one two three four five six seven eight nine".split(" ");
-const TEENS =
-  "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ");
-const TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
+import { TEENS, TENS, UNITS } from "../../reckon/number-words.ts";
 
-const VALUES = new Map<string, number>([
-  ...UNITS.map((word, at): [string, number] => [word, at + 1]),
-  ...TEENS.map((word, at): [string, number] => [word, at + 10]),
-  ...TENS.map((word, at): [string, number] => [word, 10 * (at + 2)]),
-]);
-const TENS_AND_UNIT = new RegExp(`\\b(${TENS.join("|")})[- ](${UNITS.join("|")})\\b`, "g");
-const WORD = new RegExp(`\\b(${[...VALUES.keys()].join("|")})\\b`, "g");
+const { zero: _none, ...DIGITS } = UNITS;
+const WORDS: Readonly<Record<string, number>> = { ...DIGITS, ...TEENS, ...TENS };
+const anyOf = (words: object) => Object.keys(words).join("|");
 
-const numberOf = (word: string) => VALUES.get(word) ?? 0;
+const TENS_AND_UNIT = new RegExp(`\\b(${anyOf(TENS)})[- ](${anyOf(DIGITS)})\\b`, "g");
+const WORD = new RegExp(`\\b(${anyOf(WORDS)})\\b`, "g");
+
+const numberOf = (word: string) => WORDS[word] ?? 0;
 
 /**
  * What is said, in small letters and with its numbers in digits, fractions added up: `one and a

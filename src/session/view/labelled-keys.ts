@@ -4,6 +4,7 @@
  */
 import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
+import { potOf } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, runOfKind } from "../../kitchen/owners.ts";
 import { readyAt } from "../../kitchen/settle.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
@@ -88,7 +89,7 @@ function potKeys(state: State, batch: Batch, now: number): LabelledKey[] {
   const keys: LabelledKey[] = [];
   for (const run of batch.stages) {
     if (run.spec.kind !== "heat" || !run.kept || !boils(run)) continue;
-    const pot = run.spec.pot ?? run.spec.title;
+    const pot = potOf(run);
     const holds = current(run.kept) !== undefined;
     const base = { owner: batch.id, stage: run.id };
     if (run.state === "running" && holds && run.kept.needMinutes > 0) {
