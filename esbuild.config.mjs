@@ -26,12 +26,12 @@ const WHOLE = [
   "src/commands/reckon-recipe.ts",
   "src/commands/review.ts",
   "src/commands/seeds.ts",
-  "src/session/load-library.ts",
-  "src/session/read-kitchen.ts",
+  "src/session/reading/load-library.ts",
+  "src/session/reading/read-kitchen.ts",
 ];
 
 /** Run by a program of its own, or by this build. */
-const STARTED = ["src/voice/listening-program.ts", "src/recipe/read-library.ts"];
+const STARTED = ["src/voice/listening/listening-program.ts", "src/recipe/read-library.ts"];
 
 /** The source: every file's text by its absolute path. */
 const source = new Map();

@@ -56,6 +56,8 @@ const MAY: Record<string, string[]> = {
   recipe: ["recipe", "reckon"],
   kitchen: ["kitchen", "recipe", "reckon"],
   language: ["language", "kitchen", "recipe", "reckon"],
+  speech: ["speech", "kitchen", "recipe", "reckon"],
+  desk: ["desk", "kitchen", "recipe", "reckon"],
   plan: ["plan", "kitchen", "recipe", "reckon"],
   review: ["review", "kitchen", "recipe", "reckon"],
   voice: ["voice", "ports"],
@@ -88,7 +90,9 @@ function directionFaults(): string[] {
   );
 }
 
-const PURE = new Set(["kitchen", "reckon", "recipe", "language", "plan", "review"]);
+const PURE = new Set([
+  ...["kitchen", "reckon", "recipe", "language", "speech", "desk", "plan", "review"],
+]);
 const IMPURE: [RegExp, string][] = [
   [/from "node:|import\("node:/, "a node: import"],
   [/\bDate\.now\(|\bnew Date\(\)|\bperformance\./, "a clock"],

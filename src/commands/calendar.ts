@@ -1,6 +1,6 @@
 /** Reminders as an iCalendar (RFC 5545) file that other calendars take. */
 import ical, { ICalAlarmType, ICalCalendarMethod } from "ical-generator";
-import type { Upcoming } from "../review/upcoming.ts";
+import type { Upcoming } from "../review/shelf/upcoming.ts";
 
 export type CalendarFacts = {
   /** Tells this kitchen's entries from another's; letters and digits. */

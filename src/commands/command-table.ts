@@ -178,7 +178,7 @@ async function keptState({
   build,
 }: Machine): Promise<import("../kitchen/state.ts").State | undefined> {
   if (!existsSync(folder)) return undefined;
-  const { readKitchen } = await import("../session/read-kitchen.ts");
+  const { readKitchen } = await import("../session/reading/read-kitchen.ts");
   return readKitchen(folder, { build }).state;
 }
 

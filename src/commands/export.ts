@@ -1,5 +1,5 @@
 /** `brinebell export FILE`: everything in one file, to move house with. */
-import { exportKitchen } from "../session/move-house.ts";
+import { exportKitchen } from "../session/archive/move-house.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, parseOptions } from "./options.ts";
 import { printedJson, type ReviewIo, withNotices, written } from "./review-io.ts";

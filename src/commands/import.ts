@@ -1,5 +1,5 @@
 /** `brinebell import FILE`: takes in what another machine exported, without doubling. */
-import { type Imported, importKitchen } from "../session/move-house.ts";
+import { type Imported, importKitchen } from "../session/archive/move-house.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, parseOptions } from "./options.ts";
 import { printed, printedJson, type ReviewIo } from "./review-io.ts";

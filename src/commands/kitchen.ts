@@ -4,7 +4,7 @@ import type { State } from "../kitchen/state.ts";
 import { localFields } from "../kitchen/time.ts";
 import { parseQuantity } from "../reckon/quantity.ts";
 import { KPA_PER_PSI } from "../reckon/units.ts";
-import { readKitchen } from "../session/read-kitchen.ts";
+import { readKitchen } from "../session/reading/read-kitchen.ts";
 import { inShortSession } from "../session/short-session.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { KITCHEN_OPTIONS, parseCannerHolds, readKitchenOptions } from "./kitchen-options.ts";

@@ -3,9 +3,9 @@
  * font does not know is written without its marks, or left out with a question mark.
  */
 import type PDFDocument from "pdfkit";
-import { typeSizes } from "../review/label-page.ts";
-import type { Label } from "../review/labels.ts";
-import { placeOf, type Sheet } from "../review/sheet.ts";
+import { typeSizes } from "../review/pages/label-page.ts";
+import { placeOf, type Sheet } from "../review/pages/sheet.ts";
+import type { Label } from "../review/shelf/labels.ts";
 
 const PT_PER_MM = 72 / 25.4;
 

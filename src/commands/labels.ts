@@ -1,8 +1,8 @@
 /** `brinebell labels BATCH`: a sheet of labels to print, or its text. */
-import { labelPage } from "../review/label-page.ts";
-import { type Label, labelsOf } from "../review/labels.ts";
-import { holdsRehearsalsAlone } from "../review/pantry.ts";
-import { DEFAULT_SHEET, type Sheet, sheetOf } from "../review/sheet.ts";
+import { labelPage } from "../review/pages/label-page.ts";
+import { DEFAULT_SHEET, type Sheet, sheetOf } from "../review/pages/sheet.ts";
+import { type Label, labelsOf } from "../review/shelf/labels.ts";
+import { holdsRehearsalsAlone } from "../review/shelf/pantry.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";
 import {

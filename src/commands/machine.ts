@@ -70,7 +70,7 @@ export function machineFor(home: string | undefined, version: string, build: str
       return Intl.DateTimeFormat().resolvedOptions().timeZone;
     },
     async library(only) {
-      const { loadLibrary } = await import("../session/load-library.ts");
+      const { loadLibrary } = await import("../session/reading/load-library.ts");
       const program = programFolder();
       const known = parsedByBuild(program);
       return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known, only);
@@ -81,7 +81,9 @@ export function machineFor(home: string | undefined, version: string, build: str
   };
 }
 
-function parsedByBuild(program: string): import("../session/load-library.ts").ParsedByDigest {
+function parsedByBuild(
+  program: string,
+): import("../session/reading/load-library.ts").ParsedByDigest {
   try {
     return JSON.parse(readFileSync(join(program, "dist", "recipes.json"), "utf8"));
   } catch {

@@ -2,7 +2,7 @@
 import { createInterface } from "node:readline";
 import { type LiveKitchen, openLiveKitchen } from "../session/live-kitchen.ts";
 import { screenHost } from "../session/screen-host.ts";
-import { type TellReply, tell } from "../session/tell-client.ts";
+import { type TellReply, tell } from "../session/tell/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
@@ -51,7 +51,11 @@ export async function openCommand(
   const probe =
     probePath === undefined
       ? undefined
-      : (await import("../session/start-probe.ts")).startProbe(kitchen, probePath, process.stdin);
+      : (await import("../session/probe/start-probe.ts")).startProbe(
+          kitchen,
+          probePath,
+          process.stdin,
+        );
   const close = closer(kitchen, () => probe?.stop());
   catchSignals(close);
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
@@ -67,7 +71,7 @@ export async function openCommand(
 
 /** Listens to the microphone, or with `--sound FILE` to raw sound from a file or a pipe. */
 async function listen(kitchen: LiveKitchen, options: Options): Promise<() => Promise<void>> {
-  const { startListening, wakeWordsOf } = await import("../session/listening.ts");
+  const { startListening, wakeWordsOf } = await import("../session/listening/listening.ts");
   const searchPath = process.env.PATH ?? "";
   const sound = optionValue(options, "sound");
   const source =

@@ -1,7 +1,7 @@
 /** `brinebell pantry`: what is put by and where, what to eat first, what was eaten. */
 import { batchName } from "../kitchen/names.ts";
 import type { Batch } from "../kitchen/state.ts";
-import { SPOILED_CAUTION } from "../review/keeping.ts";
+import { SPOILED_CAUTION } from "../review/shelf/keeping.ts";
 import {
   eatFirst,
   type Opening,
@@ -11,9 +11,9 @@ import {
   pantry,
   throwOut,
   withAdvice,
-} from "../review/pantry.ts";
+} from "../review/shelf/pantry.ts";
 import { counted } from "../review/words.ts";
-import type { ReadKitchen } from "../session/read-kitchen.ts";
+import type { ReadKitchen } from "../session/reading/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";
 import {

@@ -2,13 +2,13 @@
 import { capacity } from "../kitchen/jars.ts";
 import type { State } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../kitchen/time.ts";
-import { futureMomentsAt } from "../language/future-times.ts";
+import { futureMomentsAt } from "../language/values/future-times.ts";
 import { wordsOf } from "../language/words.ts";
 import { dayBatch } from "../plan/day-batches.ts";
 import { planKitchen } from "../plan/kitchen-plan.ts";
-import { lessonsOf } from "../plan/learn.ts";
+import { lessonsOf } from "../plan/learning/learn.ts";
 import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../plan/plan-request.ts";
-import { seededRandom } from "../plan/random.ts";
+import { seededRandom } from "../plan/solver/random.ts";
 import {
   type CanningFacts,
   quietHours,

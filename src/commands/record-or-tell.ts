@@ -1,9 +1,9 @@
 /** Writes something down from the command line, or hands it to the kitchen that is open. */
 import type { Command, CommandOf } from "../kitchen/command.ts";
-import type { Wish } from "../kitchen/outcome.ts";
-import type { HandedIntent } from "../session/handed-wish.ts";
+import type { Wish } from "../kitchen/decide/outcome.ts";
+import type { HandedIntent } from "../session/day/handed-wish.ts";
 import { inShortSession } from "../session/short-session.ts";
-import { hand } from "../session/tell-client.ts";
+import { hand } from "../session/tell/tell-client.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import type { ReviewIo } from "./review-io.ts";
 

@@ -2,9 +2,9 @@
 import { existsSync } from "node:fs";
 import { takeLock } from "../journal/lock.ts";
 import { realDisk } from "../journal/real-disk.ts";
-import { readKitchen } from "../session/read-kitchen.ts";
-import { realClock } from "../session/real-clock.ts";
-import type { RehearsalParts } from "../session/rehearse.ts";
+import { readKitchen } from "../session/reading/read-kitchen.ts";
+import type { RehearsalParts } from "../session/rehearsal/rehearse.ts";
+import { realClock } from "../session/time/real-clock.ts";
 import type { CommandResult } from "./command-result.ts";
 import { failed } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
@@ -39,7 +39,7 @@ export async function rehearseOnMachine(
 
 async function onScreen(wish: RehearseWish): Promise<CommandResult | number> {
   const { runRehearsalScreen } = await import("../screen/run-rehearsal-screen.tsx");
-  const { watchedRehearsal } = await import("../session/watched-rehearsal.ts");
+  const { watchedRehearsal } = await import("../session/rehearsal/watched-rehearsal.ts");
   let trouble: string | undefined;
   await runRehearsalScreen(
     (hooks) => {

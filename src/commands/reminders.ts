@@ -3,9 +3,9 @@
 import { wallOf } from "../kitchen/state.ts";
 import { isoWithOffset } from "../kitchen/time.ts";
 import { dayAndTime } from "../review/day-and-time.ts";
-import { kitchenMark, revision, upcoming } from "../review/reminders.ts";
-import type { Upcoming } from "../review/upcoming.ts";
-import { readKitchen } from "../session/read-kitchen.ts";
+import { kitchenMark, revision, upcoming } from "../review/shelf/reminders.ts";
+import type { Upcoming } from "../review/shelf/upcoming.ts";
+import { readKitchen } from "../session/reading/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import type { Machine } from "./machine.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";

@@ -2,9 +2,9 @@
 import { findBatches } from "../kitchen/names.ts";
 import type { Batch, State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";
-import { holdsRehearsalsAlone } from "../review/pantry.ts";
 import { batchesOfSeason } from "../review/season.ts";
-import { type ReadKitchen, readKitchen } from "../session/read-kitchen.ts";
+import { holdsRehearsalsAlone } from "../review/shelf/pantry.ts";
+import { type ReadKitchen, readKitchen } from "../session/reading/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 
 export type ReviewIo = {

@@ -1,18 +1,18 @@
 /** `brinebell review`: what actually happened, one batch, all of them, or a season. */
 import type { Batch } from "../kitchen/state.ts";
-import { learnedOf, learnedReport } from "../plan/learned-report.ts";
+import { learnedOf, learnedReport } from "../plan/learning/learned-report.ts";
 import { findRecipe } from "../recipe/names.ts";
 import { batchLog, review } from "../review/batch-log.ts";
-import { batchPage } from "../review/batch-page.ts";
 import { compareLots } from "../review/compare.ts";
-import { comparePage } from "../review/compare-page.ts";
 import { batchCsv, batchesCsv } from "../review/csv.ts";
 import { batchMarkdown } from "../review/markdown.ts";
-import { shownBatches } from "../review/pantry.ts";
+import { batchPage } from "../review/pages/batch-page.ts";
+import { comparePage } from "../review/pages/compare-page.ts";
+import { seasonPage } from "../review/pages/season-page.ts";
 import { batchesOfSeason, seasonOf } from "../review/season.ts";
-import { seasonPage } from "../review/season-page.ts";
+import { shownBatches } from "../review/shelf/pantry.ts";
 import { timelineOf } from "../review/timeline.ts";
-import type { ReadKitchen } from "../session/read-kitchen.ts";
+import type { ReadKitchen } from "../session/reading/read-kitchen.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { comparisonText } from "./compare-text.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";

@@ -1,7 +1,7 @@
 /** A season as text. */
 
+import { jarsInWords } from "../review/pages/season-page.ts";
 import type { Season } from "../review/season.ts";
-import { jarsInWords } from "../review/season-page.ts";
 import { counted } from "../review/words.ts";
 
 export function seasonText(season: Season): string {

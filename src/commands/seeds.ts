@@ -1,6 +1,6 @@
 /** `brinebell seeds`: the seed lots, a new one, or a germination test of one. */
 import { parseQuantity } from "../reckon/quantity.ts";
-import { germination, type SeedReport, seedReports } from "../review/seeds.ts";
+import { germination, type SeedReport, seedReports } from "../review/shelf/seeds.ts";
 import { counted } from "../review/words.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "./options.ts";

@@ -1,8 +1,8 @@
 /** `brinebell soundcheck`: tries speaking and listening, and says what is missing. */
-import { openEars, wakeWordsOf } from "../session/listening.ts";
-import { realClock } from "../session/real-clock.ts";
-import { chooseVoice } from "../voice/choose-voice.ts";
+import { openEars, wakeWordsOf } from "../session/listening/listening.ts";
+import { realClock } from "../session/time/real-clock.ts";
 import { soundcheck } from "../voice/soundcheck.ts";
+import { chooseVoice } from "../voice/speaking/choose-voice.ts";
 import { type CommandResult, failed } from "./command-result.ts";
 import { isOn, optionValue, parseOptions } from "./options.ts";
 

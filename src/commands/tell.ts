@@ -1,4 +1,4 @@
-import { tell } from "../session/tell-client.ts";
+import { tell } from "../session/tell/tell-client.ts";
 
 /** Where the kitchen's data is, and where lines go. */
 export type TellIo = {

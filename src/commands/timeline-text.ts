@@ -1,6 +1,7 @@
 /** The timeline of a batch as lines of text. */
+
+import { axisOf } from "../review/pages/timeline-svg.ts";
 import type { Timeline, TimelineRow } from "../review/timeline.ts";
-import { axisOf } from "../review/timeline-svg.ts";
 import { clockOf, spanOf } from "../review/words.ts";
 
 const WIDTH = 44;

@@ -5,11 +5,11 @@ import type { Clock } from "../ports/clock.ts";
 import type { Library } from "../recipe/library.ts";
 import { type AnnouncerParts, announce } from "../session/announcer.ts";
 import { desktopNotice } from "../session/desktop-notice.ts";
-import { realClock } from "../session/real-clock.ts";
+import { realClock } from "../session/time/real-clock.ts";
 import { type Look, Watch } from "../session/watch.ts";
-import { chooseVoice } from "../voice/choose-voice.ts";
-import { Speaker } from "../voice/speaker.ts";
-import { terminalBell } from "../voice/terminal-bell.ts";
+import { chooseVoice } from "../voice/speaking/choose-voice.ts";
+import { Speaker } from "../voice/speaking/speaker.ts";
+import { terminalBell } from "../voice/speaking/terminal-bell.ts";
 import { isOn, parseOptions } from "./options.ts";
 
 const OPTIONS = { once: "switch", silent: "switch", json: "switch" } as const;

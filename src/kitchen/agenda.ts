@@ -2,8 +2,9 @@
  * What comes due and when: worked out from the state and the present, so a crash loses nothing.
  * An item is recorded once, under its key; alarms ring until someone answers them.
  */
-import { LOW_TEMPERATURE_READ_MINUTES } from "./canner-stages.ts";
+
 import { nextMatch } from "./cron.ts";
+import { planKey, plannedBegins } from "./decide/planned-begin.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
 import {
   clockEndsAt,
@@ -14,9 +15,9 @@ import {
   offMs,
   roundOf,
 } from "./kept.ts";
-import { warmUpAt } from "./next-load.ts";
+import { LOW_TEMPERATURE_READ_MINUTES } from "./loads/canner-stages.ts";
+import { warmUpAt } from "./loads/next-load.ts";
 import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
-import { planKey, plannedBegins } from "./planned-begin.ts";
 import { readyAt } from "./settle.ts";
 import { endsAt } from "./stage-run.ts";
 import { KINDS } from "./stages/kinds.ts";

@@ -2,10 +2,11 @@
  * Where what happened departs from what the recipe asks. Deviations are worked out from the
  * record each time, so a corrected time corrects them; only dispositions are written.
  */
-import { LOW_TEMPERATURE_F } from "./canner-stages.ts";
+
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
 import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
+import { LOW_TEMPERATURE_F } from "./loads/canner-stages.ts";
 import { potOf } from "./names.ts";
 import { isLoad, type Owner, runOfKind } from "./owners.ts";
 import { applies } from "./questions.ts";

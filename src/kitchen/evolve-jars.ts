@@ -1,12 +1,17 @@
 /** Events of jars and loads: filled, loaded, lifted out, sealed or not, and what became of them. */
-import { cannerStages, LOW_TEMPERATURE_READ_MINUTES, STILL_HOT_MINUTES } from "./canner-stages.ts";
+
 import type { KitchenEvent } from "./events.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
 import { largestLoad, unaccounted } from "./jars.ts";
 import { lose } from "./kept.ts";
+import {
+  cannerStages,
+  LOW_TEMPERATURE_READ_MINUTES,
+  STILL_HOT_MINUTES,
+} from "./loads/canner-stages.ts";
+import { raiseTerms } from "./loads/raise-terms.ts";
 import { hasBegun, isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
-import { raiseTerms } from "./raise-terms.ts";
 import { quiet } from "./settle.ts";
 import { begin, finish, isOver, newRun, reopen, skip } from "./stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "./state.ts";

@@ -1,9 +1,9 @@
 /** Signs people and probes report: boil, steam, pressure, temperature, and the loss of them. */
 import { boilingPointF } from "../reckon/boiling.ts";
-import { gaugeTarget, LOW_TEMPERATURE_F } from "./canner-stages.ts";
 import { markLate } from "./evolve-batch.ts";
 import type { Handlers } from "./handler.ts";
 import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "./kept.ts";
+import { gaugeTarget, LOW_TEMPERATURE_F } from "./loads/canner-stages.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "./owners.ts";
 import { quiet } from "./settle.ts";
 import { finish, isOver, reopen, sign } from "./stage-run.ts";

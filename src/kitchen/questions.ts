@@ -5,9 +5,9 @@
 import type { CriticalFactor } from "../recipe/recipe.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
-import { mayReprocess } from "./hot-pack.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
+import { mayReprocess } from "./loads/hot-pack.ts";
 import { batchName, loadName } from "./names.ts";
 import { activeOwners, isLoad, runOfKind } from "./owners.ts";
 import { isOver } from "./stage-run.ts";

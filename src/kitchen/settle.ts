@@ -2,9 +2,10 @@
  * What follows by itself: stages whose time is up end, and stages whose turn has come begin.
  * Called after every event with the time it was written, so the state never lags behind.
  */
-import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./canner-stages.ts";
+
 import { cannerOf, capacity } from "./jars.ts";
-import { openLoad } from "./open-load.ts";
+import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./loads/canner-stages.ts";
+import { openLoad } from "./loads/open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
 import { begin, endsAt, finish, isOver } from "./stage-run.ts";
 import { KINDS } from "./stages/kinds.ts";

@@ -3,8 +3,8 @@
  * the one wet-hands key would do.
  */
 import { type Clock, clockOf, startByWordAt } from "./agenda.ts";
-import { LOAD_KINDS } from "./canner-stages.ts";
 import { isLost } from "./kept.ts";
+import { LOAD_KINDS } from "./loads/canner-stages.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
 import { readyAt } from "./settle.ts";
 import { KINDS } from "./stages/kinds.ts";

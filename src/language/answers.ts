@@ -1,8 +1,8 @@
 import { choiceIn } from "./choosing.ts";
 import type { Question } from "./context.ts";
-import { numbersAt } from "./spoken-numbers.ts";
+import { wordSet } from "./grammar/word-set.ts";
 import type { Understood } from "./understand.ts";
-import { wordSet } from "./word-set.ts";
+import { numbersAt } from "./values/spoken-numbers.ts";
 import type { Utterance } from "./words.ts";
 
 /** Words that stand around a bare answer and add nothing. */

@@ -1,6 +1,6 @@
+import { wordSet } from "./grammar/word-set.ts";
 import { editDistance, soundKey } from "./sound.ts";
-import { ordinalAt, smallWholeAt } from "./spoken-numbers.ts";
-import { wordSet } from "./word-set.ts";
+import { ordinalAt, smallWholeAt } from "./values/spoken-numbers.ts";
 import { type Utterance, wordsOf } from "./words.ts";
 
 /** Understanding the answer to "which one?": the choices were named, and these are picked. */

@@ -1,9 +1,9 @@
 import type { Intent } from "../kitchen/command.ts";
-import type { Run } from "./matcher.ts";
-import { startsFrom, tailsOf } from "./passing-over.ts";
-import type { PhraseBook } from "./phrase-book.ts";
+import type { Run } from "./grammar/matcher.ts";
+import { startsFrom, tailsOf } from "./grammar/passing-over.ts";
+import type { PhraseBook } from "./grammar/phrase-book.ts";
 import { clauseReadings, type Reading } from "./readings.ts";
-import type { Target } from "./targets.ts";
+import type { Target } from "./values/targets.ts";
 
 /**
  * Utterances of two clauses, where the whole is no phrase: "I missed that, say it again", "the

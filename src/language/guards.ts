@@ -1,5 +1,5 @@
 import type { Intent } from "../kitchen/command.ts";
-import { wordSet } from "./word-set.ts";
+import { wordSet } from "./grammar/word-set.ts";
 import type { Utterance } from "./words.ts";
 
 /**

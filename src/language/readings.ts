@@ -1,8 +1,8 @@
 import type { Intent } from "../kitchen/command.ts";
+import type { Match, Run } from "./grammar/matcher.ts";
+import { MOST_STRANGE, type Passed, startsFrom, tailsOf } from "./grammar/passing-over.ts";
+import { candidates, type FamilyPhrase, type PhraseBook } from "./grammar/phrase-book.ts";
 import { FORGIVING } from "./guards.ts";
-import type { Match, Run } from "./matcher.ts";
-import { MOST_STRANGE, type Passed, startsFrom, tailsOf } from "./passing-over.ts";
-import { candidates, type FamilyPhrase, type PhraseBook } from "./phrase-book.ts";
 
 /** One way to read an utterance, or one clause of it, as a command. */
 export type Reading = {

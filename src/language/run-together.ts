@@ -1,4 +1,4 @@
-import { wordSet } from "./word-set.ts";
+import { wordSet } from "./grammar/word-set.ts";
 import type { Utterance, Word } from "./words.ts";
 
 /**

@@ -1,5 +1,5 @@
-import { numbersAt, type Reading } from "./spoken-numbers.ts";
-import { wordSet } from "./word-set.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import { numbersAt, type Reading } from "./values/spoken-numbers.ts";
 import type { Utterance, Word } from "./words.ts";
 
 /** "Six pounds, no, eight pounds": of a number that is put right at once only the second counts. */

@@ -2,18 +2,18 @@ import type { Command, Intent } from "../kitchen/command.ts";
 import { answerTo, bareAnswer } from "./answers.ts";
 import { type Joined, joinedReading, slotsOf } from "./clauses.ts";
 import type { Context } from "./context.ts";
-import { finishSlots } from "./finish-slots.ts";
+import type { Run } from "./grammar/matcher.ts";
+import { skipsOf } from "./grammar/passing-over.ts";
+import { ANY_FIGURE } from "./grammar/pattern-facts.ts";
+import { type PhraseBook, phraseBook } from "./grammar/phrase-book.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
-import { markedJars, OF_MARKED_JARS } from "./lid-marks.ts";
-import type { Run } from "./matcher.ts";
-import { skipsOf } from "./passing-over.ts";
-import { ANY_FIGURE } from "./pattern-facts.ts";
-import { type PhraseBook, phraseBook } from "./phrase-book.ts";
 import { wholeReading } from "./readings.ts";
 import { takenApart } from "./run-together.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
-import { slotReader } from "./slots.ts";
-import { type Meaning, namesOf } from "./targets.ts";
+import { finishSlots } from "./values/finish-slots.ts";
+import { markedJars, OF_MARKED_JARS } from "./values/lid-marks.ts";
+import { slotReader } from "./values/slots.ts";
+import { type Meaning, namesOf } from "./values/targets.ts";
 import { type Utterance, wordsOf } from "./words.ts";
 
 /** A command, and what the name in it can mean (several where it fits several). */

@@ -2,7 +2,7 @@
  * Text into words: case, punctuation, contractions and units folded away, each word keeping its
  * place in the text so that notes can be kept as they were said.
  */
-import { wordSet } from "./word-set.ts";
+import { wordSet } from "./grammar/word-set.ts";
 
 /**
  * One word as the phrases know it, and where it stood in the text. `alt` is the other word a

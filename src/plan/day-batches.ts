@@ -8,7 +8,7 @@ import {
   LOAD_KINDS,
   SETTLE_MINUTES,
   VENT_MINUTES,
-} from "../kitchen/canner-stages.ts";
+} from "../kitchen/loads/canner-stages.ts";
 import { KINDS } from "../kitchen/stages/kinds.ts";
 import type { ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import type { PlanAfter, PlanBatch, PlanStage, PlanUse } from "./plan-request.ts";

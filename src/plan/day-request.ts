@@ -12,7 +12,7 @@ import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Stage } from "../recipe/recipe.ts";
 import { dayBatch } from "./day-batches.ts";
-import type { Lessons } from "./learn.ts";
+import type { Lessons } from "./learning/learn.ts";
 import type { PlanBatch, PlanRequest } from "./plan-request.ts";
 import { runningBatch } from "./running-batch.ts";
 import { quietSpans, stageLength, wantedBatch } from "./wanted-batch.ts";

@@ -1,12 +1,12 @@
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { shareOf } from "./budget.ts";
 import { type KitchenProject, kitchenProject, type PlacedStep } from "./kitchen-project.ts";
-import type { Effort, Objective, Project, Schedule, Solution } from "./model.ts";
 import { planAgain } from "./plan-again.ts";
 import { whatLimits } from "./plan-limits.ts";
 import { whatStandsInTheWay } from "./plan-obstacles.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "./plan-request.ts";
-import { solve } from "./solve.ts";
+import { shareOf } from "./solver/budget.ts";
+import type { Effort, Objective, Project, Schedule, Solution } from "./solver/model.ts";
+import { solve } from "./solver/solve.ts";
 
 /** A calm day without a wished finish may be this much longer than the shortest. */
 const CALM_STRETCH = 1.15;

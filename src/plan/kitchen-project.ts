@@ -1,7 +1,7 @@
 import { MINUTE_MS } from "../kitchen/time.ts";
-import type { Activity, Lag, Objective, Project } from "./model.ts";
 import { type PlanStep, SHORT_WINDOW_MINUTES, stepsOf } from "./plan-loads.ts";
 import type { PlanRequest } from "./plan-request.ts";
+import type { Activity, Lag, Objective, Project } from "./solver/model.ts";
 import { SURE_PART, windowGate } from "./window-gate.ts";
 
 /** A step's place in the project: its activity, its length there, and when hands are needed. */

@@ -1,9 +1,9 @@
 /** An earlier plan as a beginning for the next: as it was, or all that has not begun put off. */
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { KitchenProject } from "./kitchen-project.ts";
-import type { Schedule } from "./model.ts";
 import type { PlanRequest } from "./plan-request.ts";
-import { violations } from "./verify.ts";
+import type { Schedule } from "./solver/model.ts";
+import { violations } from "./solver/verify.ts";
 
 /** Minutes all may be put off by; the search closes up what that leaves open. */
 const DELAYS = [0, 1, 2, 3, 4, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 120, 150, 180, 240];

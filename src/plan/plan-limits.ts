@@ -1,10 +1,10 @@
 import { DAY_MS, localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { formatMinutes } from "../recipe/duration.ts";
-import { shareOf } from "./budget.ts";
 import { kitchenProject } from "./kitchen-project.ts";
-import type { Effort, Solution } from "./model.ts";
 import type { PlanRequest, PlanTask } from "./plan-request.ts";
-import { solve } from "./solve.ts";
+import { shareOf } from "./solver/budget.ts";
+import type { Effort, Solution } from "./solver/model.ts";
+import { solve } from "./solver/solve.ts";
 
 type Shared = keyof PlanRequest["resources"];
 

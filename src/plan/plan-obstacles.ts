@@ -1,11 +1,11 @@
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { formatMinutes } from "../recipe/duration.ts";
-import { shareOf } from "./budget.ts";
 import { type KitchenProject, kitchenProject } from "./kitchen-project.ts";
-import type { Effort, Lag, Solution } from "./model.ts";
 import { when } from "./plan-limits.ts";
 import type { PlanBatch, PlanRequest } from "./plan-request.ts";
-import { solve } from "./solve.ts";
+import { shareOf } from "./solver/budget.ts";
+import type { Effort, Lag, Solution } from "./solver/model.ts";
+import { solve } from "./solver/solve.ts";
 
 /** Where no plan was found: what stands in the way, and what would fit instead. */
 export function whatStandsInTheWay(

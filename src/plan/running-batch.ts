@@ -1,13 +1,14 @@
 /** A batch that runs, as the planner sees it: what has happened is a fact, the rest is open. */
+
+import { largestLoad, loadsOf } from "../kitchen/jars.ts";
+import { clockEndsAt } from "../kitchen/kept.ts";
 import {
   HOT_CANNER_MINUTES,
   LID_WAIT_MINUTES,
   SETTLE_MINUTES,
   STILL_HOT_MINUTES,
-} from "../kitchen/canner-stages.ts";
-import { largestLoad, loadsOf } from "../kitchen/jars.ts";
-import { clockEndsAt } from "../kitchen/kept.ts";
-import { openLoad } from "../kitchen/open-load.ts";
+} from "../kitchen/loads/canner-stages.ts";
+import { openLoad } from "../kitchen/loads/open-load.ts";
 import { runOf, runOfKind } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";

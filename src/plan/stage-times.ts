@@ -10,7 +10,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Recipe, Stage } from "../recipe/recipe.ts";
 import { celsiusOf } from "../reckon/units.ts";
 import { joulesToBoil } from "./heat-needed.ts";
-import { factorOf, isLearnable, plannedMinutes } from "./planned-minutes.ts";
+import { factorOf, isLearnable, plannedMinutes } from "./learning/planned-minutes.ts";
 
 /** Beyond this many times the plan a stop was forgotten; below that share it was told in one go. */
 const FORGOTTEN_TIMES = 3;

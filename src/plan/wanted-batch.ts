@@ -1,5 +1,5 @@
 /** A recipe, a weight and a variety as a batch of the day, in the kitchen there is. */
-import { expectedJars } from "../kitchen/decide-batch.ts";
+import { expectedJars } from "../kitchen/decide/decide-batch.ts";
 import type { QuietHours } from "../kitchen/events.ts";
 import { localFields } from "../kitchen/time.ts";
 import {
@@ -12,7 +12,7 @@ import type { Library } from "../recipe/library.ts";
 import type { GaugeKind, JarSize, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
 import type { DayBatch, StageLength } from "./day-batches.ts";
-import { type Lessons, learnedMinutes } from "./learn.ts";
+import { type Lessons, learnedMinutes } from "./learning/learn.ts";
 import type { PlanBatch } from "./plan-request.ts";
 
 export type CanningFacts = {

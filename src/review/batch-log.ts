@@ -1,8 +1,9 @@
 /** The batch log as the published JSON gives it: planned and actual, and what departed. */
-import { LOAD_KINDS } from "../kitchen/canner-stages.ts";
+
 import { batchDeviations, loadRestarts } from "../kitchen/deviations.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt } from "../kitchen/kept.ts";
+import { LOAD_KINDS } from "../kitchen/loads/canner-stages.ts";
 import { runOfKind } from "../kitchen/owners.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";

@@ -6,14 +6,14 @@ import { wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { JAR_CUPS } from "../recipe/jar-volume.ts";
 import { dateOf } from "./dates.ts";
-import { shownBatches } from "./pantry.ts";
+import { shownBatches } from "./shelf/pantry.ts";
 import {
   looseVotes,
   type PairResult,
   pairResults,
   type ScoreTable,
   scoreTables,
-} from "./tasting.ts";
+} from "./shelf/tasting.ts";
 import { judgeBatch } from "./verdict.ts";
 
 export type LotLine = {

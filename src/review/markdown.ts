@@ -1,6 +1,6 @@
 /** The batch log as Markdown, to paste. */
 import type { BatchLog } from "./batch-log.ts";
-import { processWords } from "./batch-page.ts";
+import { processWords } from "./pages/batch-page.ts";
 import { momentOf, spanOf, windowOf } from "./words.ts";
 
 /** Text that Markdown would read as its own marks, or as HTML, is shown as it is. */

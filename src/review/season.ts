@@ -6,8 +6,8 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import { AVOIDING } from "./avoiding.ts";
 import { handsOnMinutes } from "./compare.ts";
 import { addDays, dateOf, daysBetween } from "./dates.ts";
-import { openedOf, shownBatches } from "./pantry.ts";
-import { shelfJars } from "./shelf-jars.ts";
+import { openedOf, shownBatches } from "./shelf/pantry.ts";
+import { shelfJars } from "./shelf/shelf-jars.ts";
 import { judgeBatch } from "./verdict.ts";
 
 export type MethodLine = {

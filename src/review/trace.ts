@@ -2,9 +2,10 @@
  * Readings over time with the line they should keep to. Canner water and gauge pressure are not
  * the coldest spot of a jar, so nothing here says what the food received.
  */
-import { LOW_TEMPERATURE_F } from "../kitchen/canner-stages.ts";
+
 import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { loadsOf } from "../kitchen/jars.ts";
+import { LOW_TEMPERATURE_F } from "../kitchen/loads/canner-stages.ts";
 import { runOfKind } from "../kitchen/owners.ts";
 import {
   type Batch,

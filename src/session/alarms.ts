@@ -2,7 +2,7 @@
 import type { DueItem, DueWhat } from "../kitchen/agenda.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
 import type { State } from "../kitchen/state.ts";
-import { dueSentence } from "../language/phrase/due-sentences.ts";
+import { dueSentence } from "../speech/due-sentences.ts";
 
 /** First repeat after this, each later one after twice as long, up to the last. */
 const FIRST_REPEAT_MS = 30_000;

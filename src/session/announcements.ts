@@ -2,8 +2,8 @@
 import type { DueItem } from "../kitchen/agenda.ts";
 import { isLoad } from "../kitchen/owners.ts";
 import type { State } from "../kitchen/state.ts";
-import { dueSentence } from "../language/phrase/due-sentences.ts";
-import { newTurns, prompt } from "../language/phrase/prompts.ts";
+import { dueSentence } from "../speech/due-sentences.ts";
+import { newTurns, prompt } from "../speech/prompts.ts";
 import { Alarms, itemOf } from "./alarms.ts";
 import type { Conversation } from "./conversation.ts";
 

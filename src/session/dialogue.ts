@@ -3,7 +3,7 @@
  * It is not kept in the journal, and a changed mind simply says something else.
  */
 import type { Command, Intent } from "../kitchen/command.ts";
-import type { Outcome, Wish } from "../kitchen/outcome.ts";
+import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
 import { type Question as Asked, questions } from "../kitchen/questions.ts";
 import type { State } from "../kitchen/state.ts";
 import { wallOf } from "../kitchen/state.ts";

@@ -8,14 +8,14 @@ import { realDisk } from "../journal/real-disk.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { Line } from "../ports/view.ts";
 import type { Library } from "../recipe/library.ts";
-import { chooseVoice } from "../voice/choose-voice.ts";
-import { Speaker } from "../voice/speaker.ts";
-import { terminalBell } from "../voice/terminal-bell.ts";
+import { chooseVoice } from "../voice/speaking/choose-voice.ts";
+import { Speaker } from "../voice/speaking/speaker.ts";
+import { terminalBell } from "../voice/speaking/terminal-bell.ts";
 import { Listeners } from "./listeners.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
-import { realClock } from "./real-clock.ts";
 import type { Session } from "./session.ts";
-import { openTellServer, type TellServer } from "./tell-server.ts";
+import { openTellServer, type TellServer } from "./tell/tell-server.ts";
+import { realClock } from "./time/real-clock.ts";
 
 export type LiveParts = {
   folder: string;

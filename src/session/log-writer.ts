@@ -2,13 +2,13 @@
 
 import { writeHeartbeat } from "../journal/heartbeat.ts";
 import type { Journal, WriteRefusal } from "../journal/journal.ts";
-import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
+import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply } from "../kitchen/evolve.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
-import { recordOf } from "./journal-records.ts";
+import { recordOf } from "./reading/journal-records.ts";
 
 export type LogWriterParts = {
   clock: Clock;

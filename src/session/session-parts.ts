@@ -6,8 +6,8 @@ import type { Disk } from "../ports/disk.ts";
 import type { Line } from "../ports/view.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
-import type { KitchenTimeline } from "./kitchen-timeline.ts";
-import type { TimeWatch } from "./time-watch.ts";
+import type { KitchenTimeline } from "./time/kitchen-timeline.ts";
+import type { TimeWatch } from "./time/time-watch.ts";
 
 export type SessionParts = {
   clock: Clock;

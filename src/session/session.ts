@@ -5,29 +5,29 @@
 
 import { agenda } from "../kitchen/agenda.ts";
 import type { Command } from "../kitchen/command.ts";
-import { decide, decideKeyPress, decideWake } from "../kitchen/decide.ts";
-import { OWN_COMMAND } from "../kitchen/decide-corrections.ts";
+import { decide, decideKeyPress, decideWake } from "../kitchen/decide/decide.ts";
+import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { fork } from "../kitchen/evolve.ts";
-import type { Outcome, Wish } from "../kitchen/outcome.ts";
 import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
-import { acknowledgement } from "../language/phrase/acknowledge.ts";
-import { telling } from "../language/phrase/telling.ts";
 import { understand } from "../language/understand.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
+import { acknowledgement } from "../speech/acknowledge.ts";
+import { telling } from "../speech/telling.ts";
 import { guards } from "./alarms.ts";
 import { Announcements } from "./announcements.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
-import { DayPlan } from "./day-plan.ts";
+import { DayPlan } from "./day/day-plan.ts";
 import { contextOf, type Pending, readBack, resolve, survives } from "./dialogue.ts";
 import { LogWriter } from "./log-writer.ts";
-import { isHushed, mustBeKept, Outlook } from "./outlook.ts";
-import { doubted, type SecondWitness } from "./second-witness.ts";
+import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
-import { factsOfFindings } from "./time-facts.ts";
+import { isHushed, mustBeKept, Outlook } from "./time/outlook.ts";
+import { factsOfFindings } from "./time/time-facts.ts";
 
 /** Double presses of a wet sleeve within this count once, ms. */
 const KEY_GUARD_MS = 2000;

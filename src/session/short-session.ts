@@ -6,8 +6,8 @@ import type { Disk } from "../ports/disk.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
-import { realClock } from "./real-clock.ts";
 import type { Session } from "./session.ts";
+import { realClock } from "./time/real-clock.ts";
 
 /** Says nothing to nobody. */
 export const SILENT: VoicePort = {

@@ -6,12 +6,12 @@ import { fileName, filesInOrder } from "../journal/file-name.ts";
 import { readHeartbeat } from "../journal/heartbeat.ts";
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
-import { dueSentence } from "../language/phrase/due-sentences.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Library } from "../recipe/library.ts";
+import { dueSentence } from "../speech/due-sentences.ts";
 import { resumeTime, type Told } from "./open-session.ts";
-import { type ReadKitchen, readKitchen } from "./read-kitchen.ts";
+import { type ReadKitchen, readKitchen } from "./reading/read-kitchen.ts";
 import { inShortSession } from "./short-session.ts";
 
 export type WatchParts = {

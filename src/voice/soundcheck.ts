@@ -1,8 +1,8 @@
 import type { Clock } from "../ports/clock.ts";
 import type { EarsEvents, EarsGrammar, EarsPort, Heard, SoundLevel } from "../ports/ears.ts";
 import type { SpeechOutcome } from "../ports/voice.ts";
-import type { VoiceChoice } from "./choose-voice.ts";
-import { readable } from "./readable.ts";
+import type { VoiceChoice } from "./speaking/choose-voice.ts";
+import { readable } from "./speaking/readable.ts";
 
 export type SoundcheckParts = {
   voice: VoiceChoice;

@@ -9,7 +9,7 @@ import { join } from "node:path";
 import { takeLock } from "../../src/journal/lock.ts";
 import { openJournal } from "../../src/journal/open-journal.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
-import { bootIdOfThisMachine } from "../../src/session/real-clock.ts";
+import { bootIdOfThisMachine } from "../../src/session/time/real-clock.ts";
 
 const EVENTS = 100_000;
 const APPENDS = 2000;

@@ -10,9 +10,9 @@
  */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Project, Solution } from "../../src/plan/model.ts";
-import { seededRandom } from "../../src/plan/random.ts";
-import { solve } from "../../src/plan/solve.ts";
+import type { Project, Solution } from "../../src/plan/solver/model.ts";
+import { seededRandom } from "../../src/plan/solver/random.ts";
+import { solve } from "../../src/plan/solver/solve.ts";
 import { seededKitchen } from "../plan/kitchens.ts";
 import { criticalPath, readPsplib } from "./psplib.ts";
 

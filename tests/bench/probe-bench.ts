@@ -1,6 +1,6 @@
 /** What a probe's rules miss and what they call in vain, on made-up traces with a known truth. */
-import { judge, tally } from "../kitchen/probe-judge.ts";
-import { SCENES, trace } from "../kitchen/probe-traces.ts";
+import { judge, tally } from "../kitchen/probe/probe-judge.ts";
+import { SCENES, trace } from "../kitchen/probe/probe-traces.ts";
 
 const TRACES = 400;
 const s = (value: number) => (Number.isNaN(value) ? "-" : `${value.toFixed(0)} s`);

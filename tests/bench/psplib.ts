@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Activity, Lag, Project } from "../../src/plan/model.ts";
+import type { Activity, Lag, Project } from "../../src/plan/solver/model.ts";
 
 /** Reads a single-mode PSPLIB `.sm` file: jobs, precedence and renewable resources. */
 export function readPsplib(path: string): Project {

@@ -4,10 +4,10 @@
  */
 import { spawn } from "node:child_process";
 import { cpus } from "node:os";
-import { realClock } from "../../src/session/real-clock.ts";
-import { espeakEngine } from "../../src/voice/espeak-engine.ts";
+import { realClock } from "../../src/session/time/real-clock.ts";
 import { findProgram } from "../../src/voice/find-program.ts";
-import { Speaker } from "../../src/voice/speaker.ts";
+import { espeakEngine } from "../../src/voice/speaking/espeak-engine.ts";
+import { Speaker } from "../../src/voice/speaking/speaker.ts";
 
 const TEXT = "The beans have boiled for ten minutes at 6,200 ft, take the jars out.";
 const ROUNDS = 60;

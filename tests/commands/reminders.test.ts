@@ -6,9 +6,9 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { calendarText } from "../../src/commands/calendar.ts";
 import { remindersCommand } from "../../src/commands/reminders.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
-import type { Upcoming } from "../../src/review/upcoming.ts";
-import { MadeUpClock } from "../../src/session/made-up-clock.ts";
+import type { Upcoming } from "../../src/review/shelf/upcoming.ts";
 import { openSession } from "../../src/session/open-session.ts";
+import { MadeUpClock } from "../../src/session/rehearsal/made-up-clock.ts";
 import { SILENT } from "../../src/session/short-session.ts";
 import { theLibrary } from "../scenarios/play.ts";
 

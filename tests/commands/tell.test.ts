@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { tellCommand } from "../../src/commands/tell.ts";
-import { openTellServer, type TellServer } from "../../src/session/tell-server.ts";
+import { openTellServer, type TellServer } from "../../src/session/tell/tell-server.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "tell-command-"));
 let server: TellServer;

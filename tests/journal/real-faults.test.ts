@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openJournal } from "../../src/journal/open-journal.ts";
 import { readJournal } from "../../src/journal/read-journal.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
-import { bootIdOfThisMachine } from "../../src/session/real-clock.ts";
+import { bootIdOfThisMachine } from "../../src/session/time/real-clock.ts";
 
 const scratch = mkdtempSync(join(tmpdir(), "real-faults-"));
 const program = join(scratch, "appending-child.mjs");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { poundsOff } from "../../src/kitchen/gauge-answers.ts";
+import { poundsOff } from "../../src/kitchen/decide/gauge-answers.ts";
 
 describe("how far off a dial is", () => {
   it.each([

@@ -6,7 +6,7 @@ import { jarCounts } from "../../src/kitchen/jars.ts";
 import { runOfKind } from "../../src/kitchen/owners.ts";
 import { initialState, type State } from "../../src/kitchen/state.ts";
 import { review } from "../../src/review/batch-log.ts";
-import { eventsOf, recordOf } from "../../src/session/journal-records.ts";
+import { eventsOf, recordOf } from "../../src/session/reading/journal-records.ts";
 import { day, hour, live } from "./life.ts";
 import { hadItsTime } from "./watched-time.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
-import { readScript } from "../../src/session/rehearsal-script.ts";
-import { Rehearsal } from "../../src/session/rehearse.ts";
+import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
+import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import { theLibrary } from "../scenarios/play.ts";
 import { EIGHT } from "./story.ts";
 

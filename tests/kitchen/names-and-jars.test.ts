@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cannotShare, capacity, countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
+import { openLoad, sharers } from "../../src/kitchen/loads/open-load.ts";
 import { batchName, find, findBatches, lidMark } from "../../src/kitchen/names.ts";
-import { openLoad, sharers } from "../../src/kitchen/open-load.ts";
 import { isLoad } from "../../src/kitchen/owners.ts";
 import type { ProcessTerms } from "../../src/recipe/recipe.ts";
 import { Story } from "./story.ts";

@@ -1,11 +1,11 @@
 /** What is said of jars that are put by: opened, found bad, tasted; and what undo makes of it. */
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Intent, SlotsOf } from "../../src/kitchen/command.ts";
-import { decide } from "../../src/kitchen/decide.ts";
+import { decide } from "../../src/kitchen/decide/decide.ts";
+import type { Outcome } from "../../src/kitchen/decide/outcome.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply, replay } from "../../src/kitchen/evolve.ts";
 import { jarCounts } from "../../src/kitchen/jars.ts";
-import type { Outcome } from "../../src/kitchen/outcome.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
 import { moved, opening, playedEvents } from "../review/demo-season.ts";

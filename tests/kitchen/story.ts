@@ -1,8 +1,8 @@
 import type { Command, Intent, SlotsOf } from "../../src/kitchen/command.ts";
-import { decide, decideWake } from "../../src/kitchen/decide.ts";
+import { decide, decideWake } from "../../src/kitchen/decide/decide.ts";
+import type { Outcome, Wish } from "../../src/kitchen/decide/outcome.ts";
 import type { DatedFact, Fact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply } from "../../src/kitchen/evolve.ts";
-import type { Outcome, Wish } from "../../src/kitchen/outcome.ts";
 import { questionToAsk } from "../../src/kitchen/questions.ts";
 import { type Batch, initialState, type Load, type State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";

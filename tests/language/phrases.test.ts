@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { type Pattern, parsePattern } from "../../src/language/pattern.ts";
+import { type Pattern, parsePattern } from "../../src/language/grammar/pattern.ts";
 import { ALL_LISTS, FAMILIES } from "../../src/language/phrases/all-families.ts";
-import { RECIPE_NAMES } from "../../src/language/recipe-names.ts";
-import { SLOT_KINDS } from "../../src/language/slots.ts";
+import { RECIPE_NAMES } from "../../src/language/values/recipe-names.ts";
+import { SLOT_KINDS } from "../../src/language/values/slots.ts";
 
 const SLOTS: Record<string, string[]> = {
   begin: ["lot", "recipe", "named", "produce", "target"],

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { localIso, parseIso } from "../../src/kitchen/time.ts";
 import { pickChoices } from "../../src/language/choosing.ts";
-import { pastMomentsAt } from "../../src/language/clock-times.ts";
-import { durationsAt } from "../../src/language/durations.ts";
-import { futureMomentsAt } from "../../src/language/future-times.ts";
 import { editDistance, soundKey } from "../../src/language/sound.ts";
-import { jarListAt, numbersAt } from "../../src/language/spoken-numbers.ts";
+import { pastMomentsAt } from "../../src/language/values/clock-times.ts";
+import { durationsAt } from "../../src/language/values/durations.ts";
+import { futureMomentsAt } from "../../src/language/values/future-times.ts";
+import { jarListAt, numbersAt } from "../../src/language/values/spoken-numbers.ts";
 import { wordsOf } from "../../src/language/words.ts";
 import { ZONE } from "./kitchen-context.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { spokenGrammar } from "../../src/language/spoken-grammar.ts";
-import { numberInWords } from "../../src/language/spoken-words.ts";
+import { spokenGrammar } from "../../src/language/grammar/spoken-grammar.ts";
+import { numberInWords } from "../../src/language/grammar/spoken-words.ts";
 import { GrammarSentences } from "./grammar-sentences.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planKitchen } from "../../src/plan/kitchen-plan.ts";
-import { seededRandom } from "../../src/plan/random.ts";
+import { seededRandom } from "../../src/plan/solver/random.ts";
 import { beans, day, EIGHT, faults, MINUTE, pickles } from "./sample-day.ts";
 
 const effort = (nodeBudget = 100_000) => ({ random: seededRandom(3), nodeBudget });

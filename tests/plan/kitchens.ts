@@ -1,5 +1,5 @@
-import type { Activity, Lag, Project } from "../../src/plan/model.ts";
-import { seededRandom } from "../../src/plan/random.ts";
+import type { Activity, Lag, Project } from "../../src/plan/solver/model.ts";
+import { seededRandom } from "../../src/plan/solver/random.ts";
 
 export type KitchenOptions = {
   canners?: number;

@@ -5,8 +5,8 @@
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { DAY_MS, MINUTE_MS, parseIso } from "../../src/kitchen/time.ts";
 import type { Library } from "../../src/recipe/library.ts";
-import { readScript } from "../../src/session/rehearsal-script.ts";
-import { Rehearsal } from "../../src/session/rehearse.ts";
+import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
+import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 
 export const ZONE = "America/Denver";
 const FROM = "2027-08-14T08:00:00";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { html, raw } from "../../src/review/html.ts";
-import { placeOf, sheetOf } from "../../src/review/sheet.ts";
-import { axisTicks, timeAxis } from "../../src/review/time-axis.ts";
+import { html, raw } from "../../src/review/pages/html.ts";
+import { placeOf, sheetOf } from "../../src/review/pages/sheet.ts";
+import { axisTicks, timeAxis } from "../../src/review/pages/time-axis.ts";
 import { joined, minutesAtOrAbove, type Point, thinned } from "../../src/review/trace.ts";
 
 const MINUTE = 60_000;

@@ -6,7 +6,7 @@ import { openJournal } from "../../src/journal/open-journal.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { initialState } from "../../src/kitchen/state.ts";
-import { recordOf } from "../../src/session/journal-records.ts";
+import { recordOf } from "../../src/session/reading/journal-records.ts";
 import { ZONE } from "./demo-season.ts";
 
 /** A data folder with a journal of these events; `done` removes it. */

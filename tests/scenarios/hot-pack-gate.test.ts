@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Command } from "../../src/kitchen/command.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
-import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
+import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
 import { SILENT } from "../../src/session/short-session.ts";
 import { allSaid, codes, onlyBatch, play, stageOf, theLibrary, timesSaid } from "./play.ts";
 

@@ -1,7 +1,7 @@
 /** Every moment of whole days: what the keys promise, and that every window holds the screen. */
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { decide, decideKeyPress } from "../../src/kitchen/decide.ts";
+import { decide, decideKeyPress } from "../../src/kitchen/decide/decide.ts";
 import { understand } from "../../src/language/understand.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { layOut } from "../../src/screen/layout.ts";

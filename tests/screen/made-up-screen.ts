@@ -5,9 +5,9 @@ import type { Line } from "../../src/ports/view.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import type { ScreenHost } from "../../src/screen/screen-host.ts";
 import { Listeners } from "../../src/session/listeners.ts";
-import { loadLibrary } from "../../src/session/load-library.ts";
-import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
-import { Rehearsal } from "../../src/session/rehearse.ts";
+import { loadLibrary } from "../../src/session/reading/load-library.ts";
+import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
+import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import { screenHost } from "../../src/session/screen-host.ts";
 
 export const ZONE = "America/Denver";

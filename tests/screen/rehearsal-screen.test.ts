@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { runRehearsalScreen } from "../../src/screen/run-rehearsal-screen.tsx";
-import type { Rehearsal } from "../../src/session/rehearse.ts";
-import { watchedRehearsal } from "../../src/session/watched-rehearsal.ts";
+import type { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
+import { watchedRehearsal } from "../../src/session/rehearsal/watched-rehearsal.ts";
 import { FakeTerminal } from "./fake-terminal.ts";
 import { MORNING, recipes, settled, ZONE } from "./made-up-screen.ts";
 

@@ -1,6 +1,6 @@
 /** Kitchens played up to the moments in which somebody speaks to them. */
-import { readScript } from "../../src/session/rehearsal-script.ts";
-import { Rehearsal } from "../../src/session/rehearse.ts";
+import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
+import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import type { Session } from "../../src/session/session.ts";
 import { theLibrary } from "../scenarios/play.ts";
 

@@ -3,7 +3,7 @@ import type { Command } from "../../src/kitchen/command.ts";
 import type { PlannedItem } from "../../src/kitchen/events.ts";
 import type { State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
-import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
+import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
 import { SILENT } from "../../src/session/short-session.ts";
 import { theLibrary } from "../scenarios/play.ts";
 import { DrawnCook } from "./drawn-cook.ts";

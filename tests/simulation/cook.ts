@@ -3,8 +3,8 @@
  * talks to others. What this one says next, as a line of a rehearsal script.
  */
 import { agenda } from "../../src/kitchen/agenda.ts";
-import { nextAction } from "../../src/session/ideal-cook.ts";
-import { grammarNow } from "../../src/session/listening.ts";
+import { grammarNow } from "../../src/session/listening/listening.ts";
+import { nextAction } from "../../src/session/rehearsal/ideal-cook.ts";
 import type { Session } from "../../src/session/session.ts";
 import { GrammarSentences } from "../language/grammar-sentences.ts";
 import type { Dice } from "./dice.ts";

@@ -1,5 +1,5 @@
 /** How often each thing that can go wrong was played, so that one that never is shows. */
-import type { Direction } from "../../src/session/rehearsal-script.ts";
+import type { Direction } from "../../src/session/rehearsal/rehearsal-script.ts";
 
 const HOUR_MS = 3_600_000;
 

@@ -2,9 +2,9 @@ import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
-import { loadLibrary } from "../../src/session/load-library.ts";
-import { MadeUpKitchen } from "../../src/session/made-up-kitchen.ts";
-import { Speaker } from "../../src/voice/speaker.ts";
+import { loadLibrary } from "../../src/session/reading/load-library.ts";
+import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
+import { Speaker } from "../../src/voice/speaking/speaker.ts";
 
 setFlagsFromString("--expose-gc");
 const gc: () => void = runInNewContext("gc");

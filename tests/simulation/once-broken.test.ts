@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Library } from "../../src/recipe/library.ts";
-import { loadLibrary } from "../../src/session/load-library.ts";
+import { loadLibrary } from "../../src/session/reading/load-library.ts";
 import { SimulatedKitchen } from "./simulated-kitchen.ts";
 
 let library: Library;

@@ -1,5 +1,5 @@
 /** One worker of `npm run simulate`: plays kitchens of its seeds, hands the sums to its parent. */
-import { loadLibrary } from "../../src/session/load-library.ts";
+import { loadLibrary } from "../../src/session/reading/load-library.ts";
 import { FAULTS } from "./faults-played.ts";
 import { runSeed, shortest } from "./simulation.ts";
 

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Library } from "../../src/recipe/library.ts";
-import { loadLibrary } from "../../src/session/load-library.ts";
-import { readScript } from "../../src/session/rehearsal-script.ts";
+import { loadLibrary } from "../../src/session/reading/load-library.ts";
+import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { waitText } from "./cook.ts";
 import { dice } from "./dice.ts";
 import { shrink } from "./shrink.ts";

@@ -5,7 +5,7 @@ import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
-import { keepSnapshot, readSnapshot } from "../../src/session/snapshot.ts";
+import { keepSnapshot, readSnapshot } from "../../src/session/reading/snapshot.ts";
 import { slowJars, slowLateness, slowTimers } from "./slow-counts.ts";
 import type { Row } from "./slow-reading.ts";
 

@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
-import { Recogniser } from "../../src/voice/recogniser.ts";
-import { loadSphinx } from "../../src/voice/sphinx-library.ts";
+import { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import { loadSphinx } from "../../src/voice/listening/sphinx-library.ts";
 import { CHATTER, COMMANDS, KITCHEN_GRAMMAR } from "./kitchen-talk.ts";
 import type { NoiseKind } from "./noise.ts";
 import { hearStream, type Said, type TrialResult } from "./stream-trial.ts";

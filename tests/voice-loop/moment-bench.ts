@@ -1,9 +1,9 @@
 /** Commands of a moment, spoken to the grammar of that moment. */
 import { understand } from "../../src/language/understand.ts";
 import { contextOf, readBack } from "../../src/session/dialogue.ts";
-import { grammarNow, surenessOf } from "../../src/session/listening.ts";
+import { grammarNow, surenessOf } from "../../src/session/listening/listening.ts";
 import type { Session } from "../../src/session/session.ts";
-import type { Recogniser } from "../../src/voice/recogniser.ts";
+import type { Recogniser } from "../../src/voice/listening/recogniser.ts";
 import { type Condition, WAKE_WORDS } from "./loop-bench.ts";
 import { hearStream, type Said, type TrialResult } from "./stream-trial.ts";
 import type { SyntheticVoice } from "./synthetic-voices.ts";

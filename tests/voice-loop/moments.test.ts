@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { grammarNow } from "../../src/session/listening.ts";
+import { grammarNow } from "../../src/session/listening/listening.ts";
 import { kitchenAt, MOMENT_NAMES } from "../session/kitchen-moments.ts";
 import {
   CONDITIONS,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { espeakEngine } from "../../src/voice/espeak-engine.ts";
-import { readable } from "../../src/voice/readable.ts";
-import { Recogniser } from "../../src/voice/recogniser.ts";
-import { loadSphinx } from "../../src/voice/sphinx-library.ts";
-import { at16kHz, readWav } from "../../src/voice/wav.ts";
+import { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import { loadSphinx } from "../../src/voice/listening/sphinx-library.ts";
+import { espeakEngine } from "../../src/voice/speaking/espeak-engine.ts";
+import { readable } from "../../src/voice/speaking/readable.ts";
+import { at16kHz, readWav } from "../../src/voice/speaking/wav.ts";
 import { missingForLoop } from "./loop-bench.ts";
 
 const missing = missingForLoop();

@@ -1,7 +1,7 @@
 import type { EarsGrammar, Heard, Unheard } from "../../src/ports/ears.ts";
-import { Listener } from "../../src/voice/listener.ts";
-import type { Recogniser } from "../../src/voice/recogniser.ts";
-import { SAMPLE_RATE } from "../../src/voice/wav.ts";
+import { Listener } from "../../src/voice/listening/listener.ts";
+import type { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import { SAMPLE_RATE } from "../../src/voice/speaking/wav.ts";
 import { endOfSpeech, type NoiseKind, noise, speechLevel } from "./noise.ts";
 
 /** One thing said into the stream; `command` is undefined for talk. */

@@ -8,7 +8,7 @@ export async function buildListeningProgram(): Promise<string> {
   const folder = mkdtempSync(join(root, "node_modules/.listening-"));
   const outfile = join(folder, "listening-program.mjs");
   await build({
-    entryPoints: [join(root, "src/voice/listening-program.ts")],
+    entryPoints: [join(root, "src/voice/listening/listening-program.ts")],
     outfile,
     bundle: true,
     platform: "node",

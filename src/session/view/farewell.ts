@@ -3,7 +3,7 @@ import { clockOf } from "../../kitchen/agenda.ts";
 import { ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
-import { durationWords, momentWords } from "../../language/phrase/spoken-time.ts";
+import { durationWords, momentWords } from "../../speech/spoken-time.ts";
 
 /** What runs, each in a few words with when its clock is due; empty in an empty kitchen. */
 export function running(state: State, now: number): string[] {

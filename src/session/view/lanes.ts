@@ -2,7 +2,7 @@
  * The day by who or what is busy: hands, burners, canners. What has been comes from what was
  * reported, what comes from clocks that run and from each stage's usual length.
  */
-import { LOAD_KINDS } from "../../kitchen/canner-stages.ts";
+import { LOAD_KINDS } from "../../kitchen/loads/canner-stages.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { KINDS } from "../../kitchen/stages/kinds.ts";

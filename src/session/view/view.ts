@@ -2,15 +2,14 @@
 
 import { agenda, type Clock } from "../../kitchen/agenda.ts";
 import { isLost } from "../../kitchen/kept.ts";
+import { queue } from "../../kitchen/loads/next-load.ts";
 import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
-import { queue } from "../../kitchen/next-load.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { questions } from "../../kitchen/questions.ts";
 import { keyOffer, type Shelf, type ShelfItem, shelves } from "../../kitchen/shelves.ts";
 import { KINDS } from "../../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
-import { prompt } from "../../language/phrase/prompts.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
 import type {
   BigClock,
@@ -22,6 +21,7 @@ import type {
   View,
 } from "../../ports/view.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
+import { prompt } from "../../speech/prompts.ts";
 import type { Pending } from "../dialogue.ts";
 import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
 import { labelledKeys } from "./labelled-keys.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { MadeUpKitchen } from "../../../src/session/made-up-kitchen.ts";
+import { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
 import { SILENT } from "../../../src/session/short-session.ts";
 import { dayLanes } from "../../../src/session/view/lanes.ts";
 import { theLibrary } from "../../scenarios/play.ts";

@@ -1,0 +1,64 @@
+/** The day's plan in the core: when a batch of it begins, and what a word does to it. */
+
+import type { DatedFact, KitchenEvent, PlannedItem } from "../events.ts";
+import { apply, fork } from "../evolve.ts";
+import type { DayPlan, State } from "../state.ts";
+import { decideBegin } from "./decide-batch.ts";
+import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { planKey, TOO_LATE_MS } from "./planned-begin.ts";
+
+/** The batches whose time has come by these due facts, begun as by a word. */
+export function beginPlanned(
+  deciding: Pick<Deciding, "state" | "now" | "library">,
+  due: readonly DatedFact[],
+): DatedFact[] {
+  const { state, now, library } = deciding;
+  const keys = new Set(due.map((fact) => (fact.type === "due" ? fact.key : "")));
+  const items = (state.dayPlan?.items ?? []).filter((item) => keys.has(planKey(item)));
+  if (items.length === 0) return [];
+  const trial = fork(state);
+  const facts: DatedFact[] = [];
+  for (const item of items) {
+    if (now - item.beginAt > TOO_LATE_MS) continue;
+    const outcome = decideBegin({ state: trial, now, library, wish: { command: beginOf(item) } });
+    if (outcome.kind !== "done") continue;
+    for (const fact of outcome.facts) {
+      apply(trial, { ...fact, cmd: "trial", w: now } as KitchenEvent);
+      facts.push(fact);
+    }
+  }
+  return facts;
+}
+
+function beginOf(item: PlannedItem) {
+  const { recipe, variety, weightLb, title } = item;
+  const slots = {
+    recipe,
+    ...(variety === null ? {} : { variety }),
+    ...(weightLb === null ? {} : { weightLb }),
+  };
+  return { intent: "begin" as const, slots, confidence: 1, text: `start the ${title}` };
+}
+
+/** The slots of `plan` once the day has been worked out. */
+export type PlanSlots = { planned?: DayPlan; drop?: true };
+
+/** Writes down a plan that was said yes to, or drops the one there is. */
+export function decidePlan(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const { planned, drop } = wish.command.slots as PlanSlots;
+  if (drop) {
+    if (!state.dayPlan) return refused("There is no plan for the day.");
+    return done({ type: "day-plan-dropped", t: now });
+  }
+  return planned ? done({ type: "day-planned", ...planned, t: now }) : { kind: "tell" };
+}
+
+/** Ids for the batches of a plan, told apart from those of every plan before. */
+export function planIds(state: State, count: number): string[] {
+  const seen = state.history.flatMap((event) =>
+    event.type === "day-planned" ? event.items.map((item) => Number(item.id.slice(1))) : [],
+  );
+  const last = Math.max(0, ...seen.filter(Number.isFinite));
+  return Array.from({ length: count }, (_, n) => `P${last + n + 1}`);
+}

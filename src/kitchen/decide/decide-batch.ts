@@ -1,0 +1,295 @@
+/** Deciding on whole batches: begin, hold, go on, abandon. */
+import {
+  chooseProcess,
+  defaultJar,
+  methodMeant,
+  processOptions,
+  whyOffTheShelf,
+} from "../../recipe/choose-process.ts";
+import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
+import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
+import type { BatchOption, Lot } from "../events.ts";
+import { batchName, find, lidMark, loadName, meansStage, upper } from "../names.ts";
+import { activeOwners, idsOf, isLoad } from "../owners.ts";
+import type { Batch, State } from "../state.ts";
+import { wallOf } from "../state.ts";
+import { localFields } from "../time.ts";
+import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
+import {
+  askWhich,
+  askYes,
+  type Choice,
+  type Deciding,
+  done,
+  type Outcome,
+  refused,
+} from "./outcome.ts";
+
+export type BeginSlots = {
+  recipe?: string;
+  named?: string;
+  choices?: string[];
+  variety?: string;
+  weightLb?: number;
+  jar?: JarSize;
+  pack?: Pack;
+  method?: Method;
+  atPsi?: number;
+};
+
+const HEAVIEST_LB = 500;
+/** How many jars of one size make one of another, by volume. */
+const PINTS: Record<JarSize, number> = {
+  "half-pint": 0.5,
+  pint: 1,
+  "pint-and-half": 1.5,
+  quart: 2,
+  "half-gallon": 4,
+};
+
+/** Jars to expect from a weight, by the recipe's published yield; null where it names none. */
+export function expectedJars(recipe: Recipe, lot: Lot, jar: JarSize | null): number | null {
+  const { jars, weightLb } = recipe.yield;
+  if (!jars || !jar) return null;
+  const pounds = lot.weightLb ?? weightLb;
+  const count = (jars.count * PINTS[jars.size] * pounds) / (weightLb * PINTS[jar]);
+  return Math.max(1, Math.round(count));
+}
+
+export function decideBegin(deciding: Deciding): Outcome {
+  const { state, library, wish, now } = deciding;
+  const slots = wish.command.slots as BeginSlots;
+  if (slots.recipe === undefined) return askRecipe(deciding, slots);
+  const found = library.recipes.get(slots.recipe);
+  if (!found) return refused(`I have no recipe called ${slots.recipe}.`);
+  const lot: Lot = {
+    variety: slots.variety ?? null,
+    weightLb: slots.weightLb ?? null,
+    pickedAt: null,
+  };
+  if (lot.weightLb !== null && !(lot.weightLb > 0 && lot.weightLb <= HEAVIEST_LB)) {
+    return refused(`${lot.weightLb} pounds can't be right. How much is there?`);
+  }
+  const twin = activeOwners(state).find(
+    (one) =>
+      !isLoad(one) &&
+      one.recipe.id === found.id &&
+      one.lot.variety === lot.variety &&
+      one.state !== "complete",
+  );
+  if (twin && !isLoad(twin)) {
+    return refused(
+      `${upper(batchName(twin))} is running already. Name a variety to begin another lot.`,
+    );
+  }
+  const way = wayOf(deciding, found, slots);
+  if (typeof way === "string") return refused(way);
+  const { recipe, option, terms } = way;
+  const filled = recipe.stages.some((stage) => stage.kind === "fill");
+  const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
+  return done({
+    type: "batch-begun",
+    batch: nextId(state, now, ""),
+    recipe,
+    lot,
+    jar,
+    pack: option?.pack ?? null,
+    option,
+    terms,
+    expectedJars: expectedJars(recipe, lot, jar),
+    mark: lidMark(state, lot.variety, recipe.title),
+    t: now,
+  });
+}
+
+function askRecipe(deciding: Deciding, slots: BeginSlots): Outcome {
+  const { library, wish } = deciding;
+  const choices = (slots.choices ?? []).flatMap((id): Choice[] => {
+    const recipe = library.recipes.get(id);
+    return recipe ? [{ label: recipe.title.toLowerCase(), ref: { owner: id } }] : [];
+  });
+  const chosen = wish.chosen?.[0];
+  if (chosen && "owner" in chosen && chosen.stage !== undefined) {
+    const { owner, stage } = chosen;
+    return done({ type: "stage-begun", owner, stage, t: deciding.now });
+  }
+  if (chosen && "owner" in chosen) {
+    const command = { ...wish.command, slots: { ...slots, recipe: chosen.owner } };
+    return decideBegin({ ...deciding, wish: { command: command as typeof wish.command } });
+  }
+  const ready = slots.named === undefined ? [] : readyStages(deciding, slots.named);
+  const [stage] = ready;
+  if (stage && ready.length === 1) {
+    const { owner, run } = stage;
+    return done({ type: "stage-begun", owner: owner.id, stage: run.id, t: deciding.now });
+  }
+  if (stage) return askWhich(wish, "Which one:", choicesOf(deciding.state, ready));
+  if (choices.length > 0) return askWhich(wish, "Which recipe:", choices);
+  const said = slots.named ? ` called ${slots.named}` : "";
+  return refused(`I have no recipe${said}. Ask for help to hear what there is.`);
+}
+
+/** "Start the syrup": stages of running batches that wait for that word. */
+function readyStages(deciding: Deciding, named: string): Candidate[] {
+  return activeOwners(deciding.state).flatMap((owner) =>
+    owner.stages
+      .filter((run) => !isLoad(owner) && isReady(deciding, owner, run))
+      .filter((run) => !isLoad(owner) && meansStage(named, owner, run))
+      .map((run) => ({ owner, run })),
+  );
+}
+
+/** How a batch is put up: the recipe for the chosen method, its option and its terms. */
+function wayOf(
+  deciding: Deciding,
+  recipe: Recipe,
+  slots: BeginSlots,
+): { recipe: Recipe; option: BatchOption | null; terms: ProcessTerms | null } | string {
+  const { state, library } = deciding;
+  const uncanned = slots.method === "refrigerator" || slots.method === "ferment";
+  const options = processOptions(recipe);
+  if (!recipe.tested && slots.method && CANNER_METHODS.includes(slots.method)) {
+    return `${upper(whyOffTheShelf(recipe))}.`;
+  }
+  if (uncanned || options.length === 0) {
+    const method = slots.method ?? recipe.keptAs;
+    return { recipe: recipeFor(recipe, method), option: null, terms: null };
+  }
+  const method = methodMeant(options, slots);
+  const pressed = slots.atPsi === undefined || method === "pressure";
+  const fits = pressed ? options.filter((one) => one.method === method) : [];
+  const found = slots.pack ? fits.find((one) => one.pack === slots.pack) : fits[0];
+  if (!found) {
+    const had = options.map((one) => `${one.pack} pack by ${one.method}`).join(", ");
+    return `${recipe.title} is tested for ${had} only.`;
+  }
+  const option: BatchOption = slots.atPsi === undefined ? found : { ...found, atPsi: slots.atPsi };
+  const made = recipeFor(recipe, found.method, found.pack);
+  const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
+  if (altitudeFt === null) return { recipe: made, option, terms: null };
+  const known = state.kitchen.canners.find((one) => one.gauge)?.gauge?.kind;
+  // Without a gauge, the question is only whether any gauge has a tested process here.
+  const choices = (known ? [known] : (["dial", "weighted"] as const)).map((gauge) =>
+    chooseProcess(recipe, library.tables, {
+      altitudeFt,
+      altitudeUncertaintyFt,
+      method: found.method,
+      pack: found.pack,
+      gauge,
+      ...(slots.jar ? { jar: slots.jar } : {}),
+      ...(slots.atPsi === undefined ? {} : { atPsi: slots.atPsi }),
+    }),
+  );
+  const choice = choices.find((one) => one.ok) ?? choices[0];
+  if (!choice?.ok) {
+    const reason = upper(choice?.reason ?? "No process was tested");
+    return `${reason}. It could be kept in the refrigerator instead.`;
+  }
+  if (found.method === "pressure" && !known) return { recipe: made, option, terms: null };
+  return { recipe: made, option, terms: choice.terms };
+}
+
+/** Ids the log speaks of: what was taken back since too, and what a damaged line had begun. */
+function givenOut(state: State): string[] {
+  return state.history.flatMap((event) => {
+    const ids = idsOf(event);
+    if (event.type === "timer-set") ids.push(event.timer);
+    if (event.type === "reminder-set") ids.push(event.reminder);
+    if (event.type === "seed-saved") ids.push(event.seed);
+    return ids;
+  });
+}
+
+/**
+ * A short id a person can read out: the day and a running number. None is given twice: what came
+ * due for something that was taken back must not count for something new.
+ */
+export function nextId(state: State, now: number, letter: string): string {
+  const { year, month, day } = localFields(wallOf(state, now), state.zone);
+  const two = (value: number) => String(value % 100).padStart(2, "0");
+  const head = `${two(year)}${two(month)}${two(day)}-${letter}`;
+  const used = new Set(givenOut(state));
+  let number = 1;
+  while (used.has(`${head}${number}`)) number++;
+  return `${head}${number}`;
+}
+
+/** The batch a word is about: the one named, the one in focus, the only one, else asked. */
+export function batchFor(
+  deciding: Deciding,
+  target: string | undefined,
+  test: (batch: Batch) => boolean,
+  lead: string,
+): { batch: Batch } | { outcome: Outcome } {
+  const { state, wish } = deciding;
+  const able = activeOwners(state).filter((one): one is Batch => !isLoad(one) && test(one));
+  let list = able;
+  if (wish.chosen) {
+    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+    list = able.filter((batch) => ids.has(batch.id));
+  } else if (target !== undefined) {
+    const owners = find(state, target).flatMap((one) => ("owner" in one ? [one.owner] : []));
+    list = able.filter((batch) => owners.includes(batch));
+    if (list.length === 0 && /^(this|that|it|batch|everything|all)\b/.test(target)) list = able;
+  }
+  if (list.length > 1 && target === undefined) {
+    const focused = list.filter((batch) => batch.id === state.focus);
+    if (focused.length === 1) list = focused;
+  }
+  const [batch] = list;
+  if (!batch) return { outcome: refused(`${lead}: no such batch is running.`) };
+  if (list.length > 1) {
+    const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
+    return { outcome: askWhich(wish, "Which batch:", choices) };
+  }
+  return { batch };
+}
+
+export function decideHold(deciding: Deciding): Outcome {
+  const { target } = deciding.wish.command.slots as { target?: string };
+  if (target && /\b(process|canner|boil)\b/.test(target)) {
+    return refused(
+      "A process can't be held, only lost. If the boil or the pressure drops, tell me.",
+    );
+  }
+  const found = batchFor(deciding, target, (batch) => batch.state === "running", "Nothing to hold");
+  if ("outcome" in found) return found.outcome;
+  return done({ type: "held", batch: found.batch.id, t: deciding.now });
+}
+
+export function decideResume(deciding: Deciding): Outcome {
+  const { target } = deciding.wish.command.slots as { target?: string };
+  const found = batchFor(deciding, target, (batch) => batch.state === "held", "Nothing is held");
+  if ("outcome" in found) return found.outcome;
+  return done({ type: "resumed", batch: found.batch.id, t: deciding.now });
+}
+
+export function decideAbandon(deciding: Deciding): Outcome {
+  const { wish, state } = deciding;
+  const { target } = wish.command.slots as { target?: string };
+  const live = (batch: Batch) => batch.state === "running" || batch.state === "held";
+  const found = batchFor(deciding, target, live, "Nothing to abandon");
+  if ("outcome" in found) return found.outcome;
+  const { batch } = found;
+  const name = batchName(batch);
+  if (wish.confirmed) return done({ type: "abandoned", batch: batch.id, t: deciding.now });
+  const inside = activeOwners(state).find(
+    (one) =>
+      isLoad(one) && one.unloadedAt === undefined && one.parts.some((p) => p.batch === batch.id),
+  );
+  const warning =
+    inside && isLoad(inside) ? ` ${upper(loadName(state, inside))} is in the canner.` : "";
+  return askYes(wish, `Abandon ${name} for good?${warning} Say yes or no.`);
+}
+
+export function decideFocus(deciding: Deciding): Outcome {
+  const { target } = deciding.wish.command.slots as { target?: string };
+  const found = batchFor(
+    deciding,
+    target,
+    (batch) => batch.state !== "abandoned",
+    "I can't find it",
+  );
+  if ("outcome" in found) return found.outcome;
+  return done({ type: "focused", owner: found.batch.id, t: deciding.now });
+}

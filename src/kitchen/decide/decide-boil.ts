@@ -1,0 +1,143 @@
+/** Deciding on a boil: that it came, that it was lost, and what else such words may mean. */
+
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
+import { isLoad, type Owner } from "../owners.ts";
+import { questions } from "../questions.ts";
+import { heldForCanner } from "../settle.ts";
+import { isOver } from "../stage-run.ts";
+import type { StageRun } from "../state.ts";
+import { type Candidate, candidates, choicesOf, isReady, stageFact } from "./decide-stages.ts";
+import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
+
+/** Whether a report of a boil could be about this stage. */
+function awaitsBoil(deciding: Deciding) {
+  return (owner: Owner, run: StageRun): boolean => {
+    if (isLoad(owner)) {
+      const loaded = owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+      if (!loaded || run.spec.kind !== "process" || isOver(run)) return false;
+      return owner.terms?.method === "boiling-water" && !(run.kept && current(run.kept));
+    }
+    if (run.spec.kind !== "heat" || !run.kept || current(run.kept)) return false;
+    if (owner.state === "held") return false;
+    const waits = heldForCanner(deciding.state, owner, run, deciding.now);
+    return run.state === "running" || waits || isReady(deciding, owner, run);
+  };
+}
+
+export function decideBoiling(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string; covered?: boolean };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  let open = candidates(deciding, slots.target, awaitsBoil(deciding));
+  const canners = open.filter((one) => isLoad(one.owner));
+  if (slots.covered && canners.length > 0) open = canners;
+  const [one] = open;
+  if (!one) return boilWithoutWait(deciding, slots.target, when.t);
+  if (open.length > 1) return askWhich(wish, "Which is boiling:", choicesOf(state, open));
+  const kept = one.run.kept;
+  if (kept && isLoad(one.owner) && offMs(kept, when.t) > OFF_PROCESS_LIMIT_MS) {
+    return refused(
+      "It has been off its boil for over two hours, so it is not started over. " +
+        "Refrigerate, freeze or discard those jars.",
+    );
+  }
+  const t = Math.max(when.t, earliestSign(one));
+  const covered = slots.covered === undefined ? null : slots.covered;
+  return done({ type: "boil", owner: one.owner.id, stage: one.run.id, covered, t });
+}
+
+/** A start never moves before the loading, nor before the last loss. */
+export function earliestSign(one: Candidate): number {
+  const loadedAt = isLoad(one.owner) ? (one.owner.loadedAt ?? 0) : (one.run.startedAt ?? 0);
+  return Math.max(loadedAt, one.run.kept?.stretches.at(-1)?.to ?? 0);
+}
+
+/** What a canner that does not go by its boil wants to be told instead. */
+const GOES_BY: Record<string, string> = {
+  pressure: "That canner goes by steam and pressure. Tell me when it vents, or the pressure.",
+  steam: "That canner goes by steam. Tell me of a full column of steam, and its temperature.",
+  "low-temperature": "That canner goes by its temperature. What does the thermometer show?",
+};
+
+function boilWithoutWait(deciding: Deciding, target: string | undefined, t: number): Outcome {
+  const warm = candidates(deciding, target, (owner, run) => {
+    return isLoad(owner) && run.id === "canner" && run.state === "running";
+  });
+  const [canner] = warm;
+  if (canner && warm.length === 1) return done(stageFact("stage-done", canner, t));
+  const already = candidates(deciding, target, (_, run) => {
+    return run.kept !== undefined && current(run.kept) !== undefined && run.state === "running";
+  });
+  if (already.length > 0) return boilsAlready(deciding, already, t);
+  const pressure = candidates(deciding, target, (owner, run) => {
+    return isLoad(owner) && run.spec.kind === "process" && !isOver(run);
+  }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
+  const method = pressure && isLoad(pressure.owner) ? pressure.owner.terms?.method : undefined;
+  const asks = method && GOES_BY[method];
+  if (asks) return refused(asks);
+  return refused("Nothing is waiting to boil.");
+}
+
+/** A boil that is known: the words may still answer what was asked about the water. */
+function boilsAlready(deciding: Deciding, already: Candidate[], t: number): Outcome {
+  const { wish, state } = deciding;
+  const asked = questions(state)[0];
+  const load = already.find((one) => one.owner.id === asked?.about)?.owner;
+  if (
+    load &&
+    asked?.kind === "still-covered" &&
+    (wish.command.slots as { covered?: true }).covered
+  ) {
+    return done({ type: "cover", load: load.id, covered: true, t });
+  }
+  if (load && asked?.kind === "gap") return refused(`${asked.text} Say yes or no.`);
+  return refused("I already have it boiling.");
+}
+
+export function decideBoilLost(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  const open = candidates(deciding, slots.target, (owner, run) => {
+    if (!run.kept || run.spec.kind === "vent") return false;
+    if (isLoad(owner) && run.spec.kind !== "process") return false;
+    if (isLoad(owner) && owner.unloadedAt !== undefined) return false;
+    if (isOver(run)) return when.t < (run.endedAt ?? 0) && isLoad(owner);
+    return current(run.kept) !== undefined || run.kept.unconfirmedAt !== undefined;
+  });
+  const [one] = open;
+  if (!one) {
+    const lost = candidates(
+      deciding,
+      slots.target,
+      (_, run) => run.kept !== undefined && isLost(run.kept),
+    );
+    return refused(
+      lost.length > 0 ? "I have it lost already." : "Nothing is boiling that I know of.",
+    );
+  }
+  if (open.length > 1) return askWhich(wish, "Which lost its boil:", choicesOf(state, open));
+  if (isLoad(one.owner) && one.owner.terms?.method === "pressure") {
+    return done({ type: "pressure-lost", load: one.owner.id, t: when.t });
+  }
+  const uncovered = saysUncovered(wish.command.text);
+  const from = one.run.kept?.stretches.at(-1)?.from ?? when.t;
+  const t = Math.max(when.t, from);
+  return done({ type: "boil-lost", owner: one.owner.id, stage: one.run.id, uncovered, t });
+}
+
+const LIDS = /\b(lids?|jars?|tops?|rims?|necks?)\b/;
+const BARE = new RegExp(
+  [
+    "uncover|expos|show|stick|pok|peek|bare|dry|can see|out of|above|below|under the lids",
+    "no longer|n.?t (cover|over|under)|not (cover|over|under)",
+  ].join("|"),
+);
+
+/** Whether words say that the lids stand out of the water, which is boil lost. */
+export function saysUncovered(text: string): boolean {
+  const said = text.toLowerCase();
+  return LIDS.test(said) && BARE.test(said);
+}

@@ -1,0 +1,290 @@
+/** Deciding on a canner's signs: steam, pressure, temperature, low water. */
+import { jellingPoint } from "../../reckon/boiling.ts";
+import { BOILING_WATER, boilDoubt, boilsHere } from "../altitude-doubts.ts";
+import type { SlotsOf } from "../command.ts";
+import type { DatedFact } from "../events.ts";
+import { gaugeTargetPsi } from "../evolve-signs.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
+import { GAUGE_OFF_LIMIT_PSI } from "../loads/next-load.ts";
+import { potOf } from "../names.ts";
+import { isLoad, type Owner, runOfKind } from "../owners.ts";
+import { questions } from "../questions.ts";
+import { isOver } from "../stage-run.ts";
+import type { Load, StageRun } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+import { earliestSign, saysUncovered } from "./decide-boil.ts";
+import { candidates, choicesOf, isReady } from "./decide-stages.ts";
+import { gaugeOffAnswer } from "./gauge-answers.ts";
+import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
+
+const PSI_PER_KPA = 0.1450377;
+/** What a home canner's gauge can show, psi; more is a slip of the tongue or of the ear. */
+const HIGHEST_PSI = 25;
+/** What a kitchen thermometer can truly read in food or water here, degrees Fahrenheit. */
+const PLAUSIBLE_F = { min: 10, max: 320 };
+
+/** "One pound" while it is asked how far the dial is off is no pressure. */
+const GAUGE_ASKED: ReadonlySet<string> = new Set(["gauge-off", "gauge-tested"]);
+/** A dial is off by a few pounds; more than this is what it shows. */
+const HIGHEST_ERROR_PSI = 4;
+
+function inCannerNow(load: Load): boolean {
+  return load.loadedAt !== undefined && load.unloadedAt === undefined;
+}
+
+/** The one loaded canner of some methods that a report is about, or the question which. */
+function oneLoad(
+  deciding: Deciding,
+  methods: string[],
+  nothing: string,
+): { load: Load } | { outcome: Outcome } {
+  const slots = deciding.wish.command.slots as { target?: string };
+  const open = candidates(deciding, slots.target, (owner, run) => {
+    if (!isLoad(owner) || run.spec.kind !== "process" || !inCannerNow(owner)) return false;
+    return methods.includes(owner.terms?.method ?? "");
+  });
+  const [one] = open;
+  if (!one || !isLoad(one.owner)) return { outcome: refused(nothing) };
+  if (open.length > 1) {
+    const choices = choicesOf(deciding.state, open);
+    return { outcome: askWhich(deciding.wish, "Which canner:", choices) };
+  }
+  return { load: one.owner };
+}
+
+function when(deciding: Deciding): { t: number } | { outcome: Outcome } {
+  const slots = deciding.wish.command.slots as { at?: string };
+  const at = happenedAt(deciding.state, slots, deciding.now);
+  return at.ok ? { t: at.t } : { outcome: refused(at.reason) };
+}
+
+export function decideVenting(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(deciding, ["pressure", "steam"], "No canner is waiting for steam.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const vent = runOfKind(load, "vent");
+  const process = runOfKind(load, "process");
+  if (load.terms?.method === "steam" && process?.kept && current(process.kept)) {
+    return refused("I have it timed already.");
+  }
+  if (vent?.kept && current(vent.kept) && !isOver(vent))
+    return refused("I have it venting already.");
+  if (vent && isOver(vent)) return refused("It has had its ten minutes of steam.");
+  return done({ type: "steam", load: load.id, t: Math.max(at.t, load.loadedAt ?? 0) });
+}
+
+/** Minutes of venting still to go, where the vent has not had its time. */
+function ventLeft(load: Load, now: number): number | undefined {
+  const vent = runOfKind(load, "vent");
+  if (!vent || isOver(vent)) return undefined;
+  const stretch = vent.kept && current(vent.kept);
+  return stretch ? Math.ceil(10 - (now - stretch.from) / MINUTE_MS) : 10;
+}
+
+/** Why a pressure process may not begin (again) now; undefined where it may. */
+function cannotPressurize(load: Load, now: number): string | undefined {
+  const left = ventLeft(load, now);
+  if (left !== undefined) {
+    return `Steam has to pour from the open vent for ten minutes first: ${left} to go.`;
+  }
+  if (Math.abs(load.gauge?.readsHighPsi ?? 0) > GAUGE_OFF_LIMIT_PSI) {
+    return (
+      "That dial is off by more than two pounds. " +
+      "It has to be replaced before it can time a process."
+    );
+  }
+  const kept = runOfKind(load, "process")?.kept;
+  if (kept && offMs(kept, now) > OFF_PROCESS_LIMIT_MS) {
+    return (
+      "It has been under its pressure for over two hours, so it is not started over. " +
+      "Refrigerate, freeze or discard those jars."
+    );
+  }
+  return undefined;
+}
+
+export function decidePressure(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as { value: number; unit: string };
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const psi = slots.unit === "kPa" ? slots.value * PSI_PER_KPA : slots.value;
+  if (!(psi >= 0 && psi <= HIGHEST_PSI)) {
+    return refused(`${slots.value} ${slots.unit} can't be right. What does the gauge show?`);
+  }
+  const asked = questions(deciding.state)[0];
+  if (asked && GAUGE_ASKED.has(asked.kind) && psi <= HIGHEST_ERROR_PSI) {
+    return gaugeOffAnswer(deciding, asked, psi);
+  }
+  const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const process = runOfKind(load, "process");
+  const target = gaugeTargetPsi(load) ?? Number.POSITIVE_INFINITY;
+  if (process && !isOver(process) && psi >= target) {
+    const reason = cannotPressurize(load, deciding.now);
+    if (reason) return refused(reason);
+  }
+  const t = process ? Math.max(at.t, earliestSign({ owner: load, run: process })) : at.t;
+  return done({ type: "pressure", load: load.id, psi: Math.round(psi * 100) / 100, t });
+}
+
+export function decideRocking(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const process = runOfKind(load, "process");
+  if (!process || isOver(process)) return refused("That process is over.");
+  if (process.kept && current(process.kept)) return refused("I have it timed already.");
+  if (load.gauge?.kind === "dial") return refused("That canner has a dial. What does it show?");
+  const reason = cannotPressurize(load, deciding.now);
+  if (reason) return refused(reason);
+  const t = Math.max(at.t, earliestSign({ owner: load, run: process }));
+  return done({ type: "rocking", load: load.id, t });
+}
+
+export function decidePressureLost(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(deciding, ["pressure", "steam"], "No pressure canner is loaded.");
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const vent = runOfKind(load, "vent");
+  if (load.terms?.method === "steam" || (vent?.kept && current(vent.kept) && !isOver(vent))) {
+    return done({ type: "steam-lost", load: load.id, t: at.t });
+  }
+  const process = runOfKind(load, "process");
+  if (!process?.kept || !current(process.kept)) return refused("It is not timed yet.");
+  if (isOver(process) && at.t >= (process.endedAt ?? 0)) {
+    return refused("Its time was already full.");
+  }
+  return done({ type: "pressure-lost", load: load.id, t: at.t });
+}
+
+export function decideWaterLow(deciding: Deciding): Outcome {
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const found = oneLoad(
+    deciding,
+    ["boiling-water", "low-temperature", "pressure", "steam"],
+    "No canner is loaded.",
+  );
+  if ("outcome" in found) return found.outcome;
+  const { load } = found;
+  const low = { type: "water-low", load: load.id, t: at.t } as const;
+  // Lids out of the water are a lost boil, not a word of warning.
+  const method = load.terms?.method;
+  const deep = method === "boiling-water" || method === "low-temperature";
+  if (!deep || !saysUncovered(deciding.wish.command.text)) return done(low);
+  return done(low, { type: "cover", load: load.id, covered: false, t: at.t });
+}
+
+/** What a temperature may be of: a canner, a pot on the heat, or a crock. */
+function takesTemperature(deciding: Deciding) {
+  return (owner: Owner, run: StageRun): boolean => {
+    if (isLoad(owner)) {
+      if (run.id === "canner") return run.state === "running";
+      return run.spec.kind === "process" && inCannerNow(owner) && !isOver(run);
+    }
+    const long = run.spec.kind === "ferment" || run.spec.kind === "rest";
+    if (run.spec.kind === "heat") return run.state === "running" || isReady(deciding, owner, run);
+    return long && run.state === "running";
+  };
+}
+
+export function decideTemperature(deciding: Deciding): Outcome {
+  const { state, wish } = deciding;
+  const slots = wish.command.slots as SlotsOf["temperature"];
+  const at = when(deciding);
+  if ("outcome" in at) return at.outcome;
+  const temperatureF = slots.unit === "C" ? slots.value * 1.8 + 32 : slots.value;
+  if (!(temperatureF >= PLAUSIBLE_F.min && temperatureF <= PLAUSIBLE_F.max)) {
+    return refused(`${slots.value} degrees can't be right. What does the thermometer show?`);
+  }
+  let open = candidates(deciding, slots.target, takesTemperature(deciding));
+  const rounded = Math.round(temperatureF * 10) / 10;
+  // A boil is no report of a canner that is only warming, nor of a crock.
+  if (slots.boiling)
+    open = open.filter(({ run }) => run.id !== "canner" && BOILS.has(run.spec.kind));
+  const [one] = open;
+  if (!one && slots.boiling) {
+    const fact = {
+      type: "temperature",
+      owner: null,
+      what: BOILING_WATER,
+      temperatureF: rounded,
+    } as const;
+    return done({ ...fact, t: at.t }, ...boilDoubt(state, undefined, rounded, at.t));
+  }
+  if (!one) {
+    const what = slots.target ?? "temperature";
+    return done({ type: "temperature", owner: null, what, temperatureF: rounded, t: at.t });
+  }
+  if (open.length > 1) {
+    const guided = open.filter((each) => isLoad(each.owner) && each.run.spec.kind === "process");
+    const low = guided.find(
+      (each) => isLoad(each.owner) && each.owner.terms?.method === "low-temperature",
+    );
+    if (!low) return askWhich(wish, "Which is that:", choicesOf(state, open));
+    return done(...temperatureFacts(deciding, low, rounded, at.t));
+  }
+  return done(...temperatureFacts(deciding, one, rounded, at.t));
+}
+
+const BOILS: ReadonlySet<string> = new Set(["heat", "process"]);
+
+function temperatureFacts(
+  deciding: Deciding,
+  one: { owner: Owner; run: StageRun },
+  temperatureF: number,
+  t: number,
+): DatedFact[] {
+  const { state } = deciding;
+  const { owner, run } = one;
+  const what = isLoad(owner) ? "canner" : potOf(run);
+  const facts: DatedFact[] = [{ type: "temperature", owner: owner.id, what, temperatureF, t }];
+  const until = run.spec.heat?.until;
+  const altitude = state.kitchen.altitudeFt;
+  const notYet = run.kept !== undefined && !current(run.kept);
+  if (typeof until === "object" && temperatureF >= until.temperatureF && notYet) {
+    const type = run.id === "canner" ? "stage-done" : "boil";
+    facts.push(
+      type === "boil"
+        ? { type, owner: owner.id, stage: run.id, covered: null, t }
+        : { type, owner: owner.id, stage: run.id, t },
+    );
+  }
+  if (until === "jelling-point" && altitude !== null && notYet) {
+    const jells = jellingPoint(altitude);
+    if (jells.ok && temperatureF >= jells.value.value) {
+      facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t });
+    }
+  }
+  const boils = isLoad(owner) && owner.terms?.method === "boiling-water";
+  const begins = saysBoil(deciding, one, temperatureF, boils || until === "boil");
+  if (begins) {
+    const from = Math.max(t, earliestSign(one));
+    facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t: from });
+  }
+  if (boils && (begins || (run.kept && current(run.kept)))) {
+    facts.push(...boilDoubt(state, owner, temperatureF, t));
+  }
+  return facts;
+}
+
+/** "204 at a full boil" of what waits for its boil reports that too, where it can be one. */
+function saysBoil(
+  deciding: Deciding,
+  { run }: { run: StageRun },
+  temperatureF: number,
+  boils: boolean,
+): boolean {
+  const { boiling } = deciding.wish.command.slots as SlotsOf["temperature"];
+  if (!boiling || !boils || !run.kept || current(run.kept)) return false;
+  return (
+    boilsHere(deciding.state, temperatureF) && offMs(run.kept, deciding.now) <= OFF_PROCESS_LIMIT_MS
+  );
+}

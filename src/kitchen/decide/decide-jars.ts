@@ -1,0 +1,332 @@
+import type { JarSize } from "../../recipe/recipe.ts";
+import type { SpokenJarSize } from "../command.ts";
+import type { DatedFact } from "../events.ts";
+import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "../jars.ts";
+import { termsFor } from "../loads/next-load.ts";
+import { batchName, findBatches, upper } from "../names.ts";
+import { activeOwners, isLoad, runOfKind } from "../owners.ts";
+import { readyAt } from "../settle.ts";
+import type { Batch, Load, State } from "../state.ts";
+import { expectedJars } from "./decide-batch.ts";
+import { firstJar } from "./decide-stages.ts";
+import {
+  askNumber,
+  askWhich,
+  askYes,
+  type Choice,
+  type Deciding,
+  done,
+  happenedAt,
+  type Outcome,
+  refused,
+} from "./outcome.ts";
+
+const MOST_JARS = 60;
+
+/** The recipe's jar for a spoken one; an in-between size takes the next larger tested one. */
+export function jarOf(size: SpokenJarSize | undefined): JarSize | null {
+  if (size === undefined) return null;
+  if (size === "quarter-pint") return "half-pint";
+  if (size === "12-ounce") return "pint";
+  return size === "pint-and-a-half" ? "pint-and-half" : size;
+}
+
+function activeBatches(state: State): Batch[] {
+  return activeOwners(state).filter(
+    (one): one is Batch => !isLoad(one) && one.state !== "abandoned",
+  );
+}
+
+/** The batch a report about jars is for: the one named, else the only one it can be, else asked. */
+function oneBatch(
+  deciding: Deciding,
+  target: string | undefined,
+  test: (batch: Batch) => boolean,
+  lead: string,
+): { batch: Batch } | { outcome: Outcome } {
+  const { state, wish } = deciding;
+  const able = activeBatches(state).filter(test);
+  let list = able;
+  if (wish.chosen) {
+    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+    list = able.filter((batch) => ids.has(batch.id));
+  } else if (target !== undefined) {
+    const named = new Set(findBatches(state, target).map((batch) => batch.id));
+    list = able.filter((batch) => named.has(batch.id));
+  } else if (able.length > 1) {
+    const focused = able.filter((batch) => batch.id === state.focus);
+    if (focused.length === 1) list = focused;
+  }
+  const [batch] = list;
+  if (!batch) return { outcome: refused(`${lead} nothing that is running.`) };
+  if (list.length > 1) {
+    const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
+    return { outcome: askWhich(wish, "Which batch:", choices) };
+  }
+  return { batch };
+}
+
+/** Whether jars of this batch may be filled now: what comes before is done, the canner aside. */
+function mayFill(state: State, now: number) {
+  return (batch: Batch): boolean => {
+    const fill = runOfKind(batch, "fill");
+    if (!fill) return false;
+    if (fill.state !== "waiting") return batch.state === "running" || batch.state === "held";
+    const withoutCanner = { ...batch, option: null };
+    return readyAt(state, withoutCanner, fill, now) !== undefined;
+  };
+}
+
+/** What has to be done before the jars are filled; undefined where nothing has. */
+function beforeFilling(batch: Batch): string | undefined {
+  const running = batch.stages.find((run) => run.state === "running");
+  if (running)
+    return `${upper(batchName(batch))} is still at ${running.spec.title}. Say done when that is.`;
+  const [next] = batch.stages.filter((run) => run.state === "waiting");
+  if (!next || next.spec.kind === "fill") return undefined;
+  return `${upper(batchName(batch))}: ${next.spec.title} comes first.`;
+}
+
+export function decideFilled(deciding: Deciding): Outcome {
+  const { state, now, wish, library } = deciding;
+  const slots = wish.command.slots as { target?: string; count?: number; size?: SpokenJarSize };
+  const found = oneBatch(deciding, slots.target, mayFill(state, now), "That is about");
+  if ("outcome" in found) {
+    const early = activeBatches(state).find(
+      (batch) => runOfKind(batch, "fill")?.state === "waiting",
+    );
+    const notYet = early && found.outcome.kind === "refused" ? beforeFilling(early) : undefined;
+    if (notYet) return refused(notYet);
+    return found.outcome;
+  }
+  const { batch } = found;
+  if (slots.count === undefined) {
+    return askNumber(wish, `How many jars did you fill of ${batchName(batch)}?`);
+  }
+  if (!Number.isInteger(slots.count) || slots.count < 0 || slots.count > MOST_JARS) {
+    return refused(`${slots.count} jars can't be right. How many are filled?`);
+  }
+  if (slots.count === 0) {
+    return refused("None filled finishes nothing. Say how many are, or abandon the batch.");
+  }
+  const tooMany = wish.confirmed ? undefined : farTooMany(batch, slots.count, jarOf(slots.size));
+  if (tooMany) return askYes(wish, `${tooMany} Is it ${slots.count}? Say yes or no.`);
+  if (batch.ready > 0 && slots.count !== batch.ready && !wish.confirmed) {
+    const known = `I have ${batch.ready} filled of ${batchName(batch)}.`;
+    return askYes(wish, `${known} Is it ${slots.count} in all? Say yes or no.`);
+  }
+  const size = jarOf(slots.size);
+  if (size && size !== batch.jar && batch.option) {
+    const loads = activeOwners(state).filter(isLoad);
+    const canner = cannerOf(state, loads.find((load) => load.batch === batch.id)?.canner ?? "");
+    const choice = termsFor(
+      state,
+      { ...batch, jar: size },
+      canner ?? state.kitchen.canners[0],
+      library,
+    );
+    if (!choice.ok) return refused(`${choice.reason}.`);
+  }
+  const facts: DatedFact[] = [
+    { type: "jars-filled", batch: batch.id, count: slots.count, size, t: now },
+    ...confirmedInPassing(batch, wish.command.text, now),
+  ];
+  return done(...facts);
+}
+
+/** Produce gives a quarter more or less than published; over twice that is a slip (our choice). */
+const FAR_TOO_MANY = 2;
+
+/** What speaks against so many jars in all of a batch; undefined where nothing does. */
+function farTooMany(batch: Batch, count: number, size: JarSize | null): string | undefined {
+  const { recipe, lot } = batch;
+  const expected = expectedJars(recipe, lot, size ?? batch.jar);
+  const all = batch.filled - batch.ready + count;
+  if (expected === null || all <= Math.max(FAR_TOO_MANY * expected, expected + 2)) return undefined;
+  const jar = size ?? batch.jar ?? "jar";
+  const pounds = lot.weightLb ?? recipe.yield.weightLb;
+  return `${all} ${jar}s are far more than ${pounds} pounds make, about ${expected}.`;
+}
+
+/** A report may already say what would be asked: "new lids", "half inch headspace". */
+export function confirmedInPassing(batch: Batch, text: string, t: number): DatedFact[] {
+  const said = text.toLowerCase();
+  return batch.recipe.critical
+    .filter((factor) => !batch.confirmed.some((one) => one.factor === factor.id))
+    .filter((factor) => factor.words.some((word) => said.includes(word)))
+    .map((factor) => ({ type: "confirmed", batch: batch.id, factor: factor.id, held: true, t }));
+}
+
+export function decideLoaded(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string; count?: number };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  const load = activeOwners(state).find(
+    (owner): owner is Load => isLoad(owner) && owner.loadedAt === undefined,
+  );
+  if (!load) return refused(noCanner(state));
+  const waiting = activeBatches(state).filter((batch) => batch.ready > 0 && batch.option);
+  const chosen = chosenBatches(deciding, waiting, slots.target);
+  if (chosen.length === 0) {
+    const batch = state.batches[load.batch];
+    const other = slots.target ? findBatches(state, slots.target)[0] : undefined;
+    if (other && other !== batch) {
+      return refused(`No jars of ${batchName(other)} are filled. Say how many are.`);
+    }
+    const fill = batch && runOfKind(batch, "fill");
+    if (!batch || !fill || !mayFill(state, now)(batch)) return refused("No jars are filled yet.");
+    if (slots.count === undefined) return askNumber(wish, "How many jars went in?");
+    const t = when.t;
+    const parts = [{ batch: batch.id, jars: slots.count, first: firstJar(state, batch.id) }];
+    return (
+      fits(state, load, [{ batch, jars: slots.count }]) ??
+      done(
+        { type: "jars-filled", batch: batch.id, count: slots.count, size: null, t },
+        { type: "loaded", load: load.id, parts, t },
+      )
+    );
+  }
+  if (!wish.chosen && slots.target === undefined && chosen.length > 1) {
+    const able = chosen.filter((batch) => mayShare(deciding, load, batch) === undefined);
+    if (able.length > 1) {
+      const choices = able.map((batch): Choice => {
+        return { label: `${batchName(batch)}, ${batch.ready}`, ref: { owner: batch.id } };
+      });
+      const every = able.length === 2 ? "both" : "all";
+      return askWhich(wish, `Say ${every}, or which jars went in:`, choices);
+    }
+  }
+  return loadThese(deciding, load, chosen, slots.count, when.t);
+}
+
+function noCanner(state: State): string {
+  const busy = activeOwners(state).find(
+    (owner) => isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined,
+  );
+  if (busy) return "The canner is taken. These jars go in the next load.";
+  return "No canner is open for jars. Begin a batch, or say the altitude first.";
+}
+
+function chosenBatches(deciding: Deciding, waiting: Batch[], target: string | undefined): Batch[] {
+  if (deciding.wish.chosen) {
+    const ids = new Set(deciding.wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+    return waiting.filter((batch) => ids.has(batch.id));
+  }
+  if (target === undefined || /^(the )?(jars?|canner|load|both|all|them)$/.test(target))
+    return waiting;
+  const named = findBatches(deciding.state, target);
+  return named.length > 0 ? waiting.filter((batch) => named.includes(batch)) : waiting;
+}
+
+/** Why a batch's jars may not go into a load; undefined where they may. */
+function mayShare(deciding: Deciding, load: Load, batch: Batch): string | undefined {
+  if (batch.id === load.batch || !load.terms) return undefined;
+  const canner = cannerOf(deciding.state, load.canner);
+  const choice = termsFor(deciding.state, batch, canner, deciding.library);
+  return choice.ok ? cannotShare(load.terms, choice.terms) : choice.reason;
+}
+
+function fits(
+  state: State,
+  load: Load,
+  parts: { batch: Batch; jars: number }[],
+): Outcome | undefined {
+  const canner = cannerOf(state, load.canner);
+  const smallest = Math.min(
+    ...parts.map((part) => (part.batch.jar ? capacity(canner, part.batch.jar) : 0)),
+  );
+  const total = parts.reduce((sum, part) => sum + part.jars, 0);
+  if (total <= smallest) return undefined;
+  return refused(`The ${canner?.name ?? "canner"} holds ${smallest} of these jars, not ${total}.`);
+}
+
+function loadThese(
+  deciding: Deciding,
+  load: Load,
+  batches: Batch[],
+  count: number | undefined,
+  t: number,
+): Outcome {
+  const { state } = deciding;
+  const first = batches.find((batch) => batch.id === load.batch);
+  const ordered = first ? [first, ...batches.filter((one) => one !== first)] : batches;
+  const named = deciding.wish.chosen !== undefined || ordered.length === 1;
+  const parts: { batch: Batch; jars: number }[] = [];
+  const holds = capacity(cannerOf(state, load.canner), ordered[0]?.jar ?? "pint");
+  let room = holds;
+  for (const batch of ordered) {
+    const reason = mayShare(deciding, load, batch);
+    if (reason) {
+      if (named || (deciding.wish.command.slots as { target?: string }).target) {
+        return refused(`They can't share the canner: ${reason}.`);
+      }
+      continue;
+    }
+    const wanted = count !== undefined && ordered.length === 1 ? count : batch.ready;
+    const over = count !== undefined && wanted > holds;
+    if (over) return fits(state, load, [{ batch, jars: wanted }]) ?? refused("Too many jars.");
+    const jars = Math.min(wanted, room);
+    if (jars > 0) parts.push({ batch, jars });
+    room -= jars;
+  }
+  if (parts.length === 0) return refused("No jars are filled yet.");
+  const facts: DatedFact[] = parts
+    .filter((part) => part.jars > part.batch.ready)
+    .map((part) => ({
+      type: "jars-filled",
+      batch: part.batch.id,
+      count: part.jars,
+      size: null,
+      t,
+    }));
+  const into = parts.map((part) => ({
+    batch: part.batch.id,
+    jars: part.jars,
+    first: firstJar(state, part.batch.id),
+  }));
+  return done(...facts, { type: "loaded", load: load.id, parts: into, t });
+}
+
+type CountSlots = { target?: string; count?: number; jars?: number[] };
+
+/** How many jars are meant, if there are so many; `left` undefined where nobody knows. */
+function countOf(slots: CountSlots, left: number | undefined): number | string {
+  const count = slots.jars?.length ?? slots.count ?? 1;
+  if (Number.isInteger(count) && count > 0 && count <= (left ?? MOST_JARS)) return count;
+  return `There are ${left ?? "no"} jars there. How many is it?`;
+}
+
+export function decideSetAside(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as CountSlots;
+  const able = (batch: Batch) => batch.filled > 0 || runOfKind(batch, "fill")?.state === "running";
+  const found = oneBatch(deciding, slots.target, able, "I have jars of");
+  if ("outcome" in found) return found.outcome;
+  const { batch } = found;
+  if (batch.ready === 0 && batch.loads.length > 0) {
+    return refused(
+      "Its jars are all in the canner or out of it. Tell me if one broke or did not seal.",
+    );
+  }
+  const count = countOf(slots, batch.ready > 0 ? batch.ready : undefined);
+  if (typeof count === "string") return refused(count);
+  return done({ type: "set-aside", batch: batch.id, count, t: deciding.now });
+}
+
+/** Jars of a batch in its last load that are still whole and not accounted for. */
+function inLastLoad(state: State, batch: Batch): number {
+  const load = loadsOf(state, batch).at(-1);
+  const part = load?.parts.find((one) => one.batch === batch.id);
+  return part ? unaccounted(part) : 0;
+}
+
+export function decideBroken(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as CountSlots;
+  const found = oneBatch(deciding, slots.target, (batch) => batch.filled > 0, "I have jars of");
+  if ("outcome" in found) return found.outcome;
+  const { batch } = found;
+  const left = batch.ready > 0 ? batch.ready : inLastLoad(deciding.state, batch);
+  const count = countOf(slots, left);
+  if (typeof count === "string") return refused(count);
+  return done({ type: "jar-broken", batch: batch.id, count, t: deciding.now });
+}

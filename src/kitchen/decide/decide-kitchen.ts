@@ -1,0 +1,224 @@
+/** Deciding on the kitchen itself, timers and reminders, notes, quiet, and what is eaten. */
+import type { SlotsOf } from "../command.ts";
+import { jarCounts } from "../jars.ts";
+import { batchName, find, findBatches, timerName, upper } from "../names.ts";
+import type { Batch, State, Timer } from "../state.ts";
+import { wallOf } from "../state.ts";
+import { MINUTE_MS, parseIso } from "../time.ts";
+import { nextId } from "./decide-batch.ts";
+import { askWhich, type Choice, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+
+/** Where people live and cook, feet; a table's own limits are stricter and said by the table. */
+const ALTITUDE_FT = { min: -1400, max: 17000 };
+/** A timer of half a second is a slip, and one of a month is a reminder. */
+const TIMER_MINUTES = { min: 1 / 60, max: 60 * 24 * 31 };
+
+/**
+ * How far an altitude is off that is said with "about" and the like: a twentieth of it, and 100
+ * feet at the least. The program's own choice; a band's edge within that is taken as passed.
+ */
+const VAGUE = { share: 0.05, leastFt: 100 };
+const VAGUELY = new RegExp(
+  [
+    "about|around|roughly|approximately|nearly|almost|close to|somewhere|something like|or so",
+    "more or less|give or take|some|maybe|probably|just (over|under)|(over|under) a",
+    "a (bit|little|hair|touch) (over|under|above|below)|i (think|guess|believe)",
+  ]
+    .map((words) => `\\b(${words})\\b`)
+    .join("|"),
+  "i",
+);
+
+/** How far off an altitude may be by the words it was said in, feet; 0 where they are exact. */
+function vaguenessFt(said: string, feet: number): number {
+  if (!VAGUELY.test(said)) return 0;
+  return Math.max(VAGUE.leastFt, Math.round(Math.abs(feet) * VAGUE.share));
+}
+
+export function altitudeFacts(deciding: Deciding, feet: number, saidFt?: number): Outcome {
+  const off = saidFt ?? vaguenessFt(deciding.wish.command.text, feet);
+  if (!(feet >= ALTITUDE_FT.min && feet <= ALTITUDE_FT.max && off >= 0)) {
+    return refused(`${feet} feet can't be right. What is your altitude in feet?`);
+  }
+  const altitudeFt = Math.round(feet);
+  const uncertain = off > 0 ? { altitudeUncertaintyFt: Math.ceil(off) } : {};
+  return done({ type: "kitchen-set", altitudeFt, ...uncertain, t: deciding.now });
+}
+
+export function decideAltitude(deciding: Deciding): Outcome {
+  const { feet, uncertaintyFt } = deciding.wish.command.slots as SlotsOf["altitude"];
+  return altitudeFacts(deciding, feet, uncertaintyFt);
+}
+
+export function decideTimerSet(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { minutes: number; label?: string };
+  if (!(slots.minutes >= TIMER_MINUTES.min && slots.minutes <= TIMER_MINUTES.max)) {
+    return refused("For how long? A timer runs from a second to a month.");
+  }
+  const timer = nextId(state, now, "T");
+  return done({
+    type: "timer-set",
+    timer,
+    label: slots.label ?? null,
+    minutes: slots.minutes,
+    t: now,
+  });
+}
+
+/** The timer meant: named, or the only one, or asked. */
+function oneTimer(
+  deciding: Deciding,
+  target: string | undefined,
+): { timer: Timer } | { outcome: Outcome } {
+  const { state, wish } = deciding;
+  const live = Object.values(state.timers).filter(
+    (t) => t.state === "running" || t.state === "rang",
+  );
+  let list = live;
+  if (wish.chosen) {
+    const ids = new Set(wish.chosen.map((ref) => ("timer" in ref ? ref.timer : "")));
+    list = live.filter((timer) => ids.has(timer.id));
+  } else if (target !== undefined && !/^(timer|it|that|this)$/.test(target)) {
+    list = find(state, target).flatMap((one) => ("timer" in one ? [one.timer] : []));
+  }
+  const ringing = list.filter((timer) => timer.state === "rang");
+  if (list.length > 1 && ringing.length === 1) list = ringing;
+  const [timer] = list;
+  if (!timer) {
+    const named = target ? ` called ${target}` : "";
+    return { outcome: refused(`There is no timer${named} running.`) };
+  }
+  if (list.length > 1) {
+    const choices = list.map((t): Choice => ({ label: timerName(t), ref: { timer: t.id } }));
+    return { outcome: askWhich(wish, "Which timer:", choices) };
+  }
+  return { timer };
+}
+
+export function decideTimerAdd(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as { target?: string; minutes: number };
+  const found = oneTimer(deciding, slots.target);
+  if ("outcome" in found) return found.outcome;
+  if (!(Math.abs(slots.minutes) <= TIMER_MINUTES.max)) return refused("For how much longer?");
+  return done({
+    type: "timer-added",
+    timer: found.timer.id,
+    minutes: slots.minutes,
+    t: deciding.now,
+  });
+}
+
+export function decideTimerCancel(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as { target?: string };
+  const found = oneTimer(deciding, slots.target);
+  if ("outcome" in found) return found.outcome;
+  return done({ type: "timer-cancelled", timer: found.timer.id, t: deciding.now });
+}
+
+export function decideRemind(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { when?: string; text: string };
+  if (slots.when === undefined) {
+    return { kind: "ask", text: "When shall I remind you?", wish, expects: "when", choices: [] };
+  }
+  const wallMs = parseIso(slots.when, state.zone);
+  if (wallMs === undefined) return refused(`I can't read the time ${slots.when}.`);
+  if (wallMs < wallOf(state, now) - MINUTE_MS) return refused("That time is past.");
+  const reminder = nextId(state, now, "R");
+  return done({ type: "reminder-set", reminder, wallMs, text: slots.text, t: now });
+}
+
+export function decideNote(deciding: Deciding): Outcome {
+  const { text } = deciding.wish.command.slots as { text: string };
+  if (text.trim() === "") return refused("What shall I write down?");
+  const owner = deciding.state.focus;
+  const batch = owner === null ? undefined : deciding.state.batches[owner];
+  return done({ type: "note", owner: batch ? batch.id : null, text, t: deciding.now });
+}
+
+export function decideHush(deciding: Deciding): Outcome {
+  const { minutes } = deciding.wish.command.slots as { minutes?: number };
+  const until = minutes === undefined ? null : deciding.now + minutes * MINUTE_MS;
+  return done({ type: "hushed", until, t: deciding.now });
+}
+
+/** "Got it" answers the alarm that was spoken last. */
+export function decideAcknowledge(deciding: Deciding): Outcome {
+  const { state, now, lastAlarm } = deciding;
+  const key = lastAlarm && state.ringing.includes(lastAlarm) ? lastAlarm : state.ringing.at(-1);
+  if (key === undefined) return { kind: "tell" };
+  return done({ type: "acknowledged", keys: [key], t: now });
+}
+
+/** A finished or running batch by name, asked for where several match that pass the test. */
+export function shelved(
+  deciding: Deciding,
+  target: string | undefined,
+  test: (batch: Batch) => boolean = () => true,
+): Batch | Outcome {
+  const { state, wish } = deciding;
+  if (target === undefined) return refused("Of which batch?");
+  const named = findBatches(state, target, true).filter((batch) => batch.state !== "abandoned");
+  const fitting = named.filter(test);
+  let list = fitting.length > 0 ? fitting : named.slice(0, 1);
+  if (wish.chosen) {
+    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+    list = list.filter((batch) => ids.has(batch.id));
+  }
+  const [batch] = list;
+  if (!batch) return refused(`I have nothing called ${target} in the log.`);
+  if (list.length > 1) {
+    const choices = list.map((one): Choice => {
+      return { label: `${batchName(one)} (${one.id})`, ref: { owner: one.id } };
+    });
+    return askWhich(wish, "Which batch:", choices);
+  }
+  return batch;
+}
+
+export function decideOpened(deciding: Deciding): Outcome {
+  const slots = deciding.wish.command.slots as SlotsOf["opened"];
+  const { size, count = 1 } = slots;
+  if (!(Number.isInteger(count) && count > 0)) return refused("How many jars were opened?");
+  const ofSize = (one: Batch) => size === undefined || one.jar === null || one.jar === size;
+  const holds = (one: Batch) => ofSize(one) && onShelf(deciding.state, one) > 0;
+  const batch = shelved(deciding, slots.target, holds);
+  if ("kind" in batch) return batch;
+  if (!ofSize(batch)) return refused(`${upper(batchName(batch))} was put up in ${batch.jar} jars.`);
+  const left = onShelf(deciding.state, batch);
+  if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
+  const spoiled = slots.spoiled ?? false;
+  return done({ type: "jar-opened", batch: batch.id, count, spoiled, t: deciding.now });
+}
+
+/** Jars of a batch that should still be there: sealed, or filled where there is no process. */
+export function onShelf(state: State, batch: Batch): number {
+  const opened = state.openedJars.reduce(
+    (n, one) => n + (one.batch === batch.id ? one.count : 0),
+    0,
+  );
+  return (batch.option ? jarCounts(state, batch).sealed : batch.ready) - opened;
+}
+
+/** The scale of every score, so that those of different days can stand side by side. */
+const LOWEST_SCORE = 1;
+const HIGHEST_SCORE = 5;
+
+export function decideTaste(deciding: Deciding): Outcome {
+  const { target, ...rest } = deciding.wish.command.slots as Record<string, unknown>;
+  const batch = shelved(deciding, typeof target === "string" ? target : undefined);
+  if ("kind" in batch) return batch;
+  const scores: Record<string, number> = {};
+  for (const [name, value] of Object.entries(rest)) {
+    if (typeof value !== "number") continue;
+    if (value < LOWEST_SCORE || value > HIGHEST_SCORE) {
+      return refused("Scores go from 1 to 5, like crunch four.");
+    }
+    scores[name] = value;
+  }
+  const taster = typeof rest.taster === "string" ? rest.taster : null;
+  if (Object.keys(scores).length === 0)
+    return refused("Say a score from 1 to 5, like crunch four.");
+  return done({ type: "tasted", batch: batch.id, taster, scores, t: deciding.now });
+}

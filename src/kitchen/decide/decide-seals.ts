@@ -1,0 +1,261 @@
+/** Deciding on seals, and on what becomes of jars that failed or were not processed in full. */
+import type { SlotsOf } from "../command.ts";
+import type { BatchOption, DatedFact, Disposition } from "../events.ts";
+import { unaccounted } from "../jars.ts";
+import { hotPackOf } from "../loads/hot-pack.ts";
+import { batchName, find, findBatches } from "../names.ts";
+import { activeOwners, isLoad, runOfKind } from "../owners.ts";
+import { dispositionsFor, REPROCESS_WITHIN_MS, undecided } from "../questions.ts";
+import type { Load, LoadPart } from "../state.ts";
+import { HOUR_MS, MINUTE_MS } from "../time.ts";
+import { decideOpened, onShelf } from "./decide-kitchen.ts";
+import {
+  askNumber,
+  askWhich,
+  type Choice,
+  type Deciding,
+  done,
+  type Outcome,
+  refused,
+} from "./outcome.ts";
+
+type OfLoad = { load: Load; part: LoadPart };
+
+/** Loads whose jars are out and not all accounted for, narrowed to what was named. */
+function openSeals(deciding: Deciding, target: string | undefined): OfLoad[] {
+  const loads = activeOwners(deciding.state).filter(isLoad);
+  const out = loads.filter((load) => load.unloadedAt !== undefined && load.state === "running");
+  return narrowed(deciding, partsOf(out), target);
+}
+
+/** Jars that were counted as sealed, the last load first: one may be found open later. */
+function sealedBefore(deciding: Deciding, target: string | undefined): OfLoad[] {
+  const loads = Object.values(deciding.state.loads).filter((load) => load.state === "complete");
+  const parts = partsOf(loads.reverse()).filter(({ part }) => part.sealed > 0);
+  const named = narrowed(deciding, parts, target);
+  return target === undefined ? named.slice(0, 1) : named;
+}
+
+function partsOf(loads: Load[]): OfLoad[] {
+  return loads.flatMap((load) => load.parts.map((part) => ({ load, part })));
+}
+
+function narrowed(deciding: Deciding, all: OfLoad[], target: string | undefined): OfLoad[] {
+  const { state, wish } = deciding;
+  if (wish.chosen) {
+    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+    return all.filter((one) => ids.has(one.part.batch) || ids.has(one.load.id));
+  }
+  if (target === undefined || /\b(jars?|lids?|others?|rest|canner)\b/.test(target)) return all;
+  const owners = find(state, target, true).flatMap((one) => ("owner" in one ? one.owner.id : []));
+  return all.filter((one) => owners.includes(one.part.batch) || owners.includes(one.load.id));
+}
+
+function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: string): Outcome {
+  const choices = open.flatMap(({ part }): Choice[] => {
+    const batch = deciding.state.batches[part.batch];
+    return batch ? [{ label: batchName(batch), ref: { owner: batch.id } }] : [];
+  });
+  return askWhich(deciding.wish, lead, choices);
+}
+
+export function decideSealed(deciding: Deciding): Outcome {
+  const { now, wish } = deciding;
+  const slots = wish.command.slots as {
+    target?: string;
+    all?: true;
+    count?: number;
+    jars?: number[];
+  };
+  const open = openSeals(deciding, slots.target);
+  if (open.length === 0) return refused("No jars are cooling or waiting for their seal check.");
+  const cooling = open.filter(({ load }) => stillCooling(load, now));
+  if (cooling.length === open.length) {
+    const owner = open[0]?.part.batch ?? null;
+    return done({
+      type: "note",
+      owner,
+      text: `heard before the seal check: ${wish.command.text}`,
+      t: now,
+    });
+  }
+  const ready = open.filter((one) => !cooling.includes(one) && unaccounted(one.part) > 0);
+  const finish = ready.flatMap(({ load }): DatedFact[] => endCooling(load, now));
+  if (slots.all) {
+    const facts = ready.map(({ load, part }): DatedFact => {
+      const count = unaccounted(part);
+      return { type: "sealed", load: load.id, batch: part.batch, count, t: now };
+    });
+    return facts.length > 0
+      ? done(...unique(finish), ...facts)
+      : refused("Those are all counted already.");
+  }
+  const [one] = ready;
+  if (!one) return refused("Those are all counted already.");
+  if (ready.length > 1) return askWhichBatch(deciding, ready, "Of which batch:");
+  const count = slots.jars?.length ?? slots.count;
+  if (count === undefined) return askNumber(wish, "How many sealed?");
+  if (!Number.isInteger(count) || count < 0 || count > unaccounted(one.part)) {
+    return refused(`Only ${unaccounted(one.part)} are not counted yet. How many sealed?`);
+  }
+  return done(...unique(finish), {
+    type: "sealed",
+    load: one.load.id,
+    batch: one.part.batch,
+    count,
+    t: now,
+  });
+}
+
+/** A jar is only sealed once it has cooled its twelve hours. */
+function stillCooling(load: Load, now: number): boolean {
+  const cool = runOfKind(load, "cool");
+  if (cool?.state !== "running" || cool.startedAt === undefined) return false;
+  return now < cool.startedAt + (cool.spec.window?.minMinutes ?? 0) * MINUTE_MS;
+}
+
+/** True once the day is over in which a jar that did not seal may still be processed again. */
+function isShelved(load: Load, now: number): boolean {
+  const checked = load.state === "complete" ? runOfKind(load, "seal-check")?.endedAt : undefined;
+  return checked !== undefined && now - checked > REPROCESS_WITHIN_MS;
+}
+
+function endCooling(load: Load, now: number): DatedFact[] {
+  const cool = runOfKind(load, "cool");
+  if (cool?.state !== "running") return [];
+  return [{ type: "stage-done", owner: load.id, stage: cool.id, t: now }];
+}
+
+function unique(facts: DatedFact[]): DatedFact[] {
+  return [...new Map(facts.map((fact) => [JSON.stringify(fact), fact])).values()];
+}
+
+export function decideSealFailed(deciding: Deciding): Outcome {
+  const { now, wish } = deciding;
+  const slots = wish.command.slots as {
+    target?: string;
+    count?: number;
+    jars?: number[];
+    othersSealed?: true;
+  };
+  const fresh = openSeals(deciding, slots.target);
+  const all = fresh.length > 0 ? fresh : sealedBefore(deciding, slots.target);
+  const open = all.filter(({ part }) => part.sealed + unaccounted(part) > 0);
+  if (open.length === 0) return refused("No jars have come out of a canner yet.");
+  const [one] = open;
+  if (!one) return refused("Those are all counted already.");
+  if (open.length > 1) return askWhichBatch(deciding, open, "Of which batch:");
+  const { load, part } = one;
+  const jars = slots.jars ?? [];
+  const last = part.first + part.jars - 1;
+  const wrong = jars.find((jar) => jar < part.first || jar > last);
+  if (wrong !== undefined) {
+    return refused(`Jar ${wrong} was not in that load; it had ${part.first} to ${last}.`);
+  }
+  const twice = jars.find((jar) => part.failedJars.includes(jar));
+  if (twice !== undefined) return refused(`Jar ${twice} is down as failed already.`);
+  const count = slots.jars?.length ?? slots.count ?? 1;
+  if (!(Number.isInteger(count) && count > 0 && count <= part.sealed + unaccounted(part))) {
+    return refused("That is more jars than are left. How many did not seal?");
+  }
+  const batch = deciding.state.batches[part.batch];
+  if (batch && load.state === "complete") {
+    const left = onShelf(deciding.state, batch);
+    if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
+  }
+  const facts: DatedFact[] = [
+    { type: "seal-failed", load: load.id, batch: part.batch, count, jars, t: now },
+  ];
+  if (!stillCooling(load, now)) facts.unshift(...endCooling(load, now));
+  const rest = unaccounted(part) - count;
+  if (slots.othersSealed && rest > 0 && !stillCooling(load, now)) {
+    facts.push({ type: "sealed", load: load.id, batch: part.batch, count: rest, t: now });
+  }
+  return done(...facts);
+}
+
+/** Jars were opened; one that is off while the seals are still being counted is a failed seal. */
+export function decideOpenedJars(deciding: Deciding): Outcome {
+  const { target, spoiled } = deciding.wish.command.slots as SlotsOf["opened"];
+  if (!spoiled) return decideOpened(deciding);
+  const fresh = openSeals(deciding, target);
+  const counted = fresh.length > 0 ? fresh : sealedBefore(deciding, target);
+  const isSealCheck = counted.some(({ load }) => !isShelved(load, deciding.now));
+  return isSealCheck ? decideSealFailed(deciding) : decideOpened(deciding);
+}
+
+export function decideDisposition(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as {
+    target?: string;
+    what: Disposition;
+    count?: number;
+    jars?: number[];
+  };
+  const all = Object.values(state.loads).flatMap((load) => {
+    const what = undecided(state, load);
+    return what ? [{ load, what }] : [];
+  });
+  const named = new Set(slots.target ? findBatches(state, slots.target, true) : []);
+  const of = all.filter(({ load }) => [...named].some((one) => one.loads.includes(load.id)));
+  const [one] = of.length > 0 ? of : all;
+  if (!one) return refused("No jars are waiting for that decision.");
+  const { load, what } = one;
+  const may = dispositionsFor(load, what.code, now);
+  if (!may.includes(slots.what)) return refused(cannot(load, what.code, slots.what, now));
+  const count = slots.jars?.length ?? slots.count ?? null;
+  if (count !== null && !(Number.isInteger(count) && count > 0 && count <= what.jars)) {
+    return refused(`${what.jars} jars are waiting for that decision. How many of them?`);
+  }
+  const { code } = what;
+  const fact = { type: "disposed", owner: load.id, code, what: slots.what, count, t: now } as const;
+  if (slots.what !== "reprocess") return done({ ...fact, option: null });
+  const parts = partsAgain(deciding, load, code);
+  if (typeof parts === "string") return refused(parts);
+  return done(
+    ...parts.map(({ batch, option }) => {
+      return parts.length === 1 ? { ...fact, option } : { ...fact, batch, option };
+    }),
+  );
+}
+
+/** Why jars may not be disposed of in that way. */
+function cannot(load: Load, code: string, what: Disposition, now: number): string {
+  if (what === "carried-on" || what === "restarted" || what === "undecided") {
+    return "Say reprocess, refrigerate, freeze or discard.";
+  }
+  if (code !== "seal-failed") {
+    return load.unloadedAt === undefined
+      ? "They have been off their process too long to be processed again. " +
+          "Refrigerate, freeze or discard them."
+      : "It is over 24 hours, so these can't be reprocessed: discard them untasted.";
+  }
+  const hours = Math.floor((now - (load.unloadedAt ?? now)) / HOUR_MS);
+  return (
+    `They stood ${hours} hours unsealed. ` +
+    "After 24 hours a failed jar can only be discarded, untasted."
+  );
+}
+
+/** The tested hot pack each batch's jars may go through again, or why they may not. */
+function partsAgain(
+  { state }: Deciding,
+  load: Load,
+  code: string,
+): { batch: string; option: BatchOption }[] | string {
+  const parts: { batch: string; option: BatchOption }[] = [];
+  for (const part of load.parts) {
+    const batch = state.batches[part.batch];
+    const stand = unaccounted(part) + part.sealed;
+    const jars = code === "seal-failed" ? part.failed - part.failedAgain : stand;
+    if (!batch || jars <= 0) continue;
+    const option = hotPackOf(batch, load);
+    if (!option) {
+      const none = `No hot pack was tested for ${batchName(batch)}`;
+      return `${none}, so they can't be reprocessed: refrigerate or freeze them.`;
+    }
+    const { atPsi } = batch.option ?? {};
+    parts.push({ batch: batch.id, option: atPsi === undefined ? option : { ...option, atPsi } });
+  }
+  return parts;
+}

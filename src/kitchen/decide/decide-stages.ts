@@ -1,0 +1,300 @@
+/** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
+
+import { completesAt, current, unanswered } from "../kept.ts";
+import { LOAD_KINDS } from "../loads/canner-stages.ts";
+import { find, loadName, meansStage, meansVessel, ownerName, potOf, upper } from "../names.ts";
+import { activeOwners, isLoad, type Owner, runOfKind } from "../owners.ts";
+import { heldForCanner, readyAt } from "../settle.ts";
+import { shelves } from "../shelves.ts";
+import { isOver } from "../stage-run.ts";
+import { KINDS } from "../stages/kinds.ts";
+import type { Load, StageRun, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+import {
+  askNumber,
+  askWhich,
+  askYes,
+  type Choice,
+  type Deciding,
+  done,
+  happenedAt,
+  type Outcome,
+  refused,
+  wallIso,
+} from "./outcome.ts";
+
+export type Candidate = { owner: Owner; run: StageRun };
+
+/** "the Provider dilled green beans: boil the brine", short where it can be. */
+export function candidateLabel(state: State, candidate: Candidate): string {
+  const { owner, run } = candidate;
+  if (isLoad(owner)) return state.kitchen.canners.length > 1 ? owner.canner : "the canner";
+  const pot = potOf(run);
+  const others = activeOwners(state).filter((one) => !isLoad(one));
+  return others.length > 1 ? `${ownerName(state, owner)}: ${pot}` : `the ${pot}`;
+}
+
+/** Stages of running things that satisfy a test, narrowed to what a target names. */
+export function candidates(
+  deciding: Deciding,
+  target: string | undefined,
+  test: (owner: Owner, run: StageRun) => boolean,
+): Candidate[] {
+  const { state, wish } = deciding;
+  const all: Candidate[] = [];
+  for (const owner of activeOwners(state)) {
+    for (const run of owner.stages) if (test(owner, run)) all.push({ owner, run });
+  }
+  if (wish.chosen) {
+    const refs = wish.chosen;
+    return all.filter((one) =>
+      refs.some(
+        (ref) =>
+          "owner" in ref &&
+          ref.owner === one.owner.id &&
+          (ref.stage === undefined || ref.stage === one.run.id),
+      ),
+    );
+  }
+  return target === undefined ? all : meant(state, target, all);
+}
+
+/**
+ * The stages a target means. A vessel that any of them may be in ("the water", "the pot") means
+ * them all, so that the caller asks; a name that nothing bears as a whole may be one of a stage
+ * and its batch together ("the Provider brine").
+ */
+function meant(state: State, target: string, all: Candidate[]): Candidate[] {
+  const named = all.filter((one) => isNamed(state, target, one));
+  if (named.some((one) => isLoad(one.owner))) return named;
+  const either = all.filter((one) => named.includes(one) || meansVessel(target, one));
+  if (either.length > 0) return either;
+  return all.filter(({ owner, run }) => !isLoad(owner) && meansStage(target, owner, run));
+}
+
+/** Whether a spoken target may mean this stage: by itself, its pot, its batch, or its canner. */
+function isNamed(state: State, target: string, candidate: Candidate): boolean {
+  const { owner, run } = candidate;
+  return find(state, target).some((found) => {
+    if (!("owner" in found)) return false;
+    if (found.owner === owner) return found.run === undefined || found.run === run;
+    if (!isLoad(owner) || isLoad(found.owner)) return false;
+    // "The brine" is the batch's own pot, not the canner its jars go into.
+    if (found.run && !LOAD_KINDS.has(found.run.spec.kind)) return false;
+    const inIt = owner.parts.some((part) => part.batch === found.owner.id);
+    return inIt || (owner.parts.length === 0 && owner.batch === found.owner.id);
+  });
+}
+
+/** Names to choose from, told apart by their stages where two are called the same, then by id. */
+export function choicesOf(state: State, list: Candidate[]): Choice[] {
+  const named = list.map((one) => ({ one, label: candidateLabel(state, one) }));
+  const alike = (label: string) => named.filter((other) => other.label === label).length > 1;
+  for (const tell of [(one: Candidate) => one.run.spec.title, (one: Candidate) => one.owner.id]) {
+    const same = named.filter(({ label }) => alike(label));
+    const longer = same.map(({ one, label }) => `${label}, ${tell(one)}`);
+    same.forEach((each, at) => {
+      each.label = longer[at] ?? each.label;
+    });
+  }
+  return named.map(({ one, label }) => {
+    return { label, ref: { owner: one.owner.id, stage: one.run.id } };
+  });
+}
+
+export function stageFact(type: "stage-done" | "stage-begun", one: Candidate, t: number) {
+  return { type, owner: one.owner.id, stage: one.run.id, t } as const;
+}
+
+/** Kinds and stages that a plain "done" may end. */
+function endsByDone(owner: Owner, run: StageRun): boolean {
+  if (run.state !== "running" || KINDS[run.spec.kind].ends === "date") return false;
+  if (run.spec.kind === "process" || run.spec.kind === "vent") return false;
+  if (!isLoad(owner)) return owner.state === "running";
+  return run.id !== "come-up" && run.id !== "pressurize";
+}
+
+export function decideDone(deciding: Deciding): Outcome {
+  const { state, now, wish } = deciding;
+  const slots = wish.command.slots as { target?: string; at?: string };
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  if (namesJarsOut(state, slots.target)) return decideOut(deciding, when.t);
+  const open = candidates(deciding, slots.target, endsByDone);
+  if (/\bjars?\b/.test(slots.target ?? "") && /\bout\b/.test(wish.command.text)) {
+    const cooling = open.some((one) => one.run.spec.kind === "cool");
+    return refused(cooling ? "Those jars are out already." : "No jars are in a canner.");
+  }
+  if (open.length === 0 && slots.target !== undefined) {
+    const out = candidates(deciding, slots.target, (_, run) => run.spec.kind === "process");
+    if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
+    const waiting = candidates(deciding, slots.target, (owner, run) => {
+      const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
+      return waits || isReady(deciding, owner, run);
+    });
+    const [first] = waiting;
+    if (first && waiting.length === 1) return endStage(deciding, first, when.t);
+  }
+  const one = pickForDone(deciding, open);
+  if (one) return endStage(deciding, one, when.t);
+  if (open.length === 0) return refused(nothingToEnd(deciding, slots.target));
+  return askWhich(wish, "Which is done:", choicesOf(state, open));
+}
+
+function isLoaded(owner: Owner): boolean {
+  return isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+}
+
+function nothingToEnd(deciding: Deciding, target: string | undefined): string {
+  const hot = (owner: Owner, run: StageRun) =>
+    isLoad(owner) && !isLoaded(owner) && run.id === "canner" && run.state === "complete";
+  if (target !== undefined && candidates(deciding, target, hot).some(({ owner }) => isLoad(owner)))
+    return "The canner is ready already.";
+  if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
+  const process = activeOwners(deciding.state).find(
+    (owner) => isLoad(owner) && runOfKind(owner, "process")?.state === "running",
+  );
+  if (process) return "The canner is processing; it ends by itself when its time is full.";
+  return "Nothing is waiting for that.";
+}
+
+/** A stage that waits only to be begun by a word. */
+export function isReady(deciding: Deciding, owner: Owner, run: StageRun): boolean {
+  if (run.state !== "waiting" || isLoad(owner) || run.spec.start !== "word") return false;
+  const at = readyAt(deciding.state, owner, run, deciding.now);
+  return at !== undefined && at <= deciding.now;
+}
+
+/** "Done" with nothing named means what Hands shows, if that leaves one thing. */
+function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefined {
+  if (open.length <= 1) return open[0];
+  const { state, now } = deciding;
+  // A batch that is named is meant by its own work; its warming canner goes by its own name.
+  const { target } = deciding.wish.command.slots as { target?: string };
+  const own = open.filter((one) => !isLoad(one.owner));
+  if (target !== undefined && own.length === 1 && !/canner|jar|load/.test(target)) return own[0];
+  const shown = shelves(state, now)
+    .filter((item) => item.shelf === "hands" && item.offer !== "begin")
+    .map((item) => open.find((one) => one.run === item.run))
+    .filter((one): one is Candidate => one !== undefined);
+  if (shown.length === 1) return shown[0];
+  if (shown.length > 1) {
+    const mine = shown.filter((one) => one.owner.id === state.focus);
+    return mine.length === 1 ? mine[0] : undefined;
+  }
+  const attended = open.filter((one) => KINDS[one.run.spec.kind].shelf !== "rest");
+  return attended.length === 1 ? attended[0] : undefined;
+}
+
+/** Ends a stage in the way its kind ends: some want a count or are facts of their own. */
+export function endStage(deciding: Deciding, one: Candidate, t: number): Outcome {
+  const { state, wish } = deciding;
+  const { owner, run } = one;
+  if (run.spec.kind === "fill" && !isLoad(owner)) {
+    if (owner.filled > 0) return done({ type: "all-filled", batch: owner.id, t });
+    const asking = { command: { ...wish.command, intent: "jars-filled", slots: {} } as never };
+    return askNumber(asking, `How many jars did you fill of ${ownerName(state, owner)}?`);
+  }
+  if (isLoad(owner)) {
+    if (run.id === "load") return loadedByWord(deciding, owner, t);
+    if (run.id === "unload") return done({ type: "unloaded", load: owner.id, early: false, t });
+    if (run.spec.kind === "seal-check") return refused("Tell me which jars sealed, or all sealed.");
+    if (run.spec.kind === "depressurize" && !(run.kept && current(run.kept))) {
+      return done({ type: "pressure", load: owner.id, psi: 0, t });
+    }
+  }
+  const begun = run.state === "waiting" ? [stageFact("stage-begun", one, t)] : [];
+
+  return done(...begun, stageFact("stage-done", one, t));
+}
+
+/** The jars that stand filled for this load go in. */
+export function loadedByWord(deciding: Deciding, load: Load, t: number): Outcome {
+  const batch = deciding.state.batches[load.batch];
+  if (!batch || batch.ready === 0) return refused("No jars are filled yet. Say how many are.");
+  const parts = [{ batch: batch.id, jars: batch.ready, first: firstJar(deciding.state, batch.id) }];
+  return done({ type: "loaded", load: load.id, parts, t });
+}
+
+/** Number of the next jar of a batch to be loaded. */
+export function firstJar(state: State, batch: string): number {
+  let next = 1;
+  for (const load of Object.values(state.loads)) {
+    for (const part of load.parts) {
+      if (part.batch === batch) next = Math.max(next, part.first + part.jars);
+    }
+  }
+  return next;
+}
+
+function namesJarsOut(state: State, target: string | undefined): boolean {
+  if (target === undefined || !/\b(jars?|process|canner)\b/.test(target)) return false;
+  return activeOwners(state).some(
+    (owner) => isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined,
+  );
+}
+
+/** Taking jars out: the plain end of a load, or early, which needs a warning and a yes. */
+function decideOut(deciding: Deciding, t: number): Outcome {
+  const { state, wish } = deciding;
+  const inside = candidates(deciding, undefined, (owner, run) => {
+    const isIn = isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+    return isIn && run.spec.kind === "process";
+  });
+  const target = (wish.command.slots as { target?: string }).target ?? "";
+  const named = /\b(jars?|process|canner)\b/.test(target)
+    ? inside
+    : inside.filter((one) => isNamed(state, target, one));
+  const [one] = named;
+  if (!one || !isLoad(one.owner)) return refused("No jars are in a canner.");
+  if (named.length > 1) return askWhich(wish, "Which canner:", choicesOf(state, named));
+  const load = one.owner;
+  const closed = isOver(one.run) ? stillClosed(deciding, load, t) : undefined;
+  if (closed) return refused(closed);
+  const full = isOver(one.run) && t >= (one.run.endedAt ?? t);
+  if (full) return done({ type: "unloaded", load: load.id, early: false, t });
+  if (wish.confirmed) return done({ type: "unloaded", load: load.id, early: true, t });
+  return askYes(wish, earlyWarning(state, load, one.run, t));
+}
+
+/** Why a pressure canner may not be opened after its process; undefined where it may. */
+function stillClosed(deciding: Deciding, load: Load, t: number): string | undefined {
+  const zero = runOfKind(load, "depressurize");
+  if (!zero || isOver(zero)) return undefined;
+  const at = zero.kept && completesAt(zero.kept);
+  if (at === undefined) {
+    return (
+      "The canner may still be under pressure. " +
+      "Let it come to zero by itself, and tell me when it is."
+    );
+  }
+  if (at <= t) return undefined;
+  const when = wallIso(deciding.state, at).slice(11, 16);
+  return `It has come to zero. Leave the lid on until ${when}, then lift it away from you.`;
+}
+
+/** What is said before jars come out of a process that is not full. */
+function earlyWarning(state: State, load: Load, run: StageRun, t: number): string {
+  const name = upper(loadName(state, load));
+  const { kept } = run;
+  const stretch = kept && current(kept);
+  const got = stretch ? Math.floor((t - stretch.from) / MINUTE_MS) : 0;
+  const so =
+    kept && unanswered(kept).length > 0
+      ? `${name} was unwatched for a time, and nobody said that it held.`
+      : `${name} has had ${got} of ${kept?.needMinutes ?? 0} minutes.`;
+  const zero =
+    load.terms?.method === "pressure"
+      ? " Heat off first, and never open a canner before it has come to zero by itself."
+      : "";
+  return `${so} Jars taken out now are not shelf-stable.${zero} Take them out anyway?`;
+}
+
+/** What the wet-hands key does: exactly what Hands shows. */
+export function decideKey(
+  deciding: Deciding,
+  item: Candidate & { offer?: "done" | "begin" },
+): Outcome {
+  if (item.offer === "begin") return done(stageFact("stage-begun", item, deciding.now));
+  return endStage(deciding, item, deciding.now);
+}

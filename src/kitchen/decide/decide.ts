@@ -1,0 +1,204 @@
+/**
+ * What a command comes to: facts to write down, a refusal with its reason, one short question, or
+ * nothing but an answer. Pure: the present and the library come in as arguments.
+ */
+
+import type { Library } from "../../recipe/library.ts";
+import { comeDue } from "../agenda.ts";
+import type { Command, Intent } from "../command.ts";
+import type { DatedFact, KitchenEvent } from "../events.ts";
+import { apply, fork } from "../evolve.ts";
+import { openLoads, refreshTerms } from "../loads/next-load.ts";
+import { keyOffer } from "../shelves.ts";
+import type { State } from "../state.ts";
+import { beginPlanned, decidePlan } from "./day-plan.ts";
+import { decideAnswer, decideByFactorWords, decideYesNo } from "./decide-answers.ts";
+import {
+  decideAbandon,
+  decideBegin,
+  decideFocus,
+  decideHold,
+  decideResume,
+  nextId,
+} from "./decide-batch.ts";
+import { decideBoiling, decideBoilLost } from "./decide-boil.ts";
+import {
+  decidePressure,
+  decidePressureLost,
+  decideRocking,
+  decideTemperature,
+  decideVenting,
+  decideWaterLow,
+} from "./decide-canner.ts";
+import { decideCorrectTime, decideUndo } from "./decide-corrections.ts";
+import {
+  confirmedInPassing,
+  decideBroken,
+  decideFilled,
+  decideLoaded,
+  decideSetAside,
+} from "./decide-jars.ts";
+import {
+  decideAcknowledge,
+  decideAltitude,
+  decideHush,
+  decideNote,
+  decideRemind,
+  decideTaste,
+  decideTimerAdd,
+  decideTimerCancel,
+  decideTimerSet,
+} from "./decide-kitchen.ts";
+import {
+  decideDisposition,
+  decideOpenedJars,
+  decideSealed,
+  decideSealFailed,
+} from "./decide-seals.ts";
+import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
+import { decideDone, decideKey } from "./decide-stages.ts";
+import { type Deciding, done, type Outcome, refused, type Wish } from "./outcome.ts";
+
+type Decider = (deciding: Deciding) => Outcome;
+
+/** Asked for, and answered from the state: nothing is written down. */
+const tell: Decider = () => ({ kind: "tell" });
+
+const DECIDERS: Record<Intent, Decider> = {
+  begin: decideBegin,
+  plan: decidePlan,
+  done: decideDone,
+  repeat: tell,
+  "what-now": tell,
+  "what-next": tell,
+  overview: tell,
+  "time-left": tell,
+  "finish-time": tell,
+  "how-much": tell,
+  help: tell,
+  unknown: decideByFactorWords,
+  undo: decideUndo,
+  acknowledge: decideAcknowledge,
+  hush: decideHush,
+  unhush: ({ now }) => done({ type: "unhushed", t: now }),
+  yes: (deciding) => decideYesNo(deciding, true),
+  no: (deciding) => decideYesNo(deciding, false),
+  hold: decideHold,
+  resume: decideResume,
+  abandon: decideAbandon,
+  focus: decideFocus,
+  boiling: decideBoiling,
+  "boil-lost": decideBoilLost,
+  pressure: decidePressure,
+  "pressure-lost": decidePressureLost,
+  "weight-rocking": decideRocking,
+  venting: decideVenting,
+  loaded: decideLoaded,
+  "water-low": decideWaterLow,
+  temperature: decideTemperature,
+  "jars-filled": decideFilled,
+  sealed: decideSealed,
+  "seal-failed": decideSealFailed,
+  "jar-broken": decideBroken,
+  "set-aside": decideSetAside,
+  disposition: decideDisposition,
+  altitude: decideAltitude,
+  answer: decideAnswer,
+  taste: decideTaste,
+  opened: decideOpenedJars,
+  prefer: decidePrefer,
+  place: decidePlace,
+  "seed-saved": decideSeedSaved,
+  germination: decideGermination,
+  "timer-set": decideTimerSet,
+  "timer-add": decideTimerAdd,
+  "timer-cancel": decideTimerCancel,
+  remind: decideRemind,
+  note: decideNote,
+  "correct-time": decideCorrectTime,
+};
+
+/**
+ * Decides one command.
+ * @param now kitchen time in ms, at or after the last event written.
+ */
+export function decide(
+  state: State,
+  wish: Wish,
+  now: number,
+  library: Library,
+  lastAlarm?: string,
+): Outcome {
+  const decider = DECIDERS[wish.command.intent];
+  const deciding: Deciding =
+    lastAlarm === undefined
+      ? { state, wish, now, library }
+      : { state, wish, now, library, lastAlarm };
+  return followed(decider(deciding), state, now, library, wish.command);
+}
+
+/** The wet-hands key: does exactly what Hands shows, or says that words are needed. */
+export function decideKeyPress(state: State, now: number, library: Library): Outcome {
+  const item = keyOffer(state, now);
+  if (!item) return refused("That needs words.");
+  const command: Command = { intent: "done", slots: {}, confidence: 1, text: "" };
+  const deciding: Deciding = { state, wish: { command }, now, library };
+  return followed(decideKey(deciding, item), state, now, library);
+}
+
+/** The passing of time is a command like any other: what has come due is written down. */
+export function decideWake(state: State, now: number, library: Library): DatedFact[] {
+  const ripe = comeDue(state, now);
+  const due = [...ripe, ...beginPlanned({ state, now, library }, ripe)];
+  const idle = due.length === 0 && openLoads(state, now, library, "trial").length === 0;
+  if (idle && refreshTerms(state, now, library).length === 0) return [];
+  return [...due, ...consequences(state, due, now, library)];
+}
+
+function followed(
+  outcome: Outcome,
+  state: State,
+  now: number,
+  library: Library,
+  command?: Command,
+): Outcome {
+  if (outcome.kind !== "done") return outcome;
+  const facts = [...outcome.facts];
+  if (command) facts.push(...confirmedByWords(state, facts, command, now));
+  return { ...outcome, facts: [...facts, ...consequences(state, facts, now, library)] };
+}
+
+/** A report that already answers what would be asked ("new lids") is taken as its answer. */
+function confirmedByWords(
+  state: State,
+  facts: DatedFact[],
+  command: Command,
+  now: number,
+): DatedFact[] {
+  if (command.intent !== "done") return [];
+  return facts.flatMap((fact): DatedFact[] => {
+    const batch = fact.type === "stage-done" ? state.batches[fact.owner] : undefined;
+    return batch ? confirmedInPassing(batch, command.text, now) : [];
+  });
+}
+
+/** What the kitchen does of its own accord after facts: opens loads, looks terms up again. */
+function consequences(
+  state: State,
+  facts: DatedFact[],
+  now: number,
+  library: Library,
+): DatedFact[] {
+  const trial = fork(state);
+  const stamp = (fact: DatedFact) => ({ ...fact, cmd: "trial", w: now }) as KitchenEvent;
+  for (const fact of facts) apply(trial, stamp(fact));
+  const all: DatedFact[] = [];
+  for (let more = true; more; ) {
+    const id = nextId(trial, now, "L");
+    const next = [...refreshTerms(trial, now, library), ...openLoads(trial, now, library, id)];
+    for (const fact of next) apply(trial, stamp(fact));
+    all.push(...next);
+    more = next.length > 0;
+  }
+  return all;
+}

@@ -1,0 +1,101 @@
+/** What a decision may come to, and the small functions every decision uses. */
+
+import type { Library } from "../../recipe/library.ts";
+import type { Command } from "../command.ts";
+import type { DatedFact } from "../events.ts";
+import { type Owner, ownerOf, runOf } from "../owners.ts";
+import { kitchenTimeOf, type StageRun, type State, wallOf } from "../state.ts";
+import { localIso, MINUTE_MS, parseIso } from "../time.ts";
+
+/** A batch or load, one of its stages, or a timer. */
+export type Ref = { owner: string; stage?: string } | { timer: string };
+
+export type Choice = { label: string; ref: Ref };
+
+/** A command with what an earlier question about it settled. */
+export type Wish = {
+  command: Command;
+  /** A yes to "really?". */
+  confirmed?: boolean;
+  /** Which of several was meant. */
+  chosen?: Ref[];
+};
+
+export type Outcome =
+  /** `refusal`: it is written down, and what it asks for is refused all the same. */
+  | { kind: "done"; facts: DatedFact[]; refusal?: string }
+  | { kind: "refused"; reason: string }
+  /** One short question; `wish` is decided again with the answer. */
+  | {
+      kind: "ask";
+      text: string;
+      wish: Wish;
+      expects: "yes" | "heard" | "which" | "number" | "when";
+      choices: Choice[];
+    }
+  /** Nothing changes: the facts are told. */
+  | { kind: "tell" };
+
+export type Deciding = {
+  state: State;
+  now: number;
+  library: Library;
+  wish: Wish;
+  /** The alarm that was spoken last, where one rings. */
+  lastAlarm?: string;
+};
+
+export function done(...facts: DatedFact[]): Outcome {
+  return { kind: "done", facts };
+}
+
+export function refused(reason: string): Outcome {
+  return { kind: "refused", reason };
+}
+
+export function askYes(wish: Wish, text: string): Outcome {
+  return { kind: "ask", text, wish, expects: "yes", choices: [] };
+}
+
+export function askNumber(wish: Wish, text: string): Outcome {
+  return { kind: "ask", text, wish, expects: "number", choices: [] };
+}
+
+/** "Which one: the brine or the canner?" */
+export function askWhich(wish: Wish, lead: string, choices: Choice[]): Outcome {
+  const names = choices.map((choice) => choice.label);
+  const last = names.pop();
+  const text = `${lead} ${names.join(", ")}${names.length > 0 ? " or " : ""}${last}?`;
+  return { kind: "ask", text, wish, expects: "which", choices };
+}
+
+/** A report may lie at most this far ahead of now; clocks and people round. */
+const AHEAD_MS = MINUTE_MS;
+
+/** When a report says it happened, in kitchen time: now where it says nothing. */
+export function happenedAt(
+  state: State,
+  slots: { at?: string },
+  now: number,
+): { ok: true; t: number } | { ok: false; reason: string } {
+  if (slots.at === undefined) return { ok: true, t: now };
+  const wall = parseIso(slots.at, state.zone);
+  if (wall === undefined) return { ok: false, reason: `I can't read the time ${slots.at}.` };
+  const t = kitchenTimeOf(state, wall);
+  if (t > now + AHEAD_MS) return { ok: false, reason: "That time has not come yet." };
+  return { ok: true, t: Math.min(t, now) };
+}
+
+/** The stage and owner of a reference, while both are there. */
+export function lookUp(state: State, ref: Ref): { owner: Owner; run?: StageRun } | undefined {
+  if (!("owner" in ref)) return undefined;
+  const owner = ownerOf(state, ref.owner);
+  if (!owner) return undefined;
+  const run = ref.stage === undefined ? undefined : runOf(owner, ref.stage);
+  return run ? { owner, run } : { owner };
+}
+
+/** Local wall time of an instant, for sentences that name one. */
+export function wallIso(state: State, t: number): string {
+  return localIso(wallOf(state, t), state.zone);
+}

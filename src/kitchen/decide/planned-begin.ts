@@ -1,0 +1,52 @@
+/** When a batch that the day's plan is to begin comes due. */
+import type { PlannedItem } from "../events.ts";
+import { activeOwners, inCanner, isLoad, type Owner } from "../owners.ts";
+import type { StageRun, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+
+/** Found this much too late, a batch is not begun behind the cook's back: it is only told. */
+export const TOO_LATE_MS = 30 * MINUTE_MS;
+/** Work that has taken this many times its usual length was forgotten, and holds nothing up. */
+const FORGOTTEN_TIMES = 3;
+const SHORTEST_WORK_MINUTES = 5;
+
+export function planKey(item: PlannedItem): string {
+  return `plan/${item.id}`;
+}
+
+/** Planned batches whose time is to come, or has come and finds hands free. */
+export function plannedBegins(state: State, now: number): PlannedItem[] {
+  const items = state.dayPlan?.items ?? [];
+  if (items.every((item) => item.beginAt > now)) return items;
+  const busy = handsBusy(state, now);
+  return items.filter((item) => {
+    return !busy || item.beginAt > now || now - item.beginAt > TOO_LATE_MS;
+  });
+}
+
+/** Whether work is going on that needs hands throughout. */
+export function handsBusy(state: State, now: number): boolean {
+  return activeOwners(state).some((owner) =>
+    owner.stages.some((run) => {
+      if (run.startedAt === undefined || !isHandwork(state, owner, run)) return false;
+      const usual = Math.max(SHORTEST_WORK_MINUTES, usualMinutes(owner, run));
+      return now - run.startedAt <= FORGOTTEN_TIMES * usual * MINUTE_MS;
+    }),
+  );
+}
+
+function usualMinutes(owner: Owner, { spec }: StageRun): number {
+  if (isLoad(owner)) return spec.typicalMinutes;
+  const beyond = (owner.lot.weightLb ?? 0) - owner.recipe.yield.weightLb;
+  return spec.typicalMinutes + (spec.minutesPerLb ?? 0) * Math.max(0, beyond);
+}
+
+/** Whether a stage is at work in somebody's hands; jars that wait for a canner are not. */
+export function isHandwork(state: State, owner: Owner, run: StageRun): boolean {
+  if (run.state !== "running" || run.spec.kind === "seal-check") return false;
+  if (isLoad(owner)) return run.spec.kind === "hands-on";
+  if (owner.state !== "running" || !(run.spec.attended || run.spec.kind === "fill")) return false;
+  if (run.spec.kind !== "fill") return true;
+  const inside = inCanner(state).some((load) => load.parts.some((one) => one.batch === owner.id));
+  return owner.ready === 0 && !inside;
+}

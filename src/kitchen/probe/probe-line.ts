@@ -1,0 +1,53 @@
+/** One line of a probe: `2027-08-14T14:03:11 canner 211.3F`, or less of it. */
+import { parseIso } from "../time.ts";
+
+export type ProbeReading = {
+  kind: "temperature" | "pressure";
+  /** Degrees Fahrenheit, or pounds per square inch by gauge. */
+  value: number;
+  /** Digits after the point, which tell how fine the probe reads. */
+  decimals: number;
+  /** What it says it measures, lower case; undefined where it says nothing. */
+  where?: string;
+  /** The wall instant it gives, epoch ms. */
+  wallMs?: number;
+};
+
+const TIME = /(?:(\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d{1,6})?)?(?:Z|[+-]\d\d:?\d\d)?)[\s,;]+)?/;
+const WHERE = /(?:([a-z][a-z0-9 _-]{0,39}?)[\s,;:=]+)?/;
+const FIGURE = /([+-]?\d{1,4}(?:\.(\d{1,6}))?)\s*(°?[fc]|psi|psig|lb|lbs|kpa)?/;
+const LINE = new RegExp(`^${TIME.source}${WHERE.source}${FIGURE.source}$`, "i");
+
+const LONGEST_LINE = 120;
+const PSI_PER_KPA = 0.1450377;
+
+/** What a sensor of a kitchen can truly show; anything else is a fault of it. */
+const PLAUSIBLE = { temperature: { min: -40, max: 480 }, pressure: { min: -2, max: 30 } };
+
+/**
+ * Reads one line; undefined where it is none, or shows what cannot be (a broken wire reads -196 or
+ * 1832). A bare number is degrees Fahrenheit.
+ * @param zone the zone of a time without an offset.
+ */
+export function readProbeLine(line: string, zone: string): ProbeReading | undefined {
+  const text = line.trim();
+  if (text.length > LONGEST_LINE) return undefined;
+  const match = LINE.exec(text);
+  if (!match) return undefined;
+  const [, time, where, number = "", decimals = "", unitGiven = "f"] = match;
+  const unit = unitGiven.toLowerCase().replace("°", "");
+  const kind = unit === "f" || unit === "c" ? "temperature" : "pressure";
+  const factor = unit === "kpa" ? PSI_PER_KPA : 1;
+  const value = unit === "c" ? Number(number) * 1.8 + 32 : Number(number) * factor;
+  const range = PLAUSIBLE[kind];
+  if (!(value >= range.min && value <= range.max)) return undefined;
+  const wallMs = time === undefined ? undefined : parseIso(time, zone);
+  if (time !== undefined && wallMs === undefined) return undefined;
+  return {
+    kind,
+    value,
+    decimals: decimals.length,
+    ...(where === undefined ? {} : { where: where.trim().toLowerCase() }),
+    ...(wallMs === undefined ? {} : { wallMs }),
+  };
+}

@@ -1,0 +1,194 @@
+/**
+ * What a probe's readings mean for a condition that has to be kept. Each rule has two marks, one to
+ * rise to and a lower one to fall below, and a time for each, so that neither noise nor a burner
+ * that cycles makes it waver. The marks come from the altitude or from the tested pressure.
+ */
+import { boilingPointF } from "../../reckon/boiling.ts";
+import { LOW_TEMPERATURE_F } from "../loads/canner-stages.ts";
+import type { Sample } from "./probe-filter.ts";
+
+export type Rule = {
+  kind: "temperature" | "pressure";
+  /** Reached once every reading of `riseMs` is at or above this. */
+  riseTo: number;
+  riseMs: number;
+  /** Where it must also have levelled off: so little between the halves of `riseMs`. */
+  levelWithin?: number;
+  /** Lost once the median of `fallMs` is under this. */
+  fallBelow: number;
+  fallMs: number;
+  /** Too high beyond this, for as long as `riseMs`: a matter of quality, or of a turned-up heat. */
+  tooHigh?: number;
+};
+
+/**
+ * Water at a full boil. It has levelled off, within 1 F of the place's boiling point or above:
+ * weather moves that by up to 1 F, water that still heats climbs a quarter of a degree in fifteen
+ * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below where this very probe
+ * stood at the boil): a lifted lid or a cycling burner costs a degree at most, cold water several.
+ */
+export function boilRule(altitudeFt: number, stoodAtF?: number): Rule {
+  const boils = boilingPointF(altitudeFt);
+  return {
+    kind: "temperature",
+    riseTo: stoodAtF === undefined ? boils - 1 : stoodAtF - 0.7,
+    riseMs: 30_000,
+    levelWithin: 0.25,
+    fallBelow: stoodAtF === undefined ? boils - 2 : stoodAtF - 1.5,
+    fallMs: 10_000,
+  };
+}
+
+/** So far over its mark, jars may lose liquid (our choice; that they do: USDA, Guide 1), psi. */
+export const OVER_PRESSURE_PSI = 4;
+
+/**
+ * A canner's gauge pressure. It starts a little above the mark and is lost as soon as the median of
+ * five seconds is under it: below the mark at any time is the whole time again.
+ */
+export function pressureRule(targetPsi: number): Rule {
+  return {
+    kind: "pressure",
+    riseTo: targetPsi + 0.2,
+    riseMs: 10_000,
+    fallBelow: targetPsi,
+    fallMs: 5000,
+    tooHigh: targetPsi + OVER_PRESSURE_PSI,
+  };
+}
+
+/** Low-temperature pasteurization: 180 F and above counts; above 185 F the pickles soften. */
+export function lowTemperatureRule(): Rule {
+  return {
+    kind: "temperature",
+    riseTo: LOW_TEMPERATURE_F.min + 0.5,
+    riseMs: 10_000,
+    fallBelow: LOW_TEMPERATURE_F.min,
+    fallMs: 5000,
+    tooHigh: LOW_TEMPERATURE_F.max + 0.5,
+  };
+}
+
+export type Watching = {
+  level: "unknown" | "under" | "at";
+  high: boolean;
+  recent: Sample[];
+};
+
+export type Verdict =
+  | { kind: "reached"; at: number; value: number }
+  /** `at` is the first of the readings that were under: the safer moment. */
+  | { kind: "lost"; at: number; value: number }
+  | { kind: "too-high"; at: number; value: number };
+
+/** Between readings further apart than this nothing is known, ms. */
+export const BLIND_MS = 15_000;
+
+export function newWatching(): Watching {
+  return { level: "unknown", high: false, recent: [] };
+}
+
+/** True where the readings span the time up to now without a hole. */
+function spans(recent: readonly Sample[], ms: number, now: number): boolean {
+  const first = recent.find((one) => one.t >= now - ms);
+  return first !== undefined && first.t <= now - ms * 0.8 && recent.length >= 3;
+}
+
+function middleOf(samples: readonly Sample[]): number {
+  const values = samples.map((one) => one.value).sort((a, b) => a - b);
+  return values[Math.floor(values.length / 2)] ?? Number.NaN;
+}
+
+/** Takes one good reading into a watch, which it changes; answers what it now shows, if new. */
+export function judgeReading(watching: Watching, rule: Rule, sample: Sample): Verdict | undefined {
+  const { recent } = watching;
+  const last = recent.at(-1);
+  if (last && sample.t - last.t > BLIND_MS) recent.length = 0;
+  recent.push(sample);
+  const longest = Math.max(rule.riseMs, rule.fallMs);
+  while ((recent[0]?.t ?? 0) < sample.t - longest * 1.2) recent.shift();
+  if (watching.level !== "at" && hasReached(recent, rule, sample.t)) {
+    watching.level = "at";
+    return { kind: "reached", at: sample.t, value: middleOf(recent) };
+  }
+  const falling = recent.filter((one) => one.t >= sample.t - rule.fallMs);
+  const under = falling.length >= 3 && middleOf(falling) < rule.fallBelow;
+  if (watching.level !== "under" && under) {
+    const was = watching.level;
+    watching.level = "under";
+    const first = falling.find((one) => one.value < rule.fallBelow) ?? sample;
+    // What was before the fall says nothing of whether it has come back.
+    watching.recent = recent.filter((one) => one.t >= first.t);
+    if (was === "at") return { kind: "lost", at: first.t, value: middleOf(falling) };
+  }
+  return tooHigh(watching, rule, sample);
+}
+
+function hasReached(recent: readonly Sample[], rule: Rule, now: number): boolean {
+  if (!spans(recent, rule.riseMs, now)) return false;
+  const window = recent.filter((one) => one.t >= now - rule.riseMs);
+  const half = Math.floor(window.length / 2);
+  const halves = [window.slice(0, half), window.slice(half)];
+  if (halves.some((samples) => middleOf(samples) < rule.riseTo)) return false;
+  const [before = 0, after = 0] = halves.map(meanOf);
+  return rule.levelWithin === undefined || after - before <= rule.levelWithin;
+}
+
+function meanOf(samples: readonly Sample[]): number {
+  return samples.reduce((sum, one) => sum + one.value, 0) / samples.length;
+}
+
+function tooHigh(watching: Watching, rule: Rule, sample: Sample): Verdict | undefined {
+  if (rule.tooHigh === undefined) return undefined;
+  const mark = rule.tooHigh;
+  const window = watching.recent.filter((one) => one.t >= sample.t - rule.riseMs);
+  const middle = middleOf(window);
+  if (watching.high && middle < mark - 0.5) watching.high = false;
+  if (watching.high || middle <= mark || !spans(window, rule.riseMs, sample.t)) return undefined;
+  watching.high = true;
+  return { kind: "too-high", at: sample.t, value: middle };
+}
+
+/** Whether readings cover a time without a hole and never fell under a rule's lower mark. */
+export function covers(
+  samples: readonly Sample[],
+  rule: Rule,
+  from: number,
+  to: number,
+): "held" | "lost" | "not-covered" {
+  const inside = samples.filter((one) => one.t >= from - BLIND_MS && one.t <= to + BLIND_MS);
+  let last = Number.NEGATIVE_INFINITY;
+  for (const { t } of inside) {
+    if (last > Number.NEGATIVE_INFINITY && t - last > BLIND_MS && last < to) return "not-covered";
+    if (last === Number.NEGATIVE_INFINITY && t > from + BLIND_MS) return "not-covered";
+    last = t;
+  }
+  if (last < to - BLIND_MS) return "not-covered";
+  const during = inside.filter((one) => one.t >= from && one.t <= to);
+  for (let at = 0; at + 3 <= during.length; at++) {
+    if (middleOf(during.slice(at, at + 3)) < rule.fallBelow) return "lost";
+  }
+  return "held";
+}
+
+/** Readings kept for the log: at most two a minute, the lowest and the highest of it. */
+export function thinned(samples: readonly Sample[], apartMs = 60_000): Sample[] {
+  const kept: Sample[] = [];
+  let minute: Sample[] = [];
+  const flush = () => {
+    const [first] = minute;
+    if (!first) return;
+    const least = minute.reduce((best, one) => (one.value < best.value ? one : best), first);
+    const most = minute.reduce((best, one) => (one.value > best.value ? one : best), first);
+    const both = least === most ? [least] : [least, most].sort((a, b) => a.t - b.t);
+    kept.push(...both);
+    minute = [];
+  };
+  for (const sample of samples) {
+    const [first] = minute;
+    if (first && sample.t - first.t >= apartMs) flush();
+    minute.push(sample);
+  }
+  flush();
+  return kept;
+}

@@ -1,0 +1,127 @@
+import type { Intent } from "../../kitchen/command.ts";
+import type { Joined } from "../clauses.ts";
+import { beginsAsking } from "../guards.ts";
+import { BAGS, type Bag } from "../phrases/bags.ts";
+import type { Capture, Grammar, Match, Phrase, Run } from "./matcher.ts";
+import { startsFrom, tailsOf } from "./passing-over.ts";
+import type { PhraseBook } from "./phrase-book.ts";
+
+/**
+ * The last resort for commands in no known order of words: an intent is taken where everything
+ * said belongs to it. All of its needed pieces have to be there, and not one word besides the
+ * pieces it may have; so a word nobody thought of makes it unknown, never something else.
+ */
+
+/** Longer ones are stories. */
+const MOST_WORDS = 20;
+
+type OpenBag = { bag: Bag; must: Phrase[]; may: Phrase };
+
+/** How far a bag has got at one place: which needed pieces it has, and what they filled. */
+type Path = { has: number; captures: readonly Capture[]; cost: number };
+
+/** The bags of a grammar; their phrases are read at first use. */
+export class BagReader {
+  private opened: OpenBag[] | undefined;
+
+  constructor(private readonly grammar: Grammar) {}
+
+  private get bags(): OpenBag[] {
+    this.opened ??= BAGS.map((bag) => ({
+      bag,
+      must: bag.must.map((source) => this.grammar.phrase(source)),
+      may: this.grammar.phrase(`(${bag.may.join("|")})`),
+    }));
+    return this.opened;
+  }
+
+  /** The cheapest command the words make up; the first of equals. */
+  read(run: Run, book: PhraseBook, refused: (intent: Intent) => boolean): Joined | undefined {
+    if (run.words.length > MOST_WORDS) return undefined;
+    const asks = beginsAsking(run.words);
+    let best: { joined: Joined; cost: number } | undefined;
+    for (const open of this.bags) {
+      const { intent, set, asking } = open.bag;
+      if ((asks && !asking) || refused(intent)) continue;
+      if (!open.must.every((phrase) => phrase.couldMatch(run.has))) continue;
+      const path = walk(open, run, book);
+      if (!path || (best && best.cost <= path.cost)) continue;
+      const slots: Record<string, unknown> = { ...set };
+      for (const { slot, value } of path.captures) slots[slot] = value;
+      best = { joined: { intent, slots, hedged: false }, cost: path.cost };
+    }
+    return best?.joined;
+  }
+}
+
+/** Both lists of slots, or nothing where they fill one slot differently. */
+function together(
+  before: readonly Capture[],
+  more: readonly Capture[],
+): readonly Capture[] | undefined {
+  if (more.length === 0) return before;
+  for (const { slot, value } of more) {
+    const known = before.find((one) => one.slot === slot);
+    if (known && JSON.stringify(known.value) !== JSON.stringify(value)) return undefined;
+  }
+  return [...before, ...more];
+}
+
+type Piece = { has: number; match: Match };
+
+/** The pieces that can stand at a place; one stretch of words may be several needed pieces. */
+function piecesAt(must: readonly Phrase[], may: Phrase, run: Run, at: number): Piece[] {
+  const pieces: Piece[] = [];
+  must.forEach((phrase, index) => {
+    for (const match of phrase.match(run, at)) {
+      const same = pieces.find((one) => one.match.next === match.next);
+      const captures = same && together(same.match.captures, match.captures);
+      if (same && captures) {
+        same.has |= 1 << index;
+        same.match = { ...same.match, captures };
+      } else if (match.next > at) pieces.push({ has: 1 << index, match });
+    }
+  });
+  for (const match of may.match(run, at)) if (match.next > at) pieces.push({ has: 0, match });
+  return pieces;
+}
+
+/** The cheapest way through all words that has every needed piece. */
+function walk({ must, may }: OpenBag, run: Run, book: PhraseBook): Path | undefined {
+  const end = run.words.length;
+  const places: (Path[] | undefined)[] = [];
+  const reach = (at: number, path: Path) => {
+    places[at] ??= [];
+    const here = places[at];
+    const index = here.findIndex((known) => known.has === path.has);
+    if (index < 0) here.push(path);
+    else if (path.cost < here[index]!.cost) here[index] = path;
+  };
+  for (const [at, { cost, hedged }] of startsFrom(0, run, book, false)) {
+    if (!hedged) reach(at, { has: 0, captures: [], cost });
+  }
+  for (let at = 0; at < end; at += 1) {
+    const here = places[at];
+    if (!here) continue;
+    const pieces = piecesAt(must, may, run, at);
+    for (const path of here) {
+      for (const { has, match } of pieces) {
+        const captures = together(path.captures, match.captures);
+        const cost = path.cost + match.cost + 1;
+        if (captures) reach(match.next, { has: path.has | has, captures, cost });
+      }
+    }
+  }
+  const tails = tailsOf(run, book, false);
+  const all = (1 << must.length) - 1;
+  let best: Path | undefined;
+  for (let at = 0; at <= end; at += 1) {
+    const tail = tails[at];
+    if (tail === undefined) continue;
+    for (const path of places[at] ?? []) {
+      if (path.has !== all) continue;
+      if (!best || path.cost + tail < best.cost) best = { ...path, cost: path.cost + tail };
+    }
+  }
+  return best;
+}

@@ -1,0 +1,100 @@
+import { TELLING } from "../guards.ts";
+import type { Run } from "./matcher.ts";
+import type { PhraseBook, SkipTable } from "./phrase-book.ts";
+
+/** Words that are passed over: between the words of a phrase, before it and behind it. */
+
+const FILLER_COST = 0.05;
+const ASIDE_COST = 0.1;
+const HEDGE_COST = 2;
+/** A word nobody expected; two of them are too many. */
+const STRANGER_COST = 3;
+export const MOST_STRANGE = 2 * STRANGER_COST;
+
+/** What it costs to be at a place; `hedged` where a doubt was passed over on the way. */
+export type Passed = { cost: number; hedged: boolean };
+
+function skipsFrom(words: readonly string[], at: number, table: SkipTable): number[] {
+  const found = table.get(words[at] ?? "") ?? [];
+  return found
+    .filter((phrase) => phrase.every((word, step) => words[at + step] === word))
+    .map((phrase) => at + phrase.length);
+}
+
+/**
+ * For each place, the places one can be at after passing over fillers, itself first. `strangers`
+ * lets words be passed over that are no fillers, at a price that allows one of them.
+ */
+export function skipsOf(
+  words: readonly string[],
+  book: PhraseBook,
+  strangers: boolean,
+): { at: number; cost: number }[][] {
+  const skips: { at: number; cost: number }[][] = [];
+  for (let at = words.length; at >= 0; at -= 1) {
+    const reached = [{ at, cost: 0 }];
+    for (const next of skipsFrom(words, at, book.fillers)) {
+      for (const place of skips[next] ?? []) {
+        if (reached.some((known) => known.at === place.at)) continue;
+        reached.push({ at: place.at, cost: place.cost + FILLER_COST });
+      }
+    }
+    if (strangers && at < words.length && !TELLING.has(words[at] ?? "")) {
+      reached.push({ at: at + 1, cost: STRANGER_COST });
+    }
+    skips[at] = reached;
+  }
+  return skips;
+}
+
+/**
+ * Where a phrase may begin, counted from a place on: after fillers, politeness and hedges in any
+ * mixture, and after side remarks where those are allowed.
+ */
+export function startsFrom(
+  from: number,
+  run: Run,
+  book: PhraseBook,
+  asides: boolean,
+): Map<number, Passed> {
+  const starts = new Map<number, Passed>([[from, { cost: 0, hedged: false }]]);
+  for (let at = from; at < run.words.length; at += 1) {
+    const here = starts.get(at);
+    if (!here) continue;
+    const reach = (next: number, more: number, hedged = here.hedged) => {
+      const cost = here.cost + more;
+      if (cost < (starts.get(next)?.cost ?? Number.POSITIVE_INFINITY)) {
+        starts.set(next, { cost, hedged });
+      }
+    };
+    for (const place of run.skips[at] ?? []) reach(place.at, place.cost);
+    for (const next of skipsFrom(run.words, at, book.openers)) reach(next, FILLER_COST);
+    for (const next of skipsFrom(run.words, at, book.hedges)) reach(next, HEDGE_COST, true);
+    if (asides) {
+      for (const { next, cost } of book.aside.match(run, at)) reach(next, cost + ASIDE_COST);
+    }
+  }
+  return starts;
+}
+
+/** What it costs to get from each place to the end by passing over what is left; else undefined. */
+export function tailsOf(run: Run, book: PhraseBook, asides: boolean): (number | undefined)[] {
+  const end = run.words.length;
+  const tails: (number | undefined)[] = [];
+  tails[end] = 0;
+  for (let at = end - 1; at >= 0; at -= 1) {
+    let least: number | undefined;
+    const reach = (next: number, more: number) => {
+      const rest = tails[next];
+      if (rest !== undefined && (least === undefined || rest + more < least)) least = rest + more;
+    };
+    for (const place of run.skips[at] ?? []) if (place.at > at) reach(place.at, place.cost);
+    if (asides) {
+      for (const { next, cost } of book.aside.match(run, at)) {
+        if (next > at) reach(next, cost + ASIDE_COST);
+      }
+    }
+    tails[at] = least;
+  }
+  return tails;
+}

@@ -1,0 +1,199 @@
+import { DAY_MS, instantOf, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/time.ts";
+import type { Word } from "../words.ts";
+import { durationsAt } from "./durations.ts";
+import { type Reading, smallWholeAt } from "./spoken-numbers.ts";
+
+/**
+ * Times on the clock as people say them ("ten past two", "2:10", "two fifteen", "noon"), and the
+ * moment in the past that a report means by one.
+ */
+
+/** `half` is the half of the day where it was said or follows from a 24-hour time. */
+export type ClockTime = { hour: number; minute: number; half?: "am" | "pm" };
+
+function said(words: readonly Word[], at: number): string {
+  return words[at]?.word ?? "";
+}
+
+/** Minutes past or to the hour: "ten past two", "quarter to three", "half past one". */
+function relativeAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+  let next = said(words, at) === "a" ? at + 1 : at;
+  let minutes: number;
+  const first = said(words, next);
+  if (first === "quarter" || first === "half") {
+    minutes = first === "half" ? 30 : 15;
+    next += 1;
+  } else {
+    const number = smallWholeAt(words, next);
+    if (!number || number.value > 59) return undefined;
+    minutes = number.value;
+    next = number.next;
+    if (/^minutes?$/.test(said(words, next))) next += 1;
+  }
+  const way = said(words, next);
+  const past = /^(past|after)$/.test(way);
+  const before = /^(to|before|till|of)$/.test(way);
+  if (!past && !before) return undefined;
+  const hour = hourAt(words, next + 1);
+  if (!hour) return undefined;
+  const total = hour.value.hour * 60 + (past ? minutes : 720 - minutes);
+  return {
+    value: {
+      hour: past ? hour.value.hour : Math.floor(total / 60) % 12 || 12,
+      minute: past ? minutes : 60 - minutes,
+      ...(hour.value.half ? { half: hour.value.half } : {}),
+    },
+    next: hour.next,
+  };
+}
+
+/** An hour from 1 to 12 (or 0 to 23 in figures), noon or midnight. */
+function hourAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+  const word = said(words, at);
+  if (word === "noon" || word === "midday") {
+    return { value: { hour: 12, minute: 0, half: "pm" }, next: at + 1 };
+  }
+  if (word === "midnight") return { value: { hour: 12, minute: 0, half: "am" }, next: at + 1 };
+  const number = smallWholeAt(words, at);
+  if (!number || number.value > 23 || (number.value === 0 && word !== "0")) return undefined;
+  return { value: { hour: number.value, minute: 0 }, next: number.next };
+}
+
+/** "two fifteen", "one oh five", "2:10", "13:15", "nine". */
+function plainAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+  const figures = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(said(words, at));
+  if (figures) {
+    return { value: { hour: Number(figures[1]), minute: Number(figures[2]) }, next: at + 1 };
+  }
+  const hour = hourAt(words, at);
+  if (!hour || hour.value.half) return hour;
+  const following = said(words, hour.next);
+  if (following === "oh" || following === "o") {
+    const unit = smallWholeAt(words, hour.next + 1);
+    if (unit && unit.value < 10) {
+      return { value: { hour: hour.value.hour, minute: unit.value }, next: unit.next };
+    }
+  }
+  const minute = smallWholeAt(words, hour.next);
+  if (minute && minute.value >= 10 && minute.value < 60 && hour.value.hour > 0) {
+    return { value: { hour: hour.value.hour, minute: minute.value }, next: minute.next };
+  }
+  return hour;
+}
+
+const HALVES: [string[], "am" | "pm"][] = [
+  [["am"], "am"],
+  [["pm"], "pm"],
+  [["a", "m"], "am"],
+  [["p", "m"], "pm"],
+  [["in", "the", "morning"], "am"],
+  [["this", "morning"], "am"],
+  [["in", "the", "afternoon"], "pm"],
+  [["this", "afternoon"], "pm"],
+  [["in", "the", "evening"], "pm"],
+  [["this", "evening"], "pm"],
+  [["at", "night"], "pm"],
+  [["tonight"], "pm"],
+];
+
+function matchesAt(words: readonly Word[], at: number, phrase: readonly string[]): boolean {
+  return phrase.every((word, step) => said(words, at + step) === word);
+}
+
+/** The half of the day said here, if any. */
+export function halfOfDayAt(words: readonly Word[], at: number): Reading<"am" | "pm"> | undefined {
+  const hit = HALVES.find(([phrase]) => matchesAt(words, at, phrase));
+  return hit ? { value: hit[1], next: at + hit[0].length } : undefined;
+}
+
+/** A clock time beginning at this word, with "o'clock", "am" or "in the morning" behind it. */
+export function clockAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+  const start = /^(about|around|exactly|roughly)$/.test(said(words, at)) ? at + 1 : at;
+  const clock = relativeAt(words, start) ?? plainAt(words, start);
+  if (!clock) return undefined;
+  let { next } = clock;
+  if (said(words, next) === "oclock") next += 1;
+  if (said(words, next) === "sharp") next += 1;
+  const half = halfOfDayAt(words, next);
+  if (!half || clock.value.half) return { value: clock.value, next };
+  return { value: { ...clock.value, half: half.value }, next: half.next };
+}
+
+/** The hours of the day (0 to 23) a clock time can mean. */
+export function hoursOf(time: ClockTime): number[] {
+  if (time.hour > 12 || time.hour === 0) return [time.hour];
+  const am = time.hour % 12;
+  if (time.half === "am") return [am];
+  if (time.half === "pm") return [am + 12];
+  return [am, am + 12];
+}
+
+/** A clock time on the day of the fields given, moved by whole days. */
+export function onDay(
+  day: Omit<LocalFields, "weekday">,
+  days: number,
+  hour: number,
+  minute: number,
+  zone: string,
+): number {
+  const shifted = new Date(Date.UTC(day.year, day.month - 1, day.day) + days * DAY_MS);
+  const fields = {
+    year: shifted.getUTCFullYear(),
+    month: shifted.getUTCMonth() + 1,
+    day: shifted.getUTCDate(),
+    hour,
+    minute,
+    second: 0,
+  };
+  return instantOf(fields, zone);
+}
+
+/** Reports run a little ahead of the kitchen's clock. */
+const AHEAD_MS = 2 * MINUTE_MS;
+
+/** The latest instant, not in the future, at which the clock showed that time. */
+export function lastTimeOf(time: ClockTime, nowMs: number, zone: string): number {
+  const today = localFields(nowMs, zone);
+  const all = [0, -1].flatMap((days) =>
+    hoursOf(time).map((hour) => onDay(today, days, hour, time.minute, zone)),
+  );
+  const past = all.filter((instant) => instant <= nowMs + AHEAD_MS);
+  return Math.max(...past);
+}
+
+/**
+ * A moment in the past: "two minutes ago", "a quarter of an hour back", "at ten past two", "since
+ * noon", "yesterday at four". Instants in epoch milliseconds, the longest reading first.
+ */
+export function pastMomentsAt(
+  words: readonly Word[],
+  at: number,
+  nowMs: number,
+  zone: string,
+): Reading<number>[] {
+  let start = at;
+  if (said(words, start) === "as" && said(words, start + 1) === "of") start += 2;
+  while (
+    /^(since|about|around|from|roughly|only|like|starting|beginning)$/.test(said(words, start))
+  ) {
+    start += 1;
+  }
+  for (const duration of durationsAt(words, start)) {
+    const after = said(words, duration.next);
+    if (after === "ago" || after === "back" || after === "earlier") {
+      return [{ value: nowMs - duration.value * MINUTE_MS, next: duration.next + 1 }];
+    }
+  }
+  const prepositioned = said(words, start) === "at" || start > at;
+  if (said(words, start) === "at") start += 1;
+  const clock = clockAt(words, start);
+  if (!clock) return [];
+  const certain = prepositioned || isPlainlyClock(words, start, clock);
+  if (!certain) return [];
+  return [{ value: lastTimeOf(clock.value, nowMs, zone), next: clock.next }];
+}
+
+/** Without "at" or "since", only what cannot be a bare number is a clock time. */
+function isPlainlyClock(words: readonly Word[], start: number, clock: Reading<ClockTime>): boolean {
+  return clock.value.half !== undefined || clock.next - start > 1 || /:/.test(said(words, start));
+}

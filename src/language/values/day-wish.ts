@@ -1,0 +1,132 @@
+/** A day to be planned, as it is said: the lots, when it should be done, when to be left alone. */
+import type { LotToPlan } from "../../kitchen/command.ts";
+import { localIso } from "../../kitchen/time.ts";
+import type { Context } from "../context.ts";
+import { wordsOf } from "../words.ts";
+import { clockAt } from "./clock-times.ts";
+import { futureMomentsAt } from "./future-times.ts";
+import { type Lot, lotAt } from "./lots.ts";
+import { type Names, namesOf, type PlainWords } from "./targets.ts";
+
+export type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };
+
+const BY =
+  /[\s,;]*\b(?:and |all |to |be )*(?:done|finished|ready|through|over)\s+(?=by\b|at\b|before\b)/i;
+const QUIET = /[\s,;]*\b(?:and )?(?:quiet|no hands|leave me alone)\s+(?:from|between)\s+/i;
+const BETWEEN = /\s*(?:,|;|\band\b|\bplus\b|\bthen\b)+\s*/gi;
+/** A split at every "and" of more words than this is a story. */
+const MOST_PIECES = 24;
+
+/**
+ * Reads all of a text, or nothing where any of it is no lot and no time.
+ * @param choose the recipe meant by a name that fits several.
+ */
+export function dayWishIn(
+  text: string,
+  context: Context,
+  plain: PlainWords,
+  choose: (lot: Lot) => string | undefined,
+): DayWish | undefined {
+  let rest = text;
+  const wish: DayWish = { items: [], exact: true };
+  const quiet = QUIET.exec(rest);
+  if (quiet) {
+    const hours = hoursIn(rest.slice(quiet.index + quiet[0].length));
+    if (!hours) return undefined;
+    wish.quiet = hours;
+    rest = rest.slice(0, quiet.index);
+  }
+  const by = BY.exec(rest);
+  if (by) {
+    const { words } = wordsOf(rest.slice(by.index + by[0].length));
+    const from = words[0]?.word === "before" ? 1 : 0;
+    const moments = futureMomentsAt(words, from, context.nowMs, context.zone);
+    const whole = moments.find((one) => one.next === words.length);
+    const clock = from === 1 ? futureClock(words.slice(1), context) : undefined;
+    const at = whole?.value ?? clock;
+    if (at === undefined) return undefined;
+    wish.finishBy = localIso(at, context.zone);
+    rest = rest.slice(0, by.index);
+  }
+  const lots = lotsIn(rest, namesOf(context), plain);
+  if (!lots) return undefined;
+  for (const lot of lots) {
+    const chosen = choose(lot);
+    const recipe = chosen ?? lot.recipes[0];
+    if (!recipe) return undefined;
+    if (!lot.exact || !chosen) wish.exact = false;
+    wish.items.push({
+      recipe,
+      ...(lot.variety ? { variety: lot.variety } : {}),
+      ...(lot.weightLb === undefined ? {} : { weightLb: lot.weightLb }),
+    });
+  }
+  return wish;
+}
+
+function futureClock(words: ReturnType<typeof wordsOf>["words"], context: Context) {
+  const at = wordsOf(`at ${words.map(({ word }) => word).join(" ")}`).words;
+  const moments = futureMomentsAt(at, 0, context.nowMs, context.zone);
+  return moments.find((one) => one.next === at.length)?.value;
+}
+
+/** `22:00-06:00` of "ten to six": the first in the evening, the second in the morning. */
+function hoursIn(text: string): string | undefined {
+  const [, first = "", second = ""] = /^(.*)\b(?:to|and|until|till)\b(.*)$/i.exec(text) ?? [];
+  const [from, to] = [clockText(first, "pm"), clockText(second, "am")];
+  return from && to && `${from}-${to}`;
+}
+
+function clockText(text: string, half: "am" | "pm"): string | undefined {
+  const { words } = wordsOf(text);
+  const clock = clockAt(words, 0);
+  if (!clock || clock.next !== words.length) return undefined;
+  const { hour, minute } = clock.value;
+  const plain = hour > 12 || hour === 0;
+  const of24 = plain ? hour : (hour % 12) + ((clock.value.half ?? half) === "pm" ? 12 : 0);
+  return [of24, minute].map((value) => String(value).padStart(2, "0")).join(":");
+}
+
+/** The lots of a list; a name with "and" in it is tried whole before it is taken apart. */
+function lotsIn(text: string, names: Names, plain: PlainWords): Lot[] | undefined {
+  const pieces: string[] = [];
+  const joins: string[] = [];
+  let from = 0;
+  for (const match of text.matchAll(BETWEEN)) {
+    pieces.push(text.slice(from, match.index));
+    joins.push(match[0]);
+    from = match.index + match[0].length;
+  }
+  pieces.push(text.slice(from));
+  if (pieces.length > MOST_PIECES) return undefined;
+  const best: (Lot[] | undefined)[] = [[]];
+  for (let end = 1; end <= pieces.length; end++) {
+    for (let start = end - 1; start >= Math.max(0, end - 3); start--) {
+      const before = best[start];
+      if (!before) continue;
+      const joined = pieces.slice(start, end).reduce((all, piece, index) => {
+        return index === 0 ? piece : `${all}${joins[start + index - 1] ?? ""}${piece}`;
+      }, "");
+      const lot = oneLot(joined, names, plain);
+      if (!lot) continue;
+      const found = [...before, ...lot];
+      const known = best[end];
+      if (!known || rank(found) > rank(known)) best[end] = found;
+    }
+  }
+  const all = best[pieces.length];
+  return all && all.length > 0 ? all : undefined;
+}
+
+/** More lots are better, fewer words besides their names, and a guess counts less than none. */
+function rank(lots: readonly Lot[]): number {
+  return lots.reduce((sum, lot) => sum + (lot.exact ? 1 : -1) - (lot.variety ? 0.1 : 0), 0);
+}
+
+/** One lot, or none for words between two separators that say nothing. */
+function oneLot(text: string, names: Names, plain: PlainWords): Lot[] | undefined {
+  const { words } = wordsOf(text);
+  if (words.length === 0) return [];
+  const lot = lotAt(text, words, 0, words.length, names, plain);
+  return lot && [lot];
+}

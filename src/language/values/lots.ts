@@ -1,0 +1,237 @@
+import { wordSet } from "../grammar/word-set.ts";
+import { editDistance } from "../sound.ts";
+import type { Word } from "../words.ts";
+import { labelsAt } from "./open-slots.ts";
+import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
+
+/** What is to be begun: "fourteen pounds of crushed tomatoes", "Provider dilly beans, 8 lb". */
+export type Lot = {
+  recipes: string[];
+  named: string;
+  variety?: string;
+  weightLb?: number;
+  exact: boolean;
+};
+
+const POUNDS_PER: Record<string, number> = {
+  pounds: 1,
+  pound: 1,
+  kilo: 2.20462262,
+  kilos: 2.20462262,
+  kilogram: 2.20462262,
+  ounces: 1 / 16,
+  ounce: 1 / 16,
+  grams: 1 / 453.59237,
+  gram: 1 / 453.59237,
+};
+
+/** Words that carry nothing in the description of a lot. */
+const EMPTY = wordSet(
+  "a an the some my our those these this that of with from using about around roughly it is at",
+  "batch lot round load for and i we have got which weighs weighing variety today now please",
+  "then another more first new fresh picked just there are here today's called worth total all",
+  "in recipe next up out big little small couple crate row rows bushel basket lug going started",
+  "again them it ones afternoon morning evening",
+);
+
+/** What is put up, when nothing but its kind is said: no variety. */
+const PRODUCE = wordSet(
+  "bean beans beet beets cucumber cucumbers cuke cukes tomato tomatoes cabbage cabbages berry",
+  "berries apple apples peach peaches pear pears carrot carrots corn chile chiles chili chilies",
+  "pepper peppers onion onions rhubarb cranberries grapes apricots plums cherries strawberries",
+  "blueberries raspberries blackberries asparagus chicken fish meat beef produce fruit vegetables",
+);
+
+/** Words that make it no order to begin. */
+const REFUSED = wordSet(
+  "not never if when what who why how would could might maybe tomorrow yesterday week month",
+  "year last wish hope someday sometime should did was were had will because timer minutes",
+  "minute later tonight until before after love hate eat ate sunday monday tuesday wednesday",
+  "thursday friday saturday winter summer fall spring season time hour hours day days you your",
+  "they he she mother grandmother neighbor tasted taste good better best sick tired lids open",
+  "opened reminder market store buy need needs look looks bought sell sold done finished",
+  "out boiling boil sealed but back up through into",
+  "let us start begin want go do make making can to be like would tell said say says note",
+  "remind jar jars pints pint quarts quart",
+);
+
+function wordAt(words: readonly Word[], at: number): string {
+  return words[at]?.word ?? "";
+}
+
+function weightAt(words: readonly Word[], at: number): Reading<number> | undefined {
+  for (const number of numbersAt(words, at)) {
+    const unit = wordAt(words, number.next);
+    if (Object.hasOwn(POUNDS_PER, unit)) {
+      return { value: number.value * (POUNDS_PER[unit] ?? 1), next: number.next + 1 };
+    }
+  }
+  if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
+    return { value: 1, next: at + 2 };
+  }
+  return undefined;
+}
+
+/** Produce by weight, before the recipe is named: "ten pounds of cucumbers". Pounds. */
+export function producedAt(words: readonly Word[], at: number): Reading<{ weightLb: number }>[] {
+  const weight = weightAt(words, at);
+  if (!weight) return [];
+  const weightLb = Math.round(weight.value * 1000) / 1000;
+  const of = wordAt(words, weight.next) === "of" ? weight.next + 1 : weight.next;
+  return labelsAt(words, of).map(({ next }) => ({ value: { weightLb }, next }));
+}
+
+type Named = { from: number; next: number; recipes: string[]; said: string; exact: boolean };
+
+/** The longest recipe name anywhere from here on, or else the best misheard one. */
+function recipeIn(
+  words: readonly Word[],
+  from: number,
+  names: Names,
+  plain: PlainWords,
+): Named | undefined {
+  let best: Named | undefined;
+  for (let at = from; at < words.length; at += 1) {
+    for (let count = Math.min(7, words.length - at); count > 0; count -= 1) {
+      const said = words
+        .slice(at, at + count)
+        .map((word) => word.word)
+        .join(" ");
+      const entry = names.byName.get(said);
+      if (!entry || entry.recipes.length === 0) continue;
+      if (!best || count > best.next - best.from) {
+        best = { from: at, next: at + count, recipes: entry.recipes, said, exact: true };
+      }
+      break;
+    }
+  }
+  if (best && (best.recipes.length === 1 || best.next - best.from > 1)) {
+    return longerMisheard(words, best, names) ?? best;
+  }
+  const misheard = misheardIn(words, from, names, plain);
+  const longer = misheard && (!best || misheard.next - misheard.from > best.next - best.from);
+  return longer ? misheard : best;
+}
+
+/** "Ten pounds of apples for applesauce": the recipe is what the produce is for. */
+function purposeIn(
+  words: readonly Word[],
+  from: number,
+  names: Names,
+  plain: PlainWords,
+): Named | undefined {
+  const place = words.findIndex(({ word }, at) => at > from && word === "for");
+  if (place < 0) return undefined;
+  const named = recipeIn(words, place + 1, names, plain);
+  return named?.exact ? named : undefined;
+}
+
+/** Words before a name that was heard right, of which one may have been misheard. */
+const MOST_WORDS_MISHEARD = 3;
+
+/** "Dialed green beans": a name heard right but for its first word, one letter of which is off. */
+function longerMisheard(words: readonly Word[], best: Named, names: Names): Named | undefined {
+  const longer = [...names.byName.values()].filter(({ name, recipes }) => {
+    return recipes.length > 0 && name.endsWith(` ${best.said}`);
+  });
+  for (let more = 1; more <= MOST_WORDS_MISHEARD && more <= best.from; more += 1) {
+    const from = best.from - more;
+    const before = words.slice(from, best.from).map(({ word }) => word);
+    if (before.join(" ").length < 5 || EMPTY.has(before[0] ?? "")) continue;
+    const said = `${before.join(" ")} ${best.said}`;
+    const near = longer.filter(({ name }) => editDistance(said, name, 1) <= 1);
+    const [entry] = near;
+    if (!entry || near.length > 1) continue;
+    const { recipes, name } = entry;
+    return { from, next: best.next, recipes, said: name, exact: false };
+  }
+  return undefined;
+}
+
+/** The first recipe name that sounds or is spelled like the words. */
+function misheardIn(
+  words: readonly Word[],
+  from: number,
+  names: Names,
+  plain: PlainWords,
+): Named | undefined {
+  for (let at = from; at < words.length; at += 1) {
+    if (EMPTY.has(wordAt(words, at))) continue;
+    const near = fuzzyAt(words, at, names, true, plain);
+    if (near && near.value.recipes.length > 0) {
+      const { recipes, name } = near.value;
+      return { from: at, next: near.next, recipes, said: name, exact: false };
+    }
+  }
+  return undefined;
+}
+
+/** Reads everything from here to the end as one lot, or nothing. */
+export function lotAt(
+  text: string,
+  words: readonly Word[],
+  at: number,
+  end: number,
+  names: Names,
+  plain: PlainWords,
+): Lot | undefined {
+  const within = words.slice(0, end);
+  const named = purposeIn(within, at, names, plain) ?? recipeIn(within, at, names, plain);
+  if (!named) return undefined;
+  let weightLb: number | undefined;
+  const loose: number[] = [];
+  for (let next = at; next < end; ) {
+    if (next === named.from) {
+      next = named.next;
+      continue;
+    }
+    const weight = weightLb === undefined ? weightAt(within, next) : undefined;
+    if (weight) {
+      weightLb = Math.round(weight.value * 1000) / 1000;
+      next = weight.next;
+      continue;
+    }
+    const word = wordAt(within, next);
+    if (REFUSED.has(word) || (word === "going" && wordAt(within, next + 1) === "to")) {
+      return undefined;
+    }
+    if (word !== "going" && word.length > 4 && word.endsWith("ing")) return undefined;
+    if (!EMPTY.has(word)) loose.push(next);
+    next += 1;
+  }
+  const [first] = loose;
+  const last = loose.at(-1);
+  const lot: Lot = { recipes: named.recipes, named: named.said, exact: named.exact };
+  if (weightLb !== undefined) lot.weightLb = weightLb;
+  if (first === undefined || last === undefined) return lot;
+  const chosen = narrowed(
+    lot.recipes,
+    loose.map((place) => wordAt(within, place)),
+  );
+  if (chosen) return { ...lot, recipes: [chosen] };
+  if (loose.length > 3 || last - first + 1 !== loose.length) return undefined;
+  return { ...lot, ...varietyOf(text, within, first, last, named) };
+}
+
+/** The one recipe of several that the words around the name tell: "tomatoes, the crushed kind". */
+function narrowed(recipes: readonly string[], loose: readonly string[]): string | undefined {
+  if (recipes.length < 2) return undefined;
+  const told = recipes.filter((id) => loose.some((word) => id.split("-").includes(word)));
+  return told.length === 1 ? told[0] : undefined;
+}
+
+/** The variety as said; a plain noun at its end ("Provider beans") is left aside. */
+function varietyOf(
+  text: string,
+  words: readonly Word[],
+  first: number,
+  last: number,
+  named: Named,
+): { variety?: string } {
+  const beside = last > named.next || wordAt(words, last + 1) === "for";
+  const until = beside && PRODUCE.has(wordAt(words, last)) ? last - 1 : last;
+  const from = words[first];
+  const to = words[until];
+  return until < first || !from || !to ? {} : { variety: text.slice(from.start, to.end) };
+}

@@ -1,0 +1,46 @@
+/** How long a stage should take by its recipe, for the weight there is. */
+import { KINDS } from "../../kitchen/stages/kinds.ts";
+import type { Recipe, Stage } from "../../recipe/recipe.ts";
+import { joulesToBoil, type Pot } from "../heat-needed.ts";
+
+/**
+ * Whether a stage's length is the cook's and the stove's own. A process, a vent, a wait and
+ * whatever else guards the jar or the food never is.
+ */
+export function isLearnable(stage: Stage): boolean {
+  if (!KINDS[stage.kind].learned) return false;
+  // A flame turned off is the end of a process, and no work.
+  return stage.kind === "heat" || (stage.attended && stage.typicalMinutes > 1);
+}
+
+/** Minutes held at the boil after it is reached: the recipe's own, and not learned. */
+export function holdMinutes(stage: Stage): number {
+  return stage.kind === "heat" ? (stage.heat?.holdMinutes ?? 0) : 0;
+}
+
+/** How many times the recipe's own amount is made. */
+export function factorOf(recipe: Recipe, weightLb: number | null): number {
+  return (weightLb ?? recipe.yield.weightLb) / recipe.yield.weightLb;
+}
+
+/**
+ * Minutes of a stage without its hold: what the recipe adds for each pound, jars by their number,
+ * a pot whose contents are known by the heat it takes up, and all else as written.
+ */
+export function plannedMinutes(
+  recipe: Recipe,
+  stage: Stage,
+  weightLb: number | null,
+  pot?: Pick<Pot, "altitudeFt" | "fromC">,
+): number {
+  const own = Math.max(1, stage.typicalMinutes - holdMinutes(stage));
+  const factor = factorOf(recipe, weightLb);
+  if (stage.minutesPerLb !== undefined) {
+    const beyond = (factor - 1) * recipe.yield.weightLb;
+    return Math.max(own + stage.minutesPerLb * beyond, own * Math.min(1, factor));
+  }
+  if (stage.kind === "fill") return own * factor;
+  const now = joulesToBoil(recipe, stage, { factor, altitudeFt: 0, ...pot });
+  const usual = joulesToBoil(recipe, stage, { factor: 1, altitudeFt: 0 });
+  return now === undefined || usual === undefined ? own : (own * now) / usual;
+}

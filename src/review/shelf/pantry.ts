@@ -1,0 +1,199 @@
+/** What is put by, where, until when, what to eat first, and what was eaten when. */
+import { countTrouble } from "../../kitchen/jars.ts";
+import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
+import { addDays, dateOf, daysBetween } from "../dates.ts";
+import { KEEPING, type Keep } from "./keeping.ts";
+import { type JarGroup, shelfJars } from "./shelf-jars.ts";
+
+export type PantryLine = {
+  batch: string;
+  recipe: string;
+  title: string;
+  variety: string | null;
+  season: number;
+  jar: string | null;
+  keep: Keep;
+  putUp: string;
+  /** Jars of this line to begin with, those opened since, and those left. */
+  jars: number;
+  opened: number;
+  left: number;
+  place: string;
+  /** Best by on the shelf and in the freezer; use by in the refrigerator. */
+  by: string;
+  daysLeft: number;
+  how: string;
+  source: string;
+  why: string;
+};
+
+export type Opening = {
+  at: string;
+  batch: string;
+  title: string;
+  variety: string | null;
+  recipe: string;
+  season: number;
+  count: number;
+  spoiled: boolean;
+};
+
+export type Pantry = {
+  on: string;
+  lines: PantryLine[];
+  /** Batches of the lines to eat first; of those past a use-by, which nobody should eat, none. */
+  eatFirst: string[];
+  throwOut: string[];
+  /** Sealed jars of batches that are not finished. */
+  waiting: { batch: string; jars: number }[];
+  opened: Opening[];
+  /** Where counts do not add up, a sentence each. */
+  troubles: string[];
+};
+
+/** What the batches bring together, one after the other. */
+type Found = Pick<Pantry, "on" | "lines" | "waiting" | "troubles">;
+
+/** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */
+const FORGET_COLD_DAYS = 14;
+
+/**
+ * Batches of real sittings; what a rehearsal made stands nowhere. A folder that holds nothing but
+ * rehearsals shows those, so that what comes afterwards can be practised too.
+ */
+export function shownBatches(state: State): Batch[] {
+  const all = Object.values(state.batches);
+  return holdsRehearsalsAlone(state) ? all : all.filter((batch) => !batch.rehearsal);
+}
+
+/** True where batches were begun and every one of them in a rehearsal. */
+export function holdsRehearsalsAlone(state: State): boolean {
+  const all = Object.values(state.batches);
+  return all.length > 0 && all.every((batch) => batch.rehearsal);
+}
+
+/** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
+export function pantry(state: State, now: number): Pantry {
+  const on = dateOf(wallOf(state, now), state.zone);
+  const found: Found = { on, lines: [], waiting: [], troubles: [] };
+  for (const batch of shownBatches(state)) addBatch(found, state, batch, now);
+  found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
+  return withAdvice({ ...found, opened: openings(state) });
+}
+
+/** A pantry with what its lines, all of them or some, say to eat first and to throw out. */
+export function withAdvice(found: Omit<Pantry, "eatFirst" | "throwOut">): Pantry {
+  const batches = (lines: PantryLine[]) => lines.map((line) => line.batch);
+  const { lines } = found;
+  return { ...found, eatFirst: batches(eatFirst(lines)), throwOut: batches(throwOut(lines)) };
+}
+
+/** Eaten first: what has at most this many days left, and so many lines of it. */
+const SOON_DAYS = 60;
+const MOST_FIRST = 5;
+
+/** What is left and past its use-by. A best-by speaks of quality alone, and is no such thing. */
+export function throwOut(lines: readonly PantryLine[]): PantryLine[] {
+  return lines.filter((line) => line.left > 0 && isPastUse(line));
+}
+
+/** What to eat first: what goes soon, else the one line that goes first. */
+export function eatFirst(lines: readonly PantryLine[]): PantryLine[] {
+  const left = lines.filter((line) => line.left > 0 && !isPastUse(line));
+  const soon = left.filter((line) => line.daysLeft <= SOON_DAYS).slice(0, MOST_FIRST);
+  return soon.length > 0 ? soon : left.slice(0, 1);
+}
+
+function isPastUse({ keep, daysLeft }: PantryLine): boolean {
+  return keep === "refrigerate" && daysLeft < 0;
+}
+
+export function openings(state: State): Opening[] {
+  const shown = new Set(shownBatches(state).map(({ id }) => id));
+  return state.openedJars.flatMap(({ at, batch: id, count, spoiled }) => {
+    const batch = state.batches[id];
+    if (!batch || !shown.has(id)) return [];
+    const date = dateOf(wallOf(state, at), state.zone);
+    const { recipe, lot } = batch;
+    const names = { title: recipe.title, variety: lot.variety, recipe: recipe.id };
+    return [{ at: date, batch: id, ...names, season: seasonBegun(state, batch), count, spoiled }];
+  });
+}
+
+/** The year a batch was begun in, by its own wall. */
+function seasonBegun(state: State, batch: Batch): number {
+  return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
+}
+
+/** Jars of a batch that were opened, spoiled ones among them. */
+export function openedOf(state: State, batch: Batch): number {
+  return state.openedJars.reduce((n, one) => n + (one.batch === batch.id ? one.count : 0), 0);
+}
+
+function addBatch(found: Found, state: State, batch: Batch, now: number): void {
+  const { groups, waiting } = shelfJars(state, batch, now);
+  if (waiting > 0) found.waiting.push({ batch: batch.id, jars: waiting });
+  let opened = openedOf(state, batch);
+  // Jars that keep the shortest are taken to be the ones that were eaten.
+  const counted = groups.filter((group) => group.sealed || !batch.option);
+  const order: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
+  for (const group of merged(counted).sort((a, b) => order[a.keep] - order[b.keep])) {
+    const taken = Math.min(opened, group.jars);
+    opened -= taken;
+    addLine(found, state, batch, group, taken);
+  }
+  for (const group of merged(groups.filter((one) => !counted.includes(one)))) {
+    addLine(found, state, batch, group, 0);
+  }
+  if (opened > 0 && waiting < opened) {
+    found.troubles.push(`${batch.id}: ${opened} more opened than the seal check counted`);
+  }
+  const trouble =
+    batch.state === "complete" && batch.option ? countTrouble(state, batch) : undefined;
+  if (trouble) found.troubles.push(`${batch.id}: ${trouble}`);
+}
+
+/** Jars of several loads with one fate are one line, by the earliest of them. */
+function merged(groups: readonly JarGroup[]): JarGroup[] {
+  const lines = new Map<string, JarGroup>();
+  for (const group of groups) {
+    const key = `${group.keep}\n${group.rule}\n${group.why}`;
+    const line = lines.get(key);
+    if (!line) lines.set(key, { ...group });
+    else {
+      line.jars += group.jars;
+      line.since = Math.min(line.since, group.since);
+    }
+  }
+  return [...lines.values()];
+}
+
+function addLine(found: Found, state: State, batch: Batch, group: JarGroup, opened: number): void {
+  const rule = KEEPING[group.rule];
+  const putUp = dateOf(wallOf(state, group.since), state.zone);
+  const by = addDays(putUp, rule.days);
+  const daysLeft = daysBetween(found.on, by);
+  const uncounted = !group.sealed && batch.option !== null;
+  if (uncounted && daysLeft < -FORGET_COLD_DAYS) return;
+  const standard = { shelf: "pantry", refrigerate: "refrigerator", freeze: "freezer" }[group.keep];
+  const moved = group.keep === "shelf" ? state.places[batch.id] : undefined;
+  found.lines.push({
+    batch: batch.id,
+    recipe: batch.recipe.id,
+    title: batch.recipe.title,
+    variety: batch.lot.variety,
+    season: seasonBegun(state, batch),
+    jar: batch.jar,
+    keep: group.keep,
+    putUp,
+    jars: group.jars,
+    opened,
+    left: group.jars - opened,
+    place: moved ?? standard,
+    by,
+    daysLeft,
+    how: rule.words,
+    source: rule.source,
+    why: group.why,
+  });
+}

@@ -1,0 +1,204 @@
+/**
+ * What is coming in the days and weeks ahead: checks of what ferments or dries, waits that end,
+ * seals to look at, jars ready to open or past their best, seed to test, and what people asked to
+ * be reminded of. All of it follows from the batches; nothing is kept twice.
+ */
+import { agenda, type DueItem } from "../../kitchen/agenda.ts";
+import { nextMatch } from "../../kitchen/cron.ts";
+import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
+import { ownerName } from "../../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner, runOf } from "../../kitchen/owners.ts";
+import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
+import { DAY_MS, HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
+import { dayAndTime } from "../day-and-time.ts";
+import { atHour, DAY_HOUR, inTheMorning } from "./reminder-hours.ts";
+import { seeds, shelf } from "./store-room-reminders.ts";
+import type { Found, Upcoming } from "./upcoming.ts";
+
+/** Waits shorter than this are the day's work and no reminder, minutes. */
+const SHORTEST_WAIT_MINUTES = 60;
+/**
+ * Everything that comes due within so many days of `now` (kitchen time, ms), and what is overdue,
+ * soonest first.
+ */
+export function upcoming(state: State, now: number, days: number): Upcoming[] {
+  const wallNow = wallOf(state, now);
+  const until = wallNow + days * DAY_MS;
+  const changes = lastWritten(state);
+  const found = [
+    ...fromAgenda(state, now),
+    ...checks(state, wallNow, until),
+    ...seals(state),
+    ...shelf(state, now, wallNow),
+    ...seeds(state, wallNow),
+    ...asked(state, wallNow),
+  ];
+  return found
+    .filter((one) => one.at <= until)
+    .map(({ owner, ...one }) => ({
+      ...one,
+      overdue: one.at < wallNow,
+      changedAt: Math.round(wallOf(state, changes.get(owner) ?? 0)),
+    }))
+    .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1));
+}
+
+/** When each owner, reminder and seed lot was last written about; corrections touch them all. */
+function lastWritten(state: State): Map<string, number> {
+  const last = new Map<string, number>();
+  let corrected = 0;
+  for (const event of state.history) {
+    if (event.type === "due" || event.type === "asked") continue;
+    for (const key of ["owner", "batch", "load", "reminder", "seed"] as const) {
+      const id = (event as Record<string, unknown>)[key];
+      if (typeof id === "string") last.set(id, event.w);
+    }
+    if (event.type === "amended" || event.type === "withdrawn" || event.type === "clock-set") {
+      corrected = event.w;
+    }
+  }
+  for (const [id, w] of last) last.set(id, Math.max(w, corrected));
+  return last;
+}
+
+function batchOf(owner: Owner): string {
+  return isLoad(owner) ? (owner.parts[0]?.batch ?? owner.batch) : owner.id;
+}
+
+/** Windows and dates, by the same clocks that speak in the kitchen. */
+function fromAgenda(state: State, now: number): Found[] {
+  return agenda({ ...state, due: {} }, now).flatMap((item): Found[] => {
+    const { owner, run } = item;
+    if (!owner || !run) return [];
+    const words = wordsFor(state, item, owner, run);
+    if (!words) return [];
+    const dated = run.spec.kind === "cure" || run.spec.kind === "store";
+    if (dated && item.at < now - DAY_MS) return [];
+    const wall = wallOf(state, item.at);
+    const at = dated ? atHour(wall, state.zone, DAY_HOUR, run.spec.kind === "cure") : wall;
+    return [{ id: item.key, at, ...words, batch: batchOf(owner), owner: owner.id }];
+  });
+}
+
+function wordsFor(
+  state: State,
+  { what }: DueItem,
+  owner: Owner,
+  run: StageRun,
+): { title: string; detail: string } | undefined {
+  const { kind, window, title } = run.spec;
+  const name = ownerName(state, owner);
+  if (kind === "cure" && !isLoad(owner)) {
+    if (owner.option && onShelf(state, owner) < 1) return undefined;
+    return { title: `Ready to open: ${name}`, detail: "The flavor has had its time." };
+  }
+  if (kind === "store" && !isLoad(owner)) {
+    // Jars have their own dates, by where they stand.
+    if (owner.option || owner.ready > 0) return undefined;
+    return { title: `Best by: ${name}`, detail: "It has been kept for its best time." };
+  }
+  if (kind !== "rest" && kind !== "ferment" && kind !== "dry") return undefined;
+  if (!window || window.minMinutes < SHORTEST_WAIT_MINUTES) return undefined;
+  if (what === "min") {
+    const latest = run.startedAt === undefined ? 0 : run.startedAt + window.maxMinutes * MINUTE_MS;
+    const by = dayAndTime(wallOf(state, latest), state.zone);
+    const detail = `It has had its shortest time; go on when it is right, by ${by}.`;
+    return { title: `May be ready: ${name}, ${title}`, detail };
+  }
+  if (what === "max") {
+    return { title: `Go on: ${name}, ${title}`, detail: "It has had its longest time." };
+  }
+  if (what !== "end") return undefined;
+  return { title: `Time is up: ${name}, ${title}`, detail: "Go on with the next step." };
+}
+
+/** Every recurring check up to a moment, and the one that was missed. */
+function checks(state: State, wallNow: number, until: number): Found[] {
+  return activeOwners(state).flatMap((owner) => {
+    if (!isLoad(owner) && owner.state === "abandoned") return [];
+    return owner.stages.flatMap((run) => {
+      if (run.state !== "running" || run.startedAt === undefined) return [];
+      const longest = run.startedAt + (run.spec.window?.maxMinutes ?? 0) * MINUTE_MS;
+      const last = wallOf(state, longest) > wallNow ? wallOf(state, longest) : until;
+      const from = wallOf(state, Math.max(run.startedAt, run.checkedAt ?? 0));
+      return (run.spec.checks ?? []).flatMap(({ cron, say }): Found[] => {
+        const ends = Math.min(last, until);
+        return matches(cron, from, wallNow, ends, state.zone).map((at) => ({
+          id: `${owner.id}/${run.id}/check/${at / MINUTE_MS}`,
+          at,
+          title: `Look at ${ownerName(state, owner)}`,
+          detail: say,
+          batch: batchOf(owner),
+          owner: owner.id,
+        }));
+      });
+    });
+  });
+}
+
+/** The next match after `from`, where it has passed, and all from now on. */
+function matches(
+  cron: string,
+  from: number,
+  wallNow: number,
+  until: number,
+  zone: string,
+): number[] {
+  const list: number[] = [];
+  let at = nextMatch(cron, from, zone);
+  while (at !== undefined && at <= until) {
+    list.push(at);
+    at = nextMatch(cron, Math.max(at, wallNow), zone);
+  }
+  return list;
+}
+
+/** Jars that cool, or have cooled: their seals, in the morning where it is night. */
+function seals(state: State): Found[] {
+  return activeOwners(state).flatMap((owner): Found[] => {
+    if (!isLoad(owner)) return [];
+    const cool = runOf(owner, "cool") ?? owner.stages.find((run) => run.spec.kind === "cool");
+    const check = owner.stages.find((run) => run.spec.kind === "seal-check");
+    if (!cool || cool.startedAt === undefined || !cool.spec.window) return [];
+    const { minMinutes, maxMinutes } = cool.spec.window;
+    const latest = wallOf(state, cool.startedAt + maxMinutes * MINUTE_MS);
+    const waits = cool.state === "running";
+    if (!waits && check?.state !== "running") return [];
+    const cooled = wallOf(state, cool.startedAt + minMinutes * MINUTE_MS);
+    const ended = wallOf(state, check?.startedAt ?? cool.startedAt);
+    const until = dayAndTime(latest, state.zone);
+    return [
+      {
+        id: `${owner.id}/${cool.id}/min`,
+        at: waits ? Math.min(inTheMorning(cooled, state.zone), latest - HOUR_MS) : ended,
+        title: `Check the seals: ${ownerName(state, owner)}`,
+        detail:
+          "Bands off, press each lid in the middle. " +
+          `A jar that did not seal can go through again only until ${until}.`,
+        batch: batchOf(owner),
+        owner: owner.id,
+      },
+    ];
+  });
+}
+
+/** What people asked to be reminded of, and what rang and nobody answered. */
+function asked(state: State, wallNow: number): Found[] {
+  return Object.values(state.reminders).flatMap((one): Found[] => {
+    const rings = one.state === "rang" && state.ringing.includes(one.id);
+    if (one.state !== "waiting" && !rings) return [];
+    const at = rings ? Math.min(one.wallMs, wallNow - 1) : one.wallMs;
+    return [{ id: one.id, at, title: one.text, detail: "", batch: null, owner: one.id }];
+  });
+}
+
+/** How often what was written has been put right: counts up with every change of a time. */
+export function revision(state: State): number {
+  const changing = new Set(["amended", "withdrawn", "clock-set"]);
+  return state.history.filter((event) => changing.has(event.type)).length;
+}
+
+/** Names this kitchen's journal among others: the moment of its first event. */
+export function kitchenMark(state: State): string {
+  return Math.abs(Math.round(state.history[0]?.t ?? 0)).toString(36);
+}

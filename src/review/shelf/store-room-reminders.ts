@@ -1,0 +1,63 @@
+/** What jars on the shelf and seed in the drawer will ask for in months to come. */
+import { batchName } from "../../kitchen/names.ts";
+import { type State, wallOf } from "../../kitchen/state.ts";
+import { DAY_MS, localFields, parseIso } from "../../kitchen/time.ts";
+import { addDays, dateOf } from "../dates.ts";
+import { KEEPING, type Keep } from "./keeping.ts";
+import { openedOf } from "./pantry.ts";
+import { DAY_HOUR, nextSpring } from "./reminder-hours.ts";
+import { shelfJars } from "./shelf-jars.ts";
+import type { Found } from "./upcoming.ts";
+
+/** Jars past their best, by where they stand; those that keep the shortest are eaten first. */
+export function shelf(state: State, now: number, wallNow: number): Found[] {
+  return Object.values(state.batches).flatMap((batch) => {
+    let opened = openedOf(state, batch);
+    const byKeep = new Map<Keep, Found>();
+    const { groups } = shelfJars(state, batch, now);
+    const order: Keep[] = ["refrigerate", "freeze", "shelf"];
+    for (const group of groups.sort((a, b) => order.indexOf(a.keep) - order.indexOf(b.keep))) {
+      const left = Math.max(0, group.jars - opened);
+      opened -= group.jars - left;
+      const { days, words } = KEEPING[group.rule];
+      const by = addDays(dateOf(wallOf(state, group.since), state.zone), days);
+      const at = parseIso(`${by}T${String(DAY_HOUR).padStart(2, "0")}:00`, state.zone);
+      if (left < 1 || at === undefined || at < wallNow - DAY_MS || byKeep.has(group.keep)) continue;
+      const lead = group.keep === "refrigerate" ? "Use up" : "Best by";
+      const title = `${lead}: ${batchName(batch)}`;
+      const detail = group.why ? `${group.why}; ${words}` : words;
+      const id = `${batch.id}/${group.keep}`;
+      byKeep.set(group.keep, { id, at, title, detail, batch: batch.id, owner: batch.id });
+    }
+    return [...byKeep.values()];
+  });
+}
+
+/** Seed lots, and seed batches nobody made a lot of, once each spring until tested that year. */
+export function seeds(state: State, wallNow: number): Found[] {
+  const lots = Object.values(state.seeds).map((seed) => {
+    const last = seed.tests.at(-1);
+    const name = [seed.variety, seed.crop].filter(Boolean).join(" ");
+    const tested = last ? wallOf(state, last.at) : undefined;
+    return { id: seed.id, name, savedAt: seed.savedAt, tested, batch: seed.batch };
+  });
+  const known = new Set(lots.map((lot) => lot.batch));
+  const batches = Object.values(state.batches)
+    .filter((one) => one.recipe.class === "seed" && one.state === "complete" && !known.has(one.id))
+    .map((one) => {
+      const savedAt = wallOf(state, one.endedAt ?? one.begunAt);
+      return { id: one.id, name: batchName(one), savedAt, tested: undefined, batch: one.id };
+    });
+  return [...lots, ...batches].map(({ id, name, savedAt, tested, batch }): Found => {
+    const at = nextSpring(Math.max(savedAt, tested ?? 0, wallNow - 30 * DAY_MS), state.zone);
+    return {
+      id: `${id}/germination/${localFields(at, state.zone).year}`,
+      at,
+      title: `Test the seed: ${name}`,
+      detail:
+        "Fifty seeds in a damp towel, warm, for a week or so; fewer tell little. How many sprout?",
+      batch,
+      owner: id,
+    };
+  });
+}

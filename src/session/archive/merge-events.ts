@@ -1,0 +1,191 @@
+/**
+ * Brings another kitchen's events into this one. What is here already is known by its content,
+ * whatever its id; an id that means something else here gets a new one, the same each time. The
+ * other kitchen's settings, sittings and clock stay behind: this kitchen has its own.
+ */
+import type { EventType, KitchenEvent } from "../../kitchen/events.ts";
+
+/** Events of a kitchen as a place and of its clock, which hold for that kitchen alone. */
+const LEFT_BEHIND: ReadonlySet<EventType> = new Set([
+  "opened",
+  "closed",
+  "clock-set",
+  "log-failed",
+  "hushed",
+  "unhushed",
+  "focused",
+  "kitchen-set",
+  "gauge-set",
+  "day-planned",
+  "day-plan-dropped",
+]);
+
+/** The field that holds the id of what an event begins. */
+const BEGINS: Partial<Record<EventType, string>> = {
+  "batch-begun": "batch",
+  "load-opened": "load",
+  "timer-set": "timer",
+  "reminder-set": "reminder",
+  "seed-saved": "seed",
+};
+
+/** Fields that name a batch, load, timer, reminder or seed lot. */
+const NAMES = ["batch", "owner", "load", "timer", "reminder", "seed", "over"];
+
+export type Merge = {
+  /** To be added, in their order, under their ids here. */
+  events: KitchenEvent[];
+  /** Batches' ids there and here. */
+  batches: Map<string, string>;
+  known: number;
+  leftBehind: number;
+  rehearsed: number;
+  renamed: { from: string; to: string }[];
+};
+
+type Fields = Record<string, unknown>;
+
+/** JSON with the fields in one order, so that equal content is equal text. */
+function canonical(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(canonical).join(",")}]`;
+  if (typeof value !== "object" || value === null) return JSON.stringify(value) ?? "null";
+  const fields = value as Fields;
+  const names = Object.keys(fields).filter((name) => fields[name] !== undefined);
+  return `{${names
+    .sort()
+    .map((name) => `${JSON.stringify(name)}:${canonical(fields[name])}`)
+    .join(",")}}`;
+}
+
+/** An event's content without its command, and without its own id where it begins something. */
+function contentOf(event: KitchenEvent, withoutId: boolean): string {
+  const { cmd, ...rest } = event as Fields & KitchenEvent;
+  const id = BEGINS[event.type];
+  if (withoutId && id) delete (rest as Fields)[id];
+  return canonical(rest);
+}
+
+/** Events from sittings that were no rehearsal. */
+function lived(events: readonly KitchenEvent[]): KitchenEvent[] {
+  let rehearsal = false;
+  return events.filter((event) => {
+    if (event.type === "opened") rehearsal = event.rehearsal;
+    return !rehearsal;
+  });
+}
+
+/** What of `theirs` is new beside `ours`. */
+export function mergeEvents(ours: readonly KitchenEvent[], theirs: readonly KitchenEvent[]): Merge {
+  const real = lived(theirs);
+  const wanted = real.filter((event) => !LEFT_BEHIND.has(event.type));
+  const merge: Merge = {
+    events: [],
+    batches: new Map(),
+    known: 0,
+    leftBehind: real.length - wanted.length,
+    rehearsed: theirs.length - real.length,
+    renamed: [],
+  };
+  const ids = idsFor(ours, wanted, merge);
+  const mapped = wanted.map((event) => withIds(event, ids));
+  const here = new Map<string, string[]>();
+  for (const event of ours) {
+    const key = contentOf(event, false);
+    here.set(key, [...(here.get(key) ?? []), event.cmd]);
+  }
+  const commands = commandsFor(ours, mapped, here);
+  for (const event of mapped) {
+    const renamed = withCommand(event, commands);
+    const copies = here.get(contentOf(renamed, false));
+    if (copies && copies.length > 0) {
+      copies.pop();
+      merge.known += 1;
+    } else merge.events.push(renamed);
+  }
+  return merge;
+}
+
+/** Ids there as ids here: equal where it is the same thing, new where an id is taken. */
+function idsFor(
+  ours: readonly KitchenEvent[],
+  theirs: readonly KitchenEvent[],
+  merge: Merge,
+): Map<string, string> {
+  const taken = new Set<string>();
+  const byContent = new Map<string, string[]>();
+  for (const event of ours) {
+    const id = idBegun(event);
+    if (id === undefined) continue;
+    taken.add(id);
+    const key = contentOf(event, true);
+    byContent.set(key, [...(byContent.get(key) ?? []), id]);
+  }
+  const theirIds = new Set(theirs.flatMap((event) => idBegun(event) ?? []));
+  const ids = new Map<string, string>();
+  for (const event of theirs) {
+    const id = idBegun(event);
+    if (id === undefined || ids.has(id)) continue;
+    const same = byContent.get(contentOf(withIds(event, ids), true)) ?? [];
+    let to = same.includes(id) ? id : same[0];
+    if (to === undefined) {
+      to = id;
+      for (let n = 2; taken.has(to) || (to !== id && theirIds.has(to)); n++) to = `${id}-${n}`;
+      if (to !== id) merge.renamed.push({ from: id, to });
+    } else same.splice(same.indexOf(to), 1);
+    taken.add(to);
+    ids.set(id, to);
+    if (event.type === "batch-begun") merge.batches.set(id, to);
+  }
+  return ids;
+}
+
+function idBegun(event: KitchenEvent): string | undefined {
+  const field = BEGINS[event.type];
+  return field === undefined ? undefined : ((event as Fields)[field] as string);
+}
+
+/** An event with the ids it names as they are here. */
+function withIds(event: KitchenEvent, ids: ReadonlyMap<string, string>): KitchenEvent {
+  const here = (id: unknown) => (typeof id === "string" ? (ids.get(id) ?? id) : id);
+  const key = (text: string) =>
+    text
+      .split("/")
+      .map((part) => ids.get(part) ?? part)
+      .join("/");
+  const made: Fields = { ...event };
+  for (const name of NAMES) if (name in made) made[name] = here(made[name]);
+  if (event.type === "due" || event.type === "asked") made.key = key(event.key);
+  if (event.type === "acknowledged") made.keys = event.keys.map((one) => key(String(one)));
+  if (event.type === "loaded") {
+    made.parts = event.parts.map((part) => ({ ...part, batch: here(part.batch) }));
+  }
+  return made as KitchenEvent;
+}
+
+/** Commands there as commands here; one that means something else here gets another name. */
+function commandsFor(
+  ours: readonly KitchenEvent[],
+  theirs: readonly KitchenEvent[],
+  here: ReadonlyMap<string, readonly string[]>,
+): Map<string, string> {
+  const taken = new Set(ours.map((event) => event.cmd));
+  const commands = new Map<string, string>();
+  for (const event of theirs) {
+    if (commands.has(event.cmd)) continue;
+    const same = here.get(contentOf(event, false)) ?? [];
+    let to = same.includes(event.cmd) ? event.cmd : same[0];
+    if (to === undefined) {
+      to = event.cmd;
+      for (let n = 2; taken.has(to); n++) to = `${event.cmd}-${n}`;
+    }
+    taken.add(to);
+    commands.set(event.cmd, to);
+  }
+  return commands;
+}
+
+function withCommand(event: KitchenEvent, commands: ReadonlyMap<string, string>): KitchenEvent {
+  const named = { ...event, cmd: commands.get(event.cmd) ?? event.cmd };
+  if (named.type !== "amended" && named.type !== "withdrawn") return named;
+  return { ...named, target: commands.get(named.target) ?? named.target };
+}

@@ -1,0 +1,74 @@
+/** The day's plan in sentences: when to do what, what limits it, how the day runs against it. */
+import { upper } from "../../kitchen/names.ts";
+import { type DayPlan, type State, wallOf } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import type { KitchenPlan, PlanTask } from "../../plan/plan-request.ts";
+import { durationWords, momentWords } from "../../speech/spoken-time.ts";
+import { stageOf } from "./planned-day.ts";
+
+const FIVE_MINUTES_MS = 5 * MINUTE_MS;
+/** More begins than this are shown, not said. */
+const MOST_SAID = 5;
+
+/** "by half past nine", on the five minutes at or after it. */
+function byWords(state: State, t: number, now: number): string {
+  const wall = Math.ceil(wallOf(state, t) / FIVE_MINUTES_MS) * FIVE_MINUTES_MS;
+  const words = momentWords(wall, wallOf(state, now), state.zone);
+  return words.startsWith("at ") ? `by ${words.slice(3)}` : words;
+}
+
+function atWords(state: State, t: number, now: number): string {
+  if (t <= now + MINUTE_MS) return "now";
+  return momentWords(wallOf(state, t), wallOf(state, now), state.zone);
+}
+
+/** When each batch begins, when the day is done, and what limits it. */
+export function planSentences(
+  state: State,
+  kept: DayPlan,
+  plan: KitchenPlan,
+  now: number,
+): string[] {
+  const items = kept.items.toSorted((a, b) => a.beginAt - b.beginAt);
+  const begins = items
+    .slice(0, MOST_SAID)
+    .map(({ title, beginAt }) => `the ${title} ${atWords(state, beginAt, now)}`);
+  const more = items.length - begins.length;
+  const list = [...begins, ...(more > 0 ? [`${more} more after that`] : [])];
+  const last = list.pop();
+  const joined = list.length > 0 ? `${list.join(", ")}, and ${last}` : last;
+  const begin = items.length > 0 ? [`Begin ${joined}.`] : [];
+  const done = `${upper(outWords(state, kept.finishAt, now))}.`;
+  const [why] = plan.why;
+  return [...begin, done, ...(why ? [`${upper(why)}.`] : [])];
+}
+
+function outWords(state: State, t: number, now: number): string {
+  return `the jars are out ${byWords(state, t, now)}`;
+}
+
+/** "The day runs about twenty minutes late: done by half past nine." And what begins next. */
+export function finishSentence(state: State, kept: DayPlan, now: number): string {
+  const lateMs = kept.finishAt - kept.agreedAt;
+  const about = Math.round(Math.abs(lateMs) / FIVE_MINUTES_MS) * FIVE_MINUTES_MS;
+  const how = lateMs > 0 ? "late" : "ahead";
+  const runs =
+    about <= FIVE_MINUTES_MS ? "as planned again" : `about ${durationWords(about)} ${how}`;
+  const past = kept.finishBy !== null && kept.finishAt > kept.finishBy;
+  const wish = past ? ", past the time you wished" : "";
+  const next = kept.items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
+  const begins = next ? ` The ${next.title} begin ${atWords(state, next.beginAt, now)}.` : "";
+  return `The day runs ${runs}: done ${byWords(state, kept.finishAt, now)}${wish}.${begins}`;
+}
+
+/** Which of several things that wait for hands goes first. */
+export function orderSentence(state: State, tasks: readonly PlanTask[]): string {
+  const names = tasks.slice(0, 3).map((task) => {
+    const batch = state.batches[task.batch];
+    const run = batch?.stages.find((one) => one.id === stageOf(task));
+    const variety = batch?.lot.variety ? `${batch.lot.variety} ` : "";
+    return `${run?.spec.title ?? task.stage} of the ${variety}${batch?.recipe.title.toLowerCase()}`;
+  });
+  const [first, ...rest] = names;
+  return `By the plan: first ${first}, then ${rest.join(", then ")}.`;
+}

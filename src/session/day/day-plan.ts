@@ -1,0 +1,310 @@
+/**
+ * The day's plan as the day goes by: worked out when it is asked for, and again at every start
+ * and finish of a stage, for what has not begun. What has to outlive a crash is in the log; the
+ * tasks and the order of hands are worked out anew.
+ */
+import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
+import { type PlanSlots, planIds } from "../../kitchen/decide/day-plan.ts";
+import type { Outcome, Wish } from "../../kitchen/decide/outcome.ts";
+import { handsBusy, planKey } from "../../kitchen/decide/planned-begin.ts";
+import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
+import { type DayPlan as Kept, kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";
+import { MINUTE_MS, parseIso } from "../../kitchen/time.ts";
+import { dayRequest } from "../../plan/day-request.ts";
+import { planKitchen } from "../../plan/kitchen-plan.ts";
+import { type Lessons, lessonsOf } from "../../plan/learning/learn.ts";
+import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import { hotCanner } from "../../plan/running-batch.ts";
+import { seededRandom } from "../../plan/solver/random.ts";
+import { quietHours, wantedLabel } from "../../plan/wanted-batch.ts";
+import type { Library } from "../../recipe/library.ts";
+import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
+import {
+  agreedSince,
+  beginsOf,
+  hasMoved,
+  isTwin,
+  MOVED_MS,
+  openHandwork,
+  signatureOf,
+  startsByName,
+  startsLike,
+} from "./planned-day.ts";
+
+export type DayPlanParts = {
+  state(): State;
+  library: Library;
+  /** Milliseconds since some fixed moment: the outer limit of a search. Stands still in tests. */
+  elapsedMs(): number;
+};
+
+/** What came of replanning: facts to write down, sentences to say. */
+export type Replanned = { facts: DatedFact[]; said: string[] };
+
+/** A plan that is asked for may be thought about for so long; one between two reports may not. */
+const ASKED = { nodeBudget: 150_000, limitMs: 1500 };
+const BETWEEN = { nodeBudget: 12_000, limitMs: 150 };
+/** A finish that moves by more than this is told. */
+const TOLD_MS = 10 * MINUTE_MS;
+/** Without any report, the plan is looked at again after this. */
+const LOOK_AGAIN_MS = 20 * MINUTE_MS;
+/** A plan that was proposed may be begun by a word for so long. */
+const PROPOSAL_MS = 60 * MINUTE_MS;
+/** A plan is new for so long. */
+const NEW_MS = 2 * MINUTE_MS;
+const MOST_LB = 500;
+const MOST_ITEMS = 60;
+
+export class DayPlan {
+  private readonly parts: DayPlanParts;
+  private seen = { events: -1, signature: "" };
+  private plannedAt = Number.NEGATIVE_INFINITY;
+  private proposal: { kept: Kept; at: number } | undefined;
+  private known: { batches: number; lessons: Lessons } | undefined;
+  private inHands: string | undefined;
+  private toldOrder = "";
+  /** The plan as it stands, in wall time; empty where there is none. */
+  tasks: PlanTask[] = [];
+  /** When each step was last planned, by what its batch is called. */
+  private starts = new Map<string, number>();
+
+  constructor(parts: DayPlanParts) {
+    this.parts = parts;
+  }
+
+  /** What a wish about the plan comes to before the kitchen decides; undefined where it may. */
+  outcome(wish: Wish, now: number): Outcome | undefined {
+    const { command } = wish;
+    if (command.intent !== "plan") return undefined;
+    const { go, drop, items } = command.slots;
+    if (drop || (command.slots as PlanSlots).planned) return undefined;
+    if (go && !items) {
+      const { proposal } = this;
+      if (proposal && now - proposal.at < PROPOSAL_MS) return begun(proposal.kept, now);
+    }
+    const asked = this.asked(command.slots, now);
+    if (typeof asked === "string") return { kind: "refused", reason: asked };
+    return this.proposed(asked, command, now);
+  }
+
+  private proposed(kept: Wished, command: PlanCommand, now: number): Outcome {
+    const found = this.work(kept, now, ASKED);
+    if ("fault" in found) return { kind: "refused", reason: `${found.fault}.` };
+    const { plan, request } = found;
+    if (request.batches.length === 0) {
+      return {
+        kind: "refused",
+        reason:
+          "Nothing is running. Say what there is, like plan eight pounds of dilly beans and " +
+          "seven pounds of beets.",
+      };
+    }
+    if (!plan.feasible) {
+      return { kind: "refused", reason: ["No plan fits.", ...plan.why.map(sentence)].join(" ") };
+    }
+    const planned = this.settled(kept, found);
+    this.proposal = { kept: planned, at: now };
+    if (command.slots.go) return begun(planned, now);
+    const words = planSentences(this.parts.state(), planned, plan, now);
+    const asks = planned.items.length > 0 ? "Shall I begin it?" : "Shall I keep to it?";
+    const wish = { command: { ...command, slots: { ...command.slots, planned } } as Command };
+    const text = [...words, found.altitudeKnown ? "" : NO_ALTITUDE, asks].filter(Boolean).join(" ");
+    return { kind: "ask", text, wish, expects: "yes", choices: [] };
+  }
+
+  /** What is wished for now, with what the plan there is still has to begin; or a refusal. */
+  private asked(slots: SlotsOf["plan"], now: number): Wished | string {
+    const state = this.parts.state();
+    const old = state.dayPlan;
+    const kept = old?.items.filter((item) => state.due[planKey(item)] === undefined) ?? [];
+    const lots = slots.items ?? [];
+    if (lots.length + kept.length > MOST_ITEMS)
+      return `More than ${MOST_ITEMS} batches are no day.`;
+    const ids = planIds(state, lots.length);
+    const items = [...kept];
+    for (const [n, lot] of lots.entries()) {
+      const item = this.itemOf(lot, ids[n] ?? "", now);
+      if (typeof item === "string") return item;
+      if (isTwin(state, items, item)) {
+        return `There are two lots of ${item.title}. Name a variety to tell them apart.`;
+      }
+      items.push(item);
+    }
+    const finishBy = this.moment(slots.finishBy, "finish", now);
+    const notBefore = this.moment(slots.startAt, "start", now);
+    if (typeof finishBy === "string") return finishBy;
+    if (typeof notBefore === "string") return notBefore;
+    const quiet = slots.quiet === undefined ? undefined : quietHours(slots.quiet);
+    return {
+      items,
+      finishBy: finishBy ?? old?.finishBy ?? null,
+      quiet: quiet ?? old?.quiet ?? null,
+      ...(notBefore === undefined ? {} : { notBefore }),
+    };
+  }
+
+  private itemOf(lot: LotToPlan, id: string, now: number): PlannedItem | string {
+    const recipe = this.parts.library.recipes.get(lot.recipe);
+    if (!recipe) return `I have no recipe called ${lot.recipe}.`;
+    const weightLb = lot.weightLb ?? null;
+    if (weightLb !== null && !(weightLb > 0 && weightLb <= MOST_LB)) {
+      return `${weightLb} pounds can't be right. How much is there?`;
+    }
+    const variety = lot.variety ?? null;
+    const title = wantedLabel(recipe, variety);
+    return { id, recipe: recipe.id, title, variety, weightLb, beginAt: now };
+  }
+
+  private moment(iso: string | undefined, what: string, now: number): number | string | undefined {
+    if (iso === undefined) return undefined;
+    const state = this.parts.state();
+    const wall = parseIso(iso, state.zone);
+    if (wall === undefined) return `I can't read the time ${iso}.`;
+    const at = kitchenTimeOf(state, wall);
+    return what === "finish" && at <= now ? "That time is past." : at;
+  }
+
+  private work(wished: Wished, now: number, effort: { nodeBudget: number; limitMs: number }) {
+    const { library, elapsedMs } = this.parts;
+    const state = this.parts.state();
+    const asked = dayRequest({
+      ...wished,
+      state,
+      now,
+      library,
+      lessons: this.lessons(state),
+      ...(this.inHands === undefined ? {} : { inHands: this.inHands }),
+    });
+    if ("fault" in asked) return asked;
+    const from = elapsedMs();
+    const { altitudeKnown } = asked;
+    const request = { ...asked.request, like: startsLike(asked.request, this.starts) };
+    const plan = planKitchen(
+      { ...request, explain: effort === ASKED },
+      { ...effort, random: seededRandom(1), elapsedMs: () => elapsedMs() - from },
+    );
+    if (plan.feasible) this.starts = startsByName(request, plan.tasks);
+    return { plan, request, altitudeKnown };
+  }
+
+  /** What was learned changes only when a batch is complete. */
+  private lessons(state: State): Lessons {
+    const batches = Object.values(state.batches).filter((one) => one.state === "complete").length;
+    if (this.known?.batches !== batches) this.known = { batches, lessons: lessonsOf(state) };
+    return this.known.lessons;
+  }
+
+  /** A plan as it is kept: when each batch begins, and when the day is done. */
+  private settled(wished: Wished, { plan, request }: Worked): Kept {
+    const state = this.parts.state();
+    const now = kitchenTimeOf(state, request.nowMs ?? request.startMs);
+    const warm = hotCanner(state, now);
+    const starts = beginsOf(plan, wished.items, warm);
+    const items = wished.items.map((item) => {
+      const wall = starts.get(item.id);
+      const at = wall === undefined ? item.beginAt : kitchenTimeOf(state, wall);
+      // The plan's grid of minutes lies up to one behind the clock.
+      return { ...item, beginAt: at - now < MINUTE_MS ? now : at };
+    });
+    const { finishBy, quiet } = wished;
+    const finishAt = kitchenTimeOf(state, plan.finishMs);
+    return { items, agreedAt: finishAt, finishAt, finishBy, quiet };
+  }
+
+  /** Whether something has happened, or not happened, that the plan has to take up. */
+  isStale(now: number): boolean {
+    const state = this.parts.state();
+    const { dayPlan } = state;
+    if (!dayPlan) {
+      if (this.tasks.length > 0) this.tasks = [];
+      return false;
+    }
+    if (now - this.plannedAt >= LOOK_AGAIN_MS) return true;
+    if (state.history.length !== this.seen.events) {
+      const signature = signatureOf(state);
+      if (signature !== this.seen.signature) return true;
+      this.seen.events = state.history.length;
+    }
+    const overdue = dayPlan.items.some((item) => item.beginAt <= now);
+    return overdue && now - this.plannedAt >= MINUTE_MS && handsBusy(state, now);
+  }
+
+  /** Plans what has not begun again. The plan there is stays where nothing better can be found. */
+  replan(now: number): Replanned {
+    const state = this.parts.state();
+    const { dayPlan } = state;
+    this.plannedAt = now;
+    this.seen = { events: state.history.length, signature: signatureOf(state) };
+    if (!dayPlan) return { facts: [], said: [] };
+    const items = dayPlan.items.filter((item) => state.due[planKey(item)] === undefined);
+    // The first look after an opening has no plan to begin with.
+    const effort = this.starts.size === 0 ? ASKED : BETWEEN;
+    const found = this.best({ ...dayPlan, items }, now, effort);
+    if (!found) return { facts: [], said: [] };
+    if (found.request.batches.length === 0) {
+      this.tasks = [];
+      return { facts: [{ type: "day-plan-dropped", t: now }], said: [ALL_DONE] };
+    }
+    this.tasks = found.plan.tasks;
+    const fresh = this.settled({ ...dayPlan, items }, found);
+    const order = this.order(state, found.request, now);
+    const told = Math.abs(fresh.finishAt - dayPlan.finishAt) > TOLD_MS;
+    const moved = items.length !== dayPlan.items.length || hasMoved(dayPlan.items, fresh.items);
+    if (!told && !moved) return { facts: [], said: order };
+    const { finishBy } = dayPlan;
+    // A better plan found at once is what was agreed to: nothing of the day went faster.
+    const better = told && fresh.finishAt < dayPlan.finishAt && now - agreedSince(state) < NEW_MS;
+    const agreedAt = better ? fresh.finishAt : dayPlan.agreedAt;
+    const finishAt = told ? fresh.finishAt : dayPlan.finishAt;
+    const kept = { ...fresh, agreedAt, finishAt, finishBy };
+    return {
+      facts: [{ type: "day-planned", ...kept, t: now }],
+      said: [...(told && !better ? [finishSentence(state, kept, now)] : []), ...order],
+    };
+  }
+
+  /** With what was wished, else without the wished finish, else without the quiet hours. */
+  private best(wished: Wished, now: number, effort: typeof BETWEEN): Worked | undefined {
+    for (const less of [{}, { finishBy: null }, { finishBy: null, quiet: null }]) {
+      const found = this.work({ ...wished, ...less }, now, effort);
+      if ("fault" in found) return undefined;
+      if (found.plan.feasible || found.request.batches.length === 0) return found;
+    }
+    return undefined;
+  }
+
+  /** Which of several things in hand goes first, told once for each choice. */
+  private order(state: State, request: PlanRequest, now: number): string[] {
+    const wall = wallOf(state, now);
+    const open = openHandwork(state, this.tasks);
+    const first = open.find((task) => task.startMs <= wall + MOVED_MS);
+    this.inHands = first && `${first.batch}/${first.stage}`;
+    if (!first || open.length < 2) return [];
+    const batches = new Set(request.batches.map(({ id }) => id));
+    const shown = open.filter((task) => batches.has(task.batch));
+    const key = shown.map((task) => `${task.batch}/${task.stage}`).join(" ");
+    if (key === this.toldOrder) return [];
+    this.toldOrder = key;
+    return [orderSentence(state, shown)];
+  }
+}
+
+type PlanCommand = Extract<Command, { intent: "plan" }>;
+type Wished = {
+  items: readonly PlannedItem[];
+  finishBy: number | null;
+  quiet: QuietHours | null;
+  notBefore?: number;
+};
+type Worked = { plan: KitchenPlan; request: PlanRequest };
+
+const NO_ALTITUDE = "That is for a low kitchen: tell me the altitude.";
+const ALL_DONE = "That was the last of the day's plan.";
+
+function begun(kept: Kept, now: number): Outcome {
+  return { kind: "done", facts: [{ type: "day-planned", ...kept, t: now }] };
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}

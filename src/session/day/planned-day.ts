@@ -1,0 +1,127 @@
+/** A plan of the day against the kitchen: when batches begin, what is in hand, what changed. */
+import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
+import type { PlannedItem } from "../../kitchen/events.ts";
+import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import type { State } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+
+/** A begin that moves by less stays where it is. */
+export const MOVED_MS = 2 * MINUTE_MS;
+
+/** The same recipe and variety, running or to begin: they could not be told apart. */
+export function isTwin(state: State, items: readonly PlannedItem[], item: PlannedItem): boolean {
+  const same = (recipe: string, variety: string | null) =>
+    recipe === item.recipe && variety === item.variety;
+  const running = activeOwners(state).some((one) => {
+    if (isLoad(one) || one.state === "complete") return false;
+    return same(one.recipe.id, one.lot.variety);
+  });
+  return running || items.some((one) => same(one.recipe, one.variety));
+}
+
+/**
+ * When each batch begins, in wall time: with its first stage, and the first to use a cold canner
+ * with the lighting of it.
+ */
+export function beginsOf(
+  plan: KitchenPlan,
+  items: readonly PlannedItem[],
+  warm: boolean,
+): Map<string, number> {
+  const starts = new Map<string, number>();
+  const canners = new Map<string, number>();
+  for (const { batch, stage, startMs, kind } of plan.tasks) {
+    if (kind === "cool" || !items.some((item) => item.id === batch)) continue;
+    const into = stage === "canner" ? canners : starts;
+    into.set(batch, Math.min(into.get(batch) ?? Number.POSITIVE_INFINITY, startMs));
+  }
+  const inUse =
+    warm ||
+    plan.tasks.some((task) => {
+      return task.stage === "canner" && !items.some((item) => item.id === task.batch);
+    });
+  const [first] = [...canners].sort((a, b) => a[1] - b[1]);
+  if (first && !inUse) {
+    const [batch, at] = first;
+    starts.set(batch, Math.min(starts.get(batch) ?? at, at));
+  }
+  return starts;
+}
+
+/** When a person last said yes to the plan, kitchen time; -Infinity where nobody did. */
+export function agreedSince(state: State): number {
+  const agreed = state.history.findLast((event) => {
+    return event.type === "day-planned" && !event.cmd.startsWith(OWN_COMMAND);
+  });
+  return agreed?.t ?? Number.NEGATIVE_INFINITY;
+}
+
+export function hasMoved(old: readonly PlannedItem[], fresh: readonly PlannedItem[]): boolean {
+  return fresh.some((item) => {
+    const was = old.find((one) => one.id === item.id)?.beginAt;
+    return was === undefined || Math.abs(was - item.beginAt) > MOVED_MS;
+  });
+}
+
+/** Work that hands could be at now, as the plan orders it. */
+export function openHandwork(state: State, tasks: readonly PlanTask[]): PlanTask[] {
+  return tasks
+    .filter((task) => {
+      const run = state.batches[task.batch]?.stages.find((one) => one.id === stageOf(task));
+      const attended = task.attended.some(([from, to]) => from <= task.startMs && to >= task.endMs);
+      return run?.state === "running" && attended;
+    })
+    .filter((task, at, all) => {
+      return (
+        all.findIndex((one) => one.batch === task.batch && stageOf(one) === stageOf(task)) === at
+      );
+    });
+}
+
+/** The recipe's own stage of a task, whichever load it is for. */
+export function stageOf(task: PlanTask): string {
+  return task.stage.replace(/@\d+$/, "");
+}
+
+/** Changes with every start and finish of a stage, and with what there is to plan. */
+export function signatureOf(state: State): string {
+  const owners = activeOwners(state).map((owner) => {
+    const runs = owner.stages.map((run) => {
+      return `${run.startedAt ?? ""}-${run.endedAt ?? ""}-${run.kept?.stretches.length ?? ""}`;
+    });
+    const jars = isLoad(owner) ? [owner.loadedAt, owner.unloadedAt] : [owner.ready, owner.state];
+    return [owner.id, ...jars, ...runs].join(",");
+  });
+  const items = state.dayPlan?.items.map((item) => item.id) ?? [];
+  return [...items, ...owners].join(";");
+}
+
+/** When each step is planned, by what its batch is called: a batch has no id before it begins. */
+export function startsByName(
+  request: PlanRequest,
+  tasks: readonly PlanTask[],
+): Map<string, number> {
+  const labels = new Map(request.batches.map((batch) => [batch.id, batch.label]));
+  return new Map(
+    tasks.map((task) => {
+      const load = task.load === undefined ? "" : `@${task.load}`;
+      return [`${labels.get(task.batch)}/${task.stage}${load}`, task.startMs];
+    }),
+  );
+}
+
+/** The same by the ids that batches have in this request. */
+export function startsLike(
+  request: PlanRequest,
+  starts: ReadonlyMap<string, number>,
+): Map<string, number> {
+  const like = new Map<string, number>();
+  for (const { id, label } of request.batches) {
+    const own = `${label}/`;
+    for (const [name, at] of starts) {
+      if (name.startsWith(own)) like.set(`${id}/${name.slice(own.length)}`, at);
+    }
+  }
+  return like;
+}

@@ -1,0 +1,128 @@
+/**
+ * Listening in an open kitchen: the grammar is made for the moment, what is heard goes in like
+ * typed words with its confidence, and nothing is heard while Brinebell speaks.
+ */
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { spokenGrammar } from "../../language/grammar/spoken-grammar.ts";
+import { understand } from "../../language/understand.ts";
+import type { EarsEvents, EarsGrammar, EarsPort, Heard } from "../../ports/ears.ts";
+import type { CaptureSource } from "../../voice/listening/capture.ts";
+import { ChildEars } from "../../voice/listening/child-ears.ts";
+import { contextOf } from "../dialogue.ts";
+import type { LiveKitchen } from "../live-kitchen.ts";
+import type { Session } from "../session.ts";
+import { realClock } from "../time/real-clock.ts";
+import { momentOf } from "./listening-moment.ts";
+
+export const WAKE_WORDS = ["brine", "bell"];
+
+export type ListeningWish = {
+  /** Words that come first; none in a quiet kitchen. */
+  wakeWords: string[];
+  /** Where the sound comes from. */
+  source: CaptureSource;
+  searchPath: string;
+};
+
+/** `brine bell` as said, or `none` to switch the wake words off. */
+export function wakeWordsOf(text: string | undefined): string[] {
+  if (text === undefined) return WAKE_WORDS;
+  if (text.trim().toLowerCase() === "none") return [];
+  return text
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => /^[a-z']+$/.test(word));
+}
+
+/** The program that listens, built beside this one. */
+export function listeningProgram(): string {
+  const here = fileURLToPath(new URL(".", import.meta.url));
+  const beside = join(here, "listening-program.js");
+  return existsSync(beside) ? beside : join(here, "..", "listening-program.js");
+}
+
+export function openEars(wish: ListeningWish, events: EarsEvents): EarsPort {
+  return new ChildEars({
+    programPath: listeningProgram(),
+    setup: { source: wish.source, wakeWords: wish.wakeWords },
+    events,
+    clock: realClock(),
+    searchPath: wish.searchPath,
+  });
+}
+
+/** What may be said to the session at this moment. */
+export function grammarNow(session: Session): EarsGrammar {
+  const { state, waitingFor } = session;
+  const now = session.now();
+  const context = contextOf(state, now, session.names, waitingFor);
+  return spokenGrammar(context, momentOf(state, waitingFor));
+}
+
+/** Two hearings that mean the same are as good as one sure one: "fill" and "filled" alike. */
+const MEANS_THE_SAME = 0.75;
+
+/** How sure it is of what was heard, where the other hearing of it meant the same. */
+export function surenessOf(session: Session, { text, confidence, orElse }: Heard): number {
+  if (orElse === undefined || confidence >= MEANS_THE_SAME) return confidence;
+  const context = contextOf(session.state, session.now(), session.names, session.waitingFor);
+  const [one, other] = [text, orElse].map((words) => {
+    const { intent, slots } = understand(words, context);
+    return JSON.stringify([intent, slots]);
+  });
+  return one === other ? MEANS_THE_SAME : confidence;
+}
+
+/** What listening needs of a kitchen. */
+export type ListeningKitchen = Pick<
+  LiveKitchen,
+  "session" | "onChange" | "setListening" | "onSpeaking"
+>;
+
+/**
+ * Listens until the function given back is called; `open` gives the ears, those of the machine
+ * where nothing is said.
+ */
+export function startListening(
+  kitchen: ListeningKitchen,
+  wish: ListeningWish,
+  open: (events: EarsEvents) => EarsPort = (events) => openEars(wish, events),
+): () => Promise<void> {
+  const { session } = kitchen;
+  const wake =
+    wish.wakeWords.length > 0 ? `say "${wish.wakeWords.join(" ")}" first` : "no wake words";
+  const listening = `listening: ${wake}`;
+  const ears = open({
+    onHeard: (heard) => {
+      session.hear(heard.text, surenessOf(session, heard));
+    },
+    onProblem: (message) => {
+      kitchen.setListening(message);
+      session.notice(message);
+    },
+    onRecovered: () => kitchen.setListening(listening),
+  });
+  let expected = grammarNow(session);
+  let seen = { events: -1, asked: session.waitingFor };
+  // What can be said follows from what happened and what is asked, not from the time.
+  const refresh = () => {
+    const { state, waitingFor: asked } = session;
+    const events = state.history.length;
+    if (events === seen.events && asked === seen.asked) return;
+    seen = { events, asked };
+    const next = grammarNow(session);
+    if (next.rules === expected.rules) return;
+    expected = next;
+    ears.expect(next);
+  };
+  ears.start(expected);
+  kitchen.setListening(listening);
+  kitchen.onSpeaking((speaking) => ears.deafen(speaking));
+  const off = kitchen.onChange(refresh);
+  return async () => {
+    off();
+    await ears.stop();
+  };
+}

@@ -1,0 +1,97 @@
+/** Which canner or pot a probe's reading is about, and by which rule it is judged. */
+import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
+import { find } from "../../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner, runOfKind } from "../../kitchen/owners.ts";
+import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";
+import {
+  boilRule,
+  lowTemperatureRule,
+  pressureRule,
+  type Rule,
+} from "../../kitchen/probe/probe-rules.ts";
+import { isOver } from "../../kitchen/stage-run.ts";
+import type { Load, StageRun, State } from "../../kitchen/state.ts";
+
+export type Subject = {
+  owner: Owner;
+  run: StageRun;
+  /** What kind of sign it gives. */
+  sign: "boil" | "pressure" | "low-temperature" | "steam";
+};
+
+/** Loads that are in a canner, and heats that are on the stove. */
+function watchable(state: State, kind: ProbeReading["kind"]): Subject[] {
+  return activeOwners(state).flatMap((owner): Subject[] => {
+    if (isLoad(owner)) return loadSubject(owner, kind);
+    if (kind === "pressure" || owner.state === "abandoned") return [];
+    return owner.stages
+      .filter((run) => run.spec.kind === "heat" && run.state === "running" && run.kept)
+      .filter((run) => run.spec.heat?.until === "boil" || (run.spec.heat?.holdMinutes ?? 0) > 0)
+      .map((run) => ({ owner, run, sign: "boil" as const }));
+  });
+}
+
+function loadSubject(load: Load, kind: ProbeReading["kind"]): Subject[] {
+  const run = runOfKind(load, "process");
+  if (!run?.kept || isOver(run)) return [];
+  if (load.loadedAt === undefined || load.unloadedAt !== undefined) return [];
+  const method = load.terms?.method;
+  if (kind === "pressure") {
+    return method === "pressure" ? [{ owner: load, run, sign: "pressure" }] : [];
+  }
+  if (method === "boiling-water") return [{ owner: load, run, sign: "boil" }];
+  return method === "steam" || method === "low-temperature"
+    ? [{ owner: load, run, sign: method }]
+    : [];
+}
+
+/**
+ * What a reading is about: what it names, else the loaded canner, else the only pot on the heat;
+ * undefined where nothing fits, or several do.
+ */
+export function subjectOf(state: State, reading: ProbeReading): Subject | undefined {
+  const all = watchable(state, reading.kind);
+  const { where } = reading;
+  if (where !== undefined && where !== "probe") {
+    const named = all.filter((one) => isNamed(state, where, one));
+    return named.length === 1 ? named[0] : undefined;
+  }
+  const canners = all.filter((one) => isLoad(one.owner));
+  if (canners.length > 0) return canners.length === 1 ? canners[0] : undefined;
+  return all.length === 1 ? all[0] : undefined;
+}
+
+function isNamed(state: State, where: string, { owner, run }: Subject): boolean {
+  if (isLoad(owner) && (where === owner.canner || /\b(canner|water|load)\b/.test(where)))
+    return true;
+  return find(state, where).some((found) => {
+    if (!("owner" in found)) return false;
+    return found.owner === owner && (found.run === undefined || found.run === run);
+  });
+}
+
+/** The rule for a subject; undefined while the altitude or the pressure is not known. */
+export function ruleFor(state: State, subject: Subject, stoodAtF?: number): Rule | undefined {
+  const { owner, sign } = subject;
+  if (sign === "low-temperature") return lowTemperatureRule();
+  if (sign === "pressure") {
+    const target = isLoad(owner) ? gaugeTargetPsi(owner) : undefined;
+    return target === undefined ? undefined : pressureRule(target);
+  }
+  const altitudeFt =
+    (isLoad(owner) ? owner.terms?.altitudeFt : undefined) ?? state.kitchen.altitudeFt;
+  if (altitudeFt === null || altitudeFt === undefined) return undefined;
+  // In steam there is no plateau of its own to learn: the place's boiling point is the mark.
+  return sign === "steam" ? boilRule(altitudeFt) : boilRule(altitudeFt, stoodAtF);
+}
+
+/** True where the subject waits for its sign: it has not begun, or it was lost. */
+export function awaitsSign({ owner, run }: Subject): boolean {
+  const { kept } = run;
+  if (!kept || isOver(run) || kept.unconfirmedAt !== undefined) return false;
+  const last = kept.stretches.at(-1);
+  if (last && last.to === undefined) return false;
+  if (!isLoad(owner)) return true;
+  const vent = runOfKind(owner, "vent");
+  return vent === undefined || isOver(vent);
+}

@@ -1,0 +1,319 @@
+/**
+ * A probe's lines, watched: told apart, judged by the rules, and brought to the session as reports
+ * and readings. What it sees takes the same way in as words; where it and a person disagree, the
+ * safer one holds and a question is asked.
+ */
+import type { Command, Intent } from "../../kitchen/command.ts";
+import type { DatedFact } from "../../kitchen/events.ts";
+import { current, unanswered } from "../../kitchen/kept.ts";
+import { isLoad, type Owner } from "../../kitchen/owners.ts";
+import { filterReading, newFilter, type Sample } from "../../kitchen/probe/probe-filter.ts";
+import { type ProbeReading, readProbeLine } from "../../kitchen/probe/probe-line.ts";
+import {
+  BLIND_MS,
+  covers,
+  judgeReading,
+  newWatching,
+  type Rule,
+  thinned,
+  type Verdict,
+} from "../../kitchen/probe/probe-rules.ts";
+import { isOver } from "../../kitchen/stage-run.ts";
+import { kitchenTimeOf, wallOf } from "../../kitchen/state.ts";
+import { localIso, MINUTE_MS, SECOND_MS } from "../../kitchen/time.ts";
+import type { Clock } from "../../ports/clock.ts";
+import { boilingPointF } from "../../reckon/boiling.ts";
+import {
+  backSentence,
+  fellSentence,
+  heldSentence,
+  probeValue,
+  silentSentence,
+  stuckSentence,
+  tooHighSentence,
+} from "../../speech/probe-sentences.ts";
+import type { Session } from "../session.ts";
+import { type Channel, leastValue, middleValue } from "./probe-channel.ts";
+import { altitudeOf, doubtOf } from "./probe-doubts.ts";
+import { awaitsSign, ruleFor, type Subject, subjectOf } from "./probe-subject.ts";
+import type { SecondWitness } from "./second-witness.ts";
+
+/** Readings go to the log so often, thinned. */
+const LOG_EVERY_MS = 10 * MINUTE_MS;
+/** A low-temperature process is read at least every five minutes; this is in good time. */
+const READ_EVERY_MS = 4 * MINUTE_MS;
+const SILENT_MS = 30 * SECOND_MS;
+/** Readings kept in memory to answer for a gap, one a second: half a day. */
+const MOST_KEPT = 43_200;
+/** A boil learned from the person's word may differ so much from the place's own, degrees F. */
+const LEARN_WITHIN_F = 4;
+/** A time stamp may be so far ahead of the kitchen's clock. */
+const AHEAD_MS = MINUTE_MS;
+
+export class ProbeWatch implements SecondWitness {
+  private readonly session: Session;
+  private readonly clock: Clock;
+  private readonly channels = new Map<string, Channel>();
+  private stopTimer: (() => void) | undefined;
+
+  constructor(session: Session, clock: Clock) {
+    this.session = session;
+    this.clock = clock;
+    session.second = this;
+  }
+
+  /** One line from the probe; one that is none is passed over. */
+  hear(line: string): void {
+    const { state } = this.session;
+    const reading = readProbeLine(line, state.zone);
+    if (!reading) return;
+    const now = this.session.now();
+    const t = reading.wallMs === undefined ? now : kitchenTimeOf(state, reading.wallMs);
+    if (t > now + AHEAD_MS) return;
+    const channel = this.channelOf(reading, t);
+    if (t < channel.lastAt) return;
+    channel.lastAt = t;
+    this.watchSilence();
+    const filtered = filterReading(channel.filter, { t, value: reading.value }, reading);
+    if (filtered.kind === "spike") return;
+    if (filtered.kind === "stuck") {
+      this.trouble(channel, "stuck", reading.value);
+      return;
+    }
+    if (channel.trouble) this.mended(channel);
+    this.take(channel, reading, { t, value: reading.value }, now);
+  }
+
+  /** Writes what was read and is not in the log yet. */
+  flush(): void {
+    for (const channel of this.channels.values()) this.log(channel);
+  }
+
+  stop(): void {
+    this.stopTimer?.();
+    this.flush();
+  }
+
+  private channelOf({ where, kind }: ProbeReading, t: number): Channel {
+    const name = where ?? "probe";
+    const key = `${kind} ${name}`;
+    let channel = this.channels.get(key);
+    if (!channel) {
+      const lists = { kept: [], unlogged: [] };
+      const times = { loggedAt: t, lastAt: t, lastRead: Number.NEGATIVE_INFINITY };
+      const fresh = { filter: newFilter(t), watching: newWatching() };
+      channel = { name, kind, ...fresh, ...lists, ...times };
+      this.channels.set(key, channel);
+    }
+    return channel;
+  }
+
+  private take(channel: Channel, reading: ProbeReading, sample: Sample, now: number): void {
+    if (sample.t - (channel.kept.at(-1)?.t ?? Number.NEGATIVE_INFINITY) >= SECOND_MS) {
+      channel.kept.push(sample);
+      if (channel.kept.length > MOST_KEPT) channel.kept.splice(0, MOST_KEPT / 10);
+    }
+    const subject = subjectOf(this.session.state, reading);
+    const id = subject && `${subject.owner.id}/${subject.run.id}`;
+    if (id !== channel.subject) this.newSubject(channel, id);
+    if (!subject) return;
+    channel.unlogged.push(sample);
+    const rule = ruleFor(this.session.state, subject, channel.stoodAtF);
+    if (!rule) return;
+    const verdict = judgeReading(channel.watching, rule, sample);
+    // A reading out of a logger, of before: it answers for gaps, and begins nothing.
+    if (now - sample.t <= BLIND_MS) this.act(channel, subject, verdict);
+    this.answerGaps(channel, subject, rule);
+    this.learn(channel, subject);
+    if (sample.t - channel.loggedAt >= LOG_EVERY_MS) this.log(channel);
+  }
+
+  private newSubject(channel: Channel, id: string | undefined): void {
+    this.log(channel);
+    channel.watching = newWatching();
+    delete channel.stoodAtF;
+    delete channel.tried;
+    if (id === undefined) delete channel.subject;
+    else channel.subject = id;
+  }
+
+  /** Reports what the probe sees: a sign that is waited for, a loss, a reading, too much heat. */
+  private act(channel: Channel, subject: Subject, verdict: Verdict | undefined): void {
+    const { run } = subject;
+    const shown = verdict && probeValue(channel.kind, verdict.value);
+    if (verdict?.kind === "lost" && !isOver(run)) {
+      if (run.kept && (current(run.kept) || run.kept.unconfirmedAt !== undefined)) {
+        this.report(subject, lossOf(subject, verdict.value), verdict.at, `the probe: ${shown}`);
+        this.log(channel);
+        delete channel.tried;
+      }
+      return;
+    }
+    if (verdict?.kind === "too-high" && shown) this.tooHigh(channel, subject, verdict, shown);
+    if (channel.watching.level === "at") this.begin(channel, subject);
+    const { kept } = run;
+    const due = channel.lastAt - channel.lastRead >= READ_EVERY_MS;
+    if (subject.sign === "low-temperature" && kept && current(kept) && due) {
+      this.session.witness([this.temperature(channel, subject.owner)]);
+    }
+  }
+
+  /** The sign is there and is waited for: reported once for each time it is. */
+  private begin(channel: Channel, subject: Subject): void {
+    if (!awaitsSign(subject)) return;
+    const turn = `${channel.subject}/${subject.run.kept?.stretches.length}`;
+    if (channel.tried === turn) return;
+    channel.tried = turn;
+    const value = middleValue(channel.watching.recent) ?? 0;
+    const shown = probeValue(channel.kind, value);
+    channel.lastRead = channel.lastAt;
+    this.report(subject, signOf(subject, value), undefined, `the probe: ${shown}`);
+  }
+
+  private report(
+    subject: Subject,
+    said: { intent: Intent; slots: object },
+    at: number | undefined,
+    text: string,
+  ): void {
+    const { state } = this.session;
+    const when = at === undefined ? {} : { at: localIso(wallOf(state, at), state.zone) };
+    const command = { ...said, slots: { ...said.slots, ...when }, confidence: 1, text } as Command;
+    const chosen = [{ owner: subject.owner.id, stage: subject.run.id }];
+    this.session.carry({ command, chosen });
+  }
+
+  private temperature(channel: Channel, owner: Owner): DatedFact {
+    const value = middleValue(channel.watching.recent.slice(-5)) ?? 0;
+    channel.lastRead = channel.lastAt;
+    const temperatureF = Math.round(value * 10) / 10;
+    return {
+      type: "temperature",
+      owner: owner.id,
+      what: "canner",
+      temperatureF,
+      t: channel.lastAt,
+    };
+  }
+
+  private tooHigh(channel: Channel, subject: Subject, verdict: Verdict, shown: string): void {
+    const facts: DatedFact[] =
+      subject.sign === "low-temperature" ? [this.temperature(channel, subject.owner)] : [];
+    this.session.witness(facts, tooHighSentence(this.nameOf(channel), shown));
+    channel.unlogged.push({ t: verdict.at, value: verdict.value });
+  }
+
+  /** A full boil by the person's word, the probe level and near: that is where it boils here. */
+  private learn(channel: Channel, subject: Subject): void {
+    const { kept } = subject.run;
+    const stretch = kept && current(kept);
+    if (subject.sign !== "boil" || !stretch || channel.stoodAtF !== undefined) return;
+    if (channel.lastAt - stretch.from < MINUTE_MS) return;
+    const values = channel.watching.recent.map((one) => one.value);
+    const middle = middleValue(channel.watching.recent);
+    if (middle === undefined || values.length < 5) return;
+    const spread = Math.max(...values) - Math.min(...values);
+    const boils = boilingPointF(altitudeOf(this.session.state, subject.owner));
+    if (spread > 1.5 || Math.abs(middle - boils) > LEARN_WITHIN_F) return;
+    channel.stoodAtF = middle;
+    channel.watching.level = "at";
+  }
+
+  /** Time that nobody watched is answered for where the readings cover it. */
+  private answerGaps(channel: Channel, subject: Subject, rule: Rule): void {
+    const { owner, run } = subject;
+    if (!isLoad(owner) || !run.kept) return;
+    const [first, ...rest] = unanswered(run.kept);
+    if (!first) return;
+    const last = rest.at(-1) ?? first;
+    if (channel.lastAt < last.to - BLIND_MS) return;
+    const seen = covers(channel.kept, rule, first.from, last.to);
+    if (seen === "not-covered") return;
+    const held = seen === "held";
+    const load = owner.id;
+    const least = leastValue(channel.kept, first.from, last.to);
+    const minutes = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
+    const words = held ? heldSentence(minutes) : fellSentence(probeValue(channel.kind, least));
+    const t = this.session.now();
+    this.session.witness([{ type: "vouched", load, gap: 0, held, by: "probe", t }], words);
+    if (!held) channel.watching.level = "unknown";
+    delete channel.tried;
+  }
+
+  doubts(facts: readonly DatedFact[], now: number): string | undefined {
+    return doubtOf(this.session.state, [...this.channels.values()], facts, now);
+  }
+
+  private nameOf(channel: Channel): string {
+    return channel.name === "probe" ? "in the canner" : `called ${channel.name}`;
+  }
+
+  private trouble(channel: Channel, what: "stuck" | "silent", value: number): void {
+    if (channel.trouble) return;
+    channel.trouble = what;
+    // What it showed before still counts: one that comes back low has fallen.
+    channel.watching.recent = [];
+    this.log(channel);
+    const name = this.nameOf(channel);
+    const words =
+      what === "stuck"
+        ? stuckSentence(name, probeValue(channel.kind, value))
+        : silentSentence(name);
+    this.session.witness([], words);
+  }
+
+  private mended(channel: Channel): void {
+    delete channel.trouble;
+    this.session.witness([], backSentence(this.nameOf(channel)));
+  }
+
+  /** A probe that falls silent over a canner that is being timed is said to be so. */
+  private watchSilence(): void {
+    if (this.stopTimer) return;
+    this.stopTimer = this.clock.after(SILENT_MS, () => {
+      this.stopTimer = undefined;
+      const now = this.session.now();
+      let waiting = false;
+      for (const channel of this.channels.values()) {
+        const quiet = now - channel.lastAt >= SILENT_MS;
+        if (quiet && channel.subject && !channel.trouble) this.trouble(channel, "silent", 0);
+        waiting ||= !quiet;
+      }
+      if (waiting) this.watchSilence();
+    });
+  }
+
+  /** The readings since the last time, thinned, under the canner or pot they are of. */
+  private log(channel: Channel): void {
+    channel.loggedAt = channel.lastAt;
+    const samples = thinned(channel.unlogged);
+    channel.unlogged = [];
+    const owner = channel.subject?.split("/")[0];
+    if (samples.length === 0 || owner === undefined) return;
+    const { name: what, kind } = channel;
+    this.session.witness([
+      {
+        type: "probe",
+        owner,
+        what,
+        unit: kind === "temperature" ? "F" : "psi",
+        samples: samples.map(({ t, value }) => [Math.round(t), Math.round(value * 10) / 10]),
+        t: channel.lastAt,
+      },
+    ]);
+  }
+}
+
+/** What a sign that came is as a report. */
+function signOf({ sign }: Subject, value: number): { intent: Intent; slots: object } {
+  const rounded = Math.round(value * 10) / 10;
+  if (sign === "pressure") return { intent: "pressure", slots: { value: rounded, unit: "psi" } };
+  if (sign === "boil") return { intent: "boiling", slots: {} };
+  return { intent: "temperature", slots: { value: rounded, unit: "F" } };
+}
+
+function lossOf(subject: Subject, value: number): { intent: Intent; slots: object } {
+  if (subject.sign === "boil") return { intent: "boil-lost", slots: {} };
+  if (subject.sign === "pressure") return { intent: "pressure-lost", slots: {} };
+  return signOf(subject, value);
+}

@@ -1,0 +1,18 @@
+/** A probe beside the person: what it sees may speak against a report. */
+
+import { askYes, type Outcome, type Wish } from "../../kitchen/decide/outcome.ts";
+import type { DatedFact } from "../../kitchen/events.ts";
+
+/** Somebody else who watches: says why a report is to be doubted, or nothing. */
+export type SecondWitness = {
+  doubts(facts: readonly DatedFact[], now: number): string | undefined;
+};
+
+/** A report that a probe speaks against needs a yes, and the log then says so. */
+export function doubted(second: SecondWitness, outcome: Outcome, wish: Wish, now: number): Outcome {
+  const doubt = outcome.kind === "done" ? second.doubts(outcome.facts, now) : undefined;
+  if (outcome.kind !== "done" || doubt === undefined) return outcome;
+  if (!wish.confirmed) return askYes(wish, doubt);
+  const told: DatedFact = { type: "note", owner: null, text: `said although: ${doubt}`, t: now };
+  return { ...outcome, facts: [...outcome.facts, told] };
+}

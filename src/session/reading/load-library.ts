@@ -1,0 +1,97 @@
+/**
+ * The recipes: those that come with the program, and the person's own beside the journal. Parsing
+ * is slow and depends on the text alone, so the build keeps its outcome under the text's digest.
+ */
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { crc32 } from "node:zlib";
+import {
+  type DangerOf,
+  type Library,
+  libraryOf,
+  MOST_RECIPE_BYTES,
+  type ParsedFile,
+  TABLES_FILE,
+} from "../../recipe/library.ts";
+
+export type ParsedByDigest = Record<string, ParsedFile>;
+
+/** Guards against what was edited since the build, not against forgery, and is quick to load. */
+export function digestOf(text: string): string {
+  return `${crc32(text).toString(16)}.${text.length}`;
+}
+
+/** A file of a recipes folder: its text, or why it was not read. */
+export type RecipeText = { name: string; text: string } | { name: string; problem: string };
+
+/** The files of a recipes folder by name; none where the folder is missing. Never throws. */
+export function recipeTexts(folder: string): RecipeText[] {
+  return namesIn(folder)
+    .filter((name) => name.endsWith(".yaml") || name.endsWith(".yml"))
+    .sort()
+    .map((name) => textOf(folder, name));
+}
+
+function namesIn(folder: string): string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
+}
+
+/** Only a plain file of a recipe's size is opened: of others, reading might never end. */
+function textOf(folder: string, name: string): RecipeText {
+  try {
+    const found = statSync(join(folder, name));
+    if (!found.isFile()) return { name, problem: "this is no file; move it elsewhere" };
+    if (found.size > MOST_RECIPE_BYTES) {
+      return { name, problem: `over ${MOST_RECIPE_BYTES / 1000} kB, so this is no recipe` };
+    }
+    return { name, text: readFileSync(join(folder, name), "utf8") };
+  } catch (error) {
+    return { name, problem: `it cannot be read (${(error as Error).message.split("\n")[0]})` };
+  }
+}
+
+/**
+ * The files of one recipe and the tables, where its id names a file and no folder besides the
+ * program's own has any that could be meant; else undefined.
+ */
+function textsOfOne(folders: string[], id: string): RecipeText[] | undefined {
+  const [own, ...others] = folders;
+  if (own === undefined || others.some(existsSync) || !/^[a-z0-9-]+$/.test(id)) return undefined;
+  const names = [`${id}.yaml`, TABLES_FILE];
+  if (!names.every((name) => existsSync(join(own, name)))) return undefined;
+  return names.map((name) => textOf(own, name));
+}
+
+/**
+ * Reads the folders into one library; a file the build has parsed already is taken from there.
+ * Where `only` one recipe is asked for by its id, the others may be missing.
+ */
+export async function loadLibrary(
+  folders: string[],
+  known: ParsedByDigest,
+  only?: string,
+): Promise<Library> {
+  const files: ParsedFile[] = [];
+  let dangerOf: DangerOf | undefined;
+  const texts = only === undefined ? undefined : textsOfOne(folders, only);
+  for (const file of texts ?? folders.flatMap(recipeTexts)) {
+    const { name } = file;
+    if ("problem" in file) {
+      files.push({ name, problems: [`${name}: ${file.problem}`] });
+      continue;
+    }
+    const { text } = file;
+    const parsed = known[digestOf(text)];
+    if (parsed) files.push({ ...parsed, name });
+    else {
+      const { parseLibraryFile, shelfDanger } = await import("../../recipe/read-library.ts");
+      dangerOf = shelfDanger;
+      files.push({ ...parseLibraryFile(name, text), unchecked: true });
+    }
+  }
+  return libraryOf(files, dangerOf);
+}

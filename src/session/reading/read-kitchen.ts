@@ -1,0 +1,68 @@
+/** The kitchen as its journal tells it, for commands that only read. */
+import { type JournalReading, readJournal } from "../../journal/read-journal.ts";
+import { realDisk } from "../../journal/real-disk.ts";
+import { replay } from "../../kitchen/evolve.ts";
+import type { State } from "../../kitchen/state.ts";
+import type { Disk } from "../../ports/disk.ts";
+import { rawEventsOf } from "./journal-records.ts";
+import { keepSnapshot, readSnapshot, snapshotKey, WORTH_KEEPING } from "./snapshot.ts";
+
+export type ReadKitchen = {
+  state: State;
+  /** Kitchen time now, ms; not before the last event. */
+  nowMs: number;
+  /** What could not be relied on, a sentence each. */
+  notices: string[];
+  /** Why nothing could be read at all; the state is then that of an empty kitchen. */
+  unreadable?: string;
+};
+
+export type Reader = {
+  /** Wall time now, epoch ms. */
+  wallMs?: number | undefined;
+  disk?: Disk;
+  /** The build of the program: with it, what a long journal came to is kept as a snapshot. */
+  build?: string | undefined;
+};
+
+/**
+ * Reads and works out the journal of a folder without a lock; an absent folder is an empty
+ * kitchen. Writes nothing but the snapshot. Time goes by the wall, less what the journal says it
+ * is off.
+ */
+export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
+  const { wallMs = Date.now(), disk = realDisk(), build } = reader;
+  const place = build === undefined ? undefined : { disk, folder, build };
+  const key = place && snapshotKey(place);
+  const history = () => rawEventsOf(readJournal(disk, folder).records);
+  const kept = place && key !== undefined ? readSnapshot(place, key, history) : undefined;
+  if (kept) return readAt(kept, wallMs, []);
+  const reading = readJournal(disk, folder);
+  const state = replay(rawEventsOf(reading.records));
+  const notices = noticesOf(reading, folder);
+  const sound = notices.length === 0 && !reading.unreadable;
+  if (place && key !== undefined && sound && reading.records.length >= WORTH_KEEPING) {
+    // A line written meanwhile may be in the state and not in the key.
+    if (snapshotKey(place) === key) keepSnapshot(place, key, state);
+  }
+  const read = readAt(state, wallMs, notices);
+  return reading.unreadable ? { ...read, unreadable: reading.unreadable.message } : read;
+}
+
+function readAt(state: State, wallMs: number, notices: string[]): ReadKitchen {
+  const offset = state.offsets.at(-1)?.offsetMs ?? 0;
+  return { state, nowMs: Math.max(state.lastW, wallMs - offset), notices };
+}
+
+/** What of a journal could not be relied on, a sentence each. */
+export function noticesOf({ damages, torn, newerFile }: JournalReading, folder: string): string[] {
+  const notices = damages.map(({ file, line, reason }) => {
+    const where = line > 0 ? `line ${line} of ${folder}/${file}` : `${folder}/${file}`;
+    return `${where}: ${reason}`;
+  });
+  for (const { file, bytes } of torn) {
+    if (bytes.length > 0) notices.push(`the end of ${folder}/${file} was cut short`);
+  }
+  if (newerFile) notices.push(`${folder}/${newerFile} was written by a later version`);
+  return notices;
+}

@@ -1,0 +1,271 @@
+/**
+ * A cook who does each stage in its typical time, answers every question as for an unbroken run,
+ * and refrigerates where a disposition is asked. Plays rehearsals, and the quiet parts of tests.
+ */
+import { startByWordAt } from "../../kitchen/agenda.ts";
+import type { Command, Intent } from "../../kitchen/command.ts";
+import type { Ref, Wish } from "../../kitchen/decide/outcome.ts";
+import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
+import { largestLoad } from "../../kitchen/jars.ts";
+import { current, isLost } from "../../kitchen/kept.ts";
+import { LOAD_KINDS } from "../../kitchen/loads/canner-stages.ts";
+import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
+import { potOf } from "../../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner, runOfKind } from "../../kitchen/owners.ts";
+import { dispositionsFor, questions } from "../../kitchen/questions.ts";
+import { readyAt } from "../../kitchen/settle.ts";
+import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
+import { MINUTE_MS } from "../../kitchen/time.ts";
+import { boilingPointF } from "../../reckon/boiling.ts";
+
+export type CookAction = { at: number; wish: Wish };
+
+/** An alarm that no work of the next minutes answers is answered by a word after this. */
+const ANSWER_MS = 2 * MINUTE_MS;
+const COME_UP_MINUTES = 20;
+const RECOVERY_MINUTES = 2;
+const READ_MINUTES = 5;
+const GOOD_LOW_TEMPERATURE_F = 182;
+
+function wish(intent: Intent, slots: object, text: string, chosen?: Ref): Wish {
+  const command = { intent, slots, confidence: 1, text } as Command;
+  return chosen ? { command, chosen: [chosen] } : { command };
+}
+
+/** What the cook does next and when; undefined when there is nothing left to do. */
+export function nextAction(
+  state: State,
+  now: number,
+  demoAltitudeFt: number,
+): CookAction | undefined {
+  const answer = answers(state, now, demoAltitudeFt);
+  if (answer) return answer;
+  const [ringing] = state.ringing;
+  const heard: CookAction[] =
+    ringing === undefined
+      ? []
+      : [{ at: (state.due[ringing] ?? now) + ANSWER_MS, wish: wish("acknowledge", {}, "got it") }];
+  const actions = activeOwners(state).flatMap((owner) =>
+    isLoad(owner) ? loadActions(state, owner) : batchActions(state, owner, now),
+  );
+  return [...heard, ...actions].reduce<CookAction | undefined>(
+    (best, one) => (best === undefined || one.at < best.at ? one : best),
+    undefined,
+  );
+}
+
+function answers(state: State, now: number, demoAltitudeFt: number): CookAction | undefined {
+  const question = questions(state)[0];
+  if (!question) return undefined;
+  switch (question.kind) {
+    case "altitude":
+      return {
+        at: now,
+        wish: wish("altitude", { feet: demoAltitudeFt }, `we're at ${demoAltitudeFt} feet`),
+      };
+    case "gauge":
+      return { at: now, wish: wish("answer", { value: "dial" }, "a dial") };
+    case "gauge-off":
+      return { at: now, wish: wish("answer", { value: 0 }, "zero") };
+    case "disposition": {
+      const load = state.loads[question.about ?? ""];
+      const cold =
+        load && dispositionsFor(load, question.detail ?? "", now).includes("refrigerate");
+      return cold
+        ? { at: now, wish: wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
+        : { at: now, wish: wish("disposition", { what: "discard" }, "throw them out") };
+    }
+    case "seals":
+      return {
+        at: now + READ_MINUTES * MINUTE_MS,
+        wish: wish("sealed", { all: true }, "all sealed"),
+      };
+    default:
+      return { at: now, wish: wish("yes", {}, "yes") };
+  }
+}
+
+function refOf(owner: Owner, run: StageRun): Ref {
+  return { owner: owner.id, stage: run.id };
+}
+
+function doneAfter(owner: Owner, run: StageRun, minutes: number, text: string): CookAction {
+  const at = (run.startedAt ?? 0) + minutes * MINUTE_MS;
+  return { at, wish: wish("done", {}, text, refOf(owner, run)) };
+}
+
+function batchActions(state: State, batch: Batch, now: number): CookAction[] {
+  if (batch.state === "held") {
+    return [{ at: now, wish: wish("resume", {}, "let's go on", { owner: batch.id }) }];
+  }
+  if (batch.state !== "running") return [];
+  return batch.stages.flatMap((run): CookAction[] => {
+    if (LOAD_KINDS.has(run.spec.kind)) return [];
+    if (run.state === "waiting") return beginByWord(state, batch, run, now);
+    if (run.state !== "running") return [];
+    const { window, typicalMinutes, kind } = run.spec;
+    const beyond = (batch.lot.weightLb ?? 0) - batch.recipe.yield.weightLb;
+    const typical = typicalMinutes + (run.spec.minutesPerLb ?? 0) * Math.max(0, beyond);
+    if (kind === "heat") return heatAction(batch, run, typical);
+    if (kind === "fill") return fillAction(state, batch, run, typical);
+    if (kind === "hands-on") return [doneAfter(batch, run, typical, `${run.spec.title} done`)];
+    if (!window)
+      return kind === "cure" || kind === "store" ? [] : [doneAfter(batch, run, typical, "done")];
+    if (kind === "cure" || kind === "store" || window.minMinutes === window.maxMinutes) return [];
+    const minutes = Math.min(Math.max(typical, window.minMinutes), window.maxMinutes);
+    return [doneAfter(batch, run, minutes, `${run.spec.title} done`)];
+  });
+}
+
+function beginByWord(state: State, batch: Batch, run: StageRun, now: number): CookAction[] {
+  if (run.spec.start !== "word") return [];
+  const ready = readyAt(state, batch, run, now);
+  if (ready === undefined) return [];
+  const at = startByWordAt(state, batch, run, now) ?? ready;
+  const pot = potOf(run);
+  return [{ at, wish: wish("begin", { named: pot }, `start the ${pot}`, refOf(batch, run)) }];
+}
+
+function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] {
+  if (!run.kept || current(run.kept)) return [];
+  const text = `the ${potOf(run)} is boiling`;
+  const last = run.kept.stretches.at(-1)?.to;
+  const from = last === undefined ? (run.startedAt ?? 0) : last;
+  const minutes =
+    last === undefined ? Math.max(1, typical - run.kept.needMinutes) : RECOVERY_MINUTES;
+  return [{ at: from + minutes * MINUTE_MS, wish: wish("boiling", {}, text, refOf(batch, run)) }];
+}
+
+function fillAction(state: State, batch: Batch, run: StageRun, typical: number): CookAction[] {
+  if (batch.ready > 0) return [];
+  const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : 60;
+  const left = batch.again > 0 ? batch.again : (batch.expectedJars ?? holds) - batch.filled;
+  const count = Math.max(1, Math.min(holds, left));
+  const load = openLoad(state, batch);
+  const canner = load?.stages.find((one) => one.id === "canner");
+  if (batch.option && canner?.state !== "complete") return [];
+  const from = Math.max(run.startedAt ?? 0, canner?.endedAt ?? 0);
+  const size = batch.jar ?? undefined;
+  const text = batch.jar ? `${count} ${batch.jar}s filled` : `${count} filled`;
+  const slots = size ? { count, size } : { count };
+  return [
+    { at: from + typical * MINUTE_MS, wish: wish("jars-filled", slots, text, { owner: batch.id }) },
+  ];
+}
+
+function loadActions(state: State, load: Load): CookAction[] {
+  const process = load.stages.find((run) => run.spec.kind === "process");
+  for (const run of load.stages) {
+    const vents = run.spec.kind === "vent" && run.kept !== undefined && isLost(run.kept);
+    const lost = run === process && run.state === "running" && run.kept && isLost(run.kept);
+    if (run.state === "running" && (lost || vents)) {
+      const at = (run.kept?.stretches.at(-1)?.to ?? 0) + RECOVERY_MINUTES * MINUTE_MS;
+      return [{ at, wish: vents ? venting(load, run) : sign(load, run) }];
+    }
+  }
+  const run = load.stages.find((one) => one.state === "running");
+  if (!run) return [];
+  const at = (minutes: number) => (run.startedAt ?? 0) + minutes * MINUTE_MS;
+  switch (run.id) {
+    case "canner":
+      return [doneAfter(load, run, run.spec.typicalMinutes, "the canner's ready")];
+    case "load":
+      return loadTogether(state, load, at(5));
+    case "come-up":
+      return comeUp(load, process, at(COME_UP_MINUTES));
+    case "pressurize":
+      return process ? [{ at: at(run.spec.typicalMinutes), wish: sign(load, process) }] : [];
+    case "process":
+      return lowReading(load, run);
+    case "depressurize":
+      if (run.kept && current(run.kept)) return [];
+      return [
+        {
+          at: at(run.spec.typicalMinutes),
+          wish: wish("pressure", { value: 0, unit: "psi" }, "the pressure is zero"),
+        },
+      ];
+    case "unload":
+      return [
+        {
+          at: at(5),
+          wish: wish("done", { target: "jars" }, "the jars are out", { owner: load.id }),
+        },
+      ];
+    case "seal-check":
+    case "settle":
+    case "vent":
+      return [];
+    case "cool":
+      return [doneAfter(load, run, run.spec.typicalMinutes, "cooled")];
+    default:
+      return [doneAfter(load, run, run.spec.typicalMinutes, `${run.spec.title}`)];
+  }
+}
+
+/** The jars go in with those of other batches that are filled, or soon will be, for this load. */
+function loadTogether(state: State, load: Load, at: number): CookAction[] {
+  const batches = sharers(state, load);
+  const filling = batches.some((batch) => {
+    return batch.ready === 0 && runOfKind(batch, "fill")?.state === "running";
+  });
+  if (filling) return [];
+  const chosen = batches.filter((batch) => batch.ready > 0).map((batch) => ({ owner: batch.id }));
+  const { command } = wish("loaded", {}, "the jars are in");
+  return [{ at, wish: { command, chosen } }];
+}
+
+function venting(load: Load, run: StageRun): Wish {
+  return wish("venting", {}, "it's venting", { ...refOf(load, run) });
+}
+
+function comeUp(load: Load, process: StageRun | undefined, at: number): CookAction[] {
+  if (!process) return [];
+  if (load.terms?.method === "pressure") {
+    return [{ at, wish: wish("venting", {}, "it's venting steadily") }];
+  }
+  if (load.terms?.method === "steam") {
+    if (load.column === undefined)
+      return [{ at, wish: wish("venting", {}, "a full column of steam") }];
+    return [{ at, wish: sign(load, process) }];
+  }
+  return [{ at, wish: sign(load, process) }];
+}
+
+/** The sign that starts the clock, by method. */
+function sign(load: Load, process: StageRun): Wish {
+  const ref = refOf(load, process);
+  const altitude = load.terms?.altitudeFt ?? 0;
+  switch (load.terms?.method) {
+    case "pressure": {
+      if (load.gauge?.kind === "weighted")
+        return wish("weight-rocking", {}, "the weight is rocking", ref);
+      const value = gaugeTargetPsi(load) ?? load.terms.pressurePsi ?? 0;
+      return wish("pressure", { value, unit: "psi" }, `${value} pounds`, ref);
+    }
+    case "low-temperature":
+      return temperature(GOOD_LOW_TEMPERATURE_F, ref);
+    case "steam":
+      if (load.column === undefined) return wish("venting", {}, "a full column of steam", ref);
+      return temperature(Math.ceil(boilingPointF(altitude)), ref);
+    default:
+      return wish("boiling", { covered: true }, "it's boiling and the lids are covered", ref);
+  }
+}
+
+function temperature(value: number, ref: Ref): Wish {
+  return wish(
+    "temperature",
+    { value, unit: "F", target: "canner" },
+    `the canner is at ${value}`,
+    ref,
+  );
+}
+
+function lowReading(load: Load, run: StageRun): CookAction[] {
+  const { kept } = run;
+  if (!kept?.readAt || !current(kept)) return [];
+  const last = kept.readAt.at(-1) ?? run.startedAt ?? 0;
+  const at = last + READ_MINUTES * MINUTE_MS;
+  return [{ at, wish: temperature(GOOD_LOW_TEMPERATURE_F, refOf(load, run)) }];
+}

@@ -1,0 +1,98 @@
+import { readFileSync } from "node:fs";
+import { connect } from "node:net";
+import type { Wish } from "../../kitchen/decide/outcome.ts";
+import { handedLine, LONGEST_COMMAND } from "../day/handed-wish.ts";
+import {
+  addressFile,
+  answerFrom,
+  LONGEST_ANSWER,
+  LONGEST_WORDS,
+  plainLine,
+  type TellAnswer,
+  usualAddress,
+} from "./tell-protocol.ts";
+
+/** The open kitchen's answer, or why there is none. */
+export type TellReply =
+  | ({ ok: true } & TellAnswer)
+  | { ok: false; why: "bad-words" | "no-kitchen" | "no-answer"; message: string };
+
+const DEADLINE_MS = 12_000;
+
+/**
+ * Hands words to the kitchen that is open on this data folder. Words may have 2,000 characters;
+ * line ends and control characters in them become spaces. Settles within the deadline
+ * (milliseconds); never rejects.
+ */
+export function tell(folder: string, words: string, deadlineMs = DEADLINE_MS): Promise<TellReply> {
+  const line = plainLine(words);
+  if (line !== "") return handOver(folder, line, LONGEST_WORDS, deadlineMs);
+  const message = "there are no words to hand on";
+  return Promise.resolve({ ok: false, why: "bad-words", message });
+}
+
+/** Hands a command to it as it is; its intent is a `HandedIntent`. Settles as `tell` does. */
+export function hand(folder: string, wish: Wish, deadlineMs = DEADLINE_MS): Promise<TellReply> {
+  return handOver(folder, handedLine(wish), LONGEST_COMMAND, deadlineMs);
+}
+
+function handOver(
+  folder: string,
+  line: string,
+  longest: number,
+  deadlineMs: number,
+): Promise<TellReply> {
+  if (line.length > longest) {
+    const message = `at most ${longest} characters at a time; these are ${line.length}`;
+    return Promise.resolve({ ok: false, why: "bad-words", message });
+  }
+  return exchange(addressOf(folder), `${line}\n`, deadlineMs).then((outcome) =>
+    replyOf(outcome, folder),
+  );
+}
+
+function addressOf(folder: string): string {
+  try {
+    return readFileSync(addressFile(folder), "utf8");
+  } catch {
+    return usualAddress(folder);
+  }
+}
+
+type Outcome = { connected: boolean; heard: string };
+
+function exchange(address: string, line: string, deadlineMs: number): Promise<Outcome> {
+  return new Promise((resolve) => {
+    let connected = false;
+    let heard = "";
+    const socket = connect(address);
+    const finish = (): void => {
+      clearTimeout(deadline);
+      socket.destroy();
+      resolve({ connected, heard });
+    };
+    const deadline = setTimeout(finish, deadlineMs);
+    socket.setEncoding("utf8");
+    socket.on("connect", () => {
+      connected = true;
+      socket.write(line);
+    });
+    socket.on("data", (chunk: string) => {
+      heard += chunk;
+      if (heard.length > LONGEST_ANSWER) finish();
+    });
+    socket.on("end", finish);
+    socket.on("error", finish);
+  });
+}
+
+function replyOf({ connected, heard }: Outcome, folder: string): TellReply {
+  if (!connected) {
+    const message = `no kitchen is open on ${folder}; open one with: brinebell`;
+    return { ok: false, why: "no-kitchen", message };
+  }
+  const answer = answerFrom(heard);
+  if (answer) return { ok: true, ...answer };
+  const message = "the kitchen did not answer; look at its screen before you say it again";
+  return { ok: false, why: "no-answer", message };
+}

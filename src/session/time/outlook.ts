@@ -1,0 +1,61 @@
+/** When the next due moment is; worked out anew only where something may have changed it. */
+import { agenda } from "../../kitchen/agenda.ts";
+import { activeOwners } from "../../kitchen/owners.ts";
+import { KINDS } from "../../kitchen/stages/kinds.ts";
+import type { State } from "../../kitchen/state.ts";
+
+/** A look ahead is taken again after this, ms: queues shift with time alone, slowly. */
+const HOLDS_MS = 60_000;
+
+export class Outlook {
+  /** How many events the last look saw, and until when it holds. */
+  private events = -1;
+  private until = 0;
+  private soonest = Number.POSITIVE_INFINITY;
+  /** What was due by then has been dealt with, or waits for something else than time. */
+  private dealtWithBy = Number.NEGATIVE_INFINITY;
+
+  /** Everything due by this moment is being dealt with. */
+  dealtWith(now: number): void {
+    this.dealtWithBy = Math.max(this.dealtWithBy, now);
+  }
+
+  /**
+   * The next due moment not dealt with yet, in kitchen time; Infinity where nothing will come due.
+   * It may have come while the one before it was being written down.
+   */
+  dueAt(state: State, now: number): number {
+    if (!this.holds(state, now)) this.look(state, now);
+    return this.soonest;
+  }
+
+  /** Nothing has happened since the last look, and nothing has come due. */
+  holds(state: State, now: number): boolean {
+    return state.history.length === this.events && now < this.until;
+  }
+
+  /** With nothing overdue, a look holds for a minute or to the next event. */
+  private look(state: State, now: number): void {
+    const items = agenda(state, now);
+    const next = items.find((item) => item.at > this.dealtWithBy);
+    this.soonest = next?.at ?? Number.POSITIVE_INFINITY;
+    const overdue = items.some((item) => item.at <= now);
+    this.until = overdue ? now : Math.min(this.soonest, now + HOLDS_MS);
+    this.events = state.history.length;
+  }
+}
+
+/** A process or a vent is running, or may be: the length of a gap would matter. */
+export function mustBeKept(state: State): boolean {
+  return activeOwners(state).some((owner) =>
+    owner.stages.some((run) => {
+      const may = run.state === "running" || run.kept?.unconfirmedAt !== undefined;
+      return may && KINDS[run.spec.kind].watched;
+    }),
+  );
+}
+
+/** Asked to be quiet, and the time asked for is not over. */
+export function isHushed({ hushedUntil }: State, now: number): boolean {
+  return hushedUntil === null || (hushedUntil !== undefined && now < hushedUntil);
+}

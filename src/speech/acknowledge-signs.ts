@@ -1,0 +1,224 @@
+/** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
+
+import { clockOf } from "../kitchen/agenda.ts";
+import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/altitude-doubts.ts";
+import type { DatedFact } from "../kitchen/events.ts";
+import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
+import { upper } from "../kitchen/names.ts";
+import { isLoad, ownerOf, runOf, runOfKind } from "../kitchen/owners.ts";
+import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
+import { type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { judgeBoil } from "../reckon/boiling.ts";
+import { withCommas } from "../reckon/reckoned.ts";
+import { readingSentence } from "./reading-sentences.ts";
+import { clockWords, durationWords, momentWords } from "./spoken-time.ts";
+
+export type Told = { state: State; before: State; now: number };
+
+/** "at ten past four", said of an instant of kitchen time. */
+export function at(told: Told, t: number): string {
+  return momentWords(wallOf(told.state, t), wallOf(told.state, told.now), told.state.zone);
+}
+
+function clock(told: Told, t: number): string {
+  return clockWords(wallOf(told.state, t), told.state.zone);
+}
+
+export function signSentence(told: Told, ownerId: string, fact: DatedFact): string {
+  const owner = ownerOf(told.state, ownerId);
+  if (!owner) return "";
+  const run =
+    isLoad(owner) && fact.type === "steam"
+      ? (runOfKind(owner, "vent") ?? runOfKind(owner, "process"))
+      : "stage" in fact && typeof fact.stage === "string"
+        ? runOf(owner, fact.stage)
+        : runOfKind(owner as Load, "process");
+  if (!run?.kept) return "";
+  if (isLoad(owner) && owner.terms?.method === "steam" && !current(run.kept)) {
+    return "A full column of steam. Tell me its temperature.";
+  }
+  if (run.kept.unconfirmedAt !== undefined) return `Boiling ${at(told, run.kept.unconfirmedAt)}.`;
+  return startedSentence(told, owner, run);
+}
+
+/** "Boiling. Twelve minutes, until ten past four." The whole time again after a loss. */
+function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun): string {
+  const { kept } = run;
+  if (!kept || kept.stretches.length === 0) return "";
+  // A jelly's mark is told with its reading.
+  if (run.spec.heat?.until === "jelling-point") return "";
+  if (kept.needMinutes === 0) return "Boiling.";
+  const shown = clockOf(run);
+  if (!shown || shown.lost) return "";
+  const again = kept.stretches.length > 1 ? "The whole time starts again: " : "";
+  const length = durationWords(kept.needMinutes * MINUTE_MS);
+  const what =
+    run.spec.kind === "vent"
+      ? "Venting"
+      : run.spec.kind === "process"
+        ? processWord(owner)
+        : "Boiling";
+  const body = `${length}, until ${clock(told, shown.dueAt)}`;
+  return again ? `${what}. ${again}${body}.` : `${what}. ${upper(body)}.`;
+}
+
+function processWord(owner: Load | { id: string }): string {
+  if (!("terms" in owner)) return "Boiling";
+  if (owner.terms?.method === "pressure") return "At pressure";
+  return owner.terms?.method === "boiling-water" ? "A full boil" : "Timed";
+}
+
+export function pressureSentence(told: Told, loadId: string, psi: number): string {
+  const load = told.state.loads[loadId];
+  if (!load) return "";
+  const process = runOfKind(load, "process");
+  const old = told.before.loads[loadId];
+  const was = old && runOfKind(old, "process")?.kept?.stretches.length;
+  const zero = runOfKind(load, "depressurize");
+  if (zero?.state === "running" && zero.kept) {
+    const shown = current(zero.kept);
+    const open = shown ? clock(told, shown.from + 10 * MINUTE_MS) : "";
+    return shown
+      ? `At zero. Wait ten minutes before the lid comes off, until ${open}.`
+      : `${psi} pounds; wait for zero.`;
+  }
+  if (!process?.kept) return `${psi} pounds.`;
+  const target = gaugeTargetPsi(load);
+  const over = target !== undefined && psi > target + OVER_PRESSURE_PSI ? overWords(target) : "";
+  if (process.kept.stretches.length > (was ?? 0)) {
+    const started = startedSentence(told, load, process);
+    return over ? `${started} ${over}` : started;
+  }
+  const raised = process.kept.stretches.at(-1)?.ended === "raised";
+  if (isLost(process.kept) && !raised && old && runOfKind(old, "process")?.kept)
+    return lostSentence(told, loadId, undefined);
+  if (target !== undefined && psi < target)
+    return `${psi} pounds. It wants ${target} at your altitude.`;
+  return `${psi} pounds. ${over || "Good."}`;
+}
+
+function overWords(target: number): string {
+  return (
+    `Well above the ${target} it wants: the time counts, but jars may lose liquid. ` +
+    "Turn the heat down a little."
+  );
+}
+
+export function lostSentence(told: Told, ownerId: string, stage: string | undefined): string {
+  const owner = ownerOf(told.state, ownerId);
+  const run = stage
+    ? runOf(owner, stage)
+    : owner && (runOfKind(owner, "process") ?? runOfKind(owner, "vent"));
+  if (!owner || !run?.kept) return "The clock is stopped.";
+  const vent = isLoad(owner) ? runOfKind(owner, "vent") : undefined;
+  if (vent?.kept && isLost(vent.kept) && vent.state === "running") {
+    return "The clock is stopped. Bring the steam back; the ten minutes start again.";
+  }
+  if (run.kept.stretches.length === 0) return "Tell me when it is back.";
+  const method = isLoad(owner) ? owner.terms?.method : undefined;
+  const back =
+    method === "pressure" ? "to pressure" : method === "steam" ? "to full steam" : "to a full boil";
+  const need = durationWords(run.kept.needMinutes * MINUTE_MS);
+  const water =
+    method === "boiling-water" && run.kept.stretches.length === 1
+      ? " Look at the water; top up with boiling water."
+      : "";
+  return (
+    `The clock is stopped. Bring it back ${back} and tell me; ` +
+    `the whole ${need} start again.${water}`
+  );
+}
+
+export function temperatureSentence(
+  told: Told,
+  owner: string | null,
+  what: string,
+  f: number,
+): string {
+  const load = owner === null ? undefined : told.state.loads[owner];
+  const altitude = told.state.kitchen.altitudeFt;
+  if (owner === null && what === BOILING_WATER && altitude !== null) return fullBoil(f, altitude);
+  const process = load && runOfKind(load, "process");
+  if (load?.terms?.method === "low-temperature" && process?.kept)
+    return lowTemperature(told, load, process, f);
+  if (
+    load?.terms?.method === "boiling-water" &&
+    process?.kept &&
+    current(process.kept) &&
+    altitude !== null
+  ) {
+    return fullBoil(f, altitude);
+  }
+  if (load?.terms?.method === "steam" && process?.kept) {
+    return steamTemperature(told, load, process, f);
+  }
+  return readingSentence(told, owner, what, f);
+}
+
+/** "204 at a full boil: right for 4,400 feet", the kitchen's own; a doubt says more itself. */
+function fullBoil(f: number, altitude: number): string {
+  const { doubt, differenceF } = judgeBoil(f, altitude);
+  if (differenceF < -OFF_BOIL_F) return `${f} degrees is far under a full boil.`;
+  const right = doubt ? "" : `: right for ${withCommas(altitude)} feet`;
+  return `${f} at a full boil${right}.`;
+}
+
+/** A steam canner's reading: what starts its clock, stops it, or is still missing. */
+function steamTemperature(told: Told, load: Load, process: StageRun, f: number): string {
+  const old = told.before.loads[load.id];
+  const was = (old && runOfKind(old, "process")?.kept) ?? undefined;
+  const kept = process.kept;
+  if (!kept) return "";
+  if (kept.stretches.length > (was?.stretches.length ?? 0)) {
+    return `${f}. ${startedSentence(told, load, process)}`;
+  }
+  if (isLost(kept) && was && !isLost(was)) return lostSentence(told, load.id, undefined);
+  if (current(kept)) return `${f}. Good.`;
+  if (load.hot === undefined) return `${f}. It wants the boiling point of this place.`;
+  return `${f}. Tell me when a full column of steam comes out.`;
+}
+
+function lowTemperature(told: Told, load: Load, process: StageRun, f: number): string {
+  if (f < 180) {
+    const lost = process.kept && process.kept.stretches.length > 0;
+    return lost
+      ? `${f} is under 180. Bring it back; the whole thirty minutes start again.`
+      : `${f}. It starts at 180.`;
+  }
+  const high = f > 185 ? " Over 185 the pickles soften; turn it down." : "";
+  const old = told.before.loads[load.id];
+  const was = (old && runOfKind(old, "process")?.kept?.stretches.length) ?? 0;
+  const began = (process.kept?.stretches.length ?? 0) > was;
+  const next = process.state === "complete" ? "" : " Read it again in five minutes.";
+  return `${f}.${began ? ` ${startedSentence(told, load, process)}` : ""}${high}${next}`;
+}
+
+export function coverSentence(told: Told, loadId: string, covered: boolean): string {
+  const load = told.state.loads[loadId];
+  const process = load && runOfKind(load, "process");
+  if (!load || !process?.kept) return "";
+  if (!covered) {
+    const inches = load.terms?.coverIn ?? 1;
+    return (
+      `Top up with boiling water to ${inches} ${inches === 1 ? "inch" : "inches"} over the lids. ` +
+      "Tell me when it is a full boil again; the whole time counts from then."
+    );
+  }
+  const old = told.before.loads[loadId];
+  const was = (old && runOfKind(old, "process")?.kept?.stretches.length) ?? 0;
+  return process.kept.stretches.length > was ? startedSentence(told, load, process) : "Good.";
+}
+
+export function vouchedSentence(told: Told, loadId: string, held: boolean): string {
+  const load = told.state.loads[loadId];
+  const run = load?.stages.find((one) => one.state === "running" && one.kept);
+  if (!held && run?.kept && offMs(run.kept, told.now) > OFF_PROCESS_LIMIT_MS) {
+    return "Then it was off for over two hours, and is not started over.";
+  }
+  if (!held)
+    return "Then that time does not count. Bring it back and tell me; the whole time starts again.";
+  const shown = run && clockOf(run);
+  return shown ? `Good. It counts, until ${clock(told, shown.dueAt)}.` : "Good. It counts.";
+}

@@ -1,0 +1,146 @@
+/** What is said when a stage's turn comes. */
+import { startByWordAt } from "../kitchen/agenda.ts";
+import { LOAD_KINDS } from "../kitchen/loads/canner-stages.ts";
+import { openLoad } from "../kitchen/loads/open-load.ts";
+import { batchName, ownerName, upper } from "../kitchen/names.ts";
+import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
+import { heldForCanner, readyAt } from "../kitchen/settle.ts";
+import { isOver } from "../kitchen/stage-run.ts";
+import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { whyOffTheShelf } from "../recipe/choose-process.ts";
+import { momentWords } from "./spoken-time.ts";
+
+/** Stages that began or whose turn to be begun came between two states, oldest owner first. */
+export function newTurns(
+  before: State,
+  after: State,
+  now: number,
+): { owner: Owner; run: StageRun }[] {
+  const turns: { owner: Owner; run: StageRun }[] = [];
+  for (const owner of activeOwners(after)) {
+    const old = ownerOf(before, owner.id);
+    for (const run of owner.stages) {
+      const was = old?.stages.find((one) => one.id === run.id)?.state ?? "none";
+      if (run.state === "running" && was !== "running" && was !== "held")
+        turns.push({ owner, run });
+      else if (becameReady(before, after, owner, run, now)) turns.push({ owner, run });
+      else if (becameHeld(before, after, owner, run, now)) turns.push({ owner, run });
+    }
+  }
+  return turns;
+}
+
+function isReady(state: State, owner: Batch, run: StageRun, now: number): boolean {
+  if (run.state !== "waiting" || LOAD_KINDS.has(run.spec.kind)) return false;
+  if (run.spec.start !== "word") return false;
+  const at = readyAt(state, owner, run, now);
+  return at !== undefined && at <= now;
+}
+
+function becameReady(
+  before: State,
+  after: State,
+  owner: Owner,
+  run: StageRun,
+  now: number,
+): boolean {
+  if (isLoad(owner) || !isReady(after, owner, run, now)) return false;
+  const old = before.batches[owner.id];
+  const oldRun = old?.stages.find((one) => one.id === run.id);
+  return !old || !oldRun || !isReady(before, old, oldRun, now);
+}
+
+/** Whether the canner is now all that holds a stage up, and was not before. */
+function becameHeld(
+  before: State,
+  after: State,
+  owner: Owner,
+  run: StageRun,
+  now: number,
+): boolean {
+  if (isLoad(owner) || !heldForCanner(after, owner, run, now)) return false;
+  const old = before.batches[owner.id];
+  const oldRun = old?.stages.find((one) => one.id === run.id);
+  return !old || !oldRun || !heldForCanner(before, old, oldRun, now);
+}
+
+/** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
+export function prompt(state: State, owner: Owner, run: StageRun, now: number): string {
+  const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
+  const name = several ? `${ownerName(state, owner)}: ` : "";
+  const lead = upper(name);
+  const cautions = run.spec.cautions.map((caution) => ` ${caution}`).join("");
+  const say = `${sayOf(state, owner, run, now)}${cautions}`.trim();
+  return say === "" ? "" : `${lead}${say}`;
+}
+
+function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {
+  const { spec } = run;
+  if (!isLoad(owner) && heldForCanner(state, owner, run, now))
+    return waitingForCanner(state, owner, run);
+  if (run.state === "waiting" && !isLoad(owner)) return waitingToStart(state, owner, run, now);
+  if (spec.kind === "fill" && !isLoad(owner)) return `${spec.say}${marking(state, owner)}`;
+  if (spec.kind === "cool" && run.startedAt !== undefined) {
+    return `${spec.say}${sealTimes(state, run, now)}`;
+  }
+  return spec.say;
+}
+
+/** "Cook the syrup any time before ten past twelve. Say start the syrup." */
+function waitingToStart(state: State, batch: Batch, run: StageRun, now: number): string {
+  const at = startByWordAt(state, batch, run, now);
+  const wall = wallOf(state, now);
+  const soon = at === undefined || at <= now + 10 * MINUTE_MS;
+  const when = soon ? "" : momentWords(wallOf(state, at), wall, state.zone);
+  const by = soon
+    ? run.spec.say
+    : `No hurry to ${run.spec.title}: starting ${when} is soon enough.`;
+  return `${by} Tell me when it boils.`;
+}
+
+/** Food that is packed hot is not heated before there is a hot canner to take it. */
+function waitingForCanner(state: State, batch: Batch, run: StageRun): string {
+  const canner = openLoad(state, batch)
+    ? "Tell me when the canner is ready."
+    : "I'll tell you when there is a canner for it.";
+  const wait = `Wait with this until the canner is hot: ${run.spec.title}.`;
+  return `${wait} It goes into the jars at once. ${canner}`;
+}
+
+/** How the lids are to be marked, so that lots stay apart. */
+function marking(state: State, batch: Batch): string {
+  const others = activeOwners(state).some(
+    (one) => !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun),
+  );
+  const load = openLoad(state, batch);
+  const expected = batch.expectedJars ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
+  const lids =
+    batch.lot.variety || others
+      ? ` Mark the lids ${batch.mark} 1, ${batch.mark} 2, and so on.`
+      : "";
+  const wait = load || !batch.option ? "" : " Wait for the canner.";
+  return `${wait}${expected}${lids} Tell me how many.`;
+}
+
+/** When the seals may be checked: "from nine in the morning to nine at night". */
+function sealTimes(state: State, run: StageRun, now: number): string {
+  const { window } = run.spec;
+  if (!window || run.startedAt === undefined) return "";
+  const wall = wallOf(state, now);
+  const words = (minutes: number) =>
+    momentWords(wallOf(state, (run.startedAt ?? 0) + minutes * MINUTE_MS), wall, state.zone);
+  const [from, to] = [words(window.minMinutes), words(window.maxMinutes)];
+  const earliest = from.replace(/^at /, "from ");
+  return ` Check the seals ${earliest}, to ${to.replace(/^(at|on) /, "")} at the latest.`;
+}
+
+/**
+ * Said when a batch begins: the canner comes first, since it takes an hour to heat. Where there
+ * will be none because nobody tested it, that is said before the work is done.
+ */
+export function opening(batch: Batch): string {
+  const jars = batch.expectedJars ? ` Expect about ${batch.expectedJars} ${batch.jar}s.` : "";
+  const cold = batch.recipe.tested ? "" : ` ${whyOffTheShelf(batch.recipe)}.`;
+  return `${upper(batchName(batch))}.${jars}${cold}`;
+}

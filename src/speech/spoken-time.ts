@@ -1,0 +1,123 @@
+/** Durations and times of day as people say them: "about twelve minutes", "ten past four". */
+import { DAY_MS, HOUR_MS, localFields, MINUTE_MS } from "../kitchen/time.ts";
+
+const SMALL = [
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+  "thirteen",
+  "fourteen",
+  "fifteen",
+  "sixteen",
+  "seventeen",
+  "eighteen",
+  "nineteen",
+];
+const TENS = ["", "", "twenty", "thirty", "forty", "fifty"];
+const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+
+/** A whole number below sixty in words; larger ones in digits. */
+export function numberWords(value: number): string {
+  if (!Number.isInteger(value) || value < 0 || value >= 60) return String(value);
+  const small = SMALL[value];
+  if (small !== undefined) return small;
+  const ones = value % 10;
+  return `${TENS[Math.floor(value / 10)]}${ones ? `-${SMALL[ones]}` : ""}`;
+}
+
+function counted(value: number, unit: string): string {
+  if (value === 1 && unit === "hour") return "an hour";
+  return `${numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
+}
+
+/** "twelve minutes", "an hour and a quarter", "three days": rounded the way people round. */
+export function durationWords(ms: number): string {
+  const minutes = Math.round(Math.abs(ms) / MINUTE_MS);
+  if (Math.abs(ms) < MINUTE_MS) {
+    return counted(Math.max(1, Math.round(Math.abs(ms) / 1000)), "second");
+  }
+  if (minutes < 90) return minutes === 60 ? "an hour" : counted(minutes, "minute");
+  if (ms < 2 * DAY_MS) {
+    const hours = Math.floor(minutes / 60);
+    const rest = minutes % 60;
+    if (rest === 0) return counted(hours, "hour");
+    if (rest === 30) return `${numberWords(hours)} and a half hours`;
+    return `${counted(hours, "hour")} and ${counted(rest, "minute")}`;
+  }
+  const days = Math.round(Math.abs(ms) / DAY_MS);
+  if (days < 21) return counted(days, "day");
+  if (days < 90) return counted(Math.round(days / 7), "week");
+  return counted(Math.round(days / 30.4), "month");
+}
+
+/** "ten past four", "quarter to nine", "half past two", "noon"; odd minutes as "4:12". */
+export function clockWords(wallMs: number, zone: string): string {
+  const { hour, minute } = localFields(wallMs, zone);
+  if (minute === 0) {
+    if (hour === 12) return "noon";
+    if (hour === 0) return "midnight";
+    return `${numberWords(hour % 12 || 12)} o'clock`;
+  }
+  if (minute % 5 !== 0) return `${hour % 12 || 12}:${String(minute).padStart(2, "0")}`;
+  const past = minute <= 30;
+  const named = numberWords((past ? hour : hour + 1) % 12 || 12);
+  if (minute === 30) return `half past ${named}`;
+  if (minute === 15) return `quarter past ${named}`;
+  if (minute === 45) return `quarter to ${named}`;
+  return past ? `${numberWords(minute)} past ${named}` : `${numberWords(60 - minute)} to ${named}`;
+}
+
+function partOfDay(hour: number): string {
+  if (hour < 5) return "at night";
+  if (hour < 12) return "in the morning";
+  if (hour < 18) return "in the afternoon";
+  return hour < 22 ? "in the evening" : "at night";
+}
+
+/** "at ten past four", "at nine in the morning tomorrow", "on Monday the 16th of August". */
+export function momentWords(wallMs: number, nowWallMs: number, zone: string): string {
+  const at = localFields(wallMs, zone);
+  const now = localFields(nowWallMs, zone);
+  const dayNumber = (f: { year: number; month: number; day: number }) =>
+    Math.round(Date.UTC(f.year, f.month - 1, f.day) / DAY_MS);
+  const days = dayNumber(at) - dayNumber(now);
+  const clock = clockWords(wallMs, zone);
+  if (days === 0) {
+    return Math.abs(wallMs - nowWallMs) < 11 * HOUR_MS
+      ? `at ${clock}`
+      : `at ${clock} ${partOfDay(at.hour)}`;
+  }
+  const bare =
+    clock === "noon" || clock === "midnight"
+      ? clock
+      : `${clock.replace(" o'clock", "")} ${partOfDay(at.hour)}`;
+  if (days === 1) return `at ${bare} tomorrow`;
+  if (days === -1) return `at ${bare} yesterday`;
+  if (days > 0 && days < 7) return `at ${bare} on ${WEEKDAYS[at.weekday]}`;
+  const year = at.year === now.year ? "" : ` ${at.year}`;
+  return `on ${MONTHS[at.month - 1]} ${at.day}${year}`;
+}

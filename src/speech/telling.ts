@@ -1,0 +1,204 @@
+/** Answers to questions people ask, worked out from the clocks and the recipe; nothing changes. */
+import { agenda, clockOf } from "../kitchen/agenda.ts";
+import type { Command } from "../kitchen/command.ts";
+import { isLost } from "../kitchen/kept.ts";
+import { queue } from "../kitchen/loads/next-load.ts";
+import { batchName, find, loadName, ownerName, timerName, upper } from "../kitchen/names.ts";
+import { activeOwners, inCanner, isLoad, type Owner } from "../kitchen/owners.ts";
+import { questions } from "../kitchen/questions.ts";
+import { shelves } from "../kitchen/shelves.ts";
+import { type StageRun, type State, type Timer, wallOf } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { howMuch } from "./how-much.ts";
+import { prompt } from "./prompts.ts";
+import { durationWords, momentWords } from "./spoken-time.ts";
+
+/** Something with a clock: a stage or a timer, with what to call it. */
+type Ticking = {
+  name: string;
+  dueAt: number;
+  lost: boolean;
+  owner?: Owner;
+  run?: StageRun;
+  timer?: Timer;
+};
+
+function ticking(state: State): Ticking[] {
+  const list: Ticking[] = [];
+  for (const owner of activeOwners(state)) {
+    for (const run of owner.stages) {
+      const clock = clockOf(run);
+      if (!clock) continue;
+      const name = `${ownerName(state, owner)}, ${run.spec.title}`;
+      list.push({ name, dueAt: clock.dueAt, lost: clock.lost, owner, run });
+    }
+  }
+  for (const timer of Object.values(state.timers)) {
+    if (timer.state !== "running") continue;
+    list.push({ name: timerName(timer), dueAt: timer.endsAt, lost: false, timer });
+  }
+  return list.sort((a, b) => a.dueAt - b.dueAt);
+}
+
+/** What a target narrows the clocks to; all where nothing was named, none where it fits nothing. */
+function narrowed(state: State, target: string | undefined): Ticking[] {
+  const all = ticking(state);
+  if (target === undefined || /^(it|this|that|everything|all|timers?)$/.test(target)) {
+    return target?.startsWith("timer") ? all.filter((one) => one.timer) : all;
+  }
+  const found = find(state, target);
+  return all.filter((one) =>
+    found.some((each) => {
+      if ("timer" in each) return each.timer === one.timer;
+      if (!one.owner) return false;
+      if (each.owner === one.owner) return each.run === undefined || each.run === one.run;
+      const { owner } = one;
+      if (!isLoad(owner)) return false;
+      return owner.parts.some((part) => part.batch === each.owner.id);
+    }),
+  );
+}
+
+function leftSentence(state: State, one: Ticking, now: number): string {
+  const name = upper(one.name);
+  if (one.lost) return `${name} is stopped: its sign was lost, and the whole time starts again.`;
+  const left = one.dueAt - now;
+  const when = momentWords(wallOf(state, one.dueAt), wallOf(state, now), state.zone);
+  if (left <= 0) return `${name} has been due for ${durationWords(left)}.`;
+  return `${name}: about ${durationWords(left)}, ${when}.`;
+}
+
+/** Work without a clock: how long it has had, and how long it usually takes. */
+function usually(state: State, owner: Owner, named: StageRun | undefined, now: number): string {
+  const run = named ?? owner.stages.find((one) => one.state === "running");
+  const name = upper(ownerName(state, owner));
+  if (run?.state !== "running" || run.startedAt === undefined) {
+    return `${name} has no clock running.`;
+  }
+  const had = durationWords(now - run.startedAt);
+  const typical = durationWords(run.spec.typicalMinutes * MINUTE_MS);
+  return `${name}: ${run.spec.title} has had ${had}; it usually takes about ${typical}.`;
+}
+
+function clocks(state: State, target: string | undefined, now: number): string {
+  const list = narrowed(state, target);
+  if (list.length > 0) return list.map((one) => leftSentence(state, one, now)).join(" ");
+  const named = target ? find(state, target) : [];
+  const [first] = named;
+  if (first && "owner" in first) return usually(state, first.owner, first.run, now);
+  return target ? `I have nothing running called ${target}.` : "No clock is running.";
+}
+
+/** "When do the jars come out": the time, and for a load the step that comes with it. */
+function whenDone(state: State, target: string | undefined, now: number): string {
+  const jars = target === undefined || /\b(jars?|canner)\b/.test(target);
+  const inside = inCanner(state).filter((load) => load.loadedAt !== undefined);
+  const processing = ticking(state).filter((one) => one.run?.spec.kind === "process");
+  if (jars && processing.length > 0) {
+    return processing.map((one) => leftSentence(state, one, now)).join(" ");
+  }
+  if (jars && inside.length > 0) {
+    return inside
+      .map((load) => {
+        const minutes = load.terms?.minutes ?? 0;
+        const name = upper(loadName(state, load));
+        return `${name} is not timed yet: ${durationWords(minutes * 60_000)} from the sign.`;
+      })
+      .join(" ");
+  }
+  return clocks(state, target, now);
+}
+
+function overview(state: State, now: number): string {
+  const names = activeOwners(state)
+    .filter((owner) => !isLoad(owner) || owner.unloadedAt === undefined)
+    .flatMap((owner) => {
+      const run = owner.stages.find((one) => one.state === "running");
+      const held = isHeld(owner) ? "held, " : "";
+      return run ? [`${ownerName(state, owner)} is ${held}at ${run.spec.title}`] : [];
+    });
+  const ticks = ticking(state).map((one) => leftSentence(state, one, now));
+  if (names.length === 0 && ticks.length === 0)
+    return "Nothing is running. Say start and a recipe to begin.";
+  return [...names.map((name) => `${upper(name)}.`), ...ticks].join(" ");
+}
+
+function isHeld(owner: Owner): boolean {
+  return !isLoad(owner) && owner.state === "held";
+}
+
+function whatNow(state: State, now: number): string {
+  const question = questions(state)[0];
+  const asking = question && state.asked[question.key] !== undefined ? question.text : "";
+  const shown = shelves(state, now);
+  const items = shown.filter((item) => item.shelf === "hands" && !isHeld(item.owner));
+  const lost = shown.find((item) => item.run.kept && isLost(item.run.kept));
+  if (lost && lost.run.spec.kind !== "depressurize") {
+    const what = lost.run.spec.kind === "process" ? "process" : "boil";
+    const name = upper(ownerName(state, lost.owner));
+    return `${name} has lost its ${what}: bring it back and tell me. ${asking}`.trim();
+  }
+  const [item] = items;
+  if (item) return `${asking} ${prompt(state, item.owner, item.run, now)}`.trim();
+  if (asking) return asking;
+  const held = shown.find((one) => isHeld(one.owner))?.owner;
+  const first = ticking(state)[0];
+  if (held) {
+    const runs = first ? leftSentence(state, first, now) : "";
+    return `${upper(ownerName(state, held))} is held. Say resume to go on. ${runs}`.trim();
+  }
+  const heat = shown.find((one) => one.shelf === "heat");
+  if (heat) return prompt(state, heat.owner, heat.run, now) || clocks(state, undefined, now);
+  if (first) return `Nothing for your hands now. ${leftSentence(state, first, now)}`;
+  return "Nothing is running. Say start and a recipe to begin.";
+}
+
+function whatNext(state: State, now: number): string {
+  const next = agenda(state, now)[0];
+  const coming = activeOwners(state).flatMap((owner) => {
+    const index = owner.stages.findIndex((run) => run.state === "running");
+    const after = owner.stages.slice(index + 1).find((run) => run.state === "waiting");
+    return index >= 0 && after ? [`${ownerName(state, owner)}: ${after.spec.title}`] : [];
+  });
+  const line = queue(state, now).slice(0, 2);
+  const waiting =
+    line.length > 1 ? ` For the canner after that: ${line.map(batchName).join(", then ")}.` : "";
+  if (coming.length === 0 && !next) return "Nothing is waiting.";
+  const steps = coming.length > 0 ? `Next, ${coming.join("; ")}.` : "";
+  const when = next && momentWords(wallOf(state, next.at), wallOf(state, now), state.zone);
+  const due = when ? ` The next clock is due ${when}.` : "";
+  return `${steps}${due}${waiting}`.trim();
+}
+
+export const HELP =
+  "Say start and a recipe, like start the dilly beans. Tell me what happens: done, it's boiling, " +
+  "eight pints filled, all sealed. Ask what now, how long, or what's running. " +
+  "Undo takes the last thing back. " +
+  "Timer for ten minutes sets a timer.";
+
+/** The answer to a question that changes nothing; undefined where the words were no question. */
+export function telling(state: State, command: Command, now: number): string | undefined {
+  switch (command.intent) {
+    case "time-left":
+      return clocks(state, command.slots.target, now);
+    case "finish-time":
+      return whenDone(state, command.slots.target, now);
+    case "overview":
+      return overview(state, now);
+    case "what-now":
+      return whatNow(state, now);
+    case "what-next":
+      return whatNext(state, now);
+    case "how-much":
+      return howMuch(state, command.slots);
+    case "help":
+      return HELP;
+    case "acknowledge":
+      return "Nothing is ringing.";
+    case "yes":
+    case "no":
+      return "I have not asked anything just now.";
+    default:
+      return undefined;
+  }
+}

@@ -1,0 +1,48 @@
+import type { EarsGrammar, Heard, SoundLevel, Unheard } from "../../ports/ears.ts";
+import type { CaptureSource } from "./capture.ts";
+
+/** How the listening program is set up: its one argument, as JSON. */
+export type ListeningSetup = {
+  source: CaptureSource;
+  /** None: listening without wake words, by stricter rules. */
+  wakeWords: string[];
+  modelFolder?: string | undefined;
+};
+
+/** What the kitchen tells the listening program, one JSON object a line. */
+export type ListeningOrder =
+  | { do: "expect"; grammar: EarsGrammar }
+  | { do: "deafen"; speaking: boolean }
+  | { do: "stop" };
+
+/** What the listening program tells the kitchen, one JSON object a line. */
+export type ListeningReport =
+  | { is: "heard"; heard: Heard }
+  | { is: "unheard"; unheard: Unheard }
+  | { is: "level"; level: SoundLevel }
+  | { is: "problem"; what: "ears" | "microphone" | "grammar"; message: string }
+  | { is: "recovered" }
+  /** The source, a file, is at its end. */
+  | { is: "over" };
+
+/** Longest line that is read; a longer one is dropped. */
+const LINE_MAX = 4_000_000;
+
+/** Cuts a stream of text into lines of JSON; what is no JSON is passed over. */
+export function jsonLines<Line>(onLine: (line: Line) => void): (chunk: string) => void {
+  let rest = "";
+  return (chunk) => {
+    const lines = (rest + chunk).split("\n");
+    rest = lines.pop() ?? "";
+    if (rest.length > LINE_MAX) rest = "";
+    for (const line of lines) {
+      let parsed: Line;
+      try {
+        parsed = JSON.parse(line) as Line;
+      } catch {
+        continue;
+      }
+      onLine(parsed);
+    }
+  };
+}

@@ -1,0 +1,219 @@
+import type { BellPort } from "../../ports/bell.ts";
+import type { Clock } from "../../ports/clock.ts";
+import type {
+  DropReason,
+  SpeechHandle,
+  SpeechManner,
+  SpeechOutcome,
+  Utterance,
+  UtteranceOutcome,
+  VoiceEngine,
+  VoicePort,
+} from "../../ports/voice.ts";
+import { speechDeadlineMs } from "./child-speech.ts";
+import { readable } from "./readable.ts";
+import { type Dropped, SpeechQueue } from "./speech-queue.ts";
+
+export type SpeakerParts = {
+  /** None: the bell rings for alarms and prompts, and the advice is given once. */
+  engine: VoiceEngine | undefined;
+  bell: BellPort;
+  clock: Clock;
+  /** How to get a voice on this system; the end of what `onProblem` is told. */
+  advice: string;
+  /** One line, once for every outage of the voice. */
+  onProblem(message: string): void;
+  /** The voice works again after a problem was reported. */
+  onRecovered?(): void;
+  /** True from just before a sound may be heard until the queue is silent. */
+  onSpeaking?(speaking: boolean): void;
+  /** What became of each utterance. */
+  onOutcome?(utterance: Utterance, outcome: UtteranceOutcome): void;
+  manner?: SpeechManner;
+};
+
+/** Waits between tries of a voice that failed, in ms: doubled each time up to the last. */
+const RETRY_FIRST_MS = 5_000;
+const RETRY_LAST_MS = 300_000;
+
+/** How much longer than the engine's own deadline the queue waits for it, in ms. */
+const GRACE_MS = 2_000;
+
+/** How long a stopped sentence is waited for before the next begins, in ms. */
+const STOP_MS = 300;
+
+type Current = { utterance: Utterance; handle: SpeechHandle; cutShort: boolean };
+
+/**
+ * The voice: one sentence at a time, alarms in front, each alarm begun with the bell. A voice
+ * that fails or hangs is reported once, the bell takes its place, and it is tried again later.
+ */
+export class Speaker implements VoicePort {
+  private readonly queue = new SpeechQueue();
+  private readonly parts: SpeakerParts;
+  private manner: SpeechManner;
+  private current: Current | undefined;
+  private outage: { retryAtMs: number; waitMs: number } | undefined;
+  private speaking = false;
+  private hushed = false;
+  private closed = false;
+  private idleWaiters: (() => void)[] = [];
+
+  constructor(parts: SpeakerParts) {
+    this.parts = parts;
+    this.manner = parts.manner ?? { rate: 1, volume: 1 };
+  }
+
+  say(utterance: Utterance): void {
+    const reason = this.closed ? "closed" : this.unwanted(utterance);
+    if (reason) {
+      this.drop({ utterance, why: reason });
+      return;
+    }
+    for (const dropped of this.queue.add(utterance)) this.drop(dropped);
+    const current = this.current;
+    const cutsIn = utterance.rank === "alarm" && current?.utterance.rank !== "alarm";
+    if (current && cutsIn) this.cutShort(current, true);
+    this.advance();
+  }
+
+  cancel(key: string): void {
+    for (const dropped of this.queue.remove(key, "cancelled")) this.drop(dropped);
+    if (this.current?.utterance.key === key) this.cutShort(this.current, false);
+  }
+
+  hush(on: boolean): void {
+    this.hushed = on;
+    if (!on) return;
+    for (const dropped of this.queue.filter((each) => this.unwanted(each))) this.drop(dropped);
+    const current = this.current;
+    if (current && !current.utterance.guards) this.cutShort(current, false);
+  }
+
+  adjust(manner: Partial<SpeechManner>): SpeechManner {
+    const keep = (value: number) => Math.min(2, Math.max(0.5, value));
+    const { rate, volume } = { ...this.manner, ...manner };
+    this.manner = { rate: keep(rate), volume: keep(volume) };
+    return this.manner;
+  }
+
+  idle(): Promise<void> {
+    if (!this.current && this.queue.length === 0) return Promise.resolve();
+    return new Promise((resolve) => this.idleWaiters.push(resolve));
+  }
+
+  async close(): Promise<void> {
+    this.closed = true;
+    for (const dropped of this.queue.filter(() => "closed")) this.drop(dropped);
+    if (this.current) this.cutShort(this.current, false);
+    await this.idle();
+  }
+
+  /** An interrupted sentence that is still wanted waits at the head of its rank. */
+  private cutShort(current: Current, again: boolean): void {
+    if (current.cutShort) return;
+    current.cutShort = true;
+    if (again) for (const dropped of this.queue.add(current.utterance, true)) this.drop(dropped);
+    current.handle.stop();
+    // An engine that hangs even when stopped must not keep an alarm waiting.
+    this.parts.clock.after(STOP_MS, () => this.finish(current, { kind: "stopped" }));
+  }
+
+  private unwanted(utterance: Utterance): DropReason | undefined {
+    const { untilMs, wanted } = utterance;
+    if (this.hushed && !(utterance.rank === "alarm" && utterance.guards)) return "hushed";
+    if (untilMs !== undefined && this.parts.clock.read().wallMs > untilMs) return "moment-passed";
+    if (wanted && !wanted()) return "moment-passed";
+    return undefined;
+  }
+
+  private advance(): void {
+    while (!this.current) {
+      const utterance = this.queue.next();
+      if (!utterance) {
+        this.fallSilent();
+        return;
+      }
+      const reason = this.unwanted(utterance) ?? this.begin(utterance);
+      if (reason) this.drop({ utterance, why: reason });
+    }
+  }
+
+  /** Begins to speak, or gives the reason why not. */
+  private begin(utterance: Utterance): DropReason | undefined {
+    const text = readable(utterance.text);
+    if (utterance.rank === "alarm") this.parts.bell.ring();
+    if (text === "") return "nothing-to-read";
+    const { engine, clock } = this.parts;
+    if (!engine || (this.outage && clock.read().monoMs < this.outage.retryAtMs)) {
+      if (!engine) this.fail("There is no voice on this system.");
+      if (utterance.rank === "prompt") this.parts.bell.ring();
+      return "no-voice";
+    }
+    if (!this.speaking) {
+      this.speaking = true;
+      this.parts.onSpeaking?.(true);
+    }
+    const handle = this.startEngine(engine, text);
+    const current = { utterance, handle, cutShort: false };
+    this.current = current;
+    const guardMs = speechDeadlineMs(text, this.manner.rate) + GRACE_MS;
+    const callOff = clock.after(guardMs, () => {
+      this.finish(current, { kind: "timed-out", afterMs: guardMs });
+      handle.stop();
+    });
+    handle.done.then((outcome) => {
+      callOff();
+      this.finish(current, outcome);
+    });
+    return undefined;
+  }
+
+  private startEngine(engine: VoiceEngine, text: string): SpeechHandle {
+    try {
+      return engine.start(text, this.manner);
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      return { done: Promise.resolve({ kind: "failed", reason }), stop: () => {} };
+    }
+  }
+
+  private finish(current: Current, outcome: SpeechOutcome): void {
+    if (this.current !== current) return;
+    this.current = undefined;
+    const { bell } = this.parts;
+    if (!current.cutShort) {
+      if (outcome.kind === "failed" || outcome.kind === "timed-out") {
+        const hung = "The voice did not answer in time.";
+        this.fail(outcome.kind === "failed" ? `The voice failed: ${outcome.reason}.` : hung);
+        if (current.utterance.rank !== "answer") bell.ring();
+      } else if (outcome.kind === "spoken" && this.outage) {
+        this.outage = undefined;
+        this.parts.onRecovered?.();
+      }
+    }
+    this.parts.onOutcome?.(current.utterance, outcome);
+    this.advance();
+  }
+
+  private fail(what: string): void {
+    const waitMs = Math.min(RETRY_LAST_MS, (this.outage?.waitMs ?? RETRY_FIRST_MS / 2) * 2);
+    const first = !this.outage;
+    this.outage = { waitMs, retryAtMs: this.parts.clock.read().monoMs + waitMs };
+    if (first) this.parts.onProblem(`${what} ${this.parts.advice}`.trim());
+  }
+
+  private drop({ utterance, why }: Dropped): void {
+    this.parts.onOutcome?.(utterance, { kind: "dropped", why });
+  }
+
+  private fallSilent(): void {
+    if (this.speaking) {
+      this.speaking = false;
+      this.parts.onSpeaking?.(false);
+    }
+    const waiters = this.idleWaiters;
+    this.idleWaiters = [];
+    for (const wake of waiters) wake();
+  }
+}

@@ -1,0 +1,62 @@
+import type { DropReason, SpeechRank, Utterance } from "../../ports/voice.ts";
+
+/** Most sentences that may wait. */
+export const QUEUE_MAX = 32;
+
+const ORDER: Record<SpeechRank, number> = { alarm: 0, prompt: 1, answer: 2 };
+
+export type Dropped = { utterance: Utterance; why: DropReason };
+
+/** True when `a` goes before `b`, whatever came first. */
+function outranks(a: Utterance, b: Utterance): boolean {
+  return ORDER[a.rank] < ORDER[b.rank];
+}
+
+/** Sentences that wait, in the order they will be said: by rank, then as they came. */
+export class SpeechQueue {
+  private waiting: Utterance[] = [];
+
+  get length(): number {
+    return this.waiting.length;
+  }
+
+  /** Adds a sentence behind its equals (in front of them when it was cut short before). */
+  add(utterance: Utterance, again = false): Dropped[] {
+    const { key } = utterance;
+    const newer = again && key !== undefined && this.waiting.some((other) => other.key === key);
+    if (newer) return [{ utterance, why: "replaced" }];
+    const dropped = key === undefined ? [] : this.remove(key, "replaced");
+    const at = this.waiting.findIndex((other) =>
+      again ? !outranks(other, utterance) : outranks(utterance, other),
+    );
+    this.waiting.splice(at < 0 ? this.waiting.length : at, 0, utterance);
+    if (this.waiting.length > QUEUE_MAX) dropped.push(this.dropOldestOfLeast());
+    return dropped;
+  }
+
+  remove(key: string, why: DropReason): Dropped[] {
+    return this.filter((utterance) => (utterance.key === key ? why : undefined));
+  }
+
+  /** Takes out everything for which a reason is given. */
+  filter(reason: (utterance: Utterance) => DropReason | undefined): Dropped[] {
+    const dropped: Dropped[] = [];
+    this.waiting = this.waiting.filter((utterance) => {
+      const why = reason(utterance);
+      if (why) dropped.push({ utterance, why });
+      return !why;
+    });
+    return dropped;
+  }
+
+  next(): Utterance | undefined {
+    return this.waiting.shift();
+  }
+
+  private dropOldestOfLeast(): Dropped {
+    const least = this.waiting.at(-1)?.rank;
+    const at = this.waiting.findIndex((utterance) => utterance.rank === least);
+    const [utterance] = this.waiting.splice(at, 1);
+    return { utterance: utterance as Utterance, why: "queue-full" };
+  }
+}

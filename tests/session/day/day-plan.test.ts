@@ -1,0 +1,197 @@
+import { describe, expect, it } from "vitest";
+import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { MINUTE_MS } from "../../../src/kitchen/time.ts";
+import { nextAction } from "../../../src/session/rehearsal/ideal-cook.ts";
+import { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
+import { SILENT } from "../../../src/session/short-session.ts";
+import { theLibrary } from "../../scenarios/play.ts";
+
+const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
+const PLAN = "plan eight pounds of Provider dilly beans and seven pounds of pickled beets";
+
+function openKitchen(): MadeUpKitchen {
+  return new MadeUpKitchen({
+    library: theLibrary(),
+    startMs: EIGHT,
+    zone: "America/Denver",
+    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: EIGHT }],
+    version: "0.0.0",
+    voice: () => SILENT,
+  });
+}
+
+function planned(): MadeUpKitchen {
+  const kitchen = openKitchen();
+  kitchen.session.hear(PLAN);
+  kitchen.session.hear("yes");
+  return kitchen;
+}
+
+/** The ideal cook works on for so long. */
+function cook(kitchen: MadeUpKitchen, minutes: number): void {
+  const end = kitchen.session.now() + minutes * MINUTE_MS;
+  for (let now = kitchen.session.now(); now < end; now = kitchen.session.now()) {
+    const action = nextAction(kitchen.session.state, now, 6200);
+    const at = Math.min(end, action?.at ?? end);
+    const wake = kitchen.clock.untilNextTimer() ?? Number.POSITIVE_INFINITY;
+    kitchen.clock.advance(Math.max(0, Math.min(at - now, wake)));
+    if (action && action.at <= kitchen.session.now()) kitchen.session.carry(action.wish);
+  }
+}
+
+function said(kitchen: MadeUpKitchen, words: RegExp): string[] {
+  return kitchen.lines.filter((line) => words.test(line.text)).map((line) => line.text);
+}
+
+function begunAt(kitchen: MadeUpKitchen, recipe: string): number | undefined {
+  const batches = Object.values(kitchen.session.state.batches);
+  return batches.find((batch) => batch.recipe.id === recipe)?.begunAt;
+}
+
+function beetsAt(kitchen: MadeUpKitchen): number {
+  const item = kitchen.session.state.dayPlan?.items.find((one) => one.recipe === "pickled-beets");
+  return item?.beginAt ?? Number.NaN;
+}
+
+function plans(kitchen: MadeUpKitchen) {
+  return kitchen.session.state.history.filter(
+    (event): event is Extract<KitchenEvent, { type: "day-planned" }> =>
+      event.type === "day-planned",
+  );
+}
+
+describe("a day that is asked for", () => {
+  it("is told in a few sentences, with what limits it, and begun after a yes", () => {
+    const kitchen = openKitchen();
+    const { lines, refused } = kitchen.session.hear(`${PLAN}, done by six`);
+    expect(refused).toBe(false);
+    expect(lines.join(" ")).toMatch(
+      /Begin the Provider dilled green beans now, and the pickled beets at/,
+    );
+    expect(lines.join(" ")).toMatch(/a second canner would save/);
+    expect(lines.join(" ")).toMatch(/Shall I begin it\?$/);
+    expect(kitchen.session.state.dayPlan).toBeNull();
+    kitchen.session.hear("yes");
+    expect(begunAt(kitchen, "dilled-green-beans")).toBe(EIGHT);
+    expect(begunAt(kitchen, "pickled-beets")).toBeUndefined();
+    expect(beetsAt(kitchen)).toBeGreaterThan(EIGHT);
+  });
+
+  it("is not begun after a no, and may still be begun by a word", () => {
+    const kitchen = openKitchen();
+    kitchen.session.hear(PLAN);
+    kitchen.session.hear("no");
+    expect(kitchen.session.state.dayPlan).toBeNull();
+    kitchen.session.hear("start the plan");
+    expect(kitchen.session.state.dayPlan?.items).toHaveLength(1);
+  });
+
+  it.each([
+    ["plan the day", /Nothing is running/],
+    ["plan zero pounds of pickled beets", /0 pounds can't be right/],
+    [
+      "plan seven pounds of pickled beets and eight pounds of pickled beets",
+      /two lots of pickled beets/,
+    ],
+    ["plan seven pounds of pickled beets, done by nine", /No plan fits/],
+  ])("refuses %j with the reason", (words, reason) => {
+    const { refused, lines } = openKitchen().session.hear(words);
+    expect(refused).toBe(true);
+    expect(lines.join(" ")).toMatch(reason);
+  });
+
+  it("counts what is running, and asks for no more than that", () => {
+    const kitchen = openKitchen();
+    kitchen.session.hear("start seven pounds of pickled beets");
+    const { lines } = kitchen.session.hear("plan the day");
+    expect(lines.join(" ")).toMatch(/The jars are out by .* Shall I keep to it\?/);
+  });
+});
+
+describe("a plan that is kept", () => {
+  it("begins each batch at its time, said once", () => {
+    const kitchen = planned();
+    const at = beetsAt(kitchen);
+    cook(kitchen, (at - EIGHT) / MINUTE_MS + 60);
+    const last = plans(kitchen).findLast((event) => event.items.length > 0)?.items[0]?.beginAt;
+    expect(begunAt(kitchen, "pickled-beets")).toBe(last);
+    expect(said(kitchen, /Time to begin the pickled beets, by the plan\./)).toHaveLength(1);
+    expect(said(kitchen, /Trim the tops, leaving an inch of stem/)).toHaveLength(1);
+  });
+
+  it("moves what has not begun when a stage runs late, and says by how much once", () => {
+    const kitchen = planned();
+    const before = beetsAt(kitchen);
+    cook(kitchen, 20);
+    kitchen.clock.advance(85 * MINUTE_MS);
+    expect(begunAt(kitchen, "pickled-beets")).toBeUndefined();
+    expect(beetsAt(kitchen)).toBeGreaterThan(before + 10 * MINUTE_MS);
+    const late = said(kitchen, /^The day runs about .* late: done by/);
+    expect(late.length).toBeGreaterThan(0);
+    expect(new Set(late).size).toBe(late.length);
+  });
+
+  it("plans nothing anew while the day goes as planned", () => {
+    const kitchen = planned();
+    cook(kitchen, 30);
+    expect(said(kitchen, /^The day runs about/)).toEqual([]);
+  });
+
+  it("outlives a crash", () => {
+    const kitchen = planned();
+    const at = beetsAt(kitchen);
+    cook(kitchen, 15);
+    kitchen.crash();
+    expect(Math.abs(beetsAt(kitchen) - at)).toBeLessThan(30 * MINUTE_MS);
+    cook(kitchen, (at - EIGHT) / MINUTE_MS + 60);
+    expect(begunAt(kitchen, "pickled-beets")).toBeGreaterThan(EIGHT);
+    expect(said(kitchen, /Time to begin the pickled beets/)).toHaveLength(1);
+  });
+
+  it("begins nothing behind the cook's back after hours in which nobody was there", () => {
+    const kitchen = planned();
+    cook(kitchen, 15);
+    kitchen.crash(5 * 60 * MINUTE_MS);
+    expect(begunAt(kitchen, "pickled-beets")).toBeUndefined();
+    expect(said(kitchen, /By the plan the pickled beets were to begin/)).toHaveLength(1);
+    kitchen.session.hear("start seven pounds of pickled beets");
+    expect(begunAt(kitchen, "pickled-beets")).toBe(kitchen.session.now());
+    expect(kitchen.session.state.dayPlan?.items ?? []).toEqual([]);
+  });
+
+  it("begins nothing more once it is dropped", () => {
+    const kitchen = planned();
+    const { lines } = kitchen.session.hear("drop the plan");
+    expect(lines).toContain("The plan is dropped. What has begun goes on.");
+    cook(kitchen, 6 * 60);
+    expect(begunAt(kitchen, "pickled-beets")).toBeUndefined();
+    expect(kitchen.session.hear("drop the plan").refused).toBe(true);
+  });
+
+  it("leaves a batch alone that a person begins sooner", () => {
+    const kitchen = planned();
+    cook(kitchen, 5);
+    kitchen.session.hear("start seven pounds of pickled beets");
+    expect(kitchen.session.state.dayPlan?.items).toEqual([]);
+    cook(kitchen, 4 * 60);
+    const beets = Object.values(kitchen.session.state.batches).filter(
+      (batch) => batch.recipe.id === "pickled-beets",
+    );
+    expect(beets).toHaveLength(1);
+  });
+
+  it("is over with the last jars out of the canner", () => {
+    const kitchen = planned();
+    cook(kitchen, 9 * 60);
+    expect(said(kitchen, /That was the last of the day's plan\./)).toHaveLength(1);
+    expect(kitchen.session.state.dayPlan).toBeNull();
+  });
+
+  it("is the same to the byte when the same day is lived again", () => {
+    const journals = [planned(), planned()].map((kitchen) => {
+      cook(kitchen, 240);
+      return JSON.stringify(kitchen.session.state.history);
+    });
+    expect(journals[0]).toBe(journals[1]);
+  });
+});

@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import { bootIdOfThisMachine, realClock } from "../../../src/session/time/real-clock.ts";
+
+const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+describe("the machine's clocks", () => {
+  it("all move together, in milliseconds, under one start of the machine", async () => {
+    const clock = realClock();
+    const before = clock.read();
+    await pause(300);
+    const now = clock.read();
+    expect(Math.abs(before.wallMs - Date.now())).toBeLessThan(60_000);
+    for (const key of ["wallMs", "monoMs", "bootMs"] as const) {
+      expect(now[key] - before[key], key).toBeGreaterThanOrEqual(250);
+      expect(now[key] - before[key], key).toBeLessThan(15_000);
+    }
+    expect(now.bootId).toBe(before.bootId);
+    expect(now.bootId).toBe(bootIdOfThisMachine());
+    expect(now.zone).toBe("America/Denver");
+  });
+
+  it("call back once after the wait, or not at all once called off", async () => {
+    const clock = realClock();
+    let ran = 0;
+    const startMs = clock.read().monoMs;
+    const ranAt = new Promise<number>((resolve) => {
+      clock.after(50, () => {
+        ran += 1;
+        resolve(clock.read().monoMs);
+      });
+    });
+    clock.after(10, () => (ran += 100))();
+    expect((await ranAt) - startMs).toBeGreaterThanOrEqual(48);
+    await pause(60);
+    expect(ran).toBe(1);
+  });
+
+  it("wait for longer than one timer can, instead of calling back at once", async () => {
+    const clock = realClock();
+    let ran = false;
+    const cancel = clock.after(2 ** 31 + 5000, () => {
+      ran = true;
+    });
+    await pause(50);
+    cancel();
+    expect(ran).toBe(false);
+  });
+});
