@@ -1,10 +1,13 @@
 /** Which command the words of a call ask for. */
-import type { CommandResult } from "./command-result.ts";
-import { failed } from "./command-result.ts";
-import { COMMANDS } from "./command-table.ts";
+
+import { CALLS } from "./call/calls.ts";
+import type { CommandResult } from "./call/command-result.ts";
+import { failed } from "./call/command-result.ts";
+import { asksHelp, commandHelp, helpText } from "./call/help.ts";
+import { nearestName } from "./call/nearest.ts";
+import { safeOutput } from "./call/safe-output.ts";
+import { RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
-import { nearestName } from "./nearest.ts";
-import { safeOutput } from "./safe-output.ts";
 
 /** Takes `--home DIR` out of a call, wherever it stands before a `--`. */
 export function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
@@ -22,36 +25,28 @@ export function takeHome(args: string[]): { rest: string[]; home?: string; missi
   return home ? { rest, home } : { rest };
 }
 
-function helpText(version: string): string {
-  const width = Math.max(...Object.keys(COMMANDS).map((name) => name.length));
-  const list = Object.entries(COMMANDS).map(([name, { about }]) => {
-    return `  brinebell ${name.padEnd(width)}  ${about}`;
-  });
-  const none = "".padEnd(width);
-  return [
-    `Brinebell ${version}: a talking kitchen hand for putting food by.`,
-    "",
-    `  brinebell ${none}  open the kitchen (--plain: lines of text, --listen: be heard)`,
-    ...list,
-    "",
-    "Every command that prints facts takes --json; --home DIR names the data folder.",
-    "Follow a current tested recipe and your local extension service. This program keeps",
-    "the record; it cannot see the jar.",
-    "",
-  ].join("\n");
+/** Help, where a call asks for it: of the program, or of one command. */
+export function helpFor(
+  name: string | undefined,
+  words: readonly string[],
+  version: string,
+): CommandResult | undefined {
+  const told = (stdout: string): CommandResult => ({ code: 0, stdout, stderr: "" });
+  if (name === "--help" || name === "-h") return told(helpText(version));
+  if (name === "help") {
+    const [about, ...rest] = words;
+    if (about === undefined || asksHelp(words)) return told(helpText(version));
+    const help = commandHelp(about, rest);
+    return help === undefined ? noCommand(about) : told(help);
+  }
+  const help = asksHelp(words) ? commandHelp(name, words) : undefined;
+  return help === undefined ? undefined : told(help);
 }
 
-function commandCalled(name: string | undefined): (typeof COMMANDS)[string] | undefined {
-  return name !== undefined && Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
-}
-
-/** How a command is called, where `--help` stands among its words before a `--`. */
-export function helpOf(name: string | undefined, words: readonly string[]): string | undefined {
-  const command = commandCalled(name);
-  const end = words.indexOf("--");
-  const options = end < 0 ? words : words.slice(0, end);
-  if (command?.call === undefined || !options.includes("--help")) return undefined;
-  return `brinebell ${name} ${command.call}\n  ${command.about}\n`;
+function noCommand(name: string): CommandResult {
+  const nearest = nearestName(name, Object.keys(CALLS));
+  const mend = nearest ? `did you mean ${nearest}?` : "brinebell --help lists the commands";
+  return failed(2, `${JSON.stringify(name)}: there is no such command; ${mend}`);
 }
 
 /** Runs a call; gives its exit status. */
@@ -63,24 +58,16 @@ export async function run(
   const { rest, home, missing } = takeHome(args);
   if (missing) return finish(failed(2, "--home needs a folder: --home DIR"));
   const [name, ...words] = rest;
-  if (name === "--help" || name === "-h" || name === "help") {
-    process.stdout.write(helpText(version));
-    return 0;
-  }
-  const call = helpOf(name, words);
-  if (call) return finish({ code: 0, stdout: call, stderr: "" });
+  const help = helpFor(name, words, version);
+  if (help) return finish(help);
   const machine = machineFor(home, version, build);
   if (name === undefined || name.startsWith("-")) {
-    const { openCommand } = await import("./open.ts");
+    const { openCommand } = await import("./open/open.ts");
     return finish(await openCommand(rest, machine));
   }
-  const command = commandCalled(name);
-  if (!command) {
-    const nearest = nearestName(name, Object.keys(COMMANDS));
-    const mend = nearest ? `did you mean ${nearest}?` : "brinebell --help lists the commands";
-    return finish(failed(2, `${JSON.stringify(name)}: there is no such command; ${mend}`));
-  }
-  return finish(await command.run(words, machine));
+  const runner = Object.hasOwn(RUNNERS, name) ? RUNNERS[name as keyof typeof RUNNERS] : undefined;
+  if (!runner) return finish(noCommand(name));
+  return finish(await runner(words, machine));
 }
 
 async function finish(result: number | CommandResult | undefined): Promise<number | undefined> {

@@ -1,17 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nearestName } from "../../src/commands/nearest.ts";
-import { isOn, optionValue, optionValues, parseOptions } from "../../src/commands/options.ts";
+import type { OptionCalls } from "../../src/commands/call/calls.ts";
+import { nearestName } from "../../src/commands/call/nearest.ts";
+import { isOn, optionValue, optionValues, parseOptions } from "../../src/commands/call/options.ts";
 import { good, wrong } from "../reckon/good-outcome.ts";
 
-const KINDS = {
-  altitude: "quantity",
-  salt: "quantity",
-  produce: "quantities",
-  gauge: "text",
-  tag: "texts",
-  json: "switch",
-} as const;
+const KINDS: OptionCalls = {
+  altitude: { takes: "quantity", about: "" },
+  salt: { takes: "quantity", about: "" },
+  produce: { takes: "quantities", about: "" },
+  gauge: { takes: "text", about: "" },
+  tag: { takes: "texts", about: "" },
+  json: { takes: "switch", about: "" },
+};
 const read = (line: string) => good(parseOptions(line.split(" "), KINDS));
 
 describe("options", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { PlanIo } from "../../src/commands/plan.ts";
-import { planCommand } from "../../src/commands/plan.ts";
+import type { PlanIo } from "../../src/commands/day/plan.ts";
+import { planCommand } from "../../src/commands/day/plan.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";
 
 const io: PlanIo = {

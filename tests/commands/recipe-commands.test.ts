@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { checkCommand } from "../../src/commands/check.ts";
-import { parseCannerHolds } from "../../src/commands/kitchen-options.ts";
-import type { RecipeIo } from "../../src/commands/recipe-io.ts";
-import { recipesCommand } from "../../src/commands/recipes.ts";
-import { reckonJars, reckonProcess } from "../../src/commands/reckon-recipe.ts";
+import { parseCannerHolds } from "../../src/commands/call/kitchen-options.ts";
+import { checkCommand } from "../../src/commands/recipes/check.ts";
+import type { RecipeIo } from "../../src/commands/recipes/recipe-io.ts";
+import { recipesCommand } from "../../src/commands/recipes/recipes.ts";
+import { reckonJars, reckonProcess } from "../../src/commands/reckon/reckon-recipe.ts";
 import { recipeFile, wholeLibrary } from "../recipe/library-files.ts";
 
 const library = wholeLibrary();

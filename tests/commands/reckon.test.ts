@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { reckonCommand } from "../../src/commands/reckon.ts";
-import type { ReckonFiles } from "../../src/commands/reckon-kinds.ts";
+import { reckonCommand } from "../../src/commands/reckon/reckon.ts";
+import type { ReckonFiles } from "../../src/commands/reckon/reckon-kinds.ts";
 
 const LOG = "time,temp F\n0,180\n15,180\n30,180\n";
 
@@ -84,19 +84,11 @@ describe("brinebell reckon", () => {
     const line = "heat-up --water 8L --from 60F --power 2500W --json";
     expect(await run(line)).toEqual(await run(line));
   });
-
-  it("lists what it reckons", async () => {
-    const { code, stdout } = await run("--help");
-    expect(code).toBe(0);
-    for (const [line] of CALLS) expect(stdout).toContain(line.split(" ")[0]);
-    expect(stdout).toContain("process --recipe");
-    expect((await run("brine --help")).stdout).toContain("--salt Q --water Q");
-  });
 });
 
 describe("bad words", () => {
   it.each([
-    ["", 2, "--help lists them"],
+    ["", 2, "help reckon lists them"],
     ["brin --salt 5g", 2, "did you mean brine?"],
     ["constructor", 2, "nothing to reckon"],
     ["air-pressure", 2, "--altitude is missing"],

@@ -1,28 +1,83 @@
+import { execFileSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
-import { COMMANDS } from "../../src/commands/command-table.ts";
-import { helpOf } from "../../src/commands/run.ts";
+import { CALLS, type Call, RECKONINGS } from "../../src/commands/call/calls.ts";
+import { completionScript, SHELLS } from "../../src/commands/call/completion.ts";
+import { commandHelp } from "../../src/commands/call/help.ts";
+import { RUNNERS } from "../../src/commands/command-table.ts";
+import { helpFor } from "../../src/commands/run.ts";
+import { BURNERS } from "../../src/reckon/burner.ts";
+import { SALT_BASES, SALT_KINDS } from "../../src/reckon/salt.ts";
+
+const help = (name: string, ...words: string[]) => helpFor(name, words, "1")?.stdout;
 
 describe("the help of a command", () => {
-  it("says how it is called and what it is for", () => {
-    expect(helpOf("plan", ["--help"])).toMatch(
-      /^brinebell plan "RECIPE WEIGHT.*\n {2}several batches/,
-    );
-    expect(helpOf("seeds", ["add", "--help"])).toContain("add CROP");
+  it.each(["--help", "-h"])("is asked for by %s, and by the word help", (flag) => {
+    expect(help("plan", flag)).toMatch(/^brinebell plan "RECIPE.*\n {2}several batches/);
+    expect(help("help", "plan")).toBe(help("plan", flag));
+    expect(help("reckon", "brine", flag)).toContain("--salt-kind");
+    expect(help("help", "reckon", "brine")).toBe(help("reckon", "brine", flag));
+    expect(help("seeds", "add", flag)).toContain("add CROP");
   });
 
   it("is not asked for by words after a --, nor without it", () => {
-    expect(helpOf("tell", ["--", "--help"])).toBeUndefined();
-    expect(helpOf("plan", ["rhubarb 7lb"])).toBeUndefined();
+    expect(help("tell", "--", "--help")).toBeUndefined();
+    expect(help("plan", "rhubarb 7lb")).toBeUndefined();
   });
 
-  it("is none for names that every object has", () => {
+  it("is none for names that every object has; a wrong name is told the nearest", () => {
     for (const name of ["constructor", "toString", "__proto__"]) {
-      expect(helpOf(name, ["--help"])).toBeUndefined();
+      expect(help(name, "--help")).toBeUndefined();
     }
+    expect(helpFor("help", ["rehears"], "1")?.stderr).toContain("did you mean rehearse?");
   });
 
-  it("is there for every command, or the command gives its own", () => {
-    const own = Object.keys(COMMANDS).filter((name) => helpOf(name, ["--help"]) === undefined);
-    expect(own).toEqual(["recipes", "check", "reckon"]);
+  const calls: [string, Call][] = [...Object.entries(CALLS), ...Object.entries(RECKONINGS)];
+  it.each(calls)("of %s names every option and an example within 100 columns", (name, call) => {
+    const text = commandHelp(name) ?? commandHelp("reckon", [name]) ?? "";
+    for (const option of Object.keys(call.options)) expect(text).toContain(`--${option}`);
+    expect(text).toContain(`Example: brinebell ${call.example}`);
+    for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  it("is there for every command that runs, and every one runs", () => {
+    const called = Object.keys(CALLS).filter((name) => name !== "open" && name !== "help");
+    expect(Object.keys(RUNNERS).sort()).toEqual(called.sort());
+    const program = help("--help") ?? "";
+    for (const name of called) expect(program).toContain(`brinebell ${name} `);
+  });
+
+  it("names every salt, base and burner that reckon knows", () => {
+    expect(RECKONINGS.brine.options["salt-kind"]?.of).toEqual(SALT_KINDS);
+    expect(RECKONINGS.salt.options.of?.of).toEqual(SALT_BASES);
+    expect(RECKONINGS["heat-up"].options.burner?.of).toEqual(BURNERS);
+  });
+});
+
+describe("completion", () => {
+  /** What bash would offer for the last word of a call. */
+  function offered(...words: string[]): string[] {
+    const script = `${completionScript("bash", ["pickled-beets", "pears"])}
+COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); _brinebell; printf '%s\\n' "\${COMPREPLY[@]}"`;
+    const out = execFileSync("bash", ["-c", script, "-", "brinebell", ...words], {
+      encoding: "utf8",
+    });
+    return out.split("\n").filter((line) => line !== "");
+  }
+
+  it("offers commands, recipes, options and the values of an option", () => {
+    expect(offered("reh")).toEqual(["rehearse"]);
+    expect(offered("rehearse", "pick")).toEqual(["pickled-beets"]);
+    expect(offered("rehearse", "--alt")).toEqual(["--altitude"]);
+    expect(offered("rehearse", "--gauge", "")).toEqual(["dial", "weighted"]);
+    expect(offered("reckon", "boil")).toEqual(["boiling-point"]);
+    expect(offered("reckon", "brine", "--salt-")).toEqual(["--salt-kind"]);
+  });
+
+  it.each(SHELLS)("for %s names every command and option", (shell) => {
+    const script = completionScript(shell, []);
+    for (const [name, call] of Object.entries<Call>(CALLS)) {
+      if (name !== "open") expect(script).toContain(name);
+      for (const option of Object.keys(call.options)) expect(script).toContain(option);
+    }
   });
 });

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { tellCommand } from "../../src/commands/tell.ts";
+import { tellCommand } from "../../src/commands/open/tell.ts";
 import { openTellServer, type TellServer } from "../../src/session/tell/tell-server.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "tell-command-"));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { understandCommand } from "../../src/commands/understand.ts";
+import { understandCommand } from "../../src/commands/open/understand.ts";
 
 const recipes = [
   { id: "pickled-beets", title: "Pickled beets", names: [] },

@@ -9,8 +9,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { labelsCommand } from "../../src/commands/labels.ts";
-import { reviewCommand } from "../../src/commands/review.ts";
+import { labelsCommand } from "../../src/commands/record/labels.ts";
+import { reviewCommand } from "../../src/commands/record/review.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import {
   BAD_SEAL,

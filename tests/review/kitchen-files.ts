@@ -1,6 +1,6 @@
 /** The recipes, and commands called on a kitchen's folder, for tests. */
 import { readFileSync, writeFileSync } from "node:fs";
-import type { ReviewIo } from "../../src/commands/review-io.ts";
+import type { ReviewIo } from "../../src/commands/record/review-io.ts";
 import { parseIso } from "../../src/kitchen/time.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";
 import { ZONE } from "./demo-season.ts";

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { rehearseCommand } from "../../src/commands/rehearse.ts";
+import { rehearseCommand } from "../../src/commands/rehearse/rehearse.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import type { BatchLog, Review, StageLog } from "../../src/review/batch-log.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";

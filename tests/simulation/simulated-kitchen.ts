@@ -1,5 +1,5 @@
 /** One rehearsed kitchen, line by line, with what must hold looked at after each and at the end. */
-import { readRehearseCall } from "../../src/commands/rehearse.ts";
+import { readRehearseCall } from "../../src/commands/rehearse/rehearse.ts";
 import { fileName, filesInOrder } from "../../src/journal/file-name.ts";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { readJournal } from "../../src/journal/read-journal.ts";

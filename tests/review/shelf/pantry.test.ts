@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { pantryText } from "../../../src/commands/pantry.ts";
+import { pantryText } from "../../../src/commands/record/pantry.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
 import { jarCounts } from "../../../src/kitchen/jars.ts";

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { readRehearseCall } from "../../../src/commands/rehearse.ts";
+import { readRehearseCall } from "../../../src/commands/rehearse/rehearse.ts";
 import type { MemoryDisk } from "../../../src/journal/memory-disk.ts";
 import { readJournal } from "../../../src/journal/read-journal.ts";
 import type { Library } from "../../../src/recipe/library.ts";

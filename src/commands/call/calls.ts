@@ -1,0 +1,387 @@
+// data table
+/**
+ * How every command is called. The parser, `--help`, `brinebell help COMMAND`, the nearest word for
+ * a wrong one and the completion of a shell are all made from this table.
+ */
+
+/**
+ * What an option takes: nothing (`switch`), one text or several (`text`, `texts`: repeatable),
+ * or a quantity, whose number and unit may be words apart (`quantity`, `quantities`).
+ */
+export type OptionKind = "switch" | "text" | "texts" | "quantity" | "quantities";
+
+export type OptionCall = {
+  takes: OptionKind;
+  about: string;
+  /** What stands for its value in the help: `FILE`, `ALTITUDE`. */
+  value?: string;
+  /** All its values, where there are few. */
+  of?: readonly string[];
+};
+export type OptionCalls = Readonly<Record<string, OptionCall>>;
+
+export type Call = {
+  /** What follows the name besides options. */
+  words?: string;
+  about: string;
+  example: string;
+  options: OptionCalls;
+  /** What its words may be, for completion. */
+  completes?: "recipes" | "files" | "commands" | readonly string[];
+};
+
+const flag = (about: string): OptionCall => ({ takes: "switch", about });
+const text = (value: string, about: string): OptionCall => ({ takes: "text", value, about });
+const one = (of: readonly string[], about: string): OptionCall => {
+  return { takes: "text", value: of.join("|"), of, about };
+};
+const quantity = (value: string, about: string): OptionCall => {
+  return { takes: "quantity", value, about };
+};
+
+const JSON_OUT = { json: flag("print JSON") };
+const ALTITUDE = quantity("ALTITUDE", "feet or meters above the sea: 6200ft, 1890m");
+const WATER = quantity("WATER", "how much water, by volume or weight: 2L, 5 lb");
+const HTML = text("FILE", "write a page to print or send");
+
+/** What this kitchen is and what goes into it. */
+export const KITCHEN_CALL = {
+  altitude: ALTITUDE,
+  jar: text("SIZE", "half-pint, pint, pint-and-half, quart, half-gallon"),
+  pack: one(["raw", "hot"], "how the jars are packed"),
+  method: text("METHOD", "boiling-water, steam, pressure, low-temperature, refrigerator, ferment"),
+  gauge: one(["dial", "weighted"], "the gauge of the pressure canner"),
+  at: quantity("PRESSURE", "the pressure, where several were tested: 11psi"),
+  for: quantity("WEIGHT", "how much produce there is: 12lb"),
+  "canner-holds": text("JARS", "what the canner holds: 9, or 9pint,7quart"),
+} as const satisfies OptionCalls;
+
+const RECKON_CALLS = {
+  "air-pressure": {
+    about: "the pressure of the air at an altitude",
+    example: "reckon air-pressure --altitude 6200ft",
+    options: { altitude: ALTITUDE },
+  },
+  "boiling-point": {
+    about: "where water boils, by altitude or by pressure",
+    example: "reckon boiling-point --altitude 6200ft",
+    options: { altitude: ALTITUDE, pressure: quantity("PRESSURE", "of the air: 80kPa") },
+  },
+  altitude: {
+    about: "how high a kitchen is, by where its water boils",
+    example: "reckon altitude --boils-at 200.8F",
+    options: { "boils-at": quantity("TEMPERATURE", "where water boils: 200.8F") },
+  },
+  "jelling-point": {
+    about: "where a jelly sheets, by altitude",
+    example: "reckon jelling-point --altitude 6200ft",
+    options: { altitude: ALTITUDE },
+  },
+  "steam-temperature": {
+    about: "the temperature of steam under a pressure",
+    example: "reckon steam-temperature --gauge 14psi --altitude 6200ft",
+    options: { gauge: quantity("PRESSURE", "what the gauge shows: 14psi"), altitude: ALTITUDE },
+  },
+  gauge: {
+    about: "the pressure that steam of a temperature has",
+    example: "reckon gauge --steam-at 240F --altitude 6200ft",
+    options: { "steam-at": quantity("TEMPERATURE", "of the steam: 240F"), altitude: ALTITUDE },
+  },
+  brine: {
+    about: "how salt a brine is",
+    example: 'reckon brine --salt "3 tbsp" --water 1qt',
+    options: {
+      salt: quantity("SALT", "how much salt, by weight or measure"),
+      water: WATER,
+      "salt-kind": one(
+        ["canning-salt", "table-salt", "coarse-kosher-salt", "flake-salt"],
+        "which salt, where it is measured by volume",
+      ),
+    },
+  },
+  salt: {
+    about: "how much salt a strength takes",
+    example: "reckon salt --percent 2.25 --for 5lb",
+    options: {
+      percent: text("N", "the strength in percent by weight"),
+      for: quantity("AMOUNT", "of what: 5lb"),
+      of: one(["produce", "brine", "water"], "what the percentage is of"),
+    },
+  },
+  syrup: {
+    about: "how sweet a syrup is",
+    example: 'reckon syrup --sugar "2 cups" --water "4 cups"',
+    options: { sugar: quantity("SUGAR", "how much sugar"), water: WATER },
+  },
+  acid: {
+    about: "how sour it is once vinegar, water and food are alike",
+    example: "reckon acid --vinegar 1L --strength 5 --water 1L --produce cucumbers=2kg",
+    options: {
+      vinegar: quantity("VINEGAR", "how much vinegar"),
+      strength: text("PERCENT", "its strength, from the label"),
+      water: WATER,
+      produce: {
+        takes: "quantities",
+        value: "NAME=WEIGHT",
+        about: "what is put in; again for more",
+      },
+      sugar: quantity("SUGAR", "how much sugar"),
+      salt: quantity("SALT", "how much salt"),
+    },
+  },
+  lethality: {
+    about: "what the readings of a process amount to",
+    example: "reckon lethality --readings FILE.csv --reference 250F --z 18F",
+    options: {
+      readings: text("FILE", "a column of times and one of temperatures"),
+      reference: quantity("TEMPERATURE", "the reference temperature: 250F"),
+      z: quantity("DEGREES", "the degrees that make ten times as much: 18F"),
+    },
+  },
+  "heat-up": {
+    about: "how long water takes to heat, an estimate",
+    example: "reckon heat-up --water 20L --from 60F --power 2500W --altitude 6200ft",
+    options: {
+      water: WATER,
+      from: quantity("TEMPERATURE", "how warm it is: 60F"),
+      power: quantity("POWER", "of the burner: 2500W"),
+      to: text("TEMPERATURE", "how warm it is to be, or boil"),
+      altitude: ALTITUDE,
+      burner: one(["gas", "electric", "induction"], "which kind it is"),
+    },
+  },
+  process: {
+    about: "the tested time and pressure of a recipe",
+    example: "reckon process --recipe dilled-green-beans --jar pint --altitude 6200ft",
+    options: { ...KITCHEN_CALL, recipe: text("ID", "which recipe") },
+  },
+  jars: {
+    about: "how many jars a weight fills, and how many loads",
+    example: "reckon jars --recipe dilled-green-beans --for 12lb --jar pint",
+    options: { ...KITCHEN_CALL, recipe: text("ID", "which recipe") },
+  },
+} as const satisfies Record<string, Call>;
+
+export type Reckoning = keyof typeof RECKON_CALLS;
+
+/** The kinds of `brinebell reckon`, each with its own options. */
+export const RECKONINGS = Object.fromEntries(
+  Object.entries<Call>(RECKON_CALLS).map(([name, call]) => {
+    return [name, { ...call, options: { ...call.options, ...JSON_OUT } }];
+  }),
+) as unknown as Readonly<Record<Reckoning, Call>>;
+
+const WAKE_WORDS = text("WORDS", "what it listens for first, or none");
+const SOUND = text("FILE", "raw 16 kHz mono sound to hear instead of a microphone");
+const SEASON = text("YEAR", "one season alone");
+
+/** `open` is the call without a name. */
+export const CALLS = {
+  open: {
+    about: "open the kitchen",
+    example: "--listen",
+    options: {
+      plain: flag("lines of text instead of a screen"),
+      listen: flag("hear what is said, without a network"),
+      silent: flag("say nothing aloud"),
+      probe: text("FILE", "a thermometer or gauge that writes lines: /dev/ttyUSB0"),
+      "wake-words": WAKE_WORDS,
+      sound: SOUND,
+    },
+  },
+  rehearse: {
+    words: "RECIPE...",
+    about: "play a session against a made-up clock",
+    example: "rehearse dilled-green-beans --altitude 6200ft --for 8lb",
+    completes: "recipes",
+    options: {
+      ...KITCHEN_CALL,
+      script: text("FILE", "what happens when, a line each; - reads standard input"),
+      from: text("TIME", "when it begins: 2027-08-14T08:00:00"),
+      home: text("DIR", "keep it in this folder, apart from a real kitchen"),
+      speed: text("N", "so many times as fast as a clock, or max"),
+      plain: flag("lines of text instead of a screen"),
+      ...JSON_OUT,
+    },
+  },
+  recipes: {
+    words: "[ID]",
+    about: "list the recipes, or show one worked out for this kitchen",
+    example: "recipes dilled-green-beans --for 12lb",
+    completes: "recipes",
+    options: { ...KITCHEN_CALL, ...JSON_OUT },
+  },
+  check: {
+    words: "FILE-OR-ID...",
+    about: "the safety check of a recipe",
+    example: "check my-recipe.yaml",
+    completes: "recipes",
+    options: JSON_OUT,
+  },
+  reckon: {
+    words: "WHAT",
+    about: "one number worked out, with its source and its range",
+    example: "reckon boiling-point --altitude 6200ft",
+    completes: Object.keys(RECKON_CALLS),
+    options: JSON_OUT,
+  },
+  kitchen: {
+    about: "show or set altitude, canners, gauge, burners and units",
+    example: "kitchen --altitude 6200ft --canner-holds 9pint,7quart",
+    options: {
+      altitude: ALTITUDE,
+      canner: {
+        takes: "texts",
+        value: "NAME=JARS",
+        about: "a canner: big=9pint,7quart; again for more",
+      },
+      "canner-holds": KITCHEN_CALL["canner-holds"],
+      gauge: KITCHEN_CALL.gauge,
+      "reads-high": quantity("PRESSURE", "by how much the tested dial reads high: 1psi, 0psi"),
+      untested: flag("the dial was not tested this season"),
+      burners: text("N", "how many burners there are"),
+      units: one(["us", "metric"], "the units that are shown and said"),
+      ...JSON_OUT,
+    },
+  },
+  plan: {
+    words: '"RECIPE WEIGHT [VARIETY]"...',
+    about: "several batches over one kitchen and one pair of hands",
+    example: 'plan "dilled-green-beans 8lb Provider" "pickled-beets 7lb" --finish-by 9pm',
+    completes: "recipes",
+    options: {
+      ...KITCHEN_CALL,
+      start: text("TIME", "when work may begin: 8am"),
+      "finish-by": text("TIME", "when it must be over: 9pm"),
+      quiet: text("HOURS", "the night, in which nothing needs hands: 22:00-06:00"),
+      burners: text("N", "plan for so many burners"),
+      canners: text("N", "plan for so many canners"),
+      begin: flag("keep the plan, and begin its batches by it"),
+      ...JSON_OUT,
+    },
+  },
+  review: {
+    words: "[BATCH]",
+    about: "what actually happened: batches, one batch, lots compared, a season",
+    example: "review --compare dilled-green-beans",
+    options: {
+      html: HTML,
+      csv: flag("print rows for a spreadsheet"),
+      markdown: flag("print Markdown"),
+      season: SEASON,
+      compare: text("RECIPE", "set the lots of a recipe side by side"),
+      ...JSON_OUT,
+    },
+  },
+  pantry: {
+    words: "[WORDS]",
+    about: "the jars on the shelf, and what should be eaten first",
+    example: "pantry --opened 270814-1:1",
+    options: {
+      season: SEASON,
+      eaten: flag("what was opened"),
+      opened: text("BATCH[:JARS]", "so many jars of a batch were opened"),
+      spoiled: flag("with --opened: they had spoiled"),
+      place: text("BATCH=WHERE", "where the jars of a batch stand"),
+      ...JSON_OUT,
+    },
+  },
+  labels: {
+    words: "BATCH",
+    about: "labels for a batch's jars, to print",
+    example: "labels 270814-1 --pdf labels.pdf",
+    options: {
+      html: HTML,
+      pdf: text("FILE", "write a PDF"),
+      sheet: text("SIZE", "the label's size in inches: 4x2"),
+      paper: text("SIZE", "letter or a4"),
+      ...JSON_OUT,
+    },
+  },
+  seeds: {
+    words: "[add CROP | test LOT 18/20]",
+    about: "seed lots saved, and their germination tests",
+    example: 'seeds add beans --variety Provider --dry-weight "3 oz"',
+    completes: ["add", "test"],
+    options: {
+      variety: text("NAME", "the variety"),
+      isolation: text("HOW", "how it was kept apart from others"),
+      "ferment-days": text("N", "how many days it fermented"),
+      "dry-weight": quantity("WEIGHT", "what the dry seed weighs"),
+      storage: text("WHERE", "where it is kept"),
+      batch: text("BATCH", "the batch it was saved in"),
+      days: text("N", "after how many days it was counted"),
+      ...JSON_OUT,
+    },
+  },
+  export: {
+    words: "FILE",
+    about: "everything in one file, to move house with",
+    example: "export kitchen.brinebell",
+    completes: "files",
+    options: JSON_OUT,
+  },
+  import: {
+    words: "FILE",
+    about: "take in what another machine exported, without doubling",
+    example: "import kitchen.brinebell",
+    completes: "files",
+    options: JSON_OUT,
+  },
+  reminders: {
+    about: "what is due in the days to come, and a calendar file of it",
+    example: "reminders --ics kitchen.ics",
+    options: {
+      days: text("N", "how many days ahead"),
+      ics: text("FILE", "write a calendar file"),
+      ...JSON_OUT,
+    },
+  },
+  watch: {
+    about: "stay in the background and keep the reminders",
+    example: "watch --once",
+    options: {
+      once: flag("look once and end"),
+      silent: flag("say nothing aloud"),
+      ...JSON_OUT,
+    },
+  },
+  tell: {
+    words: '"WORDS"',
+    about: "hand words to the kitchen that is open",
+    example: `tell "it's boiling"`,
+    options: JSON_OUT,
+  },
+  soundcheck: {
+    about: "try speaking and listening, and say what is missing",
+    example: "soundcheck",
+    options: { "wake-words": WAKE_WORDS, sound: SOUND, ...JSON_OUT },
+  },
+  understand: {
+    words: "< lines.txt",
+    about: "show how words are understood, a line each",
+    example: "understand --json --running dilled-green-beans:Provider < lines.txt",
+    options: {
+      now: text("TIME", "when it is said: 2027-08-14T14:00:00"),
+      running: text("ID[:VARIETY],...", "the batches that run"),
+      timers: text("NAME,...", "the timers that run"),
+      ...JSON_OUT,
+    },
+  },
+  help: {
+    words: "[COMMAND]",
+    about: "all commands, or how one is called",
+    example: "help rehearse",
+    completes: "commands",
+    options: {},
+  },
+  completion: {
+    words: "bash|zsh|fish",
+    about: "print the completion script of a shell",
+    example: "completion bash > ~/.local/share/bash-completion/completions/brinebell",
+    completes: ["bash", "zsh", "fish"],
+    options: {},
+  },
+} as const satisfies Record<string, Call>;
+
+export type CommandName = keyof typeof CALLS;

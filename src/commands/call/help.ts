@@ -1,0 +1,78 @@
+/** What `--help` prints, made from the table of calls. */
+import { CALLS, type Call, RECKONINGS } from "./calls.ts";
+
+const HELP_WORDS: ReadonlySet<string> = new Set(["--help", "-h"]);
+
+/** Whether help is asked for among the words of a call, before a `--`. */
+export function asksHelp(words: readonly string[]): boolean {
+  const end = words.indexOf("--");
+  return (end < 0 ? words : words.slice(0, end)).some((word) => HELP_WORDS.has(word));
+}
+
+function lookUp<T>(table: Readonly<Record<string, T>>, name: string | undefined): T | undefined {
+  return name !== undefined && Object.hasOwn(table, name) ? table[name] : undefined;
+}
+
+/** The call a command's words come to: a kind of `reckon` has one of its own. */
+function callOf(name: string | undefined, words: readonly string[]): [string, Call] | undefined {
+  const call = lookUp<Call>(CALLS, name);
+  if (!call || name === undefined) return undefined;
+  const kind = name === "reckon" ? lookUp<Call>(RECKONINGS, words[0]) : undefined;
+  return kind ? [`reckon ${words[0]}`, kind] : [name === "open" ? "" : name, call];
+}
+
+function optionHead(name: string, call: Call): string {
+  const { value } = call.options[name] ?? {};
+  return value === undefined ? `--${name}` : `--${name} ${value}`;
+}
+
+function rows(list: readonly (readonly [string, string])[]): string[] {
+  const width = Math.min(30, Math.max(...list.map(([head]) => head.length)));
+  return list.map(([head, about]) => {
+    return head.length > width
+      ? `  ${head}\n  ${"".padEnd(width)}  ${about}`
+      : `  ${head.padEnd(width)}  ${about}`;
+  });
+}
+
+/** How one command is called, with all its options and an example; undefined for no command. */
+export function commandHelp(
+  name: string | undefined,
+  words: readonly string[] = [],
+): string | undefined {
+  const found = callOf(name, words);
+  if (!found) return undefined;
+  const [title, call] = found;
+  const options = Object.entries(call.options).map(([option, { about }]) => {
+    return [optionHead(option, call), about] as const;
+  });
+  const kinds = Object.entries(RECKONINGS).map(([kind, { about }]) => [kind, about] as const);
+  const parts = ["brinebell", title, call.words ?? "", options.length > 0 ? "[OPTION...]" : ""];
+  return [
+    parts.filter((part) => part !== "").join(" "),
+    `  ${call.about}`,
+    ...(title === "reckon" ? ["", ...rows(kinds)] : []),
+    ...(options.length > 0 ? ["", ...rows(options)] : []),
+    "",
+    `Example: brinebell ${call.example}`,
+    "",
+  ].join("\n");
+}
+
+/** All commands, a line each. */
+export function helpText(version: string): string {
+  const list = Object.entries(CALLS).map(([name, { about }]) => {
+    return [`brinebell ${name === "open" ? "" : name}`, about] as const;
+  });
+  return [
+    `Brinebell ${version}: a talking kitchen hand for putting food by.`,
+    "",
+    ...rows(list),
+    "",
+    "brinebell help COMMAND tells the options of one. Every command that prints facts takes",
+    "--json; --home DIR names the data folder.",
+    "Follow a current tested recipe and your local extension service. This program keeps",
+    "the record; it cannot see the jar.",
+    "",
+  ].join("\n");
+}

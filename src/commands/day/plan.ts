@@ -1,0 +1,305 @@
+/** `brinebell plan`: several batches over one kitchen and one pair of hands. */
+
+import { capacity } from "../../kitchen/jars.ts";
+import type { State } from "../../kitchen/state.ts";
+import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
+import { futureMomentsAt } from "../../language/values/future-times.ts";
+import { wordsOf } from "../../language/words.ts";
+import { dayBatch } from "../../plan/day-batches.ts";
+import { planKitchen } from "../../plan/kitchen-plan.ts";
+import { lessonsOf } from "../../plan/learning/learn.ts";
+import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import { seededRandom } from "../../plan/solver/random.ts";
+import {
+  type CanningFacts,
+  quietHours,
+  quietSpans,
+  stageLength,
+  type Wanted,
+  wantedBatch,
+} from "../../plan/wanted-batch.ts";
+import type { Library } from "../../recipe/library.ts";
+import { parseQuantity, quoted } from "../../reckon/quantity.ts";
+import { G_PER_LB } from "../../reckon/units.ts";
+import { CALLS } from "../call/calls.ts";
+import { type CommandResult, failed } from "../call/command-result.ts";
+import {
+  altitudeOf,
+  holdsOf,
+  type KitchenWish,
+  readKitchenOptions,
+} from "../call/kitchen-options.ts";
+import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { recipeNamed } from "../recipes/recipe-io.ts";
+import type { ReviewIo } from "../record/review-io.ts";
+import { type BeginWish, beginPlan, oddWithBegin } from "./begin-plan.ts";
+import { planText } from "./plan-text.ts";
+
+export type PlanIo = {
+  library(): Promise<Library> | Library;
+  /** The kitchen as kept, for its altitude, canners, burners and what was learned. */
+  kitchen(): Promise<State | undefined> | State | undefined;
+  zone: string;
+  nowMs: number;
+  /** Milliseconds since some fixed moment, the outer limit of the search. */
+  elapsedMs(): number;
+  /** Where a plan that is to be begun is written down. */
+  record: ReviewIo;
+};
+
+/** Options that plan for another kitchen than there is. */
+const WHAT_IF = ["altitude", "gauge", "canner-holds", "jar", "pack", "burners", "canners"];
+
+/** Searching stops after this many steps of work, or this long. */
+const NODE_BUDGET = 400_000;
+const LIMIT_MS = 2500;
+const MOST_BATCHES = 200;
+const GRID_MINUTES = 5;
+/** Nights kept quiet beyond the usual, where a plan reaches further. */
+const MANY_NIGHTS = 10;
+const DEFAULT_ALTITUDE_NOTE =
+  "the altitude is not known: times are for the lowest band; set it with --altitude";
+
+class CallFault extends Error {}
+
+function fault(message: string): never {
+  throw new CallFault(message);
+}
+
+export async function planCommand(args: string[], io: PlanIo): Promise<CommandResult> {
+  const parsed = parseOptions(args, CALLS.plan.options);
+  if (!parsed.ok) return failed(2, `plan: ${parsed.error}`);
+  const wish = readKitchenOptions(parsed.value);
+  if (!wish.ok) return failed(2, `plan: ${wish.error}`);
+  const odd = isOn(parsed.value, "begin")
+    ? oddWithBegin(WHAT_IF.filter((name) => optionValue(parsed.value, name) !== undefined))
+    : undefined;
+  if (odd) return odd;
+  try {
+    const asked = await requestOf(parsed.value, wish.value, io);
+    const plan = planInQuiet(asked, (request) =>
+      planKitchen(request, {
+        nodeBudget: NODE_BUDGET,
+        random: seededRandom(1),
+        elapsedMs: sinceNow(io),
+        limitMs: LIMIT_MS,
+      }),
+    );
+    const json = isOn(parsed.value, "json");
+    if (plan.feasible && isOn(parsed.value, "begin"))
+      return beginPlan(asked.begin, io.record, json);
+    return answer(asked.request, plan, json, asked.notes);
+  } catch (error) {
+    if (error instanceof CallFault) return failed(2, `plan: ${error.message}`);
+    throw error;
+  }
+}
+
+/**
+ * Plans with the nights a day of canning reaches; where the plan goes on past them, once more with
+ * many. One that goes past those too has only waited the quiet hours out: none fits.
+ */
+function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => KitchenPlan) {
+  if (!quiet) return search(request);
+  let plan: KitchenPlan | undefined;
+  for (const more of [0, MANY_NIGHTS]) {
+    const spans = quiet(more);
+    const knownMs = request.startMs + Math.max(...spans.map(([, to]) => to)) * MINUTE_MS;
+    plan = search({ ...request, quiet: spans });
+    if (!plan.feasible || plan.finishMs <= knownMs) return plan;
+  }
+  const why = ["the quiet hours leave too little of the day; shorter ones may do"];
+  return { ...plan!, feasible: false, proved: false, tasks: [], why };
+}
+
+function sinceNow(io: PlanIo): () => number {
+  const from = io.elapsedMs();
+  return () => io.elapsedMs() - from;
+}
+
+function answer(
+  request: PlanRequest,
+  plan: KitchenPlan,
+  json: boolean,
+  notes: string[],
+): CommandResult {
+  const code = plan.feasible ? 0 : 1;
+  const iso = (ms: number) => isoWithOffset(ms, request.zone);
+  if (!json) return { code, stdout: planText(request, plan, notes), stderr: "" };
+  const tasks = plan.tasks.map((task) => ({
+    batch: task.batch,
+    stage: task.stage,
+    ...(task.load === undefined ? {} : { load: task.load }),
+    kind: task.kind,
+    start: iso(task.startMs),
+    end: iso(task.endMs),
+    uses: task.uses,
+    hands: isAttended(task),
+    attended: task.attended.map(([from, to]) => ({ start: iso(from), end: iso(to) })),
+  }));
+  const report = {
+    feasible: plan.feasible,
+    start: plan.feasible ? iso(plan.startMs) : null,
+    finish: plan.feasible ? iso(plan.finishMs) : null,
+    minutes: plan.minutes,
+    proved: plan.proved,
+    atLeastMinutes: plan.atLeastMinutes,
+    tasks,
+    why: [...plan.why, ...notes],
+  };
+  return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr: "" };
+}
+
+/** True where the whole task needs hands; one that needs them now and then lists when. */
+function isAttended({ attended, startMs, endMs }: PlanTask): boolean {
+  const minutes = attended.reduce((sum, [from, to]) => sum + to - from, 0);
+  return minutes > 0 && minutes >= endMs - startMs;
+}
+
+type QuietSpans = (moreNights: number) => [number, number][];
+
+type Asked = { request: PlanRequest; quiet?: QuietSpans; notes: string[]; begin: BeginWish };
+
+async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promise<Asked> {
+  const { words } = options;
+  if (words.length === 0) fault('name a batch, such as "dilled-green-beans 8lb Provider"');
+  if (words.length > MOST_BATCHES) fault(`${words.length} batches are more than ${MOST_BATCHES}`);
+  const library = await io.library();
+  const kept = await io.kitchen();
+  const kitchen = kitchenOf(options, wish, kept);
+  const saidStart = momentOf(options, "start", io);
+  const startMs = grid(saidStart ?? io.nowMs);
+  const finishByMs = momentOf(options, "finish-by", io);
+  if (finishByMs !== undefined && finishByMs <= startMs) {
+    fault("--finish-by: that time is past, or before the start");
+  }
+  const notes = kitchen.altitudeKnown ? [] : [DEFAULT_ALTITUDE_NOTE];
+  const taken = new Set<string>();
+  const lessons = kept ? lessonsOf(kept) : undefined;
+  const wanted = words.map((word) => wantedOf(word, library, taken));
+  const batches = wanted.map((one) => {
+    const made = wantedBatch(one, library, kitchen);
+    if (!made.ok) return fault(made.error);
+    const { batch } = made;
+    return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
+  });
+  const night = optionValue(options, "quiet");
+  const quiet = quietOf(night, startMs, io.zone, batches);
+  return {
+    notes,
+    begin: {
+      wanted,
+      zone: io.zone,
+      ...(saidStart === undefined ? {} : { startMs: saidStart }),
+      ...(finishByMs === undefined ? {} : { finishByMs }),
+      ...(night === undefined ? {} : { quiet: night }),
+    },
+    request: {
+      batches,
+      resources: { hands: 1, burner: kitchen.burners, canner: kitchen.canners },
+      startMs,
+      zone: io.zone,
+      gridMinutes: GRID_MINUTES,
+      ...(finishByMs === undefined ? {} : { finishByMs }),
+    },
+    ...(quiet ? { quiet } : {}),
+  };
+}
+
+type PlanKitchenFacts = CanningFacts & {
+  altitudeKnown: boolean;
+  burners: number;
+  canners: number;
+};
+
+function countOf(options: Options, name: string): number | undefined {
+  const text = optionValue(options, name);
+  if (text === undefined) return undefined;
+  const count = Number(text);
+  if (!Number.isInteger(count) || count < 1 || count > 20) {
+    fault(`--${name}: ${quoted(text)} is no number of ${name}; write 1 to 20`);
+  }
+  return count;
+}
+
+function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined): PlanKitchenFacts {
+  const canners = kept?.kitchen.canners ?? [];
+  const [first] = canners;
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kept?.kitchen);
+  return {
+    altitudeFt: altitudeFt ?? 0,
+    altitudeUncertaintyFt,
+    altitudeKnown: altitudeFt !== undefined,
+    burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
+    canners: countOf(options, "canners") ?? Math.max(1, canners.length),
+    gauge: wish.gauge ?? first?.gauge?.kind ?? "dial",
+    wish,
+    holds: (jar) => {
+      const said = holdsOf(wish.cannerHolds, jar);
+      if (said !== undefined) return said;
+      const usual = { id: "canner", name: "canner", holds: { pint: 9, quart: 7 } };
+      return capacity(first ?? usual, jar);
+    },
+  };
+}
+
+const WEIGHT = /(?:^|\s)(-?\d[\d./\s]*(?:lbs?|pounds?|kg|g|oz)\b)/i;
+
+/** `RECIPE WEIGHT [VARIETY]` as one batch of the day. */
+function wantedOf(text: string, library: Library, taken: Set<string>): Wanted {
+  const match = WEIGHT.exec(text);
+  const name = (match ? text.slice(0, match.index) : text).trim();
+  const variety = match ? text.slice(match.index + match[0].length).trim() : "";
+  const found = recipeNamed(library, name);
+  if (!found.ok) return fault(found.error);
+  const recipe = found.value;
+  const weightLb = match ? poundsOf(match[1] ?? "", text) : recipe.yield.weightLb;
+  let id = variety ? `${recipe.id}:${variety}` : recipe.id;
+  for (let n = 2; taken.has(id); n++) id = `${recipe.id}${variety ? `:${variety}` : ""}#${n}`;
+  taken.add(id);
+  return { id, recipe, variety: variety || null, weightLb };
+}
+
+function poundsOf(text: string, entry: string): number {
+  const read = parseQuantity(text, ["mass"], quoted(entry));
+  if (!read.ok) return fault(read.error);
+  const pounds = read.value.value / G_PER_LB;
+  if (!(pounds > 0)) fault(`${quoted(entry)}: a weight of nothing makes no batch`);
+  return pounds;
+}
+
+/** The next step of the grid at or after an instant. */
+function grid(ms: number): number {
+  const step = GRID_MINUTES * MINUTE_MS;
+  return Math.ceil(ms / step) * step;
+}
+
+/** A moment as ISO, or as people say it: "9am", "tomorrow at eight". */
+function momentOf(options: Options, name: string, io: PlanIo): number | undefined {
+  const text = optionValue(options, name);
+  if (text === undefined) return undefined;
+  const iso = parseIso(text, io.zone);
+  if (iso !== undefined) return iso;
+  // A bare time of day is understood behind an "at".
+  const whole = [text, `at ${text}`].flatMap((said) => {
+    const { words } = wordsOf(said);
+    const moments = futureMomentsAt(words, 0, io.nowMs, io.zone);
+    return moments.filter((one) => one.next === words.length);
+  })[0];
+  if (!whole) {
+    return fault(`--${name}: ${quoted(text)} is no time; write 2027-08-14T08:00:00, or 9am`);
+  }
+  return whole.value;
+}
+
+function quietOf(
+  text: string | undefined,
+  startMs: number,
+  zone: string,
+  batches: readonly PlanBatch[],
+): QuietSpans | undefined {
+  if (text === undefined) return undefined;
+  const hours = quietHours(text);
+  if (!hours) return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
+  return (moreNights) => quietSpans(hours, startMs, zone, batches, moreNights);
+}

@@ -1,0 +1,45 @@
+/** Writes something down from the command line, or hands it to the kitchen that is open. */
+import type { Command, CommandOf } from "../../kitchen/command.ts";
+import type { Wish } from "../../kitchen/decide/outcome.ts";
+import type { HandedIntent } from "../../session/day/handed-wish.ts";
+import { inShortSession } from "../../session/short-session.ts";
+import { hand } from "../../session/tell/tell-client.ts";
+import { type CommandResult, failed } from "../call/command-result.ts";
+import type { ReviewIo } from "../record/review-io.ts";
+
+export type Recorded = { ok: true; lines: string[] } | { ok: false; result: CommandResult };
+
+/**
+ * Carries a command out in a sitting of a moment, or hands it to the kitchen that is open, which
+ * shows `words` for it. `chosen` is the batch it is about.
+ */
+export async function recordOrTell(
+  name: string,
+  io: ReviewIo,
+  command: Pick<CommandOf<HandedIntent>, "intent" | "slots">,
+  words: string,
+  chosen?: string,
+): Promise<Recorded> {
+  const wish: Wish = { command: { ...command, confidence: 1, text: words } as Command };
+  if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
+  const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
+    const reply = session.carry(wish);
+    // What came due while nobody was there is told now, and will not be told again.
+    const told = opened.told.map(({ text }) => text);
+    const refused = reply.refused || session.waitingFor !== undefined;
+    return { refused, lines: [...told, ...reply.lines] };
+  });
+  if (answer.ok) return outcome(name, answer.value);
+  if (answer.why !== "held") {
+    return { ok: false, result: failed(3, `${name}: ${answer.message}`) };
+  }
+  const reply = await hand(io.folder, wish);
+  if (reply.ok) return outcome(name, reply);
+  return { ok: false, result: failed(3, `${name}: ${reply.message}`) };
+}
+
+function outcome(name: string, reply: { refused: boolean; lines: string[] }): Recorded {
+  if (!reply.refused) return { ok: true, lines: reply.lines };
+  const why = reply.lines.join(" ") || "that cannot be";
+  return { ok: false, result: failed(1, `${name}: ${why}`) };
+}

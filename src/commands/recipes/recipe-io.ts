@@ -1,0 +1,42 @@
+import type { Library } from "../../recipe/library.ts";
+import { findRecipe, namesOf } from "../../recipe/names.ts";
+import type { GaugeKind, Recipe } from "../../recipe/recipe.ts";
+import type { Outcome } from "../../reckon/outcome.ts";
+import { fail, ok } from "../../reckon/outcome.ts";
+import { quoted } from "../../reckon/quantity.ts";
+import type { CannerHolds } from "../call/kitchen-options.ts";
+import { nearestName } from "../call/nearest.ts";
+
+/** What the commands about recipes need from outside. */
+export type RecipeIo = {
+  /** All recipes; where `only` one is asked for by its id, the others may be missing. */
+  library(only?: string): Promise<Library> | Library;
+  /** The text of a file; at most `mostBytes` of it and one more are read. May throw. */
+  readFile(path: string, mostBytes?: number): Promise<string> | string;
+  /** What the kept kitchen says; a journal is read for it, so only where a call leaves it open. */
+  kitchen(): Promise<KeptKitchen> | KeptKitchen;
+};
+
+/** Of the kept kitchen, what decides a process; nothing of it where there is none. */
+export type KeptKitchen = {
+  altitudeFt?: number;
+  /** How far that altitude may be off, feet. */
+  altitudeUncertaintyFt?: number;
+  gauge?: GaugeKind;
+  cannerHolds?: CannerHolds;
+};
+
+/** The recipe of an id or name, or one line that names the nearest. */
+export function recipeNamed(library: Library, said: string): Outcome<Recipe> {
+  const recipes = [...library.recipes.values()];
+  const found = findRecipe(recipes, said);
+  if (found) return ok(found);
+  const fault = library.problems.find((problem) => problem.startsWith(`${said.trim()}.y`));
+  if (fault) return fail(`${quoted(said)} cannot be used: ${fault}`);
+  const byName = new Map(recipes.flatMap((r) => namesOf(r).map((name) => [name, r.id] as const)));
+  const nearest = nearestName(said.trim().toLowerCase(), byName.keys());
+  const mend = nearest
+    ? `did you mean ${byName.get(nearest)}?`
+    : "brinebell recipes lists what there is";
+  return fail(`no recipe is called ${quoted(said)}; ${mend}`);
+}

@@ -1,0 +1,25 @@
+/** `brinebell export FILE`: everything in one file, to move house with. */
+
+import { exportKitchen } from "../../session/archive/move-house.ts";
+import { CALLS } from "../call/calls.ts";
+import { type CommandResult, failed } from "../call/command-result.ts";
+import { isOn, parseOptions } from "../call/options.ts";
+import { printedJson, type ReviewIo, withNotices, written } from "./review-io.ts";
+
+export async function exportCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
+  const parsed = parseOptions(args, CALLS.export.options);
+  if (!parsed.ok) return failed(2, `export: ${parsed.error}`);
+  const [file, ...more] = parsed.value.words;
+  if (file === undefined || more.length > 0) {
+    return failed(2, "export: name one file to write: brinebell export kitchen.brinebell");
+  }
+  const { text, events, recipes, notices, unreadable } = exportKitchen(io.folder);
+  if (unreadable !== undefined) return failed(3, `export: ${unreadable}`);
+  const result = written("export", io, file, text);
+  if (result.code !== 0) return result;
+  if (file === "-") return withNotices(result, "export", notices);
+  const counted = isOn(parsed.value, "json")
+    ? printedJson({ file, events, recipes })
+    : { ...result, stdout: `${result.stdout}${events} events and ${recipes} own recipes.\n` };
+  return withNotices(counted, "export", notices);
+}

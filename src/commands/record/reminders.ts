@@ -1,0 +1,95 @@
+/** `brinebell reminders`: what is coming, as a list or as a calendar file. */
+
+import { wallOf } from "../../kitchen/state.ts";
+import { isoWithOffset } from "../../kitchen/time.ts";
+import { dayAndTime } from "../../review/day-and-time.ts";
+import { kitchenMark, revision, upcoming } from "../../review/shelf/reminders.ts";
+import type { Upcoming } from "../../review/shelf/upcoming.ts";
+import { readKitchen } from "../../session/reading/read-kitchen.ts";
+import { CALLS } from "../call/calls.ts";
+import { type CommandResult, failed } from "../call/command-result.ts";
+import { isOn, optionValue, parseOptions } from "../call/options.ts";
+import type { Machine } from "../machine.ts";
+
+const LIST_DAYS = 30;
+/** A calendar reaches over the next season: best-by dates and seed tests are in it. */
+const CALENDAR_DAYS = 400;
+const MOST_DAYS = 3660;
+const WHEN_WIDTH = 27;
+
+/** Lists or exports what is due within `--days` of `wallMs`, without opening the kitchen. */
+export async function remindersCommand(
+  args: string[],
+  machine: Pick<Machine, "folder" | "writeFile">,
+  wallMs = Date.now(),
+): Promise<CommandResult> {
+  const parsed = parseOptions(args, CALLS.reminders.options);
+  if (!parsed.ok) return failed(2, `reminders: ${parsed.error}`);
+  const options = parsed.value;
+  const [word] = options.words;
+  if (word !== undefined) {
+    return failed(2, `reminders: ${JSON.stringify(word)} belongs to no option; leave it out`);
+  }
+  const file = optionValue(options, "ics");
+  const said = optionValue(options, "days");
+  const days = said === undefined ? (file ? CALENDAR_DAYS : LIST_DAYS) : daysFrom(said);
+  if (days === undefined) {
+    const mend = `write a whole number from 1 to ${MOST_DAYS}`;
+    return failed(2, `reminders: --days: ${JSON.stringify(said)} is no number of days; ${mend}`);
+  }
+  const { state, nowMs, notices, unreadable } = readKitchen(machine.folder, { wallMs });
+  if (unreadable !== undefined) return failed(3, `reminders: ${unreadable}`);
+  const stderr = notices.map((notice) => `brinebell reminders: ${notice}\n`).join("");
+  const items = upcoming(state, nowMs, days);
+  if (file !== undefined) {
+    const { calendarText } = await import("./calendar.ts");
+    const facts = { mark: kitchenMark(state), revision: revision(state), madeAt: wallMs };
+    const calendar = calendarText(items, facts);
+    if (file === "-") return { code: 0, stdout: calendar, stderr };
+    try {
+      machine.writeFile(file, calendar);
+    } catch (error) {
+      const mend = "name a file in a folder you may write to";
+      return failed(3, `reminders: --ics: ${(error as Error).message}; ${mend}`);
+    }
+  }
+  const now = isoWithOffset(Math.round(wallOf(state, nowMs)), state.zone);
+  if (isOn(options, "json")) {
+    const reminders = items.map(({ id, at, title, detail, batch, overdue }) => {
+      return { id, at: isoWithOffset(Math.round(at), state.zone), title, detail, batch, overdue };
+    });
+    const stdout = `${JSON.stringify({ now, zone: state.zone, days, reminders }, null, 2)}\n`;
+    return { code: 0, stdout, stderr };
+  }
+  if (file !== undefined) {
+    const count = items.length === 1 ? "1 reminder" : `${items.length} reminders`;
+    return { code: 0, stdout: `${count} written to ${file}\n`, stderr };
+  }
+  return { code: 0, stdout: listText(items, state.zone, days), stderr };
+}
+
+function daysFrom(text: string): number | undefined {
+  const days = /^\d{1,4}$/.test(text.trim()) ? Number(text) : 0;
+  return days >= 1 && days <= MOST_DAYS ? days : undefined;
+}
+
+function listText(items: readonly Upcoming[], zone: string, days: number): string {
+  if (items.length === 0) {
+    return `Nothing is due in the next ${days === 1 ? "day" : `${days} days`}.\n`;
+  }
+  const told = new Set<string>();
+  const lines = items.flatMap(({ at, title, detail, overdue }) => {
+    const when = dayAndTime(at, zone).padEnd(WHEN_WIDTH);
+    const head = `${when}${overdue ? "overdue: " : ""}${oneLine(title)}`;
+    // What a recurring check asks is told with the first of them.
+    const more = detail && !told.has(title + detail);
+    told.add(title + detail);
+    return more ? [head, `${" ".repeat(WHEN_WIDTH)}${oneLine(detail)}`] : [head];
+  });
+  return `${lines.join("\n")}\n`;
+}
+
+/** Text on one line of a terminal, without what could steer it. */
+function oneLine(text: string): string {
+  return text.replace(/[\p{Cc}\u2028\u2029]+/gu, " ").trim();
+}

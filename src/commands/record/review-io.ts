@@ -1,0 +1,109 @@
+/** What the commands about what happened are handed of the machine, and what they share. */
+import { findBatches } from "../../kitchen/names.ts";
+import type { Batch, State } from "../../kitchen/state.ts";
+import type { Library } from "../../recipe/library.ts";
+import { batchesOfSeason } from "../../review/season.ts";
+import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";
+import { type ReadKitchen, readKitchen } from "../../session/reading/read-kitchen.ts";
+import { type CommandResult, failed } from "../call/command-result.ts";
+
+export type ReviewIo = {
+  /** The data folder. */
+  folder: string;
+  version: string;
+  /** The build of the program, under which snapshots of long journals are kept. */
+  build?: string;
+  /** Wall time now, epoch ms; the machine's own where it is not given. */
+  nowMs?: number;
+  library(): Promise<Library> | Library;
+  readFile(path: string): Promise<string> | string;
+  /** May throw. */
+  writeFile(path: string, content: string | Uint8Array): void;
+};
+
+export type Refused = { ok: false; result: CommandResult };
+
+/** The kitchen as its journal has it, or a failed result where nothing could be read. */
+export function kitchenFor(
+  name: string,
+  io: ReviewIo,
+): { ok: true; kitchen: ReadKitchen } | Refused {
+  const kitchen = readKitchen(io.folder, { wallMs: io.nowMs, build: io.build });
+  if (kitchen.unreadable !== undefined) {
+    return { ok: false, result: failed(3, `${name}: ${kitchen.unreadable}`) };
+  }
+  if (holdsRehearsalsAlone(kitchen.state)) {
+    kitchen.notices.push("this folder holds rehearsals alone; none of these jars stands anywhere");
+  }
+  return { ok: true, kitchen };
+}
+
+/** What was found damaged goes beside a result, a line each; the result stands. */
+export function withNotices(
+  result: CommandResult,
+  name: string,
+  notices: readonly string[],
+): CommandResult {
+  const lines = notices.map((notice) => `brinebell ${name}: ${notice}\n`).join("");
+  return { ...result, stderr: `${result.stderr}${lines}` };
+}
+
+/** The batch of an id, or the only one that goes by a name or variety; `season` narrows. */
+export function batchNamed(
+  state: State,
+  said: string,
+  season?: number,
+): { ok: true; batch: Batch } | { ok: false; message: string } {
+  const byId = Object.hasOwn(state.batches, said) ? state.batches[said] : undefined;
+  const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
+  if (byId && (!inSeason || inSeason.has(byId))) return { ok: true, batch: byId };
+  if (byId) return { ok: false, message: `${said} is no batch of ${season}; leave --season out` };
+  const found = findBatches(state, said, true).filter((one) => !inSeason || inSeason.has(one));
+  const [batch] = found;
+  const asked = JSON.stringify(said);
+  if (!batch) {
+    return { ok: false, message: `no batch goes by ${asked}; brinebell review lists them` };
+  }
+  if (found.length > 1) {
+    const ids = found.slice(-8).map((one) => one.id);
+    return { ok: false, message: `${asked} is several batches; name one of ${ids.join(", ")}` };
+  }
+  return { ok: true, batch };
+}
+
+/** A year of four digits, or one line saying what is off. */
+export function seasonFrom(
+  text: string | undefined,
+): { ok: true; season?: number } | { ok: false; message: string } {
+  if (text === undefined) return { ok: true };
+  if (!/^(19|20|21)\d\d$/.test(text)) {
+    return { ok: false, message: `--season: ${JSON.stringify(text)} is no year; write 2027` };
+  }
+  return { ok: true, season: Number(text) };
+}
+
+/** Writes a file and says so; `-` is standard output. */
+export function written(
+  name: string,
+  io: ReviewIo,
+  path: string,
+  content: string | Uint8Array,
+): CommandResult {
+  if (path === "-" && typeof content === "string") return { code: 0, stdout: content, stderr: "" };
+  try {
+    io.writeFile(path, content);
+  } catch (error) {
+    const why = (error as Error).message;
+    return failed(3, `${name}: ${path} cannot be written: ${why}; name another file`);
+  }
+  const kb = Math.max(1, Math.round(Buffer.byteLength(content) / 1000));
+  return { code: 0, stdout: `Wrote ${path} (${kb} kB).\n`, stderr: "" };
+}
+
+export function printed(stdout: string): CommandResult {
+  return { code: 0, stdout, stderr: "" };
+}
+
+export function printedJson(value: unknown): CommandResult {
+  return printed(`${JSON.stringify(value, null, 2)}\n`);
+}

@@ -1,0 +1,87 @@
+/** The batch log as plain text, for the terminal. */
+import type { BatchLog, Review } from "../../review/batch-log.ts";
+
+function clock(iso: string | null): string {
+  return iso === null ? "" : `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
+}
+
+function span(minutes: number): string {
+  if (minutes < 120) return `${Math.round(minutes * 10) / 10} min`;
+  if (minutes < 48 * 60) return `${Math.floor(minutes / 60)} h ${Math.round(minutes % 60)} min`;
+  return `${Math.round(minutes / 1440)} days`;
+}
+
+function planned({ minMinutes, maxMinutes }: { minMinutes: number; maxMinutes: number }): string {
+  return minMinutes === maxMinutes
+    ? span(minMinutes)
+    : `${span(minMinutes)} to ${span(maxMinutes)}`;
+}
+
+function kitchenWords({ jar, pack, method, altitudeFt }: BatchLog): string[] {
+  const words = [jar, pack && `${pack} pack`, method, altitudeFt !== null && `${altitudeFt} ft`];
+  return words.filter((word) => typeof word === "string" && word !== "") as string[];
+}
+
+/** One batch, stage by stage, with what departed, and the verdict with its reasons. */
+export function batchText(batch: BatchLog): string {
+  const lot = [batch.lot.variety, batch.lot.weightLb && `${batch.lot.weightLb} lb`].filter(Boolean);
+  const lines = [
+    `${batch.title}${lot.length > 0 ? ` (${lot.join(", ")})` : ""}  ${batch.id}  ${batch.state}`,
+    `  ${batch.source}`,
+    `  ${kitchenWords(batch).join(" · ")}`,
+  ];
+  for (const stage of batch.stages) {
+    const again = stage.restarts > 0 ? `  restarted ${stage.restarts}×` : "";
+    const took =
+      stage.startedAt === null
+        ? stage.state
+        : `${span(stage.minutes)} (planned ${planned(stage.planned)})`;
+    lines.push(`  ${clock(stage.startedAt).padEnd(16)}  ${stage.title.padEnd(22)} ${took}${again}`);
+  }
+  if (batch.process) {
+    const { testedMinutes, achievedMinutes, pressurePsi, restarts } = batch.process;
+    const pounds = pressurePsi === null ? "" : ` at ${pressurePsi} psi`;
+    lines.push(
+      `  process: tested ${testedMinutes} min${pounds}; ` +
+        `unbroken ${achievedMinutes} min; restarts ${restarts}`,
+    );
+  }
+  if (batch.jars) {
+    const { filled, processed, sealed, failed, setAside, broken } = batch.jars;
+    lines.push(
+      `  jars: ${filled} filled, ${processed} processed, ${sealed} sealed, ${failed} failed, ` +
+        `${setAside} set aside, ${broken} broken`,
+    );
+  }
+  for (const one of batch.deviations) {
+    lines.push(`  ${clock(one.at)}  ${one.code}: ${one.detail} → ${one.disposition}`);
+  }
+  for (const note of batch.notes) lines.push(`  ${clock(note.at)}  note: ${note.text}`);
+  lines.push(`  verdict: ${batch.verdict}`, ...batch.reasons.map((reason) => `    ${reason}`));
+  return `${lines.map(oneLine).join("\n")}\n`;
+}
+
+/** A note with a line end in it must not look like a line of ours. */
+function oneLine(text: string): string {
+  return text.replace(/[\r\n\u0085\u2028\u2029]+/g, " ");
+}
+
+/** Every batch of a review, one after the other. */
+export function reviewText(review: Review): string {
+  if (review.batches.length === 0) return "No batches in the log.\n";
+  return review.batches.map(batchText).join("\n");
+}
+
+/** A line a batch, for choosing one. */
+export function listText(review: Review): string {
+  if (review.batches.length === 0) return "No batches in the log.\n";
+  return review.batches
+    .map((batch) => {
+      const lot = batch.lot.variety ? ` ${batch.lot.variety}` : "";
+      const jars = batch.jars ? `  ${batch.jars.sealed} sealed` : "";
+      const { id, begunAt, title, state, verdict } = batch;
+      const head = `${id.padEnd(10)} ${begunAt.slice(0, 10)}  ${title}${lot}`;
+      return `${oneLine(`${head}  ${state}${jars}  ${verdict}`)}\n`;
+    })
+    .join("");
+}

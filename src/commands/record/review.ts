@@ -1,0 +1,154 @@
+/** `brinebell review`: what actually happened, one batch, all of them, or a season. */
+
+import type { Batch } from "../../kitchen/state.ts";
+import { learnedOf, learnedReport } from "../../plan/learning/learned-report.ts";
+import { findRecipe } from "../../recipe/names.ts";
+import { batchLog, review } from "../../review/batch-log.ts";
+import { compareLots } from "../../review/compare.ts";
+import { batchCsv, batchesCsv } from "../../review/csv.ts";
+import { batchMarkdown } from "../../review/markdown.ts";
+import { batchPage } from "../../review/pages/batch-page.ts";
+import { comparePage } from "../../review/pages/compare-page.ts";
+import { seasonPage } from "../../review/pages/season-page.ts";
+import { batchesOfSeason, seasonOf } from "../../review/season.ts";
+import { shownBatches } from "../../review/shelf/pantry.ts";
+import { timelineOf } from "../../review/timeline.ts";
+import type { ReadKitchen } from "../../session/reading/read-kitchen.ts";
+import { CALLS } from "../call/calls.ts";
+import { type CommandResult, failed } from "../call/command-result.ts";
+import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { comparisonText } from "./compare-text.ts";
+import {
+  batchNamed,
+  kitchenFor,
+  printed,
+  printedJson,
+  type ReviewIo,
+  seasonFrom,
+  withNotices,
+  written,
+} from "./review-io.ts";
+import { batchText, listText } from "./review-text.ts";
+import { seasonText } from "./season-text.ts";
+import { timelineText } from "./timeline-text.ts";
+
+const FORMS = ["json", "html", "csv", "markdown"];
+
+export async function reviewCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
+  const parsed = parseOptions(args, CALLS.review.options);
+  if (!parsed.ok) return failed(2, `review: ${parsed.error}`);
+  const options = parsed.value;
+  const forms = FORMS.filter((form) => isOn(options, form));
+  if (forms.length > 1) {
+    return failed(2, `review: one of ${forms.map((form) => `--${form}`).join(" and ")} at a time`);
+  }
+  const season = seasonFrom(optionValue(options, "season"));
+  if (!season.ok) return failed(2, `review: ${season.message}`);
+  const read = kitchenFor("review", io);
+  if (!read.ok) return read.result;
+  const result = reviewed(options, read.kitchen, io, season.season);
+  return withNotices(result, "review", read.kitchen.notices);
+}
+
+function reviewed(
+  options: Options,
+  kitchen: ReadKitchen,
+  io: ReviewIo,
+  season: number | undefined,
+): CommandResult {
+  const recipe = optionValue(options, "compare");
+  const [word] = options.words;
+  if (recipe !== undefined && word !== undefined) {
+    const mend = "leave one of the two out";
+    return failed(2, `review: ${JSON.stringify(word)} is one batch, --compare is of many; ${mend}`);
+  }
+  if (recipe !== undefined) return compared(options, kitchen, io, recipe, season);
+  if (options.words.length > 0) {
+    const found = batchNamed(kitchen.state, options.words.join(" "), season);
+    if (!found.ok) return failed(2, `review: ${found.message}`);
+    return oneBatch(options, kitchen, io, found.batch);
+  }
+  return season === undefined
+    ? allBatches(options, kitchen)
+    : wholeSeason(options, kitchen, io, season);
+}
+
+function oneBatch(
+  options: Options,
+  { state, nowMs }: ReadKitchen,
+  io: ReviewIo,
+  batch: Batch,
+): CommandResult {
+  const file = optionValue(options, "html");
+  if (file !== undefined) return written("review", io, file, batchPage(state, batch, nowMs));
+  const learned = () => learnedOf(state, batch.recipe.id);
+  if (isOn(options, "json")) {
+    return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
+  }
+  const log = batchLog(state, batch, nowMs);
+  if (isOn(options, "csv")) return printed(batchCsv(log));
+  if (isOn(options, "markdown")) return printed(batchMarkdown(log));
+  const times = learned().map(({ sentence }) => `  ${sentence}\n`);
+  const lengths = times.length > 0 ? `\nHow long it takes here:\n${times.join("")}` : "";
+  return printed(`${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}${lengths}`);
+}
+
+function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {
+  if (isOn(options, "html")) {
+    return failed(2, "review: --html wants a batch, a --season or a --compare");
+  }
+  const all = review(state, nowMs);
+  if (isOn(options, "json")) return printedJson(all);
+  if (isOn(options, "csv")) return printed(batchesCsv(all.batches));
+  if (isOn(options, "markdown")) return printed(all.batches.map(batchMarkdown).join("\n"));
+  return printed(listText(all));
+}
+
+function wholeSeason(
+  options: Options,
+  { state, nowMs }: ReadKitchen,
+  io: ReviewIo,
+  year: number,
+): CommandResult {
+  const learned = learnedReport(state).stages.map(({ title, sentence }) => {
+    return { stage: title, sentence };
+  });
+  const season = seasonOf(state, year, nowMs, learned);
+  const file = optionValue(options, "html");
+  if (file !== undefined) return written("review", io, file, seasonPage(season));
+  const batches = () => batchesOfSeason(state, year);
+  if (isOn(options, "json")) {
+    return printedJson({ season, ...review(state, nowMs, batches()) });
+  }
+  if (isOn(options, "csv")) {
+    return printed(batchesCsv(batches().map((batch) => batchLog(state, batch, nowMs))));
+  }
+  if (isOn(options, "markdown")) {
+    const logs = batches().map((batch) => batchLog(state, batch, nowMs));
+    return printed(logs.map(batchMarkdown).join("\n"));
+  }
+  return printed(seasonText(season));
+}
+
+function compared(
+  options: Options,
+  { state, nowMs }: ReadKitchen,
+  io: ReviewIo,
+  said: string,
+  season: number | undefined,
+): CommandResult {
+  if (isOn(options, "csv") || isOn(options, "markdown")) {
+    return failed(2, "review: --compare goes with --json or --html, or prints text");
+  }
+  const made = new Map(shownBatches(state).map(({ recipe }) => [recipe.id, recipe]));
+  const recipe = findRecipe(made.values(), said);
+  const comparison = recipe && compareLots(state, recipe.id, nowMs, season);
+  if (!comparison) {
+    const known = [...made.keys()].join(", ") || "nothing yet";
+    const asked = JSON.stringify(said);
+    return failed(2, `review: no batches of ${asked} to compare; there is ${known}`);
+  }
+  const file = optionValue(options, "html");
+  if (file !== undefined) return written("review", io, file, comparePage(comparison));
+  return isOn(options, "json") ? printedJson(comparison) : printed(comparisonText(comparison));
+}
