@@ -51,7 +51,8 @@ function bash(list: readonly Place[]): string {
     return `    ${name}) COMPREPLY=($(compgen -W ${list} -- "$word")); return;;`;
   });
   return `_brinebell() {
-  local word="\${COMP_WORDS[COMP_CWORD]}" before="\${COMP_WORDS[COMP_CWORD-1]}" words="" files="" at=""
+  local word="\${COMP_WORDS[COMP_CWORD]}" before="\${COMP_WORDS[COMP_CWORD-1]}"
+  local words="" files="" at=""
   [ "$COMP_CWORD" -gt 1 ] && at="\${COMP_WORDS[1]}"
   [ "$at" = reckon ] && [ "$COMP_CWORD" -gt 2 ] && at="reckon \${COMP_WORDS[2]}"
   case "$before" in
