@@ -5,44 +5,87 @@ const DENIED =
   /\b(?:not|no|none|without|instead of|in place of|trimmed of|free of)\b[^,;.()]*|\b\w+-free\b/g;
 /** Vinegar is named for what it was made from. */
 const VINEGAR = /(?:(?!(?:in|with|and|or|plus)\b)[\w-]+ ){0,3}vinegars?\b/g;
+const WORD = /[\p{L}\p{M}\d']+/gu;
 
-/** A name as people write it: in the plural, joined by hyphens, a comma before what follows. */
-function pattern(name: string): string {
-  const words = name.toLowerCase().split(/[ -]/);
-  const forms = words.map((word) => {
-    if (word.endsWith("y")) return `${word.slice(0, -1)}(?:y|ies)`;
-    if (word.endsWith("f")) return `${word.slice(0, -1)}(?:f|ves)`;
-    return `${word}(?:e?s)?`;
-  });
-  return forms.join(",?[ -]+");
+/** A food where a text names it. */
+export type Mention = {
+  food: Food;
+  /** The name as it stands in the table, in the singular. */
+  name: string;
+  /** Places of its first word and of the one after its last, among the words of the text. */
+  from: number;
+  to: number;
+  /** True where its last word stands in the plural. */
+  plural: boolean;
+};
+
+/** The words of a text in small letters, each a name's part or not. */
+export function wordsOf(text: string): string[] {
+  return text.toLowerCase().replaceAll("’", "'").match(WORD) ?? [];
 }
 
-const BY_PHRASE = FOODS.flatMap((food) =>
-  [food.name, ...(food.also ?? [])].map((name) => ({ food, name })),
-)
-  .filter(({ food, name }) => food.kind !== "no food" || name !== food.name)
-  // The longest name wins: celery seed is no celery, tomato juice no tomato.
-  .sort((a, b) => b.name.length - a.name.length);
+/** A name's word as people write it: in the plural too. */
+function formsOf(word: string): string[] {
+  if (word.endsWith("y")) return [word, `${word.slice(0, -1)}ies`, `${word}s`];
+  if (word.endsWith("f")) return [word, `${word.slice(0, -1)}ves`, `${word}s`];
+  return [word, `${word}s`, `${word}es`, `${word}'s`];
+}
 
-const PHRASES = BY_PHRASE.map(({ name }) => `(${pattern(name)})`).join("|");
-const ANY = new RegExp(`(?<![\\p{L}\\d])(?:${PHRASES})(?![\\p{L}\\d])`, "giu");
+/** Names by their first word, the longest first: celery seed is no celery. */
+type Index = {
+  byFirst: Map<string, { food: Food; name: string; words: string[] }[]>;
+  /** Each written form to the word of the table it is a form of. */
+  singular: Map<string, string>;
+};
+
+function indexed(): Index {
+  const byFirst: Index["byFirst"] = new Map();
+  const known = new Set<string>();
+  for (const food of FOODS) {
+    const names = food.kind === "no food" ? food.also : [food.name, ...food.also];
+    for (const name of names) {
+      const words = wordsOf(name);
+      for (const word of words) known.add(word);
+      const first = words[0] ?? "";
+      byFirst.set(first, [...(byFirst.get(first) ?? []), { food, name, words }]);
+    }
+  }
+  for (const entries of byFirst.values()) entries.sort((a, b) => b.words.length - a.words.length);
+  const singular = new Map<string, string>();
+  for (const word of known) {
+    for (const form of formsOf(word)) if (!known.has(form)) singular.set(form, word);
+  }
+  return { byFirst, singular };
+}
+
+let index: Index | undefined;
+
+/** Every food that the words name, from left to right; the longest name wins. */
+export function mentionsIn(words: readonly string[]): Mention[] {
+  index ??= indexed();
+  const { byFirst, singular } = index;
+  const plain = words.map((word) => singular.get(word) ?? word);
+  const found: Mention[] = [];
+  for (let from = 0; from < plain.length; ) {
+    const entries = byFirst.get(plain[from] ?? "") ?? [];
+    const entry = entries.find((one) => one.words.every((word, i) => plain[from + i] === word));
+    if (!entry) {
+      from += 1;
+      continue;
+    }
+    const to = from + entry.words.length;
+    const plural = singular.has(words[to - 1] ?? "");
+    found.push({ food: entry.food, name: entry.name, from, to, plural });
+    from = to;
+  }
+  return found;
+}
 
 const seen = new Map<string, readonly Food[]>();
 
 /** A name in small letters, without what it says is not meant. */
 export function withoutDenied(name: string): string {
   return name.toLowerCase().replace(DENIED, " ");
-}
-
-function find(text: string): Food[] {
-  const plain = withoutDenied(text).replace(VINEGAR, " ");
-  const found = new Set<Food>();
-  for (const match of plain.matchAll(ANY)) {
-    const index = match.slice(1).findIndex((group) => group !== undefined);
-    const food = BY_PHRASE[index]?.food;
-    if (food) found.add(food);
-  }
-  return [...found];
 }
 
 /**
@@ -53,7 +96,8 @@ function find(text: string): Food[] {
 export function foodsNamed(name: string): readonly Food[] {
   const known = seen.get(name);
   if (known) return known;
-  const found = find(name);
+  const plain = withoutDenied(name).replace(VINEGAR, " ");
+  const found = [...new Set(mentionsIn(wordsOf(plain)).map(({ food }) => food))];
   if (seen.size < 5000) seen.set(name, found);
   return found;
 }

@@ -14,14 +14,27 @@ export type TableRow = {
   schedule?: string;
 };
 
+/**
+ * A food that lies near a tested one and is not it. It is known by `foods`, names of the food
+ * table, or by `words` that make a tested name another food: dried beans are no snap beans.
+ */
+export type Neighbor = {
+  id: string;
+  foods: string[];
+  words: string[];
+  /** Said to whoever brings it: what is wrong, what was tested nearby, what can be done instead. */
+  why: string;
+  source: string;
+};
+
 export type ProcessTable = {
   id: string;
   /** What was tested, in a few words. */
   food: string;
   /** Foods it was tested for, by name or kind as `foods.ts` has them. */
   of: string[];
-  /** Words that make such a name another food: dried beans are no snap beans. */
-  notOf?: string[];
+  /** Near neighbors it was not tested for, each with the reason. */
+  notOf: Neighbor[];
   /** How the food lies in the jar, in words of which a recipe has at least one: crushed. */
   says?: string[];
   /** True where it was tested for several foods together. */

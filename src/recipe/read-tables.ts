@@ -1,4 +1,4 @@
-import type { PressureSchedule, ProcessTable, ProcessTables } from "./process-table.ts";
+import type { Neighbor, PressureSchedule, ProcessTable, ProcessTables } from "./process-table.ts";
 import { type Path, type Problem, readYaml } from "./read-yaml.ts";
 import { type TablesFile, tablesSchema } from "./schema.ts";
 
@@ -30,6 +30,10 @@ function faultsOf(id: string, table: TablesFile["tables"][string], file: TablesF
   if (table.formula && !file.formulas[table.formula]) {
     faults.push({ path: [...path, "formula"], message: `no formula is called ${table.formula}` });
   }
+  for (const key of table.notOf ?? []) {
+    if (file.neighbors[key]) continue;
+    faults.push({ path: [...path, "notOf"], message: `no neighbor is called ${key}` });
+  }
   table.rows.forEach((row, index) => {
     const rowPath = [...path, "rows", index];
     if (row.minutes.length !== bandCount) {
@@ -45,16 +49,22 @@ function faultsOf(id: string, table: TablesFile["tables"][string], file: TablesF
   return faults;
 }
 
+function neighborOf(key: string, file: TablesFile): Neighbor {
+  const { foods = [], words = [], why = "", source = "" } = file.neighbors[key] ?? {};
+  return { id: key, foods, words, why, source };
+}
+
 function tableOf(
   id: string,
   written: TablesFile["tables"][string],
   file: TablesFile,
 ): ProcessTable {
-  const { bands, source, ...rest } = written;
+  const { bands, source, notOf = [], ...rest } = written;
   const found = typeof source === "string" ? file.sources[source] : source;
   return {
     id,
     ...rest,
+    notOf: notOf.map((key) => neighborOf(key, file)),
     bandEdgesFt: bands ? [...BAND_EDGES_FT[bands]] : [],
     source: found ?? { publication: "unknown" },
   };

@@ -219,12 +219,21 @@ export const tablesSchema = z.strictObject({
       fermentF: z.strictObject({ min: temperatureF, max: temperatureF }).optional(),
     }),
   ),
+  neighbors: z.record(
+    id,
+    z.strictObject({
+      foods: z.array(text(40)).min(1).optional(),
+      words: z.array(text(40)).min(1).optional(),
+      why: text(300),
+      source: text(160),
+    }),
+  ),
   tables: z.record(
     id,
     z.strictObject({
       food: text(120),
       of: z.array(text(40)).min(1),
-      notOf: z.array(text(40)).min(1).optional(),
+      notOf: z.array(id).min(1).optional(),
       says: z.array(text(40)).min(1).optional(),
       mixed: z.boolean().optional(),
       classes: z.array(recipeSchema.shape.class).min(1),

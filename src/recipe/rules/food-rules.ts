@@ -1,9 +1,9 @@
 import { gramsInBatch } from "../batch-amount.ts";
 import { type Food, isLowAcid } from "../foods.ts";
 import { withoutDenied } from "../name-foods.ts";
-import type { ProcessTable } from "../process-table.ts";
-import { sourceLine } from "../process-table.ts";
+import { type Neighbor, type ProcessTable, sourceLine } from "../process-table.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
+import { neighborOf, neighborSaid, saidIn, wasTested } from "../tested-foods.ts";
 import { isAddition } from "./additions.ts";
 import {
   danger,
@@ -53,28 +53,28 @@ export const lowAcidBoilingWater: Rule = ({ recipe }) => {
  * Broth covers low-acid food as water does, and fruit juice fruit; anywhere else they are food
  * themselves.
  */
-function covers(recipe: Recipe, one: Ingredient, { kind, acid }: Food): boolean {
+function covers(recipe: Recipe, one: Ingredient, food: Food): boolean {
+  const { kind } = food;
   if (recipe.class === "low-acid") return kind === "broth";
-  return recipe.class === "acid" && kind === "fruit" && !!acid && /\bjuice\b/i.test(one.name);
+  return (
+    recipe.class === "acid" && kind === "fruit" && !isLowAcid(food) && /\bjuice\b/i.test(one.name)
+  );
 }
 
-function wasTested(table: ProcessTable, { name, kind }: Food): boolean {
-  return table.of.includes(name) || table.of.includes(kind);
-}
-
-function saidIn(text: string, words: readonly string[]): boolean {
-  return words.some((word) => new RegExp(`\\b${word}`, "i").test(text));
+function because(name: string, neighbor: Neighbor | undefined): string {
+  return neighbor ? `not for ${name}. ${neighbor.why}` : `not for ${name}`;
 }
 
 /** An ingredient as the table sees it: tested for it, or what is wrong with it. */
 function faultOf(table: ProcessTable, recipe: Recipe, one: Ingredient): string | undefined {
   const foods = foodsOf(one);
-  const other = foods.filter((food) => !wasTested(table, food) && !covers(recipe, one, food));
-  if (other.length > 0 && !isSeasoning(recipe, one)) return `not for ${one.name}`;
+  const other = foods.find((food) => !wasTested(table, food) && !covers(recipe, one, food));
+  if (other && !isSeasoning(recipe, one)) return because(one.name, neighborOf(table, other));
   if (one.role === "produce" && foods.length === 0) {
     return `and ${one.name} names no food known here; write which it is, as \`Roma tomatoes\``;
   }
-  if (foods.length > 0 && saidIn(one.name, table.notOf ?? [])) return `not for ${one.name}`;
+  const neighbor = neighborSaid(table, one.name);
+  if (foods.length > 0 && neighbor) return because(one.name, neighbor);
   if (foods.length > 0 || PLAIN.test(one.name)) return undefined;
   const grams = one.role === "spice" && !one.amount ? 0 : (gramsInBatch(recipe, one, "low") ?? 0);
   const much = UNKNOWN_SHARE * mainGrams(recipe);
@@ -110,8 +110,10 @@ export const untestedForm: Rule = ({ known }) =>
       const message = `the table was tested for ${table.food}, ${lacking}`;
       return [danger("untested-food", place, message, source)];
     }
-    if (saidIn(made.title, table.notOf ?? [])) {
-      const message = `the table was tested for ${table.food}, not for ${made.title}`;
+    const neighbor = neighborSaid(table, made.title);
+    if (neighbor) {
+      const fault = because(made.title, neighbor);
+      const message = `the table was tested for ${table.food}, ${fault}`;
       return [danger("untested-food", "title", message, source)];
     }
     const foods = new Set(made.ingredients.flatMap((one) => foodsOf(one).map(({ name }) => name)));

@@ -1,6 +1,6 @@
 import { G_PER_LB } from "../../reckon/units.ts";
 import { gramsInBatch } from "../batch-amount.ts";
-import { type Food, isLowAcid } from "../foods.ts";
+import { type Food, isLowAcid, isNoFood } from "../foods.ts";
 import { foodsNamed } from "../name-foods.ts";
 import type { TestedFormula } from "../process-table.ts";
 import type { FoodClass, Ingredient, Recipe } from "../recipe.ts";
@@ -15,7 +15,7 @@ const SEASONING_SHARE = { seasoned: 0.02, other: 0.002 };
 /** The foods an ingredient brings in; the lemon of an acid is there for its juice. */
 export function foodsOf(one: Ingredient): readonly Food[] {
   if (isAddition(one)) return [];
-  const named = foodsNamed(one.name).filter(({ kind }) => kind !== "water" && kind !== "no food");
+  const named = foodsNamed(one.name).filter((food) => !isNoFood(food));
   return one.role === "acid" ? named.filter(isLowAcid) : named;
 }
 
