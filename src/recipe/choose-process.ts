@@ -1,6 +1,6 @@
 import { withCommas } from "../reckon/reckoned.ts";
 import type { PressureBands, ProcessTable, ProcessTables, TableRow } from "./process-table.ts";
-import { sourceLine } from "./process-table.ts";
+import { rowSourceLine } from "./process-table.ts";
 import type { GaugeKind, JarSize, Method, Pack, ProcessOption, ProcessTerms } from "./recipe.ts";
 import { JAR_SIZES, type Recipe } from "./recipe.ts";
 
@@ -217,7 +217,7 @@ export function bandLabel(edgesFt: number[], index: number): string {
   return `${withCommas(below === undefined ? 0 : below + 1)}-${withCommas(edge)} ft`;
 }
 
-type Found = { minutes: number; band: string; psi: number | null; note?: string };
+type Found = { row: TableRow; minutes: number; band: string; psi: number | null; note?: string };
 
 function byBands(
   table: ProcessTable,
@@ -229,7 +229,7 @@ function byBands(
   const index = bandIndex(altitudeFt, table.bandEdgesFt, tables.topFt.bands, what);
   const minutes = row.minutes[index];
   if (minutes === undefined) refuse(`the table ${table.id} has no time at this altitude`);
-  return { minutes, band: bandLabel(table.bandEdgesFt, index), psi: null };
+  return { row, minutes, band: bandLabel(table.bandEdgesFt, index), psi: null };
 }
 
 type Setting = Found & { psi: number; basePsi: number | null };
@@ -241,7 +241,7 @@ function settingOf(row: TableRow, bands: PressureBands, altitudeFt: number, topF
   const minutes = row.minutes[0];
   if (psi === null || minutes === undefined) return undefined;
   const band = bandLabel(bands.edgesFt, index);
-  return { minutes, band, psi, basePsi: bands.psi[0] ?? null };
+  return { row, minutes, band, psi, basePsi: bands.psi[0] ?? null };
 }
 
 function settings(
@@ -300,8 +300,8 @@ function coverIn(method: ProcessOption["method"], minutes: number): number {
   return method === "boiling-water" && minutes > DEEP_COVER_ABOVE_MINUTES ? 2 : 1;
 }
 
-function sourceOf(table: ProcessTable, method: ProcessOption["method"]): string {
-  const line = sourceLine(table.source);
+function sourceOf(row: TableRow, method: ProcessOption["method"]): string {
+  const line = rowSourceLine(row);
   if (method !== "steam") return line;
   return `${line}; steam: Oklahoma State University Extension, atmospheric steam canners`;
 }
@@ -334,7 +334,9 @@ function termsFor(recipe: Recipe, tables: ProcessTables, wish: ProcessWish): Pro
     ...(wish.altitudeUncertaintyFt ? { altitudeUncertaintyFt: wish.altitudeUncertaintyFt } : {}),
     band: found.band,
     table: table.id,
-    source: sourceOf(table, method),
+    source: sourceOf(found.row, method),
+    locator: found.row.locator,
+    reading: found.row.reading,
     sterileJars: sterileWanted(method, minutes),
     coverIn: coverIn(method, minutes),
     waterStartF: method === "low-temperature" ? LOW_TEMPERATURE_START_F : WATER_START_F[pack],

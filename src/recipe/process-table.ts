@@ -1,4 +1,12 @@
-import type { FoodClass, GaugeKind, JarSize, Pack, ProcessOption, Source } from "./recipe.ts";
+import type {
+  FoodClass,
+  GaugeKind,
+  JarSize,
+  Locator,
+  Pack,
+  ProcessOption,
+  Reading,
+} from "./recipe.ts";
 
 /**
  * The tested process tables as plain data, read from `recipes/tables.yaml` by `read-tables.ts`.
@@ -12,6 +20,9 @@ export type TableRow = {
   minutes: number[];
   /** Key of the pressure schedule, for pressure rows only. */
   schedule?: string;
+  /** Where the row stands: what the table's source says, and what is the row's own. */
+  locator: Locator;
+  reading: Reading;
 };
 
 /**
@@ -51,7 +62,8 @@ export type ProcessTable = {
   formula?: string;
   /** True where the recipe may be pasteurized at low temperature instead. */
   pasteurizes?: boolean;
-  source: Source;
+  /** Where the table stands, rows that differ aside. */
+  source: Locator;
 };
 
 /** Gauge pressure for each altitude band; null where the setting is not recommended. */
@@ -90,11 +102,23 @@ export type ProcessTables = {
   topFt: { bands: number; dial: number; weighted: number };
 };
 
-/** A source in one line: publication, guide, edition, and what of it is from memory. */
-export function sourceLine(source: Source): string {
-  const parts = [source.publication];
-  if (source.guide) parts.push(source.guide);
-  if (source.edition) parts.push(`${source.edition} edition`);
-  const line = parts.join(", ");
-  return source.memory ? `${line} (from memory: ${source.memory})` : line;
+/** A source in one line: publication, guide, edition, place, and what of it is from memory. */
+export function sourceLine(source: Locator): string {
+  const { publication, guide, section, table, page, memory } = source;
+  const edition = source.edition && `${source.edition} edition`;
+  const parts = [publication, guide, edition, section, table, page && `p. ${page}`];
+  const line = parts.filter((part) => part !== undefined).join(", ");
+  return memory ? `${line} (from memory: ${memory})` : line;
+}
+
+/** A row's source in one line, with how it was read unless that was in the publication itself. */
+export function rowSourceLine({ locator, reading }: Pick<TableRow, "locator" | "reading">): string {
+  const line = sourceLine(locator);
+  return reading === "copied" ? `${line} (read in a copy)` : line;
+}
+
+/** What is said beside the terms of a row that is remembered; undefined of any other. */
+export function memoryNote({ reading }: { reading?: Reading }): string | undefined {
+  if (reading !== "remembered") return undefined;
+  return "this time is from memory: compare it with your own guide before you can by it";
 }

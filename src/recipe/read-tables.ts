@@ -1,4 +1,10 @@
-import type { Neighbor, PressureSchedule, ProcessTable, ProcessTables } from "./process-table.ts";
+import type {
+  Neighbor,
+  PressureSchedule,
+  ProcessTable,
+  ProcessTables,
+  TableRow,
+} from "./process-table.ts";
 import { type Path, type Problem, readYaml } from "./read-yaml.ts";
 import { type TablesFile, tablesSchema } from "./schema.ts";
 
@@ -19,12 +25,15 @@ function scheduleOf(written: TablesFile["schedules"][string]): PressureSchedule 
 
 type Fault = { path: Path; message: string };
 
-/** What a schema cannot say: every row has a time for each band, and every key leads somewhere. */
+/**
+ * What a schema cannot say: every row has a time for each band, every key leads somewhere, and
+ * what is remembered is named.
+ */
 function faultsOf(id: string, table: TablesFile["tables"][string], file: TablesFile): Fault[] {
   const path = ["tables", id];
   const faults: Fault[] = [];
   const bandCount = table.bands ?? 1;
-  if (typeof table.source === "string" && !file.sources[table.source]) {
+  if (!file.sources[table.source]) {
     faults.push({ path: [...path, "source"], message: `no source is called ${table.source}` });
   }
   if (table.formula && !file.formulas[table.formula]) {
@@ -45,6 +54,11 @@ function faultsOf(id: string, table: TablesFile["tables"][string], file: TablesF
     } else if (row.schedule && !file.schedules[row.schedule]) {
       faults.push({ path: rowPath, message: `no schedule is called ${row.schedule}` });
     }
+    const memory = row.locator?.memory ?? table.locator.memory;
+    if ((memory !== undefined) !== ((row.reading ?? table.reading) === "remembered")) {
+      const message = "a remembered row, and no other, names in `memory` what of it is remembered";
+      faults.push({ path: rowPath, message });
+    }
   });
   return faults;
 }
@@ -59,14 +73,18 @@ function tableOf(
   written: TablesFile["tables"][string],
   file: TablesFile,
 ): ProcessTable {
-  const { bands, source, notOf = [], ...rest } = written;
-  const found = typeof source === "string" ? file.sources[source] : source;
+  const { bands, source, locator, reading, rows, notOf = [], ...rest } = written;
+  const found = file.sources[source] ?? { publication: "unknown" };
+  const located = { ...found, ...locator };
   return {
     id,
     ...rest,
     notOf: notOf.map((key) => neighborOf(key, file)),
+    rows: rows.map((row): TableRow => {
+      return { ...row, locator: { ...located, ...row.locator }, reading: row.reading ?? reading };
+    }),
     bandEdgesFt: bands ? [...BAND_EDGES_FT[bands]] : [],
-    source: found ?? { publication: "unknown" },
+    source: located,
   };
 }
 

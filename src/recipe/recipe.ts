@@ -49,6 +49,22 @@ export type Source = {
   memory?: string;
 };
 
+/**
+ * How a row of a table came here: `read` in the publication itself, `copied` from another's copy
+ * of it, or `remembered`, some of it at least.
+ */
+export const READINGS = ["read", "copied", "remembered"] as const;
+export type Reading = (typeof READINGS)[number];
+
+/** Where a row of a table stands. `memory` names what of it is remembered. */
+export type Locator = Source & {
+  section?: string;
+  table?: string;
+  page?: string;
+  /** What another edition or copy prints instead. */
+  disagrees?: string;
+};
+
 /** What a food is to the safety rules. */
 export type FoodClass = "acidified" | "acid" | "low-acid" | "tomato" | "jam" | "ferment" | "seed";
 
@@ -202,7 +218,11 @@ export type ProcessTerms = {
   /** The altitude band the row is for, as printed: `1,001-6,000 ft`. */
   band: string;
   table: string;
+  /** The locator and the reading in one line of words. */
   source: string;
+  /** Where the row stands, and how it was read. Missing in journals from before they were kept. */
+  locator?: Locator;
+  reading?: Reading;
   /** True where the process is under ten minutes and jars are to be sterile. */
   sterileJars: boolean;
   /** Water over the jar tops, inches; 0 for steam and pressure. */

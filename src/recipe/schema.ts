@@ -2,7 +2,7 @@ import { validate } from "node-cron";
 import { z } from "zod";
 import { parseAmount } from "./amount.ts";
 import { parseDuration, parseWindow } from "./duration.ts";
-import { JAR_SIZES, METHODS, STAGE_KINDS } from "./recipe.ts";
+import { JAR_SIZES, METHODS, READINGS, STAGE_KINDS } from "./recipe.ts";
 
 /**
  * The shape of a recipe file, before defaults are filled in. Every key is known or refused;
@@ -65,6 +65,15 @@ export const sourceSchema = z.strictObject({
   edition: text(40).optional(),
   memory: text(300).optional(),
 });
+
+/** Where a table or one of its rows stands, beyond what its source says. */
+const locatorSchema = sourceSchema.partial().extend({
+  section: text(80).optional(),
+  table: text(80).optional(),
+  page: text(20).optional(),
+  disagrees: text(300).optional(),
+});
+const reading = z.enum(READINGS);
 
 const ingredient = z.strictObject({
   id,
@@ -249,10 +258,14 @@ export const tablesSchema = z.strictObject({
             jars: z.array(jar).min(1),
             minutes: bandMinutes,
             schedule: id.optional(),
+            locator: locatorSchema.optional(),
+            reading: reading.optional(),
           }),
         )
         .min(1),
-      source: z.union([id, sourceSchema]),
+      source: id,
+      locator: locatorSchema,
+      reading,
     }),
   ),
 });

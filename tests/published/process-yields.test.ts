@@ -26,7 +26,7 @@ const LOADS: [recipe: string, sevenQuartsLb: number, ninePintsLb: number][] = [
 /** Jars of one recipe's own amount. USDA Complete Guide, Guides 2, 6 and 7. */
 const YIELDS: [recipe: string, weightLb: number, jars: number, size: "pint" | "quart"][] = [
   ["bread-and-butter-pickles", 6, 8, "pint"],
-  ["dilled-green-beans", 4, 8, "pint"], // the eight pints from memory
+  ["dilled-green-beans", 4, 8, "pint"],
   ["pickled-beets", 7, 8, "pint"],
   ["sauerkraut", 25, 9, "quart"],
 ];

@@ -36,11 +36,33 @@ describe("the tested process is looked up", () => {
     });
   });
 
-  it("and names its source, with what of it is from memory", () => {
-    const choice = choose("dilled-green-beans");
-    expect(choice.ok && choice.terms.source).toMatch(
-      /^USDA Complete Guide to Home Canning, Guide 6 \(from memory: .+\)$/,
-    );
+  it("and says where the row stands, how it was read, and what of it is from memory", () => {
+    expect(choose("dilled-green-beans")).toMatchObject({
+      terms: {
+        source:
+          "USDA Complete Guide to Home Canning, Guide 6, 2015 edition, Pickled Dilled Beans, " +
+          "p. 6-14",
+        locator: { guide: "Guide 6", edition: "2015", page: "6-14" },
+        reading: "read",
+      },
+    });
+    expect(choose("choice-salsa")).toMatchObject({
+      terms: {
+        source:
+          "National Center for Home Food Preservation, choice salsa " +
+          "(from memory: the times above 1,000 ft)",
+        reading: "remembered",
+      },
+    });
+  });
+
+  it("and a row of its own says so where its table was read and it was not", () => {
+    const at = (atPsi: number) =>
+      choose("whole-tomatoes", { altitudeFt: 0, method: "pressure", gauge: "weighted", atPsi });
+    expect(at(10)).toMatchObject({ terms: { minutes: 10, reading: "read" } });
+    expect(at(15)).toMatchObject({
+      terms: { minutes: 1, reading: "copied", source: expect.stringMatching(/read in a copy/) },
+    });
   });
 
   it("with the first pack listed where none is named", () => {

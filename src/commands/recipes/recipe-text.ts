@@ -1,5 +1,5 @@
 import { formatMinutes } from "../../recipe/duration.ts";
-import { sourceLine } from "../../recipe/process-table.ts";
+import { memoryNote, sourceLine } from "../../recipe/process-table.ts";
 import type { Stage } from "../../recipe/recipe.ts";
 import type { Scaled } from "../../recipe/scale.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
@@ -64,7 +64,10 @@ function processLines({ process, reason }: WorkedOut): string[] {
   if (process.sterileJars) lines.push("  under ten minutes: sterilize the empty jars");
   if (process.coverIn > 0) lines.push(`  ${process.coverIn} in of water over the lids`);
   if (process.note) lines.push(`  ${process.note}`);
-  return [...lines, `  source: ${process.source}`];
+  const memory = memoryNote(process);
+  if (memory) lines.push(wrapped(memory, "  "));
+  if (process.locator?.disagrees) lines.push(wrapped(process.locator.disagrees, "  "));
+  return [...lines, wrapped(`source: ${process.source}`, "  ")];
 }
 
 function yieldLines(scaled: Scaled): string[] {

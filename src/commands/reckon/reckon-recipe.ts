@@ -1,7 +1,7 @@
 import { chooseProcess, defaultJar, refusedJar } from "../../recipe/choose-process.ts";
 import { publishedYield } from "../../recipe/jar-volume.ts";
 import type { Library } from "../../recipe/library.ts";
-import { sourceLine } from "../../recipe/process-table.ts";
+import { memoryNote, sourceLine } from "../../recipe/process-table.ts";
 import type { GaugeKind, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { jarsFromProduce } from "../../reckon/jars.ts";
 import type { Outcome } from "../../reckon/outcome.ts";
@@ -62,12 +62,17 @@ function termsReckoned(terms: ProcessTerms): Reckoned & Record<string, unknown> 
   if (terms.sterileJars) notes.push("under ten minutes: sterilize the empty jars");
   if (terms.coverIn > 0) notes.push(`${terms.coverIn} in of water over the lids`);
   if (terms.note) notes.push(terms.note);
+  const memory = memoryNote(terms);
+  if (memory) notes.push(memory);
+  if (terms.locator?.disagrees) notes.push(terms.locator.disagrees);
   return {
     value: terms.minutes,
     unit: "min",
     range: null,
     estimate: false,
     source: terms.source,
+    locator: terms.locator,
+    reading: terms.reading,
     notes,
     pressurePsi: terms.pressurePsi,
     band: terms.band,
