@@ -18,7 +18,10 @@ if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
   // A reader that has read enough (`| head`) is no fault of ours. An open kitchen has a handler of
   // its own, which closes the log first.
   process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code === "EPIPE" && process.stdout.listenerCount("error") === 1) process.exit(0);
+    if (process.stdout.listenerCount("error") > 1) return;
+    if (error.code === "EPIPE") process.exit(0);
+    process.stderr.write(`brinebell: the output cannot be written: ${error.message}\n`);
+    process.exit(3);
   });
   const { run } = await import("./commands/run.ts");
   const status = await run(args, version, BRINEBELL_BUILD);

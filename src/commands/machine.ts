@@ -1,5 +1,5 @@
 /** What a command is handed of the machine it runs on. */
-import { closeSync, openSync, readFileSync, readSync, writeFileSync } from "node:fs";
+import { closeSync, openSync, readFileSync, readSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { dataFolder, ownRecipes } from "../session/data-folder.ts";
@@ -14,7 +14,6 @@ export type Machine = {
   /** All recipes; where `only` one is asked for by its id, the others may be missing. */
   library(only?: string): Promise<import("../recipe/library.ts").Library>;
   readFile(path: string, mostBytes?: number): string;
-  writeFile(path: string, content: string | Uint8Array): void;
   readStdin(): Promise<string>;
 };
 
@@ -76,7 +75,6 @@ export function machineFor(home: string | undefined, version: string, build: str
       return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known, only);
     },
     readFile: readSome,
-    writeFile: (path, content) => writeFileSync(path, content, { mode: 0o600 }),
     readStdin,
   };
 }

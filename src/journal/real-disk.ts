@@ -28,7 +28,7 @@ let temporaryFiles = 0;
 /** The machine's disk. Files it makes are for their owner alone (0600), folders too (0700). */
 export function realDisk(): Disk {
   return {
-    read: (path) => attempt("read", path, () => ({ bytes: fs.readFileSync(path) })),
+    read: (path) => attempt("read", path, () => ({ bytes: readWhole(path) })),
     openAppend: (path) => attempt("open", path, () => openAppend(path)),
     truncate: (path, length) => attempt("shorten", path, () => truncate(path, length)),
     replace: (path, bytes) => attempt("replace", path, () => replace(path, bytes)),
@@ -61,8 +61,29 @@ function makeFolder(folder: string): void {
   syncFolder(above);
 }
 
+/** A pipe or a device in a file's place is refused at once, never waited for. */
+function mustBeFile(descriptor: number): void {
+  if (fs.fstatSync(descriptor).isFile()) return;
+  fs.closeSync(descriptor);
+  throw new Error("it is a pipe, a folder or a device, and no file");
+}
+
+const NEVER_WAITING = fs.constants.O_NONBLOCK ?? 0;
+
+function readWhole(path: string): Uint8Array {
+  const descriptor = fs.openSync(path, fs.constants.O_RDONLY | NEVER_WAITING);
+  mustBeFile(descriptor);
+  try {
+    return fs.readFileSync(descriptor);
+  } finally {
+    fs.closeSync(descriptor);
+  }
+}
+
 function openAppend(path: string): { file: AppendFile; length: number } {
-  const descriptor = fs.openSync(path, "a", FILE_MODE);
+  const { O_APPEND, O_CREAT, O_WRONLY } = fs.constants;
+  const descriptor = fs.openSync(path, O_APPEND | O_CREAT | O_WRONLY | NEVER_WAITING, FILE_MODE);
+  mustBeFile(descriptor);
   const file: AppendFile = {
     append: (bytes) => attempt("write", path, () => writeAll(descriptor, bytes)),
     sync: () => attempt("sync", path, () => fs.fdatasyncSync(descriptor)),

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import ICAL from "ical.js";
@@ -17,13 +17,16 @@ const START = Date.parse("2027-10-22T08:00:00-06:00");
 const HOUR_MS = 3_600_000;
 
 let folder = "";
+let beside = "";
 let clock: MadeUpClock;
 
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), "reminders-"));
+  beside = mkdtempSync(join(tmpdir(), "reminders-"));
+  folder = join(beside, "kitchen");
+  mkdirSync(folder);
   clock = new MadeUpClock(START, ZONE);
 });
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
+afterEach(() => rmSync(beside, { recursive: true, force: true }));
 
 function sitting(...words: string[]): void {
   const { session } = openSession({
@@ -44,8 +47,7 @@ function sitting(...words: string[]): void {
 }
 
 function reminders(...args: string[]) {
-  const writeFile = (path: string, content: string | Uint8Array) => writeFileSync(path, content);
-  return remindersCommand(args, { folder, writeFile }, clock.read().wallMs);
+  return remindersCommand(args, { folder }, clock.read().wallMs);
 }
 
 /** The entries of a calendar file as an independent parser reads them. */
@@ -102,7 +104,7 @@ describe("brinebell reminders", () => {
 
   it("writes a calendar whose times hold on both sides of a change of the clocks", async () => {
     sitting(...KRAUT);
-    const file = join(folder, "kitchen.ics");
+    const file = join(beside, "kitchen.ics");
     const written = await reminders("--ics", file, "--days", "30");
     expect(written.stdout).toMatch(/^\d+ reminders written to /);
     const found = entries(readFileSync(file, "utf8"));
@@ -117,7 +119,7 @@ describe("brinebell reminders", () => {
 
   it("updates and does not double: the same ids, later stamps, a rising sequence", async () => {
     sitting(...KRAUT);
-    const file = join(folder, "kitchen.ics");
+    const file = join(beside, "kitchen.ics");
     await reminders("--ics", file);
     const first = entries(readFileSync(file, "utf8"));
     clock.advance(26 * HOUR_MS);
@@ -150,7 +152,7 @@ describe("brinebell reminders", () => {
   });
 
   it("says in one line that a file cannot be written, or a journal not read", async () => {
-    const lost = await reminders("--ics", join(folder, "no", "such", "place.ics"));
+    const lost = await reminders("--ics", join(beside, "no", "such", "place.ics"));
     expect(lost).toMatchObject({ code: 3, stdout: "" });
     expect(lost.stderr.trim().split("\n")).toHaveLength(1);
     expect(lost.stderr).toContain("--ics");

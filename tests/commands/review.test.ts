@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
-import { mkdirSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -244,12 +245,14 @@ describe("brinebell export and import", () => {
   it("carry a kitchen over", async () => {
     const from = kitchen();
     const to = ioFor(`${from.folder}/other`);
-    const file = join(from.folder, "kitchen.brinebell");
+    const beside = mkdtempSync(join(tmpdir(), "moved-"));
+    const file = join(beside, "kitchen.brinebell");
     expect((await exportCommand([file], from)).code).toBe(0);
     const done = json(await importCommand([file, "--json"], to));
     expect(done.batches).toBe(3);
     expect((await reviewCommand([], to)).stdout).toBe((await reviewCommand([], from)).stdout);
     expect((await importCommand([join(from.folder, "nothing")], to)).code).toBe(3);
     expect((await importCommand([], to)).code).toBe(2);
+    rmSync(beside, { recursive: true });
   });
 });

@@ -1,5 +1,5 @@
 /** The recipes, and commands called on a kitchen's folder, for tests. */
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import type { ReviewIo } from "../../src/commands/record/review-io.ts";
 import { parseIso } from "../../src/kitchen/time.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";
@@ -15,6 +15,5 @@ export function ioFor(folder: string, now = "2027-09-20T12:00:00"): ReviewIo {
     ...(nowMs === undefined ? {} : { nowMs }),
     library: () => LIBRARY,
     readFile: (path) => readFileSync(path, "utf8"),
-    writeFile: (path, content) => writeFileSync(path, content),
   };
 }

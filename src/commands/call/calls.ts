@@ -42,6 +42,7 @@ const quantity = (value: string, about: string): OptionCall => {
 const JSON_OUT = { json: flag("print JSON") };
 const ALTITUDE = quantity("ALTITUDE", "feet or meters above the sea: 6200ft, 1890m");
 const WATER = quantity("WATER", "how much water, by volume or weight: 2L, 5 lb");
+const FORCE = { force: flag("write over a file that is no earlier output") };
 const HTML = text("FILE", "write a page to print or send");
 
 /** What this kitchen is and what goes into it. */
@@ -265,6 +266,7 @@ export const CALLS = {
     about: "what actually happened: batches, one batch, lots compared, a season",
     example: "review --compare dilled-green-beans",
     options: {
+      ...FORCE,
       html: HTML,
       csv: flag("print rows for a spreadsheet"),
       markdown: flag("print Markdown"),
@@ -291,6 +293,7 @@ export const CALLS = {
     about: "labels for a batch's jars, to print",
     example: "labels 270814-1 --pdf labels.pdf",
     options: {
+      ...FORCE,
       html: HTML,
       pdf: text("FILE", "write a PDF"),
       sheet: text("SIZE", "the label's size in inches: 4x2"),
@@ -319,7 +322,7 @@ export const CALLS = {
     about: "everything in one file, to move house with",
     example: "export kitchen.brinebell",
     completes: "files",
-    options: JSON_OUT,
+    options: { ...FORCE, ...JSON_OUT },
   },
   import: {
     words: "FILE",
@@ -333,6 +336,7 @@ export const CALLS = {
     example: "reminders --ics kitchen.ics",
     options: {
       days: text("N", "how many days ahead"),
+      ...FORCE,
       ics: text("FILE", "write a calendar file"),
       ...JSON_OUT,
     },

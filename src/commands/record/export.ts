@@ -15,7 +15,11 @@ export async function exportCommand(args: string[], io: ReviewIo): Promise<Comma
   }
   const { text, events, recipes, notices, unreadable } = exportKitchen(io.folder);
   if (unreadable !== undefined) return failed(3, `export: ${unreadable}`);
-  const result = written("export", io, file, text);
+  const result = written("export", io, parsed.value, {
+    path: file,
+    content: text,
+    kind: "archive",
+  });
   if (result.code !== 0) return result;
   if (file === "-") return withNotices(result, "export", notices);
   const counted = isOn(parsed.value, "json")

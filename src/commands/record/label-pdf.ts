@@ -58,7 +58,11 @@ export async function labelPdf(
     size: [paper.widthMm * PT_PER_MM, paper.heightMm * PT_PER_MM],
     margin: 0,
     autoFirstPage: false,
-    info: { Title: `Labels for batch ${labels[0]?.batch ?? ""}`, CreationDate: madeAt },
+    info: {
+      Title: `Labels for batch ${labels[0]?.batch ?? ""}`,
+      Creator: "Brinebell",
+      CreationDate: madeAt,
+    },
   });
   const chunks: Uint8Array[] = [];
   document.on("data", (chunk: Uint8Array) => chunks.push(chunk));

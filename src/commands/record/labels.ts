@@ -6,7 +6,7 @@ import { type Label, labelsOf } from "../../review/shelf/labels.ts";
 import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import { isOn, optionValue, parseOptions } from "../call/options.ts";
+import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import {
   batchNamed,
   kitchenFor,
@@ -49,9 +49,15 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   }
   const results: CommandResult[] = [];
   if (html !== undefined) {
-    results.push(written("labels", io, html, labelPage(labels, sheet.value)));
+    results.push(
+      written("labels", io, options, {
+        path: html,
+        content: labelPage(labels, sheet.value),
+        kind: "page",
+      }),
+    );
   }
-  if (pdf !== undefined) results.push(await writePdf(labels, sheet.value, io, pdf));
+  if (pdf !== undefined) results.push(await writePdf(labels, sheet.value, io, options, pdf));
   return withNotices(together(results), "labels", notices);
 }
 
@@ -65,11 +71,12 @@ async function writePdf(
   labels: readonly Label[],
   sheet: Sheet,
   io: ReviewIo,
+  options: Options,
   path: string,
 ): Promise<CommandResult> {
   const { labelPdf } = await import("./label-pdf.ts");
   const { bytes, changed, lost } = await labelPdf(labels, sheet, new Date(io.nowMs ?? Date.now()));
-  const result = written("labels", io, path, bytes);
+  const result = written("labels", io, options, { path, content: bytes, kind: "pdf" });
   if (result.code !== 0 || !changed) return result;
   const what = lost
     ? "some letters have no likeness in the PDF's font and are printed as ?; --html has them all"

@@ -5,7 +5,7 @@ declare module "pdfkit" {
       size: [number, number];
       margin: number;
       autoFirstPage: boolean;
-      info: { Title: string; CreationDate: Date };
+      info: { Title: string; Creator: string; CreationDate: Date };
     });
     on(event: "data", take: (chunk: Uint8Array) => void): this;
     on(event: "end", take: () => void): this;

@@ -9,6 +9,7 @@ import { readKitchen } from "../../session/reading/read-kitchen.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, optionValue, parseOptions } from "../call/options.ts";
+import { writeOutput } from "../call/write-output.ts";
 import type { Machine } from "../machine.ts";
 
 const LIST_DAYS = 30;
@@ -20,7 +21,7 @@ const WHEN_WIDTH = 27;
 /** Lists or exports what is due within `--days` of `wallMs`, without opening the kitchen. */
 export async function remindersCommand(
   args: string[],
-  machine: Pick<Machine, "folder" | "writeFile">,
+  machine: Pick<Machine, "folder">,
   wallMs = Date.now(),
 ): Promise<CommandResult> {
   const parsed = parseOptions(args, CALLS.reminders.options);
@@ -46,12 +47,10 @@ export async function remindersCommand(
     const facts = { mark: kitchenMark(state), revision: revision(state), madeAt: wallMs };
     const calendar = calendarText(items, facts);
     if (file === "-") return { code: 0, stdout: calendar, stderr };
-    try {
-      machine.writeFile(file, calendar);
-    } catch (error) {
-      const mend = "name a file in a folder you may write to";
-      return failed(3, `reminders: --ics: ${(error as Error).message}; ${mend}`);
-    }
+    const force = isOn(options, "force");
+    const output = { path: file, content: calendar, kind: "calendar", force } as const;
+    const answer = writeOutput({ ...output, folder: machine.folder });
+    if (!answer.ok) return failed(answer.code, `reminders: --ics: ${answer.message}`);
   }
   const now = isoWithOffset(Math.round(wallOf(state, nowMs)), state.zone);
   if (isOn(options, "json")) {

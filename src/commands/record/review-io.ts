@@ -6,6 +6,8 @@ import { batchesOfSeason } from "../../review/season.ts";
 import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";
 import { type ReadKitchen, readKitchen } from "../../session/reading/read-kitchen.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
+import { isOn, type Options } from "../call/options.ts";
+import { type OutputKind, writeOutput } from "../call/write-output.ts";
 
 export type ReviewIo = {
   /** The data folder. */
@@ -17,8 +19,6 @@ export type ReviewIo = {
   nowMs?: number;
   library(): Promise<Library> | Library;
   readFile(path: string): Promise<string> | string;
-  /** May throw. */
-  writeFile(path: string, content: string | Uint8Array): void;
 };
 
 export type Refused = { ok: false; result: CommandResult };
@@ -86,18 +86,16 @@ export function seasonFrom(
 export function written(
   name: string,
   io: ReviewIo,
-  path: string,
-  content: string | Uint8Array,
+  options: Options,
+  output: { path: string; content: string | Uint8Array; kind: OutputKind },
 ): CommandResult {
-  if (path === "-" && typeof content === "string") return { code: 0, stdout: content, stderr: "" };
-  try {
-    io.writeFile(path, content);
-  } catch (error) {
-    const why = (error as Error).message;
-    return failed(3, `${name}: ${path} cannot be written: ${why}; name another file`);
-  }
+  const { path, content } = output;
+  if (path === "-" && typeof content === "string") return printed(content);
+  const answer = writeOutput({ ...output, folder: io.folder, force: isOn(options, "force") });
+  if (!answer.ok) return failed(answer.code, `${name}: ${answer.message}`);
   const kb = Math.max(1, Math.round(Buffer.byteLength(content) / 1000));
-  return { code: 0, stdout: `Wrote ${path} (${kb} kB).\n`, stderr: "" };
+  return printed(`Wrote ${path} (${kb} kB).
+`);
 }
 
 export function printed(stdout: string): CommandResult {

@@ -73,6 +73,10 @@ function reviewed(
     : wholeSeason(options, kitchen, io, season);
 }
 
+function page(options: Options, io: ReviewIo, path: string, content: string): CommandResult {
+  return written("review", io, options, { path, content, kind: "page" });
+}
+
 function oneBatch(
   options: Options,
   { state, nowMs }: ReadKitchen,
@@ -80,7 +84,7 @@ function oneBatch(
   batch: Batch,
 ): CommandResult {
   const file = optionValue(options, "html");
-  if (file !== undefined) return written("review", io, file, batchPage(state, batch, nowMs));
+  if (file !== undefined) return page(options, io, file, batchPage(state, batch, nowMs));
   const learned = () => learnedOf(state, batch.recipe.id);
   if (isOn(options, "json")) {
     return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
@@ -115,7 +119,7 @@ function wholeSeason(
   });
   const season = seasonOf(state, year, nowMs, learned);
   const file = optionValue(options, "html");
-  if (file !== undefined) return written("review", io, file, seasonPage(season));
+  if (file !== undefined) return page(options, io, file, seasonPage(season));
   const batches = () => batchesOfSeason(state, year);
   if (isOn(options, "json")) {
     return printedJson({ season, ...review(state, nowMs, batches()) });
@@ -149,6 +153,6 @@ function compared(
     return failed(2, `review: no batches of ${asked} to compare; there is ${known}`);
   }
   const file = optionValue(options, "html");
-  if (file !== undefined) return written("review", io, file, comparePage(comparison));
+  if (file !== undefined) return page(options, io, file, comparePage(comparison));
   return isOn(options, "json") ? printedJson(comparison) : printed(comparisonText(comparison));
 }

@@ -50,6 +50,7 @@ export function page(title: string, body: Markup, style = ""): string {
   return html`<!doctype html>
 <html lang="en">
 <head>
+<meta name="generator" content="Brinebell">
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">

@@ -1,0 +1,84 @@
+/** How commands write files for a person: whole or not at all, and over nothing of theirs. */
+import { closeSync, constants, fstatSync, openSync, readSync, realpathSync } from "node:fs";
+import { basename, dirname, join, relative, resolve } from "node:path";
+import { realDisk } from "../../journal/real-disk.ts";
+
+/** What earlier outputs of a kind hold, so that they may be written anew. */
+const MARKS = {
+  page: /<meta name="generator" content="Brinebell">/,
+  pdf: /^%PDF-[\s\S]*\/Creator \(Brinebell\)/,
+  calendar: /^BEGIN:VCALENDAR\r?\n[\s\S]{0,400}PRODID:[^\n]*brinebell/i,
+  archive: /^\{"archive":"brinebell"/,
+} as const satisfies Record<string, RegExp>;
+
+export type OutputKind = keyof typeof MARKS;
+
+export type Output = {
+  path: string;
+  content: string | Uint8Array;
+  kind: OutputKind;
+  /** The data folder, into which nothing is ever written. */
+  folder: string;
+  /** Replace whatever file stands there. */
+  force: boolean;
+};
+
+export type WriteAnswer = { ok: true } | { ok: false; code: 1 | 2 | 3; message: string };
+
+/** The longest file that is looked through for the mark of an earlier output. */
+const LONGEST_LOOKED_AT = 16 * 1024 * 1024;
+
+/** A path with its links followed, as far as it is there. */
+function realPath(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    const above = dirname(path);
+    return above === path ? path : join(realPath(above), basename(path));
+  }
+}
+
+function isInside(path: string, folder: string): boolean {
+  const way = relative(realPath(resolve(folder)), realPath(resolve(path)));
+  return way === "" || !(way.startsWith("..") || resolve(way) === way);
+}
+
+/** What stands at a path: nothing, an earlier output of this kind, or something else. */
+function found(path: string, kind: OutputKind): "nothing" | "earlier" | "other" | "no file" {
+  let file: number;
+  try {
+    // Without O_NONBLOCK a pipe that nobody writes into would be waited for.
+    file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "ENOENT" ? "nothing" : "other";
+  }
+  try {
+    const stat = fstatSync(file);
+    if (!stat.isFile()) return "no file";
+    if (stat.size === 0) return "earlier";
+    const bytes = Buffer.alloc(Math.min(stat.size, LONGEST_LOOKED_AT));
+    const length = readSync(file, bytes, 0, bytes.length, 0);
+    return MARKS[kind].test(bytes.toString("latin1", 0, length)) ? "earlier" : "other";
+  } finally {
+    closeSync(file);
+  }
+}
+
+/**
+ * Writes an output beside its place and renames it into it, so that a failure leaves what was
+ * there. Code 2: the place is off; 1: another file stands there; 3: it cannot be written.
+ */
+export function writeOutput({ path, content, kind, folder, force }: Output): WriteAnswer {
+  const refused = (code: 1 | 2 | 3, message: string) => ({ ok: false as const, code, message });
+  if (isInside(path, folder)) {
+    return refused(2, `${path} is in the data folder; name a file outside ${folder}`);
+  }
+  const there = found(path, kind);
+  if (there === "no file") return refused(2, `${path} is no file; name one`);
+  if (there === "other" && !force) {
+    return refused(1, `${path} holds something else; name another file, or add --force`);
+  }
+  const bytes = typeof content === "string" ? new TextEncoder().encode(content) : content;
+  const answer = realDisk().replace(path, bytes);
+  return answer.ok ? { ok: true } : refused(3, `${answer.message}; name another file`);
+}

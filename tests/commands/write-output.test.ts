@@ -1,0 +1,67 @@
+import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { type OutputKind, writeOutput } from "../../src/commands/call/write-output.ts";
+import { realDisk } from "../../src/journal/real-disk.ts";
+
+let place = "";
+const inPlace = (...names: string[]) => join(place, ...names);
+const PAGE = '<head><meta name="generator" content="Brinebell">';
+
+beforeEach(() => {
+  place = mkdtempSync(join(tmpdir(), "output-"));
+  mkdirSync(inPlace("kitchen"));
+  writeFileSync(inPlace("kitchen", "journal-2027.jsonl"), "the log");
+});
+afterEach(() => rmSync(place, { recursive: true }));
+
+function write(path: string, force = false, kind: OutputKind = "page", content = PAGE) {
+  return writeOutput({ path, content, kind, folder: inPlace("kitchen"), force });
+}
+
+describe("what a command writes for a person", () => {
+  it("is written where nothing stands, and over an earlier output of its kind", () => {
+    expect(write(inPlace("a.html"))).toEqual({ ok: true });
+    expect(write(inPlace("a.html"), false, "page", `${PAGE} again`)).toEqual({ ok: true });
+    expect(readFileSync(inPlace("a.html"), "utf8")).toContain("again");
+  });
+
+  it("goes over another file only when forced", () => {
+    writeFileSync(inPlace("letter.txt"), "dear aunt");
+    expect(write(inPlace("letter.txt"))).toMatchObject({ ok: false, code: 1 });
+    expect(readFileSync(inPlace("letter.txt"), "utf8")).toBe("dear aunt");
+    write(inPlace("page.html"));
+    expect(write(inPlace("page.html"), false, "calendar")).toMatchObject({ ok: false, code: 1 });
+    expect(write(inPlace("letter.txt"), true)).toEqual({ ok: true });
+  });
+
+  it("never goes into the data folder, forced or by a link", () => {
+    const journal = inPlace("kitchen", "journal-2027.jsonl");
+    symlinkSync(inPlace("kitchen"), inPlace("way-in"));
+    const ways = [journal, inPlace("kitchen", "x.html"), inPlace("way-in", "journal-2027.jsonl")];
+    for (const path of ways) {
+      expect(write(path, true)).toMatchObject({ ok: false, code: 2 });
+    }
+    expect(readFileSync(journal, "utf8")).toBe("the log");
+  });
+
+  it("is refused at once where a pipe or a folder stands, and where no folder is", () => {
+    execFileSync("mkfifo", [inPlace("pipe")]);
+    expect(write(inPlace("pipe"), true)).toMatchObject({ ok: false, code: 2 });
+    mkdirSync(inPlace("folder"));
+    expect(write(inPlace("folder"), true)).toMatchObject({ ok: false, code: 2 });
+    expect(write(inPlace("no", "such", "x.html"))).toMatchObject({ ok: false, code: 3 });
+  });
+});
+
+describe("the disk", () => {
+  it("refuses a pipe or a device in a file's place at once", () => {
+    execFileSync("mkfifo", [inPlace("pipe")]);
+    for (const path of [inPlace("pipe"), "/dev/zero", place]) {
+      expect(realDisk().read(path)).toMatchObject({ ok: false });
+      expect(realDisk().openAppend(path)).toMatchObject({ ok: false });
+    }
+  });
+});
