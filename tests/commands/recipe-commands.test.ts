@@ -167,6 +167,23 @@ describe("brinebell reckon process", () => {
     });
   });
 
+  it("says where the time stands, and plainly where it is from memory", async () => {
+    const call = "--recipe choice-salsa --altitude 6200 ft";
+    const { stdout } = await reckonProcess([...words(call), "--json"], io);
+    expect(JSON.parse(stdout)).toMatchObject({
+      locator: { publication: "National Center for Home Food Preservation" },
+      reading: "remembered",
+      notes: expect.arrayContaining([
+        expect.stringMatching(/from memory: compare it with your own/),
+      ]),
+    });
+    const shown = await recipesCommand(words("choice-salsa --altitude 6200 ft"), io);
+    expect(shown.stdout).toMatch(/time is from memory: compare it with your own guide/);
+    const read = await recipesCommand(words("dilled-green-beans --altitude 6200 ft"), io);
+    expect(read.stdout).toMatch(/Guide 6, 2015 edition, Pickled\s+Dilled Beans, p. 6-14/);
+    expect(read.stdout).not.toMatch(/from memory/);
+  });
+
   it("takes --at as the pressure process that has such a setting", async () => {
     for (const [at, minutes] of [
       ["6psi", 20],

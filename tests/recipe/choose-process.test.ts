@@ -5,6 +5,7 @@ import {
   defaultJar,
   type ProcessWish,
 } from "../../src/recipe/choose-process.ts";
+import { memoryNote } from "../../src/recipe/process-table.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { recipeOf, wholeLibrary } from "./library-files.ts";
 
@@ -63,6 +64,12 @@ describe("the tested process is looked up", () => {
     expect(at(15)).toMatchObject({
       terms: { minutes: 1, reading: "copied", source: expect.stringMatching(/read in a copy/) },
     });
+  });
+
+  it("terms of a journal from before readings were kept say nothing of memory", () => {
+    expect(memoryNote({})).toBeUndefined();
+    expect(memoryNote({ reading: "copied" })).toBeUndefined();
+    expect(memoryNote({ reading: "remembered" })).toMatch(/compare it with your own guide/);
   });
 
   it("with the first pack listed where none is named", () => {
