@@ -2,6 +2,7 @@ import type { Intent } from "../kitchen/command.ts";
 import type { Run } from "./grammar/matcher.ts";
 import { startsFrom, tailsOf } from "./grammar/passing-over.ts";
 import type { PhraseBook } from "./grammar/phrase-book.ts";
+import { MEANINGS } from "./intents/all.ts";
 import { clauseReadings, type Reading } from "./readings.ts";
 import type { Target } from "./values/targets.ts";
 
@@ -15,30 +16,6 @@ import type { Target } from "./values/targets.ts";
 const MOST_WORDS = 24;
 const CLAUSE_COST = 0.5;
 
-/** Clauses that say nothing beside these others. */
-const GIVES_WAY: Partial<Record<Intent, "all" | readonly Intent[]>> = {
-  acknowledge: "all",
-  yes: ["begin", "resume"],
-  hold: ["repeat", "help", "what-now"],
-  "what-next": ["done"],
-  "what-now": ["done", "resume"],
-  resume: ["focus"],
-  undo: ["correct-time"],
-};
-
-/** Intents a name said beforehand can be the target of. */
-const TARGETED: ReadonlySet<Intent> = new Set<Intent>([
-  "done",
-  "time-left",
-  "finish-time",
-  "hold",
-  "resume",
-  "abandon",
-  "boiling",
-  "boil-lost",
-  "temperature",
-]);
-
 /** A command put together from clauses: its intent and slots as the phrases filled them. */
 export type Joined = { intent: Intent; slots: Record<string, unknown>; hedged: boolean };
 
@@ -50,7 +27,7 @@ export function slotsOf(reading: Reading): Record<string, unknown> {
 }
 
 function givesWay(one: Intent, other: Intent): boolean {
-  const to = GIVES_WAY[one];
+  const { givesWay: to } = MEANINGS[one];
   return to === "all" || to?.includes(other) === true;
 }
 
@@ -69,7 +46,9 @@ function merged(
 
 /** "The beets, how long have they got": a name and then what is asked or said of it. */
 function aboutTopic(first: Reading, second: Reading): Record<string, unknown> | undefined {
-  if (first.of.intent !== "focus" || !TARGETED.has(second.of.intent)) return undefined;
+  if (first.of.intent !== "focus" || !MEANINGS[second.of.intent].topical) {
+    return undefined;
+  }
   const topic = slotsOf(first).target as Target | undefined;
   const slots = slotsOf(second);
   return topic && slots.target === undefined ? { ...slots, target: topic } : undefined;

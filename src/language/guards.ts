@@ -1,31 +1,12 @@
 import type { Intent } from "../kitchen/command.ts";
 import { wordSet } from "./grammar/word-set.ts";
+import { MEANINGS } from "./intents/all.ts";
 import type { Utterance } from "./words.ts";
 
 /**
  * The second line of defence behind phrases that have to match whole: nothing asked, wished,
  * planned, doubted or told of another day is ever a report.
  */
-
-/** Intents that say something happened, and so are written to the log as facts. */
-export const REPORTS: ReadonlySet<Intent> = new Set<Intent>([
-  "boiling",
-  "boil-lost",
-  "pressure",
-  "pressure-lost",
-  "weight-rocking",
-  "venting",
-  "loaded",
-  "water-low",
-  "temperature",
-  "jars-filled",
-  "sealed",
-  "seal-failed",
-  "jar-broken",
-  "set-aside",
-  "opened",
-  "done",
-]);
 
 const ASKING = wordSet(
   "is are was were do does did has have can could will would should shall might may am why who",
@@ -43,28 +24,6 @@ const SUBJECTS = wordSet(
 );
 /** Words that can also begin a statement: "have filled nine", "were at eleven" for "we're". */
 const MAY_STATE = wordSet("have has were will");
-/** Doubting words that belong to the report itself in some intents. */
-const ALLOWED: Partial<Record<Intent, ReadonlySet<string>>> = {
-  "seal-failed": new Set(["when", "would"]),
-  done: new Set(["once"]),
-  "pressure-lost": new Set(["should"]),
-  "set-aside": new Set(["would"]),
-  boiling: new Set(["once"]),
-  opened: new Set(["used"]),
-};
-
-/** Other statements that are none when they end in a question mark. */
-const STATEMENTS: ReadonlySet<Intent> = new Set<Intent>([
-  "disposition",
-  "altitude",
-  "taste",
-  "correct-time",
-  "begin",
-  "abandon",
-  "yes",
-  "no",
-]);
-
 const BEFORE_ASKING = wordSet(
   "so and okay well now hey um uh er oh but then right hmm wait hi hello",
 );
@@ -83,11 +42,11 @@ const HEARSAY = new RegExp(
 
 /** True where the words ask, wish, doubt or plan, whatever they matched. */
 export function isNoReport(said: Utterance, intent: Intent): boolean {
-  if (said.asked && STATEMENTS.has(intent)) return !isRequest(said);
-  if (!REPORTS.has(intent)) return false;
+  const { report, unasked, doubting } = MEANINGS[intent];
+  if (said.asked && unasked) return !isRequest(said);
+  if (!report) return false;
   if (said.asked) return true;
-  const allowed = ALLOWED[intent];
-  if (said.words.some(({ word }) => DOUBT.has(word) && !allowed?.has(word))) return true;
+  if (said.words.some(({ word }) => DOUBT.has(word) && !doubting?.includes(word))) return true;
   const text = said.words.map(({ word }) => word).join(" ");
   if (HEARSAY.test(text)) return true;
   // "It's hot in here" tells of the room.
@@ -103,31 +62,6 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
 function isRequest(said: Utterance): boolean {
   return /^(can|could|would|will|shall|may|how|why|please)$/.test(said.words[0]?.word ?? "");
 }
-
-/**
- * Intents that may be understood with one unexpected word among theirs: none of them writes a fact
- * to the log, and all are answered aloud.
- */
-export const FORGIVING: ReadonlySet<Intent> = new Set<Intent>([
-  "begin",
-  "repeat",
-  "what-now",
-  "what-next",
-  "overview",
-  "help",
-  "time-left",
-  "finish-time",
-  "timer-set",
-  "timer-add",
-  "timer-cancel",
-  "hush",
-  "unhush",
-  "hold",
-  "resume",
-  "focus",
-  "taste",
-  "altitude",
-]);
 
 /** Words that are never passed over as unexpected: they can change everything. */
 export const TELLING: ReadonlySet<string> = new Set([

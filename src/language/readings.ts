@@ -1,12 +1,12 @@
 import type { Intent } from "../kitchen/command.ts";
 import type { Match, Run } from "./grammar/matcher.ts";
 import { MOST_STRANGE, type Passed, startsFrom, tailsOf } from "./grammar/passing-over.ts";
-import { candidates, type FamilyPhrase, type PhraseBook } from "./grammar/phrase-book.ts";
-import { FORGIVING } from "./guards.ts";
+import { candidates, type MeaningPhrase, type PhraseBook } from "./grammar/phrase-book.ts";
+import { MEANINGS } from "./intents/all.ts";
 
 /** One way to read an utterance, or one clause of it, as a command. */
 export type Reading = {
-  of: FamilyPhrase;
+  of: MeaningPhrase;
   match: Match;
   cost: number;
   hedged: boolean;
@@ -21,7 +21,7 @@ function beats(one: Reading, other: Reading | undefined): boolean {
   return one.cost < other.cost || (one.cost === other.cost && one.of.order < other.of.order);
 }
 
-type Matched = { of: FamilyPhrase; match: Match };
+type Matched = { of: MeaningPhrase; match: Match };
 
 const matched = new WeakMap<Run, Matched[][]>();
 
@@ -87,7 +87,7 @@ export function wholeReading(
     const tail = tails[reading.match.next];
     if (tail === undefined) continue;
     const whole = { ...reading, cost: reading.cost + tail };
-    const strange = whole.cost >= MOST_STRANGE || !FORGIVING.has(whole.of.intent);
+    const strange = whole.cost >= MOST_STRANGE || !MEANINGS[whole.of.intent].forgiving;
     if (leave.strangers && strange) continue;
     if (beats(whole, best) && !refused(whole.of.intent)) best = whole;
   }

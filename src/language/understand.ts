@@ -7,11 +7,12 @@ import { skipsOf } from "./grammar/passing-over.ts";
 import { ANY_FIGURE } from "./grammar/pattern-facts.ts";
 import { type PhraseBook, phraseBook } from "./grammar/phrase-book.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
+import { MEANINGS } from "./intents/all.ts";
 import { wholeReading } from "./readings.ts";
 import { takenApart } from "./run-together.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { finishSlots } from "./values/finish-slots.ts";
-import { markedJars, OF_MARKED_JARS } from "./values/lid-marks.ts";
+import { markedJars } from "./values/lid-marks.ts";
 import { slotReader } from "./values/slots.ts";
 import { type Meaning, namesOf } from "./values/targets.ts";
 import { type Utterance, wordsOf } from "./words.ts";
@@ -90,7 +91,7 @@ function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefine
   const skips = skipsOf(run.words, book, true);
   const loose = { ...run, lists: [], skips };
   const whole = wholeReading(loose, book, { asides: false, strangers: true }, refused);
-  if (!whole || (whole.of.intent === "begin" && beginsAsking(run.words))) return undefined;
+  if (!whole || (MEANINGS[whole.of.intent].unasked && beginsAsking(run.words))) return undefined;
   return {
     intent: whole.of.intent,
     slots: slotsOf(whole),
@@ -108,7 +109,7 @@ export function understand(text: string, context: Context): Understood {
   const marked = plain.intent === "unknown" ? markedJars(text, context.running) : undefined;
   if (!marked) return plain;
   const again = understoodPlainly(marked.text, context);
-  if (!OF_MARKED_JARS.has(again.intent) || "target" in again.slots) return plain;
+  if (!("jars" in MEANINGS[again.intent].slots) || "target" in again.slots) return plain;
   const refersTo = { recipes: [], batches: [marked.batch], timers: [] };
   return {
     ...again,
@@ -130,7 +131,7 @@ function understoodPlainly(text: string, context: Context): Understood {
   const run = runOf(said, context, book);
   if (said.cut) {
     const kept = wholeReading(run, book, { asides: false, strangers: false }, refused);
-    const open = kept?.of.intent === "note" || kept?.of.intent === "remind";
+    const open = kept && Object.hasOwn(MEANINGS[kept.of.intent].slots, "text");
     return (open && finishSlots(kept.of.intent, slotsOf(kept), 1, said, context)) || unknown(text);
   }
   const plain = finish(found(run, book, refused), said);

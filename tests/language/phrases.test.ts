@@ -1,34 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { type Pattern, parsePattern } from "../../src/language/grammar/pattern.ts";
-import { ALL_LISTS, FAMILIES } from "../../src/language/phrases/all-families.ts";
+import { alternatives, type Pattern, parsePattern } from "../../src/language/grammar/pattern.ts";
+import { lists, phrases } from "../../src/language/grammar/phrase-book.ts";
+import { MEANINGS, meanings } from "../../src/language/intents/all.ts";
+import { SHARED_LISTS } from "../../src/language/intents/shared-lists.ts";
 import { RECIPE_NAMES } from "../../src/language/values/recipe-names.ts";
 import { SLOT_KINDS } from "../../src/language/values/slots.ts";
 
-const SLOTS: Record<string, string[]> = {
-  begin: ["lot", "recipe", "named", "produce", "target"],
-  boiling: ["target", "at", "covered"],
-  pressure: ["value", "unit", "target", "at"],
-  temperature: ["value", "unit", "boiling", "target", "at"],
-  "jars-filled": ["count", "size", "target"],
-  sealed: ["all", "count", "jars", "target", "number"],
-  "seal-failed": ["count", "jars", "othersSealed", "size", "number"],
-  disposition: ["what", "count", "jars", "target", "number"],
-  altitude: ["feet", "metres", "off", "low", "high"],
-  taste: ["target", "taster", "scores", "scoreName", "score"],
-  "timer-set": ["minutes", "label"],
-  "timer-add": ["minutes", "target"],
-  "timer-cancel": ["target"],
-  remind: ["when", "text"],
-  note: ["text"],
-  "correct-time": ["at"],
-  "how-much": ["what"],
-};
+const LISTS = lists();
 
 function slotsIn(pattern: Pattern, into: Map<string, string>): void {
   if (pattern.is === "slot") into.set(pattern.slot, pattern.kind);
   else if (pattern.is === "fixed") into.set(pattern.slot, "");
   else if (pattern.is === "list") {
-    for (const phrase of ALL_LISTS[pattern.name] ?? []) slotsIn(parsePattern(phrase), into);
+    slotsIn(parsePattern(LISTS[pattern.name] ?? ""), into);
   } else if (pattern.is === "sequence") {
     for (const part of pattern.parts) slotsIn(part, into);
   } else if (pattern.is === "choice") {
@@ -37,18 +21,37 @@ function slotsIn(pattern: Pattern, into: Map<string, string>): void {
 }
 
 describe("the phrases", () => {
-  const all = FAMILIES.flatMap((family) => family.phrases.map((phrase) => ({ family, phrase })));
+  const bags = meanings().flatMap(([intent, { bags = [] }]) =>
+    bags.flatMap(({ must, may }) => [...must, may].map((source) => ({ intent, source }))),
+  );
 
-  it("fill only slots of their intent, of kinds that are read", () => {
-    for (const { family, phrase } of all) {
+  it("fill only slots of their meaning, of kinds that are read", () => {
+    const wrong = [...phrases(), ...bags].flatMap(({ intent, source }) => {
       const found = new Map<string, string>();
-      slotsIn(parsePattern(phrase), found);
-      const known = SLOTS[family.intent];
-      for (const [slot, kind] of found) {
-        if (known) expect({ phrase, slot, known }).toSatisfy(() => known.includes(slot));
-        if (kind) expect(SLOT_KINDS).toContain(kind);
-      }
-    }
+      slotsIn(parsePattern(source), found);
+      const { slots, parts = [] } = MEANINGS[intent];
+      const known = [...Object.keys(slots), ...parts, "number"];
+      const strange = [...found].filter(
+        ([slot, kind]) => !known.includes(slot) || (kind && !SLOT_KINDS.includes(kind)),
+      );
+      return strange.map(([slot, kind]) => `${intent}: {${slot}:${kind}} in ${source}`);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it("name only lists there are, each of them by a name of its own", () => {
+    const named = [
+      ...Object.keys(SHARED_LISTS),
+      ...meanings().flatMap(([, { lists = {} }]) => Object.keys(lists)),
+    ];
+    expect(named.toSorted()).toEqual([...new Set(named)].toSorted());
+    const used = [...phrases(), ...bags].map(({ source }) => source).concat(Object.values(LISTS));
+    const uses = new Set(used.flatMap((source) => source.match(/(?<=<)[\w-]+(?=>)/g) ?? []));
+    expect(named.filter((name) => !uses.has(name))).toEqual([]);
+  });
+
+  it("come apart at the bars outside all brackets", () => {
+    expect(alternatives("a (b|c)|[d|e] {f=g}| h")).toEqual(["a (b|c)", "[d|e] {f=g}", " h"]);
   });
 
   it("say where they are wrong", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseIso } from "../../src/kitchen/time.ts";
-import { REPORTS } from "../../src/language/guards.ts";
+import { MEANINGS } from "../../src/language/intents/all.ts";
 import { understand } from "../../src/language/understand.ts";
 import { CHATTER } from "./chatter.ts";
 import { COMMANDS } from "./commands.ts";
@@ -47,13 +47,13 @@ describe("talk, questions, wishes, plans, denials and tales", () => {
 
   it.each(CHATTER)("%j is no report with batches running", (text) => {
     const { intent } = understand(text, kitchenContext({ ...rice, running: beans }));
-    expect(REPORTS.has(intent)).toBe(false);
+    expect(MEANINGS[intent].report).toBeUndefined();
   });
 
-  const reports = COMMANDS.filter(([, intent]) => REPORTS.has(intent));
+  const reports = COMMANDS.filter(([, intent]) => MEANINGS[intent].report);
   it.each(reports)("%j is no report when asked", (text) => {
     const { intent } = understand(`${text}?`, kitchenContext());
-    expect(REPORTS.has(intent)).toBe(false);
+    expect(MEANINGS[intent].report).toBeUndefined();
   });
 
   it.each([
@@ -70,7 +70,7 @@ describe("talk, questions, wishes, plans, denials and tales", () => {
   ])("no report is one behind %j", (before) => {
     for (const [text] of reports) {
       const { intent } = understand(`${before} ${text}`, kitchenContext());
-      expect({ text, report: REPORTS.has(intent) }).toEqual({ text, report: false });
+      expect({ text, report: MEANINGS[intent].report }).toEqual({ text });
     }
   });
 });

@@ -1,7 +1,8 @@
 import type { Intent } from "../../kitchen/command.ts";
 import type { Joined } from "../clauses.ts";
 import { beginsAsking } from "../guards.ts";
-import { BAGS, type Bag } from "../phrases/bags.ts";
+import { meanings } from "../intents/all.ts";
+import type { Bag } from "../intents/meaning.ts";
 import type { Capture, Grammar, Match, Phrase, Run } from "./matcher.ts";
 import { startsFrom, tailsOf } from "./passing-over.ts";
 import type { PhraseBook } from "./phrase-book.ts";
@@ -15,7 +16,7 @@ import type { PhraseBook } from "./phrase-book.ts";
 /** Longer ones are stories. */
 const MOST_WORDS = 20;
 
-type OpenBag = { bag: Bag; must: Phrase[]; may: Phrase };
+type OpenBag = { intent: Intent; bag: Bag<Intent>; must: Phrase[]; may: Phrase };
 
 /** How far a bag has got at one place: which needed pieces it has, and what they filled. */
 type Path = { has: number; captures: readonly Capture[]; cost: number };
@@ -27,11 +28,14 @@ export class BagReader {
   constructor(private readonly grammar: Grammar) {}
 
   private get bags(): OpenBag[] {
-    this.opened ??= BAGS.map((bag) => ({
-      bag,
-      must: bag.must.map((source) => this.grammar.phrase(source)),
-      may: this.grammar.phrase(`(${bag.may.join("|")})`),
-    }));
+    this.opened ??= meanings().flatMap(([intent, { bags = [] }]) =>
+      bags.map((bag) => ({
+        intent,
+        bag,
+        must: bag.must.map((source) => this.grammar.phrase(source)),
+        may: this.grammar.phrase(bag.may),
+      })),
+    );
     return this.opened;
   }
 
@@ -41,7 +45,8 @@ export class BagReader {
     const asks = beginsAsking(run.words);
     let best: { joined: Joined; cost: number } | undefined;
     for (const open of this.bags) {
-      const { intent, set, asking } = open.bag;
+      const { intent } = open;
+      const { set, asking } = open.bag;
       if ((asks && !asking) || refused(intent)) continue;
       if (!open.must.every((phrase) => phrase.couldMatch(run.has))) continue;
       const path = walk(open, run, book);

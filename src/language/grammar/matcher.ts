@@ -121,7 +121,7 @@ export class Grammar {
   private readonly lists = new Map<string, Matcher>();
   readonly facts: PatternFacts;
 
-  constructor(lists: Readonly<Record<string, readonly string[]>>) {
+  constructor(lists: Readonly<Record<string, string>>) {
     this.facts = new PatternFacts(lists);
   }
 

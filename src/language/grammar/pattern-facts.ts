@@ -41,15 +41,15 @@ export class PatternFacts {
   private readonly begun = new Map<string, { words: Set<string>; open: boolean }>();
   private readonly being: string[] = [];
 
-  constructor(private readonly lists: Readonly<Record<string, readonly string[]>>) {}
+  constructor(private readonly lists: Readonly<Record<string, string>>) {}
 
   /** A list's pattern. @throws Error when no list has the name. */
   list(name: string): Pattern {
     const known = this.parsed.get(name);
     if (known) return known;
-    const phrases = Object.hasOwn(this.lists, name) ? this.lists[name] : undefined;
-    if (!phrases) throw new Error(`no list is named <${name}>; lists are in phrases/`);
-    const pattern: Pattern = { is: "choice", of: phrases.map(parsePattern) };
+    const source = Object.hasOwn(this.lists, name) ? this.lists[name] : undefined;
+    if (!source) throw new Error(`no list is named <${name}>; lists are in intents/`);
+    const pattern = parsePattern(source);
     this.parsed.set(name, pattern);
     return pattern;
   }

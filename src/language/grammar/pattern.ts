@@ -130,6 +130,23 @@ export function plainWordsOf(source: string): string[] | undefined {
   return word ? [word] : choice;
 }
 
+/** The sides of a choice that stands outside all brackets; the phrase alone where there is none. */
+export function alternatives(source: string): string[] {
+  const sides: string[] = [];
+  let depth = 0;
+  let from = 0;
+  for (let at = 0; at < source.length; at += 1) {
+    const character = source[at]!;
+    if (Object.hasOwn(CLOSING, character)) depth += 1;
+    else if (/[)\]>}]/.test(character)) depth -= 1;
+    else if (character === "|" && depth === 0) {
+      sides.push(source.slice(from, at));
+      from = at + 1;
+    }
+  }
+  return [...sides, source.slice(from)];
+}
+
 /** Where the word that begins here ends; the same place where none does. */
 function wordEnd(text: string, at: number): number {
   let end = at;

@@ -1,14 +1,16 @@
 import type { Intent } from "../../kitchen/command.ts";
-import { FILLERS, HEDGES, OPENERS } from "../fillers.ts";
-import { ALL_LISTS, FAMILIES } from "../phrases/all-families.ts";
+import { ASIDES, FILLERS, HEDGES, OPENERS } from "../fillers.ts";
+import { meanings } from "../intents/all.ts";
+import { SHARED_LISTS } from "../intents/shared-lists.ts";
 import type { PlainWords } from "../values/targets.ts";
 import { BagReader } from "./bags.ts";
 import { Grammar, type Phrase, type Run } from "./matcher.ts";
+import { alternatives } from "./pattern.ts";
 
-/** One phrase of a family, and its place in the order of preference. */
-export type FamilyPhrase = {
+/** One phrase of a meaning, and its place in the order of preference. */
+export type MeaningPhrase = {
   intent: Intent;
-  set: Readonly<Record<string, string | number | true>>;
+  set: Readonly<Record<string, unknown>>;
   phrase: Phrase;
   order: number;
   /** Holds a slot that takes any words, so that what follows cannot be told from it. */
@@ -21,8 +23,8 @@ export type SkipTable = ReadonlyMap<string, readonly string[][]>;
 /** Everything phrases are known by, made once, at the first utterance. */
 export type PhraseBook = {
   /** Phrases by each word of which they need one; and those that need none. */
-  byNeed: ReadonlyMap<string, readonly FamilyPhrase[]>;
-  needless: readonly FamilyPhrase[];
+  byNeed: ReadonlyMap<string, readonly MeaningPhrase[]>;
+  needless: readonly MeaningPhrase[];
   fillers: SkipTable;
   openers: SkipTable;
   hedges: SkipTable;
@@ -46,9 +48,28 @@ function skipTable(phrases: readonly string[]): SkipTable {
   return table;
 }
 
+/** Every phrase in the order of preference, with what it fills; those most used aloud last. */
+export function phrases(): { intent: Intent; set: MeaningPhrase["set"]; source: string }[] {
+  const all = meanings();
+  const said = [
+    ...all.flatMap(([intent, { wordings = [] }]) => wordings.map((one) => ({ intent, one }))),
+    ...all.flatMap(([intent, { spoken = [] }]) => spoken.map((one) => ({ intent, one }))),
+  ];
+  return said.flatMap(({ intent, one }) => {
+    const { set, phrases } = typeof one === "string" ? { set: {}, phrases: [one] } : one;
+    return phrases.flatMap(alternatives).map((source) => ({ intent, set, source }));
+  });
+}
+
+/** Every list of the wordings by its name. */
+export function lists(): Readonly<Record<string, string>> {
+  const own = meanings().map(([, { lists }]) => lists);
+  return Object.assign({ aside: ASIDES }, SHARED_LISTS, ...own);
+}
+
 function* sources(): Generator<string> {
-  for (const family of FAMILIES) yield* family.phrases;
-  for (const list of Object.values(ALL_LISTS)) yield* list;
+  for (const { source } of phrases()) yield source;
+  yield* Object.values(lists());
   yield* FILLERS;
   yield* OPENERS;
   yield* HEDGES;
@@ -72,22 +93,19 @@ function plainWords(): PlainWords {
 }
 
 function makeBook(): PhraseBook {
-  const grammar = new Grammar(ALL_LISTS);
-  const byNeed = new Map<string, FamilyPhrase[]>();
-  const needless: FamilyPhrase[] = [];
-  let order = 0;
-  for (const { intent, set = {}, phrases } of FAMILIES) {
-    for (const source of phrases) {
-      const phrase = grammar.phrase(source);
-      const one = { intent, set, phrase, order: order++, open: OPEN_SLOT.test(source) };
-      if (!phrase.needs) needless.push(one);
-      for (const word of phrase.needs ?? []) {
-        const known = byNeed.get(word);
-        if (known) known.push(one);
-        else byNeed.set(word, [one]);
-      }
+  const grammar = new Grammar(lists());
+  const byNeed = new Map<string, MeaningPhrase[]>();
+  const needless: MeaningPhrase[] = [];
+  phrases().forEach(({ intent, set, source }, order) => {
+    const phrase = grammar.phrase(source);
+    const one = { intent, set, phrase, order, open: OPEN_SLOT.test(source) };
+    if (!phrase.needs) needless.push(one);
+    for (const word of phrase.needs ?? []) {
+      const known = byNeed.get(word);
+      if (known) known.push(one);
+      else byNeed.set(word, [one]);
     }
-  }
+  });
   return {
     byNeed,
     needless,
@@ -108,10 +126,10 @@ export function phraseBook(): PhraseBook {
   return made;
 }
 
-const known = new WeakMap<readonly string[], FamilyPhrase[]>();
+const known = new WeakMap<readonly string[], MeaningPhrase[]>();
 
 /** The phrases whose needed words were said. */
-export function candidates(book: PhraseBook, run: Run): FamilyPhrase[] {
+export function candidates(book: PhraseBook, run: Run): MeaningPhrase[] {
   const before = known.get(run.has);
   if (before) return before;
   const found = new Set(book.needless);

@@ -1,6 +1,6 @@
 import type { Intent } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
-import { SPOKEN } from "../phrases/spoken.ts";
+import { meanings } from "../intents/all.ts";
 import { type Pattern, parsePattern } from "./pattern.ts";
 import { answersTo, type SpokenMoment, slotRules } from "./spoken-slots.ts";
 import { runTogether } from "./spoken-words.ts";
@@ -14,7 +14,7 @@ import { runTogether } from "./spoken-words.ts";
 export type SpokenGrammarOptions = SpokenMoment & {
   /** Only these intents; all that can be spoken where missing. */
   intents?: readonly Intent[];
-  /** How many phrases of each family, the commonest first; all where missing. */
+  /** How many phrases of each meaning, the commonest first; all where missing. */
   phrasesEach?: number;
 };
 
@@ -95,8 +95,13 @@ export function spokenGrammar(
   const { intents, phrasesEach } = options;
   const speakable = slotRules(context, options);
   const writer = new Writer(speakable);
-  const commands = SPOKEN.filter(({ intent }) => !intents || intents.includes(intent))
-    .flatMap(({ phrases }) => phrases.slice(0, phrasesEach))
+  const commands = meanings()
+    .filter(([intent]) => !intents || intents.includes(intent))
+    .flatMap(([, { spoken = [] }]) => [
+      spoken.filter((one) => typeof one === "string"),
+      ...spoken.flatMap((one) => (typeof one === "string" ? [] : [one.phrases])),
+    ])
+    .flatMap((family) => family.slice(0, phrasesEach))
     .flatMap((phrase) => writer.write(parsePattern(phrase)) ?? [])
     .map(runTogether);
   const said = [...commands, ...answersTo(context.question)];

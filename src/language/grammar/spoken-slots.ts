@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { STOVE_LISTS } from "../phrases/stove-words.ts";
+import { begin } from "../intents/begin.ts";
 import { numberInWords } from "./spoken-words.ts";
 
 /** What can be named and counted at this moment, besides what the context holds. */
@@ -38,7 +38,7 @@ function oneOf(all: readonly string[]): string {
 }
 
 /** Pots that are begun by their name. */
-const POTS = (STOVE_LISTS.pot ?? []).map((phrase) => phrase.split(" ")[0] ?? "");
+const POTS = (begin.lists?.pot ?? "").split("|").map((phrase) => phrase.trim().split(" ")[0] ?? "");
 
 /** In lower case and without article, where the recogniser can be given it. */
 function spoken(names: readonly string[]): string[] {

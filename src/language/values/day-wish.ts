@@ -5,7 +5,7 @@ import type { Context } from "../context.ts";
 import { wordsOf } from "../words.ts";
 import { clockAt } from "./clock-times.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { type Lot, lotAt } from "./lots.ts";
+import { type Lot, lotAt, titledRecipe } from "./lots.ts";
 import { type Names, namesOf, type PlainWords } from "./targets.ts";
 
 export type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };
@@ -17,16 +17,8 @@ const BETWEEN = /\s*(?:,|;|\band\b|\bplus\b|\bthen\b)+\s*/gi;
 /** A split at every "and" of more words than this is a story. */
 const MOST_PIECES = 24;
 
-/**
- * Reads all of a text, or nothing where any of it is no lot and no time.
- * @param choose the recipe meant by a name that fits several.
- */
-export function dayWishIn(
-  text: string,
-  context: Context,
-  plain: PlainWords,
-  choose: (lot: Lot) => string | undefined,
-): DayWish | undefined {
+/** Reads all of a text, or nothing where any of it is no lot and no time. */
+export function dayWishIn(text: string, context: Context, plain: PlainWords): DayWish | undefined {
   let rest = text;
   const wish: DayWish = { items: [], exact: true };
   const quiet = QUIET.exec(rest);
@@ -51,7 +43,7 @@ export function dayWishIn(
   const lots = lotsIn(rest, namesOf(context), plain);
   if (!lots) return undefined;
   for (const lot of lots) {
-    const chosen = choose(lot);
+    const chosen = titledRecipe(lot, context);
     const recipe = chosen ?? lot.recipes[0];
     if (!recipe) return undefined;
     if (!lot.exact || !chosen) wish.exact = false;

@@ -1,17 +1,8 @@
 /** Jars called by what their lids are marked with: "D 3 didn't seal", "P2 and P5 failed". */
-import type { Intent } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
 
 /** The same words with plain numbers for the marks, and the batch whose marks they are. */
 export type Marked = { text: string; batch: string };
-
-/** Reports in which a mark names jars; elsewhere a letter and a number mean nothing. */
-export const OF_MARKED_JARS: ReadonlySet<Intent> = new Set([
-  "seal-failed",
-  "sealed",
-  "jar-broken",
-  "disposition",
-] as const);
 
 const MARK = /(?<![\p{L}\p{N}])(?:(?:jars?|lids?|numbers?) +)?([a-z]{1,20})[ -]?(\d{1,3})(?!\w)/giu;
 /** "A 3" is a mark, "a 3" is an article and a number. */

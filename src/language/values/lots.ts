@@ -1,3 +1,4 @@
+import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { editDistance } from "../sound.ts";
 import type { Word } from "../words.ts";
@@ -234,4 +235,20 @@ function varietyOf(
   const from = words[first];
   const to = words[until];
   return until < first || !from || !to ? {} : { variety: text.slice(from.start, to.end) };
+}
+
+/**
+ * The recipe a lot means; where its name fits several, the one it belongs to by title alone, or
+ * nothing.
+ */
+export function titledRecipe(lot: Lot, context: Context): string | undefined {
+  if (lot.recipes.length <= 1) return lot.recipes[0];
+  const titled = lot.recipes.filter(
+    (id) =>
+      id.replaceAll("-", " ") === lot.named ||
+      context.recipes.some(
+        (recipe) => recipe.id === id && recipe.title.toLowerCase() === lot.named,
+      ),
+  );
+  return titled.length === 1 ? titled[0] : undefined;
 }

@@ -1,0 +1,116 @@
+import type { Intent } from "../../kitchen/command.ts";
+import { abandon } from "./abandon.ts";
+import { acknowledge } from "./acknowledge.ts";
+import { altitude } from "./altitude.ts";
+import { answer } from "./answer.ts";
+import { begin } from "./begin.ts";
+import { boilLost } from "./boil-lost.ts";
+import { boiling } from "./boiling.ts";
+import { correctTime } from "./correct-time.ts";
+import { disposition } from "./disposition.ts";
+import { done } from "./done.ts";
+import { finishTime } from "./finish-time.ts";
+import { focus } from "./focus.ts";
+import { germination } from "./germination.ts";
+import { help } from "./help.ts";
+import { hold } from "./hold.ts";
+import { howMuch } from "./how-much.ts";
+import { hush } from "./hush.ts";
+import { jarBroken } from "./jar-broken.ts";
+import { jarsFilled } from "./jars-filled.ts";
+import { loaded } from "./loaded.ts";
+import type { MeaningOf } from "./meaning.ts";
+import { no } from "./no.ts";
+import { note } from "./note.ts";
+import { opened } from "./opened.ts";
+import { overview } from "./overview.ts";
+import { place } from "./place.ts";
+import { plan } from "./plan.ts";
+import { prefer } from "./prefer.ts";
+import { pressure } from "./pressure.ts";
+import { pressureLost } from "./pressure-lost.ts";
+import { remind } from "./remind.ts";
+import { repeat } from "./repeat.ts";
+import { resume } from "./resume.ts";
+import { sealFailed } from "./seal-failed.ts";
+import { sealed } from "./sealed.ts";
+import { seedSaved } from "./seed-saved.ts";
+import { setAside } from "./set-aside.ts";
+import { taste } from "./taste.ts";
+import { temperature } from "./temperature.ts";
+import { timeLeft } from "./time-left.ts";
+import { timerAdd } from "./timer-add.ts";
+import { timerCancel } from "./timer-cancel.ts";
+import { timerSet } from "./timer-set.ts";
+import { undo } from "./undo.ts";
+import { unhush } from "./unhush.ts";
+import { unknown } from "./unknown.ts";
+import { venting } from "./venting.ts";
+import { waterLow } from "./water-low.ts";
+import { weightRocking } from "./weight-rocking.ts";
+import { whatNext } from "./what-next.ts";
+import { whatNow } from "./what-now.ts";
+import { yes } from "./yes.ts";
+
+/**
+ * Everything a person can mean, in the order of preference: where two wordings fit equally well,
+ * that of the meaning that stands first here is taken.
+ */
+export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
+  "what-now": whatNow,
+  "what-next": whatNext,
+  "time-left": timeLeft,
+  "finish-time": finishTime,
+  overview,
+  "how-much": howMuch,
+  repeat,
+  help,
+  undo,
+  yes,
+  no,
+  acknowledge,
+  boiling,
+  "boil-lost": boilLost,
+  pressure,
+  "pressure-lost": pressureLost,
+  "weight-rocking": weightRocking,
+  venting,
+  loaded,
+  "water-low": waterLow,
+  temperature,
+  "jars-filled": jarsFilled,
+  sealed,
+  "seal-failed": sealFailed,
+  "jar-broken": jarBroken,
+  "set-aside": setAside,
+  opened,
+  taste,
+  done,
+  altitude,
+  plan,
+  begin,
+  hold,
+  resume,
+  abandon,
+  focus,
+  disposition,
+  "timer-set": timerSet,
+  "timer-add": timerAdd,
+  "timer-cancel": timerCancel,
+  remind,
+  note,
+  "correct-time": correctTime,
+  hush,
+  unhush,
+  place,
+  prefer,
+  answer,
+  "seed-saved": seedSaved,
+  germination,
+  unknown,
+};
+
+/** The meanings with their names, in the order of preference. */
+export function meanings(): [Intent, MeaningOf<Intent>][] {
+  return Object.entries(MEANINGS) as [Intent, MeaningOf<Intent>][];
+}

@@ -1,0 +1,10 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** A bare number, name or choice, which answers the question that waits. */
+export const answer: MeaningOf<"answer"> = {
+  cost: "clearing",
+  when: ["asked"],
+  slots: { value: "number" },
+  example: "nine",
+  answer: true,
+};

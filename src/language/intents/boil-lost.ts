@@ -1,0 +1,85 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** A boil is gone that was there. */
+export const boilLost: MeaningOf<"boil-lost"> = {
+  cost: "raising",
+  report: true,
+  when: ["stage:heat", "load:in-water"],
+  slots: { target: "name", at: "instant" },
+  example: "it stopped boiling",
+  topical: true,
+  wordings: [
+    "(it|{target}) went (flat|still|quiet) [no more boil|there is no boil|no boil] [<when>]",
+    `[(<it>|{target}|<we>)] [has|have|is|just|has just] (went|gone|fell|fallen|dropped|come|
+    came|slipped|going|drifted|is|are|falling|dropping|coming) (off|out of|below|under|from)
+    (the|a|its|it is|full|rolling|my) [<full>] (boil|boiling) [<when>]`,
+    `[(<it>|{target}|<we>)] [has|have|just|has just|is] (went|fell|fallen|dropped|gone|dropping|
+    falling|down) [back] [down] (below|under) (boiling|a boil|the boil|a rolling boil|the
+    boiling point) [<when>]`,
+    `[(<it>|{target}|<we>)] [has|have|just|has just] (stopped|quit|ceased) (boiling|bubbling|
+    rolling) [<when>]`,
+    "[(<it>|{target}|<we>)] [is|are] (no longer|no more) <boil-state> [<any-more>] [<when>]",
+    "(<it>|{target}|<we>) (is|are) not <boil-state> (any more|any longer) [<when>]",
+    "not <boil-state> (any more|any longer) [<when>]",
+    "[(<it>|{target})] no longer (boils|boiling) [<when>]",
+    `<we> [have|just|have just] (lost|lose|are losing|losing) [the|our|my|its|it is] [<full>]
+    [<full>] (boil|rolling boil|boiling) [<when>]`,
+    `[just] (lost|losing) [the|our|my] [<full>] [<full>] boil [{target}|in {target}|on {target}]
+    [<when>]`,
+    `(<it>|{target}) [has|have|just|has just|is] (lost|losing|lost it is|lose) [the|its|it is|
+    their] [<full>] [<full>] boil [<when>]`,
+    `[the|our|my] [<full>] boil [has|is|has just|just] (<gone>|lost|stopped|over|went out|went
+    off|went away|went down|went|been lost|broken|faltered|fell off|dropped|fell|fell away|gave
+    out|given out|let up|gone out|gone down|gone off|gone away|gone flat) [<when>]`,
+    `[<the>] boiling [has|is|just|has just] (stopped|quit|died down|ended|gone|died|let up|
+    slowed down|ceased|died away|fizzled|fizzled out) [<when>]`,
+    `[(<it>|{target})] [has|just|has just|is] (went|gone|dropped|come|fell|fallen|died|dying|
+    calmed|settled|dropping|down) [back] [down] to (a|just a|only a|nothing but a|barely a|
+    bare) (simmer|bare simmer) [<when>]`,
+    `(<it>|{target}|<we>) (is|are) (back|down|back down) to [just|only|barely|hardly] [a|a bare]
+    (simmer|simmering) [<when>]`,
+    "(<it>|{target}) (has|have) gone (flat|still|quiet) [<when>]",
+    "no [more] boil [any more|any longer|now|in {target}] [<when>]",
+    "there is no [longer a] boil [any more|now] [<when>]",
+    `(<we>|{target}|<it>) (do|does) not have [a|the|its|our] [<full>] [<full>] boil (any more|
+    any longer) [<when>]`,
+    "[the|our] [<full>] boil was (lost|gone|interrupted|broken) [<when>]",
+    "<it> (stopped|quit) [boiling|bubbling] on (me|us) [<when>]",
+    "boil (lost|gone|broken|interrupted) [in {target}|on {target}|{target}] [<when>]",
+    "off the boil [<when>]",
+  ],
+  spoken: [
+    "it stopped boiling",
+    "the {target} stopped boiling",
+    "it went off the boil",
+    "we lost the boil",
+    "the boil stopped",
+  ],
+  bags: [
+    {
+      must: ["<boil-any>", "<boil-loss>"],
+      may: `
+        <said-of-it>|{target}|<when>|[for] [about] {at:lasting}|on (me|us)|its|their|i|
+        completely|totally|somehow|entirely|down|away|back|altogether|went
+      `,
+    },
+  ],
+  lists: {
+    gone: `
+      gone|lost|out|off|dead|dropped|dropped off|died|died down|died off|died away|dying|
+      fallen|fallen off|faded|stopped|quit|down|broken|interrupted
+    `,
+    "any-more": "any more|any longer|now|at all|again",
+    "boil-any": `
+      [the|our|my|a|that|its|it is] [<full>] [<full>] (boil|boiling|bubbling|roll|rolling)
+    `,
+    "boil-loss": `
+      (lost|losing|stopped|quit|died|dropped below|fell below|dropped under|off|no more|no
+      longer|gone flat|gone out|gone|went flat|went out|went away|went off|quitting|stopping|
+      ended|faded|gave out|dying|dead|broke|slipped below|petered out|fizzled|fizzled out|
+      dropped off|fell off|fallen off|out of|down from|come off|came off|not any more|dropped
+      out of|fell out of|ceased|let up)
+    `,
+    "boil-state": "boiling [<hard>]|rolling|(at|on) (a|the) [<full>] [<full>] (boil|roll)",
+  },
+};

@@ -1,0 +1,66 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** A batch is stopped for a while. Its clocks run on. */
+export const hold: MeaningOf<"hold"> = {
+  cost: "changing",
+  when: ["working"],
+  slots: { target: "name" },
+  example: "hold the beets",
+  forgiving: true,
+  topical: true,
+  givesWay: ["repeat", "help", "what-now"],
+  wordings: [
+    `[<let>] (wait|hold|hold on|hold up|hang on|hang tight|hold everything|hold it|hold it there|
+    pause|stand by|stop|stop there|hold off|hold that thought|pause it|pause that|wait up|halt|
+    hold your horses|freeze everything|pause everything|pause here|pause there|stop for now|
+    hold for now|time out|wait there|whoa|sit tight|stop right there|put it on hold|put
+    everything on hold|put that on hold|stop everything|stay there|bear with me) [<a-moment>|
+    for now|there|on|up|right there|everything]`,
+    "<a-moment>",
+    "(hold|hold on|hold it|hang on|wait|stop|stop there|<a-moment>) <quiet-reason>",
+    "<quiet-reason> [so] (hold|hold on|hold it|hang on|wait|stop there|<a-moment>)",
+    "[<let>] (give|allow) me <a-moment>",
+    `(i need|need|i will need|we need|just need) [to take] (<a-moment>|a break|to stop|to step
+    away|a pause|a breather|to pause|to step out|to stop for a bit|to step away for a minute|to
+    take a break|to step away <a-moment>|to step out <a-moment>|to stop <a-moment>|to pause
+    <a-moment>|to go|to get the door|to answer the phone|to answer the door|to catch up|to sit
+    down|to rest|a rest) [<a-moment>]`,
+    `[<let>] (take|have|i am taking|we are taking|i will take) a (break|breather|pause|rest|
+    short break|little break|quick break) [here|for now|now|<a-moment>]`,
+    `[<let>] (pause|hold|stop|suspend|put off) [<the>] {target} [<a-moment>|for now|there|for a
+    while]`,
+    "[<let>] (pause|hold|suspend) the (process|processing|clock|clocks|time) [<a-moment>|for now]",
+    "[<let>] (put|leave) [<the>] {target} on hold [<a-moment>|for now]",
+    "[<let>] (leave|park) [<the>] {target} for (now|a bit|a while|a minute|the moment)",
+    `(i will|i have to|i am going to|let me) (step away|step out|be right back|be back|go get the
+    door|go answer the door|get the phone|get the door|answer the phone|answer the door)
+    [<a-moment>|now]`,
+    `(be right back|back in <a-moment>|not just yet|i am not ready|i am not ready yet|not ready|
+    not ready yet|we are not ready|we are not ready yet|i will be right back|stepping away|
+    stepping out|stepping away <a-moment>|brb)`,
+    "[<let>] hold off [on] [<the>] [{target}] [<a-moment>|for now]",
+  ],
+  spoken: ["hold the {target}", "hold everything"],
+  bags: [
+    {
+      must: [
+        `wait|hold|pause|stop|hang on|hold on|break|breather|stand by|freeze|hold up|sit tight|
+        step away|second|minute|moment|sec`,
+      ],
+      may: `
+        <a-moment>|<let>|give me|take|need|on|up|for|a|the|here|there|now|everything|it|that|
+        please|i|we|have|got to|to|get|answer|door|phone|right|things|where|is|are|you|let|me|
+        us|just|will|[<the>] {target}|step|away|out|go|check|find|someone is at the door|the
+        phone is ringing|put|on hold|quick|must
+      `,
+    },
+  ],
+  lists: {
+    "a-moment": `
+      [just|for|for just|about] (a|one|half a|another) (moment|minute|second|sec|bit|while|
+      little while|tick|mo|few minutes|little bit|couple of minutes|short while|spell|jiffy|
+      few|couple minutes|few seconds|few moments|second here|minute here)|
+      for {number} minutes
+    `,
+  },
+};

@@ -1,0 +1,85 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** So many jars are filled. */
+export const jarsFilled: MeaningOf<"jars-filled"> = {
+  cost: "changing",
+  report: true,
+  when: ["stage:fill"],
+  slots: { target: "name", count: "count", size: "word" },
+  example: "eight pints filled",
+  wordings: [
+    "<tally> {count:whole} <filled-state> [now|so far]",
+    `[and|so] <tally> [all|about|exactly|a total of|all of|only|just|another] {count:whole}
+    [full|filled|packed|whole|good|even] <jars-or-size> [<filled-state>|filled|full|packed|
+    ready|in all|all told|all together|altogether|total|done|up|ready to go|ready for the
+    canner|all filled|filled up|packed and ready|lidded|all packed|capped|put up|ready to load|
+    now|so far|of {target}|from {target}|for {target}|out of it|out of that|out of {target}|
+    filled with {target}|in this batch|in total|from this batch|out of this batch|from that|on
+    the counter|full]`,
+    `[<we>|i] [have|just|have just] (filled|packed|filled up|got filled|ladled|got|made|ended up
+    with|filled and lidded|put up|come out with|came out with|wound up with|managed|topped off|
+    finished filling|finished packing|done filling|canned|ended with|finished with|come up with|
+    came up with) [about|exactly|a total of|only|just|all|another] {count:whole} [full]
+    [<jars-or-size>] [of {target}|with {target}|in all|all told|altogether|total|now|so far|
+    from that|up|from this batch|out of it|out of that|in total|full]`,
+    `[<the>|all] {count:whole} <jars-or-size> (is|are|got|have been) [all|now|already]
+    (<filled-state>|filled|full|packed|filled up|filled and lidded|ready to go in|packed and
+    lidded|lidded|filled and wiped|ready for the canner|topped up)`,
+    `[all] {count:whole} [full] <jars-or-size> [all] (<filled-state>|filled|full|packed|in all|
+    all told|altogether|in total|ready for the canner|filled and lidded|packed and lidded|so
+    far) [of {target}]`,
+    "[all] {count:whole} (are|have been) [all|now|already] (filled|full|packed|filled up|lidded)",
+    `[<we>|i] [have] [ended up|wound up|just finished|finished] (filling|packing) [about|
+    exactly] {count:whole} <jars-or-size> [in all|all told|of {target}]`,
+    "{count:whole} <jars-or-size> [of {target}]",
+    "{count:whole} (filled|full|packed)",
+    "{size} {count:whole} [of them] [all] (filled|full|packed)",
+    "(filled|packed|full) {count:whole} <jars-or-size>",
+    `<it> (filled|made|came out to|came to|gave us|gave me|yielded|comes to|fills|makes|comes out
+    to|came out at|works out to|fit in|fit into|went into|filled up|took|turned into|packed
+    into|worked out to) [about|exactly|just|only] {count:whole} [full|filled|packed|even]
+    [<jars-or-size>] [full|in all|altogether|of {target}]`,
+    `{target} (filled|made|came out to|came to|gave us|gave me|yielded|comes to|fills|makes|
+    packed into|fit in|fit into|went into) [about|exactly|just] {count:whole} [full]
+    [<jars-or-size>]`,
+    "<the> (last|final) one is filled [and] that (makes|is) {count:whole}",
+    `(total|the total|the count|jar count|the jar count|count) [is|of] {count:whole}
+    [<jars-or-size>] [filled]`,
+    `[i|we] (count|counted|have counted) {count:whole} [full|filled] [<jars-or-size>] [filled|
+    full]`,
+  ],
+  spoken: [
+    "{count:whole} {size} filled",
+    "{count:whole} jars filled",
+    "[i] filled {count:whole} {size}",
+    "that is {count:whole} {size}",
+    "{count:whole} {size}",
+  ],
+  bags: [
+    {
+      must: ["{count:whole} [full|filled|good] <jars-or-size>"],
+      may: `
+        <tally>|<filled-word>|it|that|we|i|have|has|is|are|got|all|and|so|in all|in total|
+        total|now|all told|altogether|so far|of {target}|from {target}|{target}|made|filled|
+        packed|<the>|just|out of this batch|from this batch|out of it|out of that|from that|up|
+        about|exactly|another
+      `,
+    },
+  ],
+  lists: {
+    "filled-state": "<filled-word> [and] [<filled-word>] [and] [<filled-word>]",
+    "filled-word": `
+      filled|full|packed|lidded|capped|ready|wiped|done|ready to go|topped up|sealed up and
+      ready|ladled|loaded up|filled up|ready for the canner|waiting|up|good to go
+    `,
+    tally: `
+      there is|here is|that is|that makes|makes|it makes|we have|i have|we have got|i have got|
+      got|there are|here are|that gives us|that gives me|it gave us|it came to|that comes to|
+      comes to|we got|i got|we ended up with|ended up with|we made|made|i made|we are at|i am
+      at|it is|they are|all together|altogether|in all|we are up to|that makes it|that brings us
+      to|that comes out to|came out to|it came out to|came to|it comes to|came out with|i come
+      out with|that would be|that will be|all told|we are looking at|looks like|a total of|
+      total of|that was|gives us|that fills
+    `,
+  },
+};

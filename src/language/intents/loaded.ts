@@ -1,0 +1,81 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** Jars are in the canner. */
+export const loaded: MeaningOf<"loaded"> = {
+  cost: "changing",
+  report: true,
+  when: ["load:waiting"],
+  slots: { target: "name", at: "instant", count: "count", size: "word" },
+  example: "the jars are in the canner",
+  wordings: [
+    `[<the>|all <the>|all] [{count:whole}] (jars|pints|quarts|half pints) [are|is] [all|now]
+    (loaded|loaded up|loaded in|in place|in the rack and down) [<when>]`,
+    `[<all-in-canner>] (is|are|went|have gone|go|got|have been put|have been lowered|are now|are
+    all|are all now|are down|are safely|has gone|have all gone|all went) [now|all|safely|
+    already|lowered|loaded|down|back] (in|into|inside|down in|down into|in the water of|under
+    water in) [the] [<the>] (canner|pot|water bath|bath|water|kettle|pressure canner|canning
+    pot|water bath canner|hot water|big pot|rack) [now|and the lid is on|with the lid on|lid is
+    on] [<when>]`,
+    `[the|all the|all|all my|my|our] [{count:whole}] (jars|pints|quarts|half pints|load) (is|
+    are|went|have gone|got) [all|now|already|safely|back] in [<when>] [<lid-on>]`,
+    `(everything|the load|the rack|the first load|the second load|the next load|the last load)
+    (is|went|has gone|has gone back) [now|all] in [<when>]`,
+    `[<the>] (canner|pot|load|rack|{target}|water bath|pressure canner) [is|has been] [now|all|
+    fully] (loaded|loaded up|full of jars|full|filled with jars|loaded and ready|all loaded)
+    [<lid-on>] [<when>]`,
+    `[<we>|i] [have|just|have just] (put|loaded|lowered|set|placed|dropped|got|lower|put in|
+    loaded in|eased|slid) [<the>|all the|all|all of the] [{count:whole}] (jars|load|rack|pints|
+    quarts|half pints|last jar|first load|second load|next load|last load) [down] (in|into|in
+    the canner|into the canner|into the water|in the water|in the pot|into the pot|in the bath|
+    into the bath|down|in the water bath|in the pressure canner|into the water bath|into the
+    pressure canner|into the hot water) [now] [<lid-on>] [<when>]`,
+    `[<we>|i] [have|just|have just] (loaded|filled|loaded up|finished loading|done loading|got
+    loaded) [<the>] (canner|pot|water bath|rack|pressure canner|kettle) [up] [<lid-on>] [<when>]`,
+    "[<we>|i] [am|are|have] (done|finished) loading [<the>|up] [canner|pot|jars] [<when>]",
+    "[all] (loaded|loaded up|loaded in) [now|and ready] [<lid-on>] [<when>]",
+    "(jars|all jars|pints|quarts|load) [is|are] in [the canner|the pot|the water|the bath]",
+    "[the] load [{number}|one|two|three] is in [the canner|the pot] [<when>]",
+    "[<the>] canner [has] [got] (its|it is|all its|all the|the|a full) (load|jars) [in it|in]",
+    "[the] jars are (down|lowered|submerged) [in the canner] [<when>]",
+    `[<we>|i] (have|got|have got) [<the>] [all the] jars in [the canner|the water|the pot]
+    [<when>]`,
+    `[<we>|i] [have|got|have got] [<the>] (canner|pot|rack|kettle|water bath|jars|load) [all]
+    loaded [up] [<lid-on>] [<when>]`,
+    `[<the>] rack (is|has been|has) (down|lowered|gone down|in|dropped) [in the water|in the
+    canner] [with the jars] [<when>]`,
+    "(<we>|i) [have|just] lowered the rack [of jars] [into the canner|in] [<when>]",
+    `[<the>] {target} (is|are|went) (in|into) the (canner|water bath|pressure canner|pot|water|
+    bath) [now] [<when>]`,
+    "[<the>] (beets|beans|pickles|tomatoes) (is|are) in the canner",
+    `(i|we) [have|just|have just] (put|got|set|lowered|loaded|placed) [all] [<the>] {target}
+    [jars] [all] [down] (in|into) the (canner|water bath|pressure canner|bath) [now] [<when>]`,
+  ],
+  spoken: ["the jars are in [the canner]", "the canner is loaded", "they are in the canner"],
+  bags: [
+    {
+      must: ["<all-in-canner>|[{count:whole}] (jars|pints|quarts|half pints)|rack", "<loaded-in>"],
+      may: `
+        <said-of-it>|i|put|set|lowered|got|placed|safely|down|snug|nicely|<when>|<lid-on>|every
+        one|last|first|second|load|going|went|up|is|all of|all the|ready
+      `,
+    },
+  ],
+  lists: {
+    "loaded-in": `
+      (loaded|lowered|[down] in|in the canner|into the canner|in the water|into the water|in the
+      pot|into the pot|in the bath|in the water bath|down in there|in there|in the rack|inside|
+      aboard|down in the water|under the water)
+    `,
+    "lid-on": `
+      [and|with] (the lid|lid|the lids|lids) [is|are] (on|down|closed|locked|locked on|in
+      place)|
+      and (covered|closed|locked|locked down|ready to go|ready)
+    `,
+    "all-in-canner": `
+      [<the>|all|all of <the>|all the] [{count:whole}] (jars|pints|quarts|half pints|half pint
+      jars|pint jars|quart jars|load)|
+      everything|they|they all|all of them|the (first|second|third|next|last) load|the rack|the
+      last of the jars|the whole load|it|the last jar|all
+    `,
+  },
+};

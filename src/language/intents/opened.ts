@@ -1,0 +1,67 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** A jar has left the shelf: eaten, or spoiled. */
+export const opened: MeaningOf<"opened"> = {
+  cost: "changing",
+  report: true,
+  when: ["always"],
+  slots: { target: "name", count: "count", size: "word", spoiled: "flag" },
+  example: "we opened a pint of the beets",
+  doubting: ["used"],
+  wordings: [
+    `[<we>|i|i have|we have|just|i just|we just] [just] (opened|used|used up|ate|finished|
+    finished off|opened up|are opening|am opening|finished up|cracked open) {count=1} (the|our|
+    my) [last|first|only] <jars-or-size> of [<the>] {target:open} [for (supper|dinner|lunch|
+    breakfast)|tonight|today|last night|this (morning|afternoon|evening)|from the pantry]`,
+    `[<we>|i|i have|we have|just|i just|we just] [just] (opened|open|opening|cracked open|used|
+    used up|ate|broke open|broke into|popped open|popped|finished|finished off|took|eaten|
+    finished up|went through|opened up|am opening|are opening|am going to open|brought up|
+    started|dipped into) [up] {count} <jars-or-size> of [<the>] {target:open} [for (supper|
+    dinner|lunch|breakfast)|tonight|today|last night|this (morning|afternoon|evening)|from the
+    pantry|from the shelf|off the shelf]`,
+    `[<we>|i|i have|we have|just|i just|we just] [just] (opened|cracked open|used|used up|ate|
+    broke open|popped open|finished|finished off|eaten|opened up|am opening|are opening) {count}
+    [<jars-or-size>] [of] [{target}] [for (supper|dinner|lunch)|tonight|today|from the pantry|
+    from the shelf]`,
+    `[<we>|i|i have|we have|just] (opened|cracked open|used|opened up) {count} {target} (jar|
+    jars|pint|pints|quart|quarts)`,
+    `{count} <jars-or-size> of [<the>] {target:open} [is|are|got|was|were] (opened|open|used|
+    eaten|used up|gone) [for (supper|dinner|lunch)|today]`,
+    "take {count} <jars-or-size> of [<the>] {target:open} off the shelf",
+    "<opening> {count} {spoiled=true} <gone-bad> <jars-or-size> of [<the>] {target:open} [<off>]",
+    `<opening> {count} <jars-or-size> of [<the>] {target:open} [and|but|which|that] [it|they|
+    one] [is|are|was|were|had|has|looked|had been|smelled|smells] {spoiled=true} <gone-bad>
+    [<off>]`,
+    `[<came-upon>] {count} {spoiled=true} <gone-bad> <jars-or-size> of [<the>] {target:open}
+    [<off>]`,
+    `[<came-upon>] {count} <jars-or-size> of [<the>] {target:open} [that|which] [is|are|was|
+    were|has|have|had] [gone] {spoiled=true} <gone-bad> [<off>]`,
+  ],
+  bags: [
+    {
+      must: ["{count} <jars-or-size>", "of [<the>] {target}", "<opened-it>"],
+      may: `
+        we|i|have|has|just|up|for (supper|dinner|lunch|breakfast)|tonight|today|now|and|
+        another|last|from the (shelf|pantry|cellar|basement)|off the shelf|out of the pantry|
+        is|are|got|was|were
+      `,
+    },
+  ],
+  lists: {
+    "opened-it": `
+      (opened|open|opening|ate|used|cracked open|finished|finished off|eaten|used up|popped
+      open|dug into|broke open|opened up|polished off|went through|had|cracked)
+    `,
+    opening: `
+      [<we>|i|i have|we have|just|i just|we just] [just] (opened|opened up|cracked open|
+      opening)
+    `,
+    "came-upon": "(there is|there was|i found|we found|i have|found)",
+    "gone-bad": `
+      (spoiled|spoilt|moldy|bulged|bulging|swollen|leaking|leaky|foaming|foamy|spurted|rotten)|
+      (bad|gone bad|gone off|went bad|off|unsealed|come unsealed|came unsealed|open already)|
+      (smelled bad|smells bad|smelled off|smells off|smelled wrong|not sealed|no longer sealed)
+    `,
+    off: "(on|from|off) the shelf|(in|from) the (pantry|cellar|basement)|today|tonight",
+  },
+};

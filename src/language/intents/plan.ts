@@ -1,0 +1,53 @@
+import { dayWishIn } from "../values/day-wish.ts";
+import type { Finish, MeaningOf } from "./meaning.ts";
+
+/** The lots and times of a day to be planned; nothing where any of the words is neither. */
+const finishPlan: Finish = ({ lots, ...rest }, context, plain) => {
+  if (lots === undefined) return { slots: rest };
+  const wish = dayWishIn(String(lots), context, plain);
+  if (!wish) return undefined;
+  const { exact, ...slots } = wish;
+  return { slots: { ...rest, ...slots }, misheard: !exact };
+};
+
+/** A plan of the day is asked for, kept to or dropped. */
+export const plan: MeaningOf<"plan"> = {
+  cost: "changing",
+  when: ["idle"],
+  slots: {
+    items: "lots",
+    startAt: "instant",
+    finishBy: "instant",
+    quiet: "word",
+    go: "flag",
+    drop: "flag",
+  },
+  parts: ["lots"],
+  example: "plan the day",
+  finish: finishPlan,
+  wordings: [
+    "[<let>] (plan|plan out|work out|schedule) [<the>] (day|afternoon|morning|rest of the day)",
+    "[<let>] (make|make me|work out) (a|the) plan [for <the> (day|afternoon|morning)]",
+    "what is the plan [for <the> (day|afternoon|morning)]",
+    `[<let>] (plan|plan out|work out|schedule) [<the>] [day|afternoon|morning] [for|with|of]
+    {lots:text}`,
+    "[<let>] (make|make me|work out) (a|the) plan (for|with|of) {lots:text}",
+    {
+      set: { go: true },
+      phrases: [
+        `[<let>] (start|begin|keep to|go with|follow|use|go ahead with) (the|that|this|our) [day]
+        plan`,
+        "[<let>] plan and (begin|start) {lots:text}",
+      ],
+    },
+    {
+      set: { drop: true },
+      phrases: [
+        `[<let>] (drop|cancel|forget|scrap|throw out|stop|leave) (the|that|this|our) [day|day's]
+        plan`,
+        "no more (plan|planning)",
+      ],
+    },
+  ],
+  spoken: ["plan the day", "what is the plan"],
+};

@@ -1,0 +1,164 @@
+// data table
+/** Pieces that wordings of several meanings are made of, each used as `<name>`. */
+export const SHARED_LISTS: Readonly<Record<string, string>> = {
+  it: `
+    that part|that bit|that step|this step|this part|that job|that task|the last step|the step|
+    that stage|this stage|this bit|the last bit|the last part|that whole part|it|that|this|
+    they|these|those|she|he|that one|this one|mine
+  `,
+  the: "the|my|our|those|these|that|this|your|all the|all my|all our",
+  we: "we|i",
+  got: `
+    got|have|have got|we have|we have got|i have|i have got|we got|i got|there is|there are|
+    here is
+  `,
+  let: `
+    what do you say we|what do you say to|how would you like to|i guess it is time to|i think it
+    is time to|i guess i will|i suppose we will|i would say we|we had best|i have got to|we have
+    got to|we ought to|i plan to|we plan to|we are fixing to|i am fixing to|next i want to|
+    today we|today i|now we|i had like to|how about we|why do not we|what if we|i think we
+    should|i think i would like to|we would like to|i am here to|i am about to|we are about to|
+    i have decided to|let us go ahead and|let us try to|next we will|next let us|i am all set
+    to|we are all set to|i fancy|i feel like|i was going to|it is time we|let us|let me|i want
+    to|i would like to|we want to|i would love to|we should|i am going to|i will|we will|we are
+    going to|time to|it is time to|i need to|we need to|ready to|i am ready to|we are ready to|
+    can we|could we|shall we|may we|can i|could i|may i|we can|we might as well|i might as well|
+    i think i will|i think we will|i guess we will|help me|you can|we had better|i had better
+  `,
+  full: `
+    full|rolling|hard|good|proper|real|true|strong|vigorous|nice|steady|big|complete|solid|
+    lively|fast|mighty|furious|heavy|gentle
+  `,
+  hard: `
+    hard|away|well|good|fine|steadily|strongly|properly|vigorously|nicely|great|fully|full on|
+    full tilt|like mad|like crazy|at a full roll|merrily|happily
+  `,
+  still: `
+    still|now|already|finally|again|just|back|really|certainly|definitely|at last|once more|all
+  `,
+  lids: `
+    <the> (lids|jars|tops|lid|jar tops)|lids|jars|they|everything|the jars and lids|all of them
+  `,
+  when: "{at:past}|just now|a moment ago|this minute|right now|as of now|a second ago",
+  lasting: "[for] [about] {at:lasting} [now|already]",
+  psi: `
+    (pounds|pound|psi|p s i|pounds of pressure|pounds pressure|psi of pressure|pounds per square
+    inch|pounds steam|pounds of steam|psi gauge|psi pressure|pounds psi|pound of pressure)
+  `,
+  kpa: "(kpa|k p a|kilo pascals|kpa of pressure|kpa pressure|kpa gauge|kilos of pressure)",
+  jar: `
+    jar|jars|lid|lids|number|numbers|jar number|jars number|jars numbered|jar numbers|lid
+    number|lids number|lid on number|the lid on number|lid on jar|the lid on jar|lids on|the
+    lids on|the lids on jars|lids on jars|lid of jar|lid of number|the lid of jar|the lid on jar
+    number|lid on jar number|the lid on
+  `,
+  numbered: "[the] <jar> {jars} is (lid|seal)|[the|my|our] <jar> {jars}",
+  "of-them": `
+    of them|of the jars|of those|of the lids|of mine|of the lot|
+    of [the|our|my|those|these|all] {number:number} [jars|lids|pints|quarts]|
+    out of {number:number} [jars|lids]|of the pints|of the quarts|of these|of ours
+  `,
+  "some-jars": `
+    {count} [<of-them>]|
+    {count} (jars|lids|pints|quarts|jar|lid|pint|quart|half pints|half pint|of the lids|more|
+    more jars|other|others)|
+    {count=1} one of (the|my|our) (jars|lids|pints|quarts)
+  `,
+  sealed: `
+    sealed|sealed tight|sealed up|sealed fine|sealed down|sealed perfectly|sealed properly|a
+    good seal|good seals|tight|sealed shut|sealed solid|sucked down|vacuum sealed|gone down|
+    popped down|concave|down|down tight|pulled down|sealed beautifully|sealed airtight
+  `,
+  doing: `
+    trimming|slicing|washing|packing|filling|peeling|chopping|salting|draining|rinsing|mixing|
+    weighing|sorting|snapping|topping|tailing|topping and tailing|stemming|pitting|coring|
+    blanching|skinning|shredding|pounding|tamping|cooking|wiping|ladling|cleaning|scrubbing|
+    cutting|straining|stirring|measuring|icing|chilling|mashing|crushing|labeling|labelling|
+    debubbling|adding|scalding|roasting|simmering|heating|warming|skimming|grinding|dicing|
+    mincing|squeezing|scooping|spreading|tasting|testing|prepping|preparing|hulling|picking
+    over|cutting up|washing up|lidding|capping|screwing the bands on|putting the lids on|wiping
+    the rims|marking|marking the lids|husking|shelling|soaking|filling jars|packing jars|
+    sterilizing|layering|pressing|weighing down|venting|measuring the headspace|checking the
+    headspace|getting the bubbles out|removing the bubbles|tightening|tightening the bands|
+    prep|the prep|loading|unloading|boiling|cooling|drying|fermenting|seal check|the seal check|
+    the chill|the soak|chill|soak|checking seals|checking the seals
+  `,
+  "said-of-it": `
+    (it|that|this|they|we|she|the|a|an|our|my|these|those|is|are|has|have|been|got|now|just|
+    already|again|here|there|and|so|all|both|of|them|everything|one|ones|us|ourselves|another|
+    every|each|any more|with)
+  `,
+  "asked-of-it": `
+    (what|when|where|how|is|are|do|does|will|would|can|could|should|has|have|we|i|it|they|that|
+    this|those|these|the|my|our|me|us|a|an|of|and|so|now|tell|give|show|to|about|got|am|you|
+    all|at|then|there|going|just|let|know|them|us|for|must|shall|in|supposed|whole|right|here|
+    again)
+  `,
+  "gauge-name": `
+    <the> gauge|gauge|<the> needle|<the> dial|<the> dial gauge|<the> pressure gauge|needle|
+    dial|<the> pressure|pressure|the canner gauge
+  `,
+  "at-value": `
+    [<is>] [<still>] [<still>] <shows> [<still>] [<at>] [<approx>]|
+    [<is>] [<still>] <climbed> [<still>] [<way>] <to> [<approx>]|
+    <is> [<still>] [<still>] [<way>] [<at>] [<approx>]|
+    [<still>] [<way>] <at> [<approx>]
+  `,
+  is: "is|are|am|has|have|has been|have been",
+  shows: `
+    (reads|says|shows|reading|saying|showing|read|holding|holds|sitting|sits|standing|stands|
+    registers|registering|measuring|measures|indicates|indicating|hit|hits|hitting|reached|
+    reaching|reaches|touching|touched|making|made|running|runs|steady|stuck|pointing|points|
+    settled|resting|rests|steadied|parked|hovering|staying|stays|clocking|topping out|leveled
+    off|levelled off|crossed|passed|just hit|just reached|steadied out|holding steady|holding
+    even|pegged|hanging|hangs|just made|seeing|getting|giving|gives|gave)
+  `,
+  climbed: `
+    (come|came|comes|coming|climbed|climbing|climbs|got|gotten|gets|gone|went|risen|rose|crept|
+    creeping|made it|worked its way|crawled|shot|built|brought it|worked up|settled in|settled
+    down|gotten itself)
+  `,
+  at: "at|on|to|up to|up at|back at|back to|back up to|in at|it is|it is at|of",
+  to: "to|at|up to|back to|back up to|all the way to|up at|on",
+  way: "up|back|back up|right|all the way|all the way up|down",
+  approx: `
+    about|around|exactly|just over|just under|roughly|a steady|a solid|a good|a hair over|a hair
+    under|a little over|a little under|a bit over|a touch over|near|a full|close to
+  `,
+  weight: `
+    [little|old] (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|
+    counterweight|petcock|rocker weight|pressure weight|wobbler|jiggle top|jiggler weight|
+    rocking weight)
+  `,
+  rocking: `
+    (rocking|jiggling|dancing|rattling|rock|jiggle|dance|rattle|wobbling|swinging|ticking|
+    rocks|jiggles|bouncing|jittering|clattering|swaying|chattering|rattles|dances|rocked|
+    jiggled|jiggly|wobble|wobbles|clicking|hissing|bobbing|hopping|moving|rattled|rocking and
+    hissing)
+  `,
+  steady: `
+    (steady|steadily|gently|gentle|nice and gentle|nice and gently|lovely|beautifully|nicely|
+    away|well|good|along|now|regularly|freely|hard|strong|strongly|evenly|at last|a few times a
+    minute|like mad|like it should|slowly|back and forth|about a few times a minute|pretty good|
+    real good|nice and steady|good and steady|nice and even|good and hard|out|like crazy|at a
+    good clip|fine|just right|as it should|like a clock|properly|just fine|up a storm|merrily|
+    continuously|constantly|fully|full blast|hard now|full force)
+  `,
+  "jars-or-size": `
+    {size}|{size} jars|jars|jar|{size} jar|jars of {size}|of them|regular jars|(jars|jar) {size}
+  `,
+  "quiet-reason": `
+    (the baby is (sleeping|asleep|crying)|[the] phone is ringing|there is somebody at the door|
+    somebody at the door|i am on the (phone|telephone)|somebody is (here|at the door)|someone is
+    (here|at the door)|i have company|i have a headache)
+  `,
+  want: `
+    i want you to|i need you to|i would like you to|i want|i would like|i need|let us|go ahead
+    and|we need|you can|i would like to|i want to|let me|you should|we want|i need to|do|you had
+    better|we should|i will|time to
+  `,
+  "timer-for": `
+    for|on|to|named|called|labeled|labelled|until|of|marked|for my|call it|till i|to check|
+    label it|name it|with the label|about|with the name
+  `,
+};

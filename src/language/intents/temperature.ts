@@ -1,0 +1,91 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** What the thermometer reads. */
+export const temperature: MeaningOf<"temperature"> = {
+  cost: "clearing",
+  report: true,
+  when: ["temperature-wanted"],
+  slots: { target: "name", at: "instant", value: "number", unit: "word", boiling: "flag" },
+  example: "it's at one eighty two degrees",
+  topical: true,
+  finish: (raw, { temperatureUnit = "F" }) => ({
+    slots: { ...raw, unit: raw.unit ?? temperatureUnit },
+  }),
+  wordings: [
+    "<it> [<at-value>|<fell-to>] {value:temperature} [<degrees>] [<temp-tail>]",
+    `<temp-subject> [<at-value>|<fell-to>] {value:temperature} [<degrees>] [{unit=F}
+    <fahrenheit>] [<temp-tail>] [<temp-tail>] [<when>]`,
+    `[<temp-subject>|<it>|<we>] [<at-value>|<fell-to>|<got>] [a reading of|a temperature of|a
+    temp of|a] {value:number} <temp-unit> [<temp-tail>] [<temp-tail>] [<when>]`,
+    "(<it>|<we>) (<at-value>|<fell-to>) {value:temperature} [<temp-tail>] [<temp-tail>] [<when>]",
+    "<got> [a] {value:temperature} [<degrees>] (in|on|for|at) ({target}|<thermometer>)",
+    "<got> a (reading|temperature|temp) of {value:number} [<temp-unit>] [<temp-tail>]",
+    "{value:temperature} (on|by|according to) <thermometer>",
+    "(temperature|temp|reading) [of|in] [<the>] {target} [<at-value>] {value:number} [<temp-unit>]",
+    `<the> (temperature|temp) (of|in) {target} [<at-value>|<fell-to>] {value:number}
+    [<temp-unit>] [<when>]`,
+    "[<the>] {target} [temperature|temp] {value:number} <temp-unit>",
+    `(measured|i measured|i get|getting|i am getting|i read|read|took a reading of|i see|i am
+    reading|we are reading|we are getting|i am seeing) {value:number} [<temp-unit>]
+    [<temp-tail>]`,
+    `[<temp-subject>|<it>|<we>] [<at-value>|<got>] {value:temperature} [<temp-unit>] <at-boil>
+    {boiling=true}`,
+    `[<the> water|{target}|<it>|<we>] [<is>] [<still>] (boils|boiling|boil|boiled) (at|by)
+    [<approx>] {value:temperature} [<temp-unit>] {boiling=true} [now]`,
+    `[<it>|{target}|<we>] [<is>] [at] (a|the) [<full>] [<full>] boil (at|is at|is) [<approx>]
+    {value:temperature} [<temp-unit>] {boiling=true}`,
+    `[<it>|{target}|<we>] [<is>] (at|on) (a|the) [<full>] [<full>] boil [and] [at|reads]
+    {value:number} <temp-unit> {boiling=true}`,
+  ],
+  spoken: [
+    "[it is at] {value:temperature} degrees",
+    "the {target} is at {value:temperature} degrees",
+  ],
+  bags: [
+    {
+      must: ["[<at-value>|<fell-to>] {value:number} <temp-unit>"],
+      may: `
+        <temp-subject>|<it>|<we>|<is>|<shows>|<still>|<temp-tail>|<when>|<way>|<approx>|
+        {target}|there|here|and|the|in the canner|over|all
+      `,
+    },
+    {
+      must: ["[<at-value>|<fell-to>] {value:temperature}", "<temp-subject>"],
+      may: "<is>|<shows>|<still>|<temp-tail>|<when>|<way>|<approx>|in|of|there|here|and|the",
+    },
+  ],
+  lists: {
+    thermometer: `
+      <the> thermometer|thermometer|<the> temperature|temperature|<the> temp|temp|<the> probe|
+      probe|<the> reading|reading|the water temperature|the water temp|<the> candy thermometer
+    `,
+    degrees: "degrees|degree|degrees even",
+    fahrenheit: "fahrenheit|f|farenheit",
+    celsius: "celsius|centigrade|c|celcius",
+    "temp-subject": `
+      <thermometer>|{target}|<thermometer> (in|on|for) {target}|
+      {target} (in|on) [<the>] (canner|pot|kettle|crock|bath|pan|big pot|water bath)|
+      {target} (temperature|temp|thermometer)|
+      <the> (temperature|temp|reading) (of|in|on|for) {target}|
+      the water in {target}
+    `,
+    "temp-unit": `
+      <degrees> [{unit=F} <fahrenheit>|{unit=C} <celsius>]|
+      {unit=F} <fahrenheit>|{unit=C} <celsius>
+    `,
+    "at-boil": `
+      [<still>] (at|on) (a|the) [<full>] [<full>] boil [now|here]|
+      [and] [<still>] boiling [<hard>] [now|here]
+    `,
+    "temp-tail": `
+      now|even|steady|on <thermometer>|by <thermometer>|on the dot|holding|exactly|flat|
+      already|(in|for|on) {target}|and (rising|climbing|falling|dropping)
+    `,
+    "fell-to": `
+      [has|have|is|are] [<still>] (fell|dropped|fallen|cooled|warmed|cooling|warming|heated|
+      heating|falling|dropping|come down|came down|cooled down|warmed up|heated up|cooled off|
+      brought|gone down|going down) [back] [up|down|all the way down] to [<approx>]|
+      (is|are) [<still>] down to [<approx>]
+    `,
+  },
+};

@@ -1,0 +1,32 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** The weight of a weighted gauge rocks, and so the pressure is there. */
+export const weightRocking: MeaningOf<"weight-rocking"> = {
+  cost: "clearing",
+  report: true,
+  when: ["load:in-steam"],
+  slots: { target: "name", at: "instant" },
+  example: "the weight is rocking",
+  wordings: [
+    `[<the>] <weight> [is|are|has|have|has been] [<still>] [started|begun|began|begins|starts]
+    [to] [now] [<still>] <rocking> [<steady>] [<steady>] [<when>|<lasting>]`,
+    `[<the>] <weight> [has|have|just|is|has just] (started|started up|got going|took off|came
+    alive|come alive|going|moving|got moving|woke up|kicked in|come on) [<steady>] [<steady>]
+    [<when>]`,
+    `<it> (is|has|has started|started|has begun|just started|began|starts) [<still>] [to]
+    <rocking> [<steady>] [<steady>] [<when>|<lasting>]`,
+    "<rocking> [<steady>] [<steady>]",
+    `(<we>|i|<got>) [have|got|have got|hear|see|can hear] [a|the|<the>] [<full>] [weight]
+    (rocking|jiggling|weight rocking|jiggle|rock|weight jiggling|rattle|rocking weight|jiggler
+    going|weight going|weight dancing|weight rattling) [<steady>] [<when>]`,
+    "(there goes|here goes|there is) the <weight> [<rocking>] [<steady>]",
+    "[<the>] <weight> is at a [<full>] (rock|jiggle|rattle|wobble) [<steady>]",
+  ],
+  spoken: ["the weight is (rocking|jiggling)"],
+  bags: [
+    {
+      must: ["<weight>", "<rocking>"],
+      may: "<said-of-it>|<steady>|<when>|<lasting>|i|can|hear|see|started|begun|began|to|a|going",
+    },
+  ],
+};
