@@ -118,6 +118,9 @@ function impureFaults(): string[] {
     );
 }
 
+/** Shapes are declared where what has them is declared: recipes, and facts. */
+const PLACES_OF: Record<string, RegExp> = { zod: /^src\/(recipe|kitchen\/facts)\// };
+
 function packageFaults(): string[] {
   const users = new Map<string, Map<string, string>>();
   for (const source of sources) {
@@ -128,7 +131,8 @@ function packageFaults(): string[] {
         .slice(0, from.startsWith("@") ? 2 : 1)
         .join("/");
       const folders = users.get(name) ?? new Map<string, string>();
-      if (!folders.has(source.folder)) folders.set(source.folder, `${source.file}:${line}`);
+      const place = PLACES_OF[name]?.test(source.file) ? "" : source.folder;
+      if (!folders.has(place)) folders.set(place, `${source.file}:${line}`);
       users.set(name, folders);
     }
   }

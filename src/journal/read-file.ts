@@ -60,6 +60,20 @@ export function readFile(content: Uint8Array, version: number): FileReading {
   return scan;
 }
 
+/** Where in a file the record with a number stands; 1 is the file's first line, 0 is nowhere. */
+export function lineNumber(content: Uint8Array, n: number): number {
+  const bytes = Buffer.from(content.buffer, content.byteOffset, content.byteLength);
+  let start = 0;
+  for (let number = 1; start < bytes.length; number += 1) {
+    const end = bytes.indexOf(NEWLINE, start);
+    if (end < 0) return 0;
+    const object = soundObject(bytes, start, end);
+    if (isRecord(object) && object.n === n) return number;
+    start = end + 1;
+  }
+  return 0;
+}
+
 function newScan(totalBytes: number): Scan {
   return {
     header: undefined,

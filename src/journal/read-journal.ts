@@ -1,13 +1,23 @@
 import type { Disk, DiskRefusal } from "../ports/disk.ts";
 import { type FilePlace, fileName, filesInOrder } from "./file-name.ts";
 import { type HeaderLine, type JournalLine, NO_SUM } from "./line.ts";
-import { type FileReading, readFile } from "./read-file.ts";
+import { type FileReading, lineNumber, readFile } from "./read-file.ts";
 
-/** The newest format this program knows, and how a line of an older one is lifted to it. */
-export type JournalFormat = { version: number; upcast: (line: JournalLine) => JournalLine };
+/** The newest format this program knows, how a line of an older one is read, and what holds. */
+export type JournalFormat = {
+  version: number;
+  /** Reads an old form up to the present one. */
+  upcast: (line: JournalLine) => JournalLine;
+  /** What is wrong with a line that was read up; undefined where nothing is. */
+  faultOf: (line: JournalLine) => string | undefined;
+};
 
-/** The present format: version 1, with none before it. */
-export const FORMAT: JournalFormat = { version: 1, upcast: (line) => line };
+/** The present format as far as the journal itself knows it: any record may stand in a line. */
+export const FORMAT: JournalFormat = {
+  version: 1,
+  upcast: (line) => line,
+  faultOf: () => undefined,
+};
 
 /** A place that cannot be relied on. */
 export type Damage = {
@@ -19,6 +29,8 @@ export type Damage = {
   recordsBefore: number;
   /** True in the newest file, where nothing may be added; an older file stops nothing. */
   stops: boolean;
+  /** The line, where it can be read and only what it says cannot be. */
+  refused?: JournalLine;
 };
 
 /** Where the next line goes on from. */
@@ -64,18 +76,9 @@ export function readJournal(disk: Disk, folder: string, format = FORMAT): Journa
   leaveOutEmptyEnds(files, result);
   files.forEach((file, i) => {
     const next = files.slice(i + 1).find(({ reading }) => reading.header);
-    takeFile(file, next?.reading.header, i === files.length - 1, result);
+    takeFile(file, next?.reading.header, i === files.length - 1, { result, format });
   });
-  lift(result.records, format);
   return result;
-}
-
-/** The records as JSON parsed, those of older versions lifted. */
-function lift(records: JournalLine[], { version, upcast }: JournalFormat): void {
-  for (let i = 0; i < records.length; i += 1) {
-    const line = records[i] as JournalLine;
-    if (line.v < version) records[i] = upcast(line);
-  }
 }
 
 function readFiles(
@@ -110,11 +113,13 @@ function leaveOutEmptyEnds(files: ReadFile[], result: JournalReading): void {
   }
 }
 
+type Taking = { result: JournalReading; format: JournalFormat };
+
 function takeFile(
   file: ReadFile,
   next: HeaderLine | undefined,
   newest: boolean,
-  result: JournalReading,
+  { result, format }: Taking,
 ): void {
   const { reading, name } = file;
   if (reading.newer) result.newerFile ??= name;
@@ -123,19 +128,25 @@ function takeFile(
   const upTo = next ? next.after : Number.POSITIVE_INFINITY;
   const before = result.records.length;
   const kept = reading.lines.filter(({ n }) => n > result.end.n && n <= upTo);
-  if (result.records.length === 0) result.records = kept;
-  else for (const line of kept) result.records.push(line);
-  const lastSum = kept.at(-1)?.sum ?? reading.header?.sum ?? result.end.sum;
+  const { admitted, refused } = admit(kept, format);
+  if (result.records.length === 0) result.records = admitted;
+  else for (const line of admitted) result.records.push(line);
+  const beforeN = (n: number) => before + admitted.filter((line) => line.n <= n).length;
   for (const fault of reading.faults) {
     if (fault.afterN >= upTo) continue;
-    const recordsBefore = before + kept.filter(({ n }) => n <= fault.afterN).length;
+    const recordsBefore = beforeN(fault.afterN);
     damage(result, { file: name, ...fault, recordsBefore, stops: newest });
+  }
+  for (const { line, reason } of refused) {
+    const at = lineNumber(file.bytes, line.n);
+    const place = { file: name, line: at, recordsBefore: beforeN(line.n), stops: newest };
+    damage(result, { ...place, reason, refused: line });
   }
   result.end = {
     place: file.place,
     length: reading.soundBytes,
     n: kept.at(-1)?.n ?? Math.max(result.end.n, reading.header?.after ?? 0),
-    sum: lastSum,
+    sum: kept.at(-1)?.sum ?? reading.header?.sum ?? result.end.sum,
   };
   if (next) checkEnding(name, next, result);
   const sealed = reading.faults.length > 0 || reading.newer;
@@ -143,6 +154,22 @@ function takeFile(
     const bytes = file.bytes.slice(reading.soundBytes);
     result.torn.unshift({ file: name, from: reading.soundBytes, bytes });
   }
+}
+
+/** The lines read up to the present form, without those whose record cannot be. */
+function admit(
+  lines: readonly JournalLine[],
+  { version, upcast, faultOf }: JournalFormat,
+): { admitted: JournalLine[]; refused: { line: JournalLine; reason: string }[] } {
+  const admitted: JournalLine[] = [];
+  const refused: { line: JournalLine; reason: string }[] = [];
+  for (const line of lines) {
+    const present = line.v < version ? upcast(line) : line;
+    const reason = faultOf(present);
+    if (reason === undefined) admitted.push(present);
+    else refused.push({ line: present, reason });
+  }
+  return { admitted, refused };
 }
 
 function checkBeginning(file: ReadFile, newest: boolean, result: JournalReading): void {
@@ -174,6 +201,7 @@ function damage(
   result: JournalReading,
   found: Omit<Damage, "recordsBefore"> & { recordsBefore?: number; afterN?: number },
 ): void {
-  const { file, line, reason, stops, recordsBefore = result.records.length } = found;
-  result.damages.push({ file, line, reason, recordsBefore, stops });
+  const { file, line, reason, stops, refused, recordsBefore = result.records.length } = found;
+  const damaged = { file, line, reason, recordsBefore, stops };
+  result.damages.push(refused ? { ...damaged, refused } : damaged);
 }

@@ -4,102 +4,30 @@
  * want. Both give the same state for the same events, whenever they run.
  */
 
-import type { EventType, KitchenEvent } from "./events.ts";
-import { BATCH_HANDLERS } from "./evolve-batch.ts";
-import { JAR_HANDLERS } from "./evolve-jars.ts";
-import { SESSION_HANDLERS } from "./evolve-session.ts";
-import { SIGN_HANDLERS } from "./evolve-signs.ts";
-import type { Handler, Handlers } from "./handler.ts";
+import type { KitchenEvent } from "./events.ts";
+import { declarationOf } from "./facts/all-facts.ts";
+import { idsOf } from "./facts/references.ts";
 import { quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
-/** Events that follow from the program's own doing; a correction may leave them without object. */
-const OWN_DOING: ReadonlySet<EventType> = new Set([
-  "due",
-  "asked",
-  "acknowledged",
-  "load-opened",
-  "load-terms",
-  "focused",
-]);
-
-/** Events that change no stage, so nothing can follow from them but the passing of time. */
-const NO_CONSEQUENCE: ReadonlySet<EventType> = new Set([
-  "asked",
-  "acknowledged",
-  "note",
-  "probe",
-  "focused",
-  "hushed",
-  "unhushed",
-  "timer-set",
-  "timer-added",
-  "timer-cancelled",
-  "reminder-set",
-  "reminder-cancelled",
-  "tasted",
-  "preferred",
-  "jar-opened",
-  "jars-moved",
-  "seed-saved",
-  "germination",
-  "due",
-  "opened",
-  "closed",
-  "clock-set",
-  "log-failed",
-  "kitchen-set",
-  "day-planned",
-  "day-plan-dropped",
-]);
-
-/** Reports that show a person has seen what rang: whatever rings for that owner falls silent. */
-const ANSWERS_ALARMS: ReadonlySet<EventType> = new Set([
-  "stage-begun",
-  "stage-done",
-  "stage-skipped",
-  "boil",
-  "boil-lost",
-  "steam",
-  "pressure",
-  "rocking",
-  "pressure-lost",
-  "temperature",
-  "jars-filled",
-  "loaded",
-  "unloaded",
-  "sealed",
-  "seal-failed",
-  "abandoned",
-  "disposed",
-]);
+type Evolve = (state: State, event: KitchenEvent) => boolean | "noted";
 
 function quietFor(state: State, event: KitchenEvent): void {
   if (state.ringing.length === 0) return;
-  if ("load" in event) quiet(state, `${event.load}/`);
-  if ("owner" in event) quiet(state, `${event.owner}/`);
-  if ("batch" in event) quiet(state, `${event.batch}/`);
-  if (event.type === "loaded") for (const part of event.parts) quiet(state, `${part.batch}/`);
+  for (const id of idsOf(event)) quiet(state, `${id}/`);
 }
-
-const HANDLERS: Handlers<Exclude<EventType, "amended" | "withdrawn">> = {
-  ...SESSION_HANDLERS,
-  ...BATCH_HANDLERS,
-  ...SIGN_HANDLERS,
-  ...JAR_HANDLERS,
-};
 
 /** Runs one event, its time and consequences; false where it did not fit. */
 function applyOne(state: State, event: KitchenEvent): boolean {
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
   if (state.nextEnd <= livedUntil) settle(state, livedUntil);
-  const handler = HANDLERS[event.type as keyof typeof HANDLERS] as Handler<EventType> | undefined;
-  const came = handler ? handler(state, event) : true;
+  const declared = declarationOf(event.type);
+  const came = (declared.evolve as Evolve)(state, event);
   const fits = came !== false;
-  if (fits && ANSWERS_ALARMS.has(event.type)) quietFor(state, event);
+  if (fits && declared.quiets) quietFor(state, event);
   state.lastW = Math.max(state.lastW, event.w);
-  const still = NO_CONSEQUENCE.has(event.type) || (came === "noted" && event.w < state.nextBegin);
+  const still = declared.follows === "nothing" || (came === "noted" && event.w < state.nextBegin);
   if (!still) settle(state, event.w);
   return fits;
 }
@@ -173,7 +101,7 @@ export function replayed(history: KitchenEvent[]): { state: State; misfits: Kitc
     if (withdrawn.has(event.cmd)) continue;
     const t = amended.get(event.cmd);
     const lived = t === undefined ? event : { ...event, t };
-    if (!applyOne(state, lived) && !OWN_DOING.has(event.type)) misfits.push(event);
+    if (!applyOne(state, lived) && !declarationOf(event.type).own) misfits.push(event);
   }
   state.history = history;
   return { state, misfits };

@@ -1,7 +1,6 @@
 /** Looking up batches, loads and their stages by id. */
 
 import type { StageKind } from "../recipe/recipe.ts";
-import type { KitchenEvent } from "./events.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
 
 export type Owner = Batch | Load;
@@ -26,25 +25,6 @@ export function runOfKind(owner: Owner, kind: StageKind): StageRun | undefined {
 export function hasBegun(load: Load): boolean {
   const process = runOfKind(load, "process");
   return (process?.kept?.stretches.length ?? 0) > 0 || load.unloadedAt !== undefined;
-}
-
-/** Batches and loads that an event tells of. */
-export function idsOf(event: KitchenEvent): string[] {
-  const ids: string[] = [];
-  if ("batch" in event && event.batch) ids.push(event.batch);
-  if ("load" in event) ids.push(event.load);
-  if ("owner" in event && event.owner) ids.push(event.owner);
-  if (event.type === "loaded") for (const part of event.parts) ids.push(part.batch);
-  return ids;
-}
-
-/**
- * Batches and loads the log tells of and does not know: the line that began them was damaged, or
- * was taken back.
- */
-export function unknownOwners(state: State): string[] {
-  const unknown = state.history.flatMap(idsOf).filter((id) => !ownerOf(state, id));
-  return [...new Set(unknown)];
 }
 
 /** Batches and loads with something still to do, oldest first. */

@@ -2,7 +2,8 @@ import { validate } from "node-cron";
 import { z } from "zod";
 import { parseAmount } from "./amount.ts";
 import { parseDuration, parseWindow } from "./duration.ts";
-import { JAR_SIZES, METHODS, READINGS, STAGE_KINDS } from "./recipe.ts";
+import { JAR_SIZES, METHODS, PACKS, READINGS, STAGE_KINDS } from "./recipe.ts";
+import { foodClass, ingredientRole, stageUse } from "./recipe-shape.ts";
 
 /**
  * The shape of a recipe file, before defaults are filled in. Every key is known or refused;
@@ -57,7 +58,7 @@ const amount = text(60).refine((value) => parseAmount(value) !== undefined, {
 });
 
 const jar = z.enum(JAR_SIZES);
-const pack = z.enum(["raw", "hot"]);
+const pack = z.enum(PACKS);
 
 export const sourceSchema = z.strictObject({
   publication: text(160),
@@ -80,18 +81,7 @@ const ingredient = z.strictObject({
   name: text(120),
   amount: amount.optional(),
   perJar: z.partialRecord(jar, amount).optional(),
-  role: z.enum([
-    "produce",
-    "acid",
-    "salt",
-    "sugar",
-    "water",
-    "spice",
-    "lime",
-    "thickener",
-    "fat",
-    "other",
-  ]),
+  role: z.enum(ingredientRole.options),
   optional: z.boolean().optional(),
   strengthPercent: z.number().positive().max(100).optional(),
   into: text(40).optional(),
@@ -130,10 +120,7 @@ const stage = z.strictObject({
     .optional(),
   asks: z.array(id).max(12).optional(),
   cautions: z.array(id).max(6).optional(),
-  uses: z
-    .array(z.enum(["burner", "refrigerator", "pot"]))
-    .max(3)
-    .optional(),
+  uses: z.array(z.enum(stageUse.options)).max(3).optional(),
   attended: z.boolean().optional(),
   optional: z.boolean().optional(),
   packs: z.array(pack).min(1).max(2).optional(),
@@ -166,7 +153,7 @@ export const recipeSchema = z.strictObject({
   id,
   title: text(80),
   names: z.array(text(60)).max(40).default([]),
-  class: z.enum(["acidified", "acid", "low-acid", "tomato", "jam", "ferment", "seed"]),
+  class: z.enum(foodClass.options),
   tested: z.boolean().default(true),
   source: sourceSchema.optional(),
   note: text(1200).optional(),

@@ -3,9 +3,9 @@
  * the coldest spot of a jar, so nothing here says what the food received.
  */
 
-import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { LOW_TEMPERATURE_F } from "../kitchen/loads/canner-stages.ts";
+import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfKind } from "../kitchen/owners.ts";
 import {
   type Batch,

@@ -13,8 +13,9 @@ import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply, replay } from "../kitchen/evolve.ts";
 import { isLost } from "../kitchen/kept.ts";
 import { ownerName } from "../kitchen/names.ts";
-import { activeOwners, isLoad, unknownOwners } from "../kitchen/owners.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions.ts";
+import { unknownOwners } from "../kitchen/sealed-lines.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
@@ -25,7 +26,7 @@ import type { Library } from "../recipe/library.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 import { prompt } from "../speech/prompts.ts";
 import { durationWords } from "../speech/spoken-time.ts";
-import { eventsOf, recordOf } from "./reading/journal-records.ts";
+import { eventsOf, KITCHEN_FORMAT, recordOf } from "./reading/journal-records.ts";
 import { Session } from "./session.ts";
 import { KitchenTimeline } from "./time/kitchen-timeline.ts";
 import { somethingRuns } from "./time/time-facts.ts";
@@ -76,6 +77,7 @@ export function openSession(parts: OpenParts): OpenedSession {
   const reading = clock.read();
   const beat = readHeartbeat(disk, folder);
   const opened = openJournal(disk, folder, {
+    format: KITCHEN_FORMAT,
     year: () => localFields(clock.read().wallMs, clock.read().zone).year,
     ...(parts.owns ? { owns: parts.owns } : {}),
     ...(parts.whyNot ? { whyNot: parts.whyNot } : {}),

@@ -374,7 +374,10 @@ export class Session {
     const t = this.now();
     const open = questionToAsk(this.state, t);
     if (!open) return;
-    this.log.commit([{ type: "asked", ...open, t }], this.log.nextId(t, OWN_COMMAND));
+    this.log.commit(
+      [{ type: "asked", key: open.key, text: open.text, t }],
+      this.log.nextId(t, OWN_COMMAND),
+    );
     this.talk.ask(open.text, open.key);
   }
 }

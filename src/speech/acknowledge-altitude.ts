@@ -1,8 +1,8 @@
 /** What is answered to an altitude: what it means for jars that are in a canner, or were. */
 import { clockOf } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
-import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { current } from "../kitchen/kept.ts";
+import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { upper } from "../kitchen/names.ts";
 import { activeOwners, hasBegun, isLoad, runOfKind } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";

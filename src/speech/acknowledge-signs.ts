@@ -3,8 +3,8 @@
 import { clockOf } from "../kitchen/agenda.ts";
 import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/altitude-doubts.ts";
 import type { DatedFact } from "../kitchen/events.ts";
-import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
+import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { upper } from "../kitchen/names.ts";
 import { isLoad, ownerOf, runOf, runOfKind } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";

@@ -1,7 +1,7 @@
 import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
-import { gaugeTargetPsi } from "../kitchen/evolve-signs.ts";
 import { jarCounts } from "../kitchen/jars.ts";
+import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { GAUGE_OFF_LIMIT_PSI } from "../kitchen/loads/next-load.ts";
 import { batchName, timerName, upper } from "../kitchen/names.ts";
 import { ownerOf, runOf, runOfKind } from "../kitchen/owners.ts";

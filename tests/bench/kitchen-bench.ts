@@ -16,7 +16,7 @@ import { seededRandom } from "../../src/plan/solver/random.ts";
 import { libraryOf } from "../../src/recipe/library.ts";
 import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import { openSession } from "../../src/session/open-session.ts";
-import { eventsOf, recordOf } from "../../src/session/reading/journal-records.ts";
+import { eventsOf, KITCHEN_FORMAT, recordOf } from "../../src/session/reading/journal-records.ts";
 import { recipeTexts } from "../../src/session/reading/load-library.ts";
 import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import { SILENT } from "../../src/session/short-session.ts";
@@ -128,7 +128,7 @@ async function benchOpening(): Promise<void> {
     );
     ours.push(
       timed(() => {
-        const opened = openJournal(disk, folder, { year: () => 2027 });
+        const opened = openJournal(disk, folder, { year: () => 2027, format: KITCHEN_FORMAT });
         const lived = replay(eventsOf(opened.records));
         if (lived.history.length !== EVENTS) throw new Error("events are missing");
       }),

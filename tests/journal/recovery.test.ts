@@ -182,6 +182,7 @@ describe("damage further up", () => {
 describe("other versions", () => {
   const later = {
     version: 2,
+    faultOf: () => undefined,
     upcast: (line: object) => ({ ...line, v: 2, lifted: true }) as never,
   };
 

@@ -11,7 +11,7 @@ import type { Utterance } from "../../src/ports/voice.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { verdictOf } from "../../src/review/verdict.ts";
 import { grammarNow } from "../../src/session/listening/listening.ts";
-import { eventsOf } from "../../src/session/reading/journal-records.ts";
+import { eventsOf, KITCHEN_FORMAT } from "../../src/session/reading/journal-records.ts";
 import { type Direction, readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal, type RehearsalParts } from "../../src/session/rehearsal/rehearse.ts";
 import type { Session } from "../../src/session/session.ts";
@@ -285,7 +285,7 @@ export class SimulatedKitchen {
   private onDisk(): { events: KitchenEvent[]; texts: string[] } {
     const { disk } = this.rehearsal.kitchen;
     if (!(disk instanceof MemoryDisk)) throw new Error("the disk is no made-up one");
-    const reading = readJournal(disk, FOLDER);
+    const reading = readJournal(disk, FOLDER, KITCHEN_FORMAT);
     const listed = disk.list(FOLDER);
     const texts = filesInOrder(listed.ok ? listed.names : []).map((place) => {
       const read = disk.read(`${FOLDER}/${fileName(place)}`);

@@ -9,8 +9,10 @@ import {
 import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
 import type { BatchOption, Lot } from "../events.ts";
+import type { RefKind } from "../facts/fields.ts";
+import { namesIn } from "../facts/references.ts";
 import { batchName, find, lidMark, loadName, meansStage, upper } from "../names.ts";
-import { activeOwners, idsOf, isLoad } from "../owners.ts";
+import { activeOwners, isLoad } from "../owners.ts";
 import type { Batch, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
@@ -189,15 +191,13 @@ function wayOf(
   return { recipe: made, option, terms: choice.terms };
 }
 
+const NAMED: ReadonlySet<RefKind> = new Set([
+  ...(["batch", "load", "owner", "timer", "reminder", "seed"] as const),
+]);
+
 /** Ids the log speaks of: what was taken back since too, and what a damaged line had begun. */
 function givenOut(state: State): string[] {
-  return state.history.flatMap((event) => {
-    const ids = idsOf(event);
-    if (event.type === "timer-set") ids.push(event.timer);
-    if (event.type === "reminder-set") ids.push(event.reminder);
-    if (event.type === "seed-saved") ids.push(event.seed);
-    return ids;
-  });
+  return state.history.flatMap((event) => namesIn(event, NAMED));
 }
 
 /**

@@ -1,7 +1,9 @@
 /** Undo and "that was ten minutes ago": corrections are events too, and some need a yes. */
 
-import type { DatedFact, EventType, KitchenEvent } from "../events.ts";
+import type { DatedFact, KitchenEvent } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
+import { declarationOf } from "../facts/all-facts.ts";
+import type { About } from "../facts/fact.ts";
 import { LOAD_KINDS } from "../loads/canner-stages.ts";
 import { batchName } from "../names.ts";
 import { isLoad, ownerOf, runOf } from "../owners.ts";
@@ -23,23 +25,6 @@ export const OWN_COMMAND = "~";
 /** Moving a start back by more than this needs a yes. */
 const BACK_NEEDS_YES_MS = 5 * MINUTE_MS;
 
-const LOSSES: ReadonlySet<EventType> = new Set(["boil-lost", "pressure-lost", "steam-lost"]);
-const STARTS: ReadonlySet<EventType> = new Set(["boil", "pressure", "rocking", "steam"]);
-/** Facts whose time a person may correct. */
-const TIMED: ReadonlySet<EventType> = new Set([
-  ...LOSSES,
-  ...STARTS,
-  "stage-begun",
-  "stage-done",
-  "loaded",
-  "unloaded",
-  "jars-filled",
-  "temperature",
-  "note",
-  "water-low",
-  "batch-begun",
-]);
-
 type Told = { cmd: string; events: KitchenEvent[] };
 
 /** Commands of people that still stand, newest first. */
@@ -50,7 +35,7 @@ function standing(state: State): Told[] {
   for (let index = state.history.length - 1; index >= 0; index--) {
     const event = state.history[index] as KitchenEvent;
     if (event.cmd.startsWith(OWN_COMMAND) || withdrawn.has(event.cmd)) continue;
-    if (event.type === "withdrawn" || event.type === "asked") continue;
+    if (declarationOf(event.type).undo === "never") continue;
     const told = known.get(event.cmd);
     if (told) told.events.unshift(event);
     else {
@@ -73,19 +58,11 @@ function concerns(state: State, event: KitchenEvent): string[] {
   return owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
 }
 
-/** What is told of jars on the shelf moves no focus, so taking it back cannot ask for one. */
-const OF_THE_SHELF: ReadonlySet<EventType> = new Set([
-  "jar-opened",
-  "jars-moved",
-  "tasted",
-  "preferred",
-]);
-
 /** The latest command of the batch in focus, of the shelf, or of no batch at all. */
 function latest(state: State, test: (told: Told) => boolean): Told | undefined {
   const inFocus = (told: Told) => {
     const all = told.events
-      .filter(({ type }) => !OF_THE_SHELF.has(type))
+      .filter(({ type }) => !declarationOf(type).ofTheShelf)
       .flatMap((event) => concerns(state, event));
     return all.length === 0 || state.focus === null || all.includes(state.focus);
   };
@@ -95,43 +72,40 @@ function latest(state: State, test: (told: Told) => boolean): Told | undefined {
 
 /** What a command did, in a few words, so that what is taken back can be named. */
 export function describe(state: State, events: KitchenEvent[]): string {
-  const event = events.find((one) => !PASSING.has(one.type)) ?? events[0];
+  const event = events.find((one) => !declarationOf(one.type).passing) ?? events[0];
   if (!event) return "that";
-  const stage = "stage" in event ? runOf(ownerOf(state, event.owner), event.stage) : undefined;
-  const ids = concerns(state, event);
-  const batch = ids[0] === undefined ? undefined : state.batches[ids[0]];
-  const of = batch ? ` of ${batchName(batch)}` : "";
-  const title = stage ? stage.spec.title : "";
-  const words: Partial<Record<EventType, string>> = {
-    boil: `the boil of ${stage && LOAD_KINDS.has(stage.spec.kind) ? "the canner" : title}`,
-    "boil-lost": "the lost boil",
-    "pressure-lost": "the lost pressure",
-    "stage-done": `${title} done`,
-    "stage-begun": `${title} begun`,
-    "batch-begun": `beginning ${batch ? batchName(batch) : "the batch"}`,
-    amended: "the corrected time",
-    "timer-set": "the timer",
-    "kitchen-set": "altitudeFt" in event ? "the altitude" : "the kitchen's setting",
-    "jar-opened": `opening a jar${of}`,
-    "jars-moved": `putting away the jars${of}`,
-    tasted: `the tasting${of}`,
-    preferred: `what was said for ${batch ? batchName(batch) : "it"}`,
-  };
-  return words[event.type] ?? `${event.type.replaceAll("-", " ")}${of}`;
+  const run = "stage" in event ? runOf(ownerOf(state, event.owner), event.stage) : undefined;
+  const [id] = concerns(state, event);
+  const batch = id === undefined ? undefined : state.batches[id];
+  const name = batch ? batchName(batch) : "";
+  const stage = run?.spec.title ?? "";
+  const vessel = run && LOAD_KINDS.has(run.spec.kind) ? "the canner" : stage;
+  const of = name === "" ? "" : ` of ${name}`;
+  const undone = declarationOf(event.type).undone as Undone | undefined;
+  return (
+    undone?.({ stage, vessel, of, batch: name }, event) ?? `${event.type.replaceAll("-", " ")}${of}`
+  );
 }
 
-const PASSING: ReadonlySet<EventType> = new Set(["load-opened", "load-terms", "confirmed", "due"]);
+type Undone = (about: About, event: KitchenEvent) => string;
+type Warns = (event: KitchenEvent) => string | undefined;
+
+/** What taking back a command would do that wants a yes. */
+function warningOf(events: readonly KitchenEvent[]): string | undefined {
+  const warnings = events.flatMap((event) => {
+    return (declarationOf(event.type).undoWarns as Warns | undefined)?.(event) ?? [];
+  });
+  return warnings[0];
+}
 
 export function decideUndo(deciding: Deciding): Outcome {
   const { state, now, wish } = deciding;
-  const told = latest(state, (one) => one.events.some((event) => event.type !== "acknowledged"));
+  const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
   if (!told) return refused("There is nothing to take back.");
   const name = describe(state, told.events);
-  if (told.events.some((event) => LOSSES.has(event.type)) && !wish.confirmed) {
-    return askYes(wish, `Take back ${name}? Its time would count as unbroken. Say yes or no.`);
-  }
-  if (told.events.some((event) => event.type === "load-terms" && event.raised) && !wish.confirmed) {
-    return askYes(wish, `Take back ${name}? The tested process would be less. Say yes or no.`);
+  const warning = warningOf(told.events);
+  if (warning !== undefined && !wish.confirmed) {
+    return askYes(wish, `Take back ${name}? ${warning} Say yes or no.`);
   }
   const fact: DatedFact = { type: "withdrawn", target: told.cmd, t: now };
   const before = replayed([...state.history]).misfits.length;
@@ -150,8 +124,8 @@ export function decideCorrectTime(deciding: Deciding): Outcome {
   const slots = wish.command.slots as { at: string };
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  const told = latest(state, (one) => one.events.some((event) => TIMED.has(event.type)));
-  const event = told?.events.find((one) => TIMED.has(one.type));
+  const told = latest(state, (one) => one.events.some(({ type }) => declarationOf(type).timed));
+  const event = told?.events.find(({ type }) => declarationOf(type).timed);
   if (!told || !event) return refused("There is nothing whose time I could correct.");
   const bound = earliest(state, event);
   if (bound !== undefined && when.t < bound.at) {
@@ -160,12 +134,13 @@ export function decideCorrectTime(deciding: Deciding): Outcome {
     );
   }
   const back = event.t - when.t;
-  if (STARTS.has(event.type) && back > BACK_NEEDS_YES_MS && !wish.confirmed) {
+  const { timed } = declarationOf(event.type);
+  if (timed === "start" && back > BACK_NEEDS_YES_MS && !wish.confirmed) {
     const minutes = Math.round(back / MINUTE_MS);
     const name = describe(state, told.events);
     return askYes(wish, `Move ${name} back by ${minutes} minutes? Say yes or no.`);
   }
-  if (LOSSES.has(event.type) && back < 0 && !wish.confirmed) {
+  if (timed === "loss" && back < 0 && !wish.confirmed) {
     const minutes = Math.max(1, Math.round(-back / MINUTE_MS));
     const name = describe(state, told.events);
     return askYes(
@@ -188,7 +163,8 @@ function earliest(state: State, event: KitchenEvent): { at: number; what: string
   if (!owner) return undefined;
   if (!isLoad(owner)) return { at: owner.begunAt, what: "the batch began" };
   if (event.type === "loaded") return { at: owner.openedAt, what: "the canner was lit" };
-  if (!STARTS.has(event.type)) return { at: owner.loadedAt ?? owner.openedAt, what: "the loading" };
+  if (declarationOf(event.type).timed !== "start")
+    return { at: owner.loadedAt ?? owner.openedAt, what: "the loading" };
   const bounds = [{ at: owner.loadedAt ?? owner.openedAt, what: "the loading" }];
   for (const run of owner.stages) {
     for (const stretch of run.kept?.stretches ?? []) {

@@ -4,7 +4,6 @@
  * the higher pressure; where the jars are out already, it was too short. Nothing is ever shortened.
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import type { DatedFact } from "../events.ts";
 import { completesAt, current } from "../kept.ts";
 import { runOfKind } from "../owners.ts";
 import { quiet } from "../settle.ts";
@@ -30,7 +29,7 @@ function heatOffAt(load: Load, process: StageRun): number | undefined {
 export function raiseTerms(
   state: State,
   load: Load,
-  event: Extract<DatedFact, { type: "load-terms" }>,
+  event: { t: number; terms: ProcessTerms },
   stages: StageRun[],
 ): void {
   const process = runOfKind(load, "process");

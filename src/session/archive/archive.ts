@@ -16,8 +16,8 @@
 import { createHash } from "node:crypto";
 import { crc32 } from "node:zlib";
 import type { KitchenEvent } from "../../kitchen/events.ts";
+import { faultOfEvent } from "../../kitchen/facts/gate.ts";
 import { isZone } from "../../kitchen/time.ts";
-import { faultOfEvent } from "./event-shapes.ts";
 
 export type OwnRecipe = { name: string; text: string };
 export type Archive = { zone: string; events: KitchenEvent[]; recipes: OwnRecipe[] };

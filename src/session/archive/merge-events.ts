@@ -3,34 +3,9 @@
  * whatever its id; an id that means something else here gets a new one, the same each time. The
  * other kitchen's settings, sittings and clock stay behind: this kitchen has its own.
  */
-import type { EventType, KitchenEvent } from "../../kitchen/events.ts";
-
-/** Events of a kitchen as a place and of its clock, which hold for that kitchen alone. */
-const LEFT_BEHIND: ReadonlySet<EventType> = new Set([
-  "opened",
-  "closed",
-  "clock-set",
-  "log-failed",
-  "hushed",
-  "unhushed",
-  "focused",
-  "kitchen-set",
-  "gauge-set",
-  "day-planned",
-  "day-plan-dropped",
-]);
-
-/** The field that holds the id of what an event begins. */
-const BEGINS: Partial<Record<EventType, string>> = {
-  "batch-begun": "batch",
-  "load-opened": "load",
-  "timer-set": "timer",
-  "reminder-set": "reminder",
-  "seed-saved": "seed",
-};
-
-/** Fields that name a batch, load, timer, reminder or seed lot. */
-const NAMES = ["batch", "owner", "load", "timer", "reminder", "seed", "over"];
+import type { KitchenEvent } from "../../kitchen/events.ts";
+import { declarationOf } from "../../kitchen/facts/all-facts.ts";
+import { withNames } from "../../kitchen/facts/references.ts";
 
 export type Merge = {
   /** To be added, in their order, under their ids here. */
@@ -60,7 +35,7 @@ function canonical(value: unknown): string {
 /** An event's content without its command, and without its own id where it begins something. */
 function contentOf(event: KitchenEvent, withoutId: boolean): string {
   const { cmd, ...rest } = event as Fields & KitchenEvent;
-  const id = BEGINS[event.type];
+  const id = declarationOf(event.type).begins;
   if (withoutId && id) delete (rest as Fields)[id];
   return canonical(rest);
 }
@@ -77,7 +52,7 @@ function lived(events: readonly KitchenEvent[]): KitchenEvent[] {
 /** What of `theirs` is new beside `ours`. */
 export function mergeEvents(ours: readonly KitchenEvent[], theirs: readonly KitchenEvent[]): Merge {
   const real = lived(theirs);
-  const wanted = real.filter((event) => !LEFT_BEHIND.has(event.type));
+  const wanted = real.filter((event) => !declarationOf(event.type).stays);
   const merge: Merge = {
     events: [],
     batches: new Map(),
@@ -140,26 +115,17 @@ function idsFor(
 }
 
 function idBegun(event: KitchenEvent): string | undefined {
-  const field = BEGINS[event.type];
+  const field = declarationOf(event.type).begins;
   return field === undefined ? undefined : ((event as Fields)[field] as string);
 }
 
 /** An event with the ids it names as they are here. */
 function withIds(event: KitchenEvent, ids: ReadonlyMap<string, string>): KitchenEvent {
-  const here = (id: unknown) => (typeof id === "string" ? (ids.get(id) ?? id) : id);
-  const key = (text: string) =>
-    text
-      .split("/")
-      .map((part) => ids.get(part) ?? part)
-      .join("/");
-  const made: Fields = { ...event };
-  for (const name of NAMES) if (name in made) made[name] = here(made[name]);
-  if (event.type === "due" || event.type === "asked") made.key = key(event.key);
-  if (event.type === "acknowledged") made.keys = event.keys.map((one) => key(String(one)));
-  if (event.type === "loaded") {
-    made.parts = event.parts.map((part) => ({ ...part, batch: here(part.batch) }));
-  }
-  return made as KitchenEvent;
+  const here = (id: string) => ids.get(id) ?? id;
+  return withNames(event, (name, kind) => {
+    if (kind === "cmd") return name;
+    return kind === "key" ? name.split("/").map(here).join("/") : here(name);
+  });
 }
 
 /** Commands there as commands here; one that means something else here gets another name. */
@@ -185,7 +151,7 @@ function commandsFor(
 }
 
 function withCommand(event: KitchenEvent, commands: ReadonlyMap<string, string>): KitchenEvent {
-  const named = { ...event, cmd: commands.get(event.cmd) ?? event.cmd };
-  if (named.type !== "amended" && named.type !== "withdrawn") return named;
-  return { ...named, target: commands.get(named.target) ?? named.target };
+  const here = (cmd: string) => commands.get(cmd) ?? cmd;
+  const named = withNames(event, (name, kind) => (kind === "cmd" ? here(name) : name));
+  return { ...named, cmd: here(event.cmd) };
 }

@@ -1,5 +1,5 @@
 /** Which canner or pot a probe's reading is about, and by which rule it is judged. */
-import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
+import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { find } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, runOfKind } from "../../kitchen/owners.ts";
 import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";

@@ -1,18 +1,12 @@
 /** Events as journal records: instants as ISO wall time to read, as kitchen time to replay. */
+import { FORMAT, type JournalFormat } from "../../journal/read-journal.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
+import { faultOfLine, OF_THE_JOURNAL } from "../../kitchen/facts/gate.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
 
-/** Fields the journal adds to a line; the rest is the event. */
-const OF_THE_JOURNAL: ReadonlySet<string> = new Set([
-  "n",
-  "v",
-  "left",
-  "prev",
-  "sum",
-  "at",
-  "written",
-]);
+/** The journal of a kitchen: each line holds one event, and goes through the gate. */
+export const KITCHEN_FORMAT: JournalFormat = { ...FORMAT, faultOf: faultOfLine };
 
 export function recordOf(state: State, event: KitchenEvent): object {
   const { cmd, type, t, w, ...rest } = event;
@@ -21,21 +15,18 @@ export function recordOf(state: State, event: KitchenEvent): object {
   return { cmd, type, at, written, t, w, ...rest };
 }
 
-function isEvent(record: Record<string, unknown>): boolean {
-  if (typeof record.type !== "string" || typeof record.t !== "number") return false;
-  return typeof record.w === "number" && typeof record.cmd === "string";
-}
+const OWN_FIELDS: ReadonlySet<string> = new Set(OF_THE_JOURNAL);
 
-/** The event of a journal line; undefined where the line holds none. */
-export function eventOf(record: Record<string, unknown>): KitchenEvent | undefined {
-  if (!isEvent(record)) return undefined;
+/** The event of a journal's line that came through the gate. */
+function eventOf(record: Record<string, unknown>): KitchenEvent {
   const event: Record<string, unknown> = {};
-  for (const key in record) if (!OF_THE_JOURNAL.has(key)) event[key] = record[key];
+  for (const key in record) if (!OWN_FIELDS.has(key)) event[key] = record[key];
   return event as KitchenEvent;
 }
 
+/** The events of lines that were read as `KITCHEN_FORMAT` has it. */
 export function eventsOf(records: readonly object[]): KitchenEvent[] {
-  return records.flatMap((record) => eventOf(record as Record<string, unknown>) ?? []);
+  return records.map((record) => eventOf(record as Record<string, unknown>));
 }
 
 /**
@@ -43,5 +34,5 @@ export function eventsOf(records: readonly object[]): KitchenEvent[] {
  * since copying them costs more than working them out.
  */
 export function rawEventsOf(records: readonly object[]): KitchenEvent[] {
-  return records.filter((record) => isEvent(record as Record<string, unknown>)) as KitchenEvent[];
+  return records as KitchenEvent[];
 }

@@ -4,7 +4,7 @@ import { realDisk } from "../../journal/real-disk.ts";
 import { replay } from "../../kitchen/evolve.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { Disk } from "../../ports/disk.ts";
-import { rawEventsOf } from "./journal-records.ts";
+import { KITCHEN_FORMAT, rawEventsOf } from "./journal-records.ts";
 import { keepSnapshot, readSnapshot, snapshotKey, WORTH_KEEPING } from "./snapshot.ts";
 
 export type ReadKitchen = {
@@ -34,10 +34,10 @@ export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
   const { wallMs = Date.now(), disk = realDisk(), build } = reader;
   const place = build === undefined ? undefined : { disk, folder, build };
   const key = place && snapshotKey(place);
-  const history = () => rawEventsOf(readJournal(disk, folder).records);
+  const history = () => rawEventsOf(readJournal(disk, folder, KITCHEN_FORMAT).records);
   const kept = place && key !== undefined ? readSnapshot(place, key, history) : undefined;
   if (kept) return readAt(kept, wallMs, []);
-  const reading = readJournal(disk, folder);
+  const reading = readJournal(disk, folder, KITCHEN_FORMAT);
   const state = replay(rawEventsOf(reading.records));
   const notices = noticesOf(reading, folder);
   const sound = notices.length === 0 && !reading.unreadable;

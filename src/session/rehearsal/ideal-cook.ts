@@ -5,10 +5,10 @@
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import type { Command, Intent } from "../../kitchen/command.ts";
 import type { Ref, Wish } from "../../kitchen/decide/outcome.ts";
-import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
 import { current, isLost } from "../../kitchen/kept.ts";
 import { LOAD_KINDS } from "../../kitchen/loads/canner-stages.ts";
+import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
 import { potOf } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, runOfKind } from "../../kitchen/owners.ts";

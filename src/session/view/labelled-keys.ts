@@ -2,8 +2,9 @@
  * Keys for what the bare key must not do: the start sign of a process, its loss, and the jars
  * coming out. Each stands for words, goes the same way as they do, and is shown with what it says.
  */
-import { gaugeTargetPsi } from "../../kitchen/evolve-signs.ts";
+
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
+import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { potOf } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, runOfKind } from "../../kitchen/owners.ts";
 import { readyAt } from "../../kitchen/settle.ts";

@@ -1,0 +1,44 @@
+/** Every kind of fact by its type. */
+import { BATCH_FACTS } from "./batch-facts.ts";
+import { CORRECTION_FACTS } from "./correction-facts.ts";
+import type { Declaration, Fields } from "./fact.ts";
+import { JAR_FACTS } from "./jar-facts.ts";
+import { KITCHEN_FACTS } from "./kitchen-facts.ts";
+import { LOAD_FACTS } from "./load-facts.ts";
+import { SESSION_FACTS } from "./session-facts.ts";
+import { SHELF_FACTS } from "./shelf-facts.ts";
+import { SIGN_FACTS } from "./sign-facts.ts";
+import { TIMER_FACTS } from "./timer-facts.ts";
+
+export const FACTS = {
+  ...SESSION_FACTS,
+  ...KITCHEN_FACTS,
+  ...BATCH_FACTS,
+  ...SIGN_FACTS,
+  ...LOAD_FACTS,
+  ...JAR_FACTS,
+  ...TIMER_FACTS,
+  ...CORRECTION_FACTS,
+  ...SHELF_FACTS,
+};
+
+export type FactType = keyof typeof FACTS;
+
+/** The declaration of any fact, for whoever asks what holds for all of them. */
+export type AnyDeclaration = Omit<
+  Declaration<Fields>,
+  "evolve" | "undoWarns" | "undone" | "begins"
+> & {
+  evolve: (state: never, event: never) => boolean | "noted";
+  undoWarns?: (event: never) => string | undefined;
+  undone?: (about: never, event: never) => string;
+  begins?: string;
+};
+
+export function declarationOf(type: FactType): AnyDeclaration {
+  return FACTS[type];
+}
+
+export function isFactType(type: unknown): type is FactType {
+  return typeof type === "string" && Object.hasOwn(FACTS, type);
+}

@@ -1,0 +1,250 @@
+/** Facts of a batch's own stages, from its beginning to a word that ends one. */
+import * as z from "zod/mini";
+import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
+import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
+import { quiet } from "../settle.ts";
+import { begin, finish, isOver, newRun, skip } from "../stage-run.ts";
+import type { Batch, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+import { fact } from "./fact.ts";
+import {
+  amount,
+  batchId,
+  batchOption,
+  flag,
+  lot,
+  ownerId,
+  packed,
+  size,
+  text,
+  word,
+} from "./fields.ts";
+import { markLate } from "./mark-late.ts";
+
+const STAGE = { owner: ownerId, stage: word };
+const BATCH = { batch: batchId };
+
+export const BATCH_FACTS = {
+  "batch-begun": fact({
+    fields: {
+      batch: batchId,
+      recipe,
+      lot,
+      jar: z.nullable(size),
+      pack: z.nullable(packed),
+      option: z.nullable(batchOption),
+      terms: z.nullable(processTerms),
+      expectedJars: z.nullable(amount),
+      mark: text,
+    },
+    begins: "batch",
+    follows: "stages",
+    timed: "told",
+    undone: ({ batch }) => `beginning ${batch || "the batch"}`,
+    evolve(state, event): boolean {
+      state.batches[event.batch] = newBatch(event, state.rehearsal);
+      state.active.push(event.batch);
+      state.focus = event.batch;
+      noLongerToBegin(state, event.recipe.id, event.lot.variety);
+      return true;
+    },
+  }),
+  "stage-begun": fact({
+    fields: STAGE,
+    follows: "stages",
+    quiets: true,
+    timed: "told",
+    undone: ({ stage }) => `${stage} begun`,
+    evolve(state, event): boolean {
+      const run = runOf(ownerOf(state, event.owner), event.stage);
+      if (run?.state !== "waiting") return false;
+      begin(run, event.t);
+      markLate(state, event.owner, event, `${run.spec.title} begun`);
+      return true;
+    },
+  }),
+  "stage-done": fact({
+    fields: STAGE,
+    follows: "stages",
+    quiets: true,
+    timed: "told",
+    undone: ({ stage }) => `${stage} done`,
+    evolve(state, event): boolean {
+      const owner = ownerOf(state, event.owner);
+      const run = runOf(owner, event.stage);
+      if (!owner || !run || isOver(run)) return false;
+      const reopened = run.startedAt === undefined ? event.t : Math.max(run.startedAt, event.t);
+      finish(run, reopened);
+      if (run.spec.kind === "fill" && !isLoad(owner)) owner.allFilled = true;
+      quiet(state, `${event.owner}/${event.stage}/`);
+      markLate(state, event.owner, event, `${run.spec.title} done`);
+      if (!isLoad(owner)) state.focus = owner.id;
+      return true;
+    },
+  }),
+  "stage-skipped": fact({
+    fields: STAGE,
+    follows: "stages",
+    quiets: true,
+    evolve(state, event): boolean {
+      const run = runOf(ownerOf(state, event.owner), event.stage);
+      if (!run || isOver(run)) return false;
+      skip(run, event.t);
+      quiet(state, `${event.owner}/${event.stage}/`);
+      return true;
+    },
+  }),
+  held: fact({
+    fields: BATCH,
+    follows: "stages",
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (batch?.state !== "running") return false;
+      batch.state = "held";
+      batch.holds.push({ from: event.t });
+      return true;
+    },
+  }),
+  resumed: fact({
+    fields: BATCH,
+    follows: "stages",
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (batch?.state !== "held") return false;
+      batch.state = "running";
+      const hold = batch.holds.at(-1);
+      if (hold) hold.to = event.t;
+      return true;
+    },
+  }),
+  abandoned: fact({
+    fields: BATCH,
+    follows: "stages",
+    quiets: true,
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch || batch.state === "abandoned") return false;
+      batch.state = "abandoned";
+      batch.endedAt = event.t;
+      abandonStages(batch, event.t);
+      state.active = state.active.filter((id) => id !== batch.id);
+      abandonEmptyLoads(state, batch, event.t);
+      quiet(state, `${batch.id}/`);
+      return true;
+    },
+  }),
+  focused: fact({
+    fields: { owner: ownerId },
+    follows: "nothing",
+    own: true,
+    stays: true,
+    evolve(state, event): boolean {
+      state.focus = event.owner;
+      return true;
+    },
+  }),
+  confirmed: fact({
+    fields: { batch: batchId, factor: word, held: flag },
+    follows: "stages",
+    passing: true,
+    evolve(state, event): false | "noted" {
+      const batch = state.batches[event.batch];
+      if (!batch) return false;
+      batch.confirmed = batch.confirmed.filter((one) => one.factor !== event.factor);
+      batch.confirmed.push({ factor: event.factor, held: event.held, at: event.t });
+      return "noted";
+    },
+  }),
+  note: fact({
+    fields: { owner: z.nullable(ownerId), text },
+    follows: "nothing",
+    timed: "told",
+    evolve(state, event): boolean {
+      const batch = event.owner === null ? undefined : state.batches[event.owner];
+      if (batch) {
+        batch.notes.push({ at: event.t, text: event.text, late: event.w - event.t >= MINUTE_MS });
+      } else state.notes.push({ at: event.t, text: event.text });
+      return true;
+    },
+  }),
+  "ingredient-changed": fact({
+    fields: { batch: batchId, detail: text },
+    follows: "stages",
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch) return false;
+      batch.changes.push({ at: event.t, detail: event.detail });
+      return true;
+    },
+  }),
+};
+
+type Begun = Pick<
+  Batch,
+  "recipe" | "lot" | "jar" | "pack" | "option" | "terms" | "expectedJars" | "mark"
+> & { batch: string; t: number };
+
+function newBatch(event: Begun, rehearsal: boolean): Batch {
+  const { batch: id, recipe, lot, jar, pack, option, terms, expectedJars, mark } = event;
+  return {
+    id,
+    recipe,
+    lot,
+    jar,
+    pack,
+    option,
+    terms,
+    expectedJars,
+    mark,
+    begunAt: event.t,
+    rehearsal,
+    state: "running",
+    stages: recipe.stages.map((stage) => newRun(stage)),
+    ready: 0,
+    filled: 0,
+    setAside: 0,
+    brokenBefore: 0,
+    allFilled: false,
+    again: 0,
+    loads: [],
+    confirmed: [],
+    holds: [],
+    readings: [],
+    notes: [],
+    changes: [],
+    disposed: [],
+    late: [],
+  };
+}
+/** A batch that has begun, by the plan or by a word, is begun by the plan no more. */
+function noLongerToBegin(state: State, recipe: string, variety: string | null): void {
+  const items = state.dayPlan?.items;
+  const at = items?.findIndex((one) => one.recipe === recipe && one.variety === variety) ?? -1;
+  if (at >= 0) items?.splice(at, 1);
+}
+
+function abandonStages(owner: { stages: Batch["stages"] }, at: number): void {
+  for (const run of owner.stages) {
+    if (isOver(run)) continue;
+    if (run.state !== "waiting") run.endedAt = at;
+    run.state = "abandoned";
+  }
+}
+
+/** A load goes with its batch unless jars of another batch are in it. */
+function abandonEmptyLoads(state: State, batch: Batch, at: number): void {
+  for (const owner of activeOwners(state)) {
+    if (!isLoad(owner)) continue;
+    const others = owner.parts.some((part) => {
+      return part.batch !== batch.id && state.batches[part.batch]?.state !== "abandoned";
+    });
+    const its = owner.parts.length === 0 ? owner.batch === batch.id : !others;
+    if (!its) continue;
+    owner.state = "abandoned";
+    owner.endedAt = at;
+    owner.unloadedAt ??= at;
+    abandonStages(owner, at);
+    quiet(state, `${owner.id}/`);
+    state.active = state.active.filter((id) => id !== owner.id);
+  }
+}

@@ -1,0 +1,160 @@
+/**
+ * A quick test made once from a schema, for journals of a hundred thousand lines: parsing makes a
+ * copy of every one. It says yes where the schema does, but to no key named `__proto__`. A schema
+ * of a kind that is not known here is asked itself.
+ */
+import * as z from "zod/mini";
+
+export type Checker = (value: unknown) => boolean;
+
+type Def = {
+  type: string;
+  check?: string;
+  checks?: { _zod: { def: CheckDef } }[];
+  innerType?: z.ZodMiniType;
+  element?: z.ZodMiniType;
+  items?: z.ZodMiniType[];
+  options?: z.ZodMiniType[];
+  entries?: Record<string, unknown>;
+  values?: unknown[];
+  shape?: Record<string, z.ZodMiniType>;
+  catchall?: z.ZodMiniType;
+  keyType?: z.ZodMiniType;
+  valueType?: z.ZodMiniType;
+  rest?: unknown;
+};
+
+type CheckDef = {
+  check: string;
+  value?: number;
+  inclusive?: boolean;
+  minimum?: number;
+  maximum?: number;
+  pattern?: RegExp;
+  format?: string;
+  fn?: (value: unknown) => unknown;
+};
+
+const made = new Map<z.ZodMiniType, Checker>();
+
+/** The test of a schema, made at its first use. */
+export function checkerOf(schema: z.ZodMiniType): Checker {
+  let checker = made.get(schema);
+  if (!checker) {
+    checker = checkerFor(schema);
+    made.set(schema, checker);
+  }
+  return checker;
+}
+
+function checkerFor(schema: z.ZodMiniType): Checker {
+  const def = schema._zod.def as unknown as Def;
+  const checks = (def.checks ?? []).map(({ _zod }) => _zod.def);
+  if (def.check !== undefined) checks.unshift(def as CheckDef);
+  const tests = [BASES[def.type]?.(def), ...checks.map(testOf)];
+  if (tests.includes(undefined)) return (value) => z.safeParse(schema, value).success;
+  const [base, one, two, ...more] = tests as [Checker, ...Checker[]];
+  if (!one) return base;
+  if (!two) return (value) => base(value) && one(value);
+  return (value) => base(value) && one(value) && two(value) && more.every((test) => test(value));
+}
+
+/** The test of what a schema asks beyond its type. */
+function testOf(def: CheckDef): Checker | undefined {
+  const { check, value = 0, inclusive, minimum = 0, maximum = 0, pattern, format, fn } = def;
+  switch (check) {
+    case "greater_than":
+      return inclusive ? (it) => Number(it) >= value : (it) => Number(it) > value;
+    case "less_than":
+      return inclusive ? (it) => Number(it) <= value : (it) => Number(it) < value;
+    case "number_format":
+      return format === "safeint" ? Number.isSafeInteger : undefined;
+    case "max_length":
+      return (it) => (it as string | unknown[]).length <= maximum;
+    case "min_length":
+      return (it) => (it as string | unknown[]).length >= minimum;
+    case "string_format":
+      return format === "regex" && pattern ? (it) => pattern.test(it as string) : undefined;
+    case "custom":
+      return fn && ((it) => Boolean(fn(it)));
+    default:
+      return undefined;
+  }
+}
+
+const BASES: Record<string, (def: Def) => Checker | undefined> = {
+  string: () => (value) => typeof value === "string",
+  boolean: () => (value) => typeof value === "boolean",
+  number: () => Number.isFinite,
+  enum: ({ entries }) => {
+    const known = new Set(Object.values(entries ?? {}));
+    return (value) => known.has(value);
+  },
+  literal: ({ values }) => {
+    const known = new Set(values);
+    return (value) => known.has(value);
+  },
+  nullable: ({ innerType }) => {
+    const inner = checkerOf(innerType as z.ZodMiniType);
+    return (value) => value === null || inner(value);
+  },
+  optional: ({ innerType }) => {
+    const inner = checkerOf(innerType as z.ZodMiniType);
+    return (value) => value === undefined || inner(value);
+  },
+  union: ({ options = [] }) => {
+    const tests = options.map(checkerOf);
+    return (value) => tests.some((test) => test(value));
+  },
+  array: ({ element }) => {
+    const item = checkerOf(element as z.ZodMiniType);
+    return (value) => Array.isArray(value) && value.every(item);
+  },
+  tuple: ({ items = [], rest }) => {
+    const tests = items.map(checkerOf);
+    if (rest) return undefined;
+    return (value) =>
+      Array.isArray(value) &&
+      value.length === tests.length &&
+      tests.every((test, at) => test(value[at]));
+  },
+  record: ({ keyType, valueType }) => {
+    const key = checkerOf(keyType as z.ZodMiniType);
+    const item = checkerOf(valueType as z.ZodMiniType);
+    return (value) =>
+      isPlain(value) && Object.keys(value).every((one) => key(one) && item(value[one]));
+  },
+  object: ({ shape = {}, catchall }) => {
+    const strict = catchall !== undefined;
+    // Only a shape that refuses other keys, or lets them be, is known here.
+    if (strict && (catchall._zod.def as { type: string }).type !== "never") return undefined;
+    return objectChecker(shape, strict);
+  },
+};
+
+/** Of an object's own fields; `also` are such as may stand beside them, whatever they hold. */
+export function objectChecker(
+  shape: Record<string, z.ZodMiniType>,
+  strict: boolean,
+  also: readonly string[] = [],
+): Checker {
+  const names = Object.keys(shape);
+  const tests = names.map((name) => checkerOf(shape[name] as z.ZodMiniType));
+  const known = new Set([...names, ...also]);
+  return (value) => {
+    if (!isPlain(value)) return false;
+    for (let at = 0; at < names.length; at += 1) {
+      if (!(tests[at] as Checker)(value[names[at] as string])) return false;
+    }
+    if (!strict) return !Object.hasOwn(value, "__proto__");
+    for (const key in value) if (!known.has(key)) return false;
+    return true;
+  };
+}
+
+/** An object that inherits nothing but what every object has. */
+function isPlain(value: unknown): value is Record<string, unknown> {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return false;
+  const above = Object.getPrototypeOf(value);
+  return above === Object.prototype || above === null;
+}

@@ -1,0 +1,149 @@
+/**
+ * What the fields of facts may hold. Ranges are wide: they keep out what cannot be, so that nothing
+ * worked out from a fact can run away; what is likely is for whoever decides.
+ */
+import * as z from "zod/mini";
+import { JAR_SIZES } from "../../recipe/recipe.ts";
+import { jarSize, pack, processOption } from "../../recipe/recipe-shape.ts";
+import { isZone } from "../time.ts";
+
+export type Infer<S extends z.ZodMiniType> = z.infer<S>;
+
+export const text = z.string();
+export const flag = z.boolean();
+/** Epoch-like ms: the years 1970 to 2999. */
+export const instant = z.number().check(z.minimum(0), z.lt(32_503_680_000_000));
+/** A difference between two clocks, ms: at most 150 years, as a clock that lost its battery. */
+export const clockShift = z.number().check(z.minimum(-4.8e12), z.maximum(4.8e12));
+export const count = z.int().check(z.minimum(0), z.maximum(10_000));
+export const someJars = z.int().check(z.minimum(1), z.maximum(10_000));
+/** Minutes of a timer: at most a year. */
+export const minutes = z.number().check(z.minimum(-527_040), z.maximum(527_040));
+export const feet = z.number().check(z.minimum(-1500), z.maximum(30_000));
+/** How far an altitude may be off, feet. */
+export const uncertaintyFt = z.number().check(z.nonnegative(), z.maximum(30_000));
+export const psi = z.number().check(z.minimum(-20), z.maximum(100));
+export const fahrenheit = z.number().check(z.minimum(-100), z.maximum(1000));
+/** Of a probe, in whatever unit it has. */
+export const reading = z.number().check(z.minimum(-1000), z.maximum(10_000));
+export const score = z.number().check(z.minimum(1), z.maximum(5));
+export const amount = z.number().check(z.minimum(0), z.maximum(1e6));
+export const season = z.int().check(z.minimum(1970), z.maximum(2999));
+export const zone = z.string().check(z.refine(isZone));
+
+/** A name that is kept by: never one that every object has. */
+const isName = (name: string) => !(name in {});
+const NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
+const name = () => z.string().check(z.regex(NAME), z.refine(isName));
+
+/** Names that other facts give: each stands for what it names wherever a fact has it. */
+export const batchId = name();
+export const loadId = name();
+/** A batch's or a load's. */
+export const ownerId = name();
+export const timerId = name();
+export const reminderId = name();
+export const seedId = name();
+/** The command that a fact came from; the program's own begin with `~`. */
+export const commandId = z.string().check(z.regex(/^[A-Za-z0-9~][A-Za-z0-9._~-]{0,99}$/));
+/** What came due or was asked: names with slashes between. */
+export const key = z
+  .string()
+  .check(z.regex(/^[A-Za-z0-9][A-Za-z0-9._:~/+-]{0,299}$/), z.refine(isName));
+
+/** Names that no fact gives: stages, factors, canners, deviation codes. */
+export const word = name();
+
+/** What was scored: `crunch`, `flavor` ... */
+export const scoreName = z.string().check(z.regex(/^[a-z][a-z0-9 -]{0,39}$/), z.refine(isName));
+
+const KINDS = new Map<z.ZodMiniType, RefKind>();
+export type RefKind = "batch" | "load" | "owner" | "timer" | "reminder" | "seed" | "cmd" | "key";
+KINDS.set(batchId, "batch")
+  .set(loadId, "load")
+  .set(ownerId, "owner")
+  .set(timerId, "timer")
+  .set(reminderId, "reminder")
+  .set(seedId, "seed")
+  .set(commandId, "cmd")
+  .set(key, "key");
+
+/** What a field's schema names; undefined where it names nothing. */
+export function refKindOf(schema: z.ZodMiniType): RefKind | undefined {
+  return KINDS.get(schema);
+}
+
+export const size = jarSize;
+export const packed = pack;
+
+export const gauge = z.strictObject({
+  kind: z.enum(["dial", "weighted"]),
+  /** Season (year) the dial was last tested in, and by how much it reads high, psi. */
+  testedSeason: z.optional(season),
+  readsHighPsi: z.optional(psi),
+  /** Season it was said not to be tested. */
+  untestedSeason: z.optional(season),
+});
+export type GaugeRecord = Infer<typeof gauge>;
+
+export const canner = z.strictObject({
+  id: word,
+  name: text,
+  /** How many jars of a size it holds. */
+  holds: z.partialRecord(z.enum(JAR_SIZES), count),
+  gauge: z.optional(gauge),
+});
+export type Canner = Infer<typeof canner>;
+
+export const lot = z.strictObject({
+  variety: z.nullable(text),
+  weightLb: z.nullable(amount),
+  pickedAt: z.nullable(instant),
+});
+export type Lot = Infer<typeof lot>;
+
+/** How many jars of which batch, and the number of the first of them. */
+export const part = z.strictObject({ batch: batchId, jars: count, first: count });
+export type Part = Infer<typeof part>;
+
+/** The way a batch is processed, with the pressure picked where several were tested. */
+export const batchOption = z.extend(processOption, { atPsi: z.optional(psi) });
+export type BatchOption = Infer<typeof batchOption>;
+
+/** A batch the day's plan is still to begin, and when, in kitchen time. */
+export const plannedItem = z.strictObject({
+  id: word,
+  recipe: word,
+  /** What to call it: "Provider dilled green beans". */
+  title: text,
+  variety: z.nullable(text),
+  weightLb: z.nullable(amount),
+  beginAt: instant,
+});
+export type PlannedItem = Infer<typeof plannedItem>;
+
+const minuteOfDay = z.number().check(z.minimum(0), z.maximum(1440));
+/** Hours of the night in which nothing may need hands, in minutes of the day. */
+export const quietHours = z.strictObject({ fromMinute: minuteOfDay, toMinute: minuteOfDay });
+export type QuietHours = Infer<typeof quietHours>;
+
+export const disposition = z.enum([
+  "carried-on",
+  "restarted",
+  "reprocess",
+  "refrigerate",
+  "freeze",
+  "discard",
+  "undecided",
+]);
+export type Disposition = Infer<typeof disposition>;
+
+/**
+ * Why an altitude is doubted: a measured boil, one so far under that it may not boil, a no to
+ * whether it is right, or nothing tested so high for jars that are in a canner already.
+ */
+export const altitudeDoubt = z.enum(["boil", "no-boil", "denied", "untested"]);
+export type AltitudeDoubt = Infer<typeof altitudeDoubt>;
+
+export const gapCause = z.enum(["closed", "crashed", "asleep", "stalled"]);
+export type GapCause = Infer<typeof gapCause>;

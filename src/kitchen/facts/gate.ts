@@ -1,0 +1,72 @@
+/**
+ * The gate: what comes from a journal, an archive or another program is held against its
+ * declaration before anything is worked out from it. Old forms are read up before.
+ */
+import * as z from "zod/mini";
+import { declarationOf, FACTS, type FactType, isFactType } from "./all-facts.ts";
+import { type Checker, objectChecker } from "./checker.ts";
+import type { Fields } from "./fact.ts";
+import { commandId, instant } from "./fields.ts";
+
+/** Fields that the journal adds to a line; the rest is the event. */
+export const OF_THE_JOURNAL = ["n", "v", "left", "prev", "sum", "at", "written"] as const;
+
+function shapeOf(type: FactType): Fields {
+  return { type: z.literal(type), cmd: commandId, t: instant, w: instant, ...FACTS[type].fields };
+}
+
+function formerOf(type: FactType): readonly string[] {
+  return declarationOf(type).formerly ?? [];
+}
+
+function checkers(also: readonly string[]): (type: FactType) => Checker {
+  const made = new Map<FactType, Checker>();
+  return (type) => {
+    let checker = made.get(type);
+    if (!checker) {
+      checker = objectChecker(shapeOf(type), true, [...also, ...formerOf(type)]);
+      made.set(type, checker);
+    }
+    return checker;
+  };
+}
+
+const eventChecker = checkers([]);
+const lineChecker = checkers(OF_THE_JOURNAL);
+
+/** What is wrong with a value as an event, in a few words; undefined where nothing is. */
+export function faultOfEvent(value: unknown): string | undefined {
+  return faultOf(value, eventChecker);
+}
+
+/** The same of a journal's line, which has the journal's own fields beside the event's. */
+export function faultOfLine(line: unknown): string | undefined {
+  return faultOf(line, lineChecker);
+}
+
+function faultOf(value: unknown, checkerOf: (type: FactType) => Checker): string | undefined {
+  if (typeof value !== "object" || value === null) return "its event is none";
+  const type = Object.hasOwn(value, "type") ? (value as { type: unknown }).type : undefined;
+  if (!isFactType(type)) {
+    return `an event of the unknown type ${shown(type)}; a later version may know it`;
+  }
+  return checkerOf(type)(value) ? undefined : wrongIn(type, value);
+}
+
+/** Names the field that keeps a value out, as the schema has it. */
+function wrongIn(type: FactType, value: object): string {
+  const own = { ...value } as Record<string, unknown>;
+  for (const name of [...OF_THE_JOURNAL, ...formerOf(type)]) delete own[name];
+  const { error } = z.safeParse(z.strictObject(shapeOf(type)), own);
+  const [issue] = error?.issues ?? [];
+  if (!issue) return `its ${type} has a field that no event has`;
+  if (issue.code === "unrecognized_keys") {
+    return `its ${type} has the field ${shown(issue.keys[0])}, which it cannot have`;
+  }
+  return `the field ${issue.path.map(String).join(".")} of its ${type} is off`;
+}
+
+/** A value from outside in a sentence: short, and quoted as JSON is. */
+function shown(value: unknown): string {
+  return JSON.stringify(value)?.slice(0, 60) ?? "none";
+}

@@ -1,0 +1,93 @@
+/** Facts of the kitchen as a place: its altitude, its canners and their gauges, its day. */
+import * as z from "zod/mini";
+import { fact } from "./fact.ts";
+import {
+  altitudeDoubt,
+  canner,
+  count,
+  feet,
+  gauge,
+  instant,
+  ownerId,
+  plannedItem,
+  quietHours,
+  text,
+  uncertaintyFt,
+  word,
+} from "./fields.ts";
+
+export const KITCHEN_FACTS = {
+  "kitchen-set": fact({
+    fields: {
+      altitudeFt: z.optional(feet),
+      /** How far the altitude may be off, feet; what is not there is taken as exact. */
+      altitudeUncertaintyFt: z.optional(uncertaintyFt),
+      canners: z.optional(z.array(canner)),
+      burners: z.optional(count),
+      units: z.optional(z.enum(["us", "metric"])),
+    },
+    follows: "nothing",
+    stays: true,
+    undone: (_, { altitudeFt }) =>
+      altitudeFt === undefined ? "the kitchen's setting" : "the altitude",
+    evolve(state, event): boolean {
+      if (event.altitudeFt !== undefined) {
+        state.kitchen.altitudeFt = event.altitudeFt;
+        state.kitchen.altitudeUncertaintyFt = event.altitudeUncertaintyFt ?? 0;
+        for (const doubt of state.doubts) doubt.settledFt ??= event.altitudeFt;
+      }
+      if (event.canners) state.kitchen.canners = structuredClone(event.canners);
+      if (event.burners !== undefined) state.kitchen.burners = event.burners;
+      if (event.units) state.kitchen.units = event.units;
+      return true;
+    },
+  }),
+  "gauge-set": fact({
+    fields: { canner: word, gauge },
+    follows: "stages",
+    stays: true,
+    evolve(state, event): boolean {
+      const canner = state.kitchen.canners.find((one) => one.id === event.canner);
+      if (!canner) return false;
+      canner.gauge = { ...event.gauge };
+      return true;
+    },
+  }),
+  "altitude-doubt": fact({
+    fields: { owner: z.nullable(ownerId), detail: text, why: z.optional(altitudeDoubt) },
+    follows: "stages",
+    evolve(state, event): boolean {
+      const { owner, detail, why } = event;
+      const atFt = state.kitchen.altitudeFt;
+      state.doubts.push({ at: event.t, detail, owner, atFt, ...(why ? { why } : {}) });
+      return true;
+    },
+  }),
+  "day-planned": fact({
+    fields: {
+      items: z.array(plannedItem),
+      agreedAt: instant,
+      finishAt: instant,
+      finishBy: z.nullable(instant),
+      quiet: z.nullable(quietHours),
+    },
+    follows: "nothing",
+    stays: true,
+    evolve(state, event): boolean {
+      const { agreedAt, finishAt, finishBy, quiet } = event;
+      const items = event.items.map((item) => ({ ...item }));
+      state.dayPlan = { items, agreedAt, finishAt, finishBy, quiet };
+      return true;
+    },
+  }),
+  "day-plan-dropped": fact({
+    fields: {},
+    follows: "nothing",
+    stays: true,
+    evolve(state): boolean {
+      if (!state.dayPlan) return false;
+      state.dayPlan = null;
+      return true;
+    },
+  }),
+};

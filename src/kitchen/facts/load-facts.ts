@@ -1,0 +1,172 @@
+/** Facts of a load: its canner lit, its jars put in and lifted out. */
+import * as z from "zod/mini";
+import { processTerms } from "../../recipe/recipe-shape.ts";
+import {
+  cannerStages,
+  LOW_TEMPERATURE_READ_MINUTES,
+  STILL_HOT_MINUTES,
+} from "../loads/canner-stages.ts";
+import { recount } from "../loads/jar-tally.ts";
+import { raiseTerms } from "../loads/raise-terms.ts";
+import { unload } from "../loads/unload.ts";
+import { hasBegun, runOf, runOfKind } from "../owners.ts";
+import { finish, isOver, newRun } from "../stage-run.ts";
+import type { Batch, Load, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+import { fact } from "./fact.ts";
+import { batchId, flag, gauge, loadId, part, word } from "./fields.ts";
+import { markLate } from "./mark-late.ts";
+
+export const LOAD_FACTS = {
+  "load-opened": fact({
+    fields: {
+      load: loadId,
+      canner: word,
+      batch: batchId,
+      terms: processTerms,
+      gauge: z.nullable(gauge),
+    },
+    begins: "load",
+    follows: "stages",
+    own: true,
+    passing: true,
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch || batch.state === "abandoned") return false;
+      batch.terms = event.terms;
+      state.loads[event.load] = {
+        id: event.load,
+        canner: event.canner,
+        batch: event.batch,
+        terms: event.terms,
+        gauge: event.gauge,
+        openedAt: event.t,
+        state: "running",
+        stages: loadRuns(batch, event.terms, event.gauge, isHot(state, event.canner, event.t)),
+        parts: [],
+        early: false,
+        covered: null,
+        uncoveredTimes: 0,
+        waterLow: [],
+        readings: [],
+        disposed: [],
+        gaps: [],
+        late: [],
+      };
+      state.active.push(event.load);
+      return true;
+    },
+  }),
+  "load-terms": fact({
+    fields: {
+      load: loadId,
+      terms: processTerms,
+      gauge: z.nullable(gauge),
+      /** The altitude is higher than was thought while the process ran, or after it. */
+      raised: z.optional(z.literal(true)),
+    },
+    follows: "stages",
+    own: true,
+    passing: true,
+    undoWarns: ({ raised }) => (raised ? "The tested process would be less." : undefined),
+    evolve(state, event): boolean {
+      const load = state.loads[event.load];
+      const batch = load && state.batches[load.batch];
+      if (!load || !batch) return false;
+      const begun = hasBegun(load);
+      if (begun && !event.raised) return false;
+      const hot = isHot(state, load.canner, load.openedAt);
+      const stages = loadRuns(batch, event.terms, event.gauge, hot);
+      batch.terms = event.terms;
+      if (begun) {
+        raiseTerms(state, load, event, stages);
+        return true;
+      }
+      load.gauge = event.gauge;
+      load.terms = event.terms;
+      // What was done of the new stages stays done: the canner is warm, the jars are in. A boil
+      // that waits for a word about the water stays reported.
+      const unconfirmedAt = runOfKind(load, "process")?.kept?.unconfirmedAt;
+      load.stages = stages.map(
+        (run) => load.stages.find((one) => one.id === run.id && one.state !== "waiting") ?? run,
+      );
+      const kept = runOfKind(load, "process")?.kept;
+      if (kept && unconfirmedAt !== undefined) kept.unconfirmedAt = unconfirmedAt;
+      return true;
+    },
+  }),
+  loaded: fact({
+    fields: { load: loadId, parts: z.array(part) },
+    follows: "stages",
+    quiets: true,
+    timed: "told",
+    evolve(state, event): boolean {
+      const load = state.loads[event.load];
+      if (!load || load.loadedAt !== undefined) return false;
+      load.loadedAt = event.t;
+      for (const { batch: id, jars, first } of event.parts) {
+        const batch = state.batches[id];
+        if (!batch) continue;
+        batch.ready = Math.max(0, batch.ready - jars);
+        load.parts.push({
+          batch: id,
+          jars,
+          first,
+          sealed: 0,
+          failed: 0,
+          failedJars: [],
+          broken: 0,
+          again: 0,
+          failedAgain: 0,
+          aside: 0,
+        });
+        if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
+        recount(state, batch);
+      }
+      for (const id of ["canner", "load"]) {
+        const run = runOf(load, id);
+        if (run && !isOver(run)) finish(run, event.t);
+      }
+      markLate(state, load.id, event, "loaded");
+      return true;
+    },
+  }),
+  unloaded: fact({
+    fields: { load: loadId, early: flag },
+    follows: "stages",
+    quiets: true,
+    timed: "told",
+    evolve(state, event): boolean {
+      const load = state.loads[event.load];
+      if (!load || load.loadedAt === undefined || load.unloadedAt !== undefined) return false;
+      unload(state, load, event);
+      markLate(state, load.id, event, "jars out");
+      return true;
+    },
+  }),
+};
+
+function loadRuns(
+  batch: Batch,
+  terms: NonNullable<Load["terms"]>,
+  gauge: Load["gauge"],
+  hot: boolean,
+): Load["stages"] {
+  return cannerStages(terms, batch.recipe, gauge, hot).map((stage) =>
+    newRun(
+      stage,
+      stage.kind === "process" ? terms.minutes : stage.kind === "vent" ? 10 : undefined,
+      terms.method === "low-temperature" && stage.kind === "process"
+        ? LOW_TEMPERATURE_READ_MINUTES
+        : undefined,
+    ),
+  );
+}
+
+/** Whether a canner had jars lifted out of it so lately that it is still hot. */
+function isHot(state: State, canner: string, at: number): boolean {
+  return Object.values(state.loads).some((load) => {
+    const since = at - (load.unloadedAt ?? Number.NEGATIVE_INFINITY);
+    return load.canner === canner && since >= 0 && since <= STILL_HOT_MINUTES * MINUTE_MS;
+  });
+}

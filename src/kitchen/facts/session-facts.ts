@@ -1,0 +1,134 @@
+/** Facts of the program and its clocks: what was open, what nobody watched, what came due. */
+import * as z from "zod/mini";
+import { addGap } from "../kept.ts";
+import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
+import { KINDS } from "../stages/kinds.ts";
+import { fact } from "./fact.ts";
+import { amount, clockShift, flag, gapCause, instant, key, text, zone } from "./fields.ts";
+
+export const SESSION_FACTS = {
+  opened: fact({
+    fields: { version: text, zone, offsetMs: clockShift, rehearsal: flag },
+    follows: "nothing",
+    stays: true,
+    evolve(state, event): boolean {
+      state.open = true;
+      state.zone = event.zone;
+      state.rehearsal = event.rehearsal;
+      if (state.offsets.at(-1)?.offsetMs !== event.offsetMs) {
+        state.offsets.push({ from: event.t, offsetMs: event.offsetMs });
+      }
+      return true;
+    },
+  }),
+  closed: fact({
+    fields: {},
+    follows: "nothing",
+    stays: true,
+    evolve(state): boolean {
+      state.open = false;
+      return true;
+    },
+  }),
+  gap: fact({
+    fields: { from: instant, to: instant, cause: gapCause, byWall: flag },
+    follows: "stages",
+    evolve(state, event): boolean {
+      const gap = { from: event.from, to: event.to, cause: event.cause };
+      state.gaps.push(gap);
+      for (const owner of activeOwners(state)) {
+        if (!isLoad(owner)) continue;
+        for (const run of owner.stages) {
+          if (run.kept && run.state === "running" && KINDS[run.spec.kind].watched) {
+            addGap(run.kept, gap);
+          }
+        }
+        if (owner.loadedAt !== undefined && owner.unloadedAt === undefined) owner.gaps.push(gap);
+      }
+      return true;
+    },
+  }),
+  "clock-set": fact({
+    fields: { byMs: clockShift },
+    follows: "nothing",
+    stays: true,
+    evolve(state, event): boolean {
+      const before = state.offsets.at(-1)?.offsetMs ?? 0;
+      state.offsets.push({ from: event.t, offsetMs: before + event.byMs });
+      state.clockSets.push({ at: event.t, byMs: event.byMs });
+      return true;
+    },
+  }),
+  "log-failed": fact({
+    fields: { from: instant, to: instant, events: amount },
+    follows: "nothing",
+    stays: true,
+    evolve(state, event): boolean {
+      state.logFailures.push({ from: event.from, to: event.to, events: event.events });
+      return true;
+    },
+  }),
+  due: fact({
+    fields: { key, rings: flag },
+    follows: "nothing",
+    own: true,
+    passing: true,
+    evolve(state, event): boolean {
+      state.due[event.key] = event.t;
+      if (event.rings) state.ringing.push(event.key);
+      const timer = state.timers[event.key];
+      if (timer?.state === "running") timer.state = "rang";
+      const reminder = state.reminders[event.key];
+      if (reminder?.state === "waiting") reminder.state = "rang";
+      const [owner = "", stage = "", what] = event.key.split("/");
+      const run = what === "check" ? runOf(ownerOf(state, owner), stage) : undefined;
+      if (run) run.checkedAt = event.t;
+      return true;
+    },
+  }),
+  asked: fact({
+    fields: { key, text },
+    formerly: ["kind", "about", "detail", "choices"],
+    follows: "nothing",
+    own: true,
+    undo: "never",
+    evolve(state, event): boolean {
+      state.asked[event.key] ??= event.t;
+      return true;
+    },
+  }),
+  acknowledged: fact({
+    fields: { keys: z.array(key) },
+    follows: "nothing",
+    own: true,
+    undo: "along",
+    evolve(state, event): boolean {
+      state.ringing = state.ringing.filter((key) => !event.keys.includes(key));
+      for (const key of event.keys) {
+        const timer = state.timers[key];
+        if (timer?.state === "rang") timer.state = "answered";
+        const reminder = state.reminders[key];
+        if (reminder?.state === "rang") reminder.state = "answered";
+      }
+      return true;
+    },
+  }),
+  hushed: fact({
+    fields: { until: z.nullable(instant) },
+    follows: "nothing",
+    stays: true,
+    evolve(state, event): boolean {
+      state.hushedUntil = event.until;
+      return true;
+    },
+  }),
+  unhushed: fact({
+    fields: {},
+    follows: "nothing",
+    stays: true,
+    evolve(state): boolean {
+      state.hushedUntil = undefined;
+      return true;
+    },
+  }),
+};
