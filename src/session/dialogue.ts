@@ -2,13 +2,15 @@
  * The one question that is about words, not about the food: "which one?", "really?", "how many?".
  * It is not kept in the journal, and a changed mind simply says something else.
  */
-import type { Command, Intent } from "../kitchen/command.ts";
+import type { Command } from "../kitchen/command.ts";
 import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
 import { type Question as Asked, questions } from "../kitchen/questions.ts";
 import type { State } from "../kitchen/state.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { pickChoices } from "../language/choosing.ts";
 import type { Context, Question } from "../language/context.ts";
+import { MEANINGS } from "../language/intents/all.ts";
+import { askedBack } from "../speech/intents.ts";
 
 export type Pending = Extract<Outcome, { kind: "ask" }>;
 
@@ -65,24 +67,6 @@ export function survives(pending: Pending | undefined): boolean {
 /** Spoken words under this confidence are read back, where they would change what matters. */
 export const SURE_ENOUGH = 0.7;
 
-/** What may be answered on a guess: it changes nothing of the food and of its times. */
-const HARMLESS: ReadonlySet<Intent> = new Set([
-  "repeat",
-  "what-now",
-  "what-next",
-  "overview",
-  "time-left",
-  "finish-time",
-  "how-much",
-  "help",
-  "focus",
-  "unhush",
-  "unknown",
-]);
-
-/** Answers to a question of ours: asking whether they were meant would go on for ever. */
-const ANSWERS: ReadonlySet<Intent> = new Set(["yes", "no", "answer", "acknowledge"]);
-
 /**
  * Asks for a yes to what was heard in doubt; undefined where it is sure or changes little.
  * `guarded`: a question that guards safety is what it answers. A clatter taken for a word must not
@@ -94,13 +78,14 @@ export function readBack(
   confidence: number,
   guarded = false,
 ): Pending | undefined {
-  const { intent, slots } = command;
-  if (confidence >= SURE_ENOUGH || HARMLESS.has(intent)) return undefined;
-  if (intent === "acknowledge" || (ANSWERS.has(intent) && !guarded)) return undefined;
-  if (intent === "hush" && slots.minutes === undefined) return undefined;
+  const question = askedBack(command);
+  if (confidence >= SURE_ENOUGH || question === undefined) return undefined;
+  // Asking whether an answer to a question of ours was meant would go on for ever.
+  const { cost, answer } = MEANINGS[command.intent];
+  if (cost === "harmless" || (answer && !guarded)) return undefined;
   return {
     kind: "ask",
-    text: `I heard: ${text}. Is that right?`,
+    text: `I heard: ${text}. ${question}`,
     wish: { command },
     expects: "heard",
     choices: [],

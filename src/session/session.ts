@@ -17,7 +17,7 @@ import { understand } from "../language/understand.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
 import { acknowledgement } from "../speech/acknowledge.ts";
-import { telling } from "../speech/telling.ts";
+import { telling } from "../speech/intents.ts";
 import { guards } from "./alarms.ts";
 import { Announcements } from "./announcements.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";

@@ -1,6 +1,5 @@
 /** Answers to questions people ask, worked out from the clocks and the recipe; nothing changes. */
 import { agenda, clockOf } from "../kitchen/agenda.ts";
-import type { Command } from "../kitchen/command.ts";
 import { isLost } from "../kitchen/kept.ts";
 import { queue } from "../kitchen/loads/next-load.ts";
 import { batchName, find, loadName, ownerName, timerName, upper } from "../kitchen/names.ts";
@@ -9,7 +8,6 @@ import { questions } from "../kitchen/questions.ts";
 import { shelves } from "../kitchen/shelves.ts";
 import { type StageRun, type State, type Timer, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { howMuch } from "./how-much.ts";
 import { prompt } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
@@ -80,7 +78,7 @@ function usually(state: State, owner: Owner, named: StageRun | undefined, now: n
   return `${name}: ${run.spec.title} has had ${had}; it usually takes about ${typical}.`;
 }
 
-function clocks(state: State, target: string | undefined, now: number): string {
+export function clocks(state: State, target: string | undefined, now: number): string {
   const list = narrowed(state, target);
   if (list.length > 0) return list.map((one) => leftSentence(state, one, now)).join(" ");
   const named = target ? find(state, target) : [];
@@ -90,7 +88,7 @@ function clocks(state: State, target: string | undefined, now: number): string {
 }
 
 /** "When do the jars come out": the time, and for a load the step that comes with it. */
-function whenDone(state: State, target: string | undefined, now: number): string {
+export function whenDone(state: State, target: string | undefined, now: number): string {
   const jars = target === undefined || /\b(jars?|canner)\b/.test(target);
   const inside = inCanner(state).filter((load) => load.loadedAt !== undefined);
   const processing = ticking(state).filter((one) => one.run?.spec.kind === "process");
@@ -109,7 +107,7 @@ function whenDone(state: State, target: string | undefined, now: number): string
   return clocks(state, target, now);
 }
 
-function overview(state: State, now: number): string {
+export function overview(state: State, now: number): string {
   const names = activeOwners(state)
     .filter((owner) => !isLoad(owner) || owner.unloadedAt === undefined)
     .flatMap((owner) => {
@@ -127,7 +125,7 @@ function isHeld(owner: Owner): boolean {
   return !isLoad(owner) && owner.state === "held";
 }
 
-function whatNow(state: State, now: number): string {
+export function whatNow(state: State, now: number): string {
   const question = questions(state)[0];
   const asking = question && state.asked[question.key] !== undefined ? question.text : "";
   const shown = shelves(state, now);
@@ -153,7 +151,7 @@ function whatNow(state: State, now: number): string {
   return "Nothing is running. Say start and a recipe to begin.";
 }
 
-function whatNext(state: State, now: number): string {
+export function whatNext(state: State, now: number): string {
   const next = agenda(state, now)[0];
   const coming = activeOwners(state).flatMap((owner) => {
     const index = owner.stages.findIndex((run) => run.state === "running");
@@ -168,37 +166,4 @@ function whatNext(state: State, now: number): string {
   const when = next && momentWords(wallOf(state, next.at), wallOf(state, now), state.zone);
   const due = when ? ` The next clock is due ${when}.` : "";
   return `${steps}${due}${waiting}`.trim();
-}
-
-export const HELP =
-  "Say start and a recipe, like start the dilly beans. Tell me what happens: done, it's boiling, " +
-  "eight pints filled, all sealed. Ask what now, how long, or what's running. " +
-  "Undo takes the last thing back. " +
-  "Timer for ten minutes sets a timer.";
-
-/** The answer to a question that changes nothing; undefined where the words were no question. */
-export function telling(state: State, command: Command, now: number): string | undefined {
-  switch (command.intent) {
-    case "time-left":
-      return clocks(state, command.slots.target, now);
-    case "finish-time":
-      return whenDone(state, command.slots.target, now);
-    case "overview":
-      return overview(state, now);
-    case "what-now":
-      return whatNow(state, now);
-    case "what-next":
-      return whatNext(state, now);
-    case "how-much":
-      return howMuch(state, command.slots);
-    case "help":
-      return HELP;
-    case "acknowledge":
-      return "Nothing is ringing.";
-    case "yes":
-    case "no":
-      return "I have not asked anything just now.";
-    default:
-      return undefined;
-  }
 }

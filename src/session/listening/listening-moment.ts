@@ -1,41 +1,12 @@
 /** What makes sense to say just now: the smaller the grammar, the better it is heard. */
-import type { Intent } from "../../kitchen/command.ts";
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
-import { questions } from "../../kitchen/questions.ts";
+import { type QuestionKind, questions } from "../../kitchen/questions.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import type { SpokenGrammarOptions } from "../../language/grammar/spoken-grammar.ts";
+import { meanings } from "../../language/intents/all.ts";
+import type { When } from "../../language/intents/meaning.ts";
 import { celsiusOf } from "../../reckon/units.ts";
 import type { Pending } from "../dialogue.ts";
-
-/** Said at any moment. */
-const ALWAYS: Intent[] = [
-  "repeat",
-  "what-now",
-  "what-next",
-  "overview",
-  "undo",
-  "acknowledge",
-  "hush",
-  "unhush",
-  "help",
-  "timer-set",
-];
-
-const WITH_TIMERS: Intent[] = ["timer-add", "timer-cancel", "time-left"];
-const WITH_BATCHES: Intent[] = [
-  "done",
-  "correct-time",
-  "how-much",
-  "time-left",
-  "finish-time",
-  "hold",
-  "resume",
-  "abandon",
-];
-const HEATING: Intent[] = ["boiling", "boil-lost"];
-const FILLING: Intent[] = ["jars-filled", "set-aside", "jar-broken"];
-const STEAMING: Intent[] = ["pressure", "pressure-lost", "weight-rocking", "venting"];
-const CHECKING: Intent[] = ["sealed", "seal-failed", "disposition", "jar-broken"];
 
 /** What kitchens time besides their batches. */
 const LABELS = ["eggs", "rice", "bread", "oven", "potatoes"];
@@ -60,33 +31,26 @@ function atHand(batch: Batch): StageRun[] {
   );
 }
 
-function ofBatch(batch: Batch): Intent[] {
-  const intents: Intent[] = [];
-  for (const { spec } of atHand(batch)) {
-    if (spec.kind === "heat") intents.push(...HEATING);
-    if (spec.kind === "fill") intents.push(...FILLING);
-  }
-  return intents;
-}
-
-function ofLoad(load: Load): Intent[] {
-  if (load.unloadedAt !== undefined) return CHECKING;
-  const intents: Intent[] = load.loadedAt === undefined ? ["loaded"] : [];
-  intents.push("jar-broken", "done");
+function ofLoad(load: Load): When[] {
+  if (load.unloadedAt !== undefined) return ["load:out"];
   const method = load.terms?.method;
-  if (method === "pressure" || method === "steam") intents.push(...STEAMING);
-  if (method !== "pressure") intents.push(...HEATING, "water-low");
-  return intents;
+  return [
+    "load:in-canner",
+    ...(load.loadedAt === undefined ? (["load:waiting"] as const) : []),
+    ...(method === "pressure" || method === "steam" ? (["load:in-steam"] as const) : []),
+    ...(method === "pressure" ? [] : (["load:in-water"] as const)),
+  ];
 }
 
-/** The intents that answer the question that waits. */
-function answering(state: State, pending: Pending | undefined): Intent[] {
-  if (pending) return ["yes", "no", "answer"];
-  const [asked] = questions(state);
-  if (!asked) return [];
-  if (asked.kind === "altitude") return ["altitude"];
-  if (asked.kind === "seals") return CHECKING;
-  return asked.kind === "disposition" ? ["disposition", "no"] : ["yes", "no", "answer"];
+/** Kinds of questions that are answered in their own words, and not by a yes, a no or a value. */
+const OWN_WORDS: ReadonlySet<QuestionKind> = new Set(["altitude", "seals", "disposition"]);
+
+/** The question that waits, if one does. */
+function asked(state: State, pending: Pending | undefined): When[] {
+  if (pending) return ["asked"];
+  const [question] = questions(state);
+  if (!question) return [];
+  return OWN_WORDS.has(question.kind) ? [`asked:${question.kind}`] : ["asked"];
 }
 
 /** Temperatures that are wanted of the stages at hand, in degrees Fahrenheit. */
@@ -134,22 +98,23 @@ export function momentOf(state: State, pending: Pending | undefined): SpokenGram
   const owners = activeOwners(state);
   const batches = owners.filter((owner): owner is Batch => !isLoad(owner));
   const loads = owners.filter(isLoad);
-  const idle = owners.length === 0;
   const temperature = temperatures(state, owners);
-  const intents: Intent[] = [
-    ...ALWAYS,
-    ...answering(state, pending),
-    ...batches.flatMap(ofBatch),
+  const timers = Object.values(state.timers).some((timer) => timer.state === "running");
+  const now = new Set<When>([
+    "always",
+    owners.length === 0 ? "idle" : "working",
+    ...asked(state, pending),
+    ...batches.flatMap(atHand).map((run): When => `stage:${run.spec.kind}`),
     ...loads.flatMap(ofLoad),
-    ...(idle ? (["plan"] as const) : WITH_BATCHES),
-    ...(batches.length > 1 ? (["focus"] as const) : []),
-    ...(temperature ? (["temperature"] as const) : []),
-    ...(Object.values(state.timers).some(({ state }) => state === "running") ? WITH_TIMERS : []),
-    "begin",
-  ];
+    ...(batches.length > 1 ? (["several-batches"] as const) : []),
+    ...(temperature ? (["temperature-wanted"] as const) : []),
+    ...(timers ? (["timer"] as const) : []),
+  ]);
   const inCanner = loads.some(({ unloadedAt }) => unloadedAt === undefined);
   return {
-    intents: [...new Set(intents)],
+    intents: meanings().flatMap(([intent, { when }]) =>
+      when.some((one) => now.has(one)) ? [intent] : [],
+    ),
     things: [
       ...batches.flatMap((batch) => potsOf(batch.stages.filter(isOpen))),
       ...(inCanner ? ["canner"] : []),

@@ -45,7 +45,7 @@ describe("a kitchen that listens", () => {
   it("asks before it takes what is heard in doubt", async () => {
     const doubt = "+0:05 [hears 55% set a timer for ten minutes]";
     const asked = await played(doubt);
-    expect(asked.texts.at(-1)).toMatch(/asked: I heard: set a timer.*Is that right/);
+    expect(asked.texts.at(-1)).toMatch(/asked: I heard: set a timer.*A timer for .*minutes\?/);
     expect(asked.history.some((one) => one.type === "timer-set")).toBe(false);
     const confirmed = await played(doubt, "+0:00:05 [hears 55% yes]");
     expect(confirmed.history.filter((one) => one.type === "timer-set").length).toBe(1);

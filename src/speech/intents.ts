@@ -1,0 +1,175 @@
+/**
+ * How each meaning is asked back where it was heard in doubt, and how it is answered. What is
+ * written down is answered by its facts (acknowledge.ts); what only asks, by an answer of its own.
+ */
+import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/command.ts";
+import type { State } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { howMuch } from "./how-much.ts";
+import { durationWords } from "./spoken-time.ts";
+import { clocks, overview, whatNext, whatNow, whenDone } from "./telling.ts";
+
+type SpeechOf<I extends Intent> = {
+  /** A closed question; null, or nothing for these slots, where it is never asked back. */
+  askBack: string | ((slots: SlotsOf[I]) => string | undefined) | null;
+  /** Worked out from the state, for what writes nothing down; null where its facts are answered. */
+  answer: ((state: State, slots: SlotsOf[I], now: number) => string) | null;
+};
+
+const HELP =
+  "Say start and a recipe, like start the dilly beans. Tell me what happens: done, it's boiling, " +
+  "eight pints filled, all sealed. Ask what now, how long, or what's running. " +
+  "Undo takes the last thing back. " +
+  "Timer for ten minutes sets a timer.";
+
+const NOT_ASKED = "I have not asked anything just now.";
+
+const DISPOSITIONS: Record<DispositionWord, string> = {
+  "carried-on": "Carry on as it is?",
+  restarted: "Start the time again?",
+  reprocess: "Process again?",
+  refrigerate: "Into the refrigerator?",
+  freeze: "Into the freezer?",
+  discard: "Throw it out?",
+  undecided: "Decide later?",
+};
+
+/** What `done` is said of besides a stage or a batch. */
+const DONE: Record<string, string> = {
+  jars: "Are the jars out of the canner?",
+  "heat off": "Is the heat off?",
+  canner: "Is the canner ready?",
+};
+
+function minutesOf(minutes: number): string {
+  return durationWords(minutes * MINUTE_MS);
+}
+
+function jarsOf({ jars, count }: { jars?: number[]; count?: number }): string {
+  if (jars) return `${jars.length === 1 ? "jar" : "jars"} ${jars.join(" and ")}`;
+  return count === undefined || count === 1 ? "one jar" : `${count} jars`;
+}
+
+function named(target: string | undefined): string {
+  return target === undefined ? "that" : `the ${target}`;
+}
+
+const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
+  // --- questions
+  "what-now": { askBack: null, answer: (state, _, now) => whatNow(state, now) },
+  "what-next": { askBack: null, answer: (state, _, now) => whatNext(state, now) },
+  overview: { askBack: null, answer: (state, _, now) => overview(state, now) },
+  "time-left": { askBack: null, answer: (state, { target }, now) => clocks(state, target, now) },
+  "finish-time": {
+    askBack: null,
+    answer: (state, { target }, now) => whenDone(state, target, now),
+  },
+  "how-much": { askBack: null, answer: howMuch },
+  help: { askBack: null, answer: () => HELP },
+  repeat: { askBack: null, answer: null },
+  focus: { askBack: null, answer: null },
+  unknown: { askBack: null, answer: null },
+  // --- answers
+  yes: { askBack: "Is that right?", answer: () => NOT_ASKED },
+  no: { askBack: "Is that right?", answer: () => NOT_ASKED },
+  answer: { askBack: "Is that right?", answer: null },
+  acknowledge: { askBack: null, answer: () => "Nothing is ringing." },
+  // --- heat
+  boiling: {
+    askBack: ({ covered }) => {
+      return covered ? "A full boil, and the lids covered?" : "Is it at a full boil?";
+    },
+    answer: null,
+  },
+  "boil-lost": { askBack: "Did the boil stop?", answer: null },
+  pressure: {
+    askBack: ({ value, unit }) => {
+      return `Does the gauge read ${value} ${unit === "psi" ? "pounds" : "kilopascals"}?`;
+    },
+    answer: null,
+  },
+  "pressure-lost": { askBack: "Did the pressure drop?", answer: null },
+  "weight-rocking": { askBack: "Is the weight rocking?", answer: null },
+  venting: { askBack: "Is steam coming out in a full column?", answer: null },
+  loaded: { askBack: "Are the jars in the canner?", answer: null },
+  "water-low": { askBack: "Is the water low?", answer: null },
+  temperature: { askBack: ({ value }) => `Does it read ${value} degrees?`, answer: null },
+  // --- jars
+  "jars-filled": {
+    askBack: ({ count }) => (count === undefined ? "Are they filled?" : `${count} filled?`),
+    answer: null,
+  },
+  sealed: {
+    askBack: (slots) => (slots.all ? "Did they all seal?" : `Did ${jarsOf(slots)} seal?`),
+    answer: null,
+  },
+  "seal-failed": { askBack: (slots) => `Did ${jarsOf(slots)} not seal?`, answer: null },
+  "jar-broken": { askBack: (slots) => `Did ${jarsOf(slots)} break?`, answer: null },
+  "set-aside": { askBack: (slots) => `Shall I set ${jarsOf(slots)} aside?`, answer: null },
+  disposition: { askBack: ({ what }) => DISPOSITIONS[what], answer: null },
+  opened: {
+    askBack: ({ spoiled }) => (spoiled ? "Was a jar spoiled?" : "Was a jar opened?"),
+    answer: null,
+  },
+  place: { askBack: ({ target, place }) => `Is ${named(target)} in the ${place}?`, answer: null },
+  prefer: { askBack: ({ target }) => `Was ${named(target)} better?`, answer: null },
+  taste: { askBack: "Shall I note that tasting?", answer: null },
+  "seed-saved": { askBack: "Shall I note that seed?", answer: null },
+  germination: { askBack: "Shall I note that test?", answer: null },
+  // --- work and orders
+  done: {
+    askBack: ({ target }) => DONE[target ?? ""] ?? `Is ${named(target)} done?`,
+    answer: null,
+  },
+  begin: {
+    askBack: ({ recipe, named }) => {
+      const name = recipe?.replaceAll("-", " ") ?? named;
+      return name === undefined ? "Shall I start that?" : `Shall I start ${name}?`;
+    },
+    answer: null,
+  },
+  plan: {
+    askBack: ({ go, drop }) => {
+      if (drop) return "Shall I drop the plan?";
+      return go ? "Shall I keep to the plan?" : "Shall I plan the day?";
+    },
+    answer: null,
+  },
+  hold: { askBack: ({ target }) => `Shall I hold ${named(target)}?`, answer: null },
+  resume: { askBack: ({ target }) => `Shall I go on with ${named(target)}?`, answer: null },
+  abandon: { askBack: ({ target }) => `Shall I give up ${named(target)}?`, answer: null },
+  altitude: { askBack: ({ feet }) => `Is the kitchen at ${feet} feet?`, answer: null },
+  "timer-set": { askBack: ({ minutes }) => `A timer for ${minutesOf(minutes)}?`, answer: null },
+  "timer-add": { askBack: ({ minutes }) => `Add ${minutesOf(minutes)}?`, answer: null },
+  "timer-cancel": { askBack: "Shall I stop the timer?", answer: null },
+  remind: { askBack: ({ text }) => `Shall I remind you: ${text}?`, answer: null },
+  note: { askBack: "Shall I write that down?", answer: null },
+  "correct-time": { askBack: "Shall I correct the time of the last report?", answer: null },
+  undo: { askBack: "Shall I take back the last thing?", answer: null },
+  hush: {
+    askBack: ({ minutes }) => {
+      return minutes === undefined ? undefined : `Shall I be quiet for ${minutesOf(minutes)}?`;
+    },
+    answer: null,
+  },
+  unhush: { askBack: null, answer: null },
+};
+
+function speechOf<I extends Intent>(intent: I): SpeechOf<I> {
+  return SPEECH[intent];
+}
+
+/** The closed question about a command that was heard in doubt; undefined where none is asked. */
+export function askedBack<I extends Intent>({ intent, slots }: CommandOf<I>): string | undefined {
+  const { askBack } = speechOf(intent);
+  return typeof askBack === "function" ? askBack(slots) : (askBack ?? undefined);
+}
+
+/** The answer to what writes nothing down; undefined where there is none. */
+export function telling<I extends Intent>(
+  state: State,
+  { intent, slots }: CommandOf<I>,
+  now: number,
+): string | undefined {
+  return speechOf(intent).answer?.(state, slots, now);
+}

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { meanings } from "../../src/language/intents/all.ts";
+import { understand } from "../../src/language/understand.ts";
+import { askedBack } from "../../src/speech/intents.ts";
+import { kitchenContext } from "./kitchen-context.ts";
+
+const context = kitchenContext({
+  running: [
+    { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
+    { id: "b-2", recipe: "pickled-beets" },
+  ],
+  timers: [{ id: "t-1", label: "rice" }],
+});
+const examples = meanings().flatMap(([intent, { cost, example }]) =>
+  example === undefined ? [] : [{ intent, cost, example }],
+);
+
+describe("a meaning", () => {
+  it.each(examples)("has an example that means it: $intent, $example", ({ intent, example }) => {
+    expect(understand(example, context).intent).toBe(intent);
+  });
+
+  it("goes without an example only where no sentence means it", () => {
+    const without = meanings().filter(([, { example }]) => example === undefined);
+    expect(without.map(([intent]) => intent)).toEqual(["seed-saved", "germination", "unknown"]);
+    for (const [, { wordings, bags, spoken }] of without) {
+      expect([wordings, bags, spoken]).toEqual([undefined, undefined, undefined]);
+    }
+  });
+
+  const costly = examples.filter(({ cost }) => cost !== "harmless");
+  it.each(costly)("that may cost something is asked back: $example", ({ intent, example }) => {
+    const question = askedBack(understand(example, context));
+    // What rings is quiet at any noise at all; asking about that would only make more of it.
+    if (intent === "acknowledge") expect(question).toBeUndefined();
+    else expect(question).toMatch(/^[A-Z\d].*\?$/);
+  });
+
+  it("is asked back with what was heard of it", () => {
+    const asked = (text: string) => askedBack(understand(text, context));
+    expect(asked("set a timer for ten minutes")).toBe("A timer for ten minutes?");
+    expect(asked("eleven pounds on the gauge")).toBe("Does the gauge read 11 pounds?");
+    expect(asked("jars three and five didn't seal")).toBe("Did jars 3 and 5 not seal?");
+    expect(asked("start the pickled beets")).toBe("Shall I start pickled beets?");
+    expect(asked("hush")).toBeUndefined();
+  });
+});
