@@ -15,6 +15,7 @@ const RULES: readonly Rule[] = [
   processRules.untestedProcess,
   foodRules.untestedFood,
   foodRules.untestedForm,
+  foodRules.untestedTitle,
   foodRules.unsound,
   processRules.jarTooLarge,
   processRules.headspace,

@@ -31,6 +31,11 @@ function formsOf(word: string): string[] {
   return [word, `${word}s`, `${word}es`, `${word}'s`];
 }
 
+/** Whether a word is another written form of a word in the singular: tomatoes, of tomato. */
+export function isFormOf(word: string, singular: string): boolean {
+  return formsOf(singular.toLowerCase()).includes(word);
+}
+
 /** Names by their first word, the longest first: celery seed is no celery. */
 type Index = {
   byFirst: Map<string, { food: Food; name: string; words: string[] }[]>;
@@ -88,6 +93,11 @@ export function withoutDenied(name: string): string {
   return name.toLowerCase().replace(DENIED, " ");
 }
 
+/** A text without vinegars, which are named for what they were made from. */
+export function withoutVinegar(text: string): string {
+  return text.replace(VINEGAR, " ");
+}
+
 /**
  * Every food an ingredient's name speaks of, whatever its role: `cucumber and corn medley` is
  * both. What the name only denies (`not Asian pears`) or is called after (`celery seed`) is left
@@ -96,7 +106,7 @@ export function withoutDenied(name: string): string {
 export function foodsNamed(name: string): readonly Food[] {
   const known = seen.get(name);
   if (known) return known;
-  const plain = withoutDenied(name).replace(VINEGAR, " ");
+  const plain = withoutVinegar(withoutDenied(name));
   const found = [...new Set(mentionsIn(wordsOf(plain)).map(({ food }) => food))];
   if (seen.size < 5000) seen.set(name, found);
   return found;

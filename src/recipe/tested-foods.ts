@@ -1,5 +1,7 @@
-import { type Food, isLowAcid } from "./foods.ts";
-import type { Neighbor, ProcessTable } from "./process-table.ts";
+import { type Food, isLowAcid, isNoFood } from "./foods.ts";
+import { foodsNamed } from "./name-foods.ts";
+import type { Neighbor, ProcessTable, ProcessTables } from "./process-table.ts";
+import type { ProcessOption, Recipe } from "./recipe.ts";
 
 /** True where one of the words begins a word of the text, whatever its case. */
 export function saidIn(text: string, words: readonly string[]): boolean {
@@ -25,4 +27,56 @@ export function wasTested(table: ProcessTable, food: Food): boolean {
   if (neighborOf(table, food)) return false;
   const byKind = table.of.includes(food.kind);
   return byKind && (table.classes.includes("low-acid") || !isLowAcid(food));
+}
+
+export type Produced = { main: readonly Food[]; all: readonly Food[] };
+
+const produced = new WeakMap<Recipe, Produced>();
+
+/** The foods of the produce a recipe names first, and of all that it names. */
+export function producedFoods(recipe: Recipe): Produced {
+  const known = produced.get(recipe);
+  if (known) return known;
+  const found = readProduced(recipe);
+  produced.set(recipe, found);
+  return found;
+}
+
+function readProduced(recipe: Recipe): Produced {
+  const named = recipe.ingredients
+    .filter(({ role }) => role === "produce")
+    .map((one) => foodsNamed(one.name).filter((food) => !isNoFood(food)));
+  const all = [...new Set(named.flat())];
+  const first = named.find((foods) => foods.length > 0) ?? [];
+  // Seed of a plant is named for it, its pods are not.
+  return first.length > 0 ? { main: first, all } : { main: foodsNamed(recipe.title), all };
+}
+
+/** `berries` stand for each berry that a table names. */
+function stand(own: readonly Food[], food: Food): boolean {
+  if (own.includes(food)) return true;
+  if (food.kind === "broth") return own.some(({ kind }) => kind === "bone");
+  if (food.name === "tomato juice") return own.some(({ name }) => name === "tomato");
+  return own.some(({ name }) => name === "berry") && /(?:berry|currant)$/.test(food.name);
+}
+
+/**
+ * The processes of a recipe that were tested for a food: its table names the food, and so does
+ * the recipe, where the table serves several recipes. A table with a formula is one recipe's.
+ */
+export function optionsFor(recipe: Recipe, tables: ProcessTables, food: Food): ProcessOption[] {
+  const own = producedFoods(recipe).all;
+  return recipe.processes.filter((option) => {
+    const table = tables.tables[option.table];
+    if (!table) return false;
+    const broth = food.kind === "broth" && table.of.includes("bone");
+    return (broth || wasTested(table, food)) && (!!table.formula || stand(own, food));
+  });
+}
+
+/** Whether a recipe was tested for a food; one without a process takes what it is named for. */
+export function takes(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
+  if (recipe.processes.length > 0) return optionsFor(recipe, tables, food).length > 0;
+  const { main, all } = producedFoods(recipe);
+  return main.includes(food) || all.includes(food);
 }

@@ -1,9 +1,10 @@
 import { gramsInBatch } from "../batch-amount.ts";
+import { gateTitle } from "../food-gate.ts";
 import { type Food, isLowAcid } from "../foods.ts";
 import { withoutDenied } from "../name-foods.ts";
 import { type Neighbor, type ProcessTable, sourceLine } from "../process-table.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
-import { neighborOf, neighborSaid, saidIn, wasTested } from "../tested-foods.ts";
+import { neighborOf, neighborSaid, producedFoods, saidIn, wasTested } from "../tested-foods.ts";
 import { isAddition } from "./additions.ts";
 import {
   danger,
@@ -122,6 +123,17 @@ export const untestedForm: Rule = ({ known }) =>
     const message = `the table was tested for ${table.food}, not for one food alone`;
     return [danger("untested-food", place, message, source)];
   });
+
+/** A recipe named for a food that none of its tables was tested for and no ingredient names. */
+export const untestedTitle: Rule = ({ recipe, tables, known }) => {
+  const food = gateTitle(recipe, tables);
+  const [first] = known;
+  if (!food || !first || known.some(({ table }) => wasTested(table, food))) return [];
+  if (producedFoods(recipe).all.includes(food)) return [];
+  const fault = because(recipe.title, neighborOf(first.table, food));
+  const message = `the table was tested for ${first.table.food}, ${fault}`;
+  return [danger("untested-food", "title", message, sourceLine(first.table.source))];
+};
 
 const UNSOUND = /\b(dead|frost\w*)\b.*\bvines?\b|\b(mold\w*|rott\w*|spoil\w*|decay\w*|blight\w*)\b/;
 

@@ -8,9 +8,14 @@ import { isAddition } from "./additions.ts";
 
 /** Foods that season a jar, and the classes whose tested recipes put them in. */
 const SEASONINGS: readonly string[] = ["garlic", "pepper"];
-const SEASONED: readonly FoodClass[] = ["acidified", "ferment", "low-acid"];
+export const SEASONED: readonly FoodClass[] = ["acidified", "ferment", "low-acid"];
 /** Most of the produce's weight that is still a seasoning; elsewhere it is next to nothing. */
 const SEASONING_SHARE = { seasoned: 0.02, other: 0.002 };
+
+/** True for a food that seasons a jar in small amounts. */
+export function isSeasoningFood({ name }: Food): boolean {
+  return SEASONINGS.includes(name);
+}
 
 /** The foods an ingredient brings in; the lemon of an acid is there for its juice. */
 export function foodsOf(one: Ingredient): readonly Food[] {
@@ -28,7 +33,7 @@ export function mainGrams(recipe: Recipe): number {
 /** A little garlic or pepper that the recipe calls a spice: no second food. */
 export function isSeasoning(recipe: Recipe, one: Ingredient): boolean {
   const foods = foodsOf(one);
-  if (one.role !== "spice" || !foods.every(({ name }) => SEASONINGS.includes(name))) return false;
+  if (one.role !== "spice" || !foods.every(isSeasoningFood)) return false;
   const grams = gramsInBatch(recipe, one, "high");
   if (grams === undefined) return false;
   const share = SEASONED.includes(recipe.class) ? SEASONING_SHARE.seasoned : SEASONING_SHARE.other;

@@ -1,0 +1,289 @@
+import type { Food } from "./foods.ts";
+import type { Library } from "./library.ts";
+import type { Mention } from "./name-foods.ts";
+import { findRecipe, namesOf } from "./names.ts";
+import {
+  callsItself,
+  hasForms,
+  insteadOf,
+  isMain,
+  isProduct,
+  isSeed,
+  nearTo,
+  needsBeside,
+  reasonAgainst,
+  tablesOf,
+  titleWords,
+} from "./near-recipes.ts";
+import { type ProcessTable, type ProcessTables, sourceLine } from "./process-table.ts";
+import type { ProcessOption, Recipe } from "./recipe.ts";
+import { isColor, readSaidFood, type SaidFood, varietyIn } from "./said-food.ts";
+import { neighborSaid, optionsFor, producedFoods, takes } from "./tested-foods.ts";
+
+/**
+ * The food gate: what a person says goes into the jar, held against the foods that a process was
+ * tested for. Nothing untested passes; a tested neighbor is offered, never assumed.
+ */
+
+/** What was said is what was tested. */
+export type Tested = {
+  is: "tested";
+  recipe: string;
+  /** The foods named; empty where the words name none, as a variety's name does. */
+  foods: readonly Food[];
+  /** The variety, whole and as written, where one is named. */
+  variety?: string;
+  /** The recipe's processes that were tested for all of these foods: raspberries go in raw only. */
+  options: readonly ProcessOption[];
+};
+
+/** Not what was tested. */
+export type Untested = {
+  is: "untested";
+  said: string;
+  food: Food;
+  /** What is wrong, what was tested nearby, what can be done instead: sentences to be said. */
+  why: string;
+  source: string;
+  /** Recipes of tested neighbors, the nearest first: offered, never taken. */
+  nearby: readonly string[];
+  /** Recipes that were tested for this food, in another form than was asked. */
+  instead: readonly string[];
+};
+
+/** A variety's name that is also another food's: to be asked once for this food and name. */
+export type NameOrFood = {
+  is: "name-or-food";
+  recipe: string;
+  /** The recipe's own food: `tomato`. */
+  food: Food;
+  /** The name, whole and as written: `Yellow Pear`. */
+  name: string;
+  /** The other food that the name is: `pear`. */
+  other: Food;
+};
+
+/** Several recipes fit, or one that holds more than was named: which, is to be asked. */
+export type WhichRecipe = { is: "which"; said: string; recipes: readonly string[] };
+
+/** The words name no food that is known here: nothing is begun by them. */
+export type UnknownFood = { is: "unknown"; said: string };
+
+export type FoodGate = Tested | Untested | NameOrFood | WhichRecipe | UnknownFood;
+
+/**
+ * What was answered to `name-or-food` for a food and a name in small letters: true for a variety,
+ * false for the other food, undefined where it was not asked yet.
+ */
+export type Answered = (food: string, name: string) => boolean | undefined;
+
+const never: Answered = () => undefined;
+const MOST_NEARBY = 3;
+
+function notTested(food: Food, table: ProcessTable | undefined): string {
+  const tested = table ? ` What was tested nearby is ${table.food}.` : "";
+  return (
+    `No process here was tested for ${food.name} in this way.${tested} ` +
+    "Freeze it or keep it in the refrigerator, or ask your extension service for a tested recipe."
+  );
+}
+
+/** What is said of a food that no recipe asked for was tested for. */
+function untested(
+  library: Library,
+  said: SaidFood,
+  text: string,
+  food: Food,
+  of?: Recipe,
+): Untested {
+  const near = nearTo(library, food, said);
+  const asked = of ? [of] : near;
+  const instead = insteadOf(library, food).filter((id) => id !== of?.id);
+  const others = instead.flatMap((id) => library.recipes.get(id) ?? []);
+  const neighbor = reasonAgainst([asked, near, others], library.tables, food, text);
+  const table = asked.flatMap((recipe) => tablesOf(recipe, library.tables))[0];
+  const poison = `${food.name}: poisonous, and not to be put up in any way.`;
+  return {
+    is: "untested",
+    said: text,
+    food,
+    why: food.kind === "poison" ? poison : (neighbor?.why ?? notTested(food, table)),
+    source: neighbor?.source ?? (table ? sourceLine(table.source) : ""),
+    nearby: asked.map(({ id }) => id).slice(0, MOST_NEARBY),
+    instead,
+  };
+}
+
+function tested(recipe: Recipe, tables: ProcessTables, said: SaidFood, text: string): Tested {
+  const foods = [...new Set(said.heads.map(({ food }) => food))];
+  const each = foods.map((food) => optionsFor(recipe, tables, food));
+  const options = recipe.processes.filter((option) => each.every((some) => some.includes(option)));
+  const variety = varietyIn(text, foods.length > 0 ? foods : producedFoods(recipe).main);
+  return { is: "tested", recipe: recipe.id, foods, options, ...(variety ? { variety } : {}) };
+}
+
+/** True where the words may be a name: one food in the singular, or with more of a name to it. */
+function mayBeName(said: SaidFood, one: Mention, text: string): boolean {
+  if (said.forms.size > 0 || /^\s*(?:an?|some)\b/i.test(text)) return false;
+  return !one.plural || said.words.length > one.to - one.from || one.name.includes(" ");
+}
+
+/** A bare word of another food's name stands for it: `Asian`, where pears are asked about. */
+function readFor(recipe: Recipe, text: string): SaidFood {
+  const said = readSaidFood(text);
+  const own = producedFoods(recipe).main[0];
+  if (said.heads.length > 0 || !own || said.words.length === 0) return said;
+  const whole = readSaidFood(`${text} ${own.name}`);
+  return whole.heads.some(({ food }) => food !== own && food.name.includes(own.name))
+    ? whole
+    : said;
+}
+
+/**
+ * Holds what a person says is put into the jars of a chosen recipe (`white peaches`, `Roma`,
+ * `the Yellow Pear`) against the foods its processes were tested for. The last noun of a row is
+ * gated: a pear tomato is a tomato. A name that is no food's is a variety.
+ */
+export function gateFood(
+  library: Library,
+  recipe: Recipe,
+  text: string,
+  answered: Answered = never,
+): FoodGate {
+  const said = readFor(recipe, text);
+  const { tables } = library;
+  const own = producedFoods(recipe).main[0];
+  const isStrange = ({ food }: Mention) => !takes(recipe, tables, food);
+  const stranger = said.heads.find(isStrange);
+  const odd = stranger ?? said.modifiers.find(isStrange);
+  if (!odd) {
+    if (said.foodlike.length > 0) return { is: "unknown", said: text };
+    const head = said.heads[0]?.food ?? own;
+    const wrong = head && formFault(recipe, tables, text);
+    return wrong ? untested(library, said, text, head, recipe) : tested(recipe, tables, said, text);
+  }
+  const name = varietyIn(text, own ? [own] : []) ?? text.trim();
+  const known = own && answered(own.name, name.toLowerCase());
+  if (known) return { ...tested(recipe, tables, { ...said, heads: [] }, text), variety: name };
+  const bare = said.rest.every(isColor);
+  const neighbor = stranger && bare && reasonAgainst([[recipe]], tables, odd.food, "");
+  const asks = own && known === undefined && !neighbor && odd.food.kind !== "poison";
+  if (asks && said.forms.size === 0 && (!stranger || mayBeName(said, odd, text))) {
+    return { is: "name-or-food", recipe: recipe.id, food: own, name, other: odd.food };
+  }
+  return untested(library, said, text, odd.food, recipe);
+}
+
+/** True where each table has a reason against the words said of a tested food: dried, creamed. */
+function formFault(recipe: Recipe, tables: ProcessTables, text: string): boolean {
+  const own = tablesOf(recipe, tables);
+  return own.length > 0 && own.every((table) => neighborSaid(table, text) !== undefined);
+}
+
+/** Recipes that take all the foods said, in the form said; looser ones hold more than was said. */
+function fitting(library: Library, said: SaidFood, text: string) {
+  const foods = said.heads.map(({ food }) => food);
+  const fit = [...library.recipes.values()].filter(
+    (recipe) =>
+      isSeed(recipe) === said.forms.has("seed") &&
+      hasForms(recipe, said.forms) &&
+      foods.every((food) => takes(recipe, library.tables, food)) &&
+      foods.some((food) => isMain(recipe, food)) &&
+      !formFault(recipe, library.tables, text),
+  );
+  const strict = fit.filter((recipe) => needsBeside(recipe).every((food) => foods.includes(food)));
+  const titled = (recipe: Recipe) =>
+    said.forms.size > 0 &&
+    [...said.forms].every((form) => callsItself(recipe).title.forms.has(form));
+  return { strict, loose: fit.filter((one) => !strict.includes(one) && titled(one)) };
+}
+
+/** Of several recipes those that have the other words said in one of their names. */
+function narrowed(recipes: Recipe[], words: readonly string[]): Recipe[] {
+  return words.reduce((left, word) => {
+    const having = left.filter((recipe) => namesOf(recipe).join(" ").split(/\W+/).includes(word));
+    return having.length > 0 ? having : left;
+  }, recipes);
+}
+
+/** Whether one word alone may mean this recipe too. */
+function isRival({ tables }: Library, recipe: Recipe, said: SaidFood): boolean {
+  const { forms } = callsItself(recipe).title;
+  if (said.heads.length === 0)
+    return said.forms.size > 0 && [...said.forms].every((f) => forms.has(f));
+  const main = said.heads.every(({ food }) => takes(recipe, tables, food) && isMain(recipe, food));
+  return said.forms.size === 0 && main && !isProduct(recipe) && needsBeside(recipe).length === 0;
+}
+
+/** The recipe of a whole name, where that says more than a food that several recipes fit. */
+function namedRecipe(library: Library, said: SaidFood, text: string): Recipe | undefined {
+  const plain = text.trim().replace(/^(?:(?:the|a|an|some|my|our|batch of|batch)\s+)+/i, "");
+  const named = findRecipe(library.recipes.values(), plain);
+  if (!named || /[\s-]/.test(plain)) return named;
+  const rivals = [...library.recipes.values()].filter(
+    (one) => one !== named && !isSeed(one) && isRival(library, one, said),
+  );
+  return rivals.length === 0 ? named : undefined;
+}
+
+/**
+ * Which recipe a person means by the food and form they name (`the beets`, `banana jam`,
+ * `okra dills`), before any is begun. A recipe's whole name is that recipe; a food alone that
+ * several fit is asked about; what fits none is untested, with what was tested nearby.
+ */
+export function gateBegin(library: Library, text: string, answered: Answered = never): FoodGate {
+  const said = readSaidFood(text);
+  const { tables } = library;
+  const named = namedRecipe(library, said, text);
+  if (named) {
+    const title = titleWords(text);
+    const odd = readSaidFood(title).heads.find(({ food }) => !takes(named, tables, food));
+    if (odd && !isSeed(named)) return untested(library, said, text, odd.food, named);
+    return tested(named, tables, said, said.heads.length > 0 ? text : "");
+  }
+  if (said.heads.length === 0) return withoutFood(library, said, text);
+  const { strict, loose } = fitting(library, said, text);
+  const fit = narrowed(strict.length > 0 ? strict : loose, said.telling);
+  const ways = said.forms.size === 0 ? fit.filter((recipe) => !isProduct(recipe)) : fit;
+  const found = ways.length > 0 ? ways : fit;
+  const [one] = found;
+  if (!one) return untested(library, said, text, firstStranger(library, said));
+  const assumes = said.forms.size === 0 && callsItself(one).title.forms.size > 0;
+  if (found.length > 1 || strict.length === 0 || assumes) {
+    return { is: "which", said: text, recipes: found.map(({ id }) => id) };
+  }
+  const modifier = said.modifiers.find(({ food }) => !takes(one, tables, food));
+  if (modifier && said.forms.size > 0) return untested(library, said, text, modifier.food, one);
+  return modifier ? gateFood(library, one, text, answered) : tested(one, tables, said, text);
+}
+
+/** The food named that the fewest recipes take: what makes the whole untested. */
+function firstStranger(library: Library, said: SaidFood): Food {
+  const counted = said.mentions.map(({ food }) => ({
+    food,
+    fit: insteadOf(library, food).length,
+  }));
+  counted.sort((a, b) => a.fit - b.fit);
+  return counted[0]?.food as Food;
+}
+
+/** A form without a food is asked about, unless something unknown stands with it. */
+function withoutFood(library: Library, said: SaidFood, text: string): FoodGate {
+  const recipes = [...library.recipes.values()].filter(
+    (recipe) =>
+      said.forms.size > 0 &&
+      [...said.forms].every((form) => callsItself(recipe).title.forms.has(form)),
+  );
+  if (said.rest.length > 0 || recipes.length === 0) return { is: "unknown", said: text };
+  return { is: "which", said: text, recipes: recipes.map(({ id }) => id) };
+}
+
+/**
+ * A recipe's own title against its tables: the food it is named for, where none of its processes
+ * was tested for that; undefined where the title is sound or names no food.
+ */
+export function gateTitle(recipe: Recipe, tables: ProcessTables): Food | undefined {
+  if (recipe.processes.length === 0) return undefined;
+  const named = readSaidFood(titleWords(recipe.title));
+  return named.heads.find(({ food }) => !takes(recipe, tables, food))?.food;
+}
