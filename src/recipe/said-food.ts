@@ -50,24 +50,26 @@ const FORM_OF = new Map(
 const list = (words: string) => new Set(words.split(" "));
 /** Words that carry no food and no name. */
 const SMALL = list(
-  "a an the some my our your his her their this that these those of for in into on to with and or " +
-    "plus also all batch batches lot lots load more another new bit few couple little other own " +
-    "about around roughly maybe nearly almost over is are it its it's we're i'm here start begin make making do doing can canning put up can't",
+  "a an the some my our your his her their this that these those of for in into on to with " +
+    "and or plus also all batch batches lot lots load more another new bit few couple little " +
+    "other own about around roughly maybe nearly almost over is are it its it's we're i'm " +
+    "here start begin make making do doing can canning put up can't",
 );
 /** Words of state, size and cut: they describe the food and name no variety. */
 const PLAIN = list(
   "ripe unripe overripe underripe fresh freshly picked frozen thawed raw cooked canned home " +
-    "homegrown local organic heirloom big small large medium tiny baby young old tender firm soft " +
-    "hard sweet sour tart hot mild whole half halves halved sliced slices slice diced chopped " +
-    "cubed cubes pieces peeled cored pitted shelled cut plain mixed assorted light heavy syrup " +
-    "water brine pickling cooking eating dried dry soaked good nice best last first leftover spare yesterday's today's garden market",
+    "homegrown local organic heirloom big small large medium tiny baby young old tender firm " +
+    "soft hard sweet sour tart hot mild whole half halves halved sliced slices slice diced " +
+    "chopped cubed cubes pieces peeled cored pitted shelled cut plain mixed assorted light " +
+    "heavy syrup water brine pickling cooking eating dried dry soaked good nice best last " +
+    "first leftover spare yesterday's today's garden market",
 );
 /** Words of pack, jar, method and amount: never a variety. */
 const KITCHEN = list(
-  "pack packed hot raw cold pint pints quart quarts half-pint half-pints halfpint halfpints jar " +
-    "jars boiling bath waterbath steam steamer pressure canner cooker pounds pound lb lbs kilo " +
-    "kilos ounces bushel bushels peck gallon gallons cup cups dozen one two three four five six " +
-    "seven eight nine ten eleven twelve twenty thirty headspace dial weighted gauge",
+  "pack packed hot raw cold pint pints quart quarts half-pint half-pints halfpint halfpints " +
+    "jar jars boiling bath waterbath steam steamer pressure canner cooker pounds pound lb lbs " +
+    "kilo kilos ounces bushel bushels peck gallon gallons cup cups dozen one two three four " +
+    "five six seven eight nine ten eleven twelve twenty thirty headspace dial weighted gauge",
 );
 const COLORS = list("red yellow orange green white black purple blue pink golden gold striped");
 /** Between two foods that both go into the jar. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type FoodGate, gateBegin, gateFood, gateTitle } from "../../src/recipe/food-gate.ts";
+import { FOODS, isNoFood } from "../../src/recipe/foods.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { added, type Change, found, library, rules } from "./edited-recipe.ts";
 import { recipeOf } from "./library-files.ts";
@@ -93,6 +94,30 @@ describe("what is begun by a food's name", () => {
       }
     }
   });
+});
+
+describe("whatever food is named, in whatever form", () => {
+  const forms = [
+    (name: string) => name,
+    (name: string) => `${name} jam`,
+    (name: string) => `pickled ${name}`,
+  ];
+  const foods = FOODS.filter((food) => !isNoFood(food)).map(({ name }) => name);
+
+  it("nothing begins that a table does not name, or that a table names as a near neighbor", () => {
+    for (const name of foods) {
+      for (const said of forms.map((form) => form(name))) {
+        const gate = begin(said);
+        if (gate.is !== "tested") continue;
+        expect(Math.min(gate.options.length, gate.foods.length), said).toBeGreaterThan(0);
+        for (const { table } of gate.options) {
+          const of = library.tables.tables[table]?.of ?? [];
+          const broth = gate.foods.every(({ kind }) => kind === "broth");
+          expect(broth || gate.foods.every((food) => of.includes(food.name)), said).toBe(true);
+        }
+      }
+    }
+  }, 60_000);
 });
 
 describe("what is put into the jars of a recipe", () => {
