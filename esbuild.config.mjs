@@ -31,7 +31,7 @@ const WHOLE = [
 ];
 
 /** Run by a program of its own, or by this build. */
-const STARTED = ["src/voice/listening/listening-program.ts", "src/recipe/read-library.ts"];
+const STARTED = ["src/voice/listening/listening-program.ts", "src/kitchen/read-library.ts"];
 
 /** The source: every file's text by its absolute path. */
 const source = new Map();

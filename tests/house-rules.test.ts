@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
+import { STAGE_KINDS } from "../src/recipe/recipe.ts";
 
 /**
  * The rules of the house that no compiler and no linter keeps: which folder may import which, what
@@ -237,6 +238,53 @@ function portFaults(): string[] {
     );
 }
 
+/** What a kind of stage is called may mean something else too: there, and in no other file. */
+const OTHERWISE: Readonly<Record<string, RegExp>> = {
+  heat: /^src\/(ports\/view|kitchen\/shelves|session\/view\/view|speech\/telling|plan\/learning\/learn)\.ts$/,
+  rest: /^src\/(ports\/view|kitchen\/(shelves|decide\/decide-stages)|session\/view\/(rest|view))\.ts$/,
+  ferment: /^src\/(recipe|review\/shelf|kitchen\/decide\/decide-batch)\b/,
+  dry: /^src\/(recipe\/(recipe|recipe-shape|schema)|review\/(verdict|shelf\/shelf-jars))\.ts$/,
+  process: /^src\/commands\/(command-table|reckon\/reckon-(recipe|kinds))\.ts$/,
+};
+
+/** Kinds of stages asked for by name: what is particular to one stands in its own file. */
+function kindFaults(list: Source[]): string[] {
+  const kind = new RegExp(`(?<!Stage\\[)"(${STAGE_KINDS.join("|")})"`, "g");
+  return list
+    .filter(
+      ({ file }) => file.startsWith("src/") && !/^src\/(kitchen\/stages|language)\//.test(file),
+    )
+    .filter(({ file }) => file !== "src/recipe/recipe.ts")
+    .flatMap(({ file, lines }) =>
+      lines.flatMap((line, index) =>
+        [...withoutComment(line).matchAll(kind)]
+          .filter(([, name = ""]) => !OTHERWISE[name]?.test(file))
+          .map(([name]) => `${file}:${index + 1}: the kind ${name} is asked for by name`),
+      ),
+    );
+}
+
+/** Numbers of the trade name their unit and say what they rest on. */
+function numberFaults(list: Source[]): string[] {
+  const rests = /^(\/\*\*|\s*\*) (Published|Common practice|From memory|Our choice): /;
+  return list
+    .filter(({ file }) => file === "src/reckon/trade-numbers.ts")
+    .flatMap(({ file, lines }) =>
+      lines.flatMap((line, index) => {
+        const name = /^export const (\w+)/.exec(line)?.[1];
+        if (name === undefined) return [];
+        const before = lines.slice(0, index).findLastIndex((one) => /^\/\*\*/.test(one));
+        const said = lines.slice(before, index).some((one) => rests.test(one));
+        const unit = /_(SECONDS|MINUTES|HOURS|DAYS|F|PSI|IN)(_|$)/.test(name);
+        const where = `${file}:${index + 1}: ${name}`;
+        return [
+          ...(said ? [] : [`${where} rests on nothing`]),
+          ...(unit ? [] : [`${where} has no unit`]),
+        ];
+      }),
+    );
+}
+
 describe("the rules of the house", () => {
   it("are read from every file of src and tests", () => {
     expect(sources.length).toBeGreaterThan(100);
@@ -250,6 +298,8 @@ describe("the rules of the house", () => {
     ["pure folders read no clock, chance, timer, file or environment", impureFaults],
     ["an outside package belongs to one folder", packageFaults],
     ["ports hold types only", portFaults],
+    ["no kind of stage is asked for by name outside its file", () => kindFaults(sources)],
+    ["numbers of the trade have a unit and a source", () => numberFaults(sources)],
     ["files and lines keep their size", () => lengthFaults([...sources, ...tests])],
     ["functions keep their size", () => functionFaults([...sources, ...tests])],
     ["some words are not used", () => wordFaults([...sources, ...tests])],
@@ -266,6 +316,18 @@ describe("the rules of the house", () => {
     expect(wordFaults([word])).toHaveLength(1);
     expect(lengthFaults([word])).toHaveLength(1);
     expect(nameFaults([{ ...made, file: "src/aB.ts" }])).toHaveLength(1);
+    const asks = ['if (run.spec.kind === "cool") return;', 'const rest = "rest";'];
+    expect(kindFaults([{ ...made, lines: asks }])).toHaveLength(2);
+    const file = "src/reckon/trade-numbers.ts";
+    const numbers = [
+      "/** Published: a guide. */",
+      "export const A_MINUTES = 1;",
+      "export const B = 2;",
+    ];
+    expect(numberFaults([{ ...made, file, lines: numbers }])).toHaveLength(1);
+    expect(
+      numberFaults([{ ...made, file, lines: ["/** Ten. */", "export const A_F = 1;"] }]),
+    ).toEqual([`${file}:2: A_F rests on nothing`]);
     expect(importsOf({ ...made, text: 'import { type A } from "./a.ts";' })).toMatchObject([
       { from: "./a.ts", typeOnly: true },
     ]);

@@ -3,6 +3,7 @@
  * An item is recorded once, under its key; alarms ring until someone answers them.
  */
 
+import { LOW_TEMPERATURE_READ_MINUTES } from "../reckon/trade-numbers.ts";
 import { nextMatch } from "./cron.ts";
 import { planKey, plannedBegins } from "./decide/planned-begin.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
@@ -15,12 +16,11 @@ import {
   offMs,
   roundOf,
 } from "./kept.ts";
-import { LOW_TEMPERATURE_READ_MINUTES } from "./loads/canner-stages.ts";
 import { warmUpAt } from "./loads/next-load.ts";
 import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
 import { readyAt } from "./settle.ts";
 import { endsAt } from "./stage-run.ts";
-import { KINDS } from "./stages/kinds.ts";
+import { hasRole, rulesOf } from "./stages/kinds.ts";
 import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
@@ -92,7 +92,7 @@ export function comeDue(state: State, now: number): DatedFact[] {
 function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
   if (run.state === "complete") return endItem(owner, run);
   if (run.state !== "running") return [];
-  const rules = KINDS[run.spec.kind];
+  const rules = rulesOf(run.spec);
   const base = `${owner.id}/${run.id}`;
   const items: DueItem[] = [];
   const add = (what: DueWhat, at: number, rank: DueItem["rank"], key: string) => {
@@ -103,8 +103,8 @@ function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
     if (window.minMinutes === window.maxMinutes) {
       add("end", run.startedAt + window.minMinutes * MINUTE_MS, "alarm", `${base}/end/0`);
     } else {
-      const rank = run.spec.kind === "rest" ? "alarm" : "prompt";
-      add("min", run.startedAt + window.minMinutes * MINUTE_MS, rank, `${base}/min`);
+      const opens = rules.window?.opens ?? "prompt";
+      add("min", run.startedAt + window.minMinutes * MINUTE_MS, opens, `${base}/min`);
       add("max", run.startedAt + window.maxMinutes * MINUTE_MS, "alarm", `${base}/max`);
     }
   }
@@ -121,7 +121,7 @@ function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
 
 /** The end of a clock is told even where the stage ended with it. */
 function endItem(owner: Owner, run: StageRun): DueItem[] {
-  const rules = KINDS[run.spec.kind];
+  const rules = rulesOf(run.spec);
   const fixed = run.spec.window?.minMinutes === run.spec.window?.maxMinutes;
   const bySelf =
     rules.ends === "kept-time" ||
@@ -149,7 +149,7 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
   }
   const stretch = current(kept);
   const clockEnd = clockEndsAt(kept);
-  if (stretch && clockEnd !== undefined && run.spec.kind === "process") {
+  if (stretch && clockEnd !== undefined && hasRole(run.spec, "treatment")) {
     if (kept.readAt) {
       const reads = readMoments(kept.readAt.at(-1) ?? stretch.from, clockEnd);
       reads.forEach((at, missed) => {
@@ -170,7 +170,7 @@ function keptItems(owner: Owner, run: StageRun): DueItem[] {
     }
   }
   const last = kept.stretches.at(-1);
-  if (isLost(kept) && last?.to !== undefined && run.spec.kind === "process") {
+  if (isLost(kept) && last?.to !== undefined && hasRole(run.spec, "treatment")) {
     const at = last.to + OFF_PROCESS_LIMIT_MS - offMs(kept, last.to) + 1;
     items.push({ key: `${base}/off/${round}`, at, rank: "alarm", what: "off", owner, run });
   }
@@ -227,7 +227,7 @@ export function startByWordAt(
   for (const other of batch.stages) {
     const { window } = other.spec;
     if (other.state !== "running" || !window || other.startedAt === undefined) continue;
-    if (KINDS[other.spec.kind].ends !== "window") continue;
+    if (rulesOf(other.spec).ends !== "window") continue;
     const end = other.startedAt + window.minMinutes * MINUTE_MS;
     return Math.max(ready, end - run.spec.typicalMinutes * MINUTE_MS);
   }
@@ -239,11 +239,11 @@ function dateItems(batch: Batch): DueItem[] {
   if (batch.state === "abandoned") return [];
   const items: DueItem[] = [];
   for (const run of batch.stages) {
-    const { window, kind } = run.spec;
-    if (run.state !== "running" || run.startedAt === undefined || !window) continue;
-    if (KINDS[kind].ends !== "date") continue;
-    const what = kind === "cure" ? "min" : "max";
-    const minutes = kind === "cure" ? window.minMinutes : window.maxMinutes;
+    const { window } = run.spec;
+    const { date } = rulesOf(run.spec);
+    if (run.state !== "running" || run.startedAt === undefined || !window || !date) continue;
+    const what = date === "from" ? "min" : "max";
+    const minutes = date === "from" ? window.minMinutes : window.maxMinutes;
     const key = `${batch.id}/${run.id}/${what}`;
     const at = run.startedAt + minutes * MINUTE_MS;
     items.push({ key, at, rank: "prompt", what, owner: batch, run });
@@ -265,7 +265,7 @@ export function clockOf(run: StageRun): Clock | undefined {
     const dueAt = stretch.from + kept.needMinutes * MINUTE_MS;
     return { from: stretch.from, dueAt, lost: stretch.to !== undefined };
   }
-  if (window && startedAt !== undefined && KINDS[run.spec.kind].ends !== "count") {
+  if (window && startedAt !== undefined && rulesOf(run.spec).ends !== "count") {
     return { from: startedAt, dueAt: startedAt + window.minMinutes * MINUTE_MS, lost: false };
   }
   return undefined;

@@ -6,7 +6,7 @@ import { boilingPointF, judgeBoil } from "../reckon/boiling.ts";
 import { withCommas } from "../reckon/reckoned.ts";
 import type { DatedFact } from "./events.ts";
 import { current } from "./kept.ts";
-import { activeOwners, runOfKind } from "./owners.ts";
+import { activeOwners, runOfRole } from "./owners.ts";
 import type { Question } from "./questions.ts";
 import type { Doubt, Load, State } from "./state.ts";
 
@@ -66,7 +66,7 @@ function asking(state: State): Doubt | undefined {
 /** Whether the boil that was doubted is the one that is still timed. */
 function stillBoils(state: State, doubt: Doubt): boolean {
   const load = state.loads[doubt.owner ?? ""];
-  const process = load && load.unloadedAt === undefined ? runOfKind(load, "process") : undefined;
+  const process = load && load.unloadedAt === undefined ? runOfRole(load, "treatment") : undefined;
   const stretch = process?.kept && current(process.kept);
   return stretch !== undefined && stretch.from <= doubt.at;
 }
@@ -108,5 +108,8 @@ export function doubtAnswer(state: State, yes: boolean, t: number): DatedFact[] 
   }
   if (doubt.why !== "no-boil" || owner === null) return undefined;
   if (yes) return [{ type: "altitude-doubt", owner, detail, why: "boil", t }];
-  return [{ type: "boil-lost", owner, stage: "process", uncovered: false, t }];
+  const load = state.loads[owner];
+  const process = load && runOfRole(load, "treatment");
+  if (!process) return undefined;
+  return [{ type: "boil-lost", owner, stage: process.id, uncovered: false, t }];
 }

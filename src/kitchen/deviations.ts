@@ -3,21 +3,25 @@
  * record each time, so a corrected time corrects them; only dispositions are written.
  */
 
+import {
+  LONG_MINUTES,
+  LOW_TEMPERATURE_F,
+  REPROCESS_WITHIN_HOURS,
+} from "../reckon/trade-numbers.ts";
+import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
 import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
-import { LOW_TEMPERATURE_F } from "./loads/canner-stages.ts";
 import { potOf } from "./names.ts";
-import { isLoad, type Owner, runOfKind } from "./owners.ts";
+import { runOfRole } from "./owners.ts";
 import { applies } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
+import { hasRole, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Deviation, Kept, Load, StageRun, State, Stretch } from "./state.ts";
 import { HOUR_MS, MINUTE_MS } from "./time.ts";
 
-/** A process may run over by this before it is written down as a matter of quality. */
-export const LONG_MINUTES = 10;
 /** A seal check after this is late: unsealed jars can no longer be reprocessed. */
-export const SEAL_CHECK_BY_MS = 24 * HOUR_MS;
+export const SEAL_CHECK_BY_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
 
 /** Codes of a batch and of the loads its jars went through, in the order they happened. */
 export function batchDeviations(state: State, batch: Batch, now: number): Deviation[] {
@@ -37,7 +41,7 @@ export function batchDeviations(state: State, batch: Batch, now: number): Deviat
 }
 
 function deviation(
-  code: string,
+  code: DeviationCode,
   stage: string | null,
   at: number,
   detail: string,
@@ -57,47 +61,42 @@ function minutesText(ms: number): string {
   return `${Math.floor(minutes / 60)} h${minutes % 60 ? ` ${minutes % 60} min` : ""}`;
 }
 
-function stageDeviations(owner: Owner, now: number): Deviation[] {
-  const list: Deviation[] = [];
-  for (const run of owner.stages) {
-    const { window, kind } = run.spec;
-    if (run.state === "skipped" && run.spec.optional !== true && !isLoad(owner)) {
-      list.push(deviation("skipped", run.id, run.endedAt ?? now, `${run.spec.title} left out`));
-    }
-    if (kind === "heat") list.push(...heatDeviations(run));
-    if (!window || run.startedAt === undefined || run.state === "skipped") continue;
-    if (kind !== "rest" && kind !== "ferment" && kind !== "dry") continue;
-    list.push(...windowDeviations(run, run.startedAt, now, window));
-  }
-  return list;
+function stageDeviations(batch: Batch, now: number): Deviation[] {
+  return batch.stages.flatMap((run) => {
+    if (run.state !== "skipped") return [...potDeviations(run), ...windowDeviations(run, now)];
+    if (run.spec.optional === true) return potDeviations(run);
+    const left = deviation("skipped", run.id, run.endedAt ?? now, `${run.spec.title} left out`);
+    return [left, ...potDeviations(run)];
+  });
 }
 
-function windowDeviations(
-  run: StageRun,
-  startedAt: number,
-  now: number,
-  window: { minMinutes: number; maxMinutes: number },
-): Deviation[] {
+function windowDeviations(run: StageRun, now: number): Deviation[] {
+  const { startedAt } = run;
+  const { window } = run.spec;
+  const rules = rulesOf(run.spec).window;
+  if (!rules || !window || startedAt === undefined) return [];
   const took = (run.endedAt ?? now) - startedAt;
   const fixed = window.minMinutes === window.maxMinutes;
-  if (run.endedAt !== undefined && took < window.minMinutes * MINUTE_MS) {
+  if (rules.short && run.endedAt !== undefined && took < window.minMinutes * MINUTE_MS) {
     const detail = `${minutesText(took)} of at least ${minutesText(window.minMinutes * MINUTE_MS)}`;
-    return [deviation("rest-short", run.id, run.endedAt, detail)];
+    return [deviation(rules.short, run.id, run.endedAt, detail)];
   }
-  if (!fixed && took > window.maxMinutes * MINUTE_MS) {
+  if (rules.long && !fixed && took > window.maxMinutes * MINUTE_MS) {
     const at = startedAt + window.maxMinutes * MINUTE_MS;
     const detail = `${minutesText(took)} of at most ${minutesText(window.maxMinutes * MINUTE_MS)}`;
-    return [deviation("rest-long", run.id, at, detail)];
+    return [deviation(rules.long, run.id, at, detail)];
   }
   return [];
 }
 
 /** A brine or syrup that lost its boil, or was taken off before its time. */
-function heatDeviations(run: StageRun): Deviation[] {
+function potDeviations(run: StageRun): Deviation[] {
   const list: Deviation[] = [];
   const { kept } = run;
-  if (!kept || run.spec.heat?.holdMinutes === 0) return list;
-  list.push(...lossDeviations(kept, run.id, "boil-lost", isOver(run) ? "carried-on" : "undecided"));
+  const { condition } = rulesOf(run.spec);
+  if (!kept || !condition || run.spec.heat?.holdMinutes === 0) return list;
+  const done = isOver(run) ? "carried-on" : "undecided";
+  list.push(...lossDeviations(kept, run.id, condition.loss(undefined), done));
   if (run.endedShort && run.endedAt !== undefined) {
     const got = Math.floor(achievedMinutes(kept, run.endedAt));
     const detail = `${run.spec.title}: ${got} of ${kept.needMinutes} min`;
@@ -119,7 +118,7 @@ const LOSS_DETAILS: Partial<Record<NonNullable<Stretch["ended"]>, string>> = {
 function lossDeviations(
   kept: Kept,
   stage: string,
-  code: string,
+  code: DeviationCode,
   otherwise: Disposition,
 ): Deviation[] {
   const list: Deviation[] = [];
@@ -163,7 +162,15 @@ function factorDeviations(batch: Batch): Deviation[] {
 function countDeviations(state: State, batch: Batch): Deviation[] {
   if (batch.state !== "complete" || !batch.option) return [];
   const trouble = countTrouble(state, batch);
-  return trouble ? [deviation("jar-count", "seal-check", batch.endedAt ?? 0, trouble)] : [];
+  return trouble
+    ? [deviation("jar-count", checkIn(state, batch), batch.endedAt ?? 0, trouble)]
+    : [];
+}
+
+/** The id of the stage in which a batch's jars were counted. */
+function checkIn(state: State, batch: Batch): string | null {
+  const load = loadsOf(state, batch).at(-1);
+  return (load && runOfRole(load, "seals")?.id) ?? null;
 }
 
 /** Doubts that leave nobody knowing what is tested here, until an altitude is said. */
@@ -197,44 +204,45 @@ function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[]
 /** What departed in one load, as it concerns one batch's jars in it. */
 export function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
   const part = load.parts.find((one) => one.batch === batch.id);
-  const list: Deviation[] = [...stageDeviations(load, now)];
-  const process = runOfKind(load, "process");
+  const cooled = part && !load.parts.every((one) => one.again - one.failedAgain >= one.jars);
+  const list = load.stages
+    .filter((run) => run.state !== "skipped" && (cooled || !hasRole(run.spec, "cooling")))
+    .flatMap((run) => windowDeviations(run, now));
+  const process = runOfRole(load, "treatment");
+  const stage = process?.id ?? null;
   const short = load.disposed.find((one) => one.code === "process-short")?.what ?? "undecided";
   for (const run of load.stages) {
-    if (!run.kept || (run.spec.kind !== "process" && run.spec.kind !== "vent")) continue;
-    list.push(...lossDeviations(run.kept, run.id, lossCode(load, run), short));
+    const { condition, watched } = rulesOf(run.spec);
+    if (!run.kept || !condition || !watched) continue;
+    const code = condition.loss(load.terms?.method);
+    list.push(...lossDeviations(run.kept, run.id, code, short));
     list.push(...gapDeviations(run, short));
   }
   if (load.endAnswer?.yes === false) {
     const done = load.disposed.find((one) => one.code === "boil-lost")?.what ?? "undecided";
-    list.push(deviation("boil-lost", "process", load.endAnswer.at, NOT_THROUGHOUT, done));
+    list.push(deviation("boil-lost", stage, load.endAnswer.at, NOT_THROUGHOUT, done));
   }
   if (process) list.push(...lengthDeviations(load, process));
-  if (load.terms?.method === "low-temperature") list.push(...highReadings(load));
+  if (load.terms?.method === "low-temperature") list.push(...highReadings(load, stage));
   if (load.gauge?.untestedSeason !== undefined && load.gauge.testedSeason === undefined) {
     list.push(
-      deviation("gauge-untested", "process", load.openedAt, "dial gauge not tested this season"),
+      deviation("gauge-untested", stage, load.openedAt, "dial gauge not tested this season"),
     );
   }
   for (const low of load.waterLow) {
     list.push(
       deviation(
         "water-low",
-        "process",
+        stage,
         low.at,
         low.covered ? "topped up, lids still covered" : "water low",
       ),
     );
   }
-  if (part) list.push(...coolDeviations(load, now), ...sealDeviations(load, part));
+  if (cooled) list.push(...checkDeviations(load, now));
+  if (part) list.push(...sealDeviations(load, part));
   for (const late of load.late) list.push(lateDeviation(late));
   return list;
-}
-
-function lossCode(load: Load, run: StageRun): string {
-  if (load.terms?.method === "pressure")
-    return run.spec.kind === "vent" ? "boil-lost" : "pressure-lost";
-  return load.terms?.method === "low-temperature" ? "temperature-lost" : "boil-lost";
 }
 
 const NOT_THROUGHOUT = "not a full boil throughout, or the lids not covered at the end";
@@ -277,8 +285,9 @@ function lengthDeviations(load: Load, process: StageRun): Deviation[] {
 /** Readings of a crock or a rest over what its recipe asks: softer, a matter of quality. */
 function warmReadings(batch: Batch): Deviation[] {
   return batch.stages.flatMap((run) => {
-    const { kind, temperatureF } = run.spec;
-    if (!temperatureF || kind === "heat" || run.startedAt === undefined) return [];
+    const { temperatureF } = run.spec;
+    const pot = rulesOf(run.spec).thermometer === "pot";
+    if (!temperatureF || pot || run.startedAt === undefined) return [];
     const { startedAt, endedAt = Number.POSITIVE_INFINITY } = run;
     return batch.readings
       .filter(({ at, what, unit }) => {
@@ -292,31 +301,20 @@ function warmReadings(batch: Batch): Deviation[] {
   });
 }
 
-function highReadings(load: Load): Deviation[] {
+function highReadings(load: Load, stage: string | null): Deviation[] {
   return load.readings
     .filter((one) => one.unit === "F" && one.value > LOW_TEMPERATURE_F.max)
-    .map((one) =>
-      deviation("temperature-high", "process", one.at, `${one.value} F: softer pickles`),
-    );
+    .map((one) => deviation("temperature-high", stage, one.at, `${one.value} F: softer pickles`));
 }
 
-function coolDeviations(load: Load, now: number): Deviation[] {
-  const list: Deviation[] = [];
-  const cool = runOfKind(load, "cool");
-  const check = runOfKind(load, "seal-check");
-  const allAgain = load.parts.every((part) => part.again - part.failedAgain >= part.jars);
-  if (cool?.endedShort && cool.endedAt !== undefined && cool.startedAt !== undefined && !allAgain) {
-    const detail = `${minutesText(cool.endedAt - cool.startedAt)} of at least 12 h`;
-    list.push(deviation("cool-short", cool.id, cool.endedAt, detail));
-  }
-  if (check && load.unloadedAt !== undefined && !allAgain) {
-    const by = load.unloadedAt + SEAL_CHECK_BY_MS;
-    const end = check.endedAt ?? now;
-    if (end > by && check.state !== "abandoned") {
-      list.push(deviation("seal-check-late", check.id, by, `${minutesText(end - by)} past 24 h`));
-    }
-  }
-  return list;
+function checkDeviations(load: Load, now: number): Deviation[] {
+  const check = runOfRole(load, "seals");
+  if (!check || load.unloadedAt === undefined) return [];
+  const by = load.unloadedAt + SEAL_CHECK_BY_MS;
+  const end = check.endedAt ?? now;
+  if (end <= by || check.state === "abandoned") return [];
+  const detail = `${minutesText(end - by)} past ${REPROCESS_WITHIN_HOURS} h`;
+  return [deviation("seal-check-late", check.id, by, detail)];
 }
 
 function sealDeviations(load: Load, part: Load["parts"][number]): Deviation[] {
@@ -324,12 +322,14 @@ function sealDeviations(load: Load, part: Load["parts"][number]): Deviation[] {
   const words = load.disposed.filter((one) => one.code === "seal-failed");
   const which = part.failedJars.length > 0 ? ` (${part.failedJars.join(", ")})` : "";
   const detail = `${part.failed} did not seal${which}`;
-  const at = runOfKind(load, "seal-check")?.startedAt ?? load.unloadedAt ?? load.openedAt;
-  return [deviation("seal-failed", "seal-check", at, detail, words.at(-1)?.what ?? "undecided")];
+  const check = runOfRole(load, "seals");
+  const at = check?.startedAt ?? load.unloadedAt ?? load.openedAt;
+  const done = words.at(-1)?.what ?? "undecided";
+  return [deviation("seal-failed", check?.id ?? null, at, detail, done)];
 }
 
 /** Restarts of a load's process. */
 export function loadRestarts(load: Load): number {
-  const kept = runOfKind(load, "process")?.kept;
+  const kept = runOfRole(load, "treatment")?.kept;
   return kept ? restarts(kept) : 0;
 }

@@ -1,5 +1,6 @@
 /** Counting jars: what a canner holds, what a batch has where, and whether it adds up. */
 import { JAR_SIZES, type JarSize, type ProcessTerms } from "../recipe/recipe.ts";
+import { WATER_START_F } from "../reckon/trade-numbers.ts";
 import type { Canner } from "./events.ts";
 import type { Batch, Load, LoadPart, State } from "./state.ts";
 
@@ -94,7 +95,8 @@ export function cannotShare(first: ProcessTerms, second: ProcessTerms): string |
     return `one wants ${first.pressurePsi} pounds and the other ${second.pressurePsi}`;
   }
   if (first.pack !== second.pack) {
-    return "a raw pack wants the water at 140 degrees and a hot pack at 180";
+    const { raw, hot } = WATER_START_F;
+    return `a raw pack wants the water at ${raw} degrees and a hot pack at ${hot}`;
   }
   return undefined;
 }

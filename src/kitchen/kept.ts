@@ -2,14 +2,15 @@
  * A condition kept for a time: a boil, a pressure, steady steam, a temperature. Time counts in
  * unbroken stretches, and only minutes that were watched or vouched for count at all.
  */
+import { OFF_PROCESS_HOURS, UNWATCHED_ALLOWED_SECONDS } from "../reckon/trade-numbers.ts";
 import type { Gap, Kept, Stretch } from "./state.ts";
 import { HOUR_MS, MINUTE_MS, SECOND_MS } from "./time.ts";
 
 /** Unwatched time up to this, in all during one process, is written down and asks nothing. */
-export const UNWATCHED_ALLOWED_MS = 30 * SECOND_MS;
+export const UNWATCHED_ALLOWED_MS = UNWATCHED_ALLOWED_SECONDS * SECOND_MS;
 
-/** Food off its process for longer than this is not started over (common practice). */
-export const OFF_PROCESS_LIMIT_MS = 2 * HOUR_MS;
+/** Food off its process for longer than this is not started over. */
+export const OFF_PROCESS_LIMIT_MS = OFF_PROCESS_HOURS * HOUR_MS;
 
 export function newKept(needMinutes: number, readEveryMinutes?: number): Kept {
   const kept: Kept = { needMinutes, stretches: [], gaps: [] };

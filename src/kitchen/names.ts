@@ -1,6 +1,7 @@
 /** What things are called aloud, and which thing a spoken name means. */
 
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
+import { rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State, Timer } from "./state.ts";
 
 /** A sentence begins with a capital. */
@@ -97,7 +98,7 @@ export function meansVessel(target: string, of: { owner: Owner; run: StageRun })
   const said = wordsOf(target);
   if (said.length === 0) return false;
   if (isLoad(of.owner)) return said.every((word) => CANNER_WORDS.has(word));
-  return of.run.spec.kind === "heat" && said.every((word) => POT_WORDS.has(word));
+  return rulesOf(of.run.spec).thermometer === "pot" && said.every((word) => POT_WORDS.has(word));
 }
 
 /**

@@ -1,6 +1,7 @@
 /** Looking up batches, loads and their stages by id. */
 
-import type { StageKind } from "../recipe/recipe.ts";
+import type { StageRole } from "../recipe/kind-in-recipe.ts";
+import { hasRole } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
 
 export type Owner = Batch | Load;
@@ -17,13 +18,13 @@ export function runOf(owner: Owner | undefined, stage: string): StageRun | undef
   return owner?.stages.find((run) => run.id === stage);
 }
 
-export function runOfKind(owner: Owner, kind: StageKind): StageRun | undefined {
-  return owner.stages.find((run) => run.spec.kind === kind);
+export function runOfRole(owner: Owner, role: StageRole): StageRun | undefined {
+  return owner.stages.find((run) => hasRole(run.spec, role));
 }
 
 /** Whether a load's process has had its sign, or is over: its terms stand, and can only go up. */
 export function hasBegun(load: Load): boolean {
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   return (process?.kept?.stretches.length ?? 0) > 0 || load.unloadedAt !== undefined;
 }
 

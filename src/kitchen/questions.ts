@@ -3,14 +3,16 @@
  * the one that is asked, and a yes or no answers it.
  */
 import type { CriticalFactor } from "../recipe/recipe.ts";
+import { REPROCESS_WITHIN_HOURS } from "../reckon/trade-numbers.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { mayReprocess } from "./loads/hot-pack.ts";
 import { batchName, loadName } from "./names.ts";
-import { activeOwners, isLoad, runOfKind } from "./owners.ts";
+import { activeOwners, isLoad, runOfRole } from "./owners.ts";
 import { isOver } from "./stage-run.ts";
+import { hasRole, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, State } from "./state.ts";
 import { wallOf } from "./state.ts";
 import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
@@ -128,7 +130,7 @@ function factorQuestions(batch: Batch): Question[] {
     if (batch.confirmed.some((one) => one.factor === factor.id)) continue;
     const turn = batch.stages.some((run) => {
       if (!run.spec.asks.includes(factor.id) || run.state === "waiting") return false;
-      return run.spec.kind !== "fill" || batch.filled > 0;
+      return !hasRole(run.spec, "filling") || batch.filled > 0;
     });
     if (!turn) continue;
     const key = `factor/${batch.id}/${factor.id}`;
@@ -169,7 +171,7 @@ function gaugeQuestions(state: State, batch: Batch): Question[] {
 
 function loadQuestions(load: Load): Question[] {
   const list: Question[] = [];
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const kept = process?.kept;
   const about = load.id;
   const { terms } = load;
@@ -180,7 +182,7 @@ function loadQuestions(load: Load): Question[] {
     const last = open.at(-1);
     if (!first || !last) continue;
     const away = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
-    const what = HOLDING[run.spec.kind === "vent" ? "vent" : terms.method];
+    const what = rulesOf(run.spec).condition?.held(terms.method) ?? "it hold";
     const minutes = `${away} minute${away === 1 ? "" : "s"}`;
     const text = `About ${minutes} went by unwatched. Did ${what} all that time?`;
     list.push({ key: `gap/${about}/${run.id}/${first.from}`, kind: "gap", text, about });
@@ -201,7 +203,7 @@ function loadQuestions(load: Load): Question[] {
     const key = `end/${about}/${roundOf(kept)}`;
     list.push({ key, kind: "end", text: ENDING[terms.method] ?? "", about });
   }
-  const check = runOfKind(load, "seal-check");
+  const check = runOfRole(load, "seals");
   if (check?.state === "running") {
     const text = "Which jars did not seal? Say their numbers, or all sealed.";
     list.push({ key: `seals/${about}`, kind: "seals", text, about });
@@ -209,21 +211,13 @@ function loadQuestions(load: Load): Question[] {
   return list;
 }
 
-const HOLDING: Record<string, string> = {
-  "boiling-water": "the canner hold a full boil with the lids covered",
-  steam: "a full column of steam come out",
-  pressure: "the pressure stay at or above the mark",
-  "low-temperature": "the water stay at 180 to 185 degrees",
-  vent: "steam pour steadily from the vent",
-};
-
 const ENDING: Record<string, string> = {
   "boiling-water": "Was it a full boil throughout, with the lids covered at the end?",
   steam: "Was there a full column of steam throughout?",
 };
 
-/** Jars may be reprocessed within this of coming out (USDA Complete Guide, Guide 1). */
-export const REPROCESS_WITHIN_MS = 24 * HOUR_MS;
+/** Jars may be reprocessed within this of coming out. */
+export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
 
 /**
  * What may become of jars now. Off the process for over two hours they are not processed again; a
@@ -242,7 +236,7 @@ export function undecided(
   load: Load,
 ): { code: "process-short" | "boil-lost" | "seal-failed"; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
   // Off the heat after its time was full is how every process ends.
   const off = process?.kept && !isOver(process) ? offMs(process.kept, state.lastW) : 0;
@@ -264,13 +258,15 @@ export function undecided(
 
 /** While jars are still being counted, more failures may come: one question for all of them. */
 function countsWait(state: State, load: Load): boolean {
-  const check = runOfKind(load, "seal-check");
+  const check = runOfRole(load, "seals");
   if (check?.state !== "running") return false;
   return load.parts.some((part) => {
     const batch = state.batches[part.batch];
     return batch !== undefined && part.failed === 0 && countTrouble(state, batch) !== undefined;
   });
 }
+
+const REPROCESS = `reprocess within ${REPROCESS_WITHIN_HOURS} hours`;
 
 function dispositionQuestions(state: State): Question[] {
   const list: Question[] = [];
@@ -287,7 +283,7 @@ function dispositionQuestions(state: State): Question[] {
       "boil-lost": "That was not a full boil throughout.",
       "seal-failed": `${open.jars} did not seal.`,
     }[open.code];
-    const names = choices.map((one) => (one === "reprocess" ? "reprocess within 24 hours" : one));
+    const names = choices.map((one) => (one === "reprocess" ? REPROCESS : one));
     const last = names.pop();
     const ways = [names.join(", "), last].filter(Boolean).join(" or ");
     const text = `${why} What becomes of ${jars}: ${ways}?`;

@@ -3,12 +3,12 @@
  * Called after every event with the time it was written, so the state never lags behind.
  */
 
+import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
 import { cannerOf, capacity } from "./jars.ts";
-import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./loads/canner-stages.ts";
 import { openLoad } from "./loads/open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
 import { begin, endsAt, finish, isOver } from "./stage-run.ts";
-import { KINDS } from "./stages/kinds.ts";
+import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
@@ -57,7 +57,7 @@ function settleBatch(state: State, batch: Batch, now: number): boolean {
   if (batch.state === "abandoned") return false;
   let changed = endRunning(state, batch, now);
   for (const run of batch.stages) {
-    if (run.state !== "waiting" || LOAD_KINDS.has(run.spec.kind)) continue;
+    if (run.state !== "waiting" || isOfCanner(run.spec)) continue;
     if (run.spec.start === "word" || batch.state === "held") continue;
     const at = readyAt(state, batch, run, now);
     if (at === undefined) continue;
@@ -80,7 +80,7 @@ function settleBatch(state: State, batch: Batch, now: number): boolean {
 }
 
 function stillToBegin(run: StageRun): boolean {
-  return run.state === "waiting" && !LOAD_KINDS.has(run.spec.kind);
+  return run.state === "waiting" && !isOfCanner(run.spec);
 }
 
 /** When a waiting stage's turn comes; undefined while something before it is not complete. */
@@ -105,18 +105,19 @@ export function readyAt(
  */
 export function needsHotCanner(batch: Batch, run: StageRun): boolean {
   if (!batch.option) return false;
-  if (run.spec.kind === "fill") return true;
-  const { kind, start, typicalMinutes } = run.spec;
-  if (kind !== "heat" || start === "word" || typicalMinutes >= CANNER_WARM_UP_MINUTES) return false;
+  if (hasRole(run.spec, "filling")) return true;
+  const { start, typicalMinutes } = run.spec;
+  if (rulesOf(run.spec).thermometer !== "pot" || start === "word") return false;
+  if (typicalMinutes >= CANNER_WARM_UP_MINUTES) return false;
   const followed = batch.stages.some(
-    (one) => one.spec.kind === "fill" && one.spec.after.some((after) => after.stage === run.id),
+    (one) => hasRole(one.spec, "filling") && one.spec.after.some((after) => after.stage === run.id),
   );
   return followed && batch.option.pack === "hot";
 }
 
 /** True while nothing but the canner holds up a stage that is not the filling itself. */
 export function heldForCanner(state: State, batch: Batch, run: StageRun, now: number): boolean {
-  if (run.state !== "waiting" || run.spec.kind === "fill" || batch.state !== "running")
+  if (run.state !== "waiting" || hasRole(run.spec, "filling") || batch.state !== "running")
     return false;
   const food = foodReadyAt(batch, run);
   return food !== undefined && food <= now && readyAt(state, batch, run, now) === undefined;
@@ -128,12 +129,12 @@ export function foodReadyAt(batch: Batch, run: StageRun): number | undefined {
   for (const after of run.spec.after) {
     const before = runOf(batch, after.stage);
     if (!before) continue;
-    if (LOAD_KINDS.has(before.spec.kind) && batch.option) {
+    if (isOfCanner(before.spec) && batch.option) {
       if (batch.state !== "complete" || batch.endedAt === undefined) return undefined;
       at = Math.max(at, batch.endedAt);
       continue;
     }
-    if (LOAD_KINDS.has(before.spec.kind)) continue;
+    if (isOfCanner(before.spec)) continue;
     if (!isOver(before)) return undefined;
     at = Math.max(at, (before.endedAt ?? at) + (after.atLeastMinutes ?? 0) * MINUTE_MS);
   }
@@ -143,7 +144,7 @@ export function foodReadyAt(batch: Batch, run: StageRun): number | undefined {
 /** Everything up to the seal check is done, and no jar waits for a canner. */
 function isBatchOver(state: State, batch: Batch): boolean {
   const before = batch.stages.filter(
-    (run) => !LOAD_KINDS.has(run.spec.kind) && KINDS[run.spec.kind].ends !== "date",
+    (run) => !isOfCanner(run.spec) && rulesOf(run.spec).ends !== "date",
   );
   if (!before.every(isOver)) return false;
   if (!batch.option) return true;
@@ -182,7 +183,7 @@ function settleLoad(state: State, load: Load, now: number): boolean {
 
 /** Venting and processing wait for their sign, and loading for the jars. */
 function beginsItself(state: State, load: Load, run: StageRun): boolean {
-  if (run.spec.kind === "vent" || run.spec.kind === "process") return false;
+  if (rulesOf(run.spec).ends === "kept-time") return false;
   if (run.id !== "load") return true;
   const batch = state.batches[load.batch];
   if (!batch || batch.ready === 0) return false;

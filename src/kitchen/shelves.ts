@@ -4,10 +4,9 @@
  */
 import { type Clock, clockOf, startByWordAt } from "./agenda.ts";
 import { isLost } from "./kept.ts";
-import { LOAD_KINDS } from "./loads/canner-stages.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
 import { readyAt } from "./settle.ts";
-import { KINDS } from "./stages/kinds.ts";
+import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import type { Batch, StageRun, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
@@ -23,9 +22,6 @@ export type ShelfItem = {
   /** Smaller comes first. */
   order: number;
 };
-
-/** Stages whose end is guarded: words or a labelled key, never the bare one. */
-const GUARDED = new Set(["unload", "process"]);
 
 export function shelves(state: State, now: number): ShelfItem[] {
   const items: ShelfItem[] = [];
@@ -50,18 +46,18 @@ function loadItems(load: Owner, now: number): ShelfItem[] {
   for (const run of load.stages) {
     if (run.state !== "running") continue;
     const clock = clockOf(run);
-    const lost = run.kept !== undefined && isLost(run.kept) && run.spec.kind !== "depressurize";
+    const lost = run.kept !== undefined && isLost(run.kept) && rulesOf(run.spec).condition !== null;
     const item = { owner: load, run, ...(clock ? { clock } : {}) };
     if (lost) {
       items.push({ ...item, shelf: "heat", order: ORDER.lost });
-    } else if (KINDS[run.spec.kind].shelf === "hands") {
-      const guarded = GUARDED.has(run.id) || run.spec.kind === "seal-check";
+    } else if (rulesOf(run.spec).shelf === "hands") {
+      const guarded = run.id === "unload" || rulesOf(run.spec).guarded;
       items.push({ ...item, shelf: "hands", order: ORDER.hot, ...(guarded ? {} : offerDone) });
-    } else if (run.spec.kind === "cool") {
+    } else if (rulesOf(run.spec).ends === "window") {
       items.push(windowItem(load, run, now, clock));
     } else {
       const warm = run.id === "canner" ? offerDone : {};
-      const shelf = KINDS[run.spec.kind].shelf;
+      const shelf = rulesOf(run.spec).shelf;
       items.push({ ...item, shelf, order: shelf === "rest" ? ORDER.rest : ORDER.heat, ...warm });
     }
   }
@@ -80,8 +76,8 @@ function windowItem(owner: Owner, run: StageRun, now: number, clock: Clock | und
 function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
   const items: ShelfItem[] = [];
   for (const run of batch.stages) {
-    if (LOAD_KINDS.has(run.spec.kind)) continue;
-    const rules = KINDS[run.spec.kind];
+    if (isOfCanner(run.spec)) continue;
+    const rules = rulesOf(run.spec);
     const clock = clockOf(run);
     const item = { owner: batch, run, ...(clock ? { clock } : {}) };
     if (run.state === "waiting") {
@@ -94,8 +90,8 @@ function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
     } else if (run.state === "running" && rules.ends !== "date") {
       const held = batch.state === "held";
       if (rules.shelf === "hands") {
-        if (run.spec.kind === "fill" && waitsForCanner(state, batch)) continue;
-        const order = run.spec.kind === "fill" ? ORDER.hot : ORDER.work;
+        if (hasRole(run.spec, "filling") && waitsForCanner(state, batch)) continue;
+        const order = hasRole(run.spec, "filling") ? ORDER.hot : ORDER.work;
         items.push({ ...item, shelf: "hands", order, ...(held ? {} : offerDone) });
       } else if (rules.shelf === "rest") items.push(windowItem(batch, run, now, clock));
       else items.push({ ...item, shelf: "heat", order: ORDER.heat });

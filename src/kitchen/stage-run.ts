@@ -1,14 +1,14 @@
 /** One stage of a batch or load as it runs: beginning, ending by itself or by a word. */
 import type { Stage } from "../recipe/recipe.ts";
 import { completesAt, newKept, start } from "./kept.ts";
-import { KINDS } from "./stages/kinds.ts";
+import { rulesOf } from "./stages/kinds.ts";
 import type { StageRun } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
 export function newRun(spec: Stage, needMinutes?: number, readEveryMinutes?: number): StageRun {
   const run: StageRun = { id: spec.id, spec, state: "waiting" };
   const need = needMinutes ?? spec.heat?.holdMinutes ?? spec.window?.minMinutes ?? 0;
-  if (KINDS[spec.kind].clock === "at-sign") run.kept = newKept(need, readEveryMinutes);
+  if (rulesOf(spec).clock === "at-sign") run.kept = newKept(need, readEveryMinutes);
   return run;
 }
 
@@ -56,7 +56,7 @@ function windowMs(run: StageRun): { min: number; max: number } | undefined {
 
 /** True where ending now is before the window opens or the hold is over. */
 function endsShort(run: StageRun, at: number): boolean {
-  const rules = KINDS[run.spec.kind];
+  const rules = rulesOf(run.spec);
   if (rules.ends === "window") {
     const window = windowMs(run);
     return window !== undefined && at < (run.startedAt ?? at) + window.min;
@@ -71,7 +71,7 @@ function endsShort(run: StageRun, at: number): boolean {
 /** When a running stage ends by itself; undefined where it needs a word, a sign or an answer. */
 export function endsAt(run: StageRun): number | undefined {
   if (run.state !== "running") return undefined;
-  const rules = KINDS[run.spec.kind];
+  const rules = rulesOf(run.spec);
   if (rules.ends === "window") {
     const window = windowMs(run);
     if (!window || window.min !== window.max || run.startedAt === undefined) return undefined;

@@ -2,15 +2,23 @@
  * A recipe, a weight and a kitchen as the planner sees them: stages with lengths, hands, what they
  * occupy, and how soon one must follow another.
  */
+import { cool as cooling } from "../kitchen/stages/cool.ts";
+import { heat } from "../kitchen/stages/heat.ts";
+import { hasRole, isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
+import { process } from "../kitchen/stages/process.ts";
+import type { ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import {
   CANNER_WARM_UP_MINUTES,
+  COME_UP_MINUTES,
+  COOL_HOURS,
   LID_WAIT_MINUTES,
-  LOAD_KINDS,
+  LOAD_MINUTES,
   SETTLE_MINUTES,
+  TO_PRESSURE_MINUTES,
+  TO_ZERO_MINUTES,
+  UNLOAD_MINUTES,
   VENT_MINUTES,
-} from "../kitchen/loads/canner-stages.ts";
-import { KINDS } from "../kitchen/stages/kinds.ts";
-import type { ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
+} from "../reckon/trade-numbers.ts";
 import type { PlanAfter, PlanBatch, PlanStage, PlanUse } from "./plan-request.ts";
 
 /** How long a stage takes here: typical minutes, and what nine times of ten is enough. */
@@ -27,15 +35,7 @@ export type DayBatch = {
   jars: { count: number; perLoad: number } | null;
 };
 
-/** Lifting jars in, and lifting them out, minutes of hands. */
-const LOAD_MINUTES = 5;
-const UNLOAD_MINUTES = 5;
 const HEAT_OFF_MINUTES = 1;
-/** From the lid going on to a full boil or steady steam. */
-const COME_UP_MINUTES = 20;
-const TO_PRESSURE_MINUTES = 5;
-/** A pressure canner coming to zero by itself. */
-const TO_ZERO_MINUTES = 45;
 /** A filled jar, and food that is to be packed hot, wait no longer than this. */
 const HOT_WITHIN_MINUTES = 10;
 /** A canner that is hot stands so no longer than this: its water boils away. Our choice. */
@@ -48,7 +48,7 @@ const WARM_WITHIN_MINUTES = 120;
 export function dayBatch(batch: DayBatch, lengthOf: (stage: Stage) => StageLength): PlanBatch {
   const { recipe, terms } = batch;
   const own = recipe.stages.filter((stage) => {
-    return !LOAD_KINDS.has(stage.kind) && KINDS[stage.kind].ends !== "date";
+    return !isOfCanner(stage) && rulesOf(stage).ends !== "date";
   });
   const stages = own.map((stage) => ownStage(stage, recipe, terms, lengthOf));
   return {
@@ -65,17 +65,17 @@ function ownStage(
   terms: ProcessTerms | null,
   lengthOf: (stage: Stage) => StageLength,
 ): PlanStage {
-  const learned = KINDS[stage.kind].learned;
+  const learned = rulesOf(stage).learned;
   const length: StageLength = learned ? lengthOf(stage) : { minutes: stage.typicalMinutes };
   const after = stage.after.map((link) => linkOf(link.stage, stage, recipe, terms, link));
-  if (stage.kind === "fill" && terms) {
+  if (hasRole(stage, "filling") && terms) {
     after.push({ stage: "canner", atMostMinutes: WARM_WITHIN_MINUTES });
   }
   return {
     id: stage.id,
     kind: stage.kind,
     ...length,
-    hands: stage.attended ? "all" : stage.kind === "heat" ? "start" : "none",
+    hands: stage.attended ? "all" : rulesOf(stage).plan.hands,
     uses: stage.uses.map((use): PlanUse => (use === "refrigerator" ? "fridge" : use)),
     after,
     ...(stage.window ? { window: stage.window } : {}),
@@ -91,7 +91,7 @@ function linkOf(
   link: { atLeastMinutes?: number; atMostMinutes?: number },
 ): PlanAfter {
   const from = recipe.stages.find((one) => one.id === before);
-  const hot = stage.kind === "fill" && from?.kind === "heat";
+  const hot = hasRole(stage, "filling") && from && rulesOf(from).plan.burner;
   // A raw pack's brine is kept hot or brought back to a boil; hot-packed food is filled at once.
   const atOnce = hot && terms?.pack === "hot" ? HOT_WITHIN_MINUTES : undefined;
   const atMost = link.atMostMinutes ?? atOnce;
@@ -112,34 +112,34 @@ export function cannerMinutes(terms: ProcessTerms): number {
 
 /** The canner is one occupation from loading to unloading, with hands at both ends. */
 function cannerStagesOf(recipe: Recipe, terms: ProcessTerms): PlanStage[] {
-  const fill = recipe.stages.find((stage) => stage.kind === "fill");
-  const cool = recipe.stages.find((stage) => stage.kind === "cool");
-  const window = cool?.window ?? { minMinutes: 12 * 60, maxMinutes: 24 * 60 };
+  const fill = recipe.stages.find((stage) => hasRole(stage, "filling"));
+  const cool = recipe.stages.find((stage) => hasRole(stage, "cooling"));
+  const window = cool?.window;
   return [
     {
       id: "canner",
-      kind: "heat",
+      kind: heat.kind,
       minutes: CANNER_WARM_UP_MINUTES,
       hands: "start",
       uses: [],
       after: [],
     },
     {
-      id: "process",
-      kind: "process",
+      id: process.kind,
+      kind: process.kind,
       minutes: cannerMinutes(terms),
       hands: { startMinutes: LOAD_MINUTES, endMinutes: UNLOAD_MINUTES + HEAT_OFF_MINUTES },
       uses: ["canner", "burner"],
       after: fill ? [{ stage: fill.id, atMostMinutes: HOT_WITHIN_MINUTES }] : [],
     },
     {
-      id: "cool",
-      kind: "cool",
-      minutes: window.minMinutes,
+      id: cooling.kind,
+      kind: cooling.kind,
+      minutes: COOL_HOURS.min * 60,
       hands: "none",
       uses: [],
-      after: [{ stage: "process", atMostMinutes: 0 }],
-      window,
+      after: [{ stage: process.kind, atMostMinutes: 0 }],
+      ...(window ? { window, minutes: window.minMinutes } : {}),
       afterwards: true,
     },
   ];

@@ -6,6 +6,7 @@
 import type { PlannedItem, QuietHours } from "../kitchen/events.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, State } from "../kitchen/state.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
@@ -32,9 +33,6 @@ export type DayAsked = {
   /** The stage hands are at where several could be, as `batch/stage`. */
   inHands?: string;
 };
-
-/** Kinds that end when they are found to be ready: their batches are no matter of one day. */
-const OF_WEEKS: ReadonlySet<string> = new Set(["ferment", "dry"]);
 
 export type DayRequest = { request: PlanRequest; altitudeKnown: boolean };
 
@@ -76,9 +74,11 @@ export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
   return { request, altitudeKnown: altitudeFt !== null };
 }
 
+/** What ends when it is found to be ready is no matter of one day. */
 function isOfTheDay(batch: Batch): boolean {
   return !batch.stages.some((run) => {
-    return OF_WEEKS.has(run.spec.kind) && (run.state === "running" || run.state === "waiting");
+    const open = run.state === "running" || run.state === "waiting";
+    return open && !rulesOf(run.spec).plan.foreseeable;
   });
 }
 

@@ -39,8 +39,8 @@ function asWaterG(ingredient: Ingredient): number {
  * pot, or it was hot before.
  */
 export function joulesToBoil(recipe: Recipe, stage: Stage, pot: Pot): number | undefined {
-  if (stage.kind !== "heat" || stage.heat?.until !== "boil" || !stage.pot) return undefined;
-  const first = recipe.stages.find((one) => one.kind === "heat" && one.pot === stage.pot);
+  if (stage.heat?.until !== "boil" || !stage.pot) return undefined;
+  const first = recipe.stages.find((one) => one.heat && one.pot === stage.pot);
   if (first?.id !== stage.id) return undefined;
   const waterG = recipe.ingredients
     .filter((one) => one.into === stage.pot)

@@ -1,3 +1,4 @@
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { PlanAfter, PlanBatch, PlanStage } from "./plan-request.ts";
 
 /** A maximum of up to this many minutes is a short window: it has to be met on the run. */
@@ -45,7 +46,7 @@ export function loadId(stage: string, load: number): string {
 }
 
 function forLoad(stage: PlanStage, share: number): PlanStage {
-  if (stage.kind !== "fill" && stage.kind !== "hands-on") return stage;
+  if (!rulesOf(stage).plan.byJars) return stage;
   const { p90Minutes, ...rest } = stage;
   const scaled = { ...rest, minutes: stage.minutes * share };
   return p90Minutes === undefined ? scaled : { ...scaled, p90Minutes: p90Minutes * share };

@@ -1,5 +1,7 @@
 /** What is asked of the planner in the kitchen's own words, and what it answers. */
 
+import type { StageKind } from "../recipe/recipe.ts";
+
 export type PlanUse = "burner" | "canner" | "fridge" | "pot";
 
 /** Hands at the beginning and at the end of a stage that otherwise goes by itself. */
@@ -8,8 +10,7 @@ export type AttendedEnds = { startMinutes?: number; endMinutes?: number };
 export type PlanStage = {
   /** Unique within its batch. */
   id: string;
-  /** A stage kind: `hands-on`, `rest`, `heat`, `fill`, `process`, `cool` and so on. */
-  kind: string;
+  kind: StageKind;
   /** Typical or learned length. */
   minutes: number;
   /** Nine times of ten it takes no longer; used where a short window hangs on this stage. */
@@ -67,7 +68,7 @@ export type PlanTask = {
   stage: string;
   /** Which load, from 1, where the batch has several. */
   load?: number;
-  kind: string;
+  kind: StageKind;
   startMs: number;
   endMs: number;
   uses: PlanUse[];

@@ -2,18 +2,22 @@
 
 import { largestLoad, loadsOf } from "../kitchen/jars.ts";
 import { clockEndsAt } from "../kitchen/kept.ts";
+import { openLoad } from "../kitchen/loads/open-load.ts";
+import { runOf, runOfRole } from "../kitchen/owners.ts";
+import { isOver } from "../kitchen/stage-run.ts";
+import { cool } from "../kitchen/stages/cool.ts";
+import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
+import { process } from "../kitchen/stages/process.ts";
+import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import type { Stage } from "../recipe/recipe.ts";
 import {
   HOT_CANNER_MINUTES,
   LID_WAIT_MINUTES,
   SETTLE_MINUTES,
   STILL_HOT_MINUTES,
-} from "../kitchen/loads/canner-stages.ts";
-import { openLoad } from "../kitchen/loads/open-load.ts";
-import { runOf, runOfKind } from "../kitchen/owners.ts";
-import { isOver } from "../kitchen/stage-run.ts";
-import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
-import { MINUTE_MS } from "../kitchen/time.ts";
-import type { Stage } from "../recipe/recipe.ts";
+  TO_ZERO_MINUTES,
+} from "../reckon/trade-numbers.ts";
 import { dayBatch, type StageLength } from "./day-batches.ts";
 import { type PlanStep, stepsOf } from "./plan-loads.ts";
 import type { PlanBatch, PlanStage } from "./plan-request.ts";
@@ -21,8 +25,7 @@ import type { PlanBatch, PlanStage } from "./plan-request.ts";
 type Happened = { startedMs?: number; endedMs?: number; minutes?: number };
 
 /** Heat off, and jars lifted out. */
-const UNLOAD_MINUTES = 6;
-const TO_ZERO_MINUTES = 45;
+const OUT_MINUTES = 6;
 /** A stage that has had its usual time is taken to need so much of it again. */
 const OVERDUE_PART = 0.15;
 const OVERDUE_MINUTES = 5;
@@ -91,16 +94,16 @@ class RunningDay {
     switch (step.stage) {
       case "canner":
         return this.cannerWarm();
-      case "process":
+      case process.kind:
         return this.inCanner(step, this.loads[load - 1]);
-      case "cool": {
+      case cool.kind: {
         const out = this.loads[load - 1]?.unloadedAt;
         return out === undefined ? {} : { startedMs: out };
       }
       default: {
         const run = runOf(this.batch, step.stage);
         if (!run) return {};
-        return step.kind === "fill" ? this.filled(step, run, load) : this.own(step, run);
+        return hasRole(step, "filling") ? this.filled(step, run, load) : this.own(step, run);
       }
     }
   }
@@ -165,11 +168,11 @@ class RunningDay {
     if (load?.loadedAt === undefined) return {};
     const startedMs = load.loadedAt;
     if (load.unloadedAt !== undefined) return { startedMs, endedMs: load.unloadedAt };
-    const process = runOfKind(load, "process");
+    const process = runOfRole(load, "treatment");
     const end = process?.endedAt ?? (process?.kept && clockEndsAt(process.kept));
     const pressure = load.terms?.method === "pressure";
     const down = pressure ? TO_ZERO_MINUTES + LID_WAIT_MINUTES : SETTLE_MINUTES;
-    const known = end && (end - startedMs) / MINUTE_MS + down + UNLOAD_MINUTES;
+    const known = end && (end - startedMs) / MINUTE_MS + down + OUT_MINUTES;
     return this.going(step, startedMs, known);
   }
 }
@@ -190,7 +193,7 @@ function withoutLost(stage: PlanStage, stages: readonly PlanStage[]): PlanStage 
   if (!/@([2-9]|\d\d)$/.test(stage.id)) return stage;
   const after = stage.after.map((link) => {
     const before = stages.find(({ id }) => id === link.stage);
-    const single = before?.startedMs !== undefined && before.kind === "heat";
+    const single = before?.startedMs !== undefined && rulesOf(before).plan.burner;
     if (!single) return link;
     const { atMostMinutes, ...rest } = link;
     return rest;

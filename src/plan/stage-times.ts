@@ -5,6 +5,7 @@
  */
 
 import { loadsOf } from "../kitchen/jars.ts";
+import { hasRole, isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Recipe, Stage } from "../recipe/recipe.ts";
@@ -39,7 +40,7 @@ type Work = { batch: Batch; load?: Load; run: StageRun; span: Span };
 
 /** The group of a stage: a canner's stages are the same work whatever recipe is in the jars. */
 export function groupOf(recipe: Recipe, stage: Stage, method: string | undefined): string {
-  const ofRecipe = stage.kind !== "seal-check" && recipe.stages.some((one) => one.id === stage.id);
+  const ofRecipe = !isOfCanner(stage) && recipe.stages.some((one) => one.id === stage.id);
   return ofRecipe ? `${recipe.id}/${stage.id}` : `${method ?? "canner"}/${stage.id}`;
 }
 
@@ -49,7 +50,7 @@ export function stageTimes(state: State): StageTime[] {
   const times: StageTime[] = [];
   for (const work of works(state)) {
     let spans = without([work.span], holdsOf(work.batch));
-    if (work.run.spec.kind !== "heat") {
+    if (!rulesOf(work.run.spec).plan.burner) {
       spans = without(
         spans,
         taken.filter(({ to }) => to > work.span.from),
@@ -65,7 +66,7 @@ export function stageTimes(state: State): StageTime[] {
 
 /** Jars filled for a second load are filled hours later; the time between is no work. */
 function inSeveralGoes({ batch, run }: Work): boolean {
-  return run.spec.kind === "fill" && batch.loads.length > 1;
+  return hasRole(run.spec, "filling") && batch.loads.length > 1;
 }
 
 function works(state: State): Work[] {
@@ -90,7 +91,7 @@ function works(state: State): Work[] {
 /** From its start to its end, or to the first sign where it is a pot that comes to a boil. */
 function spanOf(run: StageRun): Span | undefined {
   if (run.state !== "complete" || run.startedAt === undefined) return undefined;
-  const sign = run.spec.kind === "heat" ? run.kept?.stretches[0]?.from : undefined;
+  const sign = run.kept?.stretches[0]?.from;
   const to = sign ?? run.endedAt;
   return to === undefined || to < run.startedAt ? undefined : { from: run.startedAt, to };
 }

@@ -1,6 +1,8 @@
 /** A recipe, a weight and a variety as a batch of the day, in the kitchen there is. */
+
 import { expectedJars } from "../kitchen/decide/decide-batch.ts";
 import type { QuietHours } from "../kitchen/events.ts";
+import { KINDS } from "../kitchen/stages/kinds.ts";
 import { localFields } from "../kitchen/time.ts";
 import {
   chooseProcess,
@@ -64,12 +66,12 @@ function wayOf(
   { altitudeFt, altitudeUncertaintyFt, gauge, wish }: CanningFacts,
 ): { recipe: Recipe; terms: ProcessTerms | null } | { error: string } {
   if (processOptions(recipe).length === 0)
-    return { recipe: recipeFor(recipe, recipe.keptAs), terms: null };
+    return { recipe: recipeFor(recipe, KINDS, recipe.keptAs), terms: null };
   const here = { altitudeFt, altitudeUncertaintyFt, gauge };
   const choice = chooseProcess(recipe, library.tables, { ...wish, ...here });
   if (!choice.ok) return { error: `${recipe.title}: ${choice.reason}` };
   const { terms } = choice;
-  return { recipe: recipeFor(recipe, terms.method, terms.pack), terms };
+  return { recipe: recipeFor(recipe, KINDS, terms.method, terms.pack), terms };
 }
 
 /** A stage's usual minutes for this weight, learned here where there is something to learn from. */

@@ -1,3 +1,4 @@
+import type { Kinds } from "./kind-in-recipe.ts";
 import type { ProcessTables } from "./process-table.ts";
 import type { Pack, Recipe } from "./recipe.ts";
 import * as acidRules from "./rules/acid-rules.ts";
@@ -55,14 +56,14 @@ function madeBy(recipe: Recipe, pack: Pack): Recipe {
   return { ...recipe, ingredients: mine };
 }
 
-function subjectOf(recipe: Recipe, tables: ProcessTables): Subject {
+function subjectOf(recipe: Recipe, tables: ProcessTables, kinds: Kinds): Subject {
   const known = recipe.processes.flatMap((option) => {
     const table = tables.tables[option.table];
     if (!table) return [];
     const formula = table.formula ? tables.formulas[table.formula] : undefined;
     return [{ option, table, formula, made: madeBy(recipe, option.pack) }];
   });
-  return { recipe, tables, known, shelf: recipe.processes.length > 0 };
+  return { recipe, tables, kinds, known, shelf: recipe.processes.length > 0 };
 }
 
 /**
@@ -74,9 +75,10 @@ function subjectOf(recipe: Recipe, tables: ProcessTables): Subject {
 export function checkRecipe(
   recipe: Recipe,
   tables: ProcessTables,
+  kinds: Kinds,
   lines: Readonly<Record<string, number>> = {},
 ): Finding[] {
-  const subject = subjectOf(recipe, tables);
+  const subject = subjectOf(recipe, tables, kinds);
   const all = RULES.flatMap((rule) => rule(subject));
   // Two packs with one fault between them are told once.
   const told = new Set<string>();

@@ -1,4 +1,12 @@
 import { withCommas } from "../reckon/reckoned.ts";
+import {
+  COVER_IN,
+  DEEP_COVER_ABOVE_MINUTES,
+  LOW_TEMPERATURE_START_F,
+  STEAM_LIMIT_MINUTES,
+  STERILE_BELOW_MINUTES,
+  WATER_START_F,
+} from "../reckon/trade-numbers.ts";
 import type { PressureBands, ProcessTable, ProcessTables, TableRow } from "./process-table.ts";
 import { rowSourceLine } from "./process-table.ts";
 import type { GaugeKind, JarSize, Method, Pack, ProcessOption, ProcessTerms } from "./recipe.ts";
@@ -28,15 +36,6 @@ export type ProcessChoice =
   | { ok: true; terms: ProcessTerms }
   | { ok: false; reason: string; missing?: "gauge" };
 
-/** Longest process an atmospheric steam canner may run, altitude's addition included, minutes. */
-export const STEAM_LIMIT_MINUTES = 45;
-/** A process shorter than this wants jars that were sterilized empty, minutes. */
-export const STERILE_BELOW_MINUTES = 10;
-/** Boiling-water processes longer than this want two inches of water over the lids, minutes. */
-const DEEP_COVER_ABOVE_MINUTES = 30;
-/** Water in the canner when jars go in, degrees Fahrenheit. */
-const WATER_START_F = { raw: 140, hot: 180 } as const;
-const LOW_TEMPERATURE_START_F = 140;
 /** Jar sizes the atmospheric steam canner was tested with. */
 const STEAM_JARS: JarSize[] = ["half-pint", "pint", "quart"];
 /** No kitchen stands lower than the shore of the Dead Sea, feet. */
@@ -297,7 +296,9 @@ function checkSteam(recipe: Recipe, jar: JarSize, minutes: number): void {
 
 function coverIn(method: ProcessOption["method"], minutes: number): number {
   if (method === "steam" || method === "pressure") return 0;
-  return method === "boiling-water" && minutes > DEEP_COVER_ABOVE_MINUTES ? 2 : 1;
+  return method === "boiling-water" && minutes > DEEP_COVER_ABOVE_MINUTES
+    ? COVER_IN.deep
+    : COVER_IN.least;
 }
 
 function sourceOf(row: TableRow, method: ProcessOption["method"]): string {

@@ -1,8 +1,9 @@
 import { CAUTIONS } from "./cautions.ts";
 import { CRITICAL_FACTORS } from "./critical-factors.ts";
 import { LONGEST_MINUTES } from "./duration.ts";
+import type { Kinds } from "./kind-in-recipe.ts";
 import { type Path, type Problem, readYaml } from "./read-yaml.ts";
-import type { After, CriticalFactor, Recipe, Stage, StageKind } from "./recipe.ts";
+import type { After, CriticalFactor, Recipe, Stage } from "./recipe.ts";
 import { type RecipeFile, recipeSchema } from "./schema.ts";
 import { structureFaults } from "./structure.ts";
 
@@ -14,60 +15,6 @@ export type RecipeRead =
   | { ok: false; problems: Problem[] };
 
 type StageFile = RecipeFile["stages"][number];
-
-/** What a stage of a kind has where the file says nothing. Minutes. */
-type KindDefaults = {
-  title: string;
-  say: string;
-  typicalMinutes?: number;
-  window?: { minMinutes: number; maxMinutes: number };
-  attended: boolean;
-  uses: Stage["uses"];
-};
-
-const YEAR_MINUTES = 525_600;
-
-const DEFAULTS: Partial<Record<StageKind, KindDefaults>> = {
-  process: {
-    title: "process",
-    say: "Into the canner.",
-    typicalMinutes: 0,
-    attended: false,
-    uses: [],
-  },
-  cool: {
-    title: "cool",
-    say: "Let the jars stand, an inch apart, untouched. Do not tighten the bands.",
-    typicalMinutes: 13 * 60,
-    window: { minMinutes: 12 * 60, maxMinutes: 24 * 60 },
-    attended: false,
-    uses: [],
-  },
-  "seal-check": {
-    title: "seal check",
-    say: "Bands off. Press the middle of each lid. How many sealed, and which did not?",
-    typicalMinutes: 10,
-    attended: true,
-    uses: [],
-  },
-  cure: {
-    title: "cure",
-    say: "Leave the jars alone now. The flavor comes with time.",
-    attended: false,
-    uses: [],
-  },
-  store: {
-    title: "store",
-    say: "Wipe, label, and put the jars somewhere cool and dark. Best within a year.",
-    typicalMinutes: YEAR_MINUTES,
-    window: { minMinutes: 0, maxMinutes: YEAR_MINUTES },
-    attended: false,
-    uses: [],
-  },
-};
-
-/** Kinds in which the hands are busy throughout, unless the file says otherwise. */
-const HANDS_KINDS: StageKind[] = ["hands-on", "fill", "seal-check"];
 
 function afterOf(stage: StageFile, above: string | undefined): After[] {
   if (stage.after === undefined) return above === undefined ? [] : [{ stage: above }];
@@ -92,21 +39,21 @@ function compact<T extends object>(value: T): T {
   return Object.fromEntries(Object.entries(value).filter(([, v]) => v !== undefined)) as T;
 }
 
-function stageOf(written: StageFile, above: string | undefined): Stage {
-  const given = DEFAULTS[written.kind];
-  const window = written.window ?? given?.window;
+function stageOf(written: StageFile, above: string | undefined, kinds: Kinds): Stage {
+  const { length, usual } = kinds[written.kind];
+  const tested = length === "tested-table";
+  const window = written.window ?? usual.window ?? undefined;
   const heat = heatOf(written);
-  const typical = written.typical ?? (written.window ? undefined : given?.typicalMinutes);
-  const writtenMinutes =
-    written.minutes ?? (written.kind === "process" ? written.typical : undefined);
+  const typical = written.typical ?? (written.window ? undefined : usual.minutes) ?? undefined;
+  const writtenMinutes = written.minutes ?? (tested ? written.typical : undefined);
   return compact({
     id: written.id ?? written.kind,
     kind: written.kind,
-    title: written.title ?? given?.title ?? written.kind,
-    say: written.say ?? given?.say ?? "",
+    title: written.title ?? usual.title ?? written.kind,
+    say: written.say ?? usual.say ?? "",
     after: afterOf(written, above),
     start: written.start ?? "auto",
-    typicalMinutes: written.kind === "process" ? 0 : (typical ?? window?.minMinutes ?? 0),
+    typicalMinutes: tested ? 0 : (typical ?? window?.minMinutes ?? 0),
     minutesPerLb: written.perLb,
     window,
     heat,
@@ -115,8 +62,8 @@ function stageOf(written: StageFile, above: string | undefined): Stage {
     checks: written.checks,
     asks: written.asks ?? [],
     cautions: (written.cautions ?? []).map((id) => CAUTIONS[id] ?? id),
-    uses: written.uses ?? given?.uses ?? (written.kind === "heat" ? ["burner"] : []),
-    attended: written.attended ?? HANDS_KINDS.includes(written.kind),
+    uses: written.uses ?? usual.uses,
+    attended: written.attended ?? usual.attended,
     optional: written.optional,
     onlyFor:
       written.packs || written.methods
@@ -126,9 +73,9 @@ function stageOf(written: StageFile, above: string | undefined): Stage {
   });
 }
 
-function stagesOf(file: RecipeFile): Stage[] {
+function stagesOf(file: RecipeFile, kinds: Kinds): Stage[] {
   const stages: Stage[] = [];
-  for (const written of file.stages) stages.push(stageOf(written, stages.at(-1)?.id));
+  for (const written of file.stages) stages.push(stageOf(written, stages.at(-1)?.id, kinds));
   return stages;
 }
 
@@ -142,7 +89,7 @@ function criticalOf(file: RecipeFile): CriticalFactor[] {
   });
 }
 
-function recipeOf(file: RecipeFile): Recipe {
+function recipeOf(file: RecipeFile, kinds: Kinds): Recipe {
   const { factors: _factors, source, processes, stages: _stages, ...rest } = file;
   return compact({
     ...rest,
@@ -153,12 +100,12 @@ function recipeOf(file: RecipeFile): Recipe {
       compact({ method, pack, table: table ?? "none", writtenMinutes: minutes }),
     ),
     critical: criticalOf(file),
-    stages: stagesOf(file),
+    stages: stagesOf(file, kinds),
   });
 }
 
 /** Ids and numbers in the file that lead nowhere: asks, cautions, durations that do not fit. */
-function fileFaults(file: RecipeFile): { path: Path; message: string }[] {
+function fileFaults(file: RecipeFile, kinds: Kinds): { path: Path; message: string }[] {
   const known = new Set([...CRITICAL_FACTORS, ...file.factors].map((f) => f.id));
   return file.stages.flatMap((stage, index) => {
     const path = ["stages", index];
@@ -176,7 +123,7 @@ function fileFaults(file: RecipeFile): { path: Path; message: string }[] {
     if (stage.hold !== undefined && stage.until === undefined) {
       faults.push({ path: [...path, "hold"], message: "what is held? `until: boil` is missing" });
     }
-    if (stage.minutes !== undefined && stage.kind !== "process") {
+    if (stage.minutes !== undefined && kinds[stage.kind].length !== "tested-table") {
       const message = "say `typical: 20 min`; bare `minutes` is for nothing";
       faults.push({ path: [...path, "minutes"], message });
     }
@@ -204,14 +151,18 @@ function linesOf(file: RecipeFile, lineOf: (path: Path) => number): RecipeLines 
  *
  * @param text the whole file; at most 32,768 characters and 2,000 lines are accepted.
  * @param fileName the name problems are reported under.
+ * @param kinds what a file may leave out, and must say, by the kind of a stage.
  * @returns the recipe with every default filled in, as plain JSON-ready data, or every problem
  *   found, each with its line. No stage may last longer than ten years.
  */
-export function readRecipe(text: string, fileName: string): RecipeRead {
+export function readRecipe(text: string, fileName: string, kinds: Kinds): RecipeRead {
   const read = readYaml(text, fileName, recipeSchema);
   if (!read.ok) return read;
-  const recipe = recipeOf(read.value);
-  const faults = [...fileFaults(read.value), ...structureFaults(recipe, LONGEST_MINUTES)];
+  const recipe = recipeOf(read.value, kinds);
+  const faults = [
+    ...fileFaults(read.value, kinds),
+    ...structureFaults(recipe, kinds, LONGEST_MINUTES),
+  ];
   if (faults.length === 0) return { ok: true, recipe, lines: linesOf(read.value, read.lineOf) };
   const problems = faults.map(({ path, message }) => ({
     file: fileName,

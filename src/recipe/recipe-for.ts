@@ -1,8 +1,7 @@
 import { CAUTIONS } from "./cautions.ts";
+import type { Kinds } from "./kind-in-recipe.ts";
 import type { After, Method, Pack, Recipe, Stage } from "./recipe.ts";
 
-/** Stage kinds that belong to a canner load and fall away where there is none. */
-const CANNER_KINDS: Stage["kind"][] = ["vent", "process", "depressurize", "cool", "seal-check"];
 export const CANNER_METHODS: readonly Method[] = [
   "boiling-water",
   "steam",
@@ -10,8 +9,8 @@ export const CANNER_METHODS: readonly Method[] = [
   "low-temperature",
 ];
 
-function belongs(stage: Stage, method: Method, pack: Pack | undefined): boolean {
-  if (CANNER_KINDS.includes(stage.kind) && !CANNER_METHODS.includes(method)) return false;
+function belongs(stage: Stage, method: Method, pack: Pack | undefined, kinds: Kinds): boolean {
+  if (kinds[stage.kind].ofCanner !== null && !CANNER_METHODS.includes(method)) return false;
   const { packs, methods } = stage.onlyFor ?? {};
   if (methods && !methods.includes(method)) return false;
   return !packs || pack === undefined || packs.includes(pack);
@@ -26,28 +25,26 @@ function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): 
   });
 }
 
-const CHILLED =
-  "Label them and put them in the refrigerator. Without a process they are not for the shelf.";
-
 /**
  * What is said of the jars' place was written for processed ones; without a process it is cold.
  * That the time was tested for this mix is said of no mix that was not.
  */
-function unprocessed(recipe: Recipe, method: Method, stage: Stage): Stage {
+function unprocessed(recipe: Recipe, method: Method, stage: Stage, kinds: Kinds): Stage {
   if (recipe.processes.length === 0) return stage;
   const bare = !recipe.tested || method === "refrigerator";
   const cautions = recipe.tested
     ? stage.cautions
     : stage.cautions.filter((caution) => caution !== CAUTIONS["tested-only"]);
-  return { ...stage, cautions, ...(stage.kind === "store" && bare ? { say: CHILLED } : {}) };
+  const { sayUnprocessed } = kinds[stage.kind].usual;
+  return { ...stage, cautions, ...(sayUnprocessed && bare ? { say: sayUnprocessed } : {}) };
 }
 
 /**
  * A recipe as one batch makes it: without the stages, ingredients and critical factors of
  * another pack or method, the remaining stages joined up again.
  */
-export function recipeFor(recipe: Recipe, method: Method, pack?: Pack): Recipe {
-  const stages = recipe.stages.filter((stage) => belongs(stage, method, pack));
+export function recipeFor(recipe: Recipe, kinds: Kinds, method: Method, pack?: Pack): Recipe {
+  const stages = recipe.stages.filter((stage) => belongs(stage, method, pack, kinds));
   if (stages.length === recipe.stages.length && !recipe.ingredients.some((i) => i.pack)) {
     return recipe;
   }
@@ -59,7 +56,7 @@ export function recipeFor(recipe: Recipe, method: Method, pack?: Pack): Recipe {
     ingredients: recipe.ingredients.filter((i) => !i.pack || !pack || i.pack === pack),
     critical: recipe.critical.filter((factor) => asked.has(factor.id)),
     stages: stages.map((stage) => ({
-      ...unprocessed(recipe, method, stage),
+      ...unprocessed(recipe, method, stage, kinds),
       after: unique(rewire(stage.after, all, kept)),
     })),
   };

@@ -1,3 +1,4 @@
+import type { Kinds } from "./kind-in-recipe.ts";
 import { JAR_SIZES, type Recipe, type Stage } from "./recipe.ts";
 
 /**
@@ -6,9 +7,6 @@ import { JAR_SIZES, type Recipe, type Stage } from "./recipe.ts";
  */
 
 export type Fault = { path: readonly (string | number)[]; message: string };
-
-/** Kinds whose length the file must give, as `typical` or as `window`. */
-const LENGTH_WANTED: Stage["kind"][] = ["hands-on", "rest", "fill", "ferment", "dry", "cure"];
 
 /** Links with those taken away that lead to nothing more, again and again until none is left. */
 function peel(links: Map<string, Set<string>>): Map<string, Set<string>> {
@@ -32,7 +30,7 @@ function cyclic(stages: Stage[]): string[] {
   return [...peel(followers).keys()];
 }
 
-function stageFaults(recipe: Recipe): Fault[] {
+function stageFaults(recipe: Recipe, kinds: Kinds): Fault[] {
   const faults: Fault[] = [];
   const ids = new Set<string>();
   const all = new Set(recipe.stages.map((s) => s.id));
@@ -48,7 +46,7 @@ function stageFaults(recipe: Recipe): Fault[] {
       if (low > high) faults.push({ path: [...path, "after"], message: "atLeast exceeds atMost" });
     }
     if (stage.say === "") faults.push({ path, message: "`say` is missing: what is said here?" });
-    faults.push(...lengthFaults(stage, path));
+    faults.push(...lengthFaults(stage, path, kinds));
   });
   const round = cyclic(recipe.stages);
   if (round.length > 0) {
@@ -59,13 +57,14 @@ function stageFaults(recipe: Recipe): Fault[] {
   return faults;
 }
 
-function lengthFaults(stage: Stage, path: Fault["path"]): Fault[] {
+function lengthFaults(stage: Stage, path: Fault["path"], kinds: Kinds): Fault[] {
+  const { length } = kinds[stage.kind];
   const faults: Fault[] = [];
-  if (LENGTH_WANTED.includes(stage.kind) && stage.typicalMinutes === 0) {
+  if (length === "written" && stage.typicalMinutes === 0) {
     faults.push({ path, message: "how long does it take? `typical: 20 min` is missing" });
   }
-  if (stage.kind === "heat" && (!stage.heat || stage.typicalMinutes === 0)) {
-    faults.push({ path, message: "a heat stage needs `until` and `typical`" });
+  if (length === "to-its-sign" && (!stage.heat || stage.typicalMinutes === 0)) {
+    faults.push({ path, message: `a ${stage.kind} stage needs \`until\` and \`typical\`` });
   }
   const { window, typicalMinutes } = stage;
   if (window && (typicalMinutes < window.minMinutes || typicalMinutes > window.maxMinutes)) {
@@ -79,8 +78,8 @@ function lengthFaults(stage: Stage, path: Fault["path"]): Fault[] {
 }
 
 /** A canner load needs a filled jar before it, and cooling and a seal check after it. */
-function cannerFaults(recipe: Recipe): Fault[] {
-  const index = recipe.stages.findIndex((s) => s.kind === "process");
+function cannerFaults(recipe: Recipe, kinds: Kinds): Fault[] {
+  const index = recipe.stages.findIndex((s) => kinds[s.kind].role === "treatment");
   if (recipe.processes.length === 0) {
     if (index < 0) return [];
     return [
@@ -92,7 +91,8 @@ function cannerFaults(recipe: Recipe): Fault[] {
   if (recipe.headspaceIn === undefined) {
     faults.push({ path: ["processes"], message: "`headspaceIn` is missing" });
   }
-  for (const kind of ["fill", "process", "cool", "seal-check"] as const) {
+  for (const [kind, { onceForCanner }] of Object.entries(kinds)) {
+    if (!onceForCanner) continue;
     const count = recipe.stages.filter((s) => s.kind === kind).length;
     if (count === 1) continue;
     const message = `a canner recipe has one ${kind} stage; this one has ${count}`;
@@ -105,8 +105,8 @@ function cannerFaults(recipe: Recipe): Fault[] {
  * Every fault in how a recipe hangs together, with the path of the part it is about.
  * @param longestMinutes no stage, with its share for a hundred pounds, may be longer.
  */
-export function structureFaults(recipe: Recipe, longestMinutes: number): Fault[] {
-  const faults = [...stageFaults(recipe), ...cannerFaults(recipe)];
+export function structureFaults(recipe: Recipe, kinds: Kinds, longestMinutes: number): Fault[] {
+  const faults = [...stageFaults(recipe, kinds), ...cannerFaults(recipe, kinds)];
   recipe.stages.forEach((stage, index) => {
     if (stage.typicalMinutes + 100 * (stage.minutesPerLb ?? 0) > longestMinutes) {
       faults.push({ path: ["stages", index], message: "takes longer than ten years" });

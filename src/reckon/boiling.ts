@@ -131,7 +131,7 @@ export function judgeBoil(measuredF: number, altitudeFt: number): BoilJudgement 
   };
 }
 
-const JELLING_ABOVE_BOIL_F = 8;
+export const JELLING_ABOVE_BOIL_F = 8;
 
 /** Temperature at which a jelly sets, °F: 8 °F above where water boils, within 1 °F. */
 export function jellingPoint(altitudeFt: number): Outcome<Reckoned & { celsius: number }> {

@@ -34,3 +34,20 @@ export const TENS: Readonly<Record<string, number>> = {
   eighty: 80,
   ninety: 90,
 };
+
+const SMALL = [...Object.keys(UNITS), ...Object.keys(TEENS)];
+
+/** A whole number below sixty in words, none as "no"; any other in digits. */
+export function numberWords(value: number): string {
+  if (!Number.isInteger(value) || value < 0 || value >= 60) return String(value);
+  if (value === 0) return "no";
+  const small = SMALL[value];
+  if (small !== undefined) return small;
+  const tens = Object.keys(TENS).find((word) => TENS[word] === value - (value % 10)) ?? "";
+  return value % 10 === 0 ? tens : `${tens}-${SMALL[value % 10]}`;
+}
+
+/** "one minute", "ten minutes". */
+export function countWords(value: number, unit: string): string {
+  return `${numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
+}

@@ -1,4 +1,8 @@
+import { COOL_HOURS } from "../reckon/trade-numbers.ts";
+
 // data table
+const { min, max } = COOL_HOURS;
+
 /** What would have avoided a deviation, by its code, in one sentence. */
 export const AVOIDING: Readonly<Record<string, string>> = {
   "rest-short": "Start the rest earlier, or plan the canner for later.",
@@ -15,8 +19,8 @@ export const AVOIDING: Readonly<Record<string, string>> = {
   skipped: "Say why a step is left out, or follow the recipe.",
   headspace: "Measure the headspace of each jar before the lid goes on.",
   "jar-count": "Count the jars into the canner, out of it, and at the seal check.",
-  "cool-short": "Leave the jars alone for 12 hours before the seals are checked.",
-  "seal-check-late": "Check the seals 12 to 24 hours after the jars come out.",
+  "cool-short": `Leave the jars alone for ${min} hours before the seals are checked.`,
+  "seal-check-late": `Check the seals ${min} to ${max} hours after the jars come out.`,
   "seal-failed": "New lids, clean rims, the right headspace, bands only fingertip tight.",
   "critical-unrecorded": "Answer each question of the recipe when it is asked.",
   "water-low": "Begin with more hot water over the lids, and keep a kettle hot.",

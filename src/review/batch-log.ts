@@ -3,8 +3,8 @@
 import { batchDeviations, loadRestarts } from "../kitchen/deviations.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt } from "../kitchen/kept.ts";
-import { LOAD_KINDS } from "../kitchen/loads/canner-stages.ts";
-import { runOfKind } from "../kitchen/owners.ts";
+import { runOfRole } from "../kitchen/owners.ts";
+import { isOfCanner } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
 import { judgeBatch, judgeLoad } from "./verdict.ts";
@@ -179,7 +179,7 @@ export function stagesInOrder(batch: Batch, loads: readonly Load[]): PlacedRun[]
   const placed: PlacedRun[] = [];
   let loadsDone = loads.length === 0;
   for (const run of batch.stages) {
-    if (!LOAD_KINDS.has(run.spec.kind) || !batch.option || loads.length === 0) {
+    if (!isOfCanner(run.spec) || !batch.option || loads.length === 0) {
       placed.push({ id: run.id, run, load: null });
     } else if (!loadsDone) {
       loadsDone = true;
@@ -252,7 +252,7 @@ function processOf(batch: Batch, loads: Load[], now: number): ProcessLog | null 
 
 function processLog(load: Load, now: number): ProcessLog | null {
   const { terms } = load;
-  const run = runOfKind(load, "process");
+  const run = runOfRole(load, "treatment");
   if (!terms || !run?.kept) return null;
   return {
     testedMinutes: terms.minutes,
@@ -266,7 +266,7 @@ function processLog(load: Load, now: number): ProcessLog | null {
 
 /** Until when a process that nobody ended is known to have been kept. */
 function stillKeptUntil(load: Load, now: number): number {
-  const run = runOfKind(load, "process");
+  const run = runOfRole(load, "treatment");
   const off = load.stages.find((one) => one.id === "heat-off");
   const full = run?.kept && completesAt(run.kept);
   if (off?.state === "complete" && off.endedAt !== undefined) return off.endedAt;

@@ -1,6 +1,8 @@
 /** Lots of one recipe side by side: yield, jars, departures, time, and what tasters said. */
+
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, StageRun, State } from "../kitchen/state.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -47,12 +49,10 @@ const CAUTION =
   "Tastings count as not blind unless jars were served unmarked and in changing order. One " +
   "person's repeats are one voice, and jars of one batch say nothing of another year's.";
 
-const HANDS: ReadonlySet<string> = new Set(["hands-on", "fill", "seal-check"]);
-
 /** Minutes in which the work needed hands: preparing, filling, checking. */
 export function handsOnMinutes(state: State, batch: Batch): number {
   const took = (run: StageRun): number => {
-    if (!HANDS.has(run.spec.kind) || run.startedAt === undefined) return 0;
+    if (rulesOf(run.spec).shelf !== "hands" || run.startedAt === undefined) return 0;
     return ((run.endedAt ?? run.startedAt) - run.startedAt) / MINUTE_MS;
   };
   const own = batch.stages.reduce((sum, run) => sum + took(run), 0);

@@ -1,6 +1,7 @@
 /** A batch's stages as they lay in time, planned and actual, for drawing. Wall milliseconds. */
 import { loadsOf } from "../kitchen/jars.ts";
 import { unanswered } from "../kitchen/kept.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Gap, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { stagesInOrder } from "./batch-log.ts";
@@ -25,15 +26,13 @@ export type TimelineRow = {
 
 export type Timeline = { rows: TimelineRow[]; zone: string };
 
-/** Dates, not work: they would only push everything else together. */
-const LATER: ReadonlySet<string> = new Set(["cure", "store"]);
-
 /** The stages that were begun, in the order of the log; curing and storing are left out. */
 export function timelineOf(state: State, batch: Batch, now: number): Timeline {
   const wall = (t: number) => Math.round(wallOf(state, t));
   const rows: TimelineRow[] = [];
   for (const { id, run } of stagesInOrder(batch, loadsOf(state, batch))) {
-    if (run.startedAt === undefined || LATER.has(run.spec.kind)) continue;
+    // Dates are no work: they would only push everything else together.
+    if (run.startedAt === undefined || rulesOf(run.spec).ends === "date") continue;
     const { window, typicalMinutes, kind, title } = run.spec;
     const need = run.kept && run.kept.needMinutes > 0 ? run.kept.needMinutes : undefined;
     const end = run.endedAt ?? Math.max(now, run.startedAt);

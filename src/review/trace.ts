@@ -4,9 +4,8 @@
  */
 
 import { loadsOf } from "../kitchen/jars.ts";
-import { LOW_TEMPERATURE_F } from "../kitchen/loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { runOfKind } from "../kitchen/owners.ts";
+import { runOfRole } from "../kitchen/owners.ts";
 import {
   type Batch,
   type Load,
@@ -17,6 +16,7 @@ import {
 } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { BOIL_DOUBT_F, boilingPointF } from "../reckon/boiling.ts";
+import { LOW_TEMPERATURE_F } from "../reckon/trade-numbers.ts";
 
 export type Point = { at: number; value: number };
 
@@ -52,7 +52,7 @@ export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
     return traceOf(state, readings, base);
   });
   for (const load of loadsOf(state, batch)) {
-    const run = runOfKind(load, "process");
+    const run = runOfRole(load, "treatment");
     const from = run?.kept?.stretches[0]?.from ?? run?.startedAt;
     const until = run?.endedAt ?? now;
     const process =

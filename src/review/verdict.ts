@@ -5,8 +5,10 @@
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
-import { runOfKind } from "../kitchen/owners.ts";
+import { runOfRole } from "../kitchen/owners.ts";
 import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
+import { countWords, numberWords } from "../reckon/number-words.ts";
+import { COOL_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
 
 export type Verdict =
   | "as-tested"
@@ -23,7 +25,7 @@ const END_ASKED: ReadonlySet<string> = new Set(["boiling-water", "steam"]);
 /** The verdict on one load's process, from its own record. */
 export function judgeLoad(load: Load): Judged {
   if (load.state === "abandoned") return { verdict: "not-as-tested", reasons: ["abandoned"] };
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const kept = process?.kept;
   if (!process || !kept || load.unloadedAt === undefined) {
     return { verdict: "unfinished", reasons: ["the jars are not out of the canner yet"] };
@@ -38,9 +40,10 @@ export function judgeLoad(load: Load): Judged {
       reasons.push(`unwatched: nobody said whether the ${run.spec.title} held`);
     }
   }
-  const vent = runOfKind(load, "vent");
+  const vent = runOfRole(load, "venting");
   if (vent && vent.state !== "complete") reasons.push("process-short: the canner was not vented");
-  if (vent?.endedShort) reasons.push("process-short: the vent was shorter than ten minutes");
+  if (vent?.endedShort)
+    reasons.push(`process-short: the vent was shorter than ${countWords(VENT_MINUTES, "minute")}`);
   if (END_ASKED.has(load.terms?.method ?? "") && load.endAnswer?.yes !== true) {
     reasons.push(
       load.endAnswer
@@ -48,10 +51,12 @@ export function judgeLoad(load: Load): Judged {
         : "nobody answered for a full boil throughout with the lids covered",
     );
   }
-  const cool = runOfKind(load, "cool");
+  const cool = runOfRole(load, "cooling");
   const againAll = load.parts.every((part) => part.again - part.failedAgain >= part.jars);
   if (cool?.endedShort && !againAll)
-    reasons.push("cool-short: less than twelve hours before the seal check");
+    reasons.push(
+      `cool-short: less than ${numberWords(COOL_HOURS.min)} hours before the seal check`,
+    );
   return reasons.length > 0
     ? { verdict: "not-as-tested", reasons }
     : { verdict: "as-tested", reasons };

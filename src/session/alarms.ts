@@ -1,6 +1,7 @@
 /** Alarms that ring until someone answers: what they say, and when they say it again. */
 import type { DueItem, DueWhat } from "../kitchen/agenda.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 
@@ -30,8 +31,8 @@ export function itemOf(state: State, key: string, at: number): DueItem {
 
 /** Whether an alarm guards a process: it is said even when the kitchen is hushed. */
 export function guards(state: State, key: string): boolean {
-  const kind = itemOf(state, key, 0).run?.spec.kind;
-  return kind === "process" || kind === "vent";
+  const { run } = itemOf(state, key, 0);
+  return run !== undefined && rulesOf(run.spec).watched;
 }
 
 export class Alarms {

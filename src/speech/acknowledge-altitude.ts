@@ -4,7 +4,7 @@ import type { DatedFact } from "../kitchen/events.ts";
 import { current } from "../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { upper } from "../kitchen/names.ts";
-import { activeOwners, hasBegun, isLoad, runOfKind } from "../kitchen/owners.ts";
+import { activeOwners, hasBegun, isLoad, runOfRole } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import { type Load, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -33,11 +33,11 @@ export function altitudeSentence(told: Told, feet: number): string {
 }
 
 function timesRaised(load: Load | undefined): number {
-  return (load && runOfKind(load, "process")?.kept?.raised) ?? 0;
+  return (load && runOfRole(load, "treatment")?.kept?.raised) ?? 0;
 }
 
 function runs(load: Load): boolean {
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   return hasBegun(load) && process !== undefined && !isOver(process);
 }
 
@@ -52,7 +52,7 @@ function minutesOf(load: Load): string {
 export function raisedSentence(told: Told, id: string): string {
   const load = told.state.loads[id];
   const old = told.before.loads[id];
-  const process = load && runOfKind(load, "process");
+  const process = load && runOfRole(load, "treatment");
   if (!load?.terms || !old?.terms || !process?.kept) return "";
   const { terms } = load;
   const whole = durationWords(terms.minutes * MINUTE_MS);

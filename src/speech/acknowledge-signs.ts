@@ -6,12 +6,21 @@ import type { DatedFact } from "../kitchen/events.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { upper } from "../kitchen/names.ts";
-import { isLoad, ownerOf, runOf, runOfKind } from "../kitchen/owners.ts";
+import { isLoad, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
+import { countWords } from "../reckon/number-words.ts";
 import { withCommas } from "../reckon/reckoned.ts";
+import {
+  LID_WAIT_MINUTES,
+  LOW_TEMPERATURE_F,
+  LOW_TEMPERATURE_READ_MINUTES,
+  OFF_PROCESS_HOURS,
+  VENT_MINUTES,
+} from "../reckon/trade-numbers.ts";
 import { readingSentence } from "./reading-sentences.ts";
 import { clockWords, durationWords, momentWords } from "./spoken-time.ts";
 
@@ -31,10 +40,10 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
   if (!owner) return "";
   const run =
     isLoad(owner) && fact.type === "steam"
-      ? (runOfKind(owner, "vent") ?? runOfKind(owner, "process"))
+      ? (runOfRole(owner, "venting") ?? runOfRole(owner, "treatment"))
       : "stage" in fact && typeof fact.stage === "string"
         ? runOf(owner, fact.stage)
-        : runOfKind(owner as Load, "process");
+        : runOfRole(owner as Load, "treatment");
   if (!run?.kept) return "";
   if (isLoad(owner) && owner.terms?.method === "steam" && !current(run.kept)) {
     return "A full column of steam. Tell me its temperature.";
@@ -54,12 +63,9 @@ function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun
   if (!shown || shown.lost) return "";
   const again = kept.stretches.length > 1 ? "The whole time starts again: " : "";
   const length = durationWords(kept.needMinutes * MINUTE_MS);
+  const { began } = rulesOf(run.spec).says;
   const what =
-    run.spec.kind === "vent"
-      ? "Venting"
-      : run.spec.kind === "process"
-        ? processWord(owner)
-        : "Boiling";
+    began === "processing" ? processWord(owner) : began === "venting" ? "Venting" : "Boiling";
   const body = `${length}, until ${clock(told, shown.dueAt)}`;
   return again ? `${what}. ${again}${body}.` : `${what}. ${upper(body)}.`;
 }
@@ -73,15 +79,16 @@ function processWord(owner: Load | { id: string }): string {
 export function pressureSentence(told: Told, loadId: string, psi: number): string {
   const load = told.state.loads[loadId];
   if (!load) return "";
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const old = told.before.loads[loadId];
-  const was = old && runOfKind(old, "process")?.kept?.stretches.length;
-  const zero = runOfKind(load, "depressurize");
+  const was = old && runOfRole(old, "treatment")?.kept?.stretches.length;
+  const zero = runOfRole(load, "coming-down");
   if (zero?.state === "running" && zero.kept) {
     const shown = current(zero.kept);
-    const open = shown ? clock(told, shown.from + 10 * MINUTE_MS) : "";
+    const whole = countWords(LID_WAIT_MINUTES, "minute");
+    const open = shown ? clock(told, shown.from + LID_WAIT_MINUTES * MINUTE_MS) : "";
     return shown
-      ? `At zero. Wait ten minutes before the lid comes off, until ${open}.`
+      ? `At zero. Wait ${whole} before the lid comes off, until ${open}.`
       : `${psi} pounds; wait for zero.`;
   }
   if (!process?.kept) return `${psi} pounds.`;
@@ -92,7 +99,7 @@ export function pressureSentence(told: Told, loadId: string, psi: number): strin
     return over ? `${started} ${over}` : started;
   }
   const raised = process.kept.stretches.at(-1)?.ended === "raised";
-  if (isLost(process.kept) && !raised && old && runOfKind(old, "process")?.kept)
+  if (isLost(process.kept) && !raised && old && runOfRole(old, "treatment")?.kept)
     return lostSentence(told, loadId, undefined);
   if (target !== undefined && psi < target)
     return `${psi} pounds. It wants ${target} at your altitude.`;
@@ -110,11 +117,12 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
   const owner = ownerOf(told.state, ownerId);
   const run = stage
     ? runOf(owner, stage)
-    : owner && (runOfKind(owner, "process") ?? runOfKind(owner, "vent"));
+    : owner && (runOfRole(owner, "treatment") ?? runOfRole(owner, "venting"));
   if (!owner || !run?.kept) return "The clock is stopped.";
-  const vent = isLoad(owner) ? runOfKind(owner, "vent") : undefined;
+  const vent = isLoad(owner) ? runOfRole(owner, "venting") : undefined;
   if (vent?.kept && isLost(vent.kept) && vent.state === "running") {
-    return "The clock is stopped. Bring the steam back; the ten minutes start again.";
+    const whole = countWords(VENT_MINUTES, "minute");
+    return `The clock is stopped. Bring the steam back; the ${whole} start again.`;
   }
   if (run.kept.stretches.length === 0) return "Tell me when it is back.";
   const method = isLoad(owner) ? owner.terms?.method : undefined;
@@ -140,7 +148,7 @@ export function temperatureSentence(
   const load = owner === null ? undefined : told.state.loads[owner];
   const altitude = told.state.kitchen.altitudeFt;
   if (owner === null && what === BOILING_WATER && altitude !== null) return fullBoil(f, altitude);
-  const process = load && runOfKind(load, "process");
+  const process = load && runOfRole(load, "treatment");
   if (load?.terms?.method === "low-temperature" && process?.kept)
     return lowTemperature(told, load, process, f);
   if (
@@ -168,7 +176,7 @@ function fullBoil(f: number, altitude: number): string {
 /** A steam canner's reading: what starts its clock, stops it, or is still missing. */
 function steamTemperature(told: Told, load: Load, process: StageRun, f: number): string {
   const old = told.before.loads[load.id];
-  const was = (old && runOfKind(old, "process")?.kept) ?? undefined;
+  const was = (old && runOfRole(old, "treatment")?.kept) ?? undefined;
   const kept = process.kept;
   if (!kept) return "";
   if (kept.stretches.length > (was?.stretches.length ?? 0)) {
@@ -181,23 +189,26 @@ function steamTemperature(told: Told, load: Load, process: StageRun, f: number):
 }
 
 function lowTemperature(told: Told, load: Load, process: StageRun, f: number): string {
-  if (f < 180) {
+  const { min, max } = LOW_TEMPERATURE_F;
+  if (f < min) {
     const lost = process.kept && process.kept.stretches.length > 0;
+    const whole = durationWords((process.kept?.needMinutes ?? 0) * MINUTE_MS);
     return lost
-      ? `${f} is under 180. Bring it back; the whole thirty minutes start again.`
-      : `${f}. It starts at 180.`;
+      ? `${f} is under ${min}. Bring it back; the whole ${whole} start again.`
+      : `${f}. It starts at ${min}.`;
   }
-  const high = f > 185 ? " Over 185 the pickles soften; turn it down." : "";
+  const high = f > max ? ` Over ${max} the pickles soften; turn it down.` : "";
   const old = told.before.loads[load.id];
-  const was = (old && runOfKind(old, "process")?.kept?.stretches.length) ?? 0;
+  const was = (old && runOfRole(old, "treatment")?.kept?.stretches.length) ?? 0;
   const began = (process.kept?.stretches.length ?? 0) > was;
-  const next = process.state === "complete" ? "" : " Read it again in five minutes.";
+  const every = countWords(LOW_TEMPERATURE_READ_MINUTES, "minute");
+  const next = process.state === "complete" ? "" : ` Read it again in ${every}.`;
   return `${f}.${began ? ` ${startedSentence(told, load, process)}` : ""}${high}${next}`;
 }
 
 export function coverSentence(told: Told, loadId: string, covered: boolean): string {
   const load = told.state.loads[loadId];
-  const process = load && runOfKind(load, "process");
+  const process = load && runOfRole(load, "treatment");
   if (!load || !process?.kept) return "";
   if (!covered) {
     const inches = load.terms?.coverIn ?? 1;
@@ -207,7 +218,7 @@ export function coverSentence(told: Told, loadId: string, covered: boolean): str
     );
   }
   const old = told.before.loads[loadId];
-  const was = (old && runOfKind(old, "process")?.kept?.stretches.length) ?? 0;
+  const was = (old && runOfRole(old, "treatment")?.kept?.stretches.length) ?? 0;
   return process.kept.stretches.length > was ? startedSentence(told, load, process) : "Good.";
 }
 
@@ -215,7 +226,8 @@ export function vouchedSentence(told: Told, loadId: string, held: boolean): stri
   const load = told.state.loads[loadId];
   const run = load?.stages.find((one) => one.state === "running" && one.kept);
   if (!held && run?.kept && offMs(run.kept, told.now) > OFF_PROCESS_LIMIT_MS) {
-    return "Then it was off for over two hours, and is not started over.";
+    const hours = countWords(OFF_PROCESS_HOURS, "hour");
+    return `Then it was off for over ${hours}, and is not started over.`;
   }
   if (!held)
     return "Then that time does not count. Bring it back and tell me; the whole time starts again.";

@@ -2,11 +2,18 @@ import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { jarCounts } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { GAUGE_OFF_LIMIT_PSI } from "../kitchen/loads/next-load.ts";
 import { batchName, timerName, upper } from "../kitchen/names.ts";
-import { ownerOf, runOf, runOfKind } from "../kitchen/owners.ts";
+import { ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { countWords } from "../reckon/number-words.ts";
+import {
+  COOL_HOURS,
+  DIAL_OFF_PSI,
+  DISCARD_BOIL_MINUTES,
+  FREEZER_HEADSPACE_IN,
+  REPROCESS_WITHIN_HOURS,
+} from "../reckon/trade-numbers.ts";
 import { altitudeSentence, doubtSentence, raisedSentence } from "./acknowledge-altitude.ts";
 import {
   at,
@@ -21,9 +28,11 @@ import {
 import { opening } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
+const DISCARD_BOIL = countWords(DISCARD_BOIL_MINUTES, "minute");
+
 const SPOILED =
-  "Taken off the shelf. Do not taste it. Low-acid food and tomatoes: boil half an hour under " +
-  "water before you throw them out, and wash what it touched.";
+  "Taken off the shelf. Do not taste it. Low-acid food and tomatoes: " +
+  `boil ${DISCARD_BOIL} under water before you throw them out, and wash what it touched.`;
 
 /** The answer to what was written down; empty where the prompts that follow say it all. */
 export function acknowledgement(
@@ -96,7 +105,7 @@ function factSentence(told: Told, fact: DatedFact): string {
       return `Corrected: ${at(told, fact.t)}.`;
     case "note":
       return fact.text.startsWith("heard before the seal check")
-        ? "Noted. The seal check itself comes after twelve hours."
+        ? `Noted. The seal check itself comes after ${countWords(COOL_HOURS.min, "hour")}.`
         : "Noted.";
     default:
       return jarSentence(told, fact) ?? timerSentence(told, fact) ?? kitchenSentence(told, fact);
@@ -172,7 +181,7 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
         );
       }
       if (fact.gauge.readsHighPsi === undefined) return "";
-      if (Math.abs(fact.gauge.readsHighPsi) > GAUGE_OFF_LIMIT_PSI) return "";
+      if (Math.abs(fact.gauge.readsHighPsi) > DIAL_OFF_PSI) return "";
       return fact.gauge.readsHighPsi > 0
         ? `It reads ${fact.gauge.readsHighPsi} high; I add that to the mark.`
         : "Good.";
@@ -219,7 +228,7 @@ function beginWords(told: Told, t: number): string {
 function nextJars(told: Told, loadId: string): string {
   const load = told.state.loads[loadId];
   const batch = load && told.state.batches[load.batch];
-  const fill = batch && runOfKind(batch, "fill");
+  const fill = batch && runOfRole(batch, "filling");
   if (!batch || fill?.state !== "running" || batch.filled === 0 || batch.ready > 0) return "";
   const left = (batch.expectedJars ?? 0) - batch.filled;
   const about = left > 0 ? `, about ${left} more` : "";
@@ -296,17 +305,18 @@ function disposedSentence(what: string): string {
   switch (what) {
     case "reprocess":
       return (
-        "Within 24 hours: empty the jars, bring the food back to a boil, clean hot jars, " +
+        `Within ${REPROCESS_WITHIN_HOURS} hours: empty the jars, ` +
+        "bring the food back to a boil, clean hot jars, " +
         "new lids, and the whole hot-pack time."
       );
     case "refrigerate":
       return "Into the refrigerator, and eat within several days.";
     case "freeze":
-      return "Into the freezer, with an inch and a half of headspace.";
+      return `Into the freezer, with ${FREEZER_HEADSPACE_IN} inches of headspace.`;
     case "discard":
       return (
         "Throw it out untasted. Low-acid food and tomatoes: " +
-        "boil half an hour under water first."
+        `boil ${DISCARD_BOIL} under water first.`
       );
     default:
       return "";

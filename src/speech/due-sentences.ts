@@ -4,9 +4,38 @@ import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { batchName, ownerName, timerName, upper } from "../kitchen/names.ts";
 import { isLoad } from "../kitchen/owners.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
+import type { StageRules } from "../kitchen/stages/rules.ts";
 import { type Load, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { countWords } from "../reckon/number-words.ts";
+import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
 import { durationWords } from "./spoken-time.ts";
+
+type Says = StageRules["says"];
+type OfWindow = (title: string, length: string) => string;
+
+const OPENS: Record<Says["opens"], OfWindow> = {
+  "may-go-on": (title, length) => `${title} has had ${length}. Say done when you go on.`,
+  "check-seals": () => "cooled long enough. Check the seals.",
+  "ready-to-open": () => "ready to open.",
+};
+
+const CLOSES: Record<Says["closes"], OfWindow> = {
+  "go-on": (title, length) => `${title} has had its longest, ${length}. Go on now.`,
+  "check-seals": () => "a whole day since they came out. Check the seals now.",
+  "past-best": () => "past its best time on the shelf. Eat it soon.",
+};
+
+const AT_ZERO = countWords(LID_WAIT_MINUTES, "minute");
+
+/** The end of a clock; undefined where its length says enough. */
+const ENDS: Record<Says["ends"], string | undefined> = {
+  "is-up": undefined,
+  "time-is-full": "the time is full.",
+  "steam-had": `${countWords(VENT_MINUTES, "minute")} of steam.`,
+  "lid-may-come-off": `${AT_ZERO} at zero. The lid may come off, away from you.`,
+};
 
 /** The sentence for something that came due. */
 export function dueSentence(state: State, item: DueItem): string {
@@ -20,7 +49,8 @@ export function dueSentence(state: State, item: DueItem): string {
   if (!owner || !run) return "";
   const name = upper(ownerName(state, owner));
   const title = run.spec.title;
-  const { window, kind } = run.spec;
+  const { window } = run.spec;
+  const { says } = rulesOf(run.spec);
   switch (item.what) {
     case "half":
       return halfway(owner as Load, name);
@@ -28,7 +58,8 @@ export function dueSentence(state: State, item: DueItem): string {
       return `${name}: read the water's temperature and tell me.`;
     case "off":
       return (
-        `${name} has been off for over two hours. It is not started over: ` +
+        `${name} has been off for over ${countWords(OFF_PROCESS_HOURS, "hour")}. ` +
+        "It is not started over: " +
         "refrigerate, freeze or discard those jars."
       );
     case "check": {
@@ -43,13 +74,9 @@ export function dueSentence(state: State, item: DueItem): string {
     case "start":
       return `${name}: time to start to ${title}.`;
     case "min":
-      if (kind === "cool") return `${name}: cooled long enough. Check the seals.`;
-      if (kind === "cure") return `${name}: ready to open.`;
-      return `${name}: ${title} has had ${length(window?.minMinutes)}. Say done when you go on.`;
+      return `${name}: ${OPENS[says.opens](title, length(window?.minMinutes))}`;
     case "max":
-      if (kind === "cool") return `${name}: a whole day since they came out. Check the seals now.`;
-      if (kind === "store") return `${name}: past its best time on the shelf. Eat it soon.`;
-      return `${name}: ${title} has had its longest, ${length(window?.maxMinutes)}. Go on now.`;
+      return `${name}: ${CLOSES[says.closes](title, length(window?.maxMinutes))}`;
     case "end":
       return endSentence(name, item);
     default:
@@ -84,10 +111,8 @@ function halfway(load: Load, name: string): string {
 function endSentence(name: string, item: DueItem): string {
   const { owner, run } = item;
   if (!owner || !run) return "";
-  if (run.spec.kind === "process") return `${name}: the time is full.`;
-  if (run.spec.kind === "vent") return `${name}: ten minutes of steam.`;
-  if (run.spec.kind === "depressurize")
-    return `${name}: ten minutes at zero. The lid may come off, away from you.`;
+  const own = ENDS[rulesOf(run.spec).says.ends];
+  if (own) return `${name}: ${own}`;
   if (run.id === "settle") return `${name}: lift the jars now.`;
   const minutes = run.kept?.needMinutes ?? run.spec.window?.minMinutes ?? 0;
   const what = isLoad(owner) ? "" : ` ${run.spec.title},`;

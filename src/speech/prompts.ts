@@ -1,11 +1,11 @@
 /** What is said when a stage's turn comes. */
 import { startByWordAt } from "../kitchen/agenda.ts";
-import { LOAD_KINDS } from "../kitchen/loads/canner-stages.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { batchName, ownerName, upper } from "../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
 import { isOver } from "../kitchen/stage-run.ts";
+import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { whyOffTheShelf } from "../recipe/choose-process.ts";
@@ -32,7 +32,7 @@ export function newTurns(
 }
 
 function isReady(state: State, owner: Batch, run: StageRun, now: number): boolean {
-  if (run.state !== "waiting" || LOAD_KINDS.has(run.spec.kind)) return false;
+  if (run.state !== "waiting" || isOfCanner(run.spec)) return false;
   if (run.spec.start !== "word") return false;
   const at = readyAt(state, owner, run, now);
   return at !== undefined && at <= now;
@@ -80,8 +80,9 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {
   if (!isLoad(owner) && heldForCanner(state, owner, run, now))
     return waitingForCanner(state, owner, run);
   if (run.state === "waiting" && !isLoad(owner)) return waitingToStart(state, owner, run, now);
-  if (spec.kind === "fill" && !isLoad(owner)) return `${spec.say}${marking(state, owner)}`;
-  if (spec.kind === "cool" && run.startedAt !== undefined) {
+  const { turn } = rulesOf(spec).says;
+  if (turn === "how-many-jars" && !isLoad(owner)) return `${spec.say}${marking(state, owner)}`;
+  if (turn === "when-to-check" && run.startedAt !== undefined) {
     return `${spec.say}${sealTimes(state, run, now)}`;
   }
   return spec.say;

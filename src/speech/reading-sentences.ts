@@ -5,10 +5,16 @@
 import { OFF_BOIL_F } from "../kitchen/altitude-doubts.ts";
 import { current } from "../kitchen/kept.ts";
 import { potOf, upper } from "../kitchen/names.ts";
-import { activeOwners, isLoad, type Owner, ownerOf, runOfKind } from "../kitchen/owners.ts";
+import { activeOwners, isLoad, type Owner, ownerOf, runOfRole } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Load, StageRun, State } from "../kitchen/state.ts";
-import { BOIL_DOUBT_F, boilingPointF, jellingPoint } from "../reckon/boiling.ts";
+import {
+  BOIL_DOUBT_F,
+  boilingPointF,
+  JELLING_ABOVE_BOIL_F,
+  jellingPoint,
+} from "../reckon/boiling.ts";
 import { steamTemperatureF } from "../reckon/steam.ts";
 import type { Told } from "./acknowledge-signs.ts";
 
@@ -33,11 +39,15 @@ export function readingSentence(told: Told, id: string | null, what: string, f: 
   return meaning ? `${plain} ${meaning}` : plain;
 }
 
+function isPot({ spec }: StageRun): boolean {
+  return rulesOf(spec).thermometer === "pot";
+}
+
 /** Whose pot or canner a reading is of that nothing waits for: it was hot, and may be so still. */
 function standsWarm(state: State, what: string): Owner | undefined {
   return activeOwners(state).find((owner) => {
     if (isLoad(owner)) return what === "canner" && owner.loadedAt === undefined;
-    return owner.stages.some((run) => run.spec.kind === "heat" && potOf(run) === what);
+    return owner.stages.some((run) => isPot(run) && potOf(run) === what);
   });
 }
 
@@ -49,7 +59,7 @@ function ofCanner({ f, boils }: Read, load: Load, altitude: number): string {
     return `Not warm enough yet: it wants ${terms.waterStartF} for ${terms.pack} packs.`;
   }
   if (terms.method === "pressure") return ofSteam(f, load, altitude);
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   if (!process || isOver(process)) return "";
   if (f > boils + OFF_BOIL_F) return tooHot(boils);
   return f < boils - BOIL_DOUBT_F ? `It boils at about ${boils} here.` : "That is a boil here.";
@@ -57,7 +67,7 @@ function ofCanner({ f, boils }: Read, load: Load, altitude: number): string {
 
 /** A pressure canner's steam, against what its gauge last showed. */
 function ofSteam(f: number, load: Load, altitude: number): string {
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const shown = load.readings.findLast((one) => one.unit === "psi")?.value;
   const timed = process?.kept && current(process.kept) ? load.terms?.pressurePsi : undefined;
   const psi = shown === undefined ? timed : shown - Math.max(0, load.gauge?.readsHighPsi ?? 0);
@@ -72,9 +82,9 @@ function ofSteam(f: number, load: Load, altitude: number): string {
 
 function ofStage(read: Read, owner: Owner, altitude: number): string {
   const all = owner.stages.filter((one) => potOf(one) === read.what);
-  const run = all.find((one) => !isOver(one)) ?? all.find((one) => one.spec.kind === "heat");
+  const run = all.find((one) => !isOver(one)) ?? all.find(isPot);
   if (!run) return "";
-  if (run.spec.kind !== "heat") return ofLongStage(read, run);
+  if (!isPot(run)) return ofLongStage(read, run);
   const until = run.spec.heat?.until;
   if (until === "jelling-point") return ofJelly(read, altitude);
   if (until === "boil") return ofPot(read, run);
@@ -87,14 +97,14 @@ function ofLongStage({ f }: Read, { spec }: StageRun): string {
   const range = spec.temperatureF;
   if (!range) return "";
   const { min, max } = range;
-  const ferment = spec.kind === "ferment";
+  const lives = rulesOf(spec).thermometer === "culture";
   if (f < min) {
-    return ferment
+    return lives
       ? `Under ${min} it may not ferment. Find it a warmer place.`
       : `Under the ${min} it wants.`;
   }
   if (f <= max) return "Right for it.";
-  return ferment
+  return lives
     ? `Over the ${max} it wants, so it may go soft. Find it a cooler place.`
     : `Over the ${max} it wants.`;
 }
@@ -103,7 +113,7 @@ function ofJelly({ f, boils }: Read, altitude: number): string {
   const jells = jellingPoint(altitude);
   if (!jells.ok) return "";
   const mark = Math.round(jells.value.value);
-  const where = `it jells at about ${mark} here, 8 over the boil`;
+  const where = `it jells at about ${mark} here, ${JELLING_ABOVE_BOIL_F} over the boil`;
   if (f > boils + 2 * OVER_BOIL_F) return `${tooHot(boils)} And ${where}.`;
   if (f > jells.value.value + PAST_JELLING_F) return `That is past it: ${where}. Off the heat now.`;
   if (f >= jells.value.value) return "That is the jelling point.";

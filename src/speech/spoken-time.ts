@@ -1,29 +1,7 @@
 /** Durations and times of day as people say them: "about twelve minutes", "ten past four". */
 import { DAY_MS, HOUR_MS, localFields, MINUTE_MS } from "../kitchen/time.ts";
+import { countWords, numberWords } from "../reckon/number-words.ts";
 
-const SMALL = [
-  "no",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-  "thirteen",
-  "fourteen",
-  "fifteen",
-  "sixteen",
-  "seventeen",
-  "eighteen",
-  "nineteen",
-];
-const TENS = ["", "", "twenty", "thirty", "forty", "fifty"];
 const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];
 const MONTHS = [
   "January",
@@ -40,18 +18,9 @@ const MONTHS = [
   "December",
 ];
 
-/** A whole number below sixty in words; larger ones in digits. */
-export function numberWords(value: number): string {
-  if (!Number.isInteger(value) || value < 0 || value >= 60) return String(value);
-  const small = SMALL[value];
-  if (small !== undefined) return small;
-  const ones = value % 10;
-  return `${TENS[Math.floor(value / 10)]}${ones ? `-${SMALL[ones]}` : ""}`;
-}
-
 function counted(value: number, unit: string): string {
   if (value === 1 && unit === "hour") return "an hour";
-  return `${numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
+  return countWords(value, unit);
 }
 
 /** "twelve minutes", "an hour and a quarter", "three days": rounded the way people round. */

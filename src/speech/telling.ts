@@ -1,4 +1,5 @@
 /** Answers to questions people ask, worked out from the clocks and the recipe; nothing changes. */
+
 import { agenda, clockOf } from "../kitchen/agenda.ts";
 import { isLost } from "../kitchen/kept.ts";
 import { queue } from "../kitchen/loads/next-load.ts";
@@ -6,6 +7,7 @@ import { batchName, find, loadName, ownerName, timerName, upper } from "../kitch
 import { activeOwners, inCanner, isLoad, type Owner } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions.ts";
 import { shelves } from "../kitchen/shelves.ts";
+import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type StageRun, type State, type Timer, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { prompt } from "./prompts.ts";
@@ -91,7 +93,7 @@ export function clocks(state: State, target: string | undefined, now: number): s
 export function whenDone(state: State, target: string | undefined, now: number): string {
   const jars = target === undefined || /\b(jars?|canner)\b/.test(target);
   const inside = inCanner(state).filter((load) => load.loadedAt !== undefined);
-  const processing = ticking(state).filter((one) => one.run?.spec.kind === "process");
+  const processing = ticking(state).filter((one) => one.run && hasRole(one.run.spec, "treatment"));
   if (jars && processing.length > 0) {
     return processing.map((one) => leftSentence(state, one, now)).join(" ");
   }
@@ -131,8 +133,9 @@ export function whatNow(state: State, now: number): string {
   const shown = shelves(state, now);
   const items = shown.filter((item) => item.shelf === "hands" && !isHeld(item.owner));
   const lost = shown.find((item) => item.run.kept && isLost(item.run.kept));
-  if (lost && lost.run.spec.kind !== "depressurize") {
-    const what = lost.run.spec.kind === "process" ? "process" : "boil";
+  const rules = lost && rulesOf(lost.run.spec);
+  if (lost && rules?.condition) {
+    const what = rules.says.lost;
     const name = upper(ownerName(state, lost.owner));
     return `${name} has lost its ${what}: bring it back and tell me. ${asking}`.trim();
   }

@@ -9,8 +9,8 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { cpus, platform, tmpdir } from "node:os";
 import { join } from "node:path";
+import { parseLibraryFile } from "../../src/kitchen/read-library.ts";
 import { libraryOf } from "../../src/recipe/library.ts";
-import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import { demoSeason } from "../review/demo-season.ts";
 import { kitchenFolder } from "../review/kitchen-folder.ts";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply, replay } from "../../src/kitchen/evolve.ts";
 import { jarCounts } from "../../src/kitchen/jars.ts";
-import { runOfKind } from "../../src/kitchen/owners.ts";
+import { runOfRole } from "../../src/kitchen/owners.ts";
 import { initialState, type State } from "../../src/kitchen/state.ts";
 import { review } from "../../src/review/batch-log.ts";
 import { eventsOf, recordOf } from "../../src/session/reading/journal-records.ts";
@@ -75,7 +75,7 @@ describe("any day in a kitchen", () => {
         const { history, rehearsal } = await live(one);
         const { state } = rehearsal.kitchen.session;
         for (const load of Object.values(state.loads)) {
-          const process = runOfKind(load, "process");
+          const process = runOfRole(load, "treatment");
           const ended = process?.state === "complete" && !process.endedShort;
           if (!ended || !load.terms) continue;
           complete += 1;

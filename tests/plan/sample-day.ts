@@ -5,7 +5,12 @@ export const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 export const ZONE = "America/Denver";
 export const MINUTE = 60_000;
 
-function stage(id: string, kind: string, minutes: number, more: Partial<PlanStage>): PlanStage {
+function stage(
+  id: string,
+  kind: PlanStage["kind"],
+  minutes: number,
+  more: Partial<PlanStage>,
+): PlanStage {
   return { id, kind, minutes, hands: "none", uses: [], after: [], ...more };
 }
 

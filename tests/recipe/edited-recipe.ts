@@ -1,3 +1,4 @@
+import { KINDS } from "../../src/kitchen/stages/kinds.ts";
 import { checkRecipe } from "../../src/recipe/check-recipe.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import type { Finding } from "../../src/recipe/rules/finding.ts";
@@ -15,9 +16,9 @@ export function found(id: string, ...changes: Change[]): Finding[] {
     if (after === text) throw new Error(`${id} has no ${from}`);
     text = after;
   }
-  const read = readRecipe(text, `${id}.yaml`);
+  const read = readRecipe(text, `${id}.yaml`, KINDS);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return checkRecipe(read.recipe, library.tables, read.lines);
+  return checkRecipe(read.recipe, library.tables, KINDS, read.lines);
 }
 
 /** The rules of the findings of one severity. */

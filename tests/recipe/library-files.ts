@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { parseLibraryFile } from "../../src/kitchen/read-library.ts";
 import { type Library, libraryOf } from "../../src/recipe/library.ts";
-import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 
 const FOLDER = new URL("../../recipes/", import.meta.url);

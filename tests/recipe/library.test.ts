@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { parseLibraryFile } from "../../src/kitchen/read-library.ts";
 import { libraryOf, methodsOf } from "../../src/recipe/library.ts";
 import { findRecipe } from "../../src/recipe/names.ts";
-import { parseLibraryFile } from "../../src/recipe/read-library.ts";
 import { recipeFile, recipeOf, wholeLibrary } from "./library-files.ts";
 
 const library = wholeLibrary();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { KINDS } from "../../src/kitchen/stages/kinds.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { readTables } from "../../src/recipe/read-tables.ts";
 import { recipeFile } from "./library-files.ts";
@@ -12,7 +13,7 @@ function changed(from: string, to: string): string {
 }
 
 function problems(text: string) {
-  const read = readRecipe(text, "kitchen.yaml");
+  const read = readRecipe(text, "kitchen.yaml", KINDS);
   return read.ok ? [] : read.problems;
 }
 
@@ -23,7 +24,7 @@ function lineOf(text: string, part: string): number {
 
 describe("a good recipe", () => {
   it("is read with its defaults filled in", () => {
-    const read = readRecipe(good, "kitchen.yaml");
+    const read = readRecipe(good, "kitchen.yaml", KINDS);
     if (!read.ok) throw new Error(JSON.stringify(read.problems));
     const { recipe } = read;
     expect(recipe.tested).toBe(true);
@@ -56,17 +57,17 @@ describe("a good recipe", () => {
   });
 
   it("is plain data: it is the same after a trip through JSON", () => {
-    const read = readRecipe(good, "kitchen.yaml");
+    const read = readRecipe(good, "kitchen.yaml", KINDS);
     expect(JSON.parse(JSON.stringify(read))).toEqual(read);
   });
 
   it("is the same with a byte-order mark and CRLF line ends", () => {
-    const windows = readRecipe(`\ufeff${good.replaceAll("\n", "\r\n")}`, "kitchen.yaml");
-    expect(windows).toEqual(readRecipe(good, "kitchen.yaml"));
+    const windows = readRecipe(`\ufeff${good.replaceAll("\n", "\r\n")}`, "kitchen.yaml", KINDS);
+    expect(windows).toEqual(readRecipe(good, "kitchen.yaml", KINDS));
   });
 
   it("keeps the lines of its parts for the check to point to", () => {
-    const read = readRecipe(good, "kitchen.yaml");
+    const read = readRecipe(good, "kitchen.yaml", KINDS);
     if (!read.ok) throw new Error("not read");
     expect(read.lines["stages.syrup"]).toBe(lineOf(good, "id: syrup"));
     expect(read.lines["ingredients.vinegar"]).toBe(lineOf(good, "{id: vinegar"));
@@ -129,7 +130,7 @@ describe("a recipe that does not fit is refused with file, line and reason", () 
 
   it("a file cut short", () => {
     for (let length = 1; length < good.length; length += 97) {
-      const read = readRecipe(good.slice(0, length), "kitchen.yaml");
+      const read = readRecipe(good.slice(0, length), "kitchen.yaml", KINDS);
       // A cut may leave a whole, shorter recipe only where the last stage alone is missing.
       if (read.ok) expect(length).toBeGreaterThan(good.indexOf("kind: cure"));
       else expect(read.problems.length).toBeGreaterThan(0);

@@ -136,7 +136,7 @@ describe("a jar that did not seal", () => {
     expect(played.refused[0]?.reason).toContain("untasted");
     const failed = batch.deviations.find((one) => one.code === "seal-failed");
     expect(failed?.disposition).toBe("discard");
-    expect(allSaid(played)).toMatch(/boil half an hour/);
+    expect(allSaid(played)).toMatch(/boil thirty minutes/);
   });
 
   it("may be found long after the batch was complete", async () => {

@@ -1,4 +1,5 @@
 /** A plan as text: when to do what, drawn as a timeline, and what limits it. */
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { localFields, MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
 
@@ -30,7 +31,7 @@ function taskLine(request: PlanRequest, task: PlanTask): string {
 /** A bar for each batch and for what is short, over the whole day. */
 function bars(request: PlanRequest, plan: KitchenPlan): string[] {
   const { startMs } = plan;
-  const daily = plan.tasks.filter((task) => task.kind !== "cool");
+  const daily = plan.tasks.filter((task) => rulesOf(task).ofCanner !== "after");
   const endMs = Math.max(plan.finishMs, ...daily.map((task) => task.endMs));
   const at = (ms: number) =>
     Math.min(WIDTH, Math.max(0, Math.round(((ms - startMs) / (endMs - startMs)) * WIDTH)));

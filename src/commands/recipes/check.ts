@@ -1,3 +1,4 @@
+import { KINDS } from "../../kitchen/stages/kinds.ts";
 import { checkRecipe, passes } from "../../recipe/check-recipe.ts";
 import type { Library } from "../../recipe/library.ts";
 import { MOST_RECIPE_BYTES, TABLES_FILE } from "../../recipe/library.ts";
@@ -40,9 +41,9 @@ async function checkText(file: string, text: string, library: Library): Promise<
     return checkedOf(file, read.ok ? [] : formFindings(read.problems));
   }
   const { readRecipe } = await import("../../recipe/read-recipe.ts");
-  const read = readRecipe(text, file);
+  const read = readRecipe(text, file, KINDS);
   if (!read.ok) return checkedOf(file, formFindings(read.problems));
-  return checkedOf(file, checkRecipe(read.recipe, library.tables, read.lines));
+  return checkedOf(file, checkRecipe(read.recipe, library.tables, KINDS, read.lines));
 }
 
 async function checkWord(
@@ -51,7 +52,7 @@ async function checkWord(
   io: RecipeIo,
 ): Promise<Checked | CommandResult> {
   const known = looksLikeFile(word) ? undefined : findRecipe(library.recipes.values(), word);
-  if (known) return checkedOf(word, checkRecipe(known, library.tables));
+  if (known) return checkedOf(word, checkRecipe(known, library.tables, KINDS));
   let text: string;
   try {
     text = await io.readFile(word, MOST_RECIPE_BYTES);

@@ -1,8 +1,11 @@
+import { hasRole } from "../../kitchen/stages/kinds.ts";
 import { formatMinutes } from "../../recipe/duration.ts";
 import { memoryNote, sourceLine } from "../../recipe/process-table.ts";
 import type { Stage } from "../../recipe/recipe.ts";
 import type { Scaled } from "../../recipe/scale.ts";
+import { countWords } from "../../reckon/number-words.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
+import { STERILE_BELOW_MINUTES } from "../../reckon/trade-numbers.ts";
 import type { WorkedOut } from "./work-out-recipe.ts";
 
 const WIDTH = 80;
@@ -33,7 +36,7 @@ function ingredientLines(scaled: Scaled): string[] {
 
 function stageTime(stage: Stage): string {
   const { window, typicalMinutes, heat } = stage;
-  if (stage.kind === "process") return "the tested time";
+  if (hasRole(stage, "treatment")) return "the tested time";
   if (window) {
     const low = window.minMinutes > 0 ? `${formatMinutes(window.minMinutes)} to ` : "up to ";
     return low + formatMinutes(window.maxMinutes);
@@ -61,7 +64,8 @@ function processLines({ process, reason }: WorkedOut): string[] {
     `  ${process.band}; kitchen at ${withCommas(process.altitudeFt)} ft${off}`,
   ];
   if (process.jarTested !== process.jar) lines.push(`  the time tested for ${process.jarTested}`);
-  if (process.sterileJars) lines.push("  under ten minutes: sterilize the empty jars");
+  if (process.sterileJars)
+    lines.push(`  under ${countWords(STERILE_BELOW_MINUTES, "minute")}: sterilize the empty jars`);
   if (process.coverIn > 0) lines.push(`  ${process.coverIn} in of water over the lids`);
   if (process.note) lines.push(`  ${process.note}`);
   const memory = memoryNote(process);

@@ -1,3 +1,4 @@
+import { KINDS } from "../../kitchen/stages/kinds.ts";
 import {
   chooseProcess,
   methodMeant,
@@ -41,7 +42,7 @@ export function workOut(
   const first = options.find((o) => o.method === meant) ?? options[0];
   const method = meant ?? recipe.keptAs;
   const pack = wish.pack ?? first?.pack;
-  const chosen = recipeFor(recipe, method, pack);
+  const chosen = recipeFor(recipe, KINDS, method, pack);
   const { forLb, jar } = wish;
   const isCanned = options.some((option) => option.method === method);
   const holds = isCanned ? (wish.cannerHolds ?? kitchen.cannerHolds) : undefined;

@@ -4,10 +4,12 @@ import type { Library } from "../../recipe/library.ts";
 import { memoryNote, sourceLine } from "../../recipe/process-table.ts";
 import type { GaugeKind, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { jarsFromProduce } from "../../reckon/jars.ts";
+import { countWords } from "../../reckon/number-words.ts";
 import type { Outcome } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import type { Reckoned } from "../../reckon/reckoned.ts";
+import { STERILE_BELOW_MINUTES } from "../../reckon/trade-numbers.ts";
 import { RECKONINGS } from "../call/calls.ts";
 import type { CommandResult } from "../call/command-result.ts";
 import { failed } from "../call/command-result.ts";
@@ -59,7 +61,8 @@ function termsReckoned(terms: ProcessTerms): Reckoned & Record<string, unknown> 
       `the altitude may be off by ${terms.altitudeUncertaintyFt} ft: the higher end counts`,
     );
   }
-  if (terms.sterileJars) notes.push("under ten minutes: sterilize the empty jars");
+  if (terms.sterileJars)
+    notes.push(`under ${countWords(STERILE_BELOW_MINUTES, "minute")}: sterilize the empty jars`);
   if (terms.coverIn > 0) notes.push(`${terms.coverIn} in of water over the lids`);
   if (terms.note) notes.push(terms.note);
   const memory = memoryNote(terms);

@@ -1,4 +1,5 @@
 /** Deciding on whole batches: begin, hold, go on, abandon. */
+
 import {
   chooseProcess,
   defaultJar,
@@ -13,6 +14,7 @@ import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
 import { batchName, find, lidMark, loadName, meansStage, upper } from "../names.ts";
 import { activeOwners, isLoad } from "../owners.ts";
+import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
@@ -87,7 +89,7 @@ export function decideBegin(deciding: Deciding): Outcome {
   const way = wayOf(deciding, found, slots);
   if (typeof way === "string") return refused(way);
   const { recipe, option, terms } = way;
-  const filled = recipe.stages.some((stage) => stage.kind === "fill");
+  const filled = recipe.stages.some((stage) => hasRole(stage, "filling"));
   const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
   return done({
     type: "batch-begun",
@@ -155,7 +157,7 @@ function wayOf(
   }
   if (uncanned || options.length === 0) {
     const method = slots.method ?? recipe.keptAs;
-    return { recipe: recipeFor(recipe, method), option: null, terms: null };
+    return { recipe: recipeFor(recipe, KINDS, method), option: null, terms: null };
   }
   const method = methodMeant(options, slots);
   const pressed = slots.atPsi === undefined || method === "pressure";
@@ -166,7 +168,7 @@ function wayOf(
     return `${recipe.title} is tested for ${had} only.`;
   }
   const option: BatchOption = slots.atPsi === undefined ? found : { ...found, atPsi: slots.atPsi };
-  const made = recipeFor(recipe, found.method, found.pack);
+  const made = recipeFor(recipe, KINDS, found.method, found.pack);
   const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
   if (altitudeFt === null) return { recipe: made, option, terms: null };
   const known = state.kitchen.canners.find((one) => one.gauge)?.gauge?.kind;

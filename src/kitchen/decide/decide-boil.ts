@@ -1,10 +1,13 @@
 /** Deciding on a boil: that it came, that it was lost, and what else such words may mean. */
 
+import { numberWords } from "../../reckon/number-words.ts";
+import { OFF_PROCESS_HOURS } from "../../reckon/trade-numbers.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
 import { isLoad, type Owner } from "../owners.ts";
 import { questions } from "../questions.ts";
 import { heldForCanner } from "../settle.ts";
 import { isOver } from "../stage-run.ts";
+import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { StageRun } from "../state.ts";
 import { type Candidate, candidates, choicesOf, isReady, stageFact } from "./decide-stages.ts";
 import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
@@ -14,10 +17,10 @@ function awaitsBoil(deciding: Deciding) {
   return (owner: Owner, run: StageRun): boolean => {
     if (isLoad(owner)) {
       const loaded = owner.loadedAt !== undefined && owner.unloadedAt === undefined;
-      if (!loaded || run.spec.kind !== "process" || isOver(run)) return false;
+      if (!loaded || !hasRole(run.spec, "treatment") || isOver(run)) return false;
       return owner.terms?.method === "boiling-water" && !(run.kept && current(run.kept));
     }
-    if (run.spec.kind !== "heat" || !run.kept || current(run.kept)) return false;
+    if (rulesOf(run.spec).thermometer !== "pot" || !run.kept || current(run.kept)) return false;
     if (owner.state === "held") return false;
     const waits = heldForCanner(deciding.state, owner, run, deciding.now);
     return run.state === "running" || waits || isReady(deciding, owner, run);
@@ -38,7 +41,8 @@ export function decideBoiling(deciding: Deciding): Outcome {
   const kept = one.run.kept;
   if (kept && isLoad(one.owner) && offMs(kept, when.t) > OFF_PROCESS_LIMIT_MS) {
     return refused(
-      "It has been off its boil for over two hours, so it is not started over. " +
+      `It has been off its boil for over ${numberWords(OFF_PROCESS_HOURS)} hours, ` +
+        "so it is not started over. " +
         "Refrigerate, freeze or discard those jars.",
     );
   }
@@ -71,7 +75,7 @@ function boilWithoutWait(deciding: Deciding, target: string | undefined, t: numb
   });
   if (already.length > 0) return boilsAlready(deciding, already, t);
   const pressure = candidates(deciding, target, (owner, run) => {
-    return isLoad(owner) && run.spec.kind === "process" && !isOver(run);
+    return isLoad(owner) && hasRole(run.spec, "treatment") && !isOver(run);
   }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
   const method = pressure && isLoad(pressure.owner) ? pressure.owner.terms?.method : undefined;
   const asks = method && GOES_BY[method];
@@ -101,8 +105,8 @@ export function decideBoilLost(deciding: Deciding): Outcome {
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
   const open = candidates(deciding, slots.target, (owner, run) => {
-    if (!run.kept || run.spec.kind === "vent") return false;
-    if (isLoad(owner) && run.spec.kind !== "process") return false;
+    if (!run.kept || !(isLoad(owner) ? hasRole(run.spec, "treatment") : !isOfCanner(run.spec)))
+      return false;
     if (isLoad(owner) && owner.unloadedAt !== undefined) return false;
     if (isOver(run)) return when.t < (run.endedAt ?? 0) && isLoad(owner);
     return current(run.kept) !== undefined || run.kept.unconfirmedAt !== undefined;

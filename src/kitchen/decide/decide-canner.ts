@@ -1,15 +1,17 @@
 /** Deciding on a canner's signs: steam, pressure, temperature, low water. */
 import { jellingPoint } from "../../reckon/boiling.ts";
+import { numberWords } from "../../reckon/number-words.ts";
+import { DIAL_OFF_PSI, OFF_PROCESS_HOURS, VENT_MINUTES } from "../../reckon/trade-numbers.ts";
 import { BOILING_WATER, boilDoubt, boilsHere } from "../altitude-doubts.ts";
 import type { SlotsOf } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
-import { GAUGE_OFF_LIMIT_PSI } from "../loads/next-load.ts";
 import { potOf } from "../names.ts";
-import { isLoad, type Owner, runOfKind } from "../owners.ts";
+import { isLoad, type Owner, runOfRole } from "../owners.ts";
 import { questions } from "../questions.ts";
 import { isOver } from "../stage-run.ts";
+import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { Load, StageRun } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { earliestSign, saysUncovered } from "./decide-boil.ts";
@@ -18,6 +20,7 @@ import { gaugeOffAnswer } from "./gauge-answers.ts";
 import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
 
 const PSI_PER_KPA = 0.1450377;
+const OFF_HOURS = `${numberWords(OFF_PROCESS_HOURS)} hours`;
 /** What a home canner's gauge can show, psi; more is a slip of the tongue or of the ear. */
 const HIGHEST_PSI = 25;
 /** What a kitchen thermometer can truly read in food or water here, degrees Fahrenheit. */
@@ -40,7 +43,7 @@ function oneLoad(
 ): { load: Load } | { outcome: Outcome } {
   const slots = deciding.wish.command.slots as { target?: string };
   const open = candidates(deciding, slots.target, (owner, run) => {
-    if (!isLoad(owner) || run.spec.kind !== "process" || !inCannerNow(owner)) return false;
+    if (!isLoad(owner) || !hasRole(run.spec, "treatment") || !inCannerNow(owner)) return false;
     return methods.includes(owner.terms?.method ?? "");
   });
   const [one] = open;
@@ -64,41 +67,43 @@ export function decideVenting(deciding: Deciding): Outcome {
   const found = oneLoad(deciding, ["pressure", "steam"], "No canner is waiting for steam.");
   if ("outcome" in found) return found.outcome;
   const { load } = found;
-  const vent = runOfKind(load, "vent");
-  const process = runOfKind(load, "process");
+  const vent = runOfRole(load, "venting");
+  const process = runOfRole(load, "treatment");
   if (load.terms?.method === "steam" && process?.kept && current(process.kept)) {
     return refused("I have it timed already.");
   }
   if (vent?.kept && current(vent.kept) && !isOver(vent))
     return refused("I have it venting already.");
-  if (vent && isOver(vent)) return refused("It has had its ten minutes of steam.");
+  if (vent && isOver(vent))
+    return refused(`It has had its ${numberWords(VENT_MINUTES)} minutes of steam.`);
   return done({ type: "steam", load: load.id, t: Math.max(at.t, load.loadedAt ?? 0) });
 }
 
 /** Minutes of venting still to go, where the vent has not had its time. */
 function ventLeft(load: Load, now: number): number | undefined {
-  const vent = runOfKind(load, "vent");
+  const vent = runOfRole(load, "venting");
   if (!vent || isOver(vent)) return undefined;
   const stretch = vent.kept && current(vent.kept);
-  return stretch ? Math.ceil(10 - (now - stretch.from) / MINUTE_MS) : 10;
+  return stretch ? Math.ceil(VENT_MINUTES - (now - stretch.from) / MINUTE_MS) : VENT_MINUTES;
 }
 
 /** Why a pressure process may not begin (again) now; undefined where it may. */
 function cannotPressurize(load: Load, now: number): string | undefined {
   const left = ventLeft(load, now);
   if (left !== undefined) {
-    return `Steam has to pour from the open vent for ten minutes first: ${left} to go.`;
+    const whole = `${numberWords(VENT_MINUTES)} minutes`;
+    return `Steam has to pour from the open vent for ${whole} first: ${left} to go.`;
   }
-  if (Math.abs(load.gauge?.readsHighPsi ?? 0) > GAUGE_OFF_LIMIT_PSI) {
+  if (Math.abs(load.gauge?.readsHighPsi ?? 0) > DIAL_OFF_PSI) {
     return (
-      "That dial is off by more than two pounds. " +
+      `That dial is off by more than ${numberWords(DIAL_OFF_PSI)} pounds. ` +
       "It has to be replaced before it can time a process."
     );
   }
-  const kept = runOfKind(load, "process")?.kept;
+  const kept = runOfRole(load, "treatment")?.kept;
   if (kept && offMs(kept, now) > OFF_PROCESS_LIMIT_MS) {
     return (
-      "It has been under its pressure for over two hours, so it is not started over. " +
+      `It has been under its pressure for over ${OFF_HOURS}, so it is not started over. ` +
       "Refrigerate, freeze or discard those jars."
     );
   }
@@ -120,7 +125,7 @@ export function decidePressure(deciding: Deciding): Outcome {
   const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
   if ("outcome" in found) return found.outcome;
   const { load } = found;
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const target = gaugeTargetPsi(load) ?? Number.POSITIVE_INFINITY;
   if (process && !isOver(process) && psi >= target) {
     const reason = cannotPressurize(load, deciding.now);
@@ -136,7 +141,7 @@ export function decideRocking(deciding: Deciding): Outcome {
   const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
   if ("outcome" in found) return found.outcome;
   const { load } = found;
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   if (!process || isOver(process)) return refused("That process is over.");
   if (process.kept && current(process.kept)) return refused("I have it timed already.");
   if (load.gauge?.kind === "dial") return refused("That canner has a dial. What does it show?");
@@ -152,11 +157,11 @@ export function decidePressureLost(deciding: Deciding): Outcome {
   const found = oneLoad(deciding, ["pressure", "steam"], "No pressure canner is loaded.");
   if ("outcome" in found) return found.outcome;
   const { load } = found;
-  const vent = runOfKind(load, "vent");
+  const vent = runOfRole(load, "venting");
   if (load.terms?.method === "steam" || (vent?.kept && current(vent.kept) && !isOver(vent))) {
     return done({ type: "steam-lost", load: load.id, t: at.t });
   }
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   if (!process?.kept || !current(process.kept)) return refused("It is not timed yet.");
   if (isOver(process) && at.t >= (process.endedAt ?? 0)) {
     return refused("Its time was already full.");
@@ -187,11 +192,11 @@ function takesTemperature(deciding: Deciding) {
   return (owner: Owner, run: StageRun): boolean => {
     if (isLoad(owner)) {
       if (run.id === "canner") return run.state === "running";
-      return run.spec.kind === "process" && inCannerNow(owner) && !isOver(run);
+      return hasRole(run.spec, "treatment") && inCannerNow(owner) && !isOver(run);
     }
-    const long = run.spec.kind === "ferment" || run.spec.kind === "rest";
-    if (run.spec.kind === "heat") return run.state === "running" || isReady(deciding, owner, run);
-    return long && run.state === "running";
+    const { thermometer } = rulesOf(run.spec);
+    if (thermometer === null) return false;
+    return run.state === "running" || (thermometer === "pot" && isReady(deciding, owner, run));
   };
 }
 
@@ -207,8 +212,7 @@ export function decideTemperature(deciding: Deciding): Outcome {
   let open = candidates(deciding, slots.target, takesTemperature(deciding));
   const rounded = Math.round(temperatureF * 10) / 10;
   // A boil is no report of a canner that is only warming, nor of a crock.
-  if (slots.boiling)
-    open = open.filter(({ run }) => run.id !== "canner" && BOILS.has(run.spec.kind));
+  if (slots.boiling) open = open.filter(({ run }) => run.id !== "canner" && boils(run));
   const [one] = open;
   if (!one && slots.boiling) {
     const fact = {
@@ -224,7 +228,7 @@ export function decideTemperature(deciding: Deciding): Outcome {
     return done({ type: "temperature", owner: null, what, temperatureF: rounded, t: at.t });
   }
   if (open.length > 1) {
-    const guided = open.filter((each) => isLoad(each.owner) && each.run.spec.kind === "process");
+    const guided = open.filter((each) => isLoad(each.owner) && hasRole(each.run.spec, "treatment"));
     const low = guided.find(
       (each) => isLoad(each.owner) && each.owner.terms?.method === "low-temperature",
     );
@@ -234,7 +238,10 @@ export function decideTemperature(deciding: Deciding): Outcome {
   return done(...temperatureFacts(deciding, one, rounded, at.t));
 }
 
-const BOILS: ReadonlySet<string> = new Set(["heat", "process"]);
+function boils({ spec }: StageRun): boolean {
+  const { thermometer } = rulesOf(spec);
+  return thermometer === "pot" || thermometer === "canner";
+}
 
 function temperatureFacts(
   deciding: Deciding,
@@ -263,13 +270,13 @@ function temperatureFacts(
       facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t });
     }
   }
-  const boils = isLoad(owner) && owner.terms?.method === "boiling-water";
-  const begins = saysBoil(deciding, one, temperatureF, boils || until === "boil");
+  const boiling = isLoad(owner) && owner.terms?.method === "boiling-water";
+  const begins = saysBoil(deciding, one, temperatureF, boiling || until === "boil");
   if (begins) {
     const from = Math.max(t, earliestSign(one));
     facts.push({ type: "boil", owner: owner.id, stage: run.id, covered: null, t: from });
   }
-  if (boils && (begins || (run.kept && current(run.kept)))) {
+  if (boiling && (begins || (run.kept && current(run.kept)))) {
     facts.push(...boilDoubt(state, owner, temperatureF, t));
   }
   return facts;

@@ -4,9 +4,9 @@ import type { DatedFact, KitchenEvent } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
 import { declarationOf } from "../facts/all-facts.ts";
 import type { About } from "../facts/fact.ts";
-import { LOAD_KINDS } from "../loads/canner-stages.ts";
 import { batchName } from "../names.ts";
 import { isLoad, ownerOf, runOf } from "../owners.ts";
+import { isOfCanner } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import {
@@ -79,7 +79,7 @@ export function describe(state: State, events: KitchenEvent[]): string {
   const batch = id === undefined ? undefined : state.batches[id];
   const name = batch ? batchName(batch) : "";
   const stage = run?.spec.title ?? "";
-  const vessel = run && LOAD_KINDS.has(run.spec.kind) ? "the canner" : stage;
+  const vessel = run && isOfCanner(run.spec) ? "the canner" : stage;
   const of = name === "" ? "" : ` of ${name}`;
   const undone = declarationOf(event.type).undone as Undone | undefined;
   return (

@@ -4,8 +4,9 @@ import type { DatedFact } from "../events.ts";
 import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "../jars.ts";
 import { termsFor } from "../loads/next-load.ts";
 import { batchName, findBatches, upper } from "../names.ts";
-import { activeOwners, isLoad, runOfKind } from "../owners.ts";
+import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
+import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { expectedJars } from "./decide-batch.ts";
 import { firstJar } from "./decide-stages.ts";
@@ -69,7 +70,7 @@ function oneBatch(
 /** Whether jars of this batch may be filled now: what comes before is done, the canner aside. */
 function mayFill(state: State, now: number) {
   return (batch: Batch): boolean => {
-    const fill = runOfKind(batch, "fill");
+    const fill = runOfRole(batch, "filling");
     if (!fill) return false;
     if (fill.state !== "waiting") return batch.state === "running" || batch.state === "held";
     const withoutCanner = { ...batch, option: null };
@@ -83,7 +84,7 @@ function beforeFilling(batch: Batch): string | undefined {
   if (running)
     return `${upper(batchName(batch))} is still at ${running.spec.title}. Say done when that is.`;
   const [next] = batch.stages.filter((run) => run.state === "waiting");
-  if (!next || next.spec.kind === "fill") return undefined;
+  if (!next || hasRole(next.spec, "filling")) return undefined;
   return `${upper(batchName(batch))}: ${next.spec.title} comes first.`;
 }
 
@@ -93,7 +94,7 @@ export function decideFilled(deciding: Deciding): Outcome {
   const found = oneBatch(deciding, slots.target, mayFill(state, now), "That is about");
   if ("outcome" in found) {
     const early = activeBatches(state).find(
-      (batch) => runOfKind(batch, "fill")?.state === "waiting",
+      (batch) => runOfRole(batch, "filling")?.state === "waiting",
     );
     const notYet = early && found.outcome.kind === "refused" ? beforeFilling(early) : undefined;
     if (notYet) return refused(notYet);
@@ -174,7 +175,7 @@ export function decideLoaded(deciding: Deciding): Outcome {
     if (other && other !== batch) {
       return refused(`No jars of ${batchName(other)} are filled. Say how many are.`);
     }
-    const fill = batch && runOfKind(batch, "fill");
+    const fill = batch && runOfRole(batch, "filling");
     if (!batch || !fill || !mayFill(state, now)(batch)) return refused("No jars are filled yet.");
     if (slots.count === undefined) return askNumber(wish, "How many jars went in?");
     const t = when.t;
@@ -299,7 +300,8 @@ function countOf(slots: CountSlots, left: number | undefined): number | string {
 
 export function decideSetAside(deciding: Deciding): Outcome {
   const slots = deciding.wish.command.slots as CountSlots;
-  const able = (batch: Batch) => batch.filled > 0 || runOfKind(batch, "fill")?.state === "running";
+  const able = (batch: Batch) =>
+    batch.filled > 0 || runOfRole(batch, "filling")?.state === "running";
   const found = oneBatch(deciding, slots.target, able, "I have jars of");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;

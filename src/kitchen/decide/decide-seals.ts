@@ -1,10 +1,11 @@
 /** Deciding on seals, and on what becomes of jars that failed or were not processed in full. */
+import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, DatedFact, Disposition } from "../events.ts";
 import { unaccounted } from "../jars.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchName, find, findBatches } from "../names.ts";
-import { activeOwners, isLoad, runOfKind } from "../owners.ts";
+import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { dispositionsFor, REPROCESS_WITHIN_MS, undecided } from "../questions.ts";
 import type { Load, LoadPart } from "../state.ts";
 import { HOUR_MS, MINUTE_MS } from "../time.ts";
@@ -109,19 +110,19 @@ export function decideSealed(deciding: Deciding): Outcome {
 
 /** A jar is only sealed once it has cooled its twelve hours. */
 function stillCooling(load: Load, now: number): boolean {
-  const cool = runOfKind(load, "cool");
+  const cool = runOfRole(load, "cooling");
   if (cool?.state !== "running" || cool.startedAt === undefined) return false;
   return now < cool.startedAt + (cool.spec.window?.minMinutes ?? 0) * MINUTE_MS;
 }
 
 /** True once the day is over in which a jar that did not seal may still be processed again. */
 function isShelved(load: Load, now: number): boolean {
-  const checked = load.state === "complete" ? runOfKind(load, "seal-check")?.endedAt : undefined;
+  const checked = load.state === "complete" ? runOfRole(load, "seals")?.endedAt : undefined;
   return checked !== undefined && now - checked > REPROCESS_WITHIN_MS;
 }
 
 function endCooling(load: Load, now: number): DatedFact[] {
-  const cool = runOfKind(load, "cool");
+  const cool = runOfRole(load, "cooling");
   if (cool?.state !== "running") return [];
   return [{ type: "stage-done", owner: load.id, stage: cool.id, t: now }];
 }
@@ -228,12 +229,13 @@ function cannot(load: Load, code: string, what: Disposition, now: number): strin
     return load.unloadedAt === undefined
       ? "They have been off their process too long to be processed again. " +
           "Refrigerate, freeze or discard them."
-      : "It is over 24 hours, so these can't be reprocessed: discard them untasted.";
+      : `It is over ${REPROCESS_WITHIN_HOURS} hours, ` +
+          "so these can't be reprocessed: discard them untasted.";
   }
   const hours = Math.floor((now - (load.unloadedAt ?? now)) / HOUR_MS);
   return (
     `They stood ${hours} hours unsealed. ` +
-    "After 24 hours a failed jar can only be discarded, untasted."
+    `After ${REPROCESS_WITHIN_HOURS} hours a failed jar can only be discarded, untasted.`
   );
 }
 

@@ -1,13 +1,12 @@
 /** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
 
 import { completesAt, current, unanswered } from "../kept.ts";
-import { LOAD_KINDS } from "../loads/canner-stages.ts";
 import { find, loadName, meansStage, meansVessel, ownerName, potOf, upper } from "../names.ts";
-import { activeOwners, isLoad, type Owner, runOfKind } from "../owners.ts";
+import { activeOwners, isLoad, type Owner, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
 import { shelves } from "../shelves.ts";
 import { isOver } from "../stage-run.ts";
-import { KINDS } from "../stages/kinds.ts";
+import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Load, StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import {
@@ -80,7 +79,7 @@ function isNamed(state: State, target: string, candidate: Candidate): boolean {
     if (found.owner === owner) return found.run === undefined || found.run === run;
     if (!isLoad(owner) || isLoad(found.owner)) return false;
     // "The brine" is the batch's own pot, not the canner its jars go into.
-    if (found.run && !LOAD_KINDS.has(found.run.spec.kind)) return false;
+    if (found.run && !isOfCanner(found.run.spec)) return false;
     const inIt = owner.parts.some((part) => part.batch === found.owner.id);
     return inIt || (owner.parts.length === 0 && owner.batch === found.owner.id);
   });
@@ -108,8 +107,8 @@ export function stageFact(type: "stage-done" | "stage-begun", one: Candidate, t:
 
 /** Kinds and stages that a plain "done" may end. */
 function endsByDone(owner: Owner, run: StageRun): boolean {
-  if (run.state !== "running" || KINDS[run.spec.kind].ends === "date") return false;
-  if (run.spec.kind === "process" || run.spec.kind === "vent") return false;
+  if (run.state !== "running" || rulesOf(run.spec).ends === "date") return false;
+  if (rulesOf(run.spec).ends === "kept-time") return false;
   if (!isLoad(owner)) return owner.state === "running";
   return run.id !== "come-up" && run.id !== "pressurize";
 }
@@ -122,11 +121,11 @@ export function decideDone(deciding: Deciding): Outcome {
   if (namesJarsOut(state, slots.target)) return decideOut(deciding, when.t);
   const open = candidates(deciding, slots.target, endsByDone);
   if (/\bjars?\b/.test(slots.target ?? "") && /\bout\b/.test(wish.command.text)) {
-    const cooling = open.some((one) => one.run.spec.kind === "cool");
+    const cooling = open.some((one) => hasRole(one.run.spec, "cooling"));
     return refused(cooling ? "Those jars are out already." : "No jars are in a canner.");
   }
   if (open.length === 0 && slots.target !== undefined) {
-    const out = candidates(deciding, slots.target, (_, run) => run.spec.kind === "process");
+    const out = candidates(deciding, slots.target, (_, run) => hasRole(run.spec, "treatment"));
     if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
     const waiting = candidates(deciding, slots.target, (owner, run) => {
       const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
@@ -152,7 +151,7 @@ function nothingToEnd(deciding: Deciding, target: string | undefined): string {
     return "The canner is ready already.";
   if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
   const process = activeOwners(deciding.state).find(
-    (owner) => isLoad(owner) && runOfKind(owner, "process")?.state === "running",
+    (owner) => isLoad(owner) && runOfRole(owner, "treatment")?.state === "running",
   );
   if (process) return "The canner is processing; it ends by itself when its time is full.";
   return "Nothing is waiting for that.";
@@ -182,7 +181,7 @@ function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefin
     const mine = shown.filter((one) => one.owner.id === state.focus);
     return mine.length === 1 ? mine[0] : undefined;
   }
-  const attended = open.filter((one) => KINDS[one.run.spec.kind].shelf !== "rest");
+  const attended = open.filter((one) => rulesOf(one.run.spec).shelf !== "rest");
   return attended.length === 1 ? attended[0] : undefined;
 }
 
@@ -190,7 +189,7 @@ function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefin
 export function endStage(deciding: Deciding, one: Candidate, t: number): Outcome {
   const { state, wish } = deciding;
   const { owner, run } = one;
-  if (run.spec.kind === "fill" && !isLoad(owner)) {
+  if (hasRole(run.spec, "filling") && !isLoad(owner)) {
     if (owner.filled > 0) return done({ type: "all-filled", batch: owner.id, t });
     const asking = { command: { ...wish.command, intent: "jars-filled", slots: {} } as never };
     return askNumber(asking, `How many jars did you fill of ${ownerName(state, owner)}?`);
@@ -198,8 +197,8 @@ export function endStage(deciding: Deciding, one: Candidate, t: number): Outcome
   if (isLoad(owner)) {
     if (run.id === "load") return loadedByWord(deciding, owner, t);
     if (run.id === "unload") return done({ type: "unloaded", load: owner.id, early: false, t });
-    if (run.spec.kind === "seal-check") return refused("Tell me which jars sealed, or all sealed.");
-    if (run.spec.kind === "depressurize" && !(run.kept && current(run.kept))) {
+    if (hasRole(run.spec, "seals")) return refused("Tell me which jars sealed, or all sealed.");
+    if (hasRole(run.spec, "coming-down") && !(run.kept && current(run.kept))) {
       return done({ type: "pressure", load: owner.id, psi: 0, t });
     }
   }
@@ -239,7 +238,7 @@ function decideOut(deciding: Deciding, t: number): Outcome {
   const { state, wish } = deciding;
   const inside = candidates(deciding, undefined, (owner, run) => {
     const isIn = isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
-    return isIn && run.spec.kind === "process";
+    return isIn && hasRole(run.spec, "treatment");
   });
   const target = (wish.command.slots as { target?: string }).target ?? "";
   const named = /\b(jars?|process|canner)\b/.test(target)
@@ -259,7 +258,7 @@ function decideOut(deciding: Deciding, t: number): Outcome {
 
 /** Why a pressure canner may not be opened after its process; undefined where it may. */
 function stillClosed(deciding: Deciding, load: Load, t: number): string | undefined {
-  const zero = runOfKind(load, "depressurize");
+  const zero = runOfRole(load, "coming-down");
   if (!zero || isOver(zero)) return undefined;
   const at = zero.kept && completesAt(zero.kept);
   if (at === undefined) {

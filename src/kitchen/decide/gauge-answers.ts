@@ -1,6 +1,7 @@
 /** What is answered about a canner's gauge: which kind it is, and how far a dial is off. */
+import { numberWords } from "../../reckon/number-words.ts";
+import { DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { GaugeRecord } from "../events.ts";
-import { GAUGE_OFF_LIMIT_PSI } from "../loads/next-load.ts";
 import { type Question, seasonOf } from "../questions.ts";
 import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
 
@@ -38,9 +39,9 @@ export function gaugeOffAnswer(deciding: Deciding, question: Question, pounds: n
   const canner = question.about ?? "";
   const gauge = trueGauge(deciding, pounds);
   const outcome = done({ type: "gauge-set", canner, gauge, t: deciding.now });
-  if (outcome.kind !== "done" || Math.abs(pounds) <= GAUGE_OFF_LIMIT_PSI) return outcome;
+  if (outcome.kind !== "done" || Math.abs(pounds) <= DIAL_OFF_PSI) return outcome;
   const refusal =
-    "A dial that is off by more than two pounds has to be replaced. " +
+    `A dial that is off by more than ${numberWords(DIAL_OFF_PSI)} pounds has to be replaced. ` +
     "Use a weighted gauge, or have it changed first.";
   return { ...outcome, refusal };
 }

@@ -1,6 +1,7 @@
 /** When a batch that the day's plan is to begin comes due. */
 import type { PlannedItem } from "../events.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "../owners.ts";
+import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 
@@ -43,10 +44,11 @@ function usualMinutes(owner: Owner, { spec }: StageRun): number {
 
 /** Whether a stage is at work in somebody's hands; jars that wait for a canner are not. */
 export function isHandwork(state: State, owner: Owner, run: StageRun): boolean {
-  if (run.state !== "running" || run.spec.kind === "seal-check") return false;
-  if (isLoad(owner)) return run.spec.kind === "hands-on";
-  if (owner.state !== "running" || !(run.spec.attended || run.spec.kind === "fill")) return false;
-  if (run.spec.kind !== "fill") return true;
+  const { work } = rulesOf(run.spec).plan;
+  if (run.state !== "running" || work === "can-wait") return false;
+  if (isLoad(owner)) return run.spec.attended;
+  if (owner.state !== "running" || !(run.spec.attended || work === "always")) return false;
+  if (!hasRole(run.spec, "filling")) return true;
   const inside = inCanner(state).some((load) => load.parts.some((one) => one.batch === owner.id));
   return owner.ready === 0 && !inside;
 }

@@ -1,9 +1,11 @@
 /** Facts of a batch's own stages, from its beginning to a word that ends one. */
+
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { begin, finish, isOver, newRun, skip } from "../stage-run.ts";
+import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { fact } from "./fact.ts";
@@ -75,7 +77,7 @@ export const BATCH_FACTS = {
       if (!owner || !run || isOver(run)) return false;
       const reopened = run.startedAt === undefined ? event.t : Math.max(run.startedAt, event.t);
       finish(run, reopened);
-      if (run.spec.kind === "fill" && !isLoad(owner)) owner.allFilled = true;
+      if (hasRole(run.spec, "filling") && !isLoad(owner)) owner.allFilled = true;
       quiet(state, `${event.owner}/${event.stage}/`);
       markLate(state, event.owner, event, `${run.spec.title} done`);
       if (!isLoad(owner)) state.focus = owner.id;

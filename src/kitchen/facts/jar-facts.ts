@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import { largestLoad, unaccounted } from "../jars.ts";
 import { recount } from "../loads/jar-tally.ts";
 import { unload } from "../loads/unload.ts";
-import { isLoad, ownerOf, runOfKind } from "../owners.ts";
+import { isLoad, ownerOf, runOfRole } from "../owners.ts";
 import { begin, finish, isOver, reopen, skip } from "../stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
 import { fact } from "./fact.ts";
@@ -29,7 +29,7 @@ export const JAR_FACTS = {
     timed: "told",
     evolve(state, event): boolean {
       const batch = state.batches[event.batch];
-      const fill = batch && runOfKind(batch, "fill");
+      const fill = batch && runOfRole(batch, "filling");
       if (!batch || !fill) return false;
       if (fill.state === "waiting") begin(fill, event.t);
       batch.ready = event.count;
@@ -51,7 +51,7 @@ export const JAR_FACTS = {
     follows: "stages",
     evolve(state, event): boolean {
       const batch = state.batches[event.batch];
-      const fill = batch && runOfKind(batch, "fill");
+      const fill = batch && runOfRole(batch, "filling");
       if (!batch || !fill) return false;
       batch.allFilled = true;
       if (!isOver(fill)) finish(fill, event.t);
@@ -171,8 +171,8 @@ function seals(
 
 /** Every jar is accounted for: the seal check is over (and the cooling, if nobody said so). */
 function checkDone(load: Load, at: number): void {
-  const check = runOfKind(load, "seal-check");
-  const cool = runOfKind(load, "cool");
+  const check = runOfRole(load, "seals");
+  const cool = runOfRole(load, "cooling");
   if (!check || !cool || isOver(check) || load.unloadedAt === undefined) return;
   if (load.parts.some((part) => unaccounted(part) > 0)) return;
   // Where no jar is left to cool, nothing was checked either.
@@ -194,7 +194,7 @@ type SentAgain = {
 function sendAgain(state: State, load: Load, event: SentAgain): void {
   for (const part of load.parts) {
     const batch = state.batches[part.batch];
-    const fill = batch && runOfKind(batch, "fill");
+    const fill = batch && runOfRole(batch, "filling");
     if (!batch || !fill || !event.option) continue;
     if (event.batch !== undefined && event.batch !== batch.id) continue;
     const failed = event.code === "seal-failed";

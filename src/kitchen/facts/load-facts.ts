@@ -1,16 +1,15 @@
 /** Facts of a load: its canner lit, its jars put in and lifted out. */
+
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
-import {
-  cannerStages,
-  LOW_TEMPERATURE_READ_MINUTES,
-  STILL_HOT_MINUTES,
-} from "../loads/canner-stages.ts";
+import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
+import { cannerStages } from "../loads/canner-stages.ts";
 import { recount } from "../loads/jar-tally.ts";
 import { raiseTerms } from "../loads/raise-terms.ts";
 import { unload } from "../loads/unload.ts";
-import { hasBegun, runOf, runOfKind } from "../owners.ts";
+import { hasBegun, runOf, runOfRole } from "../owners.ts";
 import { finish, isOver, newRun } from "../stage-run.ts";
+import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { fact } from "./fact.ts";
@@ -86,11 +85,11 @@ export const LOAD_FACTS = {
       load.terms = event.terms;
       // What was done of the new stages stays done: the canner is warm, the jars are in. A boil
       // that waits for a word about the water stays reported.
-      const unconfirmedAt = runOfKind(load, "process")?.kept?.unconfirmedAt;
+      const unconfirmedAt = runOfRole(load, "treatment")?.kept?.unconfirmedAt;
       load.stages = stages.map(
         (run) => load.stages.find((one) => one.id === run.id && one.state !== "waiting") ?? run,
       );
-      const kept = runOfKind(load, "process")?.kept;
+      const kept = runOfRole(load, "treatment")?.kept;
       if (kept && unconfirmedAt !== undefined) kept.unconfirmedAt = unconfirmedAt;
       return true;
     },
@@ -152,15 +151,10 @@ function loadRuns(
   gauge: Load["gauge"],
   hot: boolean,
 ): Load["stages"] {
-  return cannerStages(terms, batch.recipe, gauge, hot).map((stage) =>
-    newRun(
-      stage,
-      stage.kind === "process" ? terms.minutes : stage.kind === "vent" ? 10 : undefined,
-      terms.method === "low-temperature" && stage.kind === "process"
-        ? LOW_TEMPERATURE_READ_MINUTES
-        : undefined,
-    ),
-  );
+  return cannerStages(terms, batch.recipe, gauge, hot).map((stage) => {
+    const { condition } = rulesOf(stage);
+    return newRun(stage, condition?.minutes(terms), condition?.readEvery(terms));
+  });
 }
 
 /** Whether a canner had jars lifted out of it so lately that it is still hot. */

@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { addGap } from "../kept.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
-import { KINDS } from "../stages/kinds.ts";
+import { rulesOf } from "../stages/kinds.ts";
 import { fact } from "./fact.ts";
 import { amount, clockShift, flag, gapCause, instant, key, text, zone } from "./fields.ts";
 
@@ -39,7 +39,7 @@ export const SESSION_FACTS = {
       for (const owner of activeOwners(state)) {
         if (!isLoad(owner)) continue;
         for (const run of owner.stages) {
-          if (run.kept && run.state === "running" && KINDS[run.spec.kind].watched) {
+          if (run.kept && run.state === "running" && rulesOf(run.spec).watched) {
             addGap(run.kept, gap);
           }
         }

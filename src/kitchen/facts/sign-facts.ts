@@ -1,12 +1,14 @@
 /** Facts that people and probes report: boil, steam, pressure, temperature, and their loss. */
+
 import * as z from "zod/mini";
 import { boilingPointF } from "../../reckon/boiling.ts";
+import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../kept.ts";
-import { LOW_TEMPERATURE_F } from "../loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
-import { isLoad, ownerOf, runOf, runOfKind } from "../owners.ts";
+import { isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, reopen, sign } from "../stage-run.ts";
+import { hasRole } from "../stages/kinds.ts";
 import type { Load, StageRun, State, Stretch } from "../state.ts";
 import { fact, WOULD_COUNT } from "./fact.ts";
 import {
@@ -35,7 +37,7 @@ export const SIGN_FACTS = {
       const run = runOf(owner, event.stage);
       if (!owner || !run?.kept || isOver(run)) return false;
       markLate(state, event.owner, event, "boil");
-      if (isLoad(owner) && run.spec.kind === "process") {
+      if (isLoad(owner) && hasRole(run.spec, "treatment")) {
         if (!isLoaded(owner) || current(run.kept)) return false;
         if (event.covered !== null) owner.covered = event.covered;
         if (owner.covered) return startProcess(owner, run.kept.unconfirmedAt ?? event.t);
@@ -58,7 +60,7 @@ export const SIGN_FACTS = {
       const run = runOf(owner, event.stage);
       if (!owner || !run?.kept) return false;
       markLate(state, event.owner, event, "boil lost");
-      if (isLoad(owner) && run.spec.kind === "process") {
+      if (isLoad(owner) && hasRole(run.spec, "treatment")) {
         if (run.kept.unconfirmedAt !== undefined && !current(run.kept)) {
           delete run.kept.unconfirmedAt;
           return true;
@@ -113,7 +115,7 @@ export const SIGN_FACTS = {
         startSteam(load, event.t);
         return true;
       }
-      const vent = runOfKind(load, "vent");
+      const vent = runOfRole(load, "venting");
       if (!vent?.kept || isOver(vent) || current(vent.kept)) return false;
       const comeUp = runOf(load, "come-up");
       if (comeUp && !isOver(comeUp)) finish(comeUp, event.t);
@@ -129,7 +131,7 @@ export const SIGN_FACTS = {
     undoWarns: WOULD_COUNT,
     evolve(state, event): boolean {
       const load = state.loads[event.load];
-      const vent = load && runOfKind(load, "vent");
+      const vent = load && runOfRole(load, "venting");
       if (load?.terms?.method === "steam") return loseProcess(state, load, event.t, "lost");
       if (!vent?.kept || isOver(vent) || !current(vent.kept)) return false;
       lose(vent.kept, event.t, "lost");
@@ -246,7 +248,7 @@ export const SIGN_FACTS = {
 };
 
 function processOf(load: Load): StageRun | undefined {
-  return runOfKind(load, "process");
+  return runOfRole(load, "treatment");
 }
 
 /** Jars are in and have not been taken out. */
@@ -298,13 +300,13 @@ function uncover(load: Load): void {
 }
 
 function isVented(load: Load): boolean {
-  const vent = runOfKind(load, "vent");
+  const vent = runOfRole(load, "venting");
   return vent === undefined || vent.state === "complete";
 }
 
 /** A canner coming down: zero starts the wait before its lid, and shows that the heat is off. */
 function depressurizing(load: Load, psi: number, at: number): boolean {
-  const run = runOfKind(load, "depressurize");
+  const run = runOfRole(load, "coming-down");
   const process = processOf(load);
   if (!run?.kept || isOver(run) || !process || !isOver(process)) return false;
   // A zero that is put back into the time of the process is a loss of it.

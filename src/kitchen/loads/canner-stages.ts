@@ -1,55 +1,67 @@
 /**
  * The stages every load goes through in a canner, by method. They are the same for every recipe,
  * so recipes do not repeat them; what differs (time, pressure, cover, water) is in the terms.
- *
- * Sources: USDA Complete Guide to Home Canning, Guide 1 (water depth and temperature, venting,
- * full boil, five minutes' wait, cooling); the ten minutes before a pressure canner's lid is
- * opened is from memory of current national-center wording (the 1994 guide says two; the longer
- * is kept).
  */
-import type { ProcessTerms, Recipe, Stage, StageKind } from "../../recipe/recipe.ts";
+
+import type { ProcessTerms, Recipe, Stage } from "../../recipe/recipe.ts";
+import { countWords } from "../../reckon/number-words.ts";
+import {
+  CANNER_WARM_UP_MINUTES,
+  COME_UP_MINUTES,
+  COVER_IN,
+  HOT_CANNER_MINUTES,
+  LID_WAIT_MINUTES,
+  LOAD_MINUTES,
+  LOW_TEMPERATURE_F,
+  PRESSURE_WATER_IN,
+  SETTLE_MINUTES,
+  TO_PRESSURE_MINUTES,
+  TO_ZERO_MINUTES,
+  UNLOAD_MINUTES,
+  VENT_MINUTES,
+} from "../../reckon/trade-numbers.ts";
 import type { GaugeRecord } from "../events.ts";
+import { depressurize } from "../stages/depressurize.ts";
+import { handsOn } from "../stages/hands-on.ts";
+import { heat } from "../stages/heat.ts";
+import { rulesOf } from "../stages/kinds.ts";
+import { process } from "../stages/process.ts";
+import { rest } from "../stages/rest.ts";
+import type { StageRules } from "../stages/rules.ts";
+import { vent } from "../stages/vent.ts";
 
-export const VENT_MINUTES = 10;
-export const LID_WAIT_MINUTES = 10;
-export const SETTLE_MINUTES = 5;
-export const CANNER_WARM_UP_MINUTES = 60;
-/** A canner that was unloaded this short a time ago is still hot, and how long it takes then. */
-export const STILL_HOT_MINUTES = 60;
-export const HOT_CANNER_MINUTES = 10;
-/** Low-temperature pasteurization, degrees Fahrenheit, and how often it is read (our choice). */
-export const LOW_TEMPERATURE_F = { min: 180, max: 185 };
-export const LOW_TEMPERATURE_READ_MINUTES = 5;
+type Given = Pick<Stage, "id" | "say" | "typicalMinutes"> & Partial<Stage>;
 
-type Given = Pick<Stage, "id" | "title" | "say" | "typicalMinutes"> & Partial<Stage>;
-
-function stage(kind: StageKind, given: Given): Stage {
+/** A stage of a kind as the kind has it, and as it is given here. */
+function stage({ kind, usual }: StageRules, given: Given): Stage {
   return {
     kind,
+    title: usual.title ?? kind,
     after: [],
     start: "auto",
     asks: [],
     cautions: [],
     uses: [],
-    attended: kind === "hands-on" || kind === "seal-check",
+    attended: usual.attended,
     ...given,
   };
 }
 
 function warmUp(terms: ProcessTerms, hot: boolean): Stage {
   const kettle = "Put a kettle on beside it and keep the jars hot.";
+  const deep = `${PRESSURE_WATER_IN.min} to ${PRESSURE_WATER_IN.max}`;
   const cold = {
     "boiling-water": "Fill the canner about half with water and light it.",
     "low-temperature": "Fill the canner half full of warm water and light it.",
     steam: "Fill the base of the steam canner to its line and light it.",
-    pressure: "Put 2 to 3 inches of water in the canner and light it.",
+    pressure: `Put ${deep} inches of water in the canner and light it.`,
   }[terms.method];
   const water = hot ? "The canner is still hot: top it up and light it again." : cold;
   const wanted =
     terms.method === "steam"
       ? ""
       : ` It should be at ${terms.waterStartF} degrees for ${terms.pack} packs.`;
-  return stage("heat", {
+  return stage(heat, {
     id: "canner",
     title: "canner warming",
     say: `${water} ${kettle}${wanted} Say canner's ready when it is.`,
@@ -64,33 +76,34 @@ function loading(terms: ProcessTerms): Stage {
   const inches = `${terms.coverIn} ${terms.coverIn > 1 ? "inches" : "inch"}`;
   const over = {
     "boiling-water": `Hot water at least ${inches} over the lids, lid on, heat high.`,
-    "low-temperature": "Hot water at least 1 inch over the lids.",
+    "low-temperature": `Hot water at least ${COVER_IN.least} inch over the lids.`,
     steam: "Set the dome on and turn the heat up.",
     pressure: "Lock the lid, leave the vent open, heat high.",
   }[terms.method];
-  return stage("hands-on", {
+  return stage(handsOn, {
     id: "load",
     title: "load the canner",
     say: `Bands fingertip tight. Lower the jars in. ${over} Say the jars are in.`,
-    typicalMinutes: 5,
+    typicalMinutes: LOAD_MINUTES,
     cautions: ["Hot jars and hot liquid: use the lifter, and keep your face clear of the steam."],
   });
 }
 
 function comeUp(terms: ProcessTerms): Stage {
+  const warm = LOW_TEMPERATURE_F.min;
   const say = {
     "boiling-water":
       "Bring it to a full boil. Tell me when it boils, and that the lids are covered.",
-    "low-temperature": "Bring the water to 180 degrees, and tell me the temperature.",
+    "low-temperature": `Bring the water to ${warm} degrees, and tell me the temperature.`,
     steam:
       "Heat until a full column of steam comes out, then tell me, and tell me its temperature.",
     pressure: "Heat until steam pours out of the open vent, then tell me it is venting.",
   }[terms.method];
-  return stage("heat", {
+  return stage(heat, {
     id: "come-up",
     title: "come-up",
     say,
-    typicalMinutes: 20,
+    typicalMinutes: COME_UP_MINUTES,
     heat: { until: "boil", holdMinutes: 0 },
     pot: "canner",
     uses: ["burner"],
@@ -110,18 +123,17 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
       ? `Put the ${terms.pressurePsi} pound weight on. Tell me when it rocks as its maker says.`
       : `Close the vent. Tell me the pressure when the dial shows ${target}.`;
   return [
-    stage("vent", {
-      id: "vent",
-      title: "vent",
+    stage(vent, {
+      id: vent.kind,
       say: `Venting. Steam must pour out steadily for ${VENT_MINUTES} minutes.`,
       typicalMinutes: VENT_MINUTES,
       uses: ["burner"],
     }),
-    stage("heat", {
+    stage(heat, {
       id: "pressurize",
       title: "coming to pressure",
       say: sign,
-      typicalMinutes: 5,
+      typicalMinutes: TO_PRESSURE_MINUTES,
       heat: { until: "boil", holdMinutes: 0 },
       pot: "canner",
       uses: ["burner"],
@@ -130,9 +142,8 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
 }
 
 function processing(terms: ProcessTerms): Stage {
-  return stage("process", {
-    id: "process",
-    title: "process",
+  return stage(process, {
+    id: process.kind,
     say: "",
     typicalMinutes: terms.minutes,
     uses: ["burner"],
@@ -140,28 +151,27 @@ function processing(terms: ProcessTerms): Stage {
 }
 
 function afterwards(terms: ProcessTerms): Stage[] {
-  const lift = stage("hands-on", {
+  const lift = stage(handsOn, {
     id: "unload",
     title: "lift the jars out",
     say:
       "Lift the jars straight up and stand them an inch apart, out of drafts. " +
       "Leave the bands alone. Say the jars are out.",
-    typicalMinutes: 5,
+    typicalMinutes: UNLOAD_MINUTES,
     cautions: ["Do not press the lids and do not retighten the bands while they are hot."],
   });
   if (terms.method === "pressure") {
     return [
-      stage("hands-on", {
+      stage(handsOn, {
         id: "heat-off",
         title: "heat off",
         say: "Turn the heat off and leave the canner alone. Say heat's off.",
         typicalMinutes: 0,
       }),
-      stage("depressurize", {
-        id: "depressurize",
-        title: "to zero",
+      stage(depressurize, {
+        id: depressurize.kind,
         say: "Let it come to zero by itself; never cool it with water. Say pressure is zero.",
-        typicalMinutes: 45,
+        typicalMinutes: TO_ZERO_MINUTES,
         window: { minMinutes: LID_WAIT_MINUTES, maxMinutes: LID_WAIT_MINUTES },
         cautions: ["Never force a canner open or cool it to hurry it. Lift the lid away from you."],
       }),
@@ -173,10 +183,10 @@ function afterwards(terms: ProcessTerms): Stage[] {
       ? "Turn the heat off and leave the dome on. Say heat's off."
       : "Turn the heat off and take the lid off, away from you. Say heat's off.";
   return [
-    stage("hands-on", { id: "heat-off", title: "heat off", say: off, typicalMinutes: 0 }),
-    stage("rest", {
+    stage(handsOn, { id: "heat-off", title: "heat off", say: off, typicalMinutes: 0 }),
+    stage(rest, {
       id: "settle",
-      title: "five minutes' wait",
+      title: `${countWords(SETTLE_MINUTES, "minute")}' wait`,
       say: `Wait ${SETTLE_MINUTES} minutes before you lift the jars.`,
       typicalMinutes: SETTLE_MINUTES,
       window: { minMinutes: SETTLE_MINUTES, maxMinutes: SETTLE_MINUTES },
@@ -184,21 +194,6 @@ function afterwards(terms: ProcessTerms): Stage[] {
     lift,
   ];
 }
-
-const COOL: Stage = stage("cool", {
-  id: "cool",
-  title: "cool",
-  say: "Leave the jars undisturbed for 12 to 24 hours.",
-  typicalMinutes: 14 * 60,
-  window: { minMinutes: 12 * 60, maxMinutes: 24 * 60 },
-});
-
-const SEAL_CHECK: Stage = stage("seal-check", {
-  id: "seal-check",
-  title: "seal check",
-  say: "Take the bands off and press each lid in the middle. Which jars did not seal?",
-  typicalMinutes: 10,
-});
 
 /**
  * The stages of one load from lighting the canner to the seal check, in order.
@@ -210,8 +205,7 @@ export function cannerStages(
   gauge: GaugeRecord | null,
   hot: boolean,
 ): Stage[] {
-  const own = (kind: StageKind, standard: Stage): Stage =>
-    recipe.stages.find((one) => one.kind === kind) ?? standard;
+  const withJarsOut = recipe.stages.filter((one) => rulesOf(one).ofCanner === "after");
   return [
     warmUp(terms, hot),
     loading(terms),
@@ -219,16 +213,6 @@ export function cannerStages(
     ...(terms.method === "pressure" ? pressureStages(terms, gauge) : []),
     processing(terms),
     ...afterwards(terms),
-    own("cool", COOL),
-    own("seal-check", SEAL_CHECK),
+    ...withJarsOut,
   ];
 }
-
-/** Kinds a recipe may list but the canner's load performs. */
-export const LOAD_KINDS: ReadonlySet<StageKind> = new Set([
-  "vent",
-  "process",
-  "depressurize",
-  "cool",
-  "seal-check",
-]);

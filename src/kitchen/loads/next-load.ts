@@ -2,14 +2,15 @@
 import { chooseProcess, type ProcessChoice } from "../../recipe/choose-process.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
+import { CANNER_WARM_UP_MINUTES, DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { Canner, DatedFact } from "../events.ts";
 import { capacity } from "../jars.ts";
-import { activeOwners, hasBegun, inCanner, isLoad, runOfKind } from "../owners.ts";
+import { activeOwners, hasBegun, inCanner, isLoad, runOfRole } from "../owners.ts";
 import { needsHotCanner } from "../settle.ts";
 import { isOver } from "../stage-run.ts";
+import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
-import { CANNER_WARM_UP_MINUTES, LOAD_KINDS } from "./canner-stages.ts";
 import { openLoad } from "./open-load.ts";
 import { asksMore } from "./raise-terms.ts";
 
@@ -23,9 +24,6 @@ function needsLoad(state: State, batch: Batch): boolean {
   return batch.ready > 0 || batch.again > 0 || !batch.allFilled;
 }
 
-/** Kinds that end when they are found to be ready, days apart: nobody can count down to it. */
-const UNFORESEEN: ReadonlySet<string> = new Set(["ferment", "dry"]);
-
 /**
  * Minutes until a batch is likely to want its canner hot, to fill its jars or to heat what is
  * packed hot: its stages' typical times and shortest rests. Infinity while that hangs on a
@@ -38,8 +36,9 @@ export function minutesToCanner(batch: Batch, now: number): number {
     if (found !== undefined) return found;
     known.set(id, 0);
     const run = batch.stages.find((one) => one.id === id);
-    if (!run || isOver(run) || LOAD_KINDS.has(run.spec.kind)) return 0;
-    if (UNFORESEEN.has(run.spec.kind)) {
+    if (!run || isOver(run) || isOfCanner(run.spec)) return 0;
+    // It ends when it is found to be ready, days apart: nobody can count down to it.
+    if (!rulesOf(run.spec).plan.foreseeable) {
       known.set(id, Number.POSITIVE_INFINITY);
       return Number.POSITIVE_INFINITY;
     }
@@ -53,7 +52,7 @@ export function minutesToCanner(batch: Batch, now: number): number {
     known.set(id, before + length);
     return before + length;
   };
-  const fill = runOfKind(batch, "fill");
+  const fill = runOfRole(batch, "filling");
   if (!fill || isOver(fill) || fill.state === "running") return 0;
   const wanting = batch.stages.filter(
     (run) => run.state === "waiting" && needsHotCanner(batch, run),
@@ -114,12 +113,9 @@ export function termsFor(
   });
 }
 
-/** A dial that is off by more than this is to be replaced, psi. */
-export const GAUGE_OFF_LIMIT_PSI = 2;
-
 function gaugeServes(canner: Canner, method: string): boolean {
   if (method !== "pressure") return true;
-  return Math.abs(canner.gauge?.readsHighPsi ?? 0) <= GAUGE_OFF_LIMIT_PSI;
+  return Math.abs(canner.gauge?.readsHighPsi ?? 0) <= DIAL_OFF_PSI;
 }
 
 /** Opens the next load where a canner is free and its batch will soon be ready for it. */

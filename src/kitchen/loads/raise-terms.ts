@@ -5,7 +5,7 @@
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { completesAt, current } from "../kept.ts";
-import { runOfKind } from "../owners.ts";
+import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { isOver, reopen } from "../stage-run.ts";
 import type { Load, StageRun, State } from "../state.ts";
@@ -32,7 +32,7 @@ export function raiseTerms(
   event: { t: number; terms: ProcessTerms },
   stages: StageRun[],
 ): void {
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   const kept = process?.kept;
   if (!process || !kept) return;
   const before = load.terms;

@@ -1,20 +1,22 @@
 /** Lifting the jars out, on a word or because they leave a process that was too short. */
+
 import { lose } from "../kept.ts";
-import { runOfKind } from "../owners.ts";
+import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, reopen, skip } from "../stage-run.ts";
+import { rulesOf } from "../stages/kinds.ts";
 import type { Load, State } from "../state.ts";
 
 /** The jars come out: what of the load's stages was not done by now never was. */
 export function unload(state: State, load: Load, event: { t: number; early: boolean }): void {
   load.unloadedAt = event.t;
   load.early = event.early;
-  const process = runOfKind(load, "process");
+  const process = runOfRole(load, "treatment");
   // Out before a time that had seemed full: then it was not.
   if (process?.state === "complete" && (process.endedAt ?? 0) > event.t) reopen(process, "running");
   if (process?.kept && !isOver(process)) lose(process.kept, event.t, "out");
   for (const run of load.stages) {
-    if (run.id === "cool") break;
+    if (rulesOf(run.spec).ofCanner === "after") break;
     if (isOver(run)) continue;
     const done = run.id === "unload" || (run === process && run.startedAt !== undefined);
     if (done) finish(run, event.t);

@@ -4,7 +4,7 @@
  * that cycles makes it waver. The marks come from the altitude or from the tested pressure.
  */
 import { boilingPointF } from "../../reckon/boiling.ts";
-import { LOW_TEMPERATURE_F } from "../loads/canner-stages.ts";
+import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import type { Sample } from "./probe-filter.ts";
 
 export type Rule = {

@@ -1,5 +1,6 @@
 /** The stage kinds by name. A new kind is a file beside this one and a line here. */
-import type { StageKind } from "../../recipe/recipe.ts";
+import type { StageRole } from "../../recipe/kind-in-recipe.ts";
+import type { Stage, StageKind } from "../../recipe/recipe.ts";
 import { cool } from "./cool.ts";
 import { cure } from "./cure.ts";
 import { depressurize } from "./depressurize.ts";
@@ -30,3 +31,18 @@ export const KINDS: Record<StageKind, StageRules> = {
   cure,
   store,
 };
+
+type OfKind = Pick<Stage, "kind">;
+
+export function rulesOf(stage: OfKind): StageRules {
+  return KINDS[stage.kind];
+}
+
+export function hasRole(stage: OfKind, role: StageRole): boolean {
+  return rulesOf(stage).role === role;
+}
+
+/** A stage that a recipe may list but a load goes through, and not its batch. */
+export function isOfCanner(stage: OfKind): boolean {
+  return rulesOf(stage).ofCanner !== null;
+}

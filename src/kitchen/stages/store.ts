@@ -1,11 +1,44 @@
 /** Kept until its best-by date. */
+import { BEST_BY_DAYS } from "../../reckon/trade-numbers.ts";
 import type { StageRules } from "./rules.ts";
+
+const DAY_MINUTES = 24 * 60;
 
 export const store: StageRules = {
   kind: "store",
+  role: null,
+  ofCanner: null,
+  onceForCanner: false,
+  thermometer: null,
+  length: "usual",
+  restsAsTested: false,
+  usual: {
+    title: "store",
+    say: "Wipe, label, and put the jars somewhere cool and dark. Best within a year.",
+    sayUnprocessed:
+      "Label them and put them in the refrigerator. Without a process they are not for the shelf.",
+    minutes: BEST_BY_DAYS * DAY_MINUTES,
+    window: { minMinutes: 0, maxMinutes: BEST_BY_DAYS * DAY_MINUTES },
+    attended: false,
+    uses: [],
+  },
   shelf: "rest",
   clock: "at-begin",
   ends: "date",
   watched: false,
   learned: false,
+  guarded: false,
+  window: null,
+  date: "until",
+  condition: null,
+  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  says: {
+    turn: "recipe",
+    began: "boiling",
+    lost: "boil",
+    opens: "may-go-on",
+    closes: "past-best",
+    ends: "is-up",
+  },
+  shows: { done: null, needed: null },
 };

@@ -4,7 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const boilLost: MeaningOf<"boil-lost"> = {
   cost: "raising",
   report: true,
-  when: ["stage:heat", "load:in-water"],
+  when: ["stage:pot", "load:in-water"],
   slots: { target: "name", at: "instant" },
   example: "it stopped boiling",
   topical: true,

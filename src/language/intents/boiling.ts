@@ -4,7 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const boiling: MeaningOf<"boiling"> = {
   cost: "clearing",
   report: true,
-  when: ["stage:heat", "load:in-water"],
+  when: ["stage:pot", "load:in-water"],
   slots: { target: "name", at: "instant", covered: "flag" },
   example: "it's boiling and the lids are covered",
   topical: true,

@@ -4,7 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const jarBroken: MeaningOf<"jar-broken"> = {
   cost: "raising",
   report: true,
-  when: ["stage:fill", "load:in-canner", "load:out", "asked:seals"],
+  when: ["stage:filling", "load:in-canner", "load:out", "asked:seals"],
   slots: { target: "name", count: "count", jars: "numbers" },
   example: "a jar broke",
   wordings: [

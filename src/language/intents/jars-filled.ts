@@ -4,7 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const jarsFilled: MeaningOf<"jars-filled"> = {
   cost: "changing",
   report: true,
-  when: ["stage:fill"],
+  when: ["stage:filling"],
   slots: { target: "name", count: "count", size: "word" },
   example: "eight pints filled",
   wordings: [

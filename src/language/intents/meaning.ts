@@ -1,7 +1,6 @@
 /** What is declared of a meaning, a thing a person can ask for or report. */
 import type { Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import type { QuestionKind } from "../../kitchen/questions.ts";
-import type { StageKind } from "../../recipe/recipe.ts";
 import type { Context } from "../context.ts";
 import type { PlainWords } from "../values/targets.ts";
 
@@ -22,8 +21,9 @@ export type When =
   | "timer"
   /** A stage at hand goes by a temperature. */
   | "temperature-wanted"
-  /** A stage of this kind is under way, or waits only for a word. */
-  | `stage:${StageKind}`
+  /** A pot comes to its heat, or jars are filled: now, or as soon as somebody says so. */
+  | "stage:pot"
+  | "stage:filling"
   /** A load waits for its jars, is in the canner (in water, in steam), or is out of it. */
   | "load:waiting"
   | "load:in-canner"

@@ -4,7 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const setAside: MeaningOf<"set-aside"> = {
   cost: "changing",
   report: true,
-  when: ["stage:fill"],
+  when: ["stage:filling"],
   slots: { target: "name", count: "count", jars: "numbers" },
   example: "one jar set aside",
   doubting: ["would"],

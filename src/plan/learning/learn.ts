@@ -3,6 +3,7 @@
  * the recipe's typical time while little is known, with a range. Only work of hands and coming to
  * a boil are learned; a process, a vent, a wait, cooling and curing never are.
  */
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { processOptions } from "../../recipe/choose-process.ts";
 import type { Recipe, Stage } from "../../recipe/recipe.ts";
@@ -56,7 +57,7 @@ export function lessonsOf(state: State): Lessons {
     const own = ratios.get(time.group) ?? [];
     own.push(Math.log(time.minutes / time.plannedMinutes));
     ratios.set(time.group, own);
-    groups[time.stage.kind === "heat" ? "heat" : "hands"].set(time.group, own);
+    groups[rulesOf(time.stage).plan.burner ? "heat" : "hands"].set(time.group, own);
     if (time.usefulWatts !== undefined) watts.push(time.usefulWatts);
   }
   return {
@@ -89,7 +90,7 @@ export function learnedMinutes(
   const joules = joulesToBoil(recipe, stage, { ...pot, factor });
   const expected =
     joules === undefined
-      ? expectNext(own, stage.kind === "heat" ? lessons.heat : lessons.hands)
+      ? expectNext(own, rulesOf(stage).plan.burner ? lessons.heat : lessons.hands)
       : expectBoil(own, lessons, joules / (planned * 60));
   const hold = holdMinutes(stage);
   const minutes = (log: number) => tidy(planned * Math.exp(log) + hold);

@@ -1,5 +1,5 @@
 /** How long a stage should take by its recipe, for the weight there is. */
-import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Recipe, Stage } from "../../recipe/recipe.ts";
 import { joulesToBoil, type Pot } from "../heat-needed.ts";
 
@@ -8,14 +8,14 @@ import { joulesToBoil, type Pot } from "../heat-needed.ts";
  * whatever else guards the jar or the food never is.
  */
 export function isLearnable(stage: Stage): boolean {
-  if (!KINDS[stage.kind].learned) return false;
+  if (!rulesOf(stage).learned) return false;
   // A flame turned off is the end of a process, and no work.
-  return stage.kind === "heat" || (stage.attended && stage.typicalMinutes > 1);
+  return rulesOf(stage).plan.burner || (stage.attended && stage.typicalMinutes > 1);
 }
 
 /** Minutes held at the boil after it is reached: the recipe's own, and not learned. */
 export function holdMinutes(stage: Stage): number {
-  return stage.kind === "heat" ? (stage.heat?.holdMinutes ?? 0) : 0;
+  return stage.heat?.holdMinutes ?? 0;
 }
 
 /** How many times the recipe's own amount is made. */
@@ -39,7 +39,7 @@ export function plannedMinutes(
     const beyond = (factor - 1) * recipe.yield.weightLb;
     return Math.max(own + stage.minutesPerLb * beyond, own * Math.min(1, factor));
   }
-  if (stage.kind === "fill") return own * factor;
+  if (hasRole(stage, "filling")) return own * factor;
   const now = joulesToBoil(recipe, stage, { factor, altitudeFt: 0, ...pot });
   const usual = joulesToBoil(recipe, stage, { factor: 1, altitudeFt: 0 });
   return now === undefined || usual === undefined ? own : (own * now) / usual;

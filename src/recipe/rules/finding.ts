@@ -1,3 +1,4 @@
+import type { Kinds } from "../kind-in-recipe.ts";
 import type { ProcessTable, ProcessTables, TestedFormula } from "../process-table.ts";
 import type { Ingredient, ProcessOption, Recipe } from "../recipe.ts";
 
@@ -25,6 +26,7 @@ export type Known = {
 export type Subject = {
   recipe: Recipe;
   tables: ProcessTables;
+  kinds: Kinds;
   /** Options whose table exists, with it. */
   known: Known[];
   /** True where the recipe means to be kept on a shelf by a canner process. */

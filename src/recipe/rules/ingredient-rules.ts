@@ -13,6 +13,7 @@ import {
   optionPlace,
   type Rule,
   SOURCES,
+  type Subject,
   warning,
 } from "./finding.ts";
 import { thinningCups } from "./liquids.ts";
@@ -74,24 +75,26 @@ const THREE_RINSES = /\brins[^.]*\b(three|3) times\b|\b(three|3) (times[^.,]*\br
 const HOUR = /\b(an|one|1|full|each)[ -]hour\b|\bhour each\b|\b60 min|\b1 h\b/i;
 
 /** Rinses the stages ask for, and whether the food stands an hour in fresh water between them. */
-function rinsing(recipe: Recipe): { rinses: number; hours: boolean } {
+function rinsing({ recipe, kinds }: Subject): { rinses: number; hours: boolean } {
   const texts = recipe.stages.map((stage) => `${stage.title}. ${stage.say}`);
   const sentences = texts.flatMap((text) => text.split(/[.;]/));
   const rinsed = sentences.filter((said) => /\brins/i.test(said) && !RINSED_THING.test(said));
   const thrice = rinsed.some((said) => THREE_RINSES.test(said) && !/\bstir/i.test(said));
   const hours = recipe.stages.some((stage, index) => {
     const text = texts[index] ?? "";
-    const rests = stage.kind === "rest" && (stage.window?.minMinutes ?? stage.typicalMinutes) >= 60;
+    const rests =
+      kinds[stage.kind].thermometer === "room" &&
+      (stage.window?.minMinutes ?? stage.typicalMinutes) >= 60;
     return /\brins|fresh/i.test(text) && (HOUR.test(text) || rests);
   });
   return { rinses: thrice ? LIME_RINSES : rinsed.length, hours };
 }
 
 /** Pickling lime left on the food uses up the acid: three rinses, each with an hour's soak. */
-export const limeRinses: Rule = ({ recipe }) => {
-  const lime = recipe.ingredients.find(isLime);
+export const limeRinses: Rule = (subject) => {
+  const lime = subject.recipe.ingredients.find(isLime);
   if (!lime) return [];
-  const { rinses, hours } = rinsing(recipe);
+  const { rinses, hours } = rinsing(subject);
   if (rinses >= LIME_RINSES && hours) return [];
   const message =
     "pickling lime is rinsed off three times, with an hour in fresh water each; this recipe " +

@@ -1,4 +1,5 @@
-import { pasteurizes, STEAM_LIMIT_MINUTES, STERILE_BELOW_MINUTES } from "../choose-process.ts";
+import { STEAM_LIMIT_MINUTES, STERILE_BELOW_MINUTES } from "../../reckon/trade-numbers.ts";
+import { pasteurizes } from "../choose-process.ts";
 import type { ProcessTable } from "../process-table.ts";
 import { sourceLine } from "../process-table.ts";
 import { JAR_SIZES } from "../recipe.ts";

@@ -1,16 +1,13 @@
+import { COOL_HOURS, REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import { CRITICAL_FACTORS } from "../critical-factors.ts";
 import { formatMinutes } from "../duration.ts";
 import type { Recipe, Stage } from "../recipe.ts";
-import { danger, type Finding, type Rule, SOURCES, warning } from "./finding.ts";
-
-/** Stages whose length the tested recipe gives by their id. */
-const RESTING: readonly Stage["kind"][] = ["rest", "ferment"];
-const COOL = { minMinutes: 12 * 60, maxMinutes: 24 * 60 };
+import { danger, type Finding, type Rule, SOURCES, type Subject, warning } from "./finding.ts";
 
 const place = (stage: Stage) => `stages.${stage.id}`;
 
 function testedRest(
-  recipe: Recipe,
+  { recipe, kinds }: Subject,
   stage: Stage,
   rests: Record<string, { minMinutes: number; maxMinutes: number }>,
 ) {
@@ -18,41 +15,47 @@ function testedRest(
   if (own) return own;
   const all = Object.values(rests);
   const only =
-    recipe.stages.filter((s) => RESTING.includes(s.kind)).length === 1 && all.length === 1;
+    recipe.stages.filter((s) => kinds[s.kind].restsAsTested).length === 1 && all.length === 1;
   return only ? all[0] : undefined;
 }
 
-/** Rests as tested, and cooling for 12 to 24 hours. */
-export const restWindow: Rule = ({ recipe, known }) =>
-  recipe.stages.flatMap((stage): Finding[] => {
+/** Rests as tested, and cooling as long as jars stand untouched. */
+export const restWindow: Rule = (subject) =>
+  subject.recipe.stages.flatMap((stage): Finding[] => {
+    const { known, kinds } = subject;
+    const kind = kinds[stage.kind];
     const rests = known.flatMap(({ formula }) => (formula?.rests ? [formula.rests] : []));
     const low = stage.window?.minMinutes ?? stage.typicalMinutes;
     const high = stage.window?.maxMinutes ?? stage.typicalMinutes;
-    if (stage.kind === "cool") {
-      if (low < COOL.minMinutes) {
-        const message = `jars cool 12 to 24 hours before the seal check, not ${formatMinutes(low)}`;
+    if (kind.role === "cooling") {
+      const { min, max } = COOL_HOURS;
+      if (low < min * 60) {
+        const hours = `${min} to ${max} hours`;
+        const message = `jars cool ${hours} before the seal check, not ${formatMinutes(low)}`;
         return [danger("cool-window", place(stage), message, SOURCES.principles)];
       }
-      if (high <= COOL.maxMinutes) return [];
-      const message = "a seal is checked within 24 hours, while a failed jar can still be saved";
+      if (high <= max * 60) return [];
+      const message =
+        `a seal is checked within ${REPROCESS_WITHIN_HOURS} hours, ` +
+        "while a failed jar can still be saved";
       return [warning("cool-window", place(stage), message, SOURCES.principles)];
     }
-    if (!RESTING.includes(stage.kind) || rests.length === 0) return [];
-    const tested = rests.map((one) => testedRest(recipe, stage, one)).find(Boolean);
+    if (!kind.restsAsTested || rests.length === 0) return [];
+    const tested = rests.map((one) => testedRest(subject, stage, one)).find(Boolean);
     if (!tested || (low >= tested.minMinutes && high <= tested.maxMinutes)) return [];
     const message =
       `this rest is ${formatMinutes(low)} to ${formatMinutes(high)}; tested is ` +
       `${formatMinutes(tested.minMinutes)} to ${formatMinutes(tested.maxMinutes)}`;
     // Half fermented is hardly sour, and the short process was tested for what is.
-    const make = stage.kind === "ferment" && low < tested.minMinutes ? danger : warning;
+    const make = kind.thermometer === "culture" && low < tested.minMinutes ? danger : warning;
     return [make("rest-window", place(stage), message, SOURCES.pickles)];
   });
 
 /** A ferment warmer than tested spoils before it sours; a colder one merely waits. */
-export const fermentTemperature: Rule = ({ recipe, known }) =>
+export const fermentTemperature: Rule = ({ recipe, known, kinds }) =>
   recipe.stages.flatMap((stage): Finding[] => {
     const tested = known.map(({ formula }) => formula?.fermentF).find(Boolean);
-    const mine = stage.kind === "ferment" ? stage.temperatureF : undefined;
+    const mine = kinds[stage.kind].thermometer === "culture" ? stage.temperatureF : undefined;
     if (!tested || !mine || (mine.max <= tested.max && mine.min >= tested.min)) return [];
     const message =
       `this ferments at ${mine.min} to ${mine.max} degrees; tested is ` +

@@ -29,13 +29,14 @@ function speaksOfProcess(said: string): boolean {
 }
 
 /** A process time written or said in a stage instead of looked up in a table. */
-export const minutesInStage: Rule = ({ recipe }) =>
+export const minutesInStage: Rule = ({ recipe, kinds }) =>
   recipe.stages.flatMap((stage) => {
+    const tested = kinds[stage.kind].length === "tested-table";
     const said = [...sentences(stage.title), ...sentences(stage.say)];
     const timed = (text: string) => {
-      return stage.kind === "process" ? DURATION.test(text) : speaksOfProcess(text);
+      return tested ? DURATION.test(text) : speaksOfProcess(text);
     };
-    const written = stage.kind === "process" && stage.writtenMinutes !== undefined;
+    const written = tested && stage.writtenMinutes !== undefined;
     if (!written && !said.some(timed)) return [];
     const message =
       "a process time stands in the stage; it depends on jar and altitude: use a table";
@@ -62,10 +63,10 @@ function spokenHeadspace(tested: readonly number[], stage: Stage): string | unde
 }
 
 /** Headspace said to the cook that is another than the tables were tested with. */
-export const headspaceSaid: Rule = ({ recipe, known }) =>
+export const headspaceSaid: Rule = ({ recipe, known, kinds }) =>
   recipe.stages.flatMap((stage) => {
     const tested = [...new Set(known.map(({ table }) => table.headspaceIn))];
-    if (tested.length === 0 || stage.kind !== "fill") return [];
+    if (tested.length === 0 || kinds[stage.kind].role !== "filling") return [];
     const fault = spokenHeadspace(tested, stage);
     return fault ? [danger("headspace", place(stage), fault, SOURCES.principles)] : [];
   });
@@ -73,9 +74,9 @@ export const headspaceSaid: Rule = ({ recipe, known }) =>
 const JAR_NAMES = /\b(half[- ]gallon|gallon|quart|pint|half[- ]pint)s?[- ]jars?\b/g;
 
 /** A jar named to the cook that is larger than any the recipe was tested in. */
-export const jarSaid: Rule = ({ recipe, shelf }) =>
+export const jarSaid: Rule = ({ recipe, shelf, kinds }) =>
   recipe.stages.flatMap((stage) => {
-    if (!shelf || stage.kind !== "fill") return [];
+    if (!shelf || kinds[stage.kind].role !== "filling") return [];
     const sizes: readonly string[] = [...JAR_SIZES, "gallon"];
     const largest = Math.max(...recipe.jars.map((jar) => sizes.indexOf(jar)));
     const said = [...`${stage.title} ${stage.say}`.toLowerCase().matchAll(JAR_NAMES)]
@@ -120,10 +121,10 @@ const OTHER_AMOUNTS = [
 const FILLED_WITH_WATER = /\b(top|fill|thin|add|cover)\w*\b.*\bwater\b/;
 
 /** Words that change the mix the ingredients give. */
-export const otherAmountsSaid: Rule = ({ recipe, shelf }) =>
+export const otherAmountsSaid: Rule = ({ recipe, shelf, kinds }) =>
   recipe.stages.flatMap((stage) => {
     const said = shelf ? sentences(stage.say) : [];
-    const brined = stage.kind === "fill" && recipe.class === "acidified";
+    const brined = kinds[stage.kind].role === "filling" && recipe.class === "acidified";
     const patterns = brined ? [...OTHER_AMOUNTS, FILLED_WITH_WATER] : OTHER_AMOUNTS;
     const changed = said.some(
       (text) => !NEVER.test(text) && patterns.some((pattern) => pattern.test(text)),

@@ -7,6 +7,8 @@
  * used. A year in the freezer for quality, and a month for refrigerator pickles, are common
  * practice and from memory.
  */
+import { BEST_BY_DAYS, DISCARD_BOIL_MINUTES } from "../../reckon/trade-numbers.ts";
+
 export type Keep = "shelf" | "refrigerate" | "freeze";
 
 export type KeepingRule = { days: number; source: string; words: string };
@@ -15,7 +17,7 @@ const GUIDE_1 = "USDA Complete Guide to Home Canning, Guide 1";
 const PRACTICE = "common practice, from memory";
 
 export const KEEPING: Record<"shelf" | "cold" | "freezer" | "ferment" | "pickle", KeepingRule> = {
-  shelf: { days: 365, source: GUIDE_1, words: "best within a year, cool, dark and dry" },
+  shelf: { days: BEST_BY_DAYS, source: GUIDE_1, words: "best within a year, cool, dark and dry" },
   cold: { days: 7, source: GUIDE_1, words: "refrigerate and use within several days" },
   freezer: { days: 365, source: PRACTICE, words: "freeze; best within a year" },
   ferment: {
@@ -29,5 +31,6 @@ export const KEEPING: Record<"shelf" | "cold" | "freezer" | "ferment" | "pickle"
 /** What to do with a jar that is bulged, leaking, unsealed or off when it is opened. */
 export const SPOILED_CAUTION =
   "Do not taste it. Still sealed: bag it and throw it out. Open or leaking low-acid food and " +
-  "tomatoes: lay jar and all in a pot, cover with an inch of water, boil 30 minutes, then throw " +
+  "tomatoes: lay jar and all in a pot, cover with an inch of water, " +
+  `boil ${DISCARD_BOIL_MINUTES} minutes, then throw ` +
   "it out, and clean what it touched (USDA Complete Guide to Home Canning, Guide 1).";

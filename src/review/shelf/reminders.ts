@@ -7,7 +7,8 @@ import { agenda, type DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
 import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
 import { ownerName } from "../../kitchen/names.ts";
-import { activeOwners, isLoad, type Owner, runOf } from "../../kitchen/owners.ts";
+import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
 import { dayAndTime } from "../day-and-time.ts";
@@ -72,10 +73,10 @@ function fromAgenda(state: State, now: number): Found[] {
     if (!owner || !run) return [];
     const words = wordsFor(state, item, owner, run);
     if (!words) return [];
-    const dated = run.spec.kind === "cure" || run.spec.kind === "store";
-    if (dated && item.at < now - DAY_MS) return [];
+    const { date } = rulesOf(run.spec);
+    if (date && item.at < now - DAY_MS) return [];
     const wall = wallOf(state, item.at);
-    const at = dated ? atHour(wall, state.zone, DAY_HOUR, run.spec.kind === "cure") : wall;
+    const at = date ? atHour(wall, state.zone, DAY_HOUR, date === "from") : wall;
     return [{ id: item.key, at, ...words, batch: batchOf(owner), owner: owner.id }];
   });
 }
@@ -86,19 +87,20 @@ function wordsFor(
   owner: Owner,
   run: StageRun,
 ): { title: string; detail: string } | undefined {
-  const { kind, window, title } = run.spec;
+  const { window, title } = run.spec;
+  const rules = rulesOf(run.spec);
   const name = ownerName(state, owner);
-  if (kind === "cure" && !isLoad(owner)) {
+  if (rules.date === "from" && !isLoad(owner)) {
     if (owner.option && onShelf(state, owner) < 1) return undefined;
     return { title: `Ready to open: ${name}`, detail: "The flavor has had its time." };
   }
-  if (kind === "store" && !isLoad(owner)) {
+  if (rules.date === "until" && !isLoad(owner)) {
     // Jars have their own dates, by where they stand.
     if (owner.option || owner.ready > 0) return undefined;
     return { title: `Best by: ${name}`, detail: "It has been kept for its best time." };
   }
-  if (kind !== "rest" && kind !== "ferment" && kind !== "dry") return undefined;
-  if (!window || window.minMinutes < SHORTEST_WAIT_MINUTES) return undefined;
+  if (!rules.window?.reminded || !window || window.minMinutes < SHORTEST_WAIT_MINUTES)
+    return undefined;
   if (what === "min") {
     const latest = run.startedAt === undefined ? 0 : run.startedAt + window.maxMinutes * MINUTE_MS;
     const by = dayAndTime(wallOf(state, latest), state.zone);
@@ -157,8 +159,8 @@ function matches(
 function seals(state: State): Found[] {
   return activeOwners(state).flatMap((owner): Found[] => {
     if (!isLoad(owner)) return [];
-    const cool = runOf(owner, "cool") ?? owner.stages.find((run) => run.spec.kind === "cool");
-    const check = owner.stages.find((run) => run.spec.kind === "seal-check");
+    const cool = runOfRole(owner, "cooling");
+    const check = runOfRole(owner, "seals");
     if (!cool || cool.startedAt === undefined || !cool.spec.window) return [];
     const { minMinutes, maxMinutes } = cool.spec.window;
     const latest = wallOf(state, cool.startedAt + maxMinutes * MINUTE_MS);

@@ -214,7 +214,7 @@ function differing(
 
 async function faultOfRecipes(recipes: readonly OwnRecipe[]): Promise<string | undefined> {
   if (recipes.length === 0) return undefined;
-  const { parseLibraryFile } = await import("../../recipe/read-library.ts");
+  const { parseLibraryFile } = await import("../../kitchen/read-library.ts");
   for (const { name, text } of recipes) {
     const [problem] = parseLibraryFile(name, text).problems;
     if (problem) return problem;

@@ -2,6 +2,7 @@
 import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
 import type { PlannedItem } from "../../kitchen/events.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
@@ -31,8 +32,9 @@ export function beginsOf(
 ): Map<string, number> {
   const starts = new Map<string, number>();
   const canners = new Map<string, number>();
-  for (const { batch, stage, startMs, kind } of plan.tasks) {
-    if (kind === "cool" || !items.some((item) => item.id === batch)) continue;
+  for (const task of plan.tasks) {
+    const { batch, stage, startMs } = task;
+    if (rulesOf(task).ofCanner === "after" || !items.some((item) => item.id === batch)) continue;
     const into = stage === "canner" ? canners : starts;
     into.set(batch, Math.min(into.get(batch) ?? Number.POSITIVE_INFINITY, startMs));
   }

@@ -1,6 +1,8 @@
 /** What makes sense to say just now: the smaller the grammar, the better it is heard. */
+
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import { type QuestionKind, questions } from "../../kitchen/questions.ts";
+import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import type { SpokenGrammarOptions } from "../../language/grammar/spoken-grammar.ts";
 import { meanings } from "../../language/intents/all.ts";
@@ -29,6 +31,11 @@ function atHand(batch: Batch): StageRun[] {
   return batch.stages.filter(
     (run) => run.state === "running" || (run.state === "waiting" && run.spec.start === "word"),
   );
+}
+
+function ofStage({ spec }: StageRun): When[] {
+  if (rulesOf(spec).thermometer === "pot") return ["stage:pot"];
+  return hasRole(spec, "filling") ? ["stage:filling"] : [];
 }
 
 function ofLoad(load: Load): When[] {
@@ -104,7 +111,7 @@ export function momentOf(state: State, pending: Pending | undefined): SpokenGram
     "always",
     owners.length === 0 ? "idle" : "working",
     ...asked(state, pending),
-    ...batches.flatMap(atHand).map((run): When => `stage:${run.spec.kind}`),
+    ...batches.flatMap(atHand).flatMap(ofStage),
     ...loads.flatMap(ofLoad),
     ...(batches.length > 1 ? (["several-batches"] as const) : []),
     ...(temperature ? (["temperature-wanted"] as const) : []),

@@ -2,7 +2,7 @@
 import type { DatedFact } from "../../kitchen/events.ts";
 import { unanswered } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
-import { isLoad, type Owner, ownerOf, runOfKind } from "../../kitchen/owners.ts";
+import { isLoad, type Owner, ownerOf, runOfRole } from "../../kitchen/owners.ts";
 import type { Load, State } from "../../kitchen/state.ts";
 import { boilingPointF } from "../../reckon/boiling.ts";
 import { boilDoubt, gapDoubt, pressureDoubt, probeValue } from "../../speech/probe-sentences.ts";
@@ -75,7 +75,7 @@ function ofPressure(seen: Seen, id: string, saidPsi: number): string | undefined
 }
 
 function ofGap(seen: Seen, load: Load): string | undefined {
-  const run = runOfKind(load, "process");
+  const run = runOfRole(load, "treatment");
   const gaps = run?.kept ? unanswered(run.kept) : [];
   const [first] = gaps;
   const last = gaps.at(-1);

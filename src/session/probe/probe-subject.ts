@@ -1,7 +1,7 @@
 /** Which canner or pot a probe's reading is about, and by which rule it is judged. */
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { find } from "../../kitchen/names.ts";
-import { activeOwners, isLoad, type Owner, runOfKind } from "../../kitchen/owners.ts";
+import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";
 import {
   boilRule,
@@ -10,6 +10,7 @@ import {
   type Rule,
 } from "../../kitchen/probe/probe-rules.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Load, StageRun, State } from "../../kitchen/state.ts";
 
 export type Subject = {
@@ -25,14 +26,16 @@ function watchable(state: State, kind: ProbeReading["kind"]): Subject[] {
     if (isLoad(owner)) return loadSubject(owner, kind);
     if (kind === "pressure" || owner.state === "abandoned") return [];
     return owner.stages
-      .filter((run) => run.spec.kind === "heat" && run.state === "running" && run.kept)
+      .filter(
+        (run) => rulesOf(run.spec).thermometer === "pot" && run.state === "running" && run.kept,
+      )
       .filter((run) => run.spec.heat?.until === "boil" || (run.spec.heat?.holdMinutes ?? 0) > 0)
       .map((run) => ({ owner, run, sign: "boil" as const }));
   });
 }
 
 function loadSubject(load: Load, kind: ProbeReading["kind"]): Subject[] {
-  const run = runOfKind(load, "process");
+  const run = runOfRole(load, "treatment");
   if (!run?.kept || isOver(run)) return [];
   if (load.loadedAt === undefined || load.unloadedAt !== undefined) return [];
   const method = load.terms?.method;
@@ -92,6 +95,6 @@ export function awaitsSign({ owner, run }: Subject): boolean {
   const last = kept.stretches.at(-1);
   if (last && last.to === undefined) return false;
   if (!isLoad(owner)) return true;
-  const vent = runOfKind(owner, "vent");
+  const vent = runOfRole(owner, "venting");
   return vent === undefined || isOver(vent);
 }

@@ -88,7 +88,7 @@ export async function loadLibrary(
     const parsed = known[digestOf(text)];
     if (parsed) files.push({ ...parsed, name });
     else {
-      const { parseLibraryFile, shelfDanger } = await import("../../recipe/read-library.ts");
+      const { parseLibraryFile, shelfDanger } = await import("../../kitchen/read-library.ts");
       dangerOf = shelfDanger;
       files.push({ ...parseLibraryFile(name, text), unchecked: true });
     }

@@ -7,24 +7,29 @@ import type { Command, Intent } from "../../kitchen/command.ts";
 import type { Ref, Wish } from "../../kitchen/decide/outcome.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
 import { current, isLost } from "../../kitchen/kept.ts";
-import { LOAD_KINDS } from "../../kitchen/loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
 import { potOf } from "../../kitchen/names.ts";
-import { activeOwners, isLoad, type Owner, runOfKind } from "../../kitchen/owners.ts";
+import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import { dispositionsFor, questions } from "../../kitchen/questions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
+import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import { boilingPointF } from "../../reckon/boiling.ts";
+import {
+  COME_UP_MINUTES,
+  LOAD_MINUTES,
+  LOW_TEMPERATURE_READ_MINUTES,
+  UNLOAD_MINUTES,
+} from "../../reckon/trade-numbers.ts";
 
 export type CookAction = { at: number; wish: Wish };
 
 /** An alarm that no work of the next minutes answers is answered by a word after this. */
 const ANSWER_MS = 2 * MINUTE_MS;
-const COME_UP_MINUTES = 20;
 const RECOVERY_MINUTES = 2;
-const READ_MINUTES = 5;
+const SEALS_MINUTES = 5;
 const GOOD_LOW_TEMPERATURE_F = 182;
 
 function wish(intent: Intent, slots: object, text: string, chosen?: Ref): Wish {
@@ -77,7 +82,7 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
     }
     case "seals":
       return {
-        at: now + READ_MINUTES * MINUTE_MS,
+        at: now + SEALS_MINUTES * MINUTE_MS,
         wish: wish("sealed", { all: true }, "all sealed"),
       };
     default:
@@ -100,18 +105,19 @@ function batchActions(state: State, batch: Batch, now: number): CookAction[] {
   }
   if (batch.state !== "running") return [];
   return batch.stages.flatMap((run): CookAction[] => {
-    if (LOAD_KINDS.has(run.spec.kind)) return [];
+    if (isOfCanner(run.spec)) return [];
     if (run.state === "waiting") return beginByWord(state, batch, run, now);
     if (run.state !== "running") return [];
-    const { window, typicalMinutes, kind } = run.spec;
+    const { window, typicalMinutes } = run.spec;
+    const { ends } = rulesOf(run.spec);
     const beyond = (batch.lot.weightLb ?? 0) - batch.recipe.yield.weightLb;
     const typical = typicalMinutes + (run.spec.minutesPerLb ?? 0) * Math.max(0, beyond);
-    if (kind === "heat") return heatAction(batch, run, typical);
-    if (kind === "fill") return fillAction(state, batch, run, typical);
-    if (kind === "hands-on") return [doneAfter(batch, run, typical, `${run.spec.title} done`)];
-    if (!window)
-      return kind === "cure" || kind === "store" ? [] : [doneAfter(batch, run, typical, "done")];
-    if (kind === "cure" || kind === "store" || window.minMinutes === window.maxMinutes) return [];
+    if (ends === "date") return [];
+    if (ends === "sign") return heatAction(batch, run, typical);
+    if (ends === "count") return fillAction(state, batch, run, typical);
+    if (ends === "word") return [doneAfter(batch, run, typical, `${run.spec.title} done`)];
+    if (!window) return [doneAfter(batch, run, typical, "done")];
+    if (window.minMinutes === window.maxMinutes) return [];
     const minutes = Math.min(Math.max(typical, window.minMinutes), window.maxMinutes);
     return [doneAfter(batch, run, minutes, `${run.spec.title} done`)];
   });
@@ -154,9 +160,9 @@ function fillAction(state: State, batch: Batch, run: StageRun, typical: number):
 }
 
 function loadActions(state: State, load: Load): CookAction[] {
-  const process = load.stages.find((run) => run.spec.kind === "process");
+  const process = load.stages.find((run) => hasRole(run.spec, "treatment"));
   for (const run of load.stages) {
-    const vents = run.spec.kind === "vent" && run.kept !== undefined && isLost(run.kept);
+    const vents = hasRole(run.spec, "venting") && run.kept !== undefined && isLost(run.kept);
     const lost = run === process && run.state === "running" && run.kept && isLost(run.kept);
     if (run.state === "running" && (lost || vents)) {
       const at = (run.kept?.stretches.at(-1)?.to ?? 0) + RECOVERY_MINUTES * MINUTE_MS;
@@ -170,36 +176,42 @@ function loadActions(state: State, load: Load): CookAction[] {
     case "canner":
       return [doneAfter(load, run, run.spec.typicalMinutes, "the canner's ready")];
     case "load":
-      return loadTogether(state, load, at(5));
+      return loadTogether(state, load, at(LOAD_MINUTES));
     case "come-up":
       return comeUp(load, process, at(COME_UP_MINUTES));
     case "pressurize":
       return process ? [{ at: at(run.spec.typicalMinutes), wish: sign(load, process) }] : [];
-    case "process":
-      return lowReading(load, run);
-    case "depressurize":
-      if (run.kept && current(run.kept)) return [];
-      return [
-        {
-          at: at(run.spec.typicalMinutes),
-          wish: wish("pressure", { value: 0, unit: "psi" }, "the pressure is zero"),
-        },
-      ];
     case "unload":
       return [
         {
-          at: at(5),
+          at: at(UNLOAD_MINUTES),
           wish: wish("done", { target: "jars" }, "the jars are out", { owner: load.id }),
         },
       ];
-    case "seal-check":
     case "settle":
-    case "vent":
       return [];
-    case "cool":
-      return [doneAfter(load, run, run.spec.typicalMinutes, "cooled")];
     default:
-      return [doneAfter(load, run, run.spec.typicalMinutes, `${run.spec.title}`)];
+      return byRole(load, run);
+  }
+}
+
+function byRole(load: Load, run: StageRun): CookAction[] {
+  const { title, typicalMinutes } = run.spec;
+  switch (rulesOf(run.spec).role) {
+    case "treatment":
+      return lowReading(load, run);
+    case "coming-down": {
+      if (run.kept && current(run.kept)) return [];
+      const at = (run.startedAt ?? 0) + typicalMinutes * MINUTE_MS;
+      return [{ at, wish: wish("pressure", { value: 0, unit: "psi" }, "the pressure is zero") }];
+    }
+    case "seals":
+    case "venting":
+      return [];
+    case "cooling":
+      return [doneAfter(load, run, typicalMinutes, "cooled")];
+    default:
+      return [doneAfter(load, run, typicalMinutes, title)];
   }
 }
 
@@ -207,7 +219,7 @@ function loadActions(state: State, load: Load): CookAction[] {
 function loadTogether(state: State, load: Load, at: number): CookAction[] {
   const batches = sharers(state, load);
   const filling = batches.some((batch) => {
-    return batch.ready === 0 && runOfKind(batch, "fill")?.state === "running";
+    return batch.ready === 0 && runOfRole(batch, "filling")?.state === "running";
   });
   if (filling) return [];
   const chosen = batches.filter((batch) => batch.ready > 0).map((batch) => ({ owner: batch.id }));
@@ -266,6 +278,6 @@ function lowReading(load: Load, run: StageRun): CookAction[] {
   const { kept } = run;
   if (!kept?.readAt || !current(kept)) return [];
   const last = kept.readAt.at(-1) ?? run.startedAt ?? 0;
-  const at = last + READ_MINUTES * MINUTE_MS;
+  const at = last + LOW_TEMPERATURE_READ_MINUTES * MINUTE_MS;
   return [{ at, wish: temperature(GOOD_LOW_TEMPERATURE_F, refOf(load, run)) }];
 }

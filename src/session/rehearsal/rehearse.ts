@@ -7,7 +7,7 @@ import type { Command } from "../../kitchen/command.ts";
 import type { BeginSlots } from "../../kitchen/decide/decide-batch.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
-import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { KINDS, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { Disk } from "../../ports/disk.ts";
@@ -273,7 +273,7 @@ function isCurrent(state: State, kind: StageKind): boolean {
   // What only waits for its date on the shelf is no longer among the active.
   const onShelf = Object.values(state.batches).some((batch) => {
     return batch.stages.some((run) => {
-      return run.spec.kind === kind && run.state === "running" && KINDS[kind].ends === "date";
+      return run.spec.kind === kind && run.state === "running" && rulesOf(run.spec).ends === "date";
     });
   });
   if (onShelf) return true;
@@ -284,8 +284,9 @@ function isCurrent(state: State, kind: StageKind): boolean {
     if (current || !isLoad(owner)) return current;
     const waits = (id: string) =>
       owner.stages.some((run) => run.id === id && run.state === "running");
-    if (kind === "vent") return owner.terms?.method === "pressure" && waits("come-up");
-    if (kind !== "process") return false;
+    const { role } = KINDS[kind];
+    if (role === "venting") return owner.terms?.method === "pressure" && waits("come-up");
+    if (role !== "treatment") return false;
     return owner.terms?.method === "pressure" ? waits("pressurize") : waits("come-up");
   });
 }

@@ -1,7 +1,7 @@
 /** When the next due moment is; worked out anew only where something may have changed it. */
 import { agenda } from "../../kitchen/agenda.ts";
 import { activeOwners } from "../../kitchen/owners.ts";
-import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 
 /** A look ahead is taken again after this, ms: queues shift with time alone, slowly. */
@@ -50,7 +50,7 @@ export function mustBeKept(state: State): boolean {
   return activeOwners(state).some((owner) =>
     owner.stages.some((run) => {
       const may = run.state === "running" || run.kept?.unconfirmedAt !== undefined;
-      return may && KINDS[run.spec.kind].watched;
+      return may && rulesOf(run.spec).watched;
     }),
   );
 }

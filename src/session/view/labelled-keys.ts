@@ -6,8 +6,9 @@
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { potOf } from "../../kitchen/names.ts";
-import { activeOwners, isLoad, runOfKind } from "../../kitchen/owners.ts";
+import { activeOwners, isLoad, runOfRole } from "../../kitchen/owners.ts";
 import { readyAt } from "../../kitchen/settle.ts";
+import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import type { KeySign, LabelledKey } from "../../ports/view.ts";
 
@@ -48,11 +49,11 @@ function loadKeys(state: State, load: Load, now: number): LabelledKey[] {
       keys.push({ key, words, label, owner: load.id, stage: run.id });
     if (run.id === "unload") add("=", "the jars are out", "jars are out");
     if (run.id === "come-up" || run.id === "pressurize") startSign(load, name, add);
-    if (run.spec.kind === "vent" && run.kept) {
+    if (hasRole(run.spec, "venting") && run.kept) {
       if (current(run.kept)) add("-", "we lost steam pressure", "steam stopped");
       else add("!", "it's venting", "steam pours steadily");
     }
-    if (run.spec.kind === "process" && run.kept) {
+    if (hasRole(run.spec, "treatment") && run.kept) {
       if (current(run.kept)) lossSign(load, name, add);
       else if (offMs(run.kept, now) <= OFF_PROCESS_LIMIT_MS) startSign(load, name, add);
     }
@@ -65,7 +66,7 @@ type Add = (key: KeySign, words: string, label: string) => void;
 function startSign(load: Load, name: string, add: Add): void {
   const { terms } = load;
   if (!terms || load.loadedAt === undefined) return;
-  const vented = runOfKind(load, "vent")?.state === "complete";
+  const vented = runOfRole(load, "venting")?.state === "complete";
   if (terms.method === "boiling-water") add("!", `the ${name} is boiling`, `${name}: a full boil`);
   if (terms.method === "steam" && load.column === undefined) {
     add("!", "a full column of steam", "a full column of steam");
@@ -89,7 +90,7 @@ function lossSign(load: Load, name: string, add: Add): void {
 function potKeys(state: State, batch: Batch, now: number): LabelledKey[] {
   const keys: LabelledKey[] = [];
   for (const run of batch.stages) {
-    if (run.spec.kind !== "heat" || !run.kept || !boils(run)) continue;
+    if (rulesOf(run.spec).thermometer !== "pot" || !run.kept || !boils(run)) continue;
     const pot = potOf(run);
     const holds = current(run.kept) !== undefined;
     const base = { owner: batch.id, stage: run.id };

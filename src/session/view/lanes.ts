@@ -2,10 +2,9 @@
  * The day by who or what is busy: hands, burners, canners. What has been comes from what was
  * reported, what comes from clocks that run and from each stage's usual length.
  */
-import { LOAD_KINDS } from "../../kitchen/loads/canner-stages.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
-import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
@@ -38,9 +37,9 @@ export function dayLanes(state: State, now: number, planned: readonly PlanTask[]
   const put = (name: string, one: Busy) => lanes.set(name, [...(lanes.get(name) ?? []), one]);
   for (const one of all) {
     if (isLoad(one.owner)) {
-      if (!KEPT_IN_CANNER.has(one.run.spec.kind)) put(one.owner.canner, one);
-    } else if (one.run.spec.kind === "heat") put(freeBurner(lanes, one), one);
-    if (KINDS[one.run.spec.kind].shelf === "hands") put("hands", one);
+      if (rulesOf(one.run.spec).ofCanner !== "after") put(one.owner.canner, one);
+    } else if (rulesOf(one.run.spec).plan.burner) put(freeBurner(lanes, one), one);
+    if (rulesOf(one.run.spec).shelf === "hands") put("hands", one);
   }
   const order = (name: string) => (name === "hands" ? 0 : name.startsWith("burner") ? 1 : 2);
   const drawn = new Map(
@@ -69,9 +68,6 @@ export function dayStrip(
   return { fromWallMs, toWallMs, lanes, hours };
 }
 
-/** After these the canner is free for the next load. */
-const KEPT_IN_CANNER = new Set(["cool", "seal-check"]);
-
 function freeBurner(lanes: Map<string, Busy[]>, one: Busy): string {
   for (let number = 1; ; number++) {
     const name = `burner ${number}`;
@@ -96,8 +92,8 @@ function busyTimes(state: State, owner: Owner, now: number): Busy[] {
   const ends = new Map<string, number>();
   let before = now;
   for (const run of owner.stages) {
-    const skip = !isLoad(owner) && LOAD_KINDS.has(run.spec.kind);
-    if (skip || run.state === "skipped" || KINDS[run.spec.kind].ends === "date") continue;
+    const skip = !isLoad(owner) && isOfCanner(run.spec);
+    if (skip || run.state === "skipped" || rulesOf(run.spec).ends === "date") continue;
     if (isOver(run)) {
       const { startedAt: from, endedAt: to } = run;
       if (from !== undefined && to !== undefined)
@@ -139,7 +135,7 @@ function expectedEnd(run: StageRun, from: number): number {
 
 /** Jars are not filled before the canner lit for them is hot. */
 function cannerReady(state: State, owner: Owner, run: StageRun, now: number): number {
-  if (isLoad(owner) || run.spec.kind !== "fill") return now;
+  if (isLoad(owner) || !hasRole(run.spec, "filling")) return now;
   const load = Object.values(state.loads).find(
     (one) => one.batch === owner.id && one.loadedAt === undefined,
   );

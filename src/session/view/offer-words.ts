@@ -2,6 +2,7 @@
 import { ownerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import type { ShelfItem } from "../../kitchen/shelves.ts";
+import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../kitchen/state.ts";
 
 /** Exactly what Space or Enter on an empty line will report. */
@@ -19,10 +20,9 @@ function doneWords(state: State, owner: Owner, run: StageRun): string {
       return `the ${ready} filled jars are in`;
     }
     if (run.id === "heat-off") return "heat is off";
-    if (run.spec.kind === "cool") return "cooled, on to the seal check";
-    return `${run.spec.title}: done`;
+    return rulesOf(run.spec).shows.done ?? `${run.spec.title}: done`;
   }
-  if (run.spec.kind === "fill") {
+  if (hasRole(run.spec, "filling")) {
     return owner.filled > 0 ? "all jars are filled" : "asks how many jars are filled";
   }
   return `${run.spec.title}: done`;
@@ -37,8 +37,7 @@ export function needsWords(state: State, { owner, run }: ShelfItem): boolean {
 export function wordsNeeded(state: State, owner?: Owner, run?: StageRun): string {
   if (run?.id === "unload") return "Say the jars are out, or press =";
   if (run?.id === "load") return "Say how many jars are filled";
-  if (run?.spec.kind === "seal-check") return "Say all sealed, or which jars did not";
-  if (owner && run) return "Say what happened";
+  if (owner && run) return rulesOf(run.spec).shows.needed ?? "Say what happened";
   if (activeOwners(state).length === 0) return "Type what you want to make, then Enter";
   return "Nothing for your hands now. Say what happens, or what now";
 }

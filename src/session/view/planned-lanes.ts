@@ -1,4 +1,5 @@
 /** Batches that the day's plan has still to begin, in the lanes of the day. */
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
 import type { LanePart } from "../../ports/view.ts";
@@ -23,7 +24,7 @@ export function addPlanned(
     };
     for (const [from, to] of task.attended) put(["hands"], from, to);
     if (task.uses.includes("canner")) put(canners, task.startMs, task.endMs);
-    else if (task.kind === "heat" && task.stage !== "canner")
+    else if (rulesOf(task).plan.burner && task.stage !== "canner")
       put(burners, task.startMs, task.endMs);
   }
 }

@@ -1,6 +1,6 @@
 /** Long stretches in which nobody has work: everything rests by itself. */
 import { shelves } from "../../kitchen/shelves.ts";
-import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 
@@ -12,7 +12,7 @@ export function restUntil(state: State, now: number): number | undefined {
 }
 
 function restsByItself(run: StageRun): boolean {
-  return run.state === "running" && KINDS[run.spec.kind].shelf === "rest";
+  return run.state === "running" && rulesOf(run.spec).shelf === "rest";
 }
 
 /** When a rest may end next: its shortest time, and after that its longest. */

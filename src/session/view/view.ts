@@ -7,7 +7,7 @@ import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { questions } from "../../kitchen/questions.ts";
 import { keyOffer, type Shelf, type ShelfItem, shelves } from "../../kitchen/shelves.ts";
-import { KINDS } from "../../kitchen/stages/kinds.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
@@ -157,7 +157,7 @@ function standsOf({ run, shelf, offer }: ShelfItem): string | undefined {
 function clockText(state: State, clock: Clock, { run }: ShelfItem, now: number): ShownClock {
   const { window } = run.spec;
   const max =
-    window && KINDS[run.spec.kind].ends === "window" && run.startedAt !== undefined
+    window && rulesOf(run.spec).ends === "window" && run.startedAt !== undefined
       ? run.startedAt + window.maxMinutes * MINUTE_MS
       : undefined;
   if (clock.lost) {
@@ -243,7 +243,7 @@ function nextOf(state: State, now: number): string[] {
     if (!isLoad(owner) && owner.state !== "running") return [];
     const index = owner.stages.findLastIndex((run) => run.state === "running");
     const after = owner.stages.slice(index + 1).find((run) => run.state === "waiting");
-    if (index < 0 || !after || KINDS[after.spec.kind].ends === "date") return [];
+    if (index < 0 || !after || rulesOf(after.spec).ends === "date") return [];
     return [`${short(ownerName(state, owner))}: ${after.spec.title}`];
   });
   const [due] = agenda(state, now).filter((item) => item.at > now);

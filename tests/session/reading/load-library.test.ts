@@ -12,6 +12,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { KINDS } from "../../../src/kitchen/stages/kinds.ts";
 import { checkRecipe, passes } from "../../../src/recipe/check-recipe.ts";
 import { chooseProcess } from "../../../src/recipe/choose-process.ts";
 import { methodsOf } from "../../../src/recipe/library.ts";
@@ -102,7 +103,7 @@ describe("a person's own recipe", () => {
     expect(methodsOf(recipe)).toEqual(["refrigerator"]);
     expect(choice).toMatchObject({ ok: false });
     expect(!choice.ok && choice.reason).toMatch(/vinegar.*keep it in the refrigerator/);
-    expect(passes(checkRecipe(recipe, library.tables))).toBe(false);
+    expect(passes(checkRecipe(recipe, library.tables, KINDS))).toBe(false);
   });
 
   it("without a tested source, or pointing to no table, is a refrigerator food too", async () => {

@@ -1,0 +1,28 @@
+/** What can depart from a recipe: the codes of the published JSON, which keep their meaning. */
+export const DEVIATION_CODES = [
+  "rest-short",
+  "rest-long",
+  "boil-lost",
+  "pressure-lost",
+  "temperature-lost",
+  "temperature-high",
+  "process-restarted",
+  "process-short",
+  "process-long",
+  "unwatched",
+  "written-late",
+  "skipped",
+  "headspace",
+  "jar-count",
+  "cool-short",
+  "seal-check-late",
+  "seal-failed",
+  "critical-unrecorded",
+  "water-low",
+  "gauge-untested",
+  "ingredient-changed",
+  "altitude-doubt",
+  "clock-changed",
+  "log-not-written",
+] as const;
+export type DeviationCode = (typeof DEVIATION_CODES)[number];
