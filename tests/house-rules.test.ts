@@ -251,9 +251,7 @@ const OTHERWISE: Readonly<Record<string, RegExp>> = {
 function kindFaults(list: Source[]): string[] {
   const kind = new RegExp(`(?<!Stage\\[)"(${STAGE_KINDS.join("|")})"`, "g");
   return list
-    .filter(
-      ({ file }) => file.startsWith("src/") && !/^src\/(kitchen\/stages|language)\//.test(file),
-    )
+    .filter(({ file }) => file.startsWith("src/") && !file.startsWith("src/kitchen/stages/"))
     .filter(({ file }) => file !== "src/recipe/recipe.ts")
     .flatMap(({ file, lines }) =>
       lines.flatMap((line, index) =>
