@@ -100,8 +100,13 @@ function untested(
   const asked = of ? [of] : near;
   const instead = insteadOf(library, food).filter((id) => id !== of?.id);
   const others = instead.flatMap((id) => library.recipes.get(id) ?? []);
-  const neighbor = reasonAgainst([asked, near, others], library.tables, food, text);
-  const table = asked.flatMap((recipe) => tablesOf(recipe, library.tables))[0];
+  const alike = asked.filter((recipe) => recipe === of || hasForms(recipe, said.forms));
+  // A food that has a recipe of its own is not explained by what another recipe leaves out.
+  const groups = [alike, others.length > 0 ? others : near];
+  const neighbor = reasonAgainst(groups, library.tables, food, text);
+  const table = [of, ...others, ...near].flatMap((one) =>
+    one ? tablesOf(one, library.tables) : [],
+  )[0];
   const poison = `${food.name}: poisonous, and not to be put up in any way.`;
   return {
     is: "untested",
@@ -257,13 +262,14 @@ export function gateBegin(library: Library, text: string, answered: Answered = n
   return modifier ? gateFood(library, one, text, answered) : tested(one, tables, said, text);
 }
 
-/** The food named that the fewest recipes take: what makes the whole untested. */
+/** The food named that the fewest recipes of that form take: what makes the whole untested. */
 function firstStranger(library: Library, said: SaidFood): Food {
-  const counted = said.mentions.map(({ food }) => ({
-    food,
-    fit: insteadOf(library, food).length,
-  }));
-  counted.sort((a, b) => a.fit - b.fit);
+  const counted = said.mentions.map(({ food }) => {
+    const fit = insteadOf(library, food).flatMap((id) => library.recipes.get(id) ?? []);
+    const alike = fit.filter((recipe) => hasForms(recipe, said.forms));
+    return { food, alike: alike.length, fit: fit.length };
+  });
+  counted.sort((a, b) => a.alike - b.alike || a.fit - b.fit);
   return counted[0]?.food as Food;
 }
 

@@ -107,6 +107,13 @@ function formsIn(words: readonly string[], mentions: readonly Mention[]): Set<st
     if (form) forms.add(form);
     if (word === "cream" || word === "creamed") forms.add("creamed");
   });
+  // Fruit lies in syrup, or is made into one.
+  if (
+    /^syrups?$/.test(words.at(-1) ?? "") &&
+    !/^(?:in|light|medium|heavy)$/.test(words.at(-2) ?? "")
+  ) {
+    forms.add("syrup");
+  }
   return forms;
 }
 

@@ -34,6 +34,10 @@ describe("what is begun by a food's name", () => {
     ["pickled asparagus", "asparagus", "dilled-green-beans"],
     ["corn relish", "corn", "pickle-relish"],
     ["saskatoon jam", "saskatoon", "berry-jam"],
+    ["strawberry rhubarb jam", "rhubarb", "berry-jam"],
+    ["sauerkraut with apples", "apple", "sauerkraut"],
+    ["blueberry syrup", "blueberry", "whole-berries"],
+    ["pureed carrots", "carrot", "carrots"],
   ])("%s begins nothing: %s was not tested, %s is near", (said, food, near) => {
     const gate = untested(begin(said));
     expect(gate.food.name).toBe(food);
@@ -115,6 +119,20 @@ describe("whatever food is named, in whatever form", () => {
           const broth = gate.foods.every(({ kind }) => kind === "broth");
           expect(broth || gate.foods.every((food) => of.includes(food.name)), said).toBe(true);
         }
+      }
+    }
+  }, 60_000);
+});
+
+describe("whatever food is put into whatever recipe", () => {
+  it("passes only what one of its tables names", () => {
+    for (const recipe of library.recipes.values()) {
+      const of = recipe.processes.flatMap(({ table }) => library.tables.tables[table]?.of ?? []);
+      for (const food of FOODS.filter((one) => !isNoFood(one) && one.kind !== "broth")) {
+        const gate = gateFood(library, recipe, `some ${food.name}`);
+        if (gate.is !== "tested" || recipe.processes.length === 0) continue;
+        const juice = food.name === "tomato juice" && of.includes("tomato");
+        expect(juice || of.includes(food.name), `${recipe.id}: ${food.name}`).toBe(true);
       }
     }
   }, 60_000);
