@@ -3,6 +3,8 @@
  * the passing of time. Slot names and meanings are those of the published command line.
  */
 
+import type { Term } from "./glossary.ts";
+
 /** A size of jar, in the singular and in words: `half-pint`, `pint`, `quart` ... */
 export type SpokenJarSize =
   | "quarter-pint"
@@ -126,6 +128,7 @@ export type SlotsOf = {
   hush: { minutes?: number };
   /** `what` is the whole question as said; `subject` the thing asked about. */
   "how-much": Targeted & { what: string; subject?: string };
+  explain: { term: Term };
   unknown: Nothing;
 };
 

@@ -3,6 +3,7 @@
  * written down is answered by its facts (acknowledge.ts); what only asks, by an answer of its own.
  */
 import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/command.ts";
+import { GLOSSARY } from "../kitchen/glossary.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { howMuch } from "./how-much.ts";
@@ -65,6 +66,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     answer: (state, { target }, now) => whenDone(state, target, now),
   },
   "how-much": { askBack: null, answer: howMuch },
+  explain: { askBack: null, answer: (_, { term }) => GLOSSARY[term] },
   help: { askBack: null, answer: () => HELP },
   repeat: { askBack: null, answer: null },
   focus: { askBack: null, answer: null },

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { meanings } from "../../src/language/intents/all.ts";
+import { GLOSSARY } from "../../src/kitchen/glossary.ts";
+import { initialState } from "../../src/kitchen/state.ts";
+import { MEANINGS, meanings } from "../../src/language/intents/all.ts";
 import { understand } from "../../src/language/understand.ts";
-import { askedBack } from "../../src/speech/intents.ts";
+import { askedBack, telling } from "../../src/speech/intents.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
 const context = kitchenContext({
@@ -43,5 +45,39 @@ describe("a meaning", () => {
     expect(asked("jars three and five didn't seal")).toBe("Did jars 3 and 5 not seal?");
     expect(asked("start the pickled beets")).toBe("Shall I start pickled beets?");
     expect(asked("hush")).toBeUndefined();
+  });
+});
+
+describe("a word of the trade", () => {
+  const terms = Object.keys(GLOSSARY);
+
+  it("is explained if it can be asked about, and the other way round", () => {
+    const asked = MEANINGS.explain.lists?.term?.match(/(?<={term=)[^}]+/g) ?? [];
+    expect([...new Set(asked)].toSorted()).toEqual(terms.toSorted());
+  });
+
+  it.each([
+    ["what is headspace", "headspace"],
+    ["what's a pressure canner for", "pressure-canner"],
+    ["what does siphoning mean", "siphoning"],
+    ["what do you mean by come up time", "come-up-time"],
+    ["what is a low-acid food", "low-acid"],
+    ["how do i know it's boiling hard", "full-boil"],
+    ["explain the seal check to me", "seal-check"],
+  ])("is known from the question: %s", (text, term) => {
+    expect(understand(text, context)).toMatchObject({ intent: "explain", slots: { term } });
+  });
+
+  it.each([
+    ["what's the headspace", "how-much"],
+    ["it's boiling hard", "boiling"],
+    ["how long is the process", "time-left"],
+  ])("leaves other meanings alone: %s", (text, intent) => {
+    expect(understand(text, context).intent).toBe(intent);
+  });
+
+  it("is answered by what it means", () => {
+    const said = telling(initialState(), understand("what is headspace", context), 0);
+    expect(said).toMatch(/^Headspace is the air left in a jar/);
   });
 });

@@ -75,6 +75,7 @@ const DECIDERS: Record<Intent, Decider> = {
   "time-left": tell,
   "finish-time": tell,
   "how-much": tell,
+  explain: tell,
   help: tell,
   unknown: decideByFactorWords,
   undo: decideUndo,

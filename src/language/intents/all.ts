@@ -9,6 +9,7 @@ import { boiling } from "./boiling.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
 import { done } from "./done.ts";
+import { explain } from "./explain.ts";
 import { finishTime } from "./finish-time.ts";
 import { focus } from "./focus.ts";
 import { germination } from "./germination.ts";
@@ -63,6 +64,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "finish-time": finishTime,
   overview,
   "how-much": howMuch,
+  explain,
   repeat,
   help,
   undo,
