@@ -17,6 +17,8 @@ export type Pattern =
   | { is: "fixed"; slot: string; value: string | number | true };
 
 const CLOSING: Record<string, string> = { "(": ")", "[": "]", "<": ">", "{": "}" };
+const OPENING = Object.keys(CLOSING).join("");
+const ENDING = Object.values(CLOSING).join("");
 const NOTHING: Pattern = { is: "sequence", parts: [] };
 
 function isSpace(code: number): boolean {
@@ -137,12 +139,12 @@ export function alternatives(source: string): string[] {
   let from = 0;
   for (let at = 0; at < source.length; at += 1) {
     const character = source[at]!;
-    if (Object.hasOwn(CLOSING, character)) depth += 1;
-    else if (/[)\]>}]/.test(character)) depth -= 1;
-    else if (character === "|" && depth === 0) {
+    if (character === "|") {
+      if (depth > 0) continue;
       sides.push(source.slice(from, at));
       from = at + 1;
-    }
+    } else if (OPENING.includes(character)) depth += 1;
+    else if (ENDING.includes(character)) depth -= 1;
   }
   return [...sides, source.slice(from)];
 }
