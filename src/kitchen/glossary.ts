@@ -39,8 +39,7 @@ export const GLOSSARY = {
   band: "The band is the ring that holds the lid while the jar is in the canner. It comes off for the shelf.",
   "fingertip-tight":
     "Fingertip tight means the band is screwed on with the fingertips until it resists, and no further, so that air can get out.",
-  "seal-check":
-    "The seal check comes when the jars are cold: press each lid in the middle. One that does not give is sealed.",
+  seal: "A jar is sealed when its lid is pulled down and does not give. The seal check comes when the jars are cold: press each lid in the middle.",
   "jelling-point":
     "The jelling point is the temperature, a little over where water boils in your kitchen, to which a jelly is boiled so that it sets.",
   pectin: "Pectin is what makes fruit set to a jelly, with sugar, acid and a boil.",
