@@ -9,8 +9,9 @@ import type { Disposition } from "./events.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { mayReprocess } from "./loads/hot-pack.ts";
-import { batchName, loadName } from "./names.ts";
+import { batchName, loadName, upper } from "./names.ts";
 import { activeOwners, isLoad, runOfRole } from "./owners.ts";
+import { sealedName, touchedBatches } from "./sealed-lines.ts";
 import { isOver } from "./stage-run.ts";
 import { hasRole, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, State } from "./state.ts";
@@ -30,7 +31,8 @@ export type QuestionKind =
   | "gap"
   | "end"
   | "disposition"
-  | "seals";
+  | "seals"
+  | "sealed-line";
 
 export type Question = {
   key: string;
@@ -57,6 +59,7 @@ const RANK: Record<QuestionKind, number> = {
   "gauge-off": 5,
   factor: 6,
   seals: 7,
+  "sealed-line": 7,
 };
 
 /** Questions on which a running process hangs: nothing else is asked while one of them waits. */
@@ -106,9 +109,30 @@ function byRank(state: State): Question[] {
       list.push(...gaugeQuestions(state, owner), ...factorQuestions(owner));
     }
   }
-  list.push(...dispositionQuestions(state), ...doubtQuestion(state));
+  list.push(...dispositionQuestions(state), ...doubtQuestion(state), ...sealedQuestions(state));
   const named = list.map((one) => ({ ...one, text: `${aboutWords(state, one)}${one.text}` }));
   return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
+}
+
+/** Whether anything is missing where the journal is damaged: nobody else can know. */
+function sealedQuestions(state: State): Question[] {
+  return state.sealedLines.flatMap((line): Question[] => {
+    const batches = touchedBatches(state, line);
+    if (line.held !== undefined || batches.length === 0) return [];
+    const names = batches.map(batchName).join(" and ");
+    const text =
+      `${upper(sealedName(line))} cannot be relied on, and it may tell of ${names}. ` +
+      "Did all go as the rest of the log has it, with nothing wrong that is missing there?";
+    return [
+      {
+        key: `sealed-line/${line.seal}`,
+        kind: "sealed-line",
+        text,
+        about: null,
+        detail: line.seal,
+      },
+    ];
+  });
 }
 
 /** Whether a factor of the recipe applies to the way this batch is put up. */

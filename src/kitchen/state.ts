@@ -197,6 +197,19 @@ export type Doubt = {
   settledFt?: number;
 };
 
+/** A place in the journal that cannot be relied on, and the batches and loads it touches. */
+export type SealedLine = {
+  seal: string;
+  file: string;
+  /** 0 is the file as a whole. */
+  line: number;
+  reason: string;
+  at: number;
+  touches: string[];
+  /** Whether a person knows that nothing went wrong there; missing until one says so. */
+  held?: boolean;
+};
+
 export type State = {
   kitchen: {
     altitudeFt: number | null;
@@ -236,6 +249,7 @@ export type State = {
   hushedUntil: number | null | undefined;
   clockSets: { at: number; byMs: number }[];
   logFailures: { from: number; to: number; events: number }[];
+  sealedLines: SealedLine[];
   gaps: Gap[];
   notes: { at: number; text: string }[];
   doubts: Doubt[];
@@ -280,6 +294,7 @@ export function initialState(): State {
     hushedUntil: undefined,
     clockSets: [],
     logFailures: [],
+    sealedLines: [],
     gaps: [],
     notes: [],
     doubts: [],

@@ -100,7 +100,7 @@ export function review(
     batches: batches.map((batch) => batchLog(state, batch, now)),
     loads: Object.values(state.loads)
       .filter((load) => load.parts.some((part) => wanted.has(part.batch)))
-      .map((load) => loadLog(load, now)),
+      .map((load) => loadLog(state, load, now)),
     timers: Object.values(state.timers).map((timer) => ({
       id: timer.id,
       label: timer.label,
@@ -273,8 +273,8 @@ function stillKeptUntil(load: Load, now: number): number {
   return load.unloadedAt ?? (full === undefined ? now : Math.max(full, Math.min(now, full)));
 }
 
-function loadLog(load: Load, now: number): LoadLog {
-  const judged = judgeLoad(load);
+function loadLog(state: State, load: Load, now: number): LoadLog {
+  const judged = judgeLoad(state, load);
   return {
     id: load.id,
     canner: load.canner,

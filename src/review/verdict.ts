@@ -6,6 +6,7 @@ import { batchDeviations } from "../kitchen/deviations.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
 import { runOfRole } from "../kitchen/owners.ts";
+import { sealedName, sealedOver } from "../kitchen/sealed-lines.ts";
 import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import { COOL_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
@@ -23,7 +24,7 @@ export type Judged = { verdict: Verdict; reasons: string[] };
 const END_ASKED: ReadonlySet<string> = new Set(["boiling-water", "steam"]);
 
 /** The verdict on one load's process, from its own record. */
-export function judgeLoad(load: Load): Judged {
+export function judgeLoad(state: State, load: Load): Judged {
   if (load.state === "abandoned") return { verdict: "not-as-tested", reasons: ["abandoned"] };
   const process = runOfRole(load, "treatment");
   const kept = process?.kept;
@@ -57,9 +58,21 @@ export function judgeLoad(load: Load): Judged {
     reasons.push(
       `cool-short: less than ${numberWords(COOL_HOURS.min)} hours before the seal check`,
     );
-  return reasons.length > 0
-    ? { verdict: "not-as-tested", reasons }
-    : { verdict: "as-tested", reasons };
+  if (reasons.length > 0) return { verdict: "not-as-tested", reasons };
+  return judgeSealed(state, [load.id]) ?? { verdict: "as-tested", reasons };
+}
+
+/** What a damaged journal leaves open about some of its batches and loads. */
+export function judgeSealed(state: State, ids: readonly string[]): Judged | undefined {
+  const lines = sealedOver(state, ids);
+  if (lines.length === 0) return undefined;
+  const denied = lines.some((line) => line.held === false);
+  const reasons = lines.map((line) => {
+    const said =
+      line.held === false ? "something is missing there" : "nobody has said what it held";
+    return `the log is damaged at ${sealedName(line)}: ${said}`;
+  });
+  return { verdict: denied ? "not-as-tested" : "unfinished", reasons };
 }
 
 /** Codes of a batch's own record that mean its process cannot be called as tested. */
@@ -85,7 +98,7 @@ export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]):
   const loads = loadsOf(state, batch).filter((load) =>
     load.parts.some((part) => part.batch === batch.id && part.jars > part.again),
   );
-  const judged = loads.map(judgeLoad);
+  const judged = loads.map((load) => judgeLoad(state, load));
   const reasons = judged.flatMap((one) => (one.verdict === "not-as-tested" ? one.reasons : []));
   reasons.push(...againstBatch(deviations));
   if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
@@ -93,6 +106,8 @@ export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]):
     return { verdict: "unfinished", reasons: ["the batch is still running"] };
   }
   if (judged.length === 0) return { verdict: "not-as-tested", reasons: ["no jars were processed"] };
+  const sealed = judgeSealed(state, [batch.id, ...batch.loads]);
+  if (sealed) return sealed;
   const terms = loads[0]?.terms;
   const source = terms ? [`the whole ${terms.minutes} minutes, by ${terms.source}`] : [];
   return { verdict: "as-tested", reasons: source };

@@ -15,7 +15,7 @@ import { isLost } from "../kitchen/kept.ts";
 import { ownerName } from "../kitchen/names.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions.ts";
-import { unknownOwners } from "../kitchen/sealed-lines.ts";
+import { sealedFacts, unknownOwners } from "../kitchen/sealed-places.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import type { Clock, Reading } from "../ports/clock.ts";
@@ -83,14 +83,17 @@ export function openSession(parts: OpenParts): OpenedSession {
     ...(parts.whyNot ? { whyNot: parts.whyNot } : {}),
     ...(beat ? { expectedN: beat.lastN } : {}),
   });
-  const state = replay(eventsOf(opened.records));
+  const events = eventsOf(opened.records);
+  const state = replay(events);
+  const sealed = sealedFacts(events, opened.damages);
   const { timeline, from, byWall } = resumeTime(state, beat, reading);
   const now = timeline.now(reading);
-  const facts = openingFacts(parts, state, { now, from, byWall, reading });
+  const facts = [...openingFacts(parts, state, { now, from, byWall, reading }), ...sealed];
   const written = write(opened.journal, state, facts, now, `${OWN_COMMAND}open.${Math.round(now)}`);
   const due = agenda(state, now).filter((item) => item.at <= now);
   const woken = decideWake(state, now, parts.library);
   write(opened.journal, state, woken, now, `${OWN_COMMAND}woke.${Math.round(now)}`);
+  const damaged = opened.found === "damaged";
   const session = new Session({
     clock,
     disk,
@@ -99,6 +102,7 @@ export function openSession(parts: OpenParts): OpenedSession {
     library: parts.library,
     journal: opened.journal,
     state,
+    sealed: damaged,
     timeline,
     watch: new TimeWatch(reading, lookMs(false)),
     lookMs,
@@ -115,7 +119,6 @@ export function openSession(parts: OpenParts): OpenedSession {
   const told = due.flatMap((item) => tellDue(state, item, now));
   const running = runningNow(state);
   session.greet([...told, ...running.map((text) => ({ rank: "prompt" as const, text }))]);
-  const damaged = opened.found === "damaged";
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
   return { session, notices: opened.notices, damaged, told: recorded };

@@ -45,7 +45,7 @@ export class Session {
   private readonly recipes: { id: string; title: string; names: string[] }[];
   private pending: Pending | undefined;
   private lastKeyMs = Number.NEGATIVE_INFINITY;
-  private sealed = false;
+  private sealed: boolean;
   private closed = false;
   private readonly dayPlan: DayPlan;
   private stopTick: (() => void) | undefined;
@@ -53,6 +53,7 @@ export class Session {
 
   constructor(parts: SessionParts) {
     this.parts = parts;
+    this.sealed = parts.sealed;
     this.recipes = [...parts.library.recipes.values()].map(({ id, title, names }) => {
       return { id, title, names };
     });
@@ -171,7 +172,6 @@ export class Session {
 
   /** The journal's file is damaged and sealed: asks whether to go on in a fresh one. */
   offerFreshFile(): void {
-    this.sealed = true;
     this.talk.ask(FRESH_FILE);
     this.talk.flush();
   }
@@ -373,7 +373,8 @@ export class Session {
     if (!this.parts.asks) return;
     const t = this.now();
     const open = questionToAsk(this.state, t);
-    if (!open) return;
+    // What is missing in a damaged file is asked once the day goes on in another.
+    if (!open || (this.sealed && open.kind === "sealed-line")) return;
     this.log.commit(
       [{ type: "asked", key: open.key, text: open.text, t }],
       this.log.nextId(t, OWN_COMMAND),

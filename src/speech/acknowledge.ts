@@ -170,6 +170,10 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
   switch (fact.type) {
     case "kitchen-set":
       return fact.altitudeFt === undefined ? "Changed." : altitudeSentence(told, fact.altitudeFt);
+    case "line-settled":
+      return fact.held
+        ? "Good. That is in the log."
+        : "Then what it touches is not as tested; the log says so.";
     case "load-terms":
       return fact.raised ? raisedSentence(told, fact.load) : "";
     case "gauge-set":

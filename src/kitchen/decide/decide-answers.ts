@@ -55,6 +55,8 @@ function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): Dated
       return [{ type: "cover", load: about, covered: yes, t: now }];
     case "gap":
       return [{ type: "vouched", load: about, gap: 0, held: yes, t: now }];
+    case "sealed-line":
+      return [{ type: "line-settled", seal: question.detail ?? "", held: yes, t: now }];
     case "end":
       return [{ type: "end-answer", load: about, yes, t: now }];
     case "altitude-doubt":

@@ -194,7 +194,7 @@ function wayOf(
 }
 
 const NAMED: ReadonlySet<RefKind> = new Set([
-  ...(["batch", "load", "owner", "timer", "reminder", "seed"] as const),
+  ...(["batch", "load", "owner", "timer", "reminder", "seed", "seal"] as const),
 ]);
 
 /** Ids the log speaks of: what was taken back since too, and what a damaged line had begun. */

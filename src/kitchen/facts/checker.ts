@@ -108,7 +108,12 @@ const BASES: Record<string, (def: Def) => Checker | undefined> = {
   },
   array: ({ element }) => {
     const item = checkerOf(element as z.ZodMiniType);
-    return (value) => Array.isArray(value) && value.every(item);
+    return (value) => {
+      if (!Array.isArray(value)) return false;
+      // By number, since `every` passes over what was deleted.
+      for (let at = 0; at < value.length; at += 1) if (!item(value[at])) return false;
+      return true;
+    };
   },
   tuple: ({ items = [], rest }) => {
     const tests = items.map(checkerOf);

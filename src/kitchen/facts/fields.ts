@@ -13,9 +13,11 @@ export const text = z.string();
 export const flag = z.boolean();
 /** Epoch-like ms: the years 1970 to 2999. */
 export const instant = z.number().check(z.minimum(0), z.lt(32_503_680_000_000));
-/** A difference between two clocks, ms: at most 150 years, as a clock that lost its battery. */
-export const clockShift = z.number().check(z.minimum(-4.8e12), z.maximum(4.8e12));
+/** A difference between two instants, ms. */
+export const clockShift = z.number().check(z.gt(-32_503_680_000_000), z.lt(32_503_680_000_000));
 export const count = z.int().check(z.minimum(0), z.maximum(10_000));
+/** Of a file; 0 is the file as a whole. */
+export const lineNumber = z.int().check(z.minimum(0), z.maximum(1e9));
 export const someJars = z.int().check(z.minimum(1), z.maximum(10_000));
 /** Minutes of a timer: at most a year. */
 export const minutes = z.number().check(z.minimum(-527_040), z.maximum(527_040));
@@ -44,6 +46,8 @@ export const ownerId = name();
 export const timerId = name();
 export const reminderId = name();
 export const seedId = name();
+/** A line of the journal that cannot be relied on. */
+export const sealId = name();
 /** The command that a fact came from; the program's own begin with `~`. */
 export const commandId = z.string().check(z.regex(/^[A-Za-z0-9~][A-Za-z0-9._~-]{0,99}$/));
 /** What came due or was asked: names with slashes between. */
@@ -58,13 +62,23 @@ export const word = name();
 export const scoreName = z.string().check(z.regex(/^[a-z][a-z0-9 -]{0,39}$/), z.refine(isName));
 
 const KINDS = new Map<z.ZodMiniType, RefKind>();
-export type RefKind = "batch" | "load" | "owner" | "timer" | "reminder" | "seed" | "cmd" | "key";
+export type RefKind =
+  | "batch"
+  | "load"
+  | "owner"
+  | "timer"
+  | "reminder"
+  | "seed"
+  | "seal"
+  | "cmd"
+  | "key";
 KINDS.set(batchId, "batch")
   .set(loadId, "load")
   .set(ownerId, "owner")
   .set(timerId, "timer")
   .set(reminderId, "reminder")
   .set(seedId, "seed")
+  .set(sealId, "seal")
   .set(commandId, "cmd")
   .set(key, "key");
 

@@ -4,7 +4,19 @@ import { addGap } from "../kept.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import { fact } from "./fact.ts";
-import { amount, clockShift, flag, gapCause, instant, key, text, zone } from "./fields.ts";
+import {
+  amount,
+  clockShift,
+  flag,
+  gapCause,
+  instant,
+  key,
+  lineNumber,
+  ownerId,
+  sealId,
+  text,
+  zone,
+} from "./fields.ts";
 
 export const SESSION_FACTS = {
   opened: fact({
@@ -66,6 +78,34 @@ export const SESSION_FACTS = {
     evolve(state, event): boolean {
       state.logFailures.push({ from: event.from, to: event.to, events: event.events });
       return true;
+    },
+  }),
+  /** A place in the journal that cannot be relied on, and what it touches. */
+  "line-sealed": fact({
+    fields: {
+      seal: sealId,
+      file: text,
+      line: lineNumber,
+      reason: text,
+      touches: z.array(ownerId),
+    },
+    begins: "seal",
+    follows: "nothing",
+    own: true,
+    evolve(state, { seal, file, line, reason, touches, t }): boolean {
+      state.sealedLines.push({ seal, file, line, reason, touches, at: t });
+      return true;
+    },
+  }),
+  /** A person's word on whether anything is missing there. */
+  "line-settled": fact({
+    fields: { seal: sealId, held: flag },
+    follows: "nothing",
+    undone: () => "the word on the damaged line",
+    evolve(state, { seal, held }): boolean {
+      const line = state.sealedLines.find((one) => one.seal === seal);
+      if (line) line.held = held;
+      return line !== undefined;
     },
   }),
   due: fact({

@@ -5,7 +5,7 @@
 import { batchDeviations } from "../../kitchen/deviations.ts";
 import { loadsOf } from "../../kitchen/jars.ts";
 import type { Batch, Load, LoadPart, State } from "../../kitchen/state.ts";
-import { againstBatch, judgeLoad } from "../verdict.ts";
+import { againstBatch, type Judged, judgeLoad, judgeSealed } from "../verdict.ts";
 import type { Keep } from "./keeping.ts";
 
 /** Jars of one batch and one fate. `numbers` is null where it is not known which jars they are. */
@@ -110,9 +110,11 @@ export function shelfJars(state: State, batch: Batch, now: number): ShelfJars {
   const { keptAs } = batch.recipe;
   if (!batch.option) return keptAs === "seed" || keptAs === "dry" ? found : cold(batch);
   const faults = againstBatch(batchDeviations(state, batch, now));
+  faults.push(...(judgeSealed(state, [batch.id])?.reasons ?? []));
   for (const load of loadsOf(state, batch)) {
     for (const part of load.parts) {
-      if (part.batch === batch.id) placePart(found, batch, load, part, faults);
+      if (part.batch === batch.id)
+        placePart(found, batch, part, { load, faults, judged: judgeLoad(state, load) });
     }
   }
   return found;
@@ -121,13 +123,11 @@ export function shelfJars(state: State, batch: Batch, now: number): ShelfJars {
 function placePart(
   found: ShelfJars,
   batch: Batch,
-  load: Load,
   part: LoadPart,
-  faults: string[],
+  { load, faults, judged }: { load: Load; faults: string[]; judged: Judged },
 ): void {
   const since = load.unloadedAt ?? load.openedAt;
   const { sealed } = part;
-  const judged = judgeLoad(load);
   const numbers = sealedNumbers(part);
   const why = `not as tested: ${faults[0] ?? judged.reasons[0] ?? ""}`;
   if (sealed > 0 && batch.state !== "complete") found.waiting += sealed;

@@ -12,7 +12,7 @@ import { initialState, type State } from "../../kitchen/state.ts";
 import { DAY_MS, localFields } from "../../kitchen/time.ts";
 import { type BatchLog, batchLog } from "../../review/batch-log.ts";
 import { ownRecipes } from "../data-folder.ts";
-import { eventsOf, KITCHEN_FORMAT, recordOf } from "../reading/journal-records.ts";
+import { eventsOf, KITCHEN_FORMAT, recordOf, withDamage } from "../reading/journal-records.ts";
 import { recipeTexts } from "../reading/load-library.ts";
 import { noticesOf } from "../reading/read-kitchen.ts";
 import { realClock } from "../time/real-clock.ts";
@@ -31,7 +31,7 @@ export type Exported = {
 /** Everything in a data folder as an archive's text; nothing is written. */
 export function exportKitchen(folder: string): Exported {
   const reading = readJournal(realDisk(), folder, KITCHEN_FORMAT);
-  const events = eventsOf(reading.records);
+  const events = withDamage(eventsOf(reading.records), reading.damages);
   const found = recipeTexts(ownRecipes(folder));
   const recipes = found.flatMap((file) => ("text" in file ? [file] : []));
   const left = found.flatMap((file) => {

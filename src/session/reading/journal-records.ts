@@ -1,7 +1,9 @@
 /** Events as journal records: instants as ISO wall time to read, as kitchen time to replay. */
-import { FORMAT, type JournalFormat } from "../../journal/read-journal.ts";
+import { type Damage, FORMAT, type JournalFormat } from "../../journal/read-journal.ts";
+import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
 import { faultOfLine, OF_THE_JOURNAL } from "../../kitchen/facts/gate.ts";
+import { sealedFacts } from "../../kitchen/sealed-places.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
 
@@ -35,4 +37,15 @@ export function eventsOf(records: readonly object[]): KitchenEvent[] {
  */
 export function rawEventsOf(records: readonly object[]): KitchenEvent[] {
   return records as KitchenEvent[];
+}
+
+/**
+ * The events and, where the journal is damaged, what that touches, for whoever only reads and
+ * writes nothing down about it.
+ */
+export function withDamage(events: KitchenEvent[], damages: readonly Damage[]): KitchenEvent[] {
+  if (damages.length === 0) return events;
+  const w = events.reduce((latest, event) => Math.max(latest, event.w), 0);
+  const sealed = sealedFacts(events, damages);
+  return [...events, ...sealed.map((fact) => ({ ...fact, cmd: `${OWN_COMMAND}sealed`, w }))];
 }

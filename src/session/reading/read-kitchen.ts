@@ -4,7 +4,7 @@ import { realDisk } from "../../journal/real-disk.ts";
 import { replay } from "../../kitchen/evolve.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { Disk } from "../../ports/disk.ts";
-import { KITCHEN_FORMAT, rawEventsOf } from "./journal-records.ts";
+import { KITCHEN_FORMAT, rawEventsOf, withDamage } from "./journal-records.ts";
 import { keepSnapshot, readSnapshot, snapshotKey, WORTH_KEEPING } from "./snapshot.ts";
 
 export type ReadKitchen = {
@@ -34,19 +34,20 @@ export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
   const { wallMs = Date.now(), disk = realDisk(), build } = reader;
   const place = build === undefined ? undefined : { disk, folder, build };
   const key = place && snapshotKey(place);
-  const history = () => rawEventsOf(readJournal(disk, folder, KITCHEN_FORMAT).records);
+  const read = () => readJournal(disk, folder, KITCHEN_FORMAT);
+  const history = () => rawEventsOf(read().records);
   const kept = place && key !== undefined ? readSnapshot(place, key, history) : undefined;
   if (kept) return readAt(kept, wallMs, []);
-  const reading = readJournal(disk, folder, KITCHEN_FORMAT);
-  const state = replay(rawEventsOf(reading.records));
+  const reading = read();
+  const state = replay(withDamage(rawEventsOf(reading.records), reading.damages));
   const notices = noticesOf(reading, folder);
   const sound = notices.length === 0 && !reading.unreadable;
   if (place && key !== undefined && sound && reading.records.length >= WORTH_KEEPING) {
     // A line written meanwhile may be in the state and not in the key.
     if (snapshotKey(place) === key) keepSnapshot(place, key, state);
   }
-  const read = readAt(state, wallMs, notices);
-  return reading.unreadable ? { ...read, unreadable: reading.unreadable.message } : read;
+  const found = readAt(state, wallMs, notices);
+  return reading.unreadable ? { ...found, unreadable: reading.unreadable.message } : found;
 }
 
 function readAt(state: State, wallMs: number, notices: string[]): ReadKitchen {

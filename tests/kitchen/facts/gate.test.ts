@@ -1,0 +1,164 @@
+/** What comes from outside is held against its declaration. */
+import { describe, expect, it } from "vitest";
+import * as z from "zod/mini";
+import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { FACTS, type FactType } from "../../../src/kitchen/facts/all-facts.ts";
+import { checkerOf } from "../../../src/kitchen/facts/checker.ts";
+import { faultOfEvent, faultOfLine } from "../../../src/kitchen/facts/gate.ts";
+import { dice } from "../../simulation/dice.ts";
+import { goldenEvents } from "./golden-journals.ts";
+import { mutated } from "./mutated-facts.ts";
+
+const EVENTS = [...goldenEvents("every-kind"), ...goldenEvents("season")];
+
+function first<T extends FactType>(type: T): Extract<KitchenEvent, { type: T }> {
+  const found = EVENTS.find((event) => event.type === type);
+  if (!found) throw new Error(`no ${type}`);
+  return found as Extract<KitchenEvent, { type: T }>;
+}
+
+/** As a line's JSON is parsed, so that `__proto__` is a field like any other. */
+function withField(event: object, json: string): object {
+  return JSON.parse(`${JSON.stringify(event).slice(0, -1)},${json}}`);
+}
+
+describe("the gate", () => {
+  it("lets through what the version before wrote", () => {
+    expect(EVENTS.flatMap((event) => faultOfEvent(event) ?? [])).toEqual([]);
+  });
+
+  it.each<[string, FactType, object]>([
+    ["a timer of a million million minutes", "timer-set", { minutes: 1e12 }],
+    ["an altitude in words", "kitchen-set", { altitudeFt: "high" }],
+    ["an altitude above every mountain", "kitchen-set", { altitudeFt: 90_000 }],
+    ["an altitude off by less than nothing", "kitchen-set", { altitudeUncertaintyFt: -1 }],
+    ["a burner and a half", "kitchen-set", { burners: 1.5 }],
+    ["units nobody has", "kitchen-set", { units: "cubits" }],
+    ["a batch that goes by a name of every object", "held", { batch: "constructor" }],
+    ["a batch named __proto__", "held", { batch: "__proto__" }],
+    ["a batch that is a path", "held", { batch: "../x" }],
+    ["no batch", "held", { batch: "" }],
+    ["a load that is a number", "unloaded", { load: 7 }],
+    ["an instant before 1970", "note", { t: -1 }],
+    ["an instant after 2999", "note", { t: 32_503_680_000_000 }],
+    ["an instant that is none", "note", { w: Number.NaN }],
+    ["an instant in words", "note", { t: "noon" }],
+    ["a command that is none", "note", { cmd: "" }],
+    ["a clock set by two thousand years", "clock-set", { byMs: -6.4e13 }],
+    ["a time zone nobody knows", "opened", { zone: "Mars/Olympus" }],
+    ["a pressure past every gauge", "pressure", { psi: 1000 }],
+    ["a pressure without end", "pressure", { psi: Number.POSITIVE_INFINITY }],
+    ["a temperature past every stove", "temperature", { temperatureF: 2000 }],
+    ["half a jar", "sealed", { count: 0.5 }],
+    ["less than no jars", "sealed", { count: -1 }],
+    ["a jar number below one", "seal-failed", { jars: [0] }],
+    ["a disposition nobody takes", "disposed", { what: "sell" }],
+    ["jars of a part that are none", "loaded", { parts: [{ batch: "270701-1", jars: "six" }] }],
+    ["a yes that is a word", "end-answer", { yes: "true" }],
+    ["a reading without its instant", "probe", { samples: [[14.2]] }],
+    ["a score over five", "tasted", { scores: { crunch: 6 } }],
+    ["a score of nothing", "tasted", { scores: { toString: 3 } }],
+    ["a season in words", "gauge-set", { gauge: { kind: "dial", testedSeason: "last" } }],
+    ["a gauge of no kind", "gauge-set", { gauge: { kind: "digital" } }],
+    [
+      "a process of no minutes",
+      "load-opened",
+      { terms: { ...first("load-opened").terms, minutes: 0 } },
+    ],
+    ["a field it does not have", "boil", { raised: true }],
+    ["a field it does not have that means something elsewhere", "note", { held: true }],
+  ])("keeps out %s", (_what, type, change) => {
+    const event = { ...first(type), ...change };
+    expect(faultOfEvent(first(type))).toBeUndefined();
+    expect(faultOfEvent(event)).toMatch(new RegExp(`its ${type}`));
+    expect(faultOfLine(event)).toBe(faultOfEvent(event));
+  });
+
+  it.each(Object.keys(FACTS) as FactType[])("keeps out a %s without one of its fields", (type) => {
+    if (!EVENTS.some((event) => event.type === type)) return;
+    const event = first(type);
+    const { fields } = FACTS[type];
+    for (const [name, schema] of Object.entries({ ...fields, cmd: z.string(), t: z.number() })) {
+      const { [name as never]: _lost, ...rest } = event;
+      const optional = (schema as { _zod: { optin?: string } })._zod.optin === "optional";
+      expect([name, faultOfEvent(rest) === undefined]).toEqual([name, optional]);
+    }
+  });
+
+  it("keeps out a recipe that is hollow, and one with a stage of no kind", () => {
+    const begun = first("batch-begun");
+    const { stages } = begun.recipe;
+    for (const recipe of [
+      { id: "x" },
+      { ...begun.recipe, stages: [] },
+      { ...begun.recipe, stages: [{ ...stages[0], kind: "guess" }] },
+      { ...begun.recipe, yield: { produce: "beans", weightLb: Number.NaN } },
+    ]) {
+      expect(faultOfEvent({ ...begun, recipe })).toMatch(
+        /field recipe.* of its batch-begun is off/,
+      );
+    }
+    const more = { ...begun, recipe: { ...begun.recipe, wasCalled: "dilly beans" } };
+    expect(faultOfEvent(more)).toBeUndefined();
+  });
+
+  it("keeps out __proto__ wherever it stands", () => {
+    const note = first("note");
+    expect(faultOfEvent(withField(note, '"__proto__":{"polluted":true}'))).toBeDefined();
+    const tasted = JSON.stringify(first("tasted")).replace(
+      '"scores":{',
+      '"scores":{"__proto__":3,',
+    );
+    expect(faultOfEvent(JSON.parse(tasted))).toBeDefined();
+    const begun = JSON.stringify(first("batch-begun"));
+    const recipe = begun.replace('"recipe":{', '"recipe":{"__proto__":{"id":"x"},');
+    expect(faultOfEvent(JSON.parse(recipe))).toBeDefined();
+  });
+
+  it("takes a field only where the object has it itself", () => {
+    const { held: _held, ...confirmed } = first("confirmed");
+    expect(faultOfEvent(Object.assign(Object.create({ held: true }), confirmed))).toBeDefined();
+    expect(faultOfEvent(Object.create(first("note")))).toBeDefined();
+  });
+
+  it("names an unknown kind, and what is no event at all", () => {
+    expect(faultOfEvent({ ...first("note"), type: "wish" })).toContain('unknown type "wish"');
+    expect(faultOfEvent({ ...first("note"), type: "constructor" })).toContain("unknown type");
+    for (const none of [null, 7, "note", undefined]) expect(faultOfEvent(none)).toBeDefined();
+    expect(faultOfEvent([])).toBeDefined();
+  });
+
+  it("lets the journal's own fields stand in a line, and in no event", () => {
+    const line = { ...first("note"), n: 7, v: 1, prev: 1, sum: 2, at: "x", written: "y", left: 1 };
+    expect(faultOfLine(line)).toBeUndefined();
+    expect(faultOfEvent(line)).toBeDefined();
+  });
+
+  it("lets stand what older lines had beside, in the kinds that had it", () => {
+    expect(faultOfEvent({ ...first("asked"), kind: "factor", about: null })).toBeUndefined();
+    expect(faultOfEvent({ ...first("due"), about: null })).toBeDefined();
+  });
+});
+
+describe("the quick test made from a schema", () => {
+  it("says what the schema itself says, of facts that are and that are none", () => {
+    const chance = dice(12);
+    let kept = 0;
+    for (let left = 4000; left > 0; left -= 1) {
+      const event = mutated(chance, chance.pick(EVENTS), EVENTS);
+      const type = event.type as FactType;
+      if (!Object.hasOwn(FACTS, String(type))) continue;
+      for (const [name, schema] of Object.entries(FACTS[type].fields)) {
+        const value = event[name];
+        if (JSON.stringify(value)?.includes("__proto__")) continue;
+        const quick = checkerOf(schema as z.ZodMiniType)(value);
+        expect([type, name, value, quick]).toEqual([
+          ...[type, name, value],
+          z.safeParse(schema as z.ZodMiniType, value).success,
+        ]);
+        if (!quick) kept += 1;
+      }
+    }
+    expect(kept).toBeGreaterThan(500);
+  });
+});

@@ -1,0 +1,34 @@
+/** Journals that the version before wrote: a season, and one with every kind of fact there was. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gunzipSync } from "node:zlib";
+import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { OF_THE_JOURNAL } from "../../../src/kitchen/facts/gate.ts";
+
+const FOLDER = join(import.meta.dirname, "../../journal/golden");
+
+export type GoldenName = "season" | "every-kind";
+
+function text(file: string): string {
+  return gunzipSync(readFileSync(join(FOLDER, file))).toString("utf8");
+}
+
+/** The journal's file as it was written. */
+export function goldenJournal(name: GoldenName): string {
+  return text(`${name}.jsonl.gz`);
+}
+
+/** The review that the version before made of it. */
+export function goldenReview(name: GoldenName): object {
+  return JSON.parse(text(`${name}.review.json.gz`));
+}
+
+/** Its events, without the fields that are the journal's own. */
+export function goldenEvents(name: GoldenName): KitchenEvent[] {
+  const [, ...lines] = goldenJournal(name).trimEnd().split("\n");
+  return lines.map((line) => {
+    const record = JSON.parse(line);
+    for (const field of OF_THE_JOURNAL) delete record[field];
+    return record;
+  });
+}
