@@ -1,0 +1,17 @@
+/** One worker of `npm run world`: plays its days and hands them to its parent. */
+import { loadLibrary } from "../../../src/session/reading/load-library.ts";
+import { type Assumed, scaled } from "./assumptions.ts";
+import { type Policy, playDay } from "./day.ts";
+
+const [first = "1", count = "1", step = "1", factor = "1", policy = "program", only = ""] =
+  process.argv.slice(2);
+
+const library = await loadLibrary([process.env.WORLD_RECIPES ?? "recipes"], {});
+const assumed = scaled(Number(factor), only === "" ? undefined : (only as keyof Assumed));
+const days = [];
+const end = Number(first) + Number(count) * Number(step);
+for (let seed = Number(first); seed < end; seed += Number(step)) {
+  days.push(playDay({ seed, library, assumed, policy: policy as Policy }));
+}
+process.send?.(days);
+process.disconnect?.();
