@@ -170,8 +170,7 @@ export class DayFlow {
     let endsAt: number | undefined;
     while (this.minutes < (endsAt ?? MOST_MINUTES) && !this.hands.gaveUp) {
       this.step(endsAt === undefined ? this.pace() : OVERNIGHT_STEP_S);
-      const state = this.parts.program.log?.state;
-      const over = state === "complete" || state === "abandoned";
+      const { over } = this.parts.program;
       if (over && endsAt === undefined) {
         this.tellings.at("late");
         endsAt = this.minutes + AFTERWARDS_MINUTES;

@@ -101,9 +101,10 @@ export function playDay(wish: DayWish): DayResult {
   const drawn = drawMishaps(chance, card, altitudeFt);
   const mishaps = wish.mishaps ?? drawn;
   for (const mishap of mishaps) befall(mishap, world, chance);
-  const cook = new HomeCook(chance, wish.assumed ?? ASSUMED, world);
+  const cook = new HomeCook(chance, wish.assumed ?? ASSUMED, world, mishaps.length === 0);
   const program = new Program(wish.library, world.toldAltitudeFt);
   const book = new DayBook();
+  if (world.toldAltitudeFt !== altitudeFt) book.falsely(["altitude"], "good faith");
   const parts = { program, world, cook, dice: chance, book, mishaps };
   const flow = new DayFlow({
     ...parts,

@@ -33,7 +33,13 @@ export class HomeCook {
   lastPot = "";
   private wrongInterruptions = 0;
 
-  constructor(dice: Dice, assumed: Assumed, world: WorldKitchen) {
+  /** `careful`: on whose right days every question is answered. */
+  constructor(
+    dice: Dice,
+    assumed: Assumed,
+    world: WorldKitchen,
+    private readonly careful: boolean,
+  ) {
     this.dice = dice;
     this.assumed = assumed;
     this.world = world;
@@ -88,7 +94,7 @@ export class HomeCook {
     const considered =
       (1 - assumed.reflexAtFirst) * (1 - assumed.fallPerQuestion) ** Math.max(0, this.asked);
     this.asked += 1;
-    if (this.muted || dice.chance(assumed.leavesQuestion)) return undefined;
+    if (this.muted || (!this.careful && dice.chance(assumed.leavesQuestion))) return undefined;
     const looked = shape === "value" && dice.chance(assumed.valueLookedUp);
     const thinks = dice.chance(considered) || looked;
     const good = thinks ? this.believed(kind) : true;

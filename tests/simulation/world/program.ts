@@ -29,6 +29,7 @@ export type Kept = "loss" | "doubt" | "trace" | "nothing";
 export class Program {
   private readonly kitchen: MadeUpKitchen;
   private seen = 0;
+  private staged: { events: number; stages: Stage[] } = { events: -1, stages: [] };
   private known: { events: number; log: Log | undefined } | undefined;
 
   constructor(library: Library, altitudeFt: number) {
@@ -57,6 +58,13 @@ export class Program {
   /** Every stage of the batch and of its loads: the review shows a load only once it has jars. */
   get stages(): Stage[] {
     const { state } = this.kitchen.session;
+    const events = state.history.length;
+    if (this.staged.events !== events) this.staged = { events, stages: this.readStages() };
+    return this.staged.stages;
+  }
+
+  private readStages(): Stage[] {
+    const { state } = this.kitchen.session;
     const [batch] = Object.values(state.batches);
     if (!batch) return [];
     const open = Object.values(state.loads).filter((load) => load.state !== "abandoned");
@@ -67,6 +75,12 @@ export class Program {
       const minMinutes = spec.window?.minMinutes ?? spec.typicalMinutes;
       return { id, state, kind: spec.kind, title: spec.title, minMinutes, boils };
     });
+  }
+
+  /** True once the batch is complete, or given up. */
+  get over(): boolean {
+    const [batch] = Object.values(this.kitchen.session.state.batches);
+    return batch?.state === "complete" || batch?.state === "abandoned";
   }
 
   pass(seconds: number): void {

@@ -292,7 +292,7 @@ export class StageHands {
       world.forcedCooling = true;
       world.canner.psig = 0;
     }
-    if (world.canner.psig === 0) this.report(stage.id, "zero");
+    if (world.canner.psig === 0 && !stage.boils) this.report(stage.id, "zero");
   }
 
   private out(stage: Stage): void {
