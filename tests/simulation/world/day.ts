@@ -1,4 +1,4 @@
-/** One day in the world: a kitchen, its cook and the real program, from the first word to the last. */
+/** One day in the world: a kitchen, its cook and the real program, from first word to last. */
 import type { Line } from "../../../src/ports/view.ts";
 import type { Library } from "../../../src/recipe/library.ts";
 import { type Dice, dice } from "../dice.ts";

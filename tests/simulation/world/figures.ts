@@ -95,7 +95,8 @@ export function figures(days: readonly DayResult[]): Figures {
 export function shareText({ hits, of }: Share): string {
   const [low, high] = wilson(hits, of);
   const percent = (part: number) => `${(100 * part).toFixed(1)} %`;
-  return `${hits} of ${of}: ${percent(of === 0 ? 0 : hits / of)} (${percent(low)} to ${percent(high)})`;
+  const found = percent(of === 0 ? 0 : hits / of);
+  return `${hits} of ${of}: ${found} (${percent(low)} to ${percent(high)})`;
 }
 
 /** The figures of one policy, a line each. */

@@ -1,4 +1,4 @@
-/** What goes wrong on the stove while a canner is timed: when it comes, is seen, mended and told. */
+/** What goes wrong on the stove while a canner is timed: when, and when it is seen and told. */
 import type { DayFlow } from "./day-flow.ts";
 import type { Mishap } from "./mishaps.ts";
 
