@@ -2,6 +2,8 @@
  * What a person has asked for or reported, once it is understood: the kitchen's only input besides
  * the passing of time. Slot names and meanings are those of the published command line.
  */
+import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
+import type { DayPlan } from "./state.ts";
 
 import type { Term } from "./glossary.ts";
 
@@ -27,7 +29,8 @@ export type DispositionWord =
 
 /**
  * A batch, variety, load, canner, pot or timer in the person's own words, lower case and without
- * an article; "jars" where the jars in the canner were meant.
+ * an article; "jars" where the jars in the canner were meant. Only for showing: what it stands for
+ * is the command's `ref`.
  */
 export type Targeted = { target?: string };
 
@@ -36,6 +39,63 @@ export type Timed = { at?: string };
 
 /** A batch to be planned, as it was said. */
 export type LotToPlan = { recipe: string; variety?: string; weightLb?: number };
+
+/** Where the lids were said to stand out of the water. */
+export type Uncovered = { uncovered?: true };
+
+/** What an answer says, by the question it was given to. */
+export type AnswerMeant = {
+  /** Which kind of gauge a canner has. */
+  gauge?: "dial" | "weighted";
+  /** How many pounds a dial reads high, below zero where it reads low. */
+  readsHighPsi?: number;
+  /** What becomes of the jars. */
+  what?: DispositionWord;
+  /** Every jar sealed. */
+  all?: true;
+  /** The number is no exact one. */
+  about?: true;
+};
+
+/** One thing in the kitchen by its ids: a batch or load, one of its stages, or a timer. */
+export type Ref = { owner: string; stage?: string } | { timer: string };
+
+/** Sorts of things, named without saying which; `out` is said of jars taken from the canner. */
+export type Sort =
+  | "jars"
+  | "lids"
+  | "rest"
+  | "canner"
+  | "load"
+  | "process"
+  | "boil"
+  | "batch"
+  | "timer"
+  | "all"
+  | "it"
+  | "out";
+
+/** What a name can stand for; several things where it is open. */
+export type Meant = {
+  /** What runs and bears the name: batches and loads, their stages, timers. */
+  running: readonly Ref[];
+  /** The same among all that is on record, finished batches and loads with them. */
+  recorded: readonly Ref[];
+  /** Stages that may be in a vessel which is all that it names: "the pot", "the water bath". */
+  vessels: readonly Ref[];
+  /** Stages by their own names together with those of their batch: "the Provider brine". */
+  parts: readonly Ref[];
+  /** Sorts of things it names without saying which. */
+  sorts: readonly Sort[];
+  /** Nothing but a sort was named: "the jars", "it". */
+  sortAlone: boolean;
+};
+
+/**
+ * What is said of a critical factor: that it holds, that it does not, or something in between.
+ * `value` is in the factor's own unit where a number was said: 4.5 (percent).
+ */
+export type Confirm = { factor: string; value?: number; held: "yes" | "no" | "unsure" };
 
 type Nothing = Record<never, never>;
 
@@ -51,8 +111,17 @@ export type SlotsOf = {
     choices?: string[];
     variety?: string;
     weightLb?: number;
+    jar?: JarSize;
+    pack?: Pack;
+    method?: Method;
+    atPsi?: number;
   };
-  /** The batches to plan a day of; `quiet` as `22:00-06:00`. */
+  /**
+   * Factors of the recipe are said to hold, or not to, and nothing else; they are the command's
+   * `confirms`.
+   */
+  confirm: Nothing;
+  /** The batches to plan a day of; `quiet` as `22:00-06:00`; `planned` once it is worked out. */
   plan: {
     items?: LotToPlan[];
     startAt?: string;
@@ -60,6 +129,7 @@ export type SlotsOf = {
     quiet?: string;
     go?: true;
     drop?: true;
+    planned?: DayPlan;
   };
   done: Targeted & Timed;
   repeat: { slower?: true; louder?: true };
@@ -79,13 +149,13 @@ export type SlotsOf = {
   abandon: Targeted;
   focus: Targeted;
   boiling: Targeted & Timed & { covered?: true };
-  "boil-lost": Targeted & Timed;
+  "boil-lost": Targeted & Timed & Uncovered;
   pressure: Targeted & Timed & { value: number; unit: "psi" | "kPa" };
   "pressure-lost": Targeted & Timed;
   "weight-rocking": Targeted & Timed;
   venting: Targeted & Timed;
   loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize };
-  "water-low": Targeted & Timed;
+  "water-low": Targeted & Timed & Uncovered;
   /** `boiling` where it was read at a full boil. */
   temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
   "jars-filled": Targeted & { count?: number; size?: SpokenJarSize };
@@ -95,9 +165,10 @@ export type SlotsOf = {
   "jar-broken": Targeted & { count?: number; jars?: number[] };
   "set-aside": Targeted & { count?: number; jars?: number[] };
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };
-  /** `uncertaintyFt` where it was said how far that may be off. */
-  altitude: { feet: number; uncertaintyFt?: number };
-  answer: { value: number | string };
+  /** `uncertaintyFt` where it was said how far that may be off; `about` where only that it may. */
+  altitude: { feet: number; uncertaintyFt?: number; about?: true };
+  /** Said to the question that waits; what it is an answer to besides the words themselves. */
+  answer: { value: number | string } & AnswerMeant;
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };
   /** `spoiled` where a jar was unsealed, bulged, leaking or off: it is thrown out. */
@@ -139,8 +210,12 @@ export type CommandOf<I extends Intent> = {
   intent: I;
   slots: SlotsOf[I];
   confidence: number;
-  /** The words as they came in. */
-  text: string;
+  /** What its `target` can stand for (`named` of `begin`); missing where nothing was named. */
+  ref?: Meant;
+  /** What `over` of `prefer` can stand for. */
+  overRef?: Meant;
+  /** What it says of critical factors besides. */
+  confirms?: readonly Confirm[];
 };
 
 /** Any command, told apart by `intent`. */

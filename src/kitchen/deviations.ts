@@ -125,7 +125,7 @@ function lossDeviations(
   kept.stretches.forEach((stretch, index) => {
     if (stretch.to === undefined || stretch.ended === "out") return;
     const next = kept.stretches[index + 1];
-    const got = ((stretch.to - stretch.from) / MINUTE_MS).toFixed(1).replace(/\.0$/, "");
+    const got = `${Math.round(((stretch.to - stretch.from) / MINUTE_MS) * 10) / 10}`;
     const detail =
       LOSS_DETAILS[stretch.ended ?? "lost"] ?? `lost after % of ${kept.needMinutes} min`;
     const what = next ? "restarted" : otherwise;

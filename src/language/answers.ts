@@ -1,7 +1,9 @@
+import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
 import { choiceIn } from "./choosing.ts";
+import { isGuess } from "./confirms.ts";
 import type { Question } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
-import type { Understood } from "./understand.ts";
+import { saysAbout } from "./values/about.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
 import type { Utterance } from "./words.ts";
 
@@ -32,31 +34,75 @@ function noneAtAll(said: Utterance): boolean {
   return /^(none|none of them|not one|not a single one|not any|zero)$/.test(all);
 }
 
-function answer(said: Utterance, value: number | string, confidence: number): Understood {
-  return { intent: "answer", slots: { value }, confidence, text: said.text };
+function answer(value: number | string, confidence: number, meant: AnswerMeant = {}): Command {
+  return { intent: "answer", slots: { value, ...meant }, confidence };
+}
+
+const DISPOSITIONS: readonly DispositionWord[] = ["reprocess", "refrigerate", "freeze", "discard"];
+
+/** What a choice that was offered stands for. */
+function chosenMeans(choice: string): AnswerMeant {
+  if (choice === "dial" || choice === "weighted") return { gauge: choice };
+  const what = DISPOSITIONS.find((one) => one === choice);
+  return what ? { what } : {};
+}
+
+/** "A pound and a half high", "it reads true": how many pounds a dial reads high. */
+const DIAL =
+  "(?:(?:um|uh|well|oh|okay|yes) )*(?:(?:it|the dial|the gauge|dial|that)(?: reads| is)* )?";
+const TRUE = new RegExp(`^${DIAL}(?:true|right|spot on|dead on)$`);
+const OFF = new RegExp(
+  `^${DIAL}(?:(half) a|(a|one|two|three|four|five|\\d+(?:\\.\\d+)?)( and a half)?) pounds?` +
+    "( and a half)?(?: too)?( high| low| off)?$",
+);
+const POUNDS: Record<string, number> = { a: 1, one: 1, two: 2, three: 3, four: 4, five: 5 };
+
+function poundsOff(said: Utterance): number | undefined {
+  if (said.asked) return undefined;
+  const all = said.words.map(({ word }) => word).join(" ");
+  if (TRUE.test(all)) return 0;
+  const found = OFF.exec(all);
+  if (!found) return undefined;
+  const [, half, whole = "", more, andHalf, way] = found;
+  const pounds = half ? 0.5 : (POUNDS[whole] ?? Number(whole)) + (more || andHalf ? 0.5 : 0);
+  return way === " low" ? -pounds : pounds;
 }
 
 /** Asked whether it boiled throughout, a boil once lost is a no, and no news of now. */
-function lostBoil(said: Utterance): Understood | undefined {
+function lostBoil(said: Utterance): Command | undefined {
   const all = said.words.map(({ word }) => word).join(" ");
   if (!/^(no )?(it|we) (has |have )?lost (the|its|our) boil$/.test(all)) return undefined;
-  return { intent: "no", slots: {}, confidence: 1, text: said.text };
+  return { intent: "no", slots: {}, confidence: 1 };
 }
 
 /**
  * The answer to the question that waits, where the words are one; a new report, an order or a yes
  * or no goes on to be understood as itself.
  */
-export function answerTo(said: Utterance, question: Question): Understood | undefined {
+export function answerTo(said: Utterance, question: Question): Command | undefined {
   if (question.kind === "choice" || question.choices) {
     const chosen = choiceIn(said, question.choices ?? []);
-    if (chosen !== undefined) return answer(said, chosen, 1);
+    if (chosen !== undefined) return answer(chosen, 1, chosenMeans(chosen));
   }
-  if (question.kind === "yes-no") return lostBoil(said);
+  if (question.kind === "yes-no") return lostBoil(said) ?? unsure(said);
+  const off = question.kind === "gauge-off" ? poundsOff(said) : undefined;
+  if (off !== undefined) return answer(off, 1, { readsHighPsi: off });
+  // Asked which jars did not seal, none is all that sealed.
+  if (question.kind === "jars" && noneAtAll(said)) return answer("none", 1, { all: true });
   const number = bareNumber(said);
-  if (number !== undefined && !hasFeet(said)) return answer(said, number, 1);
-  if (question.kind !== "text" && noneAtAll(said)) return answer(said, 0, 0.9);
+  if (number !== undefined && !hasFeet(said)) {
+    const about = question.kind === "altitude" && saysAbout(said);
+    return answer(number, 1, about ? { about } : {});
+  }
+  if (question.kind !== "text" && noneAtAll(said)) return answer(0, 0.9);
   return undefined;
+}
+
+/** A guess answers neither yes nor no. */
+export const UNSURE = "unsure";
+
+function unsure(said: Utterance): Command | undefined {
+  return isGuess(said.words) ? answer(UNSURE, 1) : undefined;
 }
 
 function hasFeet(said: Utterance): boolean {
@@ -64,13 +110,13 @@ function hasFeet(said: Utterance): boolean {
 }
 
 /** A bare number or "both", said although no question is known of. */
-export function bareAnswer(said: Utterance): Understood | undefined {
+export function bareAnswer(said: Utterance): Command | undefined {
   if (said.asked) return undefined;
   const number = numbersAt(said.words, 0).find(({ next }) => next === said.words.length);
-  if (number) return answer(said, number.value, 0.5);
+  if (number) return answer(number.value, 0.5);
   const all = said.words.map(({ word }) => word).join(" ");
   const known = /^(the )?(both|neither|none|all|first|second|third|last)( one| of them)?$/.exec(
     all,
   );
-  return known ? answer(said, known[2] ?? all, 0.5) : undefined;
+  return known ? answer(known[2] ?? all, 0.5) : undefined;
 }

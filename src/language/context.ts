@@ -1,3 +1,31 @@
+/** A stage by what it goes by. */
+export type NamedStage = {
+  id: string;
+  title: string;
+  kind: string;
+  pot?: string;
+  /** In a pot on the stove. */
+  onStove?: boolean;
+  /** Under way, or still to come; over where missing. */
+  state?: "running" | "waiting";
+};
+
+/** A batch by what it goes by. */
+export type NamedBatch = {
+  id: string;
+  recipe: string;
+  variety?: string;
+  title?: string;
+  /** Other names of its recipe, its produce among them. */
+  names?: readonly string[];
+  /** What its lids are marked with, before the number of the jar: "P" for Provider. */
+  mark?: string;
+  stages?: readonly NamedStage[];
+};
+
+/** A load by what it goes by. */
+export type NamedLoad = { id: string; canner: string; stages: readonly NamedStage[] };
+
 /** What the understanding may know besides the words: the moment, the place and what is running. */
 export type Context = {
   /** Epoch milliseconds. */
@@ -5,17 +33,13 @@ export type Context = {
   /** IANA zone in which clock times and dates are meant. */
   zone: string;
   recipes: readonly { id: string; title: string; names: readonly string[] }[];
-  running: readonly {
-    id: string;
-    recipe: string;
-    variety?: string;
-    title?: string;
-    /** What its lids are marked with, before the number of the jar: "P" for Provider. */
-    mark?: string;
-    /** What its stages that are under way are called: "scrub and trim". */
-    stages?: readonly string[];
-  }[];
-  timers: readonly { id: string; label: string }[];
+  running: readonly NamedBatch[];
+  loads?: readonly NamedLoad[];
+  timers: readonly { id: string; label: string; minutes?: number }[];
+  /** All batches and loads that were ever begun, oldest first; the running ones where missing. */
+  onRecord?: { batches: readonly NamedBatch[]; loads: readonly NamedLoad[] };
+  /** Critical factors of what is running; `words` confirm one that only its recipe has. */
+  factors?: readonly { id: string; words?: readonly string[] }[];
   /** The question that waits for an answer, if one does. */
   question?: Question;
   /** The unit meant where a temperature is said without one; F where missing. */
@@ -26,6 +50,6 @@ export type Context = {
 
 /** `choices` are the names as they were offered, for a question of kind `choice`. */
 export type Question = {
-  kind: "yes-no" | "number" | "choice" | "altitude" | "jars" | "text";
+  kind: "yes-no" | "number" | "choice" | "altitude" | "jars" | "text" | "gauge-off";
   choices?: readonly string[];
 };

@@ -1,6 +1,7 @@
-import type { Command, Intent } from "../kitchen/command.ts";
-import { answerTo, bareAnswer } from "./answers.ts";
+import type { Command, Confirm, Intent } from "../kitchen/command.ts";
+import { answerTo, bareAnswer, UNSURE } from "./answers.ts";
 import { type Joined, joinedReading, slotsOf } from "./clauses.ts";
+import { isGuess, partedFrom } from "./confirms.ts";
 import type { Context } from "./context.ts";
 import type { Run } from "./grammar/matcher.ts";
 import { skipsOf } from "./grammar/passing-over.ts";
@@ -11,14 +12,11 @@ import { MEANINGS } from "./intents/all.ts";
 import { wholeReading } from "./readings.ts";
 import { takenApart } from "./run-together.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
-import { finishSlots } from "./values/finish-slots.ts";
+import { finishSlots, refFor } from "./values/finish-slots.ts";
 import { markedJars } from "./values/lid-marks.ts";
 import { slotReader } from "./values/slots.ts";
-import { type Meaning, namesOf } from "./values/targets.ts";
-import { type Utterance, wordsOf } from "./words.ts";
-
-/** A command, and what the name in it can mean (several where it fits several). */
-export type Understood = Command & { refersTo?: Meaning };
+import { namesOf } from "./values/targets.ts";
+import { type Utterance, type Word, wordsOf } from "./words.ts";
 
 /** How much less sure each thing makes that had to be assumed; certain is 1. */
 const DOUBTS = {
@@ -39,9 +37,7 @@ const DOUBTS = {
 /** Shorter utterances have no word to spare. */
 const FEWEST_WITH_STRANGER = 4;
 
-function unknown(text: string): Understood {
-  return { intent: "unknown", slots: {}, confidence: 0, text };
-}
+const UNKNOWN: Command = { intent: "unknown", slots: {}, confidence: 0 };
 
 /** All words said, and what contractions can stand for. */
 function hasOf(words: readonly string[], alts: readonly (string | undefined)[]): string[] {
@@ -100,39 +96,95 @@ function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefine
   };
 }
 
+/** From here on nothing was guessed: the words were matched from end to end, in their order. */
+const CERTAIN = 0.9;
+
 /**
  * Turns words into one command. Deterministic; any text at all gives an answer, in bounded time.
  * What is not surely an order, a question the program answers or a report is `unknown`.
  */
-export function understand(text: string, context: Context): Understood {
-  const plain = understoodPlainly(text, context);
-  const marked = plain.intent === "unknown" ? markedJars(text, context.running) : undefined;
-  if (!marked) return plain;
-  const again = understoodPlainly(marked.text, context);
-  if (!("jars" in MEANINGS[again.intent].slots) || "target" in again.slots) return plain;
-  const refersTo = { recipes: [], batches: [marked.batch], timers: [] };
-  return {
-    ...again,
-    slots: { ...again.slots, target: marked.batch },
-    text,
-    refersTo,
-  } as Understood;
+export function understand(text: string, context: Context): Command {
+  const said = withoutFirstThoughts(wordsOf(text));
+  const plain = understood(said, context);
+  if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
+    return { intent: "answer", slots: { value: UNSURE }, confidence: 1 };
+  }
+  const confirming = withConfirms(said, context);
+  if (confirming?.intent === "confirm" && !MEANINGS[plain.intent].report) return confirming;
+  if (plain.intent !== "unknown" && plain.confidence >= CERTAIN) return plain;
+  return confirming ?? (plain.intent === "unknown" ? ofMarked(text, context) : plain);
 }
 
-function understoodPlainly(text: string, context: Context): Understood {
+/** Jars that are called by the marks on their lids. */
+function ofMarked(text: string, context: Context): Command {
+  const marked = markedJars(text, context.running);
+  if (!marked) return UNKNOWN;
+  const words = wordsOf(marked.text);
+  const command = understood(words, context);
+  if (!("jars" in MEANINGS[command.intent].slots) || "target" in command.slots) return UNKNOWN;
+  const { batch } = marked;
+  const ref = refFor(batch, command.intent, words, context);
+  return { ...command, slots: { ...command.slots, target: batch }, ref } as Command;
+}
+
+const YES = new Set(["yes", "yeah", "yep", "yup", "okay", "sure"]);
+const NO = new Set(["no", "nope", "nah"]);
+
+/** A report with clauses about critical factors beside it, or such clauses alone. */
+function withConfirms(said: Utterance, context: Context): Command | undefined {
+  if (said.asked || said.cut || !context.factors) return undefined;
+  const { confirms, rest } = partedFrom(said.words, context.factors);
+  if (confirms.length === 0) return undefined;
+  const alone = aloneWith(confirms, rest);
+  if (alone) return { intent: "confirm", slots: {}, confidence: 1, confirms: alone };
+  const command = understood({ ...said, words: [...rest] }, context);
+  const certain = MEANINGS[command.intent].report && command.confidence >= CERTAIN;
+  return certain && !isCount(command, rest)
+    ? { ...command, confirms: agreed(confirms) }
+    : undefined;
+}
+
+const FILLED = new Set(["filled", "full", "packed", "done", "finished", "ready"]);
+
+/** "Six jars" beside a clause may count what it is true of. */
+function isCount({ intent }: Command, words: readonly Word[]): boolean {
+  return intent === "jars-filled" && !words.some(({ word }) => FILLED.has(word));
+}
+
+/** What is said both ways of one factor is settled neither way. */
+function agreed(confirms: readonly Confirm[]): Confirm[] {
+  return confirms.map((one) => {
+    const other = confirms.some(({ factor, held }) => factor === one.factor && held !== one.held);
+    return other ? { ...one, held: "unsure" } : one;
+  });
+}
+
+/** What is said where nothing but a yes, a no or a guess stands beside the clauses. */
+function aloneWith(confirms: Confirm[], rest: readonly Word[]): Confirm[] | undefined {
+  const words = rest.filter(({ word }) => !YES.has(word));
+  const yes = words.length < rest.length;
+  const left = words.filter(({ word }) => !NO.has(word));
+  const no = left.length < words.length;
+  if (left.length > 0 && !isGuess(left)) return undefined;
+  return agreed(confirms).map((one): Confirm => {
+    const against = one.held === "yes" ? no : yes;
+    return left.length > 0 || against ? { ...one, held: "unsure" } : one;
+  });
+}
+
+function understood(said: Utterance, context: Context): Command {
   const book = phraseBook();
-  const said = withoutFirstThoughts(wordsOf(text));
-  if (said.words.length === 0) return unknown(text);
+  if (said.words.length === 0) return UNKNOWN;
   const answer = context.question ? answerTo(said, context.question) : undefined;
   if (answer) return answer;
   const refused: Refused = (intent) => isNoReport(said, intent);
-  const finish = (from: Found | undefined, within: Utterance): Understood | undefined =>
+  const finish = (from: Found | undefined, within: Utterance): Command | undefined =>
     from && finishSlots(from.intent, from.slots, 1 - from.doubt, within, context);
   const run = runOf(said, context, book);
   if (said.cut) {
     const kept = wholeReading(run, book, { asides: false, strangers: false }, refused);
     const open = kept && Object.hasOwn(MEANINGS[kept.of.intent].slots, "text");
-    return (open && finishSlots(kept.of.intent, slotsOf(kept), 1, said, context)) || unknown(text);
+    return (open && finishSlots(kept.of.intent, slotsOf(kept), 1, said, context)) || UNKNOWN;
   }
   const plain = finish(found(run, book, refused), said);
   if (plain) return plain;
@@ -144,6 +196,6 @@ function understoodPlainly(text: string, context: Context): Understood {
     finish(gathered(run, book, refused), said) ??
     finish(lenient(run, book, refused), said) ??
     bareAnswer(said) ??
-    unknown(text)
+    UNKNOWN
   );
 }

@@ -142,8 +142,8 @@ export const criticalFactor = z.object({
   id,
   /** A yes-or-no question whose yes confirms it. */
   ask: text,
-  /** Words in which a report already confirms it ("five percent", "new lids"). */
-  words: z.array(text),
+  /** Whole clauses that confirm it, for a factor that only this recipe has. */
+  words: z.optional(z.array(text)),
   /** Where it matters; a sterile jar only where the process is shorter than so many minutes. */
   onlyFor: z.optional(
     z.object({

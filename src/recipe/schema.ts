@@ -138,7 +138,7 @@ const processOption = z.strictObject({
 const factor = z.strictObject({
   id,
   ask: text(200),
-  words: z.array(text(60)).max(20),
+  words: z.array(text(60)).max(20).optional(),
   onlyFor: z
     .strictObject({
       methods: z.array(z.enum(METHODS)).max(8).optional(),

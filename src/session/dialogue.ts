@@ -4,11 +4,7 @@
  */
 import type { Command } from "../kitchen/command.ts";
 import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
-import { type Question as Asked, questions } from "../kitchen/questions.ts";
-import type { State } from "../kitchen/state.ts";
-import { wallOf } from "../kitchen/state.ts";
 import { pickChoices } from "../language/choosing.ts";
-import type { Context, Question } from "../language/context.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { askedBack } from "../speech/intents.ts";
 
@@ -89,65 +85,5 @@ export function readBack(
     wish: { command },
     expects: "heard",
     choices: [],
-  };
-}
-
-function kindOf(question: Asked): Question {
-  switch (question.kind) {
-    case "altitude":
-      return { kind: "altitude" };
-    case "gauge":
-    case "disposition":
-      return { kind: "choice", choices: question.choices ?? [] };
-    case "gauge-off":
-      return { kind: "number" };
-    case "seals":
-      return { kind: "jars" };
-    default:
-      return { kind: "yes-no" };
-  }
-}
-
-function pendingKind(pending: Pending): Question {
-  if (pending.expects === "yes" || pending.expects === "heard") return { kind: "yes-no" };
-  if (pending.expects === "which") {
-    return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };
-  }
-  return pending.expects === "number" ? { kind: "number" } : { kind: "text" };
-}
-
-/** What the understanding may know of this kitchen at this moment. */
-export function contextOf(
-  state: State,
-  now: number,
-  recipes: Context["recipes"],
-  pending: Pending | undefined,
-): Context {
-  const open = questions(state)[0];
-  const question = pending ? pendingKind(pending) : open ? kindOf(open) : undefined;
-  const running = state.active.flatMap((id) => {
-    const batch = state.batches[id];
-    if (!batch) return [];
-    const { variety } = batch.lot;
-    const stages = batch.stages
-      .filter((run) => run.state === "running")
-      .map((run) => run.spec.title);
-    const { id: recipe, title } = batch.recipe;
-    const { mark } = batch;
-    return [{ id, recipe, title, mark, stages, ...(variety ? { variety } : {}) }];
-  });
-  const timers = Object.values(state.timers)
-    .filter((timer) => timer.state === "running" || timer.state === "rang")
-    .map((timer) => ({ id: timer.id, label: timer.label ?? `${timer.minutes} minute` }));
-  const metric = state.kitchen.units === "metric";
-  return {
-    nowMs: wallOf(state, now),
-    zone: state.zone,
-    recipes,
-    running,
-    timers,
-    temperatureUnit: metric ? "C" : "F",
-    pressureUnit: metric ? "kPa" : "psi",
-    ...(question ? { question } : {}),
   };
 }

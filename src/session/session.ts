@@ -20,9 +20,11 @@ import { acknowledgement } from "../speech/acknowledge.ts";
 import { telling } from "../speech/intents.ts";
 import { guards } from "./alarms.ts";
 import { Announcements } from "./announcements.ts";
+import type { Carried } from "./carried.ts";
+import { contextOf } from "./context-of.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
 import { DayPlan } from "./day/day-plan.ts";
-import { contextOf, type Pending, readBack, resolve, survives } from "./dialogue.ts";
+import { type Pending, readBack, resolve, survives } from "./dialogue.ts";
 import { LogWriter } from "./log-writer.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
@@ -141,10 +143,10 @@ export class Session {
   }
 
   /** A command that was put together elsewhere, such as one from a plan or a rehearsal's cook. */
-  carry(wish: Wish): Reply {
+  carry({ wish, words }: Carried): Reply {
     this.talk.begin();
     const now = this.passTime();
-    this.talk.show("heard", wish.command.text);
+    this.talk.show("heard", words);
     const refused = this.follow(this.decided(wish, now), wish.command, now);
     this.ask();
     return this.reply(refused);

@@ -1,23 +1,21 @@
 /** "How much dill per jar", "what headspace": answered from the batch's own copy of its recipe. */
-import { batchName, find } from "../kitchen/names.ts";
+import type { CommandOf, Meant } from "../kitchen/command.ts";
+import { ownerIds } from "../kitchen/meant.ts";
+import { batchName } from "../kitchen/names.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import type { Batch, State } from "../kitchen/state.ts";
 import type { Ingredient } from "../recipe/recipe.ts";
 import { perJar, scaleAmount } from "../recipe/scale.ts";
 
-type Slots = { what: string; subject?: string; target?: string };
-
 function running(state: State): Batch[] {
   return activeOwners(state).filter((one): one is Batch => !isLoad(one));
 }
 
-function batchOf(state: State, target: string | undefined): Batch | undefined {
+function batchOf(state: State, ref: Meant | undefined): Batch | undefined {
   const batches = running(state);
-  if (target !== undefined) {
-    const owners = find(state, target).flatMap((one) => ("owner" in one ? [one.owner] : []));
-    const named = batches.find((batch) => owners.includes(batch));
-    if (named) return named;
-  }
+  const named = ownerIds(ref?.running ?? []);
+  const batch = batches.find(({ id }) => named.has(id));
+  if (batch) return batch;
   return batches.find((batch) => batch.id === state.focus) ?? batches[0];
 }
 
@@ -45,8 +43,8 @@ function line(batch: Batch, ingredient: Ingredient): string {
 }
 
 /** The answer from the recipe as it is made here, scaled to what was picked. */
-export function howMuch(state: State, slots: Slots): string {
-  const batch = batchOf(state, slots.target);
+export function howMuch(state: State, { slots, ref }: CommandOf<"how-much">): string {
+  const batch = batchOf(state, ref);
   if (!batch) return "Begin a batch first; then I can say.";
   const what = slots.what.toLowerCase();
   if (/headspace|head space/.test(what)) return headspace(batch);
@@ -64,7 +62,7 @@ export function howMuch(state: State, slots: Slots): string {
   }
   const words = (slots.subject ?? what).split(/\W+/).filter((word) => word.length > 2);
   // What the batch in focus has not, another that runs may have.
-  for (const one of slots.target === undefined ? [batch, ...running(state)] : [batch]) {
+  for (const one of ref === undefined ? [batch, ...running(state)] : [batch]) {
     const found = one.recipe.ingredients.filter((each) => isNamed(each, words));
     if (found.length === 0) continue;
     const whose = one === batch ? "" : `For ${batchName(one)}: `;

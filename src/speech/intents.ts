@@ -14,7 +14,7 @@ type SpeechOf<I extends Intent> = {
   /** A closed question; null, or nothing for these slots, where it is never asked back. */
   askBack: string | ((slots: SlotsOf[I]) => string | undefined) | null;
   /** Worked out from the state, for what writes nothing down; null where its facts are answered. */
-  answer: ((state: State, slots: SlotsOf[I], now: number) => string) | null;
+  answer: ((state: State, command: CommandOf<I>, now: number) => string) | null;
 };
 
 const HELP =
@@ -60,10 +60,10 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   "what-now": { askBack: null, answer: (state, _, now) => whatNow(state, now) },
   "what-next": { askBack: null, answer: (state, _, now) => whatNext(state, now) },
   overview: { askBack: null, answer: (state, _, now) => overview(state, now) },
-  "time-left": { askBack: null, answer: (state, { target }, now) => clocks(state, target, now) },
+  "time-left": { askBack: null, answer: clocks },
   "finish-time": {
     askBack: null,
-    answer: (state, { target }, now) => whenDone(state, target, now),
+    answer: whenDone,
   },
   "how-much": { askBack: null, answer: howMuch },
   explain: { askBack: null, answer: (_, { term }) => GLOSSARY[term] },
@@ -75,6 +75,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   yes: { askBack: "Is that right?", answer: () => NOT_ASKED },
   no: { askBack: "Is that right?", answer: () => NOT_ASKED },
   answer: { askBack: "Is that right?", answer: null },
+  confirm: { askBack: "Is that right?", answer: null },
   acknowledge: { askBack: null, answer: () => "Nothing is ringing." },
   // --- heat
   boiling: {
@@ -170,8 +171,8 @@ export function askedBack<I extends Intent>({ intent, slots }: CommandOf<I>): st
 /** The answer to what writes nothing down; undefined where there is none. */
 export function telling<I extends Intent>(
   state: State,
-  { intent, slots }: CommandOf<I>,
+  command: CommandOf<I>,
   now: number,
 ): string | undefined {
-  return speechOf(intent).answer?.(state, slots, now);
+  return speechOf(command.intent).answer?.(state, command, now);
 }

@@ -1,10 +1,12 @@
 /** Answers to questions people ask, worked out from the clocks and the recipe; nothing changes. */
 
 import { agenda, clockOf } from "../kitchen/agenda.ts";
+import type { Meant } from "../kitchen/command.ts";
 import { isLost } from "../kitchen/kept.ts";
 import { queue } from "../kitchen/loads/next-load.ts";
-import { batchName, find, loadName, ownerName, timerName, upper } from "../kitchen/names.ts";
-import { activeOwners, inCanner, isLoad, type Owner } from "../kitchen/owners.ts";
+import { namesOnlySort, namesSort } from "../kitchen/meant.ts";
+import { batchName, loadName, ownerName, timerName, upper } from "../kitchen/names.ts";
+import { activeOwners, inCanner, isLoad, type Owner, ownerOf, runOf } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions.ts";
 import { shelves } from "../kitchen/shelves.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
@@ -40,21 +42,16 @@ function ticking(state: State): Ticking[] {
   return list.sort((a, b) => a.dueAt - b.dueAt);
 }
 
-/** What a target narrows the clocks to; all where nothing was named, none where it fits nothing. */
-function narrowed(state: State, target: string | undefined): Ticking[] {
+/** What a name narrows the clocks to; all where nothing was named, none where it fits nothing. */
+function narrowed(state: State, ref: Meant | undefined): Ticking[] {
   const all = ticking(state);
-  if (target === undefined || /^(it|this|that|everything|all|timers?)$/.test(target)) {
-    return target?.startsWith("timer") ? all.filter((one) => one.timer) : all;
-  }
-  const found = find(state, target);
-  return all.filter((one) =>
-    found.some((each) => {
-      if ("timer" in each) return each.timer === one.timer;
-      if (!one.owner) return false;
-      if (each.owner === one.owner) return each.run === undefined || each.run === one.run;
-      const { owner } = one;
-      if (!isLoad(owner)) return false;
-      return owner.parts.some((part) => part.batch === each.owner.id);
+  if (namesOnlySort(ref, "timer")) return all.filter((one) => one.timer);
+  if (!ref || namesOnlySort(ref, "it", "all")) return all;
+  return all.filter(({ owner, run, timer }) =>
+    ref.running.some((each) => {
+      if ("timer" in each) return each.timer === timer?.id;
+      if (each.owner === owner?.id) return each.stage === undefined || each.stage === run?.id;
+      return owner && isLoad(owner) && owner.parts.some((part) => part.batch === each.owner);
     }),
   );
 }
@@ -80,18 +77,27 @@ function usually(state: State, owner: Owner, named: StageRun | undefined, now: n
   return `${name}: ${run.spec.title} has had ${had}; it usually takes about ${typical}.`;
 }
 
-export function clocks(state: State, target: string | undefined, now: number): string {
-  const list = narrowed(state, target);
+/** What was asked after, in words and by what it stands for. */
+type AskedAfter = { slots: { target?: string }; ref?: Meant };
+
+/** How long is left of what was asked after; of all where nothing was named. */
+export function clocks(state: State, asked: AskedAfter, now: number): string {
+  const { slots, ref } = asked;
+  const { target } = slots;
+  const list = narrowed(state, ref);
   if (list.length > 0) return list.map((one) => leftSentence(state, one, now)).join(" ");
-  const named = target ? find(state, target) : [];
-  const [first] = named;
-  if (first && "owner" in first) return usually(state, first.owner, first.run, now);
+  const [first] = ref?.running ?? [];
+  const owner = first && "owner" in first ? ownerOf(state, first.owner) : undefined;
+  if (owner && first && "owner" in first) {
+    const run = first.stage === undefined ? undefined : runOf(owner, first.stage);
+    return usually(state, owner, run, now);
+  }
   return target ? `I have nothing running called ${target}.` : "No clock is running.";
 }
 
 /** "When do the jars come out": the time, and for a load the step that comes with it. */
-export function whenDone(state: State, target: string | undefined, now: number): string {
-  const jars = target === undefined || /\b(jars?|canner)\b/.test(target);
+export function whenDone(state: State, asked: AskedAfter, now: number): string {
+  const jars = asked.ref === undefined || namesSort(asked.ref, "jars", "canner");
   const inside = inCanner(state).filter((load) => load.loadedAt !== undefined);
   const processing = ticking(state).filter((one) => one.run && hasRole(one.run.spec, "treatment"));
   if (jars && processing.length > 0) {
@@ -106,7 +112,7 @@ export function whenDone(state: State, target: string | undefined, now: number):
       })
       .join(" ");
   }
-  return clocks(state, target, now);
+  return clocks(state, asked, now);
 }
 
 export function overview(state: State, now: number): string {
@@ -149,7 +155,7 @@ export function whatNow(state: State, now: number): string {
     return `${upper(ownerName(state, held))} is held. Say resume to go on. ${runs}`.trim();
   }
   const heat = shown.find((one) => one.shelf === "heat");
-  if (heat) return prompt(state, heat.owner, heat.run, now) || clocks(state, undefined, now);
+  if (heat) return prompt(state, heat.owner, heat.run, now) || clocks(state, { slots: {} }, now);
   if (first) return `Nothing for your hands now. ${leftSentence(state, first, now)}`;
   return "Nothing is running. Say start and a recipe to begin.";
 }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { Story, told } from "./story.ts";
+import { decide } from "../../src/kitchen/decide/decide.ts";
+import { theLibrary } from "../scenarios/play.ts";
+import { at, commandOf, Story, told } from "./story.ts";
 
 function beansInCanner() {
   const story = new Story();
@@ -85,8 +87,10 @@ describe("taking jars out", () => {
   it("is refused where none are in", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans");
-    const out = story.says(1, "done", { target: "jars" }, { text: "take the jars out" });
-    expect(told(out)).toBe("No jars are in a canner.");
+    const command = commandOf(story.state, "done", { target: "jars" });
+    const ref = command.ref && { ...command.ref, sorts: [...command.ref.sorts, "out" as const] };
+    const wish = { command: { ...command, ...(ref ? { ref } : {}) } };
+    expect(told(decide(story.state, wish, at(1), theLibrary()))).toBe("No jars are in a canner.");
   });
 });
 

@@ -20,7 +20,7 @@ function processed() {
 function finished(story: Story, from: number) {
   story.passes(from);
   story.says(from, "yes");
-  story.says(from, "done", { target: "heat off" }, { text: "heat's off" });
+  story.says(from, "done", { target: "heat off" });
   story.says(from + 6, "done", { target: "jars" });
   story.says(from + 13 * 60, "sealed", { all: true });
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cannotShare, capacity, countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
 import { openLoad, sharers } from "../../src/kitchen/loads/open-load.ts";
-import { batchName, find, findBatches, lidMark } from "../../src/kitchen/names.ts";
+import { batchName, lidMark } from "../../src/kitchen/names.ts";
 import { isLoad } from "../../src/kitchen/owners.ts";
 import type { ProcessTerms } from "../../src/recipe/recipe.ts";
 import { Story } from "./story.ts";
@@ -16,24 +16,6 @@ function lots() {
 describe("names", () => {
   it("say the variety before the recipe's title", () => {
     expect(batchName(lots().provider)).toBe("the Provider dilled green beans");
-  });
-
-  it("find a batch by its variety, and all that a shared name fits", () => {
-    const { story, provider } = lots();
-    expect(findBatches(story.state, "provider")).toEqual([provider]);
-    expect(findBatches(story.state, "the dilly beans")).toHaveLength(2);
-    expect(findBatches(story.state, "the Provider and the Blue Lake")).toHaveLength(2);
-  });
-
-  it("find nothing where a word fits nothing", () => {
-    expect(find(lots().story.state, "the purple ones")).toEqual([]);
-  });
-
-  it("find a stage by its pot before a batch by its title", () => {
-    const story = new Story();
-    story.begins(0, "bread-and-butter-pickles");
-    const [found] = find(story.state, "syrup");
-    expect(found && "run" in found && found.run?.id).toBe("syrup");
   });
 
   it("mark lids with as many letters as tell them apart", () => {

@@ -96,7 +96,7 @@ describe("what follows by itself", () => {
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });
     story.passes(86);
-    story.says(87, "done", { target: "heat off" }, { text: "heat's off" });
+    story.says(87, "done", { target: "heat off" });
     expect(stateOf(load, "settle")).toBe("running");
     story.says(88, "boil-lost", { at: "2027-08-14T09:20:00" });
     expect(stateOf(load, "process")).toBe("running");

@@ -35,7 +35,7 @@ class Shelf {
   }
 
   says<I extends Intent>(intent: I, slots: SlotsOf[I]): Outcome {
-    const wish = { command: commandOf(intent, slots) };
+    const wish = { command: commandOf(this.state, intent, slots) };
     this.now += 1000;
     const outcome = decide(this.state, wish, this.now, theLibrary());
     this.said += 1;

@@ -6,6 +6,8 @@ import { apply } from "../../src/kitchen/evolve.ts";
 import { questionToAsk } from "../../src/kitchen/questions.ts";
 import { type Batch, initialState, type Load, type State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
+import { meantBy } from "../../src/language/values/meaning.ts";
+import { thingsOf } from "../../src/session/context-of.ts";
 import { theLibrary } from "../scenarios/play.ts";
 
 /** Eight in the morning of the day everything is told of, in the zone it is told in. */
@@ -17,8 +19,15 @@ export function at(minutes: number): number {
   return EIGHT + minutes * MINUTE_MS;
 }
 
-export function commandOf<I extends Intent>(intent: I, slots: SlotsOf[I], text = ""): Command {
-  return { intent, slots, confidence: 1, text } as unknown as Command;
+/** A command as it is understood in a kitchen: with what the names in its slots stand for. */
+export function commandOf<I extends Intent>(state: State, intent: I, slots: SlotsOf[I]): Command {
+  const { target, named = target, over } = slots as Record<string, string | undefined>;
+  const around = { ...thingsOf(state), recipes: [] };
+  return {
+    ...{ intent, slots, confidence: 1 },
+    ...(named === undefined ? {} : { ref: meantBy(named, around, true) }),
+    ...(over === undefined ? {} : { overRef: meantBy(over, around, true) }),
+  } as unknown as Command;
 }
 
 /**
@@ -51,10 +60,11 @@ export class Story {
     minute: number,
     intent: I,
     slots: SlotsOf[I] = {} as SlotsOf[I],
-    more: { text?: string; confirmed?: boolean; chosen?: Wish["chosen"] } = {},
+    more: Omit<Wish, "command"> & Pick<Command, "confirms"> = {},
   ): Outcome {
-    const { text = "", ...rest } = more;
-    const wish: Wish = { command: commandOf(intent, slots, text), ...rest };
+    const { confirms = [], ...rest } = more;
+    const command = { ...commandOf(this.state, intent, slots), confirms };
+    const wish: Wish = { command, ...rest };
     const outcome = decide(this.state, wish, at(minute), theLibrary());
     if (outcome.kind === "done") this.write(outcome.facts, minute, "c");
     this.ask(minute);

@@ -18,8 +18,10 @@ describe("an altitude that may be off", () => {
     expect(understood).toMatchObject({ intent: "altitude", slots: { feet, uncertaintyFt } });
   });
 
-  it("is nothing more than its feet where no other number was said", () => {
-    expect(understand("we're at about six thousand feet", context).slots).toEqual({ feet: 6000 });
-    expect(understand("a thousand feet more or less", context).slots).toEqual({ feet: 1000 });
+  it("is only about so many feet where no other number was said", () => {
+    const about = (feet: number) => ({ feet, about: true });
+    expect(understand("we're at about six thousand feet", context).slots).toEqual(about(6000));
+    expect(understand("a thousand feet more or less", context).slots).toEqual(about(1000));
+    expect(understand("we're at six thousand feet", context).slots).toEqual({ feet: 6000 });
   });
 });

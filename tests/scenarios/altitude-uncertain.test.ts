@@ -41,7 +41,7 @@ describe("an altitude that may be off", () => {
   it("is asked for in a bare number and may be vague there too", () => {
     const story = new Story(null);
     story.begins(0, BEANS);
-    story.says(1, "answer", { value: 1000 }, { text: "oh about a thousand" });
+    story.says(1, "answer", { value: 1000, about: true });
     expect(story.state.kitchen).toMatchObject({ altitudeFt: 1000, altitudeUncertaintyFt: 100 });
     expect(replay(story.events)).toEqual(story.state);
   });

@@ -30,8 +30,8 @@ function beetsReady(): MadeUpKitchen {
     kitchen.clock.advance(minutes * MINUTE_MS);
     const owner = Object.keys(kitchen.session.state.batches)[0] ?? "";
     const slots = intent === "begin" ? { named: stage } : {};
-    const command = { intent, slots, confidence: 1, text: stage } as Command;
-    kitchen.session.carry({ command, chosen: [{ owner, stage }] });
+    const command = { intent, slots, confidence: 1 } as Command;
+    kitchen.session.carry({ wish: { command, chosen: [{ owner, stage }] }, words: stage });
   }
   return kitchen;
 }

@@ -19,7 +19,7 @@ describe("cooling", () => {
   it("takes a lid that pinged before its time for a note, not for a seal", async () => {
     const { batch } = await cooled("+1:00 three sealed");
     expect(batch.jars).toMatchObject({ sealed: 0 });
-    expect(batch.notes.map((one) => one.text).join()).toContain("three sealed");
+    expect(batch.notes.map((one) => one.text).join()).toContain("3 sealed");
     expect(stageOf(batch, "cool").state).toBe("running");
   });
 

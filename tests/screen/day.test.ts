@@ -7,7 +7,7 @@ import type { Library } from "../../src/recipe/library.ts";
 import { layOut } from "../../src/screen/layout.ts";
 import { textOf, widthOf } from "../../src/screen/row.ts";
 import { EXAMPLES } from "../../src/screen/welcome-section.ts";
-import { contextOf } from "../../src/session/dialogue.ts";
+import { contextOf } from "../../src/session/context-of.ts";
 import { labelledKeys } from "../../src/session/view/labelled-keys.ts";
 import { view } from "../../src/session/view/view.ts";
 import { type Moment, momentsOf, recipes } from "./made-up-screen.ts";

@@ -59,9 +59,10 @@ export class DrawnCook {
   }
 
   private say(intent: Intent, slots: object, owner?: Owner, stage?: string): void {
-    const command = { intent, slots, confidence: 1, text: intent } as Command;
+    const command = { intent, slots, confidence: 1 } as Command;
     const ref = owner && (stage === undefined ? { owner: owner.id } : { owner: owner.id, stage });
-    this.kitchen.session.carry(ref ? { command, chosen: [ref] } : { command });
+    const wish = ref ? { command, chosen: [ref] } : { command };
+    this.kitchen.session.carry({ wish, words: intent });
   }
 
   private look(): void {

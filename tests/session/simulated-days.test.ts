@@ -60,8 +60,8 @@ function blind(seed: number): DrawnCook {
   )) {
     cook.live(beginAt, () => false);
     const slots = { recipe, weightLb, ...(variety ? { variety } : {}) };
-    const command = { intent: "begin", slots, confidence: 1, text: "" } as Command;
-    if (beginAt > EIGHT) kitchen.session.carry({ command });
+    const command = { intent: "begin", slots, confidence: 1 } as Command;
+    if (beginAt > EIGHT) kitchen.session.carry({ wish: { command }, words: "" });
   }
   cook.live(EIGHT + 20 * HOUR_MS, isOver);
   return cook;

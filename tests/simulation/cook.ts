@@ -182,7 +182,7 @@ export class Cook {
       const due = agenda(state, now).find((item) => item.at > now)?.at ?? now + HOUR_MS;
       return `${waitText(Math.min(due - now, 72 * HOUR_MS) + dice.whole(1, 300) * 1000)} what now`;
     }
-    let { text } = action.wish.command;
+    let text = action.words;
     // A recipe's own name for a stage is not what people say of it.
     if (action.wish.command.intent === "done" && text.endsWith(" done")) text = "done";
     if (text === "yes" && !dice.chance(habits.agrees)) text = "no";

@@ -1,6 +1,7 @@
 /** Commands of a moment, spoken to the grammar of that moment. */
 import { understand } from "../../src/language/understand.ts";
-import { contextOf, readBack } from "../../src/session/dialogue.ts";
+import { contextOf } from "../../src/session/context-of.ts";
+import { readBack } from "../../src/session/dialogue.ts";
 import { grammarNow, surenessOf } from "../../src/session/listening/listening.ts";
 import type { Session } from "../../src/session/session.ts";
 import type { Recogniser } from "../../src/voice/listening/recogniser.ts";

@@ -20,10 +20,10 @@ export async function recordOrTell(
   words: string,
   chosen?: string,
 ): Promise<Recorded> {
-  const wish: Wish = { command: { ...command, confidence: 1, text: words } as Command };
+  const wish: Wish = { command: { ...command, confidence: 1 } as Command };
   if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
   const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
-    const reply = session.carry(wish);
+    const reply = session.carry({ wish, words });
     // What came due while nobody was there is told now, and will not be told again.
     const told = opened.told.map(({ text }) => text);
     const refused = reply.refused || session.waitingFor !== undefined;
@@ -33,7 +33,7 @@ export async function recordOrTell(
   if (answer.why !== "held") {
     return { ok: false, result: failed(3, `${name}: ${answer.message}`) };
   }
-  const reply = await hand(io.folder, wish);
+  const reply = await hand(io.folder, { wish, words });
   if (reply.ok) return outcome(name, reply);
   return { ok: false, result: failed(3, `${name}: ${reply.message}`) };
 }

@@ -1,9 +1,11 @@
 /** What the commands about what happened are handed of the machine, and what they share. */
-import { findBatches } from "../../kitchen/names.ts";
+import { batchesOf } from "../../kitchen/meant.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
+import { meantBy } from "../../language/values/meaning.ts";
 import type { Library } from "../../recipe/library.ts";
 import { batchesOfSeason } from "../../review/season.ts";
 import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";
+import { thingsOf } from "../../session/context-of.ts";
 import { type ReadKitchen, readKitchen } from "../../session/reading/read-kitchen.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options } from "../call/options.ts";
@@ -58,7 +60,8 @@ export function batchNamed(
   const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
   if (byId && (!inSeason || inSeason.has(byId))) return { ok: true, batch: byId };
   if (byId) return { ok: false, message: `${said} is no batch of ${season}; leave --season out` };
-  const found = findBatches(state, said, true).filter((one) => !inSeason || inSeason.has(one));
+  const refs = meantBy(said, { ...thingsOf(state), recipes: [] }, true);
+  const found = batchesOf(state, refs.recorded).filter((one) => !inSeason || inSeason.has(one));
   const [batch] = found;
   const asked = JSON.stringify(said);
   if (!batch) {

@@ -2,16 +2,13 @@
 
 import type { DatedFact, KitchenEvent, PlannedItem } from "../events.ts";
 import { apply, fork } from "../evolve.ts";
-import type { DayPlan, State } from "../state.ts";
+import type { State } from "../state.ts";
 import { decideBegin } from "./decide-batch.ts";
-import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { type Deciding, done, type Outcome, type Present, refused } from "./outcome.ts";
 import { planKey, TOO_LATE_MS } from "./planned-begin.ts";
 
 /** The batches whose time has come by these due facts, begun as by a word. */
-export function beginPlanned(
-  deciding: Pick<Deciding, "state" | "now" | "library">,
-  due: readonly DatedFact[],
-): DatedFact[] {
+export function beginPlanned(deciding: Present, due: readonly DatedFact[]): DatedFact[] {
   const { state, now, library } = deciding;
   const keys = new Set(due.map((fact) => (fact.type === "due" ? fact.key : "")));
   const items = (state.dayPlan?.items ?? []).filter((item) => keys.has(planKey(item)));
@@ -31,22 +28,19 @@ export function beginPlanned(
 }
 
 function beginOf(item: PlannedItem) {
-  const { recipe, variety, weightLb, title } = item;
+  const { recipe, variety, weightLb } = item;
   const slots = {
     recipe,
     ...(variety === null ? {} : { variety }),
     ...(weightLb === null ? {} : { weightLb }),
   };
-  return { intent: "begin" as const, slots, confidence: 1, text: `start the ${title}` };
+  return { intent: "begin" as const, slots, confidence: 1 };
 }
 
-/** The slots of `plan` once the day has been worked out. */
-export type PlanSlots = { planned?: DayPlan; drop?: true };
-
 /** Writes down a plan that was said yes to, or drops the one there is. */
-export function decidePlan(deciding: Deciding): Outcome {
+export function decidePlan(deciding: Deciding<"plan">): Outcome {
   const { state, now, wish } = deciding;
-  const { planned, drop } = wish.command.slots as PlanSlots;
+  const { planned, drop } = wish.command.slots;
   if (drop) {
     if (!state.dayPlan) return refused("There is no plan for the day.");
     return done({ type: "day-plan-dropped", t: now });

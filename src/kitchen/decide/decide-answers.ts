@@ -1,15 +1,17 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
 import { doubtAnswer } from "../altitude-doubts.ts";
+import type { Confirm } from "../command.ts";
 import type { DatedFact, GaugeRecord } from "../events.ts";
 import { inCanner } from "../owners.ts";
 import { type Question, questions, seasonOf } from "../questions.ts";
+import type { State } from "../state.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
-import { gaugeAnswer, gaugeOffAnswer, poundsOff, trueGauge } from "./gauge-answers.ts";
-import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { gaugeOffAnswer, trueGauge } from "./gauge-answers.ts";
+import { type Deciding, done, type Outcome, type Present, refused } from "./outcome.ts";
 
 /** A yes or no to the question that is open; with none open it records nothing. */
-export function decideYesNo(deciding: Deciding, yes: boolean): Outcome {
+export function decideYesNo(deciding: Present, yes: boolean): Outcome {
   const question = openQuestion(deciding);
   if (!question || deciding.state.asked[question.key] === undefined) return { kind: "tell" };
   const facts = yesNoFacts(deciding, question, yes);
@@ -18,31 +20,51 @@ export function decideYesNo(deciding: Deciding, yes: boolean): Outcome {
 }
 
 /**
- * Words that answer the open question about a critical factor by naming it: "five percent", "yes,
- * new lids". Questions and denials name it too, and confirm nothing.
+ * Critical factors that are said to hold, or not to: each answers the question about it that
+ * waits, the one asked last where several batches wait for the same.
  */
-export function decideByFactorWords(deciding: Deciding): Outcome {
-  const question = openQuestion(deciding);
-  const off = question?.kind === "gauge-off" ? poundsOff(deciding.wish.command.text) : undefined;
-  if (question && off !== undefined) return gaugeOffAnswer(deciding, question, off);
-  if (question?.kind !== "factor" || deciding.state.asked[question.key] === undefined) {
-    return { kind: "tell" };
+export function decideConfirm(deciding: Deciding<"confirm">): Outcome {
+  const { state, now } = deciding;
+  const open = questions(state).filter((one) => one.kind === "factor");
+  const facts: DatedFact[] = [];
+  for (const { factor, held } of deciding.wish.command.confirms ?? []) {
+    const [question, other] = open.filter((one) => one.detail === factor);
+    if (!question) continue;
+    const asked = state.asked[question.key] !== undefined;
+    if ((other && !asked) || held === "unsure") return refused(question.text);
+    const batch = question.about ?? "";
+    facts.push({ type: "confirmed", batch, factor, held: held === "yes", t: now });
   }
-  const said = deciding.wish.command.text.toLowerCase();
-  const batch = deciding.state.batches[question.about ?? ""];
-  const factor = batch?.recipe.critical.find((one) => one.id === question.detail);
-  const names = factor?.words.some((word) => said.includes(word)) ?? false;
-  const doubtful = /\?|n't|\b(not|no|never|is it|are they|if|should|must|maybe|think|old)\b/;
-  if (!names || doubtful.test(said)) return { kind: "tell" };
-  return done(...(yesNoFacts(deciding, question, true) ?? []));
+  return facts.length > 0 ? done(...facts) : refused("I have not asked about that yet.");
+}
+
+/** A report that already says what would be asked ("eight pints filled, new lids"). */
+export function confirmedBeside(
+  state: State,
+  facts: readonly DatedFact[],
+  confirms: readonly Confirm[],
+  t: number,
+): DatedFact[] {
+  const ids = facts.flatMap((fact) => {
+    if (fact.type === "jars-filled") return [fact.batch];
+    return fact.type === "stage-done" ? [fact.owner] : [];
+  });
+  const batch = state.batches[ids[0] ?? ""];
+  const list: DatedFact[] = [];
+  for (const { factor, held } of batch ? confirms : []) {
+    if (held === "unsure" || !batch?.recipe.critical.some((one) => one.id === factor)) continue;
+    if (batch.confirmed.some((one) => one.factor === factor)) continue;
+    list.push({ type: "confirmed", batch: batch.id, factor, held: held === "yes", t });
+  }
+  return list;
 }
 
 /** The question that was asked last and still waits. */
-function openQuestion(deciding: Deciding): Question | undefined {
+function openQuestion(deciding: Present): Question | undefined {
   return questions(deciding.state)[0];
 }
 
-function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): DatedFact[] | undefined {
+function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedFact[] | undefined {
   const { now, state } = deciding;
   const about = question.about ?? "";
   switch (question.kind) {
@@ -73,41 +95,46 @@ function yesNoFacts(deciding: Deciding, question: Question, yes: boolean): Dated
       if (yes) return undefined;
       return [{ type: "gauge-set", canner: about, gauge: trueGauge(deciding, 0), t: now }];
     }
-    case "seals":
-      return undefined;
     default:
       return undefined;
   }
 }
 
-/** A bare number or name, understood by the question that waits for it. */
-export function decideAnswer(deciding: Deciding): Outcome {
-  const { value } = deciding.wish.command.slots as { value: number | string };
+/** A bare number or name, taken by the question that waits for it. */
+export function decideAnswer(deciding: Deciding<"answer">): Outcome {
+  const { slots } = deciding.wish.command;
   const question = openQuestion(deciding);
   if (!question) return refused(`I have not asked anything just now.${unitWanted(deciding)}`);
-  const number = typeof value === "number" ? value : Number(value);
-  const words = String(value).toLowerCase();
+  const number = Number(slots.value);
   switch (question.kind) {
     case "altitude":
       if (Number.isNaN(number)) return refused(question.text);
-      return altitudeFacts(deciding, number);
-    case "gauge":
-      return gaugeAnswer(deciding, question, words);
+      return altitudeFacts(deciding, number, slots);
+    case "gauge": {
+      if (!slots.gauge) return refused(question.text);
+      const gauge: GaugeRecord = { kind: slots.gauge };
+      return done({ type: "gauge-set", canner: question.about ?? "", gauge, t: deciding.now });
+    }
     case "gauge-tested":
     case "gauge-off":
-      return gaugeOffAnswer(deciding, question, number);
+      return gaugeOffAnswer(deciding, question, slots.readsHighPsi ?? number);
     case "seals":
-      return sealsAnswer(deciding, number, words);
-    case "disposition":
-      return dispositionAnswer(deciding, question, words);
+      return sealsAnswer(deciding, number);
+    case "disposition": {
+      if (!slots.what) return refused(question.text);
+      return decideDisposition({
+        ...deciding,
+        wish: { command: { intent: "disposition", slots: { what: slots.what }, confidence: 1 } },
+      });
+    }
     default:
       return refused(`${question.text} Say yes or no.`);
   }
 }
 
 /** A bare number is never taken for a reading by guess; what to say with it is said. */
-function unitWanted({ state, wish }: Deciding): string {
-  const { value } = wish.command.slots as { value: number | string };
+function unitWanted({ state, wish }: Deciding<"answer">): string {
+  const { value } = wish.command.slots;
   if (typeof value !== "number") return "";
   const methods = inCanner(state).flatMap((load) => (load.loadedAt ? [load.terms?.method] : []));
   if (methods.includes("pressure")) return ` If that is the pressure, say ${value} pounds.`;
@@ -115,21 +142,13 @@ function unitWanted({ state, wish }: Deciding): string {
   return warm ? ` If that is the temperature, say ${value} degrees.` : "";
 }
 
-function sealsAnswer(deciding: Deciding, number: number, words: string): Outcome {
-  const command = deciding.wish.command;
-  if (/\b(none|all|every)/.test(words)) {
-    const sealed = { ...command, intent: "sealed" as const, slots: { all: true as const } };
-    return decideSealed({ ...deciding, wish: { command: sealed } });
+function sealsAnswer(deciding: Deciding<"answer">, number: number): Outcome {
+  if (deciding.wish.command.slots.all) {
+    const command = { intent: "sealed", slots: { all: true }, confidence: 1 } as const;
+    return decideSealed({ ...deciding, wish: { command } });
   }
   if (Number.isNaN(number)) return refused("Say the numbers of the jars that did not seal.");
-  const failed = { ...command, intent: "seal-failed" as const, slots: { jars: [number] } };
-  return decideSealFailed({ ...deciding, wish: { command: failed } });
-}
-
-function dispositionAnswer(deciding: Deciding, question: Question, words: string): Outcome {
-  const what = question.choices?.find((choice) => words.includes(choice.slice(0, 6)));
-  if (!what) return refused(question.text);
-  const slots = { what: what as "reprocess" };
-  const command = { ...deciding.wish.command, intent: "disposition" as const, slots };
-  return decideDisposition({ ...deciding, wish: { command } });
+  const slots = { jars: [number] };
+  const command = { intent: "seal-failed" as const, slots, confidence: 1 };
+  return decideSealFailed({ ...deciding, wish: { command } });
 }

@@ -7,12 +7,14 @@ import {
   processOptions,
   whyOffTheShelf,
 } from "../../recipe/choose-process.ts";
-import type { JarSize, Method, Pack, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
+import type { JarSize, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
+import type { SlotsOf } from "../command.ts";
 import type { BatchOption, Lot } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
-import { batchName, find, lidMark, loadName, meansStage, upper } from "../names.ts";
+import { namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
+import { batchName, lidMark, loadName, upper } from "../names.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
@@ -26,20 +28,11 @@ import {
   type Deciding,
   done,
   type Outcome,
+  type Present,
   refused,
 } from "./outcome.ts";
 
-export type BeginSlots = {
-  recipe?: string;
-  named?: string;
-  choices?: string[];
-  variety?: string;
-  weightLb?: number;
-  jar?: JarSize;
-  pack?: Pack;
-  method?: Method;
-  atPsi?: number;
-};
+type BeginSlots = SlotsOf["begin"];
 
 const HEAVIEST_LB = 500;
 /** How many jars of one size make one of another, by volume. */
@@ -60,10 +53,10 @@ export function expectedJars(recipe: Recipe, lot: Lot, jar: JarSize | null): num
   return Math.max(1, Math.round(count));
 }
 
-export function decideBegin(deciding: Deciding): Outcome {
+export function decideBegin(deciding: Deciding<"begin">): Outcome {
   const { state, library, wish, now } = deciding;
-  const slots = wish.command.slots as BeginSlots;
-  if (slots.recipe === undefined) return askRecipe(deciding, slots);
+  const { slots } = wish.command;
+  if (slots.recipe === undefined) return askRecipe(deciding);
   const found = library.recipes.get(slots.recipe);
   if (!found) return refused(`I have no recipe called ${slots.recipe}.`);
   const lot: Lot = {
@@ -106,8 +99,9 @@ export function decideBegin(deciding: Deciding): Outcome {
   });
 }
 
-function askRecipe(deciding: Deciding, slots: BeginSlots): Outcome {
+function askRecipe(deciding: Deciding<"begin">): Outcome {
   const { library, wish } = deciding;
+  const { slots } = wish.command;
   const choices = (slots.choices ?? []).flatMap((id): Choice[] => {
     const recipe = library.recipes.get(id);
     return recipe ? [{ label: recipe.title.toLowerCase(), ref: { owner: id } }] : [];
@@ -119,9 +113,9 @@ function askRecipe(deciding: Deciding, slots: BeginSlots): Outcome {
   }
   if (chosen && "owner" in chosen) {
     const command = { ...wish.command, slots: { ...slots, recipe: chosen.owner } };
-    return decideBegin({ ...deciding, wish: { command: command as typeof wish.command } });
+    return decideBegin({ ...deciding, wish: { command } });
   }
-  const ready = slots.named === undefined ? [] : readyStages(deciding, slots.named);
+  const ready = readyStages(deciding);
   const [stage] = ready;
   if (stage && ready.length === 1) {
     const { owner, run } = stage;
@@ -134,18 +128,18 @@ function askRecipe(deciding: Deciding, slots: BeginSlots): Outcome {
 }
 
 /** "Start the syrup": stages of running batches that wait for that word. */
-function readyStages(deciding: Deciding, named: string): Candidate[] {
+function readyStages(deciding: Deciding<"begin">): Candidate[] {
+  const parts = deciding.wish.command.ref?.parts ?? [];
   return activeOwners(deciding.state).flatMap((owner) =>
     owner.stages
-      .filter((run) => !isLoad(owner) && isReady(deciding, owner, run))
-      .filter((run) => !isLoad(owner) && meansStage(named, owner, run))
+      .filter((run) => isReady(deciding, owner, run) && standsFor(parts, owner, run))
       .map((run) => ({ owner, run })),
   );
 }
 
 /** How a batch is put up: the recipe for the chosen method, its option and its terms. */
 function wayOf(
-  deciding: Deciding,
+  deciding: Present,
   recipe: Recipe,
   slots: BeginSlots,
 ): { recipe: Recipe; option: BatchOption | null; terms: ProcessTerms | null } | string {
@@ -219,22 +213,22 @@ export function nextId(state: State, now: number, letter: string): string {
 /** The batch a word is about: the one named, the one in focus, the only one, else asked. */
 export function batchFor(
   deciding: Deciding,
-  target: string | undefined,
   test: (batch: Batch) => boolean,
   lead: string,
 ): { batch: Batch } | { outcome: Outcome } {
   const { state, wish } = deciding;
+  const { ref } = wish.command;
   const able = activeOwners(state).filter((one): one is Batch => !isLoad(one) && test(one));
   let list = able;
   if (wish.chosen) {
     const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
     list = able.filter((batch) => ids.has(batch.id));
-  } else if (target !== undefined) {
-    const owners = find(state, target).flatMap((one) => ("owner" in one ? [one.owner] : []));
-    list = able.filter((batch) => owners.includes(batch));
-    if (list.length === 0 && /^(this|that|it|batch|everything|all)\b/.test(target)) list = able;
+  } else if (ref !== undefined) {
+    const named = ownerIds(ref.running);
+    list = able.filter((batch) => named.has(batch.id));
+    if (list.length === 0 && namesOnlySort(ref, "it", "batch", "all")) list = able;
   }
-  if (list.length > 1 && target === undefined) {
+  if (list.length > 1 && ref === undefined) {
     const focused = list.filter((batch) => batch.id === state.focus);
     if (focused.length === 1) list = focused;
   }
@@ -247,30 +241,27 @@ export function batchFor(
   return { batch };
 }
 
-export function decideHold(deciding: Deciding): Outcome {
-  const { target } = deciding.wish.command.slots as { target?: string };
-  if (target && /\b(process|canner|boil)\b/.test(target)) {
+export function decideHold(deciding: Deciding<"hold">): Outcome {
+  if (namesSort(deciding.wish.command.ref, "process", "canner", "boil")) {
     return refused(
       "A process can't be held, only lost. If the boil or the pressure drops, tell me.",
     );
   }
-  const found = batchFor(deciding, target, (batch) => batch.state === "running", "Nothing to hold");
+  const found = batchFor(deciding, (batch) => batch.state === "running", "Nothing to hold");
   if ("outcome" in found) return found.outcome;
   return done({ type: "held", batch: found.batch.id, t: deciding.now });
 }
 
-export function decideResume(deciding: Deciding): Outcome {
-  const { target } = deciding.wish.command.slots as { target?: string };
-  const found = batchFor(deciding, target, (batch) => batch.state === "held", "Nothing is held");
+export function decideResume(deciding: Deciding<"resume">): Outcome {
+  const found = batchFor(deciding, (batch) => batch.state === "held", "Nothing is held");
   if ("outcome" in found) return found.outcome;
   return done({ type: "resumed", batch: found.batch.id, t: deciding.now });
 }
 
-export function decideAbandon(deciding: Deciding): Outcome {
+export function decideAbandon(deciding: Deciding<"abandon">): Outcome {
   const { wish, state } = deciding;
-  const { target } = wish.command.slots as { target?: string };
   const live = (batch: Batch) => batch.state === "running" || batch.state === "held";
-  const found = batchFor(deciding, target, live, "Nothing to abandon");
+  const found = batchFor(deciding, live, "Nothing to abandon");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   const name = batchName(batch);
@@ -284,14 +275,9 @@ export function decideAbandon(deciding: Deciding): Outcome {
   return askYes(wish, `Abandon ${name} for good?${warning} Say yes or no.`);
 }
 
-export function decideFocus(deciding: Deciding): Outcome {
-  const { target } = deciding.wish.command.slots as { target?: string };
-  const found = batchFor(
-    deciding,
-    target,
-    (batch) => batch.state !== "abandoned",
-    "I can't find it",
-  );
+export function decideFocus(deciding: Deciding<"focus">): Outcome {
+  const notAbandoned = (batch: Batch) => batch.state !== "abandoned";
+  const found = batchFor(deciding, notAbandoned, "I can't find it");
   if ("outcome" in found) return found.outcome;
   return done({ type: "focused", owner: found.batch.id, t: deciding.now });
 }

@@ -10,10 +10,18 @@ import { isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { StageRun } from "../state.ts";
 import { type Candidate, candidates, choicesOf, isReady, stageFact } from "./decide-stages.ts";
-import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
+import {
+  askWhich,
+  type Deciding,
+  done,
+  happenedAt,
+  type Outcome,
+  type Present,
+  refused,
+} from "./outcome.ts";
 
 /** Whether a report of a boil could be about this stage. */
-function awaitsBoil(deciding: Deciding) {
+function awaitsBoil(deciding: Present) {
   return (owner: Owner, run: StageRun): boolean => {
     if (isLoad(owner)) {
       const loaded = owner.loadedAt !== undefined && owner.unloadedAt === undefined;
@@ -27,16 +35,16 @@ function awaitsBoil(deciding: Deciding) {
   };
 }
 
-export function decideBoiling(deciding: Deciding): Outcome {
+export function decideBoiling(deciding: Deciding<"boiling">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { target?: string; at?: string; covered?: boolean };
+  const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  let open = candidates(deciding, slots.target, awaitsBoil(deciding));
+  let open = candidates(deciding, ref, awaitsBoil(deciding));
   const canners = open.filter((one) => isLoad(one.owner));
   if (slots.covered && canners.length > 0) open = canners;
   const [one] = open;
-  if (!one) return boilWithoutWait(deciding, slots.target, when.t);
+  if (!one) return boilWithoutWait(deciding, when.t);
   if (open.length > 1) return askWhich(wish, "Which is boiling:", choicesOf(state, open));
   const kept = one.run.kept;
   if (kept && isLoad(one.owner) && offMs(kept, when.t) > OFF_PROCESS_LIMIT_MS) {
@@ -47,7 +55,7 @@ export function decideBoiling(deciding: Deciding): Outcome {
     );
   }
   const t = Math.max(when.t, earliestSign(one));
-  const covered = slots.covered === undefined ? null : slots.covered;
+  const covered = slots.covered ?? null;
   return done({ type: "boil", owner: one.owner.id, stage: one.run.id, covered, t });
 }
 
@@ -64,17 +72,18 @@ const GOES_BY: Record<string, string> = {
   "low-temperature": "That canner goes by its temperature. What does the thermometer show?",
 };
 
-function boilWithoutWait(deciding: Deciding, target: string | undefined, t: number): Outcome {
-  const warm = candidates(deciding, target, (owner, run) => {
+function boilWithoutWait(deciding: Deciding<"boiling">, t: number): Outcome {
+  const { ref } = deciding.wish.command;
+  const warm = candidates(deciding, ref, (owner, run) => {
     return isLoad(owner) && run.id === "canner" && run.state === "running";
   });
   const [canner] = warm;
   if (canner && warm.length === 1) return done(stageFact("stage-done", canner, t));
-  const already = candidates(deciding, target, (_, run) => {
+  const already = candidates(deciding, ref, (_, run) => {
     return run.kept !== undefined && current(run.kept) !== undefined && run.state === "running";
   });
   if (already.length > 0) return boilsAlready(deciding, already, t);
-  const pressure = candidates(deciding, target, (owner, run) => {
+  const pressure = candidates(deciding, ref, (owner, run) => {
     return isLoad(owner) && hasRole(run.spec, "treatment") && !isOver(run);
   }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
   const method = pressure && isLoad(pressure.owner) ? pressure.owner.terms?.method : undefined;
@@ -84,27 +93,23 @@ function boilWithoutWait(deciding: Deciding, target: string | undefined, t: numb
 }
 
 /** A boil that is known: the words may still answer what was asked about the water. */
-function boilsAlready(deciding: Deciding, already: Candidate[], t: number): Outcome {
+function boilsAlready(deciding: Deciding<"boiling">, already: Candidate[], t: number): Outcome {
   const { wish, state } = deciding;
   const asked = questions(state)[0];
   const load = already.find((one) => one.owner.id === asked?.about)?.owner;
-  if (
-    load &&
-    asked?.kind === "still-covered" &&
-    (wish.command.slots as { covered?: true }).covered
-  ) {
+  if (load && asked?.kind === "still-covered" && wish.command.slots.covered) {
     return done({ type: "cover", load: load.id, covered: true, t });
   }
   if (load && asked?.kind === "gap") return refused(`${asked.text} Say yes or no.`);
   return refused("I already have it boiling.");
 }
 
-export function decideBoilLost(deciding: Deciding): Outcome {
+export function decideBoilLost(deciding: Deciding<"boil-lost">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { target?: string; at?: string };
+  const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  const open = candidates(deciding, slots.target, (owner, run) => {
+  const open = candidates(deciding, ref, (owner, run) => {
     if (!run.kept || !(isLoad(owner) ? hasRole(run.spec, "treatment") : !isOfCanner(run.spec)))
       return false;
     if (isLoad(owner) && owner.unloadedAt !== undefined) return false;
@@ -113,11 +118,7 @@ export function decideBoilLost(deciding: Deciding): Outcome {
   });
   const [one] = open;
   if (!one) {
-    const lost = candidates(
-      deciding,
-      slots.target,
-      (_, run) => run.kept !== undefined && isLost(run.kept),
-    );
+    const lost = candidates(deciding, ref, (_, run) => run.kept !== undefined && isLost(run.kept));
     return refused(
       lost.length > 0 ? "I have it lost already." : "Nothing is boiling that I know of.",
     );
@@ -126,22 +127,8 @@ export function decideBoilLost(deciding: Deciding): Outcome {
   if (isLoad(one.owner) && one.owner.terms?.method === "pressure") {
     return done({ type: "pressure-lost", load: one.owner.id, t: when.t });
   }
-  const uncovered = saysUncovered(wish.command.text);
+  const uncovered = slots.uncovered ?? false;
   const from = one.run.kept?.stretches.at(-1)?.from ?? when.t;
   const t = Math.max(when.t, from);
   return done({ type: "boil-lost", owner: one.owner.id, stage: one.run.id, uncovered, t });
-}
-
-const LIDS = /\b(lids?|jars?|tops?|rims?|necks?)\b/;
-const BARE = new RegExp(
-  [
-    "uncover|expos|show|stick|pok|peek|bare|dry|can see|out of|above|below|under the lids",
-    "no longer|n.?t (cover|over|under)|not (cover|over|under)",
-  ].join("|"),
-);
-
-/** Whether words say that the lids stand out of the water, which is boil lost. */
-export function saysUncovered(text: string): boolean {
-  const said = text.toLowerCase();
-  return LIDS.test(said) && BARE.test(said);
 }

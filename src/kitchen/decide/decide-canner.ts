@@ -3,7 +3,6 @@ import { jellingPoint } from "../../reckon/boiling.ts";
 import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI, OFF_PROCESS_HOURS, VENT_MINUTES } from "../../reckon/trade-numbers.ts";
 import { BOILING_WATER, boilDoubt, boilsHere } from "../altitude-doubts.ts";
-import type { SlotsOf } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
@@ -14,10 +13,18 @@ import { isOver } from "../stage-run.ts";
 import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { Load, StageRun } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
-import { earliestSign, saysUncovered } from "./decide-boil.ts";
+import { earliestSign } from "./decide-boil.ts";
 import { candidates, choicesOf, isReady } from "./decide-stages.ts";
 import { gaugeOffAnswer } from "./gauge-answers.ts";
-import { askWhich, type Deciding, done, happenedAt, type Outcome, refused } from "./outcome.ts";
+import {
+  askWhich,
+  type Deciding,
+  done,
+  happenedAt,
+  type Outcome,
+  type Present,
+  refused,
+} from "./outcome.ts";
 
 const PSI_PER_KPA = 0.1450377;
 const OFF_HOURS = `${numberWords(OFF_PROCESS_HOURS)} hours`;
@@ -31,6 +38,15 @@ const GAUGE_ASKED: ReadonlySet<string> = new Set(["gauge-off", "gauge-tested"]);
 /** A dial is off by a few pounds; more than this is what it shows. */
 const HIGHEST_ERROR_PSI = 4;
 
+/** What a canner shows. */
+type Signs =
+  | "venting"
+  | "pressure"
+  | "weight-rocking"
+  | "pressure-lost"
+  | "water-low"
+  | "temperature";
+
 function inCannerNow(load: Load): boolean {
   return load.loadedAt !== undefined && load.unloadedAt === undefined;
 }
@@ -41,8 +57,7 @@ function oneLoad(
   methods: string[],
   nothing: string,
 ): { load: Load } | { outcome: Outcome } {
-  const slots = deciding.wish.command.slots as { target?: string };
-  const open = candidates(deciding, slots.target, (owner, run) => {
+  const open = candidates(deciding, deciding.wish.command.ref, (owner, run) => {
     if (!isLoad(owner) || !hasRole(run.spec, "treatment") || !inCannerNow(owner)) return false;
     return methods.includes(owner.terms?.method ?? "");
   });
@@ -55,13 +70,12 @@ function oneLoad(
   return { load: one.owner };
 }
 
-function when(deciding: Deciding): { t: number } | { outcome: Outcome } {
-  const slots = deciding.wish.command.slots as { at?: string };
-  const at = happenedAt(deciding.state, slots, deciding.now);
+function when(deciding: Deciding<Signs>): { t: number } | { outcome: Outcome } {
+  const at = happenedAt(deciding.state, deciding.wish.command.slots, deciding.now);
   return at.ok ? { t: at.t } : { outcome: refused(at.reason) };
 }
 
-export function decideVenting(deciding: Deciding): Outcome {
+export function decideVenting(deciding: Deciding<"venting">): Outcome {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(deciding, ["pressure", "steam"], "No canner is waiting for steam.");
@@ -110,8 +124,8 @@ function cannotPressurize(load: Load, now: number): string | undefined {
   return undefined;
 }
 
-export function decidePressure(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { value: number; unit: string };
+export function decidePressure(deciding: Deciding<"pressure">): Outcome {
+  const { slots } = deciding.wish.command;
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const psi = slots.unit === "kPa" ? slots.value * PSI_PER_KPA : slots.value;
@@ -135,7 +149,7 @@ export function decidePressure(deciding: Deciding): Outcome {
   return done({ type: "pressure", load: load.id, psi: Math.round(psi * 100) / 100, t });
 }
 
-export function decideRocking(deciding: Deciding): Outcome {
+export function decideRocking(deciding: Deciding<"weight-rocking">): Outcome {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
@@ -151,7 +165,7 @@ export function decideRocking(deciding: Deciding): Outcome {
   return done({ type: "rocking", load: load.id, t });
 }
 
-export function decidePressureLost(deciding: Deciding): Outcome {
+export function decidePressureLost(deciding: Deciding<"pressure-lost">): Outcome {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(deciding, ["pressure", "steam"], "No pressure canner is loaded.");
@@ -169,7 +183,7 @@ export function decidePressureLost(deciding: Deciding): Outcome {
   return done({ type: "pressure-lost", load: load.id, t: at.t });
 }
 
-export function decideWaterLow(deciding: Deciding): Outcome {
+export function decideWaterLow(deciding: Deciding<"water-low">): Outcome {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(
@@ -183,12 +197,12 @@ export function decideWaterLow(deciding: Deciding): Outcome {
   // Lids out of the water are a lost boil, not a word of warning.
   const method = load.terms?.method;
   const deep = method === "boiling-water" || method === "low-temperature";
-  if (!deep || !saysUncovered(deciding.wish.command.text)) return done(low);
+  if (!deep || !deciding.wish.command.slots.uncovered) return done(low);
   return done(low, { type: "cover", load: load.id, covered: false, t: at.t });
 }
 
 /** What a temperature may be of: a canner, a pot on the heat, or a crock. */
-function takesTemperature(deciding: Deciding) {
+function takesTemperature(deciding: Present) {
   return (owner: Owner, run: StageRun): boolean => {
     if (isLoad(owner)) {
       if (run.id === "canner") return run.state === "running";
@@ -200,16 +214,16 @@ function takesTemperature(deciding: Deciding) {
   };
 }
 
-export function decideTemperature(deciding: Deciding): Outcome {
+export function decideTemperature(deciding: Deciding<"temperature">): Outcome {
   const { state, wish } = deciding;
-  const slots = wish.command.slots as SlotsOf["temperature"];
+  const { slots, ref } = wish.command;
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const temperatureF = slots.unit === "C" ? slots.value * 1.8 + 32 : slots.value;
   if (!(temperatureF >= PLAUSIBLE_F.min && temperatureF <= PLAUSIBLE_F.max)) {
     return refused(`${slots.value} degrees can't be right. What does the thermometer show?`);
   }
-  let open = candidates(deciding, slots.target, takesTemperature(deciding));
+  let open = candidates(deciding, ref, takesTemperature(deciding));
   const rounded = Math.round(temperatureF * 10) / 10;
   // A boil is no report of a canner that is only warming, nor of a crock.
   if (slots.boiling) open = open.filter(({ run }) => run.id !== "canner" && boils(run));
@@ -244,7 +258,7 @@ function boils({ spec }: StageRun): boolean {
 }
 
 function temperatureFacts(
-  deciding: Deciding,
+  deciding: Deciding<"temperature">,
   one: { owner: Owner; run: StageRun },
   temperatureF: number,
   t: number,
@@ -284,12 +298,12 @@ function temperatureFacts(
 
 /** "204 at a full boil" of what waits for its boil reports that too, where it can be one. */
 function saysBoil(
-  deciding: Deciding,
+  deciding: Deciding<"temperature">,
   { run }: { run: StageRun },
   temperatureF: number,
   boils: boolean,
 ): boolean {
-  const { boiling } = deciding.wish.command.slots as SlotsOf["temperature"];
+  const { boiling } = deciding.wish.command.slots;
   if (!boiling || !boils || !run.kept || current(run.kept)) return false;
   return (
     boilsHere(deciding.state, temperatureF) && offMs(run.kept, deciding.now) <= OFF_PROCESS_LIMIT_MS

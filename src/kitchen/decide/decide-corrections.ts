@@ -98,7 +98,7 @@ function warningOf(events: readonly KitchenEvent[]): string | undefined {
   return warnings[0];
 }
 
-export function decideUndo(deciding: Deciding): Outcome {
+export function decideUndo(deciding: Deciding<"undo">): Outcome {
   const { state, now, wish } = deciding;
   const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
   if (!told) return refused("There is nothing to take back.");
@@ -119,10 +119,9 @@ export function decideUndo(deciding: Deciding): Outcome {
   return done(fact);
 }
 
-export function decideCorrectTime(deciding: Deciding): Outcome {
+export function decideCorrectTime(deciding: Deciding<"correct-time">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { at: string };
-  const when = happenedAt(state, slots, now);
+  const when = happenedAt(state, wish.command.slots, now);
   if (!when.ok) return refused(when.reason);
   const told = latest(state, (one) => one.events.some(({ type }) => declarationOf(type).timed));
   const event = told?.events.find(({ type }) => declarationOf(type).timed);

@@ -1,9 +1,10 @@
 import type { JarSize } from "../../recipe/recipe.ts";
-import type { SpokenJarSize } from "../command.ts";
+import type { SlotsOf, SpokenJarSize } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "../jars.ts";
 import { termsFor } from "../loads/next-load.ts";
-import { batchName, findBatches, upper } from "../names.ts";
+import { batchesOf, namesOnlySort, ownerIds } from "../meant.ts";
+import { batchName, upper } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
 import { hasRole } from "../stages/kinds.ts";
@@ -19,6 +20,7 @@ import {
   done,
   happenedAt,
   type Outcome,
+  type Present,
   refused,
 } from "./outcome.ts";
 
@@ -41,19 +43,16 @@ function activeBatches(state: State): Batch[] {
 /** The batch a report about jars is for: the one named, else the only one it can be, else asked. */
 function oneBatch(
   deciding: Deciding,
-  target: string | undefined,
   test: (batch: Batch) => boolean,
   lead: string,
 ): { batch: Batch } | { outcome: Outcome } {
   const { state, wish } = deciding;
   const able = activeBatches(state).filter(test);
+  const named = wish.chosen ?? wish.command.ref?.running;
   let list = able;
-  if (wish.chosen) {
-    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+  if (named) {
+    const ids = ownerIds(named);
     list = able.filter((batch) => ids.has(batch.id));
-  } else if (target !== undefined) {
-    const named = new Set(findBatches(state, target).map((batch) => batch.id));
-    list = able.filter((batch) => named.has(batch.id));
   } else if (able.length > 1) {
     const focused = able.filter((batch) => batch.id === state.focus);
     if (focused.length === 1) list = focused;
@@ -88,10 +87,10 @@ function beforeFilling(batch: Batch): string | undefined {
   return `${upper(batchName(batch))}: ${next.spec.title} comes first.`;
 }
 
-export function decideFilled(deciding: Deciding): Outcome {
+export function decideFilled(deciding: Deciding<"jars-filled">): Outcome {
   const { state, now, wish, library } = deciding;
-  const slots = wish.command.slots as { target?: string; count?: number; size?: SpokenJarSize };
-  const found = oneBatch(deciding, slots.target, mayFill(state, now), "That is about");
+  const { slots } = wish.command;
+  const found = oneBatch(deciding, mayFill(state, now), "That is about");
   if ("outcome" in found) {
     const early = activeBatches(state).find(
       (batch) => runOfRole(batch, "filling")?.state === "waiting",
@@ -128,11 +127,7 @@ export function decideFilled(deciding: Deciding): Outcome {
     );
     if (!choice.ok) return refused(`${choice.reason}.`);
   }
-  const facts: DatedFact[] = [
-    { type: "jars-filled", batch: batch.id, count: slots.count, size, t: now },
-    ...confirmedInPassing(batch, wish.command.text, now),
-  ];
-  return done(...facts);
+  return done({ type: "jars-filled", batch: batch.id, count: slots.count, size, t: now });
 }
 
 /** Produce gives a quarter more or less than published; over twice that is a slip (our choice). */
@@ -149,18 +144,9 @@ function farTooMany(batch: Batch, count: number, size: JarSize | null): string |
   return `${all} ${jar}s are far more than ${pounds} pounds make, about ${expected}.`;
 }
 
-/** A report may already say what would be asked: "new lids", "half inch headspace". */
-export function confirmedInPassing(batch: Batch, text: string, t: number): DatedFact[] {
-  const said = text.toLowerCase();
-  return batch.recipe.critical
-    .filter((factor) => !batch.confirmed.some((one) => one.factor === factor.id))
-    .filter((factor) => factor.words.some((word) => said.includes(word)))
-    .map((factor) => ({ type: "confirmed", batch: batch.id, factor: factor.id, held: true, t }));
-}
-
-export function decideLoaded(deciding: Deciding): Outcome {
+export function decideLoaded(deciding: Deciding<"loaded">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { target?: string; at?: string; count?: number };
+  const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
   const load = activeOwners(state).find(
@@ -168,10 +154,10 @@ export function decideLoaded(deciding: Deciding): Outcome {
   );
   if (!load) return refused(noCanner(state));
   const waiting = activeBatches(state).filter((batch) => batch.ready > 0 && batch.option);
-  const chosen = chosenBatches(deciding, waiting, slots.target);
+  const chosen = chosenBatches(deciding, waiting);
   if (chosen.length === 0) {
     const batch = state.batches[load.batch];
-    const other = slots.target ? findBatches(state, slots.target)[0] : undefined;
+    const [other] = batchesOf(state, ref?.running ?? []);
     if (other && other !== batch) {
       return refused(`No jars of ${batchName(other)} are filled. Say how many are.`);
     }
@@ -188,7 +174,7 @@ export function decideLoaded(deciding: Deciding): Outcome {
       )
     );
   }
-  if (!wish.chosen && slots.target === undefined && chosen.length > 1) {
+  if (!wish.chosen && ref === undefined && chosen.length > 1) {
     const able = chosen.filter((batch) => mayShare(deciding, load, batch) === undefined);
     if (able.length > 1) {
       const choices = able.map((batch): Choice => {
@@ -209,19 +195,19 @@ function noCanner(state: State): string {
   return "No canner is open for jars. Begin a batch, or say the altitude first.";
 }
 
-function chosenBatches(deciding: Deciding, waiting: Batch[], target: string | undefined): Batch[] {
-  if (deciding.wish.chosen) {
-    const ids = new Set(deciding.wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
+function chosenBatches({ state, wish }: Deciding<"loaded">, waiting: Batch[]): Batch[] {
+  if (wish.chosen) {
+    const ids = ownerIds(wish.chosen);
     return waiting.filter((batch) => ids.has(batch.id));
   }
-  if (target === undefined || /^(the )?(jars?|canner|load|both|all|them)$/.test(target))
-    return waiting;
-  const named = findBatches(deciding.state, target);
+  const { ref } = wish.command;
+  if (!ref || namesOnlySort(ref, "jars", "canner", "load", "all")) return waiting;
+  const named = batchesOf(state, ref.running);
   return named.length > 0 ? waiting.filter((batch) => named.includes(batch)) : waiting;
 }
 
 /** Why a batch's jars may not go into a load; undefined where they may. */
-function mayShare(deciding: Deciding, load: Load, batch: Batch): string | undefined {
+function mayShare(deciding: Present, load: Load, batch: Batch): string | undefined {
   if (batch.id === load.batch || !load.terms) return undefined;
   const canner = cannerOf(deciding.state, load.canner);
   const choice = termsFor(deciding.state, batch, canner, deciding.library);
@@ -243,7 +229,7 @@ function fits(
 }
 
 function loadThese(
-  deciding: Deciding,
+  deciding: Deciding<"loaded">,
   load: Load,
   batches: Batch[],
   count: number | undefined,
@@ -259,7 +245,7 @@ function loadThese(
   for (const batch of ordered) {
     const reason = mayShare(deciding, load, batch);
     if (reason) {
-      if (named || (deciding.wish.command.slots as { target?: string }).target) {
+      if (named || deciding.wish.command.ref) {
         return refused(`They can't share the canner: ${reason}.`);
       }
       continue;
@@ -289,7 +275,7 @@ function loadThese(
   return done(...facts, { type: "loaded", load: load.id, parts: into, t });
 }
 
-type CountSlots = { target?: string; count?: number; jars?: number[] };
+type CountSlots = SlotsOf["jar-broken"];
 
 /** How many jars are meant, if there are so many; `left` undefined where nobody knows. */
 function countOf(slots: CountSlots, left: number | undefined): number | string {
@@ -298,11 +284,11 @@ function countOf(slots: CountSlots, left: number | undefined): number | string {
   return `There are ${left ?? "no"} jars there. How many is it?`;
 }
 
-export function decideSetAside(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as CountSlots;
+export function decideSetAside(deciding: Deciding<"set-aside">): Outcome {
+  const { slots } = deciding.wish.command;
   const able = (batch: Batch) =>
     batch.filled > 0 || runOfRole(batch, "filling")?.state === "running";
-  const found = oneBatch(deciding, slots.target, able, "I have jars of");
+  const found = oneBatch(deciding, able, "I have jars of");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   if (batch.ready === 0 && batch.loads.length > 0) {
@@ -322,9 +308,9 @@ function inLastLoad(state: State, batch: Batch): number {
   return part ? unaccounted(part) : 0;
 }
 
-export function decideBroken(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as CountSlots;
-  const found = oneBatch(deciding, slots.target, (batch) => batch.filled > 0, "I have jars of");
+export function decideBroken(deciding: Deciding<"jar-broken">): Outcome {
+  const { slots } = deciding.wish.command;
+  const found = oneBatch(deciding, (batch) => batch.filled > 0, "I have jars of");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   const left = batch.ready > 0 ? batch.ready : inLastLoad(deciding.state, batch);

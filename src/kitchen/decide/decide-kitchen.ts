@@ -1,12 +1,20 @@
 /** Deciding on the kitchen itself, timers and reminders, notes, quiet, and what is eaten. */
-import type { SlotsOf } from "../command.ts";
 import { jarCounts } from "../jars.ts";
-import { batchName, find, findBatches, timerName, upper } from "../names.ts";
+import { batchesOf, namesOnlySort, timersOf } from "../meant.ts";
+import { batchName, timerName, upper } from "../names.ts";
 import type { Batch, State, Timer } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { MINUTE_MS, parseIso } from "../time.ts";
 import { nextId } from "./decide-batch.ts";
-import { askWhich, type Choice, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import {
+  askWhich,
+  type Choice,
+  type Deciding,
+  done,
+  type Outcome,
+  type Present,
+  refused,
+} from "./outcome.ts";
 
 /** Where people live and cook, feet; a table's own limits are stricter and said by the table. */
 const ALTITUDE_FT = { min: -1400, max: 17000 };
@@ -18,25 +26,19 @@ const TIMER_MINUTES = { min: 1 / 60, max: 60 * 24 * 31 };
  * feet at the least. The program's own choice; a band's edge within that is taken as passed.
  */
 const VAGUE = { share: 0.05, leastFt: 100 };
-const VAGUELY = new RegExp(
-  [
-    "about|around|roughly|approximately|nearly|almost|close to|somewhere|something like|or so",
-    "more or less|give or take|some|maybe|probably|just (over|under)|(over|under) a",
-    "a (bit|little|hair|touch) (over|under|above|below)|i (think|guess|believe)",
-  ]
-    .map((words) => `\\b(${words})\\b`)
-    .join("|"),
-  "i",
-);
 
-/** How far off an altitude may be by the words it was said in, feet; 0 where they are exact. */
-function vaguenessFt(said: string, feet: number): number {
-  if (!VAGUELY.test(said)) return 0;
+/** How far off an altitude is that was said with "about", feet. */
+function vaguenessFt(feet: number): number {
   return Math.max(VAGUE.leastFt, Math.round(Math.abs(feet) * VAGUE.share));
 }
 
-export function altitudeFacts(deciding: Deciding, feet: number, saidFt?: number): Outcome {
-  const off = saidFt ?? vaguenessFt(deciding.wish.command.text, feet);
+/** `uncertaintyFt` as it was said; `about` where it was only said that it is not exact. */
+export function altitudeFacts(
+  deciding: Present,
+  feet: number,
+  { uncertaintyFt, about }: { uncertaintyFt?: number; about?: true },
+): Outcome {
+  const off = uncertaintyFt ?? (about ? vaguenessFt(feet) : 0);
   if (!(feet >= ALTITUDE_FT.min && feet <= ALTITUDE_FT.max && off >= 0)) {
     return refused(`${feet} feet can't be right. What is your altitude in feet?`);
   }
@@ -45,14 +47,14 @@ export function altitudeFacts(deciding: Deciding, feet: number, saidFt?: number)
   return done({ type: "kitchen-set", altitudeFt, ...uncertain, t: deciding.now });
 }
 
-export function decideAltitude(deciding: Deciding): Outcome {
-  const { feet, uncertaintyFt } = deciding.wish.command.slots as SlotsOf["altitude"];
-  return altitudeFacts(deciding, feet, uncertaintyFt);
+export function decideAltitude(deciding: Deciding<"altitude">): Outcome {
+  const { slots } = deciding.wish.command;
+  return altitudeFacts(deciding, slots.feet, slots);
 }
 
-export function decideTimerSet(deciding: Deciding): Outcome {
+export function decideTimerSet(deciding: Deciding<"timer-set">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { minutes: number; label?: string };
+  const { slots } = wish.command;
   if (!(slots.minutes >= TIMER_MINUTES.min && slots.minutes <= TIMER_MINUTES.max)) {
     return refused("For how long? A timer runs from a second to a month.");
   }
@@ -68,20 +70,17 @@ export function decideTimerSet(deciding: Deciding): Outcome {
 
 /** The timer meant: named, or the only one, or asked. */
 function oneTimer(
-  deciding: Deciding,
-  target: string | undefined,
+  deciding: Deciding<"timer-add" | "timer-cancel">,
 ): { timer: Timer } | { outcome: Outcome } {
   const { state, wish } = deciding;
+  const { ref } = wish.command;
+  const { target } = wish.command.slots;
   const live = Object.values(state.timers).filter(
     (t) => t.state === "running" || t.state === "rang",
   );
   let list = live;
-  if (wish.chosen) {
-    const ids = new Set(wish.chosen.map((ref) => ("timer" in ref ? ref.timer : "")));
-    list = live.filter((timer) => ids.has(timer.id));
-  } else if (target !== undefined && !/^(timer|it|that|this)$/.test(target)) {
-    list = find(state, target).flatMap((one) => ("timer" in one ? [one.timer] : []));
-  }
+  const named = wish.chosen ?? (namesOnlySort(ref, "timer", "it") ? undefined : ref?.running);
+  if (named) list = timersOf(state, named).filter((timer) => live.includes(timer));
   const ringing = list.filter((timer) => timer.state === "rang");
   if (list.length > 1 && ringing.length === 1) list = ringing;
   const [timer] = list;
@@ -96,9 +95,9 @@ function oneTimer(
   return { timer };
 }
 
-export function decideTimerAdd(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { target?: string; minutes: number };
-  const found = oneTimer(deciding, slots.target);
+export function decideTimerAdd(deciding: Deciding<"timer-add">): Outcome {
+  const { slots } = deciding.wish.command;
+  const found = oneTimer(deciding);
   if ("outcome" in found) return found.outcome;
   if (!(Math.abs(slots.minutes) <= TIMER_MINUTES.max)) return refused("For how much longer?");
   return done({
@@ -109,16 +108,15 @@ export function decideTimerAdd(deciding: Deciding): Outcome {
   });
 }
 
-export function decideTimerCancel(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { target?: string };
-  const found = oneTimer(deciding, slots.target);
+export function decideTimerCancel(deciding: Deciding<"timer-cancel">): Outcome {
+  const found = oneTimer(deciding);
   if ("outcome" in found) return found.outcome;
   return done({ type: "timer-cancelled", timer: found.timer.id, t: deciding.now });
 }
 
-export function decideRemind(deciding: Deciding): Outcome {
+export function decideRemind(deciding: Deciding<"remind">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { when?: string; text: string };
+  const { slots } = wish.command;
   if (slots.when === undefined) {
     return { kind: "ask", text: "When shall I remind you?", wish, expects: "when", choices: [] };
   }
@@ -129,43 +127,42 @@ export function decideRemind(deciding: Deciding): Outcome {
   return done({ type: "reminder-set", reminder, wallMs, text: slots.text, t: now });
 }
 
-export function decideNote(deciding: Deciding): Outcome {
-  const { text } = deciding.wish.command.slots as { text: string };
+export function decideNote(deciding: Deciding<"note">): Outcome {
+  const { text } = deciding.wish.command.slots;
   if (text.trim() === "") return refused("What shall I write down?");
   const owner = deciding.state.focus;
   const batch = owner === null ? undefined : deciding.state.batches[owner];
   return done({ type: "note", owner: batch ? batch.id : null, text, t: deciding.now });
 }
 
-export function decideHush(deciding: Deciding): Outcome {
-  const { minutes } = deciding.wish.command.slots as { minutes?: number };
+export function decideHush(deciding: Deciding<"hush">): Outcome {
+  const { minutes } = deciding.wish.command.slots;
   const until = minutes === undefined ? null : deciding.now + minutes * MINUTE_MS;
   return done({ type: "hushed", until, t: deciding.now });
 }
 
 /** "Got it" answers the alarm that was spoken last. */
-export function decideAcknowledge(deciding: Deciding): Outcome {
-  const { state, now, lastAlarm } = deciding;
+export function decideAcknowledge({ state, now, lastAlarm }: Present): Outcome {
   const key = lastAlarm && state.ringing.includes(lastAlarm) ? lastAlarm : state.ringing.at(-1);
   if (key === undefined) return { kind: "tell" };
   return done({ type: "acknowledged", keys: [key], t: now });
 }
 
+/** What is told of jars on the shelf. */
+type OfTheShelf = "opened" | "taste" | "prefer" | "place";
+
 /** A finished or running batch by name, asked for where several match that pass the test. */
 export function shelved(
-  deciding: Deciding,
-  target: string | undefined,
+  deciding: Deciding<OfTheShelf>,
   test: (batch: Batch) => boolean = () => true,
 ): Batch | Outcome {
   const { state, wish } = deciding;
-  if (target === undefined) return refused("Of which batch?");
-  const named = findBatches(state, target, true).filter((batch) => batch.state !== "abandoned");
+  const { target } = wish.command.slots;
+  const refs = wish.chosen ?? wish.command.ref?.recorded;
+  if (!refs) return refused("Of which batch?");
+  const named = batchesOf(state, refs).filter((batch) => batch.state !== "abandoned");
   const fitting = named.filter(test);
-  let list = fitting.length > 0 ? fitting : named.slice(0, 1);
-  if (wish.chosen) {
-    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
-    list = list.filter((batch) => ids.has(batch.id));
-  }
+  const list = fitting.length > 0 ? fitting : named.slice(0, 1);
   const [batch] = list;
   if (!batch) return refused(`I have nothing called ${target} in the log.`);
   if (list.length > 1) {
@@ -177,13 +174,13 @@ export function shelved(
   return batch;
 }
 
-export function decideOpened(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as SlotsOf["opened"];
+export function decideOpened(deciding: Deciding<"opened">): Outcome {
+  const { slots } = deciding.wish.command;
   const { size, count = 1 } = slots;
   if (!(Number.isInteger(count) && count > 0)) return refused("How many jars were opened?");
   const ofSize = (one: Batch) => size === undefined || one.jar === null || one.jar === size;
   const holds = (one: Batch) => ofSize(one) && onShelf(deciding.state, one) > 0;
-  const batch = shelved(deciding, slots.target, holds);
+  const batch = shelved(deciding, holds);
   if ("kind" in batch) return batch;
   if (!ofSize(batch)) return refused(`${upper(batchName(batch))} was put up in ${batch.jar} jars.`);
   const left = onShelf(deciding.state, batch);
@@ -205,9 +202,9 @@ export function onShelf(state: State, batch: Batch): number {
 const LOWEST_SCORE = 1;
 const HIGHEST_SCORE = 5;
 
-export function decideTaste(deciding: Deciding): Outcome {
-  const { target, ...rest } = deciding.wish.command.slots as Record<string, unknown>;
-  const batch = shelved(deciding, typeof target === "string" ? target : undefined);
+export function decideTaste(deciding: Deciding<"taste">): Outcome {
+  const { target: _, ...rest } = deciding.wish.command.slots;
+  const batch = shelved(deciding);
   if ("kind" in batch) return batch;
   const scores: Record<string, number> = {};
   for (const [name, value] of Object.entries(rest)) {

@@ -4,7 +4,8 @@ import type { SlotsOf } from "../command.ts";
 import type { BatchOption, DatedFact, Disposition } from "../events.ts";
 import { unaccounted } from "../jars.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
-import { batchName, find, findBatches } from "../names.ts";
+import { batchesOf, namesSort, ownerIds } from "../meant.ts";
+import { batchName } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { dispositionsFor, REPROCESS_WITHIN_MS, undecided } from "../questions.ts";
 import type { Load, LoadPart } from "../state.ts";
@@ -17,39 +18,41 @@ import {
   type Deciding,
   done,
   type Outcome,
+  type Present,
   refused,
 } from "./outcome.ts";
+
+/** What is told of seals; a jar that is found off may be one that did not seal. */
+type OfSeals = "sealed" | "seal-failed" | "opened";
 
 type OfLoad = { load: Load; part: LoadPart };
 
 /** Loads whose jars are out and not all accounted for, narrowed to what was named. */
-function openSeals(deciding: Deciding, target: string | undefined): OfLoad[] {
+function openSeals(deciding: Deciding<OfSeals>): OfLoad[] {
   const loads = activeOwners(deciding.state).filter(isLoad);
   const out = loads.filter((load) => load.unloadedAt !== undefined && load.state === "running");
-  return narrowed(deciding, partsOf(out), target);
+  return narrowed(deciding, partsOf(out));
 }
 
 /** Jars that were counted as sealed, the last load first: one may be found open later. */
-function sealedBefore(deciding: Deciding, target: string | undefined): OfLoad[] {
+function sealedBefore(deciding: Deciding<OfSeals>): OfLoad[] {
   const loads = Object.values(deciding.state.loads).filter((load) => load.state === "complete");
   const parts = partsOf(loads.reverse()).filter(({ part }) => part.sealed > 0);
-  const named = narrowed(deciding, parts, target);
-  return target === undefined ? named.slice(0, 1) : named;
+  const named = narrowed(deciding, parts);
+  return deciding.wish.command.ref === undefined ? named.slice(0, 1) : named;
 }
 
 function partsOf(loads: Load[]): OfLoad[] {
   return loads.flatMap((load) => load.parts.map((part) => ({ load, part })));
 }
 
-function narrowed(deciding: Deciding, all: OfLoad[], target: string | undefined): OfLoad[] {
-  const { state, wish } = deciding;
-  if (wish.chosen) {
-    const ids = new Set(wish.chosen.map((ref) => ("owner" in ref ? ref.owner : "")));
-    return all.filter((one) => ids.has(one.part.batch) || ids.has(one.load.id));
-  }
-  if (target === undefined || /\b(jars?|lids?|others?|rest|canner)\b/.test(target)) return all;
-  const owners = find(state, target, true).flatMap((one) => ("owner" in one ? one.owner.id : []));
-  return all.filter((one) => owners.includes(one.part.batch) || owners.includes(one.load.id));
+function narrowed({ wish }: Deciding<OfSeals>, all: OfLoad[]): OfLoad[] {
+  const { ref } = wish.command;
+  const open = !ref || namesSort(ref, "jars", "lids", "rest", "canner");
+  const named = wish.chosen ?? (open ? undefined : ref.recorded);
+  if (!named) return all;
+  const ids = ownerIds(named);
+  return all.filter((one) => ids.has(one.part.batch) || ids.has(one.load.id));
 }
 
 function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: string): Outcome {
@@ -60,25 +63,15 @@ function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: str
   return askWhich(deciding.wish, lead, choices);
 }
 
-export function decideSealed(deciding: Deciding): Outcome {
+export function decideSealed(deciding: Deciding<"sealed">): Outcome {
   const { now, wish } = deciding;
-  const slots = wish.command.slots as {
-    target?: string;
-    all?: true;
-    count?: number;
-    jars?: number[];
-  };
-  const open = openSeals(deciding, slots.target);
+  const { slots } = wish.command;
+  const open = openSeals(deciding);
   if (open.length === 0) return refused("No jars are cooling or waiting for their seal check.");
   const cooling = open.filter(({ load }) => stillCooling(load, now));
   if (cooling.length === open.length) {
     const owner = open[0]?.part.batch ?? null;
-    return done({
-      type: "note",
-      owner,
-      text: `heard before the seal check: ${wish.command.text}`,
-      t: now,
-    });
+    return done({ type: "note", owner, text: tooSoon(slots), t: now });
   }
   const ready = open.filter((one) => !cooling.includes(one) && unaccounted(one.part) > 0);
   const finish = ready.flatMap(({ load }): DatedFact[] => endCooling(load, now));
@@ -108,6 +101,12 @@ export function decideSealed(deciding: Deciding): Outcome {
   });
 }
 
+/** What is noted of seals that are reported while the jars still cool. */
+function tooSoon({ all, count, jars }: SlotsOf["sealed"]): string {
+  const which = all ? "all" : jars ? `jar ${jars.join(", ")}` : (count ?? "some");
+  return `heard before the seal check: ${which} sealed`;
+}
+
 /** A jar is only sealed once it has cooled its twelve hours. */
 function stillCooling(load: Load, now: number): boolean {
   const cool = runOfRole(load, "cooling");
@@ -131,16 +130,11 @@ function unique(facts: DatedFact[]): DatedFact[] {
   return [...new Map(facts.map((fact) => [JSON.stringify(fact), fact])).values()];
 }
 
-export function decideSealFailed(deciding: Deciding): Outcome {
+export function decideSealFailed(deciding: Deciding<"seal-failed">): Outcome {
   const { now, wish } = deciding;
-  const slots = wish.command.slots as {
-    target?: string;
-    count?: number;
-    jars?: number[];
-    othersSealed?: true;
-  };
-  const fresh = openSeals(deciding, slots.target);
-  const all = fresh.length > 0 ? fresh : sealedBefore(deciding, slots.target);
+  const { slots } = wish.command;
+  const fresh = openSeals(deciding);
+  const all = fresh.length > 0 ? fresh : sealedBefore(deciding);
   const open = all.filter(({ part }) => part.sealed + unaccounted(part) > 0);
   if (open.length === 0) return refused("No jars have come out of a canner yet.");
   const [one] = open;
@@ -176,29 +170,27 @@ export function decideSealFailed(deciding: Deciding): Outcome {
 }
 
 /** Jars were opened; one that is off while the seals are still being counted is a failed seal. */
-export function decideOpenedJars(deciding: Deciding): Outcome {
-  const { target, spoiled } = deciding.wish.command.slots as SlotsOf["opened"];
-  if (!spoiled) return decideOpened(deciding);
-  const fresh = openSeals(deciding, target);
-  const counted = fresh.length > 0 ? fresh : sealedBefore(deciding, target);
+export function decideOpenedJars(deciding: Deciding<"opened">): Outcome {
+  const { command } = deciding.wish;
+  if (!command.slots.spoiled) return decideOpened(deciding);
+  const fresh = openSeals(deciding);
+  const counted = fresh.length > 0 ? fresh : sealedBefore(deciding);
   const isSealCheck = counted.some(({ load }) => !isShelved(load, deciding.now));
-  return isSealCheck ? decideSealFailed(deciding) : decideOpened(deciding);
+  if (!isSealCheck) return decideOpened(deciding);
+  const { size: _size, spoiled: _spoiled, ...slots } = command.slots;
+  const failed = { ...command, intent: "seal-failed" as const, slots };
+  return decideSealFailed({ ...deciding, wish: { ...deciding.wish, command: failed } });
 }
 
-export function decideDisposition(deciding: Deciding): Outcome {
+export function decideDisposition(deciding: Deciding<"disposition">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as {
-    target?: string;
-    what: Disposition;
-    count?: number;
-    jars?: number[];
-  };
+  const { slots, ref } = wish.command;
   const all = Object.values(state.loads).flatMap((load) => {
     const what = undecided(state, load);
     return what ? [{ load, what }] : [];
   });
-  const named = new Set(slots.target ? findBatches(state, slots.target, true) : []);
-  const of = all.filter(({ load }) => [...named].some((one) => one.loads.includes(load.id)));
+  const named = batchesOf(state, ref?.recorded ?? []);
+  const of = all.filter(({ load }) => named.some((one) => one.loads.includes(load.id)));
   const [one] = of.length > 0 ? of : all;
   if (!one) return refused("No jars are waiting for that decision.");
   const { load, what } = one;
@@ -241,7 +233,7 @@ function cannot(load: Load, code: string, what: Disposition, now: number): strin
 
 /** The tested hot pack each batch's jars may go through again, or why they may not. */
 function partsAgain(
-  { state }: Deciding,
+  { state }: Present,
   load: Load,
   code: string,
 ): { batch: string; option: BatchOption }[] | string {

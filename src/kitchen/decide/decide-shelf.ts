@@ -1,18 +1,18 @@
 /** Deciding on what comes after the canner: which was liked better, where jars stand, seed lots. */
 
-import { findBatches } from "../names.ts";
+import { batchesOf } from "../meant.ts";
 import { nextId } from "./decide-batch.ts";
 import { shelved } from "./decide-kitchen.ts";
 import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
 
 /** "I like the Provider better": a preference for one lot, over another where that is clear. */
-export function decidePrefer(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { target?: string; over?: string; taster?: string };
-  const batch = shelved(deciding, slots.target);
+export function decidePrefer(deciding: Deciding<"prefer">): Outcome {
+  const { slots, overRef } = deciding.wish.command;
+  const batch = shelved(deciding);
   if ("kind" in batch) return batch;
   let over: string | null = null;
-  if (slots.over !== undefined) {
-    const others = findBatches(deciding.state, slots.over, true).filter((one) => one !== batch);
+  if (overRef) {
+    const others = batchesOf(deciding.state, overRef.recorded).filter((one) => one !== batch);
     const alike = others.filter((one) => one.recipe.id === batch.recipe.id);
     const [other] = (alike.length > 0 ? alike : others).sort((a, b) => b.begunAt - a.begunAt);
     if (!other) return refused(`I have nothing called ${slots.over} in the log.`);
@@ -22,26 +22,18 @@ export function decidePrefer(deciding: Deciding): Outcome {
   return done({ type: "preferred", batch: batch.id, over, taster, t: deciding.now });
 }
 
-export function decidePlace(deciding: Deciding): Outcome {
-  const slots = deciding.wish.command.slots as { target?: string; place: string };
+export function decidePlace(deciding: Deciding<"place">): Outcome {
+  const { slots } = deciding.wish.command;
   const place = slots.place.trim();
   if (place === "") return refused("Where do the jars stand?");
-  const batch = shelved(deciding, slots.target);
+  const batch = shelved(deciding);
   if ("kind" in batch) return batch;
   return done({ type: "jars-moved", batch: batch.id, place, t: deciding.now });
 }
 
-export function decideSeedSaved(deciding: Deciding): Outcome {
+export function decideSeedSaved(deciding: Deciding<"seed-saved">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as {
-    crop: string;
-    variety?: string;
-    isolation?: string;
-    fermentDays?: number;
-    dryWeightG?: number;
-    storage?: string;
-    batch?: string;
-  };
+  const { slots } = wish.command;
   if (slots.crop.trim() === "") return refused("Seed of what?");
   if (slots.batch !== undefined && !state.batches[slots.batch]) {
     return refused(`There is no batch ${slots.batch} in the log.`);
@@ -63,14 +55,9 @@ export function decideSeedSaved(deciding: Deciding): Outcome {
 /** Seeds of one test; more are several tests. */
 const MOST_SEEDS = 10_000;
 
-export function decideGermination(deciding: Deciding): Outcome {
+export function decideGermination(deciding: Deciding<"germination">): Outcome {
   const { state, now, wish } = deciding;
-  const { seed, sprouted, of, days } = wish.command.slots as {
-    seed: string;
-    sprouted: number;
-    of: number;
-    days?: number;
-  };
+  const { seed, sprouted, of, days } = wish.command.slots;
   if (!Object.hasOwn(state.seeds, seed))
     return refused(`There is no seed lot ${seed}; see the list of seeds.`);
   const whole = Number.isInteger(sprouted) && Number.isInteger(of);

@@ -1,8 +1,10 @@
 /** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
 
+import type { Meant, Ref } from "../command.ts";
 import { completesAt, current, unanswered } from "../kept.ts";
-import { find, loadName, meansStage, meansVessel, ownerName, potOf, upper } from "../names.ts";
-import { activeOwners, isLoad, type Owner, runOfRole } from "../owners.ts";
+import { namesSort, standsFor } from "../meant.ts";
+import { loadName, ownerName, potOf, upper } from "../names.ts";
+import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
 import { shelves } from "../shelves.ts";
 import { isOver } from "../stage-run.ts";
@@ -18,6 +20,7 @@ import {
   done,
   happenedAt,
   type Outcome,
+  type Present,
   refused,
   wallIso,
 } from "./outcome.ts";
@@ -33,10 +36,10 @@ export function candidateLabel(state: State, candidate: Candidate): string {
   return others.length > 1 ? `${ownerName(state, owner)}: ${pot}` : `the ${pot}`;
 }
 
-/** Stages of running things that satisfy a test, narrowed to what a target names. */
+/** Stages of running things that satisfy a test, narrowed to what was named. */
 export function candidates(
   deciding: Deciding,
-  target: string | undefined,
+  ref: Meant | undefined,
   test: (owner: Owner, run: StageRun) => boolean,
 ): Candidate[] {
   const { state, wish } = deciding;
@@ -44,45 +47,41 @@ export function candidates(
   for (const owner of activeOwners(state)) {
     for (const run of owner.stages) if (test(owner, run)) all.push({ owner, run });
   }
-  if (wish.chosen) {
-    const refs = wish.chosen;
-    return all.filter((one) =>
-      refs.some(
-        (ref) =>
-          "owner" in ref &&
-          ref.owner === one.owner.id &&
-          (ref.stage === undefined || ref.stage === one.run.id),
-      ),
-    );
-  }
-  return target === undefined ? all : meant(state, target, all);
+  const { chosen } = wish;
+  if (chosen) return all.filter((one) => standsFor(chosen, one.owner, one.run));
+  return ref === undefined ? all : meant(state, ref, all);
 }
 
 /**
- * The stages a target means. A vessel that any of them may be in ("the water", "the pot") means
+ * The stages a name means. A vessel that any of them may be in ("the water", "the pot") means
  * them all, so that the caller asks; a name that nothing bears as a whole may be one of a stage
  * and its batch together ("the Provider brine").
  */
-function meant(state: State, target: string, all: Candidate[]): Candidate[] {
-  const named = all.filter((one) => isNamed(state, target, one));
+function meant(state: State, ref: Meant, all: Candidate[]): Candidate[] {
+  const named = all.filter((one) => isNamed(state, ref, one));
   if (named.some((one) => isLoad(one.owner))) return named;
-  const either = all.filter((one) => named.includes(one) || meansVessel(target, one));
+  const either = all.filter(
+    (one) => named.includes(one) || standsFor(ref.vessels, one.owner, one.run),
+  );
   if (either.length > 0) return either;
-  return all.filter(({ owner, run }) => !isLoad(owner) && meansStage(target, owner, run));
+  return all.filter(({ owner, run }) => standsFor(ref.parts, owner, run));
 }
 
-/** Whether a spoken target may mean this stage: by itself, its pot, its batch, or its canner. */
-function isNamed(state: State, target: string, candidate: Candidate): boolean {
-  const { owner, run } = candidate;
-  return find(state, target).some((found) => {
-    if (!("owner" in found)) return false;
-    if (found.owner === owner) return found.run === undefined || found.run === run;
-    if (!isLoad(owner) || isLoad(found.owner)) return false;
-    // "The brine" is the batch's own pot, not the canner its jars go into.
-    if (found.run && !isOfCanner(found.run.spec)) return false;
-    const inIt = owner.parts.some((part) => part.batch === found.owner.id);
-    return inIt || (owner.parts.length === 0 && owner.batch === found.owner.id);
-  });
+/** Whether a name may mean this stage: by itself, its pot, its batch, or its canner. */
+function isNamed(state: State, ref: Meant, { owner, run }: Candidate): boolean {
+  if (standsFor(ref.running, owner, run)) return true;
+  return isLoad(owner) && ref.running.some((one) => goesInto(state, one, owner));
+}
+
+/** Whether the jars of a batch that was named are in this load, or are to go into it. */
+function goesInto(state: State, ref: Ref, load: Load): boolean {
+  const batch = "owner" in ref ? state.batches[ref.owner] : undefined;
+  if (!batch || !("owner" in ref)) return false;
+  // "The brine" is the batch's own pot, not the canner its jars go into.
+  const stage = ref.stage === undefined ? undefined : runOf(batch, ref.stage);
+  if (stage && !isOfCanner(stage.spec)) return false;
+  const inIt = load.parts.some((part) => part.batch === batch.id);
+  return inIt || (load.parts.length === 0 && load.batch === batch.id);
 }
 
 /** Names to choose from, told apart by their stages where two are called the same, then by id. */
@@ -113,21 +112,23 @@ function endsByDone(owner: Owner, run: StageRun): boolean {
   return run.id !== "come-up" && run.id !== "pressurize";
 }
 
-export function decideDone(deciding: Deciding): Outcome {
+export function decideDone(deciding: Deciding<"done">): Outcome {
   const { state, now, wish } = deciding;
-  const slots = wish.command.slots as { target?: string; at?: string };
+  const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  if (namesJarsOut(state, slots.target)) return decideOut(deciding, when.t);
-  const open = candidates(deciding, slots.target, endsByDone);
-  if (/\bjars?\b/.test(slots.target ?? "") && /\bout\b/.test(wish.command.text)) {
+  if (namesSort(ref, ...INSIDE) && activeOwners(state).some(isLoaded)) {
+    return decideOut(deciding, when.t);
+  }
+  const open = candidates(deciding, ref, endsByDone);
+  if (namesSort(ref, "jars") && namesSort(ref, "out")) {
     const cooling = open.some((one) => hasRole(one.run.spec, "cooling"));
     return refused(cooling ? "Those jars are out already." : "No jars are in a canner.");
   }
-  if (open.length === 0 && slots.target !== undefined) {
-    const out = candidates(deciding, slots.target, (_, run) => hasRole(run.spec, "treatment"));
+  if (open.length === 0 && ref !== undefined) {
+    const out = candidates(deciding, ref, (_, run) => hasRole(run.spec, "treatment"));
     if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
-    const waiting = candidates(deciding, slots.target, (owner, run) => {
+    const waiting = candidates(deciding, ref, (owner, run) => {
       const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
       return waits || isReady(deciding, owner, run);
     });
@@ -136,7 +137,7 @@ export function decideDone(deciding: Deciding): Outcome {
   }
   const one = pickForDone(deciding, open);
   if (one) return endStage(deciding, one, when.t);
-  if (open.length === 0) return refused(nothingToEnd(deciding, slots.target));
+  if (open.length === 0) return refused(nothingToEnd(deciding));
   return askWhich(wish, "Which is done:", choicesOf(state, open));
 }
 
@@ -144,10 +145,12 @@ function isLoaded(owner: Owner): boolean {
   return isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
 }
 
-function nothingToEnd(deciding: Deciding, target: string | undefined): string {
+function nothingToEnd(deciding: Deciding<"done">): string {
+  const { ref } = deciding.wish.command;
+  const { target } = deciding.wish.command.slots;
   const hot = (owner: Owner, run: StageRun) =>
     isLoad(owner) && !isLoaded(owner) && run.id === "canner" && run.state === "complete";
-  if (target !== undefined && candidates(deciding, target, hot).some(({ owner }) => isLoad(owner)))
+  if (ref !== undefined && candidates(deciding, ref, hot).some(({ owner }) => isLoad(owner)))
     return "The canner is ready already.";
   if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
   const process = activeOwners(deciding.state).find(
@@ -158,20 +161,20 @@ function nothingToEnd(deciding: Deciding, target: string | undefined): string {
 }
 
 /** A stage that waits only to be begun by a word. */
-export function isReady(deciding: Deciding, owner: Owner, run: StageRun): boolean {
+export function isReady(deciding: Present, owner: Owner, run: StageRun): boolean {
   if (run.state !== "waiting" || isLoad(owner) || run.spec.start !== "word") return false;
   const at = readyAt(deciding.state, owner, run, deciding.now);
   return at !== undefined && at <= deciding.now;
 }
 
 /** "Done" with nothing named means what Hands shows, if that leaves one thing. */
-function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefined {
+function pickForDone(deciding: Deciding<"done">, open: Candidate[]): Candidate | undefined {
   if (open.length <= 1) return open[0];
   const { state, now } = deciding;
   // A batch that is named is meant by its own work; its warming canner goes by its own name.
-  const { target } = deciding.wish.command.slots as { target?: string };
+  const { ref } = deciding.wish.command;
   const own = open.filter((one) => !isLoad(one.owner));
-  if (target !== undefined && own.length === 1 && !/canner|jar|load/.test(target)) return own[0];
+  if (ref && own.length === 1 && !namesSort(ref, "canner", "jars", "load")) return own[0];
   const shown = shelves(state, now)
     .filter((item) => item.shelf === "hands" && item.offer !== "begin")
     .map((item) => open.find((one) => one.run === item.run))
@@ -186,13 +189,16 @@ function pickForDone(deciding: Deciding, open: Candidate[]): Candidate | undefin
 }
 
 /** Ends a stage in the way its kind ends: some want a count or are facts of their own. */
-export function endStage(deciding: Deciding, one: Candidate, t: number): Outcome {
-  const { state, wish } = deciding;
+export function endStage(deciding: Present, one: Candidate, t: number): Outcome {
+  const { state } = deciding;
   const { owner, run } = one;
   if (hasRole(run.spec, "filling") && !isLoad(owner)) {
     if (owner.filled > 0) return done({ type: "all-filled", batch: owner.id, t });
-    const asking = { command: { ...wish.command, intent: "jars-filled", slots: {} } as never };
-    return askNumber(asking, `How many jars did you fill of ${ownerName(state, owner)}?`);
+    const filled = { intent: "jars-filled", slots: {}, confidence: 1 } as const;
+    return askNumber(
+      { command: filled },
+      `How many jars did you fill of ${ownerName(state, owner)}?`,
+    );
   }
   if (isLoad(owner)) {
     if (run.id === "load") return loadedByWord(deciding, owner, t);
@@ -208,7 +214,7 @@ export function endStage(deciding: Deciding, one: Candidate, t: number): Outcome
 }
 
 /** The jars that stand filled for this load go in. */
-export function loadedByWord(deciding: Deciding, load: Load, t: number): Outcome {
+export function loadedByWord(deciding: Present, load: Load, t: number): Outcome {
   const batch = deciding.state.batches[load.batch];
   if (!batch || batch.ready === 0) return refused("No jars are filled yet. Say how many are.");
   const parts = [{ batch: batch.id, jars: batch.ready, first: firstJar(deciding.state, batch.id) }];
@@ -226,24 +232,18 @@ export function firstJar(state: State, batch: string): number {
   return next;
 }
 
-function namesJarsOut(state: State, target: string | undefined): boolean {
-  if (target === undefined || !/\b(jars?|process|canner)\b/.test(target)) return false;
-  return activeOwners(state).some(
-    (owner) => isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined,
-  );
-}
+/** Sorts of things that stand for the load that is in the canner. */
+const INSIDE = ["jars", "process", "canner"] as const;
 
 /** Taking jars out: the plain end of a load, or early, which needs a warning and a yes. */
-function decideOut(deciding: Deciding, t: number): Outcome {
+function decideOut(deciding: Deciding<"done">, t: number): Outcome {
   const { state, wish } = deciding;
+  const { ref } = wish.command;
   const inside = candidates(deciding, undefined, (owner, run) => {
-    const isIn = isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
-    return isIn && hasRole(run.spec, "treatment");
+    return isLoaded(owner) && hasRole(run.spec, "treatment");
   });
-  const target = (wish.command.slots as { target?: string }).target ?? "";
-  const named = /\b(jars?|process|canner)\b/.test(target)
-    ? inside
-    : inside.filter((one) => isNamed(state, target, one));
+  const bySort = !ref || namesSort(ref, ...INSIDE);
+  const named = bySort ? inside : inside.filter((one) => isNamed(state, ref, one));
   const [one] = named;
   if (!one || !isLoad(one.owner)) return refused("No jars are in a canner.");
   if (named.length > 1) return askWhich(wish, "Which canner:", choicesOf(state, named));
@@ -257,7 +257,7 @@ function decideOut(deciding: Deciding, t: number): Outcome {
 }
 
 /** Why a pressure canner may not be opened after its process; undefined where it may. */
-function stillClosed(deciding: Deciding, load: Load, t: number): string | undefined {
+function stillClosed(deciding: Present, load: Load, t: number): string | undefined {
   const zero = runOfRole(load, "coming-down");
   if (!zero || isOver(zero)) return undefined;
   const at = zero.kept && completesAt(zero.kept);
@@ -291,7 +291,7 @@ function earlyWarning(state: State, load: Load, run: StageRun, t: number): strin
 
 /** What the wet-hands key does: exactly what Hands shows. */
 export function decideKey(
-  deciding: Deciding,
+  deciding: Present,
   item: Candidate & { offer?: "done" | "begin" },
 ): Outcome {
   if (item.offer === "begin") return done(stageFact("stage-begun", item, deciding.now));

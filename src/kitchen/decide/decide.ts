@@ -5,14 +5,14 @@
 
 import type { Library } from "../../recipe/library.ts";
 import { comeDue } from "../agenda.ts";
-import type { Command, Intent } from "../command.ts";
+import type { Intent } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { apply, fork } from "../evolve.ts";
 import { openLoads, refreshTerms } from "../loads/next-load.ts";
 import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
 import { beginPlanned, decidePlan } from "./day-plan.ts";
-import { decideAnswer, decideByFactorWords, decideYesNo } from "./decide-answers.ts";
+import { confirmedBeside, decideAnswer, decideConfirm, decideYesNo } from "./decide-answers.ts";
 import {
   decideAbandon,
   decideBegin,
@@ -31,13 +31,7 @@ import {
   decideWaterLow,
 } from "./decide-canner.ts";
 import { decideCorrectTime, decideUndo } from "./decide-corrections.ts";
-import {
-  confirmedInPassing,
-  decideBroken,
-  decideFilled,
-  decideLoaded,
-  decideSetAside,
-} from "./decide-jars.ts";
+import { decideBroken, decideFilled, decideLoaded, decideSetAside } from "./decide-jars.ts";
 import {
   decideAcknowledge,
   decideAltitude,
@@ -57,15 +51,17 @@ import {
 } from "./decide-seals.ts";
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
-import { type Deciding, done, type Outcome, refused, type Wish } from "./outcome.ts";
+import { type Deciding, done, type Outcome, type Present, refused, type Wish } from "./outcome.ts";
 
-type Decider = (deciding: Deciding) => Outcome;
+/** Decides commands of one intent. */
+type Decider<I extends Intent> = (deciding: Deciding<I>) => Outcome;
 
 /** Asked for, and answered from the state: nothing is written down. */
-const tell: Decider = () => ({ kind: "tell" });
+const tell = (): Outcome => ({ kind: "tell" });
 
-const DECIDERS: Record<Intent, Decider> = {
+const DECIDERS: { [I in Intent]: Decider<I> } = {
   begin: decideBegin,
+  confirm: decideConfirm,
   plan: decidePlan,
   done: decideDone,
   repeat: tell,
@@ -77,7 +73,7 @@ const DECIDERS: Record<Intent, Decider> = {
   "how-much": tell,
   explain: tell,
   help: tell,
-  unknown: decideByFactorWords,
+  unknown: tell,
   undo: decideUndo,
   acknowledge: decideAcknowledge,
   hush: decideHush,
@@ -130,21 +126,23 @@ export function decide(
   library: Library,
   lastAlarm?: string,
 ): Outcome {
-  const decider = DECIDERS[wish.command.intent];
-  const deciding: Deciding =
-    lastAlarm === undefined
-      ? { state, wish, now, library }
-      : { state, wish, now, library, lastAlarm };
-  return followed(decider(deciding), state, now, library, wish.command);
+  const present: Present = { state, now, library, ...(lastAlarm ? { lastAlarm } : {}) };
+  const outcome = decided({ ...present, wish });
+  if (outcome.kind !== "done") return outcome;
+  const beside = confirmedBeside(state, outcome.facts, wish.command.confirms ?? [], now);
+  return followed({ ...outcome, facts: [...outcome.facts, ...beside] }, present);
+}
+
+function decided<I extends Intent>(deciding: Deciding<I>): Outcome {
+  return DECIDERS[deciding.wish.command.intent](deciding);
 }
 
 /** The wet-hands key: does exactly what Hands shows, or says that words are needed. */
 export function decideKeyPress(state: State, now: number, library: Library): Outcome {
   const item = keyOffer(state, now);
   if (!item) return refused("That needs words.");
-  const command: Command = { intent: "done", slots: {}, confidence: 1, text: "" };
-  const deciding: Deciding = { state, wish: { command }, now, library };
-  return followed(decideKey(deciding, item), state, now, library);
+  const present = { state, now, library };
+  return followed(decideKey(present, item), present);
 }
 
 /** The passing of time is a command like any other: what has come due is written down. */
@@ -156,31 +154,11 @@ export function decideWake(state: State, now: number, library: Library): DatedFa
   return [...due, ...consequences(state, due, now, library)];
 }
 
-function followed(
-  outcome: Outcome,
-  state: State,
-  now: number,
-  library: Library,
-  command?: Command,
-): Outcome {
+/** An outcome with what the kitchen does of its own accord after it. */
+function followed(outcome: Outcome, { state, now, library }: Present): Outcome {
   if (outcome.kind !== "done") return outcome;
-  const facts = [...outcome.facts];
-  if (command) facts.push(...confirmedByWords(state, facts, command, now));
+  const { facts } = outcome;
   return { ...outcome, facts: [...facts, ...consequences(state, facts, now, library)] };
-}
-
-/** A report that already answers what would be asked ("new lids") is taken as its answer. */
-function confirmedByWords(
-  state: State,
-  facts: DatedFact[],
-  command: Command,
-  now: number,
-): DatedFact[] {
-  if (command.intent !== "done") return [];
-  return facts.flatMap((fact): DatedFact[] => {
-    const batch = fact.type === "stage-done" ? state.batches[fact.owner] : undefined;
-    return batch ? confirmedInPassing(batch, command.text, now) : [];
-  });
 }
 
 /** What the kitchen does of its own accord after facts: opens loads, looks terms up again. */

@@ -1,20 +1,17 @@
 /** What a decision may come to, and the small functions every decision uses. */
 
 import type { Library } from "../../recipe/library.ts";
-import type { Command } from "../command.ts";
+import type { CommandOf, Intent, Ref } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { type Owner, ownerOf, runOf } from "../owners.ts";
 import { kitchenTimeOf, type StageRun, type State, wallOf } from "../state.ts";
 import { localIso, MINUTE_MS, parseIso } from "../time.ts";
 
-/** A batch or load, one of its stages, or a timer. */
-export type Ref = { owner: string; stage?: string } | { timer: string };
-
 export type Choice = { label: string; ref: Ref };
 
 /** A command with what an earlier question about it settled. */
-export type Wish = {
-  command: Command;
+export type Wish<I extends Intent = Intent> = {
+  command: { [K in I]: CommandOf<K> }[I];
   /** A yes to "really?". */
   confirmed?: boolean;
   /** Which of several was meant. */
@@ -36,14 +33,17 @@ export type Outcome =
   /** Nothing changes: the facts are told. */
   | { kind: "tell" };
 
-export type Deciding = {
+/** The present, in which something is decided. */
+export type Present = {
   state: State;
   now: number;
   library: Library;
-  wish: Wish;
   /** The alarm that was spoken last, where one rings. */
   lastAlarm?: string;
 };
+
+/** A wish to be decided in the present; of any intent where none is named. */
+export type Deciding<I extends Intent = Intent> = Present & { wish: Wish<I> };
 
 export function done(...facts: DatedFact[]): Outcome {
   return { kind: "done", facts };

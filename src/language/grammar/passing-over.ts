@@ -27,7 +27,7 @@ function skipsFrom(words: readonly string[], at: number, table: SkipTable): numb
  */
 export function skipsOf(
   words: readonly string[],
-  book: PhraseBook,
+  book: Pick<PhraseBook, "fillers">,
   strangers: boolean,
 ): { at: number; cost: number }[][] {
   const skips: { at: number; cost: number }[][] = [];

@@ -37,7 +37,8 @@ export type PhraseBook = {
 
 const OPEN_SLOT = /\{(?:\w+:)?(?:text|asked|thing|person|open|timer|pinged|lot|label|produce)\}/;
 
-function skipTable(phrases: readonly string[]): SkipTable {
+/** A table of these phrases. */
+export function skipTable(phrases: readonly string[]): SkipTable {
   const table = new Map<string, string[][]>();
   for (const phrase of phrases) {
     const words = phrase.split(" ");

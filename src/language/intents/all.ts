@@ -6,6 +6,7 @@ import { answer } from "./answer.ts";
 import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
+import { confirm } from "./confirm.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
 import { done } from "./done.ts";
@@ -107,6 +108,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   place,
   prefer,
   answer,
+  confirm,
   "seed-saved": seedSaved,
   germination,
   unknown,

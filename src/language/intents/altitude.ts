@@ -1,3 +1,4 @@
+import { saysAbout } from "../values/about.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 const FEET_PER_METRE = 3.280839895;
@@ -9,7 +10,7 @@ function asLarge(low: number, high: number): number {
 }
 
 /** Feet, and how far they may be off where that was said; of a span, the middle and its half. */
-const finishAltitude: Finish = (raw) => {
+const finishAltitude: Finish = (raw, _context, _plain, said) => {
   const unit = raw.metres === undefined ? 1 : FEET_PER_METRE;
   const inFeet = (value: unknown) => Math.round(Number(value) * unit);
   const spans = raw.low !== undefined && raw.high !== undefined;
@@ -18,14 +19,15 @@ const finishAltitude: Finish = (raw) => {
   const feet = spans ? Math.round((low + high) / 2) : high;
   if (feet < -1500 || feet > 20000 || low > high) return undefined;
   const uncertaintyFt = spans ? high - feet : inFeet(raw.off);
-  return { slots: { feet, ...(uncertaintyFt > 0 ? { uncertaintyFt } : {}) } };
+  if (uncertaintyFt > 0) return { slots: { feet, uncertaintyFt } };
+  return { slots: saysAbout(said) ? { feet, about: true } : { feet } };
 };
 
 /** How high the kitchen lies. */
 export const altitude: MeaningOf<"altitude"> = {
   cost: "changing",
   when: ["asked:altitude"],
-  slots: { feet: "number", uncertaintyFt: "number" },
+  slots: { feet: "number", uncertaintyFt: "number", about: "flag" },
   parts: ["metres", "low", "high", "off"],
   example: "we're at six thousand two hundred feet",
   forgiving: true,

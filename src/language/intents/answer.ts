@@ -4,7 +4,14 @@ import type { MeaningOf } from "./meaning.ts";
 export const answer: MeaningOf<"answer"> = {
   cost: "clearing",
   when: ["asked"],
-  slots: { value: "number" },
+  slots: {
+    value: "number",
+    gauge: "word",
+    readsHighPsi: "number",
+    what: "word",
+    all: "flag",
+    about: "flag",
+  },
   example: "nine",
   answer: true,
 };

@@ -22,7 +22,17 @@ const finishBegin: Finish = (raw, context) => {
 export const begin: MeaningOf<"begin"> = {
   cost: "changing",
   when: ["always"],
-  slots: { recipe: "name", named: "name", choices: "names", variety: "name", weightLb: "number" },
+  slots: {
+    recipe: "name",
+    named: "name",
+    choices: "names",
+    variety: "name",
+    weightLb: "number",
+    jar: "word",
+    pack: "word",
+    method: "word",
+    atPsi: "number",
+  },
   parts: ["lot", "produce", "target"],
   example: "start the dilly beans, six pounds of Provider",
   forgiving: true,

@@ -1,11 +1,13 @@
 import type { MeaningOf } from "./meaning.ts";
+import { finishUncovered } from "./uncovered.ts";
 
 /** A boil is gone that was there. */
 export const boilLost: MeaningOf<"boil-lost"> = {
   cost: "raising",
   report: true,
   when: ["stage:pot", "load:in-water"],
-  slots: { target: "name", at: "instant" },
+  slots: { target: "name", at: "instant", uncovered: "flag" },
+  finish: finishUncovered,
   example: "it stopped boiling",
   topical: true,
   wordings: [

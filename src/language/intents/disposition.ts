@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const disposition: MeaningOf<"disposition"> = {
   cost: "changing",
   when: ["load:out", "asked:seals", "asked:disposition"],
+  ofRecord: true,
   slots: { target: "name", what: "word", count: "count", jars: "numbers" },
   example: "put it in the fridge",
   unasked: true,

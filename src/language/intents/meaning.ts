@@ -1,8 +1,10 @@
 /** What is declared of a meaning, a thing a person can ask for or report. */
 import type { Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import type { QuestionKind } from "../../kitchen/questions.ts";
+import type { DayPlan } from "../../kitchen/state.ts";
 import type { Context } from "../context.ts";
 import type { PlainWords } from "../values/targets.ts";
+import type { Utterance } from "../words.ts";
 
 /**
  * What a mistake costs. Harmless: an answer nobody wanted. Changing: it can be taken back. Raising:
@@ -41,7 +43,8 @@ export type SlotKind<V> =
   | (V extends string ? (string extends V ? "name" | "text" | "instant" | "word" : "word") : never)
   | (V extends readonly number[] ? "numbers" : never)
   | (V extends readonly string[] ? "names" : never)
-  | (V extends readonly LotToPlan[] ? "lots" : never);
+  | (V extends readonly LotToPlan[] ? "lots" : never)
+  | (V extends DayPlan ? "plan" : never);
 
 /** Slots as the phrases captured them. */
 export type Raw = Record<string, unknown>;
@@ -50,7 +53,12 @@ export type Raw = Record<string, unknown>;
 export type Finished = { slots: Raw; doubt?: number; misheard?: boolean };
 
 /** Nothing where the values make no sense. */
-export type Finish = (raw: Raw, context: Context, plain: PlainWords) => Finished | undefined;
+export type Finish = (
+  raw: Raw,
+  context: Context,
+  plain: PlainWords,
+  said: Utterance,
+) => Finished | undefined;
 
 /**
  * Ways of saying one thing, in the language of pattern.ts; where every one of them fills a slot
@@ -85,6 +93,8 @@ type Declared<I extends Intent> = {
   example?: string;
   /** It answers the question that waits. */
   answer?: true;
+  /** It may be of jars whose batch is done with, so that its target is any batch on record. */
+  ofRecord?: true;
   /** Not meant where it ends in a question mark, unless it asks for it to be done. */
   unasked?: true;
   /** Doubting words that belong to this report. */

@@ -5,6 +5,7 @@ export const opened: MeaningOf<"opened"> = {
   cost: "changing",
   report: true,
   when: ["always"],
+  ofRecord: true,
   slots: { target: "name", count: "count", size: "word", spoiled: "flag" },
   example: "we opened a pint of the beets",
   doubting: ["used"],

@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const place: MeaningOf<"place"> = {
   cost: "changing",
   when: ["always"],
+  ofRecord: true,
   slots: { target: "name", place: "name" },
   example: "I put the beets in the cellar",
   wordings: [

@@ -21,6 +21,7 @@ export const plan: MeaningOf<"plan"> = {
     quiet: "word",
     go: "flag",
     drop: "flag",
+    planned: "plan",
   },
   parts: ["lots"],
   example: "plan the day",

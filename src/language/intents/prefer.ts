@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const prefer: MeaningOf<"prefer"> = {
   cost: "changing",
   when: ["always"],
+  ofRecord: true,
   slots: { target: "name", over: "name", taster: "name" },
   example: "we liked the beets better than the beans",
   wordings: [

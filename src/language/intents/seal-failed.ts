@@ -5,6 +5,7 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
   cost: "raising",
   report: true,
   when: ["load:out", "asked:seals"],
+  ofRecord: true,
   slots: { target: "name", count: "count", jars: "numbers", othersSealed: "flag" },
   parts: ["size"],
   example: "jar three didn't seal",

@@ -5,6 +5,7 @@ export const sealed: MeaningOf<"sealed"> = {
   cost: "clearing",
   report: true,
   when: ["load:out", "asked:seals"],
+  ofRecord: true,
   slots: { target: "name", all: "flag", count: "count", jars: "numbers" },
   example: "they all sealed",
   wordings: [

@@ -9,6 +9,7 @@ const finishTaste: Finish = ({ scores, scoreName, score, ...rest }) => {
 export const taste: MeaningOf<"taste"> = {
   cost: "changing",
   when: ["always"],
+  ofRecord: true,
   slots: { target: "name", taster: "name" },
   parts: ["scores", "scoreName", "score"],
   example: "crunch four",

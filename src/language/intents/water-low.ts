@@ -1,11 +1,13 @@
 import type { MeaningOf } from "./meaning.ts";
+import { finishUncovered } from "./uncovered.ts";
 
 /** Too little water stands in the canner. */
 export const waterLow: MeaningOf<"water-low"> = {
   cost: "raising",
   report: true,
   when: ["load:in-water"],
-  slots: { target: "name", at: "instant" },
+  slots: { target: "name", at: "instant", uncovered: "flag" },
+  finish: finishUncovered,
   example: "the water is below the lids",
   wordings: [
     `[<the>|{target}] water [level] [<in-pot>] [is|has|has gotten|has got|has gone|is getting|

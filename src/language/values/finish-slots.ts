@@ -1,11 +1,11 @@
-import type { Intent } from "../../kitchen/command.ts";
+import type { Command, Intent, Meant, Ref } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
 import { phraseBook } from "../grammar/phrase-book.ts";
 import { MEANINGS } from "../intents/all.ts";
 import type { Raw } from "../intents/meaning.ts";
-import type { Understood } from "../understand.ts";
 import type { Utterance } from "../words.ts";
-import { type Meaning, meaningOf, namesOf, type Target } from "./targets.ts";
+import { meantBy } from "./meaning.ts";
+import type { Target } from "./targets.ts";
 
 /** The last step: what the phrases captured becomes the slots of the contract. */
 
@@ -28,9 +28,33 @@ function declared(intent: Intent, raw: Raw): Raw {
   return Object.fromEntries(Object.entries(raw).filter(([slot]) => Object.hasOwn(slots, slot)));
 }
 
+/** What a name stands for; where nothing bears it as it was said, what it was taken for. */
+export function refFor(
+  name: Target | string,
+  intent: Intent,
+  said: Utterance,
+  context: Context,
+): Meant {
+  const whole = typeof name === "string" ? name : name.said;
+  const meant = meantBy(whole, context, MEANINGS[intent].ofRecord);
+  const out = intent === "done" && said.words.some(({ word }) => word === "out");
+  const sorts: Meant["sorts"] = out ? [...meant.sorts, "out"] : meant.sorts;
+  if (typeof name === "string" || meant.running.length > 0) return { ...meant, sorts };
+  const { batches, timers } = name.meaning;
+  const running: Ref[] = [
+    ...batches.map((owner) => ({ owner })),
+    ...timers.map((timer) => ({ timer })),
+  ];
+  const recorded = meant.recorded.length > 0 ? meant.recorded : running;
+  return { ...meant, sorts, running, recorded };
+}
+
+/** The slots that name a thing, with where what they stand for goes. */
+const NAMING = { target: "ref", named: "ref", over: "overRef" } as const;
+
 /**
  * Slots as the contract has them, or nothing where the values make no sense. Names become the
- * words said, and what they can mean goes beside the slots.
+ * words said, and what they can stand for goes beside the slots.
  */
 export function finishSlots(
   intent: Intent,
@@ -38,28 +62,22 @@ export function finishSlots(
   confidence: number,
   said: Utterance,
   context: Context,
-): Understood | undefined {
+): Command | undefined {
   const { finish } = MEANINGS[intent];
   const finished = finish
-    ? finish(raw, context, phraseBook().plain)
+    ? finish(raw, context, phraseBook().plain, said)
     : { slots: declared(intent, raw) };
   if (!finished) return undefined;
   const slots: Raw = {};
-  let refersTo: Meaning | undefined;
+  const refs: { ref?: Meant; overRef?: Meant } = {};
   for (const [slot, value] of Object.entries(finished.slots)) {
     if (value === undefined) continue;
-    if (isTarget(value)) {
-      slots[slot] = value.said;
-      refersTo = value.exact ? meaningOf(value.said, namesOf(context)) : value.meaning;
-      const { batches, timers, recipes } = refersTo;
-      if (batches.length + timers.length + recipes.length === 0) refersTo = value.meaning;
-    } else slots[slot] = value;
+    slots[slot] = isTarget(value) ? value.said : value;
+    if (!Object.hasOwn(NAMING, slot) || !(isTarget(value) || typeof value === "string")) continue;
+    refs[NAMING[slot as keyof typeof NAMING]] = refFor(value, intent, said, context);
   }
   const doubt = Math.max(finished.doubt ?? 0, finished.misheard || isMisheard(raw) ? MISHEARD : 0);
   const rounded = Math.max(0.3, Math.round((confidence - doubt) * 100) / 100);
   // The phrases of an intent fill only that intent's slots; tests hold every family to it.
-  const command = { intent, slots, confidence: rounded, text: said.text } as Understood;
-  const meant =
-    refersTo && refersTo.batches.length + refersTo.timers.length + refersTo.recipes.length;
-  return meant ? { ...command, refersTo } : command;
+  return { intent, slots, confidence: rounded, ...refs } as Command;
 }

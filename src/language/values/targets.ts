@@ -137,7 +137,9 @@ function enterBatch(own: Names, recipes: Names, batch: Context["running"][number
   enter(own, batch.id, "batches", batch.id);
   if (batch.title) enter(own, batch.title, "batches", batch.id);
   if (batch.variety) enter(own, batch.variety, "batches", batch.id);
-  for (const stage of batch.stages ?? []) enter(own, stage, "batches", batch.id);
+  for (const { title, state } of batch.stages ?? []) {
+    if (state === "running") enter(own, title, "batches", batch.id);
+  }
   for (const entry of recipes.byName.values()) {
     if (!entry.recipes.includes(batch.recipe)) continue;
     enter(own, entry.name, "batches", batch.id);
@@ -317,9 +319,4 @@ function extendedAt(
   const { recipes, batches, timers } = first.value;
   const said = `${first.value.name} ${name}`;
   return { value: { said, meaning: { recipes, batches, timers }, exact: true }, next: second.next };
-}
-
-/** What a name said elsewhere (an answer, a label) means. */
-export function meaningOf(said: string, names: Names): Meaning {
-  return names.byName.get(simplify(said)) ?? NOTHING;
 }

@@ -4,7 +4,7 @@
  * tasks and the order of hands are worked out anew.
  */
 import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
-import { type PlanSlots, planIds } from "../../kitchen/decide/day-plan.ts";
+import { planIds } from "../../kitchen/decide/day-plan.ts";
 import type { Outcome, Wish } from "../../kitchen/decide/outcome.ts";
 import { handsBusy, planKey } from "../../kitchen/decide/planned-begin.ts";
 import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
@@ -77,7 +77,7 @@ export class DayPlan {
     const { command } = wish;
     if (command.intent !== "plan") return undefined;
     const { go, drop, items } = command.slots;
-    if (drop || (command.slots as PlanSlots).planned) return undefined;
+    if (drop || command.slots.planned) return undefined;
     if (go && !items) {
       const { proposal } = this;
       if (proposal && now - proposal.at < PROPOSAL_MS) return begun(proposal.kept, now);
@@ -107,7 +107,7 @@ export class DayPlan {
     if (command.slots.go) return begun(planned, now);
     const words = planSentences(this.parts.state(), planned, plan, now);
     const asks = planned.items.length > 0 ? "Shall I begin it?" : "Shall I keep to it?";
-    const wish = { command: { ...command, slots: { ...command.slots, planned } } as Command };
+    const wish: Wish = { command: { ...command, slots: { ...command.slots, planned } } };
     const text = [...words, found.altitudeKnown ? "" : NO_ALTITUDE, asks].filter(Boolean).join(" ");
     return { kind: "ask", text, wish, expects: "yes", choices: [] };
   }

@@ -3,8 +3,8 @@
  * words could say: the very batch, and seed lots with all there is to know of them.
  */
 import type { Command } from "../../kitchen/command.ts";
-import type { Wish } from "../../kitchen/decide/outcome.ts";
 import { handedSlots } from "../../kitchen/facts/handed-slots.ts";
+import type { Carried } from "../carried.ts";
 
 /** A line that begins so carries a command as JSON; people's words never hold such a character. */
 export const COMMAND_MARK = "\u0001";
@@ -13,21 +13,22 @@ export const COMMAND_MARK = "\u0001";
 export const LONGEST_COMMAND = 50_000;
 
 /** The line for a wish, without its line end. `chosen` is the batch it is about. */
-export function handedLine({ command, chosen = [] }: Wish): string {
-  const [ref] = chosen;
+export function handedLine({ wish, words: text }: Carried): string {
+  const [ref] = wish.chosen ?? [];
   const owner = ref && "owner" in ref ? { owner: ref.owner } : {};
-  const { intent, slots, text } = command;
+  const { intent, slots } = wish.command;
   return `${COMMAND_MARK}${JSON.stringify({ intent, slots, text, ...owner })}`;
 }
 
 /** The wish in a line; undefined where it is none, or one that is not handed over. */
-export function handedWish(line: string): Wish | undefined {
+export function handedWish(line: string): Carried | undefined {
   const found = objectIn(line.slice(COMMAND_MARK.length));
   const { intent, slots, text, owner } = found ?? {};
   const given = handedSlots(intent, slots);
   if (typeof text !== "string" || !given) return undefined;
-  const command = { intent, slots: given, confidence: 1, text } as unknown as Command;
-  return typeof owner === "string" ? { command, chosen: [{ owner }] } : { command };
+  const command = { intent, slots: given, confidence: 1 } as unknown as Command;
+  const wish = typeof owner === "string" ? { command, chosen: [{ owner }] } : { command };
+  return { wish, words: text };
 }
 
 function objectIn(text: string): Record<string, unknown> | undefined {

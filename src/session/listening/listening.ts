@@ -10,7 +10,7 @@ import { understand } from "../../language/understand.ts";
 import type { EarsEvents, EarsGrammar, EarsPort, Heard } from "../../ports/ears.ts";
 import type { CaptureSource } from "../../voice/listening/capture.ts";
 import { ChildEars } from "../../voice/listening/child-ears.ts";
-import { contextOf } from "../dialogue.ts";
+import { contextOf } from "../context-of.ts";
 import type { LiveKitchen } from "../live-kitchen.ts";
 import type { Session } from "../session.ts";
 import { realClock } from "../time/real-clock.ts";

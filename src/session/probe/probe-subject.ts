@@ -1,6 +1,6 @@
 /** Which canner or pot a probe's reading is about, and by which rule it is judged. */
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
-import { find } from "../../kitchen/names.ts";
+import { standsFor } from "../../kitchen/meant.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";
 import {
@@ -12,6 +12,8 @@ import {
 import { isOver } from "../../kitchen/stage-run.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Load, StageRun, State } from "../../kitchen/state.ts";
+import { meantBy } from "../../language/values/meaning.ts";
+import { thingsOf } from "../context-of.ts";
 
 export type Subject = {
   owner: Owner;
@@ -67,10 +69,7 @@ export function subjectOf(state: State, reading: ProbeReading): Subject | undefi
 function isNamed(state: State, where: string, { owner, run }: Subject): boolean {
   if (isLoad(owner) && (where === owner.canner || /\b(canner|water|load)\b/.test(where)))
     return true;
-  return find(state, where).some((found) => {
-    if (!("owner" in found)) return false;
-    return found.owner === owner && (found.run === undefined || found.run === run);
-  });
+  return standsFor(meantBy(where, { ...thingsOf(state), recipes: [] }).running, owner, run);
 }
 
 /** The rule for a subject; undefined while the altitude or the pressure is not known. */

@@ -174,13 +174,13 @@ export class ProbeWatch implements SecondWitness {
     subject: Subject,
     said: { intent: Intent; slots: object },
     at: number | undefined,
-    text: string,
+    words: string,
   ): void {
     const { state } = this.session;
     const when = at === undefined ? {} : { at: localIso(wallOf(state, at), state.zone) };
-    const command = { ...said, slots: { ...said.slots, ...when }, confidence: 1, text } as Command;
+    const command = { ...said, slots: { ...said.slots, ...when }, confidence: 1 } as Command;
     const chosen = [{ owner: subject.owner.id, stage: subject.run.id }];
-    this.session.carry({ command, chosen });
+    this.session.carry({ wish: { command, chosen }, words });
   }
 
   private temperature(channel: Channel, owner: Owner): DatedFact {

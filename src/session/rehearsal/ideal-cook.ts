@@ -3,8 +3,7 @@
  * and refrigerates where a disposition is asked. Plays rehearsals, and the quiet parts of tests.
  */
 import { startByWordAt } from "../../kitchen/agenda.ts";
-import type { Command, Intent } from "../../kitchen/command.ts";
-import type { Ref, Wish } from "../../kitchen/decide/outcome.ts";
+import type { Command, Intent, Ref } from "../../kitchen/command.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
 import { current, isLost } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
@@ -23,8 +22,9 @@ import {
   LOW_TEMPERATURE_READ_MINUTES,
   UNLOAD_MINUTES,
 } from "../../reckon/trade-numbers.ts";
+import type { Carried } from "../carried.ts";
 
-export type CookAction = { at: number; wish: Wish };
+export type CookAction = Carried & { at: number };
 
 /** An alarm that no work of the next minutes answers is answered by a word after this. */
 const ANSWER_MS = 2 * MINUTE_MS;
@@ -32,9 +32,9 @@ const RECOVERY_MINUTES = 2;
 const SEALS_MINUTES = 5;
 const GOOD_LOW_TEMPERATURE_F = 182;
 
-function wish(intent: Intent, slots: object, text: string, chosen?: Ref): Wish {
-  const command = { intent, slots, confidence: 1, text } as Command;
-  return chosen ? { command, chosen: [chosen] } : { command };
+function wish(intent: Intent, slots: object, words: string, chosen?: Ref): Carried {
+  const command = { intent, slots, confidence: 1 } as Command;
+  return { wish: chosen ? { command, chosen: [chosen] } : { command }, words };
 }
 
 /** What the cook does next and when; undefined when there is nothing left to do. */
@@ -49,7 +49,7 @@ export function nextAction(
   const heard: CookAction[] =
     ringing === undefined
       ? []
-      : [{ at: (state.due[ringing] ?? now) + ANSWER_MS, wish: wish("acknowledge", {}, "got it") }];
+      : [{ at: (state.due[ringing] ?? now) + ANSWER_MS, ...wish("acknowledge", {}, "got it") }];
   const actions = activeOwners(state).flatMap((owner) =>
     isLoad(owner) ? loadActions(state, owner) : batchActions(state, owner, now),
   );
@@ -66,27 +66,27 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
     case "altitude":
       return {
         at: now,
-        wish: wish("altitude", { feet: demoAltitudeFt }, `we're at ${demoAltitudeFt} feet`),
+        ...wish("altitude", { feet: demoAltitudeFt }, `we're at ${demoAltitudeFt} feet`),
       };
     case "gauge":
-      return { at: now, wish: wish("answer", { value: "dial" }, "a dial") };
+      return { at: now, ...wish("answer", { value: "dial", gauge: "dial" }, "a dial") };
     case "gauge-off":
-      return { at: now, wish: wish("answer", { value: 0 }, "zero") };
+      return { at: now, ...wish("answer", { value: 0 }, "zero") };
     case "disposition": {
       const load = state.loads[question.about ?? ""];
       const cold =
         load && dispositionsFor(load, question.detail ?? "", now).includes("refrigerate");
       return cold
-        ? { at: now, wish: wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
-        : { at: now, wish: wish("disposition", { what: "discard" }, "throw them out") };
+        ? { at: now, ...wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
+        : { at: now, ...wish("disposition", { what: "discard" }, "throw them out") };
     }
     case "seals":
       return {
         at: now + SEALS_MINUTES * MINUTE_MS,
-        wish: wish("sealed", { all: true }, "all sealed"),
+        ...wish("sealed", { all: true }, "all sealed"),
       };
     default:
-      return { at: now, wish: wish("yes", {}, "yes") };
+      return { at: now, ...wish("yes", {}, "yes") };
   }
 }
 
@@ -96,12 +96,12 @@ function refOf(owner: Owner, run: StageRun): Ref {
 
 function doneAfter(owner: Owner, run: StageRun, minutes: number, text: string): CookAction {
   const at = (run.startedAt ?? 0) + minutes * MINUTE_MS;
-  return { at, wish: wish("done", {}, text, refOf(owner, run)) };
+  return { at, ...wish("done", {}, text, refOf(owner, run)) };
 }
 
 function batchActions(state: State, batch: Batch, now: number): CookAction[] {
   if (batch.state === "held") {
-    return [{ at: now, wish: wish("resume", {}, "let's go on", { owner: batch.id }) }];
+    return [{ at: now, ...wish("resume", {}, "let's go on", { owner: batch.id }) }];
   }
   if (batch.state !== "running") return [];
   return batch.stages.flatMap((run): CookAction[] => {
@@ -129,7 +129,7 @@ function beginByWord(state: State, batch: Batch, run: StageRun, now: number): Co
   if (ready === undefined) return [];
   const at = startByWordAt(state, batch, run, now) ?? ready;
   const pot = potOf(run);
-  return [{ at, wish: wish("begin", { named: pot }, `start the ${pot}`, refOf(batch, run)) }];
+  return [{ at, ...wish("begin", { named: pot }, `start the ${pot}`, refOf(batch, run)) }];
 }
 
 function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] {
@@ -139,7 +139,7 @@ function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] 
   const from = last === undefined ? (run.startedAt ?? 0) : last;
   const minutes =
     last === undefined ? Math.max(1, typical - run.kept.needMinutes) : RECOVERY_MINUTES;
-  return [{ at: from + minutes * MINUTE_MS, wish: wish("boiling", {}, text, refOf(batch, run)) }];
+  return [{ at: from + minutes * MINUTE_MS, ...wish("boiling", {}, text, refOf(batch, run)) }];
 }
 
 function fillAction(state: State, batch: Batch, run: StageRun, typical: number): CookAction[] {
@@ -155,7 +155,7 @@ function fillAction(state: State, batch: Batch, run: StageRun, typical: number):
   const text = batch.jar ? `${count} ${batch.jar}s filled` : `${count} filled`;
   const slots = size ? { count, size } : { count };
   return [
-    { at: from + typical * MINUTE_MS, wish: wish("jars-filled", slots, text, { owner: batch.id }) },
+    { at: from + typical * MINUTE_MS, ...wish("jars-filled", slots, text, { owner: batch.id }) },
   ];
 }
 
@@ -166,7 +166,7 @@ function loadActions(state: State, load: Load): CookAction[] {
     const lost = run === process && run.state === "running" && run.kept && isLost(run.kept);
     if (run.state === "running" && (lost || vents)) {
       const at = (run.kept?.stretches.at(-1)?.to ?? 0) + RECOVERY_MINUTES * MINUTE_MS;
-      return [{ at, wish: vents ? venting(load, run) : sign(load, run) }];
+      return [{ at, ...(vents ? venting(load, run) : sign(load, run)) }];
     }
   }
   const run = load.stages.find((one) => one.state === "running");
@@ -180,12 +180,12 @@ function loadActions(state: State, load: Load): CookAction[] {
     case "come-up":
       return comeUp(load, process, at(COME_UP_MINUTES));
     case "pressurize":
-      return process ? [{ at: at(run.spec.typicalMinutes), wish: sign(load, process) }] : [];
+      return process ? [{ at: at(run.spec.typicalMinutes), ...sign(load, process) }] : [];
     case "unload":
       return [
         {
           at: at(UNLOAD_MINUTES),
-          wish: wish("done", { target: "jars" }, "the jars are out", { owner: load.id }),
+          ...wish("done", {}, "the jars are out", { owner: load.id, stage: "unload" }),
         },
       ];
     case "settle":
@@ -203,7 +203,7 @@ function byRole(load: Load, run: StageRun): CookAction[] {
     case "coming-down": {
       if (run.kept && current(run.kept)) return [];
       const at = (run.startedAt ?? 0) + typicalMinutes * MINUTE_MS;
-      return [{ at, wish: wish("pressure", { value: 0, unit: "psi" }, "the pressure is zero") }];
+      return [{ at, ...wish("pressure", { value: 0, unit: "psi" }, "the pressure is zero") }];
     }
     case "seals":
     case "venting":
@@ -223,29 +223,29 @@ function loadTogether(state: State, load: Load, at: number): CookAction[] {
   });
   if (filling) return [];
   const chosen = batches.filter((batch) => batch.ready > 0).map((batch) => ({ owner: batch.id }));
-  const { command } = wish("loaded", {}, "the jars are in");
-  return [{ at, wish: { command, chosen } }];
+  const { wish: one, words } = wish("loaded", {}, "the jars are in");
+  return [{ at, words, wish: { ...one, chosen } }];
 }
 
-function venting(load: Load, run: StageRun): Wish {
+function venting(load: Load, run: StageRun): Carried {
   return wish("venting", {}, "it's venting", { ...refOf(load, run) });
 }
 
 function comeUp(load: Load, process: StageRun | undefined, at: number): CookAction[] {
   if (!process) return [];
   if (load.terms?.method === "pressure") {
-    return [{ at, wish: wish("venting", {}, "it's venting steadily") }];
+    return [{ at, ...wish("venting", {}, "it's venting steadily") }];
   }
   if (load.terms?.method === "steam") {
     if (load.column === undefined)
-      return [{ at, wish: wish("venting", {}, "a full column of steam") }];
-    return [{ at, wish: sign(load, process) }];
+      return [{ at, ...wish("venting", {}, "a full column of steam") }];
+    return [{ at, ...sign(load, process) }];
   }
-  return [{ at, wish: sign(load, process) }];
+  return [{ at, ...sign(load, process) }];
 }
 
 /** The sign that starts the clock, by method. */
-function sign(load: Load, process: StageRun): Wish {
+function sign(load: Load, process: StageRun): Carried {
   const ref = refOf(load, process);
   const altitude = load.terms?.altitudeFt ?? 0;
   switch (load.terms?.method) {
@@ -265,13 +265,8 @@ function sign(load: Load, process: StageRun): Wish {
   }
 }
 
-function temperature(value: number, ref: Ref): Wish {
-  return wish(
-    "temperature",
-    { value, unit: "F", target: "canner" },
-    `the canner is at ${value}`,
-    ref,
-  );
+function temperature(value: number, ref: Ref): Carried {
+  return wish("temperature", { value, unit: "F" }, `the canner is at ${value}`, ref);
 }
 
 function lowReading(load: Load, run: StageRun): CookAction[] {
@@ -279,5 +274,5 @@ function lowReading(load: Load, run: StageRun): CookAction[] {
   if (!kept?.readAt || !current(kept)) return [];
   const last = kept.readAt.at(-1) ?? run.startedAt ?? 0;
   const at = last + LOW_TEMPERATURE_READ_MINUTES * MINUTE_MS;
-  return [{ at, wish: temperature(GOOD_LOW_TEMPERATURE_F, refOf(load, run)) }];
+  return [{ at, ...temperature(GOOD_LOW_TEMPERATURE_F, refOf(load, run)) }];
 }

@@ -3,8 +3,7 @@
  * arguments give the same lines to the byte.
  */
 
-import type { Command } from "../../kitchen/command.ts";
-import type { BeginSlots } from "../../kitchen/decide/decide-batch.ts";
+import type { SlotsOf } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { KINDS, rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -26,7 +25,7 @@ import type { Direction, ScriptLine } from "./rehearsal-script.ts";
 export type RehearsalParts = {
   library: Library;
   recipes: string[];
-  begin: Omit<BeginSlots, "recipe">;
+  begin: Omit<SlotsOf["begin"], "recipe">;
   startMs: number;
   zone: string;
   setUp: DatedFact[];
@@ -118,13 +117,8 @@ export class Rehearsal {
   private beginOne(recipe: string): void {
     const slots = { ...this.parts.begin, recipe };
     const title = this.parts.library.recipes.get(recipe)?.title.toLowerCase() ?? recipe;
-    const command = {
-      intent: "begin",
-      slots,
-      confidence: 1,
-      text: `start the ${title}`,
-    } as Command;
-    this.kitchen.session.carry({ command });
+    const command = { intent: "begin", slots, confidence: 1 } as const;
+    this.kitchen.session.carry({ wish: { command }, words: `start the ${title}` });
   }
 
   /** Plays one line of a script; the answer says why it cannot. */
@@ -250,7 +244,7 @@ export class Rehearsal {
       if (action && kitchen.session.now() >= action.at - 1) {
         let reply: Reply | undefined;
         this.surviving(() => {
-          reply = kitchen.session.carry(action.wish);
+          reply = kitchen.session.carry(action);
         });
         if (reply?.refused) return `the cook was refused: ${reply.lines.join(" ")}`;
         await settled();

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { connect } from "node:net";
-import type { Wish } from "../../kitchen/decide/outcome.ts";
+import type { Carried } from "../carried.ts";
 import { handedLine, LONGEST_COMMAND } from "../day/handed-wish.ts";
 import {
   addressFile,
@@ -32,8 +32,12 @@ export function tell(folder: string, words: string, deadlineMs = DEADLINE_MS): P
 }
 
 /** Hands a command to it as it is; its intent is a `HandedIntent`. Settles as `tell` does. */
-export function hand(folder: string, wish: Wish, deadlineMs = DEADLINE_MS): Promise<TellReply> {
-  return handOver(folder, handedLine(wish), LONGEST_COMMAND, deadlineMs);
+export function hand(
+  folder: string,
+  carried: Carried,
+  deadlineMs = DEADLINE_MS,
+): Promise<TellReply> {
+  return handOver(folder, handedLine(carried), LONGEST_COMMAND, deadlineMs);
 }
 
 function handOver(

@@ -3,7 +3,7 @@ import * as fs from "node:fs";
 import { createServer, type Server, type Socket } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import type { Wish } from "../../kitchen/decide/outcome.ts";
+import type { Carried } from "../carried.ts";
 import { COMMAND_MARK, handedWish, LONGEST_COMMAND } from "../day/handed-wish.ts";
 import {
   addressFile,
@@ -16,7 +16,7 @@ import {
 } from "./tell-protocol.ts";
 
 /** What the kitchen says to words, or to a command, handed in. */
-export type Answerer = (said: string | Wish) => TellAnswer | Promise<TellAnswer>;
+export type Answerer = (said: string | Carried) => TellAnswer | Promise<TellAnswer>;
 
 export type TellServer = {
   /** Where it listens: a socket's path, or a pipe's name. */

@@ -35,7 +35,7 @@ function cook(kitchen: MadeUpKitchen, minutes: number): void {
     const at = Math.min(end, action?.at ?? end);
     const wake = kitchen.clock.untilNextTimer() ?? Number.POSITIVE_INFINITY;
     kitchen.clock.advance(Math.max(0, Math.min(at - now, wake)));
-    if (action && action.at <= kitchen.session.now()) kitchen.session.carry(action.wish);
+    if (action && action.at <= kitchen.session.now()) kitchen.session.carry(action);
   }
 }
 

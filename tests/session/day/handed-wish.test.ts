@@ -17,13 +17,14 @@ describe("a command handed over", () => {
     fc.assert(
       fc.property(fc.string({ unit: "binary" }), fc.option(fc.string()), (text, owner) => {
         const wish = {
-          command: { intent: "seed-saved", slots: { ...SEED, isolation: text }, text },
+          command: { intent: "seed-saved", slots: { ...SEED, isolation: text } },
           ...(owner === null ? {} : { chosen: [{ owner }] }),
         } as unknown as Wish;
-        const sent = handedLine(wish);
+        const sent = handedLine({ wish, words: text });
         expect(sent).not.toContain("\n");
         const { command, ...rest } = wish;
-        expect(handedWish(sent)).toEqual({ command: { ...command, confidence: 1 }, ...rest });
+        const arrived = { command: { ...command, confidence: 1 }, ...rest };
+        expect(handedWish(sent)).toEqual({ wish: arrived, words: text });
       }),
     );
   });
@@ -34,7 +35,8 @@ describe("a command handed over", () => {
       { recipe: "dilled-green-beans", weightLb: 4, variety: "Provider" },
     ];
     const slots = { items, go: true, finishBy: "2027-08-14T21:00:00" };
-    expect(handedWish(line({ intent: "plan", text: "plan", slots }))?.command.slots).toEqual(slots);
+    const arrived = handedWish(line({ intent: "plan", text: "plan", slots }));
+    expect(arrived?.wish.command.slots).toEqual(slots);
     const off = { ...slots, items: [...items, { recipe: "rhubarb" }] };
     expect(handedWish(line({ intent: "plan", text: "plan", slots: off }))).toBeUndefined();
   });
@@ -55,6 +57,6 @@ describe("a command handed over", () => {
     expect(saved({ variety: "Boothby Blond" })).toBeUndefined();
     expect(saved({ ...SEED, fermentDays: "three" })).toBeUndefined();
     expect(saved({ ...SEED, storage: null })).toBeUndefined();
-    expect(saved({ ...SEED, polluted: true })?.command.slots).toEqual(SEED);
+    expect(saved({ ...SEED, polluted: true })?.wish.command.slots).toEqual(SEED);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { spokenGrammar } from "../../../src/language/grammar/spoken-grammar.ts";
 import { understand } from "../../../src/language/understand.ts";
-import { contextOf } from "../../../src/session/dialogue.ts";
+import { contextOf } from "../../../src/session/context-of.ts";
 import { grammarNow } from "../../../src/session/listening/listening.ts";
 import { momentOf } from "../../../src/session/listening/listening-moment.ts";
 import { GrammarSentences } from "../../language/grammar-sentences.ts";

@@ -1,0 +1,37 @@
+/** Reading what a name stands for, which was resolved before it came here. */
+import type { Meant, Ref, Sort } from "./command.ts";
+import type { Owner } from "./owners.ts";
+import type { Batch, StageRun, State, Timer } from "./state.ts";
+
+/** Whether any of these is the stage, or its batch or load as a whole. */
+export function standsFor(refs: readonly Ref[], owner: Owner, run: StageRun): boolean {
+  return refs.some(
+    (ref) =>
+      "owner" in ref && ref.owner === owner.id && (ref.stage === undefined || ref.stage === run.id),
+  );
+}
+
+/** Ids of the batches and loads among these, of whose stages one was named with them. */
+export function ownerIds(refs: readonly Ref[]): Set<string> {
+  return new Set(refs.flatMap((ref) => ("owner" in ref ? [ref.owner] : [])));
+}
+
+/** The batches among these, in their order. */
+export function batchesOf(state: State, refs: readonly Ref[]): Batch[] {
+  return [...ownerIds(refs)].flatMap((id) => state.batches[id] ?? []);
+}
+
+/** The timers among these. */
+export function timersOf(state: State, refs: readonly Ref[]): Timer[] {
+  return refs.flatMap((ref) => ("timer" in ref ? (state.timers[ref.timer] ?? []) : []));
+}
+
+/** Whether one of these sorts of things was named, with or without which. */
+export function namesSort(ref: Meant | undefined, ...sorts: Sort[]): boolean {
+  return ref?.sorts.some((one) => sorts.includes(one)) ?? false;
+}
+
+/** Whether nothing but one of these sorts of things was named. */
+export function namesOnlySort(ref: Meant | undefined, ...sorts: Sort[]): boolean {
+  return ref?.sortAlone === true && namesSort(ref, ...sorts);
+}

@@ -1,0 +1,145 @@
+/**
+ * What an utterance says of critical factors. A factor is confirmed only by a clause that its
+ * wording and a few fillers cover from end to end, in an utterance of which nothing is left over.
+ */
+import type { Confirm } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { FACTOR_FILLERS, FACTOR_LISTS, FACTOR_WORDINGS, GUESSES } from "./factor-wordings.ts";
+import { Grammar, type Match, type Phrase, type Run } from "./grammar/matcher.ts";
+import { skipsOf } from "./grammar/passing-over.ts";
+import { skipTable } from "./grammar/phrase-book.ts";
+import { numbersAt } from "./values/spoken-numbers.ts";
+import { type Word, wordsOf } from "./words.ts";
+
+type Held = "yes" | "no";
+type Wording = { held: Held; phrase: Phrase; value?: number };
+
+/** A recipe's own factors bring the words that confirm them. */
+export type AskedFactor = NonNullable<Context["factors"]>[number];
+
+const grammar = new Grammar(FACTOR_LISTS);
+const fillers = skipTable(FACTOR_FILLERS);
+const guesses = skipTable(GUESSES);
+const known = new Map<string, Wording[]>();
+
+function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
+  const common = Object.hasOwn(FACTOR_WORDINGS, id) ? FACTOR_WORDINGS[id] : undefined;
+  const own = words.map((one) =>
+    wordsOf(one)
+      .words.map(({ word }) => word)
+      .join(" "),
+  );
+  const { value, yes, no } = common ?? { value: undefined, yes: own, no: [] };
+  const key = `${id} ${yes.join("|")}`;
+  const before = known.get(key);
+  if (before) return before;
+  const made = [
+    ...yes.map((one) => ["yes", one] as const),
+    ...no.map((one) => ["no", one] as const),
+  ]
+    .filter(([, source]) => source !== "")
+    .map(([held, source]): Wording => {
+      const phrase = grammar.phrase(source);
+      return value === undefined ? { held, phrase } : { held, phrase, value };
+    });
+  known.set(key, made);
+  return made;
+}
+
+function runOf(clause: readonly Word[]): Run {
+  const words = clause.map(({ word }) => word);
+  const alts = clause.map(({ alt }) => alt);
+  const has = [...new Set([...words, ...alts.filter((alt) => alt !== undefined)])];
+  return {
+    ...{ words, alts, has },
+    skips: skipsOf(words, { fillers }, false),
+    read: (_kind, at) => numbersAt(clause, at).map(({ value, next }) => ({ value, next, cost: 0 })),
+    lists: [],
+  };
+}
+
+/** The places where the clause proper begins and ends, guesses before and behind it aside. */
+function withoutGuesses(words: readonly Word[]): { words: readonly Word[]; guessed: boolean } {
+  const all = words.map(({ word }) => word);
+  const found = [...guesses.values()].flat().toSorted((a, b) => b.length - a.length);
+  const before = found.find((guess) => guess.every((word, at) => all[at] === word));
+  if (before) return { words: words.slice(before.length), guessed: true };
+  const behind = found.find((guess) => {
+    const from = all.length - guess.length;
+    return from > 0 && guess.every((word, at) => all[from + at] === word);
+  });
+  if (behind) return { words: words.slice(0, words.length - behind.length), guessed: true };
+  return { words, guessed: false };
+}
+
+function heldBy({ held, value }: Wording, match: Match): Omit<Confirm, "factor"> {
+  const said = match.captures.find(({ slot }) => slot === "value")?.value;
+  if (typeof said !== "number") return { held };
+  return { held: said === value ? "yes" : said < (value ?? 0) ? "no" : "unsure", value: said };
+}
+
+/** What one clause says, if a wording covers it from its first word to its last. */
+function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Confirm | undefined {
+  const { words, guessed } = withoutGuesses(clause);
+  const run = runOf(words);
+  if (words.length === 0) return undefined;
+  const ends = (at: number) => run.skips[at]?.some((place) => place.at === words.length) ?? false;
+  const starts = (run.skips[0] ?? []).map(({ at }) => at);
+  for (const factor of factors) {
+    // A denial is looked for first: "not new lids" holds the wording of a yes.
+    for (const wording of wordingsOf(factor).toReversed()) {
+      for (const start of starts.filter((at) => at < words.length)) {
+        const match = wording.phrase.match(run, start).find(({ next }) => ends(next));
+        if (!match) continue;
+        const said = heldBy(wording, match);
+        return { factor: factor.id, ...said, held: guessed ? "unsure" : said.held };
+      }
+    }
+  }
+  return undefined;
+}
+
+/** What each of these clauses says of the factors, those that say nothing of them left out. */
+export function confirmsIn(
+  clauses: readonly (readonly Word[])[],
+  factors: readonly AskedFactor[],
+): Confirm[] {
+  return clauses.flatMap((clause) => confirmIn(clause, factors) ?? []);
+}
+
+/** Clauses said of factors, and the words that are left when they are taken out. */
+export type Parted = { confirms: Confirm[]; rest: readonly Word[] };
+
+const JOINERS = new Set(["with", "and", "using", "but"]);
+const LONGEST_CLAUSE = 14;
+/** Longer utterances are stories. */
+const MOST_WORDS = 30;
+
+/** Takes the clauses about factors out of an utterance, the longest first. */
+export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]): Parted {
+  const { has } = runOf(words);
+  const factors = asked.filter((factor) => {
+    return wordingsOf(factor).some(({ phrase }) => phrase.couldMatch(has));
+  });
+  if (factors.length === 0 || words.length > MOST_WORDS) return { confirms: [], rest: words };
+  for (let length = Math.min(LONGEST_CLAUSE, words.length); length > 0; length -= 1) {
+    for (let from = 0; from + length <= words.length; from += 1) {
+      const [confirm] = confirmsIn([words.slice(from, from + length)], factors);
+      if (!confirm) continue;
+      const joined = JOINERS.has(words[from - 1]?.word ?? "");
+      const before = words.slice(0, joined ? from - 1 : from);
+      const { confirms, rest } = partedFrom([...before, ...words.slice(from + length)], factors);
+      return { confirms: [confirm, ...confirms], rest };
+    }
+  }
+  return { confirms: [], rest: words };
+}
+
+/** Whether words are nothing but a guess: "I think so", "probably". */
+export function isGuess(words: readonly Word[]): boolean {
+  const left = withoutGuesses(words.filter(({ word }) => !BESIDE_GUESS.has(word)));
+  if (!left.guessed) return false;
+  return left.words.length === 0 || isGuess(left.words);
+}
+
+const BESIDE_GUESS = new Set(["um", "uh", "oh", "well", "yes", "yeah", "yep", "okay", "so", "no"]);

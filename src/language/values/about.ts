@@ -1,0 +1,31 @@
+/** Words beside a report that say less than a slot, and still matter. */
+import type { Utterance } from "../words.ts";
+
+const ABOUT = new RegExp(
+  [
+    "about|around|roughly|approximately|nearly|almost|close to|somewhere|something like|or so",
+    "more or less|give or take|some|maybe|probably|just (over|under)|(over|under) a",
+    "a (bit|little|hair|touch) (over|under|above|below)|i (think|guess|believe)",
+  ]
+    .map((words) => `\\b(${words})\\b`)
+    .join("|"),
+);
+
+/** Whether a figure was said to be no exact one. */
+export function saysAbout(said: Utterance): boolean {
+  return ABOUT.test(said.words.map(({ word }) => word).join(" "));
+}
+
+const LIDS = /\b(lids?|jars?|tops?|rims?|necks?)\b/;
+const BARE = new RegExp(
+  [
+    "uncover|expos|show|stick|pok|peek|bare|dry|can see|out of|above|below|under the lids",
+    "no longer|not (cover|over|under)",
+  ].join("|"),
+);
+
+/** Whether lids were said to stand out of the water; a loss, so a word for it is enough. */
+export function saysUncovered(said: Utterance): boolean {
+  const all = said.words.map(({ word }) => word).join(" ");
+  return LIDS.test(all) && BARE.test(all);
+}

@@ -1,0 +1,168 @@
+/** What a name stands for among the things of the kitchen. */
+import type { Meant, Ref, Sort } from "../../kitchen/command.ts";
+import type { Context, NamedBatch, NamedLoad } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
+
+const SMALL_WORDS = wordSet("the a an my of for batch lot timer in");
+
+function wordsIn(text: string): string[] {
+  return text
+    .toLowerCase()
+    .replace(/[^a-z0-9 ]+/g, " ")
+    .split(" ")
+    .filter((word) => word && !SMALL_WORDS.has(word))
+    .map((word) => word.replace(/(?<=[a-z]{3})(ies)$/, "y").replace(/(?<=[a-z]{3})(es|s)$/, ""));
+}
+
+type Said = readonly string[];
+
+/** What a name is looked for among. */
+export type Surroundings = Pick<Context, "running" | "loads" | "timers" | "onRecord" | "recipes">;
+
+/** How much of a name was said, 0 to 1; every word said must be in it. */
+function covers(said: Said, name: string): number {
+  const words = new Set(wordsIn(name));
+  if (said.length === 0 || words.size === 0) return 0;
+  return said.every((word) => words.has(word))
+    ? said.length / Math.max(said.length, words.size)
+    : 0;
+}
+
+function bestOf(said: Said, names: readonly (string | undefined)[]): number {
+  return Math.max(0, ...names.map((name) => (name ? covers(said, name) : 0)));
+}
+
+function namesOfBatch(batch: NamedBatch, recipes: Context["recipes"]): string[] {
+  const { id, variety, title, names = [] } = batch;
+  const recipe = title ? undefined : recipes.find((one) => one.id === batch.recipe);
+  const own = [...(title ? [title] : []), ...names];
+  const all = recipe ? [recipe.title, ...recipe.names, ...own] : own;
+  const withLot = variety ? all.map((name) => `${variety} ${name}`) : [];
+  return [id, ...(variety ? [variety] : []), ...all, ...withLot];
+}
+
+type Scored = { score: number; ref: Ref };
+
+/** A running stage is rather meant than its batch of the same name; one to come is less. */
+const STAGE_BIAS = { running: 0.99, waiting: 0.5 };
+
+function* inBatch(said: Said, batch: NamedBatch, context: Surroundings): Generator<Scored> {
+  yield { score: bestOf(said, namesOfBatch(batch, context.recipes)), ref: { owner: batch.id } };
+  for (const { id, title, pot, kind, state } of batch.stages ?? []) {
+    if (!state) continue;
+    const score = bestOf(said, [id, title, pot, kind]) * STAGE_BIAS[state];
+    yield { score, ref: { owner: batch.id, stage: id } };
+  }
+}
+
+function* inLoad(said: Said, load: NamedLoad): Generator<Scored> {
+  const { canner } = load;
+  const names = [canner, `${canner} canner`, load.id, "canner load jars", "canner"];
+  yield { score: bestOf(said, names), ref: { owner: load.id } };
+  for (const { id, title, state } of load.stages) {
+    const whole = state === "running" && covers(said, title) === 1;
+    if (whole) yield { score: STAGE_BIAS.running, ref: { owner: load.id, stage: id } };
+  }
+}
+
+type Things = { batches: readonly NamedBatch[]; loads: readonly NamedLoad[] };
+
+/** All that bears a name best, and equally well. */
+function bearing(name: string, things: Things, context: Surroundings): Ref[] {
+  const said = wordsIn(name);
+  const scored: Scored[] = [];
+  for (const batch of things.batches) scored.push(...inBatch(said, batch, context));
+  for (const load of things.loads) scored.push(...inLoad(said, load));
+  for (const { id, label, minutes } of context.timers) {
+    const length = minutes === undefined ? undefined : `${minutes} minute`;
+    scored.push({ score: bestOf(said, [label, id, length]), ref: { timer: id } });
+  }
+  const best = Math.max(0, ...scored.map(({ score }) => score));
+  return best === 0 ? [] : scored.filter(({ score }) => score === best).map(({ ref }) => ref);
+}
+
+/** The same, or of several names that were said together what bears each of them. */
+function bearingEach(name: string, things: Things, context: Surroundings): Ref[] {
+  const whole = bearing(name, things, context);
+  if (whole.length > 0) return whole;
+  return name.split(/\band\b|,|\+/).flatMap((part) => bearing(part, things, context));
+}
+
+/** Stages by words of their own, with or without those of their batch. */
+function partsOf(said: Said, batch: NamedBatch, context: Surroundings): Ref[] {
+  const ofBatch = namesOfBatch(batch, context.recipes).flatMap(wordsIn);
+  return (batch.stages ?? []).flatMap(({ id, title, pot = "" }) => {
+    const own = new Set([id, title, pot].flatMap(wordsIn));
+    const all = new Set([...own, ...ofBatch]);
+    const fits = said.some((word) => own.has(word)) && said.every((word) => all.has(word));
+    return fits ? [{ owner: batch.id, stage: id }] : [];
+  });
+}
+
+const POT_WORDS = wordSet("pot stockpot stock big large");
+const CANNER_WORDS = new Set(
+  [...POT_WORDS].concat("water", "bath", "waterbath", "canning", "canner", "pressure", "steam"),
+);
+
+/** Stages that may be in a vessel that is all that was named: "the water bath", "the big pot". */
+function inVessel(said: Said, { running, loads = [] }: Surroundings): Ref[] {
+  if (said.length === 0) return [];
+  const pots = said.every((word) => POT_WORDS.has(word))
+    ? running.flatMap(({ id, stages = [] }) =>
+        stages.filter(({ onStove }) => onStove).map((stage) => ({ owner: id, stage: stage.id })),
+      )
+    : [];
+  const canners = said.every((word) => CANNER_WORDS.has(word))
+    ? loads.map(({ id }) => ({ owner: id }))
+    : [];
+  return [...pots, ...canners];
+}
+
+const SORT_WORDS: Readonly<Record<string, Sort>> = {
+  jar: "jars",
+  jars: "jars",
+  lid: "lids",
+  lids: "lids",
+  other: "rest",
+  others: "rest",
+  rest: "rest",
+  canner: "canner",
+  load: "load",
+  process: "process",
+  boil: "boil",
+  batch: "batch",
+  timer: "timer",
+  timers: "timer",
+  all: "all",
+  both: "all",
+  them: "all",
+  everything: "all",
+  it: "it",
+  this: "it",
+  that: "it",
+};
+
+function sortsIn(name: string): Pick<Meant, "sorts" | "sortAlone"> {
+  const words = name.split(/[^a-z]+/).filter((word) => word !== "" && word !== "the");
+  const found = words.flatMap((word) => (Object.hasOwn(SORT_WORDS, word) ? SORT_WORDS[word] : []));
+  const sorts = [...new Set(found)].filter((sort) => sort !== undefined);
+  return { sorts, sortAlone: found.length > 0 && found.length === words.length };
+}
+
+/**
+ * What a name stands for; nothing in particular where it fits nothing. `record` where finished
+ * batches may be meant too.
+ */
+export function meantBy(name: string, context: Surroundings, record = false): Meant {
+  const { running: batches, loads = [] } = context;
+  const said = wordsIn(name);
+  const running = bearingEach(name, { batches, loads }, context);
+  const all = record ? context.onRecord : undefined;
+  return {
+    running,
+    recorded: all ? bearingEach(name, all, context) : running,
+    vessels: inVessel(said, context),
+    parts: batches.flatMap((batch) => partsOf(said, batch, context)),
+    ...sortsIn(name.toLowerCase()),
+  };
+}

@@ -1,0 +1,93 @@
+/** What the understanding is told of the kitchen: plain names of what is there, no more. */
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
+import { type Question as Asked, questions } from "../kitchen/questions.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
+import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import type { Context, NamedBatch, NamedLoad, NamedStage, Question } from "../language/context.ts";
+import type { Pending } from "./dialogue.ts";
+
+function kindOf(question: Asked): Question {
+  switch (question.kind) {
+    case "altitude":
+      return { kind: "altitude" };
+    case "gauge":
+    case "disposition":
+      return { kind: "choice", choices: question.choices ?? [] };
+    case "gauge-off":
+      return { kind: "gauge-off" };
+    case "seals":
+      return { kind: "jars" };
+    default:
+      return { kind: "yes-no" };
+  }
+}
+
+function pendingKind(pending: Pending): Question {
+  if (pending.expects === "yes" || pending.expects === "heard") return { kind: "yes-no" };
+  if (pending.expects === "which") {
+    return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };
+  }
+  return pending.expects === "number" ? { kind: "number" } : { kind: "text" };
+}
+
+function namedStage({ id, spec, state }: StageRun): NamedStage {
+  const { title, kind, pot } = spec;
+  return {
+    ...{ id, title, kind },
+    ...(pot ? { pot } : {}),
+    ...(rulesOf(spec).thermometer === "pot" ? { onStove: true } : {}),
+    ...(state === "running" || state === "waiting" ? { state } : {}),
+  };
+}
+
+function namedBatch({ id, recipe, lot, mark, stages }: Batch): NamedBatch {
+  const { id: of, title, names } = recipe;
+  return {
+    ...{ id, recipe: of, title, names: [...names, recipe.yield.produce], mark },
+    ...(lot.variety ? { variety: lot.variety } : {}),
+    stages: stages.map(namedStage),
+  };
+}
+
+function namedLoad({ id, canner, stages }: Load): NamedLoad {
+  return { id, canner, stages: stages.map(namedStage) };
+}
+
+/** The things of the kitchen by the names they go by. */
+export function thingsOf(state: State): Pick<Context, "running" | "loads" | "timers" | "onRecord"> {
+  const active = activeOwners(state);
+  return {
+    running: active.filter((one): one is Batch => !isLoad(one)).map(namedBatch),
+    loads: active.filter(isLoad).map(namedLoad),
+    timers: Object.values(state.timers)
+      .filter((timer) => timer.state === "running" || timer.state === "rang")
+      .map(({ id, label, minutes }) => ({ id, label: label ?? `${minutes} minute`, minutes })),
+    onRecord: {
+      batches: Object.values(state.batches).map(namedBatch),
+      loads: Object.values(state.loads).map(namedLoad),
+    },
+  };
+}
+
+/** What the understanding may know of this kitchen at this moment. */
+export function contextOf(
+  state: State,
+  now: number,
+  recipes: Context["recipes"],
+  pending: Pending | undefined,
+): Context {
+  const open = questions(state)[0];
+  const question = pending ? pendingKind(pending) : open ? kindOf(open) : undefined;
+  const metric = state.kitchen.units === "metric";
+  const factors = activeOwners(state).flatMap((one) => (isLoad(one) ? [] : one.recipe.critical));
+  return {
+    nowMs: wallOf(state, now),
+    zone: state.zone,
+    recipes,
+    ...thingsOf(state),
+    factors: [...new Map(factors.map((factor) => [factor.id, factor])).values()],
+    temperatureUnit: metric ? "C" : "F",
+    pressureUnit: metric ? "kPa" : "psi",
+    ...(question ? { question } : {}),
+  };
+}

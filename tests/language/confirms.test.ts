@@ -1,0 +1,204 @@
+import { describe, expect, it } from "vitest";
+import { understand } from "../../src/language/understand.ts";
+import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
+import { kitchenContext } from "./kitchen-context.ts";
+
+const context = kitchenContext({ question: { kind: "yes-no" }, factors: CRITICAL_FACTORS });
+
+function heldIn(text: string, held: "yes" | "no" | "unsure"): string[] {
+  const { confirms = [] } = understand(text, context);
+  return confirms.filter((one) => one.held === held).map(({ factor }) => factor);
+}
+
+describe("a whole clause", () => {
+  it.each([
+    ["five percent", "vinegar-5-percent"],
+    ["5%", "vinegar-5-percent"],
+    ["it's five percent", "vinegar-5-percent"],
+    ["the vinegar is five percent", "vinegar-5-percent"],
+    ["well, the vinegar's labeled five percent", "vinegar-5-percent"],
+    ["the label says five percent", "vinegar-5-percent"],
+    ["yes, new lids", "new-lids"],
+    ["yes new lids", "new-lids"],
+    ["the lids are brand new", "new-lids"],
+    ["they're all new", "new-lids"],
+    ["the juice is bottled", "bottled-juice"],
+    ["every jar got its acid", "acid-in-every-jar"],
+    ["we boiled the empty jars", "sterile-jars"],
+    ["it all went in hot", "hot-pack-hot"],
+    ["the headspace is checked in every jar", "headspace"],
+    ["the ferment is sound", "sound-ferment"],
+    ["no slime, no mold below the surface and no bad smell", "sound-ferment"],
+    ["all the canning salt is in", "full-salt"],
+  ])("confirms: %s", (text, factor) => {
+    expect(heldIn(text, "yes")).toEqual([factor]);
+    expect(understand(text, context).intent).toBe("confirm");
+  });
+
+  it("confirms beside a report that is whole without it", () => {
+    for (const text of ["eight pints filled, new lids", "8 pints filled with new lids"]) {
+      expect(understand(text, context)).toMatchObject({
+        intent: "jars-filled",
+        slots: { count: 8, size: "pint" },
+        confirms: [{ factor: "new-lids", held: "yes" }],
+      });
+    }
+    expect(heldIn("done, new lids, and the headspace is right", "yes")).toHaveLength(2);
+  });
+
+  it.each([
+    ["it's 4.5%", "vinegar-5-percent"],
+    ["four percent", "vinegar-5-percent"],
+    ["less than five percent", "vinegar-5-percent"],
+    ["it isn't five percent", "vinegar-5-percent"],
+    ["homemade vinegar", "vinegar-5-percent"],
+    ["old lids", "new-lids"],
+    ["no, old lids", "new-lids"],
+    ["they're not new", "new-lids"],
+    ["eight pints filled, old lids", "new-lids"],
+    ["fresh lemon juice", "bottled-juice"],
+    ["the jars weren't boiled", "sterile-jars"],
+    ["it all went in cold", "hot-pack-hot"],
+    ["the headspace wasn't checked", "headspace"],
+    ["it's slimy", "sound-ferment"],
+    ["half the salt", "full-salt"],
+  ])("denies: %s", (text, factor) => {
+    expect(heldIn(text, "no")).toEqual([factor]);
+    expect(heldIn(text, "yes")).toEqual([]);
+  });
+
+  it.each(["I think it's five percent", "new lids, I think", "the lids are new, probably"])(
+    "said with a doubt is neither: %s",
+    (text) => {
+      expect(heldIn(text, "unsure")).toHaveLength(1);
+    },
+  );
+
+  it("confirms a recipe's own factor by the words the recipe brings", () => {
+    const factors = [{ id: "cold-cellar", words: ["the cellar is cold"] }];
+    const command = understand("yes, the cellar is cold", { ...context, factors });
+    expect(command.confirms).toEqual([{ factor: "cold-cellar", held: "yes" }]);
+    expect(understand("the cellar is not cold", { ...context, factors }).confirms).toBeUndefined();
+  });
+});
+
+/** Each holds words of a confirmation, or a number of one, and is none. */
+const NOTHING_CONFIRMED = `
+4.5
+5
+five
+it's five
+it's 4.5%
+four point five percent
+4 and a half percent
+less than five
+less than five percent
+under five percent
+about five percent
+around 5 percent
+nearly five percent
+almost 5%
+six percent I think
+fifty five percent
+five percent of the jars broke
+half of it is five percent
+some of it is five percent
+the other bottle is five percent
+I ran out of the five percent
+we're out of five percent vinegar
+I need five percent vinegar
+get the five percent
+is it five percent?
+it isn't five percent
+not five percent
+it should be five percent
+it used to be five percent
+the book says five percent
+she said it's five percent
+if it's five percent we're good
+I wish it were five percent
+I hope it's five percent
+I think it's five percent
+five percent, I guess
+I diluted the five percent with water
+water and five percent vinegar
+five percent salt
+one of the vinegars is five percent
+half of them are new
+some of the lids are new
+two new lids
+most of the lids are new
+not all the lids are new
+the lids are not new
+not new lids
+no new lids
+not new
+old lids
+old and new lids
+new and old lids
+the lids are new to me
+I bought new lids yesterday
+I need new lids
+we're out of new lids
+where are the new lids
+new lids tomorrow
+the new lids are in the drawer
+should I use new lids
+do I need new lids
+new lids?
+the lids were new last year
+maybe new lids
+I think so
+I guess so
+probably
+I believe so
+yes, I think so
+I'm pretty sure
+not sure
+it should be
+eight pints filled, half of them with new lids
+eight pints filled, three with new lids
+eight pints filled, not new lids
+eight pints filled, I think new lids
+eight pints filled but not with new lids
+eight pints filled with old lids and two new lids
+eight pints filled with whatever new lids were left
+no slime
+no mold
+it smells clean
+the ferment was sound yesterday
+the salt is in
+canning salt
+half of the canning salt is in
+some jars got acid
+not every jar got its acid
+every jar but one got its acid
+the jars were boiled last week
+boil the jars
+two of the jars were boiled
+one jar went in hot
+six jars new lids
+six jars, headspace checked
+old lids and new lids
+eight pints filled, old lids, new lids
+it went in almost hot
+the headspace is checked in six jars
+check the headspace
+the headspace needs to be checked
+bottled water
+the bottled lemon juice ran out
+half bottled juice half fresh
+`
+  .trim()
+  .split("\n");
+
+describe("words that confirm nothing", () => {
+  it("are many", () => {
+    expect(new Set(NOTHING_CONFIRMED).size).toBeGreaterThanOrEqual(60);
+  });
+
+  it.each(NOTHING_CONFIRMED)("%s", (text) => {
+    expect(heldIn(text, "yes")).toEqual([]);
+    expect(understand(text, context).intent).not.toBe("yes");
+  });
+});
