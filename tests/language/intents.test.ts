@@ -3,6 +3,7 @@ import { GLOSSARY } from "../../src/kitchen/glossary.ts";
 import { initialState } from "../../src/kitchen/state.ts";
 import { MEANINGS, meanings } from "../../src/language/intents/all.ts";
 import { understand } from "../../src/language/understand.ts";
+import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { askedBack, telling } from "../../src/speech/intents.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
@@ -12,6 +13,7 @@ const context = kitchenContext({
     { id: "b-2", recipe: "pickled-beets" },
   ],
   timers: [{ id: "t-1", label: "rice" }],
+  factors: CRITICAL_FACTORS,
 });
 const examples = meanings().flatMap(([intent, { cost, example }]) =>
   example === undefined ? [] : [{ intent, cost, example }],

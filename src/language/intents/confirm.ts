@@ -5,5 +5,6 @@ export const confirm: MeaningOf<"confirm"> = {
   cost: "clearing",
   when: ["asked:factor"],
   slots: {},
+  example: "yes, new lids",
   answer: true,
 };
