@@ -64,10 +64,10 @@ export type Ref = { owner: string; stage?: string } | { timer: string };
 export type Sort =
   | "jars"
   | "lids"
-  | "rest"
+  | "others"
   | "canner"
   | "load"
-  | "process"
+  | "processing"
   | "boil"
   | "batch"
   | "timer"

@@ -242,7 +242,7 @@ export function batchFor(
 }
 
 export function decideHold(deciding: Deciding<"hold">): Outcome {
-  if (namesSort(deciding.wish.command.ref, "process", "canner", "boil")) {
+  if (namesSort(deciding.wish.command.ref, "processing", "canner", "boil")) {
     return refused(
       "A process can't be held, only lost. If the boil or the pressure drops, tell me.",
     );

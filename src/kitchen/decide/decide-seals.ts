@@ -48,7 +48,7 @@ function partsOf(loads: Load[]): OfLoad[] {
 
 function narrowed({ wish }: Deciding<OfSeals>, all: OfLoad[]): OfLoad[] {
   const { ref } = wish.command;
-  const open = !ref || namesSort(ref, "jars", "lids", "rest", "canner");
+  const open = !ref || namesSort(ref, "jars", "lids", "others", "canner");
   const named = wish.chosen ?? (open ? undefined : ref.recorded);
   if (!named) return all;
   const ids = ownerIds(named);

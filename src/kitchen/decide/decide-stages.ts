@@ -233,7 +233,7 @@ export function firstJar(state: State, batch: string): number {
 }
 
 /** Sorts of things that stand for the load that is in the canner. */
-const INSIDE = ["jars", "process", "canner"] as const;
+const INSIDE = ["jars", "processing", "canner"] as const;
 
 /** Taking jars out: the plain end of a load, or early, which needs a warning and a yes. */
 function decideOut(deciding: Deciding<"done">, t: number): Outcome {
