@@ -3,9 +3,8 @@
  * the passing of time. Slot names and meanings are those of the published command line.
  */
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
-import type { DayPlan } from "./state.ts";
-
 import type { Term } from "./glossary.ts";
+import type { DayPlan } from "./state.ts";
 
 /** A size of jar, in the singular and in words: `half-pint`, `pint`, `quart` ... */
 export type SpokenJarSize =

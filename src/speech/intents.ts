@@ -66,7 +66,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     answer: whenDone,
   },
   "how-much": { askBack: null, answer: howMuch },
-  explain: { askBack: null, answer: (_, { term }) => GLOSSARY[term] },
+  explain: { askBack: null, answer: (_, { slots }) => GLOSSARY[slots.term] },
   help: { askBack: null, answer: () => HELP },
   repeat: { askBack: null, answer: null },
   focus: { askBack: null, answer: null },
