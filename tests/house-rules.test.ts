@@ -262,6 +262,25 @@ function kindFaults(list: Source[]): string[] {
     );
 }
 
+/** What the core may read by pattern: ids, instants and figures, which no person says. */
+const READS_SIGNS =
+  /^src\/kitchen\/(cron|time|names|probe\/probe-line|facts\/(gate|checker|fields))\.ts$/;
+const READS_WORDS =
+  /\bRegExp\b|(?<![\w)\]] ?)\/(?![/*])(\\.|[^/\\])+\/[a-z]*(?=[.,;)\]]|$)|\.toLowerCase\(|\.text\b.*\.includes\(/;
+
+/** The core reads no words: language/ turns them into typed commands. */
+function readingFaults(list: Source[]): string[] {
+  return list
+    .filter(({ folder, file }) => folder === "kitchen" && !READS_SIGNS.test(file))
+    .flatMap(({ file, lines }) =>
+      lines.flatMap((line, index) => {
+        const plain = withoutComment(line).replaceAll(/"[^"]*"|`[^`]*`/g, '""');
+        const fault = READS_WORDS.test(plain) || /\bcommand\.text\b/.test(plain);
+        return fault ? [`${file}:${index + 1}: the core reads no words`] : [];
+      }),
+    );
+}
+
 /** Numbers of the trade name their unit and say what they rest on. */
 function numberFaults(list: Source[]): string[] {
   const rests = /^(\/\*\*|\s*\*) (Published|Common practice|From memory|Our choice): /;
@@ -296,6 +315,7 @@ describe("the rules of the house", () => {
     ["pure folders read no clock, chance, timer, file or environment", impureFaults],
     ["an outside package belongs to one folder", packageFaults],
     ["ports hold types only", portFaults],
+    ["the core reads no words", () => readingFaults(sources)],
     ["no kind of stage is asked for by name outside its file", () => kindFaults(sources)],
     ["numbers of the trade have a unit and a source", () => numberFaults(sources)],
     ["files and lines keep their size", () => lengthFaults([...sources, ...tests])],
@@ -310,6 +330,11 @@ describe("the rules of the house", () => {
     const text = ["function long() {", ...Array(70).fill("  // line"), "}"].join("\n");
     const made: Source = { file: "src/a-b.ts", folder: "a-b.ts", text, lines: text.split("\n") };
     expect(functionFaults([made])).toEqual(["src/a-b.ts:1: a function of 72 lines"]);
+    const core = { ...made, folder: "kitchen", file: "src/kitchen/a.ts" };
+    const reads = ["if (/^jars?$/.test(target))", "text.toLowerCase()", "wish.command.text"];
+    expect(readingFaults([{ ...core, lines: [...reads, "const half = all / 2;"] }])).toHaveLength(
+      3,
+    );
     const word = { ...made, lines: [`// ${["TO", "DO"].join("")} later`, "x".repeat(101)] };
     expect(wordFaults([word])).toHaveLength(1);
     expect(lengthFaults([word])).toHaveLength(1);

@@ -13,9 +13,14 @@ export function upper(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** A title within a sentence begins with a small letter. */
+export function lower(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** "the Provider dilled green beans"; the variety alone tells lots of one recipe apart. */
 export function batchName(batch: Batch): string {
-  const title = batch.recipe.title.charAt(0).toLowerCase() + batch.recipe.title.slice(1);
+  const title = lower(batch.recipe.title);
   return batch.lot.variety ? `the ${batch.lot.variety} ${title}` : `the ${title}`;
 }
 

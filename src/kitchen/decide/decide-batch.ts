@@ -14,7 +14,7 @@ import type { BatchOption, Lot } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
 import { namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
-import { batchName, lidMark, loadName, upper } from "../names.ts";
+import { batchName, lidMark, loadName, lower, upper } from "../names.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
@@ -104,7 +104,7 @@ function askRecipe(deciding: Deciding<"begin">): Outcome {
   const { slots } = wish.command;
   const choices = (slots.choices ?? []).flatMap((id): Choice[] => {
     const recipe = library.recipes.get(id);
-    return recipe ? [{ label: recipe.title.toLowerCase(), ref: { owner: id } }] : [];
+    return recipe ? [{ label: lower(recipe.title), ref: { owner: id } }] : [];
   });
   const chosen = wish.chosen?.[0];
   if (chosen && "owner" in chosen && chosen.stage !== undefined) {
