@@ -97,7 +97,7 @@ function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefine
 }
 
 /** From here on nothing was guessed: the words were matched from end to end, in their order. */
-const CERTAIN = 0.9;
+export const CERTAIN = 0.9;
 
 /**
  * Turns words into one command. Deterministic; any text at all gives an answer, in bounded time.

@@ -4,8 +4,10 @@
  */
 import type { Command } from "../kitchen/command.ts";
 import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
+import { UNSURE } from "../language/answers.ts";
 import { pickChoices } from "../language/choosing.ts";
 import { MEANINGS } from "../language/intents/all.ts";
+import { CERTAIN } from "../language/understand.ts";
 import { askedBack } from "../speech/intents.ts";
 
 export type Pending = Extract<Outcome, { kind: "ask" }>;
@@ -25,10 +27,11 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
   switch (expects) {
     case "yes":
       if (command.intent === "yes") return { kind: "wish", wish: { ...wish, confirmed: true } };
-      return { kind: "other" };
+      return isUnsure(command) ? { kind: "dropped" } : { kind: "other" };
     case "heard":
       // It was heard right; whatever else it needs is still to be asked.
-      return command.intent === "yes" ? { kind: "wish", wish } : { kind: "other" };
+      if (command.intent === "yes") return { kind: "wish", wish };
+      return isUnsure(command) ? { kind: "dropped" } : { kind: "other" };
     case "which": {
       const picked = pickChoices(
         text,
@@ -48,6 +51,11 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
       if (command.intent !== "remind" || command.slots.when === undefined) return { kind: "other" };
       return { kind: "wish", wish: withSlot(wish, "when", command.slots.when) };
   }
+}
+
+/** "I think so" is no yes, and no news either. */
+function isUnsure({ intent, slots }: Command): boolean {
+  return intent === "answer" && "value" in slots && slots.value === UNSURE;
 }
 
 function withSlot(wish: Wish, name: string, value: unknown): Wish {
@@ -75,9 +83,10 @@ export function readBack(
   guarded = false,
 ): Pending | undefined {
   const question = askedBack(command);
-  if (confidence >= SURE_ENOUGH || question === undefined) return undefined;
+  const { cost, answer, plainly } = MEANINGS[command.intent];
+  const whole = !plainly || command.confidence >= CERTAIN;
+  if ((confidence >= SURE_ENOUGH && whole) || question === undefined) return undefined;
   // Asking whether an answer to a question of ours was meant would go on for ever.
-  const { cost, answer } = MEANINGS[command.intent];
   if (cost === "harmless" || (answer && !guarded)) return undefined;
   return {
     kind: "ask",

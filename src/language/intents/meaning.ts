@@ -82,6 +82,8 @@ export type Bag<I extends Intent> = {
 };
 
 type Declared<I extends Intent> = {
+  /** Clears a doubt of food that is at stake: from a plain clause only, no guess, no near match. */
+  plainly?: true;
   /** It says something happened, and is written to the log as a fact. */
   report?: true;
   /** Any of these. */

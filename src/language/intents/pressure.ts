@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** What the gauge reads. */
 export const pressure: MeaningOf<"pressure"> = {
   cost: "clearing",
+  plainly: true,
   report: true,
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant", value: "number", unit: "word" },

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Lids are down after cooling. */
 export const sealed: MeaningOf<"sealed"> = {
   cost: "clearing",
+  plainly: true,
   report: true,
   when: ["load:out", "asked:seals"],
   ofRecord: true,

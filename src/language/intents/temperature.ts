@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** What the thermometer reads. */
 export const temperature: MeaningOf<"temperature"> = {
   cost: "clearing",
+  plainly: true,
   report: true,
   when: ["temperature-wanted"],
   slots: { target: "name", at: "instant", value: "number", unit: "word", boiling: "flag" },

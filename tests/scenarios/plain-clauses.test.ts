@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { allSaid, play } from "./play.ts";
+
+const BEANS = ["dilled-green-beans"];
+const IN_CANNER = "0:00 [cook until process]\n";
+
+describe("what clears a doubt", () => {
+  it("is asked about where it was only thought", async () => {
+    const played = await play(BEANS, `${IN_CANNER}+0:01 I think it's boiling\n`);
+    expect(played.review.batches[0]?.process?.achievedMinutes).toBe(0);
+    expect(allSaid(played)).toMatch(/Is it at a full boil\?/);
+  });
+
+  it("is taken once it is said plainly", async () => {
+    const played = await play(
+      BEANS,
+      `${IN_CANNER}+0:01 it's boiling and the lids are covered\n+0:05 what now\n`,
+    );
+    expect(played.review.batches[0]?.process?.achievedMinutes).toBeGreaterThan(0);
+  });
+
+  it("is no yes that is a guess", async () => {
+    const played = await play(
+      BEANS,
+      "0:00 [cook until heat]\n+0:01 the brine is boiling\n+0:00 I think so\n",
+    );
+    expect(played.review.batches[0]?.confirmed).toEqual([]);
+    expect(played.refused[0]?.reason).toMatch(/5 percent\? Say yes or no/);
+  });
+
+  it("is no number that is another", async () => {
+    for (const words of ["it's 4.5%", "4.5", "less than five", "I ran out of the five percent"]) {
+      const played = await play(
+        BEANS,
+        `0:00 [cook until heat]\n+0:01 the brine is boiling\n+0:00 ${words}\n`,
+      );
+      const held = played.review.batches[0]?.confirmed.map((one) => one.factor);
+      expect({ words, held }).toEqual({ words, held: [] });
+    }
+  });
+});
