@@ -5,6 +5,7 @@
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { Term } from "./glossary.ts";
 import type { DayPlan } from "./state.ts";
+import type { Emergency, SafetyTopic, Trouble } from "./topics.ts";
 
 /** A size of jar, in the singular and in words: `half-pint`, `pint`, `quart` ... */
 export type SpokenJarSize =
@@ -199,6 +200,11 @@ export type SlotsOf = {
   /** `what` is the whole question as said; `subject` the thing asked about. */
   "how-much": Targeted & { what: string; subject?: string };
   explain: { term: Term };
+  /** Without `what` where something is wrong and nobody said what. */
+  emergency: { what?: Emergency };
+  trouble: { what?: Trouble };
+  /** `about` is what was asked about, as said; `topic` what is known here of it. */
+  "is-safe": { about?: string; topic?: SafetyTopic };
   unknown: Nothing;
 };
 

@@ -13,6 +13,7 @@ import { fork } from "../kitchen/evolve.ts";
 import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
+import { MEANINGS } from "../language/intents/all.ts";
 import { understand } from "../language/understand.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
@@ -312,8 +313,8 @@ export class Session {
         return false;
       case "tell": {
         const answer = command && telling(this.state, command, now);
-        if (answer !== undefined) {
-          this.talk.say("answer", answer);
+        if (command && answer !== undefined) {
+          this.talk.say(MEANINGS[command.intent].urgent ? "alarm" : "answer", answer);
           return false;
         }
         this.talk.refuse("I did not get that. Say help to hear what I understand.");

@@ -1,23 +1,10 @@
 /** "How much dill per jar", "what headspace": answered from the batch's own copy of its recipe. */
-import type { CommandOf, Meant } from "../kitchen/command.ts";
-import { ownerIds } from "../kitchen/meant.ts";
+import type { CommandOf } from "../kitchen/command.ts";
 import { batchName } from "../kitchen/names.ts";
-import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import type { Batch, State } from "../kitchen/state.ts";
 import type { Ingredient } from "../recipe/recipe.ts";
 import { perJar, scaleAmount } from "../recipe/scale.ts";
-
-function running(state: State): Batch[] {
-  return activeOwners(state).filter((one): one is Batch => !isLoad(one));
-}
-
-function batchOf(state: State, ref: Meant | undefined): Batch | undefined {
-  const batches = running(state);
-  const named = ownerIds(ref?.running ?? []);
-  const batch = batches.find(({ id }) => named.has(id));
-  if (batch) return batch;
-  return batches.find((batch) => batch.id === state.focus) ?? batches[0];
-}
+import { batchInMind, runningBatches } from "./answers/in-mind.ts";
 
 const FRACTIONS: Record<number, string> = {
   0.25: "a quarter inch",
@@ -44,7 +31,7 @@ function line(batch: Batch, ingredient: Ingredient): string {
 
 /** The answer from the recipe as it is made here, scaled to what was picked. */
 export function howMuch(state: State, { slots, ref }: CommandOf<"how-much">): string {
-  const batch = batchOf(state, ref);
+  const batch = batchInMind(state, ref);
   if (!batch) return "Begin a batch first; then I can say.";
   const what = slots.what.toLowerCase();
   if (/headspace|head space/.test(what)) return headspace(batch);
@@ -62,7 +49,7 @@ export function howMuch(state: State, { slots, ref }: CommandOf<"how-much">): st
   }
   const words = (slots.subject ?? what).split(/\W+/).filter((word) => word.length > 2);
   // What the batch in focus has not, another that runs may have.
-  for (const one of ref === undefined ? [batch, ...running(state)] : [batch]) {
+  for (const one of ref === undefined ? [batch, ...runningBatches(state)] : [batch]) {
     const found = one.recipe.ingredients.filter((each) => isNamed(each, words));
     if (found.length === 0) continue;
     const whose = one === batch ? "" : `For ${batchName(one)}: `;

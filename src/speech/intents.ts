@@ -6,9 +6,13 @@ import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/com
 import { GLOSSARY } from "../kitchen/glossary.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { safetyAnswer } from "./answers/safety.ts";
 import { howMuch } from "./how-much.ts";
 import { durationWords } from "./spoken-time.ts";
 import { clocks, overview, whatNext, whatNow, whenDone } from "./telling.ts";
+import { ANY_EMERGENCY, EMERGENCIES } from "./texts/emergencies.ts";
+import { withSource } from "./texts/own-text.ts";
+import { ANY_TROUBLE, TROUBLES } from "./texts/troubles.ts";
 
 type SpeechOf<I extends Intent> = {
   /** A closed question; null, or nothing for these slots, where it is never asked back. */
@@ -66,6 +70,19 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     answer: whenDone,
   },
   "how-much": { askBack: null, answer: howMuch },
+  emergency: {
+    askBack: null,
+    answer: (_, { slots: { what } }) => {
+      return what === undefined ? ANY_EMERGENCY : withSource(EMERGENCIES[what]);
+    },
+  },
+  trouble: {
+    askBack: null,
+    answer: (_, { slots: { what } }) => {
+      return what === undefined ? ANY_TROUBLE : withSource(TROUBLES[what]);
+    },
+  },
+  "is-safe": { askBack: null, answer: safetyAnswer },
   explain: { askBack: null, answer: (_, { slots }) => GLOSSARY[slots.term] },
   help: { askBack: null, answer: () => HELP },
   repeat: { askBack: null, answer: null },

@@ -10,6 +10,7 @@ import { confirm } from "./confirm.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
 import { done } from "./done.ts";
+import { emergency } from "./emergency.ts";
 import { explain } from "./explain.ts";
 import { finishTime } from "./finish-time.ts";
 import { focus } from "./focus.ts";
@@ -18,6 +19,7 @@ import { help } from "./help.ts";
 import { hold } from "./hold.ts";
 import { howMuch } from "./how-much.ts";
 import { hush } from "./hush.ts";
+import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
 import { loaded } from "./loaded.ts";
@@ -44,6 +46,7 @@ import { timeLeft } from "./time-left.ts";
 import { timerAdd } from "./timer-add.ts";
 import { timerCancel } from "./timer-cancel.ts";
 import { timerSet } from "./timer-set.ts";
+import { trouble } from "./trouble.ts";
 import { undo } from "./undo.ts";
 import { unhush } from "./unhush.ts";
 import { unknown } from "./unknown.ts";
@@ -59,6 +62,7 @@ import { yes } from "./yes.ts";
  * that of the meaning that stands first here is taken.
  */
 export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
+  emergency,
   "what-now": whatNow,
   "what-next": whatNext,
   "time-left": timeLeft,
@@ -66,6 +70,8 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   overview,
   "how-much": howMuch,
   explain,
+  trouble,
+  "is-safe": isSafe,
   repeat,
   help,
   undo,

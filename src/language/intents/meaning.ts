@@ -93,6 +93,8 @@ type Declared<I extends Intent> = {
   parts?: readonly string[];
   /** A sentence for help; missing where no sentence means it. */
   example?: string;
+  /** It is said before everything else, as an alarm is. */
+  urgent?: true;
   /** It answers the question that waits. */
   answer?: true;
   /** It may be of jars whose batch is done with, so that its target is any batch on record. */
