@@ -1,0 +1,128 @@
+/** What is declared of each kind of fact, held against a second list: no line of it can go unseen. */
+import { describe, expect, it } from "vitest";
+import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import {
+  type AnyDeclaration,
+  declarationOf,
+  FACTS,
+  type FactType,
+} from "../../../src/kitchen/facts/all-facts.ts";
+import { idsOf, withNames } from "../../../src/kitchen/facts/references.ts";
+import { goldenEvents } from "./golden-journals.ts";
+
+const TYPES = Object.keys(FACTS) as FactType[];
+
+function having(test: (declared: AnyDeclaration) => unknown): string[] {
+  return TYPES.filter((type) => test(declarationOf(type))).sort();
+}
+
+const LOSSES = ["boil-lost", "pressure-lost", "steam-lost"];
+const STARTS = ["boil", "pressure", "rocking", "steam"];
+
+describe("the declarations", () => {
+  it("say of a loss that taking it back would count its time, and of nothing else", () => {
+    const warns = (type: FactType, event: object) =>
+      declarationOf(type).undoWarns?.(event as never);
+    expect(TYPES.filter((type) => warns(type, {}))).toEqual(expect.arrayContaining(LOSSES));
+    expect(TYPES.filter((type) => warns(type, {}))).toHaveLength(LOSSES.length);
+    expect(TYPES.filter((type) => warns(type, { raised: true })).sort()).toEqual(
+      [...LOSSES, "load-terms"].sort(),
+    );
+  });
+
+  it("say which times are bounded as a start's or a loss's, and which may be told anew", () => {
+    expect(having(({ timed }) => timed === "loss")).toEqual(LOSSES);
+    expect(having(({ timed }) => timed === "start")).toEqual(STARTS);
+    expect(having(({ timed }) => timed === "told")).toEqual([
+      ...["batch-begun", "jars-filled", "loaded", "note", "stage-begun", "stage-done"],
+      ...["temperature", "unloaded", "water-low"],
+    ]);
+  });
+
+  it("say which reports quiet what rings", () => {
+    expect(having(({ quiets }) => quiets)).toEqual([
+      ...["abandoned", "boil", "boil-lost", "disposed", "jars-filled", "loaded", "pressure"],
+      ...["pressure-lost", "rocking", "seal-failed", "sealed", "stage-begun", "stage-done"],
+      ...["stage-skipped", "steam", "temperature", "unloaded"],
+    ]);
+  });
+
+  it("say which are never taken back, and which only along with others", () => {
+    expect(having(({ undo }) => undo === "never")).toEqual(["asked", "withdrawn"]);
+    expect(having(({ undo }) => undo === "along")).toEqual(["acknowledged"]);
+  });
+
+  it("say which the program does itself", () => {
+    expect(having(({ own }) => own)).toEqual([
+      ...["acknowledged", "asked", "due", "focused", "line-sealed", "load-opened", "load-terms"],
+    ]);
+  });
+
+  it("say which begin something, and in which field its name stands", () => {
+    const begins = TYPES.flatMap((type) => {
+      const field = declarationOf(type).begins;
+      return field === undefined ? [] : [`${type} ${field}`];
+    });
+    expect(begins.sort()).toEqual([
+      ...["batch-begun batch", "line-sealed seal", "load-opened load", "reminder-set reminder"],
+      ...["seed-saved seed", "timer-set timer"],
+    ]);
+  });
+
+  it("say which stay with the kitchen they are of", () => {
+    expect(having(({ stays }) => stays)).toEqual([
+      ...["clock-set", "closed", "day-plan-dropped", "day-planned", "focused", "gauge-set"],
+      ...["hushed", "kitchen-set", "log-failed", "opened", "unhushed"],
+    ]);
+  });
+
+  it("say which change no stage", () => {
+    expect(having(({ follows }) => follows === "nothing")).toEqual([
+      ...["acknowledged", "amended", "asked", "clock-set", "closed", "day-plan-dropped"],
+      ...["day-planned", "due", "focused", "germination", "hushed", "jar-opened", "jars-moved"],
+      ...["kitchen-set", "line-sealed", "line-settled", "log-failed", "note", "opened"],
+      ...["preferred", "probe", "reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
+      ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "withdrawn"],
+    ]);
+  });
+
+  it("say which are of the shelf, and which come along with others", () => {
+    expect(having(({ ofTheShelf }) => ofTheShelf)).toEqual([
+      ...["jar-opened", "jars-moved", "preferred", "tasted"],
+    ]);
+    expect(having(({ passing }) => passing)).toEqual([
+      ...["confirmed", "due", "load-opened", "load-terms"],
+    ]);
+  });
+});
+
+describe("the names in a fact", () => {
+  const of = (type: FactType, fields: object) =>
+    ({ type, cmd: "c1", t: 0, w: 0, ...fields }) as KitchenEvent;
+
+  it("are found wherever a fact has them", () => {
+    const parts = [
+      { batch: "B1", jars: 3, first: 1 },
+      { batch: "B2", jars: 4, first: 4 },
+    ];
+    expect(idsOf(of("loaded", { load: "L1", parts }))).toEqual(["L1", "B1", "B2"]);
+    expect(idsOf(of("disposed", { owner: "L1", batch: "B1" }))).toEqual(["L1", "B1"]);
+    expect(idsOf(of("note", { owner: null }))).toEqual([]);
+    expect(idsOf(of("line-sealed", { seal: "s", touches: ["B1", "L1"] }))).toEqual(["B1", "L1"]);
+    expect(idsOf(of("timer-set", { timer: "T1" }))).toEqual([]);
+  });
+
+  it("are all that changes where they are renamed", () => {
+    const named = new Set(["batch", "owner", "load", "timer", "reminder", "seed", "over"]);
+    for (const event of goldenEvents("every-kind")) {
+      const renamed = withNames(event, (name) => `${name}!`) as Record<string, unknown>;
+      for (const [field, value] of Object.entries(event)) {
+        const name = named.has(field) && typeof value === "string";
+        const inside = ["parts", "key", "keys", "target", "seal", "touches"].includes(field);
+        if (name) expect(renamed[field]).toBe(`${value}!`);
+        else if (inside) expect(JSON.stringify(renamed[field])).toContain("!");
+        else expect(renamed[field]).toEqual(value);
+      }
+    }
+  });
+});
