@@ -3,6 +3,7 @@
  * the passing of time. Slot names and meanings are those of the published command line.
  */
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
+import type { SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
 import type { DayPlan } from "./state.ts";
 import type { Emergency, SafetyTopic, Trouble } from "./topics.ts";
@@ -171,8 +172,9 @@ export type SlotsOf = {
   answer: { value: number | string } & AnswerMeant;
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };
-  /** `spoiled` where a jar was unsealed, bulged, leaking or off: it is thrown out. */
-  opened: Targeted & { count?: number; size?: SpokenJarSize; spoiled?: true };
+  opened: Targeted & { count?: number; size?: SpokenJarSize };
+  /** Jars that bulged, leaked, spurted, went moldy or off, or came open on the shelf. */
+  spoiled: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[]; sign: SpoilSign };
   /** Liked better than `over`, where that was said; `taster` is who said so. */
   prefer: Targeted & { over?: string; taster?: string };
   /** Where the jars of a batch now stand. */

@@ -19,6 +19,7 @@ export type {
   Part,
   PlannedItem,
   QuietHours,
+  SpoilSign,
 } from "./facts/fields.ts";
 
 export type EventType = FactType;

@@ -32,8 +32,8 @@ export function loadsOf(state: State, batch: Batch): Load[] {
 
 /** Jars of a load's part that nobody has said anything about. */
 export function unaccounted(part: LoadPart): number {
-  const { jars, sealed, failed, broken, again, failedAgain, aside } = part;
-  return Math.max(0, jars - sealed - failed - broken - (again - failedAgain) - aside);
+  const { jars, sealed, failed, broken, again, failedAgain, aside, spoiled } = part;
+  return Math.max(0, jars - sealed - failed - broken - (again - failedAgain) - aside - spoiled);
 }
 
 export type JarCounts = {
@@ -43,6 +43,8 @@ export type JarCounts = {
   failed: number;
   setAside: number;
   broken: number;
+  /** Never failed, nor sealed, nor set aside besides. */
+  spoiled: number;
 };
 
 /** A batch's jars over all its loads; jars sent through again count in their last load only. */
@@ -54,6 +56,7 @@ export function jarCounts(state: State, batch: Batch): JarCounts {
     failed: 0,
     setAside: batch.setAside,
     broken: batch.brokenBefore,
+    spoiled: batch.spoiled,
   };
   for (const load of loadsOf(state, batch)) {
     for (const part of load.parts) {
@@ -63,6 +66,7 @@ export function jarCounts(state: State, batch: Batch): JarCounts {
       counts.sealed += part.sealed;
       counts.failed += part.failed - part.failedAgain;
       counts.broken += part.broken;
+      counts.spoiled += part.spoiled;
     }
   }
   return counts;
@@ -70,15 +74,18 @@ export function jarCounts(state: State, batch: Batch): JarCounts {
 
 /** What does not add up in a batch's jars, as a sentence; undefined where all is accounted for. */
 export function countTrouble(state: State, batch: Batch): string | undefined {
-  const { filled, processed, sealed, failed, setAside, broken } = jarCounts(state, batch);
+  const { filled, processed, sealed, failed, setAside, broken, spoiled } = jarCounts(state, batch);
   const before = batch.brokenBefore;
-  if (filled !== processed + setAside + before) {
+  const after = broken - before;
+  const off = spoiled - batch.spoiled;
+  if (filled !== processed + setAside + before + batch.spoiled) {
     const went = `${processed} processed, ${setAside} set aside and ${before} broken`;
     return `${filled} filled, but ${went}`;
   }
-  const after = broken - before;
-  if (processed !== sealed + failed + after) {
-    return `${processed} processed, but ${sealed} sealed, ${failed} failed and ${after} broken`;
+  if (processed !== sealed + failed + after + off) {
+    const spoilt = off > 0 ? `, ${off} spoiled` : "";
+    const went = `${sealed} sealed, ${failed} failed${spoilt} and ${after} broken`;
+    return `${processed} processed, but ${went}`;
   }
   return undefined;
 }

@@ -11,6 +11,7 @@ import type {
   Lot,
   PlannedItem,
   QuietHours,
+  SpoilSign,
 } from "./events.ts";
 
 export type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
@@ -90,6 +91,8 @@ export type Batch = {
   allFilled: boolean;
   /** Jars to be emptied and processed again as a hot pack. */
   again: number;
+  /** Jars that spoiled and had been through no canner. */
+  spoiled: number;
   loads: string[];
   confirmed: Confirmation[];
   /** When it was held on purpose; without an end while it is. */
@@ -115,6 +118,9 @@ export type LoadPart = {
   failedAgain: number;
   /** Jars taken off a process that was too short: refrigerated, frozen or discarded. */
   aside: number;
+  /** Jars found spoiled, whatever they were counted as before, and their numbers where said. */
+  spoiled: number;
+  spoiledJars: number[];
 };
 
 export type Load = {
@@ -197,6 +203,14 @@ export type Doubt = {
   settledFt?: number;
 };
 
+export type SpoiledJars = {
+  at: number;
+  batch: string;
+  count: number;
+  jars: number[];
+  sign: SpoilSign;
+};
+
 /** A place in the journal that cannot be relied on, and the batches and loads it touches. */
 export type SealedLine = {
   seal: string;
@@ -237,7 +251,9 @@ export type State = {
     scores: Record<string, number>;
   }[];
   preferences: { at: number; batch: string; over: string | null; taster: string | null }[];
-  openedJars: { at: number; batch: string; count: number; spoiled: boolean }[];
+  openedJars: { at: number; batch: string; count: number }[];
+  /** Jars that were found spoiled: never eaten, and nowhere any more. */
+  spoiledJars: SpoiledJars[];
   places: Record<string, string>;
   focus: string | null;
   dayPlan: DayPlan | null;
@@ -285,6 +301,7 @@ export function initialState(): State {
     tastings: [],
     preferences: [],
     openedJars: [],
+    spoiledJars: [],
     places: {},
     focus: null,
     dayPlan: null,

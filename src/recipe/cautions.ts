@@ -1,4 +1,6 @@
 // data table
+import { DISCARD_BOIL_MINUTES } from "../reckon/trade-numbers.ts";
+import type { FoodClass } from "./recipe.ts";
 
 /** Cautions said where work can hurt someone. Recipes point here by id; texts are our own. */
 export const CAUTIONS: Record<string, string> = {
@@ -15,3 +17,35 @@ export const CAUTIONS: Record<string, string> = {
   peeling: "The fruit comes out of boiling water. Dip it cold before you touch it.",
   knife: "Wet hands, sharp knife: go slowly.",
 };
+
+/**
+ * Food that can carry botulism once it has spoiled: low-acid food and tomatoes (USDA Complete Guide
+ * to Home Canning, Guide 1); pickled vegetables too, since a jar that spoiled may have lost its
+ * acid (our choice).
+ */
+const MAY_BE_TOXIC: ReadonlySet<FoodClass> = new Set(["low-acid", "tomato", "acidified"]);
+
+/**
+ * How a spoiled jar is got rid of, by what its food is and whether it is still sealed.
+ * Published: USDA Complete Guide to Home Canning, Guide 1.
+ */
+export function disposalWords(food: FoodClass, isSealed: boolean): string {
+  if (!MAY_BE_TOXIC.has(food)) {
+    return "Do not taste it. Throw it out where no child or animal gets at it, and wash what it touched.";
+  }
+  if (isSealed) {
+    return (
+      "Do not taste it, and leave it shut. Put it in a heavy bag, and throw it out where no child " +
+      "or animal gets at it."
+    );
+  }
+  return (
+    "Do not taste it. Wear gloves; lay jar and all in a pot, cover with an inch of water, " +
+    `boil ${DISCARD_BOIL_MINUTES} minutes, then throw it out, and clean what it touched.`
+  );
+}
+
+/** Published: USDA Complete Guide to Home Canning, Guide 6, fermented dills and sauerkraut. */
+export const SCUM_WORDS =
+  "A film, scum or mold on top of a ferment is no spoilage by itself: skim it off, two or three " +
+  "times a week. If it is soft, slimy or smells bad, throw all of it out.";

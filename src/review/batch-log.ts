@@ -50,6 +50,8 @@ export type BatchLog = {
   stages: StageLog[];
   process: ProcessLog | null;
   jars: ReturnType<typeof jarCounts> | null;
+  /** Jars found spoiled, with their numbers where they were said. */
+  spoiled: { at: string; fate: "spoiled"; count: number; jars: number[]; sign: string }[];
   loads: string[];
   confirmed: { factor: string; at: string }[];
   readings: { at: string; what: string; value: number; unit: string }[];
@@ -153,6 +155,11 @@ export function batchLog(state: State, batch: Batch, now: number): BatchLog {
     }),
     process: batch.option ? processOf(batch, loads, now) : null,
     jars: batch.option ? jarCounts(state, batch) : null,
+    spoiled: state.spoiledJars
+      .filter((one) => one.batch === batch.id)
+      .map(({ at, count, jars, sign }) => {
+        return { at: iso(state, at), fate: "spoiled" as const, count, jars, sign };
+      }),
     loads: loads.map((load) => load.id),
     confirmed: batch.confirmed
       .filter((one) => one.held)

@@ -30,7 +30,7 @@ export function batchesCsv(logs: readonly BatchLog[]): string {
   const names =
     "batch,recipe,title,variety,weight_lb,method,jar,pack,altitude_ft,state,begun,ended," +
     "tested_min,pressure_psi,achieved_min,restarts,filled,processed,sealed,failed,set_aside," +
-    "broken,deviations,verdict,reasons";
+    "broken,spoiled,deviations,verdict,reasons";
   const rows = logs.map((log): Cell[] => [
     ...[log.id, log.recipe, log.title, log.lot.variety, log.lot.weightLb, log.method],
     ...[log.jar, log.pack, log.altitudeFt, log.state, log.begunAt, log.endedAt],
@@ -38,6 +38,7 @@ export function batchesCsv(logs: readonly BatchLog[]): string {
     ...[log.process?.achievedMinutes, log.process?.restarts],
     ...[log.jars?.filled, log.jars?.processed, log.jars?.sealed],
     ...[log.jars?.failed, log.jars?.setAside, log.jars?.broken],
+    log.jars?.spoiled,
     log.deviations.map((one) => one.code).join(" "),
     ...[log.verdict, log.reasons.join("; ")],
   ]);

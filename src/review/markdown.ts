@@ -50,9 +50,17 @@ export function batchMarkdown(log: BatchLog): string {
     parts.push("## Departures\n\n", table(["What", "When", "Detail", "Done"], rows));
   }
   if (log.jars) {
-    const { filled, processed, sealed, failed, setAside, broken } = log.jars;
-    const row = [filled, processed, sealed, failed, setAside, broken];
-    const heads = ["Filled", "Processed", "Sealed", "Did not seal", "Set aside", "Broken"];
+    const { filled, processed, sealed, failed, setAside, broken, spoiled } = log.jars;
+    const row = [filled, processed, sealed, failed, setAside, broken, spoiled];
+    const heads = [
+      "Filled",
+      "Processed",
+      "Sealed",
+      "Did not seal",
+      "Set aside",
+      "Broken",
+      "Spoiled",
+    ];
     parts.push("## Jars\n\n", table(heads, [row]));
   }
   if (log.notes.length > 0) {

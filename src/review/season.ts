@@ -90,8 +90,8 @@ export function seasonOf(
     season.lost.broken += counts.broken;
   }
   const ids = new Set(batches.map((batch) => batch.id));
-  for (const one of state.openedJars) {
-    if (one.spoiled && ids.has(one.batch)) season.lost.spoiled += one.count;
+  for (const one of state.spoiledJars) {
+    if (ids.has(one.batch)) season.lost.spoiled += one.count;
   }
   season.deviations = [...codes]
     .map(([code, { count, batches: of }]) => {

@@ -6,6 +6,7 @@ import { batchName, timerName, upper } from "../kitchen/names.ts";
 import { ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { disposalWords } from "../recipe/cautions.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
   COOL_HOURS,
@@ -29,10 +30,6 @@ import { opening } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
 const DISCARD_BOIL = countWords(DISCARD_BOIL_MINUTES, "minute");
-
-const SPOILED =
-  "Taken off the shelf. Do not taste it. Low-acid food and tomatoes: " +
-  `boil ${DISCARD_BOIL} under water before you throw them out, and wash what it touched.`;
 
 /** The answer to what was written down; empty where the prompts that follow say it all. */
 export function acknowledgement(
@@ -122,6 +119,10 @@ function jarSentence(told: Told, fact: DatedFact): string | undefined {
     case "set-aside": {
       const left = told.state.batches[fact.batch]?.ready ?? 0;
       return `${fact.count} set aside for the refrigerator; ${left} to go in.`;
+    }
+    case "spoiled": {
+      const food = told.state.batches[fact.batch]?.recipe.class ?? "low-acid";
+      return `Written down as spoiled. ${disposalWords(food, fact.sign === "bulged")}`;
     }
     case "jar-broken":
       return `${fact.count} broken, written down. Throw its food and glass away.`;
@@ -218,7 +219,7 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
     case "germination":
       return "Germination noted.";
     case "jar-opened":
-      return fact.spoiled ? SPOILED : "Taken off the shelf. Enjoy it.";
+      return "Taken off the shelf. Enjoy it.";
     default:
       return "";
   }

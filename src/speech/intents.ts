@@ -127,10 +127,8 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   "jar-broken": { askBack: (slots) => `Did ${jarsOf(slots)} break?`, answer: null },
   "set-aside": { askBack: (slots) => `Shall I set ${jarsOf(slots)} aside?`, answer: null },
   disposition: { askBack: ({ what }) => DISPOSITIONS[what], answer: null },
-  opened: {
-    askBack: ({ spoiled }) => (spoiled ? "Was a jar spoiled?" : "Was a jar opened?"),
-    answer: null,
-  },
+  opened: { askBack: "Was a jar opened?", answer: null },
+  spoiled: { askBack: "Was a jar spoiled?", answer: null },
   place: { askBack: ({ target, place }) => `Is ${named(target)} in the ${place}?`, answer: null },
   prefer: { askBack: ({ target }) => `Was ${named(target)} better?`, answer: null },
   taste: { askBack: "Shall I note that tasting?", answer: null },

@@ -78,7 +78,7 @@ describe("comma-separated values", () => {
     expect(count("reading")).toBe(log.readings.length);
     expect(count("deviation")).toBe(log.deviations.length);
     expect(count("confirmed")).toBe(log.confirmed.length);
-    expect(count("jars")).toBe(6);
+    expect(count("jars")).toBe(7);
     const process = rows.find((one) => one.kind === "process");
     expect(process).toMatchObject({
       minutes: String(log.stages.find((s) => s.kind === "process")?.minutes),

@@ -2,7 +2,7 @@
 
 import { batchName } from "../../kitchen/names.ts";
 import type { Batch } from "../../kitchen/state.ts";
-import { SPOILED_CAUTION } from "../../review/shelf/keeping.ts";
+import { disposalWords } from "../../recipe/cautions.ts";
 import {
   eatFirst,
   type Opening,
@@ -122,7 +122,8 @@ export function pantryText({ lines, waiting, troubles, on }: Pantry): string {
   };
   const [first, past] = [eatFirst(lines), throwOut(lines)];
   if (first.length > 0) out.push(`Eat first: ${names(first)}`);
-  if (past.length > 0) out.push(`Throw out: ${names(past)}`, `  ${SPOILED_CAUTION}`);
+  if (past.length > 0)
+    out.push(`Throw out: ${names(past)}`, `  ${disposalWords("low-acid", false)}`);
   for (const one of waiting) {
     out.push(`${one.batch}: ${counted(one.jars, "sealed jar")} of a batch that is not finished`);
   }
@@ -165,8 +166,11 @@ async function open(
   const spoiled = isOn(options, "spoiled");
   const jars = `${spoiled ? "spoiled " : ""}${count === 1 ? "jar" : "jars"}`;
   const words = `opened ${count} ${jars} of ${batchName(found.batch)}`;
-  const slots = { count, target: found.batch.id, ...(spoiled ? { spoiled: true as const } : {}) };
-  return wrote(io, { intent: "opened", slots }, words, found.batch, spoiled);
+  const slots = { count, target: found.batch.id };
+  const command = spoiled
+    ? ({ intent: "spoiled", slots: { ...slots, sign: "off" } } as const)
+    : ({ intent: "opened", slots } as const);
+  return wrote(io, command, words, found.batch);
 }
 
 async function move(
@@ -182,21 +186,20 @@ async function move(
   if (!found.ok) return failed(2, `pantry: --place: ${found.message}`);
   const words = `put ${batchName(found.batch)} in the ${place}`;
   const slots = { place, target: found.batch.id };
-  return wrote(io, { intent: "place", slots }, words, found.batch, false);
+  return wrote(io, { intent: "place", slots }, words, found.batch);
 }
 
 async function wrote(
   io: ReviewIo,
   command:
     | { intent: "opened"; slots: { count: number; target: string } }
+    | { intent: "spoiled"; slots: { count: number; target: string; sign: "off" } }
     | { intent: "place"; slots: { place: string; target: string } },
   words: string,
   batch: Batch,
-  spoiled: boolean,
 ): Promise<CommandResult> {
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("pantry", io, command, words, batch.id);
   if (!done.ok) return done.result;
-  const lines = spoiled ? [...done.lines, SPOILED_CAUTION] : done.lines;
-  return printed(`${lines.join("\n")}\n`);
+  return printed(`${done.lines.join("\n")}\n`);
 }

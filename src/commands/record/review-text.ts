@@ -47,10 +47,10 @@ export function batchText(batch: BatchLog): string {
     );
   }
   if (batch.jars) {
-    const { filled, processed, sealed, failed, setAside, broken } = batch.jars;
+    const { filled, processed, sealed, failed, setAside, broken, spoiled } = batch.jars;
     lines.push(
       `  jars: ${filled} filled, ${processed} processed, ${sealed} sealed, ${failed} failed, ` +
-        `${setAside} set aside, ${broken} broken`,
+        `${setAside} set aside, ${broken} broken, ${spoiled} spoiled`,
     );
   }
   for (const one of batch.deviations) {

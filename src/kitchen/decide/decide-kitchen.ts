@@ -185,8 +185,7 @@ export function decideOpened(deciding: Deciding<"opened">): Outcome {
   if (!ofSize(batch)) return refused(`${upper(batchName(batch))} was put up in ${batch.jar} jars.`);
   const left = onShelf(deciding.state, batch);
   if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
-  const spoiled = slots.spoiled ?? false;
-  return done({ type: "jar-opened", batch: batch.id, count, spoiled, t: deciding.now });
+  return done({ type: "jar-opened", batch: batch.id, count, t: deciding.now });
 }
 
 /** Jars of a batch that should still be there: sealed, or filled where there is no process. */

@@ -7,10 +7,10 @@ import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, namesSort, ownerIds } from "../meant.ts";
 import { batchName } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { dispositionsFor, REPROCESS_WITHIN_MS, undecided } from "../questions.ts";
+import { dispositionsFor, undecided } from "../questions.ts";
 import type { Load, LoadPart } from "../state.ts";
 import { HOUR_MS, MINUTE_MS } from "../time.ts";
-import { decideOpened, onShelf } from "./decide-kitchen.ts";
+import { onShelf } from "./decide-kitchen.ts";
 import {
   askNumber,
   askWhich,
@@ -22,8 +22,8 @@ import {
   refused,
 } from "./outcome.ts";
 
-/** What is told of seals; a jar that is found off may be one that did not seal. */
-type OfSeals = "sealed" | "seal-failed" | "opened";
+/** What is told of seals. */
+type OfSeals = "sealed" | "seal-failed";
 
 type OfLoad = { load: Load; part: LoadPart };
 
@@ -114,12 +114,6 @@ function stillCooling(load: Load, now: number): boolean {
   return now < cool.startedAt + (cool.spec.window?.minMinutes ?? 0) * MINUTE_MS;
 }
 
-/** True once the day is over in which a jar that did not seal may still be processed again. */
-function isShelved(load: Load, now: number): boolean {
-  const checked = load.state === "complete" ? runOfRole(load, "seals")?.endedAt : undefined;
-  return checked !== undefined && now - checked > REPROCESS_WITHIN_MS;
-}
-
 function endCooling(load: Load, now: number): DatedFact[] {
   const cool = runOfRole(load, "cooling");
   if (cool?.state !== "running") return [];
@@ -167,19 +161,6 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Outcome {
     facts.push({ type: "sealed", load: load.id, batch: part.batch, count: rest, t: now });
   }
   return done(...facts);
-}
-
-/** Jars were opened; one that is off while the seals are still being counted is a failed seal. */
-export function decideOpenedJars(deciding: Deciding<"opened">): Outcome {
-  const { command } = deciding.wish;
-  if (!command.slots.spoiled) return decideOpened(deciding);
-  const fresh = openSeals(deciding);
-  const counted = fresh.length > 0 ? fresh : sealedBefore(deciding);
-  const isSealCheck = counted.some(({ load }) => !isShelved(load, deciding.now));
-  if (!isSealCheck) return decideOpened(deciding);
-  const { size: _size, spoiled: _spoiled, ...slots } = command.slots;
-  const failed = { ...command, intent: "seal-failed" as const, slots };
-  return decideSealFailed({ ...deciding, wish: { ...deciding.wish, command: failed } });
 }
 
 export function decideDisposition(deciding: Deciding<"disposition">): Outcome {

@@ -37,19 +37,16 @@ import {
   decideAltitude,
   decideHush,
   decideNote,
+  decideOpened,
   decideRemind,
   decideTaste,
   decideTimerAdd,
   decideTimerCancel,
   decideTimerSet,
 } from "./decide-kitchen.ts";
-import {
-  decideDisposition,
-  decideOpenedJars,
-  decideSealed,
-  decideSealFailed,
-} from "./decide-seals.ts";
+import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
+import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
 import { type Deciding, done, type Outcome, type Present, refused, type Wish } from "./outcome.ts";
 
@@ -105,7 +102,8 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   altitude: decideAltitude,
   answer: decideAnswer,
   taste: decideTaste,
-  opened: decideOpenedJars,
+  opened: decideOpened,
+  spoiled: decideSpoiled,
   prefer: decidePrefer,
   place: decidePlace,
   "seed-saved": decideSeedSaved,

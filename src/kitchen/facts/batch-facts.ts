@@ -208,6 +208,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     brokenBefore: 0,
     allFilled: false,
     again: 0,
+    spoiled: 0,
     loads: [],
     confirmed: [],
     holds: [],

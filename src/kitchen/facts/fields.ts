@@ -152,6 +152,10 @@ export const disposition = z.enum([
 ]);
 export type Disposition = Infer<typeof disposition>;
 
+/** What shows that a jar has spoiled; `unsealed` where it came open on the shelf. */
+export const spoilSign = z.enum(["bulged", "leaked", "spurted", "off", "moldy", "unsealed"]);
+export type SpoilSign = Infer<typeof spoilSign>;
+
 /**
  * Why an altitude is doubted: a measured boil, one so far under that it may not boil, a no to
  * whether it is right, or nothing tested so high for jars that are in a canner already.

@@ -1,5 +1,6 @@
 /** What may stand in a command that another program hands over as data instead of words. */
 import * as z from "zod/mini";
+import { spoilSign } from "./fields.ts";
 
 const text = z.string();
 const number = z.number();
@@ -12,7 +13,8 @@ const SLOTS = {
     finishBy: z.optional(text),
     quiet: z.optional(text),
   }),
-  opened: z.object({ count: number, target: text, spoiled: z.optional(z.boolean()) }),
+  opened: z.object({ count: number, target: text }),
+  spoiled: z.object({ count: number, target: text, sign: spoilSign }),
   place: z.object({ place: text, target: text }),
   "seed-saved": z.object({
     crop: text,

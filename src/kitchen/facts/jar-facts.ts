@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import { largestLoad, unaccounted } from "../jars.ts";
 import { recount } from "../loads/jar-tally.ts";
+import { spoil } from "../loads/spoil.ts";
 import { unload } from "../loads/unload.ts";
 import { isLoad, ownerOf, runOfRole } from "../owners.ts";
 import { begin, finish, isOver, reopen, skip } from "../stage-run.ts";
@@ -17,6 +18,7 @@ import {
   ownerId,
   size,
   someJars,
+  spoilSign,
   word,
 } from "./fields.ts";
 import { markLate } from "./mark-late.ts";
@@ -109,6 +111,32 @@ export const JAR_FACTS = {
         part.sealed = 0;
         part.sealed = Math.min(sealed, unaccounted(part));
       });
+    },
+  }),
+  /** Found at any time: it is food no more, whatever it was counted as before. */
+  spoiled: fact({
+    fields: {
+      batch: batchId,
+      /** The load it went through; null where it went through none. */
+      load: z.nullable(loadId),
+      count: someJars,
+      jars: z.array(someJars),
+      sign: spoilSign,
+    },
+    follows: "stages",
+    quiets: true,
+    ofTheShelf: true,
+    undoWarns: () => "It would count as food again.",
+    undone: ({ of }) => `the spoiled jar${of}`,
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch) return false;
+      const { count, jars, sign } = event;
+      spoil(state, batch, event);
+      state.spoiledJars.push({ at: event.t, batch: batch.id, count, jars, sign });
+      const load = event.load === null ? undefined : state.loads[event.load];
+      if (load) checkDone(load, event.t);
+      return true;
     },
   }),
   disposed: fact({

@@ -118,6 +118,8 @@ export const LOAD_FACTS = {
           again: 0,
           failedAgain: 0,
           aside: 0,
+          spoiled: 0,
+          spoiledJars: [],
         });
         if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
         recount(state, batch);

@@ -1,5 +1,6 @@
 /** Facts of afterwards: what is opened, tasted and put away, and seed lots. */
 import * as z from "zod/mini";
+import { spoil } from "../loads/spoil.ts";
 import { wallOf } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
@@ -38,14 +39,23 @@ export const SHELF_FACTS = {
     },
   }),
   "jar-opened": fact({
-    fields: { batch: batchId, count: someJars, spoiled: flag },
+    fields: {
+      batch: batchId,
+      count: someJars,
+      /** Of older journals: spoiled jars are a fact of their own. */
+      spoiled: z.optional(flag),
+    },
     follows: "nothing",
     ofTheShelf: true,
     undone: ({ of }) => `opening a jar${of}`,
     evolve(state, event): boolean {
-      if (!state.batches[event.batch]) return false;
-      const { batch, count, spoiled } = event;
-      state.openedJars.push({ at: event.t, batch, count, spoiled });
+      const { batch, count, spoiled, t: at } = event;
+      const found = state.batches[batch];
+      if (!found) return false;
+      if (spoiled) {
+        spoil(state, found, { load: null, count, jars: [] });
+        state.spoiledJars.push({ at, batch, count, jars: [], sign: "off" });
+      } else state.openedJars.push({ at, batch, count });
       return true;
     },
   }),

@@ -13,5 +13,6 @@ export function loadedJars(state: State, batch: Batch): number {
 
 /** Works out anew how many jars of a batch were filled. */
 export function recount(state: State, batch: Batch): void {
-  batch.filled = loadedJars(state, batch) + batch.ready + batch.setAside + batch.brokenBefore;
+  const { ready, setAside, brokenBefore, spoiled } = batch;
+  batch.filled = loadedJars(state, batch) + ready + setAside + brokenBefore + spoiled;
 }

@@ -40,6 +40,7 @@ import { sealFailed } from "./seal-failed.ts";
 import { sealed } from "./sealed.ts";
 import { seedSaved } from "./seed-saved.ts";
 import { setAside } from "./set-aside.ts";
+import { spoiled } from "./spoiled.ts";
 import { taste } from "./taste.ts";
 import { temperature } from "./temperature.ts";
 import { timeLeft } from "./time-left.ts";
@@ -93,6 +94,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "jar-broken": jarBroken,
   "set-aside": setAside,
   opened,
+  spoiled,
   taste,
   done,
   altitude,

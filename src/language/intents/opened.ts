@@ -1,12 +1,12 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A jar has left the shelf: eaten, or spoiled. */
+/** A jar has left the shelf, to be eaten. */
 export const opened: MeaningOf<"opened"> = {
   cost: "changing",
   report: true,
   when: ["always"],
   ofRecord: true,
-  slots: { target: "name", count: "count", size: "word", spoiled: "flag" },
+  slots: { target: "name", count: "count", size: "word" },
   example: "we opened a pint of the beets",
   doubting: ["used"],
   wordings: [
@@ -29,14 +29,6 @@ export const opened: MeaningOf<"opened"> = {
     `{count} <jars-or-size> of [<the>] {target:open} [is|are|got|was|were] (opened|open|used|
     eaten|used up|gone) [for (supper|dinner|lunch)|today]`,
     "take {count} <jars-or-size> of [<the>] {target:open} off the shelf",
-    "<opening> {count} {spoiled=true} <gone-bad> <jars-or-size> of [<the>] {target:open} [<off>]",
-    `<opening> {count} <jars-or-size> of [<the>] {target:open} [and|but|which|that] [it|they|
-    one] [is|are|was|were|had|has|looked|had been|smelled|smells] {spoiled=true} <gone-bad>
-    [<off>]`,
-    `[<came-upon>] {count} {spoiled=true} <gone-bad> <jars-or-size> of [<the>] {target:open}
-    [<off>]`,
-    `[<came-upon>] {count} <jars-or-size> of [<the>] {target:open} [that|which] [is|are|was|
-    were|has|have|had] [gone] {spoiled=true} <gone-bad> [<off>]`,
   ],
   bags: [
     {
@@ -53,16 +45,5 @@ export const opened: MeaningOf<"opened"> = {
       (opened|open|opening|ate|used|cracked open|finished|finished off|eaten|used up|popped
       open|dug into|broke open|opened up|polished off|went through|had|cracked)
     `,
-    opening: `
-      [<we>|i|i have|we have|just|i just|we just] [just] (opened|opened up|cracked open|
-      opening)
-    `,
-    "came-upon": "(there is|there was|i found|we found|i have|found)",
-    "gone-bad": `
-      (spoiled|spoilt|moldy|bulged|bulging|swollen|leaking|leaky|foaming|foamy|spurted|rotten)|
-      (bad|gone bad|gone off|went bad|off|unsealed|come unsealed|came unsealed|open already)|
-      (smelled bad|smells bad|smelled off|smells off|smelled wrong|not sealed|no longer sealed)
-    `,
-    off: "(on|from|off) the shelf|(in|from) the (pantry|cellar|basement)|today|tonight",
   },
 };

@@ -75,7 +75,7 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
   lists: {
     failed: `
       [is|are|was|has|have|keeps|keep] [<still>] (popping|clicking|flexing|bouncing|springing|
-      moving|springy|bouncy|poppy|domed|bulging|bulged|raised|humped|loose|flexing|wobbly|
+      moving|springy|bouncy|poppy|domed|raised|humped|loose|flexing|wobbly|
       unsealed|unsuccessful|popped|pushed up|puffed up|pops|clicks|flexes|bounces|springs) [up|
       back|back up|up and down|down and up|up again|in and out] [when (i|you|we) (press|push|
       press on|push on|touch|press down on|tap|push down on) [it|them|the lid|the middle|the

@@ -145,9 +145,9 @@ function deviations(log: BatchLog): Markup {
 
 function jars(log: BatchLog): Markup | null {
   if (!log.jars) return null;
-  const { filled, processed, sealed, failed, setAside, broken } = log.jars;
-  const heads = ["Filled", "Processed", "Sealed", "Did not seal", "Set aside", "Broken"];
-  const row = [filled, processed, sealed, failed, setAside, broken];
+  const { filled, processed, sealed, failed, setAside, broken, spoiled } = log.jars;
+  const heads = ["Filled", "Processed", "Sealed", "Did not seal", "Set aside", "Broken", "Spoiled"];
+  const row = [filled, processed, sealed, failed, setAside, broken, spoiled];
   return html`<h2>Jars</h2>
 ${table("Jars counted", heads, [row])}`;
 }

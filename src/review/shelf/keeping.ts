@@ -4,10 +4,11 @@
  * Sources: a year for sealed jars, and "several days" in the refrigerator for jars that did not
  * seal: USDA Complete Guide to Home Canning, Guide 1 (some extension texts allow 12 to 18 months);
  * fermented pickles and kraut 4 to 6 months under refrigeration: Guide 6, of which the shorter is
- * used. A year in the freezer for quality, and a month for refrigerator pickles, are common
- * practice and from memory.
+ * used. Three to four days for low-acid food that is open, or cooked and never processed: USDA
+ * FSIS, "Leftovers and Food Safety", of which the shorter is used. A year in the freezer for
+ * quality, and a month for refrigerator pickles, are common practice and from memory.
  */
-import { BEST_BY_DAYS, DISCARD_BOIL_MINUTES } from "../../reckon/trade-numbers.ts";
+import { BEST_BY_DAYS } from "../../reckon/trade-numbers.ts";
 
 export type Keep = "shelf" | "refrigerate" | "freeze";
 
@@ -16,9 +17,16 @@ export type KeepingRule = { days: number; source: string; words: string };
 const GUIDE_1 = "USDA Complete Guide to Home Canning, Guide 1";
 const PRACTICE = "common practice, from memory";
 
-export const KEEPING: Record<"shelf" | "cold" | "freezer" | "ferment" | "pickle", KeepingRule> = {
+export type RuleName = "shelf" | "cold" | "low-acid" | "freezer" | "ferment" | "pickle";
+
+export const KEEPING: Record<RuleName, KeepingRule> = {
   shelf: { days: BEST_BY_DAYS, source: GUIDE_1, words: "best within a year, cool, dark and dry" },
   cold: { days: 7, source: GUIDE_1, words: "refrigerate and use within several days" },
+  "low-acid": {
+    days: 3,
+    source: "USDA FSIS, Leftovers and Food Safety",
+    words: "refrigerate and use within 3 to 4 days",
+  },
   freezer: { days: 365, source: PRACTICE, words: "freeze; best within a year" },
   ferment: {
     days: 120,
@@ -27,10 +35,3 @@ export const KEEPING: Record<"shelf" | "cold" | "freezer" | "ferment" | "pickle"
   },
   pickle: { days: 30, source: PRACTICE, words: "refrigerate and use within a month" },
 };
-
-/** What to do with a jar that is bulged, leaking, unsealed or off when it is opened. */
-export const SPOILED_CAUTION =
-  "Do not taste it. Still sealed: bag it and throw it out. Open or leaking low-acid food and " +
-  "tomatoes: lay jar and all in a pot, cover with an inch of water, " +
-  `boil ${DISCARD_BOIL_MINUTES} minutes, then throw ` +
-  "it out, and clean what it touched (USDA Complete Guide to Home Canning, Guide 1).";

@@ -108,9 +108,14 @@ function isPastUse({ keep, daysLeft }: PantryLine): boolean {
   return keep === "refrigerate" && daysLeft < 0;
 }
 
+/** What has left the shelf, eaten or spoiled, in the order of time. */
 export function openings(state: State): Opening[] {
   const shown = new Set(shownBatches(state).map(({ id }) => id));
-  return state.openedJars.flatMap(({ at, batch: id, count, spoiled }) => {
+  const gone = [
+    ...state.openedJars.map((one) => ({ ...one, spoiled: false })),
+    ...state.spoiledJars.map((one) => ({ ...one, spoiled: true })),
+  ].sort((a, b) => a.at - b.at);
+  return gone.flatMap(({ at, batch: id, count, spoiled }) => {
     const batch = state.batches[id];
     if (!batch || !shown.has(id)) return [];
     const date = dateOf(wallOf(state, at), state.zone);
@@ -125,7 +130,7 @@ function seasonBegun(state: State, batch: Batch): number {
   return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
 }
 
-/** Jars of a batch that were opened, spoiled ones among them. */
+/** Jars of a batch that were opened and eaten. */
 export function openedOf(state: State, batch: Batch): number {
   return state.openedJars.reduce((n, one) => n + (one.batch === batch.id ? one.count : 0), 0);
 }

@@ -6,7 +6,7 @@ import { batchDeviations } from "../../kitchen/deviations.ts";
 import { loadsOf } from "../../kitchen/jars.ts";
 import type { Batch, Load, LoadPart, State } from "../../kitchen/state.ts";
 import { againstBatch, type Judged, judgeLoad, judgeSealed } from "../verdict.ts";
-import type { Keep } from "./keeping.ts";
+import type { Keep, RuleName } from "./keeping.ts";
 
 /** Jars of one batch and one fate. `numbers` is null where it is not known which jars they are. */
 export type JarGroup = {
@@ -15,7 +15,7 @@ export type JarGroup = {
   numbers: number[] | null;
   sealed: boolean;
   /** Which rule of KEEPING says how long. */
-  rule: "shelf" | "cold" | "freezer" | "ferment" | "pickle";
+  rule: RuleName;
   /** From when the days count, kitchen time. */
   since: number;
   /** Why it is no shelf jar; empty for one that is. */
@@ -32,8 +32,8 @@ export type ShelfJars = {
 
 /** The numbers of the jars that sealed; null where a jar that did not has no number. */
 function sealedNumbers(part: LoadPart): number[] | null {
-  const failed = new Set(part.failedJars);
-  if (failed.size !== part.failed || part.broken > 0 || part.aside > 0) return null;
+  const failed = new Set([...part.failedJars, ...part.spoiledJars]);
+  if (failed.size !== part.failed + part.spoiled || part.broken > 0 || part.aside > 0) return null;
   if (part.again > part.failedAgain) return null;
   const all = Array.from({ length: part.jars }, (_, index) => part.first + index);
   const left = all.filter((number) => !failed.has(number));
@@ -77,15 +77,20 @@ function asideFates(load: Load, wanted: LoadPart): Fate[] {
 function placeCold(
   found: ShelfJars,
   fates: readonly Fate[],
-  base: Pick<JarGroup, "numbers" | "sealed" | "since" | "why">,
+  base: Pick<JarGroup, "numbers" | "sealed" | "since" | "why" | "rule">,
 ): void {
   const numbers = fates.length === 1 ? base.numbers : null;
   for (const { what, jars } of fates) {
     if (what === "discard") found.discarded += jars;
     else if (what === "freeze") {
       found.groups.push({ ...base, numbers, keep: "freeze", rule: "freezer", jars });
-    } else found.groups.push({ ...base, numbers, keep: "refrigerate", rule: "cold", jars });
+    } else found.groups.push({ ...base, numbers, keep: "refrigerate", jars });
   }
+}
+
+/** Cold food of this kind keeps days, whether it was never processed or its jar is open. */
+function isLowAcid({ recipe }: Batch): boolean {
+  return recipe.class === "low-acid";
 }
 
 function cold(batch: Batch): ShelfJars {
@@ -96,7 +101,7 @@ function cold(batch: Batch): ShelfJars {
     jars: batch.ready,
     numbers: null,
     sealed: false,
-    rule: ferment ? "ferment" : "pickle",
+    rule: ferment ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle",
     since: batch.endedAt ?? batch.begunAt,
     why: "no canner process",
   };
@@ -129,6 +134,7 @@ function placePart(
   const since = load.unloadedAt ?? load.openedAt;
   const { sealed } = part;
   const numbers = sealedNumbers(part);
+  const rule = isLowAcid(batch) ? "low-acid" : "cold";
   const why = `not as tested: ${faults[0] ?? judged.reasons[0] ?? ""}`;
   if (sealed > 0 && batch.state !== "complete") found.waiting += sealed;
   else if (sealed > 0 && judged.verdict === "as-tested" && faults.length === 0) {
@@ -136,12 +142,18 @@ function placePart(
     found.groups.push({ ...keep, jars: sealed, numbers, sealed: true, since });
   } else if (sealed > 0) {
     const fates = [{ what: "undecided", jars: sealed }];
-    placeCold(found, fates, { numbers, sealed: true, since, why });
+    placeCold(found, fates, { numbers, sealed: true, since, why, rule });
   }
   const failed = part.failed - part.failedAgain;
   const known = part.failedJars.length === failed ? [...part.failedJars] : null;
-  const unsealed = { numbers: known, sealed: false, since, why: "did not seal" };
+  const unsealed = { numbers: known, sealed: false, since, why: "did not seal", rule } as const;
   placeCold(found, failedFates(load, failed), unsealed);
-  const aside = { numbers: null, sealed: false, since, why: "taken off a short process" };
+  const aside = {
+    numbers: null,
+    sealed: false,
+    since,
+    why: "taken off a short process",
+    rule,
+  } as const;
   placeCold(found, asideFates(load, part), aside);
 }

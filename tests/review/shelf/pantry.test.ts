@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { pantryText } from "../../../src/commands/record/pantry.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
-import { jarCounts } from "../../../src/kitchen/jars.ts";
+import { countTrouble, jarCounts } from "../../../src/kitchen/jars.ts";
 import { DAY_MS } from "../../../src/kitchen/time.ts";
 import { labelsOf } from "../../../src/review/shelf/labels.ts";
 import { pantry } from "../../../src/review/shelf/pantry.ts";
@@ -95,7 +95,7 @@ describe("the pantry", () => {
       { type: "jar-opened", batch: batch.id, count: 1, spoiled: true },
     ]);
     const found = pantry(state, now);
-    expect(found.lines).toMatchObject([{ left: 5, opened: 3, place: "cellar" }]);
+    expect(found.lines).toMatchObject([{ jars: 7, left: 5, opened: 2, place: "cellar" }]);
     expect(found.opened.map((one) => one.spoiled)).toEqual([false, true]);
   });
 
@@ -120,7 +120,8 @@ describe("the pantry", () => {
       disposed: fc.constantFrom("refrigerate", "freeze", "discard", "undecided"),
       asTested: fc.boolean(),
       loadDisposed: fc.constantFrom(null, "refrigerate", "freeze", "discard"),
-      opened: fc.array(fc.record({ count: fc.integer({ min: 1, max: 3 }), spoiled: fc.boolean() })),
+      opened: fc.array(fc.record({ count: fc.integer({ min: 1, max: 3 }) })),
+      spoiled: fc.nat(3),
     });
     const before = beans.filter((event) => event.type !== "sealed");
     const load = before.find((event) => event.type === "load-opened");
@@ -149,6 +150,10 @@ describe("the pantry", () => {
         );
         const { state, now, batch } = kitchen(events, facts, 1);
         const { lines, troubles } = pantry(state, now);
+        const off = { type: "spoiled", ...ids, count: given.spoiled, jars: [], sign: "off" };
+        const later = kitchen(events, given.spoiled > 0 ? [...facts, off] : facts, 1);
+        expect(jarCounts(later.state, later.batch).spoiled).toBe(given.spoiled);
+        expect(countTrouble(later.state, later.batch)).toBe(countTrouble(state, batch));
         const jarsOf = (list: typeof lines) => list.reduce((sum, line) => sum + line.jars, 0);
         const because = (why: RegExp) => lines.filter((line) => why.test(line.why));
         const others = because(/^$|^not as tested/);
