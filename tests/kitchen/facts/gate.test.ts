@@ -141,10 +141,12 @@ describe("the gate", () => {
 });
 
 describe("the quick test made from a schema", () => {
-  it("says what the schema itself says, of facts that are and that are none", () => {
+  it("says what the schema itself says, of facts that are and that are none", {
+    timeout: 60_000,
+  }, () => {
     const chance = dice(12);
     let kept = 0;
-    for (let left = 4000; left > 0; left -= 1) {
+    for (let left = 1500; left > 0; left -= 1) {
       const event = mutated(chance, chance.pick(EVENTS), EVENTS);
       const type = event.type as FactType;
       if (!Object.hasOwn(FACTS, String(type))) continue;
@@ -159,6 +161,6 @@ describe("the quick test made from a schema", () => {
         if (!quick) kept += 1;
       }
     }
-    expect(kept).toBeGreaterThan(500);
+    expect(kept).toBeGreaterThan(200);
   });
 });
