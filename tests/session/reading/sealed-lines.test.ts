@@ -38,7 +38,7 @@ beforeAll(async () => {
   [beans = "", beets = ""] = events.flatMap((event) => {
     return event.type === "batch-begun" ? [event.batch] : [];
   });
-});
+}, 60_000);
 
 afterEach(() => {
   for (const folder of open.splice(0)) rmSync(folder, { recursive: true, force: true });
