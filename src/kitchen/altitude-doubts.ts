@@ -2,13 +2,15 @@
  * Doubt of the altitude: what raises it, the short question it asks, and what a yes or no to that
  * writes down. It never changes a time by itself; only an altitude that is said does.
  */
+
 import { boilingPointF, judgeBoil } from "../reckon/boiling.ts";
 import { withCommas } from "../reckon/reckoned.ts";
 import type { DatedFact } from "./events.ts";
 import { current } from "./kept.ts";
 import { activeOwners, runOfRole } from "./owners.ts";
 import type { Question } from "./questions.ts";
-import type { Doubt, Load, State } from "./state.ts";
+import { type Doubt, type Load, type State, wallOf } from "./state.ts";
+import { localIso } from "./time.ts";
 
 export const ALTITUDE_QUESTION = "What is your altitude in feet? The process time depends on it.";
 
@@ -59,7 +61,8 @@ function asking(state: State): Doubt | undefined {
   return (
     open.find((one) => one.why === "denied") ??
     open.find((one) => one.why === "no-boil" && !boils.has(one.detail) && stillBoils(state, one)) ??
-    open.find((one) => one.why === "boil" && (one.owner === null || active.has(one.owner)))
+    open.find((one) => one.why === "boil" && (one.owner === null || active.has(one.owner))) ??
+    open.find((one) => one.why === "then")
   );
 }
 
@@ -69,6 +72,31 @@ function stillBoils(state: State, doubt: Doubt): boolean {
   const process = load && load.unloadedAt === undefined ? runOfRole(load, "treatment") : undefined;
   const stretch = process?.kept && current(process.kept);
   return stretch !== undefined && stretch.from <= doubt.at;
+}
+
+/** Loads long done that would have wanted more, had the kitchen been so high then. */
+function openThen(state: State): Doubt[] {
+  return state.doubts.filter((one) => one.why === "then" && one.settledFt === undefined);
+}
+
+function thenQuestion(state: State, altitudeFt: number): string {
+  const days = openThen(state).flatMap(({ owner }) => state.loads[owner ?? ""]?.unloadedAt ?? []);
+  const day = (t: number) => localIso(wallOf(state, t), state.zone).slice(0, 10);
+  const [first, last] = [day(Math.min(...days)), day(Math.max(...days))];
+  const when = first === last ? `on ${first}` : `from ${first} to ${last}`;
+  const jars = "when the jars that want more there were put up";
+  return `Was the kitchen at ${withCommas(altitudeFt)} feet too ${when}, ${jars}?`;
+}
+
+/** A yes judges those loads by what was tested there; a no leaves them as they were. */
+function thenAnswer(state: State, held: boolean, t: number): DatedFact[] {
+  return openThen(state).flatMap(({ owner, terms }): DatedFact[] => {
+    const load = state.loads[owner ?? ""];
+    if (!load) return [];
+    const raised = { type: "load-terms", load: load.id, raised: true, t } as const;
+    const answer: DatedFact = { type: "altitude-then", load: load.id, held, t };
+    return held && terms ? [answer, { ...raised, terms, gauge: load.gauge }] : [answer];
+  });
 }
 
 /** The question that a doubt asks, if one does. */
@@ -81,6 +109,10 @@ export function doubtQuestion(state: State): Question[] {
     case "denied": {
       const key = `altitude/${at}`;
       return [{ key, kind: "altitude", text: ALTITUDE_QUESTION, about: null }];
+    }
+    case "then": {
+      const text = thenQuestion(state, altitudeFt);
+      return [{ key: `altitude-then/${at}`, kind: "altitude-doubt", text, about: null }];
     }
     case "boil": {
       const text = `Is the altitude really ${withCommas(altitudeFt)} feet?`;
@@ -100,6 +132,7 @@ export function doubtAnswer(state: State, yes: boolean, t: number): DatedFact[] 
   const doubt = asking(state);
   if (!doubt || altitudeFt === null) return undefined;
   const { owner, detail } = doubt;
+  if (doubt.why === "then") return thenAnswer(state, yes, t);
   if (doubt.why === "boil") {
     const off = altitudeUncertaintyFt > 0 ? { altitudeUncertaintyFt } : {};
     if (yes) return [{ type: "kitchen-set", altitudeFt, ...off, t }];

@@ -24,5 +24,7 @@ export const DEVIATION_CODES = [
   "altitude-doubt",
   "clock-changed",
   "log-not-written",
+  "waited",
+  "altitude-raised",
 ] as const;
 export type DeviationCode = (typeof DEVIATION_CODES)[number];

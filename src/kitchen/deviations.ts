@@ -108,7 +108,7 @@ function potDeviations(run: StageRun): Deviation[] {
 /** What a loss is called, `%` for the minutes there had been; any other was simply lost. */
 const LOSS_DETAILS: Partial<Record<NonNullable<Stretch["ended"]>, string>> = {
   uncovered: "lids uncovered after % min",
-  raised: "% min under a pressure too low for the altitude do not count",
+  off: "heat off after % min",
 };
 
 /**
@@ -129,9 +129,9 @@ function lossDeviations(
     const detail =
       LOSS_DETAILS[stretch.ended ?? "lost"] ?? `lost after % of ${kept.needMinutes} min`;
     const what = next ? "restarted" : otherwise;
-    const as = stretch.ended === "raised" ? "altitude-doubt" : code;
-    if (stretch.ended !== "unwatched") {
-      list.push(deviation(as, stage, stretch.to, detail.replace("%", got), what));
+    // Raised terms are told once for the load, with what they were.
+    if (stretch.ended !== "unwatched" && stretch.ended !== "raised") {
+      list.push(deviation(code, stage, stretch.to, detail.replace("%", got), what));
     }
     if (!next) return;
     const again = `the whole ${kept.needMinutes} min again`;
@@ -174,7 +174,7 @@ function checkIn(state: State, batch: Batch): string | null {
 }
 
 /** Doubts that leave nobody knowing what is tested here, until an altitude is said. */
-const UNTIL_SETTLED: ReadonlySet<string> = new Set(["denied", "untested"]);
+const UNTIL_SETTLED: ReadonlySet<string> = new Set(["denied", "untested", "then"]);
 
 function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[] {
   const until = batch.endedAt ?? now;
@@ -193,7 +193,8 @@ function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[]
   for (const doubt of state.doubts) {
     // A boil that was confirmed after all is one doubt, of the altitude.
     const again = state.doubts.some((one) => one !== doubt && one.detail === doubt.detail);
-    if (!during(doubt.at) || (doubt.why === "no-boil" && again)) continue;
+    const its = doubt.why === "then" ? batch.loads.includes(doubt.owner ?? "") : during(doubt.at);
+    if (!its || (doubt.why === "no-boil" && again)) continue;
     const open = doubt.settledFt === undefined && UNTIL_SETTLED.has(doubt.why ?? "");
     const what = open ? "undecided" : "carried-on";
     list.push(deviation("altitude-doubt", null, doubt.at, doubt.detail, what));
@@ -219,10 +220,13 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
     list.push(...gapDeviations(run, short));
   }
   if (load.endAnswer?.yes === false) {
-    const done = load.disposed.find((one) => one.code === "boil-lost")?.what ?? "undecided";
-    list.push(deviation("boil-lost", stage, load.endAnswer.at, NOT_THROUGHOUT, done));
+    const pressed = load.terms?.method === "pressure";
+    const code = pressed ? "pressure-lost" : "boil-lost";
+    const done = load.disposed.find((one) => one.code === code)?.what ?? "undecided";
+    const detail = pressed ? NOT_PRESSED : NOT_THROUGHOUT;
+    list.push(deviation(code, stage, load.endAnswer.at, detail, done));
   }
-  if (process) list.push(...lengthDeviations(load, process));
+  if (process) list.push(...lengthDeviations(load, process), ...raisedDeviations(load, process));
   if (load.terms?.method === "low-temperature") list.push(...highReadings(load, stage));
   if (load.gauge?.untestedSeason !== undefined && load.gauge.testedSeason === undefined) {
     list.push(
@@ -245,6 +249,7 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
   return list;
 }
 
+const NOT_PRESSED = "not at the pressure throughout, not vented, or not left to fall by itself";
 const NOT_THROUGHOUT = "not a full boil throughout, or the lids not covered at the end";
 
 /** Time nobody watched, where it was long enough to be asked about. */
@@ -273,13 +278,29 @@ function lengthDeviations(load: Load, process: StageRun): Deviation[] {
     const detail = `${got} of ${kept.needMinutes} min`;
     return [deviation("process-short", process.id, out, detail, done?.what ?? "undecided")];
   }
-  const off = load.stages.find((run) => run.id === "heat-off");
-  const heatOff = off?.state === "complete" && off.endedAt !== undefined ? off.endedAt : out;
+  const heatOff = kept.stretches.at(-1)?.to ?? out;
   const overMs = heatOff - end;
   if (overMs <= LONG_MINUTES * MINUTE_MS) return [];
   return [
     deviation("process-long", process.id, heatOff, `${minutesText(overMs)} over the tested time`),
   ];
+}
+
+/** An altitude found to be higher than its band once the process had begun. */
+function raisedDeviations(load: Load, { id, kept, endedShort }: StageRun): Deviation[] {
+  const { terms } = load;
+  if (!terms || !kept) return [];
+  const at = (minutes: number, psi: number | null | undefined) =>
+    `${minutes} min${psi ? ` at ${psi} psi` : ""}`;
+  const feet = terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0);
+  const asked = at(terms.minutes, terms.pressurePsi);
+  return load.raised.map((one) => {
+    const again = kept.stretches.some(({ from }) => from >= one.at);
+    const short = load.disposed.find(({ code }) => code === "process-short")?.what ?? "undecided";
+    const what = endedShort ? short : again ? "restarted" : "carried-on";
+    const detail = `at ${feet} ft ${asked}, not ${at(one.fromMinutes, one.fromPsi)}`;
+    return deviation("altitude-raised", id, one.at, detail, what);
+  });
 }
 
 /** Readings of a crock or a rest over what its recipe asks: softer, a matter of quality. */

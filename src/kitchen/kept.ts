@@ -146,7 +146,7 @@ export function achievedMinutes(kept: Kept, until: number): number {
   let longest = 0;
   for (const stretch of kept.stretches) {
     if (stretch.from < (kept.countsFrom ?? 0)) continue;
-    let end = Math.min(stretch.to ?? until, until);
+    let end = stretch.to ?? until;
     for (const gap of open) if (gap.to > stretch.from) end = Math.min(end, gap.from);
     if (kept.readAt) {
       const seen = kept.readAt.filter((at) => at <= end);

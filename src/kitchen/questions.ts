@@ -2,19 +2,19 @@
  * Questions that guard safety. They follow from the state, so they outlive a crash; the first is
  * the one that is asked, and a yes or no answers it.
  */
-import type { CriticalFactor } from "../recipe/recipe.ts";
+import type { CriticalFactor, ProcessTerms } from "../recipe/recipe.ts";
 import { REPROCESS_WITHIN_HOURS } from "../reckon/trade-numbers.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
-import { OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { mayReprocess } from "./loads/hot-pack.ts";
 import { batchName, loadName, upper } from "./names.ts";
 import { activeOwners, isLoad, runOfRole } from "./owners.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 import { isOver } from "./stage-run.ts";
 import { hasRole, rulesOf } from "./stages/kinds.ts";
-import type { Batch, Load, State } from "./state.ts";
+import type { Batch, Load, StageRun, State } from "./state.ts";
 import { wallOf } from "./state.ts";
 import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
 
@@ -208,7 +208,11 @@ function loadQuestions(load: Load): Question[] {
     const away = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
     const what = rulesOf(run.spec).condition?.held(terms.method) ?? "it hold";
     const minutes = `${away} minute${away === 1 ? "" : "s"}`;
-    const text = `About ${minutes} went by unwatched. Did ${what} all that time?`;
+    const went =
+      first.cause === "time-full"
+        ? `The time had been full for ${minutes}.`
+        : `About ${minutes} went by unwatched.`;
+    const text = `${went} Did ${what} all that time?`;
     list.push({ key: `gap/${about}/${run.id}/${first.from}`, kind: "gap", text, about });
   }
   if (kept.unconfirmedAt !== undefined && load.unloadedAt === undefined) {
@@ -222,10 +226,9 @@ function loadQuestions(load: Load): Question[] {
     const text = "Are the lids still covered?";
     list.push({ key: `still-covered/${about}/${index}`, kind: "still-covered", text, about });
   });
-  const full = process.state === "complete" && !load.early;
-  if (full && !load.endAnswer && ENDING[terms.method]) {
-    const key = `end/${about}/${roundOf(kept)}`;
-    list.push({ key, kind: "end", text: ENDING[terms.method] ?? "", about });
+  const text = ENDING[terms.method];
+  if (text && hasEnded(load, process) && !load.endAnswer) {
+    list.push({ key: `end/${about}/${roundOf(kept)}`, kind: "end", text, about });
   }
   const check = runOfRole(load, "seals");
   if (check?.state === "running") {
@@ -235,10 +238,19 @@ function loadQuestions(load: Load): Question[] {
   return list;
 }
 
-const ENDING: Record<string, string> = {
+/** Asked at the end of a process; readings alone speak for a pasteurization. */
+const ENDING: Partial<Record<ProcessTerms["method"], string>> = {
   "boiling-water": "Was it a full boil throughout, with the lids covered at the end?",
   steam: "Was there a full column of steam throughout?",
+  pressure: "At the pressure throughout, vented, and left to fall by itself?",
 };
+
+/** Its time is full, and a pressure canner has come down too. */
+function hasEnded(load: Load, process: StageRun): boolean {
+  if (process.state !== "complete" || load.early) return false;
+  const zero = runOfRole(load, "coming-down");
+  return !zero || isOver(zero) || (zero.kept !== undefined && current(zero.kept) !== undefined);
+}
 
 /** Jars may be reprocessed within this of coming out. */
 export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
@@ -254,11 +266,10 @@ export function dispositionsFor(load: Load, code: string, now: number): Disposit
   return code === "seal-failed" ? ["discard"] : ["refrigerate", "freeze", "discard"];
 }
 
+type Undecided = "process-short" | "boil-lost" | "pressure-lost" | "seal-failed";
+
 /** What has gone wrong with jars and still waits for a word on what becomes of them. */
-export function undecided(
-  state: State,
-  load: Load,
-): { code: "process-short" | "boil-lost" | "seal-failed"; jars: number } | undefined {
+export function undecided(state: State, load: Load): { code: Undecided; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
   const process = runOfRole(load, "treatment");
   const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
@@ -270,7 +281,8 @@ export function undecided(
       : process?.endedShort || process?.state === "skipped";
   if (short && jars > 0) return { code: "process-short", jars };
   const lost = load.unloadedAt !== undefined && load.endAnswer?.yes === false;
-  if (lost && jars > 0) return { code: "boil-lost", jars };
+  const code = load.terms?.method === "pressure" ? "pressure-lost" : "boil-lost";
+  if (lost && jars > 0) return { code, jars };
   const failed = load.parts.reduce((sum, part) => sum + part.failed - part.failedAgain, 0);
   const disposed = load.disposed
     .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
@@ -305,6 +317,7 @@ function dispositionQuestions(state: State): Question[] {
     const why = {
       "process-short": "That process was too short to count.",
       "boil-lost": "That was not a full boil throughout.",
+      "pressure-lost": "That was not the tested pressure throughout.",
       "seal-failed": `${open.jars} did not seal.`,
     }[open.code];
     const names = choices.map((one) => (one === "reprocess" ? REPROCESS : one));

@@ -20,11 +20,12 @@ export type StageState = "waiting" | "running" | "held" | "complete" | "skipped"
 export type Stretch = {
   from: number;
   to?: number;
-  ended?: "lost" | "uncovered" | "unwatched" | "out" | "raised";
+  /** `out`: in good order, after its time or with the jars; every other is a loss. */
+  ended?: "lost" | "uncovered" | "unwatched" | "off" | "out" | "raised";
 };
 
 /** A time in which nobody and nothing watched; `held` once a person said whether it kept. */
-export type Gap = { from: number; to: number; cause: GapCause; held?: boolean };
+export type Gap = { from: number; to: number; cause: GapCause | "time-full"; held?: boolean };
 
 /** A condition that has to be kept for a time: boiling, pressure, steam, a temperature. */
 export type Kept = {
@@ -143,6 +144,10 @@ export type Load = {
   /** How often the lids were found uncovered. */
   uncoveredTimes: number;
   waterLow: { at: number; covered?: boolean }[];
+  /** When its terms went up, its altitude being higher than was thought, and from what. */
+  raised: { at: number; fromMinutes: number; fromPsi: number | null | undefined }[];
+  /** Whether its end is asked about: of pressure it was not, in older journals. */
+  endAsked: boolean;
   endAnswer?: { at: number; yes: boolean };
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */
   column?: number;
@@ -198,6 +203,8 @@ export type Doubt = {
   detail: string;
   owner: string | null;
   why?: AltitudeDoubt;
+  /** What a load long done would have wanted. */
+  terms?: ProcessTerms;
   /** The altitude that was doubted, feet. */
   atFt: number | null;
   settledFt?: number;

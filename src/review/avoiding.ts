@@ -28,6 +28,8 @@ export const AVOIDING: Readonly<Record<string, string>> = {
   "ingredient-changed": "Keep to the tested recipe's ingredients and proportions.",
   "altitude-doubt":
     "Set the altitude once, from a map, and check the thermometer in boiling water.",
+  "altitude-raised": "Set the altitude once, from a map, before the canner is lit.",
+  waited: "Fill only what the canner takes at once, and keep the rest of the food hot.",
   "clock-changed": "Leave the machine's clock alone on canning days.",
   "log-not-written": "Keep room on the disk.",
 };

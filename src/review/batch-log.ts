@@ -265,19 +265,15 @@ function processLog(load: Load, now: number): ProcessLog | null {
     testedMinutes: terms.minutes,
     pressurePsi: terms.pressurePsi,
     source: terms.source,
-    achievedMinutes: tidy(achievedMinutes(run.kept, stillKeptUntil(load, now))),
+    achievedMinutes: tidy(achievedMinutes(run.kept, stillKeptUntil(run, now))),
     restarts: loadRestarts(load),
     state: run.state,
   };
 }
 
 /** Until when a process that nobody ended is known to have been kept. */
-function stillKeptUntil(load: Load, now: number): number {
-  const run = runOfRole(load, "treatment");
-  const off = load.stages.find((one) => one.id === "heat-off");
-  const full = run?.kept && completesAt(run.kept);
-  if (off?.state === "complete" && off.endedAt !== undefined) return off.endedAt;
-  return load.unloadedAt ?? (full === undefined ? now : Math.max(full, Math.min(now, full)));
+function stillKeptUntil({ kept }: StageRun, now: number): number {
+  return (kept && completesAt(kept)) ?? now;
 }
 
 function loadLog(state: State, load: Load, now: number): LoadLog {

@@ -8,6 +8,7 @@ import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { sealedName, sealedOver } from "../kitchen/sealed-lines.ts";
 import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
+import type { ProcessTerms } from "../recipe/recipe.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import { COOL_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
 
@@ -20,8 +21,21 @@ export type Verdict =
 
 export type Judged = { verdict: Verdict; reasons: string[] };
 
-/** Methods whose end is vouched for by a person: no answer or a no and it is not as tested. */
-const END_ASKED: ReadonlySet<string> = new Set(["boiling-water", "steam"]);
+/** What a person answers for at the end of a process; no answer or a no, and it is not as tested. */
+const ANSWERED_FOR: Partial<Record<ProcessTerms["method"], { no: string; silent: string }>> = {
+  "boiling-water": {
+    no: "not a full boil throughout, or the lids were uncovered at the end",
+    silent: "nobody answered for a full boil throughout with the lids covered",
+  },
+  steam: {
+    no: "not a full column of steam throughout",
+    silent: "nobody answered for a full column of steam throughout",
+  },
+  pressure: {
+    no: "not at the pressure throughout, not vented, or not left to fall by itself",
+    silent: "nobody answered for the pressure throughout, the vent and the coming down",
+  },
+};
 
 /** The verdict on one load's process, from its own record. */
 export function judgeLoad(state: State, load: Load): Judged {
@@ -45,12 +59,9 @@ export function judgeLoad(state: State, load: Load): Judged {
   if (vent && vent.state !== "complete") reasons.push("process-short: the canner was not vented");
   if (vent?.endedShort)
     reasons.push(`process-short: the vent was shorter than ${countWords(VENT_MINUTES, "minute")}`);
-  if (END_ASKED.has(load.terms?.method ?? "") && load.endAnswer?.yes !== true) {
-    reasons.push(
-      load.endAnswer
-        ? "not a full boil throughout, or the lids were uncovered at the end"
-        : "nobody answered for a full boil throughout with the lids covered",
-    );
+  const asked = load.endAsked && load.terms ? ANSWERED_FOR[load.terms.method] : undefined;
+  if (asked && load.endAnswer?.yes !== true) {
+    reasons.push(load.endAnswer ? asked.no : asked.silent);
   }
   const cool = runOfRole(load, "cooling");
   const againAll = load.parts.every((part) => part.again - part.failedAgain >= part.jars);

@@ -1,4 +1,5 @@
 /** What is answered to an altitude: what it means for jars that are in a canner, or were. */
+
 import { clockOf } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { current } from "../kitchen/kept.ts";
@@ -6,12 +7,13 @@ import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { upper } from "../kitchen/names.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
-import { type Load, wallOf } from "../kitchen/state.ts";
+import type { Load } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { boilingPointF } from "../reckon/boiling.ts";
 import { withCommas } from "../reckon/reckoned.ts";
 import type { Told } from "./acknowledge-signs.ts";
-import { clockWords, durationWords } from "./spoken-time.ts";
+import { endClock } from "./acknowledge-signs.ts";
+import { durationWords } from "./spoken-time.ts";
 
 /** "Altitude 900 feet." And that a process which runs is never cut short by it. */
 export function altitudeSentence(told: Told, feet: number): string {
@@ -65,8 +67,7 @@ export function raisedSentence(told: Told, id: string): string {
     terms.coverIn > old.terms.coverIn ? ` Keep ${terms.coverIn} inches of water on.` : "";
   const shown = clockOf(process);
   if (current(process.kept) && shown) {
-    const until = clockWords(wallOf(told.state, shown.dueAt), told.state.zone);
-    return `${tested}${inches} It runs until ${until}.`;
+    return `${tested}${inches} It runs until ${endClock(told, shown.dueAt)}.`;
   }
   if (isOver(process)) return `${tested}${inches} It has had that.`;
   const again = `${upper(bringBack(load))} and tell me; the whole ${whole} count from then.`;

@@ -10,7 +10,7 @@ import { isLoad, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
-import { MINUTE_MS } from "../kitchen/time.ts";
+import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { withCommas } from "../reckon/reckoned.ts";
@@ -31,8 +31,9 @@ export function at(told: Told, t: number): string {
   return momentWords(wallOf(told.state, t), wallOf(told.state, told.now), told.state.zone);
 }
 
-function clock(told: Told, t: number): string {
-  return clockWords(wallOf(told.state, t), told.state.zone);
+/** "ten past four", said of an end. */
+export function endClock(told: Pick<Told, "state">, t: number): string {
+  return clockWords(upToMinute(wallOf(told.state, t)), told.state.zone);
 }
 
 export function signSentence(told: Told, ownerId: string, fact: DatedFact): string {
@@ -66,7 +67,7 @@ function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun
   const { began } = rulesOf(run.spec).says;
   const what =
     began === "processing" ? processWord(owner) : began === "venting" ? "Venting" : "Boiling";
-  const body = `${length}, until ${clock(told, shown.dueAt)}`;
+  const body = `${length}, until ${endClock(told, shown.dueAt)}`;
   return again ? `${what}. ${again}${body}.` : `${what}. ${upper(body)}.`;
 }
 
@@ -86,7 +87,7 @@ export function pressureSentence(told: Told, loadId: string, psi: number): strin
   if (zero?.state === "running" && zero.kept) {
     const shown = current(zero.kept);
     const whole = countWords(LID_WAIT_MINUTES, "minute");
-    const open = shown ? clock(told, shown.from + LID_WAIT_MINUTES * MINUTE_MS) : "";
+    const open = shown ? endClock(told, shown.from + LID_WAIT_MINUTES * MINUTE_MS) : "";
     return shown
       ? `At zero. Wait ${whole} before the lid comes off, until ${open}.`
       : `${psi} pounds; wait for zero.`;
@@ -137,6 +138,13 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
     `The clock is stopped. Bring it back ${back} and tell me; ` +
     `the whole ${need} start again.${water}`
   );
+}
+
+/** The heat is off: the next step where the time was full, else its clock stands still. */
+export function turnedOffSentence(told: Told, loadId: string): string {
+  const load = told.state.loads[loadId];
+  const process = load && runOfRole(load, "treatment");
+  return process?.kept && isLost(process.kept) ? lostSentence(told, loadId, undefined) : "";
 }
 
 export function temperatureSentence(
@@ -232,5 +240,5 @@ export function vouchedSentence(told: Told, loadId: string, held: boolean): stri
   if (!held)
     return "Then that time does not count. Bring it back and tell me; the whole time starts again.";
   const shown = run && clockOf(run);
-  return shown ? `Good. It counts, until ${clock(told, shown.dueAt)}.` : "Good. It counts.";
+  return shown ? `Good. It counts, until ${endClock(told, shown.dueAt)}.` : "Good. It counts.";
 }

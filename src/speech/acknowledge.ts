@@ -24,6 +24,7 @@ import {
   signSentence,
   type Told,
   temperatureSentence,
+  turnedOffSentence,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
 import { opening } from "./prompts.ts";
@@ -64,6 +65,8 @@ function factSentence(told: Told, fact: DatedFact): string {
       return signSentence(told, "load" in fact ? fact.load : fact.owner, fact);
     case "pressure":
       return pressureSentence(told, fact.load, fact.psi);
+    case "heat-off":
+      return turnedOffSentence(told, fact.load);
     case "boil-lost":
     case "pressure-lost":
     case "steam-lost":

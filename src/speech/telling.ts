@@ -11,7 +11,7 @@ import { questions } from "../kitchen/questions.ts";
 import { shelves } from "../kitchen/shelves.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type StageRun, type State, type Timer, wallOf } from "../kitchen/state.ts";
-import { MINUTE_MS } from "../kitchen/time.ts";
+import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { prompt } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
@@ -60,9 +60,11 @@ function leftSentence(state: State, one: Ticking, now: number): string {
   const name = upper(one.name);
   if (one.lost) return `${name} is stopped: its sign was lost, and the whole time starts again.`;
   const left = one.dueAt - now;
-  const when = momentWords(wallOf(state, one.dueAt), wallOf(state, now), state.zone);
+  const when = momentWords(upToMinute(wallOf(state, one.dueAt)), wallOf(state, now), state.zone);
   if (left <= 0) return `${name} has been due for ${durationWords(left)}.`;
-  return `${name}: about ${durationWords(left)}, ${when}.`;
+  const tested = one.run && rulesOf(one.run.spec).watched;
+  const length = tested ? durationWords(upToMinute(left)) : `about ${durationWords(left)}`;
+  return `${name}: ${length}, ${when}.`;
 }
 
 /** Work without a clock: how long it has had, and how long it usually takes. */
@@ -172,7 +174,8 @@ export function whatNext(state: State, now: number): string {
     line.length > 1 ? ` For the canner after that: ${line.map(batchName).join(", then ")}.` : "";
   if (coming.length === 0 && !next) return "Nothing is waiting.";
   const steps = coming.length > 0 ? `Next, ${coming.join("; ")}.` : "";
-  const when = next && momentWords(wallOf(state, next.at), wallOf(state, now), state.zone);
+  const at = next && upToMinute(wallOf(state, next.at));
+  const when = at && momentWords(at, wallOf(state, now), state.zone);
   const due = when ? ` The next clock is due ${when}.` : "";
   return `${steps}${due}${waiting}`.trim();
 }

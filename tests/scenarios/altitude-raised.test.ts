@@ -33,8 +33,21 @@ describe("an altitude corrected upward while a load boils", () => {
     const { batch } = await low(
       `${BOIL}+0:05 yes\n+0:01 heat's off\n+0:02 we're at four thousand feet${DONE}`,
     );
-    expect(codes(batch)).toEqual(["boil-lost", "process-restarted"]);
+    expect(codes(batch)).toEqual(["boil-lost", "process-restarted", "altitude-raised"]);
     expect(batch.process).toMatchObject({ testedMinutes: 10, achievedMinutes: 10, restarts: 1 });
+  });
+
+  it("asks whether the boil held since, where the time was full a while ago", async () => {
+    const asked = "The time had been full for 3 minutes. Did the canner hold a full boil";
+    const late = `${BOIL}+0:08 we're at four thousand feet`;
+    const held = await low(`${late}\n+0:00 yes${DONE}`);
+    expect(held.played.asked.map((one) => one.text).join()).toContain(asked);
+    expect(held.batch).toMatchObject({ verdict: "as-tested" });
+    expect(held.batch.process).toMatchObject({ achievedMinutes: 10, restarts: 0 });
+    const lost = await low(`${late}\n+0:00 no${DONE}`);
+    expect(lost.batch.process).toMatchObject({ achievedMinutes: 10, restarts: 1 });
+    const silent = await low(`${late}\n+0:20 the jars are out\n+0:00 yes${DONE}`);
+    expect(silent.batch.verdict).toBe("not-as-tested");
   });
 
   it("finds the process too short where the jars are out already", async () => {
@@ -85,7 +98,7 @@ describe("an altitude corrected upward under pressure", () => {
       "snap-beans",
       options,
     );
-    expect(codes(batch)).toEqual(["altitude-doubt", "process-restarted"]);
+    expect(codes(batch)).toEqual(["altitude-raised", "process-restarted"]);
     expect(batch.process).toMatchObject({ testedMinutes: 25, pressurePsi: 15, restarts: 1 });
     expect(batch).toMatchObject({ verdict: "as-tested" });
     expect(batch.process?.achievedMinutes).toBe(25);
@@ -100,6 +113,24 @@ describe("an altitude corrected upward under pressure", () => {
     );
     expect(batch.verdict).toBe("not-as-tested");
     expect(batch.reasons.join()).toContain("process-short: 0 of 25 minutes");
+  });
+});
+
+describe("an altitude corrected days after the jars were put away", () => {
+  const later = `0:00 [cook until done]\n+48:00 we're at four thousand feet`;
+
+  it("asks whether it held on that day, and is not as tested until it is answered", async () => {
+    const { played, batch } = await low(later);
+    expect(played.asked.at(-1)?.text).toMatch(/^Was the kitchen at 4,000 feet too on 20/);
+    expect(batch.verdict).toBe("not-as-tested");
+  });
+
+  it("judges again by a yes, and leaves the verdict by a no", async () => {
+    const yes = await low(`${later}\n+0:00 yes`);
+    expect(yes.batch).toMatchObject({ verdict: "not-as-tested", altitudeFt: 4000 });
+    expect(codes(yes.batch)).toEqual(expect.arrayContaining(["process-short", "altitude-raised"]));
+    const no = await low(`${later}\n+0:00 no`);
+    expect(no.batch.verdict).toBe("as-tested");
   });
 });
 

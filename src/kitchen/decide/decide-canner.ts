@@ -176,10 +176,10 @@ export function decidePressureLost(deciding: Deciding<"pressure-lost">): Outcome
     return done({ type: "steam-lost", load: load.id, t: at.t });
   }
   const process = runOfRole(load, "treatment");
-  if (!process?.kept || !current(process.kept)) return refused("It is not timed yet.");
-  if (isOver(process) && at.t >= (process.endedAt ?? 0)) {
+  if (process && isOver(process) && at.t >= (process.endedAt ?? 0)) {
     return refused("Its time was already full.");
   }
+  if (!process?.kept || !current(process.kept)) return refused("It is not timed yet.");
   return done({ type: "pressure-lost", load: load.id, t: at.t });
 }
 

@@ -9,8 +9,8 @@ import { heldForCanner, readyAt } from "../settle.ts";
 import { shelves } from "../shelves.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
-import type { Load, StageRun, State } from "../state.ts";
-import { MINUTE_MS } from "../time.ts";
+import { type Load, type StageRun, type State, wallOf } from "../state.ts";
+import { MINUTE_MS, upToMinute } from "../time.ts";
 import {
   askNumber,
   askWhich,
@@ -128,6 +128,8 @@ export function decideDone(deciding: Deciding<"done">): Outcome {
   if (open.length === 0 && ref !== undefined) {
     const out = candidates(deciding, ref, (_, run) => hasRole(run.spec, "treatment"));
     if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
+    const lit = candidates(deciding, ref, isLit).map(({ owner }) => owner)[0];
+    if (lit) return done({ type: "heat-off", load: lit.id, t: when.t });
     const waiting = candidates(deciding, ref, (owner, run) => {
       const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
       return waits || isReady(deciding, owner, run);
@@ -143,6 +145,14 @@ export function decideDone(deciding: Deciding<"done">): Outcome {
 
 function isLoaded(owner: Owner): boolean {
   return isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
+}
+
+/** The heat is still wanted on under a load: turned off now, its time is broken. */
+function isLit(owner: Owner, run: StageRun): boolean {
+  if (run.id !== "heat-off" || run.state !== "waiting" || !isLoaded(owner)) return false;
+  return owner.stages.some(({ kept, spec, state }) => {
+    return state === "running" && kept && rulesOf(spec).watched && current(kept);
+  });
 }
 
 function nothingToEnd(deciding: Deciding<"done">): string {
@@ -202,6 +212,7 @@ export function endStage(deciding: Present, one: Candidate, t: number): Outcome 
   }
   if (isLoad(owner)) {
     if (run.id === "load") return loadedByWord(deciding, owner, t);
+    if (run.id === "heat-off") return done({ type: "heat-off", load: owner.id, t });
     if (run.id === "unload") return done({ type: "unloaded", load: owner.id, early: false, t });
     if (hasRole(run.spec, "seals")) return refused("Tell me which jars sealed, or all sealed.");
     if (hasRole(run.spec, "coming-down") && !(run.kept && current(run.kept))) {
@@ -268,7 +279,8 @@ function stillClosed(deciding: Present, load: Load, t: number): string | undefin
     );
   }
   if (at <= t) return undefined;
-  const when = wallIso(deciding.state, at).slice(11, 16);
+  const wall = wallOf(deciding.state, at);
+  const when = wallIso(deciding.state, at + upToMinute(wall) - wall).slice(11, 16);
   return `It has come to zero. Leave the lid on until ${when}, then lift it away from you.`;
 }
 

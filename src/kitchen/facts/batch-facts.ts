@@ -2,6 +2,7 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
+import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { begin, finish, isOver, newRun, skip } from "../stage-run.ts";
@@ -75,6 +76,8 @@ export const BATCH_FACTS = {
       const owner = ownerOf(state, event.owner);
       const run = runOf(owner, event.stage);
       if (!owner || !run || isOver(run)) return false;
+      // Older journals wrote the end of the heat as the end of its stage.
+      if (isLoad(owner) && run.id === "heat-off") return turnOff(state, owner, event.t);
       const reopened = run.startedAt === undefined ? event.t : Math.max(run.startedAt, event.t);
       finish(run, reopened);
       if (hasRole(run.spec, "filling") && !isLoad(owner)) owner.allFilled = true;

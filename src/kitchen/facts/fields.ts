@@ -160,7 +160,7 @@ export type SpoilSign = Infer<typeof spoilSign>;
  * Why an altitude is doubted: a measured boil, one so far under that it may not boil, a no to
  * whether it is right, or nothing tested so high for jars that are in a canner already.
  */
-export const altitudeDoubt = z.enum(["boil", "no-boil", "denied", "untested"]);
+export const altitudeDoubt = z.enum(["boil", "no-boil", "denied", "untested", "then"]);
 export type AltitudeDoubt = Infer<typeof altitudeDoubt>;
 
 export const gapCause = z.enum(["closed", "crashed", "asleep", "stalled"]);

@@ -1,13 +1,17 @@
 /** Facts of the kitchen as a place: its altitude, its canners and their gauges, its day. */
+
 import * as z from "zod/mini";
+import { processTerms } from "../../recipe/recipe-shape.ts";
 import { fact } from "./fact.ts";
 import {
   altitudeDoubt,
   canner,
   count,
   feet,
+  flag,
   gauge,
   instant,
+  loadId,
   ownerId,
   plannedItem,
   quietHours,
@@ -54,13 +58,31 @@ export const KITCHEN_FACTS = {
     },
   }),
   "altitude-doubt": fact({
-    fields: { owner: z.nullable(ownerId), detail: text, why: z.optional(altitudeDoubt) },
+    fields: {
+      owner: z.nullable(ownerId),
+      detail: text,
+      why: z.optional(altitudeDoubt),
+      /** What a load long done would have wanted, had the kitchen been so high then. */
+      terms: z.optional(processTerms),
+    },
     follows: "stages",
     evolve(state, event): boolean {
-      const { owner, detail, why } = event;
+      const { owner, detail, why, terms } = event;
       const atFt = state.kitchen.altitudeFt;
-      state.doubts.push({ at: event.t, detail, owner, atFt, ...(why ? { why } : {}) });
+      const doubt = { at: event.t, detail, owner, atFt };
+      state.doubts.push({ ...doubt, ...(why ? { why } : {}), ...(terms ? { terms } : {}) });
       return true;
+    },
+  }),
+  "altitude-then": fact({
+    fields: { load: loadId, held: flag },
+    follows: "nothing",
+    evolve(state, event): boolean {
+      const open = state.doubts.filter(
+        (one) => one.owner === event.load && one.why === "then" && one.settledFt === undefined,
+      );
+      for (const doubt of open) doubt.settledFt = doubt.atFt ?? 0;
+      return open.length > 0;
     },
   }),
   "day-planned": fact({

@@ -24,6 +24,8 @@ export const LOAD_FACTS = {
       batch: batchId,
       terms: processTerms,
       gauge: z.nullable(gauge),
+      /** The end of its process is asked about, whatever its method. */
+      endAsked: z.optional(z.literal(true)),
     },
     begins: "load",
     follows: "stages",
@@ -44,6 +46,8 @@ export const LOAD_FACTS = {
         stages: loadRuns(batch, event.terms, event.gauge, isHot(state, event.canner, event.t)),
         parts: [],
         early: false,
+        raised: [],
+        endAsked: event.endAsked ?? event.terms.method !== "pressure",
         covered: null,
         uncoveredTimes: 0,
         waterLow: [],

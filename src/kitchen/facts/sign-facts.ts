@@ -5,11 +5,12 @@ import { boilingPointF } from "../../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
+import { loseProcess, turnOff, uncover } from "../loads/heat-off.ts";
 import { isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
-import { finish, isOver, reopen, sign } from "../stage-run.ts";
+import { finish, isOver, sign } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
-import type { Load, StageRun, State, Stretch } from "../state.ts";
+import type { Load, StageRun, State } from "../state.ts";
 import { fact, WOULD_COUNT } from "./fact.ts";
 import {
   count,
@@ -235,6 +236,20 @@ export const SIGN_FACTS = {
       return true;
     },
   }),
+  "heat-off": fact({
+    fields: { load: loadId },
+    follows: "stages",
+    quiets: true,
+    timed: "loss",
+    undoWarns: WOULD_COUNT,
+    undone: () => "the heat going off",
+    evolve(state, event): boolean {
+      const load = state.loads[event.load];
+      if (!isLoaded(load) || !turnOff(state, load, event.t)) return false;
+      markLate(state, load.id, event, "heat off");
+      return true;
+    },
+  }),
   "end-answer": fact({
     fields: { load: loadId, yes: flag },
     follows: "stages",
@@ -270,35 +285,6 @@ function startProcess(load: Load, at: number): boolean {
   return true;
 }
 
-/**
- * The condition was lost. A loss reported late may fall before a time that had seemed full: then
- * it was not, and what came after it has not begun.
- */
-function loseProcess(state: State, load: Load, at: number, why: Stretch["ended"]): boolean {
-  const run = processOf(load);
-  if (!run?.kept || run.kept.stretches.length === 0) return false;
-  const wasFull = isOver(run);
-  if (wasFull && run.endedAt !== undefined && at >= run.endedAt) return false;
-  lose(run.kept, at, why);
-  delete load.column;
-  delete load.hot;
-  if (why === "uncovered") uncover(load);
-  if (wasFull && load.unloadedAt === undefined) {
-    const index = load.stages.indexOf(run);
-    reopen(run, "running");
-    for (const later of load.stages.slice(index + 1)) {
-      if (later.state !== "waiting") reopen(later, "waiting");
-    }
-  }
-  quiet(state, `${load.id}/`);
-  return true;
-}
-
-function uncover(load: Load): void {
-  if (load.covered !== false) load.uncoveredTimes += 1;
-  load.covered = false;
-}
-
 function isVented(load: Load): boolean {
   const vent = runOfRole(load, "venting");
   return vent === undefined || vent.state === "complete";
@@ -311,6 +297,8 @@ function depressurizing(load: Load, psi: number, at: number): boolean {
   if (!run?.kept || isOver(run) || !process || !isOver(process)) return false;
   // A zero that is put back into the time of the process is a loss of it.
   if (process.endedAt !== undefined && at < process.endedAt) return false;
+  const target = gaugeTargetPsi(load) ?? 0;
+  if (psi < target && process.kept && current(process.kept)) lose(process.kept, at, "out");
   if (psi > 0 || current(run.kept)) return run.state === "running";
   const off = runOf(load, "heat-off");
   if (off && !isOver(off)) finish(off, at);

@@ -130,7 +130,16 @@ export function openLoads(state: State, now: number, library: Library, id: strin
     const gauge = canner.gauge ? { ...canner.gauge } : null;
     const { terms } = choice;
     return [
-      { type: "load-opened", load: id, canner: canner.id, batch: batch.id, terms, gauge, t: now },
+      {
+        type: "load-opened",
+        load: id,
+        canner: canner.id,
+        batch: batch.id,
+        terms,
+        gauge,
+        endAsked: true,
+        t: now,
+      },
     ];
   }
   return [];
@@ -141,7 +150,7 @@ export function openLoads(state: State, now: number, library: Library, id: strin
  * them as they are, one whose process has begun only where they ask for more.
  */
 export function refreshTerms(state: State, now: number, library: Library): DatedFact[] {
-  const facts = raisedTerms(state, now, library);
+  const facts = [...raisedTerms(state, now, library), ...doubtedThen(state, now, library)];
   for (const load of inCanner(state)) {
     if (hasBegun(load)) continue;
     const batch = state.batches[load.batch];
@@ -171,6 +180,22 @@ function raisedTerms(state: State, now: number, library: Library): DatedFact[] {
     if (!asksMore(found.terms, load.terms)) return [];
     const { terms } = found;
     return [{ type: "load-terms", load: load.id, terms, gauge: load.gauge, raised: true, t: now }];
+  });
+}
+
+/** Loads long done that would have wanted more, had the kitchen been as high on their day. */
+function doubtedThen(state: State, t: number, library: Library): DatedFact[] {
+  return Object.values(state.loads).flatMap((load): DatedFact[] => {
+    if (load.state !== "complete" || !load.terms || !liesHigher(state, load)) return [];
+    const { altitudeFt } = state.kitchen;
+    const asked = state.doubts.some((one) => {
+      return one.owner === load.id && one.why === "then" && one.atFt === altitudeFt;
+    });
+    const found = asked ? undefined : highestTerms(state, load, library);
+    if (!found?.ok || !asksMore(found.terms, load.terms)) return [];
+    const detail = `at ${altitudeFt} ft ${found.terms.minutes} min are tested`;
+    const { terms } = found;
+    return [{ type: "altitude-doubt", owner: load.id, detail, why: "then", terms, t }];
   });
 }
 

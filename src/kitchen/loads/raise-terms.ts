@@ -1,28 +1,20 @@
 /**
  * A load whose terms go up after its process has begun: the kitchen turned out to lie higher than
  * was thought. Its process then runs to the longer time from its own start, or begins again under
- * the higher pressure; where the jars are out already, it was too short. Nothing is ever shortened.
+ * the higher pressure; where the heat is off already, it was too short. Nothing is ever shortened.
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { completesAt, current } from "../kept.ts";
+import { completesAt } from "../kept.ts";
 import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { isOver, reopen } from "../stage-run.ts";
 import type { Load, StageRun, State } from "../state.ts";
-import { MINUTE_MS } from "../time.ts";
 
 /** Whether terms ask for more time or pressure than others, and for less of neither. */
 export function asksMore(terms: ProcessTerms, than: ProcessTerms): boolean {
   const byMinutes = terms.minutes - than.minutes;
   const byPsi = (terms.pressurePsi ?? 0) - (than.pressurePsi ?? 0);
   return byMinutes >= 0 && byPsi >= 0 && byMinutes + byPsi > 0;
-}
-
-/** When the heat went off under a process that is over; undefined while it may still be on. */
-function heatOffAt(load: Load, process: StageRun): number | undefined {
-  const off = load.stages.find((run) => run.id === "heat-off");
-  if (off?.state === "complete" && off.endedAt !== undefined) return off.endedAt;
-  return load.unloadedAt === undefined ? undefined : process.endedAt;
 }
 
 /** Puts the raised terms into a load whose process has begun; `stages` are those terms' own. */
@@ -42,24 +34,36 @@ export function raiseTerms(
   for (const run of load.stages) {
     run.spec = stages.find((one) => one.id === run.id)?.spec ?? run.spec;
   }
-  const wasOver = isOver(process);
-  const off = wasOver ? heatOffAt(load, process) : undefined;
-  kept.needMinutes = event.terms.minutes;
-  const stretch = current(kept);
-  if ((event.terms.pressurePsi ?? 0) > (before?.pressurePsi ?? 0)) {
+  const { terms } = event;
+  load.raised.push({ at: event.t, fromMinutes: kept.needMinutes, fromPsi: before?.pressurePsi });
+  kept.needMinutes = terms.minutes;
+  if ((terms.pressurePsi ?? 0) > (before?.pressurePsi ?? 0)) {
     kept.countsFrom = event.t;
-    if (stretch) {
-      stretch.to = Math.max(stretch.from, off ?? event.t);
+    const stretch = kept.stretches.at(-1);
+    if (stretch && (stretch.to === undefined || stretch.ended === "out")) {
+      stretch.to ??= Math.max(stretch.from, event.t);
       stretch.ended = "raised";
     }
-  } else if (stretch && off !== undefined && off < stretch.from + kept.needMinutes * MINUTE_MS) {
-    stretch.to = off;
-    stretch.ended = load.unloadedAt === undefined ? "lost" : "out";
-  }
-  if (wasOver) reopenOrEndShort(load, process);
+  } else if (isOver(process)) goesOn(load, process, event.t);
+  if (isOver(process)) reopenOrEndShort(load, process);
   // The clock has a new end, and what was answered at the old one was of a shorter time.
   delete load.endAnswer;
   quiet(state, `${load.id}/`);
+}
+
+/**
+ * A time that was full goes on only while its boil does. Once the heat is off, or the jars are out,
+ * nothing after the old end counts; till then somebody is asked whether it held since.
+ */
+function goesOn(load: Load, { kept, endedAt }: StageRun, now: number): void {
+  const stretch = kept?.stretches.at(-1);
+  if (!kept || !stretch || endedAt === undefined) return;
+  if (stretch.to === undefined) {
+    if (now > endedAt) kept.gaps.push({ from: endedAt, to: now, cause: "time-full" });
+  } else if (stretch.ended === "out") {
+    stretch.to = endedAt;
+    if (load.unloadedAt === undefined) stretch.ended = "off";
+  }
 }
 
 function reopenOrEndShort(load: Load, process: StageRun): void {

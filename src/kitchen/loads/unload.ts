@@ -14,7 +14,7 @@ export function unload(state: State, load: Load, event: { t: number; early: bool
   const process = runOfRole(load, "treatment");
   // Out before a time that had seemed full: then it was not.
   if (process?.state === "complete" && (process.endedAt ?? 0) > event.t) reopen(process, "running");
-  if (process?.kept && !isOver(process)) lose(process.kept, event.t, "out");
+  if (process?.kept) lose(process.kept, event.t, "out");
   for (const run of load.stages) {
     if (rulesOf(run.spec).ofCanner === "after") break;
     if (isOver(run)) continue;

@@ -1,5 +1,12 @@
 /** Clocks as the screen shows them: how long still, and at what time of day. */
-import { DAY_MS, HOUR_MS, localFields, MINUTE_MS, SECOND_MS } from "../../kitchen/time.ts";
+import {
+  DAY_MS,
+  HOUR_MS,
+  localFields,
+  MINUTE_MS,
+  SECOND_MS,
+  upToMinute,
+} from "../../kitchen/time.ts";
 
 const two = (value: number) => String(value).padStart(2, "0");
 
@@ -26,9 +33,9 @@ export function digitsText(ms: number): string {
   return `${Math.round(Math.abs(ms) / DAY_MS)}d`;
 }
 
-/** `14:05`, with the day before it where that is another one: `Sun 09:00`, `3 Oct`. */
+/** When something is due, `14:05`, never before it is; with the day before it where that is another one: `Sun 09:00`, `3 Oct`. */
 export function whenText(wallMs: number, nowWallMs: number, zone: string): string {
-  const at = localFields(wallMs, zone);
+  const at = localFields(upToMinute(wallMs), zone);
   const now = localFields(nowWallMs, zone);
   const time = `${two(at.hour)}:${two(at.minute)}`;
   if (at.day === now.day && at.month === now.month && at.year === now.year) return time;

@@ -1,8 +1,10 @@
 /** What is told at closing: that the clocks are kept, and what runs on. */
+
 import { clockOf } from "../../kitchen/agenda.ts";
 import { ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
+import { upToMinute } from "../../kitchen/time.ts";
 import { durationWords, momentWords } from "../../speech/spoken-time.ts";
 
 /** What runs, each in a few words with when its clock is due; empty in an empty kitchen. */
@@ -16,7 +18,7 @@ export function running(state: State, now: number): string[] {
   });
   function due({ dueAt, lost }: { dueAt: number; lost: boolean }): string {
     if (lost) return ", stopped";
-    const when = momentWords(wallOf(state, dueAt), wallOf(state, now), state.zone);
+    const when = momentWords(upToMinute(wallOf(state, dueAt)), wallOf(state, now), state.zone);
     return dueAt > now ? `, due ${when}` : `, due since ${durationWords(now - dueAt)}`;
   }
   const timers = Object.values(state.timers)

@@ -7,7 +7,9 @@ import { readKitchen } from "../../../src/session/reading/read-kitchen.ts";
 import { type GoldenName, goldenJournal, goldenReview } from "./golden-journals.ts";
 
 /** Kinds that came after those journals were written. */
-const LATER: ReadonlySet<string> = new Set(["line-sealed", "line-settled", "spoiled"]);
+const LATER: ReadonlySet<string> = new Set([
+  ...["line-sealed", "line-settled", "spoiled", "heat-off", "altitude-then"],
+]);
 
 function opened(name: GoldenName) {
   const disk = new MemoryDisk();
