@@ -21,7 +21,7 @@ export type Verdict =
 
 export type Judged = { verdict: Verdict; reasons: string[] };
 
-/** What a person answers for at the end of a process; no answer or a no, and it is not as tested. */
+/** What a person answers for at the end of a process: without a yes it is not as tested. */
 const ANSWERED_FOR: Partial<Record<ProcessTerms["method"], { no: string; silent: string }>> = {
   "boiling-water": {
     no: "not a full boil throughout, or the lids were uncovered at the end",

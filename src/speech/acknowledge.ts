@@ -50,13 +50,16 @@ export function acknowledgement(
   return sentences.join(" ");
 }
 
+function openingOf({ state }: Told, id: string): string {
+  const batch = state.batches[id];
+  return batch ? opening(batch) : "";
+}
+
 function factSentence(told: Told, fact: DatedFact): string {
   const { state, before } = told;
   switch (fact.type) {
-    case "batch-begun": {
-      const batch = state.batches[fact.batch];
-      return batch ? opening(batch) : "";
-    }
+    case "batch-begun":
+      return openingOf(told, fact.batch);
     case "stage-done":
       return stageDone(told, fact.owner, fact.stage);
     case "boil":

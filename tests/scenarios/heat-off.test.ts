@@ -7,7 +7,7 @@ import { allSaid, codes, onlyBatch, play } from "./play.ts";
 const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
 const DONE = "\n+0:00 [cook until done]";
 
-/** Beans that boil from ten past nine for their fifteen minutes, and whose heat went off a minute on. */
+/** Beans that boil fifteen minutes from ten past nine, and whose heat goes off a minute later. */
 function boiled() {
   const story = new Story();
   const { id } = story.begins(0, "dilled-green-beans");
@@ -29,7 +29,7 @@ function isProcess({ id }: { id: string }): boolean {
 }
 
 describe("the heat under a process", () => {
-  it("that goes off in the midst of its time breaks it, and the whole time is wanted again", async () => {
+  it("that goes off in the midst of its time breaks it: the whole time again", async () => {
     const played = await play("dilled-green-beans", `${BOIL}+0:10 heat's off${DONE}`);
     const batch = onlyBatch(played);
     expect(allSaid(played)).toMatch(/The clock is stopped\. Bring it back/);

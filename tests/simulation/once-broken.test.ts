@@ -30,6 +30,7 @@ const UNTIL_ZERO = [
   "+0:44:00 it's venting steadily",
   "+0:11:45 14 pounds",
   "+1:09:00 the pressure is zero",
+  "+0:00:10 yes",
 ];
 const TO_THE_END = [
   "+0:01:59 yes",

@@ -167,7 +167,7 @@ function earliest(state: State, event: KitchenEvent): { at: number; what: string
   const bounds = [{ at: owner.loadedAt ?? owner.openedAt, what: "the loading" }];
   for (const run of owner.stages) {
     for (const stretch of run.kept?.stretches ?? []) {
-      if (stretch.to !== undefined && stretch.to <= event.t) {
+      if (stretch.to !== undefined && stretch.ended !== "out" && stretch.to <= event.t) {
         bounds.push({ at: stretch.to, what: "it was lost" });
       }
     }

@@ -33,7 +33,10 @@ export function digitsText(ms: number): string {
   return `${Math.round(Math.abs(ms) / DAY_MS)}d`;
 }
 
-/** When something is due, `14:05`, never before it is; with the day before it where that is another one: `Sun 09:00`, `3 Oct`. */
+/**
+ * When something is due, never before it is: `14:05`, with the day before it where that is another
+ * one: `Sun 09:00`, `3 Oct`.
+ */
 export function whenText(wallMs: number, nowWallMs: number, zone: string): string {
   const at = localFields(upToMinute(wallMs), zone);
   const now = localFields(nowWallMs, zone);
