@@ -60,8 +60,8 @@ function* inLoad(said: Said, load: NamedLoad): Generator<Scored> {
   const names = [canner, `${canner} canner`, load.id, "canner load jars", "canner"];
   yield { score: bestOf(said, names), ref: { owner: load.id } };
   for (const { id, title, state } of load.stages) {
-    const whole = state === "running" && covers(said, title) === 1;
-    if (whole) yield { score: STAGE_BIAS.running, ref: { owner: load.id, stage: id } };
+    const whole = state !== undefined && covers(said, title) === 1;
+    if (whole) yield { score: STAGE_BIAS[state], ref: { owner: load.id, stage: id } };
   }
 }
 
