@@ -16,7 +16,7 @@ function having(test: (declared: AnyDeclaration) => unknown): string[] {
   return TYPES.filter((type) => test(declarationOf(type))).sort();
 }
 
-const LOSSES = ["boil-lost", "pressure-lost", "steam-lost"];
+const LOSSES = ["boil-lost", "heat-off", "pressure-lost", "steam-lost"];
 const STARTS = ["boil", "pressure", "rocking", "steam"];
 
 describe("the declarations", () => {
@@ -41,7 +41,8 @@ describe("the declarations", () => {
 
   it("say which reports quiet what rings", () => {
     expect(having(({ quiets }) => quiets)).toEqual([
-      ...["abandoned", "boil", "boil-lost", "disposed", "jars-filled", "loaded", "pressure"],
+      ...["abandoned", "boil", "boil-lost", "disposed", "heat-off", "jars-filled"],
+      ...["loaded", "pressure"],
       ...[
         "pressure-lost",
         "rocking",
@@ -86,7 +87,8 @@ describe("the declarations", () => {
 
   it("say which change no stage", () => {
     expect(having(({ follows }) => follows === "nothing")).toEqual([
-      ...["acknowledged", "amended", "asked", "clock-set", "closed", "day-plan-dropped"],
+      ...["acknowledged", "altitude-then", "amended", "asked", "clock-set", "closed"],
+      ...["day-plan-dropped"],
       ...["day-planned", "due", "focused", "germination", "hushed", "jar-opened", "jars-moved"],
       ...["kitchen-set", "line-sealed", "line-settled", "log-failed", "note", "opened"],
       ...["preferred", "probe", "reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
