@@ -14,7 +14,8 @@ const LONGEST_FUNCTION = 60;
 const LONGEST_LINE = 100;
 
 type Source = { file: string; folder: string; text: string; lines: string[] };
-type Import = { line: number; from: string; typeOnly: boolean };
+/** `later` where it is loaded only once it is needed. */
+type Import = { line: number; from: string; typeOnly: boolean; later: boolean };
 
 function filesUnder(folder: string): string[] {
   return readdirSync(join(ROOT, folder), { withFileTypes: true, recursive: true })
@@ -40,7 +41,8 @@ function importsOf(source: Source): Import[] {
     const listed = each.filter((name) => name !== "");
     const allTypes = listed.length > 0 && listed.every((name) => name.startsWith("type "));
     const typeOnly = match[1] !== undefined || allTypes;
-    found.push({ line, from: match[3] ?? match[4] ?? "", typeOnly });
+    const later = match[4] !== undefined;
+    found.push({ line, from: match[3] ?? match[4] ?? "", typeOnly, later });
   }
   return found;
 }
@@ -226,6 +228,28 @@ function cycleFaults(): string[] {
   return faults;
 }
 
+/** What answers at once; it may not wait until the shapes of facts and recipes are loaded. */
+const AT_ONCE = ["src/main.ts", "src/commands/run.ts", "src/commands/reckon/reckon.ts"];
+
+/** A package that is loaded, types aside, along with one of the files that answer at once. */
+function slowFaults(name: string): string[] {
+  const known = new Map(sources.map((source) => [source.file, source]));
+  const seen = new Set<string>();
+  const faults: string[] = [];
+  const visit = (file: string, path: string[]) => {
+    const source = known.get(file);
+    if (!source || seen.has(file)) return;
+    seen.add(file);
+    for (const { from, typeOnly, later } of importsOf(source)) {
+      if (typeOnly || later) continue;
+      if (from.split("/")[0] === name) faults.push(`${file}:1: ${[...path, file].join(" -> ")}`);
+      if (from.startsWith(".")) visit(join(dirname(file), from), [...path, file]);
+    }
+  };
+  for (const file of AT_ONCE) visit(file, []);
+  return faults;
+}
+
 function portFaults(): string[] {
   return sources
     .filter((source) => source.folder === "ports")
@@ -314,6 +338,7 @@ describe("the rules of the house", () => {
     ["no imports run in a circle", cycleFaults],
     ["pure folders read no clock, chance, timer, file or environment", impureFaults],
     ["an outside package belongs to one folder", packageFaults],
+    ["what answers at once loads no shapes", () => slowFaults("zod")],
     ["ports hold types only", portFaults],
     ["the core reads no words", () => readingFaults(sources)],
     ["no kind of stage is asked for by name outside its file", () => kindFaults(sources)],
@@ -351,6 +376,7 @@ describe("the rules of the house", () => {
     expect(
       numberFaults([{ ...made, file, lines: ["/** Ten. */", "export const A_F = 1;"] }]),
     ).toEqual([`${file}:2: A_F rests on nothing`]);
+    expect(slowFaults("node:fs").length).toBeGreaterThan(0);
     expect(importsOf({ ...made, text: 'import { type A } from "./a.ts";' })).toMatchObject([
       { from: "./a.ts", typeOnly: true },
     ]);
