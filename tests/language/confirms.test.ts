@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { FACTOR_WORDINGS } from "../../src/language/factor-wordings.ts";
 import { understand } from "../../src/language/understand.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { kitchenContext } from "./kitchen-context.ts";
@@ -33,6 +34,14 @@ describe("a whole clause", () => {
   ])("confirms: %s", (text, factor) => {
     expect(heldIn(text, "yes")).toEqual([factor]);
     expect(understand(text, context).intent).toBe("confirm");
+  });
+
+  it("is known for every factor that recipes share, both ways", () => {
+    for (const { id } of CRITICAL_FACTORS) {
+      const { yes = [], no = [] } = FACTOR_WORDINGS[id] ?? {};
+      expect({ id, known: yes.length > 0 && no.length > 0 }).toEqual({ id, known: true });
+    }
+    expect(Object.keys(FACTOR_WORDINGS)).toHaveLength(CRITICAL_FACTORS.length);
   });
 
   it("confirms beside a report that is whole without it", () => {
