@@ -6,7 +6,7 @@ import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
 import type { DayPlan } from "./state.ts";
-import type { Emergency, SafetyTopic, Trouble } from "./topics.ts";
+import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "./topics.ts";
 
 /** A size of jar, in the singular and in words: `half-pint`, `pint`, `quart` ... */
 export type SpokenJarSize =
@@ -207,6 +207,13 @@ export type SlotsOf = {
   trouble: { what?: Trouble };
   /** `about` is what was asked about, as said; `topic` what is known here of it. */
   "is-safe": { about?: string; topic?: SafetyTopic };
+  /** `what` is what was asked for, as said; `act` what is known here of it. */
+  "may-i": Targeted & { what?: string; act?: Act };
+  /** `value` of `unit` is what there is of it, where that was said. */
+  "short-of": { what: string; item?: Shortage; value?: number; unit?: string };
+  "canner-state": Nothing;
+  which: Nothing;
+  standing: Nothing;
   unknown: Nothing;
 };
 

@@ -6,7 +6,10 @@ import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/com
 import { GLOSSARY } from "../kitchen/glossary.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { mayI } from "./answers/may-i.ts";
 import { safetyAnswer } from "./answers/safety.ts";
+import { shortage } from "./answers/shortage.ts";
+import { cannerState, standing, whichOne } from "./answers/state-of-things.ts";
 import { howMuch } from "./how-much.ts";
 import { durationWords } from "./spoken-time.ts";
 import { clocks, overview, whatNext, whatNow, whenDone } from "./telling.ts";
@@ -83,6 +86,11 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     },
   },
   "is-safe": { askBack: null, answer: safetyAnswer },
+  "may-i": { askBack: null, answer: mayI },
+  "short-of": { askBack: null, answer: shortage },
+  "canner-state": { askBack: null, answer: (state, _, now) => cannerState(state, now) },
+  which: { askBack: null, answer: whichOne },
+  standing: { askBack: null, answer: (state, _, now) => standing(state, now) },
   explain: { askBack: null, answer: (_, { slots }) => GLOSSARY[slots.term] },
   help: { askBack: null, answer: () => HELP },
   repeat: { askBack: null, answer: null },

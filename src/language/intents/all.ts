@@ -6,6 +6,7 @@ import { answer } from "./answer.ts";
 import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
+import { cannerState } from "./canner-state.ts";
 import { confirm } from "./confirm.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
@@ -23,6 +24,7 @@ import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
 import { loaded } from "./loaded.ts";
+import { mayI } from "./may-i.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { no } from "./no.ts";
 import { note } from "./note.ts";
@@ -40,7 +42,9 @@ import { sealFailed } from "./seal-failed.ts";
 import { sealed } from "./sealed.ts";
 import { seedSaved } from "./seed-saved.ts";
 import { setAside } from "./set-aside.ts";
+import { shortOf } from "./short-of.ts";
 import { spoiled } from "./spoiled.ts";
+import { standing } from "./standing.ts";
 import { taste } from "./taste.ts";
 import { temperature } from "./temperature.ts";
 import { timeLeft } from "./time-left.ts";
@@ -56,6 +60,7 @@ import { waterLow } from "./water-low.ts";
 import { weightRocking } from "./weight-rocking.ts";
 import { whatNext } from "./what-next.ts";
 import { whatNow } from "./what-now.ts";
+import { which } from "./which.ts";
 import { yes } from "./yes.ts";
 
 /**
@@ -73,6 +78,11 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   explain,
   trouble,
   "is-safe": isSafe,
+  "may-i": mayI,
+  "short-of": shortOf,
+  "canner-state": cannerState,
+  which,
+  standing,
   repeat,
   help,
   undo,

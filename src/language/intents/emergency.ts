@@ -10,7 +10,7 @@ export const emergency: MeaningOf<"emergency"> = {
   parts: ["thing"],
   example: "I burned my hand",
   finish: (raw, _context, _plain, said) => {
-    const what = raw.what ?? topicIn(said, EMERGENCIES);
+    const what = raw.what ?? topicIn(said.words, EMERGENCIES);
     return { slots: what === undefined ? {} : { what } };
   },
   wordings: [

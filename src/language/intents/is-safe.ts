@@ -8,7 +8,7 @@ export const isSafe: MeaningOf<"is-safe"> = {
   slots: { about: "text", topic: "word" },
   example: "can I get botulism from pickles",
   finish: (raw, _context, _plain, said) => {
-    const topic = raw.topic ?? topicIn(said, SAFETY_TOPICS);
+    const topic = raw.topic ?? topicIn(said.words, SAFETY_TOPICS);
     const { about } = raw;
     return { slots: { ...(about === undefined ? {} : { about }), ...(topic ? { topic } : {}) } };
   },

@@ -24,7 +24,7 @@ export const overview: MeaningOf<"overview"> = {
     `what (is|are|have we|do we have|have i|do i have|have you|all is|all have we) [got]
     [everything|all|we|all] [running|going|on|going on|cooking|on the go|on the stove|in
     progress|active|happening|in the works|in the kitchen|under way|underway|on the boil|
-    working|open|in the canner|on the burners|on the heat|on right now|up] [now|right now|at the
+    working|open|on the burners|on the heat|on right now|up] [now|right now|at the
     moment|in the kitchen|here|today|just now|on]`,
     `(what is the|give me the|give me a|give me an|tell me the|let me have a|let us have a|i want
     a|i need a|show me the|show me a|read me the|run me through the|show me an|how about a|can i
@@ -42,7 +42,7 @@ export const overview: MeaningOf<"overview"> = {
     [for me|with me|again]`,
     `(status|overview|rundown|report|summary|status report|update|sitrep|recap|progress report|
     full report|where do we stand|where do things stand|where does everything stand|where are we
-    with everything|where are things|how do things stand|how do we stand|list everything|run it
+    with everything|where are things|how do things stand|list everything|run it
     down for me|run it down|run everything down|bring me up to date|catch me up|fill me in|
     update me|bring me up to speed|what is where|what is everything doing|tell me everything|
     show me everything|how goes it|how is it all|what is the story|what is the state of things|

@@ -9,7 +9,7 @@ export const trouble: MeaningOf<"trouble"> = {
   parts: ["target"],
   example: "the brine is cloudy",
   finish: (raw, _context, _plain, said) => {
-    const what = raw.what ?? topicIn(said, TROUBLES);
+    const what = raw.what ?? topicIn(said.words, TROUBLES);
     return { slots: what === undefined ? {} : { what } };
   },
   wordings: [

@@ -4,14 +4,17 @@
  * are as `wordsOf` leaves them, contractions taken apart, each once between spaces.
  */
 import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "../../kitchen/topics.ts";
-import type { Utterance } from "../words.ts";
+import type { Word } from "../words.ts";
 
 type Topics<T extends string> = readonly (readonly [T, RegExp])[];
 
 /** The first topic whose words were said; undefined where none was. */
-export function topicIn<T extends string>(said: Utterance, topics: Topics<T>): T | undefined {
-  const all = said.words.map(({ word }) => word).join(" ");
-  return topics.find(([, words]) => words.test(all))?.[0];
+export function topicIn<T extends string>(
+  words: readonly Word[],
+  topics: Topics<T>,
+): T | undefined {
+  const all = words.map(({ word }) => word).join(" ");
+  return topics.find(([, said]) => said.test(all))?.[0];
 }
 
 export const EMERGENCIES: Topics<Emergency> = [

@@ -12,7 +12,7 @@ export type ClockAct = "heat-off" | "open" | "take-out" | "stop" | "begin" | "le
 export const PERMISSIONS: Readonly<Record<Exclude<Act, ClockAct>, OwnText>> = {
   "start-over": SAFETY["power-cut"],
   reprocess: {
-    text: `Yes, within ${REPROCESS_WITHIN_HOURS} hours: empty the jar, heat the food to a boil, clean hot jar, new lid, and the whole hot-pack time. After that, throw it out.`,
+    text: `Within ${REPROCESS_WITHIN_HOURS} hours, yes: empty the jar, heat the food to a boil, clean hot jar, new lid, and the whole hot-pack time. After that, throw it out.`,
     source: SOURCES.general,
   },
   tighten: {

@@ -1,0 +1,38 @@
+/** "Can I go out": what must be watched, and what falls due first. */
+import { agenda, clockOf, type DueItem } from "../../kitchen/agenda.ts";
+import { ownerName, timerName } from "../../kitchen/names.ts";
+import { activeOwners, inCanner } from "../../kitchen/owners.ts";
+import { shelves } from "../../kitchen/shelves.ts";
+import { rulesOf } from "../../kitchen/stages/kinds.ts";
+import type { State } from "../../kitchen/state.ts";
+import { heatedOnStove } from "./in-mind.ts";
+import { atMoment } from "./time-left.ts";
+
+function dueName(state: State, { key, owner, run }: DueItem): string {
+  if (owner && run) return `${ownerName(state, owner)}, ${run.spec.title}`;
+  const timer = state.timers[key];
+  if (timer) return timerName(timer);
+  return state.reminders[key]?.text ?? "the next thing on the plan";
+}
+
+export function mayLeave(state: State, now: number): string {
+  for (const owner of activeOwners(state)) {
+    const watched = owner.stages.find(
+      (run) => run.state === "running" && rulesOf(run.spec).watched,
+    );
+    if (!watched) continue;
+    const clock = clockOf(watched);
+    const at = clock && clock.dueAt > now ? atMoment(state, clock.dueAt, now) : "it's done";
+    const until = at.replace(/^at /, "");
+    return `No: somebody has to watch ${ownerName(state, owner)} until ${until}.`;
+  }
+  const hot = heatedOnStove(state, undefined)?.owner ?? inCanner(state)[0];
+  if (hot) return `Not with ${ownerName(state, hot)} on the heat.`;
+  const next = agenda(state, now).find((item) => item.at > now);
+  const due = next ? ` Next is ${dueName(state, next)}, ${atMoment(state, next.at, now)}.` : "";
+  const hands = shelves(state, now).find((item) => item.shelf === "hands");
+  if (hands) {
+    return `Nothing needs watching, but ${hands.run.spec.title} waits for your hands.${due}`;
+  }
+  return due ? `Yes, nothing needs watching.${due}` : "Yes: nothing is running.";
+}
