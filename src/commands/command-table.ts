@@ -95,12 +95,12 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   understand: async (args, machine) => {
     const { understandCommand } = await import("./open/understand.ts");
     const { createInterface } = await import("node:readline");
-    const { recipes } = await machine.library();
+    const library = await machine.library();
     return understandCommand(args, {
       lines: createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
       zone: machine.zone,
       nowMs: Date.now(),
-      recipes: [...recipes.values()].map(({ id, title, names }) => ({ id, title, names })),
+      library,
       out: print,
       err: complain,
     });

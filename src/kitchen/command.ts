@@ -2,6 +2,7 @@
  * What a person has asked for or reported, once it is understood: the kitchen's only input besides
  * the passing of time. Slot names and meanings are those of the published command line.
  */
+import type { Untested } from "../recipe/food-gate.ts";
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
@@ -105,11 +106,16 @@ type Nothing = Record<never, never>;
  * `weightLb` is pounds, `feet` whole feet above the sea.
  */
 export type SlotsOf = {
-  /** Without `recipe` where the name fits several: `named` is what was said, `choices` the ids. */
+  /**
+   * Without `recipe` where the name fits several: `named` is what was said, `choices` the ids;
+   * `untested` where it fits none. `foods` are names of the food table.
+   */
   begin: {
     recipe?: string;
     named?: string;
     choices?: string[];
+    untested?: Untested;
+    foods?: string[];
     variety?: string;
     weightLb?: number;
     jar?: JarSize;

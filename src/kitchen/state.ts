@@ -258,6 +258,8 @@ export type State = {
     scores: Record<string, number>;
   }[];
   preferences: { at: number; batch: string; over: string | null; taster: string | null }[];
+  /** Names that are also another food's, and whether they are varieties of the food named. */
+  nameAnswers: { food: string; name: string; isVariety: boolean }[];
   openedJars: { at: number; batch: string; count: number }[];
   /** Jars that were found spoiled: never eaten, and nowhere any more. */
   spoiledJars: SpoiledJars[];
@@ -307,6 +309,7 @@ export function initialState(): State {
     seeds: {},
     tastings: [],
     preferences: [],
+    nameAnswers: [],
     openedJars: [],
     spoiledJars: [],
     places: {},

@@ -1,3 +1,5 @@
+import type { Library } from "../recipe/library.ts";
+
 /** A stage by what it goes by. */
 export type NamedStage = {
   id: string;
@@ -33,6 +35,8 @@ export type Context = {
   /** IANA zone in which clock times and dates are meant. */
   zone: string;
   recipes: readonly { id: string; title: string; names: readonly string[] }[];
+  /** What foods are held against; without it a name is only that of a recipe. */
+  library?: Library;
   running: readonly NamedBatch[];
   loads?: readonly NamedLoad[];
   timers: readonly { id: string; label: string; minutes?: number }[];

@@ -3,6 +3,7 @@
  * them, and batches that are still to begin. Wall time is kitchen time plus one offset, the one
  * that holds now.
  */
+import { answeredName } from "../kitchen/decide/begin-gate.ts";
 import type { PlannedItem, QuietHours } from "../kitchen/events.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
@@ -89,6 +90,7 @@ function wanted({ state, library }: DayAsked, item: PlannedItem) {
   const { id, variety } = item;
   const weightLb = item.weightLb ?? recipe.yield.weightLb;
   return wantedBatch({ id, recipe, variety, weightLb }, library, {
+    answered: answeredName(state),
     altitudeFt: altitudeFt ?? 0,
     altitudeUncertaintyFt,
     gauge: canners.find((one) => one.gauge)?.gauge?.kind ?? "dial",

@@ -10,6 +10,8 @@ import {
   type ProcessWish,
   processOptions,
 } from "../recipe/choose-process.ts";
+import { type Answered, gateFood } from "../recipe/food-gate.ts";
+import { gateRefusal, nameQuestion } from "../recipe/gate-words.ts";
 import type { Library } from "../recipe/library.ts";
 import type { GaugeKind, JarSize, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";
@@ -23,6 +25,8 @@ export type CanningFacts = {
   gauge: GaugeKind;
   /** Jars of a size that one load takes. */
   holds: (jar: JarSize) => number;
+  /** What was said before of names that are also a food's. */
+  answered?: Answered;
   /** The jar, pack and process wished for every batch; what is left out is the recipe's usual. */
   wish?: Pick<ProcessWish, "jar" | "pack" | "method" | "atPsi">;
 };
@@ -39,13 +43,26 @@ export function wantedLabel(recipe: Recipe, variety: string | null): string {
   return variety ? `${variety} ${title}` : title;
 }
 
-/** The batch by the recipe's usual way, or why there is none here. */
+/** Why a variety cannot be planned: it is another food, or may be one. */
+function oddVariety(
+  { recipe, variety }: Wanted,
+  library: Library,
+  answered: Answered | undefined,
+): string | undefined {
+  const gate = variety === null ? undefined : gateFood(library, recipe, variety, answered);
+  if (gate?.is === "name-or-food") return `${nameQuestion(gate)} Say so once, by beginning it.`;
+  return gate && gateRefusal(library, recipe, gate);
+}
+
+/** The batch by the recipe's usual way, or why there is none here; `untested` where of the food. */
 export function wantedBatch(
   wanted: Wanted,
   library: Library,
   kitchen: CanningFacts,
-): { ok: true; batch: DayBatch } | { ok: false; error: string } {
+): { ok: true; batch: DayBatch } | { ok: false; error: string; untested?: true } {
   const { id, weightLb, variety } = wanted;
+  const odd = oddVariety(wanted, library, kitchen.answered);
+  if (odd !== undefined) return { ok: false, error: odd, untested: true };
   const label = wantedLabel(wanted.recipe, variety);
   const way = wayOf(wanted.recipe, library, kitchen);
   if ("error" in way) return { ok: false, error: way.error };

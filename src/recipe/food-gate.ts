@@ -59,6 +59,8 @@ export type NameOrFood = {
   food: Food;
   /** The name, whole and as written: `Yellow Pear`. */
   name: string;
+  /** The same in small letters, as it is remembered. */
+  key: string;
   /** The other food that the name is: `pear`. */
   other: Food;
 };
@@ -168,13 +170,14 @@ export function gateFood(
     return wrong ? untested(library, said, text, head, recipe) : tested(recipe, tables, said, text);
   }
   const name = varietyIn(text, own ? [own] : []) ?? text.trim();
-  const known = own && answered(own.name, name.toLowerCase());
+  const key = name.toLowerCase();
+  const known = own && answered(own.name, key);
   if (known) return { ...tested(recipe, tables, { ...said, heads: [] }, text), variety: name };
   const bare = said.rest.every(isColor);
   const neighbor = stranger && bare && reasonAgainst([[recipe]], tables, odd.food, "");
   const asks = own && known === undefined && !neighbor && odd.food.kind !== "poison";
   if (asks && said.forms.size === 0 && (!stranger || mayBeName(said, odd, text))) {
-    return { is: "name-or-food", recipe: recipe.id, food: own, name, other: odd.food };
+    return { is: "name-or-food", recipe: recipe.id, food: own, name, key, other: odd.food };
   }
   return untested(library, said, text, odd.food, recipe);
 }

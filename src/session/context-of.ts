@@ -4,7 +4,8 @@ import { type Question as Asked, questions } from "../kitchen/questions.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import type { Context, NamedBatch, NamedLoad, NamedStage, Question } from "../language/context.ts";
-import type { Pending } from "./dialogue.ts";
+import type { Library } from "../recipe/library.ts";
+import { type Pending, YES_NO } from "./dialogue.ts";
 
 function kindOf(question: Asked): Question {
   switch (question.kind) {
@@ -23,7 +24,7 @@ function kindOf(question: Asked): Question {
 }
 
 function pendingKind(pending: Pending): Question {
-  if (pending.expects === "yes" || pending.expects === "heard") return { kind: "yes-no" };
+  if (YES_NO.has(pending.expects)) return { kind: "yes-no" };
   if (pending.expects === "which") {
     return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };
   }
@@ -75,6 +76,7 @@ export function contextOf(
   now: number,
   recipes: Context["recipes"],
   pending: Pending | undefined,
+  library?: Library,
 ): Context {
   const open = questions(state)[0];
   const question = pending ? pendingKind(pending) : open ? kindOf(open) : undefined;
@@ -84,6 +86,7 @@ export function contextOf(
     nowMs: wallOf(state, now),
     zone: state.zone,
     recipes,
+    ...(library ? { library } : {}),
     ...thingsOf(state),
     factors: [...new Map(factors.map((factor) => [factor.id, factor])).values()],
     temperatureUnit: metric ? "C" : "F",

@@ -23,8 +23,15 @@ export type Resolved =
 /** What an utterance does to a pending question. */
 export function resolve(pending: Pending, command: Command, text: string): Resolved {
   const { wish, expects, choices } = pending;
-  if (command.intent === "no" && expects !== "number") return { kind: "dropped" };
+  if (command.intent === "no" && expects !== "number" && expects !== "either") {
+    return { kind: "dropped" };
+  }
   switch (expects) {
+    case "either": {
+      const { intent } = command;
+      if (intent !== "yes" && intent !== "no") return { kind: "other" };
+      return { kind: "wish", wish: { ...wish, confirmed: intent === "yes" } };
+    }
     case "yes":
       if (command.intent === "yes") return { kind: "wish", wish: { ...wish, confirmed: true } };
       return isUnsure(command) ? { kind: "dropped" } : { kind: "other" };
@@ -65,8 +72,11 @@ function withSlot(wish: Wish, name: string, value: unknown): Wish {
 
 /** A pending question that a new report leaves standing; other words drop a "really?". */
 export function survives(pending: Pending | undefined): boolean {
-  return pending !== undefined && pending.expects !== "yes" && pending.expects !== "heard";
+  return pending !== undefined && !YES_NO.has(pending.expects);
 }
+
+/** What is answered by a yes or a no. */
+export const YES_NO: ReadonlySet<Pending["expects"]> = new Set(["yes", "either", "heard"]);
 
 /** Spoken words under this confidence are read back, where they would change what matters. */
 export const SURE_ENOUGH = 0.7;

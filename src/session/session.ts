@@ -13,6 +13,7 @@ import { fork } from "../kitchen/evolve.ts";
 import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
+import type { Context } from "../language/context.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { understand } from "../language/understand.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
@@ -101,6 +102,11 @@ export class Session {
     return this.recipes;
   }
 
+  /** What the understanding may know now. */
+  context(now = this.now()): Context {
+    return contextOf(this.state, now, this.recipes, this.pending, this.parts.library);
+  }
+
   /** The tasks of the day's plan, in wall time; empty where there is none. */
   get plannedTasks(): readonly PlanTask[] {
     return this.dayPlan.tasks;
@@ -116,7 +122,7 @@ export class Session {
     this.talk.begin();
     const now = this.passTime();
     this.talk.show("heard", text);
-    const command = understand(text, contextOf(this.state, now, this.recipes, this.pending));
+    const command = understand(text, this.context(now));
     const guarded = this.pending === undefined && questions(this.state).length > 0;
     const doubtful = readBack(command, text, confidence, guarded);
     const refused = doubtful ? this.follow(doubtful, command, now) : this.take(command, text, now);

@@ -1,10 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { understandCommand } from "../../src/commands/open/understand.ts";
-
-const recipes = [
-  { id: "pickled-beets", title: "Pickled beets", names: [] },
-  { id: "dilled-green-beans", title: "Dilled green beans", names: ["dilly beans"] },
-];
+import { theLibrary } from "../scenarios/play.ts";
 
 async function run(args: string[], lines: string[]) {
   const out: string[] = [];
@@ -13,7 +9,7 @@ async function run(args: string[], lines: string[]) {
     lines,
     zone: "America/Denver",
     nowMs: Date.UTC(2027, 7, 14, 20),
-    recipes,
+    library: theLibrary(),
     out: (line) => out.push(line),
     err: (line) => err.push(line),
   });

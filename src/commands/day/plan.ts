@@ -1,5 +1,6 @@
 /** `brinebell plan`: several batches over one kitchen and one pair of hands. */
 
+import { answeredName } from "../../kitchen/decide/begin-gate.ts";
 import { capacity } from "../../kitchen/jars.ts";
 import type { State } from "../../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
@@ -30,7 +31,7 @@ import {
   readKitchenOptions,
 } from "../call/kitchen-options.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
-import { recipeNamed } from "../recipes/recipe-io.ts";
+import { recipeToBegin } from "../recipes/recipe-to-begin.ts";
 import type { ReviewIo } from "../record/review-io.ts";
 import { type BeginWish, beginPlan, oddWithBegin } from "./begin-plan.ts";
 import { planText } from "./plan-text.ts";
@@ -60,10 +61,16 @@ const MANY_NIGHTS = 10;
 const DEFAULT_ALTITUDE_NOTE =
   "the altitude is not known: times are for the lowest band; set it with --altitude";
 
-class CallFault extends Error {}
+class CallFault extends Error {
+  readonly code: 1 | 2;
+  constructor(message: string, code: 1 | 2) {
+    super(message);
+    this.code = code;
+  }
+}
 
-function fault(message: string): never {
-  throw new CallFault(message);
+function fault(message: string, code: 1 | 2 = 2): never {
+  throw new CallFault(message, code);
 }
 
 export async function planCommand(args: string[], io: PlanIo): Promise<CommandResult> {
@@ -90,7 +97,7 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
       return beginPlan(asked.begin, io.record, json);
     return answer(asked.request, plan, json, asked.notes);
   } catch (error) {
-    if (error instanceof CallFault) return failed(2, `plan: ${error.message}`);
+    if (error instanceof CallFault) return failed(error.code, `plan: ${error.message}`);
     throw error;
   }
 }
@@ -179,7 +186,7 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
   const wanted = words.map((word) => wantedOf(word, library, taken));
   const batches = wanted.map((one) => {
     const made = wantedBatch(one, library, kitchen);
-    if (!made.ok) return fault(made.error);
+    if (!made.ok) return fault(made.error, made.untested ? 1 : 2);
     const { batch } = made;
     return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
   });
@@ -230,6 +237,7 @@ function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined)
     altitudeFt: altitudeFt ?? 0,
     altitudeUncertaintyFt,
     altitudeKnown: altitudeFt !== undefined,
+    ...(kept ? { answered: answeredName(kept) } : {}),
     burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
     canners: countOf(options, "canners") ?? Math.max(1, canners.length),
     gauge: wish.gauge ?? first?.gauge?.kind ?? "dial",
@@ -250,9 +258,9 @@ function wantedOf(text: string, library: Library, taken: Set<string>): Wanted {
   const match = WEIGHT.exec(text);
   const name = (match ? text.slice(0, match.index) : text).trim();
   const variety = match ? text.slice(match.index + match[0].length).trim() : "";
-  const found = recipeNamed(library, name);
-  if (!found.ok) return fault(found.error);
-  const recipe = found.value;
+  const found = recipeToBegin(library, name);
+  if (!found.ok) return fault(found.error, found.code);
+  const { recipe } = found;
   const weightLb = match ? poundsOf(match[1] ?? "", text) : recipe.yield.weightLb;
   let id = variety ? `${recipe.id}:${variety}` : recipe.id;
   for (let n = 2; taken.has(id); n++) id = `${recipe.id}${variety ? `:${variety}` : ""}#${n}`;

@@ -1,6 +1,7 @@
 import { isZone, parseIso } from "../../kitchen/time.ts";
 import type { Context } from "../../language/context.ts";
 import { understand } from "../../language/understand.ts";
+import type { Library } from "../../recipe/library.ts";
 import { CALLS } from "../call/calls.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 
@@ -12,7 +13,7 @@ export type UnderstandIo = {
   zone: string;
   /** Epoch milliseconds, where `--now` is not given. */
   nowMs: number;
-  recipes: Context["recipes"];
+  library: Library;
   out: (line: string) => void;
   err: (line: string) => void;
 };
@@ -37,6 +38,7 @@ function unknownRecipe(running: Running, recipes: Context["recipes"]): string | 
 }
 
 function contextFrom(options: Options, io: UnderstandIo): Context | string {
+  const recipes = [...io.library.recipes.values()];
   const said = optionValue(options, "now");
   const nowMs = said === undefined ? io.nowMs : parseIso(said, io.zone);
   if (nowMs === undefined) {
@@ -44,7 +46,7 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
   }
   if (!isZone(io.zone)) return `the zone "${io.zone}" is not known; set TZ to one that is`;
   const running = runningFrom(optionValue(options, "running") ?? "");
-  const stranger = unknownRecipe(running, io.recipes);
+  const stranger = unknownRecipe(running, recipes);
   if (stranger !== undefined) {
     return `--running names "${stranger}", which is no recipe; see brinebell recipes`;
   }
@@ -52,7 +54,7 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
     .split(",")
     .filter((label) => label.trim() !== "")
     .map((label, index) => ({ id: `timer-${index + 1}`, label: label.trim() }));
-  return { nowMs, zone: io.zone, recipes: io.recipes, running, timers };
+  return { nowMs, zone: io.zone, recipes, library: io.library, running, timers };
 }
 
 /**

@@ -12,7 +12,7 @@ import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { type KitchenWish, readKitchenOptions } from "../call/kitchen-options.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
-import { recipeNamed } from "../recipes/recipe-io.ts";
+import { recipeToBegin } from "../recipes/recipe-to-begin.ts";
 import { reviewText } from "../record/review-text.ts";
 
 /** The rehearsed kitchen where nothing else is said: the mountain kitchen of the README. */
@@ -60,9 +60,9 @@ export async function readRehearseCall(
   const library = await io.library();
   const recipes: string[] = [];
   for (const word of options.words) {
-    const found = recipeNamed(library, word);
-    if (!found.ok) return off(found.error);
-    recipes.push(found.value.id);
+    const found = recipeToBegin(library, word);
+    if (!found.ok) return off(found.error, found.code);
+    recipes.push(found.recipe.id);
   }
   const startMs = parseIso(optionValue(options, "from") ?? DEMO.from, DEMO.zone);
   if (startMs === undefined) return off(`--from: write a time like ${DEMO.from}`);

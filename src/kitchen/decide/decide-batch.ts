@@ -7,7 +7,8 @@ import {
   processOptions,
   whyOffTheShelf,
 } from "../../recipe/choose-process.ts";
-import type { JarSize, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
+import { untestedWords } from "../../recipe/gate-words.ts";
+import type { JarSize, ProcessOption, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, Lot } from "../events.ts";
@@ -20,6 +21,7 @@ import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
+import { admitted } from "./begin-gate.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import {
   askWhich,
@@ -56,11 +58,15 @@ export function expectedJars(recipe: Recipe, lot: Lot, jar: JarSize | null): num
 export function decideBegin(deciding: Deciding<"begin">): Outcome {
   const { state, library, wish, now } = deciding;
   const { slots } = wish.command;
+  if (slots.untested) return refused(untestedWords(library, slots.untested));
   if (slots.recipe === undefined) return askRecipe(deciding);
   const found = library.recipes.get(slots.recipe);
   if (!found) return refused(`I have no recipe called ${slots.recipe}.`);
+  const gate = admitted(deciding, found);
+  if ("kind" in gate) return gate;
   const lot: Lot = {
-    variety: slots.variety ?? null,
+    variety: gate.variety,
+    ...(slots.foods ? { foods: slots.foods } : {}),
     weightLb: slots.weightLb ?? null,
     pickedAt: null,
   };
@@ -79,12 +85,12 @@ export function decideBegin(deciding: Deciding<"begin">): Outcome {
       `${upper(batchName(twin))} is running already. Name a variety to begin another lot.`,
     );
   }
-  const way = wayOf(deciding, found, slots);
+  const way = wayOf(deciding, found, slots, gate.options);
   if (typeof way === "string") return refused(way);
   const { recipe, option, terms } = way;
   const filled = recipe.stages.some((stage) => hasRole(stage, "filling"));
   const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
-  return done({
+  return done(...gate.facts, {
     type: "batch-begun",
     batch: nextId(state, now, ""),
     recipe,
@@ -142,10 +148,12 @@ function wayOf(
   deciding: Present,
   recipe: Recipe,
   slots: BeginSlots,
+  tested: readonly ProcessOption[],
 ): { recipe: Recipe; option: BatchOption | null; terms: ProcessTerms | null } | string {
   const { state, library } = deciding;
   const uncanned = slots.method === "refrigerator" || slots.method === "ferment";
-  const options = processOptions(recipe);
+  const ofFood = new Set(tested.map(({ table }) => table));
+  const options = processOptions(recipe).filter(({ table }) => ofFood.has(table));
   if (!recipe.tested && slots.method && CANNER_METHODS.includes(slots.method)) {
     return `${upper(whyOffTheShelf(recipe))}.`;
   }

@@ -12,7 +12,7 @@ export type Choice = { label: string; ref: Ref };
 /** A command with what an earlier question about it settled. */
 export type Wish<I extends Intent = Intent> = {
   command: { [K in I]: CommandOf<K> }[I];
-  /** A yes to "really?". */
+  /** A yes to "really?"; a no only where the question was an either/or. */
   confirmed?: boolean;
   /** Which of several was meant. */
   chosen?: Ref[];
@@ -27,7 +27,7 @@ export type Outcome =
       kind: "ask";
       text: string;
       wish: Wish;
-      expects: "yes" | "heard" | "which" | "number" | "when";
+      expects: "yes" | "either" | "heard" | "which" | "number" | "when";
       choices: Choice[];
     }
   /** Nothing changes: the facts are told. */
@@ -55,6 +55,11 @@ export function refused(reason: string): Outcome {
 
 export function askYes(wish: Wish, text: string): Outcome {
   return { kind: "ask", text, wish, expects: "yes", choices: [] };
+}
+
+/** A question to which a no is an answer like a yes. */
+export function askEither(wish: Wish, text: string): Outcome {
+  return { kind: "ask", text, wish, expects: "either", choices: [] };
 }
 
 export function askNumber(wish: Wish, text: string): Outcome {

@@ -111,6 +111,8 @@ export type Canner = Infer<typeof canner>;
 
 export const lot = z.strictObject({
   variety: z.nullable(text),
+  /** Of the food table, where they were named. */
+  foods: z.optional(z.array(text)),
   weightLb: z.nullable(amount),
   pickedAt: z.nullable(instant),
 });

@@ -46,6 +46,18 @@ export const KITCHEN_FACTS = {
       return true;
     },
   }),
+  /** Whether a name that is also another food's is a variety of this one: "Yellow Pear". */
+  "name-settled": fact({
+    fields: { food: text, name: text, isVariety: flag },
+    follows: "nothing",
+    passing: true,
+    undone: (_, { name }) => `what ${name} is`,
+    evolve(state, event): boolean {
+      const { food, name, isVariety } = event;
+      state.nameAnswers.push({ food, name, isVariety });
+      return true;
+    },
+  }),
   "gauge-set": fact({
     fields: { canner: word, gauge },
     follows: "stages",

@@ -1,5 +1,5 @@
-import type { SlotsOf } from "../../kitchen/command.ts";
-import { type Lot, titledRecipe } from "../values/lots.ts";
+import { begunBy } from "../values/gated-lots.ts";
+import type { Lot } from "../values/lots.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /** So much less sure where a name fits several recipes. */
@@ -7,15 +7,12 @@ const SEVERAL = 0.3;
 
 /** A lot becomes the recipe it names, or the choices where it names several. */
 const finishBegin: Finish = (raw, context) => {
-  const lot = raw.lot as Lot | undefined;
+  const lot = (raw.lot ?? raw.food) as Lot | undefined;
   if (!lot) return { slots: raw };
-  const recipe = titledRecipe(lot, context);
-  const slots: SlotsOf["begin"] = recipe ? { recipe } : { named: lot.named, choices: lot.recipes };
-  if (lot.variety) slots.variety = lot.variety;
+  const slots = begunBy(lot, context);
   const produce = raw.produce as { weightLb: number } | undefined;
-  const weightLb = lot.weightLb ?? produce?.weightLb;
-  if (weightLb !== undefined) slots.weightLb = weightLb;
-  return { slots, doubt: recipe ? 0 : SEVERAL };
+  if (produce) slots.weightLb ??= produce.weightLb;
+  return { slots, doubt: slots.choices ? SEVERAL : 0 };
 };
 
 /** A batch begins, or a pot is put on. */
@@ -26,6 +23,8 @@ export const begin: MeaningOf<"begin"> = {
     recipe: "name",
     named: "name",
     choices: "names",
+    untested: "untested",
+    foods: "names",
     variety: "name",
     weightLb: "number",
     jar: "word",
@@ -33,7 +32,7 @@ export const begin: MeaningOf<"begin"> = {
     method: "word",
     atPsi: "number",
   },
-  parts: ["lot", "produce", "target"],
+  parts: ["lot", "food", "produce", "target"],
   example: "start the dilly beans, six pounds of Provider",
   forgiving: true,
   unasked: true,
@@ -66,8 +65,8 @@ export const begin: MeaningOf<"begin"> = {
     "[<let>] (turn|make|put|use) [about] [<the>|some] {produce} (into|for|to make|as) {lot}",
     `(<got>|here is|here are) [about] {produce} (for|to make|to make into|to turn into|to go
     into|to put up as) {lot} [[so] <let> (start|begin|go|get going|get started)]`,
-    "[<let>] <start> [up|in on|making|with|on|off] {lot}",
-    "[<we>|i] [am|are|will be|would be] [now|just] <starting> {lot}",
+    "[<let>] <start> [up|in on|making|with|on|off] ({lot}|{food})",
+    "[<we>|i] [am|are|will be|would be] [now|just] <starting> ({lot}|{food})",
     `[<let>] (start|begin|open|set up|create|run) [a|another|one|the first|a new|the next]
     (batch|lot|round|run|session) [of|with|for] {lot}`,
     "new batch [of] {lot}",

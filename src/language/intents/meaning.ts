@@ -2,6 +2,7 @@
 import type { Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import type { QuestionKind } from "../../kitchen/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
+import type { Untested } from "../../recipe/food-gate.ts";
 import type { Context } from "../context.ts";
 import type { PlainWords } from "../values/targets.ts";
 import type { Utterance } from "../words.ts";
@@ -44,7 +45,8 @@ export type SlotKind<V> =
   | (V extends readonly number[] ? "numbers" : never)
   | (V extends readonly string[] ? "names" : never)
   | (V extends readonly LotToPlan[] ? "lots" : never)
-  | (V extends DayPlan ? "plan" : never);
+  | (V extends DayPlan ? "plan" : never)
+  | (V extends Untested ? "untested" : never);
 
 /** Slots as the phrases captured them. */
 export type Raw = Record<string, unknown>;

@@ -1,7 +1,10 @@
+import { isNoFood } from "../../recipe/foods.ts";
+import { mentionsIn } from "../../recipe/name-foods.ts";
 import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { editDistance } from "../sound.ts";
 import type { Word } from "../words.ts";
+import { type Way, wayAt } from "./lot-ways.ts";
 import { labelsAt } from "./open-slots.ts";
 import { numbersAt, type Reading } from "./spoken-numbers.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
@@ -10,10 +13,16 @@ import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 export type Lot = {
   recipes: string[];
   named: string;
+  /** What tells the food and its variety, as written: all but weight, pack, jar and method. */
+  said: string;
+  /** What of it stands beside the name and tells of no recipe. */
+  beside: string;
+  /** Words beside the name told which of several recipes it is: `tomatoes, the crushed kind`. */
+  told?: true;
   variety?: string;
   weightLb?: number;
   exact: boolean;
-};
+} & Way;
 
 const POUNDS_PER: Record<string, number> = {
   pounds: 1,
@@ -179,38 +188,104 @@ export function lotAt(
 ): Lot | undefined {
   const within = words.slice(0, end);
   const named = purposeIn(within, at, names, plain) ?? recipeIn(within, at, names, plain);
-  if (!named) return undefined;
-  let weightLb: number | undefined;
-  const loose: number[] = [];
-  for (let next = at; next < end; ) {
+  return named && lotNamed(text, within, at, named);
+}
+
+/** The same where no recipe is called so, but a food is: `the elderberries`. */
+export function foodLotAt(
+  text: string,
+  words: readonly Word[],
+  at: number,
+  end: number,
+): Lot | undefined {
+  const within = words.slice(0, end);
+  const foods = mentionsIn(within.slice(at).map(({ word }) => word));
+  const [first] = foods;
+  const last = foods.at(-1);
+  if (!first || !last || foods.every(({ food }) => isNoFood(food))) return undefined;
+  const [from, next] = [at + first.from, at + last.to];
+  const said = within
+    .slice(from, next)
+    .map(({ word }) => word)
+    .join(" ");
+  return lotNamed(text, within, at, { from, next, recipes: [], said, exact: true });
+}
+
+type Described = { weightLb?: number; way: Way; loose: number[]; kept: number[] };
+
+/** What stands beside the name; nothing where a word makes it no order to begin. */
+function described(words: readonly Word[], at: number, named: Named): Described | undefined {
+  const found: Described = { way: {}, loose: [], kept: [] };
+  let behind = false;
+  for (let next = at; next < words.length; ) {
     if (next === named.from) {
+      found.kept.push(next);
       next = named.next;
       continue;
     }
-    const weight = weightLb === undefined ? weightAt(within, next) : undefined;
+    const weight = found.weightLb === undefined ? weightAt(words, next) : undefined;
     if (weight) {
-      weightLb = Math.round(weight.value * 1000) / 1000;
+      found.weightLb = Math.round(weight.value * 1000) / 1000;
       next = weight.next;
       continue;
     }
-    const word = wordAt(within, next);
-    if (REFUSED.has(word) || (word === "going" && wordAt(within, next + 1) === "to")) {
+    const way = wayAt(words, next, behind);
+    behind = way !== undefined;
+    if (way) {
+      Object.assign(found.way, way.value);
+      next = way.next;
+      continue;
+    }
+    const word = wordAt(words, next);
+    if (REFUSED.has(word) || (word === "going" && wordAt(words, next + 1) === "to")) {
       return undefined;
     }
     if (word !== "going" && word.length > 4 && word.endsWith("ing")) return undefined;
-    if (!EMPTY.has(word)) loose.push(next);
+    if (!EMPTY.has(word)) {
+      found.loose.push(next);
+      found.kept.push(next);
+    }
     next += 1;
   }
+  return found;
+}
+
+function lotNamed(
+  text: string,
+  within: readonly Word[],
+  at: number,
+  named: Named,
+): Lot | undefined {
+  const beside = described(within, at, named);
+  if (!beside) return undefined;
+  const { weightLb, way, loose } = beside;
+  const written = (place: number) => text.slice(within[place]?.start, within[place]?.end);
+  const name = named.exact
+    ? text.slice(within[named.from]?.start, within[named.next - 1]?.end)
+    : named.said;
+  const said = beside.kept.map((place) => (place === named.from ? name : written(place)));
   const [first] = loose;
   const last = loose.at(-1);
-  const lot: Lot = { recipes: named.recipes, named: named.said, exact: named.exact };
-  if (weightLb !== undefined) lot.weightLb = weightLb;
+  const lot: Lot = {
+    recipes: named.recipes,
+    named: named.said,
+    exact: named.exact,
+    said: said.join(" "),
+    beside: loose.map(written).join(" "),
+    ...way,
+    ...(weightLb === undefined ? {} : { weightLb }),
+  };
   if (first === undefined || last === undefined) return lot;
+  if (named.recipes.length === 0) return loose.length > 3 ? undefined : lot;
   const chosen = narrowed(
     lot.recipes,
     loose.map((place) => wordAt(within, place)),
   );
-  if (chosen) return { ...lot, recipes: [chosen] };
+  if (chosen) {
+    const parts = chosen.split("-");
+    const beside = loose.filter((place) => !parts.includes(wordAt(within, place))).map(written);
+    return { ...lot, recipes: [chosen], told: true, beside: beside.join(" ") };
+  }
   if (loose.length > 3 || last - first + 1 !== loose.length) return undefined;
   return { ...lot, ...varietyOf(text, within, first, last, named) };
 }

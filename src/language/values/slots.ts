@@ -6,7 +6,7 @@ import type { Utterance } from "../words.ts";
 import { clockAt, lastTimeOf, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { lotAt, producedAt } from "./lots.ts";
+import { foodLotAt, type Lot, lotAt, producedAt } from "./lots.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
 import { jarListAt, numbersAt, type Reading } from "./spoken-numbers.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
@@ -18,6 +18,8 @@ const TEXT_WORD_COST = 0.04;
 /** A name of nothing but a timer is rather meant where timers are spoken of. */
 const TIMER_COST = 0.2;
 const FUZZY_COST = 0.5;
+/** A food that no recipe is named for is only meant where nothing else is. */
+const FOOD_COST = 0.8;
 /** Below and above, a bare number is no reading of a thermometer in a kitchen. */
 const THERMOMETER = { from: 60, to: 450 };
 const MOST_JARS = 200;
@@ -166,6 +168,19 @@ const PING = new RegExp(
 function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<string, Reader> {
   const { words } = said;
   const end = words.length;
+  const lots =
+    (read: (at: number, next: number) => Lot | undefined): Reader =>
+    (at) => {
+      const found: SlotMatch[] = [];
+      for (let next = end; next > at; next -= 1) {
+        const near = next > end - 3 || BEHIND_LOT.has(words[next]?.word ?? "");
+        const lot = near ? read(at, next) : undefined;
+        if (!lot) continue;
+        const cost = lot.recipes.length === 0 ? FOOD_COST : 0.1;
+        found.push({ value: lot, next, cost: lot.exact ? cost : FUZZY_COST });
+      }
+      return found;
+    };
   return {
     text: (at) => {
       const found: SlotMatch[] = [];
@@ -187,16 +202,8 @@ function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<s
       const asked = at === end ? undefined : askedAt(said, at, end);
       return asked ? [{ value: asked, next: end, cost: OPEN_WORD_COST }] : [];
     },
-    lot: (at) => {
-      const found: SlotMatch[] = [];
-      for (let next = end; next > at; next -= 1) {
-        const near = next > end - 3 || BEHIND_LOT.has(words[next]?.word ?? "");
-        if (!near) continue;
-        const lot = lotAt(said.text, words, at, next, names, plain);
-        if (lot) found.push({ value: lot, next, cost: lot.exact ? 0.1 : FUZZY_COST });
-      }
-      return found;
-    },
+    lot: lots((at, next) => lotAt(said.text, words, at, next, names, plain)),
+    food: lots((at, next) => foodLotAt(said.text, words, at, next)),
   };
 }
 
@@ -269,7 +276,7 @@ export function slotReader(
 /** The kinds of slots phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing person past lasting ago moment future duration length",
-  "more text pinged asked lot number count whole temperature jars jar-list size scores",
+  "more text pinged asked lot food number count whole temperature jars jar-list size scores",
   "score-name produce",
 ]
   .join(" ")

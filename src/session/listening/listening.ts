@@ -10,7 +10,6 @@ import { understand } from "../../language/understand.ts";
 import type { EarsEvents, EarsGrammar, EarsPort, Heard } from "../../ports/ears.ts";
 import type { CaptureSource } from "../../voice/listening/capture.ts";
 import { ChildEars } from "../../voice/listening/child-ears.ts";
-import { contextOf } from "../context-of.ts";
 import type { LiveKitchen } from "../live-kitchen.ts";
 import type { Session } from "../session.ts";
 import { realClock } from "../time/real-clock.ts";
@@ -56,9 +55,7 @@ export function openEars(wish: ListeningWish, events: EarsEvents): EarsPort {
 /** What may be said to the session at this moment. */
 export function grammarNow(session: Session): EarsGrammar {
   const { state, waitingFor } = session;
-  const now = session.now();
-  const context = contextOf(state, now, session.names, waitingFor);
-  return spokenGrammar(context, momentOf(state, waitingFor));
+  return spokenGrammar(session.context(), momentOf(state, waitingFor));
 }
 
 /** Two hearings that mean the same are as good as one sure one: "fill" and "filled" alike. */
@@ -67,7 +64,7 @@ const MEANS_THE_SAME = 0.75;
 /** How sure it is of what was heard, where the other hearing of it meant the same. */
 export function surenessOf(session: Session, { text, confidence, orElse }: Heard): number {
   if (orElse === undefined || confidence >= MEANS_THE_SAME) return confidence;
-  const context = contextOf(session.state, session.now(), session.names, session.waitingFor);
+  const context = session.context();
   const [one, other] = [text, orElse].map((words) => {
     const { intent, slots } = understand(words, context);
     return JSON.stringify([intent, slots]);

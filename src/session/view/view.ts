@@ -208,6 +208,7 @@ function soonestOf(items: Item[]): BigClock | undefined {
 /** How each kind of transient question is answered. */
 const ANSWERS: Record<Pending["expects"], string> = {
   yes: "answer yes or no",
+  either: "answer yes or no",
   heard: "answer yes or no",
   number: "answer with a number",
   when: "answer with a time, or no",

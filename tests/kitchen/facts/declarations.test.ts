@@ -90,8 +90,17 @@ describe("the declarations", () => {
       ...["acknowledged", "altitude-then", "amended", "asked", "clock-set", "closed"],
       ...["day-plan-dropped"],
       ...["day-planned", "due", "focused", "germination", "hushed", "jar-opened", "jars-moved"],
-      ...["kitchen-set", "line-sealed", "line-settled", "log-failed", "note", "opened"],
-      ...["preferred", "probe", "reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
+      ...["kitchen-set", "line-sealed", "line-settled", "log-failed", "name-settled"],
+      ...[
+        "note",
+        "opened",
+        "preferred",
+        "probe",
+        "reminder-cancelled",
+        "reminder-set",
+        "seed-saved",
+        "tasted",
+      ],
       ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "withdrawn"],
     ]);
   });
@@ -101,7 +110,7 @@ describe("the declarations", () => {
       ...["jar-opened", "jars-moved", "preferred", "spoiled", "tasted"],
     ]);
     expect(having(({ passing }) => passing)).toEqual([
-      ...["confirmed", "due", "load-opened", "load-terms"],
+      ...["confirmed", "due", "load-opened", "load-terms", "name-settled"],
     ]);
   });
 });

@@ -8,7 +8,7 @@ import { type GoldenName, goldenJournal, goldenReview } from "./golden-journals.
 
 /** Kinds that came after those journals were written. */
 const LATER: ReadonlySet<string> = new Set([
-  ...["line-sealed", "line-settled", "spoiled", "heat-off", "altitude-then"],
+  ...["line-sealed", "line-settled", "spoiled", "heat-off", "altitude-then", "name-settled"],
 ]);
 
 function opened(name: GoldenName) {

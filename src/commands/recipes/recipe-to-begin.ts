@@ -1,0 +1,20 @@
+import { gateBegin } from "../../recipe/food-gate.ts";
+import { untestedWords } from "../../recipe/gate-words.ts";
+import type { Library } from "../../recipe/library.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
+import { recipeNamed } from "./recipe-io.ts";
+
+/**
+ * The recipe that a call is to begin, by its id or name. A name of a food that nothing was tested
+ * for is refused (code 1) with what was tested nearby; any other unknown name is off (code 2).
+ */
+export function recipeToBegin(
+  library: Library,
+  said: string,
+): { ok: true; recipe: Recipe } | { ok: false; code: 1 | 2; error: string } {
+  const found = recipeNamed(library, said);
+  if (found.ok) return { ok: true, recipe: found.value };
+  const gate = gateBegin(library, said);
+  if (gate.is === "untested") return { ok: false, code: 1, error: untestedWords(library, gate) };
+  return { ok: false, code: 2, error: found.error };
+}

@@ -1,0 +1,78 @@
+/** What is to be begun, held against the foods its process was tested for. */
+import { type FoodGate, gateFood, gateTitle } from "../../recipe/food-gate.ts";
+import { gateRefusal, nameQuestion } from "../../recipe/gate-words.ts";
+import type { Library } from "../../recipe/library.ts";
+import type { ProcessOption, Recipe } from "../../recipe/recipe.ts";
+import type { SlotsOf } from "../command.ts";
+import type { DatedFact } from "../events.ts";
+import type { State } from "../state.ts";
+import { askEither, type Deciding, type Outcome, refused } from "./outcome.ts";
+
+/** What may be begun: the variety, whole, and the processes that were tested for the food. */
+export type Admitted = {
+  variety: string | null;
+  options: readonly ProcessOption[];
+  /** What was learned on the way and is to be written down. */
+  facts: DatedFact[];
+};
+
+/** What was said before of a name that is also a food's, for one food. */
+export function answeredName(state: State): (food: string, name: string) => boolean | undefined {
+  return (food, name) =>
+    state.nameAnswers.findLast((one) => one.food === food && one.name === name)?.isVariety;
+}
+
+/** What the gate makes of the food and variety of a recipe that is to be begun. */
+export function gateOf(
+  state: State,
+  library: Library,
+  recipe: Recipe,
+  { variety, foods }: Pick<SlotsOf["begin"], "variety" | "foods">,
+  answered = answeredName(state),
+): FoodGate | undefined {
+  const named = [variety ?? "", (foods ?? []).join(" and ")].join(" ").trim();
+  return named === "" ? undefined : gateFood(library, recipe, named, answered);
+}
+
+/** Lets a recipe begin with the food that was named, or says or asks why it does not. */
+export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted | Outcome {
+  const { state, library, wish, now } = deciding;
+  const odd = gateTitle(recipe, library.tables);
+  if (odd) {
+    return refused(
+      `${recipe.title} is not begun: none of its processes was tested for ${odd.name}.`,
+    );
+  }
+  const { slots } = wish.command;
+  const gate = gateOf(state, library, recipe, slots);
+  if (gate?.is !== "name-or-food" || wish.confirmed === undefined) {
+    if (gate?.is === "name-or-food") return askEither(wish, nameQuestion(gate));
+    return settled(gate, library, recipe, []);
+  }
+  const { food, key } = gate;
+  const isVariety = wish.confirmed;
+  const fact: DatedFact = {
+    type: "name-settled",
+    food: food.name,
+    name: key,
+    isVariety,
+    t: now,
+  };
+  const known = gateOf(state, library, recipe, slots, () => isVariety);
+  return settled(known, library, recipe, [fact]);
+}
+
+function settled(
+  gate: FoodGate | undefined,
+  library: Library,
+  recipe: Recipe,
+  facts: DatedFact[],
+): Admitted | Outcome {
+  if (gate === undefined) return { variety: null, options: recipe.processes, facts };
+  const refusal = gateRefusal(library, recipe, gate);
+  if (refusal === undefined && gate.is === "tested") {
+    return { variety: gate.variety ?? null, options: gate.options, facts };
+  }
+  const reason = refusal ?? "";
+  return facts.length > 0 ? { kind: "done", facts, refusal: reason } : refused(reason);
+}

@@ -1,0 +1,88 @@
+import type { SlotsOf } from "../../kitchen/command.ts";
+import { type FoodGate, gateBegin, gateFood } from "../../recipe/food-gate.ts";
+import type { Food } from "../../recipe/foods.ts";
+import type { Library } from "../../recipe/library.ts";
+import { readSaidFood, varietyIn } from "../../recipe/said-food.ts";
+import type { Context } from "../context.ts";
+import { type Lot, titledRecipe } from "./lots.ts";
+
+/** A lot that was said, as what may be begun of it: held against the foods of the library. */
+
+type BeginSlots = SlotsOf["begin"];
+
+/** A whole name of more than one word says which recipe; a word alone may be of several. */
+function isWholeName({ recipes, named, told }: Lot): boolean {
+  return recipes.length === 1 && (named.includes(" ") || told === true);
+}
+
+function gateOf(lot: Lot, library: Library): FoodGate {
+  const [id = ""] = lot.recipes;
+  const recipe = library.recipes.get(id);
+  if (!recipe || !isWholeName(lot)) return gateBegin(library, lot.said);
+  if (lot.beside !== "") return gateFood(library, recipe, lot.beside);
+  const whole = gateBegin(library, lot.said);
+  const same = whole.is === "tested" && whole.recipe === id;
+  return same ? whole : { is: "tested", recipe: id, foods: [], options: recipe.processes };
+}
+
+function foodSlots(foods: readonly Food[], variety: string | undefined) {
+  return {
+    ...(foods.length > 0 ? { foods: foods.map(({ name }) => name) } : {}),
+    ...(variety === undefined ? {} : { variety }),
+  };
+}
+
+/** Kept while it is asked which recipe is meant; the kitchen holds them against the one chosen. */
+function foodAndVariety({ said, variety, recipes }: Lot) {
+  const foods = [...new Set(readSaidFood(said).heads.map(({ food }) => food))];
+  const named = variety === undefined && recipes.length > 0 ? undefined : varietyIn(said, foods);
+  return foodSlots(foods, named);
+}
+
+/** What the gate makes of it; undefined where it knows none of the words. */
+function heldSlots(lot: Lot, library: Library): BeginSlots | undefined {
+  const gate = gateOf(lot, library);
+  const { variety, recipes } = lot;
+  switch (gate.is) {
+    case "tested": {
+      // Words that are part of a recipe's name are no variety.
+      const named = variety === undefined && recipes.length > 0 ? undefined : gate.variety;
+      return { recipe: gate.recipe, ...foodSlots(gate.foods, named) };
+    }
+    // The kitchen knows whether that was asked before.
+    case "name-or-food":
+      return { recipe: gate.recipe, variety: gate.name };
+    case "which":
+      return {
+        named: lot.named,
+        choices: [...(recipes.length > 1 ? recipes : gate.recipes)],
+        ...foodAndVariety(lot),
+      };
+    case "untested":
+      return { named: lot.named, untested: gate };
+    case "unknown":
+      return undefined;
+  }
+}
+
+/** By the names of recipes alone. */
+function namedSlots(lot: Lot, context: Context): BeginSlots {
+  const recipe = titledRecipe(lot, context);
+  return {
+    ...(recipe ? { recipe } : { named: lot.named, choices: lot.recipes }),
+    ...(lot.variety ? { variety: lot.variety } : {}),
+  };
+}
+
+/** The recipe, foods and variety of a lot, or what was said and why it is none of them. */
+export function begunBy(lot: Lot, context: Context): BeginSlots {
+  const held = context.library && heldSlots(lot, context.library);
+  const { weightLb, jar, pack, method } = lot;
+  return {
+    ...(held ?? namedSlots(lot, context)),
+    ...(weightLb === undefined ? {} : { weightLb }),
+    ...(jar ? { jar } : {}),
+    ...(pack ? { pack } : {}),
+    ...(method ? { method } : {}),
+  };
+}
