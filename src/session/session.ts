@@ -27,7 +27,7 @@ import { contextOf } from "./context-of.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
 import { DayPlan } from "./day/day-plan.ts";
 import { type Pending, readBack, resolve, survives } from "./dialogue.ts";
-import { LogWriter } from "./log-writer.ts";
+import { FRESH_FILE, LogWriter, NOT_RECORDED, WRITTEN_AGAIN } from "./log-writer.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 import { isHushed, mustBeKept, Outlook } from "./time/outlook.ts";
@@ -395,11 +395,3 @@ export class Session {
 function speaksOfAltitude(fact: DatedFact): boolean {
   return fact.type === "load-terms" || fact.type === "altitude-doubt";
 }
-
-const FRESH_FILE =
-  "The log is damaged and kept as it is, for reading only. Shall I go on in a fresh file? " +
-  "Until then nothing is recorded.";
-
-const WRITTEN_AGAIN = "The log is written again, with nothing missing.";
-
-const NOT_RECORDED = "This is not recorded: the log cannot be written just now.";
