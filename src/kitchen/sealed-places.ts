@@ -4,7 +4,8 @@
  */
 import type { DatedFact, KitchenEvent } from "./events.ts";
 import { apply } from "./evolve.ts";
-import { idsOf } from "./facts/references.ts";
+import { isFactType } from "./facts/all-facts.ts";
+import { idsOf, namingFields } from "./facts/references.ts";
 import { ownerOf } from "./owners.ts";
 import { initialState, type State } from "./state.ts";
 
@@ -27,6 +28,7 @@ export function sealedFacts(
   events: readonly KitchenEvent[],
   places: readonly SealedPlace[],
 ): Extract<DatedFact, { type: "line-sealed" }>[] {
+  if (places.length === 0) return [];
   const told = new Set(events.map((event) => (event.type === "line-sealed" ? event.seal : "")));
   const fresh = withSeals(places).filter(({ seal }) => !told.has(seal));
   if (fresh.length === 0) return [];
@@ -36,8 +38,8 @@ export function sealedFacts(
     for (; lived < recordsBefore && lived < events.length; lived++) {
       apply(state, events[lived] as KitchenEvent);
     }
-    const named = refused ? namedIn(refused, events) : [];
-    const touches = named.length > 0 ? named : [...state.active];
+    const named = refused ? namedIn(refused, events) : { ids: [], all: false };
+    const touches = named.all ? named.ids : [...new Set([...named.ids, ...state.active])];
     if (touches.length === 0) return [];
     return [{ type: "line-sealed" as const, seal, file, line, reason, touches, t: state.lastW }];
   });
@@ -55,25 +57,47 @@ function withSeals(places: readonly SealedPlace[]): (SealedPlace & { seal: strin
   return named.sort((a, b) => a.recordsBefore - b.recordsBefore);
 }
 
-/** Batches and loads that a line names which cannot be taken: what of it can be read. */
-function namedIn(line: object, events: readonly KitchenEvent[]): string[] {
-  const known = new Set(events.flatMap(idsOf));
-  const commands = new Map<string, string[]>();
-  for (const event of events) {
-    const ids = commands.get(event.cmd) ?? [];
-    commands.set(event.cmd, [...ids, ...idsOf(event)]);
-  }
-  const found = new Set<string>();
-  const look = (value: unknown, depth: number): void => {
-    if (typeof value === "string") {
-      if (known.has(value)) found.add(value);
-      for (const id of commands.get(value) ?? []) found.add(id);
-    } else if (typeof value === "object" && value !== null && depth < 3) {
-      for (const part of Object.values(value)) look(part, depth + 1);
-    }
+/** Names stand no deeper in a line: a list, an object in it, and its field. */
+const DEEPEST = 4;
+
+/**
+ * Batches and loads that a refused line names, and whether they are all it can have named: not
+ * where it names none, or where a field that should name one does not.
+ */
+function namedIn(line: object, events: readonly KitchenEvent[]): { ids: string[]; all: boolean } {
+  const known = knownNames(events);
+  const named = (value: unknown, depth = DEEPEST): string[] => {
+    if (typeof value === "string") return known.get(value) ?? [];
+    if (typeof value !== "object" || value === null || depth === 0) return [];
+    return Object.values(value).flatMap((inner) => named(inner, depth - 1));
   };
-  look(line, 0);
-  return [...found];
+  const { type } = line as { type?: unknown };
+  const ids = [...new Set(named(line))];
+  const naming = isFactType(type) ? namingFields(type) : undefined;
+  const readable = naming?.every((field) => {
+    const value = (line as Record<string, unknown>)[field];
+    return value === null || everyNames(value, (one) => known.has(one));
+  });
+  return { ids, all: ids.length > 0 && readable === true };
+}
+
+/** Every name in a value, its items' too, is one that is known. */
+function everyNames(value: unknown, isKnown: (name: string) => boolean, depth = DEEPEST): boolean {
+  if (typeof value === "string") return isKnown(value);
+  if (typeof value !== "object" || value === null || depth === 0) return false;
+  const items = Array.isArray(value) ? value : [(value as { batch?: unknown }).batch];
+  return items.length > 0 && items.every((item) => everyNames(item, isKnown, depth - 1));
+}
+
+/** What each name stands for: a batch or load for itself, a command for those it was about. */
+function knownNames(events: readonly KitchenEvent[]): Map<string, string[]> {
+  const names = new Map<string, string[]>();
+  for (const event of events) {
+    const ids = idsOf(event);
+    for (const id of ids) names.set(id, [id]);
+    names.set(event.cmd, [...new Set([...(names.get(event.cmd) ?? []), ...ids])]);
+  }
+  return names;
 }
 
 /**

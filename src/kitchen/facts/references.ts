@@ -46,6 +46,11 @@ function refsOf(type: FactType): Ref[] {
 /** An event's fields by name. */
 type Bag = Record<string, unknown>;
 
+/** The fields in which a kind of fact names what others began, or a command. */
+export function namingFields(type: FactType): string[] {
+  return refsOf(type).flatMap(({ field, kind }) => (kind === "key" ? [] : [field]));
+}
+
 /** The names of some kinds that an event holds, in the order of its fields. */
 export function namesIn(event: KitchenEvent, kinds: ReadonlySet<RefKind>): string[] {
   return refsOf(event.type).flatMap(({ field, kind, list, within }) => {

@@ -115,6 +115,16 @@ describe("the gate", () => {
     expect(faultOfEvent(JSON.parse(recipe))).toBeDefined();
   });
 
+  it("keeps out what is nested without end, wherever it stands", () => {
+    const deep = JSON.parse(`${"[".repeat(50_000)}${"]".repeat(50_000)}`);
+    const begun = first("batch-begun");
+    expect(faultOfEvent({ ...begun, recipe: { ...begun.recipe, wasCalled: deep } })).toBeDefined();
+    for (const name of ["recipe", "lot", "terms", "mark"]) {
+      expect(faultOfEvent({ ...begun, [name]: deep })).toBeDefined();
+    }
+    expect(faultOfEvent({ ...first("loaded"), parts: deep })).toBeDefined();
+  });
+
   it("takes a field only where the object has it itself", () => {
     const { held: _held, ...confirmed } = first("confirmed");
     expect(faultOfEvent(Object.assign(Object.create({ held: true }), confirmed))).toBeDefined();

@@ -6,6 +6,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
+import { recordLine } from "../../../src/journal/line.ts";
 import { MemoryDisk } from "../../../src/journal/memory-disk.ts";
 import { openJournal } from "../../../src/journal/open-journal.ts";
 import { readJournal } from "../../../src/journal/read-journal.ts";
@@ -135,6 +136,32 @@ describe("a line that does not come through the gate", () => {
     const change = { type: "gap", from: "noon", key: undefined, text: undefined };
     expect(sealedAlone(look(diskWith(at, change)).review)).toEqual([beets]);
     expect(sealedAlone(look(diskTorn(placeOf("asked"))).review)).toEqual([beans]);
+  });
+
+  it("bars what was open too where it names one thing that is known and one that is not", () => {
+    const at = placeOf("asked", beets);
+    const parts = [
+      { batch: beans, jars: 3, first: 1 },
+      { batch: 7, jars: 3, first: 4 },
+    ];
+    const { load } = events[placeOf("end-answer")] as { load: string };
+    const change = { type: "loaded", load, parts, key: undefined, text: undefined };
+    expect(sealedAlone(look(diskWith(at, change)).review)).toEqual([beans, beets]);
+    const both = { ...change, parts: [{ ...parts[0], jars: "three" }] };
+    expect(sealedAlone(look(diskWith(at, both)).review)).toEqual([beans]);
+  });
+
+  it("may be nested without end", () => {
+    const deep = `${"[".repeat(50_000)}${"]".repeat(50_000)}`;
+    const text = textOf(diskWith(-1, {}));
+    const { n, sum } = JSON.parse(text.trimEnd().split("\n").at(-1) ?? "");
+    const place = { n: n + 1, version: 1, left: 0, prev: Number.parseInt(sum, 16) };
+    const { text: line } = recordLine(place, `"type":"loaded","parts":${deep},"load":${deep}`);
+    const disk = new MemoryDisk();
+    disk.makeFolder(HOME);
+    disk.plant(`${HOME}/${FILE}`, Buffer.from(text + line));
+    expect(look(disk).notices.join()).toContain(`line ${n + 2} of`);
+    expect(kitchenOn(disk).session.hear("what now").refused).toBe(false);
   });
 
   it("bars what the command did that a damaged correction was about", () => {
