@@ -111,6 +111,7 @@ export class DayFlow {
       this.weighInterruption(line);
       const waits = dice.whole(REACTS_S.from, REACTS_S.to) / 60;
       const answer = cook.answer(line.text);
+      if (!answer) book.answers.push({ kind: kindOfQuestion(line.text), is: "left", text: "" });
       if (answer) this.later(waits, () => this.give(answer));
     }
   }
@@ -123,7 +124,9 @@ export class DayFlow {
 
   private give(answer: NonNullable<ReturnType<HomeCook["answer"]>>): void {
     const { book, world } = this.parts;
+    book.answers.push({ kind: answer.kind, is: answer.is, text: answer.text });
     if (answer.is === "true") for (const topic of answer.topics) book.truthTold(topic);
+    if (answer.is === "open") book.falsely(answer.topics, "hedged");
     if (answer.is.startsWith("false")) {
       const excuse = answer.is === "false by reflex" ? "reflex" : "good faith";
       const { kind, topics } = answer;
@@ -201,9 +204,13 @@ export class DayFlow {
   }
 
   private chatter(): void {
-    const { dice, assumed } = this.parts;
+    const { dice, assumed, book, program } = this.parts;
     if (this.hands.idles || this.minutes - this.chatteredAt < 20) return;
     this.chatteredAt = this.minutes;
-    if (dice.chance(assumed.chatters)) this.say(dice.pick(CHATTER));
+    if (!dice.chance(assumed.chatters)) return;
+    const text = dice.pick(CHATTER);
+    this.write(`> ${text}`);
+    book.chatter.push({ text, kept: program.told(text) });
+    this.listen();
   }
 }

@@ -5,20 +5,24 @@ import { type Dice, dice } from "../dice.ts";
 import { ASSUMED, type Assumed } from "./assumptions.ts";
 import { CARDS } from "./cards.ts";
 import { DayFlow } from "./day-flow.ts";
-import { HomeCook } from "./home-cook.ts";
+import { type Answer, HomeCook } from "./home-cook.ts";
 import { befall, drawMishaps, type Mishap } from "./mishaps.ts";
-import { type Kept, Program } from "./program.ts";
-import { kindOfQuestion, ROUTINE } from "./questions-read.ts";
+import { type Kept, type Log, Program } from "./program.ts";
+import { kindOfQuestion, type QuestionKind, ROUTINE } from "./questions-read.ts";
+import { markPsi, testedMinutes } from "./tables.ts";
 import type { Strength, Topic } from "./wordings.ts";
 import { WorldKitchen } from "./world-kitchen.ts";
 
 /** Who asks: the program as it is, or one that takes every hoped-for answer as given. */
 export type Policy = "program" | "asks-nothing";
 
-export type Told = { topic: Topic; strength: Strength; own: boolean; text: string; kept: Kept };
+export type Told = { topic: Topic; strength: Strength; own: boolean; text: string; kept: Kept } & {
+  /** Told while a process was timed. */
+  inProcess: boolean;
+};
 
 /** How a thing that was wrong came to be called as tested. */
-export type Excuse = "none" | "reflex" | "good faith" | "false report";
+export type Excuse = "none" | "hedged" | "reflex" | "good faith" | "false report";
 
 export type DayResult = {
   seed: number;
@@ -36,8 +40,30 @@ export type DayResult = {
   muted: boolean;
   refused: string[];
   unknownQuestions: string[];
+  record: RecordSeen;
+  answers: { kind: QuestionKind; is: Answer["is"] | "left"; text: string }[];
+  chatter: { text: string; kept: Kept }[];
+  /** What the world knows that the record must not contradict. */
+  world: { heatedMinutes: number; needMinutes: number; needToldMinutes: number; markPsi: number };
+  /** Minutes from the report that started the clock to the full time; undefined where unclear. */
+  ranMinutes: number | undefined;
+  /** The pressure that the program asked the dial to show. */
+  askedPsi: number;
   /** The whole conversation, for a look at one seed. */
   lines: string[];
+};
+
+/** What of the record the properties look at. */
+export type RecordSeen = {
+  tested: number;
+  achieved: number;
+  psi: number | null;
+  restarts: number;
+  filled: number;
+  processed: number;
+  sealed: number;
+  confirmed: string[];
+  codes: string[];
 };
 
 export type DayWish = {
@@ -60,6 +86,9 @@ export class DayBook {
   readonly refused: string[] = [];
   readonly unknownQuestions: string[] = [];
   readonly lines: string[] = [];
+  readonly answers: DayResult["answers"] = [];
+  readonly chatter: DayResult["chatter"] = [];
+  ranMinutes: number | undefined;
   questions = 0;
   extraQuestions = 0;
   private readonly askedKinds = new Set<string>();
@@ -90,6 +119,20 @@ export class DayBook {
   note(line: Line): void {
     if (line.kind === "refused") this.refused.push(line.text);
   }
+}
+
+function recordOf(log: Log | undefined): RecordSeen {
+  return {
+    tested: log?.process?.testedMinutes ?? 0,
+    achieved: log?.process?.achievedMinutes ?? 0,
+    psi: log?.process?.pressurePsi ?? null,
+    restarts: log?.process?.restarts ?? 0,
+    filled: log?.jars?.filled ?? 0,
+    processed: log?.jars?.processed ?? 0,
+    sealed: log?.jars?.sealed ?? 0,
+    confirmed: (log?.confirmed ?? []).map((one) => one.factor),
+    codes: (log?.deviations ?? []).map((one) => one.code),
+  };
 }
 
 /** Plays the day of a seed; the same seed and assumptions give the same day, always. */
@@ -133,6 +176,17 @@ export function playDay(wish: DayWish): DayResult {
     muted: cook.muted,
     refused: book.refused,
     unknownQuestions: book.unknownQuestions,
+    record: recordOf(log),
+    answers: book.answers,
+    chatter: book.chatter,
+    world: {
+      heatedMinutes: world.heatedMinutes,
+      needMinutes: world.needMinutes,
+      needToldMinutes: testedMinutes(card, world.toldAltitudeFt),
+      markPsi: card.method === "pressure" ? markPsi(world.toldAltitudeFt) : 0,
+    },
+    ranMinutes: book.ranMinutes,
+    askedPsi: card.method === "pressure" ? flow.targetPsi : 0,
     lines: book.lines,
   };
 }

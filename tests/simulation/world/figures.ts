@@ -38,7 +38,13 @@ export type Figures = {
   notFinished: number;
 };
 
-const BLAME: Record<Excuse, number> = { none: 0, reflex: 1, "good faith": 2, "false report": 2 };
+const BLAME: Record<Excuse, number> = {
+  none: 0,
+  hedged: 0,
+  reflex: 1,
+  "good faith": 2,
+  "false report": 2,
+};
 
 /**
  * Whose fault an as-tested day is: 0 where something was wrong and no false word was said of it, 1
@@ -137,6 +143,7 @@ export function gapLines(days: readonly DayResult[], seeds = 6): string[] {
 
 const FALSE_WORD: Record<Excuse, string> = {
   none: "no false word",
+  hedged: "a hedged answer",
   reflex: "a false reflex answer",
   "good faith": "a false answer in good faith",
   "false report": "a false report",

@@ -55,7 +55,7 @@ export class HomeCook {
       case "still":
         return world.kept;
       case "gap":
-        return !this.sawLoss && world.kept;
+        return !world.brokeUnwatched;
       case "end":
       case "stood":
       case "hot":
@@ -153,6 +153,7 @@ export class HomeCook {
       .pick(list ?? OWN[topic].loss ?? [])
       .replace("{food}", world.stranger ?? "something else")
       .replace("{produce}", world.card.produce)
+      .replace("{psi}", String(Math.floor(world.shownPsi)))
       .replace("{feet}", String(world.altitudeFt));
     return { text, strength: list ? wanted : "loss", own };
   }

@@ -8,10 +8,9 @@ const [first = "1", count = "1", step = "1", factor = "1", policy = "program", o
 
 const library = await loadLibrary([process.env.WORLD_RECIPES ?? "recipes"], {});
 const assumed = scaled(Number(factor), only === "" ? undefined : (only as keyof Assumed));
-const days = [];
 const end = Number(first) + Number(count) * Number(step);
 for (let seed = Number(first); seed < end; seed += Number(step)) {
-  days.push(playDay({ seed, library, assumed, policy: policy as Policy }));
+  process.send?.(playDay({ seed, library, assumed, policy: policy as Policy }));
 }
-process.send?.(days);
-process.disconnect?.();
+// Whoever waits for the end is told last, when all days are through.
+process.send?.("end", () => process.disconnect?.());

@@ -87,6 +87,11 @@ export class Program {
     this.kitchen.clock.advance(seconds * 1000);
   }
 
+  /** The machine sleeps and wakes. */
+  sleep(minutes: number): void {
+    this.kitchen.sleep(minutes * 60_000);
+  }
+
   hear(text: string): void {
     this.kitchen.session.hear(text);
   }

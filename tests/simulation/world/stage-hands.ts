@@ -35,6 +35,8 @@ export class StageHands {
   private readonly stands: number;
   private readonly cold: number;
   private named = false;
+  private startSaidAt = 0;
+  private startedOnce = false;
 
   constructor(flow: DayFlow, stove: StoveTrouble, tellings: Tellings) {
     this.flow = flow;
@@ -83,12 +85,22 @@ export class StageHands {
     const { program } = this.flow.parts;
     const { stages } = program;
     for (const stage of stages) {
+      if (stage.id === "process" && stage.state === "complete") this.timeIsFull();
       if (stage.state === "waiting") this.startByWord(stage, stages);
       if (stage.state !== "running") continue;
       if (!this.since.has(stage.id)) this.since.set(stage.id, this.flow.minutes);
       this.work(stage);
     }
     this.holdPressure();
+  }
+
+  /** How long the clock ran since it was told to, where it was told once. */
+  private timeIsFull(): void {
+    const { book } = this.flow.parts;
+    if (this.startedOnce && book.ranMinutes === undefined) {
+      book.ranMinutes = this.flow.minutes - this.startSaidAt;
+    }
+    this.startedOnce = false;
   }
 
   private lasted(stage: Stage): number {
@@ -103,6 +115,10 @@ export class StageHands {
     if (said.times >= MOST_TIMES) {
       this.gaveUp = true;
       return;
+    }
+    if (report === "boils" || report === "pressure") {
+      this.startedOnce = this.startSaidAt === 0;
+      this.startSaidAt = minutes;
     }
     this.said.set(key, { times: said.times + 1, atMinute: minutes });
     this.say(report, slots, said.times);
@@ -303,6 +319,7 @@ export class StageHands {
 
   /** The boil or the pressure is there, or there again. */
   reportKept(report: "again" | "boils"): void {
+    this.startedOnce = false;
     const { world } = this.flow.parts;
     if (world.card.method === "pressure") this.say("pressure", { psi: Math.floor(world.shownPsi) });
     else this.say(report);

@@ -19,6 +19,7 @@ export class StoveTrouble {
   private owesReport = false;
   wrongSinceBoil = false;
   private restarts = 0;
+  private sleepsAt = Number.POSITIVE_INFINITY;
 
   constructor(flow: DayFlow) {
     this.flow = flow;
@@ -35,6 +36,9 @@ export class StoveTrouble {
     if (this.keptFrom !== undefined) return;
     this.keptFrom = this.flow.minutes;
     this.plan();
+    const { mishaps, dice, world } = this.flow.parts;
+    if (!mishaps.includes("asleep")) return;
+    this.sleepsAt = this.flow.minutes + world.needMinutes * (0.1 + 0.5 * dice.next());
   }
 
   private plan(): void {
@@ -61,9 +65,26 @@ export class StoveTrouble {
     const { trouble, flow } = this;
     const { world } = flow.parts;
     if (this.keptFrom !== undefined && world.loaded && !world.kept) this.wrongSinceBoil = true;
+    if (flow.minutes >= this.sleepsAt) this.sleep();
     if (trouble && flow.minutes >= trouble.atMinute) this.goOn(trouble);
     const back = world.kept && world.shownPsi >= flow.targetPsi;
     if (this.owesReport && back) this.reportBack();
+  }
+
+  /** The machine sleeps; meanwhile the flame may go out, and somebody light it again. */
+  private sleep(): void {
+    const { dice, program, world, cook } = this.flow.parts;
+    this.sleepsAt = Number.POSITIVE_INFINITY;
+    const minutes = dice.whole(4, 15);
+    const goesOut = dice.chance(0.6);
+    program.sleep(minutes);
+    for (let second = 0; second < minutes * 60; second += 15) {
+      const out = goesOut && second > minutes * 12 && second < minutes * 36;
+      world.canner.flame = out ? 0 : 1;
+      world.pass(15);
+      if (!world.kept) world.brokeUnwatched = true;
+    }
+    if (world.brokeUnwatched && dice.chance(0.7)) cook.sawLoss = true;
   }
 
   private goOn(trouble: Trouble): void {

@@ -55,8 +55,9 @@ export class Tellings {
     const words = cook.tell(topic);
     if (!words) return false;
     if (keepsLines) book.lines.push(`${this.flow.minutes.toFixed(1)} > ${words.text}`);
+    const inProcess = this.flow.stage("process")?.state === "running";
     const kept = program.told(words.text);
-    book.told.push({ topic, ...words, kept });
+    book.told.push({ topic, ...words, kept, inProcess });
     if (words.strength !== "trace") book.truthTold(topic);
     this.flow.listen();
     return true;

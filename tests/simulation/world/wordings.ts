@@ -39,7 +39,7 @@ export const USUAL: Partial<Record<Topic, readonly string[]>> = {
   lids: ["the lids are not new", "the lids are used"],
   headspace: ["the headspace is wrong", "the headspace was not checked"],
   sterile: ["the jars are not sterile"],
-  pressure: ["the pressure dropped", "the pressure is low", "the weight stopped rocking"],
+  pressure: ["the pressure dropped", "the pressure is low", "{psi} pounds", "it's at {psi} pounds"],
   vent: ["I did not vent it"],
   gauge: ["the gauge was not tested", "the dial gauge reads three pounds high"],
   altitude: ["we're at {feet} feet"],

@@ -33,6 +33,10 @@ export class WorldKitchen {
   sterile = true;
   gaugeReadsHighPsi = 0;
   forcedCooling = false;
+  /** What was to be kept was lost while the program slept. */
+  brokeUnwatched = false;
+  /** Minutes from the jars going in to the heat going off. */
+  heatedMinutes = 0;
   /** The heat was taken off before the time was full. */
   offEarly = false;
   filledF = 0;
@@ -100,6 +104,7 @@ export class WorldKitchen {
     const top = WAITS_AT_F[this.card.pack] + 5;
     if (!this.loaded && canner.waterF > top) canner.waterF = top;
     if (!this.loaded) return;
+    if (canner.flame > 0) this.heatedMinutes += seconds / 60;
     this.count(this.counted, this.kept, seconds);
     this.count(this.boiled, canner.fullBoil, seconds);
     this.count(this.shown, this.holds(this.shownPsi, this.toldAltitudeFt), seconds);

@@ -1,0 +1,334 @@
+/**
+ * Bugs planted in the rules of the record, one at a time: each wraps one export of the program, or
+ * one kind of fact. The world's days, or a named property of them, must show it. A bug whose place
+ * is gone fails aloud, so that it is planted anew.
+ */
+import type { Mishap } from "./mishaps.ts";
+
+type Call = (...args: never[]) => unknown;
+type Wrap = (real: Call) => Call;
+
+export type Planted = {
+  name: string;
+  /** The rule of the record that it breaks. */
+  rule: string;
+  module: string;
+  export: string;
+  wrap: Wrap;
+  /** The days that ought to show it. */
+  mishaps?: Mishap[][];
+  cards?: string[];
+};
+
+type Event = Record<string, unknown>;
+type Declared = { evolve: (state: unknown, event: Event) => unknown };
+
+/** A kind of fact that is taken in as something else, or not at all. */
+function asFact(type: string, change: (event: Event) => Event | undefined) {
+  const wrap: Wrap = (real) => (asked) => {
+    const declared = real(asked) as Declared;
+    if ((asked as string) !== type) return declared;
+    const evolve = (state: unknown, event: Event) => {
+      const changed = change(event);
+      return changed === undefined ? "noted" : declared.evolve(state, changed);
+    };
+    return { ...declared, evolve };
+  };
+  return { module: "src/kitchen/facts/all-facts.ts", export: "declarationOf", wrap };
+}
+
+/** Words that are heard as something else. */
+function asHeard(words: RegExp, intent: string, slots: object = {}) {
+  const wrap: Wrap = (real) => (text, context) => {
+    if (!words.test(text)) return real(text, context);
+    return { intent, slots, confidence: 1, text };
+  };
+  return { module: "src/language/understand.ts", export: "understand", wrap };
+}
+
+/** A verdict that overlooks some deviations. */
+function overlooks(code: string) {
+  const wrap: Wrap = (real) => (state, batch, deviations) => {
+    const left = (deviations as { code: string }[]).filter((one) => one.code !== code);
+    return real(state, batch, left as never);
+  };
+  return { module: "src/review/verdict.ts", export: "judgeBatch", wrap };
+}
+
+/** A factor that is never asked for. */
+function neverAsks(factor: string) {
+  const wrap: Wrap = (real) => (batch, asked) => {
+    return !(asked as { id: string }).id.includes(factor) && real(batch, asked);
+  };
+  return { module: "src/kitchen/questions.ts", export: "applies", wrap };
+}
+
+/** A tested process that comes out otherwise. */
+function looksUp(change: (wish: Event, terms: Event) => { wish?: Event; terms?: Event }) {
+  const wrap: Wrap = (real) => (recipe, tables, wish) => {
+    const asked = change(wish as Event, {}).wish ?? wish;
+    const choice = real(recipe, tables, asked as never) as { ok: boolean; terms: Event };
+    if (!choice.ok) return choice;
+    return { ...choice, terms: { ...choice.terms, ...change(wish as Event, choice.terms).terms } };
+  };
+  return { module: "src/recipe/choose-process.ts", export: "chooseProcess", wrap };
+}
+
+const inKept = (name: string, wrap: Wrap) => {
+  return { module: "src/kitchen/kept.ts", export: name, wrap };
+};
+
+const LOST: Mishap[][] = [["flame-out"], ["turned-down"]];
+const BOILS = ["pickled-beets", "crushed-tomatoes", "peaches", "applesauce"];
+const PRESSED = ["snap-beans", "carrots"];
+const MINUTE_MS = 60_000;
+
+type Kept = { needMinutes: number; stretches: { from: number; to?: number }[] };
+
+export const PLANTED: readonly Planted[] = [
+  {
+    name: "a boil that is lost is not taken in",
+    rule: "a loss stops the clock at once",
+    ...asFact("boil-lost", () => undefined),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "a pressure that is lost is not taken in",
+    rule: "a loss stops the clock at once",
+    ...asFact("pressure-lost", () => undefined),
+    mishaps: LOST,
+    cards: PRESSED,
+  },
+  {
+    name: "a low reading of the gauge is taken for one at the mark",
+    rule: "a reading in the log is evidence",
+    ...asFact("pressure", (event) => ({ ...event, psi: Number(event.psi) + 5 })),
+    mishaps: LOST,
+    cards: PRESSED,
+  },
+  {
+    name: "lids that stand out of the water are taken for covered",
+    rule: "covered lids are cleared only by a plain clause",
+    ...asFact("boil-lost", (event) => (event.uncovered ? undefined : event)),
+    mishaps: [["water-low"]],
+    cards: BOILS,
+  },
+  {
+    name: "a no to a factor is written as a yes",
+    rule: "safety is asked in values",
+    ...asFact("confirmed", (event) => ({ ...event, held: true })),
+    mishaps: [["used-lids"], ["overfull"], ["weak-vinegar"]],
+  },
+  {
+    name: "a no at the end is written as a yes",
+    rule: "no answer or a no to the end is not as-tested",
+    ...asFact("end-answer", (event) => ({ ...event, yes: true })),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "the answer at the end is never written",
+    rule: "right days stay as-tested",
+    ...asFact("end-answer", () => undefined),
+    mishaps: [[]],
+    cards: BOILS,
+  },
+  {
+    name: "unwatched time is not taken in",
+    rule: "what was not watched does not count by itself",
+    ...asFact("gap", () => undefined),
+    mishaps: [["asleep"]],
+    cards: BOILS,
+  },
+  {
+    name: "a no to unwatched time is taken for a yes",
+    rule: "what was not watched does not count by itself",
+    ...asFact("vouched", (event) => ({ ...event, held: true })),
+    mishaps: [["asleep"]],
+    cards: BOILS,
+  },
+  {
+    name: "a boil is dated five minutes back",
+    rule: "an end is never before the true end",
+    ...asFact("boil", (event) => ({ ...event, t: Number(event.t) - 5 * MINUTE_MS })),
+    mishaps: [[]],
+    cards: BOILS,
+  },
+  {
+    name: "a pressure is dated five minutes back",
+    rule: "an end is never before the true end",
+    ...asFact("pressure", (event) => ({ ...event, t: Number(event.t) - 5 * MINUTE_MS })),
+    mishaps: [[]],
+    cards: PRESSED,
+  },
+  {
+    name: "a dial that reads high is taken for true",
+    rule: "no near match sets a safety fact",
+    ...asFact("gauge-set", (event) => {
+      return { ...event, gauge: { ...(event.gauge as object), readsHighPsi: 0 } };
+    }),
+    mishaps: [["gauge-high"]],
+    cards: PRESSED,
+  },
+  {
+    name: "jars that come out early count as whole",
+    rule: "minutes count to heat off or unloading",
+    ...asFact("unloaded", (event) => ({ ...event, early: false })),
+    mishaps: [["early-off"]],
+    cards: BOILS,
+  },
+  {
+    name: "a restart does not start the time over",
+    rule: "the longest unbroken stretch",
+    ...inKept("start", (real) => (kept, at) => {
+      const first = (kept as Kept).stretches[0];
+      real(kept, (first ? Math.min(first.from, at) : at) as never);
+    }),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "stretches are added up",
+    rule: "the longest unbroken stretch",
+    ...inKept("completesAt", (real) => (kept) => {
+      const { stretches, needMinutes } = kept as Kept;
+      const first = stretches[0];
+      return first && stretches.length > 1 ? first.from + needMinutes * MINUTE_MS : real(kept);
+    }),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "the time is full a minute early",
+    rule: "a tested time is never about",
+    ...inKept("newKept", (real) => (minutes, every) => real((minutes - 1) as never, every)),
+    mishaps: [[]],
+  },
+  {
+    name: "unwatched time asks nothing",
+    rule: "what was not watched does not count by itself",
+    ...inKept("beyondAllowance", () => () => false),
+    mishaps: [["asleep"]],
+    cards: BOILS,
+  },
+  {
+    name: "a loss is a moment after the full time",
+    rule: "a loss stops the clock at once",
+    ...inKept("lose", (real) => (kept, at, ended) => {
+      const { stretches, needMinutes } = kept as Kept;
+      const from = stretches.at(-1)?.from ?? at;
+      real(kept, Math.max(at, from + needMinutes * MINUTE_MS) as never, ended);
+    }),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "the sea's minutes are used everywhere",
+    rule: "the highest altitude known by the end",
+    ...looksUp((wish) => ({ wish: { ...wish, altitudeFt: 0, altitudeUncertaintyFt: 0 } })),
+    mishaps: [[]],
+  },
+  {
+    name: "five minutes fewer than the table says",
+    rule: "a tested time is looked up",
+    ...looksUp((_, terms) => ({ terms: { minutes: Number(terms.minutes) - 5 } })),
+    mishaps: [[]],
+  },
+  {
+    name: "two pounds fewer than the table says",
+    rule: "a tested time is looked up",
+    ...looksUp((_, { pressurePsi }) => {
+      return typeof pressurePsi === "number" ? { terms: { pressurePsi: pressurePsi - 2 } } : {};
+    }),
+    mishaps: [[]],
+    cards: PRESSED,
+  },
+  {
+    name: "the vinegar is never asked about",
+    rule: "a safe jar needs its critical factors on record",
+    ...neverAsks("vinegar"),
+    mishaps: [[], ["weak-vinegar"]],
+    cards: ["pickled-beets", "dilled-green-beans"],
+  },
+  {
+    name: "sterile jars are never asked about",
+    rule: "a safe jar needs its critical factors on record",
+    ...neverAsks("sterile"),
+    mishaps: [[], ["unsterile"]],
+    cards: ["dilled-green-beans", "berry-jam"],
+  },
+  {
+    name: "acid in every jar is never asked about",
+    rule: "a safe jar needs its critical factors on record",
+    ...neverAsks("acid"),
+    mishaps: [[], ["no-acid"]],
+    cards: ["crushed-tomatoes"],
+  },
+  {
+    name: "a hot pack is never asked about",
+    rule: "a safe jar needs its critical factors on record",
+    ...neverAsks("hot"),
+    mishaps: [[], ["filled-cold"]],
+    cards: BOILS,
+  },
+  {
+    name: "a verdict overlooks a factor that nobody confirmed",
+    rule: "one that nobody confirmed is never as-tested",
+    ...overlooks("critical-unrecorded"),
+    mishaps: [["used-lids"], ["weak-vinegar"], ["early-start"]],
+  },
+  {
+    name: "a verdict overlooks the headspace",
+    rule: "one that nobody confirmed is never as-tested",
+    ...overlooks("headspace"),
+    mishaps: [["overfull"]],
+  },
+  {
+    name: "a lost boil is heard as a boil",
+    rule: "heard in three strengths",
+    ...asHeard(/stopped boiling|lost its boil|boil stopped|not boiling/, "boiling", {
+      covered: true,
+    }),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "a question stops the clock",
+    rule: "questions never act",
+    ...asHeard(/what if it stops boiling/, "boil-lost"),
+    mishaps: [[]],
+    cards: BOILS,
+  },
+  {
+    name: "another's lost boil stops the clock",
+    rule: "reports of another's words never act",
+    ...asHeard(/my sister says she lost her boil/, "boil-lost"),
+    mishaps: [[]],
+    cards: BOILS,
+  },
+  {
+    name: "the past stops the clock",
+    rule: "the past never acts",
+    ...asHeard(/last year the flame went out/, "boil-lost"),
+    mishaps: [[]],
+    cards: BOILS,
+  },
+  {
+    name: "a no is heard as a yes",
+    rule: "a reply goes to the question that is shown",
+    ...asHeard(/^(no|nope)\b/, "yes"),
+    mishaps: [["used-lids"], ["overfull"], ["flame-out"]],
+  },
+  {
+    name: "a jar is counted twice",
+    rule: "counted once",
+    module: "src/kitchen/jars.ts",
+    export: "jarCounts",
+    wrap: (real) => (state, batch) => {
+      const counts = real(state, batch) as { processed: number };
+      return { ...counts, processed: counts.processed + 1 };
+    },
+    mishaps: [[]],
+  },
+];
