@@ -1,6 +1,8 @@
 /**
- * `npm run world:planted [-- --only WORDS]`: plants one bug after another in the program and plays
- * the days that ought to show it. A bug is caught where a property breaks that the program keeps.
+ * `npm run world:planted [-- --only WORDS] [--unplanted]`: plants one bug after another in the
+ * program and plays the days that ought to show it. A bug is caught where a property breaks that
+ * the program keeps.
+ * With `--unplanted` the same days are played without any, and none may be caught.
  */
 import { spawn } from "node:child_process";
 import { availableParallelism } from "node:os";
@@ -8,7 +10,12 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { build } from "esbuild";
 
-const { values } = parseArgs({ options: { only: { type: "string", default: "" } } });
+const { values } = parseArgs({
+  options: {
+    only: { type: "string", default: "" },
+    unplanted: { type: "boolean", default: false },
+  },
+});
 const root = join(import.meta.dirname, "../..");
 const world = join(import.meta.dirname, "world");
 
@@ -81,7 +88,7 @@ async function planted() {
 /** The property and the day that show a planted bug, or why nothing does. */
 async function tryOne(plant) {
   try {
-    const contents = await bundle("play-planted.ts", [planting(plant)]);
+    const contents = await bundle("play-planted.ts", values.unplanted ? [] : [planting(plant)]);
     const { told, trouble } = await work(contents, [plant.name]);
     if (!told) return { caught: false, how: `the program does not survive it: ${trouble}` };
     if (told === "missed") return { caught: false, how: "no property breaks" };

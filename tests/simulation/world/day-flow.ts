@@ -6,7 +6,7 @@ import type { DayBook, Policy } from "./day.ts";
 import type { HomeCook } from "./home-cook.ts";
 import type { Mishap } from "./mishaps.ts";
 import type { Program, Stage } from "./program.ts";
-import { kindOfQuestion, ROUTINE, SPEAKS_OF } from "./questions-read.ts";
+import { kindOfQuestion, type QuestionKind, ROUTINE, SPEAKS_OF } from "./questions-read.ts";
 import { StageHands } from "./stage-hands.ts";
 import { StoveTrouble } from "./stove-trouble.ts";
 import { Tellings } from "./tellings.ts";
@@ -33,6 +33,8 @@ const MOST_MINUTES = 3 * 24 * 60;
 const AFTERWARDS_MINUTES = 20 * 60;
 const REACTS_S = { from: 3, to: 40 };
 
+/** Asked by a rule or because of what was said, not for a doubt of the program's own. */
+const FOLLOWS: ReadonlySet<QuestionKind> = new Set(["cover", "gap", "disposition", "which"]);
 const ANSWERS_ALARM = 0.6;
 
 type Due = { atMinute: number; say: () => void };
@@ -160,7 +162,7 @@ export class DayFlow {
     const { book, world, cook } = this.parts;
     const kind = kindOfQuestion(text);
     if (this.stage("process")?.state !== "running") return;
-    if (ROUTINE.has(kind) || kind === "cover") return;
+    if (ROUTINE.has(kind) || FOLLOWS.has(kind)) return;
     const right = !world.kept || SPEAKS_OF[kind].some((topic) => world.wrongs.includes(topic));
     const was = right && (this.stove.wrongSinceBoil || !world.kept);
     book.interruptions.push({ text, right: was });

@@ -22,7 +22,7 @@ export type Told = { topic: Topic; strength: Strength; own: boolean; text: strin
 };
 
 /** How a thing that was wrong came to be called as tested. */
-export type Excuse = "none" | "hedged" | "reflex" | "good faith" | "false report";
+export type Excuse = "none" | "hedged" | "taken back" | "reflex" | "good faith" | "false report";
 
 export type DayResult = {
   seed: number;
@@ -47,6 +47,8 @@ export type DayResult = {
   world: { heatedMinutes: number; needMinutes: number; needToldMinutes: number; markPsi: number };
   /** Minutes from the report that started the clock to the full time; undefined where unclear. */
   ranMinutes: number | undefined;
+  /** The machine slept while a process was timed. */
+  slept: boolean;
   /** The pressure that the program asked the dial to show. */
   askedPsi: number;
   /** The whole conversation, for a look at one seed. */
@@ -89,6 +91,7 @@ export class DayBook {
   readonly answers: DayResult["answers"] = [];
   readonly chatter: DayResult["chatter"] = [];
   ranMinutes: number | undefined;
+  slept = false;
   questions = 0;
   extraQuestions = 0;
   private readonly askedKinds = new Set<string>();
@@ -101,7 +104,7 @@ export class DayBook {
   }
 
   truthTold(topic: Topic): void {
-    this.falseOf.delete(topic);
+    if (this.falseOf.has(topic)) this.falseOf.set(topic, "taken back");
   }
 
   excuse(topic: Topic): Excuse {
@@ -186,6 +189,7 @@ export function playDay(wish: DayWish): DayResult {
       markPsi: card.method === "pressure" ? markPsi(world.toldAltitudeFt) : 0,
     },
     ranMinutes: book.ranMinutes,
+    slept: book.slept,
     askedPsi: card.method === "pressure" ? flow.targetPsi : 0,
     lines: book.lines,
   };

@@ -41,6 +41,7 @@ export type Figures = {
 const BLAME: Record<Excuse, number> = {
   none: 0,
   hedged: 0,
+  "taken back": 0,
   reflex: 1,
   "good faith": 2,
   "false report": 2,
@@ -144,6 +145,7 @@ export function gapLines(days: readonly DayResult[], seeds = 6): string[] {
 const FALSE_WORD: Record<Excuse, string> = {
   none: "no false word",
   hedged: "a hedged answer",
+  "taken back": "a false word that was taken back",
   reflex: "a false reflex answer",
   "good faith": "a false answer in good faith",
   "false report": "a false report",

@@ -110,7 +110,7 @@ export const PLANTED: readonly Planted[] = [
   {
     name: "lids that stand out of the water are taken for covered",
     rule: "covered lids are cleared only by a plain clause",
-    ...asFact("boil-lost", (event) => (event.uncovered ? undefined : event)),
+    ...asHeard(/lids (are not|aren't) covered/, "boiling", { covered: true }),
     mishaps: [["water-low"]],
     cards: BOILS,
   },

@@ -93,6 +93,10 @@ export const PROPERTIES: Record<string, Property> = {
     const end = day.answers.filter((one) => one.kind === "end").at(-1);
     return tested(day) && end && /^no/.test(end.text) ? end.text : undefined;
   },
+  "unwatched minutes are asked about": (day) => {
+    if (!day.slept || day.answers.some((one) => one.kind === "gap")) return undefined;
+    return day.record.codes.includes("unwatched") ? undefined : "no question";
+  },
   "talk leaves no loss": (day) => day.chatter.find((one) => one.kept === "loss")?.text,
   "a dial that reads high has its mark raised": (day) => {
     const off = day.answers.find((one) => one.kind === "gauge-off");

@@ -282,6 +282,7 @@ export class StageHands {
     if (this.lasted(stage) < planned * 0.75) return;
     if (!world.offEarly) {
       world.offEarly = true;
+      world.takenOff = true;
       world.canner.flame = 0;
       if (this.flow.parts.dice.chance(0.5)) this.say("heatOff");
     }
@@ -295,9 +296,10 @@ export class StageHands {
   }
 
   private heatOff(stage: Stage): void {
-    const { canner } = this.flow.parts.world;
-    if (canner.flame > 0) this.stove.looksAtTheEnd();
-    canner.flame = 0;
+    const { world } = this.flow.parts;
+    if (!world.takenOff) this.stove.looksAtTheEnd();
+    world.takenOff = true;
+    world.canner.flame = 0;
     this.report(stage.id, "heatOff");
   }
 

@@ -73,10 +73,11 @@ export class StoveTrouble {
 
   /** The machine sleeps; meanwhile the flame may go out, and somebody light it again. */
   private sleep(): void {
-    const { dice, program, world, cook } = this.flow.parts;
+    const { dice, program, world, cook, book } = this.flow.parts;
     this.sleepsAt = Number.POSITIVE_INFINITY;
     const minutes = dice.whole(4, 15);
     const goesOut = dice.chance(0.6);
+    book.slept = true;
     program.sleep(minutes);
     for (let second = 0; second < minutes * 60; second += 15) {
       const out = goesOut && second > minutes * 12 && second < minutes * 36;

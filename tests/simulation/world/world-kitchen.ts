@@ -35,7 +35,9 @@ export class WorldKitchen {
   forcedCooling = false;
   /** What was to be kept was lost while the program slept. */
   brokeUnwatched = false;
-  /** Minutes from the jars going in to the heat going off. */
+  /** The cook has turned the heat off, as no flame does that goes out. */
+  takenOff = false;
+  /** Minutes from the jars going in to the heat being taken off. */
   heatedMinutes = 0;
   /** The heat was taken off before the time was full. */
   offEarly = false;
@@ -104,7 +106,7 @@ export class WorldKitchen {
     const top = WAITS_AT_F[this.card.pack] + 5;
     if (!this.loaded && canner.waterF > top) canner.waterF = top;
     if (!this.loaded) return;
-    if (canner.flame > 0) this.heatedMinutes += seconds / 60;
+    if (!this.takenOff) this.heatedMinutes += seconds / 60;
     this.count(this.counted, this.kept, seconds);
     this.count(this.boiled, canner.fullBoil, seconds);
     this.count(this.shown, this.holds(this.shownPsi, this.toldAltitudeFt), seconds);
