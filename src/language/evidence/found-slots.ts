@@ -1,0 +1,281 @@
+/**
+ * The slots of a meaning that is known by other evidence than a wording: each value by its type,
+ * wherever it stands in the sentence.
+ */
+import type { DispositionWord, Intent } from "../../kitchen/command.ts";
+import { textBetween } from "../values/open-slots.ts";
+import type { Target } from "../values/targets.ts";
+import type { Found, Scan } from "./scan.ts";
+
+/** Slots as phrases would have captured them; undefined where a needed one is missing. */
+type Raw = Record<string, unknown>;
+type Finder = (scan: Scan) => Raw | undefined;
+
+const COUNTED = /^(jars?|pints?|quarts?|half|pints|lids?|of|more|them|sealed|filled|full|done)$/;
+const UNITS =
+  /^(minutes?|hours?|seconds?|pounds?|degrees?|percent|psi|kpa|feet|meters?|inch(es)?|cups?|days?|weeks?|kilos?|ago|o'clock)$/;
+
+function target(scan: Scan): Raw {
+  const list = scan.all<Target>("target");
+  const named = list.filter(({ value }) => {
+    return value.meaning.batches.length + value.meaning.timers.length > 0;
+  });
+  const exact = (from: readonly Found<Target>[]) => from.filter(({ value }) => value.exact);
+  const found = scan.chosen(exact(named)) ?? scan.chosen(named) ?? scan.chosen(exact(list));
+  return found ? { target: found.value } : {};
+}
+
+function moment(scan: Scan): Raw {
+  const found = scan.one<string>("past") ?? sinceLasting(scan);
+  return found ? { at: found.value } : {};
+}
+
+/** "For ten minutes now", "these last ten minutes". */
+function sinceLasting(scan: Scan): Found<string> | undefined {
+  return scan.one<string>("lasting", ({ at, next }) => {
+    const before = scan.word(at - 1);
+    return /^(last|past)$/.test(before) || (before === "for" && scan.word(next) === "now");
+  });
+}
+
+function size(scan: Scan): Raw {
+  const found = scan.one<string>("size");
+  return found ? { size: found.value } : {};
+}
+
+/** A whole number that counts jars: in front of jars or a size, else one without another unit. */
+function count(scan: Scan): Found<number> | undefined {
+  const numbers = scan.all<number>("whole", ({ at, next }) => {
+    return !UNITS.test(scan.word(next)) && scan.word(at - 1) !== "number" && !isJarNumber(scan, at);
+  });
+  const counted = numbers.filter(({ next }) => COUNTED.test(scan.word(next)));
+  return scan.chosen(counted) ?? scan.chosen(numbers);
+}
+
+function isJarNumber(scan: Scan, at: number): boolean {
+  return /^(number|jar|no)$/.test(scan.word(at - 1));
+}
+
+/** The jars named by number: "number four", "jars two and five". */
+function numbered(scan: Scan): Raw {
+  const list = scan.all<number[]>("jars", ({ at, value, next }) => {
+    if (UNITS.test(scan.word(next)) || value.length === 0) return false;
+    return isJarNumber(scan, at) || /^(numbers|jars)$/.test(scan.word(at - 1)) || named(scan, at);
+  });
+  const found = scan.chosen(list);
+  return found ? { jars: found.value } : {};
+}
+
+/** The reading itself takes in "number" and "jar". */
+function named(scan: Scan, at: number): boolean {
+  return /^(number|numbers|jar)$/.test(scan.word(at));
+}
+
+function someJars(scan: Scan): Raw {
+  const jars = numbered(scan);
+  if (jars.jars) return { ...jars, ...target(scan) };
+  const many = count(scan);
+  if (many) return { count: many.value, ...target(scan) };
+  const one = scan.has("a jar", "one jar", "a lid", "one of them", "one of the jars", "another");
+  return { ...(one ? { count: 1 } : {}), ...target(scan) };
+}
+
+const ALL_OF_THEM =
+  /\b(all|every|everything|each|whole lot|the lot|entire|whole batch|one and all)\b/;
+
+function sealed(scan: Scan): Raw | undefined {
+  const jars = numbered(scan);
+  if (jars.jars) return { ...jars, ...target(scan) };
+  const many = count(scan);
+  if (ALL_OF_THEM.test(scan.joined)) return { all: true, ...target(scan) };
+  return many ? { count: many.value, ...target(scan) } : undefined;
+}
+
+const DISPOSED: readonly [RegExp, DispositionWord][] = [
+  [
+    /\b(reprocess|re process|process (it|them|that|those) again|can (it|them) again|do (it|them) over)/,
+    "reprocess",
+  ],
+  [/\b(fridge|refrigerat\w*|icebox|ice box)\b/, "refrigerate"],
+  [/\b(freez\w*|deep freeze)\b/, "freeze"],
+  [
+    /\b(throw|thrown|toss\w*|chuck\w*|bin|bins|binned|discard\w*|compost|trash|garbage|pigs?|chickens|hens|out with)\b/,
+    "discard",
+  ],
+];
+
+function disposition(scan: Scan): Raw | undefined {
+  const what = DISPOSED.find(([pattern]) => pattern.test(scan.joined))?.[1];
+  return what && { what, ...someJars(scan) };
+}
+
+const PSI_MOST = 30;
+
+function pressure(scan: Scan): Raw | undefined {
+  const numbers = scan.all<number>("number", ({ next, value }) => {
+    return value >= 0 && !/^(minutes?|hours?|jars?|pints?|quarts?|ago)$/.test(scan.word(next));
+  });
+  const kpa = /\b(kpa|kilopascals?)\b/.test(scan.joined);
+  const unit = numbers.filter(({ next }) =>
+    /^(pounds?|psi|kpa|kilopascals?)$/.test(scan.word(next)),
+  );
+  const found = scan.chosen(unit) ?? scan.chosen(numbers);
+  if (!found || (!kpa && found.value > PSI_MOST)) return undefined;
+  return { value: found.value, ...(kpa ? { unit: "kPa" } : {}), ...target(scan), ...moment(scan) };
+}
+
+function temperature(scan: Scan): Raw | undefined {
+  const found = scan.one<number>("temperature");
+  if (!found) return undefined;
+  const unit = /\b(celsius|centigrade|c)\b/.test(scan.joined)
+    ? { unit: "C" }
+    : /\b(fahrenheit|f)\b/.test(scan.joined)
+      ? { unit: "F" }
+      : {};
+  return { value: found.value, ...unit, ...target(scan), ...moment(scan) };
+}
+
+const METERS = /\b(meters?|metres?)\b/;
+
+function altitude(scan: Scan): Raw | undefined {
+  const found = scan.one<number>("number", ({ value }) => value >= 100 || value <= 0);
+  if (!found) return undefined;
+  return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
+}
+
+function minutes(scan: Scan): Found<number> | undefined {
+  return scan.one<number>("length");
+}
+
+/** What a timer is for: named by its label where it is known, else by the words behind "for". */
+function label(scan: Scan): Raw {
+  const found = scan.all<string>("thing", ({ at }) => {
+    return /^(the|for|my|on)$/.test(scan.word(at - 1)) || /^(the|my)$/.test(scan.word(at));
+  });
+  const first = scan.chosen(found);
+  return first ? { label: String(first.value).replace(/^(the|my) /, "") } : {};
+}
+
+function timerSet(scan: Scan): Raw | undefined {
+  const length = minutes(scan);
+  return length && { minutes: length.value, ...label(scan) };
+}
+
+function timerAdd(scan: Scan): Raw | undefined {
+  const length = minutes(scan);
+  return length && { minutes: length.value, ...target(scan) };
+}
+
+function remind(scan: Scan): Raw {
+  const when = scan.one<string>("future");
+  const { said, words } = scan;
+  const to = words.findIndex((word, at) => word === "to" && at > 0);
+  const about = words.findIndex((word) => word === "about" || word === "that");
+  const from = to > 0 ? to + 1 : about > 0 ? about + 1 : 0;
+  const end = when && when.at > from ? when.at : words.length;
+  const text = textBetween(said, from, Math.max(end, from + 1));
+  return { ...(when ? { when: when.value } : {}), text };
+}
+
+const NOTE_LEADS = new RegExp(
+  "^.*?\\b(?:note(?: down)?(?: that)?|write (?:this |that |it )?down(?: that)?|jot down(?: that)?|" +
+    "for the record|put (?:it )?down(?: that)?|remember that|make a note(?: that)?)[,:]?\\s+(?=\\S)",
+  "i",
+);
+
+function note(scan: Scan): Raw {
+  return { text: scan.said.text.replace(NOTE_LEADS, "").replace(/[\s.,;:!]+$/u, "") };
+}
+
+function correctTime(scan: Scan): Raw | undefined {
+  const found = scan.one<string>("moment");
+  return found && { at: found.value };
+}
+
+function hush(scan: Scan): Raw {
+  const length = minutes(scan);
+  return length ? { minutes: length.value } : {};
+}
+
+function howMuch(scan: Scan): Raw {
+  const what = scan.said.text
+    .trim()
+    .toLowerCase()
+    .replace(/[?.!]+$/, "");
+  return { what: { what } };
+}
+
+function filled(scan: Scan): Raw {
+  const many = count(scan);
+  return { ...(many ? { count: many.value } : {}), ...size(scan), ...target(scan) };
+}
+
+function withScores(scan: Scan): Raw | undefined {
+  const scores = scan.one<Record<string, number>>("scores");
+  return scores && { scores: scores.value, ...target(scan) };
+}
+
+function bareNumber(scan: Scan): Raw | undefined {
+  const found = scan.one<number>("number");
+  return found && { value: found.value };
+}
+
+const withTarget: Finder = (scan) => target(scan);
+const withMoment: Finder = (scan) => ({ ...target(scan), ...moment(scan) });
+const none: Finder = () => ({});
+
+/** Meanings that can be acted on without a wording; the others are only asked about. */
+const FINDERS: Partial<Record<Intent, Finder>> = {
+  done: withMoment,
+  "time-left": withTarget,
+  "finish-time": withTarget,
+  hold: withTarget,
+  resume: withTarget,
+  abandon: withTarget,
+  focus: (scan) => {
+    const found = target(scan);
+    return found.target ? found : undefined;
+  },
+  boiling: (scan) => ({ ...withMoment(scan) }),
+  "boil-lost": withMoment,
+  "pressure-lost": withMoment,
+  "weight-rocking": withMoment,
+  venting: withMoment,
+  loaded: (scan) => ({ ...filled(scan), ...moment(scan) }),
+  "water-low": withMoment,
+  pressure,
+  temperature,
+  "jars-filled": filled,
+  sealed,
+  "seal-failed": someJars,
+  "jar-broken": someJars,
+  "set-aside": someJars,
+  disposition,
+  altitude,
+  answer: bareNumber,
+  taste: withScores,
+  opened: filled,
+  "timer-set": timerSet,
+  "timer-add": timerAdd,
+  "timer-cancel": withTarget,
+  remind,
+  note,
+  "correct-time": correctTime,
+  hush,
+  "how-much": howMuch,
+  repeat: none,
+  "what-now": none,
+  "what-next": none,
+  overview: none,
+  undo: none,
+  acknowledge: none,
+  unhush: none,
+  yes: none,
+  no: none,
+  help: none,
+};
+
+/** The slots of a meaning found in a sentence; undefined where a needed one is missing. */
+export function foundSlots(intent: Intent, scan: Scan): Raw | undefined {
+  return FINDERS[intent]?.(scan);
+}

@@ -1,0 +1,91 @@
+/**
+ * Values wherever they stand in what was said. Where somebody corrects themselves ("two, no wait,
+ * three"), a value behind the correction counts before one in front of it.
+ */
+import type { SlotReader } from "../grammar/matcher.ts";
+import type { Utterance } from "../words.ts";
+
+export type Found<T> = { value: T; at: number; next: number };
+
+/** What takes back what was just said, longest first. */
+const CORRECTIONS = [
+  "no wait",
+  "no sorry",
+  "no no",
+  "hang on",
+  "hold on",
+  "i mean",
+  "i meant",
+  "make that",
+  "make it",
+  "scratch that",
+  "strike that",
+  "or rather",
+  "not that",
+  "wait",
+  "sorry",
+  "actually",
+  "rather",
+  "well",
+  "no",
+  "nope",
+  "correction",
+].map((words) => words.split(" "));
+
+/** Where the words behind the last correction begin; 0 where nothing was corrected. */
+function correctedFrom(said: Utterance): number {
+  const { words } = said;
+  for (let at = words.length - 2; at > 0; at--) {
+    const known = CORRECTIONS.find((one) =>
+      one.every((word, step) => words[at + step]?.word === word),
+    );
+    if (known) return at + known.length;
+  }
+  return 0;
+}
+
+export class Scan {
+  readonly words: readonly string[];
+  readonly joined: string;
+  private readonly corrected: number;
+
+  constructor(
+    readonly said: Utterance,
+    private readonly read: SlotReader,
+  ) {
+    this.words = said.words.map(({ word }) => word);
+    this.joined = ` ${this.words.join(" ")} `;
+    this.corrected = correctedFrom(said);
+  }
+
+  /** All values of a kind, in order; of those that overlap the longest. */
+  all<T>(kind: string, fits: (found: Found<T>) => boolean = () => true): Found<T>[] {
+    const list: Found<T>[] = [];
+    for (let at = 0; at < this.words.length; ) {
+      const here = this.read(kind, at)
+        .map(({ value, next }) => ({ value: value as T, at, next }))
+        .filter(fits)
+        .sort((a, b) => b.next - a.next)[0];
+      if (here) list.push(here);
+      at = here ? Math.max(here.next, at + 1) : at + 1;
+    }
+    return list;
+  }
+
+  /** The one that counts of several values: the first behind a correction, else the first. */
+  chosen<T>(list: readonly Found<T>[]): Found<T> | undefined {
+    return list.find(({ at }) => at >= this.corrected) ?? list[0];
+  }
+
+  one<T>(kind: string, fits?: (found: Found<T>) => boolean): Found<T> | undefined {
+    return this.chosen(this.all<T>(kind, fits));
+  }
+
+  has(...phrases: string[]): boolean {
+    return phrases.some((phrase) => this.joined.includes(` ${phrase} `));
+  }
+
+  word(at: number): string {
+    return this.words[at] ?? "";
+  }
+}

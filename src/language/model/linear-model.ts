@@ -1,0 +1,182 @@
+/**
+ * A linear model over hashed features: how likely each class is, from the weights of the features
+ * that are there.
+ */
+import { FEATURES } from "./features.ts";
+
+export type LinearModel = {
+  classes: readonly string[];
+  /** One for each class, for a sentence without any known feature. */
+  bias: Float64Array;
+  /** The features that have weights, ascending. */
+  features: Int32Array;
+  /** How telling each of them is, 1 to 15; rare ones more. */
+  rarity: Uint8Array;
+  /** Where each feature's pairs begin; one more than there are features. */
+  starts: Int32Array;
+  pairClass: Uint8Array;
+  /** -7 to 7. */
+  pairWeight: Int8Array;
+  /** What a weight of 1 counts. */
+  unit: number;
+};
+
+/** A class and how likely it is, 0 to 1. */
+export type Likely = { name: string; probability: number };
+
+export const MOST_RARE = 15;
+export const LARGEST_WEIGHT = 7;
+
+/**
+ * e to the power of x, for x from -700 to 0: by its series on a small rest, so that every machine
+ * gives the same to the last bit.
+ */
+export function exponential(x: number): number {
+  if (x < -700) return 0;
+  const rest = x / 2 ** HALVINGS;
+  let power = 1;
+  for (let term = TERMS; term > 0; term--) power = 1 + (rest * power) / term;
+  for (let times = 0; times < HALVINGS; times++) power *= power;
+  return power;
+}
+
+const HALVINGS = 10;
+const TERMS = 9;
+
+/** Sums made into probabilities, in place. */
+export function soften(sums: Float64Array): void {
+  let most = Number.NEGATIVE_INFINITY;
+  for (const sum of sums) most = Math.max(most, sum);
+  let all = 0;
+  sums.forEach((sum, index) => {
+    sums[index] = exponential(sum - most);
+    all += sums[index] ?? 0;
+  });
+  sums.forEach((sum, index) => {
+    sums[index] = sum / all;
+  });
+}
+
+/** The place of a feature among a model's; -1 where it has no weights. */
+function placeIn(features: Int32Array, feature: number): number {
+  let low = 0;
+  let high = features.length - 1;
+  while (low <= high) {
+    const middle = (low + high) >>> 1;
+    const found = features[middle] ?? 0;
+    if (found === feature) return middle;
+    if (found < feature) low = middle + 1;
+    else high = middle - 1;
+  }
+  return -1;
+}
+
+/** All classes, the likeliest first. */
+export function likely(model: LinearModel, said: Int32Array): Likely[] {
+  const sums = new Float64Array(model.classes.length);
+  let length = 0;
+  for (const feature of said) {
+    const place = placeIn(model.features, feature);
+    const rarity = place < 0 ? MOST_RARE : (model.rarity[place] ?? 0);
+    length += rarity * rarity;
+    if (place < 0) continue;
+    const end = model.starts[place + 1] ?? 0;
+    for (let at = model.starts[place] ?? 0; at < end; at++) {
+      const to = model.pairClass[at] ?? 0;
+      sums[to] = (sums[to] ?? 0) + rarity * (model.pairWeight[at] ?? 0);
+    }
+  }
+  const scale = length === 0 ? 0 : model.unit / Math.sqrt(length);
+  sums.forEach((sum, index) => {
+    sums[index] = (model.bias[index] ?? 0) + sum * scale;
+  });
+  soften(sums);
+  return model.classes
+    .map((name, index) => ({ name, probability: sums[index] ?? 0 }))
+    .sort((a, b) => b.probability - a.probability);
+}
+
+/*
+ * As bytes, for each feature in order: how far behind the last one it stands (seven bits a byte), a
+ * byte of its rarity and how many pairs it has (15: a byte more with the rest), the classes, and
+ * the weights, two to a byte.
+ */
+
+/** The weights of a model as bytes; `unpacked` reads them back. */
+export function packed(model: LinearModel): Uint8Array {
+  const bytes: number[] = [];
+  let last = -1;
+  model.features.forEach((feature, place) => {
+    let gap = feature - last - 1;
+    last = feature;
+    for (; gap >= 128; gap >>>= 7) bytes.push((gap & 127) | 128);
+    bytes.push(gap);
+    const from = model.starts[place] ?? 0;
+    const count = (model.starts[place + 1] ?? 0) - from;
+    bytes.push(((model.rarity[place] ?? 0) << 4) | Math.min(count, 15));
+    if (count >= 15) bytes.push(count - 15);
+    bytes.push(...model.pairClass.subarray(from, from + count));
+    for (let at = from; at < from + count; at += 2) {
+      const second = at + 1 < from + count ? (model.pairWeight[at + 1] ?? 0) : 0;
+      bytes.push((((model.pairWeight[at] ?? 0) & 15) << 4) | (second & 15));
+    }
+  });
+  return Uint8Array.from(bytes);
+}
+
+function signed(nibble: number): number {
+  return nibble > 7 ? nibble - 16 : nibble;
+}
+
+/**
+ * A model from its bytes.
+ * @throws RangeError where they are no model's
+ */
+export function unpacked(
+  { classes, bias, unit }: { classes: readonly string[]; bias: readonly number[]; unit: number },
+  bytes: Uint8Array,
+): LinearModel {
+  let at = 0;
+  const byte = () => {
+    const value = bytes[at++];
+    if (value === undefined) throw new RangeError("the model ends early; npm run train makes it");
+    return value;
+  };
+  const features: number[] = [];
+  const rarity: number[] = [];
+  const starts = [0];
+  const pairClass: number[] = [];
+  const pairWeight: number[] = [];
+  let feature = -1;
+  while (at < bytes.length) {
+    let gap = 0;
+    for (let shift = 0, more = true; more; shift += 7) {
+      const next = byte();
+      gap |= (next & 127) << shift;
+      more = next >= 128;
+    }
+    feature += gap + 1;
+    if (feature >= FEATURES) throw new RangeError("the model is another's; npm run train makes it");
+    features.push(feature);
+    const head = byte();
+    rarity.push(head >>> 4);
+    const count = (head & 15) === 15 ? 15 + byte() : head & 15;
+    for (let step = 0; step < count; step++) pairClass.push(byte());
+    for (let step = 0; step < count; step += 2) {
+      const two = byte();
+      pairWeight.push(signed(two >>> 4));
+      if (step + 1 < count) pairWeight.push(signed(two & 15));
+    }
+    starts.push(pairClass.length);
+  }
+  return {
+    classes,
+    unit,
+    bias: Float64Array.from(bias),
+    features: Int32Array.from(features),
+    rarity: Uint8Array.from(rarity),
+    starts: Int32Array.from(starts),
+    pairClass: Uint8Array.from(pairClass),
+    pairWeight: Int8Array.from(pairWeight),
+  };
+}

@@ -1,0 +1,193 @@
+/**
+ * Learning a linear model: multinomial logistic regression by follow-the-regularized-leader
+ * (McMahan and others, "Ad click prediction", 2013), which leaves most weights at nought. Only
+ * sums, products and roots are used, and in a fixed order, so the same examples give the same
+ * bytes on every machine. Of perceptron, naive Bayes and this it knew most of what a writer says
+ * whom it had not read.
+ */
+import { LARGEST_WEIGHT, type LinearModel, MOST_RARE, soften } from "./linear-model.ts";
+
+/** What was said, as features, and the classes that are right for it: all of them at once. */
+export type Example = { features: Int32Array; right: readonly number[] };
+
+export type Training = {
+  classes: readonly string[];
+  passes: number;
+  /** At most so many weights are kept, the largest. */
+  keep: number;
+};
+
+const RATE = 1.5;
+const ABSOLUTE = 0.2;
+const SQUARED = 0.001;
+const DAMPING = 0.1;
+const BIAS_RATE = 0.02;
+/** Classes less likely than this learn nothing from a sentence that is not theirs. */
+const NEGLIGIBLE = 0.0005;
+
+/** The features of all examples by their place, ascending, and how rare each is. */
+type Vocabulary = { features: Int32Array; rarity: Uint8Array; placed: Int32Array[] };
+
+/** Natural logarithm of a number of at least 1, from its halvings and a series. */
+function logarithm(value: number): number {
+  let rest = value;
+  let halvings = 0;
+  for (; rest >= 2; rest /= 2) halvings += 1;
+  const ratio = (rest - 1) / (rest + 1);
+  let sum = 0;
+  let power = ratio;
+  for (let term = 1; term < 30; term += 2) {
+    sum += power / term;
+    power *= ratio * ratio;
+  }
+  return 2 * sum + halvings * Math.LN2;
+}
+
+function vocabularyOf(examples: readonly Example[]): Vocabulary {
+  const counts = new Map<number, number>();
+  for (const { features } of examples) {
+    for (const feature of features) counts.set(feature, (counts.get(feature) ?? 0) + 1);
+  }
+  const features = Int32Array.from(counts.keys()).sort();
+  const place = new Map<number, number>();
+  features.forEach((feature, at) => {
+    place.set(feature, at);
+  });
+  const rarest = logarithm(1 + examples.length);
+  const rarity = Uint8Array.from(features, (feature) => {
+    const told = logarithm(1 + examples.length / (counts.get(feature) ?? 1));
+    return Math.max(1, Math.round((told * MOST_RARE) / rarest));
+  });
+  const placed = examples.map((one) => one.features.map((feature) => place.get(feature) ?? 0));
+  return { features, rarity, placed };
+}
+
+/** The order of a pass: every example once, shuffled by a fixed rule. */
+function order(count: number, pass: number): number[] {
+  const list = Array.from({ length: count }, (_, index) => index);
+  let seed = ((pass + 1) * 2654435761) >>> 0;
+  for (let at = count - 1; at > 0; at--) {
+    seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0;
+    const other = seed % (at + 1);
+    [list[at], list[other]] = [list[other] ?? 0, list[at] ?? 0];
+  }
+  return list;
+}
+
+class Learner {
+  readonly weights: Float32Array;
+  readonly bias: Float64Array;
+  private readonly pull: Float32Array;
+  private readonly moved: Float32Array;
+  private readonly sums: Float64Array;
+
+  constructor(
+    features: number,
+    private readonly width: number,
+  ) {
+    this.weights = new Float32Array(features * width);
+    this.pull = new Float32Array(features * width);
+    this.moved = new Float32Array(features * width);
+    this.bias = new Float64Array(width);
+    this.sums = new Float64Array(width);
+  }
+
+  learn(features: Int32Array, values: Float64Array, right: readonly number[]): void {
+    const { sums, width, weights } = this;
+    sums.set(this.bias);
+    features.forEach((feature, index) => {
+      const value = values[index] ?? 0;
+      const base = feature * width;
+      for (let to = 0; to < width; to++) {
+        sums[to] = (sums[to] ?? 0) + (weights[base + to] ?? 0) * value;
+      }
+    });
+    soften(sums);
+    for (let to = 0; to < width; to++) {
+      const wanted = right.includes(to) ? 1 / right.length : 0;
+      const off = (sums[to] ?? 0) - wanted;
+      if (wanted === 0 && off < NEGLIGIBLE) continue;
+      this.bias[to] = (this.bias[to] ?? 0) - BIAS_RATE * off;
+      features.forEach((feature, index) => {
+        this.step(feature * width + to, off * (values[index] ?? 0));
+      });
+    }
+  }
+
+  private step(at: number, slope: number): void {
+    const before = this.moved[at] ?? 0;
+    const after = before + slope * slope;
+    const change = (Math.sqrt(after) - Math.sqrt(before)) / RATE;
+    const pull = (this.pull[at] ?? 0) + slope - change * (this.weights[at] ?? 0);
+    this.pull[at] = pull;
+    this.moved[at] = after;
+    const beyond = Math.abs(pull) - ABSOLUTE;
+    const steepness = (DAMPING + Math.sqrt(after)) / RATE + SQUARED;
+    this.weights[at] = beyond <= 0 ? 0 : (-Math.sign(pull) * beyond) / steepness;
+  }
+}
+
+/** Learns a model from examples. */
+export function train(examples: readonly Example[], training: Training): LinearModel {
+  const width = training.classes.length;
+  const vocabulary = vocabularyOf(examples);
+  const values = vocabulary.placed.map((features) => {
+    const told = Float64Array.from(features, (feature) => vocabulary.rarity[feature] ?? 0);
+    const length = Math.sqrt(told.reduce((sum, one) => sum + one * one, 0));
+    return told.map((one) => one / length);
+  });
+  const learner = new Learner(vocabulary.features.length, width);
+  for (let pass = 0; pass < training.passes; pass++) {
+    for (const index of order(examples.length, pass)) {
+      const features = vocabulary.placed[index];
+      const own = values[index];
+      const right = examples[index]?.right;
+      if (features && own && right) learner.learn(features, own, right);
+    }
+  }
+  return kept(learner, vocabulary, training);
+}
+
+/** The learned weights in half a byte each, the small ones left out. */
+function kept(learner: Learner, vocabulary: Vocabulary, training: Training): LinearModel {
+  const width = training.classes.length;
+  const { weights, bias } = learner;
+  const counts = (at: number) => Math.abs(weights[at] ?? 0);
+  // A weight counts by how rare its feature is, too.
+  const told = (at: number) => counts(at) * (vocabulary.rarity[Math.floor(at / width)] ?? 0);
+  const sizes: number[] = [];
+  for (let at = 0; at < weights.length; at++) if (weights[at] !== 0) sizes.push(told(at));
+  const sorted = Float64Array.from(sizes).sort();
+  const least = sorted[Math.max(0, sorted.length - training.keep)] ?? 0;
+  const strong = Float64Array.from(weights.filter((weight) => weight !== 0).map(Math.abs)).sort();
+  const largest = strong[Math.floor(strong.length * 0.999)] ?? 1;
+  const features: number[] = [];
+  const rarity: number[] = [];
+  const starts = [0];
+  const pairClass: number[] = [];
+  const pairWeight: number[] = [];
+  vocabulary.features.forEach((feature, place) => {
+    const before = pairClass.length;
+    for (let to = 0; to < width; to++) {
+      const at = place * width + to;
+      const weight = Math.round(((weights[at] ?? 0) * LARGEST_WEIGHT) / largest);
+      if (weight === 0 || told(at) < least) continue;
+      pairClass.push(to);
+      pairWeight.push(Math.max(-LARGEST_WEIGHT, Math.min(LARGEST_WEIGHT, weight)));
+    }
+    if (pairClass.length === before) return;
+    features.push(feature);
+    rarity.push(vocabulary.rarity[place] ?? 0);
+    starts.push(pairClass.length);
+  });
+  return {
+    classes: training.classes,
+    bias: Float64Array.from(bias, (one) => Math.round(one * 1000) / 1000),
+    features: Int32Array.from(features),
+    rarity: Uint8Array.from(rarity),
+    starts: Int32Array.from(starts),
+    pairClass: Uint8Array.from(pairClass),
+    pairWeight: Int8Array.from(pairWeight),
+    unit: largest / LARGEST_WEIGHT,
+  };
+}
