@@ -13,8 +13,8 @@ export type Example = { features: Int32Array; right: readonly number[] };
 export type Training = {
   classes: readonly string[];
   passes: number;
-  /** At most so many weights are kept, the largest. */
-  keep: number;
+  /** About so many bytes are kept of it: of the weights, those that tell the most for a byte. */
+  bytes: number;
 };
 
 const RATE = 1.5;
@@ -148,46 +148,78 @@ export function train(examples: readonly Example[], training: Training): LinearM
   return kept(learner, vocabulary, training);
 }
 
-/** The learned weights in half a byte each, the small ones left out. */
+/** What a feature and a weight take as bytes, see `packed`. */
+const FEATURE_BYTES = 2.3;
+const WEIGHT_BYTES = 1.5;
+
+/** How much the weights of a feature tell, the strongest first. */
+function toldOf(learner: Learner, width: number, place: number, rarity: number): number[] {
+  const row = learner.weights.subarray(place * width, (place + 1) * width);
+  return [...row.filter((weight) => weight !== 0)]
+    .map((weight) => Math.abs(weight) * rarity)
+    .sort((a, b) => b - a);
+}
+
+/** How many of a feature's weights are worth their bytes, where a byte has to tell so much. */
+function worthKeeping(told: readonly number[], each: number): number {
+  const count = told.filter((one) => one >= each * WEIGHT_BYTES).length;
+  const all = told.slice(0, count).reduce((sum, one) => sum + one, 0);
+  return all >= each * (FEATURE_BYTES + WEIGHT_BYTES * count) ? count : 0;
+}
+
+/** How much a byte has to tell so that what is kept comes to so many bytes. */
+function priceOf(all: readonly (readonly number[])[], bytes: number): number {
+  let low = 0;
+  let high = all.reduce((most, [first = 0]) => Math.max(most, first), 1);
+  for (let step = 0; step < 30; step++) {
+    const middle = (low + high) / 2;
+    const size = all.reduce((sum, told) => {
+      const count = worthKeeping(told, middle);
+      return count === 0 ? sum : sum + FEATURE_BYTES + WEIGHT_BYTES * count;
+    }, 0);
+    if (size > bytes) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+/** The learned weights in half a byte each, those left out that tell little. */
 function kept(learner: Learner, vocabulary: Vocabulary, training: Training): LinearModel {
   const width = training.classes.length;
   const { weights, bias } = learner;
-  const counts = (at: number) => Math.abs(weights[at] ?? 0);
-  // A weight counts by how rare its feature is, too.
-  const told = (at: number) => counts(at) * (vocabulary.rarity[Math.floor(at / width)] ?? 0);
-  const sizes: number[] = [];
-  for (let at = 0; at < weights.length; at++) if (weights[at] !== 0) sizes.push(told(at));
-  const sorted = Float64Array.from(sizes).sort();
-  const least = sorted[Math.max(0, sorted.length - training.keep)] ?? 0;
+  const rarityOf = (place: number) => vocabulary.rarity[place] ?? 0;
+  const all = Array.from(vocabulary.features, (_, place) => {
+    return toldOf(learner, width, place, rarityOf(place));
+  });
+  const price = priceOf(all, training.bytes);
   const strong = Float64Array.from(weights.filter((weight) => weight !== 0).map(Math.abs)).sort();
   const largest = strong[Math.floor(strong.length * 0.999)] ?? 1;
-  const features: number[] = [];
-  const rarity: number[] = [];
+  type Columns = Record<"features" | "rarity" | "classes" | "weights", number[]>;
+  const model: Columns = { features: [], rarity: [], classes: [], weights: [] };
   const starts = [0];
-  const pairClass: number[] = [];
-  const pairWeight: number[] = [];
   vocabulary.features.forEach((feature, place) => {
-    const before = pairClass.length;
+    const told = all[place] ?? [];
+    const least = told[worthKeeping(told, price) - 1];
+    if (least === undefined) return;
     for (let to = 0; to < width; to++) {
-      const at = place * width + to;
-      const weight = Math.round(((weights[at] ?? 0) * LARGEST_WEIGHT) / largest);
-      if (weight === 0 || told(at) < least) continue;
-      pairClass.push(to);
-      pairWeight.push(Math.max(-LARGEST_WEIGHT, Math.min(LARGEST_WEIGHT, weight)));
+      const weight = weights[place * width + to] ?? 0;
+      const level = Math.round((weight * LARGEST_WEIGHT) / largest);
+      if (level === 0 || Math.abs(weight) * rarityOf(place) < least) continue;
+      model.classes.push(to);
+      model.weights.push(Math.max(-LARGEST_WEIGHT, Math.min(LARGEST_WEIGHT, level)));
     }
-    if (pairClass.length === before) return;
-    features.push(feature);
-    rarity.push(vocabulary.rarity[place] ?? 0);
-    starts.push(pairClass.length);
+    model.features.push(feature);
+    model.rarity.push(rarityOf(place));
+    starts.push(model.classes.length);
   });
   return {
     classes: training.classes,
     bias: Float64Array.from(bias, (one) => Math.round(one * 1000) / 1000),
-    features: Int32Array.from(features),
-    rarity: Uint8Array.from(rarity),
+    features: Int32Array.from(model.features),
+    rarity: Uint8Array.from(model.rarity),
     starts: Int32Array.from(starts),
-    pairClass: Uint8Array.from(pairClass),
-    pairWeight: Int8Array.from(pairWeight),
+    pairClass: Uint8Array.from(model.classes),
+    pairWeight: Int8Array.from(model.weights),
     unit: largest / LARGEST_WEIGHT,
   };
 }

@@ -1,0 +1,56 @@
+/** The sentences of the corpus, as a model is trained from them. */
+import { wordsOf } from "../words.ts";
+import { featuresOf, type Situation } from "./features.ts";
+
+/** How something is meant: as so now, as an order, as a question, or as none of these. */
+export const FRAMES = [
+  "said",
+  "ordered",
+  "asked",
+  "wished",
+  "denied",
+  "imagined",
+  "reported",
+  "past",
+  "elsewhere",
+  "idle",
+] as const;
+export type Frame = (typeof FRAMES)[number];
+
+/** One line: what was said, what it means (several facts in the order said), and when. */
+export type Sentence = {
+  text: string;
+  intents: string[];
+  frame: Frame | undefined;
+  speaker: string;
+  situation: Situation;
+};
+
+/**
+ * The sentences of one file of the corpus.
+ * @throws Error naming the line that is none
+ */
+export function sentencesIn(file: string, text: string): Sentence[] {
+  return text.split("\n").flatMap((line, index): Sentence[] => {
+    if (line === "" || line.startsWith("#")) return [];
+    const [said = "", intents = "", frame, speaker = "", stage = "", question = ""] =
+      line.split("\t");
+    const known = FRAMES.find((one) => one === frame);
+    if (said === "" || intents === "" || !known) {
+      throw new Error(`${file}:${index + 1}: no sentence with its meaning and frame`);
+    }
+    const situation: Situation = {
+      stages: stage === "" ? [] : [stage],
+      ...(question === "" ? {} : { question }),
+    };
+    return [{ text: said, intents: intents.split("+"), frame: known, speaker, situation }];
+  });
+}
+
+/** What the model sees of a sentence said in a situation. */
+export function seenOf(text: string, situation: Situation): Int32Array {
+  return featuresOf(
+    wordsOf(text).words.map(({ word }) => word),
+    situation,
+  );
+}
