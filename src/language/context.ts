@@ -56,4 +56,6 @@ export type Context = {
 export type Question = {
   kind: "yes-no" | "number" | "choice" | "altitude" | "jars" | "text" | "gauge-off";
   choices?: readonly string[];
+  /** What it asks about: a critical factor, or its kind in the kitchen. */
+  key?: string;
 };

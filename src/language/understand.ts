@@ -105,7 +105,7 @@ export const CERTAIN = 0.9;
  */
 export function understand(text: string, context: Context): Command {
   const said = withoutFirstThoughts(wordsOf(text));
-  const plain = understood(said, context);
+  const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
     return { intent: "answer", slots: { value: UNSURE }, confidence: 1 };
   }
@@ -120,7 +120,7 @@ function ofMarked(text: string, context: Context): Command {
   const marked = markedJars(text, context.running);
   if (!marked) return UNKNOWN;
   const words = wordsOf(marked.text);
-  const command = understood(words, context);
+  const command = understoodWords(words, context);
   if (!("jars" in MEANINGS[command.intent].slots) || "target" in command.slots) return UNKNOWN;
   const { batch } = marked;
   const ref = refFor(batch, command.intent, words, context);
@@ -137,7 +137,7 @@ function withConfirms(said: Utterance, context: Context): Command | undefined {
   if (confirms.length === 0) return undefined;
   const alone = aloneWith(confirms, rest);
   if (alone) return { intent: "confirm", slots: {}, confidence: 1, confirms: alone };
-  const command = understood({ ...said, words: [...rest] }, context);
+  const command = understoodWords({ ...said, words: [...rest] }, context);
   const certain = MEANINGS[command.intent].report && command.confidence >= CERTAIN;
   return certain && !isCount(command, rest)
     ? { ...command, confirms: agreed(confirms) }
@@ -172,7 +172,8 @@ function aloneWith(confirms: Confirm[], rest: readonly Word[]): Confirm[] | unde
   });
 }
 
-function understood(said: Utterance, context: Context): Command {
+/** Words as one command, by the wordings alone. */
+export function understoodWords(said: Utterance, context: Context): Command {
   const book = phraseBook();
   if (said.words.length === 0) return UNKNOWN;
   const answer = context.question ? answerTo(said, context.question) : undefined;

@@ -369,6 +369,8 @@ export const CALLS = {
       now: text("TIME", "when it is said: 2027-08-14T14:00:00"),
       running: text("ID[:VARIETY],...", "the batches that run"),
       timers: text("NAME,...", "the timers that run"),
+      question: text("KEY", "the question that waits: vinegar-5-percent, end, gauge"),
+      stage: text("ID:KIND", "what is under way: L1:process"),
       ...JSON_OUT,
     },
   },

@@ -1,6 +1,8 @@
+import type { Command } from "../../kitchen/command.ts";
 import { isZone, parseIso } from "../../kitchen/time.ts";
-import type { Context } from "../../language/context.ts";
-import { understand } from "../../language/understand.ts";
+import type { Context, NamedStage, Question } from "../../language/context.ts";
+import { hear } from "../../language/hear.ts";
+import { STAGE_KINDS } from "../../recipe/recipe.ts";
 import type { Library } from "../../recipe/library.ts";
 import { CALLS } from "../call/calls.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
@@ -33,6 +35,34 @@ function runningFrom(text: string): Running {
   });
 }
 
+/** `ID:KIND`: what runs now, as a load's or a batch's stage. */
+function stageFrom(text: string | undefined) {
+  if (text === undefined) return undefined;
+  const [owner, kind, ...more] = text.split(":");
+  const known = STAGE_KINDS.find((one) => one === kind);
+  if (!owner || !known || more.length > 0) {
+    return `--stage "${text}" is none; write it like L1:process, of ${STAGE_KINDS.join(", ")}`;
+  }
+  const stage: NamedStage = { id: known, title: known, kind: known, state: "running" };
+  return { owner, stage };
+}
+
+/** Questions that are answered by more than a yes or a no. */
+const ANSWERED_BY: Readonly<Record<string, Question["kind"]>> = {
+  altitude: "altitude",
+  seals: "jars",
+  gauge: "choice",
+  "gauge-off": "gauge-off",
+  filled: "number",
+  which: "choice",
+};
+
+function questionFrom(key: string | undefined): Question | undefined {
+  if (key === undefined) return undefined;
+  const choices = key === "gauge" ? { choices: ["dial", "weighted"] } : {};
+  return { kind: ANSWERED_BY[key] ?? "yes-no", key, ...choices };
+}
+
 function unknownRecipe(running: Running, recipes: Context["recipes"]): string | undefined {
   return running.find(({ recipe }) => !recipes.some(({ id }) => id === recipe))?.recipe;
 }
@@ -54,7 +84,13 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
     .split(",")
     .filter((label) => label.trim() !== "")
     .map((label, index) => ({ id: `timer-${index + 1}`, label: label.trim() }));
-  return { nowMs, zone: io.zone, recipes, library: io.library, running, timers };
+  const stage = stageFrom(optionValue(options, "stage"));
+  if (typeof stage === "string") return stage;
+  const question = questionFrom(optionValue(options, "question"));
+  const loads = stage ? [{ id: stage.owner, canner: "canner", stages: [stage.stage] }] : [];
+  const { zone, library } = io;
+  const base = { nowMs, zone, recipes, library, running, timers, loads };
+  return question ? { ...base, question } : base;
 }
 
 /**
@@ -83,17 +119,42 @@ export async function understandCommand(
     return 2;
   }
   for await (const text of io.lines) {
-    const { intent, slots, confidence } = understand(text, context);
-    if (isOn(options, "json")) io.out(JSON.stringify({ text, intent, slots, confidence }));
-    else io.out(plainLine(text, intent, slots, confidence));
+    const answer = answerOf(text, context);
+    io.out(isOn(options, "json") ? JSON.stringify(answer) : plainLine(answer));
   }
   return 0;
 }
 
-function plainLine(text: string, intent: string, slots: object, confidence: number): string {
+/** What the contract says of one line. */
+function answerOf(text: string, context: Context) {
+  const { reading, commands, candidates } = hear(text, context);
+  const [first = { intent: "unknown", slots: {}, confidence: 0 }, ...also] = commands.map(shown);
+  return {
+    text,
+    ...first,
+    reading,
+    candidates: candidates.map(shown),
+    also: also.map(({ intent, slots }) => ({ intent, slots })),
+  };
+}
+
+function shown({ intent, slots, confidence }: Command) {
+  return { intent, slots, confidence };
+}
+
+function plainLine(answer: ReturnType<typeof answerOf>): string {
+  const { text, reading, intent, slots, confidence, candidates, also } = answer;
+  const [likely] = candidates;
+  if (reading === "ask" && likely) {
+    return `${text}  ->  asks: ${inWords(likely)} (${Math.round(likely.confidence * 100)} %)`;
+  }
+  const all = [{ intent, slots }, ...also].map(inWords).join("; ");
+  return `${text}  ->  ${all} (${Math.round(confidence * 100)} %)`;
+}
+
+function inWords({ intent, slots }: { intent: string; slots: object }): string {
   const filled = Object.entries(slots).map(
     ([slot, value]) => `${slot} ${typeof value === "object" ? JSON.stringify(value) : value}`,
   );
-  const words = [intent, ...filled].join(", ");
-  return `${text}  ->  ${words} (${Math.round(confidence * 100)} %)`;
+  return [intent, ...filled].join(", ");
 }

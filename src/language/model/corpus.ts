@@ -1,6 +1,6 @@
 /** The sentences of the corpus, as a model is trained from them. */
 import { wordsOf } from "../words.ts";
-import { featuresOf, type Situation } from "./features.ts";
+import { featuresOf, manner, type Situation } from "./features.ts";
 
 /** How something is meant: as so now, as an order, as a question, or as none of these. */
 export const FRAMES = [
@@ -47,10 +47,9 @@ export function sentencesIn(file: string, text: string): Sentence[] {
   });
 }
 
-/** What the model sees of a sentence said in a situation. */
-export function seenOf(text: string, situation: Situation): Int32Array {
-  return featuresOf(
-    wordsOf(text).words.map(({ word }) => word),
-    situation,
-  );
+/** What the models see of a sentence: of what it means, and of how it is meant. */
+export function seenOf(text: string, situation: Situation): { what: Int32Array; how: Int32Array } {
+  const { words, asked } = wordsOf(text);
+  const said = words.map(({ word }) => word);
+  return { what: featuresOf(said, situation), how: manner(said, asked) };
 }

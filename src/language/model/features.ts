@@ -45,6 +45,34 @@ function generalised(word: string): string {
   return /^\d/.test(word) || NUMBERS.has(word) ? "#" : word;
 }
 
+type Add = (name: string) => void;
+
+/** The words and the runs of two and three of them. */
+function addRuns(said: readonly string[], add: Add): void {
+  const bounded = ["^", ...said, "$"];
+  for (const word of said) add(`u ${word}`);
+  for (let at = 0; at + 1 < bounded.length; at++) {
+    const pair = `${bounded[at]} ${bounded[at + 1]}`;
+    add(`b ${pair}`);
+    if (at + 2 < bounded.length) add(`t ${pair} ${bounded[at + 2]}`);
+  }
+}
+
+/** How something is meant shows in its words and their order: in ascending order, each once. */
+export function manner(words: readonly string[], asked: boolean): Int32Array {
+  const found = new Set<number>();
+  const add = (name: string) => found.add(placeOf(name));
+  const said = words.map(generalised);
+  addRuns(said, add);
+  said.forEach((word, at) => {
+    if (at + 2 < said.length) add(`s ${word} ${said[at + 2]}`);
+    if (at < 3) add(`${at} ${word}`);
+  });
+  add(`n ${Math.min(said.length, 8)}`);
+  if (asked) add("?");
+  return Int32Array.from(found).sort();
+}
+
 /**
  * The features of words that were said, each once, in ascending order.
  * @param words lower case, without punctuation, contractions taken apart
@@ -53,13 +81,7 @@ export function featuresOf(words: readonly string[], situation: Situation): Int3
   const found = new Set<number>();
   const add = (name: string) => found.add(placeOf(name));
   const said = words.map(generalised);
-  const bounded = ["^", ...said, "$"];
-  for (const word of said) add(`u ${word}`);
-  for (let at = 0; at + 1 < bounded.length; at++) {
-    const pair = `${bounded[at]} ${bounded[at + 1]}`;
-    add(`b ${pair}`);
-    if (at + 2 < bounded.length) add(`t ${pair} ${bounded[at + 2]}`);
-  }
+  addRuns(said, add);
   for (const word of new Set(words)) {
     if (word.length > STEM) add(`p ${word.slice(0, STEM)}`);
     const edged = `<${word}>`;

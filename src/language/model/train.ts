@@ -8,17 +8,23 @@
 import { LARGEST_WEIGHT, type LinearModel, MOST_RARE, soften } from "./linear-model.ts";
 
 /** What was said, as features, and the classes that are right for it: all of them at once. */
-export type Example = { features: Int32Array; right: readonly number[] };
+export type Example = {
+  features: Int32Array;
+  right: readonly number[];
+  /** How much is learned from it; 1 where missing. */
+  weight?: number;
+};
 
 export type Training = {
   classes: readonly string[];
   passes: number;
+  /** How strongly a weight is drawn to nought. */
+  absolute: number;
   /** About so many bytes are kept of it: of the weights, those that tell the most for a byte. */
   bytes: number;
 };
 
 const RATE = 1.5;
-const ABSOLUTE = 0.2;
 const SQUARED = 0.001;
 const DAMPING = 0.1;
 const BIAS_RATE = 0.02;
@@ -84,6 +90,7 @@ class Learner {
   constructor(
     features: number,
     private readonly width: number,
+    private readonly absolute: number,
   ) {
     this.weights = new Float32Array(features * width);
     this.pull = new Float32Array(features * width);
@@ -92,7 +99,7 @@ class Learner {
     this.sums = new Float64Array(width);
   }
 
-  learn(features: Int32Array, values: Float64Array, right: readonly number[]): void {
+  learn(values: Float64Array, features: Int32Array, { right, weight = 1 }: Example): void {
     const { sums, width, weights } = this;
     sums.set(this.bias);
     features.forEach((feature, index) => {
@@ -105,7 +112,7 @@ class Learner {
     soften(sums);
     for (let to = 0; to < width; to++) {
       const wanted = right.includes(to) ? 1 / right.length : 0;
-      const off = (sums[to] ?? 0) - wanted;
+      const off = ((sums[to] ?? 0) - wanted) * weight;
       if (wanted === 0 && off < NEGLIGIBLE) continue;
       this.bias[to] = (this.bias[to] ?? 0) - BIAS_RATE * off;
       features.forEach((feature, index) => {
@@ -121,7 +128,7 @@ class Learner {
     const pull = (this.pull[at] ?? 0) + slope - change * (this.weights[at] ?? 0);
     this.pull[at] = pull;
     this.moved[at] = after;
-    const beyond = Math.abs(pull) - ABSOLUTE;
+    const beyond = Math.abs(pull) - this.absolute;
     const steepness = (DAMPING + Math.sqrt(after)) / RATE + SQUARED;
     this.weights[at] = beyond <= 0 ? 0 : (-Math.sign(pull) * beyond) / steepness;
   }
@@ -136,13 +143,13 @@ export function train(examples: readonly Example[], training: Training): LinearM
     const length = Math.sqrt(told.reduce((sum, one) => sum + one * one, 0));
     return told.map((one) => one / length);
   });
-  const learner = new Learner(vocabulary.features.length, width);
+  const learner = new Learner(vocabulary.features.length, width, training.absolute);
   for (let pass = 0; pass < training.passes; pass++) {
     for (const index of order(examples.length, pass)) {
       const features = vocabulary.placed[index];
       const own = values[index];
-      const right = examples[index]?.right;
-      if (features && own && right) learner.learn(features, own, right);
+      const example = examples[index];
+      if (features && own && example) learner.learn(own, features, example);
     }
   }
   return kept(learner, vocabulary, training);

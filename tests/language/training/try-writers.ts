@@ -16,9 +16,9 @@ const { intents, frames } = modelsOf([...others, ...wordings()]);
 const rows = new Map<string, { all: number; first: number; three: number; frame: number }>();
 for (const sentence of tried) {
   const seen = seenOf(sentence.text, sentence.situation);
-  const guesses = likely(intents, seen).map(({ name }) => name);
+  const guesses = likely(intents, seen.what).map(({ name }) => name);
   const right = (name: string | undefined) => sentence.intents.includes(name ?? "");
-  const frame = likely(frames, seen)[0]?.name === sentence.frame;
+  const frame = likely(frames, seen.how)[0]?.name === sentence.frame;
   for (const key of ["all", `frame ${sentence.frame}`, `speaker ${sentence.speaker}`]) {
     const row = rows.get(key) ?? { all: 0, first: 0, three: 0, frame: 0 };
     row.all += 1;

@@ -1,0 +1,208 @@
+/**
+ * What a sentence comes to, from all the evidence there is: wordings that fit it whole or by
+ * clauses, and what a learned model takes it to mean, in the situation it was said in. What a
+ * mistake would cost decides between acting, asking and leaving it.
+ */
+import type { Command, Intent } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { foundSlots } from "./evidence/found-slots.ts";
+import { Scan } from "./evidence/scan.ts";
+import { clausesIn } from "./evidence/split.ts";
+import { phraseBook } from "./grammar/phrase-book.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Cost } from "./intents/meaning.ts";
+import type { Frame } from "./model/corpus.ts";
+import type { Situation } from "./model/features.ts";
+import { type Guess, guess, type Models, shippedModels } from "./model/shipped.ts";
+import { CERTAIN, understand, understoodWords } from "./understand.ts";
+import { finishSlots } from "./values/finish-slots.ts";
+import { slotReader } from "./values/slots.ts";
+import { namesOf } from "./values/targets.ts";
+import { type Utterance, wordsOf } from "./words.ts";
+
+export type Heard = {
+  /** `sure`: it is acted on; `ask`: a closed question about the first candidate; else nothing. */
+  reading: "sure" | "ask" | "unknown";
+  /** What is acted on, in the order it was said; empty unless sure. */
+  commands: readonly Command[];
+  /** What it may mean, the likeliest first; at most three. */
+  candidates: readonly Command[];
+  /** How it is meant, as far as the model knows. */
+  frame: Frame;
+};
+
+const MOST_CANDIDATES = 3;
+
+/** How likely a reading of the model has to be: to act on it, and to ask about it. */
+type Bounds = { act: number; ask: number };
+
+/** Nothing is ever cleared on a guess: it is asked back. */
+const NEVER = 2;
+const BOUNDS: Record<Cost, Bounds> = {
+  harmless: { act: 0.4, ask: 0.25 },
+  changing: { act: 0.55, ask: 0.25 },
+  raising: { act: 0.6, ask: 0.2 },
+  clearing: { act: NEVER, ask: 0.3 },
+};
+
+/** Frames in which something is meant as so, or as to be done, here and now. */
+const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
+
+/** How likely the frame has to be one in which a meaning can be acted on. */
+const FRAME_TO_ACT = 0.55;
+const FRAME_TO_ASK = 0.3;
+/** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
+const FRAME_AGAINST = 0.9;
+/** Nor where the model is so sure of another meaning, and gives this one next to nothing. */
+const OTHERWISE = 0.85;
+const NEXT_TO_NOTHING = 0.03;
+
+function situationOf({ running, loads = [], question }: Context): Situation {
+  const stages = [...running.flatMap((one) => one.stages ?? []), ...loads.flatMap((l) => l.stages)]
+    .filter(({ state }) => state === "running")
+    .map(({ kind }) => kind);
+  const key = question?.key ?? question?.kind;
+  return { stages: [...new Set(stages)].sort(), ...(key ? { question: key } : {}) };
+}
+
+/** How likely it is meant in a frame that this meaning can be acted on in. */
+function directness(intent: Intent, { frames }: Guess): number {
+  const { report, cost } = MEANINGS[intent];
+  if (report) return frames.said;
+  if (cost === "harmless") return frames.asked + frames.ordered + frames.said;
+  return frames.said + frames.ordered + (MEANINGS[intent].unasked ? 0 : frames.asked / 2);
+}
+
+function frameOf({ frames }: Guess): Frame {
+  const list = Object.entries(frames) as [Frame, number][];
+  return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+}
+
+class Hearing {
+  private readonly situation: Situation;
+
+  constructor(
+    private readonly context: Context,
+    private readonly models: Models,
+  ) {
+    this.situation = situationOf(context);
+  }
+
+  guess(said: Utterance): Guess {
+    const words = said.words.map(({ word }) => word);
+    return guess(words, said.asked, this.situation, this.models);
+  }
+
+  /** A reading of the model as a command, with the values found in the words. */
+  command(intent: Intent, probability: number, said: Utterance): Command | undefined {
+    const read = slotReader(said, this.context, namesOf(this.context), phraseBook().plain);
+    const raw = foundSlots(intent, new Scan(said, read));
+    return raw && finishSlots(intent, raw, probability, said, this.context);
+  }
+
+  /** What the model takes words to mean, with values, the likeliest first. */
+  readings(said: Utterance, from: Guess): Command[] {
+    return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
+      if (!Object.hasOwn(MEANINGS, name) || name === "unknown") return [];
+      return this.command(name as Intent, probability, said) ?? [];
+    });
+  }
+
+  /** The clauses as several facts, where each is one, or says nothing. */
+  several(said: Utterance, whole: Guess): Command[] {
+    const clauses = clausesIn(said);
+    if (clauses.length < 2) return [];
+    const found: Command[] = [];
+    for (const clause of clauses) {
+      const plain = understoodWords(clause, this.context);
+      const known = plain.intent !== "unknown" && plain.confidence >= CERTAIN;
+      if (known && plain.intent !== "answer") {
+        if (directness(plain.intent, whole) < FRAME_TO_ASK) return [];
+        found.push(plain);
+        continue;
+      }
+      const own = this.guess(clause);
+      const [best] = this.readings(clause, own);
+      const sure = best && isToAct(best, own);
+      if (sure) found.push(best);
+      else if (!saysNothing(clause, own)) return [];
+    }
+    return merged(found);
+  }
+}
+
+/** Short, or by the model nothing for the kitchen. */
+function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean {
+  const idle = intents.find(({ name }) => name === "unknown")?.probability ?? 0;
+  return words.length <= 2 || idle >= 0.4 || frames.idle >= 0.5;
+}
+
+/** Of one meaning, what its clauses say together, unless they contradict each other. */
+function merged(commands: readonly Command[]): Command[] {
+  const list: Command[] = [];
+  for (const command of commands) {
+    const same = list.find(({ intent, slots }) => {
+      return intent === command.intent && JSON.stringify(slots) === JSON.stringify(command.slots);
+    });
+    if (!same) list.push(command);
+  }
+  return list;
+}
+
+function isToAct(command: Command, from: Guess): boolean {
+  const { act } = BOUNDS[MEANINGS[command.intent].cost];
+  return command.confidence >= act && directness(command.intent, from) >= FRAME_TO_ACT;
+}
+
+function isToAsk(command: Command, from: Guess): boolean {
+  const { ask } = BOUNDS[MEANINGS[command.intent].cost];
+  return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
+}
+
+/** Whether the model is sure that a wording which fits is not what is meant. */
+function contradicted(plain: Command, from: Guess): boolean {
+  const { cost, report, answer } = MEANINGS[plain.intent];
+  if (answer || cost === "harmless") return false;
+  if (report && 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST) {
+    return true;
+  }
+  const [first] = from.intents;
+  const own = from.intents.find(({ name }) => name === plain.intent)?.probability ?? 0;
+  return first !== undefined && first.probability >= OTHERWISE && own < NEXT_TO_NOTHING;
+}
+
+/** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
+export function hear(text: string, context: Context, models: Models = shippedModels()): Heard {
+  const plain = understand(text, context);
+  const said = wordsOf(text);
+  const hearing = new Hearing(context, models);
+  const whole = hearing.guess(said);
+  const frame = frameOf(whole);
+  const known = plain.intent !== "unknown";
+  const readings = known && plain.confidence >= CERTAIN ? [] : hearing.readings(said, whole);
+  const candidates = (first: readonly Command[]): Command[] => {
+    const all = [...first, ...readings];
+    const once = all.filter(({ intent }, at) => all.findIndex((o) => o.intent === intent) === at);
+    return once.slice(0, MOST_CANDIDATES);
+  };
+  const sure = (commands: Command[]): Heard => {
+    return { reading: "sure", commands, candidates: candidates(commands), frame };
+  };
+  if (known && plain.confidence >= CERTAIN) {
+    if (!contradicted(plain, whole)) return sure([plain]);
+    const other = hearing.readings(said, whole);
+    return { reading: "ask", commands: [], candidates: [...other, plain].slice(0, 3), frame };
+  }
+  const several = hearing.several(said, whole);
+  if (several.length > 1) return sure(several);
+  if (known) return sure([plain]);
+  const [only] = several;
+  if (only) return sure([only]);
+  const [best] = readings;
+  if (best && isToAct(best, whole)) return sure([best]);
+  const asked = readings.filter((one) => isToAsk(one, whole));
+  if (asked.length > 0) {
+    return { reading: "ask", commands: [], candidates: candidates(asked), frame };
+  }
+  return { reading: "unknown", commands: [], candidates: candidates([]), frame };
+}
