@@ -102,8 +102,10 @@ class Hearing {
 
   /** What the model takes words to mean, with values, the likeliest first. */
   readings(said: Utterance, from: Guess): Command[] {
+    const idle = from.intents.find(({ name }) => name === "unknown")?.probability ?? 0;
     return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
-      if (!Object.hasOwn(MEANINGS, name) || name === "unknown") return [];
+      const known = Object.hasOwn(MEANINGS, name) && name !== "unknown";
+      if (!known || probability < idle) return [];
       return this.command(name as Intent, probability, said) ?? [];
     });
   }

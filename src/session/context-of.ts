@@ -23,6 +23,11 @@ function kindOf(question: Asked): Question {
   }
 }
 
+function asked(question: Asked): Question {
+  const { kind, detail } = question;
+  return { ...kindOf(question), key: kind === "factor" && detail ? detail : kind };
+}
+
 function pendingKind(pending: Pending): Question {
   if (YES_NO.has(pending.expects)) return { kind: "yes-no" };
   if (pending.expects === "which") {
@@ -79,7 +84,7 @@ export function contextOf(
   library?: Library,
 ): Context {
   const open = questions(state)[0];
-  const question = pending ? pendingKind(pending) : open ? kindOf(open) : undefined;
+  const question = pending ? pendingKind(pending) : open ? asked(open) : undefined;
   const metric = state.kitchen.units === "metric";
   const factors = activeOwners(state).flatMap((one) => (isLoad(one) ? [] : one.recipe.critical));
   return {

@@ -2,8 +2,8 @@ import type { Command } from "../../kitchen/command.ts";
 import { isZone, parseIso } from "../../kitchen/time.ts";
 import type { Context, NamedStage, Question } from "../../language/context.ts";
 import { hear } from "../../language/hear.ts";
-import { STAGE_KINDS } from "../../recipe/recipe.ts";
 import type { Library } from "../../recipe/library.ts";
+import { STAGE_KINDS } from "../../recipe/recipe.ts";
 import { CALLS } from "../call/calls.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 
