@@ -52,11 +52,7 @@ const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
 const FRAME_TO_ACT = 0.55;
 const FRAME_TO_ASK = 0.3;
 /** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
-const FRAME_AGAINST = 0.9;
-/** Nor where the model is so sure of another meaning, and gives this one next to nothing. */
-const OTHERWISE = 0.85;
-const NEXT_TO_NOTHING = 0.03;
-
+const FRAME_AGAINST = 0.95;
 function situationOf({ running, loads = [], question }: Context): Situation {
   const stages = [...running.flatMap((one) => one.stages ?? []), ...loads.flatMap((l) => l.stages)]
     .filter(({ state }) => state === "running")
@@ -161,16 +157,11 @@ function isToAsk(command: Command, from: Guess): boolean {
   return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
 }
 
-/** Whether the model is sure that a wording which fits is not what is meant. */
+/** Whether the model is sure that a report which a wording fits is not meant as so, here and now. */
 function contradicted(plain: Command, from: Guess): boolean {
-  const { cost, report, answer } = MEANINGS[plain.intent];
-  if (answer || cost === "harmless") return false;
-  if (report && 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST) {
-    return true;
-  }
-  const [first] = from.intents;
-  const own = from.intents.find(({ name }) => name === plain.intent)?.probability ?? 0;
-  return first !== undefined && first.probability >= OTHERWISE && own < NEXT_TO_NOTHING;
+  const { report, answer } = MEANINGS[plain.intent];
+  if (answer || !report) return false;
+  return 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST;
 }
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */

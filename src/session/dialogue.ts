@@ -81,6 +81,19 @@ export const YES_NO: ReadonlySet<Pending["expects"]> = new Set(["yes", "either",
 /** Spoken words under this confidence are read back, where they would change what matters. */
 export const SURE_ENOUGH = 0.7;
 
+/** A closed question about what words may mean; undefined where a mistake would cost nothing. */
+export function askBack(command: Command, text: string): Pending | undefined {
+  const question = askedBack(command);
+  if (question === undefined || MEANINGS[command.intent].cost === "harmless") return undefined;
+  return {
+    kind: "ask",
+    text: `I heard: ${text}. ${question}`,
+    wish: { command },
+    expects: "heard",
+    choices: [],
+  };
+}
+
 /**
  * Asks for a yes to what was heard in doubt; undefined where it is sure or changes little.
  * `guarded`: a question that guards safety is what it answers. A clatter taken for a word must not
@@ -92,17 +105,9 @@ export function readBack(
   confidence: number,
   guarded = false,
 ): Pending | undefined {
-  const question = askedBack(command);
-  const { cost, answer, plainly } = MEANINGS[command.intent];
+  const { answer, plainly } = MEANINGS[command.intent];
   const whole = !plainly || command.confidence >= CERTAIN;
-  if ((confidence >= SURE_ENOUGH && whole) || question === undefined) return undefined;
+  if (confidence >= SURE_ENOUGH && whole) return undefined;
   // Asking whether an answer to a question of ours was meant would go on for ever.
-  if (cost === "harmless" || (answer && !guarded)) return undefined;
-  return {
-    kind: "ask",
-    text: `I heard: ${text}. ${question}`,
-    wish: { command },
-    expects: "heard",
-    choices: [],
-  };
+  return answer && !guarded ? undefined : askBack(command, text);
 }

@@ -14,19 +14,21 @@ import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import type { Context } from "../language/context.ts";
+import { type Heard, hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
-import { understand } from "../language/understand.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
 import { acknowledgement } from "../speech/acknowledge.ts";
 import { telling } from "../speech/intents.ts";
+import { notUnderstood } from "../speech/not-understood.ts";
 import { guards } from "./alarms.ts";
 import { Announcements } from "./announcements.ts";
 import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
 import { DayPlan } from "./day/day-plan.ts";
-import { type Pending, readBack, resolve, survives } from "./dialogue.ts";
+import { type Pending, resolve, survives } from "./dialogue.ts";
+import { examplesNow, type Said, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, LogWriter, NOT_RECORDED, WRITTEN_AGAIN } from "./log-writer.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
@@ -50,6 +52,8 @@ export class Session {
   private pending: Pending | undefined;
   private lastKeyMs = Number.NEGATIVE_INFINITY;
   private sealed: boolean;
+  /** Sentences in a row that meant nothing. */
+  private misses = 0;
   private closed = false;
   private readonly dayPlan: DayPlan;
   private stopTick: (() => void) | undefined;
@@ -122,12 +126,24 @@ export class Session {
     this.talk.begin();
     const now = this.passTime();
     this.talk.show("heard", text);
-    const command = understand(text, this.context(now));
-    const guarded = this.pending === undefined && questions(this.state).length > 0;
-    const doubtful = readBack(command, text, confidence, guarded);
-    const refused = doubtful ? this.follow(doubtful, command, now) : this.take(command, text, now);
+    const heard = hear(text, this.context(now));
+    const refused = this.answerTo(heard, { text, confidence }, now);
+    this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
     this.ask();
     return this.reply(refused);
+  }
+
+  /** Does what was surely meant, fact by fact, or asks one closed question about what is likely. */
+  private answerTo(heard: Heard, said: Said, now: number): boolean {
+    const guarded = this.pending === undefined && questions(this.state).length > 0;
+    let refused = false;
+    for (const { command, question } of stepsOf(heard, said, guarded)) {
+      const one = question
+        ? this.follow(question, command, now)
+        : this.take(command, said.text, now);
+      refused = one || refused;
+    }
+    return refused;
   }
 
   /** The key for wet hands: does what Hands shows. */
@@ -323,7 +339,7 @@ export class Session {
           this.talk.say(MEANINGS[command.intent].urgent ? "alarm" : "answer", answer);
           return false;
         }
-        this.talk.refuse("I did not get that. Say help to hear what I understand.");
+        this.talk.refuse(notUnderstood(examplesNow(this.state, this.pending), this.misses));
         return true;
       }
     }

@@ -12,8 +12,12 @@ type Raw = Record<string, unknown>;
 type Finder = (scan: Scan) => Raw | undefined;
 
 const COUNTED = /^(jars?|pints?|quarts?|half|pints|lids?|of|more|them|sealed|filled|full|done)$/;
-const UNITS =
-  /^(minutes?|hours?|seconds?|pounds?|degrees?|percent|psi|kpa|feet|meters?|inch(es)?|cups?|days?|weeks?|kilos?|ago|o'clock)$/;
+const UNITS = new Set(
+  (
+    "minute minutes hour hours second seconds pound pounds degree degrees percent psi kpa feet " +
+    "meters inch inches cup cups day days week weeks kilo kilos ago o'clock"
+  ).split(" "),
+);
 
 function target(scan: Scan): Raw {
   const list = scan.all<Target>("target");
@@ -46,7 +50,7 @@ function size(scan: Scan): Raw {
 /** A whole number that counts jars: in front of jars or a size, else one without another unit. */
 function count(scan: Scan): Found<number> | undefined {
   const numbers = scan.all<number>("whole", ({ at, next }) => {
-    return !UNITS.test(scan.word(next)) && scan.word(at - 1) !== "number" && !isJarNumber(scan, at);
+    return !UNITS.has(scan.word(next)) && scan.word(at - 1) !== "number" && !isJarNumber(scan, at);
   });
   const counted = numbers.filter(({ next }) => COUNTED.test(scan.word(next)));
   return scan.chosen(counted) ?? scan.chosen(numbers);
@@ -59,7 +63,7 @@ function isJarNumber(scan: Scan, at: number): boolean {
 /** The jars named by number: "number four", "jars two and five". */
 function numbered(scan: Scan): Raw {
   const list = scan.all<number[]>("jars", ({ at, value, next }) => {
-    if (UNITS.test(scan.word(next)) || value.length === 0) return false;
+    if (UNITS.has(scan.word(next)) || value.length === 0) return false;
     return isJarNumber(scan, at) || /^(numbers|jars)$/.test(scan.word(at - 1)) || named(scan, at);
   });
   const found = scan.chosen(list);
@@ -92,16 +96,14 @@ function sealed(scan: Scan): Raw | undefined {
 }
 
 const DISPOSED: readonly [RegExp, DispositionWord][] = [
-  [
-    /\b(reprocess|re process|process (it|them|that|those) again|can (it|them) again|do (it|them) over)/,
-    "reprocess",
-  ],
-  [/\b(fridge|refrigerat\w*|icebox|ice box)\b/, "refrigerate"],
+  [/\b(re ?process|(process|can) (it|them|that|those) again|do (it|them) over)/, "reprocess"],
+  [/\b(fridge|refrigerat\w*|ice ?box)\b/, "refrigerate"],
   [/\b(freez\w*|deep freeze)\b/, "freeze"],
   [
-    /\b(throw|thrown|toss\w*|chuck\w*|bin|bins|binned|discard\w*|compost|trash|garbage|pigs?|chickens|hens|out with)\b/,
+    /\b(throw|thrown|toss\w*|chuck\w*|bin|bins|binned|discard\w*|compost|trash|garbage)\b/,
     "discard",
   ],
+  [/\b(pigs?|chickens|hens|out with)\b/, "discard"],
 ];
 
 function disposition(scan: Scan): Raw | undefined {
@@ -178,8 +180,8 @@ function remind(scan: Scan): Raw {
 }
 
 const NOTE_LEADS = new RegExp(
-  "^.*?\\b(?:note(?: down)?(?: that)?|write (?:this |that |it )?down(?: that)?|jot down(?: that)?|" +
-    "for the record|put (?:it )?down(?: that)?|remember that|make a note(?: that)?)[,:]?\\s+(?=\\S)",
+  "^.*?\\b(?:note(?: down)?|write (?:this |that |it )?down|jot down|for the record|" +
+    "put (?:it )?down|remember|make a note)(?: that)?[,:]?\\s+(?=\\S)",
   "i",
 );
 
@@ -205,7 +207,11 @@ function howMuch(scan: Scan): Raw {
   return { what: { what } };
 }
 
-function filled(scan: Scan): Raw {
+/** No kitchen counts so many jars: the number means something else. */
+const TOO_MANY = 200;
+
+function filled(scan: Scan): Raw | undefined {
+  if (scan.one<number>("number", ({ value }) => value > TOO_MANY)) return undefined;
   const many = count(scan);
   return { ...(many ? { count: many.value } : {}), ...size(scan), ...target(scan) };
 }
@@ -241,7 +247,10 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   "pressure-lost": withMoment,
   "weight-rocking": withMoment,
   venting: withMoment,
-  loaded: (scan) => ({ ...filled(scan), ...moment(scan) }),
+  loaded: (scan) => {
+    const jars = filled(scan);
+    return jars && { ...jars, ...moment(scan) };
+  },
   "water-low": withMoment,
   pressure,
   temperature,

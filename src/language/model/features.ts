@@ -1,6 +1,6 @@
 /**
- * What a learned model sees of a sentence: its words, runs of words, pieces of words, and the moment
- * it was said in, each as a number below `FEATURES`.
+ * What a learned model sees of a sentence: its words, runs of words, pieces of words, and the
+ * moment it was said in, each as a number below `FEATURES`.
  */
 
 /** What the kitchen was doing when something was said. */

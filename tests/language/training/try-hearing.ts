@@ -63,9 +63,9 @@ function judged(sentence: Sentence): { kind: Kind; note: string } {
   const { reading, commands, candidates } = hear(sentence.text, contextOf(sentence), models);
   const right = (intent: string | undefined) => sentence.intents.includes(intent ?? "");
   const acted = commands.map(({ intent }) => intent);
-  const note = `${sentence.intents.join("+")} ${sentence.frame} heard ${reading} ${acted.join("+")} | ${candidates
-    .map(({ intent, confidence }) => `${intent} ${confidence}`)
-    .join(", ")}`;
+  const guesses = candidates.map(({ intent, confidence }) => `${intent} ${confidence}`);
+  const meant = `${sentence.intents.join("+")} ${sentence.frame}`;
+  const note = `${meant} heard ${reading} ${acted.join("+")} | ${guesses.join(", ")}`;
   if (isTrap(sentence)) {
     const wrong = acted.some((intent) => MEANINGS[intent].cost !== "harmless");
     return { kind: wrong ? "trap" : "left", note };

@@ -1,0 +1,38 @@
+/** What is done about a sentence once it is understood: acted on fact by fact, or asked about. */
+import type { Command } from "../kitchen/command.ts";
+import type { State } from "../kitchen/state.ts";
+import type { Heard } from "../language/hear.ts";
+import { MEANINGS } from "../language/intents/all.ts";
+import { askBack, type Pending, readBack } from "./dialogue.ts";
+import { momentOf } from "./listening/listening-moment.ts";
+
+/** A sentence, and how surely its words were heard, 0 to 1. */
+export type Said = { text: string; confidence: number };
+
+/** One fact or order; with a question where it waits for a yes. */
+export type Step = { command: Command; question?: Pending };
+
+const NOT_UNDERSTOOD: Command = { intent: "unknown", slots: {}, confidence: 0 };
+
+/** `guarded`: a question that guards safety is open, and the sentence may answer it. */
+export function stepsOf(heard: Heard, { text, confidence }: Said, guarded: boolean): Step[] {
+  const [likely] = heard.candidates;
+  if (heard.reading === "ask" && likely) {
+    const question = askBack(likely, text);
+    return [question ? { command: likely, question } : { command: likely }];
+  }
+  const commands = heard.commands.length > 0 ? heard.commands : [NOT_UNDERSTOOD];
+  return commands.map((command) => {
+    const question = readBack(command, text, confidence, guarded);
+    return question ? { command, question } : { command };
+  });
+}
+
+/** Examples of the reports that something waits for at this moment. */
+export function examplesNow(state: State, pending: Pending | undefined): string[] {
+  const { intents = [] } = momentOf(state, pending);
+  return intents.flatMap((intent) => {
+    const { example, report, when } = MEANINGS[intent];
+    return example && report && !when.includes("always") ? [example] : [];
+  });
+}
