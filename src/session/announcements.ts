@@ -1,5 +1,7 @@
 /** What the kitchen says of its own accord: turns that came, what is due, alarms and their end. */
+
 import type { DueItem } from "../kitchen/agenda.ts";
+import type { DatedFact } from "../kitchen/events.ts";
 import { isLoad } from "../kitchen/owners.ts";
 import type { State } from "../kitchen/state.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
@@ -72,4 +74,9 @@ export class Announcements {
   private sentence(key: string, now: number): string {
     return dueSentence(this.state, itemOf(this.state, key, this.state.due[key] ?? now));
   }
+}
+
+/** Terms that are told of at once, whoever set them. */
+export function speaksOfAltitude(fact: DatedFact): boolean {
+  return fact.type === "load-terms" || fact.type === "altitude-doubt";
 }

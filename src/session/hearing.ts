@@ -7,7 +7,7 @@ import { askBack, type Pending, readBack } from "./dialogue.ts";
 import { momentOf } from "./listening/listening-moment.ts";
 
 /** A sentence, and how surely its words were heard, 0 to 1. */
-export type Said = { text: string; confidence: number };
+type Said = { text: string; confidence: number };
 
 /** One fact or order; with a question where it waits for a yes. */
 export type Step = { command: Command; question?: Pending };
@@ -26,6 +26,15 @@ export function stepsOf(heard: Heard, { text, confidence }: Said, guarded: boole
     const question = readBack(command, text, confidence, guarded);
     return question ? { command, question } : { command };
   });
+}
+
+/** Does one step after the other; whether any of them was refused. */
+export function eachStep(
+  steps: readonly Step[],
+  does: (command: Command, question: Pending | undefined) => boolean,
+): boolean {
+  const refused = steps.map(({ command, question }) => does(command, question));
+  return refused.includes(true);
 }
 
 /** Examples of the reports that something waits for at this moment. */

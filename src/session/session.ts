@@ -14,7 +14,7 @@ import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import type { Context } from "../language/context.ts";
-import { type Heard, hear } from "../language/hear.ts";
+import { hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
@@ -22,13 +22,13 @@ import { acknowledgement } from "../speech/acknowledge.ts";
 import { telling } from "../speech/intents.ts";
 import { notUnderstood } from "../speech/not-understood.ts";
 import { guards } from "./alarms.ts";
-import { Announcements } from "./announcements.ts";
+import { Announcements, speaksOfAltitude } from "./announcements.ts";
 import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
 import { DayPlan } from "./day/day-plan.ts";
 import { type Pending, resolve, survives } from "./dialogue.ts";
-import { examplesNow, type Said, stepsOf } from "./hearing.ts";
+import { eachStep, examplesNow, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, LogWriter, NOT_RECORDED, WRITTEN_AGAIN } from "./log-writer.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
@@ -127,23 +127,13 @@ export class Session {
     const now = this.passTime();
     this.talk.show("heard", text);
     const heard = hear(text, this.context(now));
-    const refused = this.answerTo(heard, { text, confidence }, now);
+    const guarded = this.pending === undefined && questions(this.state).length > 0;
+    const refused = eachStep(stepsOf(heard, { text, confidence }, guarded), (command, question) =>
+      question ? this.follow(question, command, now) : this.take(command, text, now),
+    );
     this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
     this.ask();
     return this.reply(refused);
-  }
-
-  /** Does what was surely meant, fact by fact, or asks one closed question about what is likely. */
-  private answerTo(heard: Heard, said: Said, now: number): boolean {
-    const guarded = this.pending === undefined && questions(this.state).length > 0;
-    let refused = false;
-    for (const { command, question } of stepsOf(heard, said, guarded)) {
-      const one = question
-        ? this.follow(question, command, now)
-        : this.take(command, said.text, now);
-      refused = one || refused;
-    }
-    return refused;
   }
 
   /** The key for wet hands: does what Hands shows. */
@@ -400,14 +390,8 @@ export class Session {
     const open = questionToAsk(this.state, t);
     // What is missing in a damaged file is asked once the day goes on in another.
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
-    this.log.commit(
-      [{ type: "asked", key: open.key, text: open.text, t }],
-      this.log.nextId(t, OWN_COMMAND),
-    );
-    this.talk.ask(open.text, open.key);
+    const { key, text } = open;
+    this.log.commit([{ type: "asked", key, text, t }], this.log.nextId(t, OWN_COMMAND));
+    this.talk.ask(text, key);
   }
-}
-
-function speaksOfAltitude(fact: DatedFact): boolean {
-  return fact.type === "load-terms" || fact.type === "altitude-doubt";
 }
