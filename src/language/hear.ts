@@ -157,7 +157,7 @@ function isToAsk(command: Command, from: Guess): boolean {
   return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
 }
 
-/** Whether the model is sure that a report which a wording fits is not meant as so, here and now. */
+/** Whether the model is sure that a report which a wording fits is not meant as so now. */
 function contradicted(plain: Command, from: Guess): boolean {
   const { report, answer } = MEANINGS[plain.intent];
   if (answer || !report) return false;

@@ -91,7 +91,9 @@ describe("comma-separated values", () => {
   });
 
   it("have a row a batch in the list", () => {
-    const rows: Record<string, string>[] = parse(batchesCsv([log, log]), { columns: true });
+    const hostile = { ...log, lot: { ...log.lot, variety: "=cmd|' /C calc'!A0" } };
+    const csv = batchesCsv([hostile, hostile]);
+    const rows: Record<string, string>[] = parse(csv, { columns: true });
     expect(rows).toHaveLength(2);
     expect(rows[0]).toMatchObject({ batch: log.id, verdict: log.verdict, tested_min: "45" });
     expect(rows[0]?.variety).toBe("'=cmd|' /C calc'!A0");

