@@ -3,7 +3,11 @@
  * An item is recorded once, under its key; alarms ring until someone answers them.
  */
 
-import { LOW_TEMPERATURE_READ_MINUTES } from "../reckon/trade-numbers.ts";
+import {
+  HOT_WITHIN_MINUTES,
+  LOW_TEMPERATURE_READ_MINUTES,
+  STAND_WARNING_MINUTES,
+} from "../reckon/trade-numbers.ts";
 import { nextMatch } from "./cron.ts";
 import { planKey, plannedBegins } from "./decide/planned-begin.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
@@ -17,10 +21,11 @@ import {
   roundOf,
 } from "./kept.ts";
 import { warmUpAt } from "./loads/next-load.ts";
-import { activeOwners, isLoad, type Owner, runOf } from "./owners.ts";
+import { mayStandMinutes } from "./loads/standing.ts";
+import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "./owners.ts";
 import { readyAt } from "./settle.ts";
 import { endsAt } from "./stage-run.ts";
-import { hasRole, rulesOf } from "./stages/kinds.ts";
+import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
@@ -37,6 +42,8 @@ export type DueWhat =
   | "timer"
   | "reminder"
   | "warm-up"
+  | "stands"
+  | "stood"
   | "begin";
 
 export type DueItem = {
@@ -193,8 +200,9 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
     const key = `${batch.id}/warm-up/${batch.loads.length}`;
     items.push({ key, at: warm, rank: "prompt", what: "warm-up", owner: batch });
   }
+  items.push(...standingItems(state, batch));
   for (const run of batch.stages) {
-    if (run.state !== "waiting") continue;
+    if (run.state !== "waiting" || isOfCanner(run.spec)) continue;
     for (const after of run.spec.after) {
       const end = runOf(batch, after.stage)?.endedAt;
       if (end === undefined || after.atMostMinutes === undefined) continue;
@@ -209,6 +217,22 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
     }
   }
   return items;
+}
+
+/** Filled jars before their canner: said soon, and with an alarm before they have stood too long. */
+function standingItems(state: State, batch: Batch): DueItem[] {
+  const run = runOfRole(batch, "filling");
+  const { filledFrom } = batch;
+  if (!run || !batch.option || batch.ready === 0 || filledFrom === undefined) return [];
+  const base = `${batch.id}/${run.id}`;
+  const due = (minutes: number, what: "stands" | "stood", rank: DueItem["rank"]): DueItem => {
+    const at = filledFrom + minutes * MINUTE_MS;
+    return { key: `${base}/${what}/${batch.loads.length}`, at, rank, what, owner: batch, run };
+  };
+  return [
+    due(run.spec.typicalMinutes + HOT_WITHIN_MINUTES, "stands", "prompt"),
+    due(mayStandMinutes(state, batch) - STAND_WARNING_MINUTES, "stood", "alarm"),
+  ];
 }
 
 /**

@@ -12,6 +12,7 @@ import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
 import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
+import { stoodOver } from "./loads/standing.ts";
 import { potOf } from "./names.ts";
 import { runOfRole } from "./owners.ts";
 import { applies } from "./questions.ts";
@@ -244,7 +245,7 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
     );
   }
   if (cooled) list.push(...checkDeviations(load, now));
-  if (part) list.push(...sealDeviations(load, part));
+  if (part) list.push(...standDeviations(load, part), ...sealDeviations(load, part));
   for (const late of load.late) list.push(lateDeviation(late));
   return list;
 }
@@ -336,6 +337,15 @@ function checkDeviations(load: Load, now: number): Deviation[] {
   if (end <= by || check.state === "abandoned") return [];
   const detail = `${minutesText(end - by)} past ${REPROCESS_WITHIN_HOURS} h`;
   return [deviation("seal-check-late", check.id, by, detail)];
+}
+
+/** Filled jars that stood before the canner longer than they may. */
+function standDeviations({ loadedAt }: Load, part: Load["parts"][number]): Deviation[] {
+  if (!part.stood || loadedAt === undefined || stoodOver(part, loadedAt) === 0) return [];
+  const { from, mayMinutes } = part.stood;
+  const most = minutesText(mayMinutes * MINUTE_MS);
+  const detail = `${minutesText(loadedAt - from)} from the first jar to the canner: ${most} at most`;
+  return [deviation("waited", null, loadedAt, detail, "undecided")];
 }
 
 function sealDeviations(load: Load, part: Load["parts"][number]): Deviation[] {

@@ -90,6 +90,8 @@ export type Batch = {
   setAside: number;
   brokenBefore: number;
   allFilled: boolean;
+  /** When the first of the jars that are ready was filled. */
+  filledFrom?: number;
   /** Jars to be emptied and processed again as a hot pack. */
   again: number;
   /** Jars that spoiled and had been through no canner. */
@@ -119,6 +121,8 @@ export type LoadPart = {
   failedAgain: number;
   /** Jars taken off a process that was too short: refrigerated, frozen or discarded. */
   aside: number;
+  /** Since when its first jar had been filled, and how long it might stand, minutes. */
+  stood?: { from: number; mayMinutes: number };
   /** Jars found spoiled, whatever they were counted as before, and their numbers where said. */
   spoiled: number;
   spoiledJars: number[];
@@ -235,6 +239,8 @@ export type State = {
   kitchen: {
     altitudeFt: number | null;
     altitudeUncertaintyFt: number;
+    /** The air of the kitchen as it was last told, degrees F. */
+    airF?: number;
     canners: Canner[];
     burners: number;
     units: "us" | "metric";

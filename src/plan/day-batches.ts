@@ -11,6 +11,7 @@ import {
   CANNER_WARM_UP_MINUTES,
   COME_UP_MINUTES,
   COOL_HOURS,
+  HOT_WITHIN_MINUTES,
   LID_WAIT_MINUTES,
   LOAD_MINUTES,
   SETTLE_MINUTES,
@@ -36,8 +37,6 @@ export type DayBatch = {
 };
 
 const HEAT_OFF_MINUTES = 1;
-/** A filled jar, and food that is to be packed hot, wait no longer than this. */
-const HOT_WITHIN_MINUTES = 10;
 /** A canner that is hot stands so no longer than this: its water boils away. Our choice. */
 const WARM_WITHIN_MINUTES = 120;
 

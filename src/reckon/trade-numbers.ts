@@ -91,3 +91,16 @@ export const TO_ZERO_MINUTES = 45;
 
 /** Our choice: a year on the shelf is the best of what is canned (USDA Complete Guide, Guide 1). */
 export const BEST_BY_DAYS = 365;
+
+/** Our choice: filled jars, and food that is to be packed hot, wait no longer than this. */
+export const HOT_WITHIN_MINUTES = 10;
+
+/**
+ * Published: USDA Food Safety and Inspection Service, the danger zone of 40 to 140 degrees: food
+ * stands in it for two hours at most, and for one where the air is above 90.
+ */
+export const STAND_HOURS = { usual: 2, hot: 1 } as const;
+export const HOT_AIR_F = 90;
+
+/** Our choice: so long before the limit it is said with an alarm. */
+export const STAND_WARNING_MINUTES = 15;

@@ -91,6 +91,7 @@ const AGAINST: ReadonlySet<string> = new Set([
   "critical-unrecorded",
   "headspace",
   "ingredient-changed",
+  "waited",
 ]);
 
 /** What of a batch's own record, whatever its loads, speaks against calling it as tested. */

@@ -27,7 +27,7 @@ import {
   turnedOffSentence,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
-import { opening } from "./prompts.ts";
+import { fillPart, opening } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
 const DISCARD_BOIL = countWords(DISCARD_BOIL_MINUTES, "minute");
@@ -243,7 +243,8 @@ function nextJars(told: Told, loadId: string): string {
   if (!batch || fill?.state !== "running" || batch.filled === 0 || batch.ready > 0) return "";
   const left = (batch.expectedJars ?? 0) - batch.filled;
   const about = left > 0 ? `, about ${left} more` : "";
-  return `Ready for the next jars of ${batchName(batch)}${about}. Tell me how many you fill.`;
+  const part = fillPart(told.state, batch, left);
+  return `Ready for the next jars of ${batchName(batch)}${about}.${part} Tell me how many you fill.`;
 }
 
 function stageDone(told: Told, ownerId: string, stage: string): string {

@@ -1,12 +1,14 @@
 /** What is said when something comes due, and when an alarm repeats. */
+
 import type { DueItem } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
+import { mayStandMinutes } from "../kitchen/loads/standing.ts";
 import { batchName, ownerName, timerName, upper } from "../kitchen/names.ts";
-import { isLoad } from "../kitchen/owners.ts";
+import { isLoad, type Owner } from "../kitchen/owners.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { StageRules } from "../kitchen/stages/rules.ts";
-import { type Load, type State, wallOf } from "../kitchen/state.ts";
+import { type Batch, type Load, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
@@ -71,6 +73,14 @@ export function dueSentence(state: State, item: DueItem): string {
     }
     case "late":
       return `${name}: ${title} is overdue. It should follow at once.`;
+    case "stands":
+      return `${name}: ${filled(owner)} before the canner. In with them, or keep them hot.`;
+    case "stood":
+      return (
+        `${name}: ${filled(owner)}, and may stand no longer than ` +
+        `${durationWords(mayStandMinutes(state, owner as Batch) * MINUTE_MS)} in all. ` +
+        "Into the canner now; later they are not as tested."
+      );
     case "start":
       return `${name}: time to start to ${title}.`;
     case "min":
@@ -96,6 +106,11 @@ function beginSentence(state: State, { recipe, variety, title }: PlannedItem, at
 
 function length(minutes = 0): string {
   return durationWords(minutes * MINUTE_MS);
+}
+
+function filled(owner: Owner): string {
+  const jars = isLoad(owner) ? 0 : owner.ready;
+  return `${jars} filled jar${jars === 1 ? " stands" : "s stand"}`;
 }
 
 function halfway(load: Load, name: string): string {

@@ -1,5 +1,7 @@
 /** What is said when a stage's turn comes. */
+
 import { startByWordAt } from "../kitchen/agenda.ts";
+import { largestLoad } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { batchName, ownerName, upper } from "../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
@@ -9,6 +11,7 @@ import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { whyOffTheShelf } from "../recipe/choose-process.ts";
+import { numberWords } from "../reckon/number-words.ts";
 import { momentWords } from "./spoken-time.ts";
 
 /** Stages that began or whose turn to be begun came between two states, oldest owner first. */
@@ -109,6 +112,12 @@ function waitingForCanner(state: State, batch: Batch, run: StageRun): string {
   return `${wait} It goes into the jars at once. ${canner}`;
 }
 
+/** Jars are filled load by load, so that none stands before a canner that is full. */
+export function fillPart(state: State, batch: Batch, left: number): string {
+  const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : left;
+  return left > holds ? ` Fill ${numberWords(holds)} now; keep the rest hot.` : "";
+}
+
 /** How the lids are to be marked, so that lots stay apart. */
 function marking(state: State, batch: Batch): string {
   const others = activeOwners(state).some(
@@ -116,12 +125,13 @@ function marking(state: State, batch: Batch): string {
   );
   const load = openLoad(state, batch);
   const expected = batch.expectedJars ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
+  const part = fillPart(state, batch, batch.expectedJars ?? 0);
   const lids =
     batch.lot.variety || others
       ? ` Mark the lids ${batch.mark} 1, ${batch.mark} 2, and so on.`
       : "";
   const wait = load || !batch.option ? "" : " Wait for the canner.";
-  return `${wait}${expected}${lids} Tell me how many.`;
+  return `${wait}${expected}${part}${lids} Tell me how many.`;
 }
 
 /** When the seals may be checked: "from nine in the morning to nine at night". */

@@ -3,6 +3,7 @@ import { rehearseCommand } from "../../src/commands/rehearse/rehearse.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import type { BatchLog, Review, StageLog } from "../../src/review/batch-log.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";
+import { contradictions } from "./own-figures.ts";
 
 /** A line of the conversation as `rehearse --json` gives it. */
 export type Said = { at: string; rank: string; text: string };
@@ -52,7 +53,10 @@ export async function play(
     version: "0.0.0",
   });
   if (result.stdout === "") throw new Error(`code ${result.code}: ${result.stderr}`);
-  return { ...JSON.parse(result.stdout), code: result.code, text: result.stdout };
+  const played: Played = { ...JSON.parse(result.stdout), code: result.code, text: result.stdout };
+  const faults = contradictions(played.review);
+  if (faults.length > 0) throw new Error(`a verdict against its own figures: ${faults.join("; ")}`);
+  return played;
 }
 
 /** The only batch there is; throws where there are several or none. */

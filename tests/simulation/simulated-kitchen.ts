@@ -1,4 +1,5 @@
 /** One rehearsed kitchen, line by line, with what must hold looked at after each and at the end. */
+
 import { readRehearseCall } from "../../src/commands/rehearse/rehearse.ts";
 import { fileName, filesInOrder } from "../../src/journal/file-name.ts";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
@@ -9,12 +10,14 @@ import { replay } from "../../src/kitchen/evolve.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import type { Utterance } from "../../src/ports/voice.ts";
 import type { Library } from "../../src/recipe/library.ts";
+import { review } from "../../src/review/batch-log.ts";
 import { verdictOf } from "../../src/review/verdict.ts";
 import { grammarNow } from "../../src/session/listening/listening.ts";
 import { eventsOf, KITCHEN_FORMAT } from "../../src/session/reading/journal-records.ts";
 import { type Direction, readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal, type RehearsalParts } from "../../src/session/rehearsal/rehearse.ts";
 import type { Session } from "../../src/session/session.ts";
+import { contradictions } from "../scenarios/own-figures.ts";
 import { AlarmsHeard } from "./alarms-heard.ts";
 import { clockChange, type Fault, faultOf } from "./faults-played.ts";
 import { type Row, rowsOf, slowObjections } from "./slow-reading.ts";
@@ -254,6 +257,8 @@ export class SimulatedKitchen {
     const change = clockChange(from, to, ZONE);
     if (change) this.faults[change] = 1;
     for (const batch of Object.values(state.batches)) this.judge(state, batch, rows, now);
+    const against = contradictions(review(state, now));
+    must("no verdict contradicts its own figures", against.length === 0, () => against.join("; "));
   }
 
   private judge(state: State, batch: Batch, rows: readonly Row[], now: number): void {

@@ -1,8 +1,10 @@
 /** Facts of jars: filled, set aside, sealed or not, and what became of them. */
+
 import * as z from "zod/mini";
 import { largestLoad, unaccounted } from "../jars.ts";
 import { recount } from "../loads/jar-tally.ts";
 import { spoil } from "../loads/spoil.ts";
+import { filledFrom } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
 import { isLoad, ownerOf, runOfRole } from "../owners.ts";
 import { begin, finish, isOver, reopen, skip } from "../stage-run.ts";
@@ -34,6 +36,7 @@ export const JAR_FACTS = {
       const fill = batch && runOfRole(batch, "filling");
       if (!batch || !fill) return false;
       if (fill.state === "waiting") begin(fill, event.t);
+      if (batch.ready === 0) batch.filledFrom = filledFrom(state, batch, fill, event.t);
       batch.ready = event.count;
       if (event.size) batch.jar = event.size;
       recount(state, batch);

@@ -6,6 +6,7 @@ import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
 import { cannerStages } from "../loads/canner-stages.ts";
 import { recount } from "../loads/jar-tally.ts";
 import { raiseTerms } from "../loads/raise-terms.ts";
+import { mayStandMinutes } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
 import { hasBegun, runOf, runOfRole } from "../owners.ts";
 import { finish, isOver, newRun } from "../stage-run.ts";
@@ -110,7 +111,10 @@ export const LOAD_FACTS = {
       for (const { batch: id, jars, first } of event.parts) {
         const batch = state.batches[id];
         if (!batch) continue;
+        const from = batch.filledFrom;
+        const mayMinutes = mayStandMinutes(state, batch);
         batch.ready = Math.max(0, batch.ready - jars);
+        if (batch.ready === 0) delete batch.filledFrom;
         load.parts.push({
           batch: id,
           jars,
@@ -122,6 +126,7 @@ export const LOAD_FACTS = {
           again: 0,
           failedAgain: 0,
           aside: 0,
+          ...(from === undefined ? {} : { stood: { from, mayMinutes } }),
           spoiled: 0,
           spoiledJars: [],
         });

@@ -6,6 +6,7 @@ import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { loseProcess, turnOff, uncover } from "../loads/heat-off.ts";
+import { isAir } from "../loads/standing.ts";
 import { isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, sign } from "../stage-run.ts";
@@ -195,6 +196,7 @@ export const SIGN_FACTS = {
       const { what, temperatureF } = event;
       const reading = { at: event.t, what, value: temperatureF, unit: "F" };
       const owner = event.owner === null ? undefined : ownerOf(state, event.owner);
+      if (event.owner === null && isAir(what)) state.kitchen.airF = temperatureF;
       if (!owner) return event.owner === null && "noted";
       owner.readings.push(reading);
       if (!isLoad(owner) || !isLoaded(owner)) return "noted";

@@ -1,0 +1,42 @@
+/**
+ * Filled jars that stand before their canner. Nobody measures them as they cool, so the whole time
+ * from the first jar's filling counts as time in the danger zone.
+ */
+import { HOT_AIR_F, STAND_HOURS } from "../../reckon/trade-numbers.ts";
+import { hasRole } from "../stages/kinds.ts";
+import type { Batch, LoadPart, StageRun, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+
+/** What a thermometer is said to hang in where it reads the kitchen's air. */
+const AIR: ReadonlySet<string> = new Set(["kitchen", "room", "air"]);
+
+export function isAir(what: string): boolean {
+  return AIR.has(what);
+}
+
+/**
+ * When the first of the jars just told was filled: nobody says so, and it is taken to have been the
+ * filling's usual length ago, but not before the filling began nor before the last jars went in.
+ */
+export function filledFrom(state: State, batch: Batch, fill: StageRun, told: number): number {
+  const usual = told - fill.spec.typicalMinutes * MINUTE_MS;
+  const loaded = batch.loads.map((id) => state.loads[id]?.loadedAt ?? 0);
+  return Math.min(told, Math.max(usual, fill.startedAt ?? told, ...loaded));
+}
+
+/** Minutes a batch's filled jars may stand: the source's own limit, else the two-hour rule. */
+export function mayStandMinutes({ kitchen }: State, batch: Batch): number {
+  const hot = kitchen.airF !== undefined && kitchen.airF > HOT_AIR_F;
+  const rule = 60 * (hot ? STAND_HOURS.hot : STAND_HOURS.usual);
+  const own = batch.recipe.stages.flatMap((stage) => {
+    if (!hasRole(stage, "treatment")) return [];
+    return stage.after.flatMap(({ atMostMinutes }) => atMostMinutes ?? []);
+  });
+  return Math.min(rule, ...own);
+}
+
+/** How long the jars of a load stood over what they may, minutes; 0 where they did not. */
+export function stoodOver(part: LoadPart, loadedAt: number | undefined): number {
+  if (!part.stood || loadedAt === undefined) return 0;
+  return Math.max(0, (loadedAt - part.stood.from) / MINUTE_MS - part.stood.mayMinutes);
+}
