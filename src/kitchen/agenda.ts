@@ -219,7 +219,7 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
   return items;
 }
 
-/** Filled jars before their canner: said soon, and with an alarm before they have stood too long. */
+/** Filled jars before their canner: said soon, and rung before they have stood too long. */
 function standingItems(state: State, batch: Batch): DueItem[] {
   const run = runOfRole(batch, "filling");
   const { filledFrom } = batch;

@@ -344,7 +344,8 @@ function standDeviations({ loadedAt }: Load, part: Load["parts"][number]): Devia
   if (!part.stood || loadedAt === undefined || stoodOver(part, loadedAt) === 0) return [];
   const { from, mayMinutes } = part.stood;
   const most = minutesText(mayMinutes * MINUTE_MS);
-  const detail = `${minutesText(loadedAt - from)} from the first jar to the canner: ${most} at most`;
+  const stood = minutesText(loadedAt - from);
+  const detail = `${stood} from the first jar to the canner: ${most} at most`;
   return [deviation("waited", null, loadedAt, detail, "undecided")];
 }
 

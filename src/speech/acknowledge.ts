@@ -244,7 +244,8 @@ function nextJars(told: Told, loadId: string): string {
   const left = (batch.expectedJars ?? 0) - batch.filled;
   const about = left > 0 ? `, about ${left} more` : "";
   const part = fillPart(told.state, batch, left);
-  return `Ready for the next jars of ${batchName(batch)}${about}.${part} Tell me how many you fill.`;
+  const next = `Ready for the next jars of ${batchName(batch)}${about}.`;
+  return `${next}${part} Tell me how many you fill.`;
 }
 
 function stageDone(told: Told, ownerId: string, stage: string): string {

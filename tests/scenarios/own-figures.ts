@@ -14,6 +14,9 @@ const ANSWERED: ReadonlySet<string> = new Set([
   ...["boil-lost", "pressure-lost", "temperature-lost", "unwatched", "altitude-raised"],
 ]);
 
+/** What was done with jars that are no longer among those judged. */
+const GONE: ReadonlySet<string> = new Set(["reprocess", "refrigerate", "freeze", "discard"]);
+
 function ofLoad(load: LoadLog): string[] {
   const { process, verdict } = load;
   if (verdict !== "as-tested") return [];
@@ -24,16 +27,17 @@ function ofLoad(load: LoadLog): string[] {
   return [`as tested after ${achievedMinutes} of ${testedMinutes} minutes`];
 }
 
-function ofBatch(batch: BatchLog): string[] {
+function ofBatch(batch: BatchLog, good: ReadonlySet<string>): string[] {
   if (batch.verdict !== "as-tested") return [];
   const { process, jars } = batch;
   const held = batch.deviations.filter(({ code, disposition }) => {
-    return NEVER.has(code) || (ANSWERED.has(code) && disposition === "undecided");
+    const gone = GONE.has(disposition);
+    return (NEVER.has(code) && !gone) || (ANSWERED.has(code) && disposition === "undecided");
   });
   const short = process && process.achievedMinutes < process.testedMinutes;
   const timed = batch.stages.filter(({ kind }) => kind === "process" || kind === "vent");
   const brief = timed.filter(({ load, minutes, planned }) => {
-    return load !== null && minutes + 0.01 < planned.minMinutes;
+    return load !== null && good.has(load) && minutes + 0.01 < planned.minMinutes;
   });
   return [
     ...held.map(({ code, detail }) => `as tested with ${code}: ${detail}`),
@@ -47,5 +51,10 @@ function ofBatch(batch: BatchLog): string[] {
 
 /** Every verdict that its own figures contradict; empty where none does. */
 export function contradictions(review: Review): string[] {
-  return [...review.loads.flatMap(ofLoad), ...review.batches.flatMap(ofBatch)];
+  const tested = review.loads.filter(({ verdict }) => verdict === "as-tested");
+  const good = new Set(tested.map(({ id }) => id));
+  return [
+    ...review.loads.flatMap(ofLoad),
+    ...review.batches.flatMap((batch) => ofBatch(batch, good)),
+  ];
 }
