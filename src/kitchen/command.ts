@@ -57,6 +57,10 @@ export type AnswerMeant = {
   all?: true;
   /** The number is no exact one. */
   about?: true;
+  /** A gauge was never tested. */
+  untested?: true;
+  /** Nothing but a guess, or that it is not known: it answers, and leaves the doubt. */
+  unsure?: true;
 };
 
 /** One thing in the kitchen by its ids: a batch or load, one of its stages, or a timer. */
@@ -124,10 +128,10 @@ export type SlotsOf = {
     atPsi?: number;
   };
   /**
-   * Factors of the recipe are said to hold, or not to, and nothing else; they are the command's
-   * `confirms`.
+   * A critical factor is said to hold, or not to, or the answer to it is taken back; the last one
+   * that was answered where none is named. All that are spoken of are the command's `confirms`.
    */
-  confirm: Nothing;
+  factor: { factor?: string; value?: number; held: Confirm["held"] };
   /** The batches to plan a day of; `quiet` as `22:00-06:00`; `planned` once it is worked out. */
   plan: {
     items?: LotToPlan[];

@@ -26,5 +26,7 @@ export const DEVIATION_CODES = [
   "log-not-written",
   "waited",
   "altitude-raised",
+  "unheard",
+  "contradicted",
 ] as const;
 export type DeviationCode = (typeof DEVIATION_CODES)[number];

@@ -10,12 +10,12 @@ import {
 } from "../reckon/trade-numbers.ts";
 import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
+import { applies } from "./factor-questions.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
 import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
 import { stoodOver } from "./loads/standing.ts";
 import { potOf } from "./names.ts";
 import { runOfRole } from "./owners.ts";
-import { applies } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
 import { hasRole, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Deviation, Kept, Load, StageRun, State, Stretch } from "./state.ts";
@@ -146,9 +146,14 @@ function factorDeviations(batch: Batch): Deviation[] {
   for (const factor of batch.recipe.critical) {
     if (!applies(batch, factor)) continue;
     const said = batch.confirmed.find((one) => one.factor === factor.id);
-    if (said?.held) continue;
     const asking = batch.stages.find((run) => run.spec.asks.includes(factor.id));
     const stage = asking?.id ?? null;
+    for (const { factor: id, at, held } of batch.reopened) {
+      if (id !== factor.id) continue;
+      const now = held === null ? "then in doubt" : "then denied";
+      list.push(deviation("contradicted", stage, at, `${id}: confirmed, ${now}`));
+    }
+    if (said?.held) continue;
     if (said) {
       const code = factor.id === "headspace" ? "headspace" : "critical-unrecorded";
       list.push(deviation(code, stage, said.at, `${factor.id}: answered no`));
@@ -226,6 +231,9 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
     const done = load.disposed.find((one) => one.code === code)?.what ?? "undecided";
     const detail = pressed ? NOT_PRESSED : NOT_THROUGHOUT;
     list.push(deviation(code, stage, load.endAnswer.at, detail, done));
+  }
+  for (const at of load.endReopened) {
+    list.push(deviation("contradicted", stage, at, "the answer for its end was taken back"));
   }
   if (process) list.push(...lengthDeviations(load, process), ...raisedDeviations(load, process));
   if (load.terms?.method === "low-temperature") list.push(...highReadings(load, stage));

@@ -2,10 +2,11 @@
  * Questions that guard safety. They follow from the state, so they outlive a crash; the first is
  * the one that is asked, and a yes or no answers it.
  */
-import type { CriticalFactor, ProcessTerms } from "../recipe/recipe.ts";
+import type { ProcessTerms } from "../recipe/recipe.ts";
 import { REPROCESS_WITHIN_HOURS } from "../reckon/trade-numbers.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
+import { factorQuestions } from "./factor-questions.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { mayReprocess } from "./loads/hot-pack.ts";
@@ -13,7 +14,7 @@ import { batchName, loadName, upper } from "./names.ts";
 import { activeOwners, isLoad, runOfRole } from "./owners.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 import { isOver } from "./stage-run.ts";
-import { hasRole, rulesOf } from "./stages/kinds.ts";
+import { rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
 import { wallOf } from "./state.ts";
 import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
@@ -43,7 +44,29 @@ export type Question = {
   /** Which factor, gap or deviation. */
   detail?: string;
   choices?: string[];
+  /** Other words for what is offered. */
+  alsoSaid?: string[];
+  /** The lots that it is asked about, where they are several. */
+  batches?: string[];
+  /** What answers it, where that is not the same for all of its kind. */
+  takes?: AnswerKind;
 };
+
+/** What an answer is: one of another kind is no answer. */
+export type AnswerKind = "yes-no" | "choice" | "percent" | "inches" | "pounds" | "feet" | "jars";
+
+const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
+  altitude: "feet",
+  gauge: "choice",
+  "gauge-off": "pounds",
+  disposition: "choice",
+  seals: "jars",
+};
+
+/** What kind of answer a question takes. */
+export function takes({ kind, takes: own }: Question): AnswerKind {
+  return own ?? TAKES[kind] ?? "yes-no";
+}
 
 const RANK: Record<QuestionKind, number> = {
   gap: 0,
@@ -65,14 +88,19 @@ const RANK: Record<QuestionKind, number> = {
 /** Questions on which a running process hangs: nothing else is asked while one of them waits. */
 const URGENT_RANK = 1;
 /** A question that got no answer for so long no longer keeps others from being asked. */
-const PATIENCE_MS = 5 * MINUTE_MS;
+export const PATIENCE_MS = 5 * MINUTE_MS;
+
+/** Whether a running process hangs on it. */
+export function isUrgent({ kind }: Question): boolean {
+  return RANK[kind] <= URGENT_RANK;
+}
 
 /**
  * Open questions. First the one that a yes, a no or a number answers now (the one asked last, or
  * one that a process hangs on); then the others, the one to ask next in front.
  */
 export function questions(state: State): Question[] {
-  const list = byRank(state);
+  const list = byRank(state).flatMap((one) => openStill(state, one) ?? []);
   const asked = list.filter((one) => state.asked[one.key] !== undefined);
   const when = (one: Question) => state.asked[one.key] ?? 0;
   const urgent = asked.find((one) => RANK[one.kind] <= URGENT_RANK);
@@ -83,6 +111,29 @@ export function questions(state: State): Question[] {
       undefined,
     );
   return now ? [now, ...list.filter((one) => one !== now)] : list;
+}
+
+/** The question that was asked and waits for its answer. */
+export function shownQuestion(state: State): Question | undefined {
+  const [open] = questions(state);
+  return open && state.asked[open.key] !== undefined ? open : undefined;
+}
+
+/** A guess is asked about again no sooner. */
+const AGAIN_AFTER_MS = 10 * MINUTE_MS;
+
+/** An answer that left it open is asked for once more, when no jars are on their way. */
+function openStill(state: State, question: Question): Question | undefined {
+  const again = `${question.key}/again`;
+  const leftAt = state.leftOpen[question.key];
+  if (leftAt === undefined) return question;
+  if (state.leftOpen[again] !== undefined || state.lastW - leftAt < AGAIN_AFTER_MS)
+    return undefined;
+  const calm = activeOwners(state).every((owner) => {
+    if (isLoad(owner)) return owner.loadedAt === undefined || owner.unloadedAt !== undefined;
+    return owner.ready === 0 && runOfRole(owner, "filling")?.state !== "running";
+  });
+  return calm ? { ...question, key: again } : undefined;
 }
 
 /** The question to ask now: none while one that was just asked, or an urgent one, waits. */
@@ -106,9 +157,10 @@ function byRank(state: State): Question[] {
   for (const owner of activeOwners(state)) {
     if (isLoad(owner)) list.push(...loadQuestions(owner));
     else if (owner.state !== "abandoned") {
-      list.push(...gaugeQuestions(state, owner), ...factorQuestions(owner));
+      list.push(...gaugeQuestions(state, owner));
     }
   }
+  list.push(...factorQuestions(state));
   list.push(...dispositionQuestions(state), ...doubtQuestion(state), ...sealedQuestions(state));
   const named = list.map((one) => ({ ...one, text: `${aboutWords(state, one)}${one.text}` }));
   return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
@@ -133,34 +185,6 @@ function sealedQuestions(state: State): Question[] {
       },
     ];
   });
-}
-
-/** Whether a factor of the recipe applies to the way this batch is put up. */
-export function applies(batch: Batch, factor: CriticalFactor): boolean {
-  const { methods, packs, processUnderMinutes } = factor.onlyFor ?? {};
-  const method = batch.option?.method;
-  if (methods && !(method && methods.includes(method))) return false;
-  if (processUnderMinutes !== undefined) {
-    if (!batch.terms || batch.terms.minutes >= processUnderMinutes) return false;
-  }
-  return !packs || (batch.pack !== null && packs.includes(batch.pack));
-}
-
-function factorQuestions(batch: Batch): Question[] {
-  if (batch.state === "complete") return [];
-  const list: Question[] = [];
-  for (const factor of batch.recipe.critical) {
-    if (!applies(batch, factor)) continue;
-    if (batch.confirmed.some((one) => one.factor === factor.id)) continue;
-    const turn = batch.stages.some((run) => {
-      if (!run.spec.asks.includes(factor.id) || run.state === "waiting") return false;
-      return !hasRole(run.spec, "filling") || batch.filled > 0;
-    });
-    if (!turn) continue;
-    const key = `factor/${batch.id}/${factor.id}`;
-    list.push({ key, kind: "factor", text: factor.ask, about: batch.id, detail: factor.id });
-  }
-  return list;
 }
 
 /** The year a gauge test belongs to. */
@@ -228,7 +252,9 @@ function loadQuestions(load: Load): Question[] {
   });
   const text = ENDING[terms.method];
   if (text && hasEnded(load, process) && !load.endAnswer) {
-    list.push({ key: `end/${about}/${roundOf(kept)}`, kind: "end", text, about });
+    const again = load.endReopened.map((at) => `/${at}`).at(-1) ?? "";
+    const key = `end/${about}/${roundOf(kept)}${again}`;
+    list.push({ key, kind: "end", text, about });
   }
   const check = runOfRole(load, "seals");
   if (check?.state === "running") {
@@ -337,6 +363,10 @@ function aboutWords(state: State, question: Question): string {
     (owner) => !isLoad(owner) && owner.state !== "complete",
   );
   if (running.length < 2 || question.about === null) return "";
+  if (question.batches) {
+    const lots = question.batches.flatMap((id) => state.batches[id] ?? []);
+    return `${upper(lots.map(batchName).join(" and "))}: `;
+  }
   const batch = state.batches[question.about];
   const load = state.loads[question.about];
   const name = batch ? batchName(batch) : load ? loadName(state, load) : "";

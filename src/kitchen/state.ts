@@ -56,7 +56,10 @@ export type StageRun = {
   endedShort?: boolean;
 };
 
-export type Confirmation = { factor: string; held: boolean; at: number };
+export type Confirmation = { factor: string; held: boolean; at: number; value?: number };
+
+/** A factor that was said to hold, and of which that was taken back; `held` is what was said then. */
+export type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
 
 export type Reading = { at: number; what: string; value: number; unit: string };
 
@@ -98,6 +101,7 @@ export type Batch = {
   spoiled: number;
   loads: string[];
   confirmed: Confirmation[];
+  reopened: Reopened[];
   /** When it was held on purpose; without an end while it is. */
   holds: { from: number; to?: number }[];
   readings: Reading[];
@@ -153,6 +157,8 @@ export type Load = {
   /** Whether its end is asked about: of pressure it was not, in older journals. */
   endAsked: boolean;
   endAnswer?: { at: number; yes: boolean };
+  /** When a yes to its end was taken back. */
+  endReopened: number[];
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */
   column?: number;
   hot?: number;
@@ -277,6 +283,8 @@ export type State = {
   ringing: string[];
   /** Questions already asked, by key, with when. */
   asked: Record<string, number>;
+  /** Questions whose answer left them open, by key, with when. */
+  leftOpen: Record<string, number>;
   hushedUntil: number | null | undefined;
   clockSets: { at: number; byMs: number }[];
   logFailures: { from: number; to: number; events: number }[];
@@ -324,6 +332,7 @@ export function initialState(): State {
     due: {},
     ringing: [],
     asked: {},
+    leftOpen: {},
     hushedUntil: undefined,
     clockSets: [],
     logFailures: [],

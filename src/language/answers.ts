@@ -1,5 +1,5 @@
 import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
-import { choiceIn } from "./choosing.ts";
+import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
 import type { Question } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
@@ -75,16 +75,73 @@ function lostBoil(said: Utterance): Command | undefined {
   return { intent: "no", slots: {}, confidence: 1 };
 }
 
+const NEVER = /^(it|the dial|the gauge|that)? ?(is|was|has)? ?(never|not)( been)?( tested)?$/;
+
+function neverTested(said: Utterance): boolean {
+  return !said.asked && NEVER.test(said.words.map(({ word }) => word).join(" "));
+}
+
+/** Words that stand around a measure and leave it exact. */
+const BESIDE_MEASURE = wordSet(
+  "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left there",
+  "exactly of an in each every all jar jars headspace percent inch inches yes strength vinegar our",
+);
+/** Words that make a measure a guess. */
+const ROUGHLY = /\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish)\b/;
+
+/** A measure and nothing else: "five percent", "half an inch"; a rough one is a guess. */
+function measure(said: Utterance): Command | undefined {
+  const { words } = said;
+  if (said.asked) return undefined;
+  const all = words.map(({ word }) => word).join(" ");
+  for (let from = 0; from < words.length; from += 1) {
+    const beside = (list: typeof words) =>
+      list.every(({ word }) => BESIDE_MEASURE.has(word) || ROUGHLY.test(word));
+    if (!beside(words.slice(0, from))) return undefined;
+    const whole = numbersAt(words, from).find(({ next }) => beside(words.slice(next)));
+    if (whole) return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(whole.value, 1);
+  }
+  return /^(a|an|(it is )?an) inch$/.test(all) ? answer(1, 1) : undefined;
+}
+
+/** What is answered by a guess, or by not knowing. */
+export const UNSURE = "unsure";
+const UNKNOWN_TO_US = answer(UNSURE, 1, { unsure: true });
+
+/** The answer to a question that guards safety: exact, a guess, or none. */
+function guarded(said: Utterance, question: Question): Command | undefined {
+  if (isGuess(said.words)) return UNKNOWN_TO_US;
+  switch (question.kind) {
+    case "yes-no":
+      return lostBoil(said);
+    case "choice": {
+      const chosen = exactChoice(said, question.choices ?? []);
+      return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen));
+    }
+    case "percent":
+    case "inches":
+      return measure(said);
+    default:
+      return undefined;
+  }
+}
+
 /**
  * The answer to the question that waits, where the words are one; a new report, an order or a yes
  * or no goes on to be understood as itself.
  */
 export function answerTo(said: Utterance, question: Question): Command | undefined {
+  const safe = question.guards ? guarded(said, question) : undefined;
+  if (safe) return safe;
+  if (question.guards && !NUMBERED.has(question.kind)) return undefined;
   if (question.kind === "choice" || question.choices) {
     const chosen = choiceIn(said, question.choices ?? []);
     if (chosen !== undefined) return answer(chosen, 1, chosenMeans(chosen));
   }
-  if (question.kind === "yes-no") return lostBoil(said) ?? unsure(said);
+  if (question.kind === "yes-no") return isGuess(said.words) ? UNKNOWN_TO_US : undefined;
+  if (question.kind === "gauge-off" && neverTested(said)) {
+    return answer("never", 1, { untested: true });
+  }
   const off = question.kind === "gauge-off" ? poundsOff(said) : undefined;
   if (off !== undefined) return answer(off, 1, { readsHighPsi: off });
   // Asked which jars did not seal, none is all that sealed.
@@ -98,12 +155,8 @@ export function answerTo(said: Utterance, question: Question): Command | undefin
   return undefined;
 }
 
-/** A guess answers neither yes nor no. */
-export const UNSURE = "unsure";
-
-function unsure(said: Utterance): Command | undefined {
-  return isGuess(said.words) ? answer(UNSURE, 1) : undefined;
-}
+/** Questions that guard safety and take a number that is read below. */
+const NUMBERED: ReadonlySet<Question["kind"]> = new Set(["altitude", "jars", "gauge-off"]);
 
 function hasFeet(said: Utterance): boolean {
   return said.words.some(({ word }) => word === "feet" || word === "meters");

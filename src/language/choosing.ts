@@ -21,7 +21,7 @@ function wordsIn(choice: string): string[] {
 }
 
 /** The choices whose words hold everything that was said; misheard words by sound. */
-function namedBy(said: readonly string[], choices: readonly string[]): number[] {
+function namedBy(said: readonly string[], choices: readonly string[], nearToo: boolean): number[] {
   const limit = choices.length <= 3 ? 2 : 1;
   const fits = (choice: string, near: boolean): boolean => {
     const words = wordsIn(choice);
@@ -36,7 +36,7 @@ function namedBy(said: readonly string[], choices: readonly string[]): number[] 
       ),
     );
   };
-  for (const near of [false, true]) {
+  for (const near of nearToo ? [false, true] : [false]) {
     const found = choices.flatMap((choice, index) => (fits(choice, near) ? [index] : []));
     const exact = found.filter((index) => wordsIn(choices[index]!).join(" ") === said.join(" "));
     if (exact.length === 1) return exact;
@@ -67,6 +67,7 @@ export function pickChoices(text: string, choices: readonly string[]): number[] 
     const found = namedBy(
       part.split(" ").filter((word) => word !== "and"),
       choices,
+      true,
     );
     if (found.length !== 1) return undefined;
     picked.add(found[0]!);
@@ -86,6 +87,25 @@ function placeOf(said: Utterance, count: number): number | undefined {
   const left = ordinal && rest.slice(ordinal.next).filter(({ word }) => word !== "one");
   if (!ordinal || left?.length !== 0) return undefined;
   return ordinal.value >= 1 && ordinal.value <= count ? ordinal.value - 1 : undefined;
+}
+
+const BESIDE_CHOICE = wordSet("they them were all that gauge lids jars so");
+const DENIES = wordSet("no not never none neither without");
+
+/** The one choice that was named by its own words and no others that say anything. */
+export function exactChoice(said: Utterance, choices: readonly string[]): string | undefined {
+  const denies = said.words.filter(({ word }) => DENIES.has(word));
+  if (said.asked) return undefined;
+  const fits = choices.filter((choice) => {
+    const words = wordsIn(choice);
+    return denies.every(({ word }) => words.includes(word));
+  });
+  const all = core(said).join(" ");
+  const same = fits.find((choice) => core(wordsOf(choice)).join(" ") === all);
+  if (same !== undefined) return same;
+  const words = core(said).filter((word) => !BESIDE_CHOICE.has(word));
+  const found = words.length > 0 ? namedBy(words, fits, false) : [];
+  return found.length === 1 ? fits[found[0]!] : undefined;
 }
 
 /**

@@ -52,10 +52,23 @@ export type Context = {
   pressureUnit?: "psi" | "kPa";
 };
 
-/** `choices` are the names as they were offered, for a question of kind `choice`. */
+/**
+ * `choices` are the names as they were offered, and others for the same, for a question of kind
+ * `choice`. One that `guards` safety takes no near match, and a guess answers it.
+ */
 export type Question = {
-  kind: "yes-no" | "number" | "choice" | "altitude" | "jars" | "text" | "gauge-off";
+  kind:
+    | "yes-no"
+    | "number"
+    | "choice"
+    | "altitude"
+    | "jars"
+    | "text"
+    | "gauge-off"
+    | "percent"
+    | "inches";
   choices?: readonly string[];
   /** What it asks about: a critical factor, or its kind in the kitchen. */
   key?: string;
+  guards?: true;
 };

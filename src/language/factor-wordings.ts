@@ -26,6 +26,7 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   lids: "[the|our|my] [canning] lids",
   new: "([brand] new|fresh|unused)",
   old: "(old|used|reused|second-hand|second hand|not new|not brand new)",
+  "last-year": "(last year|last year is|last season|last season is)",
   salt: "[the] [pure] [canning|pickling|canning and pickling] salt",
 };
 
@@ -34,7 +35,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     value: 5,
     yes: [
       "{value} percent",
-      "(it|that|<vinegar>) (is|was) [a] [<labeled>] [at] {value} percent",
+      "(it|that|<vinegar>) (is|was) [only] [a] [<labeled>] [at] {value} percent",
       "(it|<vinegar>|the label|the bottle|the jug) (says|reads) {value} percent",
       "[it is] [<labeled>] {value} percent (vinegar|acid|acidity|acetic acid)",
       "[it is] [store-bought] [and] <labeled> {value} percent",
@@ -124,8 +125,10 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
     no: [
       "<old> lids",
+      "(those|these|they|the lids) (are|were) [<last-year>] [<old>] (lids|ones)",
+      "<last-year> lids",
       "no new lids",
-      "(<lids>|they) are [all] <old>",
+      "(<lids>|they) (are|were) [all] <old>",
       "<we> (used|using|put on|got) <old> (lids|ones)",
       "(old|used) ones",
     ],
@@ -173,6 +176,8 @@ export const GUESSES: readonly string[] = [
   ...["i figure", "i suspect", "probably", "maybe", "perhaps", "possibly", "likely"],
   ...["most likely", "very likely", "i am pretty sure", "pretty sure", "fairly sure"],
   ...["i am fairly sure", "i am not sure", "not sure", "as far as i know", "apparently"],
+  ...["no idea", "i have no idea", "i can not tell", "i can not say", "who knows"],
+  ...["i do not remember", "i can not remember", "i forget", "no clue"],
   ...["as far as i can tell", "supposedly", "more or less", "sort of", "kind of", "mostly"],
   ...["it should be", "they should be", "should be", "could be", "might be", "i do not know"],
   ...["do not know", "not really sure", "hard to say", "if i remember right", "almost"],

@@ -107,10 +107,10 @@ export function understand(text: string, context: Context): Command {
   const said = withoutFirstThoughts(wordsOf(text));
   const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
-    return { intent: "answer", slots: { value: UNSURE }, confidence: 1 };
+    return { intent: "answer", slots: { value: UNSURE, unsure: true }, confidence: 1 };
   }
   const confirming = withConfirms(said, context);
-  if (confirming?.intent === "confirm" && !MEANINGS[plain.intent].report) return confirming;
+  if (confirming?.intent === "factor" && !MEANINGS[plain.intent].report) return confirming;
   if (plain.intent !== "unknown" && plain.confidence >= CERTAIN) return plain;
   return confirming ?? (plain.intent === "unknown" ? ofMarked(text, context) : plain);
 }
@@ -136,7 +136,8 @@ function withConfirms(said: Utterance, context: Context): Command | undefined {
   const { confirms, rest } = partedFrom(said.words, context.factors);
   if (confirms.length === 0) return undefined;
   const alone = aloneWith(confirms, rest);
-  if (alone) return { intent: "confirm", slots: {}, confidence: 1, confirms: alone };
+  const [first] = alone ?? [];
+  if (first) return { intent: "factor", slots: { ...first }, confidence: 1, confirms: alone ?? [] };
   const command = understoodWords({ ...said, words: [...rest] }, context);
   const certain = MEANINGS[command.intent].report && command.confidence >= CERTAIN;
   return certain && !isCount(command, rest)

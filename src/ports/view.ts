@@ -90,7 +90,8 @@ export type View = {
   rest: Item[];
   timers: Item[];
   soonest?: BigClock;
-  question?: { text: string; answer: string };
+  /** The one question that is open; `of` is how many wait, it among them. */
+  question?: { text: string; answer: string; of: number };
   /** What Space or Enter on an empty line does, or what to say instead. */
   key: { text: string; works: boolean };
   keys: LabelledKey[];

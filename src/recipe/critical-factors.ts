@@ -11,52 +11,113 @@ const GUIDE_1 = "USDA Complete Guide to Home Canning, Guide 1";
 const GUIDE_3 = "USDA Complete Guide to Home Canning, Guide 3";
 const GUIDE_6 = "USDA Complete Guide to Home Canning, Guide 6";
 
+const COLD = "Keep those jars in the refrigerator.";
+
+/** The two hours are those of a mistake in the process (University of Nebraska-Lincoln). */
+const LATER =
+  "Out of the canner for less than two hours: put those jars in the refrigerator now. " +
+  "Longer: they are not safe to eat; throw them out untasted.";
+const SEAL = "The seal may not last: keep those jars in the refrigerator and eat them first.";
+
 export const CRITICAL_FACTORS: CriticalFactor[] = [
   {
     id: "vinegar-5-percent",
-    ask: "Is the vinegar store-bought and labeled 5 percent?",
+    ask: "What strength does the vinegar's label say?",
+    answer: { type: "percent", least: 5 },
+    otherwise:
+      "The recipe was tested with 5 percent: make the brine anew with that before you fill, or " +
+      "keep those jars in the refrigerator.",
+    later: LATER,
     source: GUIDE_6,
   },
   {
     id: "bottled-juice",
-    ask: "Is the lemon or lime juice bottled, and not key lime?",
+    ask: "Lemon or lime juice: bottled or fresh?",
+    answer: {
+      type: "choice",
+      right: ["bottled"],
+      wrong: ["fresh", "squeezed", "fresh squeezed", "key lime"],
+    },
+    otherwise: `Its acid varies and was not tested. ${COLD}`,
+    later: LATER,
     source: "National Center for Home Food Preservation, choice salsa",
   },
   {
     id: "acid-in-every-jar",
-    ask: "Did every jar get its acid?",
+    ask: "Acid: in every jar or only in some?",
+    answer: {
+      type: "choice",
+      right: ["in every jar", "all"],
+      wrong: ["only in some", "some", "none", "in none"],
+    },
+    otherwise:
+      "Open each jar and put its acid in before it goes into the canner; else keep it in the " +
+      "refrigerator.",
+    later: LATER,
     source: GUIDE_3,
   },
   {
     id: "sterile-jars",
-    ask: "Were the empty jars boiled to sterilize them?",
+    ask: "Empty jars: sterilized or only washed?",
+    answer: {
+      type: "choice",
+      right: ["sterilized", "sterile", "boiled"],
+      wrong: ["only washed", "washed", "rinsed", "not sterilized", "not boiled"],
+    },
+    otherwise: `A process under 10 minutes wants sterile jars. ${COLD}`,
+    later: LATER,
     onlyFor: { methods: ["boiling-water", "steam"], processUnderMinutes: 10 },
     source: GUIDE_1,
   },
   {
     id: "hot-pack-hot",
-    ask: "Did it all go into the jars hot, straight off the boil?",
+    ask: "Food into the jars: hot off the boil or cooled?",
+    answer: {
+      type: "choice",
+      right: ["hot off the boil", "hot", "boiling"],
+      wrong: ["cooled", "cold", "cool", "warm", "lukewarm", "raw"],
+    },
+    otherwise: `The time was tested for food packed hot: heat it up and fill again. Else: ${COLD}`,
+    later: LATER,
     onlyFor: { packs: ["hot"] },
     source: GUIDE_1,
   },
   {
     id: "headspace",
-    ask: "Was the headspace checked in every jar?",
+    ask: "How much headspace did you leave?",
+    answer: { type: "inches" },
+    otherwise: "Put it right before the jars go in; otherwise keep them in the refrigerator.",
+    later: SEAL,
     source: GUIDE_1,
   },
   {
     id: "new-lids",
-    ask: "Are the lids new?",
+    ask: "Lids: new or used?",
+    answer: { type: "choice", right: ["new"], wrong: ["used", "old", "reused"] },
+    otherwise: `Put on new lids before the jars go in. Else: ${COLD}`,
+    later: SEAL,
     source: GUIDE_1,
   },
   {
     id: "sound-ferment",
-    ask: "Is the ferment sound: no slime, no mold below the surface, no bad smell?",
+    ask: "The ferment: sound, or with slime, mold below the surface or a bad smell?",
+    answer: {
+      type: "choice",
+      right: ["sound", "no slime"],
+      wrong: ["slime", "slimy", "mold", "moldy", "a bad smell", "smells bad"],
+    },
+    otherwise: "Throw it out.",
     source: GUIDE_6,
   },
   {
     id: "full-salt",
-    ask: "Is all the salt in, pure canning salt, by the recipe's measure?",
+    ask: "The salt: all by the recipe or less?",
+    answer: {
+      type: "choice",
+      right: ["all by the recipe", "all", "all in"],
+      wrong: ["less", "half", "not all"],
+    },
+    otherwise: "With less salt a ferment is not safe: put in the rest now, or throw it out.",
     source: GUIDE_6,
   },
 ];

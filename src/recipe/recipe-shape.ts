@@ -137,11 +137,25 @@ export const stage = z.object({
   writtenMinutes: z.optional(minutes),
 });
 
+/**
+ * What a factor is answered with. `percent` holds from `least` on; `inches` at the recipe's
+ * headspace; of a choice the first word of each side is offered, the others mean the same.
+ */
+const factorAnswer = z.union([
+  z.object({ type: z.literal("percent"), least: positive }),
+  z.object({ type: z.literal("inches") }),
+  z.object({ type: z.literal("choice"), right: z.array(text), wrong: z.array(text) }),
+]);
+
 /** Something that must be right for the jar to be safe, and how it is asked. */
 export const criticalFactor = z.object({
   id,
-  /** A yes-or-no question whose yes confirms it. */
+  /** Asks for a value; a yes-or-no question whose yes confirms it where there is no `answer`. */
   ask: text,
+  answer: z.optional(factorAnswer),
+  /** What to do where it does not hold: before the canner, and once the jars are out of it. */
+  otherwise: z.optional(text),
+  later: z.optional(text),
   /** Whole clauses that confirm it, for a factor that only this recipe has. */
   words: z.optional(z.array(text)),
   /** Where it matters; a sterile jar only where the process is shorter than so many minutes. */

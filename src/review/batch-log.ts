@@ -53,7 +53,7 @@ export type BatchLog = {
   /** Jars found spoiled, with their numbers where they were said. */
   spoiled: { at: string; fate: "spoiled"; count: number; jars: number[]; sign: string }[];
   loads: string[];
-  confirmed: { factor: string; at: string }[];
+  confirmed: { factor: string; at: string; value?: number }[];
   readings: { at: string; what: string; value: number; unit: string }[];
   deviations: {
     code: string;
@@ -163,7 +163,9 @@ export function batchLog(state: State, batch: Batch, now: number): BatchLog {
     loads: loads.map((load) => load.id),
     confirmed: batch.confirmed
       .filter((one) => one.held)
-      .map((one) => ({ factor: one.factor, at: iso(state, one.at) })),
+      .map(({ factor, at, value }) => {
+        return { factor, at: iso(state, at), ...(value === undefined ? {} : { value }) };
+      }),
     readings: readings
       .sort((a, b) => a.at - b.at)
       .map(({ at, what, value, unit }) => ({ at: iso(state, at), what, value, unit })),

@@ -92,6 +92,7 @@ const AGAINST: ReadonlySet<string> = new Set([
   "headspace",
   "ingredient-changed",
   "waited",
+  "contradicted",
 ]);
 
 /** What of a batch's own record, whatever its loads, speaks against calling it as tested. */

@@ -28,7 +28,8 @@ export function questionSection(view: View, width: number, turns: [number, numbe
   const { question } = view;
   if (!question) return { steps: [], draw: () => [] };
   const look = { bold: true, color: "cyan" } as const;
-  const text = `? ${printable(question.text)} (${printable(question.answer)})`;
+  const place = question.of > 1 ? `1 of ${question.of}: ` : "";
+  const text = `? ${place}${printable(question.text)} (${printable(question.answer)})`;
   const whole = wrap(text, width, 4).length;
   return {
     steps: [

@@ -1,26 +1,31 @@
 /** What the understanding is told of the kitchen: plain names of what is there, no more. */
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
-import { type Question as Asked, questions } from "../kitchen/questions.ts";
+import {
+  type AnswerKind,
+  type Question as Asked,
+  shownQuestion,
+  takes,
+} from "../kitchen/questions.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import type { Context, NamedBatch, NamedLoad, NamedStage, Question } from "../language/context.ts";
 import type { Library } from "../recipe/library.ts";
 import { type Pending, YES_NO } from "./dialogue.ts";
 
+const KINDS: Record<AnswerKind, Question["kind"]> = {
+  "yes-no": "yes-no",
+  choice: "choice",
+  percent: "percent",
+  inches: "inches",
+  pounds: "gauge-off",
+  feet: "altitude",
+  jars: "jars",
+};
+
 function kindOf(question: Asked): Question {
-  switch (question.kind) {
-    case "altitude":
-      return { kind: "altitude" };
-    case "gauge":
-    case "disposition":
-      return { kind: "choice", choices: question.choices ?? [] };
-    case "gauge-off":
-      return { kind: "gauge-off" };
-    case "seals":
-      return { kind: "jars" };
-    default:
-      return { kind: "yes-no" };
-  }
+  const kind = KINDS[takes(question)];
+  const choices = question.alsoSaid ?? question.choices;
+  return { kind, guards: true, ...(kind === "choice" ? { choices: choices ?? [] } : {}) };
 }
 
 function asked(question: Asked): Question {
@@ -83,10 +88,10 @@ export function contextOf(
   pending: Pending | undefined,
   library?: Library,
 ): Context {
-  const open = questions(state)[0];
+  const open = shownQuestion(state);
   const question = pending ? pendingKind(pending) : open ? asked(open) : undefined;
   const metric = state.kitchen.units === "metric";
-  const factors = activeOwners(state).flatMap((one) => (isLoad(one) ? [] : one.recipe.critical));
+  const factors = Object.values(state.batches).flatMap(({ recipe }) => recipe.critical);
   return {
     nowMs: wallOf(state, now),
     zone: state.zone,

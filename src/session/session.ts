@@ -10,7 +10,7 @@ import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { fork } from "../kitchen/evolve.ts";
-import { questions, questionToAsk } from "../kitchen/questions.ts";
+import { isUrgent, PATIENCE_MS, questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import type { Context } from "../language/context.ts";
@@ -50,6 +50,7 @@ export class Session {
   private readonly announce: Announcements;
   private readonly recipes: { id: string; title: string; names: string[] }[];
   private pending: Pending | undefined;
+  private pendingSince = 0;
   private lastKeyMs = Number.NEGATIVE_INFINITY;
   private sealed: boolean;
   /** Sentences in a row that meant nothing. */
@@ -62,14 +63,13 @@ export class Session {
   constructor(parts: SessionParts) {
     this.parts = parts;
     this.sealed = parts.sealed;
-    this.recipes = [...parts.library.recipes.values()].map(({ id, title, names }) => {
-      return { id, title, names };
-    });
-    this.dayPlan = new DayPlan({
-      state: () => this.state,
-      library: parts.library,
-      elapsedMs: parts.elapsedMs,
-    });
+    const { library, elapsedMs } = parts;
+    this.recipes = [...library.recipes.values()].map(({ id, title, names }) => ({
+      id,
+      title,
+      names,
+    }));
+    this.dayPlan = new DayPlan({ state: () => this.state, library, elapsedMs });
     this.talk = new Conversation({
       voice: parts.voice,
       wallMs: () => wallOf(this.state, this.now()),
@@ -293,6 +293,10 @@ export class Session {
         }
         return this.follow(this.decided(resolved.wish, now), resolved.wish.command, now);
       }
+      if (MEANINGS[command.intent].answer) {
+        this.talk.refuse(this.pending.text);
+        return true;
+      }
       if (!survives(this.pending)) this.pending = undefined;
     }
     if (this.sealed && command.intent === "yes") return this.goOnInFreshFile();
@@ -321,6 +325,7 @@ export class Session {
         return true;
       case "ask":
         this.pending = outcome;
+        this.pendingSince = now;
         this.talk.ask(outcome.text);
         return false;
       case "tell": {
@@ -385,11 +390,13 @@ export class Session {
 
   /** Asks the question that guards safety, once. */
   private ask(): void {
-    if (!this.parts.asks) return;
     const t = this.now();
-    const open = questionToAsk(this.state, t);
-    // What is missing in a damaged file is asked once the day goes on in another.
+    const open = this.parts.asks ? questionToAsk(this.state, t) : undefined;
+    // A damaged file is asked about once the day goes on in another.
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
+    // One question at a time: the other waits, unless a process hangs on it.
+    if (this.pending && t - this.pendingSince < PATIENCE_MS && !isUrgent(open)) return;
+    this.pending = undefined;
     const { key, text } = open;
     this.log.commit([{ type: "asked", key, text, t }], this.log.nextId(t, OWN_COMMAND));
     this.talk.ask(text, key);

@@ -1,6 +1,7 @@
 import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
-import { jarCounts } from "../kitchen/jars.ts";
+import { factorOf } from "../kitchen/factor-questions.ts";
+import { jarCounts, loadsOf } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { batchName, timerName, upper } from "../kitchen/names.ts";
 import { ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
@@ -197,9 +198,12 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
         ? `It reads ${fact.gauge.readsHighPsi} high; I add that to the mark.`
         : "Good.";
     case "confirmed":
-      return fact.held
-        ? ""
-        : "Then it is not the tested recipe. Keep those jars in the refrigerator; the log says so.";
+      return fact.held ? "" : deniedSentence(told, fact.batch, fact.factor);
+    case "factor-reopened":
+    case "end-reopened":
+      return "Then that answer no longer stands; the log says so.";
+    case "left-open":
+      return "Then that stays open.";
     case "hushed":
       return fact.until === null
         ? "Quiet, but for alarms that guard a process."
@@ -230,6 +234,17 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
       return "";
   }
 }
+
+/** A factor that does not hold: what to do now, by where the jars are. */
+function deniedSentence({ state }: Told, id: string, factorId: string): string {
+  const batch = state.batches[id];
+  const factor = batch && factorOf(batch, factorId);
+  const out = batch ? loadsOf(state, batch).some((load) => load.unloadedAt !== undefined) : false;
+  const what = (out && factor?.later) || factor?.otherwise;
+  return `Then it is not the tested recipe. ${what ?? COLD} The log says so.`;
+}
+
+const COLD = "Keep those jars in the refrigerator.";
 
 function beginWords(told: Told, t: number): string {
   return t <= told.now + MINUTE_MS ? "begin now" : `begin ${at(told, t)}`;

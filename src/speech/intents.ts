@@ -100,7 +100,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   yes: { askBack: "Is that right?", answer: () => NOT_ASKED },
   no: { askBack: "Is that right?", answer: () => NOT_ASKED },
   answer: { askBack: "Is that right?", answer: null },
-  confirm: { askBack: "Is that right?", answer: null },
+  factor: { askBack: "Is that right?", answer: null },
   acknowledge: { askBack: null, answer: () => "Nothing is ringing." },
   // --- heat
   boiling: {

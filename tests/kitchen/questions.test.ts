@@ -23,7 +23,7 @@ describe("questions that guard safety", () => {
     expect(kinds(story)).toEqual([]);
     story.says(1, "begin", { named: "brine" });
     expect(kinds(story)).toEqual(["factor"]);
-    story.says(2, "yes");
+    story.says(2, "answer", { value: 5 });
     expect(kinds(story)).toEqual([]);
   });
 
@@ -37,7 +37,7 @@ describe("questions that guard safety", () => {
     story.passes(22);
     const [open] = questions(story.state);
     expect(open?.detail).toBe("headspace");
-    story.says(23, "yes");
+    story.says(23, "answer", { value: 0.5 });
     expect(batch.confirmed.map((one) => one.factor)).toEqual(["headspace"]);
   });
 
@@ -85,10 +85,10 @@ describe("questions that guard safety", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans", { variety: "Provider" });
     story.says(1, "begin", { named: "brine" });
-    expect(questions(story.state)[0]?.text).toMatch(/^Is the vinegar/);
+    expect(questions(story.state)[0]?.text).toMatch(/^What strength does the vinegar/);
     story.begins(2, "pickled-beets");
     expect(questions(story.state)[0]?.text).toMatch(
-      /^The Provider dilled green beans: Is the vinegar/,
+      /^The Provider dilled green beans: What strength/,
     );
   });
 

@@ -33,7 +33,7 @@ describe("a whole clause", () => {
     ["all the canning salt is in", "full-salt"],
   ])("confirms: %s", (text, factor) => {
     expect(heldIn(text, "yes")).toEqual([factor]);
-    expect(understand(text, context).intent).toBe("confirm");
+    expect(understand(text, context).intent).toBe("factor");
   });
 
   it("is known for every factor that recipes share, both ways", () => {

@@ -60,7 +60,7 @@ describe("the altitude", () => {
 });
 
 describe("critical factors", () => {
-  const ASKED = ["5 percent", "headspace", "lids new"];
+  const ASKED = ["strength", "headspace", "Lids: new"];
 
   it("are each asked once in the flow of the work", async () => {
     const { played, batch } = await day("0:00 [cook until done]");
@@ -82,11 +82,13 @@ describe("critical factors", () => {
   });
 
   it("answered no are a deviation, and the batch is never as tested", async () => {
-    const { batch } = await day(`0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 no${DONE}`);
+    const { batch } = await day(
+      `0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 a quarter inch${DONE}`,
+    );
     expect(codes(batch)).toEqual(["headspace"]);
     expect(batch.verdict).toBe("not-as-tested");
     const lids = await day(
-      `0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 yes\n+0:00 no${DONE}`,
+      `0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 half an inch\n+0:00 used${DONE}`,
     );
     expect(codes(lids.batch)).toEqual(["critical-unrecorded"]);
     expect(lids.batch.verdict).toBe("not-as-tested");
@@ -129,7 +131,7 @@ describe("critical factors", () => {
 
   it("of a ferment ask whether it is sound", async () => {
     const { played } = await day("0:00 [cook until done]", "sauerkraut");
-    expect(allSaid(played)).toContain("Is the ferment sound");
+    expect(allSaid(played)).toContain("The ferment: sound, or");
   });
 });
 

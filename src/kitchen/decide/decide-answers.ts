@@ -1,67 +1,21 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
 import { doubtAnswer } from "../altitude-doubts.ts";
-import type { Confirm } from "../command.ts";
 import type { DatedFact, GaugeRecord } from "../events.ts";
+import { factorOf, isRight } from "../factor-questions.ts";
 import { inCanner } from "../owners.ts";
-import { type Question, questions, seasonOf } from "../questions.ts";
-import type { State } from "../state.ts";
+import { type Question, seasonOf, shownQuestion, takes } from "../questions.ts";
+import type { Batch, State } from "../state.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
-import { gaugeOffAnswer, trueGauge } from "./gauge-answers.ts";
+import { gaugeOffAnswer, untestedGauge } from "./gauge-answers.ts";
 import { type Deciding, done, type Outcome, type Present, refused } from "./outcome.ts";
 
-/** A yes or no to the question that is open; with none open it records nothing. */
+/** A yes or no to the question that is shown; with none it records nothing. */
 export function decideYesNo(deciding: Present, yes: boolean): Outcome {
-  const question = openQuestion(deciding);
-  if (!question || deciding.state.asked[question.key] === undefined) return { kind: "tell" };
-  const facts = yesNoFacts(deciding, question, yes);
-  if (!facts) return refused(question.text);
-  return done(...facts);
-}
-
-/**
- * Critical factors that are said to hold, or not to: each answers the question about it that
- * waits, the one asked last where several batches wait for the same.
- */
-export function decideConfirm(deciding: Deciding<"confirm">): Outcome {
-  const { state, now } = deciding;
-  const open = questions(state).filter((one) => one.kind === "factor");
-  const facts: DatedFact[] = [];
-  for (const { factor, held } of deciding.wish.command.confirms ?? []) {
-    const [question, other] = open.filter((one) => one.detail === factor);
-    if (!question) continue;
-    const asked = state.asked[question.key] !== undefined;
-    if ((other && !asked) || held === "unsure") return refused(question.text);
-    const batch = question.about ?? "";
-    facts.push({ type: "confirmed", batch, factor, held: held === "yes", t: now });
-  }
-  return facts.length > 0 ? done(...facts) : refused("I have not asked about that yet.");
-}
-
-/** A report that already says what would be asked ("eight pints filled, new lids"). */
-export function confirmedBeside(
-  state: State,
-  facts: readonly DatedFact[],
-  confirms: readonly Confirm[],
-  t: number,
-): DatedFact[] {
-  const ids = facts.flatMap((fact) => {
-    if (fact.type === "jars-filled") return [fact.batch];
-    return fact.type === "stage-done" ? [fact.owner] : [];
-  });
-  const batch = state.batches[ids[0] ?? ""];
-  const list: DatedFact[] = [];
-  for (const { factor, held } of batch ? confirms : []) {
-    if (held === "unsure" || !batch?.recipe.critical.some((one) => one.id === factor)) continue;
-    if (batch.confirmed.some((one) => one.factor === factor)) continue;
-    list.push({ type: "confirmed", batch: batch.id, factor, held: held === "yes", t });
-  }
-  return list;
-}
-
-/** The question that was asked last and still waits. */
-function openQuestion(deciding: Present): Question | undefined {
-  return questions(deciding.state)[0];
+  const question = shownQuestion(deciding.state);
+  if (!question) return { kind: "tell" };
+  const facts = takes(question) === "yes-no" ? yesNoFacts(deciding, question, yes) : undefined;
+  return facts ? done(...facts) : refused(question.text);
 }
 
 function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedFact[] | undefined {
@@ -69,9 +23,15 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
   const about = question.about ?? "";
   switch (question.kind) {
     case "factor":
-      return [
-        { type: "confirmed", batch: about, factor: question.detail ?? "", held: yes, t: now },
-      ];
+      return batchesAsked(state, question).map((batch) => {
+        return {
+          type: "confirmed",
+          batch: batch.id,
+          factor: question.detail ?? "",
+          held: yes,
+          t: now,
+        };
+      });
     case "cover":
     case "still-covered":
       return [{ type: "cover", load: about, covered: yes, t: now }];
@@ -91,20 +51,52 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
         : { kind: "dial", untestedSeason: season };
       return [{ type: "gauge-set", canner: about, gauge, t: now }];
     }
-    case "gauge-off": {
-      if (yes) return undefined;
-      return [{ type: "gauge-set", canner: about, gauge: trueGauge(deciding, 0), t: now }];
-    }
     default:
       return undefined;
   }
 }
 
-/** A bare number or name, taken by the question that waits for it. */
+/** The batches whose factor a question is about. */
+export function batchesAsked(state: State, { about, batches }: Question): Batch[] {
+  return (batches ?? [about ?? ""]).flatMap((id) => state.batches[id] ?? []);
+}
+
+/** A value said to the question about a factor; undefined where it is of another kind. */
+function factorValue(deciding: Present, question: Question, value: number | string): Outcome {
+  const { state, now } = deciding;
+  const facts = batchesAsked(state, question).flatMap((batch): DatedFact[] => {
+    const factor = factorOf(batch, question.detail ?? "");
+    const held = factor && isRight(batch, factor, value);
+    if (held === undefined) return [];
+    const said = typeof value === "number" ? { value } : {};
+    return [
+      { type: "confirmed", batch: batch.id, factor: factor?.id ?? "", held, ...said, t: now },
+    ];
+  });
+  return facts.length > 0 ? done(...facts) : refused(question.text);
+}
+
+/** A guess, or that it is not known: an answer that leaves the doubt. */
+function unsure(deciding: Present, question: Question): Outcome {
+  const { now } = deciding;
+  switch (question.kind) {
+    case "factor":
+    case "end":
+      return done({ type: "left-open", key: question.key, t: now });
+    case "gauge-tested":
+    case "gauge-off":
+      return done(untestedGauge(deciding, question));
+    default:
+      return refused(question.text);
+  }
+}
+
+/** A bare number or name, taken by the question that is shown. */
 export function decideAnswer(deciding: Deciding<"answer">): Outcome {
   const { slots } = deciding.wish.command;
-  const question = openQuestion(deciding);
+  const question = shownQuestion(deciding.state);
   if (!question) return refused(`I have not asked anything just now.${unitWanted(deciding)}`);
+  if (slots.unsure) return unsure(deciding, question);
   const number = Number(slots.value);
   switch (question.kind) {
     case "altitude":
@@ -117,7 +109,11 @@ export function decideAnswer(deciding: Deciding<"answer">): Outcome {
     }
     case "gauge-tested":
     case "gauge-off":
+      if (slots.untested) return done(untestedGauge(deciding, question));
       return gaugeOffAnswer(deciding, question, slots.readsHighPsi ?? number);
+    case "factor":
+      if (takes(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
+      return factorValue(deciding, question, slots.value);
     case "seals":
       return sealsAnswer(deciding, number);
     case "disposition": {

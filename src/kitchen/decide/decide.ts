@@ -12,7 +12,7 @@ import { openLoads, refreshTerms } from "../loads/next-load.ts";
 import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
 import { beginPlanned, decidePlan } from "./day-plan.ts";
-import { confirmedBeside, decideAnswer, decideConfirm, decideYesNo } from "./decide-answers.ts";
+import { decideAnswer, decideYesNo } from "./decide-answers.ts";
 import {
   decideAbandon,
   decideBegin,
@@ -31,6 +31,7 @@ import {
   decideWaterLow,
 } from "./decide-canner.ts";
 import { decideCorrectTime, decideUndo } from "./decide-corrections.ts";
+import { confirmedBeside, decideFactor } from "./decide-factor.ts";
 import { decideBroken, decideFilled, decideLoaded, decideSetAside } from "./decide-jars.ts";
 import {
   decideAcknowledge,
@@ -58,7 +59,7 @@ const tell = (): Outcome => ({ kind: "tell" });
 
 const DECIDERS: { [I in Intent]: Decider<I> } = {
   begin: decideBegin,
-  confirm: decideConfirm,
+  factor: decideFactor,
   plan: decidePlan,
   done: decideDone,
   repeat: tell,

@@ -9,7 +9,7 @@ import { begin, finish, isOver, newRun, skip } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
-import { fact } from "./fact.ts";
+import { fact, WOULD_STAND } from "./fact.ts";
 import {
   amount,
   batchId,
@@ -149,15 +149,31 @@ export const BATCH_FACTS = {
     },
   }),
   confirmed: fact({
-    fields: { batch: batchId, factor: word, held: flag },
+    fields: { batch: batchId, factor: word, held: flag, value: z.optional(amount) },
     follows: "stages",
     passing: true,
-    evolve(state, event): false | "noted" {
-      const batch = state.batches[event.batch];
+    undoWarns: ({ held }) => (held ? undefined : WOULD_STAND()),
+    evolve(state, { batch: id, factor, held, value, t }): false | "noted" {
+      const batch = state.batches[id];
       if (!batch) return false;
-      batch.confirmed = batch.confirmed.filter((one) => one.factor !== event.factor);
-      batch.confirmed.push({ factor: event.factor, held: event.held, at: event.t });
+      if (!held) takenBack(batch, factor, t, false);
+      batch.confirmed = batch.confirmed.filter((one) => one.factor !== factor);
+      batch.confirmed.push({ factor, held, at: t, ...(value === undefined ? {} : { value }) });
       return "noted";
+    },
+  }),
+  /** What was said of a factor no longer stands, and nothing else is said of it yet. */
+  "factor-reopened": fact({
+    fields: { batch: batchId, factor: word },
+    follows: "nothing",
+    undone: ({ of }) => `the doubt${of}`,
+    undoWarns: WOULD_STAND,
+    evolve(state, { batch: id, factor, t }): boolean {
+      const batch = state.batches[id];
+      if (!batch?.confirmed.some((one) => one.factor === factor)) return false;
+      takenBack(batch, factor, t, null);
+      batch.confirmed = batch.confirmed.filter((one) => one.factor !== factor);
+      return true;
     },
   }),
   note: fact({
@@ -183,6 +199,12 @@ export const BATCH_FACTS = {
     },
   }),
 };
+
+/** A factor that was said to hold is said not to, or to be in doubt: the log keeps both. */
+function takenBack(batch: Batch, factor: string, at: number, held: boolean | null): void {
+  const said = batch.confirmed.find((one) => one.factor === factor);
+  if (said?.held) batch.reopened.push({ factor, at, saidAt: said.at, held });
+}
 
 type Begun = Pick<
   Batch,
@@ -214,6 +236,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     spoiled: 0,
     loads: [],
     confirmed: [],
+    reopened: [],
     holds: [],
     readings: [],
     notes: [],

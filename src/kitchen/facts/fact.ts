@@ -54,3 +54,6 @@ export function fact<S extends Fields>(declared: Declaration<S>): Declaration<S>
 
 /** The warning of a report whose withdrawal would let a broken time count as whole. */
 export const WOULD_COUNT = () => "Its time would count as unbroken.";
+
+/** The warning of a doubt whose withdrawal would let what it doubts stand. */
+export const WOULD_STAND = () => "What was in doubt would count as said.";

@@ -137,6 +137,15 @@ export const SESSION_FACTS = {
       return true;
     },
   }),
+  /** A question was answered by a guess: it stays open. */
+  "left-open": fact({
+    fields: { key },
+    follows: "nothing",
+    evolve(state, event): boolean {
+      state.leftOpen[event.key] = event.t;
+      return true;
+    },
+  }),
   acknowledged: fact({
     fields: { keys: z.array(key) },
     follows: "nothing",

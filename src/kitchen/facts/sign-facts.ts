@@ -12,7 +12,7 @@ import { quiet } from "../settle.ts";
 import { finish, isOver, sign } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Load, StageRun, State } from "../state.ts";
-import { fact, WOULD_COUNT } from "./fact.ts";
+import { fact, WOULD_COUNT, WOULD_STAND } from "./fact.ts";
 import {
   count,
   fahrenheit,
@@ -249,6 +249,19 @@ export const SIGN_FACTS = {
       const load = state.loads[event.load];
       if (!isLoaded(load) || !turnOff(state, load, event.t)) return false;
       markLate(state, load.id, event, "heat off");
+      return true;
+    },
+  }),
+  /** What was answered for its end no longer stands. */
+  "end-reopened": fact({
+    fields: { load: loadId },
+    follows: "nothing",
+    undoWarns: WOULD_STAND,
+    evolve(state, event): boolean {
+      const load = state.loads[event.load];
+      if (!load?.endAnswer) return false;
+      load.endReopened.push(event.t);
+      delete load.endAnswer;
       return true;
     },
   }),

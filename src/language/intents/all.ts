@@ -7,12 +7,12 @@ import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
 import { cannerState } from "./canner-state.ts";
-import { confirm } from "./confirm.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
 import { done } from "./done.ts";
 import { emergency } from "./emergency.ts";
 import { explain } from "./explain.ts";
+import { factor } from "./factor.ts";
 import { finishTime } from "./finish-time.ts";
 import { focus } from "./focus.ts";
 import { germination } from "./germination.ts";
@@ -126,7 +126,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   place,
   prefer,
   answer,
-  confirm,
+  factor,
   "seed-saved": seedSaved,
   germination,
   unknown,

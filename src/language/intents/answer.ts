@@ -11,6 +11,8 @@ export const answer: MeaningOf<"answer"> = {
     what: "word",
     all: "flag",
     about: "flag",
+    untested: "flag",
+    unsure: "flag",
   },
   example: "nine",
   answer: true,

@@ -4,13 +4,14 @@
  */
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import type { Command, Intent, Ref } from "../../kitchen/command.ts";
+import { factorOf } from "../../kitchen/factor-questions.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
 import { current, isLost } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
 import { potOf } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
-import { dispositionsFor, questions } from "../../kitchen/questions.ts";
+import { dispositionsFor, type Question, questions } from "../../kitchen/questions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
 import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
@@ -80,6 +81,8 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
         ? { at: now, ...wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
         : { at: now, ...wish("disposition", { what: "discard" }, "throw them out") };
     }
+    case "factor":
+      return { at: now, ...factorAnswer(state, question) };
     case "seals":
       return {
         at: now + SEALS_MINUTES * MINUTE_MS,
@@ -87,6 +90,27 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
       };
     default:
       return { at: now, ...wish("yes", {}, "yes") };
+  }
+}
+
+/** What the recipe asks, in the kind of answer that the question takes. */
+function factorAnswer(state: State, { about, detail }: Question): Carried {
+  const batch = state.batches[about ?? ""];
+  const factor = batch && factorOf(batch, detail ?? "");
+  const answer = factor?.answer;
+  switch (answer?.type) {
+    case "percent":
+      return wish("answer", { value: answer.least }, `${answer.least} percent`);
+    case "inches": {
+      const value = batch?.recipe.headspaceIn ?? 0;
+      return wish("answer", { value }, `${value} inch`);
+    }
+    case "choice": {
+      const value = answer.right[0] ?? "";
+      return wish("answer", { value }, value);
+    }
+    default:
+      return wish("yes", {}, "yes");
   }
 }
 

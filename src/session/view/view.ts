@@ -5,7 +5,7 @@ import { isLost } from "../../kitchen/kept.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
-import { questions } from "../../kitchen/questions.ts";
+import { type AnswerKind, questions, takes } from "../../kitchen/questions.ts";
 import { keyOffer, type Shelf, type ShelfItem, shelves } from "../../kitchen/shelves.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
@@ -215,20 +215,26 @@ const ANSWERS: Record<Pending["expects"], string> = {
   which: "answer by name, or no",
 };
 
+const TAKES: Record<AnswerKind, string> = {
+  "yes-no": "answer yes or no",
+  choice: "answer with one of them",
+  percent: "answer with a number, such as five percent",
+  inches: "answer with a number, such as half an inch",
+  pounds: "answer with a number, or never tested",
+  feet: "type it, such as 6200 feet",
+  jars: "all sealed, or the numbers that did not",
+};
+
 function questionOf(state: State, parts: ViewParts): View["question"] {
   const { pending } = parts;
+  const all = questions(state);
   if (pending) {
-    return { text: pending.text, answer: ANSWERS[pending.expects] };
+    return { text: pending.text, answer: ANSWERS[pending.expects], of: all.length + 1 };
   }
-  const [open] = questions(state);
+  const [open] = all;
   if (!open) return undefined;
   const choices = open.choices?.join(", ");
-  const answers: Partial<Record<typeof open.kind, string>> = {
-    altitude: "type it, such as 6200 feet",
-    "gauge-off": "answer with a number",
-    seals: "all sealed, or the numbers that did not",
-  };
-  return { text: open.text, answer: answers[open.kind] ?? choices ?? "answer yes or no" };
+  return { text: open.text, answer: choices ?? TAKES[takes(open)], of: all.length };
 }
 
 function keyOf(state: State, now: number): View["key"] {

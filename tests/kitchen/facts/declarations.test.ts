@@ -23,7 +23,7 @@ describe("the declarations", () => {
   it("say what wants a yes to be taken back: a loss, a raise, a spoiled jar", () => {
     const warns = (type: FactType, event: object) =>
       declarationOf(type).undoWarns?.(event as never);
-    const dear = [...LOSSES, "spoiled"];
+    const dear = [...LOSSES, "confirmed", "end-reopened", "factor-reopened", "spoiled"];
     expect(TYPES.filter((type) => warns(type, {})).sort()).toEqual(dear.sort());
     expect(TYPES.filter((type) => warns(type, { raised: true })).sort()).toEqual(
       [...dear, "load-terms"].sort(),
@@ -89,18 +89,10 @@ describe("the declarations", () => {
     expect(having(({ follows }) => follows === "nothing")).toEqual([
       ...["acknowledged", "altitude-then", "amended", "asked", "clock-set", "closed"],
       ...["day-plan-dropped"],
-      ...["day-planned", "due", "focused", "germination", "hushed", "jar-opened", "jars-moved"],
-      ...["kitchen-set", "line-sealed", "line-settled", "log-failed", "name-settled"],
-      ...[
-        "note",
-        "opened",
-        "preferred",
-        "probe",
-        "reminder-cancelled",
-        "reminder-set",
-        "seed-saved",
-        "tasted",
-      ],
+      ...["day-planned", "due", "end-reopened", "factor-reopened", "focused", "germination"],
+      ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "left-open", "line-sealed"],
+      ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
+      ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
       ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "withdrawn"],
     ]);
   });

@@ -1,0 +1,155 @@
+/** Deciding on what is said of critical factors: confirmed, denied, or taken back. */
+import type { Confirm } from "../command.ts";
+import type { DatedFact } from "../events.ts";
+import { factorOf, heldBy } from "../factor-questions.ts";
+import { jarCounts } from "../jars.ts";
+import { batchesOf, ownerIds } from "../meant.ts";
+import { batchName } from "../names.ts";
+import { activeOwners, isLoad } from "../owners.ts";
+import { questions, shownQuestion } from "../questions.ts";
+import type { Batch, Load, State } from "../state.ts";
+import { batchesAsked } from "./decide-answers.ts";
+import { askWhich, type Choice, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+
+/** Critical factors are said to hold, or not to, or the last answer is taken back. */
+export function decideFactor(deciding: Deciding<"factor">): Outcome {
+  const { command } = deciding.wish;
+  const { factor, value, held } = command.slots;
+  const said = command.confirms ?? [];
+  if (said.length === 0 && factor === undefined) return changeAnswer(deciding);
+  const own =
+    factor === undefined ? [] : [{ factor, held, ...(value === undefined ? {} : { value }) }];
+  const facts: DatedFact[] = [];
+  let outcome: Outcome | undefined;
+  for (const confirm of said.length > 0 ? said : own) {
+    const one = ofOne(deciding, confirm);
+    if (one.kind === "done") facts.push(...one.facts);
+    else outcome ??= one;
+  }
+  return facts.length > 0 ? done(...facts) : (outcome ?? refused("Nothing here has that."));
+}
+
+function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
+  const { state, wish } = deciding;
+  const { factor } = confirm;
+  const shown = shownQuestion(state);
+  if (shown?.kind === "factor" && shown.detail === factor && wish.command.ref === undefined) {
+    return noted(deciding, batchesAsked(state, shown), confirm);
+  }
+  const of = (list: Batch[]) => list.filter((batch) => factorOf(batch, factor) !== undefined);
+  const named = wish.chosen
+    ? [...ownerIds(wish.chosen)].flatMap((id) => state.batches[id] ?? [])
+    : batchesOf(state, wish.command.ref?.recorded ?? []);
+  if (named.length > 0) return noted(deciding, of(named), confirm);
+  if (confirm.held === "yes") return confirmed(deciding, confirm);
+  const running = activeOwners(state).filter((one): one is Batch => !isLoad(one));
+  const list = of(running).length > 0 ? of(running) : of(notEaten(state));
+  const recipes = new Set(list.map((batch) => batch.recipe.id));
+  if (recipes.size <= 1) return noted(deciding, list, confirm);
+  const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
+  return askWhich(wish, "Of which jars:", choices);
+}
+
+/** A yes goes to the question about it that waits, and where several do to the one that was asked. */
+function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
+  const { state } = deciding;
+  const open = questions(state).filter(({ kind, detail }) => {
+    return kind === "factor" && detail === confirm.factor;
+  });
+  const [question, other] = open;
+  if (!question) return put(deciding, confirm);
+  if (other && state.asked[question.key] === undefined) return refused(question.text);
+  return noted(deciding, batchesAsked(state, question), confirm);
+}
+
+/** A yes of which nothing was asked: it puts back what was taken back, and confirms nothing else. */
+function put(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
+  const { state } = deciding;
+  const denied = Object.values(state.batches).filter((batch) =>
+    batch.confirmed.some(({ factor, held }) => factor === confirm.factor && !held),
+  );
+  const [batch] = denied;
+  if (!batch || denied.length > 1) return refused("I have not asked about that yet.");
+  return noted(deciding, [batch], confirm);
+}
+
+/** What is written down of a factor of these batches. */
+function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm): Outcome {
+  const { state, now } = deciding;
+  const { factor: id, value } = confirm;
+  const facts = batches.flatMap((batch): DatedFact[] => {
+    const factor = factorOf(batch, id);
+    if (!factor) return [];
+    const held = heldBy(batch, factor, confirm);
+    if (held === "unsure") return reopened(state, batch, id, now);
+    const said = value === undefined ? {} : { value };
+    return [
+      { type: "confirmed", batch: batch.id, factor: id, held: held === "yes", ...said, t: now },
+    ];
+  });
+  return facts.length > 0 ? done(...facts) : refused("Nothing here has that.");
+}
+
+/** A doubt: it opens an answer that was given, and leaves open a question that waits. */
+function reopened(state: State, batch: Batch, factor: string, t: number): DatedFact[] {
+  if (batch.confirmed.some((one) => one.factor === factor)) {
+    return [{ type: "factor-reopened", batch: batch.id, factor, t }];
+  }
+  const open = questions(state).find(({ kind, about, batches, detail }) => {
+    return kind === "factor" && detail === factor && (batches ?? [about]).includes(batch.id);
+  });
+  return open ? [{ type: "left-open", key: open.key, t }] : [];
+}
+
+/** "Change my answer": the last one that was given is asked for again. */
+function changeAnswer({ state, now }: Deciding<"factor">): Outcome {
+  const answers = [
+    ...Object.values(state.batches).flatMap((batch) =>
+      batch.confirmed.map(({ factor, at }) => ({
+        at,
+        fact: { type: "factor-reopened", batch: batch.id, factor, t: now } as const,
+      })),
+    ),
+    ...Object.values(state.loads).flatMap((load: Load) => {
+      const at = load.endAnswer?.at;
+      const fact = { type: "end-reopened", load: load.id, t: now } as const;
+      return at === undefined ? [] : [{ at, fact }];
+    }),
+  ];
+  const last = answers.toSorted((a, b) => a.at - b.at).at(-1);
+  return last ? done(last.fact) : refused("I have no answer of yours to change.");
+}
+
+/** Batches done with that have jars left, newest first. */
+function notEaten(state: State): Batch[] {
+  const left = (batch: Batch) => {
+    const gone = state.openedJars.filter((one) => one.batch === batch.id);
+    return jarCounts(state, batch).sealed > gone.reduce((sum, one) => sum + one.count, 0);
+  };
+  return Object.values(state.batches)
+    .filter((batch) => batch.state === "complete" && left(batch))
+    .toReversed();
+}
+
+/** A report that already says what would be asked ("eight pints filled, new lids"). */
+export function confirmedBeside(
+  state: State,
+  facts: readonly DatedFact[],
+  confirms: readonly Confirm[],
+  t: number,
+): DatedFact[] {
+  const ids = facts.flatMap((fact) => {
+    if (fact.type === "jars-filled") return [fact.batch];
+    return fact.type === "stage-done" ? [fact.owner] : [];
+  });
+  const batch = state.batches[ids[0] ?? ""];
+  return (batch ? confirms : []).flatMap((confirm): DatedFact[] => {
+    const factor = batch && factorOf(batch, confirm.factor);
+    const held = batch && factor && heldBy(batch, factor, confirm);
+    if (!held || held === "unsure") return [];
+    const { factor: id, value } = confirm;
+    if (held === "yes" && batch.confirmed.some((one) => one.factor === id)) return [];
+    const said = value === undefined ? {} : { value };
+    return [{ type: "confirmed", batch: batch.id, factor: id, held: held === "yes", ...said, t }];
+  });
+}

@@ -1,0 +1,113 @@
+/** Questions about critical factors, and what an answer to one says of the factor. */
+import type { CriticalFactor } from "../recipe/recipe.ts";
+import type { Confirm } from "./command.ts";
+import { activeOwners, isLoad } from "./owners.ts";
+import type { Question } from "./questions.ts";
+import { hasRole } from "./stages/kinds.ts";
+import type { Batch, State } from "./state.ts";
+import { HOUR_MS } from "./time.ts";
+
+/** Whether a factor of the recipe applies to the way this batch is put up. */
+export function applies(batch: Batch, factor: CriticalFactor): boolean {
+  const { methods, packs, processUnderMinutes } = factor.onlyFor ?? {};
+  const method = batch.option?.method;
+  if (methods && !(method && methods.includes(method))) return false;
+  if (processUnderMinutes !== undefined) {
+    if (!batch.terms || batch.terms.minutes >= processUnderMinutes) return false;
+  }
+  return !packs || (batch.pack !== null && packs.includes(batch.pack));
+}
+
+/** A factor of a batch by its id, where it applies. */
+export function factorOf(batch: Batch, id: string): CriticalFactor | undefined {
+  return batch.recipe.critical.find((one) => one.id === id && applies(batch, one));
+}
+
+/** Whether the stage that asks for a factor has had its turn. */
+export function isTurn(batch: Batch, id: string): boolean {
+  return batch.stages.some((run) => {
+    if (!run.spec.asks.includes(id) || run.state === "waiting") return false;
+    return !hasRole(run.spec, "filling") || batch.filled > 0;
+  });
+}
+
+/** Whether a factor waits for its answer; of jars on the shelf for a day after it was doubted. */
+function isOpen(state: State, batch: Batch, id: string): boolean {
+  if (batch.state === "abandoned" || batch.confirmed.some((one) => one.factor === id)) return false;
+  const doubted = batch.reopened.findLast((one) => one.factor === id);
+  if (batch.state === "complete") {
+    return doubted !== undefined && state.lastW - doubted.at < 24 * HOUR_MS;
+  }
+  return isTurn(batch, id);
+}
+
+/** Lots whose pots and jars are in step with a batch's, itself first: they are asked about once. */
+function together(state: State, batch: Batch, id: string): Batch[] {
+  return asking(state).filter((one) => {
+    if (one.recipe.id !== batch.recipe.id || one.pack !== batch.pack) return false;
+    return factorOf(one, id) !== undefined && isOpen(state, one, id);
+  });
+}
+
+/** Batches that may have something to be asked: those under way, and those taken back lately. */
+function asking(state: State): Batch[] {
+  const running = activeOwners(state).filter((one): one is Batch => !isLoad(one));
+  const doubted = Object.values(state.batches).filter((one) => one.reopened.length > 0);
+  return [...new Set([...running, ...doubted])];
+}
+
+/** What is asked of the factors of every batch, once for each pot and each filling. */
+export function factorQuestions(state: State): Question[] {
+  return asking(state).flatMap((batch) =>
+    batch.recipe.critical.flatMap((factor): Question[] => {
+      const { id, ask, answer } = factor;
+      if (!applies(batch, factor) || !isOpen(state, batch, id)) return [];
+      const lots = together(state, batch, id);
+      if (lots[0] !== batch) return [];
+      const round = batch.reopened.filter((one) => one.factor === id).length;
+      const key = `factor/${batch.id}/${id}${round > 0 ? `/${round}` : ""}`;
+      const about = batch.id;
+      const question: Question = { key, kind: "factor", text: ask, about, detail: id };
+      if (lots.length > 1) question.batches = lots.map((one) => one.id);
+      if (answer?.type === "choice") {
+        question.choices = [...answer.right.slice(0, 1), ...answer.wrong.slice(0, 1)];
+        question.alsoSaid = [...answer.right, ...answer.wrong];
+      }
+      question.takes = answer?.type ?? "yes-no";
+      return [question];
+    }),
+  );
+}
+
+/** No vinegar for the kitchen is stronger; a label that says more was misread or misheard. */
+const STRONGEST_PERCENT = 12;
+/** A headspace may be so much over what is asked, inches: jars are filled by eye (our choice). */
+const OVER_IN = 0.25;
+const ROUNDING_IN = 0.01;
+
+/** Whether a value answered for a factor is what its recipe asks; undefined where it is none. */
+export function isRight(
+  batch: Batch,
+  factor: CriticalFactor,
+  value: number | string,
+): boolean | undefined {
+  const { answer } = factor;
+  if (answer?.type === "choice") {
+    if (answer.right.includes(String(value))) return true;
+    return answer.wrong.includes(String(value)) ? false : undefined;
+  }
+  if (typeof value !== "number" || !Number.isFinite(value) || value < 0) return undefined;
+  if (answer?.type === "percent") {
+    return value > STRONGEST_PERCENT ? undefined : value >= answer.least;
+  }
+  const wanted = batch.recipe.headspaceIn;
+  if (answer?.type !== "inches" || wanted === undefined) return undefined;
+  return value >= wanted - ROUNDING_IN && value <= wanted + OVER_IN;
+}
+
+/** What is said of a factor; a value says more than how it was put. */
+export function heldBy(batch: Batch, factor: CriticalFactor, said: Confirm): Confirm["held"] {
+  if (said.held === "unsure" || said.value === undefined) return said.held;
+  const right = isRight(batch, factor, said.value);
+  return right === undefined ? "unsure" : right ? "yes" : "no";
+}
