@@ -58,7 +58,7 @@ export type StageRun = {
 
 export type Confirmation = { factor: string; held: boolean; at: number; value?: number };
 
-/** A factor that was said to hold, and of which that was taken back; `held` is what was said then. */
+/** A factor said to hold, of which that was taken back; `held` is what was said then. */
 export type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
 
 export type Reading = { at: number; what: string; value: number; unit: string };

@@ -83,8 +83,9 @@ function neverTested(said: Utterance): boolean {
 
 /** Words that stand around a measure and leave it exact. */
 const BESIDE_MEASURE = wordSet(
-  "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left there",
-  "exactly of an in each every all jar jars headspace percent inch inches yes strength vinegar our",
+  "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left",
+  "there exactly of an in each every all jar jars headspace percent inch inches yes strength",
+  "vinegar our",
 );
 /** Words that make a measure a guess. */
 const ROUGHLY = /\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish)\b/;

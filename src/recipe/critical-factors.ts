@@ -75,7 +75,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     answer: {
       type: "choice",
       right: ["hot off the boil", "hot", "boiling"],
-      wrong: ["cooled", "cold", "cool", "warm", "lukewarm", "raw"],
+      wrong: ["cooled", "cold", "warm", "lukewarm", "raw"],
     },
     otherwise: `The time was tested for food packed hot: heat it up and fill again. Else: ${COLD}`,
     later: LATER,

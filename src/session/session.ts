@@ -18,6 +18,7 @@ import { hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import { acknowledgement } from "../speech/acknowledge.ts";
 import { telling } from "../speech/intents.ts";
 import { notUnderstood } from "../speech/not-understood.ts";
@@ -64,11 +65,8 @@ export class Session {
     this.parts = parts;
     this.sealed = parts.sealed;
     const { library, elapsedMs } = parts;
-    this.recipes = [...library.recipes.values()].map(({ id, title, names }) => ({
-      id,
-      title,
-      names,
-    }));
+    const named = ({ id, title, names }: Recipe) => ({ id, title, names });
+    this.recipes = [...library.recipes.values()].map(named);
     this.dayPlan = new DayPlan({ state: () => this.state, library, elapsedMs });
     this.talk = new Conversation({
       voice: parts.voice,
@@ -146,11 +144,8 @@ export class Session {
       this.talk.refuse("Nothing there for the key. Say what happened.");
       return this.reply(true);
     }
-    const refused = this.follow(
-      decideKeyPress(this.state, now, this.parts.library),
-      undefined,
-      now,
-    );
+    const outcome = decideKeyPress(this.state, now, this.parts.library);
+    const refused = this.follow(outcome, undefined, now);
     this.ask();
     return this.reply(refused);
   }

@@ -50,7 +50,7 @@ function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
   return askWhich(wish, "Of which jars:", choices);
 }
 
-/** A yes goes to the question about it that waits, and where several do to the one that was asked. */
+/** A yes goes to the question about it that waits; of several, to the one that was asked. */
 function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
   const { state } = deciding;
   const open = questions(state).filter(({ kind, detail }) => {
@@ -62,7 +62,7 @@ function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
   return noted(deciding, batchesAsked(state, question), confirm);
 }
 
-/** A yes of which nothing was asked: it puts back what was taken back, and confirms nothing else. */
+/** A yes of which nothing was asked puts back what was taken back, and confirms nothing. */
 function put(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
   const { state } = deciding;
   const denied = Object.values(state.batches).filter((batch) =>

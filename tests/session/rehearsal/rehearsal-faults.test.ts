@@ -61,14 +61,18 @@ describe("a kitchen that listens", () => {
 
   it("lets no clatter that sounds like a yes vouch for the food", async () => {
     const day = ["+0:25 done", "+0:30 the brine is boiling", "+0:20 the canner's ready"];
-    const filled = [...day, "+0:20 8 pints filled, new lids"];
+    const filled = [...day, "+0:20 8 pints filled, new lids", "+0:01 five percent"];
     const vouches = (played: { history: { type: string }[] }) =>
       played.history.filter((one) => one.type === "confirmed").length;
     const before = vouches(await played(...filled));
-    const clatter = await played(...filled, "+0:01 [hears 30% yes]");
-    expect(clatter.texts.at(-1)).toBe("asked: I heard: yes. Is that right?");
+    const clatter = await played(...filled, "+0:01 [hears 30% half an inch]");
+    expect(clatter.texts.at(-1)).toBe("asked: I heard: half an inch. Is that right?");
     expect(vouches(clatter)).toBe(before);
-    const twice = await played(...filled, "+0:01 [hears 30% yes]", "+0:00:04 [hears 40% yes]");
+    const twice = await played(
+      ...filled,
+      "+0:01 [hears 30% half an inch]",
+      "+0:00:04 [hears 80% yes]",
+    );
     expect(vouches(twice)).toBe(before + 1);
   });
 

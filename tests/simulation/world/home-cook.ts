@@ -128,6 +128,12 @@ export class HomeCook {
         return good ? world.card.headspace : "an eighth of an inch";
       case "still":
         return good ? "it's still boiling" : "it stopped";
+      case "hot":
+        return good ? "hot off the boil" : "cooled";
+      case "acid":
+        return good ? "in every jar" : "only in some";
+      case "sterile":
+        return good ? "sterilized" : "only washed";
       default:
         return good ? "yes" : "no";
     }

@@ -60,7 +60,7 @@ function neverAsks(factor: string) {
   const wrap: Wrap = (real) => (batch, asked) => {
     return !(asked as { id: string }).id.includes(factor) && real(batch, asked);
   };
-  return { module: "src/kitchen/questions.ts", export: "applies", wrap };
+  return { module: "src/kitchen/factor-questions.ts", export: "applies", wrap };
 }
 
 /** A tested process that comes out otherwise. */
