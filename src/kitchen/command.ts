@@ -103,6 +103,17 @@ export type Meant = {
  */
 export type Confirm = { factor: string; value?: number; held: "yes" | "no" | "unsure" };
 
+/**
+ * Words that may mean harm for jars at stake: a plain loss, a likely one, or words about a subject
+ * that fit nothing. `intent` is what they may mean.
+ */
+export type Evidence = {
+  strength: "loss" | "suspicion" | "trace";
+  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure";
+  text: string;
+  intent?: Intent;
+};
+
 type Nothing = Record<never, never>;
 
 /**
@@ -238,6 +249,8 @@ export type CommandOf<I extends Intent> = {
   ref?: Meant;
   /** What `over` of `prefer` can stand for. */
   overRef?: Meant;
+  /** What its words raise, whatever else is done about them. */
+  evidence?: Evidence;
   /** What it says of critical factors besides. */
   confirms?: readonly Confirm[];
 };

@@ -232,6 +232,11 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
     const detail = pressed ? NOT_PRESSED : NOT_THROUGHOUT;
     list.push(deviation(code, stage, load.endAnswer.at, detail, done));
   }
+  for (const one of load.heard) {
+    if (one.held === true || one.strength === "loss" || isAnswered(one)) continue;
+    const said = one.held === false ? "it was not well" : "nobody said how it was";
+    list.push(deviation("unheard", stage, one.at, `"${one.text}": ${said}`, "undecided"));
+  }
   for (const at of load.endReopened) {
     list.push(deviation("contradicted", stage, at, "the answer for its end was taken back"));
   }
@@ -259,6 +264,11 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
 }
 
 const NOT_PRESSED = "not at the pressure throughout, not vented, or not left to fall by itself";
+/** A doubt that a loss took up: the time began anew after it. */
+function isAnswered({ settledAt, held }: Load["heard"][number]): boolean {
+  return settledAt !== undefined && held === undefined;
+}
+
 const NOT_THROUGHOUT = "not a full boil throughout, or the lids not covered at the end";
 
 /** Time nobody watched, where it was long enough to be asked about. */

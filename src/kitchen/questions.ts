@@ -7,6 +7,7 @@ import { REPROCESS_WITHIN_HOURS } from "../reckon/trade-numbers.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { factorQuestions } from "./factor-questions.ts";
+import { heardQuestion, processDoubts, quoted, stillQuestion } from "./heard.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { mayReprocess } from "./loads/hot-pack.ts";
@@ -31,6 +32,8 @@ export type QuestionKind =
   | "still-covered"
   | "gap"
   | "end"
+  | "still"
+  | "heard"
   | "disposition"
   | "seals"
   | "sealed-line";
@@ -75,7 +78,9 @@ const RANK: Record<QuestionKind, number> = {
   disposition: 2,
   "no-boil": 2,
   "altitude-doubt": 2,
+  still: 0,
   end: 3,
+  heard: 3,
   altitude: 4,
   gauge: 5,
   "gauge-tested": 5,
@@ -155,12 +160,16 @@ function byRank(state: State): Question[] {
     list.push({ key: "altitude", kind: "altitude", text: ALTITUDE_QUESTION, about: null });
   }
   for (const owner of activeOwners(state)) {
-    if (isLoad(owner)) list.push(...loadQuestions(owner));
+    if (isLoad(owner)) list.push(...loadQuestions(state, owner));
     else if (owner.state !== "abandoned") {
       list.push(...gaugeQuestions(state, owner));
     }
   }
   list.push(...factorQuestions(state));
+  for (const load of Object.values(state.loads)) {
+    const ending = list.some(({ kind, about }) => kind === "end" && about === load.id);
+    list.push(...heardQuestion(state, load, ending));
+  }
   list.push(...dispositionQuestions(state), ...doubtQuestion(state), ...sealedQuestions(state));
   const named = list.map((one) => ({ ...one, text: `${aboutWords(state, one)}${one.text}` }));
   return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
@@ -217,8 +226,8 @@ function gaugeQuestions(state: State, batch: Batch): Question[] {
   return list;
 }
 
-function loadQuestions(load: Load): Question[] {
-  const list: Question[] = [];
+function loadQuestions(state: State, load: Load): Question[] {
+  const list = stillQuestion(state, load);
   const process = runOfRole(load, "treatment");
   const kept = process?.kept;
   const about = load.id;
@@ -250,8 +259,9 @@ function loadQuestions(load: Load): Question[] {
     const text = "Are the lids still covered?";
     list.push({ key: `still-covered/${about}/${index}`, kind: "still-covered", text, about });
   });
-  const text = ENDING[terms.method];
-  if (text && hasEnded(load, process) && !load.endAnswer) {
+  const ending = ENDING[terms.method];
+  if (ending && hasEnded(load, process) && !load.endAnswer) {
+    const text = `${quoted(state, processDoubts(load))} ${ending}`.trim();
     const again = load.endReopened.map((at) => `/${at}`).at(-1) ?? "";
     const key = `end/${about}/${roundOf(kept)}${again}`;
     list.push({ key, kind: "end", text, about });

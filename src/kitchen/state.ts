@@ -1,5 +1,7 @@
 /** The kitchen as worked out from its events: plain data, no behaviour. */
+
 import type { JarSize, Pack, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
+import type { Evidence } from "./command.ts";
 import type {
   AltitudeDoubt,
   BatchOption,
@@ -132,6 +134,18 @@ export type LoadPart = {
   spoiledJars: number[];
 };
 
+/** Words that raised a doubt; `held` is what was answered of it, where anything was. */
+export type Heard = {
+  at: number;
+  text: string;
+  strength: Evidence["strength"];
+  about: Evidence["about"];
+  /** Whether it was asked about, on its own or in a closing question. */
+  asked?: true;
+  settledAt?: number;
+  held?: boolean;
+};
+
 export type Load = {
   id: string;
   canner: string;
@@ -157,6 +171,8 @@ export type Load = {
   /** Whether its end is asked about: of pressure it was not, in older journals. */
   endAsked: boolean;
   endAnswer?: { at: number; yes: boolean };
+  /** Words that raised a doubt while its jars were at stake. */
+  heard: Heard[];
   /** When a yes to its end was taken back. */
   endReopened: number[];
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */

@@ -3,8 +3,9 @@
  * clauses, and what a learned model takes it to mean, in the situation it was said in. What a
  * mistake would cost decides between acting, asking and leaving it.
  */
-import type { Command, Intent } from "../kitchen/command.ts";
+import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
+import { doubtIn, lossIn } from "./evidence/doubts.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
@@ -20,6 +21,8 @@ import { slotReader } from "./values/slots.ts";
 import { namesOf } from "./values/targets.ts";
 import { type Utterance, wordsOf } from "./words.ts";
 
+type Read = Heard & Pick<Guess, "intents">;
+
 export type Heard = {
   /** `sure`: it is acted on; `ask`: a closed question about the first candidate; else nothing. */
   reading: "sure" | "ask" | "unknown";
@@ -29,6 +32,8 @@ export type Heard = {
   candidates: readonly Command[];
   /** How it is meant, as far as the model knows. */
   frame: Frame;
+  /** What it raises of jars at stake where nothing is done about that. */
+  evidence?: Evidence;
 };
 
 const MOST_CANDIDATES = 3;
@@ -160,12 +165,33 @@ function isToAsk(command: Command, from: Guess): boolean {
 /** Whether the model is sure that a report which a wording fits is not meant as so now. */
 function contradicted(plain: Command, from: Guess): boolean {
   const { report, answer } = MEANINGS[plain.intent];
-  if (answer || !report) return false;
+  // A plain loss is believed: what it costs is time.
+  if (answer || !report || MEANINGS[plain.intent].cost === "raising") return false;
   return 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST;
 }
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(text: string, context: Context, models: Models = shippedModels()): Heard {
+  const heard = readIn(text, context, models);
+  const { commands, reading, frame } = heard;
+  const losses = commands.flatMap((command) => {
+    const evidence = lossIn(command, text);
+    return evidence ? [{ ...command, evidence }] : [];
+  });
+  if (losses.length > 0) {
+    return {
+      ...heard,
+      commands: commands.map((one) => losses.find(({ intent }) => intent === one.intent) ?? one),
+    };
+  }
+  const answered = reading === "sure";
+  const asks = commands.every(({ intent }) => MEANINGS[intent].cost === "harmless");
+  if (answered && !asks) return heard;
+  const evidence = doubtIn(wordsOf(text), { frame, intents: heard.intents }, answered);
+  return evidence ? { ...heard, evidence } : heard;
+}
+
+function readIn(text: string, context: Context, models: Models): Read {
   const plain = understand(text, context);
   const said = wordsOf(text);
   const hearing = new Hearing(context, models);
@@ -178,13 +204,25 @@ export function hear(text: string, context: Context, models: Models = shippedMod
     const once = all.filter(({ intent }, at) => all.findIndex((o) => o.intent === intent) === at);
     return once.slice(0, MOST_CANDIDATES);
   };
-  const sure = (commands: Command[]): Heard => {
-    return { reading: "sure", commands, candidates: candidates(commands), frame };
+  const sure = (commands: Command[]): Read => {
+    return {
+      reading: "sure",
+      commands,
+      candidates: candidates(commands),
+      frame,
+      intents: whole.intents,
+    };
   };
   if (known && plain.confidence >= CERTAIN) {
     if (!contradicted(plain, whole)) return sure([plain]);
     const other = hearing.readings(said, whole);
-    return { reading: "ask", commands: [], candidates: [...other, plain].slice(0, 3), frame };
+    return {
+      reading: "ask",
+      commands: [],
+      candidates: [...other, plain].slice(0, 3),
+      frame,
+      intents: whole.intents,
+    };
   }
   const several = hearing.several(said, whole);
   if (several.length > 1) return sure(several);
@@ -195,7 +233,19 @@ export function hear(text: string, context: Context, models: Models = shippedMod
   if (best && isToAct(best, whole)) return sure([best]);
   const asked = readings.filter((one) => isToAsk(one, whole));
   if (asked.length > 0) {
-    return { reading: "ask", commands: [], candidates: candidates(asked), frame };
+    return {
+      reading: "ask",
+      commands: [],
+      candidates: candidates(asked),
+      frame,
+      intents: whole.intents,
+    };
   }
-  return { reading: "unknown", commands: [], candidates: candidates([]), frame };
+  return {
+    reading: "unknown",
+    commands: [],
+    candidates: candidates([]),
+    frame,
+    intents: whole.intents,
+  };
 }

@@ -63,6 +63,8 @@ export type BatchLog = {
     disposition: string;
   }[];
   notes: { at: string; text: string }[];
+  /** What was said while jars were at stake and raised a doubt, and what was answered of it. */
+  heard: { at: string; text: string; strength: string; asked: boolean; answered: string | null }[];
   verdict: string;
   reasons: string[];
 };
@@ -171,8 +173,17 @@ export function batchLog(state: State, batch: Batch, now: number): BatchLog {
       .map(({ at, what, value, unit }) => ({ at: iso(state, at), what, value, unit })),
     deviations: deviations.map((one) => ({ ...one, at: iso(state, one.at) })),
     notes: batch.notes.map(({ at, text }) => ({ at: iso(state, at), text })),
+    heard: loads.flatMap((load) => heardOf(state, load)),
     ...judged,
   };
+}
+
+function heardOf(state: State, load: Load): BatchLog["heard"] {
+  return load.heard.map(({ at, text, strength, settledAt, held, asked }) => {
+    const answered =
+      held === undefined ? (settledAt === undefined ? null : "lost") : held ? "well" : "not well";
+    return { at: iso(state, at), text, strength, asked: asked === true, answered };
+  });
 }
 
 /** How a batch is kept that goes through no canner. */

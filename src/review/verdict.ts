@@ -3,6 +3,7 @@
  * of the record only, never of the food.
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
+import { openDoubts } from "../kitchen/heard.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
 import { runOfRole } from "../kitchen/owners.ts";
@@ -70,7 +71,16 @@ export function judgeLoad(state: State, load: Load): Judged {
       `cool-short: less than ${numberWords(COOL_HOURS.min)} hours before the seal check`,
     );
   if (reasons.length > 0) return { verdict: "not-as-tested", reasons };
-  return judgeSealed(state, [load.id]) ?? { verdict: "as-tested", reasons };
+  return judgeHeard(load) ?? judgeSealed(state, [load.id]) ?? { verdict: "as-tested", reasons };
+}
+
+/** What was heard and never explained leaves a load open; what was not well speaks against it. */
+function judgeHeard(load: Load): Judged | undefined {
+  const denied = load.heard.filter(({ held }) => held === false);
+  const open = openDoubts(load);
+  const reasons = [...denied, ...open].map(({ text }) => `unheard: "${text}"`);
+  if (reasons.length === 0) return undefined;
+  return { verdict: denied.length > 0 ? "not-as-tested" : "unfinished", reasons };
 }
 
 /** What a damaged journal leaves open about some of its batches and loads. */
@@ -119,6 +129,8 @@ export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]):
     return { verdict: "unfinished", reasons: ["the batch is still running"] };
   }
   if (judged.length === 0) return { verdict: "not-as-tested", reasons: ["no jars were processed"] };
+  const unheard = judged.find(({ verdict }) => verdict === "unfinished");
+  if (unheard) return unheard;
   const sealed = judgeSealed(state, [batch.id, ...batch.loads]);
   if (sealed) return sealed;
   const terms = loads[0]?.terms;

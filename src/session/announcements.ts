@@ -4,6 +4,7 @@ import type { DueItem } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { isLoad } from "../kitchen/owners.ts";
 import type { State } from "../kitchen/state.ts";
+import type { SpeechRank } from "../ports/voice.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 import { newTurns, prompt } from "../speech/prompts.ts";
 import { Alarms, itemOf } from "./alarms.ts";
@@ -47,10 +48,13 @@ export class Announcements {
     this.talk.say(item.rank, text, item.key);
   }
 
-  /** An alarm told at an opening: its repeats say what is due, not how long ago that was. */
-  toldAtOpening(key: string, now: number): void {
-    if (!this.state.ringing.includes(key)) return;
-    this.alarms.spoke(key, this.sentence(key, now), now);
+  /** What opening found; an alarm's repeats say what is due, not how long ago that was. */
+  opening(lines: readonly { rank: SpeechRank; text: string; key?: string }[], now: number): void {
+    for (const { rank, text, key } of lines) {
+      this.talk.say(rank, text, key);
+      if (rank !== "alarm" || key === undefined || !this.state.ringing.includes(key)) continue;
+      this.alarms.spoke(key, this.sentence(key, now), now);
+    }
   }
 
   /** Says again what still rings and was not answered. */
@@ -60,9 +64,12 @@ export class Announcements {
     }
   }
 
-  /** Names the alarm that was answered. */
-  answered([key]: string[], now: number): void {
-    if (key !== undefined) this.talk.say("answer", `Got it: ${this.sentence(key, now)}`);
+  /** Names the alarms that were answered. */
+  answered(facts: readonly DatedFact[], now: number): void {
+    for (const fact of facts) {
+      const [key] = fact.type === "acknowledged" ? fact.keys : [];
+      if (key !== undefined) this.talk.say("answer", `Got it: ${this.sentence(key, now)}`);
+    }
   }
 
   /** Alarms that no longer ring are not said any more. */

@@ -4,6 +4,7 @@
  */
 import type { Command } from "../kitchen/command.ts";
 import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
+import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions.ts";
 import { UNSURE } from "../language/answers.ts";
 import { pickChoices } from "../language/choosing.ts";
 import { MEANINGS } from "../language/intents/all.ts";
@@ -110,4 +111,10 @@ export function readBack(
   if (confidence >= SURE_ENOUGH && whole) return undefined;
   // Asking whether an answer to a question of ours was meant would go on for ever.
   return answer && !guarded ? undefined : askBack(command, text);
+}
+
+/** Whether a transient question stays the one that is open, where another is to be asked. */
+export function comesFirst(pending: Pending, sinceMs: number, other: Question): boolean {
+  const same = pending.facts !== undefined && other.kind === "still";
+  return sinceMs < PATIENCE_MS && (same || !isUrgent(other));
 }

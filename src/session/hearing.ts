@@ -1,5 +1,5 @@
 /** What is done about a sentence once it is understood: acted on fact by fact, or asked about. */
-import type { Command } from "../kitchen/command.ts";
+import type { Command, CommandOf, Evidence } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Heard } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
@@ -12,10 +12,17 @@ type Said = { text: string; confidence: number };
 /** One fact or order; with a question where it waits for a yes. */
 export type Step = { command: Command; question?: Pending };
 
-const NOT_UNDERSTOOD: Command = { intent: "unknown", slots: {}, confidence: 0 };
+export const NOT_UNDERSTOOD: CommandOf<"unknown"> = { intent: "unknown", slots: {}, confidence: 0 };
 
 /** `guarded`: a question that guards safety is open, and the sentence may answer it. */
-export function stepsOf(heard: Heard, { text, confidence }: Said, guarded: boolean): Step[] {
+export function stepsOf(
+  heard: Heard,
+  { text, confidence }: Said,
+  guarded: boolean,
+  kept?: Evidence["strength"],
+): Step[] {
+  // A likely loss has a question of its own, and is asked nothing else.
+  if (kept === "suspicion") return [];
   const [likely] = heard.candidates;
   if (heard.reading === "ask" && likely) {
     const question = askBack(likely, text);
@@ -45,3 +52,10 @@ export function examplesNow(state: State, pending: Pending | undefined): string[
     return example && report && !when.includes("always") ? [example] : [];
   });
 }
+
+/** What is said of words that are kept for a doubt they raise. */
+export const KEPT: Record<Evidence["strength"], string> = {
+  loss: "Written down.",
+  suspicion: "Written down as you said it.",
+  trace: "I keep your words, and ask about them at the end.",
+};

@@ -4,13 +4,13 @@
  */
 
 import { agenda } from "../kitchen/agenda.ts";
-import type { Command } from "../kitchen/command.ts";
+import type { Command, Evidence } from "../kitchen/command.ts";
 import { decide, decideKeyPress, decideWake } from "../kitchen/decide/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { fork } from "../kitchen/evolve.ts";
-import { isUrgent, PATIENCE_MS, questions, questionToAsk } from "../kitchen/questions.ts";
+import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import type { Context } from "../language/context.ts";
@@ -28,8 +28,8 @@ import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
 import { DayPlan } from "./day/day-plan.ts";
-import { type Pending, resolve, survives } from "./dialogue.ts";
-import { eachStep, examplesNow, stepsOf } from "./hearing.ts";
+import { comesFirst, type Pending, resolve, survives } from "./dialogue.ts";
+import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, LogWriter, NOT_RECORDED, WRITTEN_AGAIN } from "./log-writer.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
@@ -125,12 +125,14 @@ export class Session {
     const now = this.passTime();
     this.talk.show("heard", text);
     const heard = hear(text, this.context(now));
-    const guarded = this.pending === undefined && questions(this.state).length > 0;
-    const refused = eachStep(stepsOf(heard, { text, confidence }, guarded), (command, question) =>
+    const guarded = !this.pending && questions(this.state).length > 0;
+    const kept = heard.evidence && this.keep(heard.evidence, now);
+    const steps = stepsOf(heard, { text, confidence }, guarded, kept);
+    const refused = eachStep(steps, (command, question) =>
       question ? this.follow(question, command, now) : this.take(command, text, now),
     );
+    if (kept && heard.reading !== "sure") this.talk.say("answer", KEPT[kept]);
     this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
-    this.ask();
     return this.reply(refused);
   }
 
@@ -145,9 +147,7 @@ export class Session {
       return this.reply(true);
     }
     const outcome = decideKeyPress(this.state, now, this.parts.library);
-    const refused = this.follow(outcome, undefined, now);
-    this.ask();
-    return this.reply(refused);
+    return this.reply(this.follow(outcome, undefined, now));
   }
 
   /** A command that was put together elsewhere, such as one from a plan or a rehearsal's cook. */
@@ -155,28 +155,25 @@ export class Session {
     this.talk.begin();
     const now = this.passTime();
     this.talk.show("heard", words);
-    const refused = this.follow(this.decided(wish, now), wish.command, now);
-    this.ask();
-    return this.reply(refused);
+    return this.reply(this.follow(this.decided(wish, now), wish.command, now));
   }
 
   /** Facts a command of the program was asked to write down, answered like any report. */
   setDown(facts: DatedFact[]): Reply {
-    this.talk.begin();
-    const now = this.passTime();
-    const dated = facts.map((fact) => ({ ...fact, t: now }));
-    this.carryOut(dated, this.log.nextId(now), now);
-    this.ask();
-    return this.reply(false);
+    const t = this.now();
+    return this.witness(
+      facts.map((fact) => ({ ...fact, t })),
+      undefined,
+      "c",
+    );
   }
 
   /** What a probe saw, at its own times; `words` are said where it matters to hear them. */
-  witness(facts: DatedFact[], words?: string): Reply {
+  witness(facts: DatedFact[], words?: string, who = `${OWN_COMMAND}p`): Reply {
     this.talk.begin();
     const now = this.passTime();
-    if (facts.length > 0) this.carryOut(facts, this.log.nextId(now, `${OWN_COMMAND}p`), now);
+    if (facts.length > 0) this.carryOut(facts, this.log.nextId(now, who), now);
     if (words) this.talk.say("prompt", words, "probe");
-    this.ask();
     return this.reply(false);
   }
 
@@ -253,11 +250,7 @@ export class Session {
 
   /** Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. */
   greet(lines: { rank: SpeechRank; text: string; key?: string }[]): void {
-    const now = this.now();
-    for (const { rank, text, key } of lines) {
-      this.talk.say(rank, text, key);
-      if (rank === "alarm" && key !== undefined) this.announce.toldAtOpening(key, now);
-    }
+    this.announce.opening(lines, this.now());
     if (this.log.failing) this.talk.say("alarm", NOT_RECORDED, LOG_KEY);
     this.ask();
     this.talk.flush();
@@ -267,10 +260,11 @@ export class Session {
     const refusal = this.log.goOnInFreshFile();
     this.sealed = refusal !== undefined;
     this.talk.say("answer", refusal ? `No: ${refusal}` : "Going on in a fresh file.");
-    return refusal !== undefined;
+    return this.sealed;
   }
 
   private reply(refused: boolean): Reply {
+    this.ask();
     this.arm();
     const lines = this.talk.flush().filter((line) => line.kind !== "heard");
     this.keepPlan();
@@ -302,6 +296,14 @@ export class Session {
     return this.follow(this.decided({ command }, now), command, now);
   }
 
+  /** Keeps words that raise a doubt about jars at stake; undefined where there are none. */
+  private keep(evidence: Evidence, now: number): Evidence["strength"] | undefined {
+    const outcome = this.decided({ command: { ...NOT_UNDERSTOOD, evidence } }, now);
+    if (outcome.kind !== "done") return undefined;
+    this.carryOut(outcome.facts, this.log.nextId(now), now);
+    return evidence.strength;
+  }
+
   private decided(wish: Wish, now: number): Outcome {
     const planned = this.dayPlan.outcome(wish, now);
     const outcome =
@@ -319,6 +321,7 @@ export class Session {
         this.talk.refuse(outcome.reason);
         return true;
       case "ask":
+        if (outcome.facts) this.log.commit(outcome.facts, this.log.nextId(now));
         this.pending = outcome;
         this.pendingSince = now;
         this.talk.ask(outcome.text);
@@ -343,8 +346,7 @@ export class Session {
     const answer = acknowledgement(before, this.state, facts, now);
     const said = written ? answer : withoutClaims(answer);
     if (said) this.talk.say("answer", said);
-    for (const fact of facts)
-      if (fact.type === "acknowledged") this.announce.answered(fact.keys, now);
+    this.announce.answered(facts, now);
     this.comeDue(now, before);
     this.announce.turns(before, now);
     this.announce.quietened();
@@ -389,8 +391,7 @@ export class Session {
     const open = this.parts.asks ? questionToAsk(this.state, t) : undefined;
     // A damaged file is asked about once the day goes on in another.
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
-    // One question at a time: the other waits, unless a process hangs on it.
-    if (this.pending && t - this.pendingSince < PATIENCE_MS && !isUrgent(open)) return;
+    if (this.pending && comesFirst(this.pending, t - this.pendingSince, open)) return;
     this.pending = undefined;
     const { key, text } = open;
     this.log.commit([{ type: "asked", key, text, t }], this.log.nextId(t, OWN_COMMAND));

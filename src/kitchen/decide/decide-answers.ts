@@ -5,6 +5,7 @@ import { factorOf, isRight } from "../factor-questions.ts";
 import { inCanner } from "../owners.ts";
 import { type Question, seasonOf, shownQuestion, takes } from "../questions.ts";
 import type { Batch, State } from "../state.ts";
+import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import { gaugeOffAnswer, untestedGauge } from "./gauge-answers.ts";
@@ -39,6 +40,8 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
       return [{ type: "vouched", load: about, gap: 0, held: yes, t: now }];
     case "sealed-line":
       return [{ type: "line-settled", seal: question.detail ?? "", held: yes, t: now }];
+    case "heard":
+      return [{ type: "heard-settled", load: about, held: yes, t: now }];
     case "end":
       return [{ type: "end-answer", load: about, yes, t: now }];
     case "altitude-doubt":
@@ -114,6 +117,8 @@ export function decideAnswer(deciding: Deciding<"answer">): Outcome {
     case "factor":
       if (takes(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
       return factorValue(deciding, question, slots.value);
+    case "still":
+      return stillAnswer(deciding, question, slots.value);
     case "seals":
       return sealsAnswer(deciding, number);
     case "disposition": {

@@ -9,6 +9,7 @@ import { heldForCanner } from "../settle.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { StageRun } from "../state.ts";
+import { notTheseLoads } from "./decide-heard.ts";
 import { type Candidate, candidates, choicesOf, isReady, stageFact } from "./decide-stages.ts";
 import {
   askWhich,
@@ -100,8 +101,15 @@ function boilsAlready(deciding: Deciding<"boiling">, already: Candidate[], t: nu
   if (load && asked?.kind === "still-covered" && wish.command.slots.covered) {
     return done({ type: "cover", load: load.id, covered: true, t });
   }
+  if (load && asked?.kind === "still" && asked.detail === "boil") {
+    return done({ type: "heard-settled", load: load.id, held: true, t });
+  }
   if (load && asked?.kind === "gap") return refused(`${asked.text} Say yes or no.`);
   return refused("I already have it boiling.");
+}
+
+function isCurrent({ kept }: StageRun): boolean {
+  return kept !== undefined && current(kept) !== undefined;
 }
 
 export function decideBoilLost(deciding: Deciding<"boil-lost">): Outcome {
@@ -109,6 +117,10 @@ export function decideBoilLost(deciding: Deciding<"boil-lost">): Outcome {
   const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
+  const vented = candidates(deciding, ref, (owner, run) => {
+    return isLoad(owner) && hasRole(run.spec, "venting") && !isOver(run) && isCurrent(run);
+  })[0];
+  if (vented) return done({ type: "steam-lost", load: vented.owner.id, t: when.t });
   const open = candidates(deciding, ref, (owner, run) => {
     if (!run.kept || !(isLoad(owner) ? hasRole(run.spec, "treatment") : !isOfCanner(run.spec)))
       return false;
@@ -130,5 +142,7 @@ export function decideBoilLost(deciding: Deciding<"boil-lost">): Outcome {
   const uncovered = slots.uncovered ?? false;
   const from = one.run.kept?.stretches.at(-1)?.from ?? when.t;
   const t = Math.max(when.t, from);
-  return done({ type: "boil-lost", owner: one.owner.id, stage: one.run.id, uncovered, t });
+  const others = wish.chosen ? notTheseLoads(state, one.owner.id, now) : [];
+  const lost = { type: "boil-lost", owner: one.owner.id, stage: one.run.id, uncovered, t } as const;
+  return done(lost, ...others);
 }

@@ -32,6 +32,7 @@ import {
 } from "./decide-canner.ts";
 import { decideCorrectTime, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
+import { decideUnknown, withLoss } from "./decide-heard.ts";
 import { decideBroken, decideFilled, decideLoaded, decideSetAside } from "./decide-jars.ts";
 import {
   decideAcknowledge,
@@ -79,7 +80,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   which: tell,
   standing: tell,
   help: tell,
-  unknown: tell,
+  unknown: decideUnknown,
   undo: decideUndo,
   acknowledge: decideAcknowledge,
   hush: decideHush,
@@ -134,7 +135,7 @@ export function decide(
   lastAlarm?: string,
 ): Outcome {
   const present: Present = { state, now, library, ...(lastAlarm ? { lastAlarm } : {}) };
-  const outcome = decided({ ...present, wish });
+  const outcome = withLoss(present, wish, decided({ ...present, wish }));
   if (outcome.kind !== "done") return outcome;
   const beside = confirmedBeside(state, outcome.facts, wish.command.confirms ?? [], now);
   return followed({ ...outcome, facts: [...outcome.facts, ...beside] }, present);

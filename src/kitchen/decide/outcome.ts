@@ -22,9 +22,10 @@ export type Outcome =
   /** `refusal`: it is written down, and what it asks for is refused all the same. */
   | { kind: "done"; facts: DatedFact[]; refusal?: string }
   | { kind: "refused"; reason: string }
-  /** One short question; `wish` is decided again with the answer. */
+  /** One short question; `wish` is decided again with the answer, `facts` are written at once. */
   | {
       kind: "ask";
+      facts?: DatedFact[];
       text: string;
       wish: Wish;
       expects: "yes" | "either" | "heard" | "which" | "number" | "when";

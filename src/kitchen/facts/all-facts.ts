@@ -2,6 +2,7 @@
 import { BATCH_FACTS } from "./batch-facts.ts";
 import { CORRECTION_FACTS } from "./correction-facts.ts";
 import type { Declaration, Fields } from "./fact.ts";
+import { HEARD_FACTS } from "./heard-facts.ts";
 import { JAR_FACTS } from "./jar-facts.ts";
 import { KITCHEN_FACTS } from "./kitchen-facts.ts";
 import { LOAD_FACTS } from "./load-facts.ts";
@@ -15,6 +16,7 @@ export const FACTS = {
   ...KITCHEN_FACTS,
   ...BATCH_FACTS,
   ...SIGN_FACTS,
+  ...HEARD_FACTS,
   ...LOAD_FACTS,
   ...JAR_FACTS,
   ...TIMER_FACTS,

@@ -52,6 +52,7 @@ export const LOAD_FACTS = {
         covered: null,
         uncoveredTimes: 0,
         waterLow: [],
+        heard: [],
         endReopened: [],
         readings: [],
         disposed: [],

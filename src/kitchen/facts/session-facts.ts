@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { addGap } from "../kept.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { rulesOf } from "../stages/kinds.ts";
+import type { State } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
   amount,
@@ -17,6 +18,15 @@ import {
   text,
   zone,
 } from "./fields.ts";
+
+/** Doubts of a load that a question about it takes up. */
+function markAsked(state: State, asked: string): void {
+  const [kind = "", id = ""] = asked.split("/");
+  if (!["still", "end", "heard"].includes(kind)) return;
+  for (const one of state.loads[id]?.heard ?? []) {
+    if (one.settledAt === undefined) one.asked = true;
+  }
+}
 
 export const SESSION_FACTS = {
   opened: fact({
@@ -134,6 +144,7 @@ export const SESSION_FACTS = {
     undo: "never",
     evolve(state, event): boolean {
       state.asked[event.key] ??= event.t;
+      markAsked(state, event.key);
       return true;
     },
   }),

@@ -3,9 +3,11 @@
 import * as z from "zod/mini";
 import { boilingPointF } from "../../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
+import { processDoubts } from "../heard.ts";
 import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { loseProcess, turnOff, uncover } from "../loads/heat-off.ts";
+import { settleDoubts } from "../loads/settle-doubts.ts";
 import { isAir } from "../loads/standing.ts";
 import { isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
@@ -272,6 +274,7 @@ export const SIGN_FACTS = {
       const load = state.loads[event.load];
       if (!load) return false;
       load.endAnswer = { at: event.t, yes: event.yes };
+      settleDoubts(processDoubts(load), event.t, event.yes);
       return "noted";
     },
   }),

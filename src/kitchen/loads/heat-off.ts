@@ -2,11 +2,13 @@
  * The end of what a process keeps: its boil, pressure or steam is lost, or the heat goes off, or
  * the jars come out. Minutes count up to the first of these and no further.
  */
+import { processDoubts } from "../heard.ts";
 import { current, lose } from "../kept.ts";
 import { runOf, runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, reopen } from "../stage-run.ts";
 import type { Load, State, Stretch } from "../state.ts";
+import { settleDoubts } from "./settle-doubts.ts";
 
 /**
  * The condition was lost. A loss reported late may fall before a time that had seemed full: then
@@ -28,6 +30,7 @@ export function loseProcess(
     return true;
   }
   lose(run.kept, at, why);
+  settleDoubts(processDoubts(load), at);
   delete load.column;
   delete load.hot;
   if (why === "uncovered") uncover(load);

@@ -49,6 +49,20 @@ export const boilLost: MeaningOf<"boil-lost"> = {
     "<it> (stopped|quit) [boiling|bubbling] on (me|us) [<when>]",
     "boil (lost|gone|broken|interrupted) [in {target}|on {target}|{target}] [<when>]",
     "off the boil [<when>]",
+    `[<the>] <burner> [has|have|just|has just|is] (went out|gone out|out|died|dead|blew out|blown
+    out|quit|cut out|turned itself off|ran out|run out|ran dry) [on (me|us)]
+    [under (it|the canner|the jars)] [<when>]`,
+    "[<the>] (power|electricity|pilot|pilot light) [has|just] (went|gone|is) off [<when>]",
+    "<we> [have|just|have just] (ran|run) out of (gas|propane|heat) [<when>]",
+    "(<it>|{target}) is [down to] (only|just|barely|hardly) [at] [a] (simmer|simmering) [<when>]",
+    "(<it>|{target}) (only|just|barely|hardly) simmers [<when>]",
+    `<we> [have|just|have just] [accidentally] (turned|switched|shut|knocked) (it|the heat|the
+    burner|the gas|the stove|the flame|the wrong burner|the canner) off (by (mistake|accident)|
+    accidentally) [<when>]`,
+    `<we> [have|just|have just] [accidentally] (turned|switched|shut|knocked) off (it|the heat|the
+    burner|the gas|the stove|the flame|the canner) (by (mistake|accident)|accidentally) [<when>]`,
+    `<we> [have|just|have just] accidentally (turned|switched|shut|knocked) (it|the heat|the burner|
+    the gas|the stove|the flame|the canner) off [<when>]`,
   ],
   spoken: [
     "it stopped boiling",
@@ -70,6 +84,9 @@ export const boilLost: MeaningOf<"boil-lost"> = {
     gone: `
       gone|lost|out|off|dead|dropped|dropped off|died|died down|died off|died away|dying|
       fallen|fallen off|faded|stopped|quit|down|broken|interrupted
+    `,
+    burner: `
+      flame|burner|gas|fire|pilot|pilot light|stove|hob|propane|heat|power|electricity|electric
     `,
     "any-more": "any more|any longer|now|at all|again",
     "boil-any": `

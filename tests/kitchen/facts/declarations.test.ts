@@ -23,7 +23,7 @@ describe("the declarations", () => {
   it("say what wants a yes to be taken back: a loss, a raise, a spoiled jar", () => {
     const warns = (type: FactType, event: object) =>
       declarationOf(type).undoWarns?.(event as never);
-    const dear = [...LOSSES, "confirmed", "end-reopened", "factor-reopened", "spoiled"];
+    const dear = [...LOSSES, "confirmed", "end-reopened", "factor-reopened", "heard", "spoiled"];
     expect(TYPES.filter((type) => warns(type, {})).sort()).toEqual(dear.sort());
     expect(TYPES.filter((type) => warns(type, { raised: true })).sort()).toEqual(
       [...dear, "load-terms"].sort(),
@@ -90,6 +90,7 @@ describe("the declarations", () => {
       ...["acknowledged", "altitude-then", "amended", "asked", "clock-set", "closed"],
       ...["day-plan-dropped"],
       ...["day-planned", "due", "end-reopened", "factor-reopened", "focused", "germination"],
+      ...["heard", "heard-settled"],
       ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "left-open", "line-sealed"],
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
       ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
@@ -102,7 +103,7 @@ describe("the declarations", () => {
       ...["jar-opened", "jars-moved", "preferred", "spoiled", "tasted"],
     ]);
     expect(having(({ passing }) => passing)).toEqual([
-      ...["confirmed", "due", "load-opened", "load-terms", "name-settled"],
+      ...["confirmed", "due", "heard", "load-opened", "load-terms", "name-settled"],
     ]);
   });
 });

@@ -1,0 +1,91 @@
+/** Deciding on words that raise a doubt about jars at stake, and on answers to it. */
+import type { Evidence } from "../command.ts";
+import type { DatedFact } from "../events.ts";
+import { atStake, processDoubts, saysStill } from "../heard.ts";
+import { current, isLost } from "../kept.ts";
+import { runOf, runOfRole } from "../owners.ts";
+import type { Question } from "../questions.ts";
+import { isOver } from "../stage-run.ts";
+import type { Load, State } from "../state.ts";
+import { type Deciding, done, type Outcome, type Present, refused, type Wish } from "./outcome.ts";
+
+/** Words longer than this are a story; the log keeps their beginning. */
+const MOST_LETTERS = 200;
+
+function heardFacts(loads: readonly Load[], evidence: Evidence, t: number): DatedFact[] {
+  const { strength, about, intent } = evidence;
+  const text = evidence.text.slice(0, MOST_LETTERS);
+  const meant = intent ? { intent } : {};
+  return loads.map(({ id: load }) => ({ type: "heard", load, text, strength, about, ...meant, t }));
+}
+
+/** Words that mean nothing that is done: kept where they raise a doubt about jars at stake. */
+export function decideUnknown({ state, now, wish }: Deciding<"unknown">): Outcome {
+  const { evidence } = wish.command;
+  const facts = evidence ? heardFacts(atStake(state, evidence), evidence, now) : [];
+  return facts.length > 0 ? done(...facts) : { kind: "tell" };
+}
+
+/** Whether a plain loss can still be one of this load: neither known already, nor in good order. */
+function mayBeLost(load: Load): boolean {
+  const run = runOfRole(load, "treatment");
+  if (run?.kept && isLost(run.kept)) return false;
+  const off = runOf(load, "heat-off");
+  return !(off && isOver(off)) && load.unloadedAt === undefined;
+}
+
+/** The loads that facts are about. */
+function loadsIn(facts: readonly DatedFact[]): Set<unknown> {
+  return new Set(facts.flatMap((fact) => Object.values({ ...fact })));
+}
+
+/**
+ * What a plain loss leaves beside what it does: its words, or, where nothing could be done about
+ * it or it is asked which was lost, a doubt.
+ */
+export function withLoss({ state, now }: Present, wish: Wish, outcome: Outcome): Outcome {
+  const { evidence } = wish.command;
+  // Once it is said which was lost, the words are kept already.
+  if (evidence?.strength !== "loss" || outcome.kind === "tell" || wish.chosen) return outcome;
+  const loads = atStake(state, evidence);
+  if (outcome.kind === "done") {
+    const named = loadsIn(outcome.facts);
+    const lost = loads.filter(({ id }) => named.has(id));
+    return { ...outcome, facts: [...outcome.facts, ...heardFacts(lost, evidence, now)] };
+  }
+  const doubt: Evidence = { ...evidence, strength: "suspicion" };
+  const facts = heardFacts(loads.filter(mayBeLost), doubt, now);
+  if (facts.length === 0) return outcome;
+  return outcome.kind === "ask"
+    ? { ...outcome, facts }
+    : { kind: "done", facts, refusal: outcome.reason };
+}
+
+/** What was lost was another pot: doubts of the loads it was not are settled with it. */
+export function notTheseLoads(state: State, lost: string, t: number): DatedFact[] {
+  return Object.values(state.loads).flatMap((load): DatedFact[] => {
+    if (lost === load.id || processDoubts(load).length === 0) return [];
+    return [{ type: "heard-settled", load: load.id, held: true, t }];
+  });
+}
+
+/** "Still boiling, or did it stop?": it goes on, or it was lost when the words were heard. */
+export function stillAnswer(
+  { state, now }: Present,
+  question: Question,
+  value: number | string,
+): Outcome {
+  const load = state.loads[question.about ?? ""];
+  const still = load && saysStill(load, question.detail ?? "", value);
+  if (!load || still === undefined) return refused(question.text);
+  if (still) return done({ type: "heard-settled", load: load.id, held: true, t: now });
+  if (question.detail === "water")
+    return done({ type: "cover", load: load.id, covered: false, t: now });
+  const run = runOfRole(load, "treatment");
+  const from = run?.kept && current(run.kept)?.from;
+  const heardAt = processDoubts(load).find(({ strength }) => strength === "suspicion")?.at ?? now;
+  const t = Math.max(heardAt, from ?? heardAt);
+  if (load.terms?.method === "pressure") return done({ type: "pressure-lost", load: load.id, t });
+  if (load.terms?.method === "steam") return done({ type: "steam-lost", load: load.id, t });
+  return done({ type: "boil-lost", owner: load.id, stage: run?.id ?? "", uncovered: false, t });
+}

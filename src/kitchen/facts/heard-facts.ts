@@ -1,0 +1,38 @@
+/** Facts of words that raised a doubt about jars at stake, and of how it was settled. */
+import * as z from "zod/mini";
+import { settleDoubts } from "../loads/settle-doubts.ts";
+import { fact, WOULD_STAND } from "./fact.ts";
+import { flag, loadId, text, word } from "./fields.ts";
+
+export const HEARD_FACTS = {
+  heard: fact({
+    fields: {
+      load: loadId,
+      text,
+      strength: z.enum(["loss", "suspicion", "trace"]),
+      about: z.enum(["boil", "water", "lids", "acid", "gauge", "pressure"]),
+      intent: z.optional(word),
+    },
+    follows: "nothing",
+    passing: true,
+    undoWarns: WOULD_STAND,
+    evolve(state, { load: id, text: words, strength, about, t }): boolean {
+      const load = state.loads[id];
+      if (!load) return false;
+      // A loss is acted on: nothing of it is left to ask.
+      const settled = strength === "loss" ? { settledAt: t } : {};
+      load.heard.push({ at: t, text: words, strength, about, ...settled });
+      return true;
+    },
+  }),
+  "heard-settled": fact({
+    fields: { load: loadId, held: flag },
+    follows: "nothing",
+    evolve(state, { load: id, held, t }): boolean {
+      const load = state.loads[id];
+      if (!load) return false;
+      settleDoubts(load.heard, t, held);
+      return true;
+    },
+  }),
+};

@@ -1,0 +1,158 @@
+/**
+ * Words that raise a doubt about jars at stake: what they are kept for, when they may interrupt,
+ * and what is asked about them. A plain loss acts at once and is not here to be asked about.
+ */
+import type { ProcessTerms } from "../recipe/recipe.ts";
+import { numberWords } from "../reckon/number-words.ts";
+import { LOW_TEMPERATURE_F } from "../reckon/trade-numbers.ts";
+import type { Evidence } from "./command.ts";
+import { current } from "./kept.ts";
+import { activeOwners, hasBegun, isLoad, runOfRole } from "./owners.ts";
+import type { Question } from "./questions.ts";
+import { isOver } from "./stage-run.ts";
+import { type Heard, type Load, type State, wallOf } from "./state.ts";
+import { HOUR_MS, localIso, MINUTE_MS } from "./time.ts";
+
+/** One interruption for a load in so long, and so many in a whole process (our choice). */
+const APART_MS = 10 * MINUTE_MS;
+const MOST_INTERRUPTIONS = 2;
+const MOST_QUOTED = 3;
+/** Doubts about jars out of the canner are asked about for so long. */
+const ASKED_FOR_MS = 24 * HOUR_MS;
+
+/** What of its process a subject concerns; lids and acid, the filling before it too. */
+export const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set([
+  "boil",
+  "water",
+  "gauge",
+  "pressure",
+]);
+
+/** Loads that words about a subject may concern: those in a canner, else those just out of it. */
+export function atStake(state: State, { about, strength }: Evidence): Load[] {
+  const loads = activeOwners(state).filter(isLoad);
+  const inside = loads.filter((load) => {
+    if (load.unloadedAt !== undefined) return false;
+    if (OF_PROCESS.has(about))
+      return load.loadedAt !== undefined && (hasBegun(load) || isVenting(load));
+    return load.loadedAt !== undefined || (state.batches[load.batch]?.filled ?? 0) > 0;
+  });
+  if (inside.length > 0 || strength === "trace") return inside;
+  return loads.filter((load) => load.unloadedAt !== undefined);
+}
+
+function isVenting(load: Load): boolean {
+  return (runOfRole(load, "venting")?.kept?.stretches.length ?? 0) > 0;
+}
+
+/** Doubts of a load that nobody has settled. */
+export function openDoubts(load: Load): Heard[] {
+  return load.heard.filter((one) => one.settledAt === undefined);
+}
+
+/** Those of them that the closing question of its process takes up. */
+export function processDoubts(load: Load): Heard[] {
+  return openDoubts(load).filter(({ about }) => OF_PROCESS.has(about));
+}
+
+/**
+ * Whether a load's process may be interrupted by a question now, however often it started over.
+ * @param now kitchen time in ms
+ */
+export function mayInterrupt(state: State, load: Load, now: number): boolean {
+  const before = Object.entries(state.asked).filter(([key]) => key.startsWith(stillKey(load)));
+  const last = Math.max(Number.NEGATIVE_INFINITY, ...before.map(([, at]) => at));
+  return before.length < MOST_INTERRUPTIONS && now - last >= APART_MS;
+}
+
+function stillKey(load: Load): string {
+  return `still/${load.id}/`;
+}
+
+type Either = { text: string; right: string[]; wrong: string[] };
+
+const STOPPED = ["did it stop", "stopped", "it stopped", "it did stop", "stop"];
+const DROPPED = ["did it drop", "dropped", "it dropped", "it did drop", ...STOPPED];
+const STILL = ["still", "it still is", "still going", "it never stopped", "never stopped"];
+
+const { min, max } = LOW_TEMPERATURE_F;
+const EITHER: Record<ProcessTerms["method"], Either> = {
+  "boiling-water": {
+    text: "Still boiling, or did it stop?",
+    right: ["still boiling", ...STILL],
+    wrong: STOPPED,
+  },
+  steam: {
+    text: "Still in full steam, or did it stop?",
+    right: ["still in full steam", "still steaming", "full steam", ...STILL],
+    wrong: STOPPED,
+  },
+  pressure: {
+    text: "Still at pressure, or did it drop?",
+    right: ["still at pressure", "still up", "it held", ...STILL],
+    wrong: DROPPED,
+  },
+  "low-temperature": {
+    text: `Still at ${min} to ${max} degrees, or did it drop?`,
+    right: ["still there", ...STILL],
+    wrong: DROPPED,
+  },
+};
+const COVERED: Either = {
+  text: "Lids still covered, or are some out of the water?",
+  right: ["still covered", "covered", "all covered", "all under"],
+  wrong: ["some out of the water", "out of the water", "uncovered", "not covered", "some out"],
+};
+
+/** The question that interrupts a process for what may have been a loss, where one does. */
+export function stillQuestion(state: State, load: Load): Question[] {
+  const run = runOfRole(load, "treatment");
+  const [first, ...more] = processDoubts(load).filter((one) => one.strength === "suspicion");
+  if (!first || !load.terms || !run?.kept || isOver(run) || !current(run.kept)) return [];
+  const key = `${stillKey(load)}${first.at}`;
+  const asked = state.asked[key] !== undefined;
+  if (!asked && !mayInterrupt(state, load, state.lastW)) return [];
+  const water = [first, ...more].every(({ about }) => about === "water");
+  const { text, right, wrong } = water ? COVERED : EITHER[load.terms.method];
+  const choices = [...right.slice(0, 1), ...wrong.slice(0, 1)];
+  const also = { alsoSaid: [...right, ...wrong], takes: "choice" as const };
+  return [
+    {
+      key,
+      kind: "still",
+      text,
+      about: load.id,
+      detail: water ? "water" : "boil",
+      choices,
+      ...also,
+    },
+  ];
+}
+
+/** Whether an answer to it says that all is well; undefined where it is none. */
+export function saysStill(load: Load, detail: string, value: number | string): boolean | undefined {
+  const either = detail === "water" ? COVERED : EITHER[load.terms?.method ?? "boiling-water"];
+  if (either.right.includes(String(value))) return true;
+  return either.wrong.includes(String(value)) ? false : undefined;
+}
+
+/** "At 10:42 I heard "it's spitting all over"." before a closing question; empty without doubts. */
+export function quoted(state: State, open: readonly Heard[]): string {
+  const said = open.slice(0, MOST_QUOTED).map(({ at, text }) => {
+    return `At ${localIso(wallOf(state, at), state.zone).slice(11, 16)} I heard "${text}".`;
+  });
+  const more = open.length - MOST_QUOTED;
+  if (more > 0) said.push(`And ${numberWords(more)} more like it.`);
+  return said.join(" ");
+}
+
+/** The question about words that no end question takes up, once the jars are out. */
+export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Question[] {
+  const open = openDoubts(load).filter(({ about }) => !endIsAsked || !OF_PROCESS.has(about));
+  const [first] = open;
+  const { unloadedAt } = load;
+  if (!first || unloadedAt === undefined) return [];
+  if (state.lastW - unloadedAt > ASKED_FOR_MS) return [];
+  const text = `${quoted(state, open)} Was all well with that?`;
+  return [{ key: `heard/${load.id}/${first.at}`, kind: "heard", text, about: load.id }];
+}

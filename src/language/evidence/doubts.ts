@@ -1,0 +1,109 @@
+/**
+ * What a sentence may mean for jars at stake, besides what is done about it: a likely loss, or
+ * words about heat, water, lids, acid or a gauge that fit nothing.
+ */
+import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import type { Frame } from "../model/corpus.ts";
+import type { Utterance } from "../words.ts";
+
+type Subject = Evidence["about"];
+
+/** Meanings that raise a doubt of a process, and what of it. */
+const RAISES: Partial<Record<Intent, Subject>> = {
+  "boil-lost": "boil",
+  "pressure-lost": "pressure",
+  "water-low": "water",
+};
+
+/** Beginnings of words about a subject; the first subject with one of them is taken. */
+const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
+  ["acid", stems("vinegar lemon lime citric acid percent")],
+  ["pressure", stems("pressur needle weight rock jiggl hiss pound psi steam")],
+  ["gauge", stems("gauge dial")],
+  [
+    "boil",
+    stems(
+      "boil simmer bubbl roll flame burner fire gas heat hob stove spit sputter flicker power",
+      "electric propane pilot knob fizz murmur shiver trembl",
+    ),
+  ],
+  ["lids", stems("lid band rubber reused")],
+  ["water", stems("water cover uncover poking sticking submerg dry")],
+];
+
+function stems(...lines: string[]): string[] {
+  return lines.flatMap((line) => line.split(" "));
+}
+
+/** Pieces of a sentence that are a likely loss whatever stands around them. */
+const PIECES: readonly (readonly [Subject, RegExp])[] = [
+  [
+    "boil",
+    /\b(flame|burner|gas|fire|stove|hob|heat|power)( \w+){0,3} (out|off|died|dead|gone|cut)\b/,
+  ],
+  ["boil", /\b(stopped|quit|ceased|off|lost)( \w+){0,2} (boil|boiling|bubbling)\b/],
+  ["boil", /\bboil(ing)?( \w+){0,2} (stopped|quit|died|gone|lost)\b/],
+  ["boil", /\b(only|just|barely|hardly|scarcely)( \w+)? (simmer|simmering|bubbling)\b/],
+  ["boil", /\bnot( \w+){0,3} (boil|boiling|bubbling)\b/],
+  ["boil", /\b(turned|switched|shut|knocked)( \w+){0,3} off\b/],
+  ["pressure", /\b(pressure|needle|dial|gauge)( \w+){0,3} (dropped|fell|down|low|gone|lost)\b/],
+  ["pressure", /\b(lost|losing)( \w+){0,2} (pressure|steam)\b/],
+  ["pressure", /\bweight( \w+){0,3} (stopped|still|quiet|quit)\b/],
+  ["water", /\b(lids?|jars?|tops)( \w+){0,3} (uncovered|showing|exposed|out of the water)\b/],
+  ["water", /\bwater( \w+){0,3} (low|below|boiled away|gone)\b/],
+  ["lids", /\b(used|old|last year|reused)( \w+){0,2} lids?\b/],
+  ["lids", /\blids?( \w+){0,3} (used|old|last year|reused)\b/],
+  ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
+  ["acid", /\b(three|four)( and a half)? percent\b/],
+];
+
+/** Things on the stove that nothing at stake stands in. */
+const ELSEWHERE = wordSet("kettle coffee tea pasta soup eggs toast bath shower dinner laundry");
+
+/** What was told of in these is no news of now, or nobody's word: kept, and no more. */
+const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "idle", "asked"]);
+
+/** How likely a meaning has to be for a doubt. */
+const LIKELY = 0.2;
+
+/** What the model takes a sentence for. */
+export type Taken = {
+  frame: Frame;
+  intents: readonly { name: string; probability: number }[];
+};
+
+/** A plain report of a loss as what it raises; undefined for anything else. */
+export function lossIn({ intent }: Command, text: string): Evidence | undefined {
+  const about = RAISES[intent];
+  return about && { strength: "loss", about, text, intent };
+}
+
+/**
+ * What is left of a sentence that nothing was done about.
+ * @param answered it was a question, and has its answer
+ */
+export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evidence | undefined {
+  const { text } = said;
+  const words = said.words.map(({ word }) => word);
+  if (words.some((word) => ELSEWHERE.has(word))) return undefined;
+  const faint = FAINT.has(taken.frame) || said.asked;
+  if (faint && answered) return undefined;
+  const likely = taken.intents.find(({ name, probability }) => {
+    return probability >= LIKELY && RAISES[name as Intent] !== undefined;
+  });
+  if (likely) {
+    const intent = likely.name as Intent;
+    const weak = faint || taken.frame === "denied" || taken.frame === "past";
+    const about = RAISES[intent] ?? "boil";
+    return { strength: weak ? "trace" : "suspicion", about, text, intent };
+  }
+  const all = words.join(" ");
+  const piece = PIECES.find(([, pattern]) => pattern.test(all));
+  if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], text };
+  if (answered) return undefined;
+  const stem = STEMS.find(([, begin]) => {
+    return words.some((word) => begin.some((one) => word.startsWith(one)));
+  });
+  return stem && { strength: "trace", about: stem[0], text };
+}
