@@ -101,7 +101,13 @@ export type Meant = {
  * What is said of a critical factor: that it holds, that it does not, or something in between.
  * `value` is in the factor's own unit where a number was said: 4.5 (percent).
  */
-export type Confirm = { factor: string; value?: number; held: "yes" | "no" | "unsure" };
+export type Confirm = {
+  factor: string;
+  value?: number;
+  held: "yes" | "no" | "unsure";
+  /** What a guess takes it for. */
+  leans?: "yes" | "no";
+};
 
 /**
  * Words that may mean harm for jars at stake: a plain loss, a likely one, or words about a subject

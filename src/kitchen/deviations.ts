@@ -233,7 +233,8 @@ export function loadDeviations(load: Load, batch: Batch, now: number): Deviation
     list.push(deviation(code, stage, load.endAnswer.at, detail, done));
   }
   for (const one of load.heard) {
-    if (one.held === true || one.strength === "loss" || isAnswered(one)) continue;
+    const waits = one.settledAt === undefined && load.unloadedAt === undefined;
+    if (waits || one.held === true || one.strength === "loss" || isAnswered(one)) continue;
     const said = one.held === false ? "it was not well" : "nobody said how it was";
     list.push(deviation("unheard", stage, one.at, `"${one.text}": ${said}`, "undecided"));
   }

@@ -92,7 +92,9 @@ function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Co
         const match = wording.phrase.match(run, start).find(({ next }) => ends(next));
         if (!match) continue;
         const said = heldBy(wording, match);
-        return { factor: factor.id, ...said, held: guessed ? "unsure" : said.held };
+        const guess = said.held === "unsure" ? {} : { leans: said.held };
+        if (!guessed) return { factor: factor.id, ...said };
+        return { factor: factor.id, ...said, held: "unsure", ...guess };
       }
     }
   }

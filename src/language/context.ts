@@ -10,6 +10,8 @@ export type NamedStage = {
   onStove?: boolean;
   /** Under way, or still to come; over where missing. */
   state?: "running" | "waiting";
+  /** A process that runs by its boil, pressure, steam or temperature. */
+  timed?: true;
 };
 
 /** A batch by what it goes by. */

@@ -9,6 +9,7 @@ import { doubtIn, lossIn } from "./evidence/doubts.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
+import { isStopped } from "./frames.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Cost } from "./intents/meaning.ts";
@@ -21,7 +22,8 @@ import { slotReader } from "./values/slots.ts";
 import { namesOf } from "./values/targets.ts";
 import { type Utterance, wordsOf } from "./words.ts";
 
-type Read = Heard & Pick<Guess, "intents">;
+/** `whole`: a wording covers the sentence from its first word to its last. */
+type Read = Heard & Pick<Guess, "intents"> & { whole?: boolean };
 
 export type Heard = {
   /** `sure`: it is acted on; `ask`: a closed question about the first candidate; else nothing. */
@@ -172,23 +174,26 @@ function contradicted(plain: Command, from: Guess): boolean {
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(text: string, context: Context, models: Models = shippedModels()): Heard {
-  const heard = readIn(text, context, models);
-  const { commands, reading, frame } = heard;
-  const losses = commands.flatMap((command) => {
+  const said = wordsOf(text);
+  const heard = unlessStopped(readIn(text, context, models), said);
+  const { commands, reading, frame, intents } = heard;
+  const lost = commands.map((command): Command => {
     const evidence = lossIn(command, text);
-    return evidence ? [{ ...command, evidence }] : [];
+    return evidence ? { ...command, evidence } : command;
   });
-  if (losses.length > 0) {
-    return {
-      ...heard,
-      commands: commands.map((one) => losses.find(({ intent }) => intent === one.intent) ?? one),
-    };
-  }
   const answered = reading === "sure";
   const asks = commands.every(({ intent }) => MEANINGS[intent].cost === "harmless");
-  if (answered && !asks) return heard;
-  const evidence = doubtIn(wordsOf(text), { frame, intents: heard.intents }, answered);
+  if (answered && !asks) return { ...heard, commands: lost };
+  const evidence = doubtIn(said, { frame, intents }, answered);
   return evidence ? { ...heard, evidence } : heard;
+}
+
+/** Nothing is done, and nothing asked, of an order or report that its frame takes back. */
+function unlessStopped(heard: Read, said: Utterance): Read {
+  const [likely] = heard.candidates;
+  const meant = heard.reading === "ask" && likely ? [likely] : heard.commands;
+  const stopped = meant.some((one) => isStopped(one, said, heard.whole === true));
+  return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
 function readIn(text: string, context: Context, models: Models): Read {
@@ -214,7 +219,7 @@ function readIn(text: string, context: Context, models: Models): Read {
     };
   };
   if (known && plain.confidence >= CERTAIN) {
-    if (!contradicted(plain, whole)) return sure([plain]);
+    if (!contradicted(plain, whole)) return { ...sure([plain]), whole: true };
     const other = hearing.readings(said, whole);
     return {
       reading: "ask",

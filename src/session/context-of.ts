@@ -6,7 +6,7 @@ import {
   shownQuestion,
   takes,
 } from "../kitchen/questions.ts";
-import { rulesOf } from "../kitchen/stages/kinds.ts";
+import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import type { Context, NamedBatch, NamedLoad, NamedStage, Question } from "../language/context.ts";
 import type { Library } from "../recipe/library.ts";
@@ -47,6 +47,7 @@ function namedStage({ id, spec, state }: StageRun): NamedStage {
     ...{ id, title, kind },
     ...(pot ? { pot } : {}),
     ...(rulesOf(spec).thermometer === "pot" ? { onStove: true } : {}),
+    ...(hasRole(spec, "treatment") && state === "running" ? { timed: true as const } : {}),
     ...(state === "running" || state === "waiting" ? { state } : {}),
   };
 }

@@ -81,6 +81,9 @@ function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm)
     const factor = factorOf(batch, id);
     if (!factor) return [];
     const held = heldBy(batch, factor, confirm);
+    // "I hope they are new" takes nothing back from who said that they are.
+    const known = batch.confirmed.some((one) => one.factor === id && one.held);
+    if (held === "unsure" && confirm.leans === "yes" && known) return [];
     if (held === "unsure") return reopened(state, batch, id, now);
     const said = value === undefined ? {} : { value };
     return [

@@ -88,10 +88,10 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   const words = said.words.map(({ word }) => word);
   if (words.some((word) => ELSEWHERE.has(word))) return undefined;
   const faint = FAINT.has(taken.frame) || said.asked;
-  if (faint && answered) return undefined;
   const likely = taken.intents.find(({ name, probability }) => {
     return probability >= LIKELY && RAISES[name as Intent] !== undefined;
   });
+  if (faint && answered) return undefined;
   if (likely) {
     const intent = likely.name as Intent;
     const weak = faint || taken.frame === "denied" || taken.frame === "past";

@@ -1,5 +1,12 @@
-import type { MeaningOf } from "./meaning.ts";
+import type { Finish, MeaningOf } from "./meaning.ts";
 import { finishUncovered } from "./uncovered.ts";
+
+/** "It's only simmering" is how it should be, but for what has to boil. */
+const finishBoilLost: Finish = (raw, context, plain, said) => {
+  const timed = context.loads?.some(({ stages }) => stages.some((stage) => stage.timed));
+  const simmers = raw.simmers === true && !timed;
+  return simmers ? undefined : finishUncovered(raw, context, plain, said);
+};
 
 /** A boil is gone that was there. */
 export const boilLost: MeaningOf<"boil-lost"> = {
@@ -7,7 +14,8 @@ export const boilLost: MeaningOf<"boil-lost"> = {
   report: true,
   when: ["stage:pot", "load:in-water"],
   slots: { target: "name", at: "instant", uncovered: "flag" },
-  finish: finishUncovered,
+  parts: ["simmers"],
+  finish: finishBoilLost,
   example: "it stopped boiling",
   topical: true,
   wordings: [
@@ -54,8 +62,8 @@ export const boilLost: MeaningOf<"boil-lost"> = {
     [under (it|the canner|the jars)] [<when>]`,
     "[<the>] (power|electricity|pilot|pilot light) [has|just] (went|gone|is) off [<when>]",
     "<we> [have|just|have just] (ran|run) out of (gas|propane|heat) [<when>]",
-    "(<it>|{target}) is [down to] (only|just|barely|hardly) [at] [a] (simmer|simmering) [<when>]",
-    "(<it>|{target}) (only|just|barely|hardly) simmers [<when>]",
+    `(<it>|{target}) is [down to] (only|just|barely|hardly) [at] [a] (simmer|simmering) [now]
+    [<when>] {simmers=true}`,
     `<we> [have|just|have just] [accidentally] (turned|switched|shut|knocked) (it|the heat|the
     burner|the gas|the stove|the flame|the wrong burner|the canner) off (by (mistake|accident)|
     accidentally) [<when>]`,

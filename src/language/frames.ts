@@ -1,0 +1,72 @@
+/**
+ * Frames that stop orders and clearing reports whatever else speaks for them: what is asked,
+ * wished, imagined, denied, told by others, of another day, or said to somebody else.
+ */
+import type { Command } from "../kitchen/command.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Utterance } from "./words.ts";
+
+type Stopping = "asked" | "wished" | "imagined" | "denied" | "reported" | "past" | "elsewhere";
+
+const DAY = "(yesterday|last (year|week|month|summer|season|time|night)|the other (day|week))";
+
+/** Whose word is no hearsay: one's own, and what is read off a thing. */
+const OWN_WORD = "i|we|you|it|label|gauge|dial|needle|thermometer|bottle|jug|timer|clock|scale";
+const SAYS = "says|said|thinks|thought|told|tells|claims|reckons|swears|figures";
+
+const STOPS: readonly (readonly [Stopping, RegExp])[] = [
+  ["asked", /^(and |so |but )?(is it true|did you hear|why|how (would|do|did)|should (i|we))\b/],
+  ["wished", /^(i|we) (wish|hope|hoped|am hoping|was hoping|were hoping)\b/],
+  ["wished", /^if only\b/],
+  ["wished", /\b(some day|someday|one day|next (week|month|year|time|summer))$/],
+  ["imagined", /^(and |so |but )?if (?!you (could|would|can|will|do|please))/],
+  ["imagined", /^(suppose|supposing|imagine|let us say|in case|pretend)\b/],
+  ["imagined", /\bwhat (if|happens (if|when))\b/],
+  ["denied", /^(please )?(do not|never)\b(?! mind)/],
+  ["denied", /^(i|we) (will not|am not|are not|would not|never|did not|do not)\b/],
+  ["denied", /^(it is not true|it is not so|nobody)\b/],
+  ["reported", new RegExp(`\\b(?!(?:${OWN_WORD}) )\\w+ (${SAYS})\\b`)],
+  ["past", new RegExp(`^${DAY}\\b|\\b${DAY}$|^back (in|then|when)\\b|\\b(i|we) used to\\b`)],
+  ["elsewhere", /\b(i|we) (told|asked|am telling|am asking|was telling|said to) (?!you\b)/],
+  ["elsewhere", /^(no )?not you\b/],
+];
+
+/** Words that stand before a comma without being anybody's name. */
+const NOBODY = wordSet(
+  "ok okay please well right now so hey hi hello yes no yeah sorry dear darling love honey hon",
+  "sweetie lovely alright actually brinebell sure thanks listen look oh ah um and but then first",
+  "next done good great fine",
+);
+const SPOKEN_TO = /^([A-Z][a-z]+), (could|can|would|will|please|go|do|you)\b/;
+
+/** The frame that says outright that nothing is ordered or reported as so here and now. */
+export function stoppingFrame(said: Utterance): Stopping | undefined {
+  const name = SPOKEN_TO.exec(said.text)?.[1];
+  if (name !== undefined && !NOBODY.has(name.toLowerCase())) return "elsewhere";
+  const all = said.words.map(({ word }) => word).join(" ");
+  return STOPS.find(([, pattern]) => pattern.test(all))?.[0];
+}
+
+/** What may be said of others, of other days or with a no in it, and is meant so. */
+const OF_ITSELF = wordSet(
+  "note remind taste prefer opened place seed-saved germination correct-time yes no answer",
+  "acknowledge spoiled unknown",
+);
+/** Harmless, but something changes by it. */
+const WRITTEN = wordSet("hush unhush focus");
+
+/**
+ * Whether a command is stopped by the frame of its sentence.
+ * @param whole a wording covers the sentence from its first word to its last
+ */
+export function isStopped({ intent, confirms }: Command, said: Utterance, whole: boolean): boolean {
+  const { cost, report } = MEANINGS[intent];
+  if (OF_ITSELF.has(intent) || cost === "raising") return false;
+  if (cost === "harmless" && !WRITTEN.has(intent)) return false;
+  if (said.asked && report) return true;
+  const frame = stoppingFrame(said);
+  if (frame === undefined) return false;
+  if (intent === "factor" && confirms?.some(({ held }) => held === "no")) return false;
+  return !(frame === "denied" && whole);
+}
