@@ -15,6 +15,7 @@ export type {
   Disposition,
   GapCause,
   GaugeRecord,
+  GuideAnswer,
   Lot,
   Part,
   PlannedItem,

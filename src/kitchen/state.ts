@@ -9,6 +9,7 @@ import type {
   Disposition,
   GapCause,
   GaugeRecord,
+  GuideAnswer,
   KitchenEvent,
   Lot,
   PlannedItem,
@@ -288,6 +289,8 @@ export type State = {
   preferences: { at: number; batch: string; over: string | null; taster: string | null }[];
   /** Names that are also another food's, and whether they are varieties of the food named. */
   nameAnswers: { food: string; name: string; isVariety: boolean }[];
+  /** Times from memory that were compared with the person's own guide. */
+  guides: GuideAnswer[];
   openedJars: { at: number; batch: string; count: number }[];
   /** Jars that were found spoiled: never eaten, and nowhere any more. */
   spoiledJars: SpoiledJars[];
@@ -340,6 +343,7 @@ export function initialState(): State {
     tastings: [],
     preferences: [],
     nameAnswers: [],
+    guides: [],
     openedJars: [],
     spoiledJars: [],
     places: {},

@@ -85,7 +85,7 @@ function neverTested(said: Utterance): boolean {
 const BESIDE_MEASURE = wordSet(
   "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left",
   "there exactly of an in each every all jar jars headspace percent inch inches yes strength",
-  "vinegar our",
+  "vinegar our my guide book minutes minute",
 );
 /** Words that make a measure a guess. */
 const ROUGHLY = /\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish)\b/;
@@ -121,6 +121,7 @@ function guarded(said: Utterance, question: Question): Command | undefined {
     }
     case "percent":
     case "inches":
+    case "minutes":
       return measure(said);
     default:
       return undefined;

@@ -68,6 +68,7 @@ export type Question = {
     | "text"
     | "gauge-off"
     | "percent"
+    | "minutes"
     | "inches";
   choices?: readonly string[];
   /** What it asks about: a critical factor, or its kind in the kitchen. */

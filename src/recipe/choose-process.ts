@@ -345,6 +345,13 @@ function termsFor(recipe: Recipe, tables: ProcessTables, wish: ProcessWish): Pro
   };
 }
 
+/** Terms that run longer than their table has it, with the water and jars that such a time asks. */
+export function lasting(terms: ProcessTerms, minutes: number): ProcessTerms {
+  const { method } = terms;
+  const sterileJars = sterileWanted(method, minutes);
+  return { ...terms, minutes, sterileJars, coverIn: coverIn(method, minutes) };
+}
+
 /** Boiling water and steam sterilize nothing in under ten minutes; pressure always does. */
 function sterileWanted(method: ProcessOption["method"], minutes: number): boolean {
   return (method === "boiling-water" || method === "steam") && minutes < STERILE_BELOW_MINUTES;

@@ -3,6 +3,7 @@
  * of the record only, never of the food.
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
+import { againstMemory } from "../kitchen/guide.ts";
 import { openDoubts } from "../kitchen/heard.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
@@ -60,6 +61,8 @@ export function judgeLoad(state: State, load: Load): Judged {
   if (vent && vent.state !== "complete") reasons.push("process-short: the canner was not vented");
   if (vent?.endedShort)
     reasons.push(`process-short: the vent was shorter than ${countWords(VENT_MINUTES, "minute")}`);
+  const memory = againstMemory(state, load.terms);
+  if (memory) reasons.push(memory);
   const asked = load.endAsked && load.terms ? ANSWERED_FOR[load.terms.method] : undefined;
   if (asked && load.endAnswer?.yes !== true) {
     reasons.push(load.endAnswer ? asked.no : asked.silent);

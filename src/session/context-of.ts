@@ -38,6 +38,7 @@ function pendingKind(pending: Pending): Question {
   if (pending.expects === "which") {
     return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };
   }
+  if (pending.expects === "minutes") return { kind: "minutes", guards: true };
   return pending.expects === "number" ? { kind: "number" } : { kind: "text" };
 }
 

@@ -24,10 +24,15 @@ export type Resolved =
 /** What an utterance does to a pending question. */
 export function resolve(pending: Pending, command: Command, text: string): Resolved {
   const { wish, expects, choices } = pending;
-  if (command.intent === "no" && expects !== "number" && expects !== "either") {
-    return { kind: "dropped" };
-  }
+  if (command.intent === "no" && !NO_IS_NONE.has(expects)) return { kind: "dropped" };
   switch (expects) {
+    case "minutes": {
+      if (command.intent === "no" || isUnsure(command)) {
+        return { kind: "wish", wish: { ...wish, amount: null } };
+      }
+      const amount = command.intent === "answer" ? Number(command.slots.value) : Number.NaN;
+      return amount > 0 ? { kind: "wish", wish: { ...wish, amount } } : { kind: "other" };
+    }
     case "either": {
       const { intent } = command;
       if (intent !== "yes" && intent !== "no") return { kind: "other" };
@@ -60,6 +65,9 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
       return { kind: "wish", wish: withSlot(wish, "when", command.slots.when) };
   }
 }
+
+/** Questions that a no does not drop: it is one of their answers, or says nothing to them. */
+const NO_IS_NONE: ReadonlySet<Pending["expects"]> = new Set(["number", "either", "minutes"]);
 
 /** "I think so" is no yes, and no news either. */
 function isUnsure({ intent, slots }: Command): boolean {

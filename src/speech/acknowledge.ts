@@ -1,5 +1,5 @@
 import { describe } from "../kitchen/decide/decide-corrections.ts";
-import type { DatedFact } from "../kitchen/events.ts";
+import type { DatedFact, PlannedItem } from "../kitchen/events.ts";
 import { factorOf } from "../kitchen/factor-questions.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
@@ -17,6 +17,7 @@ import {
   REPROCESS_WITHIN_HOURS,
 } from "../reckon/trade-numbers.ts";
 import { altitudeSentence, doubtSentence, raisedSentence } from "./acknowledge-altitude.ts";
+import { guideSentence, openingSentence } from "./acknowledge-begin.ts";
 import {
   at,
   coverSentence,
@@ -28,7 +29,7 @@ import {
   turnedOffSentence,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
-import { fillPart, opening } from "./prompts.ts";
+import { fillPart } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
 const DISCARD_BOIL = countWords(DISCARD_BOIL_MINUTES, "minute");
@@ -51,16 +52,11 @@ export function acknowledgement(
   return sentences.join(" ");
 }
 
-function openingOf({ state }: Told, id: string): string {
-  const batch = state.batches[id];
-  return batch ? opening(batch) : "";
-}
-
 function factSentence(told: Told, fact: DatedFact): string {
   const { state, before } = told;
   switch (fact.type) {
     case "batch-begun":
-      return openingOf(told, fact.batch);
+      return openingSentence(told, fact.batch);
     case "stage-done":
       return stageDone(told, fact.owner, fact.stage);
     case "boil":
@@ -184,6 +180,8 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
         : "Then what it touches is not as tested; the log says so.";
     case "load-terms":
       return fact.raised ? raisedSentence(told, fact.load) : "";
+    case "guide-compared":
+      return guideSentence(fact.row, fact.assumed === true);
     case "gauge-set":
       if (fact.gauge.kind === "weighted") return "A weighted gauge.";
       if (fact.gauge.untestedSeason !== undefined) {
@@ -208,11 +206,8 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
       return fact.until === null
         ? "Quiet, but for alarms that guard a process."
         : `Quiet for ${durationWords(fact.until - told.now)}, but for alarms that guard a process.`;
-    case "day-planned": {
-      const next = fact.items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
-      const first = next ? ` The ${next.title} ${beginWords(told, next.beginAt)}.` : "";
-      return `I keep to the plan.${first}`;
-    }
+    case "day-planned":
+      return plannedSentence(told, fact.items);
     case "day-plan-dropped":
       return "The plan is dropped. What has begun goes on.";
     case "unhushed":
@@ -245,6 +240,12 @@ function deniedSentence({ state }: Told, id: string, factorId: string): string {
 }
 
 const COLD = "Keep those jars in the refrigerator.";
+
+function plannedSentence(told: Told, items: readonly PlannedItem[]): string {
+  const next = items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
+  const first = next ? ` The ${next.title} ${beginWords(told, next.beginAt)}.` : "";
+  return `I keep to the plan.${first}`;
+}
 
 function beginWords(told: Told, t: number): string {
   return t <= told.now + MINUTE_MS ? "begin now" : `begin ${at(told, t)}`;

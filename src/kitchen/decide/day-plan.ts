@@ -17,7 +17,9 @@ export function beginPlanned(deciding: Present, due: readonly DatedFact[]): Date
   const facts: DatedFact[] = [];
   for (const item of items) {
     if (now - item.beginAt > TOO_LATE_MS) continue;
-    const outcome = decideBegin({ state: trial, now, library, wish: { command: beginOf(item) } });
+    // Nobody stands by to be asked what the guide says: it begins, and that is told.
+    const wish = { command: beginOf(item), amount: null };
+    const outcome = decideBegin({ state: trial, now, library, wish });
     if (outcome.kind !== "done") continue;
     for (const fact of outcome.facts) {
       apply(trial, { ...fact, cmd: "trial", w: now } as KitchenEvent);

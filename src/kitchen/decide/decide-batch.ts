@@ -22,6 +22,7 @@ import type { Batch, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
 import { admitted } from "./begin-gate.ts";
+import { comparedWithGuide } from "./begin-guide.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import {
   askWhich,
@@ -87,10 +88,13 @@ export function decideBegin(deciding: Deciding<"begin">): Outcome {
   }
   const way = wayOf(deciding, found, slots, gate.options);
   if (typeof way === "string") return refused(way);
-  const { recipe, option, terms } = way;
+  const { recipe, option } = way;
+  const compared = comparedWithGuide(deciding, way.terms);
+  if ("kind" in compared) return compared;
+  const { terms } = compared;
   const filled = recipe.stages.some((stage) => hasRole(stage, "filling"));
   const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
-  return done(...gate.facts, {
+  return done(...gate.facts, ...compared.facts, {
     type: "batch-begun",
     batch: nextId(state, now, ""),
     recipe,

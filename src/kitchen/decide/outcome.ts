@@ -14,6 +14,8 @@ export type Wish<I extends Intent = Intent> = {
   command: { [K in I]: CommandOf<K> }[I];
   /** A yes to "really?"; a no only where the question was an either/or. */
   confirmed?: boolean;
+  /** The number that was asked for; null where the answer was that it is not known. */
+  amount?: number | null;
   /** Which of several was meant. */
   chosen?: Ref[];
 };
@@ -28,7 +30,7 @@ export type Outcome =
       facts?: DatedFact[];
       text: string;
       wish: Wish;
-      expects: "yes" | "either" | "heard" | "which" | "number" | "when";
+      expects: "yes" | "either" | "minutes" | "heard" | "which" | "number" | "when";
       choices: Choice[];
     }
   /** Nothing changes: the facts are told. */
@@ -56,6 +58,11 @@ export function refused(reason: string): Outcome {
 
 export function askYes(wish: Wish, text: string): Outcome {
   return { kind: "ask", text, wish, expects: "yes", choices: [] };
+}
+
+/** A question for a length of time, to which "I don't know" is an answer. */
+export function askMinutes(wish: Wish, text: string): Outcome {
+  return { kind: "ask", text, wish, expects: "minutes", choices: [] };
 }
 
 /** A question to which a no is an answer like a yes. */

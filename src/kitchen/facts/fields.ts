@@ -118,6 +118,19 @@ export const lot = z.strictObject({
 });
 export type Lot = Infer<typeof lot>;
 
+/** What a person's own guide says of a row that is remembered here, and what it was taken for. */
+export const guideAnswer = z.strictObject({
+  table: text,
+  edition: z.nullable(text),
+  jar: jarSize,
+  /** The altitude band as printed, and the gauge pressure where the row has one. */
+  band: text,
+  psi: z.nullable(psi),
+  minutes: z.number().check(z.positive(), z.maximum(600)),
+  oursMinutes: z.number().check(z.positive(), z.maximum(600)),
+});
+export type GuideAnswer = Infer<typeof guideAnswer>;
+
 /** How many jars of which batch, and the number of the first of them. */
 export const part = z.strictObject({ batch: batchId, jars: count, first: count });
 export type Part = Infer<typeof part>;

@@ -10,6 +10,7 @@ import {
   feet,
   flag,
   gauge,
+  guideAnswer,
   instant,
   loadId,
   ownerId,
@@ -55,6 +56,17 @@ export const KITCHEN_FACTS = {
     evolve(state, event): boolean {
       const { food, name, isVariety } = event;
       state.nameAnswers.push({ food, name, isVariety });
+      return true;
+    },
+  }),
+  /** A time from memory was compared with the person's own guide; `assumed` in a rehearsal. */
+  "guide-compared": fact({
+    fields: { row: guideAnswer, assumed: z.optional(flag) },
+    follows: "nothing",
+    passing: true,
+    undone: () => "what your guide says",
+    evolve(state, event): boolean {
+      state.guides.push({ ...event.row });
       return true;
     },
   }),

@@ -4,6 +4,7 @@ import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
 import { CANNER_WARM_UP_MINUTES, DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { Canner, DatedFact } from "../events.ts";
+import { withGuide } from "../guide.ts";
 import { capacity } from "../jars.ts";
 import { activeOwners, hasBegun, inCanner, isLoad, runOfRole } from "../owners.ts";
 import { needsHotCanner } from "../settle.ts";
@@ -102,7 +103,7 @@ export function termsFor(
   if (altitudeFt === null) return { ok: false, reason: "the kitchen's altitude is not known" };
   const { option, jar, recipe } = batch;
   if (!option) return { ok: false, reason: `${recipe.title} is not canned` };
-  return chooseProcess(recipe, library.tables, {
+  const choice = chooseProcess(recipe, library.tables, {
     altitudeFt,
     altitudeUncertaintyFt,
     method: option.method,
@@ -111,6 +112,7 @@ export function termsFor(
     ...(canner?.gauge ? { gauge: canner.gauge.kind } : {}),
     ...(option.atPsi === undefined ? {} : { atPsi: option.atPsi }),
   });
+  return choice.ok ? { ok: true, terms: withGuide(state, choice.terms) } : choice;
 }
 
 function gaugeServes(canner: Canner, method: string): boolean {

@@ -33,6 +33,8 @@ export type MadeUpParts = {
     onSpeaking: (speaking: boolean) => void,
   ) => VoicePort;
   version: string;
+  /** False for a day that is played as a real one; true where nothing is said. */
+  rehearsal?: boolean;
   onLines?: (lines: Line[]) => void;
 };
 
@@ -185,7 +187,7 @@ export class MadeUpKitchen {
       whyNot: () => lock.whyNot?.(),
       library,
       version,
-      rehearsal: true,
+      rehearsal: this.parts.rehearsal ?? true,
       setUp,
       // A made-up clock need not be watched every second: it stops where something comes due.
       lookMs: (kept) => (kept ? FIVE_SECONDS_MS : HOUR_MS),

@@ -211,6 +211,7 @@ const ANSWERS: Record<Pending["expects"], string> = {
   either: "answer yes or no",
   heard: "answer yes or no",
   number: "answer with a number",
+  minutes: "answer with minutes, or I don't know",
   when: "answer with a time, or no",
   which: "answer by name, or no",
 };

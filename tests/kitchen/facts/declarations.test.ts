@@ -90,7 +90,7 @@ describe("the declarations", () => {
       ...["acknowledged", "altitude-then", "amended", "asked", "clock-set", "closed"],
       ...["day-plan-dropped"],
       ...["day-planned", "due", "end-reopened", "factor-reopened", "focused", "germination"],
-      ...["heard", "heard-settled"],
+      ...["guide-compared", "heard", "heard-settled"],
       ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "left-open", "line-sealed"],
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
       ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
@@ -103,7 +103,8 @@ describe("the declarations", () => {
       ...["jar-opened", "jars-moved", "preferred", "spoiled", "tasted"],
     ]);
     expect(having(({ passing }) => passing)).toEqual([
-      ...["confirmed", "due", "heard", "load-opened", "load-terms", "name-settled"],
+      ...["confirmed", "due", "guide-compared", "heard", "load-opened", "load-terms"],
+      ...["name-settled"],
     ]);
   });
 });

@@ -1,0 +1,36 @@
+/** A time from memory is compared with the person's own guide before a batch begins by it. */
+import { lasting } from "../../recipe/choose-process.ts";
+import type { ProcessTerms } from "../../recipe/recipe.ts";
+import type { DatedFact } from "../events.ts";
+import { guideQuestion, isUncompared, rowOf, withGuide } from "../guide.ts";
+import { askMinutes, type Deciding, type Outcome } from "./outcome.ts";
+
+/** No process lasts longer, minutes. */
+const LONGEST_MINUTES = 600;
+
+export type Compared = { terms: ProcessTerms | null; facts: DatedFact[] };
+
+/**
+ * The terms a batch begins on: the longer of both times where the guide says another. Asks where
+ * nobody has looked; who does not know begins all the same, and is told so.
+ */
+export function comparedWithGuide(
+  { state, wish, now }: Deciding<"begin">,
+  terms: ProcessTerms | null,
+): Compared | Outcome {
+  if (!isUncompared(state, terms)) {
+    return { terms: terms && withGuide(state, terms), facts: [] };
+  }
+  const oursMinutes = terms.minutes;
+  const minutes = state.rehearsal ? oursMinutes : wish.amount;
+  if (minutes === undefined || (minutes !== null && minutes > LONGEST_MINUTES)) {
+    return askMinutes(wish, guideQuestion(terms));
+  }
+  if (minutes === null) return { terms, facts: [] };
+  const row = { ...rowOf(terms), minutes, oursMinutes };
+  const assumed = state.rehearsal ? { assumed: true } : {};
+  return {
+    terms: minutes > oursMinutes ? lasting(terms, minutes) : terms,
+    facts: [{ type: "guide-compared", row, ...assumed, t: now }],
+  };
+}

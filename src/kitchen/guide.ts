@@ -1,0 +1,57 @@
+/**
+ * Tested times that are remembered, not read: each is compared once with the person's own guide,
+ * and what that says is kept for that row of the table and its edition.
+ */
+import { lasting } from "../recipe/choose-process.ts";
+import type { ProcessTerms } from "../recipe/recipe.ts";
+import type { GuideAnswer } from "./facts/fields.ts";
+import type { State } from "./state.ts";
+
+/** A row of a table, as a comparison is kept for it. */
+export function rowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "oursMinutes"> {
+  const { table, locator, jarTested, band, pressurePsi } = terms;
+  return { table, edition: locator?.edition ?? null, jar: jarTested, band, psi: pressurePsi };
+}
+
+/** What the person's guide said of the row behind these terms; undefined where nobody looked. */
+export function guideFor(state: State, terms: ProcessTerms): GuideAnswer | undefined {
+  const row = rowOf(terms);
+  return state.guides.findLast((one) => {
+    return (
+      one.table === row.table &&
+      one.edition === row.edition &&
+      one.jar === row.jar &&
+      one.band === row.band &&
+      one.psi === row.psi
+    );
+  });
+}
+
+/** True where the time is from memory and was never compared. */
+export function isUncompared(state: State, terms: ProcessTerms | null): terms is ProcessTerms {
+  return terms?.reading === "remembered" && guideFor(state, terms) === undefined;
+}
+
+/** The terms with the longer of both times, where a guide said another. */
+export function withGuide(state: State, terms: ProcessTerms): ProcessTerms {
+  const guide = terms.reading === "remembered" ? guideFor(state, terms) : undefined;
+  return guide && guide.minutes > terms.minutes ? lasting(terms, guide.minutes) : terms;
+}
+
+/** `What does your guide say for pints at this altitude?` */
+export function guideQuestion(terms: ProcessTerms): string {
+  const pressure = terms.pressurePsi === null ? "" : ` and ${terms.pressurePsi} pounds`;
+  return (
+    "The time for this is from memory. " +
+    `What does your guide say for ${terms.jarTested}s at this altitude${pressure}, in minutes?`
+  );
+}
+
+/** Why terms from memory are not as tested; undefined where they are, or were read. */
+export function againstMemory(state: State, terms: ProcessTerms | null): string | undefined {
+  if (terms?.reading !== "remembered") return undefined;
+  const guide = guideFor(state, terms);
+  if (!guide) return "the time is from memory, and nobody compared it with a guide";
+  if (guide.minutes === guide.oursMinutes) return undefined;
+  return `the guide says ${guide.minutes} minutes, the time from memory was ${guide.oursMinutes}`;
+}

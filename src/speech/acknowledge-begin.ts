@@ -1,0 +1,38 @@
+/** What is answered as a batch begins: what to expect, and what its time rests on. */
+import type { GuideAnswer } from "../kitchen/events.ts";
+import { isUncompared } from "../kitchen/guide.ts";
+import { upper } from "../kitchen/names.ts";
+import { memoryNote } from "../recipe/process-table.ts";
+import { numberWords } from "../reckon/number-words.ts";
+import type { Told } from "./acknowledge-signs.ts";
+import { opening } from "./prompts.ts";
+
+/** "The Provider dilly beans. Expect about 8 pints." A time from memory is called one. */
+export function openingSentence({ state }: Told, id: string): string {
+  const batch = state.batches[id];
+  if (!batch) return "";
+  const { terms } = batch;
+  const note = isUncompared(state, terms) ? memoryNote(terms) : undefined;
+  const memory = note ? ` ${upper(note)}. Until then its jars are not as tested.` : "";
+  return `${opening(batch)}${memory}`;
+}
+
+/** What a comparison with a person's own guide means for what begins. */
+export function guideSentence(
+  { jar, minutes, oursMinutes }: GuideAnswer,
+  assumed: boolean,
+): string {
+  if (assumed) {
+    return (
+      `The time for ${jar}s here is from memory; ` +
+      "this rehearsal takes it as compared with your guide."
+    );
+  }
+  if (minutes === oursMinutes) return `The same as mine, ${numberWords(minutes)} minutes. Kept.`;
+  const longer = Math.max(minutes, oursMinutes);
+  return (
+    `I have ${numberWords(oursMinutes)} minutes from memory. The longer time runs, ` +
+    `${numberWords(longer)} minutes, and the jars are not as tested: ` +
+    "ask your extension service which is right."
+  );
+}
