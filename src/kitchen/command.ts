@@ -184,6 +184,12 @@ export type SlotsOf = {
   venting: Targeted & Timed;
   loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize };
   "water-low": Targeted & Timed & Uncovered;
+  /** Nobody watched for so long, or since anything was last said. */
+  "was-away": { minutes?: number };
+  /** Something put into the food or the jars besides what the recipe has. */
+  added: { food: string; amount?: string };
+  /** What a brine, a syrup or jars were stretched or topped up with. */
+  "topped-up": { with: string };
   /** `boiling` where it was read at a full boil. */
   temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
   "jars-filled": Targeted & { count?: number; size?: SpokenJarSize };

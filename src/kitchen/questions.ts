@@ -34,6 +34,7 @@ export type QuestionKind =
   | "end"
   | "still"
   | "heard"
+  | "broken"
   | "disposition"
   | "seals"
   | "sealed-line";
@@ -56,7 +57,15 @@ export type Question = {
 };
 
 /** What an answer is: one of another kind is no answer. */
-export type AnswerKind = "yes-no" | "choice" | "percent" | "inches" | "pounds" | "feet" | "jars";
+export type AnswerKind =
+  | "yes-no"
+  | "choice"
+  | "percent"
+  | "inches"
+  | "pounds"
+  | "feet"
+  | "count"
+  | "jars";
 
 const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
   altitude: "feet",
@@ -64,6 +73,7 @@ const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
   "gauge-off": "pounds",
   disposition: "choice",
   seals: "jars",
+  broken: "count",
 };
 
 /** What kind of answer a question takes. */
@@ -81,6 +91,7 @@ const RANK: Record<QuestionKind, number> = {
   still: 0,
   end: 3,
   heard: 3,
+  broken: 3,
   altitude: 4,
   gauge: 5,
   "gauge-tested": 5,
@@ -265,6 +276,10 @@ function loadQuestions(state: State, load: Load): Question[] {
     const again = load.endReopened.map((at) => `/${at}`).at(-1) ?? "";
     const key = `end/${about}/${roundOf(kept)}${again}`;
     list.push({ key, kind: "end", text, about });
+  }
+  if (load.brokenInside !== undefined && load.unloadedAt !== undefined) {
+    const text = "How many jars broke in the canner?";
+    list.push({ key: `broken/${about}`, kind: "broken", text, about, detail: load.brokenInside });
   }
   const check = runOfRole(load, "seals");
   if (check?.state === "running") {

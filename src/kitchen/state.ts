@@ -174,6 +174,8 @@ export type Load = {
   endAnswer?: { at: number; yes: boolean };
   /** Words that raised a doubt while its jars were at stake. */
   heard: Heard[];
+  /** The batch of a jar that was heard to break in it while it was shut; counted at unloading. */
+  brokenInside?: string;
   /** When a yes to its end was taken back. */
   endReopened: number[];
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */

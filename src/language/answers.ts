@@ -158,7 +158,12 @@ export function answerTo(said: Utterance, question: Question): Command | undefin
 }
 
 /** Questions that guard safety and take a number that is read below. */
-const NUMBERED: ReadonlySet<Question["kind"]> = new Set(["altitude", "jars", "gauge-off"]);
+const NUMBERED: ReadonlySet<Question["kind"]> = new Set([
+  "altitude",
+  "jars",
+  "gauge-off",
+  "number",
+]);
 
 function hasFeet(said: Utterance): boolean {
   return said.words.some(({ word }) => word === "feet" || word === "meters");

@@ -20,6 +20,7 @@ const KINDS: Record<AnswerKind, Question["kind"]> = {
   pounds: "gauge-off",
   feet: "altitude",
   jars: "jars",
+  count: "number",
 };
 
 function kindOf(question: Asked): Question {

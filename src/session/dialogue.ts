@@ -90,6 +90,9 @@ export const YES_NO: ReadonlySet<Pending["expects"]> = new Set(["yes", "either",
 /** Spoken words under this confidence are read back, where they would change what matters. */
 export const SURE_ENOUGH = 0.7;
 
+/** From here on every word is known, in whatever order. */
+const KNOWN_WORDS = 0.8;
+
 /** A closed question about what words may mean; undefined where a mistake would cost nothing. */
 export function askBack(command: Command, text: string): Pending | undefined {
   const question = askedBack(command);
@@ -114,8 +117,9 @@ export function readBack(
   confidence: number,
   guarded = false,
 ): Pending | undefined {
-  const { answer, plainly } = MEANINGS[command.intent];
-  const whole = !plainly || command.confidence >= CERTAIN;
+  const { answer, plainly, cost } = MEANINGS[command.intent];
+  const wanted = cost === "clearing" ? CERTAIN : KNOWN_WORDS;
+  const whole = !plainly || command.confidence >= wanted;
   if (confidence >= SURE_ENOUGH && whole) return undefined;
   // Asking whether an answer to a question of ours was meant would go on for ever.
   return answer && !guarded ? undefined : askBack(command, text);

@@ -114,6 +114,12 @@ function overWords(target: number): string {
   );
 }
 
+/** A pressure canner that is not brought back (window of a mistake: Univ. of Nebraska-Lincoln). */
+const COLD =
+  " If it goes cold instead, leave it shut until it has come down by itself: " +
+  `within ${countWords(OFF_PROCESS_HOURS, "hour")} the jars may be processed again from the ` +
+  "start, with new lids; longer, throw them out.";
+
 export function lostSentence(told: Told, ownerId: string, stage: string | undefined): string {
   const owner = ownerOf(told.state, ownerId);
   const run = stage
@@ -136,7 +142,7 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
       : "";
   return (
     `The clock is stopped. Bring it back ${back} and tell me; ` +
-    `the whole ${need} start again.${water}`
+    `the whole ${need} start again.${method === "pressure" ? COLD : water}`
   );
 }
 

@@ -108,8 +108,13 @@ function factSentence(told: Told, fact: DatedFact): string {
         ? `Noted. The seal check itself comes after ${countWords(COOL_HOURS.min, "hour")}.`
         : "Noted.";
     default:
-      return jarSentence(told, fact) ?? timerSentence(told, fact) ?? kitchenSentence(told, fact);
+      return otherSentence(told, fact);
   }
+}
+
+function otherSentence(told: Told, fact: DatedFact): string {
+  const of = [jarSentence, timerSentence, doubtedSentence].map((sentence) => sentence(told, fact));
+  return of.find((one) => one !== undefined) ?? kitchenSentence(told, fact);
 }
 
 /** What is answered to a report about jars; undefined where it is about something else. */
@@ -129,6 +134,11 @@ function jarSentence(told: Told, fact: DatedFact): string | undefined {
     }
     case "jar-broken":
       return `${fact.count} broken, written down. Throw its food and glass away.`;
+    case "broken-inside":
+      return (
+        "Leave it in there: do not open the canner before it has come down by itself. " +
+        "The rest go on. I ask how many broke when the jars are out."
+      );
     case "loaded":
       return loadedSentence(told, fact);
     case "unloaded":
@@ -170,6 +180,23 @@ function timerSentence(told: Told, fact: DatedFact): string | undefined {
   }
 }
 
+/** What is answered where something is denied, taken back or left open. */
+function doubtedSentence(told: Told, fact: DatedFact): string | undefined {
+  switch (fact.type) {
+    case "confirmed":
+      return fact.held ? "" : deniedSentence(told, fact.batch, fact.factor);
+    case "factor-reopened":
+    case "end-reopened":
+      return "Then that answer no longer stands; the log says so.";
+    case "ingredient-changed":
+      return `That is not the tested recipe. ${whyOf(fact.detail)} ${COLD}`;
+    case "left-open":
+      return "Then that stays open.";
+    default:
+      return undefined;
+  }
+}
+
 function kitchenSentence(told: Told, fact: DatedFact): string {
   switch (fact.type) {
     case "kitchen-set":
@@ -195,13 +222,6 @@ function kitchenSentence(told: Told, fact: DatedFact): string {
       return fact.gauge.readsHighPsi > 0
         ? `It reads ${fact.gauge.readsHighPsi} high; I add that to the mark.`
         : "Good.";
-    case "confirmed":
-      return fact.held ? "" : deniedSentence(told, fact.batch, fact.factor);
-    case "factor-reopened":
-    case "end-reopened":
-      return "Then that answer no longer stands; the log says so.";
-    case "left-open":
-      return "Then that stays open.";
     case "hushed":
       return fact.until === null
         ? "Quiet, but for alarms that guard a process."
@@ -237,6 +257,11 @@ function deniedSentence({ state }: Told, id: string, factorId: string): string {
   const out = batch ? loadsOf(state, batch).some((load) => load.unloadedAt !== undefined) : false;
   const what = (out && factor?.later) || factor?.otherwise;
   return `Then it is not the tested recipe. ${what ?? COLD} The log says so.`;
+}
+
+/** The reason behind what went in. */
+function whyOf(detail: string): string {
+  return detail.slice(detail.indexOf(":") + 2);
 }
 
 const COLD = "Keep those jars in the refrigerator.";

@@ -100,6 +100,15 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   yes: { askBack: "Is that right?", answer: () => NOT_ASKED },
   no: { askBack: "Is that right?", answer: () => NOT_ASKED },
   answer: { askBack: "Is that right?", answer: null },
+  added: { askBack: ({ food }) => `Did ${food} go in?`, answer: null },
+  "topped-up": {
+    askBack: (slots) => `Was it topped up with ${slots.with}?`,
+    answer: () => "Boiling water around the jars is right.",
+  },
+  "was-away": {
+    askBack: "Was nobody in the kitchen?",
+    answer: () => "Nothing had to be watched just then.",
+  },
   factor: { askBack: "Is that right?", answer: null },
   acknowledge: { askBack: null, answer: () => "Nothing is ringing." },
   // --- heat
@@ -119,7 +128,12 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   "pressure-lost": { askBack: "Did the pressure drop?", answer: null },
   "weight-rocking": { askBack: "Is the weight rocking?", answer: null },
   venting: { askBack: "Is steam coming out in a full column?", answer: null },
-  loaded: { askBack: "Are the jars in the canner?", answer: null },
+  loaded: {
+    askBack: ({ count }) => {
+      return count === undefined ? "Are the jars in the canner?" : `${count} jars in the canner?`;
+    },
+    answer: null,
+  },
   "water-low": { askBack: "Is the water low?", answer: null },
   temperature: { askBack: ({ value }) => `Does it read ${value} degrees?`, answer: null },
   // --- jars

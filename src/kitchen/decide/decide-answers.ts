@@ -2,6 +2,7 @@
 import { doubtAnswer } from "../altitude-doubts.ts";
 import type { DatedFact, GaugeRecord } from "../events.ts";
 import { factorOf, isRight } from "../factor-questions.ts";
+import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
 import { type Question, seasonOf, shownQuestion, takes } from "../questions.ts";
 import type { Batch, State } from "../state.ts";
@@ -119,6 +120,8 @@ export function decideAnswer(deciding: Deciding<"answer">): Outcome {
       return factorValue(deciding, question, slots.value);
     case "still":
       return stillAnswer(deciding, question, slots.value);
+    case "broken":
+      return brokenAnswer(deciding, question, number);
     case "seals":
       return sealsAnswer(deciding, number);
     case "disposition": {
@@ -141,6 +144,16 @@ function unitWanted({ state, wish }: Deciding<"answer">): string {
   if (methods.includes("pressure")) return ` If that is the pressure, say ${value} pounds.`;
   const warm = methods.includes("low-temperature") || methods.includes("steam");
   return warm ? ` If that is the temperature, say ${value} degrees.` : "";
+}
+
+/** How many jars were found broken at unloading: at most those that went in. */
+function brokenAnswer({ state, now }: Present, question: Question, count: number): Outcome {
+  const load = state.loads[question.about ?? ""];
+  const part = load?.parts.find((one) => one.batch === question.detail);
+  if (!part || !(Number.isInteger(count) && count >= 0 && count <= unaccounted(part))) {
+    return refused(question.text);
+  }
+  return done({ type: "jar-broken", batch: part.batch, count, t: now });
 }
 
 function sealsAnswer(deciding: Deciding<"answer">, number: number): Outcome {

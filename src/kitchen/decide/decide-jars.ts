@@ -7,6 +7,7 @@ import { batchesOf, namesOnlySort, ownerIds } from "../meant.ts";
 import { batchName, upper } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
+import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { expectedJars } from "./decide-batch.ts";
@@ -100,6 +101,13 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Outcome {
     return found.outcome;
   }
   const { batch } = found;
+  const inLoads = batch.filled - batch.ready;
+  const allIn = batch.allFilled && batch.ready === 0 && batch.again === 0 && inLoads > 0;
+  if (allIn && !wish.confirmed) {
+    const known = `I have all ${inLoads} of ${batchName(batch)} filled already.`;
+    const more = slots.count === undefined ? "some" : `${slots.count}`;
+    return askYes(wish, `${known} Did you fill ${more} more? Say yes or no.`);
+  }
   if (slots.count === undefined) {
     return askNumber(wish, `How many jars did you fill of ${batchName(batch)}?`);
   }
@@ -308,11 +316,21 @@ function inLastLoad(state: State, batch: Batch): number {
   return part ? unaccounted(part) : 0;
 }
 
+/** The closed pressure canner that a batch's last jars are in: nobody can look into it. */
+function shutCanner(state: State, batch: Batch): Load | undefined {
+  const load = loadsOf(state, batch).at(-1);
+  if (load?.terms?.method !== "pressure" || load.unloadedAt !== undefined) return undefined;
+  const zero = runOfRole(load, "coming-down");
+  return zero && isOver(zero) ? undefined : load;
+}
+
 export function decideBroken(deciding: Deciding<"jar-broken">): Outcome {
   const { slots } = deciding.wish.command;
   const found = oneBatch(deciding, (batch) => batch.filled > 0, "I have jars of");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
+  const shut = batch.ready > 0 ? undefined : shutCanner(deciding.state, batch);
+  if (shut) return done({ type: "broken-inside", load: shut.id, batch: batch.id, t: deciding.now });
   const left = batch.ready > 0 ? batch.ready : inLastLoad(deciding.state, batch);
   const count = countOf(slots, left);
   if (typeof count === "string") return refused(count);

@@ -30,6 +30,7 @@ import {
   decideVenting,
   decideWaterLow,
 } from "./decide-canner.ts";
+import { decideAdded, decideToppedUp, decideWasAway } from "./decide-changes.ts";
 import { decideCorrectTime, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
 import { decideUnknown, withLoss } from "./decide-heard.ts";
@@ -81,6 +82,9 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   standing: tell,
   help: tell,
   unknown: decideUnknown,
+  added: decideAdded,
+  "topped-up": decideToppedUp,
+  "was-away": decideWasAway,
   undo: decideUndo,
   acknowledge: decideAcknowledge,
   hush: decideHush,

@@ -178,5 +178,5 @@ export type SpoilSign = Infer<typeof spoilSign>;
 export const altitudeDoubt = z.enum(["boil", "no-boil", "denied", "untested", "then"]);
 export type AltitudeDoubt = Infer<typeof altitudeDoubt>;
 
-export const gapCause = z.enum(["closed", "crashed", "asleep", "stalled"]);
+export const gapCause = z.enum(["closed", "crashed", "asleep", "stalled", "away"]);
 export type GapCause = Infer<typeof gapCause>;

@@ -86,8 +86,22 @@ export const JAR_FACTS = {
         batch.ready = Math.max(0, batch.ready - event.count);
         batch.brokenBefore += event.count;
         recount(state, batch);
-      } else inside.part.broken += event.count;
+      } else {
+        inside.part.broken += event.count;
+        delete inside.load.brokenInside;
+      }
       if (inside) checkDone(inside.load, event.t);
+      return true;
+    },
+  }),
+  /** A jar broke in a canner that is shut: nobody can count yet. */
+  "broken-inside": fact({
+    fields: { load: loadId, batch: batchId },
+    follows: "nothing",
+    evolve(state, event): boolean {
+      const load = state.loads[event.load];
+      if (!load) return false;
+      load.brokenInside = event.batch;
       return true;
     },
   }),

@@ -4,7 +4,7 @@ import { addGap } from "../kept.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
-import { fact } from "./fact.ts";
+import { fact, WOULD_COUNT } from "./fact.ts";
 import {
   amount,
   clockShift,
@@ -55,6 +55,8 @@ export const SESSION_FACTS = {
   gap: fact({
     fields: { from: instant, to: instant, cause: gapCause, byWall: flag },
     follows: "stages",
+    undoWarns: ({ cause }) => (cause === "away" ? WOULD_COUNT() : undefined),
+    undone: () => "the time away",
     evolve(state, event): boolean {
       const gap = { from: event.from, to: event.to, cause: event.cause };
       state.gaps.push(gap);

@@ -199,6 +199,21 @@ function hush(scan: Scan): Raw {
   return length ? { minutes: length.value } : {};
 }
 
+/** What went in, behind its verb: a name of a food or thing, no more. */
+const WENT_IN = new RegExp(
+  "\\b(?:added|put|threw|tossed|dropped|stirred|mixed|chucked|slipped|with)(?: in)?" +
+    "(?: some| a few| a little| a| an| the| extra)? ",
+);
+
+function wentIn(scan: Scan): Raw | undefined {
+  const all = scan.words.join(" ");
+  const found = WENT_IN.exec(all);
+  if (!found) return undefined;
+  const from = all.slice(0, found.index + found[0].length).split(" ").length - 1;
+  const label = scan.one<string>("thing", ({ at }) => at === from);
+  return label && { food: String(label.value) };
+}
+
 function howMuch(scan: Scan): Raw {
   const what = scan.said.text
     .trim()
@@ -252,6 +267,12 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
     return jars && { ...jars, ...moment(scan) };
   },
   "water-low": withMoment,
+  added: wentIn,
+  "topped-up": (scan) => {
+    const found = wentIn(scan);
+    return found && { with: found.food };
+  },
+  "was-away": hush,
   pressure,
   temperature,
   "jars-filled": filled,

@@ -1,6 +1,7 @@
 import type { Intent } from "../../kitchen/command.ts";
 import { abandon } from "./abandon.ts";
 import { acknowledge } from "./acknowledge.ts";
+import { added } from "./added.ts";
 import { altitude } from "./altitude.ts";
 import { answer } from "./answer.ts";
 import { begin } from "./begin.ts";
@@ -51,11 +52,13 @@ import { timeLeft } from "./time-left.ts";
 import { timerAdd } from "./timer-add.ts";
 import { timerCancel } from "./timer-cancel.ts";
 import { timerSet } from "./timer-set.ts";
+import { toppedUp } from "./topped-up.ts";
 import { trouble } from "./trouble.ts";
 import { undo } from "./undo.ts";
 import { unhush } from "./unhush.ts";
 import { unknown } from "./unknown.ts";
 import { venting } from "./venting.ts";
+import { wasAway } from "./was-away.ts";
 import { waterLow } from "./water-low.ts";
 import { weightRocking } from "./weight-rocking.ts";
 import { whatNext } from "./what-next.ts";
@@ -97,6 +100,9 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   venting,
   loaded,
   "water-low": waterLow,
+  "was-away": wasAway,
+  added,
+  "topped-up": toppedUp,
   temperature,
   "jars-filled": jarsFilled,
   sealed,

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** So many jars are filled. */
 export const jarsFilled: MeaningOf<"jars-filled"> = {
   cost: "changing",
+  plainly: true,
   report: true,
   when: ["stage:filling"],
   slots: { target: "name", count: "count", size: "word" },

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Jars are in the canner. */
 export const loaded: MeaningOf<"loaded"> = {
   cost: "changing",
+  plainly: true,
   report: true,
   when: ["load:waiting"],
   slots: { target: "name", at: "instant", count: "count", size: "word" },

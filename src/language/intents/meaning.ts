@@ -84,7 +84,7 @@ export type Bag<I extends Intent> = {
 };
 
 type Declared<I extends Intent> = {
-  /** Clears a doubt of food that is at stake: from a plain clause only, no guess, no near match. */
+  /** Sets a count, an altitude or what clears a doubt: a guess or a near match is read back. */
   plainly?: true;
   /** It says something happened, and is written to the log as a fact. */
   report?: true;

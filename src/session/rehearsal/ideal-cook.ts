@@ -81,6 +81,12 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
         ? { at: now, ...wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
         : { at: now, ...wish("disposition", { what: "discard" }, "throw them out") };
     }
+    case "broken":
+      return { at: now, ...wish("answer", { value: 1 }, "one") };
+    case "still": {
+      const value = question.choices?.[0] ?? "";
+      return { at: now, ...wish("answer", { value }, value) };
+    }
     case "factor":
       return { at: now, ...factorAnswer(state, question) };
     case "seals":

@@ -223,6 +223,7 @@ const TAKES: Record<AnswerKind, string> = {
   inches: "answer with a number, such as half an inch",
   pounds: "answer with a number, or never tested",
   feet: "type it, such as 6200 feet",
+  count: "answer with a number",
   jars: "all sealed, or the numbers that did not",
 };
 

@@ -1,0 +1,120 @@
+/** Deciding on what departs from the recipe unasked: what went in besides, and time away. */
+import { gateAddition } from "../../recipe/addition-gate.ts";
+import type { DatedFact, KitchenEvent } from "../events.ts";
+import { current } from "../kept.ts";
+import { batchName } from "../names.ts";
+import { activeOwners, isLoad, runOfRole } from "../owners.ts";
+import { isOver } from "../stage-run.ts";
+import { rulesOf } from "../stages/kinds.ts";
+import type { Batch, Load, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+import { OWN_COMMAND } from "./decide-corrections.ts";
+import {
+  askWhich,
+  type Choice,
+  type Deciding,
+  done,
+  lookUp,
+  type Outcome,
+  refused,
+} from "./outcome.ts";
+
+/** The batches that something can have been put into: those still filled before all others. */
+function ableBatches(state: State): Batch[] {
+  const running = activeOwners(state).filter((one): one is Batch => {
+    return !isLoad(one) && one.state !== "abandoned" && one.state !== "complete";
+  });
+  const open = running.filter((batch) => {
+    const fill = runOfRole(batch, "filling");
+    return batch.ready > 0 || (fill !== undefined && !isOver(fill));
+  });
+  return open.length > 0 ? open : running;
+}
+
+/** The batch that is meant, or the question which. */
+function oneOf(deciding: Deciding<"added" | "topped-up">): { batch: Batch } | { outcome: Outcome } {
+  const { state, wish } = deciding;
+  const chosen = (wish.chosen ?? []).flatMap((ref) => lookUp(state, ref)?.owner ?? []);
+  const able = chosen.length > 0 ? chosen.filter((one) => !isLoad(one)) : ableBatches(state);
+  const [batch] = able as Batch[];
+  if (!batch) return { outcome: refused("Nothing runs that it could have gone into.") };
+  if (able.length === 1) return { batch };
+  const choices = (able as Batch[]).map((one): Choice => {
+    return { label: batchName(one), ref: { owner: one.id } };
+  });
+  return { outcome: askWhich(wish, "Into which:", choices) };
+}
+
+export function decideAdded(deciding: Deciding<"added">): Outcome {
+  const found = oneOf(deciding);
+  if ("outcome" in found) return found.outcome;
+  const { food, amount } = deciding.wish.command.slots;
+  return held(deciding, found.batch, food, `added ${amount ? `${amount} ` : ""}${food}`);
+}
+
+export function decideToppedUp(deciding: Deciding<"topped-up">): Outcome {
+  const { state, wish } = deciding;
+  const stuff = wish.command.slots.with;
+  const kettle = activeOwners(state).some((one) => isLoad(one) && isTimed(one));
+  const found = oneOf(deciding);
+  if ("outcome" in found) return kettle ? { kind: "tell" } : found.outcome;
+  const { batch } = found;
+  // The canner itself is topped up with water while it runs.
+  if (kettle && batch.ready === 0) return { kind: "tell" };
+  // The recipe's own water is in the brine already: more of it is not the recipe's.
+  const ingredients = batch.recipe.ingredients.filter(({ role }) => role !== "water");
+  const recipe = { ...batch.recipe, ingredients };
+  return held(deciding, { ...batch, recipe }, stuff, `topped up with ${stuff}`);
+}
+
+/** Held against the recipe: written down as a change, or as what makes none. */
+function held(
+  { library, now }: Deciding<"added" | "topped-up">,
+  batch: Batch,
+  said: string,
+  detail: string,
+): Outcome {
+  const gate = gateAddition(batch.recipe, library.tables, said);
+  const changed = (why: string): Outcome =>
+    done({ type: "ingredient-changed", batch: batch.id, detail: `${detail}: ${why}`, t: now });
+  switch (gate.is) {
+    case "changes":
+      return changed(gate.why);
+    case "unknown":
+      return changed(`Whether "${said}" was tested is not known here.`);
+    default:
+      return done({ type: "note", owner: batch.id, text: detail, t: now });
+  }
+}
+
+function isTimed(load: Load): boolean {
+  return load.stages.some(({ spec, state, kept }) => {
+    return state === "running" && rulesOf(spec).watched && kept !== undefined && current(kept);
+  });
+}
+
+/** When a person last said anything, in kitchen time. */
+function lastWord(history: readonly KitchenEvent[], now: number): number {
+  const last = history.findLast(({ cmd, w }) => !cmd.startsWith(OWN_COMMAND) && w < now);
+  return last?.w ?? now;
+}
+
+/** Time nobody watched, by a person's own word: a gap that is to be vouched for. */
+export function decideWasAway({ state, now, wish }: Deciding<"was-away">): Outcome {
+  const { minutes } = wish.command.slots;
+  const from = minutes === undefined ? lastWord(state.history, now) : now - minutes * MINUTE_MS;
+  const loads = activeOwners(state).filter(isLoad);
+  const over = loads.filter((load) => {
+    const run = runOfRole(load, "treatment");
+    const full = run && isOver(run) && load.unloadedAt === undefined;
+    return full && !load.endAnswer && (run.endedAt ?? 0) > from;
+  });
+  const text = minutes === undefined ? "I was away" : `I was away for ${minutes} minutes`;
+  const facts: DatedFact[] = over.map(({ id }) => {
+    return { type: "heard", load: id, text, strength: "trace", about: "boil", t: now };
+  });
+  if (loads.some(isTimed)) {
+    facts.push({ type: "gap", from, to: now, cause: "away", byWall: false, t: now });
+  }
+  return facts.length > 0 ? done(...facts) : { kind: "tell" };
+}

@@ -1,0 +1,38 @@
+import { wordSet } from "../grammar/word-set.ts";
+import type { MeaningOf } from "./meaning.ts";
+
+/** What is put somewhere without going into the food. */
+const NO_FOOD = wordSet(
+  "jar jars lid lids band bands ring rings canner pot kettle rack burner note timer log water it",
+  "them that this these those one ones more everything all things stuff seals label labels tape",
+);
+
+/** Something was put into the food or the jars besides. */
+export const added: MeaningOf<"added"> = {
+  cost: "raising",
+  report: true,
+  when: ["working"],
+  slots: { food: "text", amount: "text" },
+  example: "I threw in a banana",
+  finish: ({ food, amount }) => {
+    const words = String(food ?? "").split(" ");
+    const named = words.some((word) => !NO_FOOD.has(word)) && !NO_FOOD.has(words.at(-1) ?? "");
+    return named ? { slots: { food, amount } } : undefined;
+  },
+  wordings: [
+    `<we> [have] [just|also] (added|threw in|tossed in|dropped in|mixed in|stirred in|chucked in|
+    slipped in) [<some>] {food:thing} [too|as well|besides|<into>]`,
+    "<we> [have] [just|also] put in [<some>] {food:thing} [too|as well|besides]",
+    `<we> [have] [just|also] (put|threw|tossed|dropped|stirred|mixed|chucked|slipped) [<some>]
+    {food:thing} (in too|in as well|in besides|in also|in with them|in with it|<into>)`,
+    "there is [<some>] {food:thing} in (it|them|there|each jar|every jar) (too|as well|besides)",
+  ],
+  lists: {
+    some: "some|a|an|a few|a little|a bit of|a cup of|one|two|extra|more|a handful of|the",
+    into: `
+      in (it|them|there|each jar|every jar|the brine|the syrup|the pot)|to (it|them|each jar|
+      every jar|the jars|the brine|the syrup)|into (it|them|the jars|each jar|the brine|the syrup|
+      the pot)|in the jars
+    `,
+  },
+};

@@ -1,0 +1,27 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** Nobody was in the kitchen for a while that is over. */
+export const wasAway: MeaningOf<"was-away"> = {
+  cost: "raising",
+  report: true,
+  when: ["working"],
+  slots: { minutes: "number" },
+  example: "I was on the phone for twenty minutes",
+  wordings: [
+    "<we> (was|were|have been) <elsewhere> [for] [about|a good|nearly|almost] {minutes:duration}",
+    "<we> (was|were|have been) <elsewhere> [for (a while|a bit|some time|too long)]",
+    "<we> (stepped|went|popped|ran|slipped|had to go) (out|away|outside) for {minutes:duration}",
+    `(nobody|no one) (was|has been) (here|watching|in the kitchen|at the stove) for
+    {minutes:duration}`,
+    "<we> (fell asleep|dozed off|nodded off) [for {minutes:duration}]",
+    `<we> (did not watch|was not watching|were not watching) [it|the canner|the pot] for
+    {minutes:duration}`,
+  ],
+  lists: {
+    elsewhere: `
+      on the (phone|telephone)|away|gone|out|outside|out of the (kitchen|house|room)|in the (garden|
+      yard|cellar|barn|other room|bath|bathroom)|at the door|upstairs|downstairs|asleep|next door|
+      not (here|in the kitchen|watching)
+    `,
+  },
+};
