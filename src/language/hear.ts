@@ -182,8 +182,10 @@ export function hear(text: string, context: Context, models: Models = shippedMod
     return evidence ? { ...command, evidence } : command;
   });
   const answered = reading === "sure";
-  const asks = commands.every(({ intent }) => MEANINGS[intent].cost === "harmless");
-  if (answered && !asks) return { ...heard, commands: lost };
+  const costs = commands.map(({ intent }) => MEANINGS[intent].cost);
+  const settled = heard.whole === true && !costs.every((cost) => cost === "harmless");
+  const meant = costs.includes("raising") || costs.includes("clearing");
+  if (answered && (settled || meant)) return { ...heard, commands: lost };
   const evidence = doubtIn(said, { frame, intents }, answered);
   return evidence ? { ...heard, evidence } : heard;
 }

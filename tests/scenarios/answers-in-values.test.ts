@@ -99,6 +99,8 @@ describe("an answer that is taken back", () => {
     ["the vinegar was four percent", "critical-unrecorded"],
     ["those were last year's lids", "critical-unrecorded"],
     ["they were used lids", "critical-unrecorded"],
+    ["I reused the lids", "critical-unrecorded"],
+    ["two of the lids were old ones", "critical-unrecorded"],
   ])("is in the log as it was and as it is: %s", async (words, code) => {
     for (const when of [`${ANSWERED}+0:05 ${words}${DONE}`, `${ANSWERED}${DONE}\n+9:00 ${words}`]) {
       const { batch, played } = await answered(when);

@@ -84,6 +84,7 @@ describe("what goes in besides the recipe", () => {
     "I added some flour",
     "I put a few mushrooms in too",
     "I added some kelp",
+    "there's mangoes in it",
   ])("is a change of what was tested: %s", async (words) => {
     const played = await play(
       BEANS,
@@ -95,13 +96,15 @@ describe("what goes in besides the recipe", () => {
     expect(allSaid(played)).toContain("not the tested recipe");
   });
 
-  it.each(["I added some dill", "I threw in a clove of garlic", "I put the jars in"])(
-    "is none where it belongs: %s",
-    async (words) => {
-      const played = await play(BEANS, `0:00 [cook until fill]\n+0:01 ${words}`);
-      expect(onlyBatch(played).deviations).toEqual([]);
-    },
-  );
+  it.each([
+    "I added some dill",
+    "I threw in a clove of garlic",
+    "I put the jars in",
+    "there is a crack in it",
+  ])("is none where it belongs: %s", async (words) => {
+    const played = await play(BEANS, `0:00 [cook until fill]\n+0:01 ${words}`);
+    expect(onlyBatch(played).deviations).toEqual([]);
+  });
 
   it.each(["I stretched the brine with cider", "I topped them up with water"])(
     "is a change where a brine is stretched: %s",

@@ -88,8 +88,12 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   const words = said.words.map(({ word }) => word);
   if (words.some((word) => ELSEWHERE.has(word))) return undefined;
   const faint = FAINT.has(taken.frame) || said.asked;
+  const all = words.join(" ");
+  const piece = PIECES.find(([, pattern]) => pattern.test(all));
+  // What is said of used lids or too little acid is no news of the heat.
+  const ofFood = piece?.[0] === "lids" || piece?.[0] === "acid";
   const likely = taken.intents.find(({ name, probability }) => {
-    return probability >= LIKELY && RAISES[name as Intent] !== undefined;
+    return !ofFood && probability >= LIKELY && RAISES[name as Intent] !== undefined;
   });
   if (faint && answered) return undefined;
   if (likely) {
@@ -98,8 +102,6 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
     const about = RAISES[intent] ?? "boil";
     return { strength: weak ? "trace" : "suspicion", about, text, intent };
   }
-  const all = words.join(" ");
-  const piece = PIECES.find(([, pattern]) => pattern.test(all));
   if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], text };
   if (answered) return undefined;
   const stem = STEMS.find(([, begin]) => {

@@ -1,3 +1,4 @@
+import { foodsNamed } from "../../recipe/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
 
@@ -14,7 +15,10 @@ export const added: MeaningOf<"added"> = {
   when: ["working"],
   slots: { food: "text", amount: "text" },
   example: "I threw in a banana",
-  finish: ({ food, amount }) => {
+  parts: ["known"],
+  finish: ({ food, amount, known }) => {
+    // "There's a crack in it" puts nothing in.
+    if (known === true && foodsNamed(String(food)).length === 0) return undefined;
     const words = String(food ?? "").split(" ");
     const named = words.some((word) => !NO_FOOD.has(word)) && !NO_FOOD.has(words.at(-1) ?? "");
     return named ? { slots: { food, amount } } : undefined;
@@ -25,7 +29,8 @@ export const added: MeaningOf<"added"> = {
     "<we> [have] [just|also] put in [<some>] {food:thing} [too|as well|besides]",
     `<we> [have] [just|also] (put|threw|tossed|dropped|stirred|mixed|chucked|slipped) [<some>]
     {food:thing} (in too|in as well|in besides|in also|in with them|in with it|<into>)`,
-    "there is [<some>] {food:thing} in (it|them|there|each jar|every jar) (too|as well|besides)",
+    `there (is|are) [<some>] {food:thing} in (it|them|there|this|each jar|every jar|the jars) [too|
+    as well|besides] {known=true}`,
   ],
   lists: {
     some: "some|a|an|a few|a little|a bit of|a cup of|one|two|extra|more|a handful of|the",
