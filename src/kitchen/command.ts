@@ -233,7 +233,16 @@ export type SlotsOf = {
   "correct-time": { at: string };
   hush: { minutes?: number };
   /** `what` is the whole question as said; `subject` the thing asked about. */
-  "how-much": Targeted & { what: string; subject?: string };
+  "how-much": Targeted & {
+    what: string;
+    subject?: string;
+    /** The recipe's id where the name is of just one. */
+    recipe?: string;
+    /** For so many pounds or cups of produce, or jars of a size, where that was asked. */
+    amount?: number;
+    unit?: "lb" | "cup" | "jar";
+    size?: string;
+  };
   explain: { term: Term };
   /** Without `what` where something is wrong and nobody said what. */
   emergency: { what?: Emergency };
@@ -246,6 +255,15 @@ export type SlotsOf = {
   "short-of": { what: string; item?: Shortage; value?: number; unit?: string };
   "canner-state": Nothing;
   which: Nothing;
+  /** `of` is the thing that is measured; units in the singular. */
+  convert: { value: number; from: string; to: string; of?: string };
+  /** `recipe` is its id where the name is of just one. */
+  "ready-when": Targeted & { recipe?: string };
+  pantry: Targeted;
+  seeds: Targeted;
+  ingredients: Targeted & { recipe?: string };
+  recipes: Nothing;
+  more: Nothing;
   standing: Nothing;
   unknown: Nothing;
 };

@@ -1,6 +1,8 @@
 /** What is said and shown in one sitting: every line once, to the voice and to whoever watches. */
+import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Line, LineKind } from "../ports/view.ts";
 import type { SpeechRank, VoicePort } from "../ports/voice.ts";
+import type { ReadOut } from "../speech/answers/known.ts";
 
 export type ConversationParts = {
   voice: VoicePort;
@@ -11,6 +13,9 @@ export type ConversationParts = {
   onLines(lines: Line[]): void;
 };
 
+/** So long "next" asks for the next piece of what is read out. */
+const READING_PATIENCE_MS = 15 * MINUTE_MS;
+
 /** The key of the alarm that the log is not being written. */
 export const LOG_KEY = "log";
 
@@ -18,6 +23,7 @@ export class Conversation {
   private readonly parts: ConversationParts;
   private collected: Line[] = [];
   private lastSaid = "";
+  private reading: (ReadOut & { atMs: number }) | undefined;
 
   constructor(parts: ConversationParts) {
     this.parts = parts;
@@ -56,6 +62,32 @@ export class Conversation {
     this.show("asked", text);
     this.speak("prompt", text, key);
     this.lastSaid = text;
+  }
+
+  /** Begins to read something out, a piece at a time. */
+  read({ pages, paced }: ReadOut): void {
+    this.reading = { pages, paced, atMs: this.parts.wallMs() };
+    this.readOn();
+  }
+
+  /** Says the next piece of what is read out. */
+  readOn(): void {
+    const [page, ...rest] = this.reading?.pages ?? [];
+    this.say("answer", page ?? "That was all.");
+    const atMs = this.parts.wallMs();
+    this.reading =
+      this.reading && rest.length > 0 ? { ...this.reading, pages: rest, atMs } : undefined;
+  }
+
+  /** No more of it is read out. */
+  stopReading(): void {
+    this.reading = undefined;
+  }
+
+  /** Whether there is more to read out; and whether the cook's "next" asks for it. */
+  get toRead(): { paced: boolean } | undefined {
+    const late = this.reading && this.parts.wallMs() - this.reading.atMs > READING_PATIENCE_MS;
+    return late ? undefined : this.reading;
   }
 
   refuse(reason: string): void {

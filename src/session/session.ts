@@ -20,7 +20,6 @@ import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { acknowledgement } from "../speech/acknowledge.ts";
-import { telling } from "../speech/intents.ts";
 import { notUnderstood } from "../speech/not-understood.ts";
 import { guards } from "./alarms.ts";
 import { Announcements, speaksOfAltitude } from "./announcements.ts";
@@ -30,6 +29,7 @@ import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
 import { DayPlan } from "./day/day-plan.ts";
 import { comesFirst, type Pending, resolve, survives } from "./dialogue.ts";
 import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
+import { answered, saidAgain } from "./known.ts";
 import { FRESH_FILE, LogWriter, NOT_RECORDED, WRITTEN_AGAIN } from "./log-writer.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
@@ -289,10 +289,7 @@ export class Session {
       if (!survives(this.pending)) this.pending = undefined;
     }
     if (this.sealed && command.intent === "yes") return this.goOnInFreshFile();
-    if (command.intent === "repeat") {
-      this.talk.repeat(command.slots);
-      return false;
-    }
+    if (saidAgain(this.talk, command, text)) return false;
     return this.follow(this.decided({ command }, now), command, now);
   }
 
@@ -314,6 +311,7 @@ export class Session {
   private follow(outcome: Outcome, command: Command | undefined, now: number): boolean {
     switch (outcome.kind) {
       case "done":
+        this.talk.stopReading();
         this.carryOut(outcome.facts, this.log.nextId(now), now);
         if (outcome.refusal !== undefined) this.talk.refuse(outcome.refusal);
         return outcome.refusal !== undefined;
@@ -327,11 +325,9 @@ export class Session {
         this.talk.ask(outcome.text);
         return false;
       case "tell": {
-        const answer = command && telling(this.state, command, now);
-        if (command && answer !== undefined) {
-          this.talk.say(MEANINGS[command.intent].urgent ? "alarm" : "answer", answer);
-          return false;
-        }
+        const { state, pending } = this;
+        const place = { state, now, library: this.parts.library, pending };
+        if (command && answered(this.talk, command, place)) return false;
         this.talk.refuse(notUnderstood(examplesNow(this.state, this.pending), this.misses));
         return true;
       }

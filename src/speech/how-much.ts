@@ -1,10 +1,19 @@
-/** "How much dill per jar", "what headspace": answered from the batch's own copy of its recipe. */
-import type { CommandOf } from "../kitchen/command.ts";
+/** "How much dill per jar", "what headspace": answered from the recipe, scaled to what is asked. */
+import type { CommandOf, Meant } from "../kitchen/command.ts";
+import { ownerIds } from "../kitchen/meant.ts";
 import { batchName } from "../kitchen/names.ts";
 import type { Batch, State } from "../kitchen/state.ts";
-import type { Ingredient } from "../recipe/recipe.ts";
-import { perJar, scaleAmount } from "../recipe/scale.ts";
+import { parseAmount } from "../recipe/amount.ts";
+import { defaultJar } from "../recipe/choose-process.ts";
+import { jarSizeOf, publishedYield } from "../recipe/jar-volume.ts";
+import type { JarSize, Recipe } from "../recipe/recipe.ts";
+import { type ScaledIngredient, scaleRecipe } from "../recipe/scale.ts";
+import { ML_PER_CUP } from "../reckon/units.ts";
 import { batchInMind, runningBatches } from "./answers/in-mind.ts";
+import type { Known, ReadOut } from "./answers/known.ts";
+
+/** What is made, of how much. */
+type Made = { recipe: Recipe; name: string; forLb?: number; jar?: JarSize; batch?: Batch };
 
 const FRACTIONS: Record<number, string> = {
   0.25: "a quarter inch",
@@ -13,52 +22,142 @@ const FRACTIONS: Record<number, string> = {
   1.25: "1 and a quarter inches",
 };
 
-function headspace(batch: Batch): string {
-  const inches = batch.recipe.headspaceIn;
-  if (inches === undefined) return "That recipe has no headspace.";
-  return `Headspace ${FRACTIONS[inches] ?? `${inches} inches`}.`;
+function madeOf(batch: Batch): Made {
+  const { recipe, lot, jar } = batch;
+  return {
+    ...{ recipe, name: batchName(batch), batch },
+    ...(lot.weightLb === null ? {} : { forLb: lot.weightLb }),
+    ...(jar ? { jar } : {}),
+  };
 }
 
-function line(batch: Batch, ingredient: Ingredient): string {
-  const share = batch.jar ? perJar(ingredient, batch.jar) : undefined;
-  const each = share ? `${share} in each ${batch.jar}` : undefined;
-  const { weightLb } = batch.recipe.yield;
-  const proportional = batch.recipe.scaling === "proportional" && batch.lot.weightLb !== null;
-  const factor = proportional ? (batch.lot.weightLb ?? weightLb) / weightLb : 1;
-  const amount = ingredient.amount && scaleAmount(ingredient.amount, factor, ingredient.name);
-  return [ingredient.name, [amount, each].filter(Boolean).join(", ")].filter(Boolean).join(": ");
+function madeFrom(recipe: Recipe): Made {
+  return { recipe, name: recipe.title.charAt(0).toLowerCase() + recipe.title.slice(1) };
 }
 
-/** The answer from the recipe as it is made here, scaled to what was picked. */
-export function howMuch(state: State, { slots, ref }: CommandOf<"how-much">): string {
+/** The batch that was named, else the recipe, else the batch in mind. */
+function meant(
+  state: State,
+  recipe: string | undefined,
+  ref: Meant | undefined,
+  { library }: Known,
+): Made | undefined {
   const batch = batchInMind(state, ref);
-  if (!batch) return "Begin a batch first; then I can say.";
-  const what = slots.what.toLowerCase();
-  if (/headspace|head space/.test(what)) return headspace(batch);
-  if (/ingredients|recipe/.test(what) && !/how much/.test(what)) {
-    const list = batch.recipe.ingredients.map((one) => line(batch, one));
-    return `For ${batchName(batch)}: ${list.join("; ")}.`;
+  if (batch && ownerIds(ref?.running ?? []).has(batch.id)) return madeOf(batch);
+  const named = recipe === undefined ? undefined : library.recipes.get(recipe);
+  if (named && batch?.recipe.id !== named.id) return madeFrom(named);
+  return batch && madeOf(batch);
+}
+
+type Asked = { amount?: number; unit?: "lb" | "cup" | "jar"; size?: string };
+
+/** Scaled to pounds, cups or jars that were asked for; its own where none were, or none can be. */
+function scaledTo(made: Made, { amount, unit, size }: Asked): Made {
+  if (amount === undefined) return made;
+  const { recipe } = made;
+  const jar = (size ? jarSizeOf(size) : undefined) ?? made.jar ?? defaultJar(recipe);
+  if (unit === "lb") return { ...made, forLb: amount };
+  if (unit === "jar") {
+    const full = jar && publishedYield(recipe, jar);
+    return full ? { ...made, jar, forLb: (amount * full.weightLb) / full.jars } : made;
   }
-  if (/how long|minutes|process|time/.test(what) && batch.terms) {
-    const pounds = batch.terms.pressurePsi ? ` at ${batch.terms.pressurePsi} pounds` : "";
-    const { minutes, jar, altitudeFt, source } = batch.terms;
+  const produce = recipe.ingredients.find(({ role }) => role === "produce");
+  const whole = parseAmount(produce?.amount ?? "");
+  if (whole?.kind !== "volume") return made;
+  const cups = (whole.high * whole.perUnit) / ML_PER_CUP;
+  return { ...made, forLb: (amount / cups) * recipe.yield.weightLb };
+}
+
+function headspace({ recipe: { headspaceIn } }: Made): string {
+  if (headspaceIn === undefined) return "That recipe has no headspace.";
+  return `Headspace ${FRACTIONS[headspaceIn] ?? `${headspaceIn} inches`}.`;
+}
+
+/** An amount as it is spoken: without the grams, which are shown elsewhere. */
+function line({ name, amount, perJar }: ScaledIngredient, jar: string | null): string {
+  const each = perJar ? `${perJar} in each ${jar}` : undefined;
+  return [name, [amount, each].filter(Boolean).join(", ")].filter(Boolean).join(": ");
+}
+
+function lines(made: Made): { pots: string; list: string[] } {
+  const { recipe, forLb, jar } = made;
+  const scaled = scaleRecipe(recipe, {
+    ...(forLb === undefined ? {} : { forLb }),
+    ...(jar === undefined ? {} : { jar }),
+  });
+  const pots = scaled.batches > 1 ? ` Make ${scaled.batches} pots of that, one by one.` : "";
+  return { pots, list: scaled.ingredients.map((one) => line(one, scaled.jar)) };
+}
+
+function jarsAnswer(made: Made): string {
+  const { jars, jar } = scaleRecipe(made.recipe, {
+    ...(made.forLb === undefined ? {} : { forLb: made.forLb }),
+    ...(made.jar === undefined ? {} : { jar: made.jar }),
+  });
+  return jars ? `About ${jars.expected} ${jar}s.` : `No jars are known for ${made.name}.`;
+}
+
+/** What the words ask for, where it is not an ingredient. */
+function figure(made: Made, what: string): string | undefined {
+  if (/headspace|head space/.test(what)) return headspace(made);
+  if (/how long|minutes|process|time/.test(what) && made.batch?.terms) {
+    const { minutes, jar, altitudeFt, source, pressurePsi } = made.batch.terms;
+    const pounds = pressurePsi ? ` at ${pressurePsi} pounds` : "";
     return `${minutes} minutes${pounds} for ${jar}s at ${altitudeFt} feet, by ${source}.`;
   }
-  if (/how many jars|jars/.test(what) && batch.expectedJars) {
-    return `About ${batch.expectedJars} ${batch.jar}s.`;
+  return /how many (more )?(jars|pints|quarts|half)/.test(what) ? jarsAnswer(made) : undefined;
+}
+
+/** The answer from the recipe, scaled to what is asked, else to what was picked. */
+export function howMuch(
+  state: State,
+  { slots, ref }: CommandOf<"how-much">,
+  _now: number,
+  known: Known,
+): string {
+  const own = meant(state, slots.recipe, ref, known);
+  if (!own) return "Begin a batch first, or name a recipe; then I can say.";
+  const made = scaledTo(own, slots);
+  const what = slots.what.toLowerCase();
+  const told = figure(made, what);
+  if (told) return told;
+  if (/ingredients|recipe/.test(what) && !/how much/.test(what)) {
+    return `For ${made.name}: ${lines(made).list.join("; ")}.`;
   }
   const words = (slots.subject ?? what).split(/\W+/).filter((word) => word.length > 2);
   // What the batch in focus has not, another that runs may have.
-  for (const one of ref === undefined ? [batch, ...runningBatches(state)] : [batch]) {
-    const found = one.recipe.ingredients.filter((each) => isNamed(each, words));
-    if (found.length === 0) continue;
-    const whose = one === batch ? "" : `For ${batchName(one)}: `;
-    return `${whose}${found.map((each) => line(one, each)).join("; ")}.`;
+  const others = slots.target === undefined ? runningBatches(state).map(madeOf) : [];
+  for (const one of [made, ...others]) {
+    const found = lines(one);
+    const fitting = one.recipe.ingredients.flatMap((each, index) => {
+      return isNamed(each, words) ? (found.list[index] ?? []) : [];
+    });
+    if (fitting.length === 0) continue;
+    const whose = one === made ? "" : `For ${one.name}: `;
+    return `${whose}${fitting.join("; ")}.${found.pots}`;
   }
-  return `I don't find that in ${batchName(batch)}.`;
+  return `I don't find that in ${made.name}.`;
 }
 
-function isNamed(ingredient: Ingredient, words: string[]): boolean {
-  const name = `${ingredient.id} ${ingredient.name}`.toLowerCase();
+function isNamed({ id, name: title }: { id: string; name: string }, words: string[]): boolean {
+  const name = `${id} ${title}`.toLowerCase();
   return words.some((word) => name.includes(word.replace(/s$/, "")));
+}
+
+/** The ingredients one at a time: the next on "next" or "more". */
+export function ingredientsOneByOne(
+  state: State,
+  { slots, ref }: CommandOf<"ingredients">,
+  _now: number,
+  known: Known,
+): ReadOut | string {
+  const made = meant(state, slots.recipe, ref, known);
+  if (!made) return "Of which recipe? Say recipes to hear them.";
+  const { list } = lines(made);
+  const count = list.length;
+  const pages = list.map((each, index) => {
+    const lead = index === 0 ? `${count} things for ${made.name}; say next after each. ` : "";
+    return `${lead}${each}.${index === count - 1 ? " That's all." : ""}`;
+  });
+  return { pages, paced: true };
 }

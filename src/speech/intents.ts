@@ -6,11 +6,16 @@ import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/com
 import { GLOSSARY } from "../kitchen/glossary.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { converted } from "./answers/convert.ts";
+import { helpNow } from "./answers/help.ts";
+import type { Answer, Known } from "./answers/known.ts";
 import { mayI } from "./answers/may-i.ts";
+import { recipesAnswer } from "./answers/recipes.ts";
 import { safetyAnswer } from "./answers/safety.ts";
 import { shortage } from "./answers/shortage.ts";
 import { cannerState, standing, whichOne } from "./answers/state-of-things.ts";
-import { howMuch } from "./how-much.ts";
+import { pantryAnswer, readyWhen, seedsAnswer } from "./answers/stores.ts";
+import { howMuch, ingredientsOneByOne } from "./how-much.ts";
 import { durationWords } from "./spoken-time.ts";
 import { clocks, overview, whatNext, whatNow, whenDone } from "./telling.ts";
 import { ANY_EMERGENCY, EMERGENCIES } from "./texts/emergencies.ts";
@@ -21,14 +26,8 @@ type SpeechOf<I extends Intent> = {
   /** A closed question; null, or nothing for these slots, where it is never asked back. */
   askBack: string | ((slots: SlotsOf[I]) => string | undefined) | null;
   /** Worked out from the state, for what writes nothing down; null where its facts are answered. */
-  answer: ((state: State, command: CommandOf<I>, now: number) => string) | null;
+  answer: ((state: State, command: CommandOf<I>, now: number, known: Known) => Answer) | null;
 };
-
-const HELP =
-  "Say start and a recipe, like start the dilly beans. Tell me what happens: done, it's boiling, " +
-  "eight pints filled, all sealed. Ask what now, how long, or what's running. " +
-  "Undo takes the last thing back. " +
-  "Timer for ten minutes sets a timer.";
 
 const NOT_ASKED = "I have not asked anything just now.";
 
@@ -90,9 +89,16 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   "short-of": { askBack: null, answer: shortage },
   "canner-state": { askBack: null, answer: (state, _, now) => cannerState(state, now) },
   which: { askBack: null, answer: whichOne },
+  convert: { askBack: null, answer: (_, command) => converted(command) },
+  "ready-when": { askBack: null, answer: readyWhen },
+  pantry: { askBack: null, answer: pantryAnswer },
+  seeds: { askBack: null, answer: seedsAnswer },
+  ingredients: { askBack: null, answer: ingredientsOneByOne },
+  recipes: { askBack: null, answer: (_, __, ___, known) => recipesAnswer(known) },
+  more: { askBack: null, answer: null },
   standing: { askBack: null, answer: (state, _, now) => standing(state, now) },
   explain: { askBack: null, answer: (_, { slots }) => GLOSSARY[slots.term] },
-  help: { askBack: null, answer: () => HELP },
+  help: { askBack: null, answer: (state, _, __, known) => helpNow(state, known) },
   repeat: { askBack: null, answer: null },
   focus: { askBack: null, answer: null },
   unknown: { askBack: null, answer: null },
@@ -210,6 +216,7 @@ export function telling<I extends Intent>(
   state: State,
   command: CommandOf<I>,
   now: number,
-): string | undefined {
-  return speechOf(command.intent).answer?.(state, command, now);
+  known: Known,
+): Answer | undefined {
+  return speechOf(command.intent).answer?.(state, command, now, known);
 }

@@ -5,6 +5,7 @@ import { MEANINGS, meanings } from "../../src/language/intents/all.ts";
 import { understand } from "../../src/language/understand.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { askedBack, telling } from "../../src/speech/intents.ts";
+import { knownOf } from "../speech/answers/known.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
 const context = kitchenContext({
@@ -79,7 +80,8 @@ describe("a word of the trade", () => {
   });
 
   it("is answered by what it means", () => {
-    const said = telling(initialState(), understand("what is headspace", context), 0);
+    const state = initialState();
+    const said = telling(state, understand("what is headspace", context), 0, knownOf(state));
     expect(said).toMatch(/^Headspace is the air left in a jar/);
   });
 });

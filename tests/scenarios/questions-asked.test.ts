@@ -138,3 +138,54 @@ describe("other questions of the moment", () => {
     expect(onlyBatch(played).verdict).toBe("as-tested");
   });
 });
+
+describe("what is read out", () => {
+  const READ = "0:00 what now\n+0:00 read me the ingredients one by one\n";
+
+  it("comes one thing at a time, at the cook's next, which ends no stage meanwhile", async () => {
+    const played = await play(BEANS, `${READ}+0:01 next\n+0:01 how much dill per jar\n+0:01 next`);
+    const texts = played.said.map(({ text }) => text);
+    expect(texts[texts.length - 4]).toMatch(
+      /^\d things for the dilled green beans; say next after/,
+    );
+    expect(texts.at(-3)).toMatch(/dill/);
+    expect(texts.at(-2)).toMatch(/dill.*in each pint/);
+    expect(texts.at(-1)).toMatch(/garlic/);
+    expect(played.journal.some(({ type }) => type === "stage-ended")).toBe(false);
+  });
+
+  it("is over with the last, and with what is done meanwhile", async () => {
+    const played = await play(BEANS, `${READ}+0:01 timer for ten minutes\n+0:01 more`);
+    expect(played.said.at(-1)?.text).toBe("That was all.");
+  });
+
+  it.each([
+    ["what recipes do you know", /^43 recipes: pickles and salsas, fruit, tomatoes/],
+    ["what recipes do you know\n+0:00 more", /^Pickles and salsas: bread-and-butter pickles/],
+    ["how much vinegar for twelve pints", /^white vinegar, 5 percent: 6 cups/],
+    ["how much salt for ten pounds of cabbage", /salt.*(cup|tablespoon)/],
+    ["how many jars from eight pounds", /^About 16 pints/],
+    ["how many cups in a quart", /^1 quart is 4 cups\.$/],
+    ["how many grams are in a cup of sugar", /^1 cup of sugar is about 200 grams\. By USDA/],
+    ["what is one hundred eighty degrees fahrenheit in celsius", /is 82\.2 degrees Celsius/],
+    [
+      "how long do the bread and butter pickles have to cure",
+      /^Bread-and-butter pickles: \w+ weeks to/,
+    ],
+    ["when can we eat the beets", /^Of which recipe/],
+    ["when can we eat the sauerkraut", /^Sauerkraut: \w+ weeks to \w+ weeks first/],
+    ["what's in the pantry", /^I have no jars on record/],
+    ["how long does bean seed keep", /3 to 4 years; a germination test tells/],
+    ["what can I say", /^Tell me what happens: done/],
+  ])("or answered at once: %s", async (words, answer) => {
+    expect(await answered(BEANS, `0:00 what now\n+0:00 ${words}`)).toMatch(answer);
+  });
+
+  it("takes a jelly that doesn't scale one pot at a time", async () => {
+    const said = await answered(
+      "berry-jam",
+      "0:00 what now\n+0:00 how much sugar for 40 cups of berries",
+    );
+    expect(said).toMatch(/Make \d+ pots of that, one by one/);
+  });
+});

@@ -222,6 +222,11 @@ function howMuch(scan: Scan): Raw {
   return { what: { what } };
 }
 
+/** The whole question under a name. */
+function asked(slot: string): Finder {
+  return ({ said }) => ({ [slot]: said.text.trim().toLowerCase() });
+}
+
 /** No kitchen counts so many jars: the number means something else. */
 const TOO_MANY = 200;
 
@@ -293,6 +298,21 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   "correct-time": correctTime,
   hush,
   "how-much": howMuch,
+  // What these are about is told from their words in `finish`.
+  emergency: none,
+  trouble: none,
+  "is-safe": asked("about"),
+  "short-of": none,
+  "may-i": withTarget,
+  "canner-state": none,
+  which: none,
+  standing: none,
+  "ready-when": withTarget,
+  pantry: withTarget,
+  seeds: withTarget,
+  ingredients: withTarget,
+  recipes: none,
+  more: none,
   repeat: none,
   "what-now": none,
   "what-next": none,

@@ -8,6 +8,7 @@ import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
 import { cannerState } from "./canner-state.ts";
+import { convert } from "./convert.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
 import { done } from "./done.ts";
@@ -21,27 +22,33 @@ import { help } from "./help.ts";
 import { hold } from "./hold.ts";
 import { howMuch } from "./how-much.ts";
 import { hush } from "./hush.ts";
+import { ingredients } from "./ingredients.ts";
 import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
 import { loaded } from "./loaded.ts";
 import { mayI } from "./may-i.ts";
 import type { MeaningOf } from "./meaning.ts";
+import { more } from "./more.ts";
 import { no } from "./no.ts";
 import { note } from "./note.ts";
 import { opened } from "./opened.ts";
 import { overview } from "./overview.ts";
+import { pantry } from "./pantry.ts";
 import { place } from "./place.ts";
 import { plan } from "./plan.ts";
 import { prefer } from "./prefer.ts";
 import { pressure } from "./pressure.ts";
 import { pressureLost } from "./pressure-lost.ts";
+import { readyWhen } from "./ready-when.ts";
+import { recipes } from "./recipes.ts";
 import { remind } from "./remind.ts";
 import { repeat } from "./repeat.ts";
 import { resume } from "./resume.ts";
 import { sealFailed } from "./seal-failed.ts";
 import { sealed } from "./sealed.ts";
 import { seedSaved } from "./seed-saved.ts";
+import { seeds } from "./seeds.ts";
 import { setAside } from "./set-aside.ts";
 import { shortOf } from "./short-of.ts";
 import { spoiled } from "./spoiled.ts";
@@ -72,6 +79,9 @@ import { yes } from "./yes.ts";
  */
 export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   emergency,
+  convert,
+  "ready-when": readyWhen,
+  seeds,
   "what-now": whatNow,
   "what-next": whatNext,
   "time-left": timeLeft,
@@ -85,6 +95,10 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "short-of": shortOf,
   "canner-state": cannerState,
   which,
+  pantry,
+  ingredients,
+  recipes,
+  more,
   standing,
   repeat,
   help,

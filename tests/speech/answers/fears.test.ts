@@ -3,9 +3,11 @@ import { initialState } from "../../../src/kitchen/state.ts";
 import { understand } from "../../../src/language/understand.ts";
 import { telling } from "../../../src/speech/intents.ts";
 import { kitchenContext } from "../../language/kitchen-context.ts";
+import { knownOf } from "./known.ts";
 
 function answered(text: string): string {
-  return telling(initialState(), understand(text, kitchenContext()), 0) ?? "";
+  const state = initialState();
+  return String(telling(state, understand(text, kitchenContext()), 0, knownOf(state)));
 }
 
 describe("somebody who is afraid of botulism", () => {
@@ -43,7 +45,9 @@ describe("trouble", () => {
   });
 
   it("says what to look at where nobody said what is odd", () => {
-    expect(telling(initialState(), { intent: "trouble", slots: {}, confidence: 0.5 }, 0)).toMatch(
+    const state = initialState();
+    const command = { intent: "trouble", slots: {}, confidence: 0.5 } as const;
+    expect(telling(state, command, 0, knownOf(state))).toMatch(
       /^I don't know that here\. Look at the lid/,
     );
   });

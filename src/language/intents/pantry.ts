@@ -1,0 +1,35 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** What is left of what was put by, what goes first, and where it stands. */
+export const pantry: MeaningOf<"pantry"> = {
+  cost: "harmless",
+  when: ["always"],
+  ofRecord: true,
+  slots: { target: "name" },
+  example: "how many jars of beets are left",
+  wordings: [
+    `how many [jars of|pints of|quarts of] [<the>] {target} (are left|are there|do (we|i) have|have
+    (we|i) got|is left|remain|have (we|i)) [left|put up|put by] [<in-the-pantry>]`,
+    `how many [jars of|pints of|quarts of] [<the>] {target} (are|is) [left] <in-the-pantry>`,
+    `how (much|many) [of] [<the>] {target} (is|are|have we|do we have|have i) [got] left
+    [<in-the-pantry>]`,
+    `what (is|do (we|i) have|have (we|i) got|is left) [left|put up|put by] <in-the-pantry>`,
+    "what (is|do (we|i) have|have (we|i) got) [left] (put up|put by|stored|canned)",
+    `(what|which) [one|ones|jar|jars|batch] (should|do|shall|must) (we|i) (eat|use|open|use up)
+    (first|next|soon)`,
+    "(what|which) [jars|ones|one] (goes|go|is|are|has) [the] (first|oldest|to go first)",
+    `(where|in which place) (are|is|did (i|we) put|did (i|we) store|have (i|we) put) <the>
+    {target} <put-by>`,
+    `(do|have) (we|i) [still] (have|got) [any] [jars of] [<the>] {target} [left] <in-the-pantry>`,
+    "(are|is) there [any] [more] [jars of] {target} [left] <in-the-pantry>",
+    "(read|list|show|tell) me (the pantry|what is in the pantry|the stores|what we have put by)",
+    "(is|are) (anything|any jars) [left] (past|over) [its|their|it is] (date|best)",
+  ],
+  lists: {
+    "in-the-pantry": `
+      (in|on|down|from) [<the>] (pantry|shelf|cellar|cupboard|larder|shelves|freezer|fridge|store
+      room|storeroom|basement)|down cellar
+    `,
+    "put-by": "jars|stored|kept|now stored|put by|that i put up|we put up",
+  },
+};

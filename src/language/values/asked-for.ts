@@ -1,0 +1,31 @@
+/** "For five pounds", "for twelve pints", "to four cups of berries": how much of it is asked. */
+import type { Word } from "../words.ts";
+import { sizesAt } from "./open-slots.ts";
+import { numbersAt } from "./spoken-numbers.ts";
+
+export type AskedFor = {
+  /** Pounds or cups of produce, or jars. */
+  amount: number;
+  unit: "lb" | "cup" | "jar";
+  size?: string;
+};
+
+const BEFORE = new Set(["for", "from", "to", "of", "with", "in", "out"]);
+const LB_PER_KG = 2.20462;
+
+/** The first such amount behind one of the words that lead to it; undefined where there is none. */
+export function askedForIn(words: readonly Word[]): AskedFor | undefined {
+  for (const [at, { word }] of words.entries()) {
+    if (!BEFORE.has(word)) continue;
+    for (const { value, next } of numbersAt(words, at + 1)) {
+      const unit = words[next]?.word ?? "";
+      if (/^pounds?$/.test(unit)) return { amount: value, unit: "lb" };
+      if (/^kilos?$/.test(unit)) return { amount: value * LB_PER_KG, unit: "lb" };
+      if (/^cups?$/.test(unit)) return { amount: value, unit: "cup" };
+      if (/^jars?$/.test(unit)) return { amount: value, unit: "jar" };
+      const size = sizesAt(words, next)[0];
+      if (size) return { amount: value, unit: "jar", size: size.value };
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,28 @@
+/** A name in a question, as the batch that runs or the one recipe that it stands for. */
+import type { Context } from "../context.ts";
+import type { Raw } from "../intents/meaning.ts";
+import type { Utterance } from "../words.ts";
+import { namesOf, type PlainWords, type Target, targetsAt } from "./targets.ts";
+
+function isTarget(value: unknown): value is Target {
+  return typeof value === "object" && value !== null && "meaning" in value;
+}
+
+/** `target` as it was named, and `recipe` where it stands for just one. */
+export function withRecipe(target: unknown): Raw {
+  if (!isTarget(target)) return target === undefined ? {} : { target };
+  const [recipe, another] = target.meaning.recipes;
+  return { target, ...(recipe && !another ? { recipe } : {}) };
+}
+
+/** The first name anywhere among the words that a batch or a recipe bears. */
+export function namedIn(said: Utterance, context: Context, plain: PlainWords): Target | undefined {
+  const names = namesOf(context);
+  for (let at = 0; at < said.words.length; at += 1) {
+    for (const { value } of targetsAt(said.words, at, names, plain)) {
+      const { batches, recipes } = value.meaning;
+      if (value.exact && batches.length + recipes.length > 0) return value;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,46 @@
+/** What answers are made from besides the state: the library, the stores, what can be said now. */
+
+import type { Command } from "../kitchen/command.ts";
+import type { State } from "../kitchen/state.ts";
+import { MEANINGS } from "../language/intents/all.ts";
+import type { Library } from "../recipe/library.ts";
+import { pantry } from "../review/shelf/pantry.ts";
+import { seedLife, seedReports } from "../review/shelf/seeds.ts";
+import { telling } from "../speech/intents.ts";
+import type { Conversation } from "./conversation.ts";
+import type { Pending } from "./dialogue.ts";
+import { examplesNow } from "./hearing.ts";
+
+export type Place = { state: State; now: number; library: Library; pending: Pending | undefined };
+
+/** Answers a question that writes nothing down; false where there is no answer. */
+export function answered(talk: Conversation, command: Command, place: Place): boolean {
+  const { state, now, library, pending } = place;
+  const answer = telling(state, command, now, {
+    library,
+    pantry: () => pantry(state, now),
+    seeds: () => seedReports(state),
+    seedLife,
+    examples: () => examplesNow(state, pending),
+  });
+  if (answer === undefined) return false;
+  const rank = MEANINGS[command.intent].urgent ? "alarm" : "answer";
+  if (typeof answer === "string") talk.say(rank, answer);
+  else talk.read(answer);
+  return true;
+}
+
+const NEXT =
+  /^(and |okay )?(next( one| please)?|the next one|go on|continue|and then|keep going)[.!?]*$/i;
+
+/** Says the last thing again, or the next piece of what is read out, where that is asked for. */
+export function saidAgain(talk: Conversation, command: Command, text: string): boolean {
+  if (command.intent === "repeat") {
+    talk.repeat(command.slots);
+    return true;
+  }
+  const next = talk.toRead?.paced === true && NEXT.test(text.trim());
+  if (command.intent !== "more" && !next) return false;
+  talk.readOn();
+  return true;
+}

@@ -1,0 +1,40 @@
+/** What answers are made from besides the state of the kitchen, and what they can be. */
+import type { Library } from "../../recipe/library.ts";
+
+/** Jars of one batch that stand in one place. Dates are ISO days. */
+export type StockLine = {
+  batch: string;
+  title: string;
+  variety: string | null;
+  jar: string | null;
+  left: number;
+  place: string;
+  by: string;
+};
+
+/** A lot of saved seed, with its latest germination test last. */
+export type SeedLine = {
+  crop: string;
+  variety: string | null;
+  saved: string;
+  tests: readonly { sentence: string }[];
+};
+
+export type Known = {
+  library: Library;
+  pantry(): {
+    lines: readonly StockLine[];
+    eatFirst: readonly string[];
+    throwOut: readonly string[];
+  };
+  seeds(): readonly SeedLine[];
+  /** Published shortest and longest life of a crop's seed, years. */
+  seedLife(crop: string): readonly [number, number] | undefined;
+  /** Reports that something waits for now, as they are said. */
+  examples(): readonly string[];
+};
+
+/** An answer that is read a piece at a time; `paced` at the cook's word, with hands in between. */
+export type ReadOut = { pages: readonly string[]; paced: boolean };
+
+export type Answer = string | ReadOut;

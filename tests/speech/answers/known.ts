@@ -1,0 +1,16 @@
+import type { State } from "../../../src/kitchen/state.ts";
+import { pantry } from "../../../src/review/shelf/pantry.ts";
+import { seedLife, seedReports } from "../../../src/review/shelf/seeds.ts";
+import type { Known } from "../../../src/speech/answers/known.ts";
+import { theLibrary } from "../../scenarios/play.ts";
+
+/** What answers are made from besides the state, as a session has it. */
+export function knownOf(state: State, now = 0): Known {
+  return {
+    library: theLibrary(),
+    pantry: () => pantry(state, now),
+    seeds: () => seedReports(state),
+    seedLife,
+    examples: () => [],
+  };
+}
