@@ -72,6 +72,7 @@ function situationOf({ running, loads = [], question }: Context): Situation {
 function directness(intent: Intent, { frames }: Guess): number {
   const { report, cost } = MEANINGS[intent];
   if (report) return frames.said;
+  if (MEANINGS[intent].asked) return frames.asked + frames.ordered;
   if (cost === "harmless") return frames.asked + frames.ordered + frames.said;
   return frames.said + frames.ordered + (MEANINGS[intent].unasked ? 0 : frames.asked / 2);
 }
@@ -160,7 +161,10 @@ function isToAct(command: Command, from: Guess): boolean {
 }
 
 function isToAsk(command: Command, from: Guess): boolean {
-  const { ask } = BOUNDS[MEANINGS[command.intent].cost];
+  const { cost, urgent } = MEANINGS[command.intent];
+  // Nobody is asked whether somebody is hurt where no word says of what.
+  if (urgent && Object.keys(command.slots).length === 0) return false;
+  const { ask } = BOUNDS[cost];
   return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
 }
 
@@ -175,7 +179,7 @@ function contradicted(plain: Command, from: Guess): boolean {
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(text: string, context: Context, models: Models = shippedModels()): Heard {
   const said = wordsOf(text);
-  const heard = unlessStopped(readIn(text, context, models), said);
+  const heard = urgentFirst(unlessStopped(readIn(text, context, models), said), said, context);
   const { commands, reading, frame, intents } = heard;
   const lost = commands.map((command): Command => {
     const evidence = lossIn(command, text);
@@ -188,6 +192,20 @@ export function hear(text: string, context: Context, models: Models = shippedMod
   if (answered && (settled || meant)) return { ...heard, commands: lost };
   const evidence = doubtIn(said, { frame, intents }, answered);
   return evidence ? { ...heard, evidence } : heard;
+}
+
+/** Somebody hurt or in danger goes before whatever else was said, and before all questions. */
+function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
+  const { commands, intents, frame } = heard;
+  const likely = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
+  const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
+  if (!likely || likely.probability < BOUNDS.harmless.act || known) return heard;
+  if (!DIRECT.includes(frame)) return heard;
+  const { name, probability } = likely;
+  const urgent = finishSlots(name as Intent, {}, probability, said, context);
+  if (!urgent) return heard;
+  const facts = commands.filter(({ intent }) => MEANINGS[intent].cost !== "harmless");
+  return { ...heard, reading: "sure", commands: [urgent, ...facts] };
 }
 
 /** Nothing is done, and nothing asked, of an order or report that its frame takes back. */

@@ -6,6 +6,7 @@ import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/com
 import { GLOSSARY } from "../kitchen/glossary.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import type { Trouble } from "../kitchen/topics.ts";
 import { converted } from "./answers/convert.ts";
 import { helpNow } from "./answers/help.ts";
 import type { Answer, Known } from "./answers/known.ts";
@@ -27,6 +28,18 @@ type SpeechOf<I extends Intent> = {
   askBack: string | ((slots: SlotsOf[I]) => string | undefined) | null;
   /** Worked out from the state, for what writes nothing down; null where its facts are answered. */
   answer: ((state: State, command: CommandOf<I>, now: number, known: Known) => Answer) | null;
+};
+
+const ODD: Record<Trouble, string> = {
+  foam: "Is it foaming",
+  cloudy: "Is it cloudy",
+  "buckled-lid": "Has a lid buckled",
+  "lid-wont-close": "Won't a lid close",
+  siphoned: "Has a jar lost liquid",
+  floating: "Is it floating",
+  "wont-set": "Won't it set",
+  scum: "Is there scum on it",
+  scorched: "Has it scorched",
 };
 
 const NOT_ASKED = "I have not asked anything just now.";
@@ -73,30 +86,45 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   },
   "how-much": { askBack: null, answer: howMuch },
   emergency: {
-    askBack: null,
+    askBack: "Is somebody hurt, or in danger?",
     answer: (_, { slots: { what } }) => {
       return what === undefined ? ANY_EMERGENCY : withSource(EMERGENCIES[what]);
     },
   },
   trouble: {
-    askBack: null,
+    askBack: ({ what }) => (what === undefined ? "Does something look odd?" : `${ODD[what]}?`),
     answer: (_, { slots: { what } }) => {
       return what === undefined ? ANY_TROUBLE : withSource(TROUBLES[what]);
     },
   },
-  "is-safe": { askBack: null, answer: safetyAnswer },
-  "may-i": { askBack: null, answer: mayI },
-  "short-of": { askBack: null, answer: shortage },
-  "canner-state": { askBack: null, answer: (state, _, now) => cannerState(state, now) },
-  which: { askBack: null, answer: whichOne },
-  convert: { askBack: null, answer: (_, command) => converted(command) },
-  "ready-when": { askBack: null, answer: readyWhen },
-  pantry: { askBack: null, answer: pantryAnswer },
-  seeds: { askBack: null, answer: seedsAnswer },
-  ingredients: { askBack: null, answer: ingredientsOneByOne },
-  recipes: { askBack: null, answer: (_, __, ___, known) => recipesAnswer(known) },
-  more: { askBack: null, answer: null },
-  standing: { askBack: null, answer: (state, _, now) => standing(state, now) },
+  "is-safe": { askBack: "Do you want to know whether it's safe?", answer: safetyAnswer },
+  "may-i": { askBack: "Do you want to know whether you may?", answer: mayI },
+  "short-of": {
+    askBack: ({ item }) => `Have you run out of ${item?.replaceAll("-", " ") ?? "something"}?`,
+    answer: shortage,
+  },
+  "canner-state": {
+    askBack: "Do you want to know what's in the canner?",
+    answer: (state, _, now) => cannerState(state, now),
+  },
+  which: { askBack: "Do you want to know which one that was?", answer: whichOne },
+  convert: {
+    askBack: "Shall I work that out in another unit?",
+    answer: (_, command) => converted(command),
+  },
+  "ready-when": { askBack: "Do you want to know when it may be eaten?", answer: readyWhen },
+  pantry: { askBack: "Do you want to know what's left in the pantry?", answer: pantryAnswer },
+  seeds: { askBack: "Do you ask about saved seed?", answer: seedsAnswer },
+  ingredients: { askBack: "Shall I read the ingredients one by one?", answer: ingredientsOneByOne },
+  recipes: {
+    askBack: "Shall I read the recipes?",
+    answer: (_, __, ___, known) => recipesAnswer(known),
+  },
+  more: { askBack: "Shall I read on?", answer: null },
+  standing: {
+    askBack: "Do you want to know how the day stands?",
+    answer: (state, _, now) => standing(state, now),
+  },
   explain: { askBack: null, answer: (_, { slots }) => GLOSSARY[slots.term] },
   help: { askBack: null, answer: (state, _, __, known) => helpNow(state, known) },
   repeat: { askBack: null, answer: null },

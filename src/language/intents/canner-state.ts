@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** What is in the canner, and until when. */
 export const cannerState: MeaningOf<"canner-state"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: {},
   example: "what's in the canner",

@@ -32,6 +32,7 @@ function unitsInto(slot: "from" | "to"): string {
 /** An amount in another unit. */
 export const convert: MeaningOf<"convert"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: { value: "number", from: "word", to: "word", of: "name" },
   example: "how many cups in a quart",

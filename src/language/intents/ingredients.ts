@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** The ingredients, one at a time. */
 export const ingredients: MeaningOf<"ingredients"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: { target: "name", recipe: "name" },
   example: "read me the ingredients one by one",

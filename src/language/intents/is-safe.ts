@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Whether something is safe, right or dangerous. */
 export const isSafe: MeaningOf<"is-safe"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: { about: "text", topic: "word" },
   example: "can I get botulism from pickles",

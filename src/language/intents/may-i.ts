@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Whether something may be done now, and what happens if it is. */
 export const mayI: MeaningOf<"may-i"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: { target: "name", what: "text", act: "word" },
   example: "can I turn the heat off now",

@@ -95,6 +95,8 @@ type Declared<I extends Intent> = {
   parts?: readonly string[];
   /** A sentence for help; missing where no sentence means it. */
   example?: string;
+  /** It is asked or ordered, and never told: a statement is not answered by it. */
+  asked?: true;
   /** It is said before everything else, as an alarm is. */
   urgent?: true;
   /** It answers the question that waits. */

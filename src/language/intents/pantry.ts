@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** What is left of what was put by, what goes first, and where it stands. */
 export const pantry: MeaningOf<"pantry"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   ofRecord: true,
   slots: { target: "name" },

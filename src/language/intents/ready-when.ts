@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** When it may be eaten, or tastes as it should. */
 export const readyWhen: MeaningOf<"ready-when"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   ofRecord: true,
   slots: { target: "name", recipe: "name" },

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** The recipes there are. */
 export const recipes: MeaningOf<"recipes"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: {},
   example: "what recipes do you know",

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Saved seed: what there is, how it sprouted, how long it lasts. */
 export const seeds: MeaningOf<"seeds"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: { target: "name" },
   example: "what seed have I saved",

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Whether all goes as planned. */
 export const standing: MeaningOf<"standing"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: {},
   example: "are we late",

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Which batch or clock was just spoken of, or rings. */
 export const which: MeaningOf<"which"> = {
   cost: "harmless",
+  asked: true,
   when: ["always"],
   slots: {},
   example: "which one is that",

@@ -81,7 +81,7 @@ export const SAFETY_TOPICS: Topics<SafetyTopic> = [
   ["blue-garlic", /\b(blue|green|turquoise) garlic|garlic .*(blue|green|turquoise)\b/],
   [
     "bulged",
-    /\b(bulged|bulging|bulge|bulges|swollen|swelled|domed|puffed|hiss|hissed|hisses|hissing|spurt|spurted|fizz|fizzed|fizzing|fizzy|bubbly|off smell|smells? (off|bad|funny|odd|sour|rotten|wrong)|stinks?|slimy)\b/,
+    /\b(bulged|bulging|bulge|bulges|swollen|swelled|domed|puffed|hissed|spurt|spurted|fizz|fizzed|fizzing|fizzy|bubbly|off smell|smells? (off|bad|funny|odd|sour|rotten|wrong)|stinks?|slimy)\b/,
   ],
   ["mold", /\b(mold|moldy|mould|mouldy|fuzz|fuzzy)\b/],
   [
