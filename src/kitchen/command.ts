@@ -118,6 +118,8 @@ export type Evidence = {
   about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure";
   text: string;
   intent?: Intent;
+  /** It tells of what is over: jars that are out of the canner already may be meant. */
+  past?: true;
 };
 
 type Nothing = Record<never, never>;

@@ -29,7 +29,7 @@ export const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set([
 ]);
 
 /** Loads that words about a subject may concern: those in a canner, else those just out of it. */
-export function atStake(state: State, { about, strength }: Evidence): Load[] {
+export function atStake(state: State, { about, strength, past }: Evidence): Load[] {
   const loads = activeOwners(state).filter(isLoad);
   const inside = loads.filter((load) => {
     if (load.unloadedAt !== undefined) return false;
@@ -37,7 +37,8 @@ export function atStake(state: State, { about, strength }: Evidence): Load[] {
       return load.loadedAt !== undefined && (hasBegun(load) || isVenting(load));
     return load.loadedAt !== undefined || (state.batches[load.batch]?.filled ?? 0) > 0;
   });
-  if (inside.length > 0 || strength === "trace") return inside;
+  const over = past === true || !OF_PROCESS.has(about);
+  if (inside.length > 0 || strength === "trace" || !over) return inside;
   return loads.filter((load) => load.unloadedAt !== undefined);
 }
 

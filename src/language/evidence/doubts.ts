@@ -59,7 +59,15 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
 ];
 
 /** Things on the stove that nothing at stake stands in. */
-const ELSEWHERE = wordSet("kettle coffee tea pasta soup eggs toast bath shower dinner laundry");
+const ELSEWHERE = wordSet(
+  "kettle coffee tea pasta soup eggs toast bacon rice bath shower dinner supper lunch breakfast",
+  "laundry dishwasher",
+);
+/** What is over, or was so on another day. */
+const OVER = wordSet(
+  "was were had went stopped quit lost came ran fell dropped died turned forgot",
+);
+const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
 
 /** What was told of in these is no news of now, or nobody's word: kept, and no more. */
 const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "idle", "asked"]);
@@ -87,8 +95,9 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   const { text } = said;
   const words = said.words.map(({ word }) => word);
   if (words.some((word) => ELSEWHERE.has(word))) return undefined;
-  const faint = FAINT.has(taken.frame) || said.asked;
+  const told = { text, ...(words.some((word) => OVER.has(word)) ? { past: true as const } : {}) };
   const all = words.join(" ");
+  const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
   // What is said of used lids or too little acid is no news of the heat.
   const ofFood = piece?.[0] === "lids" || piece?.[0] === "acid";
@@ -100,12 +109,12 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
     const intent = likely.name as Intent;
     const weak = faint || taken.frame === "denied" || taken.frame === "past";
     const about = RAISES[intent] ?? "boil";
-    return { strength: weak ? "trace" : "suspicion", about, text, intent };
+    return { strength: weak ? "trace" : "suspicion", about, intent, ...told };
   }
-  if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], text };
+  if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
   if (answered) return undefined;
   const stem = STEMS.find(([, begin]) => {
     return words.some((word) => begin.some((one) => word.startsWith(one)));
   });
-  return stem && { strength: "trace", about: stem[0], text };
+  return stem && { strength: "trace", about: stem[0], ...told };
 }
