@@ -43,6 +43,9 @@ const OF_NO_WEIGHT: ReadonlySet<string> = new Set([
   "hushed",
   "unhushed",
   "focused",
+  // Words that are kept because they may tell of harm, and an answer that left it open.
+  "heard",
+  "left-open",
 ]);
 
 /** Kitchen time may stray so far in all. */
