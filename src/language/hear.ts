@@ -143,6 +143,12 @@ function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean 
   return words.length <= 2 || idle >= 0.4 || frames.idle >= 0.5;
 }
 
+/** A question or a call for help that says less than another of its meaning in the same breath. */
+function isLess(one: Command, list: readonly Command[]): boolean {
+  if (MEANINGS[one.intent].cost !== "harmless" || Object.keys(one.slots).length > 0) return false;
+  return list.some((other) => other !== one && other.intent === one.intent);
+}
+
 /** Of one meaning, what its clauses say together, unless they contradict each other. */
 function merged(commands: readonly Command[]): Command[] {
   const list: Command[] = [];
@@ -152,7 +158,7 @@ function merged(commands: readonly Command[]): Command[] {
     });
     if (!same) list.push(command);
   }
-  return list;
+  return list.filter((one) => !isLess(one, list));
 }
 
 function isToAct(command: Command, from: Guess): boolean {

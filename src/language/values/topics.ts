@@ -33,39 +33,45 @@ export const EMERGENCIES: Topics<Emergency> = [
     /\b(faint|fainted|fainting|passed out|dizzy|collapsed|unconscious|woozy|light headed|lightheaded|fell down|blacked out|not answering)\b/,
   ],
   ["eye", /\b(my|his|her|the|in|an) eyes?\b/],
-  ["fire", /\b(fire|flames|burning up|ablaze|alight|caught light)\b/],
+  ["fire", /\b(fire|cloth caught|flames|burning up|ablaze|alight|caught light)\b/],
   ["smoke", /\b(smoke|smoking|smoky)\b/],
   ["chile", /\b(chile|chili|chiles|chilies|pepper|peppers|jalapeno|jalapenos)\b/],
   ["scald", /\b(scald|scalded|scalding|steam|boiling (water|brine|syrup|jam))\b/],
-  ["burn", /\b(burn|burned|burnt|burns|blister|blistered|blistering)\b/],
-  ["cut", /\b(cut|bleeding|bleeds|blood|gash|gashed|sliced|stitches|stabbed)\b/],
+  ["burn", /\b(burn|burning|burned|burnt|burns|stings|hot hot|blister|blistered|blistering)\b/],
+  ["cut", /\b(cut|bleeding|bleeds|blood|gash|gashed|sliced|thumb|deep|stitches|stabbed)\b/],
 ];
 
 export const TROUBLES: Topics<Trouble> = [
-  ["scum", /\b(scum|film|bloom|kahm|white stuff|white skin|skin on)\b/],
+  [
+    "scum",
+    /\b(scum|film|bloom|kahm|pellicle|yeasty|white stuff|(pink|white) (patch|spots?)|(sort of|white|a) skin|skin on)\b/,
+  ],
   [
     "wont-set",
-    /\b(not (set|setting|gel|gelled|gelling|jell|jelled|jelling|thick|thicken)|never set|runny|(stays?|still) (thin|liquid|runny|syrup)|syrupy|will not (set|gel|jell|thicken)|loose jam|soupy)\b/,
+    /\b(not (set|setting|gel|gelled|gelling|jell|jelled|jelling|jamming|thick|thicken|come together)|never set|runny|(stays?|still) (thin|liquid|runny|syrup)|syrupy|will not (set|gel|jell|thicken)|loose jam|soupy|(run|runs|ran|running) (right )?(off|like))\b/,
+  ],
+  [
+    "scorched",
+    /\b(scorched|scorching|(stuck|catching|caught|burned|burnt|sticking) (on|to) the (bottom|pot|pan|arse)|smells? (scorched|burned|burnt))\b/,
   ],
   [
     "lid-wont-close",
-    /\b((lid|lids|band|bands|ring|rings|top) (will not|would not|does not|do not) (close|go on|screw|seat|fit|sit|catch|tighten|thread)|cross threaded|can not (get|close|screw) .*(lid|band|ring))\b/,
+    /\b((lid|lids|band|bands|ring|rings|top) (is |will |would |does |do )*(not) (close|go on|screw|seat|fit|fits|sit|catch|tighten|thread|lock)|cross threaded|thread is|can not (get|close|screw) .*(lid|band|ring)|(lid|band|ring) .*(sideways|crooked|skew)|nick(ed)? .*(rim|lip)|(rim|lip) .*nick(ed)?)\b/,
   ],
-  ["buckled-lid", /\b(buckled|buckling|bent|warped|dented|crinkled|wrinkled|creased|puckered)\b/],
+  [
+    "buckled-lid",
+    /\b(buckled|buckling|bent|warped|dent|dented|crinkled|wrinkled|creased|puckered)\b/,
+  ],
   [
     "siphoned",
-    /\b(siphon|siphoned|siphoning|lost (some |half |a lot |of |it is |their |the )*(liquid|juice|syrup|brine|water)|(liquid|juice|syrup|brine|level) (is |has |have |went |gone )*(low|down|dropped|leaked|boiled out|come out|came out|sunk|below)|low on liquid|half empty|(not|is not) covered by (the )?(liquid|brine|syrup)|sucked out)\b/,
+    /\b(siphon|siphoned|siphoning|(liquid|juice|syrup|brine|broth) loss|lost (some |half |a lot |of |it is |their |the )*(liquid|juice|syrup|brine|water)|(half|some|most|all) (of )?(the |it is |their )?(liquid|juice|syrup|brine|broth|water) (is |has |have )*(gone|away|out|left)|(liquid|juice|syrup|brine|level|water) (is |has |have |went |gone )*(low|down|dropped|leaked|boiled|come out|came out|sunk|below)|low on liquid|(no|hardly any|little) (liquid|juice|brine) (left|hardly|in)|half empty|leaked some|below the (beans|fruit|food|beets|pickles)|not covered by (the )?(liquid|brine|syrup)|sucked out)\b/,
   ],
   [
     "floating",
-    /\b(float|floats|floating|floated|rising to the top|risen to the top|rose to the top|all at the top)\b/,
+    /\b(float|floats|floating|floated|(rising|risen|rose|gone|come|all) (all )?(up )?(to|at) the top)\b/,
   ],
-  ["cloudy", /\b(cloudy|milky|murky|hazy|cloud)\b/],
+  ["cloudy", /\b(cloudy|milky|murky|hazy|cloud|turbid|turbidity|like milk|gone (all )?white)\b/],
   ["foam", /\b(foam|foams|foaming|foamy|froth|frothy|frothing)\b/],
-  [
-    "scorched",
-    /\b(scorched|scorching|stuck to the (bottom|pot|pan)|burned (on|to) the bottom|caught on the bottom|burnt (on|to) the bottom)\b/,
-  ],
 ];
 
 export const SAFETY_TOPICS: Topics<SafetyTopic> = [

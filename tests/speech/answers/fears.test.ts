@@ -31,6 +31,9 @@ describe("somebody who is afraid of botulism", () => {
     ["is it safe to use old lids", /used once/],
     ["one of the jars is cloudy", /fizzing, a raised lid/],
     ["they sealed so they're safe", /proves nothing/],
+    ["is it safe to can white peaches", /above pH 4\.6, and no process was tested.*By National/],
+    ["is it safe to can peaches", /^I don't know that here/],
+    ["are elderberries safe", /^Most elderberries are above pH 4\.6/],
     ["is it safe to can an elephant", /don't know that here\. Ask your extension service/],
   ])("gets an answer: %s", (text, answer) => {
     expect(answered(text)).toMatch(answer);
