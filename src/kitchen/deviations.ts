@@ -126,10 +126,13 @@ function lossDeviations(
   kept.stretches.forEach((stretch, index) => {
     if (stretch.to === undefined || stretch.ended === "out") return;
     const next = kept.stretches[index + 1];
-    const got = `${Math.round(((stretch.to - stretch.from) / MINUTE_MS) * 10) / 10}`;
+    const minutes = (stretch.to - stretch.from) / MINUTE_MS;
+    const got = `${Math.round(minutes * 10) / 10}`;
+    // Once the time was full there is nothing to begin again.
+    const full = minutes >= kept.needMinutes && stretch.ended !== "unwatched";
     const detail =
       LOSS_DETAILS[stretch.ended ?? "lost"] ?? `lost after % of ${kept.needMinutes} min`;
-    const what = next ? "restarted" : otherwise;
+    const what = next ? "restarted" : full ? "carried-on" : otherwise;
     // Raised terms are told once for the load, with what they were.
     if (stretch.ended !== "unwatched" && stretch.ended !== "raised") {
       list.push(deviation(code, stage, stretch.to, detail.replace("%", got), what));
