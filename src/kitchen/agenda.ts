@@ -44,7 +44,8 @@ export type DueWhat =
   | "warm-up"
   | "stands"
   | "stood"
-  | "begin";
+  | "begin"
+  | "warning";
 
 export type DueItem = {
   /** `owner/stage/what`, or the id of a timer or reminder. */
@@ -66,6 +67,7 @@ export function agenda(state: State, now: number): DueItem[] {
     for (const run of owner.stages) items.push(...runItems(state, owner, run));
     if (!isLoad(owner)) items.push(...waitingItems(state, owner, now));
   }
+  items.push(...warningItems(state));
   for (const batch of Object.values(state.batches)) items.push(...dateItems(batch));
   for (const planned of plannedBegins(state, now)) {
     const at = planned.beginAt;
@@ -256,6 +258,20 @@ export function startByWordAt(
     return Math.max(ready, end - run.spec.typicalMinutes * MINUTE_MS);
   }
   return undefined;
+}
+
+/** Warnings that were asked for; one for each time that the clock begins. */
+function warningItems(state: State): DueItem[] {
+  return state.warnings.flatMap(({ owner: id, stage, minutes }): DueItem[] => {
+    const owner = activeOwners(state).find((one) => one.id === id);
+    const run = owner && runOf(owner, stage);
+    const clock = run && clockOf(run);
+    if (!owner || !run || !clock || clock.lost) return [];
+    const round = run.kept ? roundOf(run.kept) : "0";
+    const key = `${id}/${stage}/warning/${round}.${minutes}`;
+    const at = clock.dueAt - minutes * MINUTE_MS;
+    return [{ key, at, rank: "alarm", what: "warning", owner, run }];
+  });
 }
 
 /** Dates of what is on the shelf: ready to open, and best by. */

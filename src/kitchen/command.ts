@@ -167,6 +167,12 @@ export type SlotsOf = {
   "what-next": Nothing;
   overview: Nothing;
   undo: Nothing;
+  /** What was taken back last is put back. */
+  redo: Nothing;
+  /** "Never mind": asked about, and never an undo by itself. */
+  "forget-it": Nothing;
+  /** The last thing said was meant of this one: "no, the Dragon Tongue". */
+  instead: Targeted;
   acknowledge: Nothing;
   unhush: Nothing;
   yes: Nothing;
@@ -174,6 +180,15 @@ export type SlotsOf = {
   help: Nothing;
   "time-left": Targeted;
   "finish-time": Targeted;
+  /** As far as what has happened allows; `name` is what it is to be called, its variety. */
+  "change-batch": Targeted & {
+    weightLb?: number;
+    jar?: JarSize;
+    variety?: string;
+    name?: string;
+  };
+  /** A stage is left out. */
+  skip: Targeted;
   hold: Targeted;
   resume: Targeted;
   abandon: Targeted;
@@ -234,6 +249,12 @@ export type SlotsOf = {
   note: { text: string };
   "correct-time": { at: string };
   hush: { minutes?: number };
+  /** Going away, for so long or until then (local ISO time), and being there again. */
+  away: { minutes?: number; until?: string };
+  back: Nothing;
+  /** A warning so long before something ends. */
+  "warn-ahead": Targeted & { minutes: number };
+  quit: Nothing;
   /** `what` is the whole question as said; `subject` the thing asked about. */
   "how-much": Targeted & {
     what: string;

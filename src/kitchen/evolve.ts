@@ -113,7 +113,10 @@ export function corrections(history: readonly KitchenEvent[]): {
   amended: Map<string, number>;
 } {
   const withdrawn = new Set<string>();
-  for (const event of history) if (event.type === "withdrawn") withdrawn.add(event.target);
+  // A withdrawal comes after what it withdraws, so that the last word on each is met first.
+  for (const event of history.toReversed()) {
+    if (event.type === "withdrawn" && !withdrawn.has(event.cmd)) withdrawn.add(event.target);
+  }
   const amended = new Map<string, number>();
   for (const event of history) {
     if (event.type === "amended" && !withdrawn.has(event.cmd)) amended.set(event.target, event.t);

@@ -280,6 +280,8 @@ export type State = {
   /** Owners with something still to do, oldest first. */
   active: string[];
   timers: Record<string, Timer>;
+  /** Stages to be warned of ahead of their end, and how many minutes. */
+  warnings: { owner: string; stage: string; minutes: number }[];
   reminders: Record<string, Reminder>;
   seeds: Record<string, SeedLot>;
   tastings: {
@@ -340,6 +342,7 @@ export function initialState(): State {
     loads: {},
     active: [],
     timers: {},
+    warnings: [],
     reminders: {},
     seeds: {},
     tastings: [],

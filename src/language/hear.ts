@@ -10,6 +10,7 @@ import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
 import { isStopped } from "./frames.ts";
+import { furtherBegins } from "./further-begins.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Cost } from "./intents/meaning.ts";
@@ -222,9 +223,16 @@ function unlessStopped(heard: Read, said: Utterance): Read {
   return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
+function begunIn(commands: Command[]): Read {
+  const candidates = commands.slice(0, MOST_CANDIDATES);
+  return { reading: "sure", commands, candidates, frame: "ordered", intents: [] };
+}
+
 function readIn(text: string, context: Context, models: Models): Read {
-  const plain = understand(text, context);
   const said = wordsOf(text);
+  const begins = furtherBegins(said, context);
+  if (begins.length > 0) return begunIn(begins);
+  const plain = understand(text, context);
   const hearing = new Hearing(context, models);
   const whole = hearing.guess(said);
   const frame = frameOf(whole);

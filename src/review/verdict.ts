@@ -9,6 +9,7 @@ import { loadsOf } from "../kitchen/jars.ts";
 import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { sealedName, sealedOver } from "../kitchen/sealed-lines.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
 import type { ProcessTerms } from "../recipe/recipe.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
@@ -117,6 +118,13 @@ export function againstBatch(deviations: readonly Deviation[]): string[] {
   });
 }
 
+/** Stages of the work that were left out: the recipe was tested with them. */
+function leftOut({ stages }: Batch): string[] {
+  return stages
+    .filter(({ state, spec }) => state === "skipped" && rulesOf(spec).date === null)
+    .map(({ spec }) => `skipped: ${spec.title} left out`);
+}
+
 /** The verdict on a batch: its worst load's, and its critical factors'. */
 export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]): Judged {
   if (batch.state === "abandoned") return { verdict: "unfinished", reasons: ["abandoned"] };
@@ -126,7 +134,7 @@ export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]):
   );
   const judged = loads.map((load) => judgeLoad(state, load));
   const reasons = judged.flatMap((one) => (one.verdict === "not-as-tested" ? one.reasons : []));
-  reasons.push(...againstBatch(deviations));
+  reasons.push(...againstBatch(deviations), ...leftOut(batch));
   if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
   if (batch.state !== "complete") {
     return { verdict: "unfinished", reasons: ["the batch is still running"] };

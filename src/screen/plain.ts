@@ -46,7 +46,7 @@ export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
   print();
   if (interactive && host.running().length === 0) write(stdout, `${HOW_TO_BEGIN}\n`);
   const stopListening = host.onChange(print);
-  await eachLine(stdin, hear);
+  await eachLine(stdin, hear, () => host.left());
   stopListening();
   for (const line of host.farewell()) write(stdout, `${printable(line)}\n`);
 }
@@ -63,20 +63,32 @@ function write(stdout: NodeJS.WriteStream, text: string): void {
 /** A line without an end is handed on at this length, so that nothing grows without bound. */
 const LONGEST_LINE = 100_000;
 
-/** Calls with every line until the input ends or fails; a last line may lack its end. */
-function eachLine(stdin: NodeJS.ReadStream, hear: (line: string) => void): Promise<void> {
+/** Calls with every line until the input ends or fails, or it is over; a last may lack its end. */
+function eachLine(
+  stdin: NodeJS.ReadStream,
+  hear: (line: string) => void,
+  isOver: () => boolean,
+): Promise<void> {
   return new Promise((resolve) => {
     let rest = "";
     const onData = (chunk: string | Buffer) => {
       const lines = (rest + String(chunk)).split(/\r\n|\n/);
       rest = lines.pop() ?? "";
-      for (const line of lines) hear(line);
+      for (const line of lines) {
+        hear(line);
+        if (!isOver()) continue;
+        stdin.pause();
+        return over();
+      }
       if (rest.length > LONGEST_LINE) rest = "";
+    };
+    const over = () => {
+      stdin.off("data", onData).off("end", onEnd).off("error", onEnd);
+      resolve();
     };
     const onEnd = () => {
       if (rest.trim() !== "") hear(rest);
-      stdin.off("data", onData).off("end", onEnd).off("error", onEnd);
-      resolve();
+      over();
     };
     stdin.setEncoding("utf8");
     stdin.on("data", onData).on("end", onEnd).on("error", onEnd);

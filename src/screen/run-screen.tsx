@@ -106,6 +106,7 @@ class Screen {
   }
 
   private paint(): void {
+    if (this.host.left()) this.end();
     if (this.stopped) return;
     const { editor } = this.input;
     const view = this.host.view({

@@ -18,6 +18,8 @@ export type ScreenHost = {
   running(): string[];
   /** The lines left in the terminal after closing. */
   farewell(): string[];
+  /** True once somebody asked to leave. */
+  left(): boolean;
   /** Words typed by the person. */
   hear(words: string): void;
   /** The one key. */

@@ -10,6 +10,7 @@ import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import type { Context, NamedBatch, NamedLoad, NamedStage, Question } from "../language/context.ts";
 import type { Library } from "../recipe/library.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import { type Pending, YES_NO } from "./dialogue.ts";
 
 const KINDS: Record<AnswerKind, Question["kind"]> = {
@@ -83,13 +84,21 @@ export function thingsOf(state: State): Pick<Context, "running" | "loads" | "tim
   };
 }
 
+const known = new WeakMap<Library, Recipe[]>();
+
+/** The recipes of a library, the same list each time, so that names are gathered from it once. */
+function recipesOf(library: Library): Recipe[] {
+  const recipes = known.get(library) ?? [...library.recipes.values()];
+  known.set(library, recipes);
+  return recipes;
+}
+
 /** What the understanding may know of this kitchen at this moment. */
 export function contextOf(
   state: State,
   now: number,
-  recipes: Context["recipes"],
+  library: Library,
   pending: Pending | undefined,
-  library?: Library,
 ): Context {
   const open = shownQuestion(state);
   const question = pending ? pendingKind(pending) : open ? asked(open) : undefined;
@@ -98,8 +107,8 @@ export function contextOf(
   return {
     nowMs: wallOf(state, now),
     zone: state.zone,
-    recipes,
-    ...(library ? { library } : {}),
+    recipes: recipesOf(library),
+    library,
     ...thingsOf(state),
     factors: [...new Map(factors.map((factor) => [factor.id, factor])).values()],
     temperatureUnit: metric ? "C" : "F",

@@ -41,6 +41,7 @@ export function screenHost(
     timeOf: (wallMs) => timeText(wallMs, state().zone),
     running: () => running(state(), now()),
     farewell: () => farewell(state(), now(), kitchen.session.notRecorded),
+    left: () => kitchen.session.left,
     hear: (words) => void kitchen.session.hear(words),
     press: () => void kitchen.session.press(),
   };

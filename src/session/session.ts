@@ -13,12 +13,12 @@ import { fork } from "../kitchen/evolve.ts";
 import { questions, questionToAsk } from "../kitchen/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
+import { mustBeKept } from "../kitchen/watched.ts";
 import type { Context } from "../language/context.ts";
 import { hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { SpeechRank } from "../ports/voice.ts";
-import type { Recipe } from "../recipe/recipe.ts";
 import { acknowledgement } from "../speech/acknowledge.ts";
 import { notUnderstood } from "../speech/not-understood.ts";
 import { guards } from "./alarms.ts";
@@ -31,9 +31,10 @@ import { comesFirst, type Pending, resolve, survives } from "./dialogue.ts";
 import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { answered, saidAgain } from "./known.ts";
 import { FRESH_FILE, LogWriter, NOT_RECORDED, WRITTEN_AGAIN } from "./log-writer.ts";
+import { type LastDone, moved } from "./moved.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
-import { isHushed, mustBeKept, Outlook } from "./time/outlook.ts";
+import { isHushed, Outlook } from "./time/outlook.ts";
 import { factsOfFindings } from "./time/time-facts.ts";
 
 /** Double presses of a wet sleeve within this count once, ms. */
@@ -49,9 +50,10 @@ export class Session {
   private readonly talk: Conversation;
   private readonly log: LogWriter;
   private readonly announce: Announcements;
-  private readonly recipes: { id: string; title: string; names: string[] }[];
   private pending: Pending | undefined;
   private pendingSince = 0;
+  private lastDone: LastDone | undefined;
+  left = false;
   private lastKeyMs = Number.NEGATIVE_INFINITY;
   private sealed: boolean;
   /** Sentences in a row that meant nothing. */
@@ -64,10 +66,7 @@ export class Session {
   constructor(parts: SessionParts) {
     this.parts = parts;
     this.sealed = parts.sealed;
-    const { library, elapsedMs } = parts;
-    const named = ({ id, title, names }: Recipe) => ({ id, title, names });
-    this.recipes = [...library.recipes.values()].map(named);
-    this.dayPlan = new DayPlan({ state: () => this.state, library, elapsedMs });
+    this.dayPlan = new DayPlan({ ...parts, state: () => this.state });
     this.talk = new Conversation({
       voice: parts.voice,
       wallMs: () => wallOf(this.state, this.now()),
@@ -99,22 +98,17 @@ export class Session {
     return this.log.notRecorded;
   }
 
-  /** The recipes by name, as the understanding wants them. */
-  get names(): readonly { id: string; title: string; names: string[] }[] {
-    return this.recipes;
-  }
-
   /** What the understanding may know now. */
   context(now = this.now()): Context {
-    return contextOf(this.state, now, this.recipes, this.pending, this.parts.library);
+    return contextOf(this.state, now, this.parts.library, this.pending);
   }
 
-  /** The tasks of the day's plan, in wall time; empty where there is none. */
+  /** The tasks of the day's plan, in wall time. */
   get plannedTasks(): readonly PlanTask[] {
     return this.dayPlan.tasks;
   }
 
-  /** The transient question that waits, if one does. */
+  /** The transient question that waits. */
   get waitingFor(): Pending | undefined {
     return this.pending;
   }
@@ -161,11 +155,8 @@ export class Session {
   /** Facts a command of the program was asked to write down, answered like any report. */
   setDown(facts: DatedFact[]): Reply {
     const t = this.now();
-    return this.witness(
-      facts.map((fact) => ({ ...fact, t })),
-      undefined,
-      "c",
-    );
+    const dated = facts.map((fact) => ({ ...fact, t }));
+    return this.witness(dated, undefined, "c");
   }
 
   /** What a probe saw, at its own times; `words` are said where it matters to hear them. */
@@ -302,19 +293,24 @@ export class Session {
   }
 
   private decided(wish: Wish, now: number): Outcome {
-    const planned = this.dayPlan.outcome(wish, now);
+    const { library } = this.parts;
     const outcome =
-      planned ?? decide(this.state, wish, now, this.parts.library, this.announce.lastAlarm);
+      this.dayPlan.outcome(wish, now) ??
+      moved({ state: this.state, now, library, wish }, this.lastDone) ??
+      decide(this.state, wish, now, library, this.announce.lastAlarm);
     return this.second ? doubted(this.second, outcome, wish, now) : outcome;
   }
 
   private follow(outcome: Outcome, command: Command | undefined, now: number): boolean {
     switch (outcome.kind) {
-      case "done":
+      case "done": {
         this.talk.stopReading();
-        this.carryOut(outcome.facts, this.log.nextId(now), now);
+        const cmd = this.log.nextId(now);
+        this.carryOut(outcome.facts, cmd, now);
+        this.lastDone = command && { command, cmd };
         if (outcome.refusal !== undefined) this.talk.refuse(outcome.refusal);
         return outcome.refusal !== undefined;
+      }
       case "refused":
         this.talk.refuse(outcome.reason);
         return true;
@@ -323,6 +319,9 @@ export class Session {
         this.pending = outcome;
         this.pendingSince = now;
         this.talk.ask(outcome.text);
+        return false;
+      case "leave":
+        this.left = true;
         return false;
       case "tell": {
         const { state, pending } = this;

@@ -1,9 +1,9 @@
 /** What is answered as a batch begins: what to expect, and what its time rests on. */
 import type { GuideAnswer } from "../kitchen/events.ts";
 import { isUncompared } from "../kitchen/guide.ts";
-import { upper } from "../kitchen/names.ts";
+import { batchName, upper } from "../kitchen/names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
-import { numberWords } from "../reckon/number-words.ts";
+import { countWords, numberWords } from "../reckon/number-words.ts";
 import type { Told } from "./acknowledge-signs.ts";
 import { opening } from "./prompts.ts";
 
@@ -15,6 +15,20 @@ export function openingSentence({ state }: Told, id: string): string {
   const note = isUncompared(state, terms) ? memoryNote(terms) : undefined;
   const memory = note ? ` ${upper(note)}. Until then its jars are not as tested.` : "";
   return `${opening(batch)}${memory}`;
+}
+
+/** What a batch is now, once something of it was changed. */
+export function changedSentence({ state, before }: Told, id: string): string {
+  const batch = state.batches[id];
+  const was = before.batches[id];
+  if (!batch || !was) return "";
+  const { lot, jar, terms, expectedJars } = batch;
+  const weight =
+    lot.weightLb === was.lot.weightLb ? "" : ` ${countWords(lot.weightLb ?? 0, "pound")}.`;
+  const jars = expectedJars && jar ? ` Expect about ${expectedJars} ${jar}s.` : "";
+  const longer = terms && terms.minutes !== was.terms?.minutes;
+  const time = longer ? ` The tested time here is ${countWords(terms.minutes, "minute")}.` : "";
+  return `${upper(batchName(batch))}.${weight}${jars}${time}`;
 }
 
 /** What a comparison with a person's own guide means for what begins. */

@@ -1,4 +1,3 @@
-import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact, PlannedItem } from "../kitchen/events.ts";
 import { factorOf } from "../kitchen/factor-questions.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
@@ -18,6 +17,7 @@ import {
 } from "../reckon/trade-numbers.ts";
 import { altitudeSentence, doubtSentence, raisedSentence } from "./acknowledge-altitude.ts";
 import { guideSentence, openingSentence } from "./acknowledge-begin.ts";
+import { correctionSentence, warningSentence } from "./acknowledge-corrections.ts";
 import {
   at,
   coverSentence,
@@ -97,12 +97,11 @@ function factSentence(told: Told, fact: DatedFact): string {
       const batch = state.batches[fact.owner];
       return batch ? `${upper(batchName(batch))}.` : "";
     }
-    case "withdrawn": {
-      const events = before.history.filter((event) => event.cmd === fact.target);
-      return `Taken back: ${describe(before, events)}.`;
-    }
+    case "withdrawn":
+    case "batch-changed":
+    case "stage-skipped":
     case "amended":
-      return `Corrected: ${at(told, fact.t)}.`;
+      return correctionSentence(told, fact);
     case "note":
       return fact.text.startsWith("heard before the seal check")
         ? `Noted. The seal check itself comes after ${countWords(COOL_HOURS.min, "hour")}.`
@@ -163,6 +162,8 @@ function timerSentence(told: Told, fact: DatedFact): string | undefined {
       const length = durationWords(timer.minutes * MINUTE_MS);
       return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
     }
+    case "warning-set":
+      return warningSentence(told, fact);
     case "timer-added": {
       const timer = state.timers[fact.timer];
       return timer ? `${upper(timerName(timer))} now ends ${at(told, timer.endsAt)}.` : "";

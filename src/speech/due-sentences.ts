@@ -1,6 +1,6 @@
 /** What is said when something comes due, and when an alarm repeats. */
 
-import type { DueItem } from "../kitchen/agenda.ts";
+import { clockOf, type DueItem } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
@@ -81,6 +81,11 @@ export function dueSentence(state: State, item: DueItem): string {
         `${durationWords(mayStandMinutes(state, owner as Batch) * MINUTE_MS)} in all. ` +
         "Into the canner now; later they are not as tested."
       );
+    case "warning": {
+      const dueAt = clockOf(run)?.dueAt;
+      const left = dueAt === undefined ? "soon" : `in ${durationWords(dueAt - item.at)}`;
+      return `${name}: ${title} ends ${left}.`;
+    }
     case "start":
       return `${name}: time to start to ${title}.`;
     case "min":

@@ -7,6 +7,7 @@ import { GLOSSARY } from "../kitchen/glossary.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Trouble } from "../kitchen/topics.ts";
+import { sinceAway, whileAway } from "./answers/away.ts";
 import { converted } from "./answers/convert.ts";
 import { helpNow } from "./answers/help.ts";
 import type { Answer, Known } from "./answers/known.ts";
@@ -211,6 +212,18 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   },
   hold: { askBack: ({ target }) => `Shall I hold ${named(target)}?`, answer: null },
   resume: { askBack: ({ target }) => `Shall I go on with ${named(target)}?`, answer: null },
+  "change-batch": { askBack: ({ target }) => `Shall I change ${named(target)}?`, answer: null },
+  skip: { askBack: ({ target }) => `Shall I leave out ${named(target)}?`, answer: null },
+  instead: { askBack: ({ target }) => `Did you mean ${named(target)}?`, answer: null },
+  redo: { askBack: "Shall I put back what was taken back?", answer: null },
+  "forget-it": { askBack: "Shall I forget the last thing?", answer: null },
+  away: { askBack: null, answer: whileAway },
+  back: { askBack: "Are you back?", answer: sinceAway },
+  "warn-ahead": {
+    askBack: ({ minutes }) => `Warn you ${minutesOf(minutes)} before?`,
+    answer: null,
+  },
+  quit: { askBack: "Shall I close?", answer: null },
   abandon: { askBack: ({ target }) => `Shall I give up ${named(target)}?`, answer: null },
   altitude: { askBack: ({ feet }) => `Is the kitchen at ${feet} feet?`, answer: null },
   "timer-set": { askBack: ({ minutes }) => `A timer for ${minutesOf(minutes)}?`, answer: null },

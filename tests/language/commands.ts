@@ -720,7 +720,7 @@ export const COMMANDS: readonly (readonly [string, Intent, object])[] = [
   ["i missed what you said", "repeat", {}],
   ["okay continue", "resume", {}],
   ["carry on", "resume", {}],
-  ["i'm back", "resume", {}],
+  ["i'm back", "back", {}],
   ["resume the beets", "resume", { target: "beets" }],
   ["keep going", "resume", {}],
   ["pick up where we left off", "resume", {}],

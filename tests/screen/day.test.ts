@@ -14,11 +14,9 @@ import { type Moment, momentsOf, recipes } from "./made-up-screen.ts";
 
 let library: Library;
 let moments: Moment[];
-let names: { id: string; title: string; names: string[] }[];
 
 beforeAll(async () => {
   library = await recipes();
-  names = [...library.recipes.values()].map(({ id, title, names }) => ({ id, title, names }));
   moments = (
     await Promise.all([
       momentsOf("dilled-green-beans"),
@@ -33,7 +31,7 @@ beforeAll(async () => {
 }, 60_000);
 
 function understood({ state, now }: Moment, words: string) {
-  return understand(words, contextOf(state, now, names, undefined));
+  return understand(words, contextOf(state, now, library, undefined));
 }
 
 describe("keys, at every moment of seven days", () => {

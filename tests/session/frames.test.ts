@@ -114,10 +114,7 @@ describe("a frame", () => {
 
   function contextAt(state: State): Context {
     const library = theLibrary();
-    const names = [...library.recipes.values()].map(({ id, title, names }) => {
-      return { id, title, names };
-    });
-    return contextOf(state, now, names, undefined, library);
+    return contextOf(state, now, library, undefined);
   }
 
   /** What a sentence writes down, as a session does it; a question back writes nothing. */

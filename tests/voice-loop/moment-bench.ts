@@ -1,6 +1,5 @@
 /** Commands of a moment, spoken to the grammar of that moment. */
 import { understand } from "../../src/language/understand.ts";
-import { contextOf } from "../../src/session/context-of.ts";
 import { readBack } from "../../src/session/dialogue.ts";
 import { grammarNow, surenessOf } from "../../src/session/listening/listening.ts";
 import type { Session } from "../../src/session/session.ts";
@@ -11,7 +10,7 @@ import type { SyntheticVoice } from "./synthetic-voices.ts";
 
 /** What words mean to this kitchen now: the intent with its slots. */
 export function meaningIn(session: Session): (text: string) => string {
-  const context = contextOf(session.state, session.now(), session.names, session.waitingFor);
+  const context = session.context();
   return (text) => {
     const { intent, slots } = understand(text, context);
     return `${intent} ${JSON.stringify(slots)}`;
@@ -92,7 +91,7 @@ export function hearMoment(
 }
 
 function count(session: Session, result: TrialResult, into: MomentCounts): void {
-  const context = contextOf(session.state, session.now(), session.names, session.waitingFor);
+  const context = session.context();
   into.said += result.commands;
   into.right += result.right;
   into.missed += result.missed.length;

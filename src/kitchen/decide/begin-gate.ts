@@ -5,7 +5,7 @@ import type { Library } from "../../recipe/library.ts";
 import type { ProcessOption, Recipe } from "../../recipe/recipe.ts";
 import type { SlotsOf } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import type { State } from "../state.ts";
+import type { Batch, State } from "../state.ts";
 import { askEither, type Deciding, type Outcome, refused } from "./outcome.ts";
 
 /** What may be begun: the variety, whole, and the processes that were tested for the food. */
@@ -27,7 +27,7 @@ export function gateOf(
   state: State,
   library: Library,
   recipe: Recipe,
-  { variety, foods }: Pick<SlotsOf["begin"], "variety" | "foods">,
+  { variety, foods }: Named,
   answered = answeredName(state),
 ): FoodGate | undefined {
   const named = [variety ?? "", (foods ?? []).join(" and ")].join(" ").trim();
@@ -36,19 +36,33 @@ export function gateOf(
 
 /** Lets a recipe begin with the food that was named, or says or asks why it does not. */
 export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted | Outcome {
-  const { state, library, wish, now } = deciding;
+  const { library, wish } = deciding;
   const odd = gateTitle(recipe, library.tables);
   if (odd) {
     return refused(
       `${recipe.title} is not begun: none of its processes was tested for ${odd.name}.`,
     );
   }
-  const { slots } = wish.command;
+  return held(deciding, recipe, wish.command.slots);
+}
+
+/** The variety that a batch which runs is said to be of, held against what its recipe takes. */
+export function admittedVariety(
+  deciding: Deciding<"change-batch">,
+  { recipe, lot }: Batch,
+  variety: string,
+): Admitted | Outcome {
+  const whole = deciding.library.recipes.get(recipe.id) ?? recipe;
+  return held(deciding, whole, { variety, ...(lot.foods ? { foods: lot.foods } : {}) });
+}
+
+type Named = Pick<SlotsOf["begin"], "variety" | "foods">;
+
+function held(deciding: Deciding, recipe: Recipe, slots: Named): Admitted | Outcome {
+  const { state, library, wish, now } = deciding;
   const gate = gateOf(state, library, recipe, slots);
-  if (gate?.is !== "name-or-food" || wish.confirmed === undefined) {
-    if (gate?.is === "name-or-food") return askEither(wish, nameQuestion(gate));
-    return settled(gate, library, recipe, []);
-  }
+  if (gate?.is !== "name-or-food") return settled(gate, library, recipe, []);
+  if (wish.confirmed === undefined) return askEither(wish, nameQuestion(gate));
   const { food, key } = gate;
   const isVariety = wish.confirmed;
   const fact: DatedFact = {

@@ -37,7 +37,8 @@ import {
 
 type BeginSlots = SlotsOf["begin"];
 
-const HEAVIEST_LB = 500;
+/** A heavier lot is a slip of the tongue. */
+export const HEAVIEST_LB = 500;
 /** How many jars of one size make one of another, by volume. */
 const PINTS: Record<JarSize, number> = {
   "half-pint": 0.5,

@@ -1,5 +1,6 @@
 /** Undo and "that was ten minutes ago": corrections are events too, and some need a yes. */
 
+import type { Command } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
 import { declarationOf } from "../facts/all-facts.ts";
@@ -16,6 +17,7 @@ import {
   happenedAt,
   type Outcome,
   refused,
+  type Wish,
   wallIso,
 } from "./outcome.ts";
 
@@ -103,20 +105,115 @@ export function decideUndo(deciding: Deciding<"undo">): Outcome {
   const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
   if (!told) return refused("There is nothing to take back.");
   const name = describe(state, told.events);
-  const warning = warningOf(told.events);
+  const warning = warningOf(told.events) ?? otherBatch(state, told);
   if (warning !== undefined && !wish.confirmed) {
     return askYes(wish, `Take back ${name}? ${warning} Say yes or no.`);
   }
-  const fact: DatedFact = { type: "withdrawn", target: told.cmd, t: now };
-  const before = replayed([...state.history]).misfits.length;
-  const stamped = { ...fact, cmd: "trial", w: now };
-  const { misfits } = replayed([...state.history, stamped]);
-  if (misfits.length > before) {
-    const later = misfits.at(-1);
-    const what = later ? describe(state, [later]) : "what came after";
-    return refused(`I can't take back ${name}: ${what} came after it. Take that back first.`);
+  const misfit = misfitWithout(state, told.cmd, now);
+  if (misfit !== undefined) {
+    return refused(`I can't take back ${name}: ${misfit} came after it. Take that back first.`);
   }
-  return done(fact);
+  return done({ type: "withdrawn", target: told.cmd, t: now });
+}
+
+/** What could then not have happened, where a command is withdrawn; undefined where all fits. */
+function misfitWithout(state: State, cmd: string, now: number): string | undefined {
+  const before = replayed([...state.history]).misfits.length;
+  const fact = { type: "withdrawn", target: cmd, cmd: "trial", t: now, w: now } as const;
+  const { misfits } = replayed([...state.history, fact]);
+  if (misfits.length <= before) return undefined;
+  const later = misfits.at(-1);
+  return later ? describe(state, [later]) : "what came after";
+}
+
+/** The last correction that stands, where nobody has said anything since. */
+function lastTakenBack(state: State): KitchenEvent[] | undefined {
+  const { withdrawn } = corrections(state.history);
+  const last = state.history.findLast((event) => {
+    return !event.cmd.startsWith(OWN_COMMAND) && !withdrawn.has(event.cmd);
+  });
+  if (last?.type !== "withdrawn") return undefined;
+  return state.history.filter(({ cmd }) => cmd === last.target);
+}
+
+/** Said where an undo reaches into another batch than the one before it, or the one in focus. */
+function otherBatch(state: State, told: Told): string | undefined {
+  const own = batchesIn(state, told.events);
+  const before = lastTakenBack(state);
+  const at = before ? batchesIn(state, before) : state.focus === null ? [] : [state.focus];
+  const crosses = own.length > 0 && at.length > 0 && !own.some((id) => at.includes(id));
+  return crosses ? "That is of another batch." : undefined;
+}
+
+function batchesIn(state: State, events: readonly KitchenEvent[]): string[] {
+  return events
+    .filter(({ type }) => !declarationOf(type).ofTheShelf)
+    .flatMap((event) => concerns(state, event));
+}
+
+/** Puts back what was taken back last; a start of a time that counts wants a yes. */
+export function decideRedo(deciding: Deciding<"redo">): Outcome {
+  const { state, now, wish } = deciding;
+  const { withdrawn } = corrections(state.history);
+  const taken = state.history.findLast((event) => {
+    return event.type === "withdrawn" && !withdrawn.has(event.cmd);
+  });
+  if (taken?.type !== "withdrawn") return refused("Nothing was taken back.");
+  const events = state.history.filter(({ cmd }) => cmd === taken.target);
+  const { state: then } = replayed(state.history.filter((event) => event !== taken));
+  const name = describe(then, events);
+  const counts = events.some(({ type }) => CLEARS.has(declarationOf(type).timed ?? "told"));
+  if (counts && !wish.confirmed) {
+    return askYes(wish, `Put back ${name}? Its time would count from then. Say yes or no.`);
+  }
+  const misfit = misfitWithout(state, taken.cmd, now);
+  if (misfit !== undefined) return refused(`I can't put back ${name}: ${misfit} came since.`);
+  return done({ type: "withdrawn", target: taken.cmd, t: now });
+}
+
+const CLEARS: ReadonlySet<string> = new Set(["start"]);
+
+/** "Forget it": asked about, and taken back only after a yes. */
+export function decideForget(deciding: Deciding<"forget-it">): Outcome {
+  const { state, wish } = deciding;
+  const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
+  if (!told) return refused("There is nothing to forget.");
+  const name = describe(state, told.events);
+  const warning = warningOf(told.events) ?? otherBatch(state, told);
+  const command = { ...wish.command, intent: "undo", slots: {} } as const;
+  const text = `Take back ${name}?${warning ? ` ${warning}` : ""} Say yes or no.`;
+  return askYes({ ...wish, command }, text);
+}
+
+/**
+ * What was said last was meant of something else: it is taken back, and done there. `last` is the
+ * command with the id it was written under.
+ */
+export function movedTo(
+  deciding: Deciding<"instead">,
+  last: { command: Command; cmd: string } | undefined,
+  again: (state: State, wish: Wish) => Outcome,
+): Outcome {
+  const { state, now, wish } = deciding;
+  const { ref, slots } = wish.command;
+  const told = last && standing(state).find(({ cmd }) => cmd === last.cmd);
+  if (!last || !told) return refused("I have nothing that I could move there.");
+  const name = describe(state, told.events);
+  const warning = warningOf(told.events);
+  if (warning !== undefined) return refused(`${warning} Take back ${name} first: say undo.`);
+  const misfit = misfitWithout(state, told.cmd, now);
+  if (misfit !== undefined) return refused(`I can't move ${name}: ${misfit} came after it.`);
+  const fact = { type: "withdrawn", target: told.cmd, t: now } as const;
+  const stamped = { ...fact, cmd: "trial", w: now };
+  const { state: without } = replayed([...state.history, stamped]);
+  const target = slots.target === undefined ? {} : { target: slots.target };
+  const command = { ...last.command, ...(ref ? { ref } : {}) };
+  const meant = { ...command, slots: { ...command.slots, ...target } } as Command;
+  const outcome = again(without, { command: meant });
+  if (outcome.kind !== "done") {
+    return refused(`I can't do that with ${slots.target ?? "that"}: ${name} stays as it was.`);
+  }
+  return { ...outcome, facts: [fact, ...outcome.facts] };
 }
 
 export function decideCorrectTime(deciding: Deciding<"correct-time">): Outcome {

@@ -47,6 +47,7 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Outcome):
   const { evidence } = wish.command;
   // Once it is said which was lost, the words are kept already.
   if (evidence?.strength !== "loss" || outcome.kind === "tell" || wish.chosen) return outcome;
+  if (outcome.kind === "leave") return outcome;
   const loads = atStake(state, evidence);
   if (outcome.kind === "done") {
     const named = loadsIn(outcome.facts);

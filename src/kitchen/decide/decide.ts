@@ -11,6 +11,7 @@ import { apply, fork } from "../evolve.ts";
 import { openLoads, refreshTerms } from "../loads/next-load.ts";
 import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
+import { decideChange, decideSkip } from "./change-batch.ts";
 import { beginPlanned, decidePlan } from "./day-plan.ts";
 import { decideAnswer, decideYesNo } from "./decide-answers.ts";
 import {
@@ -31,7 +32,7 @@ import {
   decideWaterLow,
 } from "./decide-canner.ts";
 import { decideAdded, decideToppedUp, decideWasAway } from "./decide-changes.ts";
-import { decideCorrectTime, decideUndo } from "./decide-corrections.ts";
+import { decideCorrectTime, decideForget, decideRedo, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
 import { decideUnknown, withLoss } from "./decide-heard.ts";
 import { decideBroken, decideFilled, decideLoaded, decideSetAside } from "./decide-jars.ts";
@@ -47,6 +48,7 @@ import {
   decideTimerCancel,
   decideTimerSet,
 } from "./decide-kitchen.ts";
+import { decideBack, decideQuit, decideWarnAhead } from "./decide-leaving.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
@@ -93,6 +95,15 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   "topped-up": decideToppedUp,
   "was-away": decideWasAway,
   undo: decideUndo,
+  redo: decideRedo,
+  "forget-it": decideForget,
+  instead: () => refused("I have nothing that I could move there."),
+  "change-batch": decideChange,
+  skip: decideSkip,
+  away: tell,
+  back: decideBack,
+  "warn-ahead": decideWarnAhead,
+  quit: decideQuit,
   acknowledge: decideAcknowledge,
   hush: decideHush,
   unhush: ({ now }) => done({ type: "unhushed", t: now }),

@@ -33,6 +33,8 @@ export type Outcome =
       expects: "yes" | "either" | "minutes" | "heard" | "which" | "number" | "when";
       choices: Choice[];
     }
+  /** The program is left. */
+  | { kind: "leave" }
   /** Nothing changes: the facts are told. */
   | { kind: "tell" };
 

@@ -52,6 +52,26 @@ export const BATCH_FACTS = {
       return true;
     },
   }),
+  /** Its lot or its jars are other than was said; `terms` as looked up for those. */
+  "batch-changed": fact({
+    fields: {
+      batch: batchId,
+      lot,
+      jar: z.nullable(size),
+      terms: z.nullable(processTerms),
+      expectedJars: z.nullable(amount),
+    },
+    follows: "stages",
+    undone: ({ batch }) => `the change of ${batch}`,
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch || batch.state === "abandoned" || batch.state === "complete") return false;
+      const { jar, lot: changed, terms, expectedJars } = event;
+      if (jar !== batch.jar && batch.filled > 0) return false;
+      Object.assign(batch, { jar, lot: changed, terms, expectedJars });
+      return true;
+    },
+  }),
   "stage-begun": fact({
     fields: STAGE,
     follows: "stages",
@@ -102,6 +122,7 @@ export const BATCH_FACTS = {
   held: fact({
     fields: BATCH,
     follows: "stages",
+    undone: ({ batch }) => `holding ${batch}`,
     evolve(state, event): boolean {
       const batch = state.batches[event.batch];
       if (batch?.state !== "running") return false;

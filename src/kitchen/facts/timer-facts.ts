@@ -1,8 +1,9 @@
 /** Facts of timers and reminders. */
 import * as z from "zod/mini";
+import { ownerOf, runOf } from "../owners.ts";
 import { MINUTE_MS } from "../time.ts";
 import { fact } from "./fact.ts";
-import { instant, minutes, reminderId, text, timerId } from "./fields.ts";
+import { instant, minutes, ownerId, reminderId, text, timerId, word } from "./fields.ts";
 
 export const TIMER_FACTS = {
   "timer-set": fact({
@@ -46,6 +47,17 @@ export const TIMER_FACTS = {
       if (!timer) return false;
       if (timer.state === "running") timer.state = "cancelled";
       state.ringing = state.ringing.filter((key) => key !== timer.id);
+      return true;
+    },
+  }),
+  /** A warning so many minutes before a stage's clock is full. */
+  "warning-set": fact({
+    fields: { owner: ownerId, stage: word, minutes },
+    follows: "nothing",
+    undone: ({ stage }) => `the warning before ${stage} ends`,
+    evolve(state, { owner, stage, minutes }): boolean {
+      if (!runOf(ownerOf(state, owner), stage)) return false;
+      state.warnings.push({ owner, stage, minutes });
       return true;
     },
   }),

@@ -4,10 +4,13 @@ import { acknowledge } from "./acknowledge.ts";
 import { added } from "./added.ts";
 import { altitude } from "./altitude.ts";
 import { answer } from "./answer.ts";
+import { away } from "./away.ts";
+import { back } from "./back.ts";
 import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
 import { cannerState } from "./canner-state.ts";
+import { changeBatch } from "./change-batch.ts";
 import { convert } from "./convert.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
@@ -17,12 +20,14 @@ import { explain } from "./explain.ts";
 import { factor } from "./factor.ts";
 import { finishTime } from "./finish-time.ts";
 import { focus } from "./focus.ts";
+import { forgetIt } from "./forget-it.ts";
 import { germination } from "./germination.ts";
 import { help } from "./help.ts";
 import { hold } from "./hold.ts";
 import { howMuch } from "./how-much.ts";
 import { hush } from "./hush.ts";
 import { ingredients } from "./ingredients.ts";
+import { instead } from "./instead.ts";
 import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
@@ -40,8 +45,10 @@ import { plan } from "./plan.ts";
 import { prefer } from "./prefer.ts";
 import { pressure } from "./pressure.ts";
 import { pressureLost } from "./pressure-lost.ts";
+import { quit } from "./quit.ts";
 import { readyWhen } from "./ready-when.ts";
 import { recipes } from "./recipes.ts";
+import { redo } from "./redo.ts";
 import { remind } from "./remind.ts";
 import { repeat } from "./repeat.ts";
 import { resume } from "./resume.ts";
@@ -51,6 +58,7 @@ import { seedSaved } from "./seed-saved.ts";
 import { seeds } from "./seeds.ts";
 import { setAside } from "./set-aside.ts";
 import { shortOf } from "./short-of.ts";
+import { skip } from "./skip.ts";
 import { spoiled } from "./spoiled.ts";
 import { standing } from "./standing.ts";
 import { taste } from "./taste.ts";
@@ -65,6 +73,7 @@ import { undo } from "./undo.ts";
 import { unhush } from "./unhush.ts";
 import { unknown } from "./unknown.ts";
 import { venting } from "./venting.ts";
+import { warnAhead } from "./warn-ahead.ts";
 import { wasAway } from "./was-away.ts";
 import { waterLow } from "./water-low.ts";
 import { weightRocking } from "./weight-rocking.ts";
@@ -103,6 +112,8 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   repeat,
   help,
   undo,
+  redo,
+  "forget-it": forgetIt,
   yes,
   no,
   acknowledge,
@@ -130,9 +141,16 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   altitude,
   plan,
   begin,
+  "change-batch": changeBatch,
+  skip,
+  away,
+  back,
+  "warn-ahead": warnAhead,
+  quit,
   hold,
   resume,
   abandon,
+  instead,
   focus,
   disposition,
   "timer-set": timerSet,

@@ -17,7 +17,7 @@ export const no: MeaningOf<"no"> = {
     chance|not on your life|i do not want to|i do not want that|i do not think so|i think not|i
     think i will pass|it did not|it was not|it is not|they are not|they were not|they did not|i
     did not|we did not|i have not|we have not|i am not|we are not|it has not|they have not|they
-    do not|it does not|i do not|we do not|forget it|never mind|nevermind|never mind that|stop do
+    do not|it does not|i do not|we do not|stop do
     not|wait do not|hold on do not|that is not right no|no need|not necessary|by no means|under
     no circumstances|i am not sure|not sure|negatory|i said no|that is a no|it is a no|i would
     say no|i will pass|pass|skip it|i guess not|i suppose not|afraid not|i am afraid not|not

@@ -16,11 +16,11 @@ export const undo: MeaningOf<"undo"> = {
     ignore that|back up|forget it)`,
     `(forget|ignore|disregard|never mind) (i said that|i said anything|i said it|what i said|
     what i just said|that one|i said so|i ever said that)`,
-    `(take|put|turn|roll|bring|walk) (that|it|this|that last one|the last one|that one|the last
+    `(take|turn|roll|bring|walk) (that|it|this|that last one|the last one|that one|the last
     thing|that last thing|that last bit) back`,
-    `[<let>] (take back|undo|reverse|cancel|scratch|strike|erase|delete|forget|disregard|ignore|
+    `[<let>] (take back|undo|reverse|cancel|scratch|strike|erase|delete|
     unsay|withdraw|retract|scrub|remove|revoke|roll back|back out|belay|void|rescind|wipe out|
-    wipe|nix|backtrack|unrecord|never mind) (that|it|this|the last|the last one|the last thing|
+    wipe|nix|backtrack|unrecord) (that|it|this|the last|the last one|the last thing|
     my last|that last one|that last thing|that last bit|the last thing i said|what i said|what i
     just said|that last command|that one|the last entry|the last command|the last report|my last
     report|that entry|the last bit|that report|that last report|the last step|my last command|
@@ -49,7 +49,7 @@ export const undo: MeaningOf<"undo"> = {
       asking: true,
       must: [
         `undo|take back|take (that|it|this) back|scratch|cancel|strike|erase|reverse|delete|back
-        up|go back|mistake|wrong|ignore|disregard|forget|(did not|do not) mean|misspoke|forget`,
+        up|go back|mistake|wrong|(did not|do not) mean|misspoke`,
         "that|it|last|this|what|one|mistake",
       ],
       may: `

@@ -79,8 +79,16 @@ function clockText(text: string, half: "am" | "pm"): string | undefined {
   return [of24, minute].map((value) => String(value).padStart(2, "0")).join(":");
 }
 
+/** Reads one lot of a list. */
+export type ReadLot = typeof lotAt;
+
 /** The lots of a list; a name with "and" in it is tried whole before it is taken apart. */
-function lotsIn(text: string, names: Names, plain: PlainWords): Lot[] | undefined {
+export function lotsIn(
+  text: string,
+  names: Names,
+  plain: PlainWords,
+  read: ReadLot = lotAt,
+): Lot[] | undefined {
   const pieces: string[] = [];
   const joins: string[] = [];
   let from = 0;
@@ -99,7 +107,7 @@ function lotsIn(text: string, names: Names, plain: PlainWords): Lot[] | undefine
       const joined = pieces.slice(start, end).reduce((all, piece, index) => {
         return index === 0 ? piece : `${all}${joins[start + index - 1] ?? ""}${piece}`;
       }, "");
-      const lot = oneLot(joined, names, plain);
+      const lot = oneLot(joined, names, plain, read);
       if (!lot) continue;
       const found = [...before, ...lot];
       const known = best[end];
@@ -116,9 +124,9 @@ function rank(lots: readonly Lot[]): number {
 }
 
 /** One lot, or none for words between two separators that say nothing. */
-function oneLot(text: string, names: Names, plain: PlainWords): Lot[] | undefined {
+function oneLot(text: string, names: Names, plain: PlainWords, read: ReadLot): Lot[] | undefined {
   const { words } = wordsOf(text);
   if (words.length === 0) return [];
-  const lot = lotAt(text, words, 0, words.length, names, plain);
+  const lot = read(text, words, 0, words.length, names, plain);
   return lot && [lot];
 }

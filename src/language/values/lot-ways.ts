@@ -9,7 +9,8 @@ export type Way = { jar?: JarSize; pack?: Pack; method?: Method };
 const PACKED = new Set(["pack", "packed"]);
 const PACKS: Readonly<Record<string, Pack>> = { raw: "raw", cold: "raw", hot: "hot" };
 
-const SIZES: Readonly<Record<string, JarSize>> = {
+/** Sizes of jar as they are said, by the names recipes have for them. */
+export const JARS_SAID: Readonly<Record<string, JarSize>> = {
   "half-pint": "half-pint",
   pint: "pint",
   "pint-and-a-half": "pint-and-half",
@@ -56,7 +57,7 @@ function methodAt(words: readonly Word[], place: number): Reading<Way> | undefin
 function jarAt(words: readonly Word[], place: number): Reading<Way> | undefined {
   const from = ARTICLES.has(at(words, place)) ? place + 1 : place;
   const [size] = sizesAt(words, from);
-  const jar = size && SIZES[size.value];
+  const jar = size && JARS_SAID[size.value];
   if (!size || !jar) return undefined;
   const next = /^jars?$/.test(at(words, size.next)) ? size.next + 1 : size.next;
   return { value: { jar }, next };

@@ -83,6 +83,13 @@ function weightAt(words: readonly Word[], at: number): Reading<number> | undefin
   return undefined;
 }
 
+/** A weight alone: "seven pounds". Pounds. */
+export function weighedAt(words: readonly Word[], at: number): Reading<{ weightLb: number }>[] {
+  const weight = weightAt(words, at);
+  if (!weight) return [];
+  return [{ value: { weightLb: Math.round(weight.value * 1000) / 1000 }, next: weight.next }];
+}
+
 /** Produce by weight, before the recipe is named: "ten pounds of cucumbers". Pounds. */
 export function producedAt(words: readonly Word[], at: number): Reading<{ weightLb: number }>[] {
   const weight = weightAt(words, at);

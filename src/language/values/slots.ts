@@ -6,7 +6,7 @@ import type { Utterance } from "../words.ts";
 import { clockAt, lastTimeOf, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { foodLotAt, type Lot, lotAt, producedAt } from "./lots.ts";
+import { foodLotAt, type Lot, lotAt, producedAt, weighedAt } from "./lots.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
 import { jarListAt, numbersAt, type Reading } from "./spoken-numbers.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
@@ -230,6 +230,7 @@ function numberReaders(said: Utterance): Record<string, Reader> {
     jars: (at) => sure(jarListAt(words, at)),
     "jar-list": (at) => sure(jarListAt(words, at).filter(({ value }) => value.length > 1)),
     produce: (at) => sure(producedAt(words, at)),
+    weight: (at) => sure(weighedAt(words, at)),
     "score-name": (at) => sure(scoreNameAt(words, at)),
     size: (at) => sure(sizesAt(words, at)),
     scores: (at) => sure(scoresAt(words, at)),
@@ -277,7 +278,7 @@ export function slotReader(
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing person past lasting ago moment future duration length",
   "more text pinged asked lot food number count whole temperature jars jar-list size scores",
-  "score-name produce",
+  "score-name produce weight",
 ]
   .join(" ")
   .split(" ");

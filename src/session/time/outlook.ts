@@ -1,7 +1,5 @@
 /** When the next due moment is; worked out anew only where something may have changed it. */
 import { agenda } from "../../kitchen/agenda.ts";
-import { activeOwners } from "../../kitchen/owners.ts";
-import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 
 /** A look ahead is taken again after this, ms: queues shift with time alone, slowly. */
@@ -43,16 +41,6 @@ export class Outlook {
     this.until = overdue ? now : Math.min(this.soonest, now + HOLDS_MS);
     this.events = state.history.length;
   }
-}
-
-/** A process or a vent is running, or may be: the length of a gap would matter. */
-export function mustBeKept(state: State): boolean {
-  return activeOwners(state).some((owner) =>
-    owner.stages.some((run) => {
-      const may = run.state === "running" || run.kept?.unconfirmedAt !== undefined;
-      return may && rulesOf(run.spec).watched;
-    }),
-  );
 }
 
 /** Asked to be quiet, and the time asked for is not over. */

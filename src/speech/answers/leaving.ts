@@ -8,14 +8,15 @@ import type { State } from "../../kitchen/state.ts";
 import { heatedOnStove } from "./in-mind.ts";
 import { atMoment } from "./time-left.ts";
 
-function dueName(state: State, { key, owner, run }: DueItem): string {
+export function dueName(state: State, { key, owner, run }: DueItem): string {
   if (owner && run) return `${ownerName(state, owner)}, ${run.spec.title}`;
   const timer = state.timers[key];
   if (timer) return timerName(timer);
   return state.reminders[key]?.text ?? "the next thing on the plan";
 }
 
-export function mayLeave(state: State, now: number): string {
+/** Why nobody may go; undefined where nothing has to be watched. */
+export function whyStay(state: State, now: number): string | undefined {
   for (const owner of activeOwners(state)) {
     const watched = owner.stages.find(
       (run) => run.state === "running" && rulesOf(run.spec).watched,
@@ -27,7 +28,12 @@ export function mayLeave(state: State, now: number): string {
     return `No: somebody has to watch ${ownerName(state, owner)} until ${until}.`;
   }
   const hot = heatedOnStove(state, undefined)?.owner ?? inCanner(state)[0];
-  if (hot) return `Not with ${ownerName(state, hot)} on the heat.`;
+  return hot ? `Not with ${ownerName(state, hot)} on the heat.` : undefined;
+}
+
+export function mayLeave(state: State, now: number): string {
+  const stay = whyStay(state, now);
+  if (stay !== undefined) return stay;
   const next = agenda(state, now).find((item) => item.at > now);
   const due = next ? ` Next is ${dueName(state, next)}, ${atMoment(state, next.at, now)}.` : "";
   const hands = shelves(state, now).find((item) => item.shelf === "hands");

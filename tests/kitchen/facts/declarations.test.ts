@@ -94,7 +94,8 @@ describe("the declarations", () => {
       ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "left-open", "line-sealed"],
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
       ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
-      ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "withdrawn"],
+      ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "warning-set"],
+      ...["withdrawn"],
     ]);
   });
 

@@ -9,7 +9,7 @@ import { type GoldenName, goldenJournal, goldenReview } from "./golden-journals.
 /** Kinds that came after those journals were written. */
 const LATER: ReadonlySet<string> = new Set([
   ...["line-sealed", "line-settled", "spoiled", "heat-off", "altitude-then", "name-settled"],
-  ...["guide-compared", "heard", "heard-settled", "broken-inside"],
+  ...["batch-changed", "warning-set", "guide-compared", "heard", "heard-settled", "broken-inside"],
   ...["left-open", "factor-reopened", "end-reopened"],
 ]);
 

@@ -5,6 +5,7 @@ import { contextOf } from "../../../src/session/context-of.ts";
 import { grammarNow } from "../../../src/session/listening/listening.ts";
 import { momentOf } from "../../../src/session/listening/listening-moment.ts";
 import { GrammarSentences } from "../../language/grammar-sentences.ts";
+import { theLibrary } from "../../scenarios/play.ts";
 import { seeded } from "../../voice-loop/noise.ts";
 import { kitchenAt, MOMENT_NAMES } from "../kitchen-moments.ts";
 
@@ -19,7 +20,7 @@ describe("what can be said to a kitchen that listens", () => {
 
   it.each(MOMENT_NAMES)("is understood as what it was listened for: %s", async (name) => {
     const session = await kitchenAt(name);
-    const context = contextOf(session.state, session.now(), session.names, undefined);
+    const context = contextOf(session.state, session.now(), theLibrary(), undefined);
     const moment = momentOf(session.state, undefined);
     const { question, ...unasked } = context;
     const wrong: string[] = [];
@@ -39,7 +40,7 @@ describe("what can be said to a kitchen that listens", () => {
 
   it("holds the answers to the question that waits, and all are taken as answers", async () => {
     const session = await kitchenAt("empty kitchen");
-    const base = contextOf(session.state, session.now(), session.names, undefined);
+    const base = contextOf(session.state, session.now(), theLibrary(), undefined);
     const choices = ["the Provider dilled green beans", "the pickled beets"];
     for (const question of [{ kind: "choice", choices }, { kind: "number" }] as const) {
       const context = { ...base, question };

@@ -1,0 +1,114 @@
+/** Deciding on what is changed of a batch that runs, and on a stage that is left out. */
+import { refusedJar } from "../../recipe/choose-process.ts";
+import type { JarSize } from "../../recipe/recipe.ts";
+import { largestLoad } from "../jars.ts";
+import { termsFor } from "../loads/next-load.ts";
+import { openLoad } from "../loads/open-load.ts";
+import { batchName, ownerName, upper } from "../names.ts";
+import { isLoad } from "../owners.ts";
+import { isOver } from "../stage-run.ts";
+import { isOfCanner, rulesOf } from "../stages/kinds.ts";
+import type { Batch, StageRun } from "../state.ts";
+import { admittedVariety } from "./begin-gate.ts";
+import { batchFor, expectedJars, HEAVIEST_LB } from "./decide-batch.ts";
+import { candidates, choicesOf } from "./decide-stages.ts";
+import { askWhich, askYes, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+
+type Changed = { jar: JarSize | null; terms: Batch["terms"]; ask?: string };
+
+/** Changes weight, variety or jar of a batch, as far as what has happened allows. */
+export function decideChange(deciding: Deciding<"change-batch">): Outcome {
+  const { now, wish } = deciding;
+  const { slots } = wish.command;
+  const live = (batch: Batch) => batch.state === "running" || batch.state === "held";
+  const found = batchFor(deciding, live, "Nothing to change");
+  if ("outcome" in found) return found.outcome;
+  const { batch } = found;
+  const chosen = { ...wish, chosen: [{ owner: batch.id }] };
+  const { weightLb } = slots;
+  if (weightLb !== undefined && !(weightLb > 0 && weightLb <= HEAVIEST_LB)) {
+    return refused(`${weightLb} pounds can't be right. How much is there?`);
+  }
+  const name = slots.variety ?? slots.name;
+  const gate = name === undefined ? undefined : admittedVariety(deciding, batch, name);
+  if (gate && "kind" in gate) return gate.kind === "ask" ? { ...gate, wish: chosen } : gate;
+  const jar = slots.jar === undefined ? undefined : jarChanged(deciding, batch, slots.jar);
+  if (typeof jar === "string") return refused(jar);
+  if (jar?.ask && gate && gate.facts.length > 0)
+    return refused("One thing at a time: say it again.");
+  if (jar?.ask && wish.confirmed !== true) return askYes(chosen, jar.ask);
+  const lot = {
+    ...batch.lot,
+    ...(weightLb === undefined ? {} : { weightLb }),
+    ...(gate ? { variety: gate.variety } : {}),
+  };
+  const size = jar?.jar ?? batch.jar;
+  return done(...(gate?.facts ?? []), {
+    type: "batch-changed",
+    batch: batch.id,
+    lot,
+    jar: size,
+    terms: jar ? jar.terms : batch.terms,
+    expectedJars: expectedJars(batch.recipe, lot, size),
+    t: now,
+  });
+}
+
+/** Another size of jar, before any is filled and where it was tested; or why not. */
+function jarChanged(deciding: Deciding, batch: Batch, jar: JarSize): Changed | string {
+  const { state, library } = deciding;
+  if (batch.jar === null) return `${upper(batchName(batch))} goes into no jars.`;
+  if (batch.jar === jar) return `They are ${jar}s already.`;
+  if (batch.filled > 0 || batch.loads.some((id) => state.loads[id]?.loadedAt !== undefined)) {
+    return `Jars are filled already, in ${batch.jar}s: the size stays as it is.`;
+  }
+  const larger = refusedJar(batch.recipe, jar);
+  if (larger !== undefined) return `${upper(larger)}.`;
+  if (!batch.option) return { jar, terms: null };
+  if (largestLoad(state, jar) < 1) return `No canner here holds ${jar}s.`;
+  if (state.kitchen.altitudeFt === null) return { jar, terms: null };
+  const load = openLoad(state, batch);
+  const canner =
+    state.kitchen.canners.find((one) => one.id === load?.canner) ?? state.kitchen.canners[0];
+  const choice = termsFor(state, { ...batch, jar }, canner, library);
+  if (!choice.ok) return choice.missing ? { jar, terms: null } : `${upper(choice.reason)}.`;
+  const { terms } = choice;
+  const before = batch.terms?.minutes;
+  if (before === undefined || before === terms.minutes) return { jar, terms };
+  const ask =
+    `In ${jar}s the process takes ${terms.minutes} minutes instead of ${before}. ` +
+    `Change to ${jar}s? Say yes or no.`;
+  return { jar, terms, ask };
+}
+
+/** What the food's safety or a tested process rests on is never left out. */
+function mayBeSkipped({ spec, kept }: StageRun): boolean {
+  const rules = rulesOf(spec);
+  const guards = rules.guarded || rules.watched || rules.role !== null || isOfCanner(spec);
+  const lives = rules.thermometer === "culture" || rules.ends === "sign";
+  return !guards && !lives && kept === undefined && spec.asks.length === 0;
+}
+
+/** Leaves a stage out, after a yes: the recipe was tested with it, and the log says so. */
+export function decideSkip(deciding: Deciding<"skip">): Outcome {
+  const { state, now, wish } = deciding;
+  const open = candidates(deciding, wish.command.ref, (_, run) => {
+    return !isOver(run) && (run.state === "running" || wish.command.ref !== undefined);
+  });
+  const inFocus = open.filter(({ owner }) => owner.id === state.focus);
+  const list = open.length > 1 && !wish.command.ref && inFocus.length > 0 ? inFocus : open;
+  const [one] = list;
+  if (!one) return refused("There is nothing in hand to leave out.");
+  if (list.length > 1) return askWhich(wish, "Leave out which:", choicesOf(state, list));
+  const { owner, run } = one;
+  const title = run.spec.title;
+  if (isLoad(owner) || !mayBeSkipped(run)) {
+    return refused(`${upper(title)} is what the jar's safety rests on: it can't be left out.`);
+  }
+  if (wish.confirmed !== true) {
+    const chosen = { ...wish, chosen: [{ owner: owner.id, stage: run.id }] };
+    const name = ownerName(state, owner);
+    return askYes(chosen, `Leave out ${title} of ${name}? The recipe has it. Say yes or no.`);
+  }
+  return done({ type: "stage-skipped", owner: owner.id, stage: run.id, t: now });
+}

@@ -1,0 +1,62 @@
+/** Deciding on a warning ahead of an end, and on leaving the program. */
+import { clockOf } from "../agenda.ts";
+import { ownerName, upper } from "../names.ts";
+import { isLoad } from "../owners.ts";
+import { isOver } from "../stage-run.ts";
+import { isOfCanner, rulesOf } from "../stages/kinds.ts";
+import { MINUTE_MS } from "../time.ts";
+import { watchedRuns } from "../watched.ts";
+import { decideResume } from "./decide-batch.ts";
+import { type Candidate, candidates } from "./decide-stages.ts";
+import { askYes, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+
+/** Nobody is warned further ahead, minutes. */
+const MOST_AHEAD = 24 * 60;
+
+/** A warning before an end: of what was named, else what is watched, else what is due first. */
+export function decideWarnAhead(deciding: Deciding<"warn-ahead">): Outcome {
+  const { state, now, wish } = deciding;
+  const { minutes } = wish.command.slots;
+  if (!(minutes > 0 && minutes <= MOST_AHEAD)) return refused("How many minutes before?");
+  const one = soonest(deciding);
+  if (!one) return refused("Nothing runs here that I could warn you of.");
+  const { owner, run } = one;
+  const dueAt = clockOf(run)?.dueAt;
+  if (dueAt !== undefined && dueAt - minutes * MINUTE_MS <= now) {
+    return refused(`${upper(run.spec.title)} of ${ownerName(state, owner)} ends before that.`);
+  }
+  return done({ type: "warning-set", owner: owner.id, stage: run.id, minutes, t: now });
+}
+
+function soonest(deciding: Deciding<"warn-ahead">): Candidate | undefined {
+  const timed = candidates(deciding, deciding.wish.command.ref, (owner, run) => {
+    // What happens in the canner is its load's.
+    if (isOver(run) || (!isLoad(owner) && isOfCanner(run.spec))) return false;
+    return clockOf(run) !== undefined || rulesOf(run.spec).role === "treatment";
+  });
+  const due = ({ run }: Candidate) => clockOf(run)?.dueAt ?? Number.POSITIVE_INFINITY;
+  const rank = ({ run }: Candidate) => (rulesOf(run.spec).watched ? 0 : 1);
+  return timed.toSorted((a, b) => rank(a) - rank(b) || due(a) - due(b))[0];
+}
+
+/** There again: what was held goes on. */
+export function decideBack(deciding: Deciding<"back">): Outcome {
+  const { state, wish } = deciding;
+  const held = Object.values(state.batches).some((batch) => batch.state === "held");
+  const command = { ...wish.command, intent: "resume", slots: {} } as const;
+  return held ? decideResume({ ...deciding, wish: { ...wish, command } }) : { kind: "tell" };
+}
+
+/** Leaves the program; while something must be kept, only after a yes. */
+export function decideQuit({ state, wish }: Deciding<"quit">): Outcome {
+  const [kept] = watchedRuns(state);
+  if (kept && wish.confirmed !== true) {
+    const name = `${ownerName(state, kept.owner)}, ${kept.run.spec.title},`;
+    return askYes(
+      wish,
+      `${upper(name)} must be watched. Close all the same? Minutes while I am closed count only ` +
+        "if you can vouch for them. Say yes or no.",
+    );
+  }
+  return { kind: "leave" };
+}

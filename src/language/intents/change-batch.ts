@@ -1,0 +1,54 @@
+import { JARS_SAID } from "../values/lot-ways.ts";
+import type { Finish, MeaningOf } from "./meaning.ts";
+
+/** Slots as the kitchen has them; nothing where nothing is changed by it. */
+const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {
+  const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
+  const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
+  const changed = {
+    ...(weight ? { weightLb: (weight as { weightLb: number }).weightLb } : {}),
+    ...(jar ? { jar } : {}),
+    ...(name ? { variety: name } : {}),
+  };
+  if (Object.keys(changed).length === 0) return undefined;
+  return { slots: { ...changed, ...(target ? { target } : {}) } };
+};
+
+/** A name as it was written, capitals and all. */
+function asWritten(text: string, name: string): string {
+  const at = text.toLowerCase().indexOf(name.toLowerCase());
+  return at < 0 ? name : text.slice(at, at + name.length);
+}
+
+/** Weight, jar or variety of a batch that runs is other than was said. */
+export const changeBatch: MeaningOf<"change-batch"> = {
+  cost: "changing",
+  when: ["working"],
+  slots: { target: "name", weightLb: "number", jar: "word", variety: "name", name: "name" },
+  parts: ["weight", "size", "called", "other"],
+  example: "make that seven pounds",
+  unasked: true,
+  finish: finishChange,
+  wordings: [
+    `[no|wait|sorry|actually|oh] (make|let us make|change|correct|fix) (it|that|them|those|this)
+    [to] [about] {weight} [instead|after all|not {other:weight}|please]`,
+    `[no|wait|sorry|actually|oh] [<let>] (make|change|correct|set|put) [<the>] {target} [to|at|down
+    as] [about] {weight} [instead|after all]`,
+    `[no|wait|sorry|actually|oh] (it is|that is|there are|there is|it was|they are|we have|i have)
+    [only|really|more like] {weight} [of [<the>] {target}] (after all|instead|not {other:weight}|in
+    all|altogether)`,
+    `[no|wait|sorry|actually|oh] [<the>] {target} (is|are|was|were|weighs|weigh|comes to|come to)
+    [only|really|more like] {weight} [after all|instead|not {other:weight}|in all]`,
+    `[no|wait|sorry|actually|oh] (use|let us use|using|make it|make that|make them|make those|go
+    with|change to|switch to|change it to|change them to|we are using|we use|i am using|i use)
+    {size} [jars] [instead|after all|then|not {other:size}|for [<the>] {target}]`,
+    `[no|wait|sorry|actually|oh] [let us] (put|do|can|make|change|switch) [<the>] {target} (in|into|
+    to) {size} [jars] [instead|after all]`,
+    `[no|wait|sorry|actually|oh] [<let>] (call|name) [<the>] (it|that|that one|this one|them|those|
+    this batch|that batch|{target}) [<the>] {called:thing}`,
+    `[no|wait|sorry|actually|oh] (they are|it is|those are|that is|these are|the variety is)
+    [really] [<the>] {called:thing} (not [<the>] {target}|after all)`,
+    `[no|wait|sorry|actually|oh] the variety [of [<the>] {target}] is [really] [<the>]
+    {called:thing}`,
+  ],
+};

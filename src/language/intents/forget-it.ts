@@ -1,0 +1,15 @@
+import type { MeaningOf } from "./meaning.ts";
+
+/** Said of the last thing or of nothing in particular: asked about, never an undo by itself. */
+export const forgetIt: MeaningOf<"forget-it"> = {
+  cost: "changing",
+  when: ["always"],
+  slots: {},
+  example: "never mind",
+  wordings: [
+    `[oh|ah|well|no|okay|actually|just] (forget|forget about|never mind|nevermind|disregard|
+    ignore|drop) [it|that|this|all that|about it|about that] [please|then|now|for now]`,
+    "[oh|ah|well|no|okay|actually] (it|that) does not matter [now|any more]",
+  ],
+  spoken: ["never mind"],
+};

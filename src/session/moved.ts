@@ -1,0 +1,20 @@
+/** "No, the Dragon Tongue": what was done last is moved to what it was meant of. */
+import type { Command } from "../kitchen/command.ts";
+import { decide } from "../kitchen/decide/decide.ts";
+import { movedTo } from "../kitchen/decide/decide-corrections.ts";
+import type { Deciding, Outcome } from "../kitchen/decide/outcome.ts";
+
+/** What was done last, and the id it was written under. */
+export type LastDone = { command: Command; cmd: string };
+
+/** Nothing where something else is wished. */
+export function moved(
+  { state, now, library, wish }: Deciding,
+  last: LastDone | undefined,
+): Outcome | undefined {
+  const { command } = wish;
+  if (command.intent !== "instead") return undefined;
+  return movedTo({ state, now, library, wish: { ...wish, command } }, last, (without, meant) =>
+    decide(without, meant, now, library),
+  );
+}
