@@ -32,6 +32,8 @@ const NO_NAME = wordSet(
   "thanks good fine okay yes no not done ready over still again what how when why who is are was",
   "were has have had will would could should can may might do does did",
 );
+/** Words of what was done, or of what somebody has. */
+const REPORTS = /\b(?:i|we|you|he|she|they|put|added|threw|got|have|in|into|out)\b/i;
 const MOST_NAME_WORDS = 3;
 
 type Asked = { rest: string; same: boolean; ordered: boolean };
@@ -95,8 +97,12 @@ function namesProduce(text: string): boolean {
   return mentionsIn(foodWords(text)).some(({ plural, food }) => plural && !isNoFood(food));
 }
 
-function isSure(lots: readonly Lot[], { same, ordered }: Asked): boolean {
-  if (ordered) return lots.length > 1 && lots.every(({ told, named }) => !told || named !== "");
+function isSure(lots: readonly Lot[], { same, ordered, rest }: Asked): boolean {
+  if (ordered) {
+    // "The tomatoes, Yellow Pear" is one lot and its name.
+    const whole = lots.every(({ named }) => named.includes(" ") || namesProduce(named));
+    return whole && lots.length > 1 && /\b(?:and|plus)\b|&/i.test(rest);
+  }
   const weighed = lots.some(({ weightLb }) => weightLb !== undefined);
   return same || weighed || lots.every(({ told, exact }) => exact && !told);
 }
@@ -111,7 +117,7 @@ function likeLast(slots: BeginSlots, last: NamedBatch | undefined): BeginSlots {
 /** The beginnings in a sentence that begins more than one thing, or one more; else nothing. */
 export function furtherBegins(said: Utterance, context: Context): Command[] {
   const more = said.asked ? undefined : asked(said.text);
-  if (!more || context.question) return [];
+  if (!more || context.question || REPORTS.test(more.rest)) return [];
   const { rest, weightLb } = each(more.rest);
   const last = context.running.at(-1);
   const plain = phraseBook().plain;

@@ -32,7 +32,7 @@ export const changeBatch: MeaningOf<"change-batch"> = {
   wordings: [
     `[no|wait|sorry|actually|oh] (make|let us make|change|correct|fix) (it|that|them|those|this)
     [to] [about] {weight} [instead|after all|not {other:weight}|please]`,
-    `[no|wait|sorry|actually|oh] [<let>] (make|change|correct|set|put) [<the>] {target} [to|at|down
+    `[no|wait|sorry|actually|oh] [<let>] (change|correct|set|put) [<the>] {target} [to|at|down
     as] [about] {weight} [instead|after all]`,
     `[no|wait|sorry|actually|oh] (it is|that is|there are|there is|it was|they are|we have|i have)
     [only|really|more like] {weight} [of [<the>] {target}] (after all|instead|not {other:weight}|in
