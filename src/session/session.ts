@@ -315,7 +315,9 @@ export class Session {
         this.talk.refuse(outcome.reason);
         return true;
       case "ask":
-        if (outcome.facts) this.log.commit(outcome.facts, this.log.nextId(now));
+        if (outcome.facts && !this.log.commit(outcome.facts, this.log.nextId(now))) {
+          this.talk.say("answer", NOT_RECORDED);
+        }
         this.pending = outcome;
         this.pendingSince = now;
         this.talk.ask(outcome.text);
