@@ -197,7 +197,9 @@ describe("brinebell labels", () => {
 
   it.skipIf(!pdftotext)("makes a PDF whose words another program reads", async () => {
     const io = kitchen();
-    const file = join(io.folder, "labels.pdf");
+    const outside = mkdtempSync(join(tmpdir(), "brinebell-labels-"));
+    open.push({ done: () => rmSync(outside, { recursive: true }) });
+    const file = join(outside, "labels.pdf");
     const result = await labelsCommand([idOf(0), "--pdf", file, "--sheet", "70x37mm"], io);
     expect(result.code).toBe(0);
     expect(result.stderr).toContain("printed without their marks");
