@@ -1,10 +1,10 @@
 import { crc32 } from "node:zlib";
-import type { Reading } from "../ports/clock.ts";
+import type { ClockReading } from "../ports/clock.ts";
 import type { Disk, DiskAnswer } from "../ports/disk.ts";
 
 /** The clocks as they last were while the program ran, and the journal's last line then. */
 export type Heartbeat = {
-  reading: Reading;
+  reading: ClockReading;
   lastN: number;
   /** Kitchen time at that reading, ms; files of before do not have it. */
   kitchenMs?: number;
@@ -37,7 +37,7 @@ function heartbeatOf(found: Record<string, unknown>): Heartbeat | undefined {
   const { wallMs, monoMs, bootMs, bootId, zone, lastN, kitchenMs } = found;
   if (![wallMs, monoMs, bootMs, lastN].every(Number.isFinite)) return undefined;
   if (typeof bootId !== "string" || typeof zone !== "string") return undefined;
-  const reading = { wallMs, monoMs, bootMs, bootId, zone } as Reading;
+  const reading = { wallMs, monoMs, bootMs, bootId, zone } as ClockReading;
   const known = Number.isFinite(kitchenMs) ? { kitchenMs: kitchenMs as number } : {};
   return { reading, lastN: lastN as number, ...known };
 }

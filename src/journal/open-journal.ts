@@ -12,7 +12,7 @@ import {
 } from "./read-journal.ts";
 
 /** How the journal was found; `newer` and `unreadable` can only be read, as far as they go. */
-export type Found = "new" | "sound" | "torn" | "damaged" | "newer" | "unreadable";
+export type JournalCondition = "new" | "sound" | "torn" | "damaged" | "newer" | "unreadable";
 
 export type OpenOptions = {
   /** The calendar year of the kitchen now, asked at each append. */
@@ -28,7 +28,7 @@ export type OpenOptions = {
 };
 
 export type Opened = {
-  found: Found;
+  found: JournalCondition;
   /** All that could be read, oldest first. In a damaged file that includes what lies beyond. */
   records: JournalLine[];
   journal: Journal;
@@ -92,7 +92,7 @@ function checkExpected({ end, records, damages }: JournalReading, expectedN: num
   });
 }
 
-function judge({ unreadable, newerFile, damages, torn, end }: JournalReading): Found {
+function judge({ unreadable, newerFile, damages, torn, end }: JournalReading): JournalCondition {
   if (unreadable) return "unreadable";
   if (newerFile) return "newer";
   if (damages.some(({ stops }) => stops)) return "damaged";
@@ -101,14 +101,14 @@ function judge({ unreadable, newerFile, damages, torn, end }: JournalReading): F
 }
 
 function sealOf(
-  found: Found,
+  found: JournalCondition,
   notices: string[],
 ): { message: string; forGood: boolean } | undefined {
   if (found !== "unreadable" && found !== "newer" && found !== "damaged") return undefined;
   return { message: notices[0] ?? found, forGood: found !== "damaged" };
 }
 
-function noticesOf(reading: JournalReading, found: Found, folder: string): string[] {
+function noticesOf(reading: JournalReading, found: JournalCondition, folder: string): string[] {
   const notices: string[] = [];
   if (reading.unreadable) {
     const { message } = reading.unreadable;

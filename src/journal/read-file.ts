@@ -61,7 +61,7 @@ export function readFile(content: Uint8Array, version: number): FileReading {
 }
 
 /** Where in a file the record with a number stands; 1 is the file's first line, 0 is nowhere. */
-export function lineNumber(content: Uint8Array, n: number): number {
+export function lineOfRecord(content: Uint8Array, n: number): number {
   const bytes = Buffer.from(content.buffer, content.byteOffset, content.byteLength);
   let start = 0;
   for (let number = 1; start < bytes.length; number += 1) {

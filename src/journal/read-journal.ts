@@ -1,7 +1,7 @@
 import type { Disk, DiskRefusal } from "../ports/disk.ts";
 import { type FilePlace, fileName, filesInOrder } from "./file-name.ts";
 import { type HeaderLine, type JournalLine, NO_SUM } from "./line.ts";
-import { type FileReading, lineNumber, readFile } from "./read-file.ts";
+import { type FileReading, lineOfRecord, readFile } from "./read-file.ts";
 
 /** The newest format this program knows, how a line of an older one is read, and what holds. */
 export type JournalFormat = {
@@ -138,7 +138,7 @@ function takeFile(
     damage(result, { file: name, ...fault, recordsBefore, stops: newest });
   }
   for (const { line, reason } of refused) {
-    const at = lineNumber(file.bytes, line.n);
+    const at = lineOfRecord(file.bytes, line.n);
     const place = { file: name, line: at, recordsBefore: beforeN(line.n), stops: newest };
     damage(result, { ...place, reason, refused: line });
   }

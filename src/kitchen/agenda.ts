@@ -265,7 +265,7 @@ function warningItems(state: State): DueItem[] {
   return state.warnings.flatMap(({ owner: id, stage, minutes }): DueItem[] => {
     const owner = activeOwners(state).find((one) => one.id === id);
     const run = owner && runOf(owner, stage);
-    const clock = run && clockOf(run);
+    const clock = run && stageClock(run);
     if (!owner || !run || !clock || clock.lost) return [];
     const round = run.kept ? roundOf(run.kept) : "0";
     const key = `${id}/${stage}/warning/${round}.${minutes}`;
@@ -292,10 +292,10 @@ function dateItems(batch: Batch): DueItem[] {
 }
 
 /** The clock a stage shows: when it began, when it is due, and whether it stands still. */
-export type Clock = { from: number; dueAt: number; lost: boolean };
+export type StageClock = { from: number; dueAt: number; lost: boolean };
 
 /** What to show for a running stage that has a clock; undefined where it has none. */
-export function clockOf(run: StageRun): Clock | undefined {
+export function stageClock(run: StageRun): StageClock | undefined {
   if (run.state !== "running") return undefined;
   const { kept, startedAt } = run;
   const { window } = run.spec;

@@ -18,7 +18,7 @@ import { potOf } from "./names.ts";
 import { runOfRole } from "./owners.ts";
 import { isOver } from "./stage-run.ts";
 import { hasRole, rulesOf } from "./stages/kinds.ts";
-import type { Batch, Deviation, Kept, Load, StageRun, State, Stretch } from "./state.ts";
+import type { Batch, Deviation, Load, StageRun, State, Stretch, UnbrokenTime } from "./state.ts";
 import { HOUR_MS, MINUTE_MS } from "./time.ts";
 
 /** A seal check after this is late: unsealed jars can no longer be reprocessed. */
@@ -117,7 +117,7 @@ const LOSS_DETAILS: Partial<Record<NonNullable<Stretch["ended"]>, string>> = {
  * done about a loss that no restart answered.
  */
 function lossDeviations(
-  kept: Kept,
+  kept: UnbrokenTime,
   stage: string,
   code: DeviationCode,
   otherwise: Disposition,

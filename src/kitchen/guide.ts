@@ -8,14 +8,14 @@ import type { GuideAnswer } from "./facts/fields.ts";
 import type { State } from "./state.ts";
 
 /** A row of a table, as a comparison is kept for it. */
-export function rowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "oursMinutes"> {
+export function tableRowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "oursMinutes"> {
   const { table, locator, jarTested, band, pressurePsi } = terms;
   return { table, edition: locator?.edition ?? null, jar: jarTested, band, psi: pressurePsi };
 }
 
 /** What the person's guide said of the row behind these terms; undefined where nobody looked. */
 export function guideFor(state: State, terms: ProcessTerms): GuideAnswer | undefined {
-  const row = rowOf(terms);
+  const row = tableRowOf(terms);
   return state.guides.findLast((one) => {
     return (
       one.table === row.table &&

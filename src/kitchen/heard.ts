@@ -10,7 +10,7 @@ import { current } from "./kept.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "./owners.ts";
 import type { Question } from "./questions.ts";
 import { isOver } from "./stage-run.ts";
-import { type Heard, type Load, type State, wallOf } from "./state.ts";
+import { type HeardDoubt, type Load, type State, wallOf } from "./state.ts";
 import { HOUR_MS, localIso, MINUTE_MS } from "./time.ts";
 
 /** One interruption for a load in so long, and so many in a whole process (our choice). */
@@ -47,12 +47,12 @@ function isVenting(load: Load): boolean {
 }
 
 /** Doubts of a load that nobody has settled. */
-export function openDoubts(load: Load): Heard[] {
+export function openDoubts(load: Load): HeardDoubt[] {
   return load.heard.filter((one) => one.settledAt === undefined);
 }
 
 /** Those of them that the closing question of its process takes up. */
-export function processDoubts(load: Load): Heard[] {
+export function processDoubts(load: Load): HeardDoubt[] {
   return openDoubts(load).filter(({ about }) => OF_PROCESS.has(about));
 }
 
@@ -138,7 +138,7 @@ export function saysStill(load: Load, detail: string, value: number | string): b
 }
 
 /** "At 10:42 I heard "it's spitting all over"." before a closing question; empty without doubts. */
-export function quoted(state: State, open: readonly Heard[]): string {
+export function quotedDoubts(state: State, open: readonly HeardDoubt[]): string {
   const said = open.slice(0, MOST_QUOTED).map(({ at, text }) => {
     return `At ${localIso(wallOf(state, at), state.zone).slice(11, 16)} I heard "${text}".`;
   });
@@ -154,6 +154,6 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
   const { unloadedAt } = load;
   if (!first || unloadedAt === undefined) return [];
   if (state.lastW - unloadedAt > ASKED_FOR_MS) return [];
-  const text = `${quoted(state, open)} Was all well with that?`;
+  const text = `${quotedDoubts(state, open)} Was all well with that?`;
   return [{ key: `heard/${load.id}/${first.at}`, kind: "heard", text, about: load.id }];
 }

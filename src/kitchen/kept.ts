@@ -3,7 +3,7 @@
  * unbroken stretches, and only minutes that were watched or vouched for count at all.
  */
 import { OFF_PROCESS_HOURS, UNWATCHED_ALLOWED_SECONDS } from "../reckon/trade-numbers.ts";
-import type { Gap, Kept, Stretch } from "./state.ts";
+import type { Gap, Stretch, UnbrokenTime } from "./state.ts";
 import { HOUR_MS, MINUTE_MS, SECOND_MS } from "./time.ts";
 
 /** Unwatched time up to this, in all during one process, is written down and asks nothing. */
@@ -12,8 +12,8 @@ export const UNWATCHED_ALLOWED_MS = UNWATCHED_ALLOWED_SECONDS * SECOND_MS;
 /** Food off its process for longer than this is not started over. */
 export const OFF_PROCESS_LIMIT_MS = OFF_PROCESS_HOURS * HOUR_MS;
 
-export function newKept(needMinutes: number, readEveryMinutes?: number): Kept {
-  const kept: Kept = { needMinutes, stretches: [], gaps: [] };
+export function newKept(needMinutes: number, readEveryMinutes?: number): UnbrokenTime {
+  const kept: UnbrokenTime = { needMinutes, stretches: [], gaps: [] };
   if (readEveryMinutes !== undefined) {
     kept.readEveryMinutes = readEveryMinutes;
     kept.readAt = [];
@@ -22,30 +22,30 @@ export function newKept(needMinutes: number, readEveryMinutes?: number): Kept {
 }
 
 /** Which time of asking and ringing this is: new with every start, and with every raised end. */
-export function roundOf({ stretches, raised }: Kept): string {
+export function roundOf({ stretches, raised }: UnbrokenTime): string {
   return raised === undefined ? String(stretches.length) : `${stretches.length}.${raised}`;
 }
 
 /** The stretch that is running, if the condition holds as far as anyone knows. */
-export function current(kept: Kept): Stretch | undefined {
+export function current(kept: UnbrokenTime): Stretch | undefined {
   const last = kept.stretches.at(-1);
   return last && last.to === undefined ? last : undefined;
 }
 
 /** True once it was begun and then lost, and has not come back. */
-export function isLost(kept: Kept): boolean {
+export function isLost(kept: UnbrokenTime): boolean {
   const last = kept.stretches.at(-1);
   return last?.to !== undefined && last.ended !== "out";
 }
 
 /** Unwatched time in all that nobody vouched for, beyond what may pass unasked. */
-export function beyondAllowance(kept: Kept): boolean {
+export function beyondAllowance(kept: UnbrokenTime): boolean {
   const gaps = kept.gaps.filter((gap) => gap.held !== true);
   return gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0) > UNWATCHED_ALLOWED_MS;
 }
 
 /** Gaps beyond the allowance without a yes: their minutes, and what follows them, do not count. */
-function unvouched(kept: Kept): Gap[] {
+function unvouched(kept: UnbrokenTime): Gap[] {
   return beyondAllowance(kept) ? kept.gaps.filter((gap) => gap.held !== true) : [];
 }
 
@@ -53,14 +53,14 @@ function unvouched(kept: Kept): Gap[] {
  * Gaps over the allowance that nobody has spoken for yet, in the stretch that would count. One in
  * a stretch that was lost since asks nothing: its time starts over anyway.
  */
-export function unanswered(kept: Kept): Gap[] {
+export function unanswered(kept: UnbrokenTime): Gap[] {
   const last = kept.stretches.at(-1);
   if (!last || isLost(kept)) return [];
   return unvouched(kept).filter((gap) => gap.held === undefined && gap.to > last.from);
 }
 
 /** When the time is up, in kitchen time; undefined while it is lost or a gap waits. */
-export function completesAt(kept: Kept): number | undefined {
+export function completesAt(kept: UnbrokenTime): number | undefined {
   const stretch = kept.stretches.at(-1);
   if (!stretch || stretch.from < (kept.countsFrom ?? 0)) return undefined;
   const end = stretch.from + kept.needMinutes * MINUTE_MS;
@@ -71,12 +71,12 @@ export function completesAt(kept: Kept): number | undefined {
 }
 
 /** When the clock of the running stretch reaches the time, answered or not. */
-export function clockEndsAt(kept: Kept): number | undefined {
+export function clockEndsAt(kept: UnbrokenTime): number | undefined {
   const stretch = current(kept);
   return stretch && stretch.from + kept.needMinutes * MINUTE_MS;
 }
 
-export function start(kept: Kept, at: number): void {
+export function start(kept: UnbrokenTime, at: number): void {
   delete kept.unconfirmedAt;
   kept.stretches.push({ from: at });
 }
@@ -85,7 +85,7 @@ export function start(kept: Kept, at: number): void {
  * Ends the stretch that held at an instant; a loss reported late cuts it there. Whatever stretch
  * began after that instant never was one.
  */
-export function lose(kept: Kept, at: number, ended: Stretch["ended"]): void {
+export function lose(kept: UnbrokenTime, at: number, ended: Stretch["ended"]): void {
   delete kept.unconfirmedAt;
   kept.stretches = kept.stretches.filter((stretch) => stretch.from <= at);
   const last = kept.stretches.at(-1);
@@ -96,7 +96,7 @@ export function lose(kept: Kept, at: number, ended: Stretch["ended"]): void {
 }
 
 /** Writes down a time nobody watched, if it touches the running stretch. */
-export function addGap(kept: Kept, gap: Gap): void {
+export function addGap(kept: UnbrokenTime, gap: Gap): void {
   const stretch = current(kept);
   if (stretch && gap.to > stretch.from) {
     kept.gaps.push({ ...gap, from: Math.max(gap.from, stretch.from) });
@@ -104,7 +104,7 @@ export function addGap(kept: Kept, gap: Gap): void {
 }
 
 /** A person's word on every gap still open: it held, or it did not. */
-export function vouch(kept: Kept, held: boolean): void {
+export function vouch(kept: UnbrokenTime, held: boolean): void {
   const open = unanswered(kept);
   for (const gap of open) gap.held = held;
   const first = open[0];
@@ -112,7 +112,7 @@ export function vouch(kept: Kept, held: boolean): void {
 }
 
 /** A reading that shows the condition; a longer wait since the one before is unwatched time. */
-export function read(kept: Kept, at: number): void {
+export function read(kept: UnbrokenTime, at: number): void {
   if (!kept.readAt || kept.readEveryMinutes === undefined) return;
   const stretch = current(kept);
   const allowed = kept.readEveryMinutes * MINUTE_MS + UNWATCHED_ALLOWED_MS;
@@ -132,7 +132,7 @@ export function read(kept: Kept, at: number): void {
 }
 
 /** Times the whole was begun again after a loss. */
-export function restarts(kept: Kept): number {
+export function restarts(kept: UnbrokenTime): number {
   return Math.max(0, kept.stretches.length - 1);
 }
 
@@ -141,7 +141,7 @@ export function restarts(kept: Kept): number {
  * runs. Unwatched time without a yes ends what counts, and so does the last reading where only
  * readings show the condition.
  */
-export function achievedMinutes(kept: Kept, until: number): number {
+export function achievedMinutes(kept: UnbrokenTime, until: number): number {
   const open = unvouched(kept);
   let longest = 0;
   for (const stretch of kept.stretches) {
@@ -158,7 +158,7 @@ export function achievedMinutes(kept: Kept, until: number): number {
 }
 
 /** Milliseconds it has been off in all since it was first lost, at an instant; 0 while it holds. */
-export function offMs(kept: Kept, now: number): number {
+export function offMs(kept: UnbrokenTime, now: number): number {
   if (!isLost(kept)) return 0;
   let off = 0;
   kept.stretches.forEach((stretch, index) => {

@@ -7,7 +7,7 @@ import { REPROCESS_WITHIN_HOURS } from "../reckon/trade-numbers.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import type { Disposition } from "./events.ts";
 import { factorQuestions } from "./factor-questions.ts";
-import { heardQuestion, processDoubts, quoted, stillQuestion } from "./heard.ts";
+import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard.ts";
 import { countTrouble, unaccounted } from "./jars.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
 import { mayReprocess } from "./loads/hot-pack.ts";
@@ -77,7 +77,7 @@ const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
 };
 
 /** What kind of answer a question takes. */
-export function takes({ kind, takes: own }: Question): AnswerKind {
+export function answerKind({ kind, takes: own }: Question): AnswerKind {
   return own ?? TAKES[kind] ?? "yes-no";
 }
 
@@ -208,13 +208,13 @@ function sealedQuestions(state: State): Question[] {
 }
 
 /** The year a gauge test belongs to. */
-export function seasonOf(state: State, t: number): number {
+export function gaugeYear(state: State, t: number): number {
   return localFields(wallOf(state, t), state.zone).year;
 }
 
 function gaugeQuestions(state: State, batch: Batch): Question[] {
   if (batch.option?.method !== "pressure" || batch.state === "complete") return [];
-  const season = seasonOf(state, Math.max(state.lastW, batch.begunAt));
+  const season = gaugeYear(state, Math.max(state.lastW, batch.begunAt));
   const list: Question[] = [];
   for (const canner of state.kitchen.canners) {
     const { gauge } = canner;
@@ -272,7 +272,7 @@ function loadQuestions(state: State, load: Load): Question[] {
   });
   const ending = ENDING[terms.method];
   if (ending && hasEnded(load, process) && !load.endAnswer) {
-    const text = `${quoted(state, processDoubts(load))} ${ending}`.trim();
+    const text = `${quotedDoubts(state, processDoubts(load))} ${ending}`.trim();
     const again = load.endReopened.map((at) => `/${at}`).at(-1) ?? "";
     const key = `end/${about}/${roundOf(kept)}${again}`;
     list.push({ key, kind: "end", text, about });

@@ -2,7 +2,7 @@
  * The three shelves: what needs hands now, what is on the heat, what rests by itself; and what
  * the one wet-hands key would do.
  */
-import { type Clock, clockOf, startByWordAt } from "./agenda.ts";
+import { type StageClock, stageClock, startByWordAt } from "./agenda.ts";
 import { isLost } from "./kept.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
 import { readyAt } from "./settle.ts";
@@ -16,7 +16,7 @@ export type ShelfItem = {
   shelf: Shelf;
   owner: Owner;
   run: StageRun;
-  clock?: Clock;
+  clock?: StageClock;
   /** What the key does with it: end the stage, or begin it; absent where only words will do. */
   offer?: "done" | "begin";
   /** Smaller comes first. */
@@ -45,7 +45,7 @@ function loadItems(load: Owner, now: number): ShelfItem[] {
   const items: ShelfItem[] = [];
   for (const run of load.stages) {
     if (run.state !== "running") continue;
-    const clock = clockOf(run);
+    const clock = stageClock(run);
     const lost = run.kept !== undefined && isLost(run.kept) && rulesOf(run.spec).condition !== null;
     const item = { owner: load, run, ...(clock ? { clock } : {}) };
     if (lost) {
@@ -66,7 +66,12 @@ function loadItems(load: Owner, now: number): ShelfItem[] {
 
 const offerDone = { offer: "done" as const };
 
-function windowItem(owner: Owner, run: StageRun, now: number, clock: Clock | undefined): ShelfItem {
+function windowItem(
+  owner: Owner,
+  run: StageRun,
+  now: number,
+  clock: StageClock | undefined,
+): ShelfItem {
   const due = clock !== undefined && now >= clock.dueAt;
   const item = { owner, run, ...(clock ? { clock } : {}) };
   if (!due) return { ...item, shelf: "rest", order: ORDER.rest };
@@ -78,7 +83,7 @@ function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
   for (const run of batch.stages) {
     if (isOfCanner(run.spec)) continue;
     const rules = rulesOf(run.spec);
-    const clock = clockOf(run);
+    const clock = stageClock(run);
     const item = { owner: batch, run, ...(clock ? { clock } : {}) };
     if (run.state === "waiting") {
       const waits = run.spec.start === "word" && batch.state === "running";

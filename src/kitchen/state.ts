@@ -31,7 +31,7 @@ export type Stretch = {
 export type Gap = { from: number; to: number; cause: GapCause | "time-full"; held?: boolean };
 
 /** A condition that has to be kept for a time: boiling, pressure, steam, a temperature. */
-export type Kept = {
+export type UnbrokenTime = {
   needMinutes: number;
   stretches: Stretch[];
   gaps: Gap[];
@@ -54,7 +54,7 @@ export type StageRun = {
   endedAt?: number;
   /** When a recurring check was last called. */
   checkedAt?: number;
-  kept?: Kept;
+  kept?: UnbrokenTime;
   /** Ended by a word before its window or time allowed. */
   endedShort?: boolean;
 };
@@ -64,7 +64,7 @@ export type Confirmation = { factor: string; held: boolean; at: number; value?: 
 /** A factor said to hold, of which that was taken back; `held` is what was said then. */
 export type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
 
-export type Reading = { at: number; what: string; value: number; unit: string };
+export type Measurement = { at: number; what: string; value: number; unit: string };
 
 export type Deviation = {
   code: string;
@@ -107,7 +107,7 @@ export type Batch = {
   reopened: Reopened[];
   /** When it was held on purpose; without an end while it is. */
   holds: { from: number; to?: number }[];
-  readings: Reading[];
+  readings: Measurement[];
   notes: { at: number; text: string; late: boolean }[];
   changes: { at: number; detail: string }[];
   disposed: { code: string; what: Disposition; at: number; count: number | null }[];
@@ -136,7 +136,7 @@ export type LoadPart = {
 };
 
 /** Words that raised a doubt; `held` is what was answered of it, where anything was. */
-export type Heard = {
+export type HeardDoubt = {
   at: number;
   text: string;
   strength: Evidence["strength"];
@@ -173,7 +173,7 @@ export type Load = {
   endAsked: boolean;
   endAnswer?: { at: number; yes: boolean };
   /** Words that raised a doubt while its jars were at stake. */
-  heard: Heard[];
+  heard: HeardDoubt[];
   /** The batch of a jar that was heard to break in it while it was shut; counted at unloading. */
   brokenInside?: string;
   /** When a yes to its end was taken back. */
@@ -181,7 +181,7 @@ export type Load = {
   /** Steam canner: a full column seen, and the place's boiling point read, since the last loss. */
   column?: number;
   hot?: number;
-  readings: Reading[];
+  readings: Measurement[];
   disposed: { code: string; what: Disposition; at: number; count: number | null }[];
   gaps: Gap[];
   late: { at: number; written: number; what: string }[];

@@ -1,7 +1,7 @@
 import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
-import type { Question } from "./context.ts";
+import type { OpenQuestion } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { saysAbout } from "./values/about.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
@@ -110,7 +110,7 @@ export const UNSURE = "unsure";
 const UNKNOWN_TO_US = answer(UNSURE, 1, { unsure: true });
 
 /** The answer to a question that guards safety: exact, a guess, or none. */
-function guarded(said: Utterance, question: Question): Command | undefined {
+function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
   if (isGuess(said.words)) return UNKNOWN_TO_US;
   switch (question.kind) {
     case "yes-no":
@@ -132,7 +132,7 @@ function guarded(said: Utterance, question: Question): Command | undefined {
  * The answer to the question that waits, where the words are one; a new report, an order or a yes
  * or no goes on to be understood as itself.
  */
-export function answerTo(said: Utterance, question: Question): Command | undefined {
+export function answerTo(said: Utterance, question: OpenQuestion): Command | undefined {
   const safe = question.guards ? guarded(said, question) : undefined;
   if (safe) return safe;
   if (question.guards && !NUMBERED.has(question.kind)) return undefined;
@@ -158,7 +158,7 @@ export function answerTo(said: Utterance, question: Question): Command | undefin
 }
 
 /** Questions that guard safety and take a number that is read below. */
-const NUMBERED: ReadonlySet<Question["kind"]> = new Set([
+const NUMBERED: ReadonlySet<OpenQuestion["kind"]> = new Set([
   "altitude",
   "jars",
   "gauge-off",

@@ -1,7 +1,7 @@
 import { wordSet } from "./grammar/word-set.ts";
 import { editDistance, soundKey } from "./sound.ts";
 import { ordinalAt, smallWholeAt } from "./values/spoken-numbers.ts";
-import { type Utterance, wordsOf } from "./words.ts";
+import { type Utterance, utteranceOf } from "./words.ts";
 
 /** Understanding the answer to "which one?": the choices were named, and these are picked. */
 
@@ -17,7 +17,7 @@ function core(said: Utterance): string[] {
 }
 
 function wordsIn(choice: string): string[] {
-  return wordsOf(choice).words.map(({ word }) => word);
+  return utteranceOf(choice).words.map(({ word }) => word);
 }
 
 /** The choices whose words hold everything that was said; misheard words by sound. */
@@ -51,7 +51,7 @@ function namedBy(said: readonly string[], choices: readonly string[], nearToo: b
  * each. Undefined where the words pick nothing, or a name fits several.
  */
 export function pickChoices(text: string, choices: readonly string[]): number[] | undefined {
-  const said = wordsOf(text);
+  const said = utteranceOf(text);
   const words = core(said);
   const all = words.join(" ");
   const every = choices.map((_, index) => index);
@@ -101,7 +101,7 @@ export function exactChoice(said: Utterance, choices: readonly string[]): string
     return denies.every(({ word }) => words.includes(word));
   });
   const all = core(said).join(" ");
-  const same = fits.find((choice) => core(wordsOf(choice)).join(" ") === all);
+  const same = fits.find((choice) => core(utteranceOf(choice)).join(" ") === all);
   if (same !== undefined) return same;
   const words = core(said).filter((word) => !BESIDE_CHOICE.has(word));
   const found = words.length > 0 ? namedBy(words, fits, false) : [];

@@ -9,7 +9,7 @@ import { Grammar, type Match, type Phrase, type Run } from "./grammar/matcher.ts
 import { skipsOf } from "./grammar/passing-over.ts";
 import { skipTable } from "./grammar/phrase-book.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
-import { type Word, wordsOf } from "./words.ts";
+import { utteranceOf, type Word } from "./words.ts";
 
 type Held = "yes" | "no";
 type Wording = { held: Held; phrase: Phrase; value?: number };
@@ -25,7 +25,7 @@ const known = new Map<string, Wording[]>();
 function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
   const common = Object.hasOwn(FACTOR_WORDINGS, id) ? FACTOR_WORDINGS[id] : undefined;
   const own = words.map((one) =>
-    wordsOf(one)
+    utteranceOf(one)
       .words.map(({ word }) => word)
       .join(" "),
   );

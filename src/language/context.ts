@@ -47,7 +47,7 @@ export type Context = {
   /** Critical factors of what is running; `words` confirm one that only its recipe has. */
   factors?: readonly { id: string; words?: readonly string[] }[];
   /** The question that waits for an answer, if one does. */
-  question?: Question;
+  question?: OpenQuestion;
   /** The unit meant where a temperature is said without one; F where missing. */
   temperatureUnit?: "F" | "C";
   /** The unit meant where a gauge reading is said without one; psi where missing. */
@@ -58,7 +58,7 @@ export type Context = {
  * `choices` are the names as they were offered, and others for the same, for a question of kind
  * `choice`. One that `guards` safety takes no near match, and a guess answers it.
  */
-export type Question = {
+export type OpenQuestion = {
   kind:
     | "yes-no"
     | "number"

@@ -12,9 +12,9 @@ import { wordSet } from "./grammar/word-set.ts";
 import { lotsIn, type ReadLot } from "./values/day-wish.ts";
 import { refFor } from "./values/finish-slots.ts";
 import { begunBy } from "./values/gated-lots.ts";
-import { foodLotAt, type Lot, lotAt, weighedAt } from "./values/lots.ts";
-import { namesOf } from "./values/targets.ts";
-import { type Utterance, wordsOf } from "./words.ts";
+import { foodLotAt, lotAt, type SpokenLot, weighedAt } from "./values/lots.ts";
+import { namesIn } from "./values/targets.ts";
+import { type Utterance, utteranceOf } from "./words.ts";
 
 type BeginSlots = SlotsOf["begin"];
 
@@ -58,15 +58,15 @@ function asked(text: string): Asked | undefined {
 function each(text: string): { rest: string; weightLb?: number } {
   const found = EACH.exec(text);
   if (!found) return { rest: text };
-  const { words } = wordsOf(found[1] ?? "");
+  const { words } = utteranceOf(found[1] ?? "");
   const [weight] = weighedAt(words, 0);
   if (!weight || weight.next !== words.length) return { rest: text };
   return { rest: text.slice(0, found.index), weightLb: weight.value.weightLb };
 }
 
 /** A lot by its variety alone: of the recipe that was begun last. */
-function varietyLot(text: string, last: NamedBatch): Lot | undefined {
-  const { words } = wordsOf(text);
+function varietyLot(text: string, last: NamedBatch): SpokenLot | undefined {
+  const { words } = utteranceOf(text);
   const from = words.findIndex(({ word }) => !/^(the|some|my|our)$/.test(word));
   let weightLb: number | undefined;
   const name: typeof words = [];
@@ -97,7 +97,7 @@ function namesProduce(text: string): boolean {
   return mentionsIn(foodWords(text)).some(({ plural, food }) => plural && !isNoFood(food));
 }
 
-function isSure(lots: readonly Lot[], { same, ordered, rest }: Asked): boolean {
+function isSure(lots: readonly SpokenLot[], { same, ordered, rest }: Asked): boolean {
   if (ordered) {
     // "The tomatoes, Yellow Pear" is one lot and its name.
     const whole = lots.every(({ named }) => named.includes(" ") || namesProduce(named));
@@ -125,7 +125,7 @@ export function furtherBegins(said: Utterance, context: Context): Command[] {
     lotAt(text, words, at, end, names, known) ??
     (last && !more.ordered && !namesProduce(text) ? varietyLot(text, last) : undefined) ??
     foodLotAt(text, words, at, end);
-  const lots = lotsIn(rest, namesOf(context), plain, read);
+  const lots = lotsIn(rest, namesIn(context), plain, read);
   if (!lots) return [];
   const all = lots.map((lot) => (weightLb === undefined ? lot : { ...lot, weightLb }));
   if (!isSure(all, more)) return [];

@@ -20,8 +20,8 @@ import { type Guess, guess, type Models, shippedModels } from "./model/shipped.t
 import { CERTAIN, understand, understoodWords } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { slotReader } from "./values/slots.ts";
-import { namesOf } from "./values/targets.ts";
-import { type Utterance, wordsOf } from "./words.ts";
+import { namesIn } from "./values/targets.ts";
+import { type Utterance, utteranceOf } from "./words.ts";
 
 /** `whole`: a wording covers the sentence from its first word to its last. */
 type Read = Heard & Pick<Guess, "intents"> & { whole?: boolean };
@@ -100,7 +100,7 @@ class Hearing {
 
   /** A reading of the model as a command, with the values found in the words. */
   command(intent: Intent, probability: number, said: Utterance): Command | undefined {
-    const read = slotReader(said, this.context, namesOf(this.context), phraseBook().plain);
+    const read = slotReader(said, this.context, namesIn(this.context), phraseBook().plain);
     const raw = foundSlots(intent, new Scan(said, read));
     return raw && finishSlots(intent, raw, probability, said, this.context);
   }
@@ -185,7 +185,7 @@ function contradicted(plain: Command, from: Guess): boolean {
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(text: string, context: Context, models: Models = shippedModels()): Heard {
-  const said = wordsOf(text);
+  const said = utteranceOf(text);
   const heard = urgentFirst(unlessStopped(readIn(text, context, models), said), said, context);
   const { commands, reading, frame, intents } = heard;
   const lost = commands.map((command): Command => {
@@ -229,7 +229,7 @@ function begunIn(commands: Command[]): Read {
 }
 
 function readIn(text: string, context: Context, models: Models): Read {
-  const said = wordsOf(text);
+  const said = utteranceOf(text);
   const begins = furtherBegins(said, context);
   if (begins.length > 0) return begunIn(begins);
   const plain = understand(text, context);

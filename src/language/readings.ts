@@ -1,7 +1,7 @@
 import type { Intent } from "../kitchen/command.ts";
 import type { Match, Run } from "./grammar/matcher.ts";
 import { MOST_STRANGE, type Passed, startsFrom, tailsOf } from "./grammar/passing-over.ts";
-import { candidates, type MeaningPhrase, type PhraseBook } from "./grammar/phrase-book.ts";
+import { candidatePhrases, type MeaningPhrase, type PhraseBook } from "./grammar/phrase-book.ts";
 import { MEANINGS } from "./intents/all.ts";
 
 /** One way to read an utterance, or one clause of it, as a command. */
@@ -35,7 +35,7 @@ function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
   const before = places[start];
   if (before) return before;
   const found: Matched[] = [];
-  for (const of of candidates(book, run)) {
+  for (const of of candidatePhrases(book, run)) {
     if (!of.phrase.mayBegin(run, start)) continue;
     for (const match of of.phrase.match(run, start)) {
       if (match.next !== start) found.push({ of, match });

@@ -1,5 +1,5 @@
 import { wordSet } from "./grammar/word-set.ts";
-import { numbersAt, type Reading } from "./values/spoken-numbers.ts";
+import { numbersAt, type Parsed } from "./values/spoken-numbers.ts";
 import type { Utterance, Word } from "./words.ts";
 
 /** "Six pounds, no, eight pounds": of a number that is put right at once only the second counts. */
@@ -9,7 +9,7 @@ const AFTER_NO = wordSet("wait sorry actually rather make it that i mean meant h
 /** Words behind the first number that are said again behind the second. */
 const MOST_REPEATED = 3;
 
-function longestNumber(words: readonly Word[], at: number): Reading<number> | undefined {
+function longestNumber(words: readonly Word[], at: number): Parsed<number> | undefined {
   return numbersAt(words, at).toSorted((a, b) => b.next - a.next)[0];
 }
 

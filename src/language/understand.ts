@@ -15,8 +15,8 @@ import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { finishSlots, refFor } from "./values/finish-slots.ts";
 import { markedJars } from "./values/lid-marks.ts";
 import { slotReader } from "./values/slots.ts";
-import { namesOf } from "./values/targets.ts";
-import { type Utterance, type Word, wordsOf } from "./words.ts";
+import { namesIn } from "./values/targets.ts";
+import { type Utterance, utteranceOf, type Word } from "./words.ts";
 
 /** How much less sure each thing makes that had to be assumed; certain is 1. */
 const DOUBTS = {
@@ -55,7 +55,7 @@ function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
     alts,
     has: hasOf(words, alts),
     skips: skipsOf(words, book, false),
-    read: slotReader(said, context, namesOf(context), book.plain),
+    read: slotReader(said, context, namesIn(context), book.plain),
     lists: [],
   };
 }
@@ -104,7 +104,7 @@ export const CERTAIN = 0.9;
  * What is not surely an order, a question the program answers or a report is `unknown`.
  */
 export function understand(text: string, context: Context): Command {
-  const said = withoutFirstThoughts(wordsOf(text));
+  const said = withoutFirstThoughts(utteranceOf(text));
   const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
     return { intent: "answer", slots: { value: UNSURE, unsure: true }, confidence: 1 };
@@ -119,7 +119,7 @@ export function understand(text: string, context: Context): Command {
 function ofMarked(text: string, context: Context): Command {
   const marked = markedJars(text, context.running);
   if (!marked) return UNKNOWN;
-  const words = wordsOf(marked.text);
+  const words = utteranceOf(marked.text);
   const command = understoodWords(words, context);
   if (!("jars" in MEANINGS[command.intent].slots) || "target" in command.slots) return UNKNOWN;
   const { batch } = marked;

@@ -230,7 +230,7 @@ function mendSounds(words: Word[]): void {
  * Splits text of any length into at most 60 words of its first 600 characters. `cut` says that
  * something was left unread.
  */
-export function wordsOf(text: string): Utterance {
+export function utteranceOf(text: string): Utterance {
   const read = text.slice(0, MAX_CHARACTERS);
   const words: Word[] = [];
   let cut = text.length > MAX_CHARACTERS && text.slice(MAX_CHARACTERS).trim() !== "";

@@ -13,7 +13,7 @@ const POT_SHARE = 0.2;
 /** A gram of dissolved sugar warms like so much water. */
 const SUGAR_AS_WATER = 0.3;
 
-export type Pot = {
+export type ScaledPot = {
   /** How many times the recipe's own amounts are in the pot. */
   factor: number;
   altitudeFt: number;
@@ -38,7 +38,7 @@ function asWaterG(ingredient: Ingredient): number {
  * Joules from the pot's start to its boil; undefined where the recipe does not say what is in the
  * pot, or it was hot before.
  */
-export function joulesToBoil(recipe: Recipe, stage: Stage, pot: Pot): number | undefined {
+export function joulesToBoil(recipe: Recipe, stage: Stage, pot: ScaledPot): number | undefined {
   if (stage.heat?.until !== "boil" || !stage.pot) return undefined;
   const first = recipe.stages.find((one) => one.heat && one.pot === stage.pot);
   if (first?.id !== stage.id) return undefined;

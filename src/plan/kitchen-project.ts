@@ -1,5 +1,5 @@
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { type PlanStep, SHORT_WINDOW_MINUTES, stepsOf } from "./plan-loads.ts";
+import { type PlanStep, planSteps, SHORT_WINDOW_MINUTES } from "./plan-loads.ts";
 import type { PlanRequest } from "./plan-request.ts";
 import type { Activity, Lag, Objective, Project } from "./solver/model.ts";
 import { SURE_PART, windowGate } from "./window-gate.ts";
@@ -22,7 +22,7 @@ const START_MINUTES = 5;
 /** Turns the kitchen's request into activities and lags. Throws a RangeError on unknown stages. */
 export function kitchenProject(request: PlanRequest): KitchenProject {
   const build = new ProjectBuilder(request);
-  for (const batch of request.batches) build.addBatch(stepsOf(batch), batch.label);
+  for (const batch of request.batches) build.addBatch(planSteps(batch), batch.label);
   build.addQuiet();
   return build.result();
 }

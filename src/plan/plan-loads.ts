@@ -17,7 +17,7 @@ export type PlanStep = PlanStage & {
  * stage, what is tied to it by short windows before it (a hot pack is filled just in time), and
  * all that follows. Filling and handwork are shared out by jars.
  */
-export function stepsOf(batch: PlanBatch): PlanStep[] {
+export function planSteps(batch: PlanBatch): PlanStep[] {
   const { count, perLoad } = batch.jars ?? { count: 1, perLoad: 1 };
   if (!(perLoad > 0)) throw new RangeError(`${batch.label}: a load takes ${perLoad} jars`);
   const loads = Math.max(1, Math.ceil(count / perLoad));
@@ -30,7 +30,7 @@ export function stepsOf(batch: PlanBatch): PlanStep[] {
       const share = Math.min(perLoad, count - l * perLoad) / count;
       return {
         ...forLoad(stage, share),
-        id: loadId(stage.id, l + 1),
+        id: loadStepId(stage.id, l + 1),
         batch: batch.id,
         stage: stage.id,
         load: l + 1,
@@ -41,7 +41,7 @@ export function stepsOf(batch: PlanBatch): PlanStep[] {
 }
 
 /** The id of a stage's step for one load. */
-export function loadId(stage: string, load: number): string {
+export function loadStepId(stage: string, load: number): string {
   return `${stage}@${load}`;
 }
 
@@ -53,7 +53,7 @@ function forLoad(stage: PlanStage, share: number): PlanStage {
 }
 
 function linkForLoad(link: PlanAfter, repeated: ReadonlySet<string>, load: number): PlanAfter {
-  return repeated.has(link.stage) ? { ...link, stage: loadId(link.stage, load) } : link;
+  return repeated.has(link.stage) ? { ...link, stage: loadStepId(link.stage, load) } : link;
 }
 
 function repeatedStages(stages: readonly PlanStage[]): Set<string> {

@@ -19,7 +19,7 @@ import {
   TO_ZERO_MINUTES,
 } from "../reckon/trade-numbers.ts";
 import { dayBatch, type StageLength } from "./day-batches.ts";
-import { type PlanStep, stepsOf } from "./plan-loads.ts";
+import { type PlanStep, planSteps } from "./plan-loads.ts";
 import type { PlanBatch, PlanStage } from "./plan-request.ts";
 
 type Happened = { startedMs?: number; endedMs?: number; minutes?: number };
@@ -39,7 +39,7 @@ export function runningBatch(
 ): PlanBatch | undefined {
   const loads = loadsFor(state, batch);
   const day = new RunningDay(state, batch, now, loads);
-  const steps = stepsOf(dayBatch(day.asPlanned(), lengthOf));
+  const steps = planSteps(dayBatch(day.asPlanned(), lengthOf));
   const stages = steps.map((step) => day.withFacts(step));
   if (stages.every((stage) => stage.afterwards || stage.endedMs !== undefined)) return undefined;
   const { id } = batch;

@@ -11,7 +11,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Recipe, Stage } from "../recipe/recipe.ts";
 import { celsiusOf } from "../reckon/units.ts";
 import { joulesToBoil } from "./heat-needed.ts";
-import { factorOf, isLearnable, plannedMinutes } from "./learning/planned-minutes.ts";
+import { isLearnable, plannedMinutes, scaleFactor } from "./learning/planned-minutes.ts";
 
 /** Beyond this many times the plan a stop was forgotten; below that share it was told in one go. */
 const FORGOTTEN_TIMES = 3;
@@ -132,7 +132,7 @@ function timeOf(state: State, work: Work, minutes: number): StageTime {
   const fromC = startC(batch, run);
   const pot = { altitudeFt, ...(fromC === undefined ? {} : { fromC }) };
   const planned = plannedMinutes(recipe, stage, lot.weightLb, pot);
-  const factor = factorOf(recipe, lot.weightLb);
+  const factor = scaleFactor(recipe, lot.weightLb);
   const joules = load ? undefined : joulesToBoil(recipe, stage, { ...pot, factor });
   const ratio = minutes / planned;
   return {

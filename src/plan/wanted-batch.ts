@@ -132,7 +132,7 @@ export function quietSpans(
 }
 
 /** Reads `22:00-06:00`; undefined where it is no span of hours. */
-export function quietHours(text: string): QuietHours | undefined {
+export function parseQuietHours(text: string): QuietHours | undefined {
   const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
   if (!match) return undefined;
   const fromMinute = Number(match[1]) * 60 + Number(match[2]);

@@ -2,7 +2,7 @@
  * The clocks. One reading takes all of them at once, since what happened to a machine (set clock,
  * sleep, standstill) shows only in how they moved against each other.
  */
-export type Reading = {
+export type ClockReading = {
   /** Wall clock, epoch milliseconds. Anybody may set it. */
   wallMs: number;
   /**
@@ -20,7 +20,7 @@ export type Reading = {
 
 /** The only door to the time. Never throws, never waits. */
 export type Clock = {
-  read(): Reading;
+  read(): ClockReading;
   /**
    * Calls back once after so many milliseconds (0 or more, of any size); the function returned
    * calls it off. It may come late, and later still after sleep: read the clock again then.

@@ -12,7 +12,7 @@ export type EarsGrammar = {
 };
 
 /** One command that was heard. */
-export type Heard = {
+export type HeardWords = {
   /** The words, lower case, without the wake words. */
   text: string;
   /**
@@ -42,7 +42,7 @@ export type SoundLevel = { levelDb: number; noiseDb: number; speech: boolean };
 
 /** What listening tells its owner. */
 export type EarsEvents = {
-  onHeard(heard: Heard): void;
+  onHeard(heard: HeardWords): void;
   /** Told for everything that was speech and no command. */
   onUnheard?(unheard: Unheard): void;
   /** About four times a second while sound comes in. */

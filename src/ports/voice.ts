@@ -31,7 +31,7 @@ export type VoiceEngine = {
 export type SpeechRank = "alarm" | "prompt" | "answer";
 
 /** One sentence to be said. */
-export type Utterance = {
+export type SpokenSentence = {
   rank: SpeechRank;
   text: string;
   /** A later utterance with the same key takes the place of one that still waits. */
@@ -45,7 +45,7 @@ export type Utterance = {
 };
 
 /** What became of an utterance; `dropped` was never begun. */
-export type UtteranceOutcome = SpeechOutcome | { kind: "dropped"; why: DropReason };
+export type SentenceOutcome = SpeechOutcome | { kind: "dropped"; why: DropReason };
 
 export type DropReason =
   | "hushed"
@@ -60,7 +60,7 @@ export type DropReason =
 /** The voice as the session sees it. */
 export type VoicePort = {
   /** Takes a sentence into the queue and returns at once. */
-  say(utterance: Utterance): void;
+  say(utterance: SpokenSentence): void;
   /** Takes back what waits or is being said under this key, as when an alarm is answered. */
   cancel(key: string): void;
   /** Hushed, only alarms that guard a process are said. */

@@ -6,7 +6,7 @@ import type { FoodClass, Ingredient, Recipe } from "./recipe.ts";
 import { isAlkali, isFat, isLime, isThickener } from "./rules/additions.ts";
 import { isSeasoningFood, SEASONED } from "./rules/produce-weight.ts";
 import { readSaidFood } from "./said-food.ts";
-import { neighborOf, takes } from "./tested-foods.ts";
+import { neighborOf, testedFor } from "./tested-foods.ts";
 
 /**
  * What a person says they put in besides (`I put a banana in`), held against the recipe: part of
@@ -80,7 +80,7 @@ export function gateAddition(recipe: Recipe, tables: ProcessTables, said: string
 /** In the recipe, in what its tables let in, or a clove where tested recipes are seasoned so. */
 function belongs(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
   const named = recipe.ingredients.some((one) => foodsNamed(one.name).includes(food));
-  return named || takes(recipe, tables, food) || mayBeSeasoned(recipe, food);
+  return named || testedFor(recipe, tables, food) || mayBeSeasoned(recipe, food);
 }
 
 function mayBeSeasoned(recipe: Recipe, food: Food): boolean {

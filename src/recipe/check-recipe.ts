@@ -2,7 +2,7 @@ import type { Kinds } from "./kind-in-recipe.ts";
 import type { ProcessTables } from "./process-table.ts";
 import type { Pack, Recipe } from "./recipe.ts";
 import * as acidRules from "./rules/acid-rules.ts";
-import type { Finding, Rule, Subject } from "./rules/finding.ts";
+import type { CheckedRecipe, Finding, Rule } from "./rules/finding.ts";
 import * as foodRules from "./rules/food-rules.ts";
 import * as ingredientRules from "./rules/ingredient-rules.ts";
 import * as processRules from "./rules/process-rules.ts";
@@ -56,7 +56,7 @@ function madeBy(recipe: Recipe, pack: Pack): Recipe {
   return { ...recipe, ingredients: mine };
 }
 
-function subjectOf(recipe: Recipe, tables: ProcessTables, kinds: Kinds): Subject {
+function subjectOf(recipe: Recipe, tables: ProcessTables, kinds: Kinds): CheckedRecipe {
   const known = recipe.processes.flatMap((option) => {
     const table = tables.tables[option.table];
     if (!table) return [];

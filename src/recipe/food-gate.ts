@@ -1,7 +1,7 @@
 import type { Food } from "./foods.ts";
 import type { Library } from "./library.ts";
 import type { Mention } from "./name-foods.ts";
-import { findRecipe, namesOf } from "./names.ts";
+import { findRecipe, recipeNames } from "./names.ts";
 import {
   callsItself,
   hasForms,
@@ -18,7 +18,7 @@ import {
 import { type ProcessTable, type ProcessTables, sourceLine } from "./process-table.ts";
 import type { ProcessOption, Recipe } from "./recipe.ts";
 import { isColor, readSaidFood, type SaidFood, varietyIn } from "./said-food.ts";
-import { neighborSaid, optionsFor, producedFoods, takes } from "./tested-foods.ts";
+import { neighborSaid, optionsFor, producedFoods, testedFor } from "./tested-foods.ts";
 
 /**
  * The food gate: what a person says goes into the jar, held against the foods that a process was
@@ -160,7 +160,7 @@ export function gateFood(
   const said = readFor(recipe, text);
   const { tables } = library;
   const own = producedFoods(recipe).main[0];
-  const isStrange = ({ food }: Mention) => !takes(recipe, tables, food);
+  const isStrange = ({ food }: Mention) => !testedFor(recipe, tables, food);
   const stranger = said.heads.find(isStrange);
   const odd = stranger ?? said.modifiers.find(isStrange);
   if (!odd) {
@@ -195,7 +195,7 @@ function fitting(library: Library, said: SaidFood, text: string) {
     (recipe) =>
       isSeed(recipe) === said.forms.has("seed") &&
       hasForms(recipe, said.forms) &&
-      foods.every((food) => takes(recipe, library.tables, food)) &&
+      foods.every((food) => testedFor(recipe, library.tables, food)) &&
       foods.some((food) => isMain(recipe, food)) &&
       !formFault(recipe, library.tables, text),
   );
@@ -209,7 +209,9 @@ function fitting(library: Library, said: SaidFood, text: string) {
 /** Of several recipes those that have the other words said in one of their names. */
 function narrowed(recipes: Recipe[], words: readonly string[]): Recipe[] {
   return words.reduce((left, word) => {
-    const having = left.filter((recipe) => namesOf(recipe).join(" ").split(/\W+/).includes(word));
+    const having = left.filter((recipe) =>
+      recipeNames(recipe).join(" ").split(/\W+/).includes(word),
+    );
     return having.length > 0 ? having : left;
   }, recipes);
 }
@@ -219,7 +221,9 @@ function isRival({ tables }: Library, recipe: Recipe, said: SaidFood): boolean {
   const { forms } = callsItself(recipe).title;
   if (said.heads.length === 0)
     return said.forms.size > 0 && [...said.forms].every((f) => forms.has(f));
-  const main = said.heads.every(({ food }) => takes(recipe, tables, food) && isMain(recipe, food));
+  const main = said.heads.every(
+    ({ food }) => testedFor(recipe, tables, food) && isMain(recipe, food),
+  );
   return said.forms.size === 0 && main && !isProduct(recipe) && needsBeside(recipe).length === 0;
 }
 
@@ -245,7 +249,7 @@ export function gateBegin(library: Library, text: string, answered: Answered = n
   const named = namedRecipe(library, said, text);
   if (named) {
     const title = titleWords(text);
-    const odd = readSaidFood(title).heads.find(({ food }) => !takes(named, tables, food));
+    const odd = readSaidFood(title).heads.find(({ food }) => !testedFor(named, tables, food));
     if (odd && !isSeed(named)) return untested(library, said, text, odd.food, named);
     return tested(named, tables, said, said.heads.length > 0 ? text : "");
   }
@@ -260,7 +264,7 @@ export function gateBegin(library: Library, text: string, answered: Answered = n
   if (found.length > 1 || strict.length === 0 || assumes) {
     return { is: "which", said: text, recipes: found.map(({ id }) => id) };
   }
-  const modifier = said.modifiers.find(({ food }) => !takes(one, tables, food));
+  const modifier = said.modifiers.find(({ food }) => !testedFor(one, tables, food));
   if (modifier && said.forms.size > 0) return untested(library, said, text, modifier.food, one);
   return modifier ? gateFood(library, one, text, answered) : tested(one, tables, said, text);
 }
@@ -294,5 +298,5 @@ function withoutFood(library: Library, said: SaidFood, text: string): FoodGate {
 export function gateTitle(recipe: Recipe, tables: ProcessTables): Food | undefined {
   if (recipe.processes.length === 0) return undefined;
   const named = readSaidFood(titleWords(recipe.title));
-  return named.heads.find(({ food }) => !takes(recipe, tables, food))?.food;
+  return named.heads.find(({ food }) => !testedFor(recipe, tables, food))?.food;
 }

@@ -13,7 +13,7 @@ function key(name: string): string {
 }
 
 /** Everything a recipe is called: its id, its title, its everyday names. */
-export function namesOf(recipe: Recipe): string[] {
+export function recipeNames(recipe: Recipe): string[] {
   return [recipe.id, recipe.title.toLowerCase(), ...recipe.names];
 }
 
@@ -27,6 +27,6 @@ export function findRecipe(recipes: Iterable<Recipe>, said: string): Recipe | un
   const all = [...recipes];
   const byId = all.find((recipe) => recipe.id === said.trim() || key(recipe.id) === wanted);
   if (byId) return byId;
-  const found = all.filter((recipe) => namesOf(recipe).some((name) => key(name) === wanted));
+  const found = all.filter((recipe) => recipeNames(recipe).some((name) => key(name) === wanted));
   return found.length === 1 ? found[0] : undefined;
 }

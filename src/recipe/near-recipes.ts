@@ -1,10 +1,10 @@
 import type { Food } from "./foods.ts";
 import type { Library } from "./library.ts";
-import { namesOf } from "./names.ts";
+import { recipeNames } from "./names.ts";
 import type { Neighbor, ProcessTable, ProcessTables } from "./process-table.ts";
 import type { Recipe } from "./recipe.ts";
 import { readSaidFood, type SaidFood } from "./said-food.ts";
-import { neighborOf, neighborSaid, producedFoods, takes } from "./tested-foods.ts";
+import { neighborOf, neighborSaid, producedFoods, testedFor } from "./tested-foods.ts";
 
 /** What recipes call themselves, and which of them lie nearest to a food none was tested for. */
 
@@ -30,7 +30,7 @@ export function callsItself(recipe: Recipe): Called {
   const known = called.get(recipe);
   if (known) return known;
   const found = {
-    all: readSaidFood(namesOf(recipe).join(", ")),
+    all: readSaidFood(recipeNames(recipe).join(", ")),
     title: readSaidFood(titleWords(recipe.title)),
   };
   called.set(recipe, found);
@@ -96,7 +96,7 @@ export function nearTo(library: Library, food: Food, said: SaidFood): Recipe[] {
 /** Ids of the recipes that were tested for a food and are of it, in whatever form. */
 export function insteadOf(library: Library, food: Food): string[] {
   return [...library.recipes.values()]
-    .filter((one) => !isSeed(one) && takes(one, library.tables, food) && isMain(one, food))
+    .filter((one) => !isSeed(one) && testedFor(one, library.tables, food) && isMain(one, food))
     .map(({ id }) => id);
 }
 

@@ -5,7 +5,7 @@ import type {
   Locator,
   Pack,
   ProcessOption,
-  Reading,
+  Provenance,
 } from "./recipe.ts";
 
 /**
@@ -22,7 +22,7 @@ export type TableRow = {
   schedule?: string;
   /** Where the row stands: what the table's source says, and what is the row's own. */
   locator: Locator;
-  reading: Reading;
+  reading: Provenance;
 };
 
 /**
@@ -118,7 +118,7 @@ export function rowSourceLine({ locator, reading }: Pick<TableRow, "locator" | "
 }
 
 /** What is said beside the terms of a row that is remembered; undefined of any other. */
-export function memoryNote({ reading }: { reading?: Reading }): string | undefined {
+export function memoryNote({ reading }: { reading?: Provenance }): string | undefined {
   if (reading !== "remembered") return undefined;
   return "this time is from memory: compare it with your own guide before you can by it";
 }

@@ -2,7 +2,7 @@ import { CAUTIONS } from "./cautions.ts";
 import { CRITICAL_FACTORS } from "./critical-factors.ts";
 import { LONGEST_MINUTES } from "./duration.ts";
 import type { Kinds } from "./kind-in-recipe.ts";
-import { type Path, type Problem, readYaml } from "./read-yaml.ts";
+import { type FileProblem, type Path, readYaml } from "./read-yaml.ts";
 import type { After, CriticalFactor, Recipe, Stage } from "./recipe.ts";
 import { type RecipeFile, recipeSchema } from "./schema.ts";
 import { structureFaults } from "./structure.ts";
@@ -12,7 +12,7 @@ export type RecipeLines = Record<string, number>;
 
 export type RecipeRead =
   | { ok: true; recipe: Recipe; lines: RecipeLines }
-  | { ok: false; problems: Problem[] };
+  | { ok: false; problems: FileProblem[] };
 
 type StageFile = RecipeFile["stages"][number];
 

@@ -5,7 +5,7 @@ import type {
   ProcessTables,
   TableRow,
 } from "./process-table.ts";
-import { type Path, type Problem, readYaml } from "./read-yaml.ts";
+import { type FileProblem, type Path, readYaml } from "./read-yaml.ts";
 import { type TablesFile, tablesSchema } from "./schema.ts";
 
 /** Upper edges of the printed bands, feet; the last band of 3 or 4 is open. */
@@ -13,7 +13,9 @@ const BAND_EDGES_FT = { 3: [1000, 6000], 4: [1000, 3000, 6000] } as const;
 const DIAL_EDGES_FT = [2000, 4000, 6000, 8000];
 const WEIGHTED_EDGES_FT = [1000];
 
-export type TablesRead = { ok: true; tables: ProcessTables } | { ok: false; problems: Problem[] };
+export type TablesRead =
+  | { ok: true; tables: ProcessTables }
+  | { ok: false; problems: FileProblem[] };
 
 function scheduleOf(written: TablesFile["schedules"][string]): PressureSchedule {
   const { dial, weighted } = written;

@@ -8,13 +8,13 @@ import type { z } from "zod";
  * and anchors, aliases and tags are refused.
  */
 
-export type Problem = { file: string; line: number; message: string };
+export type FileProblem = { file: string; line: number; message: string };
 
 export type Path = readonly (string | number)[];
 
 export type Yaml<T> =
   | { ok: true; value: T; lineOf: (path: Path) => number }
-  | { ok: false; problems: Problem[] };
+  | { ok: false; problems: FileProblem[] };
 
 /** Largest file read, characters. The library's longest, its process tables, has about 40,000. */
 export const LARGEST_FILE = 65_536;
@@ -69,8 +69,8 @@ function keyFaults(map: YAMLMap): { offset: number | undefined; message: string 
   });
 }
 
-function forbidden(document: Document, lines: LineCounter, file: string): Problem[] {
-  const problems: Problem[] = [];
+function forbidden(document: Document, lines: LineCounter, file: string): FileProblem[] {
+  const problems: FileProblem[] = [];
   const add = (offset: number | undefined, message: string): void => {
     problems.push({ file, line: lines.linePos(offset ?? 0).line, message });
   };
@@ -125,8 +125,8 @@ function issueProblems(
   issues: readonly z.core.$ZodIssue[],
   lineOf: (path: Path) => number,
   file: string,
-): Problem[] {
-  return issues.slice(0, MOST_PROBLEMS).flatMap((issue): Problem[] => {
+): FileProblem[] {
+  return issues.slice(0, MOST_PROBLEMS).flatMap((issue): FileProblem[] => {
     const path = issue.path.filter((part) => typeof part !== "symbol");
     if (issue.code === "unrecognized_keys") {
       return issue.keys.slice(0, MOST_PROBLEMS).map((key) => ({
@@ -145,7 +145,7 @@ function lowerFirst(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
-function parse(text: string, file: string, lines: LineCounter): Document | Problem[] {
+function parse(text: string, file: string, lines: LineCounter): Document | FileProblem[] {
   const fault = oversize(text);
   if (fault) return [{ file, line: 1, message: fault }];
   const dashLine = deepDash(text);
@@ -193,6 +193,6 @@ export function readYaml<S extends z.ZodType>(
 }
 
 /** A problem as one line: file, line, what is wrong. */
-export function problemLine(problem: Problem): string {
+export function problemLine(problem: FileProblem): string {
   return `${problem.file}:${problem.line}: ${problem.message}`;
 }

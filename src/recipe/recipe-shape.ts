@@ -4,7 +4,7 @@
  * be, so that a copy made by another version can still be read.
  */
 import * as z from "zod/mini";
-import { GAUGE_KINDS, JAR_SIZES, METHODS, PACKS, READINGS, STAGE_KINDS } from "./recipe.ts";
+import { GAUGE_KINDS, JAR_SIZES, METHODS, PACKS, PROVENANCES, STAGE_KINDS } from "./recipe.ts";
 
 export type Infer<S extends z.ZodMiniType> = z.infer<S>;
 
@@ -238,7 +238,7 @@ export const processTerms = z.object({
   source: text,
   /** Where the row stands, and how it was read. Missing in journals from before they were kept. */
   locator: z.optional(locator),
-  reading: z.optional(z.enum(READINGS)),
+  reading: z.optional(z.enum(PROVENANCES)),
   /** True where the process is under ten minutes and jars are to be sterile. */
   sterileJars: z.boolean(),
   /** Water over the jar tops, inches; 0 for steam and pressure. */

@@ -49,8 +49,8 @@ export type GaugeKind = (typeof GAUGE_KINDS)[number];
  * How a row of a table came here: `read` in the publication itself, `copied` from another's copy
  * of it, or `remembered`, some of it at least.
  */
-export const READINGS = ["read", "copied", "remembered"] as const;
-export type Reading = (typeof READINGS)[number];
+export const PROVENANCES = ["read", "copied", "remembered"] as const;
+export type Provenance = (typeof PROVENANCES)[number];
 
 export type FoodClass = shape.Infer<typeof shape.foodClass>;
 export type IngredientRole = shape.Infer<typeof shape.ingredientRole>;

@@ -2,7 +2,7 @@ import { validate } from "node-cron";
 import { z } from "zod";
 import { parseAmount } from "./amount.ts";
 import { parseDuration, parseWindow } from "./duration.ts";
-import { JAR_SIZES, METHODS, PACKS, READINGS, STAGE_KINDS } from "./recipe.ts";
+import { JAR_SIZES, METHODS, PACKS, PROVENANCES, STAGE_KINDS } from "./recipe.ts";
 import { foodClass, ingredientRole, stageUse } from "./recipe-shape.ts";
 
 /**
@@ -74,7 +74,7 @@ const locatorSchema = sourceSchema.partial().extend({
   page: text(20).optional(),
   disagrees: text(300).optional(),
 });
-const reading = z.enum(READINGS);
+const reading = z.enum(PROVENANCES);
 
 const ingredient = z.strictObject({
   id,

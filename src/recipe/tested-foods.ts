@@ -75,7 +75,7 @@ export function optionsFor(recipe: Recipe, tables: ProcessTables, food: Food): P
 }
 
 /** Whether a recipe was tested for a food; one without a process takes what it is named for. */
-export function takes(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
+export function testedFor(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
   if (recipe.processes.length > 0) return optionsFor(recipe, tables, food).length > 0;
   const { main, all } = producedFoods(recipe);
   return main.includes(food) || all.includes(food);

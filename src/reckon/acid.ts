@@ -8,7 +8,7 @@ import {
   solvePh,
   strongIonsAt,
 } from "./charge-balance.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { ProduceBuffer } from "./produce-buffers.ts";
 import { findProduceBuffer, PRODUCE_BUFFERS } from "./produce-buffers.ts";
@@ -144,7 +144,7 @@ function notesFor(mix: PickleMix, unknown: readonly string[]): string[] {
  * estimated from the charge balance (to one decimal, with its range). Produce counts at its full
  * weight: nothing is taken off for salting and draining, which would only raise the percent.
  */
-export function acidAtEquilibrium(mix: PickleMix): Outcome<AcidReckoned> {
+export function acidAtEquilibrium(mix: PickleMix): Result<AcidReckoned> {
   const { least, most } = VINEGAR_STRENGTH;
   if (!(mix.strengthPercent >= least && mix.strengthPercent <= most)) {
     return fail(
@@ -191,7 +191,7 @@ export type AcidShare = { vinegarMl: number; strengthPercent: number; produceG: 
  * arithmetic, no model. Under 100 the jar is not the tested recipe; 100 or more says only that
  * this one thing was not cut.
  */
-export function acidAgainstTested(mine: AcidShare, tested: AcidShare): Outcome<Reckoned> {
+export function acidAgainstTested(mine: AcidShare, tested: AcidShare): Result<Reckoned> {
   const perKg = (share: AcidShare) =>
     (share.vinegarMl * share.strengthPercent) / 100 / (share.produceG / 1000);
   if (!(mine.produceG > 0 && tested.produceG > 0 && perKg(tested) > 0)) {

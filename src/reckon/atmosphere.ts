@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { withCommas } from "./reckoned.ts";
@@ -36,7 +36,7 @@ export function altitudeOfPressureFt(pressureKpa: number): number {
 }
 
 /** The altitude itself, or an error where nobody cooks. */
-export function checkedAltitudeFt(altitudeFt: number): Outcome<number> {
+export function checkedAltitudeFt(altitudeFt: number): Result<number> {
   if (altitudeFt >= LOWEST_FT && altitudeFt <= HIGHEST_FT) return ok(altitudeFt);
   const said = withCommas(altitudeFt);
   return fail(
@@ -46,7 +46,7 @@ export function checkedAltitudeFt(altitudeFt: number): Outcome<number> {
 }
 
 /** Air pressure at an altitude, kPa, with the range of ordinary weather. */
-export function airPressure(altitudeFt: number): Outcome<Reckoned & { psi: number }> {
+export function airPressure(altitudeFt: number): Result<Reckoned & { psi: number }> {
   const checked = checkedAltitudeFt(altitudeFt);
   if (!checked.ok) return checked;
   const value = standardPressureKpa(altitudeFt);

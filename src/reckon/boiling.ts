@@ -7,7 +7,7 @@ import {
   standardPressureKpa,
   WEATHER_SHARE,
 } from "./atmosphere.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { SATURATION_SOURCE, saturationPressureKpa, saturationTemperatureC } from "./saturation.ts";
@@ -32,9 +32,7 @@ function altitudeOfBoilFt(boilsAtF: number): number {
 }
 
 /** Boiling point at an altitude, °F, with the range of ordinary weather. */
-export function boilingPointAtAltitude(
-  altitudeFt: number,
-): Outcome<Reckoned & { celsius: number }> {
+export function boilingPointAtAltitude(altitudeFt: number): Result<Reckoned & { celsius: number }> {
   const checked = checkedAltitudeFt(altitudeFt);
   if (!checked.ok) return checked;
   const pressureKpa = standardPressureKpa(altitudeFt);
@@ -60,7 +58,7 @@ export function boilingPointAtAltitude(
  */
 export function boilingPointAtPressure(
   pressureKpa: number,
-): Outcome<Reckoned & { celsius: number }> {
+): Result<Reckoned & { celsius: number }> {
   if (!(pressureKpa >= 50 && pressureKpa <= 110)) {
     return fail(
       `--pressure: ${pressureKpa.toFixed(1)} kPa is not the air of any kitchen (50 to 110 kPa); ` +
@@ -80,7 +78,7 @@ export function boilingPointAtPressure(
 }
 
 /** Altitude from a measured boil, ft; the range is a thermometer 1 °F off and the weather. */
-export function altitudeFromBoil(boilsAtF: number): Outcome<Reckoned> {
+export function altitudeFromBoil(boilsAtF: number): Result<Reckoned> {
   const least = boilingPointF(HIGHEST_FT);
   const most = boilingPointF(LOWEST_FT);
   if (!(boilsAtF >= least && boilsAtF <= most)) {
@@ -134,7 +132,7 @@ export function judgeBoil(measuredF: number, altitudeFt: number): BoilJudgement 
 export const JELLING_ABOVE_BOIL_F = 8;
 
 /** Temperature at which a jelly sets, °F: 8 °F above where water boils, within 1 °F. */
-export function jellingPoint(altitudeFt: number): Outcome<Reckoned & { celsius: number }> {
+export function jellingPoint(altitudeFt: number): Result<Reckoned & { celsius: number }> {
   const boil = boilingPointAtAltitude(altitudeFt);
   if (!boil.ok) return boil;
   const value = boil.value.value + JELLING_ABOVE_BOIL_F;

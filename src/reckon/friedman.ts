@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 
 export type FriedmanResult = {
@@ -72,7 +72,7 @@ function rankSums(rankings: readonly number[][]): Map<string, number> {
  * `scores[taster][thing]`, any numbers; ties get the middle rank and are permuted as they are.
  * Two to five things; up to 60, 25 or 12 tasters for three, four or five.
  */
-export function friedman(scores: readonly (readonly number[])[]): Outcome<FriedmanResult> {
+export function friedman(scores: readonly (readonly number[])[]): Result<FriedmanResult> {
   const things = scores[0]?.length ?? 0;
   const tasters = scores.length;
   const most = MOST_TASTERS[things];

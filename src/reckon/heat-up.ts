@@ -2,7 +2,7 @@ import { checkedAltitudeFt } from "./atmosphere.ts";
 import { boilingPointF } from "./boiling.ts";
 import type { Burner, EfficiencyBelief } from "./burner.ts";
 import { BURNER_EFFICIENCY, expectedEfficiency, priorEfficiency } from "./burner.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok, refuse } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { celsiusOf, fahrenheitOf } from "./units.ts";
@@ -89,7 +89,7 @@ function efficiencyFor(question: HeatUpQuestion): { middle: number; low: number;
   return { ...expected, high: Math.min(expected.high, 0.95) };
 }
 
-function checked(question: HeatUpQuestion): Outcome<number> {
+function checked(question: HeatUpQuestion): Result<number> {
   const altitude = checkedAltitudeFt(question.altitudeFt);
   if (!altitude.ok) return altitude;
   if (!(question.pot.waterG > 0 && question.pot.waterG <= 200_000)) {
@@ -114,7 +114,7 @@ function checked(question: HeatUpQuestion): Outcome<number> {
  * Minutes for a pot to come to a boil or a temperature: an estimate to plan by, with its 90 %
  * range. A process is timed only from a boil that was seen. Refused where the burner cannot.
  */
-export function heatUp(question: HeatUpQuestion): Outcome<Reckoned> {
+export function heatUp(question: HeatUpQuestion): Result<Reckoned> {
   const target = checked(question);
   if (!target.ok) return target;
   const { waterG } = question.pot;

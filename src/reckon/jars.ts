@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 
@@ -29,7 +29,7 @@ export type JarsReckoned = Reckoned & {
  * Jars a weight of produce fills, by the published pounds per load, to the nearest jar, with the
  * range nine kitchens in ten fall in.
  */
-export function jarsFromProduce(question: JarsQuestion): Outcome<JarsReckoned> {
+export function jarsFromProduce(question: JarsQuestion): Result<JarsReckoned> {
   const { weightLb, publishedLb, publishedJars, cannerHolds } = question;
   if (!(weightLb > 0)) return fail("--for: no produce, no jars; give its weight, as 12lb");
   if (cannerHolds !== undefined && !(Number.isInteger(cannerHolds) && cannerHolds > 0)) {

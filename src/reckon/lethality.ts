@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { FOR_THE_RECORD } from "./reckoned.ts";
@@ -137,7 +137,7 @@ export type Lethality = Reckoned & {
 export function lethality(
   readings: readonly LogReading[],
   reference: LethalReference,
-): Outcome<Lethality> {
+): Result<Lethality> {
   if (!(reference.zC >= 2 && reference.zC <= 60)) {
     return fail("--z: 4 to 108 F (2 to 60 C) is a z of anything; for example 18F or 10C");
   }

@@ -1,5 +1,5 @@
 /** The words numbers are made of, with what each is worth. */
-export const UNITS: Readonly<Record<string, number>> = {
+export const ONES: Readonly<Record<string, number>> = {
   zero: 0,
   one: 1,
   two: 2,
@@ -35,7 +35,7 @@ export const TENS: Readonly<Record<string, number>> = {
   ninety: 90,
 };
 
-const SMALL = [...Object.keys(UNITS), ...Object.keys(TEENS)];
+const SMALL = [...Object.keys(ONES), ...Object.keys(TEENS)];
 
 /** A whole number below sixty in words, none as "no"; any other in digits. */
 export function numberWords(value: number): string {

@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { QuantityKind } from "./units.ts";
 import { KIND_WORDS, UNITS } from "./units.ts";
@@ -65,7 +65,7 @@ export function quoted(text: string): string {
 type Part = { kind: QuantityKind; value: number; unit: string };
 
 /** The first number with its unit, and the text after them; or what is wrong. */
-function readPart(text: string): Outcome<{ part: Part | null; number: number; rest: string }> {
+function readPart(text: string): Result<{ part: Part | null; number: number; rest: string }> {
   const number = readNumber(text);
   if (!number) return fail(`${quoted(text)} does not begin with a number`);
   if (/^[.,/\d]/.test(number.rest)) {
@@ -95,7 +95,7 @@ export function parseQuantity(
   text: string,
   wanted: readonly QuantityKind[],
   where: string,
-): Outcome<Quantity> {
+): Result<Quantity> {
   const examples = wanted.map((kind) => KIND_WORDS[kind].examples).join(", ");
   const mend = `for example ${examples}`;
   if (text.length > LONGEST) return fail(`${where}: ${quoted(text)} is too long; write ${mend}`);
@@ -130,7 +130,7 @@ export function parseQuantity(
 /**
  * A difference of temperatures, degrees Celsius: `18F` is 10. A reading would take 32 off first.
  */
-export function parseTemperatureSpan(text: string, where: string): Outcome<number> {
+export function parseTemperatureSpan(text: string, where: string): Result<number> {
   const read = parseQuantity(text, ["temperature"], where);
   if (!read.ok) return read;
   const isFahrenheit = unitKey(read.value.unit).startsWith("f");
@@ -142,7 +142,7 @@ export function parsePercent(
   text: string,
   bounds: { least: number; most: number },
   where: string,
-): Outcome<number> {
+): Result<number> {
   const number = readNumber(text);
   if (!number || !/^\s*(?:%|percent)?\s*$/i.test(number.rest)) {
     return fail(`${where}: ${quoted(text)} is no percent; write a number, for example 5`);

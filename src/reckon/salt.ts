@@ -1,6 +1,6 @@
 import type { HouseholdWeight } from "./household-weights.ts";
 import { HOUSEHOLD_WEIGHTS } from "./household-weights.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Reckoned } from "./reckoned.ts";
@@ -69,7 +69,7 @@ export function brine(
   salt: Pick<Quantity, "kind" | "value">,
   water: Pick<Quantity, "kind" | "value">,
   kind: SaltKind = "canning-salt",
-): Outcome<Brine> {
+): Result<Brine> {
   const grams = saltGrams(salt, kind);
   const waterG = waterGrams(water);
   if (!(waterG > 0)) return fail("--water: no water makes no brine; give how much, as 2L");
@@ -121,7 +121,7 @@ export function saltFor(
   percent: number,
   amount: Pick<Quantity, "kind" | "value">,
   basis: SaltBasis = amount.kind === "mass" ? "produce" : "brine",
-): Outcome<Reckoned & { tablespoons: number; basis: SaltBasis }> {
+): Result<Reckoned & { tablespoons: number; basis: SaltBasis }> {
   const most = MOST_PERCENT[basis];
   if (!(percent > 0 && percent <= most)) {
     return fail(`--percent: ${percent} % is no salt for ${basis} (0 to ${most} %); check it`);

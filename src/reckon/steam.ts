@@ -4,7 +4,7 @@ import {
   standardPressureKpa,
   WEATHER_SHARE,
 } from "./atmosphere.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { SATURATION_SOURCE, saturationPressureKpa, saturationTemperatureC } from "./saturation.ts";
@@ -33,7 +33,7 @@ export function steamTemperatureF(gaugePsi: number, altitudeFt: number, airShare
 export function steamTemperature(
   gaugePsi: number,
   altitudeFt: number,
-): Outcome<Reckoned & { celsius: number }> {
+): Result<Reckoned & { celsius: number }> {
   const checked = checkedAltitudeFt(altitudeFt);
   if (!checked.ok) return checked;
   if (!(gaugePsi >= 0 && gaugePsi <= HIGHEST_PSI)) {
@@ -56,7 +56,7 @@ export function steamTemperature(
 }
 
 /** Gauge pressure, psi, at which pure steam has a temperature (boiling point to 30 psi's). */
-export function gaugeForSteam(steamF: number, altitudeFt: number): Outcome<Reckoned> {
+export function gaugeForSteam(steamF: number, altitudeFt: number): Result<Reckoned> {
   const checked = checkedAltitudeFt(altitudeFt);
   if (!checked.ok) return checked;
   const airKpa = standardPressureKpa(altitudeFt);

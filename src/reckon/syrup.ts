@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Reckoned } from "./reckoned.ts";
@@ -28,7 +28,7 @@ export function syrupDensityGPerMl(percent: number): number {
 export function syrup(
   sugar: Pick<Quantity, "kind" | "value">,
   water: Pick<Quantity, "kind" | "value">,
-): Outcome<Reckoned & { millilitres: number }> {
+): Result<Reckoned & { millilitres: number }> {
   const sugarG = sugarGrams(sugar);
   const waterG = waterGrams(water);
   if (!(waterG > 0)) return fail("--water: no water makes no syrup; give how much, as 2L");

@@ -1,4 +1,4 @@
-import type { Outcome } from "./outcome.ts";
+import type { Result } from "./outcome.ts";
 import { fail, ok } from "./outcome.ts";
 import { quoted, readNumber } from "./quantity.ts";
 import { celsiusOf } from "./units.ts";
@@ -61,7 +61,7 @@ function minutesEachOf(text: string): number {
 }
 
 /** Which column is which, from the first row: a heading, or plain numbers time first. */
-function findColumns(first: string[], name: string): Outcome<Columns> {
+function findColumns(first: string[], name: string): Result<Columns> {
   const isHeading = first.some((cell) => /[a-z]{3}/i.test(cell) && !/^\d/.test(cell));
   if (!isHeading) {
     if (first.length < 2) return fail(`${name}: one column only; a time and a temperature are due`);
@@ -131,7 +131,7 @@ export function readTemperatureLog(
   text: string,
   name: string,
   options: LogOptions,
-): Outcome<TemperatureLog> {
+): Result<TemperatureLog> {
   if (text.length > LONGEST_TEXT) return fail(`${name}: over 4 MB; cut it to the process's hours`);
   const lines = text
     .replace(/^\uFEFF/, "")

@@ -1,7 +1,7 @@
 /** The batch log as Markdown, to paste. */
 import type { BatchLog } from "./batch-log.ts";
 import { processWords } from "./pages/batch-page.ts";
-import { momentOf, spanOf, windowOf } from "./words.ts";
+import { dateAndTime, spanOf, windowOf } from "./words.ts";
 
 /** Text that Markdown would read as its own marks, or as HTML, is shown as it is. */
 function plain(value: string | number): string {
@@ -28,7 +28,7 @@ export function batchMarkdown(log: BatchLog): string {
   const stages = log.stages.map((one) => [
     one.title,
     windowOf(one.planned),
-    momentOf(one.startedAt),
+    dateAndTime(one.startedAt),
     one.startedAt === null ? one.state : spanOf(one.minutes),
     one.restarts || "",
   ]);
@@ -43,7 +43,7 @@ export function batchMarkdown(log: BatchLog): string {
   if (log.deviations.length > 0) {
     const rows = log.deviations.map((one) => [
       one.code,
-      momentOf(one.at),
+      dateAndTime(one.at),
       one.detail,
       one.disposition,
     ]);
@@ -64,7 +64,7 @@ export function batchMarkdown(log: BatchLog): string {
     parts.push("## Jars\n\n", table(heads, [row]));
   }
   if (log.notes.length > 0) {
-    const list = log.notes.map((note) => `- ${momentOf(note.at)} ${plain(note.text)}\n`);
+    const list = log.notes.map((note) => `- ${dateAndTime(note.at)} ${plain(note.text)}\n`);
     parts.push("## Notes\n\n", ...list);
   }
   return parts.join("");

@@ -9,7 +9,7 @@ import { runOfRole } from "../kitchen/owners.ts";
 import {
   type Batch,
   type Load,
-  type Reading,
+  type Measurement,
   type State,
   type Stretch,
   wallOf,
@@ -21,7 +21,7 @@ import { LOW_TEMPERATURE_F } from "../reckon/trade-numbers.ts";
 export type Point = { at: number; value: number };
 
 /** From and to, wall ms. */
-export type Span = { from: number; to: number };
+export type TimeSpan = { from: number; to: number };
 
 export type Trace = {
   what: string;
@@ -35,9 +35,9 @@ export type Trace = {
   /** Those of them that lie within the process; null where it belongs to none. */
   minutesInProcess: number | null;
   /** Process from and to, wall ms, where it belongs to one. */
-  process: Span | null;
+  process: TimeSpan | null;
   /** While the condition was lost, as it was told; nothing is joined or counted across one. */
-  losses: Span[];
+  losses: TimeSpan[];
 };
 
 /** A single reading is a fact for the table, not a curve. */
@@ -70,15 +70,15 @@ export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
 }
 
 /** From the end of each stretch that was lost to the next beginning, or to the end. */
-function lossesOf(stretches: readonly Stretch[], until: number): Span[] {
+function lossesOf(stretches: readonly Stretch[], until: number): TimeSpan[] {
   return stretches.flatMap(({ to, ended }, at) => {
     if (to === undefined || ended === "out") return [];
     return [{ from: to, to: Math.max(to, stretches[at + 1]?.from ?? until) }];
   });
 }
 
-function grouped(readings: readonly Reading[]): [string, string, Reading[]][] {
-  const groups = new Map<string, [string, string, Reading[]]>();
+function grouped(readings: readonly Measurement[]): [string, string, Measurement[]][] {
+  const groups = new Map<string, [string, string, Measurement[]]>();
   for (const reading of readings) {
     const key = `${reading.what}\n${reading.unit}`;
     const group = groups.get(key);
@@ -106,7 +106,7 @@ function targetOf(load: Load, unit: string): Trace["target"] {
 
 function traceOf(
   state: State,
-  readings: readonly Reading[],
+  readings: readonly Measurement[],
   base: Omit<Trace, "points" | "minutesAtTarget" | "minutesInProcess">,
 ): Trace {
   const points = readings
@@ -125,7 +125,7 @@ function traceOf(
 export function minutesAtOrAbove(
   points: readonly Point[],
   value: number,
-  losses: readonly Span[] = [],
+  losses: readonly TimeSpan[] = [],
 ): number {
   let ms = 0;
   for (let i = 1; i < points.length; i++) {
@@ -142,13 +142,13 @@ export function minutesAtOrAbove(
 }
 
 /** Near enough to each other, and nothing lost between them. */
-function areJoined(a: Point, b: Point, losses: readonly Span[]): boolean {
+function areJoined(a: Point, b: Point, losses: readonly TimeSpan[]): boolean {
   if (b.at - a.at > LONGEST_JOIN_MS) return false;
   return !losses.some(({ from, to }) => from < b.at && to > a.at);
 }
 
 /** Pieces of a trace whose readings are joined by a line. */
-export function joined(points: readonly Point[], losses: readonly Span[] = []): Point[][] {
+export function joined(points: readonly Point[], losses: readonly TimeSpan[] = []): Point[][] {
   const pieces: Point[][] = [];
   for (const point of points) {
     const piece = pieces.at(-1);
@@ -163,7 +163,7 @@ export function joined(points: readonly Point[], losses: readonly Span[] = []): 
  * At most about `most` points that keep the first, the last, and in each even slice of time the
  * lowest and the highest, in their order.
  */
-export function thinned(points: readonly Point[], most: number): Point[] {
+export function thinnedPoints(points: readonly Point[], most: number): Point[] {
   if (points.length <= most) return [...points];
   const first = points[0] as Point;
   const last = points.at(-1) as Point;

@@ -2,12 +2,12 @@
 import { localIso } from "../kitchen/time.ts";
 
 /** `14:03` of a wall instant. */
-export function clockOf(wallMs: number, zone: string): string {
+export function clockTime(wallMs: number, zone: string): string {
   return localIso(wallMs, zone).slice(11, 16);
 }
 
 /** `2027-08-14 14:03` of an ISO text; empty for none. */
-export function momentOf(iso: string | null): string {
+export function dateAndTime(iso: string | null): string {
   return iso === null ? "" : `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
 }
 

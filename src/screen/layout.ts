@@ -20,7 +20,7 @@ import { shelfSection } from "./shelf-section.ts";
 import { talkSection } from "./talk-section.ts";
 import { welcomeSection } from "./welcome-section.ts";
 
-export type Frame = {
+export type ScreenFrame = {
   rows: Row[];
   /** Where the cursor of the typed line stands; absent where that line is not shown. */
   cursor?: { x: number; y: number };
@@ -32,7 +32,7 @@ const GAP = 3;
 const WHOLE = Number.MAX_SAFE_INTEGER;
 
 /** Draws a view for a window; every row is given, so a frame of a window is always as high. */
-export function layOut(view: View, columns: number, rows: number): Frame {
+export function layOut(view: View, columns: number, rows: number): ScreenFrame {
   const width = Math.max(0, Math.floor(columns) - 1);
   const height = Math.max(0, Math.floor(rows) - 1);
   if (width === 0 || height === 0) return { rows: [] };
@@ -40,7 +40,7 @@ export function layOut(view: View, columns: number, rows: number): Frame {
   const edges = [...sections.top, body(sections), ...sections.bottom];
   const heights = share(edges, height);
   const drawn: Row[] = [];
-  let cursor: Frame["cursor"];
+  let cursor: ScreenFrame["cursor"];
   for (const [index, section] of edges.entries()) {
     const own = heights[index] ?? 0;
     if (own === 0) continue;

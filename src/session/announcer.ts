@@ -4,7 +4,7 @@ import type { BellPort } from "../ports/bell.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import { dayAndTime } from "../review/day-and-time.ts";
 import type { ShowNotice } from "./desktop-notice.ts";
-import type { Told } from "./open-session.ts";
+import type { CameDue } from "./open-session.ts";
 
 export type AnnouncerParts = {
   print(line: string): void;
@@ -15,7 +15,7 @@ export type AnnouncerParts = {
 };
 
 export type Announcement = {
-  told: readonly Told[];
+  told: readonly CameDue[];
   hushed: boolean;
   wallMs: number;
   zone: State["zone"];

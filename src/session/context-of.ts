@@ -3,17 +3,23 @@ import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import {
   type AnswerKind,
   type Question as Asked,
+  answerKind,
   shownQuestion,
-  takes,
 } from "../kitchen/questions.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
-import type { Context, NamedBatch, NamedLoad, NamedStage, Question } from "../language/context.ts";
+import type {
+  Context,
+  NamedBatch,
+  NamedLoad,
+  NamedStage,
+  OpenQuestion,
+} from "../language/context.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { type Pending, YES_NO } from "./dialogue.ts";
 
-const KINDS: Record<AnswerKind, Question["kind"]> = {
+const KINDS: Record<AnswerKind, OpenQuestion["kind"]> = {
   "yes-no": "yes-no",
   choice: "choice",
   percent: "percent",
@@ -24,18 +30,18 @@ const KINDS: Record<AnswerKind, Question["kind"]> = {
   count: "number",
 };
 
-function kindOf(question: Asked): Question {
-  const kind = KINDS[takes(question)];
+function kindOf(question: Asked): OpenQuestion {
+  const kind = KINDS[answerKind(question)];
   const choices = question.alsoSaid ?? question.choices;
   return { kind, guards: true, ...(kind === "choice" ? { choices: choices ?? [] } : {}) };
 }
 
-function asked(question: Asked): Question {
+function asked(question: Asked): OpenQuestion {
   const { kind, detail } = question;
   return { ...kindOf(question), key: kind === "factor" && detail ? detail : kind };
 }
 
-function pendingKind(pending: Pending): Question {
+function pendingKind(pending: Pending): OpenQuestion {
   if (YES_NO.has(pending.expects)) return { kind: "yes-no" };
   if (pending.expects === "which") {
     return { kind: "choice", choices: pending.choices.map((choice) => choice.label) };

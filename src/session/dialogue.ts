@@ -3,7 +3,7 @@
  * It is not kept in the journal, and a changed mind simply says something else.
  */
 import type { Command } from "../kitchen/command.ts";
-import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
+import type { Decision, Wish } from "../kitchen/decide/outcome.ts";
 import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions.ts";
 import { UNSURE } from "../language/answers.ts";
 import { pickChoices } from "../language/choosing.ts";
@@ -11,7 +11,7 @@ import { MEANINGS } from "../language/intents/all.ts";
 import { CERTAIN } from "../language/understand.ts";
 import { askedBack } from "../speech/intents.ts";
 
-export type Pending = Extract<Outcome, { kind: "ask" }>;
+export type Pending = Extract<Decision, { kind: "ask" }>;
 
 export type Resolved =
   /** The answer: the command is decided again with it. */

@@ -4,7 +4,7 @@ import type { Command } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import type { Library } from "../recipe/library.ts";
-import { pantry } from "../review/shelf/pantry.ts";
+import { pantryOf } from "../review/shelf/pantry.ts";
 import { seedLife, seedReports } from "../review/shelf/seeds.ts";
 import { telling } from "../speech/intents.ts";
 import type { Conversation } from "./conversation.ts";
@@ -18,7 +18,7 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
   const { state, now, library, pending } = place;
   const answer = telling(state, command, now, {
     library,
-    pantry: () => pantry(state, now),
+    pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,
     examples: () => examplesNow(state, pending),

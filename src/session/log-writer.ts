@@ -6,7 +6,7 @@ import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply } from "../kitchen/evolve.ts";
 import type { State } from "../kitchen/state.ts";
-import type { Clock, Reading } from "../ports/clock.ts";
+import type { Clock, ClockReading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import { recordOf } from "./reading/journal-records.ts";
 
@@ -101,11 +101,11 @@ export class LogWriter {
   }
 
   /** The clocks to the side file: after every event, and in between while something is kept. */
-  keepBeat(reading: Reading): void {
+  keepBeat(reading: ClockReading): void {
     if (reading.monoMs - this.lastBeatMs >= HEARTBEAT_MS) this.beat(reading);
   }
 
-  beat(reading: Reading): void {
+  beat(reading: ClockReading): void {
     const { disk, folder, journal } = this.parts;
     this.lastBeatMs = reading.monoMs;
     if (!journal.owned) return;

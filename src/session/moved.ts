@@ -2,7 +2,7 @@
 import type { Command } from "../kitchen/command.ts";
 import { decide } from "../kitchen/decide/decide.ts";
 import { movedTo } from "../kitchen/decide/decide-corrections.ts";
-import type { Deciding, Outcome } from "../kitchen/decide/outcome.ts";
+import type { Deciding, Decision } from "../kitchen/decide/outcome.ts";
 
 /** What was done last, and the id it was written under. */
 export type LastDone = { command: Command; cmd: string };
@@ -11,7 +11,7 @@ export type LastDone = { command: Command; cmd: string };
 export function moved(
   { state, now, library, wish }: Deciding,
   last: LastDone | undefined,
-): Outcome | undefined {
+): Decision | undefined {
   const { command } = wish;
   if (command.intent !== "instead") return undefined;
   return movedTo({ state, now, library, wish: { ...wish, command } }, last, (without, meant) =>

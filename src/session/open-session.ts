@@ -18,7 +18,7 @@ import { questions } from "../kitchen/questions.ts";
 import { sealedFacts, unknownOwners } from "../kitchen/sealed-places.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
-import type { Clock, Reading } from "../ports/clock.ts";
+import type { Clock, ClockReading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Line } from "../ports/view.ts";
 import type { VoicePort } from "../ports/voice.ts";
@@ -57,14 +57,14 @@ export type OpenParts = {
 };
 
 /** Something that came due while nobody was there, as told at the opening; `at` is wall ms. */
-export type Told = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
+export type CameDue = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
 
 export type OpenedSession = {
   session: Session;
   notices: string[];
   damaged: boolean;
   /** What came due meanwhile and was written down as due by this opening. */
-  told: Told[];
+  told: CameDue[];
 };
 
 /** How far apart two looks at the clocks are expected, ms. */
@@ -134,7 +134,7 @@ function beginningMissing(ids: string[]): string {
 }
 
 /** What came due meanwhile, with how long ago; nothing where there is nothing to say of it. */
-function tellDue(state: State, item: DueItem, now: number): Told[] {
+function tellDue(state: State, item: DueItem, now: number): CameDue[] {
   const { key, rank } = item;
   const warming = item.what === "warm-up";
   const text = warming ? lightTheCanner(state, item, now) : dueSentence(state, item);
@@ -176,7 +176,7 @@ function runningNow(state: State): string[] {
 export function resumeTime(
   state: State,
   beat: Heartbeat | undefined,
-  reading: Reading,
+  reading: ClockReading,
 ): { timeline: KitchenTimeline; from: number; byWall: boolean } {
   if (state.history.length === 0) {
     return { timeline: KitchenTimeline.begin(reading), from: reading.wallMs, byWall: false };
@@ -201,7 +201,7 @@ export function resumeTime(
 function openingFacts(
   parts: OpenParts,
   state: State,
-  time: { now: number; from: number; byWall: boolean; reading: Reading },
+  time: { now: number; from: number; byWall: boolean; reading: ClockReading },
 ): DatedFact[] {
   const { now, from, byWall, reading } = time;
   const facts: DatedFact[] = [];

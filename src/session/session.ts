@@ -7,7 +7,7 @@ import { agenda } from "../kitchen/agenda.ts";
 import type { Command, Evidence } from "../kitchen/command.ts";
 import { decide, decideKeyPress, decideWake } from "../kitchen/decide/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
-import type { Outcome, Wish } from "../kitchen/decide/outcome.ts";
+import type { Decision, Wish } from "../kitchen/decide/outcome.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { fork } from "../kitchen/evolve.ts";
 import { questions, questionToAsk } from "../kitchen/questions.ts";
@@ -26,7 +26,7 @@ import { Announcements, speaksOfAltitude } from "./announcements.ts";
 import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
 import { Conversation, LOG_KEY, withoutClaims } from "./conversation.ts";
-import { DayPlan } from "./day/day-plan.ts";
+import { DayPlanner } from "./day/day-plan.ts";
 import { comesFirst, type Pending, resolve, survives } from "./dialogue.ts";
 import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { answered, saidAgain } from "./known.ts";
@@ -59,14 +59,14 @@ export class Session {
   /** Sentences in a row that meant nothing. */
   private misses = 0;
   private closed = false;
-  private readonly dayPlan: DayPlan;
+  private readonly dayPlan: DayPlanner;
   private stopTick: (() => void) | undefined;
   private readonly outlook = new Outlook();
 
   constructor(parts: SessionParts) {
     this.parts = parts;
     this.sealed = parts.sealed;
-    this.dayPlan = new DayPlan({ ...parts, state: () => this.state });
+    this.dayPlan = new DayPlanner({ ...parts, state: () => this.state });
     this.talk = new Conversation({
       voice: parts.voice,
       wallMs: () => wallOf(this.state, this.now()),
@@ -292,7 +292,7 @@ export class Session {
     return evidence.strength;
   }
 
-  private decided(wish: Wish, now: number): Outcome {
+  private decided(wish: Wish, now: number): Decision {
     const { library } = this.parts;
     const outcome =
       this.dayPlan.outcome(wish, now) ??
@@ -301,7 +301,7 @@ export class Session {
     return this.second ? doubted(this.second, outcome, wish, now) : outcome;
   }
 
-  private follow(outcome: Outcome, command: Command | undefined, now: number): boolean {
+  private follow(outcome: Decision, command: Command | undefined, now: number): boolean {
     switch (outcome.kind) {
       case "done": {
         this.talk.stopReading();

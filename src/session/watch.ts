@@ -10,7 +10,7 @@ import type { Clock } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Library } from "../recipe/library.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
-import { resumeTime, type Told } from "./open-session.ts";
+import { type CameDue, resumeTime } from "./open-session.ts";
 import { type ReadKitchen, readKitchen } from "./reading/read-kitchen.ts";
 import { inShortSession } from "./short-session.ts";
 
@@ -23,10 +23,10 @@ export type WatchParts = {
 };
 
 /** What one look found. `hushed`: a person asked for quiet. */
-export type Look =
+export type WatchFinding =
   | { kind: "quiet" }
   | { kind: "kitchen-open" }
-  | { kind: "told"; told: Told[]; hushed: boolean; notRecorded?: string }
+  | { kind: "told"; told: CameDue[]; hushed: boolean; notRecorded?: string }
   | { kind: "unreadable"; message: string };
 
 /** Clocks and journal are looked at this often, since machines sleep and clocks are set, ms. */
@@ -51,7 +51,7 @@ export class Watch {
   }
 
   /** Tells nothing itself: what came due is written down as told and handed back. */
-  look(): Look {
+  look(): WatchFinding {
     const { kitchen, state, now } = this.kitchen();
     if (kitchen.unreadable !== undefined) {
       return { kind: "unreadable", message: kitchen.unreadable };
@@ -64,7 +64,7 @@ export class Watch {
     return due.length === 0 ? { kind: "quiet" } : this.write(due, state, now, bootMs);
   }
 
-  private write(due: readonly DueItem[], state: State, now: number, bootMs: number): Look {
+  private write(due: readonly DueItem[], state: State, now: number, bootMs: number): WatchFinding {
     const { folder, library, version, disk, clock } = this.parts;
     const answer = inShortSession(folder, library, version, (_, opened) => opened.told, {
       disk,
@@ -79,7 +79,7 @@ export class Watch {
         : { kind: "told", told: answer.value, hushed };
     }
     if (answer.why === "held") return { kind: "kitchen-open" };
-    const told = due.map((item): Told => {
+    const told = due.map((item): CameDue => {
       this.unwritten.add(item.key);
       const { key, rank } = item;
       const at = Math.round(wallOf(state, item.at));
@@ -89,7 +89,7 @@ export class Watch {
   }
 
   /** Looks now and from then on until stopped, at the latest every half minute. */
-  start(tell: (look: Look) => void): void {
+  start(tell: (look: WatchFinding) => void): void {
     const turn = () => {
       if (this.stopped) return;
       tell(this.look());

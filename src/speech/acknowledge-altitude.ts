@@ -1,6 +1,6 @@
 /** What is answered to an altitude: what it means for jars that are in a canner, or were. */
 
-import { clockOf } from "../kitchen/agenda.ts";
+import { stageClock } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { current } from "../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
@@ -65,7 +65,7 @@ export function raisedSentence(told: Told, id: string): string {
   }
   const inches =
     terms.coverIn > old.terms.coverIn ? ` Keep ${terms.coverIn} inches of water on.` : "";
-  const shown = clockOf(process);
+  const shown = stageClock(process);
   if (current(process.kept) && shown) {
     return `${tested}${inches} It runs until ${endClock(told, shown.dueAt)}.`;
   }

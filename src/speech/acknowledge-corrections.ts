@@ -1,5 +1,5 @@
 /** What is answered to a correction, and to a warning that was asked for. */
-import { clockOf } from "../kitchen/agenda.ts";
+import { stageClock } from "../kitchen/agenda.ts";
 import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
@@ -43,7 +43,7 @@ export function warningSentence(
 ): string {
   const run = runOf(ownerOf(told.state, owner), stage);
   if (!run) return "";
-  const clock = clockOf(run);
+  const clock = stageClock(run);
   const before = durationWords(minutes * MINUTE_MS);
   const when = clock ? `, ${at(told, clock.dueAt - minutes * MINUTE_MS)}` : "";
   return `I'll tell you ${before} before ${run.spec.title} ends${when}.`;

@@ -1,6 +1,6 @@
 /** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
 
-import { clockOf } from "../kitchen/agenda.ts";
+import { stageClock } from "../kitchen/agenda.ts";
 import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/altitude-doubts.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
@@ -60,7 +60,7 @@ function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun
   // A jelly's mark is told with its reading.
   if (run.spec.heat?.until === "jelling-point") return "";
   if (kept.needMinutes === 0) return "Boiling.";
-  const shown = clockOf(run);
+  const shown = stageClock(run);
   if (!shown || shown.lost) return "";
   const again = kept.stretches.length > 1 ? "The whole time starts again: " : "";
   const length = durationWords(kept.needMinutes * MINUTE_MS);
@@ -245,6 +245,6 @@ export function vouchedSentence(told: Told, loadId: string, held: boolean): stri
   }
   if (!held)
     return "Then that time does not count. Bring it back and tell me; the whole time starts again.";
-  const shown = run && clockOf(run);
+  const shown = run && stageClock(run);
   return shown ? `Good. It counts, until ${endClock(told, shown.dueAt)}.` : "Good. It counts.";
 }

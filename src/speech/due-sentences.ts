@@ -1,6 +1,6 @@
 /** What is said when something comes due, and when an alarm repeats. */
 
-import { clockOf, type DueItem } from "../kitchen/agenda.ts";
+import { type DueItem, stageClock } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
@@ -82,7 +82,7 @@ export function dueSentence(state: State, item: DueItem): string {
         "Into the canner now; later they are not as tested."
       );
     case "warning": {
-      const dueAt = clockOf(run)?.dueAt;
+      const dueAt = stageClock(run)?.dueAt;
       const left = dueAt === undefined ? "soon" : `in ${durationWords(dueAt - item.at)}`;
       return `${name}: ${title} ends ${left}.`;
     }

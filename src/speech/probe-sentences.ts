@@ -32,11 +32,11 @@ export function fellSentence(shown: string): string {
   return `The probe shows that it fell to ${shown} while nobody watched. That time does not count.`;
 }
 
-export function boilDoubt(shown: string, boilsAt: string): string {
+export function boilDoubtSentence(shown: string, boilsAt: string): string {
   return `The probe shows ${shown}, and water boils at ${boilsAt} here. Is it really a full boil?`;
 }
 
-export function pressureDoubt(shown: string, wanted: string): string {
+export function pressureDoubtSentence(shown: string, wanted: string): string {
   const under = `The probe shows ${shown}, under the ${wanted} that are wanted.`;
   return `${under} Is the pressure really there?`;
 }

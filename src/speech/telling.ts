@@ -1,6 +1,6 @@
 /** Answers to questions people ask, worked out from the clocks and the recipe; nothing changes. */
 
-import { agenda, clockOf } from "../kitchen/agenda.ts";
+import { agenda, stageClock } from "../kitchen/agenda.ts";
 import type { Meant } from "../kitchen/command.ts";
 import { isLost } from "../kitchen/kept.ts";
 import { queue } from "../kitchen/loads/next-load.ts";
@@ -29,7 +29,7 @@ function ticking(state: State): Ticking[] {
   const list: Ticking[] = [];
   for (const owner of activeOwners(state)) {
     for (const run of owner.stages) {
-      const clock = clockOf(run);
+      const clock = stageClock(run);
       if (!clock) continue;
       const name = `${ownerName(state, owner)}, ${run.spec.title}`;
       list.push({ name, dueAt: clock.dueAt, lost: clock.lost, owner, run });

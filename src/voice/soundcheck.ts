@@ -1,5 +1,5 @@
 import type { Clock } from "../ports/clock.ts";
-import type { EarsEvents, EarsGrammar, EarsPort, Heard, SoundLevel } from "../ports/ears.ts";
+import type { EarsEvents, EarsGrammar, EarsPort, HeardWords, SoundLevel } from "../ports/ears.ts";
 import type { SpeechOutcome } from "../ports/voice.ts";
 import type { VoiceChoice } from "./speaking/choose-voice.ts";
 import { readable } from "./speaking/readable.ts";
@@ -81,7 +81,7 @@ async function tryEars(
   problem: (line: string) => void,
 ): Promise<SoundcheckResult["ears"]> {
   const { clock, tell, wakeWords } = parts;
-  let heard: Heard | undefined;
+  let heard: HeardWords | undefined;
   let troubled = false;
   const levels: SoundLevel[] = [];
   await new Promise<void>((resolve) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { agenda, clockOf, comeDue, nextDueAt } from "../../src/kitchen/agenda.ts";
+import { agenda, comeDue, nextDueAt, stageClock } from "../../src/kitchen/agenda.ts";
 import { at, Story } from "./story.ts";
 
 function keysDue(story: Story, minute: number): string[] {
@@ -106,8 +106,8 @@ describe("what comes due", () => {
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });
     const process = () => load.stages.find((run) => run.id === "process");
-    expect(clockOf(process() as never)).toMatchObject({ dueAt: at(85), lost: false });
+    expect(stageClock(process() as never)).toMatchObject({ dueAt: at(85), lost: false });
     story.says(75, "boil-lost");
-    expect(clockOf(process() as never)).toMatchObject({ lost: true });
+    expect(stageClock(process() as never)).toMatchObject({ lost: true });
   });
 });

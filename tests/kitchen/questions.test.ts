@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { questions, questionToAsk, seasonOf } from "../../src/kitchen/questions.ts";
+import { gaugeYear, questions, questionToAsk } from "../../src/kitchen/questions.ts";
 import { at, Story, told } from "./story.ts";
 
 function kinds(story: Story): string[] {
@@ -101,6 +101,6 @@ describe("questions that guard safety", () => {
     });
     story.begins(0, "snap-beans");
     expect(kinds(story)).toContain("gauge-tested");
-    expect(seasonOf(story.state, at(0))).toBe(2027);
+    expect(gaugeYear(story.state, at(0))).toBe(2027);
   });
 });

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Intent, SlotsOf } from "../../src/kitchen/command.ts";
 import { decide } from "../../src/kitchen/decide/decide.ts";
-import type { Outcome } from "../../src/kitchen/decide/outcome.ts";
+import type { Decision } from "../../src/kitchen/decide/outcome.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply, replay } from "../../src/kitchen/evolve.ts";
 import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
@@ -37,7 +37,7 @@ class Shelf {
     this.now = this.state.lastW + hours * HOUR_MS;
   }
 
-  says<I extends Intent>(intent: I, slots: SlotsOf[I]): Outcome {
+  says<I extends Intent>(intent: I, slots: SlotsOf[I]): Decision {
     const wish = { command: commandOf(this.state, intent, slots) };
     this.now += 1000;
     const outcome = decide(this.state, wish, this.now, theLibrary());

@@ -1,6 +1,6 @@
 import type { Command, Intent, SlotsOf } from "../../src/kitchen/command.ts";
 import { decide, decideWake } from "../../src/kitchen/decide/decide.ts";
-import type { Outcome, Wish } from "../../src/kitchen/decide/outcome.ts";
+import type { Decision, Wish } from "../../src/kitchen/decide/outcome.ts";
 import type { DatedFact, Fact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply } from "../../src/kitchen/evolve.ts";
 import { questionToAsk } from "../../src/kitchen/questions.ts";
@@ -61,7 +61,7 @@ export class Story {
     intent: I,
     slots: SlotsOf[I] = {} as SlotsOf[I],
     more: Omit<Wish, "command"> & Pick<Command, "confirms"> = {},
-  ): Outcome {
+  ): Decision {
     const { confirms = [], ...rest } = more;
     const command = { ...commandOf(this.state, intent, slots), confirms };
     const wish: Wish = { command, ...rest };
@@ -135,7 +135,7 @@ export class Story {
 }
 
 /** What an outcome writes down, by type; the reason of a refusal; the text of a question. */
-export function told(outcome: Outcome): string | string[] {
+export function told(outcome: Decision): string | string[] {
   if (outcome.kind === "done") return outcome.facts.map((fact) => fact.type);
   if (outcome.kind === "refused") return outcome.reason;
   return outcome.kind === "ask" ? outcome.text : "tell";

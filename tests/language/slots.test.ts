@@ -6,14 +6,14 @@ import { pastMomentsAt } from "../../src/language/values/clock-times.ts";
 import { durationsAt } from "../../src/language/values/durations.ts";
 import { futureMomentsAt } from "../../src/language/values/future-times.ts";
 import { jarListAt, numbersAt } from "../../src/language/values/spoken-numbers.ts";
-import { wordsOf } from "../../src/language/words.ts";
+import { utteranceOf } from "../../src/language/words.ts";
 import { ZONE } from "./kitchen-context.ts";
 
 const now = parseIso("2027-08-14T14:00:00", ZONE) ?? 0;
 
 /** The reading that takes all the words, or nothing. */
 function whole<T>(text: string, read: (at: number) => { value: T; next: number }[]): T | undefined {
-  const { words } = wordsOf(text);
+  const { words } = utteranceOf(text);
   return read(0).find(({ next }) => next === words.length)?.value;
 }
 
@@ -39,7 +39,7 @@ describe("numbers", () => {
     ["a hundred and eighty", 180],
     ["0", 0],
   ])("%j is %d", (text, value) => {
-    expect(whole(text, (at) => numbersAt(wordsOf(text).words, at))).toBe(value);
+    expect(whole(text, (at) => numbersAt(utteranceOf(text).words, at))).toBe(value);
   });
 
   it.each([
@@ -48,7 +48,7 @@ describe("numbers", () => {
     ["two through five", [2, 3, 4, 5]],
     ["twenty one", [21]],
   ])("jars %j are %j", (text, jars) => {
-    expect(whole(text, (at) => jarListAt(wordsOf(text).words, at))).toEqual(jars);
+    expect(whole(text, (at) => jarListAt(utteranceOf(text).words, at))).toEqual(jars);
   });
 });
 
@@ -68,7 +68,7 @@ describe("lengths of time", () => {
     ["a couple of minutes", 2],
     ["a minute and a half", 1.5],
   ])("%j is %d minutes", (text, minutes) => {
-    expect(whole(text, (at) => durationsAt(wordsOf(text).words, at))).toBe(minutes);
+    expect(whole(text, (at) => durationsAt(utteranceOf(text).words, at))).toBe(minutes);
   });
 });
 
@@ -83,7 +83,7 @@ describe("moments of reports", () => {
     ["at eleven pm", "2027-08-13T23:00:00"],
     ["a quarter of an hour ago", "2027-08-14T13:45:00"],
   ])("%j was %s", (text, iso) => {
-    const found = whole(text, (at) => pastMomentsAt(wordsOf(text).words, at, now, ZONE));
+    const found = whole(text, (at) => pastMomentsAt(utteranceOf(text).words, at, now, ZONE));
     expect(found && localIso(found, ZONE)).toBe(iso);
   });
 });
@@ -107,12 +107,12 @@ describe("moments of reminders", () => {
     ["on the 20th", "2027-08-20T09:00:00"],
     ["at nine tonight", "2027-08-14T21:00:00"],
   ])("%j is %s", (text, iso) => {
-    const found = whole(text, (at) => futureMomentsAt(wordsOf(text).words, at, now, ZONE));
+    const found = whole(text, (at) => futureMomentsAt(utteranceOf(text).words, at, now, ZONE));
     expect(found && localIso(found, ZONE)).toBe(iso);
   });
 
   it.each(["may", "march", "sat", "process for 1:30", "half hours"])("%j is none", (text) => {
-    expect(whole(text, (at) => futureMomentsAt(wordsOf(text).words, at, now, ZONE))).toBe(
+    expect(whole(text, (at) => futureMomentsAt(utteranceOf(text).words, at, now, ZONE))).toBe(
       undefined,
     );
   });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { TableRow } from "../../src/recipe/process-table.ts";
 import { readTables } from "../../src/recipe/read-tables.ts";
-import { READINGS } from "../../src/recipe/recipe.ts";
+import { PROVENANCES } from "../../src/recipe/recipe.ts";
 import { recipeFile, wholeLibrary } from "../recipe/library-files.ts";
 
 const tables = Object.values(wholeLibrary().tables.tables);
 const rows = tables.flatMap((table) => table.rows.map((row) => ({ table: table.id, ...row })));
-const counts = READINGS.map((reading) => {
+const counts = PROVENANCES.map((reading) => {
   return `${rows.filter((row) => row.reading === reading).length} ${reading}`;
 });
 

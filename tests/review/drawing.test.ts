@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { html, raw } from "../../src/review/pages/html.ts";
 import { placeOf, sheetOf } from "../../src/review/pages/sheet.ts";
 import { axisTicks, timeAxis } from "../../src/review/pages/time-axis.ts";
-import { joined, minutesAtOrAbove, type Point, thinned } from "../../src/review/trace.ts";
+import { joined, minutesAtOrAbove, type Point, thinnedPoints } from "../../src/review/trace.ts";
 
 const MINUTE = 60_000;
 const point = fc.record({ at: fc.nat(10_000_000), value: fc.integer({ min: -50, max: 300 }) });
@@ -15,7 +15,7 @@ describe("a trace made thinner", () => {
   it("keeps the first, the last, the lowest and the highest, and the order", () => {
     fc.assert(
       fc.property(trace, fc.integer({ min: 4, max: 200 }), (points, most) => {
-        const few = thinned(points, most);
+        const few = thinnedPoints(points, most);
         expect(few.length).toBeLessThanOrEqual(Math.max(most, 4));
         expect(few[0]).toEqual(points[0]);
         expect(few.at(-1)).toEqual(points.at(-1));
@@ -37,7 +37,7 @@ describe("a trace made thinner", () => {
     const points = Array.from({ length: 100_000 }, (_, i) => ({ at: i * 1000, value: 11 }));
     const dip = { at: 43_210_500, value: 3 };
     points.splice(43_211, 0, dip);
-    expect(thinned(points, 600)).toContainEqual(dip);
+    expect(thinnedPoints(points, 600)).toContainEqual(dip);
   });
 });
 

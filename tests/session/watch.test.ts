@@ -10,7 +10,7 @@ import { type OpenedSession, openSession } from "../../src/session/open-session.
 import { readKitchen } from "../../src/session/reading/read-kitchen.ts";
 import { MadeUpClock } from "../../src/session/rehearsal/made-up-clock.ts";
 import { SILENT } from "../../src/session/short-session.ts";
-import { type Look, Watch } from "../../src/session/watch.ts";
+import { Watch, type WatchFinding } from "../../src/session/watch.ts";
 import { theLibrary } from "../scenarios/play.ts";
 
 const ZONE = "America/Denver";
@@ -44,12 +44,12 @@ function sitting(...words: string[]): void {
   session.close();
 }
 
-function watching(): { watch: Watch; looks: Look[] } {
+function watching(): { watch: Watch; looks: WatchFinding[] } {
   const watch = new Watch({ clock, disk, folder: FOLDER, library: theLibrary(), version: "0" });
   return { watch, looks: [] };
 }
 
-function texts(looks: Look[]): string[] {
+function texts(looks: WatchFinding[]): string[] {
   return looks.flatMap((look) => (look.kind === "told" ? look.told.map((one) => one.text) : []));
 }
 

@@ -1,6 +1,6 @@
 /** The alarms as somebody in the kitchen hears them, beside what the log says of them. */
 import type { State } from "../../src/kitchen/state.ts";
-import type { Utterance } from "../../src/ports/voice.ts";
+import type { SpokenSentence } from "../../src/ports/voice.ts";
 import { must } from "./what-must-hold.ts";
 
 /** The alarm that the log cannot be written is about no clock. */
@@ -21,7 +21,7 @@ export class AlarmsHeard {
   private ringing = new Map<string, number>();
   private events = 0;
 
-  said({ rank, key }: Utterance, program: number, atMs: number): void {
+  said({ rank, key }: SpokenSentence, program: number, atMs: number): void {
     if (rank === "alarm" && key !== undefined && key !== LOG_KEY) {
       this.fresh.push({ key, program, atMs });
     }

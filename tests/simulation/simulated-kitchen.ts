@@ -8,7 +8,7 @@ import { agenda } from "../../src/kitchen/agenda.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
-import type { Utterance } from "../../src/ports/voice.ts";
+import type { SpokenSentence } from "../../src/ports/voice.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { review } from "../../src/review/batch-log.ts";
 import { verdictOf } from "../../src/review/verdict.ts";
@@ -87,7 +87,7 @@ export class SimulatedKitchen {
     this.startMs = parts.startMs;
   }
 
-  private hear(utterance: Utterance, program: number): void {
+  private hear(utterance: SpokenSentence, program: number): void {
     const { clock } = this.rehearsal?.kitchen ?? {};
     this.alarms.said(utterance, program, clock?.read().bootMs ?? 0);
   }

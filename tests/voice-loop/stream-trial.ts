@@ -1,4 +1,4 @@
-import type { EarsGrammar, Heard, Unheard } from "../../src/ports/ears.ts";
+import type { EarsGrammar, HeardWords, Unheard } from "../../src/ports/ears.ts";
 import { Listener } from "../../src/voice/listening/listener.ts";
 import type { Recogniser } from "../../src/voice/listening/recogniser.ts";
 import { SAMPLE_RATE } from "../../src/voice/speaking/wav.ts";
@@ -23,7 +23,7 @@ export type Trial = {
   /** What words mean, for telling right from wrong; the words themselves where missing. */
   means?: (text: string) => string;
   /** How sure the kitchen is of what was heard; as sure as the ears where missing. */
-  sureness?: (heard: Heard) => number;
+  sureness?: (heard: HeardWords) => number;
 };
 
 export type TrialResult = {
@@ -97,7 +97,7 @@ export function hearStream(trial: Trial): TrialResult {
   const delaysMs: number[] = [];
   const stray: Stray[] = [];
   const unheard = { "no-wake-words": 0, unsure: 0, "too-long": 0, nothing: 0 };
-  const onHeard = (heard: Heard) => {
+  const onHeard = (heard: HeardWords) => {
     const ended = position - (heard.delayMs * SAMPLE_RATE) / 1000;
     const slot = slots.find(({ from, to }) => ended > from && ended < to + SAMPLE_RATE);
     if (!slot) stray.push(heard);

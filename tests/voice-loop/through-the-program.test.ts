@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Heard } from "../../src/ports/ears.ts";
+import type { HeardWords } from "../../src/ports/ears.ts";
 import { realClock } from "../../src/session/time/real-clock.ts";
 import { ChildEars } from "../../src/voice/listening/child-ears.ts";
 import { buildListeningProgram } from "../voice/built-program.ts";
@@ -54,7 +54,7 @@ describe.skipIf(missing)("a recording, paced, through the listening program", ()
     const { bytes, endsMs } = recording();
     const path = join(folder, "kitchen.raw");
     writeFileSync(path, bytes);
-    const heard: (Heard & { gotMs: number })[] = [];
+    const heard: (HeardWords & { gotMs: number })[] = [];
     let firstLevelMs: number | undefined;
     const problems: string[] = [];
     await new Promise<void>((resolve) => {

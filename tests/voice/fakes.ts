@@ -1,9 +1,9 @@
 import type { BellPort } from "../../src/ports/bell.ts";
-import type { Clock, Reading } from "../../src/ports/clock.ts";
+import type { Clock, ClockReading } from "../../src/ports/clock.ts";
 import type {
+  SentenceOutcome,
   SpeechOutcome,
-  Utterance,
-  UtteranceOutcome,
+  SpokenSentence,
   VoiceEngine,
 } from "../../src/ports/voice.ts";
 
@@ -20,7 +20,7 @@ export class HandClock implements Clock {
     return this.atMs;
   }
 
-  read(): Reading {
+  read(): ClockReading {
     const at = this.atMs;
     return { wallMs: at, monoMs: at, bootMs: at, bootId: "one", zone: "America/Denver" };
   }
@@ -110,7 +110,7 @@ export class SpeakerDiary {
     onProblem: (message: string) => void this.problems.push(message),
     onRecovered: () => void this.recoveries++,
     onSpeaking: (on: boolean) => void this.speaking.push(on),
-    onOutcome: (utterance: Utterance, outcome: UtteranceOutcome) => {
+    onOutcome: (utterance: SpokenSentence, outcome: SentenceOutcome) => {
       const kind = outcome.kind === "dropped" ? outcome.why : outcome.kind;
       this.outcomes.push([utterance.text, kind]);
     },

@@ -7,7 +7,7 @@ import {
   METHODS,
   type Method,
 } from "../../recipe/recipe.ts";
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
@@ -37,7 +37,7 @@ const MOST_JARS = 100;
 const HEAVIEST_LB = 2_000;
 
 /** `9`, or `9pint,7quart`: what the canner holds by jar size. */
-export function parseCannerHolds(text: string): Outcome<CannerHolds> {
+export function parseCannerHolds(text: string): Result<CannerHolds> {
   const holds: CannerHolds = {};
   const mend = "write 9, or 9pint,7quart";
   for (const part of text.split(",")) {
@@ -63,7 +63,7 @@ export function holdsOf(holds: CannerHolds | undefined, jar: JarSize | null): nu
  * The altitude a call goes by: its own, taken as it stands, else the kept kitchen's, which may be
  * off by so many feet.
  */
-export function altitudeOf(
+export function altitudeOfCall(
   wish: KitchenWish,
   kept: { altitudeFt?: number | null; altitudeUncertaintyFt?: number } = {},
 ): { altitudeFt: number | undefined; altitudeUncertaintyFt: number } {
@@ -73,12 +73,12 @@ export function altitudeOf(
   return { altitudeFt: kept.altitudeFt ?? undefined, altitudeUncertaintyFt };
 }
 
-function choice<T extends string>(name: string, text: string, known: readonly T[]): Outcome<T> {
+function choice<T extends string>(name: string, text: string, known: readonly T[]): Result<T> {
   const found = known.find((one) => one === text.toLowerCase());
   return found ? ok(found) : fail(`--${name}: ${quoted(text)} is none of ${known.join(", ")}`);
 }
 
-function jarSize(text: string): Outcome<JarSize> {
+function jarSize(text: string): Result<JarSize> {
   const size = jarSizeOf(text);
   return size ? ok(size) : fail(`--jar: ${quoted(text)} is none of ${JAR_SIZES.join(", ")}`);
 }
@@ -88,7 +88,7 @@ function quantity(
   text: string,
   kind: "length" | "mass" | "pressure",
   perUnit: number,
-): Outcome<number> {
+): Result<number> {
   const read = parseQuantity(text, [kind], `--${name}`);
   if (!read.ok) return read;
   const value = read.value.value / perUnit;
@@ -101,7 +101,7 @@ function quantity(
 }
 
 const READERS: {
-  [K in keyof KitchenWish]-?: [string, (text: string) => Outcome<NonNullable<KitchenWish[K]>>];
+  [K in keyof KitchenWish]-?: [string, (text: string) => Result<NonNullable<KitchenWish[K]>>];
 } = {
   altitudeFt: ["altitude", (text) => quantity("altitude", text, "length", 1)],
   jar: ["jar", jarSize],
@@ -114,12 +114,12 @@ const READERS: {
 };
 
 /** Every shared option that was given, read; or the first that cannot be. */
-export function readKitchenOptions(options: Options): Outcome<KitchenWish> {
+export function readKitchenOptions(options: Options): Result<KitchenWish> {
   const wish: Record<string, unknown> = {};
   for (const [key, [name, read]] of Object.entries(READERS)) {
     const text = optionValue(options, name);
     if (text === undefined) continue;
-    const outcome: Outcome<unknown> = read(text);
+    const outcome: Result<unknown> = read(text);
     if (!outcome.ok) return outcome;
     wish[key] = key === "atPsi" ? Math.round((outcome.value as number) * 100) / 100 : outcome.value;
   }

@@ -1,4 +1,4 @@
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 import { isUnit, quoted } from "../../reckon/quantity.ts";
 import type { OptionCalls, OptionKind } from "./calls.ts";
@@ -84,7 +84,7 @@ function takeValue(
  * unknown option is an error that names the nearest known one; so is a value left out, a switch
  * given one, and an option given twice that is not repeatable.
  */
-export function parseOptions(args: readonly string[], calls: OptionCalls): Outcome<Options> {
+export function parseOptions(args: readonly string[], calls: OptionCalls): Result<Options> {
   const words: string[] = [];
   const given = new Map<string, string[]>();
   let index = 0;

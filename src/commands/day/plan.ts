@@ -5,7 +5,7 @@ import { capacity } from "../../kitchen/jars.ts";
 import type { State } from "../../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { futureMomentsAt } from "../../language/values/future-times.ts";
-import { wordsOf } from "../../language/words.ts";
+import { utteranceOf } from "../../language/words.ts";
 import { dayBatch } from "../../plan/day-batches.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { lessonsOf } from "../../plan/learning/learn.ts";
@@ -13,7 +13,7 @@ import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../../plan/p
 import { seededRandom } from "../../plan/solver/random.ts";
 import {
   type CanningFacts,
-  quietHours,
+  parseQuietHours,
   quietSpans,
   stageLength,
   type Wanted,
@@ -25,7 +25,7 @@ import { G_PER_LB } from "../../reckon/units.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import {
-  altitudeOf,
+  altitudeOfCall,
   holdsOf,
   type KitchenWish,
   readKitchenOptions,
@@ -232,7 +232,7 @@ function countOf(options: Options, name: string): number | undefined {
 function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined): PlanKitchenFacts {
   const canners = kept?.kitchen.canners ?? [];
   const [first] = canners;
-  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kept?.kitchen);
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOfCall(wish, kept?.kitchen);
   return {
     altitudeFt: altitudeFt ?? 0,
     altitudeUncertaintyFt,
@@ -290,7 +290,7 @@ function momentOf(options: Options, name: string, io: PlanIo): number | undefine
   if (iso !== undefined) return iso;
   // A bare time of day is understood behind an "at".
   const whole = [text, `at ${text}`].flatMap((said) => {
-    const { words } = wordsOf(said);
+    const { words } = utteranceOf(said);
     const moments = futureMomentsAt(words, 0, io.nowMs, io.zone);
     return moments.filter((one) => one.next === words.length);
   })[0];
@@ -307,7 +307,7 @@ function quietOf(
   batches: readonly PlanBatch[],
 ): QuietSpans | undefined {
   if (text === undefined) return undefined;
-  const hours = quietHours(text);
+  const hours = parseQuietHours(text);
   if (!hours) return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
   return (moreNights) => quietSpans(hours, startMs, zone, batches, moreNights);
 }

@@ -1,6 +1,6 @@
 import type { Command } from "../../kitchen/command.ts";
 import { isZone, parseIso } from "../../kitchen/time.ts";
-import type { Context, NamedStage, Question } from "../../language/context.ts";
+import type { Context, NamedStage, OpenQuestion } from "../../language/context.ts";
 import { hear } from "../../language/hear.ts";
 import type { Library } from "../../recipe/library.ts";
 import { STAGE_KINDS } from "../../recipe/recipe.ts";
@@ -48,7 +48,7 @@ function stageFrom(text: string | undefined) {
 }
 
 /** Questions that are answered by more than a yes or a no. */
-const ANSWERED_BY: Readonly<Record<string, Question["kind"]>> = {
+const ANSWERED_BY: Readonly<Record<string, OpenQuestion["kind"]>> = {
   altitude: "altitude",
   seals: "jars",
   gauge: "choice",
@@ -57,7 +57,7 @@ const ANSWERED_BY: Readonly<Record<string, Question["kind"]>> = {
   which: "choice",
 };
 
-function questionFrom(key: string | undefined): Question | undefined {
+function questionFrom(key: string | undefined): OpenQuestion | undefined {
   if (key === undefined) return undefined;
   const choices = key === "gauge" ? { choices: ["dial", "weighted"] } : {};
   return { kind: ANSWERED_BY[key] ?? "yes-no", key, ...choices };

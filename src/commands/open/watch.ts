@@ -7,7 +7,7 @@ import type { Library } from "../../recipe/library.ts";
 import { type AnnouncerParts, announce } from "../../session/announcer.ts";
 import { desktopNotice } from "../../session/desktop-notice.ts";
 import { realClock } from "../../session/time/real-clock.ts";
-import { type Look, Watch } from "../../session/watch.ts";
+import { Watch, type WatchFinding } from "../../session/watch.ts";
 import { chooseVoice } from "../../voice/speaking/choose-voice.ts";
 import { Speaker } from "../../voice/speaking/speaker.ts";
 import { terminalBell } from "../../voice/speaking/terminal-bell.ts";
@@ -80,7 +80,7 @@ function announcerFor(io: WatchIo, clock: Clock, silent: boolean, json: boolean)
   };
 }
 
-async function tellOf(look: Look, announcer: AnnouncerParts, clock: Clock): Promise<void> {
+async function tellOf(look: WatchFinding, announcer: AnnouncerParts, clock: Clock): Promise<void> {
   if (look.kind !== "told") return;
   const { wallMs, zone } = clock.read();
   await announce({ told: look.told, hushed: look.hushed, wallMs, zone }, announcer);

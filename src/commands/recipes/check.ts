@@ -3,7 +3,7 @@ import { checkRecipe, passes } from "../../recipe/check-recipe.ts";
 import type { Library } from "../../recipe/library.ts";
 import { MOST_RECIPE_BYTES, TABLES_FILE } from "../../recipe/library.ts";
 import { findRecipe } from "../../recipe/names.ts";
-import type { Problem } from "../../recipe/read-yaml.ts";
+import type { FileProblem } from "../../recipe/read-yaml.ts";
 import type { Finding } from "../../recipe/rules/finding.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import { CALLS } from "../call/calls.ts";
@@ -20,7 +20,7 @@ function looksLikeFile(word: string): boolean {
 }
 
 /** A file that is no recipe, as findings: each problem with its line. */
-function formFindings(problems: readonly Problem[]): Finding[] {
+function formFindings(problems: readonly FileProblem[]): Finding[] {
   return problems.map(({ line, message }) => ({
     rule: "recipe-form",
     severity: "danger",

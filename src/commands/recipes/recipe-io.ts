@@ -1,7 +1,7 @@
 import type { Library } from "../../recipe/library.ts";
-import { findRecipe, namesOf } from "../../recipe/names.ts";
+import { findRecipe, recipeNames } from "../../recipe/names.ts";
 import type { GaugeKind, Recipe } from "../../recipe/recipe.ts";
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import type { CannerHolds } from "../call/kitchen-options.ts";
@@ -27,13 +27,15 @@ export type KeptKitchen = {
 };
 
 /** The recipe of an id or name, or one line that names the nearest. */
-export function recipeNamed(library: Library, said: string): Outcome<Recipe> {
+export function recipeNamed(library: Library, said: string): Result<Recipe> {
   const recipes = [...library.recipes.values()];
   const found = findRecipe(recipes, said);
   if (found) return ok(found);
   const fault = library.problems.find((problem) => problem.startsWith(`${said.trim()}.y`));
   if (fault) return fail(`${quoted(said)} cannot be used: ${fault}`);
-  const byName = new Map(recipes.flatMap((r) => namesOf(r).map((name) => [name, r.id] as const)));
+  const byName = new Map(
+    recipes.flatMap((r) => recipeNames(r).map((name) => [name, r.id] as const)),
+  );
   const nearest = nearestName(said.trim().toLowerCase(), byName.keys());
   const mend = nearest
     ? `did you mean ${byName.get(nearest)}?`

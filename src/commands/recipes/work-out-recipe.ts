@@ -10,7 +10,7 @@ import type { Library } from "../../recipe/library.ts";
 import type { Method, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { recipeFor } from "../../recipe/recipe-for.ts";
 import { type Scaled, scaleRecipe } from "../../recipe/scale.ts";
-import { altitudeOf, holdsOf, type KitchenWish } from "../call/kitchen-options.ts";
+import { altitudeOfCall, holdsOf, type KitchenWish } from "../call/kitchen-options.ts";
 import type { KeptKitchen } from "./recipe-io.ts";
 
 /** A recipe worked out: the recipe of the chosen method and pack, its amounts, its process. */
@@ -48,7 +48,7 @@ export function workOut(
   const holds = isCanned ? (wish.cannerHolds ?? kitchen.cannerHolds) : undefined;
   const plain = scaleRecipe(chosen, { forLb, jar });
   const scaled = scaleRecipe(chosen, { forLb, jar, cannerHolds: holdsOf(holds, plain.jar) });
-  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kitchen);
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOfCall(wish, kitchen);
   const gauge = wish.gauge ?? kitchen.gauge;
   const base = { recipe: chosen, method, scaled, process: null, refused: false };
   if (method === recipe.keptAs && wish.atPsi === undefined) {

@@ -11,7 +11,7 @@ import { BURNERS } from "../../reckon/burner.ts";
 import { heatUp } from "../../reckon/heat-up.ts";
 import { lethality } from "../../reckon/lethality.ts";
 import { gramsOf } from "../../reckon/measure.ts";
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 import type { Quantity } from "../../reckon/quantity.ts";
 import {
@@ -43,11 +43,11 @@ type Given = { text: string; zone: string };
 export type ReckonKind = {
   /** The option that names a file whose text `run` is given. */
   file?: string;
-  run(options: Options, given: Given): Outcome<Reckoned>;
+  run(options: Options, given: Given): Result<Reckoned>;
 };
 
 /** A required option's text. */
-function required(options: Options, name: string, example: string): Outcome<string> {
+function required(options: Options, name: string, example: string): Result<string> {
   const text = optionValue(options, name);
   return text === undefined
     ? fail(`--${name} is missing; add it, as --${name} ${example}`)
@@ -55,14 +55,14 @@ function required(options: Options, name: string, example: string): Outcome<stri
 }
 
 /** A required quantity of one of some kinds. */
-function quantity(options: Options, name: string, kinds: QuantityKind[]): Outcome<Quantity> {
+function quantity(options: Options, name: string, kinds: QuantityKind[]): Result<Quantity> {
   const example = kinds[0] ? KIND_WORDS[kinds[0]].examples.split(" ")[0] : undefined;
   const text = required(options, name, example ?? "");
   return text.ok ? parseQuantity(text.value, kinds, `--${name}`) : text;
 }
 
 /** A required quantity as a number in its base unit. */
-function amount(options: Options, name: string, kind: QuantityKind): Outcome<number> {
+function amount(options: Options, name: string, kind: QuantityKind): Result<number> {
   const read = quantity(options, name, [kind]);
   return read.ok ? ok(read.value.value) : read;
 }
@@ -71,7 +71,7 @@ function choice<T extends string>(
   options: Options,
   name: string,
   known: readonly T[],
-): Outcome<T | undefined> {
+): Result<T | undefined> {
   const text = optionValue(options, name);
   if (text === undefined) return ok(undefined);
   const found = known.find((one) => one === text.toLowerCase());
@@ -80,8 +80,8 @@ function choice<T extends string>(
 
 /** The values of several outcomes, or the first failure. */
 function all<T extends readonly unknown[]>(
-  ...outcomes: { [K in keyof T]: Outcome<T[K]> }
-): Outcome<T> {
+  ...outcomes: { [K in keyof T]: Result<T[K]> }
+): Result<T> {
   const values: unknown[] = [];
   for (const outcome of outcomes) {
     if (!outcome.ok) return outcome;
@@ -93,7 +93,7 @@ function all<T extends readonly unknown[]>(
 const LIQUID: QuantityKind[] = ["volume", "mass"];
 const DRY: QuantityKind[] = ["mass", "volume"];
 
-function boilingPoint(options: Options): Outcome<Reckoned> {
+function boilingPoint(options: Options): Result<Reckoned> {
   const hasPressure = optionValue(options, "pressure") !== undefined;
   if (hasPressure === (optionValue(options, "altitude") !== undefined)) {
     return fail("give one of --altitude and --pressure, as --altitude 6200ft");
@@ -106,7 +106,7 @@ function boilingPoint(options: Options): Outcome<Reckoned> {
   return feet.ok ? boilingPointAtAltitude(feet.value) : feet;
 }
 
-function reckonBrine(options: Options): Outcome<Reckoned> {
+function reckonBrine(options: Options): Result<Reckoned> {
   const read = all<[Quantity, Quantity, (typeof SALT_KINDS)[number] | undefined]>(
     quantity(options, "salt", DRY),
     quantity(options, "water", LIQUID),
@@ -115,7 +115,7 @@ function reckonBrine(options: Options): Outcome<Reckoned> {
   return read.ok ? brine(...read.value) : read;
 }
 
-function reckonSalt(options: Options): Outcome<Reckoned> {
+function reckonSalt(options: Options): Result<Reckoned> {
   const percent = required(options, "percent", "2.5");
   if (!percent.ok) return percent;
   const read = all<[number, Quantity, (typeof SALT_BASES)[number] | undefined]>(
@@ -127,7 +127,7 @@ function reckonSalt(options: Options): Outcome<Reckoned> {
 }
 
 /** `cucumbers=6lb`: a name and its grams. */
-function produceOf(text: string): Outcome<{ name: string; grams: number }> {
+function produceOf(text: string): Result<{ name: string; grams: number }> {
   const equals = text.indexOf("=");
   if (equals < 1) {
     return fail(`--produce: ${quoted(text)} names no amount; write it as cucumbers=6lb`);
@@ -143,7 +143,7 @@ function produceOf(text: string): Outcome<{ name: string; grams: number }> {
   return ok({ name, grams });
 }
 
-function reckonAcid(options: Options): Outcome<Reckoned> {
+function reckonAcid(options: Options): Result<Reckoned> {
   const strengthText = required(options, "strength", "5");
   if (!strengthText.ok) return strengthText;
   const strength = parsePercent(strengthText.value, VINEGAR_STRENGTH, "--strength");
@@ -180,7 +180,7 @@ function reckonAcid(options: Options): Outcome<Reckoned> {
   });
 }
 
-function reckonLethality(options: Options, given: Given): Outcome<Reckoned> {
+function reckonLethality(options: Options, given: Given): Result<Reckoned> {
   const path = required(options, "readings", "FILE.csv");
   const reference = quantity(options, "reference", ["temperature"]);
   const zText = required(options, "z", "18F");
@@ -202,7 +202,7 @@ function reckonLethality(options: Options, given: Given): Outcome<Reckoned> {
   return ok({ ...reckoned.value, notes: [...reckoned.value.notes, ...log.value.notes] });
 }
 
-function reckonHeatUp(options: Options): Outcome<Reckoned> {
+function reckonHeatUp(options: Options): Result<Reckoned> {
   const read = all<[Quantity, number, number, (typeof BURNERS)[number] | undefined]>(
     quantity(options, "water", LIQUID),
     amount(options, "from", "temperature"),
@@ -234,8 +234,8 @@ function reckonHeatUp(options: Options): Outcome<Reckoned> {
 function twoNumbers(
   options: Options,
   first: [string, QuantityKind],
-  work: (value: number, altitudeFt: number) => Outcome<Reckoned>,
-): Outcome<Reckoned> {
+  work: (value: number, altitudeFt: number) => Result<Reckoned>,
+): Result<Reckoned> {
   const read = all<[number, number]>(
     amount(options, ...first),
     amount(options, "altitude", "length"),
@@ -246,8 +246,8 @@ function twoNumbers(
 function oneNumber(
   options: Options,
   [name, kind]: [string, QuantityKind],
-  work: (value: number) => Outcome<Reckoned>,
-): Outcome<Reckoned> {
+  work: (value: number) => Result<Reckoned>,
+): Result<Reckoned> {
   const read = amount(options, name, kind);
   return read.ok ? work(read.value) : read;
 }

@@ -5,7 +5,7 @@ import { memoryNote, sourceLine } from "../../recipe/process-table.ts";
 import type { GaugeKind, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { jarsFromProduce } from "../../reckon/jars.ts";
 import { countWords } from "../../reckon/number-words.ts";
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import type { Reckoned } from "../../reckon/reckoned.ts";
@@ -14,7 +14,7 @@ import { RECKONINGS } from "../call/calls.ts";
 import type { CommandResult } from "../call/command-result.ts";
 import { failed } from "../call/command-result.ts";
 import {
-  altitudeOf,
+  altitudeOfCall,
   holdsOf,
   type KitchenWish,
   readKitchenOptions,
@@ -96,7 +96,7 @@ export async function reckonProcess(args: string[], io: RecipeIo): Promise<Comma
   if ("result" in read) return read.result;
   const { wish, recipe, library, json } = read.call;
   const kept = wish.altitudeFt === undefined ? await io.kitchen() : {};
-  const { altitudeFt, altitudeUncertaintyFt } = altitudeOf(wish, kept);
+  const { altitudeFt, altitudeUncertaintyFt } = altitudeOfCall(wish, kept);
   if (altitudeFt === undefined) {
     return failed(2, "reckon process: --altitude is missing; add it, as --altitude 6200ft");
   }
@@ -111,7 +111,7 @@ export async function reckonProcess(args: string[], io: RecipeIo): Promise<Comma
   return failed(choice.missing ? 2 : 1, `reckon process: ${choice.reason}${mend}`);
 }
 
-function jarsOutcome(recipe: Recipe, wish: KitchenWish, kitchen: KeptKitchen): Outcome<Reckoned> {
+function jarsOutcome(recipe: Recipe, wish: KitchenWish, kitchen: KeptKitchen): Result<Reckoned> {
   if (wish.forLb === undefined) return fail("--for is missing; add it, as --for 12lb");
   const jar = wish.jar ?? defaultJar(recipe);
   const yielded = jar && publishedYield(recipe, jar);

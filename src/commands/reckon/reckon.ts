@@ -1,4 +1,4 @@
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { ok } from "../../reckon/outcome.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import type { Reckoned } from "../../reckon/reckoned.ts";
@@ -18,7 +18,7 @@ function unknownWhat(what: string): CommandResult {
   return failed(2, `reckon: ${quoted(what)} is nothing to reckon; ${mend}`);
 }
 
-function print(what: string, outcome: Outcome<Reckoned>, json: boolean): CommandResult {
+function print(what: string, outcome: Result<Reckoned>, json: boolean): CommandResult {
   if (!outcome.ok) return failed(outcome.refused ? 1 : 2, `reckon ${what}: ${outcome.error}`);
   const stdout = json ? reckonedJson(outcome.value) : reckonedText(outcome.value);
   return { code: 0, stdout, stderr: "" };
@@ -29,7 +29,7 @@ async function textOf(
   path: string | undefined,
   what: string,
   io: ReckonFiles,
-): Promise<Outcome<string> & { result?: CommandResult }> {
+): Promise<Result<string> & { result?: CommandResult }> {
   if (path === undefined) return ok("");
   try {
     return ok(await io.readFile(path));

@@ -4,7 +4,7 @@ import { exportKitchen } from "../../session/archive/move-house.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, parseOptions } from "../call/options.ts";
-import { printedJson, type ReviewIo, withNotices, written } from "./review-io.ts";
+import { printedJson, type ReviewIo, withNotices, writtenOutput } from "./review-io.ts";
 
 export async function exportCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
   const parsed = parseOptions(args, CALLS.export.options);
@@ -15,7 +15,7 @@ export async function exportCommand(args: string[], io: ReviewIo): Promise<Comma
   }
   const { text, events, recipes, notices, unreadable } = exportKitchen(io.folder);
   if (unreadable !== undefined) return failed(3, `export: ${unreadable}`);
-  const result = written("export", io, parsed.value, {
+  const result = writtenOutput("export", io, parsed.value, {
     path: file,
     content: text,
     kind: "archive",

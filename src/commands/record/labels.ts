@@ -14,7 +14,7 @@ import {
   printedJson,
   type ReviewIo,
   withNotices,
-  written,
+  writtenOutput,
 } from "./review-io.ts";
 
 export async function labelsCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
@@ -50,7 +50,7 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   const results: CommandResult[] = [];
   if (html !== undefined) {
     results.push(
-      written("labels", io, options, {
+      writtenOutput("labels", io, options, {
         path: html,
         content: labelPage(labels, sheet.value),
         kind: "page",
@@ -76,7 +76,7 @@ async function writePdf(
 ): Promise<CommandResult> {
   const { labelPdf } = await import("./label-pdf.ts");
   const { bytes, changed, lost } = await labelPdf(labels, sheet, new Date(io.nowMs ?? Date.now()));
-  const result = written("labels", io, options, { path, content: bytes, kind: "pdf" });
+  const result = writtenOutput("labels", io, options, { path, content: bytes, kind: "pdf" });
   if (result.code !== 0 || !changed) return result;
   const what = lost
     ? "some letters have no likeness in the PDF's font and are printed as ?; --html has them all"

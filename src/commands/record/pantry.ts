@@ -9,7 +9,7 @@ import {
   openings,
   type Pantry,
   type PantryLine,
-  pantry,
+  pantryOf,
   throwOut,
   withAdvice,
 } from "../../review/shelf/pantry.ts";
@@ -91,7 +91,7 @@ function shown(
   said: string,
   season: number | undefined,
 ): CommandResult {
-  const all = pantry(state, nowMs);
+  const all = pantryOf(state, nowMs);
   const lines = all.lines.filter((line) => fits(line, said, season));
   const opened = all.opened.filter((one) => fits(one, said, season));
   if (isOn(options, "json")) return printedJson(withAdvice({ ...all, lines, opened }));

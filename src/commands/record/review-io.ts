@@ -86,7 +86,7 @@ export function seasonFrom(
 }
 
 /** Writes a file and says so; `-` is standard output. */
-export function written(
+export function writtenOutput(
   name: string,
   io: ReviewIo,
   options: Options,

@@ -26,7 +26,7 @@ import {
   type ReviewIo,
   seasonFrom,
   withNotices,
-  written,
+  writtenOutput,
 } from "./review-io.ts";
 import { batchText, listText } from "./review-text.ts";
 import { seasonText } from "./season-text.ts";
@@ -74,7 +74,7 @@ function reviewed(
 }
 
 function page(options: Options, io: ReviewIo, path: string, content: string): CommandResult {
-  return written("review", io, options, { path, content, kind: "page" });
+  return writtenOutput("review", io, options, { path, content, kind: "page" });
 }
 
 function oneBatch(

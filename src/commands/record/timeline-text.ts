@@ -2,7 +2,7 @@
 
 import { axisOf } from "../../review/pages/timeline-svg.ts";
 import type { Timeline, TimelineRow } from "../../review/timeline.ts";
-import { clockOf, spanOf } from "../../review/words.ts";
+import { clockTime, spanOf } from "../../review/words.ts";
 
 const WIDTH = 44;
 const TITLE = 22;
@@ -19,7 +19,7 @@ export function timelineText(timeline: Timeline): string {
   const lines = rows.map((row) => {
     const title = row.title.slice(0, TITLE).padEnd(TITLE);
     const took = spanOf((row.to - row.from) / MINUTE);
-    return `  ${clockOf(row.from, zone)} ${title} |${bar(row, column)}| ${took}`;
+    return `  ${clockTime(row.from, zone)} ${title} |${bar(row, column)}| ${took}`;
   });
   const foot = Array<string>(WIDTH).fill(" ");
   for (const wait of axis.breaks) {

@@ -173,7 +173,7 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
   const stderr = trouble ? `brinebell rehearse: ${trouble}\n` : "";
   const code = trouble ? 1 : 0;
   if (!wish.json) {
-    const text = kitchen.lines.map((line) => `${plainLine(line, DEMO.zone)}\n`).join("");
+    const text = kitchen.lines.map((line) => `${transcriptLine(line, DEMO.zone)}\n`).join("");
     return { code, stdout: `${text}\n${reviewText(log)}`, stderr };
   }
   const report = {
@@ -225,7 +225,7 @@ const MARKS: Record<Line["kind"], string> = {
 };
 
 /** `14:03 ? Are the lids covered …`: one line of the conversation, for a pipe. */
-export function plainLine(line: Line, zone: string): string {
+export function transcriptLine(line: Line, zone: string): string {
   const time = isoWithOffset(line.wallMs, zone).slice(11, 16);
   return `${time} ${MARKS[line.kind]} ${line.text}`;
 }

@@ -6,7 +6,7 @@ import type { ProcessOption, Recipe } from "../../recipe/recipe.ts";
 import type { SlotsOf } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import type { Batch, State } from "../state.ts";
-import { askEither, type Deciding, type Outcome, refused } from "./outcome.ts";
+import { askEither, type Deciding, type Decision, refused } from "./outcome.ts";
 
 /** What may be begun: the variety, whole, and the processes that were tested for the food. */
 export type Admitted = {
@@ -35,7 +35,7 @@ export function gateOf(
 }
 
 /** Lets a recipe begin with the food that was named, or says or asks why it does not. */
-export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted | Outcome {
+export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted | Decision {
   const { library, wish } = deciding;
   const odd = gateTitle(recipe, library.tables);
   if (odd) {
@@ -51,14 +51,14 @@ export function admittedVariety(
   deciding: Deciding<"change-batch">,
   { recipe, lot }: Batch,
   variety: string,
-): Admitted | Outcome {
+): Admitted | Decision {
   const whole = deciding.library.recipes.get(recipe.id) ?? recipe;
   return held(deciding, whole, { variety, ...(lot.foods ? { foods: lot.foods } : {}) });
 }
 
 type Named = Pick<SlotsOf["begin"], "variety" | "foods">;
 
-function held(deciding: Deciding, recipe: Recipe, slots: Named): Admitted | Outcome {
+function held(deciding: Deciding, recipe: Recipe, slots: Named): Admitted | Decision {
   const { state, library, wish, now } = deciding;
   const gate = gateOf(state, library, recipe, slots);
   if (gate?.is !== "name-or-food") return settled(gate, library, recipe, []);
@@ -81,7 +81,7 @@ function settled(
   library: Library,
   recipe: Recipe,
   facts: DatedFact[],
-): Admitted | Outcome {
+): Admitted | Decision {
   if (gate === undefined) return { variety: null, options: recipe.processes, facts };
   const refusal = gateRefusal(library, recipe, gate);
   if (refusal === undefined && gate.is === "tested") {

@@ -2,8 +2,8 @@
 import { lasting } from "../../recipe/choose-process.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import type { DatedFact } from "../events.ts";
-import { guideQuestion, isUncompared, rowOf, withGuide } from "../guide.ts";
-import { askMinutes, type Deciding, type Outcome } from "./outcome.ts";
+import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../guide.ts";
+import { askMinutes, type Deciding, type Decision } from "./outcome.ts";
 
 /** No process lasts longer, minutes. */
 const LONGEST_MINUTES = 600;
@@ -17,7 +17,7 @@ export type Compared = { terms: ProcessTerms | null; facts: DatedFact[] };
 export function comparedWithGuide(
   { state, wish, now }: Deciding<"begin">,
   terms: ProcessTerms | null,
-): Compared | Outcome {
+): Compared | Decision {
   if (!isUncompared(state, terms)) {
     return { terms: terms && withGuide(state, terms), facts: [] };
   }
@@ -27,7 +27,7 @@ export function comparedWithGuide(
     return askMinutes(wish, guideQuestion(terms));
   }
   if (minutes === null) return { terms, facts: [] };
-  const row = { ...rowOf(terms), minutes, oursMinutes };
+  const row = { ...tableRowOf(terms), minutes, oursMinutes };
   const assumed = state.rehearsal ? { assumed: true } : {};
   return {
     terms: minutes > oursMinutes ? lasting(terms, minutes) : terms,

@@ -11,13 +11,13 @@ import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Batch, StageRun } from "../state.ts";
 import { admittedVariety } from "./begin-gate.ts";
 import { batchFor, expectedJars, HEAVIEST_LB } from "./decide-batch.ts";
-import { candidates, choicesOf } from "./decide-stages.ts";
-import { askWhich, askYes, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { candidateStages, choicesOf } from "./decide-stages.ts";
+import { askWhich, askYes, type Deciding, type Decision, done, refused } from "./outcome.ts";
 
 type Changed = { jar: JarSize | null; terms: Batch["terms"]; ask?: string };
 
 /** Changes weight, variety or jar of a batch, as far as what has happened allows. */
-export function decideChange(deciding: Deciding<"change-batch">): Outcome {
+export function decideChange(deciding: Deciding<"change-batch">): Decision {
   const { now, wish } = deciding;
   const { slots } = wish.command;
   const live = (batch: Batch) => batch.state === "running" || batch.state === "held";
@@ -90,9 +90,9 @@ function mayBeSkipped({ spec, kept }: StageRun): boolean {
 }
 
 /** Leaves a stage out, after a yes: the recipe was tested with it, and the log says so. */
-export function decideSkip(deciding: Deciding<"skip">): Outcome {
+export function decideSkip(deciding: Deciding<"skip">): Decision {
   const { state, now, wish } = deciding;
-  const open = candidates(deciding, wish.command.ref, (_, run) => {
+  const open = candidateStages(deciding, wish.command.ref, (_, run) => {
     return !isOver(run) && (run.state === "running" || wish.command.ref !== undefined);
   });
   const inFocus = open.filter(({ owner }) => owner.id === state.focus);

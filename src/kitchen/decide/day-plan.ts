@@ -4,7 +4,7 @@ import type { DatedFact, KitchenEvent, PlannedItem } from "../events.ts";
 import { apply, fork } from "../evolve.ts";
 import type { State } from "../state.ts";
 import { decideBegin } from "./decide-batch.ts";
-import { type Deciding, done, type Outcome, type Present, refused } from "./outcome.ts";
+import { type Deciding, type Decision, done, type Present, refused } from "./outcome.ts";
 import { planKey, TOO_LATE_MS } from "./planned-begin.ts";
 
 /** The batches whose time has come by these due facts, begun as by a word. */
@@ -40,7 +40,7 @@ function beginOf(item: PlannedItem) {
 }
 
 /** Writes down a plan that was said yes to, or drops the one there is. */
-export function decidePlan(deciding: Deciding<"plan">): Outcome {
+export function decidePlan(deciding: Deciding<"plan">): Decision {
   const { state, now, wish } = deciding;
   const { planned, drop } = wish.command.slots;
   if (drop) {

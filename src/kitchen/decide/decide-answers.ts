@@ -4,19 +4,19 @@ import type { DatedFact, GaugeRecord } from "../events.ts";
 import { factorOf, isRight } from "../factor-questions.ts";
 import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
-import { type Question, seasonOf, shownQuestion, takes } from "../questions.ts";
+import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions.ts";
 import type { Batch, State } from "../state.ts";
 import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import { gaugeOffAnswer, untestedGauge } from "./gauge-answers.ts";
-import { type Deciding, done, type Outcome, type Present, refused } from "./outcome.ts";
+import { type Deciding, type Decision, done, type Present, refused } from "./outcome.ts";
 
 /** A yes or no to the question that is shown; with none it records nothing. */
-export function decideYesNo(deciding: Present, yes: boolean): Outcome {
+export function decideYesNo(deciding: Present, yes: boolean): Decision {
   const question = shownQuestion(deciding.state);
   if (!question) return { kind: "tell" };
-  const facts = takes(question) === "yes-no" ? yesNoFacts(deciding, question, yes) : undefined;
+  const facts = answerKind(question) === "yes-no" ? yesNoFacts(deciding, question, yes) : undefined;
   return facts ? done(...facts) : refused(question.text);
 }
 
@@ -49,7 +49,7 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
     case "no-boil":
       return doubtAnswer(state, yes, now);
     case "gauge-tested": {
-      const season = seasonOf(state, now);
+      const season = gaugeYear(state, now);
       const gauge: GaugeRecord = yes
         ? { kind: "dial", testedSeason: season }
         : { kind: "dial", untestedSeason: season };
@@ -66,7 +66,7 @@ export function batchesAsked(state: State, { about, batches }: Question): Batch[
 }
 
 /** A value said to the question about a factor; undefined where it is of another kind. */
-function factorValue(deciding: Present, question: Question, value: number | string): Outcome {
+function factorValue(deciding: Present, question: Question, value: number | string): Decision {
   const { state, now } = deciding;
   const facts = batchesAsked(state, question).flatMap((batch): DatedFact[] => {
     const factor = factorOf(batch, question.detail ?? "");
@@ -81,7 +81,7 @@ function factorValue(deciding: Present, question: Question, value: number | stri
 }
 
 /** A guess, or that it is not known: an answer that leaves the doubt. */
-function unsure(deciding: Present, question: Question): Outcome {
+function unsure(deciding: Present, question: Question): Decision {
   const { now } = deciding;
   switch (question.kind) {
     case "factor":
@@ -96,7 +96,7 @@ function unsure(deciding: Present, question: Question): Outcome {
 }
 
 /** A bare number or name, taken by the question that is shown. */
-export function decideAnswer(deciding: Deciding<"answer">): Outcome {
+export function decideAnswer(deciding: Deciding<"answer">): Decision {
   const { slots } = deciding.wish.command;
   const question = shownQuestion(deciding.state);
   if (!question) return refused(`I have not asked anything just now.${unitWanted(deciding)}`);
@@ -116,7 +116,7 @@ export function decideAnswer(deciding: Deciding<"answer">): Outcome {
       if (slots.untested) return done(untestedGauge(deciding, question));
       return gaugeOffAnswer(deciding, question, slots.readsHighPsi ?? number);
     case "factor":
-      if (takes(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
+      if (answerKind(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
       return factorValue(deciding, question, slots.value);
     case "still":
       return stillAnswer(deciding, question, slots.value);
@@ -147,7 +147,7 @@ function unitWanted({ state, wish }: Deciding<"answer">): string {
 }
 
 /** How many jars were found broken at unloading: at most those that went in. */
-function brokenAnswer({ state, now }: Present, question: Question, count: number): Outcome {
+function brokenAnswer({ state, now }: Present, question: Question, count: number): Decision {
   const load = state.loads[question.about ?? ""];
   const part = load?.parts.find((one) => one.batch === question.detail);
   if (!part || !(Number.isInteger(count) && count >= 0 && count <= unaccounted(part))) {
@@ -156,7 +156,7 @@ function brokenAnswer({ state, now }: Present, question: Question, count: number
   return done({ type: "jar-broken", batch: part.batch, count, t: now });
 }
 
-function sealsAnswer(deciding: Deciding<"answer">, number: number): Outcome {
+function sealsAnswer(deciding: Deciding<"answer">, number: number): Decision {
   if (deciding.wish.command.slots.all) {
     const command = { intent: "sealed", slots: { all: true }, confidence: 1 } as const;
     return decideSealed({ ...deciding, wish: { command } });

@@ -29,8 +29,8 @@ import {
   askYes,
   type Choice,
   type Deciding,
+  type Decision,
   done,
-  type Outcome,
   type Present,
   refused,
 } from "./outcome.ts";
@@ -57,7 +57,7 @@ export function expectedJars(recipe: Recipe, lot: Lot, jar: JarSize | null): num
   return Math.max(1, Math.round(count));
 }
 
-export function decideBegin(deciding: Deciding<"begin">): Outcome {
+export function decideBegin(deciding: Deciding<"begin">): Decision {
   const { state, library, wish, now } = deciding;
   const { slots } = wish.command;
   if (slots.untested) return refused(untestedWords(library, slots.untested));
@@ -110,7 +110,7 @@ export function decideBegin(deciding: Deciding<"begin">): Outcome {
   });
 }
 
-function askRecipe(deciding: Deciding<"begin">): Outcome {
+function askRecipe(deciding: Deciding<"begin">): Decision {
   const { library, wish } = deciding;
   const { slots } = wish.command;
   const choices = (slots.choices ?? []).flatMap((id): Choice[] => {
@@ -228,7 +228,7 @@ export function batchFor(
   deciding: Deciding,
   test: (batch: Batch) => boolean,
   lead: string,
-): { batch: Batch } | { outcome: Outcome } {
+): { batch: Batch } | { outcome: Decision } {
   const { state, wish } = deciding;
   const { ref } = wish.command;
   const able = activeOwners(state).filter((one): one is Batch => !isLoad(one) && test(one));
@@ -254,7 +254,7 @@ export function batchFor(
   return { batch };
 }
 
-export function decideHold(deciding: Deciding<"hold">): Outcome {
+export function decideHold(deciding: Deciding<"hold">): Decision {
   if (namesSort(deciding.wish.command.ref, "processing", "canner", "boil")) {
     return refused(
       "A process can't be held, only lost. If the boil or the pressure drops, tell me.",
@@ -265,13 +265,13 @@ export function decideHold(deciding: Deciding<"hold">): Outcome {
   return done({ type: "held", batch: found.batch.id, t: deciding.now });
 }
 
-export function decideResume(deciding: Deciding<"resume">): Outcome {
+export function decideResume(deciding: Deciding<"resume">): Decision {
   const found = batchFor(deciding, (batch) => batch.state === "held", "Nothing is held");
   if ("outcome" in found) return found.outcome;
   return done({ type: "resumed", batch: found.batch.id, t: deciding.now });
 }
 
-export function decideAbandon(deciding: Deciding<"abandon">): Outcome {
+export function decideAbandon(deciding: Deciding<"abandon">): Decision {
   const { wish, state } = deciding;
   const live = (batch: Batch) => batch.state === "running" || batch.state === "held";
   const found = batchFor(deciding, live, "Nothing to abandon");
@@ -288,7 +288,7 @@ export function decideAbandon(deciding: Deciding<"abandon">): Outcome {
   return askYes(wish, `Abandon ${name} for good?${warning} Say yes or no.`);
 }
 
-export function decideFocus(deciding: Deciding<"focus">): Outcome {
+export function decideFocus(deciding: Deciding<"focus">): Decision {
   const notAbandoned = (batch: Batch) => batch.state !== "abandoned";
   const found = batchFor(deciding, notAbandoned, "I can't find it");
   if ("outcome" in found) return found.outcome;

@@ -10,13 +10,13 @@ import { isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { StageRun } from "../state.ts";
 import { notTheseLoads } from "./decide-heard.ts";
-import { type Candidate, candidates, choicesOf, isReady, stageFact } from "./decide-stages.ts";
+import { type Candidate, candidateStages, choicesOf, isReady, stageFact } from "./decide-stages.ts";
 import {
   askWhich,
   type Deciding,
+  type Decision,
   done,
   happenedAt,
-  type Outcome,
   type Present,
   refused,
 } from "./outcome.ts";
@@ -36,12 +36,12 @@ function awaitsBoil(deciding: Present) {
   };
 }
 
-export function decideBoiling(deciding: Deciding<"boiling">): Outcome {
+export function decideBoiling(deciding: Deciding<"boiling">): Decision {
   const { state, now, wish } = deciding;
   const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  let open = candidates(deciding, ref, awaitsBoil(deciding));
+  let open = candidateStages(deciding, ref, awaitsBoil(deciding));
   const canners = open.filter((one) => isLoad(one.owner));
   if (slots.covered && canners.length > 0) open = canners;
   const [one] = open;
@@ -73,18 +73,18 @@ const GOES_BY: Record<string, string> = {
   "low-temperature": "That canner goes by its temperature. What does the thermometer show?",
 };
 
-function boilWithoutWait(deciding: Deciding<"boiling">, t: number): Outcome {
+function boilWithoutWait(deciding: Deciding<"boiling">, t: number): Decision {
   const { ref } = deciding.wish.command;
-  const warm = candidates(deciding, ref, (owner, run) => {
+  const warm = candidateStages(deciding, ref, (owner, run) => {
     return isLoad(owner) && run.id === "canner" && run.state === "running";
   });
   const [canner] = warm;
   if (canner && warm.length === 1) return done(stageFact("stage-done", canner, t));
-  const already = candidates(deciding, ref, (_, run) => {
+  const already = candidateStages(deciding, ref, (_, run) => {
     return run.kept !== undefined && current(run.kept) !== undefined && run.state === "running";
   });
   if (already.length > 0) return boilsAlready(deciding, already, t);
-  const pressure = candidates(deciding, ref, (owner, run) => {
+  const pressure = candidateStages(deciding, ref, (owner, run) => {
     return isLoad(owner) && hasRole(run.spec, "treatment") && !isOver(run);
   }).find((one) => isLoad(one.owner) && one.owner.loadedAt !== undefined);
   const method = pressure && isLoad(pressure.owner) ? pressure.owner.terms?.method : undefined;
@@ -94,7 +94,7 @@ function boilWithoutWait(deciding: Deciding<"boiling">, t: number): Outcome {
 }
 
 /** A boil that is known: the words may still answer what was asked about the water. */
-function boilsAlready(deciding: Deciding<"boiling">, already: Candidate[], t: number): Outcome {
+function boilsAlready(deciding: Deciding<"boiling">, already: Candidate[], t: number): Decision {
   const { wish, state } = deciding;
   const asked = questions(state)[0];
   const load = already.find((one) => one.owner.id === asked?.about)?.owner;
@@ -112,16 +112,16 @@ function isCurrent({ kept }: StageRun): boolean {
   return kept !== undefined && current(kept) !== undefined;
 }
 
-export function decideBoilLost(deciding: Deciding<"boil-lost">): Outcome {
+export function decideBoilLost(deciding: Deciding<"boil-lost">): Decision {
   const { state, now, wish } = deciding;
   const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
-  const vented = candidates(deciding, ref, (owner, run) => {
+  const vented = candidateStages(deciding, ref, (owner, run) => {
     return isLoad(owner) && hasRole(run.spec, "venting") && !isOver(run) && isCurrent(run);
   })[0];
   if (vented) return done({ type: "steam-lost", load: vented.owner.id, t: when.t });
-  const open = candidates(deciding, ref, (owner, run) => {
+  const open = candidateStages(deciding, ref, (owner, run) => {
     if (!run.kept || !(isLoad(owner) ? hasRole(run.spec, "treatment") : !isOfCanner(run.spec)))
       return false;
     if (isLoad(owner) && owner.unloadedAt !== undefined) return false;
@@ -130,7 +130,11 @@ export function decideBoilLost(deciding: Deciding<"boil-lost">): Outcome {
   });
   const [one] = open;
   if (!one) {
-    const lost = candidates(deciding, ref, (_, run) => run.kept !== undefined && isLost(run.kept));
+    const lost = candidateStages(
+      deciding,
+      ref,
+      (_, run) => run.kept !== undefined && isLost(run.kept),
+    );
     return refused(
       lost.length > 0 ? "I have it lost already." : "Nothing is boiling that I know of.",
     );

@@ -14,14 +14,14 @@ import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { Load, StageRun } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { earliestSign } from "./decide-boil.ts";
-import { candidates, choicesOf, isReady } from "./decide-stages.ts";
+import { candidateStages, choicesOf, isReady } from "./decide-stages.ts";
 import { gaugeOffAnswer } from "./gauge-answers.ts";
 import {
   askWhich,
   type Deciding,
+  type Decision,
   done,
   happenedAt,
-  type Outcome,
   type Present,
   refused,
 } from "./outcome.ts";
@@ -56,8 +56,8 @@ function oneLoad(
   deciding: Deciding,
   methods: string[],
   nothing: string,
-): { load: Load } | { outcome: Outcome } {
-  const open = candidates(deciding, deciding.wish.command.ref, (owner, run) => {
+): { load: Load } | { outcome: Decision } {
+  const open = candidateStages(deciding, deciding.wish.command.ref, (owner, run) => {
     if (!isLoad(owner) || !hasRole(run.spec, "treatment") || !inCannerNow(owner)) return false;
     return methods.includes(owner.terms?.method ?? "");
   });
@@ -70,12 +70,12 @@ function oneLoad(
   return { load: one.owner };
 }
 
-function when(deciding: Deciding<Signs>): { t: number } | { outcome: Outcome } {
+function when(deciding: Deciding<Signs>): { t: number } | { outcome: Decision } {
   const at = happenedAt(deciding.state, deciding.wish.command.slots, deciding.now);
   return at.ok ? { t: at.t } : { outcome: refused(at.reason) };
 }
 
-export function decideVenting(deciding: Deciding<"venting">): Outcome {
+export function decideVenting(deciding: Deciding<"venting">): Decision {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(deciding, ["pressure", "steam"], "No canner is waiting for steam.");
@@ -124,7 +124,7 @@ function cannotPressurize(load: Load, now: number): string | undefined {
   return undefined;
 }
 
-export function decidePressure(deciding: Deciding<"pressure">): Outcome {
+export function decidePressure(deciding: Deciding<"pressure">): Decision {
   const { slots } = deciding.wish.command;
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
@@ -149,7 +149,7 @@ export function decidePressure(deciding: Deciding<"pressure">): Outcome {
   return done({ type: "pressure", load: load.id, psi: Math.round(psi * 100) / 100, t });
 }
 
-export function decideRocking(deciding: Deciding<"weight-rocking">): Outcome {
+export function decideRocking(deciding: Deciding<"weight-rocking">): Decision {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
@@ -165,7 +165,7 @@ export function decideRocking(deciding: Deciding<"weight-rocking">): Outcome {
   return done({ type: "rocking", load: load.id, t });
 }
 
-export function decidePressureLost(deciding: Deciding<"pressure-lost">): Outcome {
+export function decidePressureLost(deciding: Deciding<"pressure-lost">): Decision {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(deciding, ["pressure", "steam"], "No pressure canner is loaded.");
@@ -183,7 +183,7 @@ export function decidePressureLost(deciding: Deciding<"pressure-lost">): Outcome
   return done({ type: "pressure-lost", load: load.id, t: at.t });
 }
 
-export function decideWaterLow(deciding: Deciding<"water-low">): Outcome {
+export function decideWaterLow(deciding: Deciding<"water-low">): Decision {
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
   const found = oneLoad(
@@ -214,7 +214,7 @@ function takesTemperature(deciding: Present) {
   };
 }
 
-export function decideTemperature(deciding: Deciding<"temperature">): Outcome {
+export function decideTemperature(deciding: Deciding<"temperature">): Decision {
   const { state, wish } = deciding;
   const { slots, ref } = wish.command;
   const at = when(deciding);
@@ -223,7 +223,7 @@ export function decideTemperature(deciding: Deciding<"temperature">): Outcome {
   if (!(temperatureF >= PLAUSIBLE_F.min && temperatureF <= PLAUSIBLE_F.max)) {
     return refused(`${slots.value} degrees can't be right. What does the thermometer show?`);
   }
-  let open = candidates(deciding, ref, takesTemperature(deciding));
+  let open = candidateStages(deciding, ref, takesTemperature(deciding));
   const rounded = Math.round(temperatureF * 10) / 10;
   // A boil is no report of a canner that is only warming, nor of a crock.
   if (slots.boiling) open = open.filter(({ run }) => run.id !== "canner" && boils(run));

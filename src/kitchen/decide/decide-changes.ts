@@ -13,9 +13,9 @@ import {
   askWhich,
   type Choice,
   type Deciding,
+  type Decision,
   done,
   lookUp,
-  type Outcome,
   refused,
 } from "./outcome.ts";
 
@@ -32,7 +32,9 @@ function ableBatches(state: State): Batch[] {
 }
 
 /** The batch that is meant, or the question which. */
-function oneOf(deciding: Deciding<"added" | "topped-up">): { batch: Batch } | { outcome: Outcome } {
+function oneOf(
+  deciding: Deciding<"added" | "topped-up">,
+): { batch: Batch } | { outcome: Decision } {
   const { state, wish } = deciding;
   const chosen = (wish.chosen ?? []).flatMap((ref) => lookUp(state, ref)?.owner ?? []);
   const able = chosen.length > 0 ? chosen.filter((one) => !isLoad(one)) : ableBatches(state);
@@ -45,14 +47,14 @@ function oneOf(deciding: Deciding<"added" | "topped-up">): { batch: Batch } | { 
   return { outcome: askWhich(wish, "Into which:", choices) };
 }
 
-export function decideAdded(deciding: Deciding<"added">): Outcome {
+export function decideAdded(deciding: Deciding<"added">): Decision {
   const found = oneOf(deciding);
   if ("outcome" in found) return found.outcome;
   const { food, amount } = deciding.wish.command.slots;
   return held(deciding, found.batch, food, `added ${amount ? `${amount} ` : ""}${food}`);
 }
 
-export function decideToppedUp(deciding: Deciding<"topped-up">): Outcome {
+export function decideToppedUp(deciding: Deciding<"topped-up">): Decision {
   const { state, wish } = deciding;
   const stuff = wish.command.slots.with;
   const kettle = activeOwners(state).some((one) => isLoad(one) && isTimed(one));
@@ -73,9 +75,9 @@ function held(
   batch: Batch,
   said: string,
   detail: string,
-): Outcome {
+): Decision {
   const gate = gateAddition(batch.recipe, library.tables, said);
-  const changed = (why: string): Outcome =>
+  const changed = (why: string): Decision =>
     done({ type: "ingredient-changed", batch: batch.id, detail: `${detail}: ${why}`, t: now });
   switch (gate.is) {
     case "changes":
@@ -100,7 +102,7 @@ function lastWord(history: readonly KitchenEvent[], now: number): number {
 }
 
 /** Time nobody watched, by a person's own word: a gap that is to be vouched for. */
-export function decideWasAway({ state, now, wish }: Deciding<"was-away">): Outcome {
+export function decideWasAway({ state, now, wish }: Deciding<"was-away">): Decision {
   const { minutes } = wish.command.slots;
   const from = minutes === undefined ? lastWord(state.history, now) : now - minutes * MINUTE_MS;
   const loads = activeOwners(state).filter(isLoad);

@@ -13,9 +13,9 @@ import { MINUTE_MS } from "../time.ts";
 import {
   askYes,
   type Deciding,
+  type Decision,
   done,
   happenedAt,
-  type Outcome,
   refused,
   type Wish,
   wallIso,
@@ -100,7 +100,7 @@ function warningOf(events: readonly KitchenEvent[]): string | undefined {
   return warnings[0];
 }
 
-export function decideUndo(deciding: Deciding<"undo">): Outcome {
+export function decideUndo(deciding: Deciding<"undo">): Decision {
   const { state, now, wish } = deciding;
   const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
   if (!told) return refused("There is nothing to take back.");
@@ -152,7 +152,7 @@ function batchesIn(state: State, events: readonly KitchenEvent[]): string[] {
 }
 
 /** Puts back what was taken back last; a start of a time that counts wants a yes. */
-export function decideRedo(deciding: Deciding<"redo">): Outcome {
+export function decideRedo(deciding: Deciding<"redo">): Decision {
   const { state, now, wish } = deciding;
   const { withdrawn } = corrections(state.history);
   const taken = state.history.findLast((event) => {
@@ -174,7 +174,7 @@ export function decideRedo(deciding: Deciding<"redo">): Outcome {
 const CLEARS: ReadonlySet<string> = new Set(["start"]);
 
 /** "Forget it": asked about, and taken back only after a yes. */
-export function decideForget(deciding: Deciding<"forget-it">): Outcome {
+export function decideForget(deciding: Deciding<"forget-it">): Decision {
   const { state, wish } = deciding;
   const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
   if (!told) return refused("There is nothing to forget.");
@@ -192,8 +192,8 @@ export function decideForget(deciding: Deciding<"forget-it">): Outcome {
 export function movedTo(
   deciding: Deciding<"instead">,
   last: { command: Command; cmd: string } | undefined,
-  again: (state: State, wish: Wish) => Outcome,
-): Outcome {
+  again: (state: State, wish: Wish) => Decision,
+): Decision {
   const { state, now, wish } = deciding;
   const { ref, slots } = wish.command;
   const told = last && standing(state).find(({ cmd }) => cmd === last.cmd);
@@ -216,7 +216,7 @@ export function movedTo(
   return { ...outcome, facts: [fact, ...outcome.facts] };
 }
 
-export function decideCorrectTime(deciding: Deciding<"correct-time">): Outcome {
+export function decideCorrectTime(deciding: Deciding<"correct-time">): Decision {
   const { state, now, wish } = deciding;
   const when = happenedAt(state, wish.command.slots, now);
   if (!when.ok) return refused(when.reason);

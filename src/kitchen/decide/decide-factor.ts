@@ -9,10 +9,10 @@ import { activeOwners, isLoad } from "../owners.ts";
 import { questions, shownQuestion } from "../questions.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { batchesAsked } from "./decide-answers.ts";
-import { askWhich, type Choice, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./outcome.ts";
 
 /** Critical factors are said to hold, or not to, or the last answer is taken back. */
-export function decideFactor(deciding: Deciding<"factor">): Outcome {
+export function decideFactor(deciding: Deciding<"factor">): Decision {
   const { command } = deciding.wish;
   const { factor, value, held } = command.slots;
   const said = command.confirms ?? [];
@@ -20,7 +20,7 @@ export function decideFactor(deciding: Deciding<"factor">): Outcome {
   const own =
     factor === undefined ? [] : [{ factor, held, ...(value === undefined ? {} : { value }) }];
   const facts: DatedFact[] = [];
-  let outcome: Outcome | undefined;
+  let outcome: Decision | undefined;
   for (const confirm of said.length > 0 ? said : own) {
     const one = ofOne(deciding, confirm);
     if (one.kind === "done") facts.push(...one.facts);
@@ -29,7 +29,7 @@ export function decideFactor(deciding: Deciding<"factor">): Outcome {
   return facts.length > 0 ? done(...facts) : (outcome ?? refused("Nothing here has that."));
 }
 
-function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
+function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const { state, wish } = deciding;
   const { factor } = confirm;
   const shown = shownQuestion(state);
@@ -51,7 +51,7 @@ function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
 }
 
 /** A yes goes to the question about it that waits; of several, to the one that was asked. */
-function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
+function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const { state } = deciding;
   const open = questions(state).filter(({ kind, detail }) => {
     return kind === "factor" && detail === confirm.factor;
@@ -63,7 +63,7 @@ function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
 }
 
 /** A yes of which nothing was asked puts back what was taken back, and confirms nothing. */
-function put(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
+function put(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const { state } = deciding;
   const denied = Object.values(state.batches).filter((batch) =>
     batch.confirmed.some(({ factor, held }) => factor === confirm.factor && !held),
@@ -74,7 +74,7 @@ function put(deciding: Deciding<"factor">, confirm: Confirm): Outcome {
 }
 
 /** What is written down of a factor of these batches. */
-function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm): Outcome {
+function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm): Decision {
   const { state, now } = deciding;
   const { factor: id, value } = confirm;
   const facts = batches.flatMap((batch): DatedFact[] => {
@@ -105,7 +105,7 @@ function reopened(state: State, batch: Batch, factor: string, t: number): DatedF
 }
 
 /** "Change my answer": the last one that was given is asked for again. */
-function changeAnswer({ state, now }: Deciding<"factor">): Outcome {
+function changeAnswer({ state, now }: Deciding<"factor">): Decision {
   const answers = [
     ...Object.values(state.batches).flatMap((batch) =>
       batch.confirmed.map(({ factor, at }) => ({

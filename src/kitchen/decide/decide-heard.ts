@@ -7,7 +7,7 @@ import { runOf, runOfRole } from "../owners.ts";
 import type { Question } from "../questions.ts";
 import { isOver } from "../stage-run.ts";
 import type { Load, State } from "../state.ts";
-import { type Deciding, done, type Outcome, type Present, refused, type Wish } from "./outcome.ts";
+import { type Deciding, type Decision, done, type Present, refused, type Wish } from "./outcome.ts";
 
 /** Words longer than this are a story; the log keeps their beginning. */
 const MOST_LETTERS = 200;
@@ -20,7 +20,7 @@ function heardFacts(loads: readonly Load[], evidence: Evidence, t: number): Date
 }
 
 /** Words that mean nothing that is done: kept where they raise a doubt about jars at stake. */
-export function decideUnknown({ state, now, wish }: Deciding<"unknown">): Outcome {
+export function decideUnknown({ state, now, wish }: Deciding<"unknown">): Decision {
   const { evidence } = wish.command;
   const facts = evidence ? heardFacts(atStake(state, evidence), evidence, now) : [];
   return facts.length > 0 ? done(...facts) : { kind: "tell" };
@@ -43,7 +43,7 @@ function loadsIn(facts: readonly DatedFact[]): Set<unknown> {
  * What a plain loss leaves beside what it does: its words, or, where nothing could be done about
  * it or it is asked which was lost, a doubt.
  */
-export function withLoss({ state, now }: Present, wish: Wish, outcome: Outcome): Outcome {
+export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision): Decision {
   const { evidence } = wish.command;
   // Once it is said which was lost, the words are kept already.
   if (evidence?.strength !== "loss" || outcome.kind === "tell" || wish.chosen) return outcome;
@@ -75,7 +75,7 @@ export function stillAnswer(
   { state, now }: Present,
   question: Question,
   value: number | string,
-): Outcome {
+): Decision {
   const load = state.loads[question.about ?? ""];
   const still = load && saysStill(load, question.detail ?? "", value);
   if (!load || still === undefined) return refused(question.text);

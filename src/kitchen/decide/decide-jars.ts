@@ -18,9 +18,9 @@ import {
   askYes,
   type Choice,
   type Deciding,
+  type Decision,
   done,
   happenedAt,
-  type Outcome,
   type Present,
   refused,
 } from "./outcome.ts";
@@ -46,7 +46,7 @@ function oneBatch(
   deciding: Deciding,
   test: (batch: Batch) => boolean,
   lead: string,
-): { batch: Batch } | { outcome: Outcome } {
+): { batch: Batch } | { outcome: Decision } {
   const { state, wish } = deciding;
   const able = activeBatches(state).filter(test);
   const named = wish.chosen ?? wish.command.ref?.running;
@@ -88,7 +88,7 @@ function beforeFilling(batch: Batch): string | undefined {
   return `${upper(batchName(batch))}: ${next.spec.title} comes first.`;
 }
 
-export function decideFilled(deciding: Deciding<"jars-filled">): Outcome {
+export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   const { state, now, wish, library } = deciding;
   const { slots } = wish.command;
   const found = oneBatch(deciding, mayFill(state, now), "That is about");
@@ -152,7 +152,7 @@ function farTooMany(batch: Batch, count: number, size: JarSize | null): string |
   return `${all} ${jar}s are far more than ${pounds} pounds make, about ${expected}.`;
 }
 
-export function decideLoaded(deciding: Deciding<"loaded">): Outcome {
+export function decideLoaded(deciding: Deciding<"loaded">): Decision {
   const { state, now, wish } = deciding;
   const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
@@ -226,7 +226,7 @@ function fits(
   state: State,
   load: Load,
   parts: { batch: Batch; jars: number }[],
-): Outcome | undefined {
+): Decision | undefined {
   const canner = cannerOf(state, load.canner);
   const smallest = Math.min(
     ...parts.map((part) => (part.batch.jar ? capacity(canner, part.batch.jar) : 0)),
@@ -242,7 +242,7 @@ function loadThese(
   batches: Batch[],
   count: number | undefined,
   t: number,
-): Outcome {
+): Decision {
   const { state } = deciding;
   const first = batches.find((batch) => batch.id === load.batch);
   const ordered = first ? [first, ...batches.filter((one) => one !== first)] : batches;
@@ -292,7 +292,7 @@ function countOf(slots: CountSlots, left: number | undefined): number | string {
   return `There are ${left ?? "no"} jars there. How many is it?`;
 }
 
-export function decideSetAside(deciding: Deciding<"set-aside">): Outcome {
+export function decideSetAside(deciding: Deciding<"set-aside">): Decision {
   const { slots } = deciding.wish.command;
   const able = (batch: Batch) =>
     batch.filled > 0 || runOfRole(batch, "filling")?.state === "running";
@@ -324,7 +324,7 @@ function shutCanner(state: State, batch: Batch): Load | undefined {
   return zero && isOver(zero) ? undefined : load;
 }
 
-export function decideBroken(deciding: Deciding<"jar-broken">): Outcome {
+export function decideBroken(deciding: Deciding<"jar-broken">): Decision {
   const { slots } = deciding.wish.command;
   const found = oneBatch(deciding, (batch) => batch.filled > 0, "I have jars of");
   if ("outcome" in found) return found.outcome;

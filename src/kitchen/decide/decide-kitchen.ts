@@ -10,8 +10,8 @@ import {
   askWhich,
   type Choice,
   type Deciding,
+  type Decision,
   done,
-  type Outcome,
   type Present,
   refused,
 } from "./outcome.ts";
@@ -37,7 +37,7 @@ export function altitudeFacts(
   deciding: Present,
   feet: number,
   { uncertaintyFt, about }: { uncertaintyFt?: number; about?: true },
-): Outcome {
+): Decision {
   const off = uncertaintyFt ?? (about ? vaguenessFt(feet) : 0);
   if (!(feet >= ALTITUDE_FT.min && feet <= ALTITUDE_FT.max && off >= 0)) {
     return refused(`${feet} feet can't be right. What is your altitude in feet?`);
@@ -47,12 +47,12 @@ export function altitudeFacts(
   return done({ type: "kitchen-set", altitudeFt, ...uncertain, t: deciding.now });
 }
 
-export function decideAltitude(deciding: Deciding<"altitude">): Outcome {
+export function decideAltitude(deciding: Deciding<"altitude">): Decision {
   const { slots } = deciding.wish.command;
   return altitudeFacts(deciding, slots.feet, slots);
 }
 
-export function decideTimerSet(deciding: Deciding<"timer-set">): Outcome {
+export function decideTimerSet(deciding: Deciding<"timer-set">): Decision {
   const { state, now, wish } = deciding;
   const { slots } = wish.command;
   if (!(slots.minutes >= TIMER_MINUTES.min && slots.minutes <= TIMER_MINUTES.max)) {
@@ -71,7 +71,7 @@ export function decideTimerSet(deciding: Deciding<"timer-set">): Outcome {
 /** The timer meant: named, or the only one, or asked. */
 function oneTimer(
   deciding: Deciding<"timer-add" | "timer-cancel">,
-): { timer: Timer } | { outcome: Outcome } {
+): { timer: Timer } | { outcome: Decision } {
   const { state, wish } = deciding;
   const { ref } = wish.command;
   const { target } = wish.command.slots;
@@ -95,7 +95,7 @@ function oneTimer(
   return { timer };
 }
 
-export function decideTimerAdd(deciding: Deciding<"timer-add">): Outcome {
+export function decideTimerAdd(deciding: Deciding<"timer-add">): Decision {
   const { slots } = deciding.wish.command;
   const found = oneTimer(deciding);
   if ("outcome" in found) return found.outcome;
@@ -108,13 +108,13 @@ export function decideTimerAdd(deciding: Deciding<"timer-add">): Outcome {
   });
 }
 
-export function decideTimerCancel(deciding: Deciding<"timer-cancel">): Outcome {
+export function decideTimerCancel(deciding: Deciding<"timer-cancel">): Decision {
   const found = oneTimer(deciding);
   if ("outcome" in found) return found.outcome;
   return done({ type: "timer-cancelled", timer: found.timer.id, t: deciding.now });
 }
 
-export function decideRemind(deciding: Deciding<"remind">): Outcome {
+export function decideRemind(deciding: Deciding<"remind">): Decision {
   const { state, now, wish } = deciding;
   const { slots } = wish.command;
   if (slots.when === undefined) {
@@ -127,7 +127,7 @@ export function decideRemind(deciding: Deciding<"remind">): Outcome {
   return done({ type: "reminder-set", reminder, wallMs, text: slots.text, t: now });
 }
 
-export function decideNote(deciding: Deciding<"note">): Outcome {
+export function decideNote(deciding: Deciding<"note">): Decision {
   const { text } = deciding.wish.command.slots;
   if (text.trim() === "") return refused("What shall I write down?");
   const owner = deciding.state.focus;
@@ -135,14 +135,14 @@ export function decideNote(deciding: Deciding<"note">): Outcome {
   return done({ type: "note", owner: batch ? batch.id : null, text, t: deciding.now });
 }
 
-export function decideHush(deciding: Deciding<"hush">): Outcome {
+export function decideHush(deciding: Deciding<"hush">): Decision {
   const { minutes } = deciding.wish.command.slots;
   const until = minutes === undefined ? null : deciding.now + minutes * MINUTE_MS;
   return done({ type: "hushed", until, t: deciding.now });
 }
 
 /** "Got it" answers the alarm that was spoken last. */
-export function decideAcknowledge({ state, now, lastAlarm }: Present): Outcome {
+export function decideAcknowledge({ state, now, lastAlarm }: Present): Decision {
   const key = lastAlarm && state.ringing.includes(lastAlarm) ? lastAlarm : state.ringing.at(-1);
   if (key === undefined) return { kind: "tell" };
   return done({ type: "acknowledged", keys: [key], t: now });
@@ -155,7 +155,7 @@ type OfTheShelf = "opened" | "taste" | "prefer" | "place";
 export function shelved(
   deciding: Deciding<OfTheShelf>,
   test: (batch: Batch) => boolean = () => true,
-): Batch | Outcome {
+): Batch | Decision {
   const { state, wish } = deciding;
   const { target } = wish.command.slots;
   const refs = wish.chosen ?? wish.command.ref?.recorded;
@@ -174,7 +174,7 @@ export function shelved(
   return batch;
 }
 
-export function decideOpened(deciding: Deciding<"opened">): Outcome {
+export function decideOpened(deciding: Deciding<"opened">): Decision {
   const { slots } = deciding.wish.command;
   const { size, count = 1 } = slots;
   if (!(Number.isInteger(count) && count > 0)) return refused("How many jars were opened?");
@@ -201,7 +201,7 @@ export function onShelf(state: State, batch: Batch): number {
 const LOWEST_SCORE = 1;
 const HIGHEST_SCORE = 5;
 
-export function decideTaste(deciding: Deciding<"taste">): Outcome {
+export function decideTaste(deciding: Deciding<"taste">): Decision {
   const { target: _, ...rest } = deciding.wish.command.slots;
   const batch = shelved(deciding);
   if ("kind" in batch) return batch;

@@ -1,5 +1,5 @@
 /** Deciding on a warning ahead of an end, and on leaving the program. */
-import { clockOf } from "../agenda.ts";
+import { stageClock } from "../agenda.ts";
 import { ownerName, upper } from "../names.ts";
 import { isLoad } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
@@ -7,21 +7,21 @@ import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import { MINUTE_MS } from "../time.ts";
 import { watchedRuns } from "../watched.ts";
 import { decideResume } from "./decide-batch.ts";
-import { type Candidate, candidates } from "./decide-stages.ts";
-import { askYes, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { type Candidate, candidateStages } from "./decide-stages.ts";
+import { askYes, type Deciding, type Decision, done, refused } from "./outcome.ts";
 
 /** Nobody is warned further ahead, minutes. */
 const MOST_AHEAD = 24 * 60;
 
 /** A warning before an end: of what was named, else what is watched, else what is due first. */
-export function decideWarnAhead(deciding: Deciding<"warn-ahead">): Outcome {
+export function decideWarnAhead(deciding: Deciding<"warn-ahead">): Decision {
   const { state, now, wish } = deciding;
   const { minutes } = wish.command.slots;
   if (!(minutes > 0 && minutes <= MOST_AHEAD)) return refused("How many minutes before?");
   const one = soonest(deciding);
   if (!one) return refused("Nothing runs here that I could warn you of.");
   const { owner, run } = one;
-  const dueAt = clockOf(run)?.dueAt;
+  const dueAt = stageClock(run)?.dueAt;
   if (dueAt !== undefined && dueAt - minutes * MINUTE_MS <= now) {
     return refused(`${upper(run.spec.title)} of ${ownerName(state, owner)} ends before that.`);
   }
@@ -29,18 +29,18 @@ export function decideWarnAhead(deciding: Deciding<"warn-ahead">): Outcome {
 }
 
 function soonest(deciding: Deciding<"warn-ahead">): Candidate | undefined {
-  const timed = candidates(deciding, deciding.wish.command.ref, (owner, run) => {
+  const timed = candidateStages(deciding, deciding.wish.command.ref, (owner, run) => {
     // What happens in the canner is its load's.
     if (isOver(run) || (!isLoad(owner) && isOfCanner(run.spec))) return false;
-    return clockOf(run) !== undefined || rulesOf(run.spec).role === "treatment";
+    return stageClock(run) !== undefined || rulesOf(run.spec).role === "treatment";
   });
-  const due = ({ run }: Candidate) => clockOf(run)?.dueAt ?? Number.POSITIVE_INFINITY;
+  const due = ({ run }: Candidate) => stageClock(run)?.dueAt ?? Number.POSITIVE_INFINITY;
   const rank = ({ run }: Candidate) => (rulesOf(run.spec).watched ? 0 : 1);
   return timed.toSorted((a, b) => rank(a) - rank(b) || due(a) - due(b))[0];
 }
 
 /** There again: what was held goes on. */
-export function decideBack(deciding: Deciding<"back">): Outcome {
+export function decideBack(deciding: Deciding<"back">): Decision {
   const { state, wish } = deciding;
   const held = Object.values(state.batches).some((batch) => batch.state === "held");
   const command = { ...wish.command, intent: "resume", slots: {} } as const;
@@ -48,7 +48,7 @@ export function decideBack(deciding: Deciding<"back">): Outcome {
 }
 
 /** Leaves the program; while something must be kept, only after a yes. */
-export function decideQuit({ state, wish }: Deciding<"quit">): Outcome {
+export function decideQuit({ state, wish }: Deciding<"quit">): Decision {
   const [kept] = watchedRuns(state);
   if (kept && wish.confirmed !== true) {
     const name = `${ownerName(state, kept.owner)}, ${kept.run.spec.title},`;

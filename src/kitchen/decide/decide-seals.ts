@@ -16,8 +16,8 @@ import {
   askWhich,
   type Choice,
   type Deciding,
+  type Decision,
   done,
-  type Outcome,
   type Present,
   refused,
 } from "./outcome.ts";
@@ -55,7 +55,7 @@ function narrowed({ wish }: Deciding<OfSeals>, all: OfLoad[]): OfLoad[] {
   return all.filter((one) => ids.has(one.part.batch) || ids.has(one.load.id));
 }
 
-function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: string): Outcome {
+function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: string): Decision {
   const choices = open.flatMap(({ part }): Choice[] => {
     const batch = deciding.state.batches[part.batch];
     return batch ? [{ label: batchName(batch), ref: { owner: batch.id } }] : [];
@@ -63,7 +63,7 @@ function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: str
   return askWhich(deciding.wish, lead, choices);
 }
 
-export function decideSealed(deciding: Deciding<"sealed">): Outcome {
+export function decideSealed(deciding: Deciding<"sealed">): Decision {
   const { now, wish } = deciding;
   const { slots } = wish.command;
   const open = openSeals(deciding);
@@ -124,7 +124,7 @@ function unique(facts: DatedFact[]): DatedFact[] {
   return [...new Map(facts.map((fact) => [JSON.stringify(fact), fact])).values()];
 }
 
-export function decideSealFailed(deciding: Deciding<"seal-failed">): Outcome {
+export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   const { now, wish } = deciding;
   const { slots } = wish.command;
   const fresh = openSeals(deciding);
@@ -163,7 +163,7 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Outcome {
   return done(...facts);
 }
 
-export function decideDisposition(deciding: Deciding<"disposition">): Outcome {
+export function decideDisposition(deciding: Deciding<"disposition">): Decision {
   const { state, now, wish } = deciding;
   const { slots, ref } = wish.command;
   const all = Object.values(state.loads).flatMap((load) => {

@@ -3,10 +3,10 @@
 import { batchesOf } from "../meant.ts";
 import { nextId } from "./decide-batch.ts";
 import { shelved } from "./decide-kitchen.ts";
-import { type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { type Deciding, type Decision, done, refused } from "./outcome.ts";
 
 /** "I like the Provider better": a preference for one lot, over another where that is clear. */
-export function decidePrefer(deciding: Deciding<"prefer">): Outcome {
+export function decidePrefer(deciding: Deciding<"prefer">): Decision {
   const { slots, overRef } = deciding.wish.command;
   const batch = shelved(deciding);
   if ("kind" in batch) return batch;
@@ -22,7 +22,7 @@ export function decidePrefer(deciding: Deciding<"prefer">): Outcome {
   return done({ type: "preferred", batch: batch.id, over, taster, t: deciding.now });
 }
 
-export function decidePlace(deciding: Deciding<"place">): Outcome {
+export function decidePlace(deciding: Deciding<"place">): Decision {
   const { slots } = deciding.wish.command;
   const place = slots.place.trim();
   if (place === "") return refused("Where do the jars stand?");
@@ -31,7 +31,7 @@ export function decidePlace(deciding: Deciding<"place">): Outcome {
   return done({ type: "jars-moved", batch: batch.id, place, t: deciding.now });
 }
 
-export function decideSeedSaved(deciding: Deciding<"seed-saved">): Outcome {
+export function decideSeedSaved(deciding: Deciding<"seed-saved">): Decision {
   const { state, now, wish } = deciding;
   const { slots } = wish.command;
   if (slots.crop.trim() === "") return refused("Seed of what?");
@@ -55,7 +55,7 @@ export function decideSeedSaved(deciding: Deciding<"seed-saved">): Outcome {
 /** Seeds of one test; more are several tests. */
 const MOST_SEEDS = 10_000;
 
-export function decideGermination(deciding: Deciding<"germination">): Outcome {
+export function decideGermination(deciding: Deciding<"germination">): Decision {
   const { state, now, wish } = deciding;
   const { seed, sprouted, of, days } = wish.command.slots;
   if (!Object.hasOwn(state.seeds, seed))

@@ -4,7 +4,7 @@
  */
 import { SCUM_WORDS } from "../../recipe/cautions.ts";
 import type { Ref } from "../command.ts";
-import { standing, standingOutside } from "../loads/spoil.ts";
+import { standingJars, standingOutside } from "../loads/spoil.ts";
 import { batchesOf, namesSort, ownerIds } from "../meant.ts";
 import { batchName, upper } from "../names.ts";
 import { runOfRole } from "../owners.ts";
@@ -12,7 +12,7 @@ import { REPROCESS_WITHIN_MS } from "../questions.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
 import { decideSealFailed } from "./decide-seals.ts";
-import { askWhich, type Choice, type Deciding, done, type Outcome, refused } from "./outcome.ts";
+import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./outcome.ts";
 
 /** Where jars of a batch stand: out of a load, or outside of every load. */
 type Place = { batch: Batch; left: number; load: Load | null; part: LoadPart | null };
@@ -24,7 +24,7 @@ function placesOf(state: State): Place[] {
       if (load.unloadedAt === undefined) return [];
       return load.parts.flatMap((part): Place[] => {
         const batch = state.batches[part.batch];
-        return batch ? [{ batch, left: standing(part), load, part }] : [];
+        return batch ? [{ batch, left: standingJars(part), load, part }] : [];
       });
     });
   const outside = Object.values(state.batches).map((batch): Place => {
@@ -52,7 +52,7 @@ function isShelved(load: Load, now: number): boolean {
   return checked !== undefined && now - checked > REPROCESS_WITHIN_MS;
 }
 
-export function decideSpoiled(deciding: Deciding<"spoiled">): Outcome {
+export function decideSpoiled(deciding: Deciding<"spoiled">): Decision {
   const { state, now, wish } = deciding;
   const { sign, size, ...slots } = wish.command.slots;
   const jars = slots.jars ?? [];

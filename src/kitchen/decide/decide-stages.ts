@@ -17,9 +17,9 @@ import {
   askYes,
   type Choice,
   type Deciding,
+  type Decision,
   done,
   happenedAt,
-  type Outcome,
   type Present,
   refused,
   wallIso,
@@ -37,7 +37,7 @@ export function candidateLabel(state: State, candidate: Candidate): string {
 }
 
 /** Stages of running things that satisfy a test, narrowed to what was named. */
-export function candidates(
+export function candidateStages(
   deciding: Deciding,
   ref: Meant | undefined,
   test: (owner: Owner, run: StageRun) => boolean,
@@ -112,7 +112,7 @@ function endsByDone(owner: Owner, run: StageRun): boolean {
   return run.id !== "come-up" && run.id !== "pressurize";
 }
 
-export function decideDone(deciding: Deciding<"done">): Outcome {
+export function decideDone(deciding: Deciding<"done">): Decision {
   const { state, now, wish } = deciding;
   const { slots, ref } = wish.command;
   const when = happenedAt(state, slots, now);
@@ -120,17 +120,17 @@ export function decideDone(deciding: Deciding<"done">): Outcome {
   if (namesSort(ref, ...INSIDE) && activeOwners(state).some(isLoaded)) {
     return decideOut(deciding, when.t);
   }
-  const open = candidates(deciding, ref, endsByDone);
+  const open = candidateStages(deciding, ref, endsByDone);
   if (namesSort(ref, "jars") && namesSort(ref, "out")) {
     const cooling = open.some((one) => hasRole(one.run.spec, "cooling"));
     return refused(cooling ? "Those jars are out already." : "No jars are in a canner.");
   }
   if (open.length === 0 && ref !== undefined) {
-    const out = candidates(deciding, ref, (_, run) => hasRole(run.spec, "treatment"));
+    const out = candidateStages(deciding, ref, (_, run) => hasRole(run.spec, "treatment"));
     if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
-    const lit = candidates(deciding, ref, isLit).map(({ owner }) => owner)[0];
+    const lit = candidateStages(deciding, ref, isLit).map(({ owner }) => owner)[0];
     if (lit) return done({ type: "heat-off", load: lit.id, t: when.t });
-    const waiting = candidates(deciding, ref, (owner, run) => {
+    const waiting = candidateStages(deciding, ref, (owner, run) => {
       const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
       return waits || isReady(deciding, owner, run);
     });
@@ -160,7 +160,7 @@ function nothingToEnd(deciding: Deciding<"done">): string {
   const { target } = deciding.wish.command.slots;
   const hot = (owner: Owner, run: StageRun) =>
     isLoad(owner) && !isLoaded(owner) && run.id === "canner" && run.state === "complete";
-  if (ref !== undefined && candidates(deciding, ref, hot).some(({ owner }) => isLoad(owner)))
+  if (ref !== undefined && candidateStages(deciding, ref, hot).some(({ owner }) => isLoad(owner)))
     return "The canner is ready already.";
   if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
   const process = activeOwners(deciding.state).find(
@@ -199,7 +199,7 @@ function pickForDone(deciding: Deciding<"done">, open: Candidate[]): Candidate |
 }
 
 /** Ends a stage in the way its kind ends: some want a count or are facts of their own. */
-export function endStage(deciding: Present, one: Candidate, t: number): Outcome {
+export function endStage(deciding: Present, one: Candidate, t: number): Decision {
   const { state } = deciding;
   const { owner, run } = one;
   if (hasRole(run.spec, "filling") && !isLoad(owner)) {
@@ -225,7 +225,7 @@ export function endStage(deciding: Present, one: Candidate, t: number): Outcome 
 }
 
 /** The jars that stand filled for this load go in. */
-export function loadedByWord(deciding: Present, load: Load, t: number): Outcome {
+export function loadedByWord(deciding: Present, load: Load, t: number): Decision {
   const batch = deciding.state.batches[load.batch];
   if (!batch || batch.ready === 0) return refused("No jars are filled yet. Say how many are.");
   const parts = [{ batch: batch.id, jars: batch.ready, first: firstJar(deciding.state, batch.id) }];
@@ -247,10 +247,10 @@ export function firstJar(state: State, batch: string): number {
 const INSIDE = ["jars", "processing", "canner"] as const;
 
 /** Taking jars out: the plain end of a load, or early, which needs a warning and a yes. */
-function decideOut(deciding: Deciding<"done">, t: number): Outcome {
+function decideOut(deciding: Deciding<"done">, t: number): Decision {
   const { state, wish } = deciding;
   const { ref } = wish.command;
-  const inside = candidates(deciding, undefined, (owner, run) => {
+  const inside = candidateStages(deciding, undefined, (owner, run) => {
     return isLoaded(owner) && hasRole(run.spec, "treatment");
   });
   const bySort = !ref || namesSort(ref, ...INSIDE);
@@ -305,7 +305,7 @@ function earlyWarning(state: State, load: Load, run: StageRun, t: number): strin
 export function decideKey(
   deciding: Present,
   item: Candidate & { offer?: "done" | "begin" },
-): Outcome {
+): Decision {
   if (item.offer === "begin") return done(stageFact("stage-begun", item, deciding.now));
   return endStage(deciding, item, deciding.now);
 }

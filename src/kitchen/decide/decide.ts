@@ -53,13 +53,13 @@ import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seal
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
-import { type Deciding, done, type Outcome, type Present, refused, type Wish } from "./outcome.ts";
+import { type Deciding, type Decision, done, type Present, refused, type Wish } from "./outcome.ts";
 
 /** Decides commands of one intent. */
-type Decider<I extends Intent> = (deciding: Deciding<I>) => Outcome;
+type Decider<I extends Intent> = (deciding: Deciding<I>) => Decision;
 
 /** Asked for, and answered from the state: nothing is written down. */
-const tell = (): Outcome => ({ kind: "tell" });
+const tell = (): Decision => ({ kind: "tell" });
 
 const DECIDERS: { [I in Intent]: Decider<I> } = {
   begin: decideBegin,
@@ -155,7 +155,7 @@ export function decide(
   now: number,
   library: Library,
   lastAlarm?: string,
-): Outcome {
+): Decision {
   const present: Present = { state, now, library, ...(lastAlarm ? { lastAlarm } : {}) };
   const outcome = withLoss(present, wish, decided({ ...present, wish }));
   if (outcome.kind !== "done") return outcome;
@@ -163,12 +163,12 @@ export function decide(
   return followed({ ...outcome, facts: [...outcome.facts, ...beside] }, present);
 }
 
-function decided<I extends Intent>(deciding: Deciding<I>): Outcome {
+function decided<I extends Intent>(deciding: Deciding<I>): Decision {
   return DECIDERS[deciding.wish.command.intent](deciding);
 }
 
 /** The wet-hands key: does exactly what Hands shows, or says that words are needed. */
-export function decideKeyPress(state: State, now: number, library: Library): Outcome {
+export function decideKeyPress(state: State, now: number, library: Library): Decision {
   const item = keyOffer(state, now);
   if (!item) return refused("That needs words.");
   const present = { state, now, library };
@@ -185,7 +185,7 @@ export function decideWake(state: State, now: number, library: Library): DatedFa
 }
 
 /** An outcome with what the kitchen does of its own accord after it. */
-function followed(outcome: Outcome, { state, now, library }: Present): Outcome {
+function followed(outcome: Decision, { state, now, library }: Present): Decision {
   if (outcome.kind !== "done") return outcome;
   const { facts } = outcome;
   return { ...outcome, facts: [...facts, ...consequences(state, facts, now, library)] };

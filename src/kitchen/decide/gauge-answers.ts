@@ -2,25 +2,25 @@
 import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { DatedFact, GaugeRecord } from "../events.ts";
-import { type Question, seasonOf } from "../questions.ts";
-import { done, type Outcome, type Present, refused } from "./outcome.ts";
+import { gaugeYear, type Question } from "../questions.ts";
+import { type Decision, done, type Present, refused } from "./outcome.ts";
 
 /** A dial that was tested this season and reads so many pounds high. */
 export function trueGauge(deciding: Present, readsHighPsi: number): GaugeRecord {
-  return { kind: "dial", testedSeason: seasonOf(deciding.state, deciding.now), readsHighPsi };
+  return { kind: "dial", testedSeason: gaugeYear(deciding.state, deciding.now), readsHighPsi };
 }
 
 /** A dial of which nobody knows this season how it reads. */
 export function untestedGauge(deciding: Present, question: Question): DatedFact {
   const gauge: GaugeRecord = {
     kind: "dial",
-    untestedSeason: seasonOf(deciding.state, deciding.now),
+    untestedSeason: gaugeYear(deciding.state, deciding.now),
   };
   return { type: "gauge-set", canner: question.about ?? "", gauge, t: deciding.now };
 }
 
 /** How many pounds a dial reads high; one that is off by too much is written down and refused. */
-export function gaugeOffAnswer(deciding: Present, question: Question, pounds: number): Outcome {
+export function gaugeOffAnswer(deciding: Present, question: Question, pounds: number): Decision {
   if (Number.isNaN(pounds) || Math.abs(pounds) > 10) return refused(question.text);
   const canner = question.about ?? "";
   const gauge = trueGauge(deciding, pounds);

@@ -20,7 +20,7 @@ export type Wish<I extends Intent = Intent> = {
   chosen?: Ref[];
 };
 
-export type Outcome =
+export type Decision =
   /** `refusal`: it is written down, and what it asks for is refused all the same. */
   | { kind: "done"; facts: DatedFact[]; refusal?: string }
   | { kind: "refused"; reason: string }
@@ -50,34 +50,34 @@ export type Present = {
 /** A wish to be decided in the present; of any intent where none is named. */
 export type Deciding<I extends Intent = Intent> = Present & { wish: Wish<I> };
 
-export function done(...facts: DatedFact[]): Outcome {
+export function done(...facts: DatedFact[]): Decision {
   return { kind: "done", facts };
 }
 
-export function refused(reason: string): Outcome {
+export function refused(reason: string): Decision {
   return { kind: "refused", reason };
 }
 
-export function askYes(wish: Wish, text: string): Outcome {
+export function askYes(wish: Wish, text: string): Decision {
   return { kind: "ask", text, wish, expects: "yes", choices: [] };
 }
 
 /** A question for a length of time, to which "I don't know" is an answer. */
-export function askMinutes(wish: Wish, text: string): Outcome {
+export function askMinutes(wish: Wish, text: string): Decision {
   return { kind: "ask", text, wish, expects: "minutes", choices: [] };
 }
 
 /** A question to which a no is an answer like a yes. */
-export function askEither(wish: Wish, text: string): Outcome {
+export function askEither(wish: Wish, text: string): Decision {
   return { kind: "ask", text, wish, expects: "either", choices: [] };
 }
 
-export function askNumber(wish: Wish, text: string): Outcome {
+export function askNumber(wish: Wish, text: string): Decision {
   return { kind: "ask", text, wish, expects: "number", choices: [] };
 }
 
 /** "Which one: the brine or the canner?" */
-export function askWhich(wish: Wish, lead: string, choices: Choice[]): Outcome {
+export function askWhich(wish: Wish, lead: string, choices: Choice[]): Decision {
   const names = choices.map((choice) => choice.label);
   const last = names.pop();
   const text = `${lead} ${names.join(", ")}${names.length > 0 ? " or " : ""}${last}?`;

@@ -1,7 +1,7 @@
-import type { Heard } from "../state.ts";
+import type { HeardDoubt } from "../state.ts";
 
 /** Settles doubts; `held` where a person said that all was well, or not. */
-export function settleDoubts(doubts: readonly Heard[], at: number, held?: boolean): void {
+export function settleDoubts(doubts: readonly HeardDoubt[], at: number, held?: boolean): void {
   for (const one of doubts) {
     if (one.settledAt !== undefined) continue;
     one.settledAt = at;

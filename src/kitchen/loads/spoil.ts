@@ -4,7 +4,7 @@ import type { Batch, LoadPart, State } from "../state.ts";
 import { recount } from "./jar-tally.ts";
 
 /** Jars of a part that stand somewhere, so that one of them may be found spoiled. */
-export function standing(part: LoadPart): number {
+export function standingJars(part: LoadPart): number {
   return unaccounted(part) + part.sealed + part.failed - part.failedAgain + part.aside;
 }
 
@@ -38,7 +38,7 @@ export function spoil(state: State, batch: Batch, { load, count, jars }: Spoiled
 
 /** Jars nobody has counted yet go first, then sealed ones, then those kept cold. */
 function spoilPart(part: LoadPart, most: number, jars: readonly number[]): number {
-  const count = Math.min(most, standing(part));
+  const count = Math.min(most, standingJars(part));
   const named = jars.filter((jar) => part.failedJars.includes(jar));
   let left = count;
   const take = (there: number) => {

@@ -7,7 +7,7 @@ import { boilingPointF } from "../../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import type { Sample } from "./probe-filter.ts";
 
-export type Rule = {
+export type ProbeRule = {
   kind: "temperature" | "pressure";
   /** Reached once every reading of `riseMs` is at or above this. */
   riseTo: number;
@@ -27,7 +27,7 @@ export type Rule = {
  * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below where this very probe
  * stood at the boil): a lifted lid or a cycling burner costs a degree at most, cold water several.
  */
-export function boilRule(altitudeFt: number, stoodAtF?: number): Rule {
+export function boilRule(altitudeFt: number, stoodAtF?: number): ProbeRule {
   const boils = boilingPointF(altitudeFt);
   return {
     kind: "temperature",
@@ -46,7 +46,7 @@ export const OVER_PRESSURE_PSI = 4;
  * A canner's gauge pressure. It starts a little above the mark and is lost as soon as the median of
  * five seconds is under it: below the mark at any time is the whole time again.
  */
-export function pressureRule(targetPsi: number): Rule {
+export function pressureRule(targetPsi: number): ProbeRule {
   return {
     kind: "pressure",
     riseTo: targetPsi + 0.2,
@@ -58,7 +58,7 @@ export function pressureRule(targetPsi: number): Rule {
 }
 
 /** Low-temperature pasteurization: 180 F and above counts; above 185 F the pickles soften. */
-export function lowTemperatureRule(): Rule {
+export function lowTemperatureRule(): ProbeRule {
   return {
     kind: "temperature",
     riseTo: LOW_TEMPERATURE_F.min + 0.5,
@@ -75,7 +75,7 @@ export type Watching = {
   recent: Sample[];
 };
 
-export type Verdict =
+export type ProbeEvent =
   | { kind: "reached"; at: number; value: number }
   /** `at` is the first of the readings that were under: the safer moment. */
   | { kind: "lost"; at: number; value: number }
@@ -100,7 +100,11 @@ function middleOf(samples: readonly Sample[]): number {
 }
 
 /** Takes one good reading into a watch, which it changes; answers what it now shows, if new. */
-export function judgeReading(watching: Watching, rule: Rule, sample: Sample): Verdict | undefined {
+export function judgeReading(
+  watching: Watching,
+  rule: ProbeRule,
+  sample: Sample,
+): ProbeEvent | undefined {
   const { recent } = watching;
   const last = recent.at(-1);
   if (last && sample.t - last.t > BLIND_MS) recent.length = 0;
@@ -124,7 +128,7 @@ export function judgeReading(watching: Watching, rule: Rule, sample: Sample): Ve
   return tooHigh(watching, rule, sample);
 }
 
-function hasReached(recent: readonly Sample[], rule: Rule, now: number): boolean {
+function hasReached(recent: readonly Sample[], rule: ProbeRule, now: number): boolean {
   if (!spans(recent, rule.riseMs, now)) return false;
   const window = recent.filter((one) => one.t >= now - rule.riseMs);
   const half = Math.floor(window.length / 2);
@@ -138,7 +142,7 @@ function meanOf(samples: readonly Sample[]): number {
   return samples.reduce((sum, one) => sum + one.value, 0) / samples.length;
 }
 
-function tooHigh(watching: Watching, rule: Rule, sample: Sample): Verdict | undefined {
+function tooHigh(watching: Watching, rule: ProbeRule, sample: Sample): ProbeEvent | undefined {
   if (rule.tooHigh === undefined) return undefined;
   const mark = rule.tooHigh;
   const window = watching.recent.filter((one) => one.t >= sample.t - rule.riseMs);
@@ -152,7 +156,7 @@ function tooHigh(watching: Watching, rule: Rule, sample: Sample): Verdict | unde
 /** Whether readings cover a time without a hole and never fell under a rule's lower mark. */
 export function covers(
   samples: readonly Sample[],
-  rule: Rule,
+  rule: ProbeRule,
   from: number,
   to: number,
 ): "held" | "lost" | "not-covered" {
@@ -172,7 +176,7 @@ export function covers(
 }
 
 /** Readings kept for the log: at most two a minute, the lowest and the highest of it. */
-export function thinned(samples: readonly Sample[], apartMs = 60_000): Sample[] {
+export function thinnedSamples(samples: readonly Sample[], apartMs = 60_000): Sample[] {
   const kept: Sample[] = [];
   let minute: Sample[] = [];
   const flush = () => {

@@ -5,7 +5,7 @@
 import type { DispositionWord, Intent } from "../../kitchen/command.ts";
 import { textBetween } from "../values/open-slots.ts";
 import type { Target } from "../values/targets.ts";
-import type { Found, Scan } from "./scan.ts";
+import type { FoundValue, Scan } from "./scan.ts";
 
 /** Slots as phrases would have captured them; undefined where a needed one is missing. */
 type Raw = Record<string, unknown>;
@@ -24,7 +24,7 @@ function target(scan: Scan): Raw {
   const named = list.filter(({ value }) => {
     return value.meaning.batches.length + value.meaning.timers.length > 0;
   });
-  const exact = (from: readonly Found<Target>[]) => from.filter(({ value }) => value.exact);
+  const exact = (from: readonly FoundValue<Target>[]) => from.filter(({ value }) => value.exact);
   const found = scan.chosen(exact(named)) ?? scan.chosen(named) ?? scan.chosen(exact(list));
   return found ? { target: found.value } : {};
 }
@@ -35,7 +35,7 @@ function moment(scan: Scan): Raw {
 }
 
 /** "For ten minutes now", "these last ten minutes". */
-function sinceLasting(scan: Scan): Found<string> | undefined {
+function sinceLasting(scan: Scan): FoundValue<string> | undefined {
   return scan.one<string>("lasting", ({ at, next }) => {
     const before = scan.word(at - 1);
     return /^(last|past)$/.test(before) || (before === "for" && scan.word(next) === "now");
@@ -48,7 +48,7 @@ function size(scan: Scan): Raw {
 }
 
 /** A whole number that counts jars: in front of jars or a size, else one without another unit. */
-function count(scan: Scan): Found<number> | undefined {
+function count(scan: Scan): FoundValue<number> | undefined {
   const numbers = scan.all<number>("whole", ({ at, next }) => {
     return !UNITS.has(scan.word(next)) && scan.word(at - 1) !== "number" && !isJarNumber(scan, at);
   });
@@ -145,7 +145,7 @@ function altitude(scan: Scan): Raw | undefined {
   return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
 }
 
-function minutes(scan: Scan): Found<number> | undefined {
+function minutes(scan: Scan): FoundValue<number> | undefined {
   return scan.one<number>("length");
 }
 

@@ -5,7 +5,7 @@
 import type { SlotReader } from "../grammar/matcher.ts";
 import type { Utterance } from "../words.ts";
 
-export type Found<T> = { value: T; at: number; next: number };
+export type FoundValue<T> = { value: T; at: number; next: number };
 
 /** What takes back what was just said, longest first. */
 const CORRECTIONS = [
@@ -59,8 +59,8 @@ export class Scan {
   }
 
   /** All values of a kind, in order; of those that overlap the longest. */
-  all<T>(kind: string, fits: (found: Found<T>) => boolean = () => true): Found<T>[] {
-    const list: Found<T>[] = [];
+  all<T>(kind: string, fits: (found: FoundValue<T>) => boolean = () => true): FoundValue<T>[] {
+    const list: FoundValue<T>[] = [];
     for (let at = 0; at < this.words.length; ) {
       const here = this.read(kind, at)
         .map(({ value, next }) => ({ value: value as T, at, next }))
@@ -73,11 +73,11 @@ export class Scan {
   }
 
   /** The one that counts of several values: the first behind a correction, else the first. */
-  chosen<T>(list: readonly Found<T>[]): Found<T> | undefined {
+  chosen<T>(list: readonly FoundValue<T>[]): FoundValue<T> | undefined {
     return list.find(({ at }) => at >= this.corrected) ?? list[0];
   }
 
-  one<T>(kind: string, fits?: (found: Found<T>) => boolean): Found<T> | undefined {
+  one<T>(kind: string, fits?: (found: FoundValue<T>) => boolean): FoundValue<T> | undefined {
     return this.chosen(this.all<T>(kind, fits));
   }
 

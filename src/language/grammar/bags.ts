@@ -3,7 +3,7 @@ import type { Joined } from "../clauses.ts";
 import { beginsAsking } from "../guards.ts";
 import { meanings } from "../intents/all.ts";
 import type { Bag } from "../intents/meaning.ts";
-import type { Capture, Grammar, Match, Phrase, Run } from "./matcher.ts";
+import type { Grammar, Match, Phrase, Run, SlotCapture } from "./matcher.ts";
 import { startsFrom, tailsOf } from "./passing-over.ts";
 import type { PhraseBook } from "./phrase-book.ts";
 
@@ -19,7 +19,7 @@ const MOST_WORDS = 20;
 type OpenBag = { intent: Intent; bag: Bag<Intent>; must: Phrase[]; may: Phrase };
 
 /** How far a bag has got at one place: which needed pieces it has, and what they filled. */
-type Path = { has: number; captures: readonly Capture[]; cost: number };
+type Path = { has: number; captures: readonly SlotCapture[]; cost: number };
 
 /** The bags of a grammar; their phrases are read at first use. */
 export class BagReader {
@@ -61,9 +61,9 @@ export class BagReader {
 
 /** Both lists of slots, or nothing where they fill one slot differently. */
 function together(
-  before: readonly Capture[],
-  more: readonly Capture[],
-): readonly Capture[] | undefined {
+  before: readonly SlotCapture[],
+  more: readonly SlotCapture[],
+): readonly SlotCapture[] | undefined {
   if (more.length === 0) return before;
   for (const { slot, value } of more) {
     const known = before.find((one) => one.slot === slot);

@@ -7,10 +7,10 @@ import { type Needs, PatternFacts } from "./pattern-facts.ts";
  */
 
 export type SlotValue = unknown;
-export type Capture = { slot: string; value: SlotValue };
+export type SlotCapture = { slot: string; value: SlotValue };
 
 /** A way to read some words: where it ends, what it filled, and how much it had to assume. */
-export type Match = { next: number; captures: readonly Capture[]; cost: number };
+export type Match = { next: number; captures: readonly SlotCapture[]; cost: number };
 
 /** What reads the values of slots; `cost` is 0 for a sure reading. */
 export type SlotReader = (kind: string, at: number) => readonly SlotMatch[];
@@ -32,7 +32,7 @@ export type Run = {
 
 type Matcher = (run: Run, at: number) => Match[];
 
-const NO_CAPTURES: readonly Capture[] = [];
+const NO_CAPTURES: readonly SlotCapture[] = [];
 const NONE: Match[] = [];
 
 /** One of several: what it can begin with, and its matcher once it has been tried. */

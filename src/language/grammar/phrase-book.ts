@@ -130,7 +130,7 @@ export function phraseBook(): PhraseBook {
 const known = new WeakMap<readonly string[], MeaningPhrase[]>();
 
 /** The phrases whose needed words were said. */
-export function candidates(book: PhraseBook, run: Run): MeaningPhrase[] {
+export function candidatePhrases(book: PhraseBook, run: Run): MeaningPhrase[] {
   const before = known.get(run.has);
   if (before) return before;
   const found = new Set(book.needless);

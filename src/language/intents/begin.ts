@@ -1,5 +1,5 @@
 import { begunBy } from "../values/gated-lots.ts";
-import type { Lot } from "../values/lots.ts";
+import type { SpokenLot } from "../values/lots.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /** So much less sure where a name fits several recipes. */
@@ -7,7 +7,7 @@ const SEVERAL = 0.3;
 
 /** A lot becomes the recipe it names, or the choices where it names several. */
 const finishBegin: Finish = (raw, context) => {
-  const lot = (raw.lot ?? raw.food) as Lot | undefined;
+  const lot = (raw.lot ?? raw.food) as SpokenLot | undefined;
   if (!lot) return { slots: raw };
   const slots = begunBy(lot, context);
   const produce = raw.produce as { weightLb: number } | undefined;

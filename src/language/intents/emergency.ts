@@ -1,4 +1,4 @@
-import { EMERGENCIES, topicIn } from "../values/topics.ts";
+import { EMERGENCY_PATTERNS, topicIn } from "../values/topics.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Somebody is hurt, ill or in danger: it goes before everything else. */
@@ -10,7 +10,7 @@ export const emergency: MeaningOf<"emergency"> = {
   parts: ["thing"],
   example: "I burned my hand",
   finish: (raw, _context, _plain, said) => {
-    const what = raw.what ?? topicIn(said.words, EMERGENCIES);
+    const what = raw.what ?? topicIn(said.words, EMERGENCY_PATTERNS);
     return { slots: what === undefined ? {} : { what } };
   },
   wordings: [

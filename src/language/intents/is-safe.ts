@@ -1,4 +1,4 @@
-import { SAFETY_TOPICS, topicIn } from "../values/topics.ts";
+import { SAFETY_PATTERNS, topicIn } from "../values/topics.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Whether something is safe, right or dangerous. */
@@ -9,7 +9,7 @@ export const isSafe: MeaningOf<"is-safe"> = {
   slots: { about: "text", topic: "word" },
   example: "can I get botulism from pickles",
   finish: (raw, _context, _plain, said) => {
-    const topic = raw.topic ?? topicIn(said.words, SAFETY_TOPICS);
+    const topic = raw.topic ?? topicIn(said.words, SAFETY_PATTERNS);
     const { about } = raw;
     return { slots: { ...(about === undefined ? {} : { about }), ...(topic ? { topic } : {}) } };
   },

@@ -1,4 +1,4 @@
-import { ACTS, topicIn } from "../values/topics.ts";
+import { ACT_PATTERNS, topicIn } from "../values/topics.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Whether something may be done now, and what happens if it is. */
@@ -9,7 +9,7 @@ export const mayI: MeaningOf<"may-i"> = {
   slots: { target: "name", what: "text", act: "word" },
   example: "can I turn the heat off now",
   finish: (raw, _context, _plain, said) => {
-    const act = raw.act ?? topicIn(said.words, ACTS);
+    const act = raw.act ?? topicIn(said.words, ACT_PATTERNS);
     // What is not known to be done to jars is not asked of this program.
     if (act === undefined && raw.what !== undefined) return undefined;
     return { slots: act === undefined ? raw : { ...raw, act } };

@@ -1,5 +1,5 @@
-import { SHORTAGES, topicIn } from "../values/topics.ts";
-import { wordsOf } from "../words.ts";
+import { SHORTAGE_PATTERNS, topicIn } from "../values/topics.ts";
+import { utteranceOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Something has run out, or there is too little of it. */
@@ -9,8 +9,8 @@ export const shortOf: MeaningOf<"short-of"> = {
   slots: { what: "text", item: "word", value: "number", unit: "word" },
   example: "I'm out of canning salt",
   finish: ({ what, item, value, unit }, _context, _plain, said) => {
-    const words = typeof what === "string" ? wordsOf(what).words : said.words;
-    const found = item ?? topicIn(words, SHORTAGES);
+    const words = typeof what === "string" ? utteranceOf(what).words : said.words;
+    const found = item ?? topicIn(words, SHORTAGE_PATTERNS);
     if (found === undefined && what !== undefined) return undefined;
     const had = value === undefined || unit === undefined ? {} : { value, unit };
     return { slots: { what: what ?? said.text, ...(found ? { item: found } : {}), ...had } };

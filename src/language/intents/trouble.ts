@@ -1,4 +1,4 @@
-import { TROUBLES, topicIn } from "../values/topics.ts";
+import { TROUBLE_PATTERNS, topicIn } from "../values/topics.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Something looks odd in a pot or a jar. */
@@ -9,7 +9,7 @@ export const trouble: MeaningOf<"trouble"> = {
   parts: ["target"],
   example: "the brine is cloudy",
   finish: (raw, _context, _plain, said) => {
-    const what = raw.what ?? topicIn(said.words, TROUBLES);
+    const what = raw.what ?? topicIn(said.words, TROUBLE_PATTERNS);
     return { slots: what === undefined ? {} : { what } };
   },
   wordings: [

@@ -1,5 +1,5 @@
 /** The sentences of the corpus, as a model is trained from them. */
-import { wordsOf } from "../words.ts";
+import { utteranceOf } from "../words.ts";
 import { featuresOf, manner, type Situation } from "./features.ts";
 
 /** How something is meant: as so now, as an order, as a question, or as none of these. */
@@ -49,7 +49,7 @@ export function sentencesIn(file: string, text: string): Sentence[] {
 
 /** What the models see of a sentence: of what it means, and of how it is meant. */
 export function seenOf(text: string, situation: Situation): { what: Int32Array; how: Int32Array } {
-  const { words, asked } = wordsOf(text);
+  const { words, asked } = utteranceOf(text);
   const said = words.map(({ word }) => word);
   return { what: featuresOf(said, situation), how: manner(said, asked) };
 }

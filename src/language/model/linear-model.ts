@@ -103,7 +103,7 @@ export function likely(model: LinearModel, said: Int32Array): Likely[] {
  */
 
 /** The weights of a model as bytes; `unpacked` reads them back. */
-export function packed(model: LinearModel): Uint8Array {
+export function packModel(model: LinearModel): Uint8Array {
   const bytes: number[] = [];
   let last = -1;
   model.features.forEach((feature, place) => {
@@ -132,7 +132,7 @@ function signed(nibble: number): number {
  * A model from its bytes.
  * @throws RangeError where they are no model's
  */
-export function unpacked(
+export function unpackModel(
   { classes, bias, unit }: { classes: readonly string[]; bias: readonly number[]; unit: number },
   bytes: Uint8Array,
 ): LinearModel {

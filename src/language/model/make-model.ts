@@ -1,6 +1,6 @@
 /** Makes the file of the model from the corpus. */
 import { FRAMES, type Frame, type Sentence, seenOf } from "./corpus.ts";
-import { type LinearModel, packed } from "./linear-model.ts";
+import { type LinearModel, packModel } from "./linear-model.ts";
 import { type Example, train } from "./train.ts";
 
 const PASSES = 6;
@@ -36,7 +36,7 @@ export function modelsOf(sentences: readonly Sentence[]): Models {
 const DIGITS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
 
 /** Bytes in base 64. */
-export function written(bytes: Uint8Array): string {
+export function base64(bytes: Uint8Array): string {
   let text = "";
   for (let at = 0; at < bytes.length; at += 3) {
     const three = ((bytes[at] ?? 0) << 16) | ((bytes[at + 1] ?? 0) << 8) | (bytes[at + 2] ?? 0);
@@ -55,7 +55,7 @@ function sourceOf(name: string, model: LinearModel): string {
     `  classes: ${JSON.stringify(classes)},`,
     `  bias: ${JSON.stringify([...bias])},`,
     `  unit: ${unit},`,
-    `  weights: "${written(packed(model))}",`,
+    `  weights: "${base64(packModel(model))}",`,
     "};",
   ].join("\n");
 }

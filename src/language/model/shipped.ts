@@ -2,7 +2,7 @@
 import { FRAMES, type Frame } from "./corpus.ts";
 import type { Situation } from "./features.ts";
 import { featuresOf, manner } from "./features.ts";
-import { type Likely, type LinearModel, likely, unpacked } from "./linear-model.ts";
+import { type Likely, type LinearModel, likely, unpackModel } from "./linear-model.ts";
 import { FRAME_MODEL, INTENT_MODEL } from "./weights.ts";
 
 export type Models = { intents: LinearModel; frames: LinearModel };
@@ -15,8 +15,8 @@ let read: Models | undefined;
 
 export function shippedModels(): Models {
   read ??= {
-    intents: unpacked(INTENT_MODEL, bytesOf(INTENT_MODEL.weights)),
-    frames: unpacked(FRAME_MODEL, bytesOf(FRAME_MODEL.weights)),
+    intents: unpackModel(INTENT_MODEL, bytesOf(INTENT_MODEL.weights)),
+    frames: unpackModel(FRAME_MODEL, bytesOf(FRAME_MODEL.weights)),
   };
   return read;
 }

@@ -1,7 +1,7 @@
 import { DAY_MS, instantOf, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/time.ts";
 import type { Word } from "../words.ts";
 import { durationsAt } from "./durations.ts";
-import { type Reading, smallWholeAt } from "./spoken-numbers.ts";
+import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 
 /**
  * Times on the clock as people say them ("ten past two", "2:10", "two fifteen", "noon"), and the
@@ -16,7 +16,7 @@ function said(words: readonly Word[], at: number): string {
 }
 
 /** Minutes past or to the hour: "ten past two", "quarter to three", "half past one". */
-function relativeAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+function relativeAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
   let next = said(words, at) === "a" ? at + 1 : at;
   let minutes: number;
   const first = said(words, next);
@@ -48,7 +48,7 @@ function relativeAt(words: readonly Word[], at: number): Reading<ClockTime> | un
 }
 
 /** An hour from 1 to 12 (or 0 to 23 in figures), noon or midnight. */
-function hourAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+function hourAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
   const word = said(words, at);
   if (word === "noon" || word === "midday") {
     return { value: { hour: 12, minute: 0, half: "pm" }, next: at + 1 };
@@ -60,7 +60,7 @@ function hourAt(words: readonly Word[], at: number): Reading<ClockTime> | undefi
 }
 
 /** "two fifteen", "one oh five", "2:10", "13:15", "nine". */
-function plainAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+function plainAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
   const figures = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(said(words, at));
   if (figures) {
     return { value: { hour: Number(figures[1]), minute: Number(figures[2]) }, next: at + 1 };
@@ -101,13 +101,13 @@ function matchesAt(words: readonly Word[], at: number, phrase: readonly string[]
 }
 
 /** The half of the day said here, if any. */
-export function halfOfDayAt(words: readonly Word[], at: number): Reading<"am" | "pm"> | undefined {
+export function halfOfDayAt(words: readonly Word[], at: number): Parsed<"am" | "pm"> | undefined {
   const hit = HALVES.find(([phrase]) => matchesAt(words, at, phrase));
   return hit ? { value: hit[1], next: at + hit[0].length } : undefined;
 }
 
 /** A clock time beginning at this word, with "o'clock", "am" or "in the morning" behind it. */
-export function clockAt(words: readonly Word[], at: number): Reading<ClockTime> | undefined {
+export function clockAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
   const start = /^(about|around|exactly|roughly)$/.test(said(words, at)) ? at + 1 : at;
   const clock = relativeAt(words, start) ?? plainAt(words, start);
   if (!clock) return undefined;
@@ -170,7 +170,7 @@ export function pastMomentsAt(
   at: number,
   nowMs: number,
   zone: string,
-): Reading<number>[] {
+): Parsed<number>[] {
   let start = at;
   if (said(words, start) === "as" && said(words, start + 1) === "of") start += 2;
   while (
@@ -194,6 +194,6 @@ export function pastMomentsAt(
 }
 
 /** Without "at" or "since", only what cannot be a bare number is a clock time. */
-function isPlainlyClock(words: readonly Word[], start: number, clock: Reading<ClockTime>): boolean {
+function isPlainlyClock(words: readonly Word[], start: number, clock: Parsed<ClockTime>): boolean {
   return clock.value.half !== undefined || clock.next - start > 1 || /:/.test(said(words, start));
 }

@@ -2,11 +2,11 @@
 import type { LotToPlan } from "../../kitchen/command.ts";
 import { localIso } from "../../kitchen/time.ts";
 import type { Context } from "../context.ts";
-import { wordsOf } from "../words.ts";
+import { utteranceOf } from "../words.ts";
 import { clockAt } from "./clock-times.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { type Lot, lotAt, titledRecipe } from "./lots.ts";
-import { type Names, namesOf, type PlainWords } from "./targets.ts";
+import { lotAt, type SpokenLot, titledRecipe } from "./lots.ts";
+import { type Names, namesIn, type PlainWords } from "./targets.ts";
 
 export type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };
 
@@ -30,7 +30,7 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
   }
   const by = BY.exec(rest);
   if (by) {
-    const { words } = wordsOf(rest.slice(by.index + by[0].length));
+    const { words } = utteranceOf(rest.slice(by.index + by[0].length));
     const from = words[0]?.word === "before" ? 1 : 0;
     const moments = futureMomentsAt(words, from, context.nowMs, context.zone);
     const whole = moments.find((one) => one.next === words.length);
@@ -40,7 +40,7 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
     wish.finishBy = localIso(at, context.zone);
     rest = rest.slice(0, by.index);
   }
-  const lots = lotsIn(rest, namesOf(context), plain);
+  const lots = lotsIn(rest, namesIn(context), plain);
   if (!lots) return undefined;
   for (const lot of lots) {
     const chosen = titledRecipe(lot, context);
@@ -56,8 +56,8 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
   return wish;
 }
 
-function futureClock(words: ReturnType<typeof wordsOf>["words"], context: Context) {
-  const at = wordsOf(`at ${words.map(({ word }) => word).join(" ")}`).words;
+function futureClock(words: ReturnType<typeof utteranceOf>["words"], context: Context) {
+  const at = utteranceOf(`at ${words.map(({ word }) => word).join(" ")}`).words;
   const moments = futureMomentsAt(at, 0, context.nowMs, context.zone);
   return moments.find((one) => one.next === at.length)?.value;
 }
@@ -70,7 +70,7 @@ function hoursIn(text: string): string | undefined {
 }
 
 function clockText(text: string, half: "am" | "pm"): string | undefined {
-  const { words } = wordsOf(text);
+  const { words } = utteranceOf(text);
   const clock = clockAt(words, 0);
   if (!clock || clock.next !== words.length) return undefined;
   const { hour, minute } = clock.value;
@@ -88,7 +88,7 @@ export function lotsIn(
   names: Names,
   plain: PlainWords,
   read: ReadLot = lotAt,
-): Lot[] | undefined {
+): SpokenLot[] | undefined {
   const pieces: string[] = [];
   const joins: string[] = [];
   let from = 0;
@@ -99,7 +99,7 @@ export function lotsIn(
   }
   pieces.push(text.slice(from));
   if (pieces.length > MOST_PIECES) return undefined;
-  const best: (Lot[] | undefined)[] = [[]];
+  const best: (SpokenLot[] | undefined)[] = [[]];
   for (let end = 1; end <= pieces.length; end++) {
     for (let start = end - 1; start >= Math.max(0, end - 3); start--) {
       const before = best[start];
@@ -119,13 +119,18 @@ export function lotsIn(
 }
 
 /** More lots are better, fewer words besides their names, and a guess counts less than none. */
-function rank(lots: readonly Lot[]): number {
+function rank(lots: readonly SpokenLot[]): number {
   return lots.reduce((sum, lot) => sum + (lot.exact ? 1 : -1) - (lot.variety ? 0.1 : 0), 0);
 }
 
 /** One lot, or none for words between two separators that say nothing. */
-function oneLot(text: string, names: Names, plain: PlainWords, read: ReadLot): Lot[] | undefined {
-  const { words } = wordsOf(text);
+function oneLot(
+  text: string,
+  names: Names,
+  plain: PlainWords,
+  read: ReadLot,
+): SpokenLot[] | undefined {
+  const { words } = utteranceOf(text);
   if (words.length === 0) return [];
   const lot = read(text, words, 0, words.length, names, plain);
   return lot && [lot];

@@ -1,5 +1,5 @@
 import type { Word } from "../words.ts";
-import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import { numbersAt, type Parsed } from "./spoken-numbers.ts";
 
 /**
  * Lengths of time as people say them: "an hour and a half", "two and a half hours", "90 min",
@@ -54,7 +54,7 @@ function saysAt(words: readonly Word[], at: number, said: readonly string[]): bo
 function oneAt(
   words: readonly Word[],
   at: number,
-): (Reading<number> & { unit: number }) | undefined {
+): (Parsed<number> & { unit: number }) | undefined {
   for (const number of numbersAt(words, at)) {
     const skip = words[number.next]?.word === "more" ? 1 : 0;
     const unit = unitAt(words, number.next + skip);
@@ -82,10 +82,10 @@ const TAILS: [string[], number][] = [
 /**
  * Lengths of time that could begin at this word, in minutes, the longest reading first.
  */
-export function durationsAt(words: readonly Word[], at: number): Reading<number>[] {
+export function durationsAt(words: readonly Word[], at: number): Parsed<number>[] {
   const first = oneAt(words, at);
   if (!first) return [];
-  const found: Reading<number>[] = [{ value: first.value, next: first.next }];
+  const found: Parsed<number>[] = [{ value: first.value, next: first.next }];
   for (const [said, share] of TAILS) {
     if (saysAt(words, first.next, said) && !unitAt(words, first.next + said.length)) {
       const next = first.next + said.length;

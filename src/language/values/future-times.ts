@@ -3,7 +3,7 @@ import { DAY_MS, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/
 import type { Word } from "../words.ts";
 import { type ClockTime, clockAt, hoursOf, onDay } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
-import { ordinalAt, type Reading, smallWholeAt } from "./spoken-numbers.ts";
+import { ordinalAt, type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 
 /**
  * The moment a reminder is for: "sunday morning at nine", "in three weeks", "tomorrow", "on the
@@ -70,7 +70,7 @@ function dayOfMonth(number: number, today: LocalFields): Day {
   return { year: day.getUTCFullYear(), month: day.getUTCMonth() + 1, day: day.getUTCDate() };
 }
 
-function monthDayAt(words: readonly Word[], at: number): Reading<string> | undefined {
+function monthDayAt(words: readonly Word[], at: number): Parsed<string> | undefined {
   const start = said(words, at) === "the" ? at + 1 : at;
   const number = ordinalAt(words, start);
   if (number) {
@@ -86,7 +86,7 @@ function monthDayAt(words: readonly Word[], at: number): Reading<string> | undef
 }
 
 /** The words of a date at this place, and the day they mean. */
-function dayAt(words: readonly Word[], at: number, today: LocalFields): Reading<Day> | undefined {
+function dayAt(words: readonly Word[], at: number, today: LocalFields): Parsed<Day> | undefined {
   const start = /^(on|for|by|come)$/.test(said(words, at)) ? at + 1 : at;
   const first = said(words, start);
   if (first === "today" || first === "tonight")
@@ -115,7 +115,7 @@ function weekdayAt(
   words: readonly Word[],
   start: number,
   today: LocalFields,
-): Reading<Day> | undefined {
+): Parsed<Day> | undefined {
   if (said(words, start) === "next" && said(words, start + 1) === "week") {
     return { value: daysFrom(today, 7), next: start + 2 };
   }
@@ -140,7 +140,7 @@ function weekdayAt(
 }
 
 /** "morning", "in the evening", "afternoon". */
-function partAt(words: readonly Word[], at: number): Reading<DayPart> | undefined {
+function partAt(words: readonly Word[], at: number): Parsed<DayPart> | undefined {
   let next = at;
   if (/^(in|at|this|on)$/.test(said(words, next))) next += 1;
   if (said(words, next) === "the") next += 1;
@@ -152,7 +152,7 @@ function partAt(words: readonly Word[], at: number): Reading<DayPart> | undefine
 type Pieces = { day?: Day; part?: DayPart; clock?: ClockTime; next: number };
 
 /** A clock time that cannot be a bare number: "half past four", "six tonight", "4:30". */
-function isPlainly(words: readonly Word[], at: number, clock: Reading<ClockTime>): boolean {
+function isPlainly(words: readonly Word[], at: number, clock: Parsed<ClockTime>): boolean {
   if (clock.value.half !== undefined) return true;
   const all = words.slice(at, clock.next).map(({ word }) => word);
   return all.some((word) => /:|^(oclock|past|till|to|noon|midnight)$/.test(word));
@@ -212,7 +212,7 @@ export function futureMomentsAt(
   at: number,
   nowMs: number,
   zone: string,
-): Reading<number>[] {
+): Parsed<number>[] {
   const relative = said(words, at) === "in" ? at + 1 : at;
   const found = durationsAt(words, relative).flatMap((duration) => {
     const fromNow =
@@ -238,7 +238,7 @@ function clockOnDay(
   dayMs: number,
   nowMs: number,
   zone: string,
-): Reading<number>[] {
+): Parsed<number>[] {
   const today = localFields(nowMs, zone);
   const { year, month, day } = localFields(dayMs, zone);
   return piecesAt(words, at, today)

@@ -4,18 +4,18 @@ import type { Food } from "../../recipe/foods.ts";
 import type { Library } from "../../recipe/library.ts";
 import { readSaidFood, varietyIn } from "../../recipe/said-food.ts";
 import type { Context } from "../context.ts";
-import { type Lot, titledRecipe } from "./lots.ts";
+import { type SpokenLot, titledRecipe } from "./lots.ts";
 
 /** A lot that was said, as what may be begun of it: held against the foods of the library. */
 
 type BeginSlots = SlotsOf["begin"];
 
 /** A whole name of more than one word says which recipe; a word alone may be of several. */
-function isWholeName({ recipes, named, told }: Lot): boolean {
+function isWholeName({ recipes, named, told }: SpokenLot): boolean {
   return recipes.length === 1 && (named.includes(" ") || told === true);
 }
 
-function gateOf(lot: Lot, library: Library): FoodGate {
+function gateOf(lot: SpokenLot, library: Library): FoodGate {
   const [id = ""] = lot.recipes;
   const recipe = library.recipes.get(id);
   if (!recipe || !isWholeName(lot)) return gateBegin(library, lot.said);
@@ -33,14 +33,14 @@ function foodSlots(foods: readonly Food[], variety: string | undefined) {
 }
 
 /** Kept while it is asked which recipe is meant; the kitchen holds them against the one chosen. */
-function foodAndVariety({ said, variety, recipes }: Lot) {
+function foodAndVariety({ said, variety, recipes }: SpokenLot) {
   const foods = [...new Set(readSaidFood(said).heads.map(({ food }) => food))];
   const named = variety === undefined && recipes.length > 0 ? undefined : varietyIn(said, foods);
   return foodSlots(foods, named);
 }
 
 /** What the gate makes of it; undefined where it knows none of the words. */
-function heldSlots(lot: Lot, library: Library): BeginSlots | undefined {
+function heldSlots(lot: SpokenLot, library: Library): BeginSlots | undefined {
   const gate = gateOf(lot, library);
   const { variety, recipes } = lot;
   switch (gate.is) {
@@ -66,7 +66,7 @@ function heldSlots(lot: Lot, library: Library): BeginSlots | undefined {
 }
 
 /** By the names of recipes alone. */
-function namedSlots(lot: Lot, context: Context): BeginSlots {
+function namedSlots(lot: SpokenLot, context: Context): BeginSlots {
   const recipe = titledRecipe(lot, context);
   return {
     ...(recipe ? { recipe } : { named: lot.named, choices: lot.recipes }),
@@ -75,7 +75,7 @@ function namedSlots(lot: Lot, context: Context): BeginSlots {
 }
 
 /** The recipe, foods and variety of a lot, or what was said and why it is none of them. */
-export function begunBy(lot: Lot, context: Context): BeginSlots {
+export function begunBy(lot: SpokenLot, context: Context): BeginSlots {
   const held = context.library && heldSlots(lot, context.library);
   const { weightLb, jar, pack, method } = lot;
   return {

@@ -1,7 +1,7 @@
 import type { JarSize, Method, Pack } from "../../recipe/recipe.ts";
 import type { Word } from "../words.ts";
 import { sizesAt } from "./open-slots.ts";
-import type { Reading } from "./spoken-numbers.ts";
+import type { Parsed } from "./spoken-numbers.ts";
 
 /** How a lot is put up, where its description says so: `raw pack, in pints`. Never a variety. */
 export type Way = { jar?: JarSize; pack?: Pack; method?: Method };
@@ -43,7 +43,7 @@ function at(words: readonly Word[], place: number): string {
   return words[place]?.word ?? "";
 }
 
-function methodAt(words: readonly Word[], place: number): Reading<Way> | undefined {
+function methodAt(words: readonly Word[], place: number): Parsed<Way> | undefined {
   if (!BEFORE_A_METHOD.has(at(words, place))) return undefined;
   const from = ARTICLES.has(at(words, place + 1)) ? place + 2 : place + 1;
   for (const [said, method] of METHODS) {
@@ -54,7 +54,7 @@ function methodAt(words: readonly Word[], place: number): Reading<Way> | undefin
   return undefined;
 }
 
-function jarAt(words: readonly Word[], place: number): Reading<Way> | undefined {
+function jarAt(words: readonly Word[], place: number): Parsed<Way> | undefined {
   const from = ARTICLES.has(at(words, place)) ? place + 1 : place;
   const [size] = sizesAt(words, from);
   const jar = size && JARS_SAID[size.value];
@@ -68,7 +68,7 @@ export function wayAt(
   words: readonly Word[],
   place: number,
   behind: boolean,
-): Reading<Way> | undefined {
+): Parsed<Way> | undefined {
   const pack = PACKS[at(words, place)];
   if (pack && PACKED.has(at(words, place + 1))) {
     return { value: { pack }, next: place + 2 };

@@ -6,11 +6,11 @@ import { editDistance } from "../sound.ts";
 import type { Word } from "../words.ts";
 import { type Way, wayAt } from "./lot-ways.ts";
 import { labelsAt } from "./open-slots.ts";
-import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import { numbersAt, type Parsed } from "./spoken-numbers.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 
 /** What is to be begun: "fourteen pounds of crushed tomatoes", "Provider dilly beans, 8 lb". */
-export type Lot = {
+export type SpokenLot = {
   recipes: string[];
   named: string;
   /** What tells the food and its variety, as written: all but weight, pack, jar and method. */
@@ -70,7 +70,7 @@ function wordAt(words: readonly Word[], at: number): string {
   return words[at]?.word ?? "";
 }
 
-function weightAt(words: readonly Word[], at: number): Reading<number> | undefined {
+function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   for (const number of numbersAt(words, at)) {
     const unit = wordAt(words, number.next);
     if (Object.hasOwn(POUNDS_PER, unit)) {
@@ -84,14 +84,14 @@ function weightAt(words: readonly Word[], at: number): Reading<number> | undefin
 }
 
 /** A weight alone: "seven pounds". Pounds. */
-export function weighedAt(words: readonly Word[], at: number): Reading<{ weightLb: number }>[] {
+export function weighedAt(words: readonly Word[], at: number): Parsed<{ weightLb: number }>[] {
   const weight = weightAt(words, at);
   if (!weight) return [];
   return [{ value: { weightLb: Math.round(weight.value * 1000) / 1000 }, next: weight.next }];
 }
 
 /** Produce by weight, before the recipe is named: "ten pounds of cucumbers". Pounds. */
-export function producedAt(words: readonly Word[], at: number): Reading<{ weightLb: number }>[] {
+export function producedAt(words: readonly Word[], at: number): Parsed<{ weightLb: number }>[] {
   const weight = weightAt(words, at);
   if (!weight) return [];
   const weightLb = Math.round(weight.value * 1000) / 1000;
@@ -192,7 +192,7 @@ export function lotAt(
   end: number,
   names: Names,
   plain: PlainWords,
-): Lot | undefined {
+): SpokenLot | undefined {
   const within = words.slice(0, end);
   const named = purposeIn(within, at, names, plain) ?? recipeIn(within, at, names, plain);
   return named && lotNamed(text, within, at, named);
@@ -204,7 +204,7 @@ export function foodLotAt(
   words: readonly Word[],
   at: number,
   end: number,
-): Lot | undefined {
+): SpokenLot | undefined {
   const within = words.slice(0, end);
   const foods = mentionsIn(within.slice(at).map(({ word }) => word));
   const [first] = foods;
@@ -262,7 +262,7 @@ function lotNamed(
   within: readonly Word[],
   at: number,
   named: Named,
-): Lot | undefined {
+): SpokenLot | undefined {
   const beside = described(within, at, named);
   if (!beside) return undefined;
   const { weightLb, way, loose } = beside;
@@ -273,7 +273,7 @@ function lotNamed(
   const said = beside.kept.map((place) => (place === named.from ? name : written(place)));
   const [first] = loose;
   const last = loose.at(-1);
-  const lot: Lot = {
+  const lot: SpokenLot = {
     recipes: named.recipes,
     named: named.said,
     exact: named.exact,
@@ -323,7 +323,7 @@ function varietyOf(
  * The recipe a lot means; where its name fits several, the one it belongs to by title alone, or
  * nothing.
  */
-export function titledRecipe(lot: Lot, context: Context): string | undefined {
+export function titledRecipe(lot: SpokenLot, context: Context): string | undefined {
   if (lot.recipes.length <= 1) return lot.recipes[0];
   const titled = lot.recipes.filter(
     (id) =>

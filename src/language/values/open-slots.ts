@@ -1,6 +1,6 @@
 import { wordSet } from "../grammar/word-set.ts";
 import type { Utterance, Word } from "../words.ts";
-import { numbersAt, type Reading } from "./spoken-numbers.ts";
+import { numbersAt, type Parsed } from "./spoken-numbers.ts";
 
 /** Slots that are not drawn from lists of names: labels, free text, scores, questions, sizes. */
 
@@ -23,7 +23,7 @@ const COUNTED = wordSet(
 );
 
 /** "crock two", "pot 3": the number that tells things of one name apart; a small whole one. */
-function numberOfThing(words: readonly Word[], at: number): Reading<number> | undefined {
+function numberOfThing(words: readonly Word[], at: number): Parsed<number> | undefined {
   return numbersAt(words, at).find(({ value, next }) => {
     const small = Number.isInteger(value) && value > 0 && value < 100;
     return small && !COUNTED.has(words[next]?.word ?? "") && numbersAt(words, next).length === 0;
@@ -34,10 +34,10 @@ function numberOfThing(words: readonly Word[], at: number): Reading<number> | un
  * A label of one to four words that are no grammar, perhaps with a number behind them; the article
  * is left aside.
  */
-export function labelsAt(words: readonly Word[], at: number): Reading<string>[] {
+export function labelsAt(words: readonly Word[], at: number): Parsed<string>[] {
   let start = at;
   while (LABEL_ARTICLES.has(words[start]?.word ?? "")) start += 1;
-  const found: Reading<string>[] = [];
+  const found: Parsed<string>[] = [];
   let label = "";
   for (let next = start; next < Math.min(words.length, start + 5); next += 1) {
     const word = words[next]?.word ?? "";
@@ -98,7 +98,7 @@ function skipLinks(words: readonly Word[], at: number): number {
 }
 
 /** One score, name first ("crunch four") or number first ("four for crunch"). */
-function scoreAt(words: readonly Word[], at: number): Reading<[string, number]> | undefined {
+function scoreAt(words: readonly Word[], at: number): Parsed<[string, number]> | undefined {
   const start = skipLinks(words, at);
   const name = words[start]?.word ?? "";
   if (SCORE_NAMES.has(name)) {
@@ -116,7 +116,7 @@ function scoreAt(words: readonly Word[], at: number): Reading<[string, number]> 
 }
 
 /** What a score is given for: "crunch", "flavor" ... */
-export function scoreNameAt(words: readonly Word[], at: number): Reading<string>[] {
+export function scoreNameAt(words: readonly Word[], at: number): Parsed<string>[] {
   const name = words[at]?.word ?? "";
   return SCORE_NAMES.has(name) ? [{ value: name, next: at + 1 }] : [];
 }
@@ -128,7 +128,7 @@ function skipOutOf(words: readonly Word[], at: number): number {
 }
 
 /** Scores by their names, one or more. */
-export function scoresAt(words: readonly Word[], at: number): Reading<Record<string, number>>[] {
+export function scoresAt(words: readonly Word[], at: number): Parsed<Record<string, number>>[] {
   const scores: Record<string, number> = {};
   let next = at;
   for (;;) {
@@ -165,7 +165,7 @@ const SIZES: [string[], string][] = [
 ];
 
 /** The size of jar said here. */
-export function sizesAt(words: readonly Word[], at: number): Reading<string>[] {
+export function sizesAt(words: readonly Word[], at: number): Parsed<string>[] {
   const hit = SIZES.find(([said]) => said.every((word, step) => words[at + step]?.word === word));
   return hit ? [{ value: hit[1], next: at + hit[0].length }] : [];
 }

@@ -6,9 +6,9 @@ import type { Utterance } from "../words.ts";
 import { clockAt, lastTimeOf, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { foodLotAt, type Lot, lotAt, producedAt, weighedAt } from "./lots.ts";
+import { foodLotAt, lotAt, producedAt, type SpokenLot, weighedAt } from "./lots.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
-import { jarListAt, numbersAt, type Reading } from "./spoken-numbers.ts";
+import { jarListAt, numbersAt, type Parsed } from "./spoken-numbers.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
 
 /** Each word an open slot takes costs this much, so that closed phrases win. */
@@ -24,7 +24,7 @@ const FOOD_COST = 0.8;
 const THERMOMETER = { from: 60, to: 450 };
 const MOST_JARS = 200;
 
-function sure<T>(readings: readonly Reading<T>[]): SlotMatch[] {
+function sure<T>(readings: readonly Parsed<T>[]): SlotMatch[] {
   return readings.map(({ value, next }) => ({ value, next, cost: 0 }));
 }
 
@@ -169,7 +169,7 @@ function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<s
   const { words } = said;
   const end = words.length;
   const lots =
-    (read: (at: number, next: number) => Lot | undefined): Reader =>
+    (read: (at: number, next: number) => SpokenLot | undefined): Reader =>
     (at) => {
       const found: SlotMatch[] = [];
       for (let next = end; next > at; next -= 1) {

@@ -1,4 +1,4 @@
-import { TEENS, TENS, UNITS } from "../../reckon/number-words.ts";
+import { ONES, TEENS, TENS } from "../../reckon/number-words.ts";
 import type { Word } from "../words.ts";
 
 /**
@@ -7,7 +7,7 @@ import type { Word } from "../words.ts";
  */
 
 /** A reading of some words: the value, and the place of the first word after it. */
-export type Reading<T> = { value: T; next: number };
+export type Parsed<T> = { value: T; next: number };
 
 const ORDINALS = [
   "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth",
@@ -25,7 +25,7 @@ function own(table: Readonly<Record<string, number>>, word: string): number | un
 }
 
 /** "first", "21st", "twenty first" as a number from 1 to 39. */
-export function ordinalAt(words: readonly Word[], at: number): Reading<number> | undefined {
+export function ordinalAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   const index = ORDINALS.indexOf(word);
   if (index >= 0) return { value: index + 1, next: at + 1 };
@@ -43,22 +43,22 @@ export function ordinalAt(words: readonly Word[], at: number): Reading<number> |
 }
 
 /** A whole number below 100 in words, or digits without a fraction. */
-export function smallWholeAt(words: readonly Word[], at: number): Reading<number> | undefined {
+export function smallWholeAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   if (/^\d{1,5}$/.test(word)) return { value: Number(word), next: at + 1 };
-  const single = own(UNITS, word) ?? own(TEENS, word);
+  const single = own(ONES, word) ?? own(TEENS, word);
   if (single !== undefined) return { value: single, next: at + 1 };
   const tens = own(TENS, word);
   if (tens === undefined) return undefined;
-  const unit = own(UNITS, wordAt(words, at + 1));
+  const unit = own(ONES, wordAt(words, at + 1));
   return unit ? { value: tens + unit, next: at + 2 } : { value: tens, next: at + 1 };
 }
 
 /** Two figures said after a first one: "eighty two", "oh five", "twenty", "fifteen". */
-function lowerPairAt(words: readonly Word[], at: number): Reading<number> | undefined {
+function lowerPairAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   if (word === "oh" || word === "o") {
-    const unit = own(UNITS, wordAt(words, at + 1));
+    const unit = own(ONES, wordAt(words, at + 1));
     return unit === undefined ? undefined : { value: unit, next: at + 2 };
   }
   const small = smallWholeAt(words, at);
@@ -66,9 +66,9 @@ function lowerPairAt(words: readonly Word[], at: number): Reading<number> | unde
 }
 
 /** Hundreds and thousands put together, or figures said one after the other. */
-function largeAt(words: readonly Word[], at: number): Reading<number> | undefined {
+function largeAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const first = wordAt(words, at);
-  let head: Reading<number> | undefined = smallWholeAt(words, at);
+  let head: Parsed<number> | undefined = smallWholeAt(words, at);
   if (!head && first === "a" && /^(hundred|thousand)$/.test(wordAt(words, at + 1))) {
     head = { value: 1, next: at + 1 };
   }
@@ -87,9 +87,9 @@ function largeAt(words: readonly Word[], at: number): Reading<number> | undefine
 /** What follows "thousand" or "hundred", below that scale, with or without "and". */
 function addRest(
   words: readonly Word[],
-  head: Reading<number>,
+  head: Parsed<number>,
   below: number,
-): Reading<number> | undefined {
+): Parsed<number> | undefined {
   const start = wordAt(words, head.next) === "and" ? head.next + 1 : head.next;
   if (/^(a|an)$/.test(wordAt(words, start))) return head;
   const rest = below > 100 ? largeAt(words, start) : smallWholeAt(words, start);
@@ -101,15 +101,15 @@ function addRest(
 }
 
 /** "one eighty two" is 182, "two oh five" 205, "one eight two" 182, "sixty two hundred" 6200. */
-function runTogetherAt(words: readonly Word[], head: Reading<number>): Reading<number> | undefined {
+function runTogetherAt(words: readonly Word[], head: Parsed<number>): Parsed<number> | undefined {
   if (/^\d/.test(wordAt(words, head.next - 1)) || head.value < 1) return undefined;
   const pair = lowerPairAt(words, head.next);
   if (pair && head.value < 10) return { value: head.value * 100 + pair.value, next: pair.next };
-  const second = own(UNITS, wordAt(words, head.next));
+  const second = own(ONES, wordAt(words, head.next));
   if (head.value < 10 && second && wordAt(words, head.next + 1) === "hundred") {
     return { value: head.value * 1000 + second * 100, next: head.next + 2 };
   }
-  const third = own(UNITS, wordAt(words, head.next + 1));
+  const third = own(ONES, wordAt(words, head.next + 1));
   if (head.value < 10 && second !== undefined && third !== undefined) {
     return { value: head.value * 100 + second * 10 + third, next: head.next + 2 };
   }
@@ -117,14 +117,14 @@ function runTogetherAt(words: readonly Word[], head: Reading<number>): Reading<n
 }
 
 /** "and a half", "point five", "and three quarters", "1/2" behind a whole number. */
-function fractionAt(words: readonly Word[], at: number): Reading<number> | undefined {
+function fractionAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   if (word === "point") {
     let next = at + 1;
     let digits = "";
     for (;;) {
       const said = wordAt(words, next);
-      const digit = said === "oh" ? 0 : own(UNITS, said);
+      const digit = said === "oh" ? 0 : own(ONES, said);
       if (digit === undefined && !/^\d+$/.test(said)) break;
       digits += digit === undefined ? said : String(digit);
       next += 1;
@@ -142,7 +142,7 @@ function ratio(text: string): number {
 }
 
 /** "a half", "a quarter", "three quarters", "one half", "half". */
-function partAt(words: readonly Word[], at: number): Reading<number> | undefined {
+function partAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   const following = wordAt(words, at + 1);
   if (/^\d\/\d$/.test(word)) return { value: ratio(word), next: at + 1 };
@@ -155,7 +155,7 @@ function partAt(words: readonly Word[], at: number): Reading<number> | undefined
 }
 
 /** "a dozen", "half a dozen", "two dozen", "a couple", "a pair". */
-function dozensAt(words: readonly Word[], at: number): Reading<number> | undefined {
+function dozensAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const said = [0, 1, 2].map((step) => wordAt(words, at + step));
   if (said[0] === "half" && said[1] === "a" && said[2] === "dozen") {
     return { value: 6, next: at + 3 };
@@ -164,7 +164,7 @@ function dozensAt(words: readonly Word[], at: number): Reading<number> | undefin
     return { value: 6, next: at + 3 };
   }
   if (said[0] === "half" && said[1] === "dozen") return { value: 6, next: at + 2 };
-  const many = said[0] === "a" ? 1 : own(UNITS, said[0] ?? "");
+  const many = said[0] === "a" ? 1 : own(ONES, said[0] ?? "");
   if (many && said[1] === "dozen") return { value: many * 12, next: at + 2 };
   if (said[0] === "dozen") return { value: 12, next: at + 1 };
   if (said[0] === "a" && (said[1] === "couple" || said[1] === "pair")) {
@@ -177,11 +177,11 @@ function dozensAt(words: readonly Word[], at: number): Reading<number> | undefin
  * Every number that could be meant by the words beginning at `at`, the longest first. Never
  * negative; "one eighty two" gives 182 and also 1, for the phrase to choose.
  */
-export function numbersAt(words: readonly Word[], at: number): Reading<number>[] {
+export function numbersAt(words: readonly Word[], at: number): Parsed<number>[] {
   const dozens = dozensAt(words, at);
   if (dozens) return [dozens];
   const word = wordAt(words, at);
-  const found: Reading<number>[] = [];
+  const found: Parsed<number>[] = [];
   const whole = /^\d{1,3}(,\d{3})+$/.test(word)
     ? { value: Number(word.replaceAll(",", "")), next: at + 1 }
     : /^\d{1,6}(\.\d{1,4})?$/.test(word)
@@ -204,7 +204,7 @@ export function numbersAt(words: readonly Word[], at: number): Reading<number>[]
 }
 
 /** "6 thousand 2 hundred" with its parts in digits. */
-function scaledUp(words: readonly Word[], head: Reading<number>): Reading<number> | undefined {
+function scaledUp(words: readonly Word[], head: Parsed<number>): Parsed<number> | undefined {
   const scale = wordAt(words, head.next);
   if (scale === "thousand") {
     return addRest(words, { value: head.value * 1000, next: head.next + 1 }, 1000);
@@ -216,8 +216,8 @@ function scaledUp(words: readonly Word[], head: Reading<number>): Reading<number
  * Jar numbers in a row: "three and seven", "3, 5 and 8", "two through five". Whole numbers from 1
  * to 99, each once, in the order said.
  */
-export function jarListAt(words: readonly Word[], at: number): Reading<number[]>[] {
-  const found: Reading<number[]>[] = [];
+export function jarListAt(words: readonly Word[], at: number): Parsed<number[]>[] {
+  const found: Parsed<number[]>[] = [];
   const jars: number[] = [];
   let next = at;
   for (;;) {

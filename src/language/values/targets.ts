@@ -3,7 +3,7 @@ import { editDistance, soundKey } from "../sound.ts";
 import type { Word } from "../words.ts";
 import { KITCHEN_THINGS, PICKED, PICKERS } from "./kitchen-things.ts";
 import { HEARD_AS, RECIPE_NAMES, VAGUE_NAMES } from "./recipe-names.ts";
-import { type Reading, smallWholeAt } from "./spoken-numbers.ts";
+import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 
 /** What a name stands for; several where it fits several. */
 export type Meaning = { recipes: string[]; batches: string[]; timers: string[] };
@@ -103,7 +103,7 @@ function emptyNames(): Names {
 let last: { recipes: Context["recipes"]; signature: string; names: Names } | undefined;
 
 /** All names that mean something in this context. */
-export function namesOf(context: Context): Names {
+export function namesIn(context: Context): Names {
   const signature = JSON.stringify([context.running, context.timers]);
   if (last?.recipes === context.recipes && last.signature === signature) return last.names;
   const names = gatherNames(context);
@@ -158,7 +158,7 @@ function exactAt(
   words: readonly Word[],
   at: number,
   names: Names,
-): Reading<Entry | string> | undefined {
+): Parsed<Entry | string> | undefined {
   for (let count = Math.min(LONGEST_NAME, words.length - at); count > 0; count -= 1) {
     const name = joined(words, at, count);
     const entry = names.byName.get(name);
@@ -189,7 +189,7 @@ export function fuzzyAt(
   names: Names,
   begun: boolean,
   plain: PlainWords,
-): Reading<Entry> | undefined {
+): Parsed<Entry> | undefined {
   for (let count = Math.min(4, words.length - at); count > 0; count -= 1) {
     const said = joined(words, at, count);
     if (allPlain(words, at, count, plain)) continue;
@@ -259,7 +259,7 @@ function targetFrom(found: Entry | string, exact: boolean): Target {
 }
 
 /** "the second load", "load two", "canner 2", "the big pot". */
-function pickedAt(words: readonly Word[], at: number): Reading<Target> | undefined {
+function pickedAt(words: readonly Word[], at: number): Parsed<Target> | undefined {
   const first = words[at]?.word ?? "";
   const second = words[at + 1]?.word ?? "";
   if (PICKER_WORDS.has(first) && PICKED_WORDS.has(second)) {
@@ -282,7 +282,7 @@ export function targetsAt(
   at: number,
   names: Names,
   plain: PlainWords,
-): Reading<Target>[] {
+): Parsed<Target>[] {
   let start = at;
   while (ARTICLES.has(words[start]?.word ?? "")) start += 1;
   const picked = pickedAt(words, start);
@@ -310,9 +310,9 @@ export function targetsAt(
 /** A variety with its produce: "provider" and then "beans". */
 function extendedAt(
   words: readonly Word[],
-  first: Reading<Entry | string>,
+  first: Parsed<Entry | string>,
   names: Names,
-): Reading<Target> | undefined {
+): Parsed<Target> | undefined {
   const second = exactAt(words, first.next, names);
   if (!second || typeof first.value === "string") return undefined;
   const name = typeof second.value === "string" ? second.value : second.value.name;

@@ -17,7 +17,7 @@ export function topicIn<T extends string>(
   return topics.find(([, said]) => said.test(all))?.[0];
 }
 
-export const EMERGENCIES: Topics<Emergency> = [
+export const EMERGENCY_PATTERNS: Topics<Emergency> = [
   [
     "flame-out",
     /\b(relight|pilot|(burner|flame) (has |is |just )?(gone|went|goes|go) out|blew out the flame)\b/,
@@ -41,7 +41,7 @@ export const EMERGENCIES: Topics<Emergency> = [
   ["cut", /\b(cut|bleeding|bleeds|blood|gash|gashed|sliced|thumb|deep|stitches|stabbed)\b/],
 ];
 
-export const TROUBLES: Topics<Trouble> = [
+export const TROUBLE_PATTERNS: Topics<Trouble> = [
   [
     "scum",
     /\b(scum|film|bloom|kahm|pellicle|yeasty|white stuff|(pink|white) (patch|spots?)|(sort of|white|a) skin|skin on)\b/,
@@ -74,7 +74,7 @@ export const TROUBLES: Topics<Trouble> = [
   ["foam", /\b(foam|foams|foaming|foamy|froth|frothy|frothing)\b/],
 ];
 
-export const SAFETY_TOPICS: Topics<SafetyTopic> = [
+export const SAFETY_PATTERNS: Topics<SafetyTopic> = [
   [
     "freezer-power-cut",
     /\b(power|electricity).*(freezer|fridge|refrigerator)|(freezer|fridge|refrigerator).*(power|electricity)\b/,
@@ -156,10 +156,10 @@ export const SAFETY_TOPICS: Topics<SafetyTopic> = [
     "botulism",
     /\b(botulism|botulinum|poison|poisoned|poisoning|make (us|me|somebody|anyone|them|people) (sick|ill)|(get|getting) (sick|ill)|die|kill|deadly|germs|bacteria|toxin|trust (it|this|these|you))\b/,
   ],
-  ...TROUBLES,
+  ...TROUBLE_PATTERNS,
 ];
 
-export const SHORTAGES: Topics<Shortage> = [
+export const SHORTAGE_PATTERNS: Topics<Shortage> = [
   ["lemon-juice", /\b(lemon|lemons|lime juice)\b/],
   ["citric-acid", /\bcitric\b/],
   ["vinegar", /\bvinegar\b/],
@@ -185,7 +185,7 @@ export const SHORTAGES: Topics<Shortage> = [
   ["canner", /\b(canner|canning pot|big pot|canning kettle|deep pot)\b/],
 ];
 
-export const ACTS: Topics<Act> = [
+export const ACT_PATTERNS: Topics<Act> = [
   [
     "force-cool",
     /\b(cool|run|put|set|stand).*(canner|it).*(cold|under (the )?(tap|water|faucet)|in the (sink|snow))|cool (it|the canner) (down )?(faster|quick|quicker|with)|speed up the cooling|hurry the cooling\b/,

@@ -10,7 +10,7 @@ import type { Recipe, Stage } from "../../recipe/recipe.ts";
 import { expectedEfficiency, learnEfficiency, priorEfficiency } from "../../reckon/burner.ts";
 import { joulesToBoil } from "../heat-needed.ts";
 import { groupOf, type StageTime, stageTimes } from "../stage-times.ts";
-import { factorOf, holdMinutes, isLearnable, plannedMinutes } from "./planned-minutes.ts";
+import { holdMinutes, isLearnable, plannedMinutes, scaleFactor } from "./planned-minutes.ts";
 import { type Expected, expectNext, type Pool, poolOf } from "./shrinkage.ts";
 
 export type LearnedTime = {
@@ -86,7 +86,7 @@ export function learnedMinutes(
   const planned = plannedMinutes(recipe, stage, weightLb, pot);
   const method = where.method ?? processOptions(recipe)[0]?.method;
   const own = lessons.ratios.get(groupOf(recipe, stage, method)) ?? [];
-  const factor = factorOf(recipe, weightLb);
+  const factor = scaleFactor(recipe, weightLb);
   const joules = joulesToBoil(recipe, stage, { ...pot, factor });
   const expected =
     joules === undefined

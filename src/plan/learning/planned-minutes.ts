@@ -1,7 +1,7 @@
 /** How long a stage should take by its recipe, for the weight there is. */
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Recipe, Stage } from "../../recipe/recipe.ts";
-import { joulesToBoil, type Pot } from "../heat-needed.ts";
+import { joulesToBoil, type ScaledPot } from "../heat-needed.ts";
 
 /**
  * Whether a stage's length is the cook's and the stove's own. A process, a vent, a wait and
@@ -19,7 +19,7 @@ export function holdMinutes(stage: Stage): number {
 }
 
 /** How many times the recipe's own amount is made. */
-export function factorOf(recipe: Recipe, weightLb: number | null): number {
+export function scaleFactor(recipe: Recipe, weightLb: number | null): number {
   return (weightLb ?? recipe.yield.weightLb) / recipe.yield.weightLb;
 }
 
@@ -31,10 +31,10 @@ export function plannedMinutes(
   recipe: Recipe,
   stage: Stage,
   weightLb: number | null,
-  pot?: Pick<Pot, "altitudeFt" | "fromC">,
+  pot?: Pick<ScaledPot, "altitudeFt" | "fromC">,
 ): number {
   const own = Math.max(1, stage.typicalMinutes - holdMinutes(stage));
-  const factor = factorOf(recipe, weightLb);
+  const factor = scaleFactor(recipe, weightLb);
   if (stage.minutesPerLb !== undefined) {
     const beyond = (factor - 1) * recipe.yield.weightLb;
     return Math.max(own + stage.minutesPerLb * beyond, own * Math.min(1, factor));

@@ -19,7 +19,7 @@ export type Task = {
   budget: Budget;
 };
 
-export type Outcome = {
+export type SearchResult = {
   plan: Int32Array | null;
   value: number;
   lowerBound: number;
@@ -36,7 +36,7 @@ const SETTLED = 3000;
 const NO_TARGET = 1 << 28;
 
 /** Searches for the plan with the smallest objective within the budget. */
-export function minimise(task: Task): Outcome {
+export function minimise(task: Task): SearchResult {
   return new Minimiser(task).run();
 }
 
@@ -54,7 +54,7 @@ class Minimiser {
     if (task.known) this.value = this.measure(task.known);
   }
 
-  run(): Outcome {
+  run(): SearchResult {
     const { task } = this;
     const breeder = this.breeder();
     if (breeder) this.breed(breeder, 300);
@@ -73,7 +73,7 @@ class Minimiser {
     return this.outcome(search.lowerBound, search.exhausted);
   }
 
-  private outcome(lowerBound: number, proved: boolean): Outcome {
+  private outcome(lowerBound: number, proved: boolean): SearchResult {
     const { plan, value } = this;
     if (!plan) return { plan, value: -1, lowerBound, proved };
     return { plan, value, lowerBound: proved ? value : Math.min(lowerBound, value), proved };

@@ -7,12 +7,12 @@ import type { TestedFormula } from "../process-table.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
 import { perJar } from "../scale.ts";
 import {
+  type CheckedRecipe,
   danger,
   type Finding,
   ingredientPlace,
+  PUBLICATIONS,
   type Rule,
-  SOURCES,
-  type Subject,
   warning,
 } from "./finding.ts";
 import {
@@ -53,7 +53,7 @@ export const vinegarStrength: Rule = ({ recipe, shelf }) =>
     const message = weakVinegar(one);
     const make = shelf ? danger : warning;
     return message
-      ? [make("vinegar-strength", ingredientPlace(one), message, SOURCES.pickles)]
+      ? [make("vinegar-strength", ingredientPlace(one), message, PUBLICATIONS.pickles)]
       : [];
   });
 
@@ -79,7 +79,7 @@ function againstTested(
 type Tested = { made: Recipe; formula: TestedFormula };
 
 /** Every tested formula the recipe claims, not only its first table's. */
-export function testedBy({ known }: Subject): Tested[] {
+export function testedBy({ known }: CheckedRecipe): Tested[] {
   return known.flatMap(({ made, formula }) => (formula ? [{ made, formula }] : []));
 }
 
@@ -94,14 +94,14 @@ function thinnedBelow(recipe: Recipe, testedShare: number): Finding[] {
     .filter((one) => cupsInBatch(recipe, one, "high") === undefined)
     .map((one) => {
       const message = `how much ${one.name} is that? Write it in cups, quarts or gallons`;
-      return danger("vinegar-diluted", ingredientPlace(one), message, SOURCES.pickles);
+      return danger("vinegar-diluted", ingredientPlace(one), message, PUBLICATIONS.pickles);
     });
   const share = mine / (mine + thinningCups(recipe));
   if (mine === 0 || share >= testedShare * (1 - TOLERANCE)) return findings;
   const message =
     `vinegar is ${Math.round(100 * share)} percent of the liquid; ` +
     `the tested recipe has ${Math.round(100 * testedShare)}`;
-  findings.push(danger("vinegar-diluted", place(recipe, isVinegar), message, SOURCES.pickles));
+  findings.push(danger("vinegar-diluted", place(recipe, isVinegar), message, PUBLICATIONS.pickles));
   return findings;
 }
 
@@ -117,7 +117,7 @@ export const vinegarDiluted: Rule = (subject) =>
     const share = Math.round(percent);
     const message = `vinegar for the produce is ${share} percent of the tested recipe's`;
     return [
-      danger("vinegar-diluted", place(made, isVinegar), message, SOURCES.pickles),
+      danger("vinegar-diluted", place(made, isVinegar), message, PUBLICATIONS.pickles),
       ...findings,
     ];
   });
@@ -129,7 +129,7 @@ export const unweighedProduce: Rule = (subject) =>
       .filter((one) => gramsInBatch(made, one, "high") === undefined)
       .map((one) => {
         const message = `acid and salt go by weight; write how heavy ${one.name} is, as \`4 lb\``;
-        return danger("produce-unweighed", ingredientPlace(one), message, SOURCES.pickles);
+        return danger("produce-unweighed", ingredientPlace(one), message, PUBLICATIONS.pickles);
       }),
   );
 
@@ -143,7 +143,7 @@ export const lowAcidShare: Rule = (subject) =>
     const message =
       `low-acid vegetables are ${Math.round(100 * mine)} percent of the produce; ` +
       `the tested recipe has ${Math.round(100 * tested)}`;
-    return [danger("low-acid-share", "ingredients", message, SOURCES.tomatoes)];
+    return [danger("low-acid-share", "ingredients", message, PUBLICATIONS.tomatoes)];
   });
 
 /** A brine of one's own is at least half vinegar. */
@@ -154,7 +154,7 @@ export const homeBrine: Rule = (subject) => {
   if (mine === 0 || mine >= thinningCups(recipe) * (1 - TOLERANCE)) return [];
   const message = "a brine without a tested recipe takes at least as much vinegar as water";
   const make = shelf ? danger : warning;
-  return [make("vinegar-diluted", place(recipe, isVinegar), message, SOURCES.brine)];
+  return [make("vinegar-diluted", place(recipe, isVinegar), message, PUBLICATIONS.brine)];
 };
 
 /** Juice pressed at home differs from fruit to fruit; bottled key lime juice is weaker. */
@@ -173,7 +173,7 @@ export const citrusShort: Rule = (subject) =>
     if (percent === undefined || percent >= 100 * (1 - TOLERANCE)) return [];
     const share = Math.round(percent);
     const message = `bottled juice for the produce is ${share} percent of the tested recipe's`;
-    return [danger("juice-short", place(made, isCitrus), message, SOURCES.tomatoes)];
+    return [danger("juice-short", place(made, isCitrus), message, PUBLICATIONS.tomatoes)];
   });
 
 /** Acid that must be in a quart of tomatoes, cups; a smaller jar takes its share. */
@@ -215,17 +215,17 @@ export const tomatoAcid: Rule = ({ recipe, shelf }) => {
   const acids = recipe.ingredients.filter((one) => one.role === "acid");
   if (!acids.some((one) => !one.optional)) {
     const message = "tomatoes need acid in every jar: 2 tablespoons of bottled lemon juice a quart";
-    return [danger("tomato-acid", "ingredients", message, SOURCES.tomatoAcid)];
+    return [danger("tomato-acid", "ingredients", message, PUBLICATIONS.tomatoAcid)];
   }
   const findings = acids.flatMap((acid) => {
     const message = tomatoFault(recipe, acid);
     return message
-      ? [danger("tomato-acid", ingredientPlace(acid), message, SOURCES.tomatoAcid)]
+      ? [danger("tomato-acid", ingredientPlace(acid), message, PUBLICATIONS.tomatoAcid)]
       : [];
   });
   if (!recipe.critical.some((factor) => factor.id === "acid-in-every-jar")) {
     const message = "no stage asks whether every jar got its acid";
-    findings.push(danger("tomato-acid", "stages", message, SOURCES.tomatoAcid));
+    findings.push(danger("tomato-acid", "stages", message, PUBLICATIONS.tomatoAcid));
   }
   return findings;
 };

@@ -15,7 +15,7 @@ export type Finding = {
 };
 
 /** An option with the table behind it, its formula, and the recipe as its pack makes it. */
-export type Known = {
+export type OptionWithTable = {
   option: ProcessOption;
   table: ProcessTable;
   formula?: TestedFormula;
@@ -23,22 +23,22 @@ export type Known = {
 };
 
 /** What a rule looks at: the recipe and the tables it points to. */
-export type Subject = {
+export type CheckedRecipe = {
   recipe: Recipe;
   tables: ProcessTables;
   kinds: Kinds;
   /** Options whose table exists, with it. */
-  known: Known[];
+  known: OptionWithTable[];
   /** True where the recipe means to be kept on a shelf by a canner process. */
   shelf: boolean;
 };
 
-export type Rule = (subject: Subject) => Finding[];
+export type Rule = (subject: CheckedRecipe) => Finding[];
 
 const GUIDE = "USDA Complete Guide to Home Canning";
 
 /** The publications rules rest on. */
-export const SOURCES = {
+export const PUBLICATIONS = {
   principles: `${GUIDE}, Guide 1`,
   tomatoes: `${GUIDE}, Guide 3`,
   tomatoAcid: "University of Missouri Extension GH1456",

@@ -11,8 +11,8 @@ import {
   type Finding,
   ingredientPlace,
   optionPlace,
+  PUBLICATIONS,
   type Rule,
-  SOURCES,
 } from "./finding.ts";
 import { isWater } from "./liquids.ts";
 import { foodsOf, isSeasoning, mainGrams } from "./produce-weight.ts";
@@ -45,7 +45,7 @@ export const lowAcidBoilingWater: Rule = ({ recipe }) => {
         "low-acid-boiling-water",
         optionPlace(option),
         `${food}: low-acid food is safe on a shelf only by pressure; botulism survives boiling`,
-        SOURCES.principles,
+        PUBLICATIONS.principles,
       ),
     );
 };
@@ -143,5 +143,5 @@ export const unsound: Rule = ({ recipe, shelf }) =>
     .filter((one) => shelf && foodsOf(one).length > 0 && UNSOUND.test(withoutDenied(one.name)))
     .map((one) => {
       const message = "spoiled food, and tomatoes from dead vines, may have lost their acid";
-      return danger("unsound-produce", ingredientPlace(one), message, SOURCES.tomatoes);
+      return danger("unsound-produce", ingredientPlace(one), message, PUBLICATIONS.tomatoes);
     });

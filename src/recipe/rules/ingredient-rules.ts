@@ -7,13 +7,13 @@ import type { Recipe } from "../recipe.ts";
 import { testedBy } from "./acid-rules.ts";
 import { isAlkali, isFat, isLime, isThickener } from "./additions.ts";
 import {
+  type CheckedRecipe,
   danger,
   type Finding,
   ingredientPlace,
   optionPlace,
+  PUBLICATIONS,
   type Rule,
-  SOURCES,
-  type Subject,
   warning,
 } from "./finding.ts";
 import { thinningCups } from "./liquids.ts";
@@ -37,7 +37,7 @@ export const thickener: Rule = ({ recipe, shelf }) => {
         "thickener",
         ingredientPlace(one),
         "flour or starch slows the heat; thicken it when the jar is opened",
-        SOURCES.thickener,
+        PUBLICATIONS.thickener,
       ),
     );
 };
@@ -51,19 +51,19 @@ export const oil: Rule = ({ recipe, shelf }) => {
   const oils = fat.role === "fat" || /\boil\b/i.test(fat.name);
   if (oils && recipe.ingredients.some((one) => /garlic/i.test(withoutDenied(one.name)))) {
     const message = "garlic under oil can grow botulism, even chilled: make it fresh, keep it days";
-    findings.push(danger("garlic-in-oil", where, message, SOURCES.oil));
+    findings.push(danger("garlic-in-oil", where, message, PUBLICATIONS.oil));
   } else if (oils && !shelf && recipe.class === "low-acid") {
     const message = "low-acid food under oil can grow botulism, even chilled: keep it a few days";
-    findings.push(warning("food-in-oil", where, message, SOURCES.oil));
+    findings.push(warning("food-in-oil", where, message, PUBLICATIONS.oil));
   }
   if (!shelf) return findings;
   const cups = cupsInBatch(recipe, fat, "high") ?? Number.POSITIVE_INFINITY;
   if (recipe.class === "jam" && cups <= FOAM_BUTTER_CUPS) {
     const message = "so little fat only lays the foam; more would creep under the lids";
-    findings.push(warning("oil", where, message, SOURCES.oil));
+    findings.push(warning("oil", where, message, PUBLICATIONS.oil));
   } else {
     const message = "fat shields spores from the heat and creeps under lids; leave it out";
-    findings.push(danger("oil", where, message, SOURCES.oil));
+    findings.push(danger("oil", where, message, PUBLICATIONS.oil));
   }
   return findings;
 };
@@ -75,7 +75,7 @@ const THREE_RINSES = /\brins[^.]*\b(three|3) times\b|\b(three|3) (times[^.,]*\br
 const HOUR = /\b(an|one|1|full|each)[ -]hour\b|\bhour each\b|\b60 min|\b1 h\b/i;
 
 /** Rinses the stages ask for, and whether the food stands an hour in fresh water between them. */
-function rinsing({ recipe, kinds }: Subject): { rinses: number; hours: boolean } {
+function rinsing({ recipe, kinds }: CheckedRecipe): { rinses: number; hours: boolean } {
   const texts = recipe.stages.map((stage) => `${stage.title}. ${stage.say}`);
   const sentences = texts.flatMap((text) => text.split(/[.;]/));
   const rinsed = sentences.filter((said) => /\brins/i.test(said) && !RINSED_THING.test(said));
@@ -99,7 +99,7 @@ export const limeRinses: Rule = (subject) => {
   const message =
     "pickling lime is rinsed off three times, with an hour in fresh water each; this recipe " +
     (rinses >= LIME_RINSES ? "has no such hour" : `rinses ${rinses} times`);
-  return [danger("lime-rinses", ingredientPlace(lime), message, SOURCES.pickles)];
+  return [danger("lime-rinses", ingredientPlace(lime), message, PUBLICATIONS.pickles)];
 };
 
 /** Soda and lye use up the acid that the time was tested with. */
@@ -107,7 +107,7 @@ export const alkali: Rule = ({ recipe, shelf }) => {
   if (!shelf || recipe.class === "low-acid") return [];
   return recipe.ingredients.filter(isAlkali).map((one) => {
     const message = `${one.name} uses up the acid that keeps this food safe; leave it out`;
-    return danger("alkali", ingredientPlace(one), message, SOURCES.alkali);
+    return danger("alkali", ingredientPlace(one), message, PUBLICATIONS.alkali);
   });
 };
 
@@ -144,14 +144,14 @@ function saltShort(made: Recipe, formula: TestedFormula | undefined): Finding[] 
     const percent = ((100 * grams) / produce).toFixed(1);
     const tested = (100 * needed).toFixed(1);
     const message = `salt is ${percent} percent of the produce; tested is ${tested}`;
-    findings.push(danger("ferment-salt", saltOf(made), message, SOURCES.ferment));
+    findings.push(danger("ferment-salt", saltOf(made), message, PUBLICATIONS.ferment));
   }
   if (!formula?.saltCups || !formula.waterCups) return findings;
   const tested = testedSaltGrams(formula.saltCups) / formula.waterCups;
   const water = thinningCups(made);
   if (water > 0 && grams / water < tested * (1 - TOLERANCE)) {
     const message = "the brine holds less salt for its water than the tested recipe's";
-    findings.push(danger("ferment-salt", saltOf(made), message, SOURCES.ferment));
+    findings.push(danger("ferment-salt", saltOf(made), message, PUBLICATIONS.ferment));
   }
   return findings;
 }
@@ -176,6 +176,6 @@ export const pasteurizedSalt: Rule = (subject) => {
     const message =
       "low-temperature pasteurization was not tested with less salt; use boiling water, and " +
       "take it out of the processes";
-    return [danger("pasteurization", optionPlace(cool), message, SOURCES.reducedSalt)];
+    return [danger("pasteurization", optionPlace(cool), message, PUBLICATIONS.reducedSalt)];
   });
 };

@@ -3,7 +3,7 @@ import { pasteurizes } from "../choose-process.ts";
 import type { ProcessTable } from "../process-table.ts";
 import { sourceLine } from "../process-table.ts";
 import { JAR_SIZES } from "../recipe.ts";
-import { danger, type Finding, optionPlace, type Rule, SOURCES, warning } from "./finding.ts";
+import { danger, type Finding, optionPlace, PUBLICATIONS, type Rule, warning } from "./finding.ts";
 
 /** Every process points to a tested table made for this food and pack, and writes no time. */
 export const untestedProcess: Rule = ({ recipe, tables }) =>
@@ -11,12 +11,12 @@ export const untestedProcess: Rule = ({ recipe, tables }) =>
     const where = optionPlace(option);
     if (option.writtenMinutes !== undefined) {
       const message = `${option.writtenMinutes} minutes are written here; times come from a table`;
-      return [danger("untested-time", where, message, SOURCES.principles)];
+      return [danger("untested-time", where, message, PUBLICATIONS.principles)];
     }
     const table = tables.tables[option.table];
     if (!table) {
       const message = `no tested table is called ${option.table}: no tested time stands behind it`;
-      return [danger("untested-time", where, message, SOURCES.principles)];
+      return [danger("untested-time", where, message, PUBLICATIONS.principles)];
     }
     const source = sourceLine(table.source);
     const findings: Finding[] = [];
@@ -45,7 +45,13 @@ export const noTestedSource: Rule = ({ recipe, shelf }) => {
     : "no tested source is named: a refrigerator food, never shelf-stable";
   const severity = shelf ? "danger" : "note";
   return [
-    { rule: "no-tested-source", severity, where: "source", message, source: SOURCES.principles },
+    {
+      rule: "no-tested-source",
+      severity,
+      where: "source",
+      message,
+      source: PUBLICATIONS.principles,
+    },
   ];
 };
 
@@ -58,7 +64,7 @@ export const unknownSource: Rule = ({ recipe, shelf }) => {
   const { publication } = recipe.source;
   if (!recipe.tested || !shelf || TESTERS.test(publication)) return [];
   const message = `${publication} is no tested source known here; follow the table's own recipe`;
-  return [warning("unknown-source", "source", message, SOURCES.principles)];
+  return [warning("unknown-source", "source", message, PUBLICATIONS.principles)];
 };
 
 /** Jars no larger than the largest its table was tested with. */
@@ -116,7 +122,7 @@ export const steamTooLong: Rule = ({ known }) =>
         `up to ${longest} minutes are needed; a steam canner may run ` +
         `${STEAM_LIMIT_MINUTES} at most`;
       const make = shortest > STEAM_LIMIT_MINUTES ? danger : warning;
-      return [make("steam-too-long", optionPlace(option), message, SOURCES.steam)];
+      return [make("steam-too-long", optionPlace(option), message, PUBLICATIONS.steam)];
     });
 
 /** Low-temperature pasteurization only where the tested recipe offers it. */
@@ -129,7 +135,7 @@ export const pasteurization: Rule = ({ recipe, tables }) => {
         "pasteurization",
         optionPlace(option),
         "low-temperature pasteurization is only for the cucumber pickles whose recipe offers it",
-        SOURCES.pasteurization,
+        PUBLICATIONS.pasteurization,
       ),
     );
 };
@@ -147,7 +153,7 @@ export const sterileJars: Rule = ({ recipe, known }) => {
       "sterile-jars",
       "stages",
       `a process under ${STERILE_BELOW_MINUTES} minutes wants sterile jars; no stage asks for them`,
-      SOURCES.principles,
+      PUBLICATIONS.principles,
     ),
   ];
 };

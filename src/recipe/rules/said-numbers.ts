@@ -1,6 +1,6 @@
-import { TEENS, TENS, UNITS } from "../../reckon/number-words.ts";
+import { ONES, TEENS, TENS } from "../../reckon/number-words.ts";
 
-const { zero: _none, ...DIGITS } = UNITS;
+const { zero: _none, ...DIGITS } = ONES;
 const WORDS: Readonly<Record<string, number>> = { ...DIGITS, ...TEENS, ...TENS };
 const anyOf = (words: object) => Object.keys(words).join("|");
 

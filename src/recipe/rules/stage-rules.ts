@@ -2,12 +2,19 @@ import { COOL_HOURS, REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.t
 import { CRITICAL_FACTORS } from "../critical-factors.ts";
 import { formatMinutes } from "../duration.ts";
 import type { Recipe, Stage } from "../recipe.ts";
-import { danger, type Finding, type Rule, SOURCES, type Subject, warning } from "./finding.ts";
+import {
+  type CheckedRecipe,
+  danger,
+  type Finding,
+  PUBLICATIONS,
+  type Rule,
+  warning,
+} from "./finding.ts";
 
 const place = (stage: Stage) => `stages.${stage.id}`;
 
 function testedRest(
-  { recipe, kinds }: Subject,
+  { recipe, kinds }: CheckedRecipe,
   stage: Stage,
   rests: Record<string, { minMinutes: number; maxMinutes: number }>,
 ) {
@@ -32,13 +39,13 @@ export const restWindow: Rule = (subject) =>
       if (low < min * 60) {
         const hours = `${min} to ${max} hours`;
         const message = `jars cool ${hours} before the seal check, not ${formatMinutes(low)}`;
-        return [danger("cool-window", place(stage), message, SOURCES.principles)];
+        return [danger("cool-window", place(stage), message, PUBLICATIONS.principles)];
       }
       if (high <= max * 60) return [];
       const message =
         `a seal is checked within ${REPROCESS_WITHIN_HOURS} hours, ` +
         "while a failed jar can still be saved";
-      return [warning("cool-window", place(stage), message, SOURCES.principles)];
+      return [warning("cool-window", place(stage), message, PUBLICATIONS.principles)];
     }
     if (!kind.restsAsTested || rests.length === 0) return [];
     const tested = rests.map((one) => testedRest(subject, stage, one)).find(Boolean);
@@ -48,7 +55,7 @@ export const restWindow: Rule = (subject) =>
       `${formatMinutes(tested.minMinutes)} to ${formatMinutes(tested.maxMinutes)}`;
     // Half fermented is hardly sour, and the short process was tested for what is.
     const make = kind.thermometer === "culture" && low < tested.minMinutes ? danger : warning;
-    return [make("rest-window", place(stage), message, SOURCES.pickles)];
+    return [make("rest-window", place(stage), message, PUBLICATIONS.pickles)];
   });
 
 /** A ferment warmer than tested spoils before it sours; a colder one merely waits. */
@@ -61,7 +68,7 @@ export const fermentTemperature: Rule = ({ recipe, known, kinds }) =>
       `this ferments at ${mine.min} to ${mine.max} degrees; tested is ` +
       `${tested.min} to ${tested.max}`;
     const make = mine.max > tested.max ? danger : warning;
-    return [make("ferment-temperature", place(stage), message, SOURCES.ferment)];
+    return [make("ferment-temperature", place(stage), message, PUBLICATIONS.ferment)];
   });
 
 /** A common question keeps its words and its cases: "are the jars nice" sterilizes none. */
@@ -88,12 +95,12 @@ export const criticalAsked: Rule = ({ recipe, shelf }) => {
   if (missing.length === 0) return [];
   const message = `no stage asks for: ${missing.join(", ")}; without it no jar is as tested`;
   const make = missing.includes("sound-ferment") ? danger : warning;
-  return [make("critical-unasked", "stages", message, SOURCES.principles)];
+  return [make("critical-unasked", "stages", message, PUBLICATIONS.principles)];
 };
 
 /** Jam and jelly set one pot at a time. */
 export const oneBatch: Rule = ({ recipe }) => {
   if (recipe.class !== "jam" || recipe.scaling === "one-batch") return [];
   const message = "a jam or jelly without added pectin is made one batch at a time to set";
-  return [warning("one-batch", "scaling", message, SOURCES.jams)];
+  return [warning("one-batch", "scaling", message, PUBLICATIONS.jams)];
 };

@@ -1,5 +1,5 @@
 import { JAR_SIZES, type Stage } from "../recipe.ts";
-import { danger, type Finding, type Rule, SOURCES } from "./finding.ts";
+import { danger, type Finding, PUBLICATIONS, type Rule } from "./finding.ts";
 import { sentences } from "./said-numbers.ts";
 
 /*
@@ -40,7 +40,7 @@ export const minutesInStage: Rule = ({ recipe, kinds }) =>
     if (!written && !said.some(timed)) return [];
     const message =
       "a process time stands in the stage; it depends on jar and altitude: use a table";
-    return [danger("minutes-in-stage", place(stage), message, SOURCES.principles)];
+    return [danger("minutes-in-stage", place(stage), message, PUBLICATIONS.principles)];
   });
 
 const BELOW =
@@ -68,7 +68,7 @@ export const headspaceSaid: Rule = ({ recipe, known, kinds }) =>
     const tested = [...new Set(known.map(({ table }) => table.headspaceIn))];
     if (tested.length === 0 || kinds[stage.kind].role !== "filling") return [];
     const fault = spokenHeadspace(tested, stage);
-    return fault ? [danger("headspace", place(stage), fault, SOURCES.principles)] : [];
+    return fault ? [danger("headspace", place(stage), fault, PUBLICATIONS.principles)] : [];
   });
 
 const JAR_NAMES = /\b(half[- ]gallon|gallon|quart|pint|half[- ]pint)s?[- ]jars?\b/g;
@@ -84,7 +84,7 @@ export const jarSaid: Rule = ({ recipe, shelf, kinds }) =>
       .find((name) => sizes.indexOf(name) > largest);
     if (!said) return [];
     const message = `${said} jars are said here; the recipe is for ${recipe.jars.join(" and ")}`;
-    return [danger("jar-too-large", place(stage), message, SOURCES.principles)];
+    return [danger("jar-too-large", place(stage), message, PUBLICATIONS.principles)];
   });
 
 /** Ways of sealing jars that leave the food unprocessed. */
@@ -106,7 +106,7 @@ export const processSkipped: Rule = ({ recipe, shelf }) =>
     );
     if (!skips) return [];
     const message = "jars that seal without the tested process are not safe on a shelf";
-    return [danger("process-skipped", place(stage), message, SOURCES.principles)];
+    return [danger("process-skipped", place(stage), message, PUBLICATIONS.principles)];
   });
 
 const ACID = "(vinegar|lemon juice|lime juice|citric acid|salt)";
@@ -131,5 +131,5 @@ export const otherAmountsSaid: Rule = ({ recipe, shelf, kinds }) =>
     );
     if (!changed) return [];
     const message = "the words change the acid, salt or water that the ingredients give";
-    return [danger("amounts-in-words", place(stage), message, SOURCES.pickles)];
+    return [danger("amounts-in-words", place(stage), message, PUBLICATIONS.pickles)];
   });

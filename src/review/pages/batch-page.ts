@@ -3,7 +3,7 @@ import type { Batch, State } from "../../kitchen/state.ts";
 import { type BatchLog, batchLog } from "../batch-log.ts";
 import { timelineOf } from "../timeline.ts";
 import { tracesOf } from "../trace.ts";
-import { momentOf, spanOf, windowOf } from "../words.ts";
+import { dateAndTime, spanOf, windowOf } from "../words.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
 import { timelineSvg } from "./timeline-svg.ts";
@@ -59,8 +59,8 @@ function head(log: BatchLog, name: string): Markup {
     ["Altitude", log.altitudeFt === null ? null : `${log.altitudeFt} ft`],
     ["Process", processWords(log)],
     ["Process source", log.process?.source ?? null],
-    ["Begun", momentOf(log.begunAt)],
-    ["Finished", log.endedAt ? momentOf(log.endedAt) : log.state],
+    ["Begun", dateAndTime(log.begunAt)],
+    ["Finished", log.endedAt ? dateAndTime(log.endedAt) : log.state],
     ["Loads", log.loads.join(", ") || null],
   ];
   const list = facts.flatMap(([term, value]) =>
@@ -78,7 +78,7 @@ function lotWords(lot: BatchLog["lot"]): string {
   const parts = [
     lot.variety ?? "variety not given",
     lot.weightLb === null ? null : `${lot.weightLb} lb`,
-    lot.pickedAt === null ? null : `picked ${momentOf(lot.pickedAt)}`,
+    lot.pickedAt === null ? null : `picked ${dateAndTime(lot.pickedAt)}`,
   ];
   return parts.filter(Boolean).join(", ");
 }
@@ -108,8 +108,8 @@ function stages(log: BatchLog): Markup {
     stage.kind,
     stage.state,
     windowOf(stage.planned),
-    momentOf(stage.startedAt),
-    momentOf(stage.endedAt),
+    dateAndTime(stage.startedAt),
+    dateAndTime(stage.endedAt),
     stage.startedAt === null ? "" : spanOf(stage.minutes),
     stage.restarts || "",
   ]);
@@ -124,7 +124,7 @@ function readings(log: BatchLog): Markup | null {
     return html`<p class="soft">${count} readings; all of them are in the CSV and JSON.</p>`;
   }
   const rows = log.readings.map((one) => [
-    momentOf(one.at),
+    dateAndTime(one.at),
     one.what,
     `${one.value} ${one.unit === "F" ? "°F" : one.unit}`,
   ]);
@@ -136,7 +136,7 @@ function deviations(log: BatchLog): Markup {
   const rows = log.deviations.map((one) => [
     one.code,
     one.stage ?? "",
-    momentOf(one.at),
+    dateAndTime(one.at),
     one.detail,
     one.disposition,
   ]);
@@ -155,7 +155,7 @@ ${table("Jars counted", heads, [row])}`;
 function notes(log: BatchLog): Markup | null {
   if (log.notes.length === 0) return null;
   const list = log.notes.map((note) => {
-    return html`<li><span class="soft">${momentOf(note.at)}</span> ${note.text}</li>\n`;
+    return html`<li><span class="soft">${dateAndTime(note.at)}</span> ${note.text}</li>\n`;
   });
   return html`<h2>Notes</h2>
 <ul>
@@ -165,6 +165,6 @@ ${list}</ul>
 
 function confirmed(log: BatchLog): Markup {
   if (log.confirmed.length === 0) return html`<p>Nothing was confirmed.</p>`;
-  const rows = log.confirmed.map((one) => [one.factor, momentOf(one.at)]);
+  const rows = log.confirmed.map((one) => [one.factor, dateAndTime(one.at)]);
   return table("Critical factors confirmed", ["Factor", "When"], rows);
 }

@@ -4,7 +4,7 @@ import type { ScoreTable } from "../shelf/tasting.ts";
 import { spanOf } from "../words.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
-import { drawing, element, text } from "./svg.ts";
+import { drawing, element, svgText } from "./svg.ts";
 
 const WIDTH = 960;
 const LEFT = 190;
@@ -66,9 +66,9 @@ function yieldChart(lots: readonly LotLine[]): Markup | null {
     const value = lot.pintsPerLb ?? 0;
     const width = (value / most) * (WIDTH - LEFT - 90);
     return [
-      text(LEFT - 10, y + 17, lot.variety, "end"),
+      svgText(LEFT - 10, y + 17, lot.variety, "end"),
       element("rect", { class: "done", x: LEFT, y, width, height: 24, rx: 2 }),
-      text(LEFT + width + 8, y + 17, String(value), "start"),
+      svgText(LEFT + width + 8, y + 17, String(value), "start"),
     ];
   });
   const label = "Pints filled for each pound, by lot";
@@ -83,7 +83,7 @@ function scoreFigure(scores: ScoreTable): Markup {
   const bottom = scores.rows.length * ROW + 4;
   const ticks = Array.from({ length: Math.floor(top) + 1 }, (_, score) => [
     element("path", { class: "axis", d: `M${x(score).toFixed(1)} 0V${bottom}` }),
-    text(x(score), bottom + 14, String(score), "middle", true),
+    svgText(x(score), bottom + 14, String(score), "middle", true),
   ]).flat();
   const rows = scores.rows.flatMap((row, index) => {
     const cy = index * ROW + 17;
@@ -93,7 +93,7 @@ function scoreFigure(scores: ScoreTable): Markup {
       seen.set(score, before + 1);
       return element("circle", { class: "dot", cx: x(score) + before * 9, cy, r: 4 });
     });
-    return [text(LEFT - 10, cy + 4, row.thing, "end"), ...dots];
+    return [svgText(LEFT - 10, cy + 4, row.thing, "end"), ...dots];
   });
   const said = scores.rows.map((row) => `${row.thing} ${row.scores.join(", ")}`).join("; ");
   const label = `${scores.name}, each dot one score: ${said}`;

@@ -3,7 +3,7 @@
  * known (from memory: hold a first print against the sheet); any other label is laid out in a grid
  * in the middle of the paper.
  */
-import type { Outcome } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/outcome.ts";
 import { fail, ok } from "../../reckon/outcome.ts";
 
 const MM_PER_IN = 25.4;
@@ -86,7 +86,7 @@ const LEAST_MM = { width: 30, height: 15 };
 const MARGIN_MM = 6;
 
 /** `2.625x1in`, `70x37mm`: the sheet of a label's size, on a4 where it is given in millimetres. */
-export function sheetOf(text: string, paperName?: string): Outcome<Sheet> {
+export function sheetOf(text: string, paperName?: string): Result<Sheet> {
   const match = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(in|inch|inches|mm)\s*$/i.exec(
     text,
   );

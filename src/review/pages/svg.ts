@@ -25,7 +25,7 @@ export function element(
 }
 
 /** Text at a place, `end`, `middle` or `start` of it there. */
-export function text(
+export function svgText(
   x: number,
   y: number,
   words: string,

@@ -1,9 +1,9 @@
 /** The timeline of a batch as an inline drawing: planned outlined, actual filled. */
 import { offsetMs } from "../../kitchen/time.ts";
 import type { Timeline, TimelineMark, TimelineRow } from "../timeline.ts";
-import { clockOf, spanOf } from "../words.ts";
+import { clockTime, spanOf } from "../words.ts";
 import { html, type Markup } from "./html.ts";
-import { drawing, element, hint, text } from "./svg.ts";
+import { drawing, element, hint, svgText } from "./svg.ts";
 import { axisTicks, type TimeAxis, timeAxis } from "./time-axis.ts";
 
 const WIDTH = 960;
@@ -34,7 +34,7 @@ export function timelineSvg(timeline: Timeline, name: string): Markup {
   const x: Across = (at) => LEFT + axis.at(at) * (WIDTH - LEFT - RIGHT);
   const ticks = axisTicks(axis, offsetMs(axis.from, zone), 9).flatMap((at) => [
     element("path", { class: "axis", d: `M${x(at).toFixed(1)} ${TOP - 8}V${height - 6}` }),
-    text(x(at), TOP - 14, clockOf(at, zone), "middle", true),
+    svgText(x(at), TOP - 14, clockTime(at, zone), "middle", true),
   ]);
   const breaks = axis.breaks.map((wait) => {
     const middle = Math.round((x(wait.from) + x(wait.to)) / 2);
@@ -67,8 +67,8 @@ function bar(row: TimelineRow, top: number, x: Across, zone: string): Markup {
   return element(
     "g",
     {},
-    hint(`${row.title}: ${clockOf(row.from, zone)}, ${took}${so}`),
-    text(LEFT - 10, top + 20, cut(row.title), "end"),
+    hint(`${row.title}: ${clockTime(row.from, zone)}, ${took}${so}`),
+    svgText(LEFT - 10, top + 20, cut(row.title), "end"),
     element("rect", { class: "done", ...done }),
     row.plannedMaxMs > row.plannedMinMs ? plan("plan-max", row.plannedMaxMs) : null,
     plan("plan", row.plannedMinMs),
@@ -89,7 +89,7 @@ function signMark(mark: TimelineMark, top: number, x: Across, zone: string): Mar
   const at = Math.round(x(mark.at) * 10) / 10;
   const again = mark.kind === "restart";
   const d = again ? `M${at} ${top + 6}l-5 -8h10z` : `M${at - 4} ${top + 12}l8 8m0 -8l-8 8`;
-  const words = hint(`${mark.text} at ${clockOf(mark.at, zone)}`);
+  const words = hint(`${mark.text} at ${clockTime(mark.at, zone)}`);
   if (again) return element("path", { class: "again", d }, words);
   const halo = element("path", { class: "halo", d });
   return element("g", {}, words, halo, element("path", { class: "lost", d }));

@@ -1,9 +1,9 @@
 /** Readings as a curve with their target line. */
 import { offsetMs } from "../../kitchen/time.ts";
-import { joined, type Point, type Trace, thinned } from "../trace.ts";
-import { clockOf } from "../words.ts";
+import { joined, type Point, type Trace, thinnedPoints } from "../trace.ts";
+import { clockTime } from "../words.ts";
 import { html, type Markup } from "./html.ts";
-import { drawing, element, text } from "./svg.ts";
+import { drawing, element, svgText } from "./svg.ts";
 import { axisTicks, timeAxis } from "./time-axis.ts";
 
 const WIDTH = 960;
@@ -28,7 +28,7 @@ function steps(low: number, high: number): number[] {
 
 /** The drawing of a trace of at least two points, with its caption. */
 export function traceSvg(trace: Trace, zone: string): Markup {
-  const points = thinned(trace.points, MOST_POINTS);
+  const points = thinnedPoints(trace.points, MOST_POINTS);
   const values = points.map((point) => point.value);
   const target = trace.target?.value;
   if (target !== undefined) values.push(target);
@@ -42,10 +42,10 @@ export function traceSvg(trace: Trace, zone: string): Markup {
   const across = (value: number) => `M${LEFT} ${y(value).toFixed(1)}H${WIDTH - RIGHT}`;
   const levels = steps(low, high).flatMap((value) => [
     element("path", { class: "axis", d: across(value) }),
-    text(LEFT - 8, y(value) + 4, String(value), "end", true),
+    svgText(LEFT - 8, y(value) + 4, String(value), "end", true),
   ]);
   const times = axisTicks(axis, offsetMs(axis.from, zone), 9).map((at) => {
-    return text(x(at), HEIGHT - 10, clockOf(at, zone), "middle", true);
+    return svgText(x(at), HEIGHT - 10, clockTime(at, zone), "middle", true);
   });
   const pieces = joined(points, trace.losses);
   const curves = pieces.map((piece) => {

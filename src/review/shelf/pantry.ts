@@ -73,7 +73,7 @@ export function holdsRehearsalsAlone(state: State): boolean {
 }
 
 /** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
-export function pantry(state: State, now: number): Pantry {
+export function pantryOf(state: State, now: number): Pantry {
   const on = dateOf(wallOf(state, now), state.zone);
   const found: Found = { on, lines: [], waiting: [], troubles: [] };
   for (const batch of shownBatches(state)) addBatch(found, state, batch, now);

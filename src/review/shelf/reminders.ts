@@ -13,8 +13,8 @@ import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
 import { dayAndTime } from "../day-and-time.ts";
 import { atHour, DAY_HOUR, inTheMorning } from "./reminder-hours.ts";
-import { seeds, shelf } from "./store-room-reminders.ts";
-import type { Found, Upcoming } from "./upcoming.ts";
+import { seedReminders, shelf } from "./store-room-reminders.ts";
+import type { FoundReminder, Upcoming } from "./upcoming.ts";
 
 /** Waits shorter than this are the day's work and no reminder, minutes. */
 const SHORTEST_WAIT_MINUTES = 60;
@@ -31,7 +31,7 @@ export function upcoming(state: State, now: number, days: number): Upcoming[] {
     ...checks(state, wallNow, until),
     ...seals(state),
     ...shelf(state, now, wallNow),
-    ...seeds(state, wallNow),
+    ...seedReminders(state, wallNow),
     ...asked(state, wallNow),
   ];
   return found
@@ -67,8 +67,8 @@ function batchOf(owner: Owner): string {
 }
 
 /** Windows and dates, by the same clocks that speak in the kitchen. */
-function fromAgenda(state: State, now: number): Found[] {
-  return agenda({ ...state, due: {} }, now).flatMap((item): Found[] => {
+function fromAgenda(state: State, now: number): FoundReminder[] {
+  return agenda({ ...state, due: {} }, now).flatMap((item): FoundReminder[] => {
     const { owner, run } = item;
     if (!owner || !run) return [];
     const words = wordsFor(state, item, owner, run);
@@ -115,7 +115,7 @@ function wordsFor(
 }
 
 /** Every recurring check up to a moment, and the one that was missed. */
-function checks(state: State, wallNow: number, until: number): Found[] {
+function checks(state: State, wallNow: number, until: number): FoundReminder[] {
   return activeOwners(state).flatMap((owner) => {
     if (!isLoad(owner) && owner.state === "abandoned") return [];
     return owner.stages.flatMap((run) => {
@@ -123,7 +123,7 @@ function checks(state: State, wallNow: number, until: number): Found[] {
       const longest = run.startedAt + (run.spec.window?.maxMinutes ?? 0) * MINUTE_MS;
       const last = wallOf(state, longest) > wallNow ? wallOf(state, longest) : until;
       const from = wallOf(state, Math.max(run.startedAt, run.checkedAt ?? 0));
-      return (run.spec.checks ?? []).flatMap(({ cron, say }): Found[] => {
+      return (run.spec.checks ?? []).flatMap(({ cron, say }): FoundReminder[] => {
         const ends = Math.min(last, until);
         return matches(cron, from, wallNow, ends, state.zone).map((at) => ({
           id: `${owner.id}/${run.id}/check/${at / MINUTE_MS}`,
@@ -156,8 +156,8 @@ function matches(
 }
 
 /** Jars that cool, or have cooled: their seals, in the morning where it is night. */
-function seals(state: State): Found[] {
-  return activeOwners(state).flatMap((owner): Found[] => {
+function seals(state: State): FoundReminder[] {
+  return activeOwners(state).flatMap((owner): FoundReminder[] => {
     if (!isLoad(owner)) return [];
     const cool = runOfRole(owner, "cooling");
     const check = runOfRole(owner, "seals");
@@ -185,8 +185,8 @@ function seals(state: State): Found[] {
 }
 
 /** What people asked to be reminded of, and what rang and nobody answered. */
-function asked(state: State, wallNow: number): Found[] {
-  return Object.values(state.reminders).flatMap((one): Found[] => {
+function asked(state: State, wallNow: number): FoundReminder[] {
+  return Object.values(state.reminders).flatMap((one): FoundReminder[] => {
     const rings = one.state === "rang" && state.ringing.includes(one.id);
     if (one.state !== "waiting" && !rings) return [];
     const at = rings ? Math.min(one.wallMs, wallNow - 1) : one.wallMs;

@@ -7,13 +7,13 @@ import { KEEPING, type Keep } from "./keeping.ts";
 import { openedOf } from "./pantry.ts";
 import { DAY_HOUR, nextSpring } from "./reminder-hours.ts";
 import { shelfJars } from "./shelf-jars.ts";
-import type { Found } from "./upcoming.ts";
+import type { FoundReminder } from "./upcoming.ts";
 
 /** Jars past their best, by where they stand; those that keep the shortest are eaten first. */
-export function shelf(state: State, now: number, wallNow: number): Found[] {
+export function shelf(state: State, now: number, wallNow: number): FoundReminder[] {
   return Object.values(state.batches).flatMap((batch) => {
     let opened = openedOf(state, batch);
-    const byKeep = new Map<Keep, Found>();
+    const byKeep = new Map<Keep, FoundReminder>();
     const { groups } = shelfJars(state, batch, now);
     const order: Keep[] = ["refrigerate", "freeze", "shelf"];
     for (const group of groups.sort((a, b) => order.indexOf(a.keep) - order.indexOf(b.keep))) {
@@ -34,7 +34,7 @@ export function shelf(state: State, now: number, wallNow: number): Found[] {
 }
 
 /** Seed lots, and seed batches nobody made a lot of, once each spring until tested that year. */
-export function seeds(state: State, wallNow: number): Found[] {
+export function seedReminders(state: State, wallNow: number): FoundReminder[] {
   const lots = Object.values(state.seeds).map((seed) => {
     const last = seed.tests.at(-1);
     const name = [seed.variety, seed.crop].filter(Boolean).join(" ");
@@ -48,7 +48,7 @@ export function seeds(state: State, wallNow: number): Found[] {
       const savedAt = wallOf(state, one.endedAt ?? one.begunAt);
       return { id: one.id, name: batchName(one), savedAt, tested: undefined, batch: one.id };
     });
-  return [...lots, ...batches].map(({ id, name, savedAt, tested, batch }): Found => {
+  return [...lots, ...batches].map(({ id, name, savedAt, tested, batch }): FoundReminder => {
     const at = nextSpring(Math.max(savedAt, tested ?? 0, wallNow - 30 * DAY_MS), state.zone);
     return {
       id: `${id}/germination/${localFields(at, state.zone).year}`,

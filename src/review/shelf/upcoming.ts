@@ -13,4 +13,4 @@ export type Upcoming = {
 };
 
 /** A reminder as found, and what its last change is looked up by. */
-export type Found = Omit<Upcoming, "overdue" | "changedAt"> & { owner: string };
+export type FoundReminder = Omit<Upcoming, "overdue" | "changedAt"> & { owner: string };

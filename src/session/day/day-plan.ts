@@ -5,7 +5,7 @@
  */
 import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import { planIds } from "../../kitchen/decide/day-plan.ts";
-import type { Outcome, Wish } from "../../kitchen/decide/outcome.ts";
+import type { Decision, Wish } from "../../kitchen/decide/outcome.ts";
 import { handsBusy, planKey } from "../../kitchen/decide/planned-begin.ts";
 import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
 import { type DayPlan as Kept, kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";
@@ -16,7 +16,7 @@ import { type Lessons, lessonsOf } from "../../plan/learning/learn.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
 import { hotCanner } from "../../plan/running-batch.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
-import { quietHours, wantedLabel } from "../../plan/wanted-batch.ts";
+import { parseQuietHours, wantedLabel } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
 import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
 import {
@@ -31,7 +31,7 @@ import {
   startsLike,
 } from "./planned-day.ts";
 
-export type DayPlanParts = {
+export type DayPlannerParts = {
   state(): State;
   library: Library;
   /** Milliseconds since some fixed moment: the outer limit of a search. Stands still in tests. */
@@ -55,8 +55,8 @@ const NEW_MS = 2 * MINUTE_MS;
 const MOST_LB = 500;
 const MOST_ITEMS = 60;
 
-export class DayPlan {
-  private readonly parts: DayPlanParts;
+export class DayPlanner {
+  private readonly parts: DayPlannerParts;
   private seen = { events: -1, signature: "" };
   private plannedAt = Number.NEGATIVE_INFINITY;
   private proposal: { kept: Kept; at: number } | undefined;
@@ -68,12 +68,12 @@ export class DayPlan {
   /** When each step was last planned, by what its batch is called. */
   private starts = new Map<string, number>();
 
-  constructor(parts: DayPlanParts) {
+  constructor(parts: DayPlannerParts) {
     this.parts = parts;
   }
 
   /** What a wish about the plan comes to before the kitchen decides; undefined where it may. */
-  outcome(wish: Wish, now: number): Outcome | undefined {
+  outcome(wish: Wish, now: number): Decision | undefined {
     const { command } = wish;
     if (command.intent !== "plan") return undefined;
     const { go, drop, items } = command.slots;
@@ -87,7 +87,7 @@ export class DayPlan {
     return this.proposed(asked, command, now);
   }
 
-  private proposed(kept: Wished, command: PlanCommand, now: number): Outcome {
+  private proposed(kept: Wished, command: PlanCommand, now: number): Decision {
     const found = this.work(kept, now, ASKED);
     if ("fault" in found) return { kind: "refused", reason: `${found.fault}.` };
     const { plan, request } = found;
@@ -134,7 +134,7 @@ export class DayPlan {
     const notBefore = this.moment(slots.startAt, "start", now);
     if (typeof finishBy === "string") return finishBy;
     if (typeof notBefore === "string") return notBefore;
-    const quiet = slots.quiet === undefined ? undefined : quietHours(slots.quiet);
+    const quiet = slots.quiet === undefined ? undefined : parseQuietHours(slots.quiet);
     return {
       items,
       finishBy: finishBy ?? old?.finishBy ?? null,
@@ -301,7 +301,7 @@ type Worked = { plan: KitchenPlan; request: PlanRequest };
 const NO_ALTITUDE = "That is for a low kitchen: tell me the altitude.";
 const ALL_DONE = "That was the last of the day's plan.";
 
-function begun(kept: Kept, now: number): Outcome {
+function begun(kept: Kept, now: number): Decision {
   return { kind: "done", facts: [{ type: "day-planned", ...kept, t: now }] };
 }
 

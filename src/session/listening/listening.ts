@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { spokenGrammar } from "../../language/grammar/spoken-grammar.ts";
 import { understand } from "../../language/understand.ts";
-import type { EarsEvents, EarsGrammar, EarsPort, Heard } from "../../ports/ears.ts";
+import type { EarsEvents, EarsGrammar, EarsPort, HeardWords } from "../../ports/ears.ts";
 import type { CaptureSource } from "../../voice/listening/capture.ts";
 import { ChildEars } from "../../voice/listening/child-ears.ts";
 import type { LiveKitchen } from "../live-kitchen.ts";
@@ -62,7 +62,7 @@ export function grammarNow(session: Session): EarsGrammar {
 const MEANS_THE_SAME = 0.75;
 
 /** How sure it is of what was heard, where the other hearing of it meant the same. */
-export function surenessOf(session: Session, { text, confidence, orElse }: Heard): number {
+export function surenessOf(session: Session, { text, confidence, orElse }: HeardWords): number {
   if (orElse === undefined || confidence >= MEANS_THE_SAME) return confidence;
   const context = session.context();
   const [one, other] = [text, orElse].map((words) => {

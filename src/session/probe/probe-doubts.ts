@@ -5,7 +5,12 @@ import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { isLoad, type Owner, ownerOf, runOfRole } from "../../kitchen/owners.ts";
 import type { Load, State } from "../../kitchen/state.ts";
 import { boilingPointF } from "../../reckon/boiling.ts";
-import { boilDoubt, gapDoubt, pressureDoubt, probeValue } from "../../speech/probe-sentences.ts";
+import {
+  boilDoubtSentence,
+  gapDoubt,
+  pressureDoubtSentence,
+  probeValue,
+} from "../../speech/probe-sentences.ts";
 import { type Channel, freshValue, leastValue } from "./probe-channel.ts";
 import { ruleFor } from "./probe-subject.ts";
 
@@ -13,7 +18,7 @@ import { ruleFor } from "./probe-subject.ts";
 const DOUBT = { temperature: 4, pressure: 0.5 };
 
 /** The altitude an owner was begun with, or the kitchen's, feet. */
-export function altitudeOf(state: State, owner: Owner): number {
+export function ownerAltitude(state: State, owner: Owner): number {
   const own = isLoad(owner) ? owner.terms?.altitudeFt : undefined;
   return own ?? state.kitchen.altitudeFt ?? 0;
 }
@@ -60,9 +65,9 @@ function ofBoil(seen: Seen, id: string): string | undefined {
   const owner = ownerOf(seen.state, id);
   const value = freshValue(channelOf(seen, id, "temperature"), seen.now);
   if (value === undefined || !owner) return undefined;
-  const boils = boilingPointF(altitudeOf(seen.state, owner));
+  const boils = boilingPointF(ownerAltitude(seen.state, owner));
   if (value >= boils - DOUBT.temperature) return undefined;
-  return boilDoubt(probeValue("temperature", value), probeValue("temperature", boils));
+  return boilDoubtSentence(probeValue("temperature", value), probeValue("temperature", boils));
 }
 
 function ofPressure(seen: Seen, id: string, saidPsi: number): string | undefined {
@@ -71,7 +76,7 @@ function ofPressure(seen: Seen, id: string, saidPsi: number): string | undefined
   const value = freshValue(channelOf(seen, id, "pressure"), seen.now);
   if (wanted === undefined || value === undefined || saidPsi < wanted) return undefined;
   if (value >= wanted - DOUBT.pressure) return undefined;
-  return pressureDoubt(probeValue("pressure", value), probeValue("pressure", wanted));
+  return pressureDoubtSentence(probeValue("pressure", value), probeValue("pressure", wanted));
 }
 
 function ofGap(seen: Seen, load: Load): string | undefined {

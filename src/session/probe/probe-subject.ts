@@ -6,8 +6,8 @@ import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";
 import {
   boilRule,
   lowTemperatureRule,
+  type ProbeRule,
   pressureRule,
-  type Rule,
 } from "../../kitchen/probe/probe-rules.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -15,7 +15,7 @@ import type { Load, StageRun, State } from "../../kitchen/state.ts";
 import { meantBy } from "../../language/values/meaning.ts";
 import { thingsOf } from "../context-of.ts";
 
-export type Subject = {
+export type ProbeSubject = {
   owner: Owner;
   run: StageRun;
   /** What kind of sign it gives. */
@@ -23,8 +23,8 @@ export type Subject = {
 };
 
 /** Loads that are in a canner, and heats that are on the stove. */
-function watchable(state: State, kind: ProbeReading["kind"]): Subject[] {
-  return activeOwners(state).flatMap((owner): Subject[] => {
+function watchable(state: State, kind: ProbeReading["kind"]): ProbeSubject[] {
+  return activeOwners(state).flatMap((owner): ProbeSubject[] => {
     if (isLoad(owner)) return loadSubject(owner, kind);
     if (kind === "pressure" || owner.state === "abandoned") return [];
     return owner.stages
@@ -36,7 +36,7 @@ function watchable(state: State, kind: ProbeReading["kind"]): Subject[] {
   });
 }
 
-function loadSubject(load: Load, kind: ProbeReading["kind"]): Subject[] {
+function loadSubject(load: Load, kind: ProbeReading["kind"]): ProbeSubject[] {
   const run = runOfRole(load, "treatment");
   if (!run?.kept || isOver(run)) return [];
   if (load.loadedAt === undefined || load.unloadedAt !== undefined) return [];
@@ -54,7 +54,7 @@ function loadSubject(load: Load, kind: ProbeReading["kind"]): Subject[] {
  * What a reading is about: what it names, else the loaded canner, else the only pot on the heat;
  * undefined where nothing fits, or several do.
  */
-export function subjectOf(state: State, reading: ProbeReading): Subject | undefined {
+export function subjectOf(state: State, reading: ProbeReading): ProbeSubject | undefined {
   const all = watchable(state, reading.kind);
   const { where } = reading;
   if (where !== undefined && where !== "probe") {
@@ -66,14 +66,18 @@ export function subjectOf(state: State, reading: ProbeReading): Subject | undefi
   return all.length === 1 ? all[0] : undefined;
 }
 
-function isNamed(state: State, where: string, { owner, run }: Subject): boolean {
+function isNamed(state: State, where: string, { owner, run }: ProbeSubject): boolean {
   if (isLoad(owner) && (where === owner.canner || /\b(canner|water|load)\b/.test(where)))
     return true;
   return standsFor(meantBy(where, { ...thingsOf(state), recipes: [] }).running, owner, run);
 }
 
 /** The rule for a subject; undefined while the altitude or the pressure is not known. */
-export function ruleFor(state: State, subject: Subject, stoodAtF?: number): Rule | undefined {
+export function ruleFor(
+  state: State,
+  subject: ProbeSubject,
+  stoodAtF?: number,
+): ProbeRule | undefined {
   const { owner, sign } = subject;
   if (sign === "low-temperature") return lowTemperatureRule();
   if (sign === "pressure") {
@@ -88,7 +92,7 @@ export function ruleFor(state: State, subject: Subject, stoodAtF?: number): Rule
 }
 
 /** True where the subject waits for its sign: it has not begun, or it was lost. */
-export function awaitsSign({ owner, run }: Subject): boolean {
+export function awaitsSign({ owner, run }: ProbeSubject): boolean {
   const { kept } = run;
   if (!kept || isOver(run) || kept.unconfirmedAt !== undefined) return false;
   const last = kept.stretches.at(-1);

@@ -14,9 +14,9 @@ import {
   covers,
   judgeReading,
   newWatching,
-  type Rule,
-  thinned,
-  type Verdict,
+  type ProbeEvent,
+  type ProbeRule,
+  thinnedSamples,
 } from "../../kitchen/probe/probe-rules.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { kitchenTimeOf, wallOf } from "../../kitchen/state.ts";
@@ -34,8 +34,8 @@ import {
 } from "../../speech/probe-sentences.ts";
 import type { Session } from "../session.ts";
 import { type Channel, leastValue, middleValue } from "./probe-channel.ts";
-import { altitudeOf, doubtOf } from "./probe-doubts.ts";
-import { awaitsSign, ruleFor, type Subject, subjectOf } from "./probe-subject.ts";
+import { doubtOf, ownerAltitude } from "./probe-doubts.ts";
+import { awaitsSign, type ProbeSubject, ruleFor, subjectOf } from "./probe-subject.ts";
 import type { SecondWitness } from "./second-witness.ts";
 
 /** Readings go to the log so often, thinned. */
@@ -138,7 +138,7 @@ export class ProbeWatch implements SecondWitness {
   }
 
   /** Reports what the probe sees: a sign that is waited for, a loss, a reading, too much heat. */
-  private act(channel: Channel, subject: Subject, verdict: Verdict | undefined): void {
+  private act(channel: Channel, subject: ProbeSubject, verdict: ProbeEvent | undefined): void {
     const { run } = subject;
     const shown = verdict && probeValue(channel.kind, verdict.value);
     if (verdict?.kind === "lost" && !isOver(run)) {
@@ -159,7 +159,7 @@ export class ProbeWatch implements SecondWitness {
   }
 
   /** The sign is there and is waited for: reported once for each time it is. */
-  private begin(channel: Channel, subject: Subject): void {
+  private begin(channel: Channel, subject: ProbeSubject): void {
     if (!awaitsSign(subject)) return;
     const turn = `${channel.subject}/${subject.run.kept?.stretches.length}`;
     if (channel.tried === turn) return;
@@ -171,7 +171,7 @@ export class ProbeWatch implements SecondWitness {
   }
 
   private report(
-    subject: Subject,
+    subject: ProbeSubject,
     said: { intent: Intent; slots: object },
     at: number | undefined,
     words: string,
@@ -196,7 +196,12 @@ export class ProbeWatch implements SecondWitness {
     };
   }
 
-  private tooHigh(channel: Channel, subject: Subject, verdict: Verdict, shown: string): void {
+  private tooHigh(
+    channel: Channel,
+    subject: ProbeSubject,
+    verdict: ProbeEvent,
+    shown: string,
+  ): void {
     const facts: DatedFact[] =
       subject.sign === "low-temperature" ? [this.temperature(channel, subject.owner)] : [];
     this.session.witness(facts, tooHighSentence(this.nameOf(channel), shown));
@@ -204,7 +209,7 @@ export class ProbeWatch implements SecondWitness {
   }
 
   /** A full boil by the person's word, the probe level and near: that is where it boils here. */
-  private learn(channel: Channel, subject: Subject): void {
+  private learn(channel: Channel, subject: ProbeSubject): void {
     const { kept } = subject.run;
     const stretch = kept && current(kept);
     if (subject.sign !== "boil" || !stretch || channel.stoodAtF !== undefined) return;
@@ -213,14 +218,14 @@ export class ProbeWatch implements SecondWitness {
     const middle = middleValue(channel.watching.recent);
     if (middle === undefined || values.length < 5) return;
     const spread = Math.max(...values) - Math.min(...values);
-    const boils = boilingPointF(altitudeOf(this.session.state, subject.owner));
+    const boils = boilingPointF(ownerAltitude(this.session.state, subject.owner));
     if (spread > 1.5 || Math.abs(middle - boils) > LEARN_WITHIN_F) return;
     channel.stoodAtF = middle;
     channel.watching.level = "at";
   }
 
   /** Time that nobody watched is answered for where the readings cover it. */
-  private answerGaps(channel: Channel, subject: Subject, rule: Rule): void {
+  private answerGaps(channel: Channel, subject: ProbeSubject, rule: ProbeRule): void {
     const { owner, run } = subject;
     if (!isLoad(owner) || !run.kept) return;
     const [first, ...rest] = unanswered(run.kept);
@@ -286,7 +291,7 @@ export class ProbeWatch implements SecondWitness {
   /** The readings since the last time, thinned, under the canner or pot they are of. */
   private log(channel: Channel): void {
     channel.loggedAt = channel.lastAt;
-    const samples = thinned(channel.unlogged);
+    const samples = thinnedSamples(channel.unlogged);
     channel.unlogged = [];
     const owner = channel.subject?.split("/")[0];
     if (samples.length === 0 || owner === undefined) return;
@@ -305,14 +310,14 @@ export class ProbeWatch implements SecondWitness {
 }
 
 /** What a sign that came is as a report. */
-function signOf({ sign }: Subject, value: number): { intent: Intent; slots: object } {
+function signOf({ sign }: ProbeSubject, value: number): { intent: Intent; slots: object } {
   const rounded = Math.round(value * 10) / 10;
   if (sign === "pressure") return { intent: "pressure", slots: { value: rounded, unit: "psi" } };
   if (sign === "boil") return { intent: "boiling", slots: {} };
   return { intent: "temperature", slots: { value: rounded, unit: "F" } };
 }
 
-function lossOf(subject: Subject, value: number): { intent: Intent; slots: object } {
+function lossOf(subject: ProbeSubject, value: number): { intent: Intent; slots: object } {
   if (subject.sign === "boil") return { intent: "boil-lost", slots: {} };
   if (subject.sign === "pressure") return { intent: "pressure-lost", slots: {} };
   return signOf(subject, value);

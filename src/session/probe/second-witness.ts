@@ -1,6 +1,6 @@
 /** A probe beside the person: what it sees may speak against a report. */
 
-import { askYes, type Outcome, type Wish } from "../../kitchen/decide/outcome.ts";
+import { askYes, type Decision, type Wish } from "../../kitchen/decide/outcome.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 
 /** Somebody else who watches: says why a report is to be doubted, or nothing. */
@@ -9,7 +9,12 @@ export type SecondWitness = {
 };
 
 /** A report that a probe speaks against needs a yes, and the log then says so. */
-export function doubted(second: SecondWitness, outcome: Outcome, wish: Wish, now: number): Outcome {
+export function doubted(
+  second: SecondWitness,
+  outcome: Decision,
+  wish: Wish,
+  now: number,
+): Decision {
   const doubt = outcome.kind === "done" ? second.doubts(outcome.facts, now) : undefined;
   if (outcome.kind !== "done" || doubt === undefined) return outcome;
   if (!wish.confirmed) return askYes(wish, doubt);

@@ -3,7 +3,7 @@
  * batches they stand in, and readings, most of a season by far, as columns.
  */
 import { SHARED_PARTS } from "../../kitchen/evolve.ts";
-import type { Reading, State } from "../../kitchen/state.ts";
+import type { Measurement, State } from "../../kitchen/state.ts";
 
 type Kept = Omit<State, "history">;
 type Columns = {
@@ -31,7 +31,7 @@ export function packedState({ history: _history, ...state }: State): string {
     const made: Parts = {};
     for (const [key, part] of Object.entries(value)) {
       if (SHARED_PARTS.has(key) && isObject(part)) made[key] = place(part);
-      else made[key] = key === "readings" ? columnsOf(part as Reading[]) : packed(part);
+      else made[key] = key === "readings" ? columnsOf(part as Measurement[]) : packed(part);
     }
     return made;
   };
@@ -64,7 +64,7 @@ function unpack(within: object, shared: readonly object[]): void {
   }
 }
 
-function columnsOf(readings: readonly Reading[]): Columns {
+function columnsOf(readings: readonly Measurement[]): Columns {
   const columns: Columns = { kinds: [], of: [], at: [], value: [] };
   const known = new Map<string, number>();
   for (const { at, what, value, unit } of readings) {
@@ -77,7 +77,7 @@ function columnsOf(readings: readonly Reading[]): Columns {
   return columns;
 }
 
-function readingsOf({ kinds, of, at, value }: Columns): Reading[] {
+function readingsOf({ kinds, of, at, value }: Columns): Measurement[] {
   return of.map((kind, index) => {
     const [what, unit] = kinds[kind] as [string, string];
     return { at: at[index] as number, what, value: value[index] as number, unit };

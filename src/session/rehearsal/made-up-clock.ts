@@ -1,4 +1,4 @@
-import type { Clock, Reading } from "../../ports/clock.ts";
+import type { Clock, ClockReading } from "../../ports/clock.ts";
 
 type Timer = { dueMonoMs: number; order: number; run: () => void };
 
@@ -24,7 +24,7 @@ export class MadeUpClock implements Clock {
     this.zone = zone;
   }
 
-  read(): Reading {
+  read(): ClockReading {
     return {
       wallMs: this.wallMs,
       monoMs: this.monoMs,

@@ -1,5 +1,5 @@
 /** A microphone with a recogniser behind it that hear what they are told to, for rehearsals. */
-import type { EarsEvents, EarsGrammar, EarsPort, Heard } from "../../ports/ears.ts";
+import type { EarsEvents, EarsGrammar, EarsPort, HeardWords } from "../../ports/ears.ts";
 
 const GONE = "The microphone gives nothing: it is gone. Typing goes on.";
 
@@ -44,7 +44,7 @@ export class MadeUpEars implements EarsPort {
   }
 
   /** Hears words, unless it is gone, or Brinebell speaks; true where it heard them. */
-  hears(heard: Pick<Heard, "text" | "confidence" | "orElse">, wallMs: number): boolean {
+  hears(heard: Pick<HeardWords, "text" | "confidence" | "orElse">, wallMs: number): boolean {
     if (!this.grammar || this.gone || this.deaf) return false;
     this.events.onHeard({ ...heard, heardAtMs: wallMs, delayMs: 0 });
     return true;

@@ -2,7 +2,7 @@
 import type {
   SpeechHandle,
   SpeechOutcome,
-  Utterance,
+  SpokenSentence,
   VoiceEngine,
   VoicePort,
 } from "../../ports/voice.ts";
@@ -31,7 +31,10 @@ function spokenLate(): SpeechHandle {
 }
 
 /** The same voice, with somebody told of all that it is to say. */
-export function overheard(voice: VoicePort, onSaid: (utterance: Utterance) => void): VoicePort {
+export function overheard(
+  voice: VoicePort,
+  onSaid: (utterance: SpokenSentence) => void,
+): VoicePort {
   return {
     say(utterance) {
       onSaid(utterance);

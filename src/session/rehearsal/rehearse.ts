@@ -11,7 +11,7 @@ import type { State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { Disk } from "../../ports/disk.ts";
 import type { Line } from "../../ports/view.ts";
-import type { Utterance } from "../../ports/voice.ts";
+import type { SpokenSentence } from "../../ports/voice.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { StageKind } from "../../recipe/recipe.ts";
 import { Speaker } from "../../voice/speaking/speaker.ts";
@@ -37,7 +37,7 @@ export type RehearsalParts = {
   folder?: string;
   onLines?: (lines: Line[]) => void;
   /** Told of every sentence that the voice is given, and which program gave it. */
-  onSaid?: (utterance: Utterance, program: number) => void;
+  onSaid?: (utterance: SpokenSentence, program: number) => void;
   /** Awaited before time moves on by so many ms, for playing at a watchable speed. */
   pace?: (ms: number) => Promise<void>;
 };

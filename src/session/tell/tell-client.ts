@@ -7,7 +7,7 @@ import {
   answerFrom,
   LONGEST_ANSWER,
   LONGEST_WORDS,
-  plainLine,
+  oneLine,
   type TellAnswer,
   usualAddress,
 } from "./tell-protocol.ts";
@@ -25,7 +25,7 @@ const DEADLINE_MS = 12_000;
  * (milliseconds); never rejects.
  */
 export function tell(folder: string, words: string, deadlineMs = DEADLINE_MS): Promise<TellReply> {
-  const line = plainLine(words);
+  const line = oneLine(words);
   if (line !== "") return handOver(folder, line, LONGEST_WORDS, deadlineMs);
   const message = "there are no words to hand on";
   return Promise.resolve({ ok: false, why: "bad-words", message });

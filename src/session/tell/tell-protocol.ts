@@ -21,19 +21,19 @@ export const usualAddress = (folder: string): string => `${tellFolder(folder)}/s
 export const addressFile = (folder: string): string => `${tellFolder(folder)}/address`;
 
 /** Escape sequences, line ends and marks that turn text around become spaces. */
-export function plainLine(text: string): string {
+export function oneLine(text: string): string {
   return text
     .replace(/[\p{Cc}\u2028\u2029\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]+/gu, " ")
     .trim();
 }
 
 export function answerText({ refused, lines }: TellAnswer): string {
-  return `${[refused ? "refused" : "done", ...lines.map(plainLine)].join("\n")}\n`;
+  return `${[refused ? "refused" : "done", ...lines.map(oneLine)].join("\n")}\n`;
 }
 
 /** The answer in what the kitchen sent; undefined where it is none, or not all of it. */
 export function answerFrom(text: string): TellAnswer | undefined {
   const [status, ...lines] = text.split("\n");
   if ((status !== "done" && status !== "refused") || lines.pop() !== "") return undefined;
-  return { refused: status === "refused", lines: lines.map(plainLine) };
+  return { refused: status === "refused", lines: lines.map(oneLine) };
 }

@@ -9,7 +9,7 @@ import {
   addressFile,
   answerText,
   LONGEST_WORDS,
-  plainLine,
+  oneLine,
   type TellAnswer,
   tellFolder,
   usualAddress,
@@ -156,7 +156,7 @@ async function replyTo(line: string, answer: Answerer): Promise<TellAnswer> {
   if (line.length > longest) {
     return { refused: true, lines: [`at most ${longest} characters at a time`] };
   }
-  const said = line.startsWith(COMMAND_MARK) ? handedWish(line) : plainLine(line);
+  const said = line.startsWith(COMMAND_MARK) ? handedWish(line) : oneLine(line);
   if (said === undefined) return { refused: true, lines: ["this kitchen takes no such command"] };
   if (said === "") return { refused: true, lines: ["no words came"] };
   try {

@@ -1,4 +1,4 @@
-import type { Reading } from "../../ports/clock.ts";
+import type { ClockReading } from "../../ports/clock.ts";
 import { elapsedBetween } from "./time-watch.ts";
 
 /** The wall may stray so far from kitchen time before the offset follows it. */
@@ -12,27 +12,27 @@ const DRIFT_MS = 1500;
  */
 export class KitchenTimeline {
   private kitchenMs: number;
-  private reading: Reading;
+  private reading: ClockReading;
   private offset: number;
 
-  private constructor(kitchenMs: number, reading: Reading) {
+  private constructor(kitchenMs: number, reading: ClockReading) {
     this.kitchenMs = kitchenMs;
     this.reading = reading;
     this.offset = reading.wallMs - kitchenMs;
   }
 
   /** A kitchen's first moment. */
-  static begin(first: Reading): KitchenTimeline {
+  static begin(first: ClockReading): KitchenTimeline {
     return new KitchenTimeline(first.wallMs, first);
   }
 
   /** Goes on from a moment whose kitchen time and reading are known. */
-  static from(lastKitchenMs: number, lastReading: Reading): KitchenTimeline {
+  static from(lastKitchenMs: number, lastReading: ClockReading): KitchenTimeline {
     return new KitchenTimeline(lastKitchenMs, lastReading);
   }
 
   /** Kitchen time at this reading, which is not earlier than those asked before. */
-  now(reading: Reading): number {
+  now(reading: ClockReading): number {
     this.kitchenMs += elapsedBetween(this.reading, reading).ms;
     this.reading = reading;
     const strayedMs = reading.wallMs - this.kitchenMs - this.offset;

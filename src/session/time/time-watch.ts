@@ -1,4 +1,4 @@
-import type { Reading } from "../../ports/clock.ts";
+import type { ClockReading } from "../../ports/clock.ts";
 
 /** What the clocks tell has happened between two readings. Milliseconds. */
 export type TimeFinding =
@@ -24,7 +24,7 @@ const LATE_MS = 2000;
 const START_TOLERANCE_MS = 5000;
 
 /** Whether both readings are of the same start of the machine. */
-export function sameBoot(before: Reading, now: Reading): boolean {
+export function sameBoot(before: ClockReading, now: ClockReading): boolean {
   if (now.bootMs < before.bootMs) return false;
   if (before.bootId === now.bootId) return true;
   const [a, b] = [startOf(before.bootId), startOf(now.bootId)];
@@ -37,7 +37,7 @@ function startOf(bootId: string): number | undefined {
 }
 
 /** By the boot clock within one start of the machine, else by the wall; never negative. */
-export function elapsedBetween(before: Reading, now: Reading): Elapsed {
+export function elapsedBetween(before: ClockReading, now: ClockReading): Elapsed {
   if (sameBoot(before, now)) return { ms: now.bootMs - before.bootMs, by: "boot" };
   return { ms: Math.max(0, now.wallMs - before.wallMs), by: "wall" };
 }
@@ -46,7 +46,11 @@ export function elapsedBetween(before: Reading, now: Reading): Elapsed {
  * What happened between two readings that should lie `heartbeatMs` apart; several things may
  * have, or (mostly) nothing.
  */
-export function compareReadings(before: Reading, now: Reading, heartbeatMs: number): TimeFinding[] {
+export function compareReadings(
+  before: ClockReading,
+  now: ClockReading,
+  heartbeatMs: number,
+): TimeFinding[] {
   const { ms, by } = elapsedBetween(before, now);
   if (by === "wall") return [{ kind: "rebooted", ms }];
   const findings: TimeFinding[] = [];
@@ -61,15 +65,15 @@ export function compareReadings(before: Reading, now: Reading, heartbeatMs: numb
 
 /** Compares each reading with the one before it. */
 export class TimeWatch {
-  private last: Reading;
+  private last: ClockReading;
   private readonly heartbeatMs: number;
 
-  constructor(first: Reading, heartbeatMs: number) {
+  constructor(first: ClockReading, heartbeatMs: number) {
     this.last = first;
     this.heartbeatMs = heartbeatMs;
   }
 
-  observe(now: Reading): TimeFinding[] {
+  observe(now: ClockReading): TimeFinding[] {
     const findings = compareReadings(this.last, now, this.heartbeatMs);
     this.last = now;
     return findings;

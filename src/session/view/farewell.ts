@@ -1,6 +1,6 @@
 /** What is told at closing: that the clocks are kept, and what runs on. */
 
-import { clockOf } from "../../kitchen/agenda.ts";
+import { stageClock } from "../../kitchen/agenda.ts";
 import { ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
@@ -13,7 +13,7 @@ export function running(state: State, now: number): string[] {
     if (!isLoad(owner) && owner.state === "abandoned") return [];
     const run = owner.stages.find((one) => one.state === "running");
     if (!run) return isLoad(owner) ? [] : [ownerName(state, owner)];
-    const clock = clockOf(run);
+    const clock = stageClock(run);
     return [`${ownerName(state, owner)}, ${run.spec.title}${clock ? due(clock) : ""}`];
   });
   function due({ dueAt, lost }: { dueAt: number; lost: boolean }): string {

@@ -1,11 +1,11 @@
 /** What the screen shows, worked out from the state and the present: plain data, no drawing. */
 
-import { agenda, type Clock } from "../../kitchen/agenda.ts";
+import { agenda, type StageClock } from "../../kitchen/agenda.ts";
 import { isLost } from "../../kitchen/kept.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
-import { type AnswerKind, questions, takes } from "../../kitchen/questions.ts";
+import { type AnswerKind, answerKind, questions } from "../../kitchen/questions.ts";
 import { keyOffer, type Shelf, type ShelfItem, shelves } from "../../kitchen/shelves.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
@@ -154,7 +154,7 @@ function standsOf({ run, shelf, offer }: ShelfItem): string | undefined {
   return run.kept.stretches.length === 0 ? "coming up" : undefined;
 }
 
-function clockText(state: State, clock: Clock, { run }: ShelfItem, now: number): ShownClock {
+function clockText(state: State, clock: StageClock, { run }: ShelfItem, now: number): ShownClock {
   const { window } = run.spec;
   const max =
     window && rulesOf(run.spec).ends === "window" && run.startedAt !== undefined
@@ -236,7 +236,7 @@ function questionOf(state: State, parts: ViewParts): View["question"] {
   const [open] = all;
   if (!open) return undefined;
   const choices = open.choices?.join(", ");
-  return { text: open.text, answer: choices ?? TAKES[takes(open)], of: all.length };
+  return { text: open.text, answer: choices ?? TAKES[answerKind(open)], of: all.length };
 }
 
 function keyOf(state: State, now: number): View["key"] {

@@ -1,5 +1,5 @@
 /** "Can I go out": what must be watched, and what falls due first. */
-import { agenda, clockOf, type DueItem } from "../../kitchen/agenda.ts";
+import { agenda, type DueItem, stageClock } from "../../kitchen/agenda.ts";
 import { ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, inCanner } from "../../kitchen/owners.ts";
 import { shelves } from "../../kitchen/shelves.ts";
@@ -22,7 +22,7 @@ export function whyStay(state: State, now: number): string | undefined {
       (run) => run.state === "running" && rulesOf(run.spec).watched,
     );
     if (!watched) continue;
-    const clock = clockOf(watched);
+    const clock = stageClock(watched);
     const at = clock && clock.dueAt > now ? atMoment(state, clock.dueAt, now) : "it's done";
     const until = at.replace(/^at /, "");
     return `No: somebody has to watch ${ownerName(state, owner)} until ${until}.`;

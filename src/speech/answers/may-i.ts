@@ -1,6 +1,6 @@
 /** "Can I turn it off", "what happens if I stop": from the clocks, the plan and the rules. */
 
-import { clockOf } from "../../kitchen/agenda.ts";
+import { stageClock } from "../../kitchen/agenda.ts";
 import type { CommandOf, Meant } from "../../kitchen/command.ts";
 import { handsBusy } from "../../kitchen/decide/planned-begin.ts";
 import { isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
@@ -54,7 +54,7 @@ function needed(load: Load): number {
 
 /** "Six minutes are left, until 12:29"; where a question holds the end up, that instead. */
 function stillTimed({ state, now }: Asked, run: StageRun): string {
-  const clock = clockOf(run);
+  const clock = stageClock(run);
   if (!clock || clock.dueAt <= now) return "its time waits for your answer";
   return leftUntil(state, clock.dueAt, now);
 }
@@ -89,7 +89,7 @@ function potOff(asked: Asked): string {
   const pot = heatedOnStove(asked.state, asked.ref);
   if (!pot) return NOTHING_ON;
   const name = `${ownerName(asked.state, pot.owner)}, ${pot.run.spec.title}`;
-  const clock = clockOf(pot.run);
+  const clock = stageClock(pot.run);
   if (clock?.lost) return `No: ${name} has gone off the boil. Bring it back first.`;
   if (clock && clock.dueAt > asked.now) {
     return `No: ${stillTimed(asked, pot.run)} for ${name}.`;
@@ -117,7 +117,7 @@ function open(asked: Asked): string {
 function openUnderPressure({ state, now }: Asked, load: Load, phase: Phase): string {
   if (phase === "unload") return "Yes: weight off, unlock it, and lift the lid away from you.";
   const zero = runOfRole(load, "coming-down");
-  const clock = zero && clockOf(zero);
+  const clock = zero && stageClock(zero);
   if (clock && !clock.lost && clock.dueAt > now) {
     return `Not yet: ${leftUntil(state, clock.dueAt, now)}.`;
   }
@@ -143,7 +143,7 @@ function takeOut(asked: Asked): string {
     case "unload":
       return "Yes: straight up, and an inch apart, out of drafts.";
     case "off": {
-      const settle = clockOf(runOf(load, "settle") ?? process);
+      const settle = stageClock(runOf(load, "settle") ?? process);
       if (!settle || settle.dueAt <= asked.now) return open(asked);
       return `Not yet: ${leftUntil(asked.state, settle.dueAt, asked.now)}.`;
     }
@@ -164,7 +164,7 @@ function stop(asked: Asked): string {
   }
   if (load && phase === "coming-up") return "Its time hasn't begun, so none is lost.";
   const pot = heatedOnStove(asked.state, asked.ref);
-  if (pot && clockOf(pot.run)) return "Then its boiling time starts again from the next boil.";
+  if (pot && stageClock(pot.run)) return "Then its boiling time starts again from the next boil.";
   return "Nothing that would have to start over is running just now.";
 }
 
@@ -176,7 +176,7 @@ function begin(asked: Asked & { recipe: string | undefined; named: string | unde
   if (batch) return beginStage(state, batch, now);
   const load = inCanner(state)[0];
   const process = load && runOfRole(load, "treatment");
-  const clock = process && clockOf(process);
+  const clock = process && stageClock(process);
   const until = clock && clock.dueAt > now ? ` ${atMoment(state, clock.dueAt, now)}` : "";
   const then = until && ` until${until.replace(/^ at/, "")}`;
   const taken = load ? ` The canner has ${loadName(state, load)}${then}.` : "";

@@ -1,5 +1,5 @@
 /** What is in the canner, which one that was, and how the day stands. */
-import { agenda, clockOf } from "../../kitchen/agenda.ts";
+import { agenda, stageClock } from "../../kitchen/agenda.ts";
 import { isLost } from "../../kitchen/kept.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { batchName, loadName, ownerName, timerName, upper } from "../../kitchen/names.ts";
@@ -16,7 +16,7 @@ function loadSentence(state: State, load: Load, now: number): string {
   const name = upper(loadName(state, load));
   const jars = load.parts.reduce((sum, part) => sum + part.jars, 0);
   const run = load.stages.find((one) => one.state === "running");
-  const clock = run && clockOf(run);
+  const clock = run && stageClock(run);
   if (load.loadedAt === undefined) return `The canner is warming for ${loadName(state, load)}.`;
   const count = jars > 0 ? `, ${countWords(jars, "jar")}` : "";
   if (clock && !clock.lost && clock.dueAt > now) {

@@ -1,4 +1,4 @@
-import type { EarsGrammar, Heard, SoundLevel, Unheard } from "../../ports/ears.ts";
+import type { EarsGrammar, HeardWords, SoundLevel, Unheard } from "../../ports/ears.ts";
 import type { CaptureSource } from "./capture.ts";
 
 /** How the listening program is set up: its one argument, as JSON. */
@@ -17,7 +17,7 @@ export type ListeningOrder =
 
 /** What the listening program tells the kitchen, one JSON object a line. */
 export type ListeningReport =
-  | { is: "heard"; heard: Heard }
+  | { is: "heard"; heard: HeardWords }
   | { is: "unheard"; unheard: Unheard }
   | { is: "level"; level: SoundLevel }
   | { is: "problem"; what: "ears" | "microphone" | "grammar"; message: string }

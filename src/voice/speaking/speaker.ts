@@ -2,11 +2,11 @@ import type { BellPort } from "../../ports/bell.ts";
 import type { Clock } from "../../ports/clock.ts";
 import type {
   DropReason,
+  SentenceOutcome,
   SpeechHandle,
   SpeechManner,
   SpeechOutcome,
-  Utterance,
-  UtteranceOutcome,
+  SpokenSentence,
   VoiceEngine,
   VoicePort,
 } from "../../ports/voice.ts";
@@ -28,7 +28,7 @@ export type SpeakerParts = {
   /** True from just before a sound may be heard until the queue is silent. */
   onSpeaking?(speaking: boolean): void;
   /** What became of each utterance. */
-  onOutcome?(utterance: Utterance, outcome: UtteranceOutcome): void;
+  onOutcome?(utterance: SpokenSentence, outcome: SentenceOutcome): void;
   manner?: SpeechManner;
 };
 
@@ -42,7 +42,7 @@ const GRACE_MS = 2_000;
 /** How long a stopped sentence is waited for before the next begins, in ms. */
 const STOP_MS = 300;
 
-type Current = { utterance: Utterance; handle: SpeechHandle; cutShort: boolean };
+type Current = { utterance: SpokenSentence; handle: SpeechHandle; cutShort: boolean };
 
 /**
  * The voice: one sentence at a time, alarms in front, each alarm begun with the bell. A voice
@@ -64,7 +64,7 @@ export class Speaker implements VoicePort {
     this.manner = parts.manner ?? { rate: 1, volume: 1 };
   }
 
-  say(utterance: Utterance): void {
+  say(utterance: SpokenSentence): void {
     const reason = this.closed ? "closed" : this.unwanted(utterance);
     if (reason) {
       this.drop({ utterance, why: reason });
@@ -119,7 +119,7 @@ export class Speaker implements VoicePort {
     this.parts.clock.after(STOP_MS, () => this.finish(current, { kind: "stopped" }));
   }
 
-  private unwanted(utterance: Utterance): DropReason | undefined {
+  private unwanted(utterance: SpokenSentence): DropReason | undefined {
     const { untilMs, wanted } = utterance;
     if (this.hushed && !(utterance.rank === "alarm" && utterance.guards)) return "hushed";
     if (untilMs !== undefined && this.parts.clock.read().wallMs > untilMs) return "moment-passed";
@@ -140,7 +140,7 @@ export class Speaker implements VoicePort {
   }
 
   /** Begins to speak, or gives the reason why not. */
-  private begin(utterance: Utterance): DropReason | undefined {
+  private begin(utterance: SpokenSentence): DropReason | undefined {
     const text = readable(utterance.text);
     if (utterance.rank === "alarm") this.parts.bell.ring();
     if (text === "") return "nothing-to-read";

@@ -1,27 +1,27 @@
-import type { DropReason, SpeechRank, Utterance } from "../../ports/voice.ts";
+import type { DropReason, SpeechRank, SpokenSentence } from "../../ports/voice.ts";
 
 /** Most sentences that may wait. */
 export const QUEUE_MAX = 32;
 
 const ORDER: Record<SpeechRank, number> = { alarm: 0, prompt: 1, answer: 2 };
 
-export type Dropped = { utterance: Utterance; why: DropReason };
+export type Dropped = { utterance: SpokenSentence; why: DropReason };
 
 /** True when `a` goes before `b`, whatever came first. */
-function outranks(a: Utterance, b: Utterance): boolean {
+function outranks(a: SpokenSentence, b: SpokenSentence): boolean {
   return ORDER[a.rank] < ORDER[b.rank];
 }
 
 /** Sentences that wait, in the order they will be said: by rank, then as they came. */
 export class SpeechQueue {
-  private waiting: Utterance[] = [];
+  private waiting: SpokenSentence[] = [];
 
   get length(): number {
     return this.waiting.length;
   }
 
   /** Adds a sentence behind its equals (in front of them when it was cut short before). */
-  add(utterance: Utterance, again = false): Dropped[] {
+  add(utterance: SpokenSentence, again = false): Dropped[] {
     const { key } = utterance;
     const newer = again && key !== undefined && this.waiting.some((other) => other.key === key);
     if (newer) return [{ utterance, why: "replaced" }];
@@ -39,7 +39,7 @@ export class SpeechQueue {
   }
 
   /** Takes out everything for which a reason is given. */
-  filter(reason: (utterance: Utterance) => DropReason | undefined): Dropped[] {
+  filter(reason: (utterance: SpokenSentence) => DropReason | undefined): Dropped[] {
     const dropped: Dropped[] = [];
     this.waiting = this.waiting.filter((utterance) => {
       const why = reason(utterance);
@@ -49,7 +49,7 @@ export class SpeechQueue {
     return dropped;
   }
 
-  next(): Utterance | undefined {
+  next(): SpokenSentence | undefined {
     return this.waiting.shift();
   }
 
@@ -57,6 +57,6 @@ export class SpeechQueue {
     const least = this.waiting.at(-1)?.rank;
     const at = this.waiting.findIndex((utterance) => utterance.rank === least);
     const [utterance] = this.waiting.splice(at, 1);
-    return { utterance: utterance as Utterance, why: "queue-full" };
+    return { utterance: utterance as SpokenSentence, why: "queue-full" };
   }
 }

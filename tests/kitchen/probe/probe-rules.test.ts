@@ -7,7 +7,7 @@ import {
   judgeReading,
   newWatching,
   pressureRule,
-  thinned,
+  thinnedSamples,
 } from "../../../src/kitchen/probe/probe-rules.ts";
 import { boilingPointF } from "../../../src/reckon/boiling.ts";
 import { tally } from "./probe-judge.ts";
@@ -140,7 +140,7 @@ describe("the rules of a probe", () => {
     const samples = every(500, 0, 600_000, (t) =>
       t === 123_000 ? 150 : t === 124_000 ? 240 : 200,
     );
-    const kept = thinned(samples);
+    const kept = thinnedSamples(samples);
     expect(kept.length).toBeLessThanOrEqual(24);
     expect(Math.min(...kept.map((one) => one.value))).toBe(150);
     expect(Math.max(...kept.map((one) => one.value))).toBe(240);

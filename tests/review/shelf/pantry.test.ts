@@ -6,7 +6,7 @@ import { replay } from "../../../src/kitchen/evolve.ts";
 import { countTrouble, jarCounts } from "../../../src/kitchen/jars.ts";
 import { DAY_MS } from "../../../src/kitchen/time.ts";
 import { labelsOf } from "../../../src/review/shelf/labels.ts";
-import { pantry } from "../../../src/review/shelf/pantry.ts";
+import { pantryOf } from "../../../src/review/shelf/pantry.ts";
 import { BAD_SEAL, opening, playedEvents } from "../demo-season.ts";
 import { LIBRARY } from "../kitchen-files.ts";
 
@@ -32,7 +32,7 @@ function kitchen(events: readonly KitchenEvent[], more: readonly object[] = [], 
 describe("the pantry", () => {
   it("has the sealed jars of an as-tested batch on the shelf for a year", () => {
     const { state, now } = kitchen(beans);
-    const { lines } = pantry(state, now);
+    const { lines } = pantryOf(state, now);
     expect(lines).toMatchObject([
       { keep: "shelf", jars: 8, left: 8, putUp: "2027-08-14", by: "2028-08-13", place: "pantry" },
     ]);
@@ -41,7 +41,7 @@ describe("the pantry", () => {
 
   it("keeps a jar that did not seal in the refrigerator, for days", () => {
     const { state, now } = kitchen(badSeal, [], 2);
-    const { lines } = pantry(state, now);
+    const { lines } = pantryOf(state, now);
     expect(lines.map(({ keep, jars, by }) => ({ keep, jars, by }))).toEqual([
       { keep: "refrigerate", jars: 1, by: "2027-08-21" },
       { keep: "shelf", jars: 7, by: "2028-08-13" },
@@ -50,7 +50,7 @@ describe("the pantry", () => {
 
   it("forgets an unsealed jar when nobody would have it any more", () => {
     const { state, now } = kitchen(badSeal, [], 40);
-    expect(pantry(state, now).lines.map((line) => line.keep)).toEqual(["shelf"]);
+    expect(pantryOf(state, now).lines.map((line) => line.keep)).toEqual(["shelf"]);
   });
 
   it("puts nothing on the shelf from a load nobody vouched for", () => {
@@ -58,7 +58,7 @@ describe("the pantry", () => {
       event.type === "end-answer" ? { ...event, yes: false } : event,
     );
     const { state, now } = kitchen(doubted);
-    const { lines } = pantry(state, now);
+    const { lines } = pantryOf(state, now);
     expect(lines.map((line) => line.keep)).toEqual(["refrigerate"]);
     expect(lines[0]?.why).toContain("not as tested");
   });
@@ -69,22 +69,25 @@ describe("the pantry", () => {
     });
     expect(unsaid.length).toBeLessThan(beans.length);
     const { state, now } = kitchen(unsaid);
-    expect(pantry(state, now).lines.map((line) => line.keep)).toEqual(["refrigerate"]);
+    expect(pantryOf(state, now).lines.map((line) => line.keep)).toEqual(["refrigerate"]);
   });
 
   it("never calls to the table what is past its use-by, but to be thrown out", () => {
     const unsaid = beans.filter(({ type }) => type !== "confirmed");
     const fresh = kitchen(unsaid, [], 2);
-    expect(pantry(fresh.state, fresh.now)).toMatchObject({ throwOut: [], eatFirst: [/./] });
+    expect(pantryOf(fresh.state, fresh.now)).toMatchObject({ throwOut: [], eatFirst: [/./] });
     const old = kitchen(unsaid, [], 60);
-    const found = pantry(old.state, old.now);
+    const found = pantryOf(old.state, old.now);
     expect(found).toMatchObject({ throwOut: [old.batch.id], eatFirst: [] });
     const text = pantryText(found);
     expect(text).not.toContain("Eat first");
     expect(text).toMatch(/^Throw out: .*past its use by[\s\S]*Do not taste it/m);
     // Past its best on the shelf is a matter of quality, and may be eaten.
     const best = kitchen(beans, [], 400);
-    expect(pantry(best.state, best.now)).toMatchObject({ throwOut: [], eatFirst: [best.batch.id] });
+    expect(pantryOf(best.state, best.now)).toMatchObject({
+      throwOut: [],
+      eatFirst: [best.batch.id],
+    });
   });
 
   it("takes opened jars off, a spoiled one as such, and follows the jars to another place", () => {
@@ -94,7 +97,7 @@ describe("the pantry", () => {
       { type: "jar-opened", batch: batch.id, count: 2, spoiled: false },
       { type: "jar-opened", batch: batch.id, count: 1, spoiled: true },
     ]);
-    const found = pantry(state, now);
+    const found = pantryOf(state, now);
     expect(found.lines).toMatchObject([{ jars: 7, left: 5, opened: 2, place: "cellar" }]);
     expect(found.opened.map((one) => one.spoiled)).toEqual([false, true]);
   });
@@ -104,12 +107,12 @@ describe("the pantry", () => {
       return event.type === "opened" ? { ...event, rehearsal: true } : event;
     });
     const alone = replay([...rehearsed, ...beans]);
-    expect(pantry(alone, alone.lastW).lines.length).toBe(1);
+    expect(pantryOf(alone, alone.lastW).lines.length).toBe(1);
     const [real] = beans.flatMap((event) => (event.type === "batch-begun" ? [event] : []));
     if (!real) throw new Error("no batch");
     const opened = opening(alone.lastW);
     const beside = replay([...rehearsed, ...beans, ...opened, { ...real, batch: "real" }]);
-    expect(pantry(beside, beside.lastW).lines).toEqual([]);
+    expect(pantryOf(beside, beside.lastW).lines).toEqual([]);
   });
 
   it("always adds up with the seal check, whatever sealed, failed, was kept or opened", () => {
@@ -149,7 +152,7 @@ describe("the pantry", () => {
           event.type === "end-answer" ? { ...event, yes: given.asTested } : event,
         );
         const { state, now, batch } = kitchen(events, facts, 1);
-        const { lines, troubles } = pantry(state, now);
+        const { lines, troubles } = pantryOf(state, now);
         const off = { type: "spoiled", ...ids, count: given.spoiled, jars: [], sign: "off" };
         const later = kitchen(events, given.spoiled > 0 ? [...facts, off] : facts, 1);
         expect(jarCounts(later.state, later.batch).spoiled).toBe(given.spoiled);

@@ -1,5 +1,5 @@
 import type { State } from "../../../src/kitchen/state.ts";
-import { pantry } from "../../../src/review/shelf/pantry.ts";
+import { pantryOf } from "../../../src/review/shelf/pantry.ts";
 import { seedLife, seedReports } from "../../../src/review/shelf/seeds.ts";
 import type { Known } from "../../../src/speech/answers/known.ts";
 import { theLibrary } from "../../scenarios/play.ts";
@@ -8,7 +8,7 @@ import { theLibrary } from "../../scenarios/play.ts";
 export function knownOf(state: State, now = 0): Known {
   return {
     library: theLibrary(),
-    pantry: () => pantry(state, now),
+    pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,
     examples: () => [],

@@ -1,7 +1,7 @@
 import { rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import type { EarsGrammar, Heard } from "../../../src/ports/ears.ts";
+import type { EarsGrammar, HeardWords } from "../../../src/ports/ears.ts";
 import { realClock } from "../../../src/session/time/real-clock.ts";
 import { ChildEars } from "../../../src/voice/listening/child-ears.ts";
 import type { ListeningSetup } from "../../../src/voice/listening/listening-lines.ts";
@@ -16,7 +16,7 @@ let built = "";
 let programs: FakePrograms;
 let ears: ChildEars | undefined;
 let problems: string[];
-let heard: Heard[];
+let heard: HeardWords[];
 let recoveries: number;
 let overs: number;
 

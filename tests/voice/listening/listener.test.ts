@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { EarsGrammar, Heard, SoundLevel, Unheard } from "../../../src/ports/ears.ts";
+import type { EarsGrammar, HeardWords, SoundLevel, Unheard } from "../../../src/ports/ears.ts";
 import { ComfortNoise } from "../../../src/voice/listening/comfort-noise.ts";
 import { Listener } from "../../../src/voice/listening/listener.ts";
 import type { Progress, Recognised, Recogniser } from "../../../src/voice/listening/recogniser.ts";
@@ -48,7 +48,7 @@ class FakeRecogniser {
 }
 
 let recogniser: FakeRecogniser;
-let heard: Heard[];
+let heard: HeardWords[];
 let unheard: Unheard[];
 let levels: SoundLevel[];
 let listener: Listener;

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { Utterance } from "../../../src/ports/voice.ts";
+import type { SpokenSentence } from "../../../src/ports/voice.ts";
 import { Speaker } from "../../../src/voice/speaking/speaker.ts";
 import { QUEUE_MAX } from "../../../src/voice/speaking/speech-queue.ts";
 import { FakeBell, FakeVoice, HandClock, SpeakerDiary } from "../fakes.ts";
@@ -24,13 +24,13 @@ beforeEach(() => {
   speaker = speakerWith(voice);
 });
 
-const prompt = (text: string, more: Partial<Utterance> = {}): Utterance => {
+const prompt = (text: string, more: Partial<SpokenSentence> = {}): SpokenSentence => {
   return { rank: "prompt", text, ...more };
 };
-const alarm = (text: string, more: Partial<Utterance> = {}): Utterance => {
+const alarm = (text: string, more: Partial<SpokenSentence> = {}): SpokenSentence => {
   return { rank: "alarm", text, ...more };
 };
-const answer = (text: string): Utterance => ({ rank: "answer", text });
+const answer = (text: string): SpokenSentence => ({ rank: "answer", text });
 
 describe("the speaking queue", () => {
   it("speaks one sentence at a time, prompts before answers, as they came", async () => {
