@@ -288,7 +288,7 @@ function kindFaults(list: Source[]): string[] {
 
 /** What the core may read by pattern: ids, instants and figures, which no person says. */
 const READS_SIGNS =
-  /^src\/kitchen\/(cron|time|names|probe\/probe-line|facts\/(gate|checker|fields))\.ts$/;
+  /^src\/kitchen\/(cron|time|spoken-names|probe\/probe-line|facts\/(gate|checker|fields))\.ts$/;
 const READS_WORDS =
   /\bRegExp\b|(?<![\w)\]] ?)\/(?![/*])(\\.|[^/\\])+\/[a-z]*(?=[.,;)\]]|$)|\.toLowerCase\(|\.text\b.*\.includes\(/;
 

@@ -11,15 +11,6 @@ import {
 import { nextMatch } from "./cron.ts";
 import { planKey, plannedBegins } from "./decide/planned-begin.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
-import {
-  clockEndsAt,
-  completesAt,
-  current,
-  isLost,
-  OFF_PROCESS_LIMIT_MS,
-  offMs,
-  roundOf,
-} from "./kept.ts";
 import { warmUpAt } from "./loads/next-load.ts";
 import { mayStandMinutes } from "./loads/standing.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "./owners.ts";
@@ -28,6 +19,15 @@ import { endsAt } from "./stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
+import {
+  clockEndsAt,
+  completesAt,
+  current,
+  isLost,
+  OFF_PROCESS_LIMIT_MS,
+  offMs,
+  roundOf,
+} from "./unbroken-time.ts";
 
 export type DueWhat =
   | "min"

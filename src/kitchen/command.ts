@@ -2,7 +2,7 @@
  * What a person has asked for or reported, once it is understood: the kitchen's only input besides
  * the passing of time. Slot names and meanings are those of the published command line.
  */
-import type { Untested } from "../recipe/food-gate.ts";
+import type { Untested } from "../recipe/foods/food-gate.ts";
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";

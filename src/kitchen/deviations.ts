@@ -10,16 +10,16 @@ import {
 } from "../reckon/trade-numbers.ts";
 import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
-import { applies } from "./factor-questions.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
-import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./kept.ts";
 import { stoodOver } from "./loads/standing.ts";
-import { potOf } from "./names.ts";
 import { runOfRole } from "./owners.ts";
+import { applies } from "./questions/factor-questions.ts";
+import { potOf } from "./spoken-names.ts";
 import { isOver } from "./stage-run.ts";
 import { hasRole, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Deviation, Load, StageRun, State, Stretch, UnbrokenTime } from "./state.ts";
 import { HOUR_MS, MINUTE_MS } from "./time.ts";
+import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./unbroken-time.ts";
 
 /** A seal check after this is late: unsealed jars can no longer be reprocessed. */
 export const SEAL_CHECK_BY_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;

@@ -3,12 +3,12 @@
  * the one wet-hands key would do.
  */
 import { type StageClock, stageClock, startByWordAt } from "./agenda.ts";
-import { isLost } from "./kept.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
 import { readyAt } from "./settle.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import type { Batch, StageRun, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
+import { isLost } from "./unbroken-time.ts";
 
 export type Shelf = "hands" | "heat" | "rest";
 

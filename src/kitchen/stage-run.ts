@@ -1,9 +1,9 @@
 /** One stage of a batch or load as it runs: beginning, ending by itself or by a word. */
 import type { Stage } from "../recipe/recipe.ts";
-import { completesAt, newKept, start } from "./kept.ts";
 import { rulesOf } from "./stages/kinds.ts";
 import type { StageRun } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
+import { completesAt, newKept, start } from "./unbroken-time.ts";
 
 export function newRun(spec: Stage, needMinutes?: number, readEveryMinutes?: number): StageRun {
   const run: StageRun = { id: spec.id, spec, state: "waiting" };

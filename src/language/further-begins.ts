@@ -4,8 +4,8 @@
  * and several in one order.
  */
 import type { Command, SlotsOf } from "../kitchen/command.ts";
-import { isNoFood } from "../recipe/foods.ts";
-import { wordsOf as foodWords, mentionsIn } from "../recipe/name-foods.ts";
+import { isNoFood } from "../recipe/foods/foods.ts";
+import { wordsOf as foodWords, mentionsIn } from "../recipe/foods/name-foods.ts";
 import type { Context, NamedBatch } from "./context.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";

@@ -1,7 +1,6 @@
 /** A batch that runs, as the planner sees it: what has happened is a fact, the rest is open. */
 
 import { largestLoad, loadsOf } from "../kitchen/jars.ts";
-import { clockEndsAt } from "../kitchen/kept.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { runOf, runOfRole } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
@@ -10,6 +9,7 @@ import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { process } from "../kitchen/stages/process.ts";
 import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { clockEndsAt } from "../kitchen/unbroken-time.ts";
 import type { Stage } from "../recipe/recipe.ts";
 import {
   HOT_CANNER_MINUTES,

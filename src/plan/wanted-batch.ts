@@ -10,8 +10,8 @@ import {
   type ProcessWish,
   processOptions,
 } from "../recipe/choose-process.ts";
-import { type Answered, gateFood } from "../recipe/food-gate.ts";
-import { gateRefusal, nameQuestion } from "../recipe/gate-words.ts";
+import { type Answered, gateFood } from "../recipe/foods/food-gate.ts";
+import { gateRefusal, nameQuestion } from "../recipe/foods/gate-words.ts";
 import type { Library } from "../recipe/library.ts";
 import type { GaugeKind, JarSize, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import { recipeFor } from "../recipe/recipe-for.ts";

@@ -1,8 +1,8 @@
 import { gramsOf } from "../reckon/measure.ts";
 import { ML_PER_CUP } from "../reckon/units.ts";
 import { type Amount, parseAmount } from "./amount.ts";
-import { PIECE_GRAMS } from "./foods.ts";
-import { foodsNamed } from "./name-foods.ts";
+import { PIECE_GRAMS } from "./foods/foods.ts";
+import { foodsNamed } from "./foods/name-foods.ts";
 import type { Ingredient, Recipe } from "./recipe.ts";
 
 /** Which end of a range is meant: the one that makes the recipe look worse. */

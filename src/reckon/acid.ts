@@ -8,12 +8,12 @@ import {
   solvePh,
   strongIonsAt,
 } from "./charge-balance.ts";
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { ProduceBuffer } from "./produce-buffers.ts";
 import { findProduceBuffer, PRODUCE_BUFFERS } from "./produce-buffers.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { FOR_THE_RECORD } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 
 const ACETIC_G_PER_MOL = 60.052;
 const SALT_G_PER_MOL = 58.443;

@@ -1,7 +1,7 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { withCommas } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import { FT_PER_M, KPA_PER_PSI } from "./units.ts";
 
 /** Where people cook: from the shore of the lowest lake to the highest towns. */

@@ -7,9 +7,9 @@ import {
   standardPressureKpa,
   WEATHER_SHARE,
 } from "./atmosphere.ts";
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import { SATURATION_SOURCE, saturationPressureKpa, saturationTemperatureC } from "./saturation.ts";
 import { celsiusOf, fahrenheitOf } from "./units.ts";
 

@@ -1,5 +1,5 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 
 export type FriedmanResult = {
   /** Friedman's chi-square (corrected for ties). */

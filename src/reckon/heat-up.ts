@@ -2,9 +2,9 @@ import { checkedAltitudeFt } from "./atmosphere.ts";
 import { boilingPointF } from "./boiling.ts";
 import type { Burner, EfficiencyBelief } from "./burner.ts";
 import { BURNER_EFFICIENCY, expectedEfficiency, priorEfficiency } from "./burner.ts";
-import type { Result } from "./outcome.ts";
-import { fail, ok, refuse } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok, refuse } from "./result.ts";
 import { celsiusOf, fahrenheitOf } from "./units.ts";
 
 // Specific heats, J/(g K).

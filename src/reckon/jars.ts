@@ -1,6 +1,6 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 
 /** Spread of one kitchen's yield around the published figure, as a log standard deviation. */
 const LOG_SD = 0.2;

@@ -1,7 +1,7 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { FOR_THE_RECORD } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import type { LogReading } from "./temperature-log.ts";
 import { fahrenheitOf } from "./units.ts";
 

@@ -1,5 +1,5 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import type { QuantityKind } from "./units.ts";
 import { KIND_WORDS, UNITS } from "./units.ts";
 

@@ -1,9 +1,9 @@
 import type { HouseholdWeight } from "./household-weights.ts";
 import { HOUSEHOLD_WEIGHTS } from "./household-weights.ts";
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Reckoned } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import { ML_PER_CUP } from "./units.ts";
 
 /** Water at 20 °C, g/mL. */

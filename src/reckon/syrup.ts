@@ -1,7 +1,7 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import type { Quantity } from "./quantity.ts";
 import type { Reckoned } from "./reckoned.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import { waterGrams } from "./salt.ts";
 import { ML_PER_CUP } from "./units.ts";
 

@@ -1,6 +1,6 @@
-import type { Result } from "./outcome.ts";
-import { fail, ok } from "./outcome.ts";
 import { quoted, readNumber } from "./quantity.ts";
+import type { Result } from "./result.ts";
+import { fail, ok } from "./result.ts";
 import { celsiusOf } from "./units.ts";
 
 /** One reading: minutes since the first, degrees Celsius. */

@@ -2,11 +2,11 @@
 
 import { batchDeviations, loadRestarts } from "../kitchen/deviations.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
-import { achievedMinutes, completesAt } from "../kitchen/kept.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { isOfCanner } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
+import { achievedMinutes, completesAt } from "../kitchen/unbroken-time.ts";
 import { judgeBatch, judgeLoad } from "./verdict.ts";
 
 export type StageLog = {

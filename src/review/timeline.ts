@@ -1,9 +1,9 @@
 /** A batch's stages as they lay in time, planned and actual, for drawing. Wall milliseconds. */
 import { loadsOf } from "../kitchen/jars.ts";
-import { unanswered } from "../kitchen/kept.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Gap, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { unanswered } from "../kitchen/unbroken-time.ts";
 import { stagesInOrder } from "./batch-log.ts";
 
 export type TimelineMark = { at: number; kind: "lost" | "restart"; text: string };

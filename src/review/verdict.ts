@@ -4,13 +4,13 @@
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { againstMemory } from "../kitchen/guide.ts";
-import { openDoubts } from "../kitchen/heard.ts";
 import { loadsOf } from "../kitchen/jars.ts";
-import { achievedMinutes, completesAt, unanswered } from "../kitchen/kept.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { sealedName, sealedOver } from "../kitchen/sealed-lines.ts";
+import { openDoubts } from "../kitchen/questions/heard-doubts.ts";
+import { sealedName, sealedOver } from "../kitchen/questions/sealed-lines.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
+import { achievedMinutes, completesAt, unanswered } from "../kitchen/unbroken-time.ts";
 import type { ProcessTerms } from "../recipe/recipe.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import { COOL_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";

@@ -5,7 +5,7 @@ import {
   type Question as Asked,
   answerKind,
   shownQuestion,
-} from "../kitchen/questions.ts";
+} from "../kitchen/questions/questions.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import type {

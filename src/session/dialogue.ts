@@ -3,8 +3,8 @@
  * It is not kept in the journal, and a changed mind simply says something else.
  */
 import type { Command } from "../kitchen/command.ts";
-import type { Decision, Wish } from "../kitchen/decide/outcome.ts";
-import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions.ts";
+import type { Decision, Wish } from "../kitchen/decide/decision.ts";
+import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions/questions.ts";
 import { UNSURE } from "../language/answers.ts";
 import { pickChoices } from "../language/choosing.ts";
 import { MEANINGS } from "../language/intents/all.ts";

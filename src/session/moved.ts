@@ -2,7 +2,7 @@
 import type { Command } from "../kitchen/command.ts";
 import { decide } from "../kitchen/decide/decide.ts";
 import { movedTo } from "../kitchen/decide/decide-corrections.ts";
-import type { Deciding, Decision } from "../kitchen/decide/outcome.ts";
+import type { Deciding, Decision } from "../kitchen/decide/decision.ts";
 
 /** What was done last, and the id it was written under. */
 export type LastDone = { command: Command; cmd: string };

@@ -2,13 +2,13 @@
 
 import { stageClock } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
-import { current } from "../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { upper } from "../kitchen/names.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../kitchen/owners.ts";
+import { upper } from "../kitchen/spoken-names.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import type { Load } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { current } from "../kitchen/unbroken-time.ts";
 import { boilingPointF } from "../reckon/boiling.ts";
 import { withCommas } from "../reckon/reckoned.ts";
 import type { Told } from "./acknowledge-signs.ts";

@@ -1,7 +1,7 @@
 /** What is answered as a batch begins: what to expect, and what its time rests on. */
 import type { GuideAnswer } from "../kitchen/events.ts";
 import { isUncompared } from "../kitchen/guide.ts";
-import { batchName, upper } from "../kitchen/names.ts";
+import { batchName, upper } from "../kitchen/spoken-names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import type { Told } from "./acknowledge-signs.ts";

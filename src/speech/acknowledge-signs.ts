@@ -1,16 +1,16 @@
 /** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
 
 import { stageClock } from "../kitchen/agenda.ts";
-import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/altitude-doubts.ts";
 import type { DatedFact } from "../kitchen/events.ts";
-import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { upper } from "../kitchen/names.ts";
 import { isLoad, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
+import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.ts";
+import { upper } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { withCommas } from "../reckon/reckoned.ts";

@@ -1,9 +1,9 @@
 import type { DatedFact, PlannedItem } from "../kitchen/events.ts";
-import { factorOf } from "../kitchen/factor-questions.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { batchName, timerName, upper } from "../kitchen/names.ts";
 import { ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
+import { factorOf } from "../kitchen/questions/factor-questions.ts";
+import { batchName, timerName, upper } from "../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { disposalWords } from "../recipe/cautions.ts";

@@ -1,7 +1,7 @@
 /** "How much dill per jar", "what headspace": answered from the recipe, scaled to what is asked. */
 import type { CommandOf, Meant } from "../kitchen/command.ts";
 import { ownerIds } from "../kitchen/meant.ts";
-import { batchName } from "../kitchen/names.ts";
+import { batchName } from "../kitchen/spoken-names.ts";
 import type { Batch, State } from "../kitchen/state.ts";
 import { parseAmount } from "../recipe/amount.ts";
 import { defaultJar } from "../recipe/choose-process.ts";

@@ -3,9 +3,9 @@
 import { startByWordAt } from "../kitchen/agenda.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
-import { batchName, ownerName, upper } from "../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
+import { batchName, ownerName, upper } from "../kitchen/spoken-names.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";

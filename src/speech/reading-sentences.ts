@@ -2,13 +2,14 @@
  * What a reported temperature means for the pot, crock or canner it is of: how far there is to go,
  * or what does not fit. Words only; nothing is timed, started or stopped by them.
  */
-import { OFF_BOIL_F } from "../kitchen/altitude-doubts.ts";
-import { current } from "../kitchen/kept.ts";
-import { potOf, upper } from "../kitchen/names.ts";
+
 import { activeOwners, isLoad, type Owner, ownerOf, runOfRole } from "../kitchen/owners.ts";
+import { OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.ts";
+import { potOf, upper } from "../kitchen/spoken-names.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Load, StageRun, State } from "../kitchen/state.ts";
+import { current } from "../kitchen/unbroken-time.ts";
 import {
   BOIL_DOUBT_F,
   boilingPointF,

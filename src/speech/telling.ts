@@ -2,16 +2,16 @@
 
 import { agenda, stageClock } from "../kitchen/agenda.ts";
 import type { Meant } from "../kitchen/command.ts";
-import { isLost } from "../kitchen/kept.ts";
 import { queue } from "../kitchen/loads/next-load.ts";
 import { namesOnlySort, namesSort } from "../kitchen/meant.ts";
-import { batchName, loadName, ownerName, timerName, upper } from "../kitchen/names.ts";
 import { activeOwners, inCanner, isLoad, type Owner, ownerOf, runOf } from "../kitchen/owners.ts";
-import { questions } from "../kitchen/questions.ts";
+import { questions } from "../kitchen/questions/questions.ts";
 import { shelves } from "../kitchen/shelves.ts";
+import { batchName, loadName, ownerName, timerName, upper } from "../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type StageRun, type State, type Timer, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
+import { isLost } from "../kitchen/unbroken-time.ts";
 import { prompt } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { OptionCalls } from "../../src/commands/call/calls.ts";
 import { nearestName } from "../../src/commands/call/nearest.ts";
 import { isOn, optionValue, optionValues, parseOptions } from "../../src/commands/call/options.ts";
-import { good, wrong } from "../reckon/good-outcome.ts";
+import { good, wrong } from "../reckon/good-result.ts";
 
 const KINDS: OptionCalls = {
   altitude: { takes: "quantity", about: "" },

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cannotShare, capacity, countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
 import { openLoad, sharers } from "../../src/kitchen/loads/open-load.ts";
-import { batchName, lidMark } from "../../src/kitchen/names.ts";
 import { isLoad } from "../../src/kitchen/owners.ts";
+import { batchName, lidMark } from "../../src/kitchen/spoken-names.ts";
 import type { ProcessTerms } from "../../src/recipe/recipe.ts";
 import { Story } from "./story.ts";
 

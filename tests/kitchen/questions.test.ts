@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { gaugeYear, questions, questionToAsk } from "../../src/kitchen/questions.ts";
+import { gaugeYear, questions, questionToAsk } from "../../src/kitchen/questions/questions.ts";
 import { at, Story, told } from "./story.ts";
 
 function kinds(story: Story): string[] {

@@ -2,11 +2,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Intent, SlotsOf } from "../../src/kitchen/command.ts";
 import { decide } from "../../src/kitchen/decide/decide.ts";
-import type { Decision } from "../../src/kitchen/decide/outcome.ts";
+import type { Decision } from "../../src/kitchen/decide/decision.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply, replay } from "../../src/kitchen/evolve.ts";
 import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
-import { questions } from "../../src/kitchen/questions.ts";
+import { questions } from "../../src/kitchen/questions/questions.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
 import { disposalWords } from "../../src/recipe/cautions.ts";

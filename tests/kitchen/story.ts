@@ -1,9 +1,9 @@
 import type { Command, Intent, SlotsOf } from "../../src/kitchen/command.ts";
 import { decide, decideWake } from "../../src/kitchen/decide/decide.ts";
-import type { Decision, Wish } from "../../src/kitchen/decide/outcome.ts";
+import type { Decision, Wish } from "../../src/kitchen/decide/decision.ts";
 import type { DatedFact, Fact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply } from "../../src/kitchen/evolve.ts";
-import { questionToAsk } from "../../src/kitchen/questions.ts";
+import { questionToAsk } from "../../src/kitchen/questions/questions.ts";
 import { type Batch, initialState, type Load, type State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
 import { meantBy } from "../../src/language/values/meaning.ts";

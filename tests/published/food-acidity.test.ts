@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { FOODS, foodCalled, isLowAcid } from "../../src/recipe/foods.ts";
+import { FOODS, foodCalled, isLowAcid } from "../../src/recipe/foods/foods.ts";
 
 /** pH 4.6 parts acid from low-acid food: 21 CFR 114.3. */
 const LIMIT = 4.6;

@@ -3,7 +3,7 @@ import { acidAtEquilibrium, vinegarDensityGPerMl } from "../../src/reckon/acid.t
 import type { Acid } from "../../src/reckon/charge-balance.ts";
 import { ACETIC, CITRIC, PHOSPHORIC, solvePh } from "../../src/reckon/charge-balance.ts";
 import { G_PER_LB, ML_PER_CUP } from "../../src/reckon/units.ts";
-import { good } from "../reckon/good-outcome.ts";
+import { good } from "../reckon/good-result.ts";
 
 // pKa from memory of the standard tables.
 const PHTHALIC: Acid = { pKas: [2.95, 5.408], charge: 0 };

@@ -14,7 +14,7 @@ import {
 } from "../../src/reckon/boiling.ts";
 import { saturationPressureKpa, saturationTemperatureC } from "../../src/reckon/saturation.ts";
 import { FT_PER_M, fahrenheitOf } from "../../src/reckon/units.ts";
-import { good } from "../reckon/good-outcome.ts";
+import { good } from "../reckon/good-result.ts";
 
 describe("water's saturation line, IAPWS-IF97", () => {
   it.each([

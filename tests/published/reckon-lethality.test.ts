@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lethality, lethalRate } from "../../src/reckon/lethality.ts";
 import { celsiusOf } from "../../src/reckon/units.ts";
-import { good } from "../reckon/good-outcome.ts";
+import { good } from "../reckon/good-result.ts";
 
 const fahrenheit = (temperatureF: number, zF: number) => ({
   temperatureC: celsiusOf(temperatureF),

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { brine, brineDensityGPerL, saltGrams } from "../../src/reckon/salt.ts";
 import { syrup, syrupDensityGPerMl } from "../../src/reckon/syrup.ts";
 import { G_PER_LB, ML_PER_CUP, ML_PER_PINT, ML_PER_QUART } from "../../src/reckon/units.ts";
-import { good } from "../reckon/good-outcome.ts";
+import { good } from "../reckon/good-result.ts";
 
 const grams = (value: number) => ({ kind: "mass" as const, value });
 const millilitres = (value: number) => ({ kind: "volume" as const, value });

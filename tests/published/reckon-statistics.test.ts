@@ -6,7 +6,7 @@ import {
   wilsonInterval,
 } from "../../src/reckon/preference.ts";
 import { studentTQuantile } from "../../src/reckon/student-t.ts";
-import { good } from "../reckon/good-outcome.ts";
+import { good } from "../reckon/good-result.ts";
 
 describe("paired preference", () => {
   // ISO 5495 table A.1, fewest right answers, one-sided, at alpha 0.2, 0.1, 0.05, 0.01, 0.001:

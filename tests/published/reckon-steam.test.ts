@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gaugeForSteam, steamTemperatureF } from "../../src/reckon/steam.ts";
-import { good } from "../reckon/good-outcome.ts";
+import { good } from "../reckon/good-result.ts";
 
 describe("steam under pressure", () => {
   // Round figures printed beside canner gauges at sea level. 10 and 10.5 lb: extension texts

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { gateAddition } from "../../src/recipe/addition-gate.ts";
+import { gateAddition } from "../../src/recipe/foods/addition-gate.ts";
 import { library } from "./edited-recipe.ts";
 import { recipeOf } from "./library-files.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { FOODS } from "../../src/recipe/foods.ts";
-import { foodsNamed } from "../../src/recipe/name-foods.ts";
+import { FOODS } from "../../src/recipe/foods/foods.ts";
+import { foodsNamed } from "../../src/recipe/foods/name-foods.ts";
 import { added, type Change, found, library, rules } from "./edited-recipe.ts";
 
 const dangers = (id: string, ...changes: Change[]) => rules(found(id, ...changes));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type FoodGate, gateBegin, gateFood, gateTitle } from "../../src/recipe/food-gate.ts";
-import { FOODS, isNoFood } from "../../src/recipe/foods.ts";
+import { type FoodGate, gateBegin, gateFood, gateTitle } from "../../src/recipe/foods/food-gate.ts";
+import { FOODS, isNoFood } from "../../src/recipe/foods/foods.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 import { added, type Change, found, library, rules } from "./edited-recipe.ts";
 import { recipeOf } from "./library-files.ts";

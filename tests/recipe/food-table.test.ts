@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { FOOD_KINDS, FOODS, foodCalled, isLowAcid } from "../../src/recipe/foods.ts";
-import { foodsNamed } from "../../src/recipe/name-foods.ts";
-import { neighborOf, wasTested } from "../../src/recipe/tested-foods.ts";
+import { FOOD_KINDS, FOODS, foodCalled, isLowAcid } from "../../src/recipe/foods/foods.ts";
+import { foodsNamed } from "../../src/recipe/foods/name-foods.ts";
+import { neighborOf, wasTested } from "../../src/recipe/foods/tested-foods.ts";
 import { library } from "./edited-recipe.ts";
 
 const names = (text: string) => foodsNamed(text).map(({ name }) => name);

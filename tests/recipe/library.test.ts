@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { parseLibraryFile } from "../../src/kitchen/read-library.ts";
+import { findRecipe } from "../../src/recipe/find-recipe.ts";
 import { libraryOf, methodsOf } from "../../src/recipe/library.ts";
-import { findRecipe } from "../../src/recipe/names.ts";
 import { recipeFile, recipeOf, wholeLibrary } from "./library-files.ts";
 
 const library = wholeLibrary();

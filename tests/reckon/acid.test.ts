@@ -4,7 +4,7 @@ import type { PickleMix } from "../../src/reckon/acid.ts";
 import { acidAgainstTested, acidAtEquilibrium } from "../../src/reckon/acid.ts";
 import { CITRIC, solvePh, strongIonsAt } from "../../src/reckon/charge-balance.ts";
 import { PRODUCE_BUFFERS } from "../../src/reckon/produce-buffers.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 const beans: PickleMix = {
   vinegarMl: 946,

@@ -7,7 +7,7 @@ import {
   judgeBoil,
 } from "../../src/reckon/boiling.ts";
 import { gaugeForSteam, steamTemperature } from "../../src/reckon/steam.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 describe("a measured boil", () => {
   it("of 204 F is right for about 4,400 ft", () => {

@@ -8,7 +8,7 @@ import {
 } from "../../src/reckon/burner.ts";
 import type { Heating } from "../../src/reckon/heat-up.ts";
 import { heatCapacityJPerK, heatUp, heatUpMinutes, stallsAtC } from "../../src/reckon/heat-up.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 /** Temperature after so many minutes by small steps of the heat balance. */
 function marched(heating: Heating, minutes: number): number {

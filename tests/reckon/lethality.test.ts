@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lethality, lethalRate } from "../../src/reckon/lethality.ts";
 import type { LogReading } from "../../src/reckon/temperature-log.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 const ACID = { temperatureC: 93.3, zC: 8.9 };
 

@@ -4,7 +4,7 @@ import { findHouseholdWeight } from "../../src/reckon/household-weights.ts";
 import { formatAmount, formatGrams, formatVolume, formatWeight } from "../../src/reckon/measure.ts";
 import { parseQuantity } from "../../src/reckon/quantity.ts";
 import { ML_PER_CUP, ML_PER_TSP } from "../../src/reckon/units.ts";
-import { good } from "./good-outcome.ts";
+import { good } from "./good-result.ts";
 
 const cups = (count: number) => formatVolume(count * ML_PER_CUP);
 

@@ -9,7 +9,7 @@ import {
 } from "../../src/reckon/quantity.ts";
 import type { QuantityKind } from "../../src/reckon/units.ts";
 import { BASE_UNITS } from "../../src/reckon/units.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 const EVERY = Object.keys(BASE_UNITS) as QuantityKind[];
 

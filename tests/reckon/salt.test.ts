@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { brine, saltFor } from "../../src/reckon/salt.ts";
 import { syrup } from "../../src/reckon/syrup.ts";
 import { ML_PER_CUP } from "../../src/reckon/units.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 const grams = (value: number) => ({ kind: "mass" as const, value });
 const litres = (value: number) => ({ kind: "volume" as const, value: value * 1000 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { parseIso } from "../../src/kitchen/time.ts";
 import { readTemperatureLog } from "../../src/reckon/temperature-log.ts";
-import { good, wrong } from "./good-outcome.ts";
+import { good, wrong } from "./good-result.ts";
 
 const options = {
   parseIso: (text: string) => parseIso(text, "America/Denver"),

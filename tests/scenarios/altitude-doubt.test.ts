@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { replay } from "../../src/kitchen/evolve.ts";
-import { questions } from "../../src/kitchen/questions.ts";
+import { questions } from "../../src/kitchen/questions/questions.ts";
 import { Story, told } from "../kitchen/story.ts";
 import { allSaid, codes, onlyBatch, play } from "./play.ts";
 

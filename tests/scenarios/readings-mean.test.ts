@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { questions } from "../../src/kitchen/questions.ts";
+import { questions } from "../../src/kitchen/questions/questions.ts";
 import { Story, told } from "../kitchen/story.ts";
 import { allSaid, codes, onlyBatch, type Played, play } from "./play.ts";
 

@@ -1,14 +1,14 @@
 import type { Command, Intent } from "../../src/kitchen/command.ts";
 import { largestLoad } from "../../src/kitchen/jars.ts";
-import { current } from "../../src/kitchen/kept.ts";
 import { openLoad } from "../../src/kitchen/loads/open-load.ts";
 import { activeOwners, isLoad, type Owner } from "../../src/kitchen/owners.ts";
-import { questions } from "../../src/kitchen/questions.ts";
+import { questions } from "../../src/kitchen/questions/questions.ts";
 import { heldForCanner } from "../../src/kitchen/settle.ts";
 import { shelves } from "../../src/kitchen/shelves.ts";
 import { isOver } from "../../src/kitchen/stage-run.ts";
 import type { Batch, StageRun, State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
+import { current } from "../../src/kitchen/unbroken-time.ts";
 import { seededRandom } from "../../src/plan/solver/random.ts";
 import type { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
 

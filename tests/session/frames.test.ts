@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { decide } from "../../src/kitchen/decide/decide.ts";
 import type { DatedFact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply, fork } from "../../src/kitchen/evolve.ts";
-import { questions } from "../../src/kitchen/questions.ts";
+import { questions } from "../../src/kitchen/questions/questions.ts";
 import type { State } from "../../src/kitchen/state.ts";
 import type { Context } from "../../src/language/context.ts";
 import { hear } from "../../src/language/hear.ts";

@@ -7,10 +7,10 @@ import {
   METHODS,
   type Method,
 } from "../../recipe/recipe.ts";
-import type { Result } from "../../reckon/outcome.ts";
-import { fail, ok } from "../../reckon/outcome.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
+import type { Result } from "../../reckon/result.ts";
+import { fail, ok } from "../../reckon/result.ts";
 import { G_PER_LB, KPA_PER_PSI } from "../../reckon/units.ts";
 import { type Options, optionValue } from "./options.ts";
 

@@ -1,6 +1,6 @@
-import type { Result } from "../../reckon/outcome.ts";
-import { fail, ok } from "../../reckon/outcome.ts";
 import { isUnit, quoted } from "../../reckon/quantity.ts";
+import type { Result } from "../../reckon/result.ts";
+import { fail, ok } from "../../reckon/result.ts";
 import type { OptionCalls, OptionKind } from "./calls.ts";
 import { nearestName } from "./nearest.ts";
 

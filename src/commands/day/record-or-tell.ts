@@ -1,6 +1,6 @@
 /** Writes something down from the command line, or hands it to the kitchen that is open. */
 import type { Command, CommandOf } from "../../kitchen/command.ts";
-import type { Wish } from "../../kitchen/decide/outcome.ts";
+import type { Wish } from "../../kitchen/decide/decision.ts";
 import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
 import { inShortSession } from "../../session/short-session.ts";
 import { hand } from "../../session/tell/tell-client.ts";

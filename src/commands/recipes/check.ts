@@ -1,8 +1,8 @@
 import { KINDS } from "../../kitchen/stages/kinds.ts";
 import { checkRecipe, passes } from "../../recipe/check-recipe.ts";
+import { findRecipe } from "../../recipe/find-recipe.ts";
 import type { Library } from "../../recipe/library.ts";
 import { MOST_RECIPE_BYTES, TABLES_FILE } from "../../recipe/library.ts";
-import { findRecipe } from "../../recipe/names.ts";
 import type { FileProblem } from "../../recipe/read-yaml.ts";
 import type { Finding } from "../../recipe/rules/finding.ts";
 import { quoted } from "../../reckon/quantity.ts";

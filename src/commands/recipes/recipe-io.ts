@@ -1,9 +1,9 @@
+import { findRecipe, recipeNames } from "../../recipe/find-recipe.ts";
 import type { Library } from "../../recipe/library.ts";
-import { findRecipe, recipeNames } from "../../recipe/names.ts";
 import type { GaugeKind, Recipe } from "../../recipe/recipe.ts";
-import type { Result } from "../../reckon/outcome.ts";
-import { fail, ok } from "../../reckon/outcome.ts";
 import { quoted } from "../../reckon/quantity.ts";
+import type { Result } from "../../reckon/result.ts";
+import { fail, ok } from "../../reckon/result.ts";
 import type { CannerHolds } from "../call/kitchen-options.ts";
 import { nearestName } from "../call/nearest.ts";
 

@@ -1,5 +1,5 @@
-import { gateBegin } from "../../recipe/food-gate.ts";
-import { untestedWords } from "../../recipe/gate-words.ts";
+import { gateBegin } from "../../recipe/foods/food-gate.ts";
+import { untestedWords } from "../../recipe/foods/gate-words.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import { recipeNamed } from "./recipe-io.ts";

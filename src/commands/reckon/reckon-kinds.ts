@@ -11,8 +11,6 @@ import { BURNERS } from "../../reckon/burner.ts";
 import { heatUp } from "../../reckon/heat-up.ts";
 import { lethality } from "../../reckon/lethality.ts";
 import { gramsOf } from "../../reckon/measure.ts";
-import type { Result } from "../../reckon/outcome.ts";
-import { fail, ok } from "../../reckon/outcome.ts";
 import type { Quantity } from "../../reckon/quantity.ts";
 import {
   parsePercent,
@@ -21,6 +19,8 @@ import {
   quoted,
 } from "../../reckon/quantity.ts";
 import type { Reckoned } from "../../reckon/reckoned.ts";
+import type { Result } from "../../reckon/result.ts";
+import { fail, ok } from "../../reckon/result.ts";
 import { brine, SALT_BASES, SALT_KINDS, saltFor, waterGrams } from "../../reckon/salt.ts";
 import { gaugeForSteam, steamTemperature } from "../../reckon/steam.ts";
 import { syrup } from "../../reckon/syrup.ts";

@@ -1,7 +1,7 @@
-import type { Result } from "../../reckon/outcome.ts";
-import { ok } from "../../reckon/outcome.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import type { Reckoned } from "../../reckon/reckoned.ts";
+import type { Result } from "../../reckon/result.ts";
+import { ok } from "../../reckon/result.ts";
 import { RECKONINGS } from "../call/calls.ts";
 import type { CommandResult } from "../call/command-result.ts";
 import { failed } from "../call/command-result.ts";

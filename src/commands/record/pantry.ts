@@ -1,6 +1,6 @@
 /** `brinebell pantry`: what is put by and where, what to eat first, what was eaten. */
 
-import { batchName } from "../../kitchen/names.ts";
+import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch } from "../../kitchen/state.ts";
 import { disposalWords } from "../../recipe/cautions.ts";
 import {

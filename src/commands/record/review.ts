@@ -2,7 +2,7 @@
 
 import type { Batch } from "../../kitchen/state.ts";
 import { learnedOf, learnedReport } from "../../plan/learning/learned-report.ts";
-import { findRecipe } from "../../recipe/names.ts";
+import { findRecipe } from "../../recipe/find-recipe.ts";
 import { batchLog, review } from "../../review/batch-log.ts";
 import { compareLots } from "../../review/compare.ts";
 import { batchCsv, batchesCsv } from "../../review/csv.ts";

@@ -3,7 +3,7 @@ import { lasting } from "../../recipe/choose-process.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import type { DatedFact } from "../events.ts";
 import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../guide.ts";
-import { askMinutes, type Deciding, type Decision } from "./outcome.ts";
+import { askMinutes, type Deciding, type Decision } from "./decision.ts";
 
 /** No process lasts longer, minutes. */
 const LONGEST_MINUTES = 600;

@@ -4,15 +4,15 @@ import type { JarSize } from "../../recipe/recipe.ts";
 import { largestLoad } from "../jars.ts";
 import { termsFor } from "../loads/next-load.ts";
 import { openLoad } from "../loads/open-load.ts";
-import { batchName, ownerName, upper } from "../names.ts";
 import { isLoad } from "../owners.ts";
+import { batchName, ownerName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Batch, StageRun } from "../state.ts";
 import { admittedVariety } from "./begin-gate.ts";
 import { batchFor, expectedJars, HEAVIEST_LB } from "./decide-batch.ts";
 import { candidateStages, choicesOf } from "./decide-stages.ts";
-import { askWhich, askYes, type Deciding, type Decision, done, refused } from "./outcome.ts";
+import { askWhich, askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 type Changed = { jar: JarSize | null; terms: Batch["terms"]; ask?: string };
 

@@ -4,7 +4,7 @@ import type { DatedFact, KitchenEvent, PlannedItem } from "../events.ts";
 import { apply, fork } from "../evolve.ts";
 import type { State } from "../state.ts";
 import { decideBegin } from "./decide-batch.ts";
-import { type Deciding, type Decision, done, type Present, refused } from "./outcome.ts";
+import { type Deciding, type Decision, done, type Present, refused } from "./decision.ts";
 import { planKey, TOO_LATE_MS } from "./planned-begin.ts";
 
 /** The batches whose time has come by these due facts, begun as by a word. */

@@ -1,16 +1,17 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
-import { doubtAnswer } from "../altitude-doubts.ts";
+
 import type { DatedFact, GaugeRecord } from "../events.ts";
-import { factorOf, isRight } from "../factor-questions.ts";
 import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
-import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions.ts";
+import { doubtAnswer } from "../questions/altitude-doubts.ts";
+import { factorOf, isRight } from "../questions/factor-questions.ts";
+import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
 import type { Batch, State } from "../state.ts";
 import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
+import { type Deciding, type Decision, done, type Present, refused } from "./decision.ts";
 import { gaugeOffAnswer, untestedGauge } from "./gauge-answers.ts";
-import { type Deciding, type Decision, done, type Present, refused } from "./outcome.ts";
 
 /** A yes or no to the question that is shown; with none it records nothing. */
 export function decideYesNo(deciding: Present, yes: boolean): Decision {

@@ -7,7 +7,7 @@ import {
   processOptions,
   whyOffTheShelf,
 } from "../../recipe/choose-process.ts";
-import { untestedWords } from "../../recipe/gate-words.ts";
+import { untestedWords } from "../../recipe/foods/gate-words.ts";
 import type { JarSize, ProcessOption, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
 import type { SlotsOf } from "../command.ts";
@@ -15,8 +15,8 @@ import type { BatchOption, Lot } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
 import { namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
-import { batchName, lidMark, loadName, lower, upper } from "../names.ts";
 import { activeOwners, isLoad } from "../owners.ts";
+import { batchName, lidMark, loadName, lower, upper } from "../spoken-names.ts";
 import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { wallOf } from "../state.ts";
@@ -33,7 +33,7 @@ import {
   done,
   type Present,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 type BeginSlots = SlotsOf["begin"];
 

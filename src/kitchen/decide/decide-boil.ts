@@ -2,13 +2,13 @@
 
 import { numberWords } from "../../reckon/number-words.ts";
 import { OFF_PROCESS_HOURS } from "../../reckon/trade-numbers.ts";
-import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
 import { isLoad, type Owner } from "../owners.ts";
-import { questions } from "../questions.ts";
+import { questions } from "../questions/questions.ts";
 import { heldForCanner } from "../settle.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { StageRun } from "../state.ts";
+import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
 import { notTheseLoads } from "./decide-heard.ts";
 import { type Candidate, candidateStages, choicesOf, isReady, stageFact } from "./decide-stages.ts";
 import {
@@ -19,7 +19,7 @@ import {
   happenedAt,
   type Present,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 /** Whether a report of a boil could be about this stage. */
 function awaitsBoil(deciding: Present) {

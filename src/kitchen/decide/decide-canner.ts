@@ -2,20 +2,19 @@
 import { jellingPoint } from "../../reckon/boiling.ts";
 import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI, OFF_PROCESS_HOURS, VENT_MINUTES } from "../../reckon/trade-numbers.ts";
-import { BOILING_WATER, boilDoubt, boilsHere } from "../altitude-doubts.ts";
 import type { DatedFact } from "../events.ts";
-import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
-import { potOf } from "../names.ts";
 import { isLoad, type Owner, runOfRole } from "../owners.ts";
-import { questions } from "../questions.ts";
+import { BOILING_WATER, boilDoubt, boilsHere } from "../questions/altitude-doubts.ts";
+import { questions } from "../questions/questions.ts";
+import { potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { Load, StageRun } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
 import { earliestSign } from "./decide-boil.ts";
 import { candidateStages, choicesOf, isReady } from "./decide-stages.ts";
-import { gaugeOffAnswer } from "./gauge-answers.ts";
 import {
   askWhich,
   type Deciding,
@@ -24,7 +23,8 @@ import {
   happenedAt,
   type Present,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
+import { gaugeOffAnswer } from "./gauge-answers.ts";
 
 const PSI_PER_KPA = 0.1450377;
 const OFF_HOURS = `${numberWords(OFF_PROCESS_HOURS)} hours`;

@@ -1,13 +1,13 @@
 /** Deciding on what departs from the recipe unasked: what went in besides, and time away. */
-import { gateAddition } from "../../recipe/addition-gate.ts";
+import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
-import { current } from "../kept.ts";
-import { batchName } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
+import { batchName } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
+import { current } from "../unbroken-time.ts";
 import { OWN_COMMAND } from "./decide-corrections.ts";
 import {
   askWhich,
@@ -17,7 +17,7 @@ import {
   done,
   lookUp,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 /** The batches that something can have been put into: those still filled before all others. */
 function ableBatches(state: State): Batch[] {

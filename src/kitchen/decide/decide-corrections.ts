@@ -5,8 +5,8 @@ import type { DatedFact, KitchenEvent } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
 import { declarationOf } from "../facts/all-facts.ts";
 import type { About } from "../facts/fact.ts";
-import { batchName } from "../names.ts";
 import { isLoad, ownerOf, runOf } from "../owners.ts";
+import { batchName } from "../spoken-names.ts";
 import { isOfCanner } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
@@ -19,7 +19,7 @@ import {
   refused,
   type Wish,
   wallIso,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 /** Commands of the clock and of opening and closing; people cannot take those back. */
 export const OWN_COMMAND = "~";

@@ -1,15 +1,15 @@
 /** Deciding on what is said of critical factors: confirmed, denied, or taken back. */
 import type { Confirm } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { factorOf, heldBy } from "../factor-questions.ts";
 import { jarCounts } from "../jars.ts";
 import { batchesOf, ownerIds } from "../meant.ts";
-import { batchName } from "../names.ts";
 import { activeOwners, isLoad } from "../owners.ts";
-import { questions, shownQuestion } from "../questions.ts";
+import { factorOf, heldBy } from "../questions/factor-questions.ts";
+import { questions, shownQuestion } from "../questions/questions.ts";
+import { batchName } from "../spoken-names.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { batchesAsked } from "./decide-answers.ts";
-import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./outcome.ts";
+import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** Critical factors are said to hold, or not to, or the last answer is taken back. */
 export function decideFactor(deciding: Deciding<"factor">): Decision {

@@ -1,13 +1,20 @@
 /** Deciding on words that raise a doubt about jars at stake, and on answers to it. */
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { atStake, processDoubts, saysStill } from "../heard.ts";
-import { current, isLost } from "../kept.ts";
 import { runOf, runOfRole } from "../owners.ts";
-import type { Question } from "../questions.ts";
+import { atStake, processDoubts, saysStill } from "../questions/heard-doubts.ts";
+import type { Question } from "../questions/questions.ts";
 import { isOver } from "../stage-run.ts";
 import type { Load, State } from "../state.ts";
-import { type Deciding, type Decision, done, type Present, refused, type Wish } from "./outcome.ts";
+import { current, isLost } from "../unbroken-time.ts";
+import {
+  type Deciding,
+  type Decision,
+  done,
+  type Present,
+  refused,
+  type Wish,
+} from "./decision.ts";
 
 /** Words longer than this are a story; the log keeps their beginning. */
 const MOST_LETTERS = 200;

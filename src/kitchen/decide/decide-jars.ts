@@ -4,9 +4,9 @@ import type { DatedFact } from "../events.ts";
 import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "../jars.ts";
 import { termsFor } from "../loads/next-load.ts";
 import { batchesOf, namesOnlySort, ownerIds } from "../meant.ts";
-import { batchName, upper } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
+import { batchName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
@@ -23,7 +23,7 @@ import {
   happenedAt,
   type Present,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 const MOST_JARS = 60;
 

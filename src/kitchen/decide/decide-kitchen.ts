@@ -1,7 +1,7 @@
 /** Deciding on the kitchen itself, timers and reminders, notes, quiet, and what is eaten. */
 import { jarCounts } from "../jars.ts";
 import { batchesOf, namesOnlySort, timersOf } from "../meant.ts";
-import { batchName, timerName, upper } from "../names.ts";
+import { batchName, timerName, upper } from "../spoken-names.ts";
 import type { Batch, State, Timer } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { MINUTE_MS, parseIso } from "../time.ts";
@@ -14,7 +14,7 @@ import {
   done,
   type Present,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 /** Where people live and cook, feet; a table's own limits are stricter and said by the table. */
 const ALTITUDE_FT = { min: -1400, max: 17000 };

@@ -1,14 +1,14 @@
 /** Deciding on a warning ahead of an end, and on leaving the program. */
 import { stageClock } from "../agenda.ts";
-import { ownerName, upper } from "../names.ts";
 import { isLoad } from "../owners.ts";
+import { ownerName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import { MINUTE_MS } from "../time.ts";
 import { watchedRuns } from "../watched.ts";
 import { decideResume } from "./decide-batch.ts";
 import { type Candidate, candidateStages } from "./decide-stages.ts";
-import { askYes, type Deciding, type Decision, done, refused } from "./outcome.ts";
+import { askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** Nobody is warned further ahead, minutes. */
 const MOST_AHEAD = 24 * 60;

@@ -5,9 +5,9 @@ import type { BatchOption, DatedFact, Disposition } from "../events.ts";
 import { unaccounted } from "../jars.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, namesSort, ownerIds } from "../meant.ts";
-import { batchName } from "../names.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { dispositionsFor, undecided } from "../questions.ts";
+import { dispositionsFor, undecided } from "../questions/questions.ts";
+import { batchName } from "../spoken-names.ts";
 import type { Load, LoadPart } from "../state.ts";
 import { HOUR_MS, MINUTE_MS } from "../time.ts";
 import { onShelf } from "./decide-kitchen.ts";
@@ -20,7 +20,7 @@ import {
   done,
   type Present,
   refused,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 /** What is told of seals. */
 type OfSeals = "sealed" | "seal-failed";

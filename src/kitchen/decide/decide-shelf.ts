@@ -3,7 +3,7 @@
 import { batchesOf } from "../meant.ts";
 import { nextId } from "./decide-batch.ts";
 import { shelved } from "./decide-kitchen.ts";
-import { type Deciding, type Decision, done, refused } from "./outcome.ts";
+import { type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** "I like the Provider better": a preference for one lot, over another where that is clear. */
 export function decidePrefer(deciding: Deciding<"prefer">): Decision {

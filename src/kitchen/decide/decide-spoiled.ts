@@ -6,13 +6,13 @@ import { SCUM_WORDS } from "../../recipe/cautions.ts";
 import type { Ref } from "../command.ts";
 import { standingJars, standingOutside } from "../loads/spoil.ts";
 import { batchesOf, namesSort, ownerIds } from "../meant.ts";
-import { batchName, upper } from "../names.ts";
 import { runOfRole } from "../owners.ts";
-import { REPROCESS_WITHIN_MS } from "../questions.ts";
+import { REPROCESS_WITHIN_MS } from "../questions/questions.ts";
+import { batchName, upper } from "../spoken-names.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
 import { decideSealFailed } from "./decide-seals.ts";
-import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./outcome.ts";
+import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** Where jars of a batch stand: out of a load, or outside of every load. */
 type Place = { batch: Batch; left: number; load: Load | null; part: LoadPart | null };

@@ -1,16 +1,16 @@
 /** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
 
 import type { Meant, Ref } from "../command.ts";
-import { completesAt, current, unanswered } from "../kept.ts";
 import { namesSort, standsFor } from "../meant.ts";
-import { loadName, ownerName, potOf, upper } from "../names.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
 import { shelves } from "../shelves.ts";
+import { loadName, ownerName, potOf, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import { type Load, type StageRun, type State, wallOf } from "../state.ts";
 import { MINUTE_MS, upToMinute } from "../time.ts";
+import { completesAt, current, unanswered } from "../unbroken-time.ts";
 import {
   askNumber,
   askWhich,
@@ -23,7 +23,7 @@ import {
   type Present,
   refused,
   wallIso,
-} from "./outcome.ts";
+} from "./decision.ts";
 
 export type Candidate = { owner: Owner; run: StageRun };
 

@@ -53,7 +53,14 @@ import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seal
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
-import { type Deciding, type Decision, done, type Present, refused, type Wish } from "./outcome.ts";
+import {
+  type Deciding,
+  type Decision,
+  done,
+  type Present,
+  refused,
+  type Wish,
+} from "./decision.ts";
 
 /** Decides commands of one intent. */
 type Decider<I extends Intent> = (deciding: Deciding<I>) => Decision;

@@ -2,8 +2,8 @@
 import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { DatedFact, GaugeRecord } from "../events.ts";
-import { gaugeYear, type Question } from "../questions.ts";
-import { type Decision, done, type Present, refused } from "./outcome.ts";
+import { gaugeYear, type Question } from "../questions/questions.ts";
+import { type Decision, done, type Present, refused } from "./decision.ts";
 
 /** A dial that was tested this season and reads so many pounds high. */
 export function trueGauge(deciding: Present, readsHighPsi: number): GaugeRecord {

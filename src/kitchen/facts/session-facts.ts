@@ -1,9 +1,9 @@
 /** Facts of the program and its clocks: what was open, what nobody watched, what came due. */
 import * as z from "zod/mini";
-import { addGap } from "../kept.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
+import { addGap } from "../unbroken-time.ts";
 import { fact, WOULD_COUNT } from "./fact.ts";
 import {
   amount,

@@ -3,17 +3,17 @@
 import * as z from "zod/mini";
 import { boilingPointF } from "../../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
-import { processDoubts } from "../heard.ts";
-import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../kept.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { loseProcess, turnOff, uncover } from "../loads/heat-off.ts";
 import { settleDoubts } from "../loads/settle-doubts.ts";
 import { isAir } from "../loads/standing.ts";
 import { isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
+import { processDoubts } from "../questions/heard-doubts.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, sign } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Load, StageRun, State } from "../state.ts";
+import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../unbroken-time.ts";
 import { fact, WOULD_COUNT, WOULD_STAND } from "./fact.ts";
 import {
   count,

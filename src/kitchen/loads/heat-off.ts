@@ -2,12 +2,13 @@
  * The end of what a process keeps: its boil, pressure or steam is lost, or the heat goes off, or
  * the jars come out. Minutes count up to the first of these and no further.
  */
-import { processDoubts } from "../heard.ts";
-import { current, lose } from "../kept.ts";
+
 import { runOf, runOfRole } from "../owners.ts";
+import { processDoubts } from "../questions/heard-doubts.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, reopen } from "../stage-run.ts";
 import type { Load, State, Stretch } from "../state.ts";
+import { current, lose } from "../unbroken-time.ts";
 import { settleDoubts } from "./settle-doubts.ts";
 
 /**

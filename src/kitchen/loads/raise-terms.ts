@@ -4,11 +4,11 @@
  * the higher pressure; where the heat is off already, it was too short. Nothing is ever shortened.
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { completesAt } from "../kept.ts";
 import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { isOver, reopen } from "../stage-run.ts";
 import type { Load, StageRun, State } from "../state.ts";
+import { completesAt } from "../unbroken-time.ts";
 
 /** Whether terms ask for more time or pressure than others, and for less of neither. */
 export function asksMore(terms: ProcessTerms, than: ProcessTerms): boolean {

@@ -1,11 +1,11 @@
 /** Lifting the jars out, on a word or because they leave a process that was too short. */
 
-import { lose } from "../kept.ts";
 import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, reopen, skip } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Load, State } from "../state.ts";
+import { lose } from "../unbroken-time.ts";
 
 /** The jars come out: what of the load's stages was not done by now never was. */
 export function unload(state: State, load: Load, event: { t: number; early: boolean }): void {

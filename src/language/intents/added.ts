@@ -1,4 +1,4 @@
-import { foodsNamed } from "../../recipe/name-foods.ts";
+import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
 

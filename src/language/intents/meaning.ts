@@ -1,8 +1,8 @@
 /** What is declared of a meaning, a thing a person can ask for or report. */
 import type { Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
-import type { QuestionKind } from "../../kitchen/questions.ts";
+import type { QuestionKind } from "../../kitchen/questions/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
-import type { Untested } from "../../recipe/food-gate.ts";
+import type { Untested } from "../../recipe/foods/food-gate.ts";
 import type { Context } from "../context.ts";
 import type { PlainWords } from "../values/targets.ts";
 import type { Utterance } from "../words.ts";

@@ -1,8 +1,8 @@
 import type { SlotsOf } from "../../kitchen/command.ts";
-import { type FoodGate, gateBegin, gateFood } from "../../recipe/food-gate.ts";
-import type { Food } from "../../recipe/foods.ts";
+import { type FoodGate, gateBegin, gateFood } from "../../recipe/foods/food-gate.ts";
+import type { Food } from "../../recipe/foods/foods.ts";
+import { readSaidFood, varietyIn } from "../../recipe/foods/said-food.ts";
 import type { Library } from "../../recipe/library.ts";
-import { readSaidFood, varietyIn } from "../../recipe/said-food.ts";
 import type { Context } from "../context.ts";
 import { type SpokenLot, titledRecipe } from "./lots.ts";
 

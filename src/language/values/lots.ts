@@ -1,5 +1,5 @@
-import { isNoFood } from "../../recipe/foods.ts";
-import { mentionsIn } from "../../recipe/name-foods.ts";
+import { isNoFood } from "../../recipe/foods/foods.ts";
+import { mentionsIn } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { editDistance } from "../sound.ts";

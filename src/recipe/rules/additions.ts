@@ -1,4 +1,4 @@
-import { withoutDenied } from "../name-foods.ts";
+import { withoutDenied } from "../foods/name-foods.ts";
 import type { Ingredient } from "../recipe.ts";
 
 /*

@@ -1,10 +1,16 @@
 import { gramsInBatch } from "../batch-amount.ts";
-import { gateTitle } from "../food-gate.ts";
-import { type Food, isLowAcid } from "../foods.ts";
-import { withoutDenied } from "../name-foods.ts";
+import { gateTitle } from "../foods/food-gate.ts";
+import { type Food, isLowAcid } from "../foods/foods.ts";
+import { withoutDenied } from "../foods/name-foods.ts";
+import {
+  neighborOf,
+  neighborSaid,
+  producedFoods,
+  saidIn,
+  wasTested,
+} from "../foods/tested-foods.ts";
 import { type Neighbor, type ProcessTable, sourceLine } from "../process-table.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
-import { neighborOf, neighborSaid, producedFoods, saidIn, wasTested } from "../tested-foods.ts";
 import { isAddition } from "./additions.ts";
 import {
   danger,

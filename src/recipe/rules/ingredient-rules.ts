@@ -1,7 +1,7 @@
 import { gramsOf } from "../../reckon/measure.ts";
 import { G_PER_LB, ML_PER_CUP } from "../../reckon/units.ts";
 import { cupsInBatch, gramsInBatch } from "../batch-amount.ts";
-import { withoutDenied } from "../name-foods.ts";
+import { withoutDenied } from "../foods/name-foods.ts";
 import type { TestedFormula } from "../process-table.ts";
 import type { Recipe } from "../recipe.ts";
 import { testedBy } from "./acid-rules.ts";

@@ -1,5 +1,5 @@
 import { cupsInBatch } from "../batch-amount.ts";
-import { foodsNamed, withoutDenied } from "../name-foods.ts";
+import { foodsNamed, withoutDenied } from "../foods/name-foods.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
 import { withDigits } from "./said-numbers.ts";
 

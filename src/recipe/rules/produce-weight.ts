@@ -1,7 +1,7 @@
 import { G_PER_LB } from "../../reckon/units.ts";
 import { gramsInBatch } from "../batch-amount.ts";
-import { type Food, isLowAcid, isNoFood } from "../foods.ts";
-import { foodsNamed } from "../name-foods.ts";
+import { type Food, isLowAcid, isNoFood } from "../foods/foods.ts";
+import { foodsNamed } from "../foods/name-foods.ts";
 import type { TestedFormula } from "../process-table.ts";
 import type { FoodClass, Ingredient, Recipe } from "../recipe.ts";
 import { isAddition } from "./additions.ts";

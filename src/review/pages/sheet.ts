@@ -3,8 +3,8 @@
  * known (from memory: hold a first print against the sheet); any other label is laid out in a grid
  * in the middle of the paper.
  */
-import type { Result } from "../../reckon/outcome.ts";
-import { fail, ok } from "../../reckon/outcome.ts";
+import type { Result } from "../../reckon/result.ts";
+import { fail, ok } from "../../reckon/result.ts";
 
 const MM_PER_IN = 25.4;
 

@@ -6,8 +6,8 @@
 import { agenda, type DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
 import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
-import { ownerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
+import { ownerName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";

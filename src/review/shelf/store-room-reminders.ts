@@ -1,5 +1,5 @@
 /** What jars on the shelf and seed in the drawer will ask for in months to come. */
-import { batchName } from "../../kitchen/names.ts";
+import { batchName } from "../../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, localFields, parseIso } from "../../kitchen/time.ts";
 import { addDays, dateOf } from "../dates.ts";

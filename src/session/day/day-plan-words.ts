@@ -1,5 +1,5 @@
 /** The day's plan in sentences: when to do what, what limits it, how the day runs against it. */
-import { upper } from "../../kitchen/names.ts";
+import { upper } from "../../kitchen/spoken-names.ts";
 import { type DayPlan, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanTask } from "../../plan/plan-request.ts";

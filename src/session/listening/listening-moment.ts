@@ -1,7 +1,7 @@
 /** What makes sense to say just now: the smaller the grammar, the better it is heard. */
 
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
-import { type QuestionKind, questions } from "../../kitchen/questions.ts";
+import { type QuestionKind, questions } from "../../kitchen/questions/questions.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import type { SpokenGrammarOptions } from "../../language/grammar/spoken-grammar.ts";

@@ -1,9 +1,9 @@
 /** Where a person reports what a probe plainly does not show: the question that is then asked. */
 import type { DatedFact } from "../../kitchen/events.ts";
-import { unanswered } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { isLoad, type Owner, ownerOf, runOfRole } from "../../kitchen/owners.ts";
 import type { Load, State } from "../../kitchen/state.ts";
+import { unanswered } from "../../kitchen/unbroken-time.ts";
 import { boilingPointF } from "../../reckon/boiling.ts";
 import {
   boilDoubtSentence,

@@ -5,7 +5,6 @@
  */
 import type { Command, Intent } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
-import { current, unanswered } from "../../kitchen/kept.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
 import { filterReading, newFilter, type Sample } from "../../kitchen/probe/probe-filter.ts";
 import { type ProbeReading, readProbeLine } from "../../kitchen/probe/probe-line.ts";
@@ -21,6 +20,7 @@ import {
 import { isOver } from "../../kitchen/stage-run.ts";
 import { kitchenTimeOf, wallOf } from "../../kitchen/state.ts";
 import { localIso, MINUTE_MS, SECOND_MS } from "../../kitchen/time.ts";
+import { current, unanswered } from "../../kitchen/unbroken-time.ts";
 import type { Clock } from "../../ports/clock.ts";
 import { boilingPointF } from "../../reckon/boiling.ts";
 import {

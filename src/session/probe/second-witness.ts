@@ -1,6 +1,6 @@
 /** A probe beside the person: what it sees may speak against a report. */
 
-import { askYes, type Decision, type Wish } from "../../kitchen/decide/outcome.ts";
+import { askYes, type Decision, type Wish } from "../../kitchen/decide/decision.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 
 /** Somebody else who watches: says why a report is to be doubted, or nothing. */

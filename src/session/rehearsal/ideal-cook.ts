@@ -4,18 +4,18 @@
  */
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import type { Command, Intent, Ref } from "../../kitchen/command.ts";
-import { factorOf } from "../../kitchen/factor-questions.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
-import { current, isLost } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
-import { potOf } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
-import { dispositionsFor, type Question, questions } from "../../kitchen/questions.ts";
+import { factorOf } from "../../kitchen/questions/factor-questions.ts";
+import { dispositionsFor, type Question, questions } from "../../kitchen/questions/questions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
+import { potOf } from "../../kitchen/spoken-names.ts";
 import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { current, isLost } from "../../kitchen/unbroken-time.ts";
 import { boilingPointF } from "../../reckon/boiling.ts";
 import {
   COME_UP_MINUTES,

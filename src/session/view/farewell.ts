@@ -1,8 +1,8 @@
 /** What is told at closing: that the clocks are kept, and what runs on. */
 
 import { stageClock } from "../../kitchen/agenda.ts";
-import { ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import { ownerName, timerName } from "../../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { upToMinute } from "../../kitchen/time.ts";
 import { durationWords, momentWords } from "../../speech/spoken-time.ts";

@@ -3,13 +3,13 @@
  * coming out. Each stands for words, goes the same way as they do, and is shown with what it says.
  */
 
-import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
-import { potOf } from "../../kitchen/names.ts";
 import { activeOwners, isLoad, runOfRole } from "../../kitchen/owners.ts";
 import { readyAt } from "../../kitchen/settle.ts";
+import { potOf } from "../../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/unbroken-time.ts";
 import type { KeySign, LabelledKey } from "../../ports/view.ts";
 
 /** The labelled keys that mean something now, at most one for each sign. */

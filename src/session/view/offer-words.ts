@@ -1,7 +1,8 @@
 /** Says in words what the one key would do, or which words to say where it does nothing. */
-import { ownerName } from "../../kitchen/names.ts";
+
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import type { ShelfItem } from "../../kitchen/shelves.ts";
+import { ownerName } from "../../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../kitchen/state.ts";
 

@@ -1,15 +1,15 @@
 /** What the screen shows, worked out from the state and the present: plain data, no drawing. */
 
 import { agenda, type StageClock } from "../../kitchen/agenda.ts";
-import { isLost } from "../../kitchen/kept.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
-import { batchName, ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
-import { type AnswerKind, answerKind, questions } from "../../kitchen/questions.ts";
+import { type AnswerKind, answerKind, questions } from "../../kitchen/questions/questions.ts";
 import { keyOffer, type Shelf, type ShelfItem, shelves } from "../../kitchen/shelves.ts";
+import { batchName, ownerName, timerName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { isLost } from "../../kitchen/unbroken-time.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
 import type {
   BigClock,

@@ -1,7 +1,7 @@
 /** "I'm out for an hour": whether that is safe, what falls due meanwhile, and what is held. */
 import { agenda } from "../../kitchen/agenda.ts";
 import type { CommandOf } from "../../kitchen/command.ts";
-import { batchName, upper } from "../../kitchen/names.ts";
+import { batchName, upper } from "../../kitchen/spoken-names.ts";
 import { kitchenTimeOf, type State } from "../../kitchen/state.ts";
 import { MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { dueSentence } from "../due-sentences.ts";

@@ -1,7 +1,7 @@
 /** "What can I say": three lines of it, for this moment. */
 
 import { activeOwners } from "../../kitchen/owners.ts";
-import { questions } from "../../kitchen/questions.ts";
+import { questions } from "../../kitchen/questions/questions.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { Known } from "./known.ts";
 

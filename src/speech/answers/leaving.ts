@@ -1,8 +1,8 @@
 /** "Can I go out": what must be watched, and what falls due first. */
 import { agenda, type DueItem, stageClock } from "../../kitchen/agenda.ts";
-import { ownerName, timerName } from "../../kitchen/names.ts";
 import { activeOwners, inCanner } from "../../kitchen/owners.ts";
 import { shelves } from "../../kitchen/shelves.ts";
+import { ownerName, timerName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { heatedOnStove } from "./in-mind.ts";

@@ -3,14 +3,14 @@
 import { stageClock } from "../../kitchen/agenda.ts";
 import type { CommandOf, Meant } from "../../kitchen/command.ts";
 import { handsBusy } from "../../kitchen/decide/planned-begin.ts";
-import { isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/kept.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { ownerIds } from "../../kitchen/meant.ts";
-import { batchName, loadName, ownerName, upper } from "../../kitchen/names.ts";
 import { inCanner, runOf, runOfRole } from "../../kitchen/owners.ts";
-import { REPROCESS_WITHIN_MS } from "../../kitchen/questions.ts";
+import { REPROCESS_WITHIN_MS } from "../../kitchen/questions/questions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
+import { batchName, loadName, ownerName, upper } from "../../kitchen/spoken-names.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
+import { isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/unbroken-time.ts";
 import { LID_WAIT_MINUTES, SETTLE_MINUTES } from "../../reckon/trade-numbers.ts";
 import { ASK_EXTENSION, SOURCES, withSource } from "../texts/own-text.ts";
 import { type ClockAct, PERMISSIONS } from "../texts/permissions.ts";

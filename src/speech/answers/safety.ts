@@ -1,6 +1,6 @@
 /** "Is it safe", "are you sure": from what runs where that tells, else from the rules. */
 import type { CommandOf } from "../../kitchen/command.ts";
-import { batchName } from "../../kitchen/names.ts";
+import { batchName } from "../../kitchen/spoken-names.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { ProcessTables } from "../../recipe/process-table.ts";
 import { withCommas } from "../../reckon/reckoned.ts";

@@ -1,6 +1,6 @@
 /** What was tested in the place of what has run out, and how far the rest reaches. */
 import type { CommandOf } from "../../kitchen/command.ts";
-import { batchName } from "../../kitchen/names.ts";
+import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import type { Shortage } from "../../kitchen/topics.ts";
 import { parseAmount } from "../../recipe/amount.ts";

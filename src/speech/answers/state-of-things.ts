@@ -1,13 +1,13 @@
 /** What is in the canner, which one that was, and how the day stands. */
 import { agenda, stageClock } from "../../kitchen/agenda.ts";
-import { isLost } from "../../kitchen/kept.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
-import { batchName, loadName, ownerName, timerName, upper } from "../../kitchen/names.ts";
 import { activeOwners, inCanner, isLoad, ownerOf, runOf } from "../../kitchen/owners.ts";
-import { questions } from "../../kitchen/questions.ts";
+import { questions } from "../../kitchen/questions/questions.ts";
+import { batchName, loadName, ownerName, timerName, upper } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Load, State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
+import { isLost } from "../../kitchen/unbroken-time.ts";
 import { countWords } from "../../reckon/number-words.ts";
 import { durationWords } from "../spoken-time.ts";
 import { atMoment, leftUntil } from "./time-left.ts";

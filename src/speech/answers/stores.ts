@@ -1,7 +1,7 @@
 /** What is left in the pantry, what goes first, when it may be eaten; saved seed. */
 import type { CommandOf } from "../../kitchen/command.ts";
 import { batchesOf } from "../../kitchen/meant.ts";
-import { batchName, upper } from "../../kitchen/names.ts";
+import { batchName, upper } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import { wallOf } from "../../kitchen/state.ts";

@@ -1,7 +1,7 @@
 /** A command handed to an open kitchen arrives as it was, or not at all. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Wish } from "../../../src/kitchen/decide/outcome.ts";
+import type { Wish } from "../../../src/kitchen/decide/decision.ts";
 import { COMMAND_MARK, handedLine, handedWish } from "../../../src/session/day/handed-wish.ts";
 
 const SEED = { crop: "cucumber", variety: "Boothby Blond", fermentDays: 3, dryWeightG: 12.5 };

@@ -9,7 +9,7 @@ import { agenda } from "../../../src/kitchen/agenda.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
 import { faultOfEvent } from "../../../src/kitchen/facts/gate.ts";
-import { questions } from "../../../src/kitchen/questions.ts";
+import { questions } from "../../../src/kitchen/questions/questions.ts";
 import { review } from "../../../src/review/batch-log.ts";
 import { packedState } from "../../../src/session/reading/pack-state.ts";
 import { readKitchen } from "../../../src/session/reading/read-kitchen.ts";

@@ -60,7 +60,7 @@ function neverAsks(factor: string) {
   const wrap: Wrap = (real) => (batch, asked) => {
     return !(asked as { id: string }).id.includes(factor) && real(batch, asked);
   };
-  return { module: "src/kitchen/factor-questions.ts", export: "applies", wrap };
+  return { module: "src/kitchen/questions/factor-questions.ts", export: "applies", wrap };
 }
 
 /** A tested process that comes out otherwise. */
@@ -75,7 +75,7 @@ function looksUp(change: (wish: Event, terms: Event) => { wish?: Event; terms?: 
 }
 
 const inKept = (name: string, wrap: Wrap) => {
-  return { module: "src/kitchen/kept.ts", export: name, wrap };
+  return { module: "src/kitchen/unbroken-time.ts", export: name, wrap };
 };
 
 const LOST: Mishap[][] = [["flame-out"], ["turned-down"]];

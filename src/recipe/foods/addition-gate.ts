@@ -1,10 +1,10 @@
+import { type ProcessTables, sourceLine } from "../process-table.ts";
+import type { FoodClass, Ingredient, Recipe } from "../recipe.ts";
+import { isAlkali, isFat, isLime, isThickener } from "../rules/additions.ts";
+import { isSeasoningFood, SEASONED } from "../rules/produce-weight.ts";
 import { type Food, isLowAcid } from "./foods.ts";
 import { foodsNamed } from "./name-foods.ts";
 import { tablesOf } from "./near-recipes.ts";
-import { type ProcessTables, sourceLine } from "./process-table.ts";
-import type { FoodClass, Ingredient, Recipe } from "./recipe.ts";
-import { isAlkali, isFat, isLime, isThickener } from "./rules/additions.ts";
-import { isSeasoningFood, SEASONED } from "./rules/produce-weight.ts";
 import { readSaidFood } from "./said-food.ts";
 import { neighborOf, testedFor } from "./tested-foods.ts";
 

@@ -2,16 +2,16 @@
  * Words that raise a doubt about jars at stake: what they are kept for, when they may interrupt,
  * and what is asked about them. A plain loss acts at once and is not here to be asked about.
  */
-import type { ProcessTerms } from "../recipe/recipe.ts";
-import { numberWords } from "../reckon/number-words.ts";
-import { LOW_TEMPERATURE_F } from "../reckon/trade-numbers.ts";
-import type { Evidence } from "./command.ts";
-import { current } from "./kept.ts";
-import { activeOwners, hasBegun, isLoad, runOfRole } from "./owners.ts";
+import type { ProcessTerms } from "../../recipe/recipe.ts";
+import { numberWords } from "../../reckon/number-words.ts";
+import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
+import type { Evidence } from "../command.ts";
+import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
+import { isOver } from "../stage-run.ts";
+import { type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
+import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
+import { current } from "../unbroken-time.ts";
 import type { Question } from "./questions.ts";
-import { isOver } from "./stage-run.ts";
-import { type HeardDoubt, type Load, type State, wallOf } from "./state.ts";
-import { HOUR_MS, localIso, MINUTE_MS } from "./time.ts";
 
 /** One interruption for a load in so long, and so many in a whole process (our choice). */
 const APART_MS = 10 * MINUTE_MS;

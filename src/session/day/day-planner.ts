@@ -5,7 +5,7 @@
  */
 import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import { planIds } from "../../kitchen/decide/day-plan.ts";
-import type { Decision, Wish } from "../../kitchen/decide/outcome.ts";
+import type { Decision, Wish } from "../../kitchen/decide/decision.ts";
 import { handsBusy, planKey } from "../../kitchen/decide/planned-begin.ts";
 import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
 import { type DayPlan as Kept, kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";

@@ -1,11 +1,11 @@
 /** Questions about critical factors, and what an answer to one says of the factor. */
-import type { CriticalFactor } from "../recipe/recipe.ts";
-import type { Confirm } from "./command.ts";
-import { activeOwners, isLoad } from "./owners.ts";
+import type { CriticalFactor } from "../../recipe/recipe.ts";
+import type { Confirm } from "../command.ts";
+import { activeOwners, isLoad } from "../owners.ts";
+import { hasRole } from "../stages/kinds.ts";
+import type { Batch, State } from "../state.ts";
+import { HOUR_MS } from "../time.ts";
 import type { Question } from "./questions.ts";
-import { hasRole } from "./stages/kinds.ts";
-import type { Batch, State } from "./state.ts";
-import { HOUR_MS } from "./time.ts";
 
 /** Whether a factor of the recipe applies to the way this batch is put up. */
 export function applies(batch: Batch, factor: CriticalFactor): boolean {

@@ -1,7 +1,9 @@
+import { findRecipe, recipeNames } from "../find-recipe.ts";
+import type { Library } from "../library.ts";
+import { type ProcessTable, type ProcessTables, sourceLine } from "../process-table.ts";
+import type { ProcessOption, Recipe } from "../recipe.ts";
 import type { Food } from "./foods.ts";
-import type { Library } from "./library.ts";
 import type { Mention } from "./name-foods.ts";
-import { findRecipe, recipeNames } from "./names.ts";
 import {
   callsItself,
   hasForms,
@@ -15,8 +17,6 @@ import {
   tablesOf,
   titleWords,
 } from "./near-recipes.ts";
-import { type ProcessTable, type ProcessTables, sourceLine } from "./process-table.ts";
-import type { ProcessOption, Recipe } from "./recipe.ts";
 import { isColor, readSaidFood, type SaidFood, varietyIn } from "./said-food.ts";
 import { neighborSaid, optionsFor, producedFoods, testedFor } from "./tested-foods.ts";
 

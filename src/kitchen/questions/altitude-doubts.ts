@@ -3,14 +3,14 @@
  * writes down. It never changes a time by itself; only an altitude that is said does.
  */
 
-import { boilingPointF, judgeBoil } from "../reckon/boiling.ts";
-import { withCommas } from "../reckon/reckoned.ts";
-import type { DatedFact } from "./events.ts";
-import { current } from "./kept.ts";
-import { activeOwners, runOfRole } from "./owners.ts";
+import { boilingPointF, judgeBoil } from "../../reckon/boiling.ts";
+import { withCommas } from "../../reckon/reckoned.ts";
+import type { DatedFact } from "../events.ts";
+import { activeOwners, runOfRole } from "../owners.ts";
+import { type Doubt, type Load, type State, wallOf } from "../state.ts";
+import { localIso } from "../time.ts";
+import { current } from "../unbroken-time.ts";
 import type { Question } from "./questions.ts";
-import { type Doubt, type Load, type State, wallOf } from "./state.ts";
-import { localIso } from "./time.ts";
 
 export const ALTITUDE_QUESTION = "What is your altitude in feet? The process time depends on it.";
 

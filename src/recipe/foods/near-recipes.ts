@@ -1,8 +1,8 @@
+import { recipeNames } from "../find-recipe.ts";
+import type { Library } from "../library.ts";
+import type { Neighbor, ProcessTable, ProcessTables } from "../process-table.ts";
+import type { Recipe } from "../recipe.ts";
 import type { Food } from "./foods.ts";
-import type { Library } from "./library.ts";
-import { recipeNames } from "./names.ts";
-import type { Neighbor, ProcessTable, ProcessTables } from "./process-table.ts";
-import type { Recipe } from "./recipe.ts";
 import { readSaidFood, type SaidFood } from "./said-food.ts";
 import { neighborOf, neighborSaid, producedFoods, testedFor } from "./tested-foods.ts";
 

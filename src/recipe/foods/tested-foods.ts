@@ -1,7 +1,7 @@
+import type { Neighbor, ProcessTable, ProcessTables } from "../process-table.ts";
+import type { ProcessOption, Recipe } from "../recipe.ts";
 import { type Food, isLowAcid, isNoFood } from "./foods.ts";
 import { foodsNamed } from "./name-foods.ts";
-import type { Neighbor, ProcessTable, ProcessTables } from "./process-table.ts";
-import type { ProcessOption, Recipe } from "./recipe.ts";
 
 /** True where one of the words begins a word of the text, whatever its case. */
 export function saidIn(text: string, words: readonly string[]): boolean {

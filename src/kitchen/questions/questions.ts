@@ -2,23 +2,23 @@
  * Questions that guard safety. They follow from the state, so they outlive a crash; the first is
  * the one that is asked, and a yes or no answers it.
  */
-import type { ProcessTerms } from "../recipe/recipe.ts";
-import { REPROCESS_WITHIN_HOURS } from "../reckon/trade-numbers.ts";
+import type { ProcessTerms } from "../../recipe/recipe.ts";
+import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
+import type { Disposition } from "../events.ts";
+import { countTrouble, unaccounted } from "../jars.ts";
+import { mayReprocess } from "../loads/hot-pack.ts";
+import { activeOwners, isLoad, runOfRole } from "../owners.ts";
+import { batchName, loadName, upper } from "../spoken-names.ts";
+import { isOver } from "../stage-run.ts";
+import { rulesOf } from "../stages/kinds.ts";
+import type { Batch, Load, StageRun, State } from "../state.ts";
+import { wallOf } from "../state.ts";
+import { HOUR_MS, localFields, MINUTE_MS } from "../time.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "../unbroken-time.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
-import type { Disposition } from "./events.ts";
 import { factorQuestions } from "./factor-questions.ts";
-import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard.ts";
-import { countTrouble, unaccounted } from "./jars.ts";
-import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "./kept.ts";
-import { mayReprocess } from "./loads/hot-pack.ts";
-import { batchName, loadName, upper } from "./names.ts";
-import { activeOwners, isLoad, runOfRole } from "./owners.ts";
+import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard-doubts.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
-import { isOver } from "./stage-run.ts";
-import { rulesOf } from "./stages/kinds.ts";
-import type { Batch, Load, StageRun, State } from "./state.ts";
-import { wallOf } from "./state.ts";
-import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
 
 export type QuestionKind =
   | "altitude"

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Gap } from "../../src/kitchen/state.ts";
 import {
   achievedMinutes,
   addGap,
@@ -13,8 +14,7 @@ import {
   start,
   unanswered,
   vouch,
-} from "../../src/kitchen/kept.ts";
-import type { Gap } from "../../src/kitchen/state.ts";
+} from "../../src/kitchen/unbroken-time.ts";
 import { at } from "./story.ts";
 
 function gap(from: number, to: number): Gap {

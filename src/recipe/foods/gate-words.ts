@@ -1,6 +1,6 @@
+import type { Library } from "../library.ts";
+import type { Recipe } from "../recipe.ts";
 import type { FoodGate, NameOrFood, Untested } from "./food-gate.ts";
-import type { Library } from "./library.ts";
-import type { Recipe } from "./recipe.ts";
 
 /** What is said where the food gate lets nothing begin: what is wrong, and what can be done. */
 

@@ -1,4 +1,4 @@
-import type { Result } from "../../src/reckon/outcome.ts";
+import type { Result } from "../../src/reckon/result.ts";
 
 /** The value of an outcome that must be good, or a thrown error that says why it was not. */
 export function good<T>(outcome: Result<T>): T {
