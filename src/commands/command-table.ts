@@ -3,10 +3,7 @@ import type { CommandName } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
 import type { Machine } from "./machine.ts";
 
-export type Runner = (
-  args: string[],
-  machine: Machine,
-) => Promise<number | CommandResult | undefined>;
+type Runner = (args: string[], machine: Machine) => Promise<number | CommandResult | undefined>;
 
 /** How each command is loaded and run; how it is called stands in `call/calls.ts`. */
 export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {

@@ -10,7 +10,7 @@ import { RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
 
 /** Takes `--home DIR` out of a call, wherever it stands before a `--`. */
-export function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
+function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
   const rest: string[] = [];
   let home: string | undefined;
   for (let index = 0; index < args.length; index++) {

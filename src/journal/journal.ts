@@ -7,7 +7,7 @@ import type { JournalEnd } from "./read-journal.ts";
  * Why records are not on the disk: the disk's own reasons, another program writes here
  * (`not-ours`), the newest file is sealed (`read-only`), or a record that can never be a line.
  */
-export type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "bad-record";
+type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "bad-record";
 
 /** Why nothing can be written, as one plain line. */
 export type WriteRefusal = { why: AppendTrouble; message: string };
@@ -15,7 +15,7 @@ export type WriteRefusal = { why: AppendTrouble; message: string };
 /** `lastN` is the number of the last line on the disk. */
 export type Appended = { ok: true; lastN: number } | ({ ok: false } & WriteRefusal);
 
-export type JournalOptions = {
+type JournalOptions = {
   /** The calendar year of the kitchen, at each append; a new year begins a new file. */
   year: () => number;
   /** False while the lock is not, or no longer, this program's; asked before each append. */

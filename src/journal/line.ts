@@ -31,7 +31,7 @@ export type HeaderLine = {
 export const NO_SUM = 0;
 
 /** A line may have this many bytes; a longer record is refused. */
-export const LONGEST_LINE_BYTES = 1_000_000;
+const LONGEST_LINE_BYTES = 1_000_000;
 
 /** Names the journal keeps for itself in a line. */
 const OWN_NAMES = ["n", "v", "left", "prev", "sum"];

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Disk, DiskRefusal } from "../ports/disk.ts";
 
 /** What the lock file says of the program that holds it. */
-export type LockHolder = {
+type LockHolder = {
   pid: number;
   /** Which start of the machine; see `Reading`. */
   bootId: string;

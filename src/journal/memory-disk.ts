@@ -3,7 +3,7 @@ import type { AppendFile, Disk, DiskAnswer, DiskRefusal, DiskTrouble } from "../
 /** A call as a fault may look at it: `count` is 1 for the first call of this disk. */
 export type DiskCall = { count: number; name: DiskCallName; path: string };
 
-export type DiskCallName = "append" | "sync" | "create-file" | Exclude<keyof Disk, "openAppend">;
+type DiskCallName = "append" | "sync" | "create-file" | Exclude<keyof Disk, "openAppend">;
 
 /**
  * What goes wrong. With `half`, half of the bytes (or the whole of another change) happen

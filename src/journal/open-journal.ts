@@ -12,9 +12,9 @@ import {
 } from "./read-journal.ts";
 
 /** How the journal was found; `newer` and `unreadable` can only be read, as far as they go. */
-export type JournalCondition = "new" | "sound" | "torn" | "damaged" | "newer" | "unreadable";
+type JournalCondition = "new" | "sound" | "torn" | "damaged" | "newer" | "unreadable";
 
-export type OpenOptions = {
+type OpenOptions = {
   /** The calendar year of the kitchen now, asked at each append. */
   year: () => number;
   /** False once the lock is another's; asked before each append. Without it nobody is asked. */

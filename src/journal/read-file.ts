@@ -8,7 +8,7 @@ import {
 } from "./line.ts";
 
 /** Something wrong in a file: the line (1 is the first), and the highest `n` sound before it. */
-export type FileFault = { line: number; afterN: number; reason: string };
+type FileFault = { line: number; afterN: number; reason: string };
 
 /** What one file holds, read alone. */
 export type FileReading = {

@@ -86,11 +86,6 @@ export function agenda(state: State, now: number): DueItem[] {
   return items.filter((item) => state.due[item.key] === undefined).sort((a, b) => a.at - b.at);
 }
 
-/** The soonest moment anything comes due; undefined where nothing will. */
-export function nextDueAt(state: State, now: number): number | undefined {
-  return agenda(state, now)[0]?.at;
-}
-
 /** What has come due by now, as facts with their true times. */
 export function comeDue(state: State, now: number): DatedFact[] {
   return agenda(state, now)

@@ -34,16 +34,16 @@ export type DispositionWord =
  * an article; "jars" where the jars in the canner were meant. Only for showing: what it stands for
  * is the command's `ref`.
  */
-export type Targeted = { target?: string };
+type Targeted = { target?: string };
 
 /** When it happened, where that was said: local ISO time without an offset. */
-export type Timed = { at?: string };
+type Timed = { at?: string };
 
 /** A batch to be planned, as it was said. */
 export type LotToPlan = { recipe: string; variety?: string; weightLb?: number };
 
 /** Where the lids were said to stand out of the water. */
-export type Uncovered = { uncovered?: true };
+type Uncovered = { uncovered?: true };
 
 /** What an answer says, by the question it was given to. */
 export type AnswerMeant = {

@@ -22,7 +22,7 @@ import { HOUR_MS, MINUTE_MS } from "./time.ts";
 import { achievedMinutes, beyondAllowance, completesAt, restarts } from "./unbroken-time.ts";
 
 /** A seal check after this is late: unsealed jars can no longer be reprocessed. */
-export const SEAL_CHECK_BY_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
+const SEAL_CHECK_BY_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
 
 /** Codes of a batch and of the loads its jars went through, in the order they happened. */
 export function batchDeviations(state: State, batch: Batch, now: number): Deviation[] {
@@ -212,7 +212,7 @@ function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[]
 }
 
 /** What departed in one load, as it concerns one batch's jars in it. */
-export function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
+function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
   const part = load.parts.find((one) => one.batch === batch.id);
   const cooled = part && !load.parts.every((one) => one.again - one.failedAgain >= one.jars);
   const list = load.stages

@@ -23,7 +23,7 @@ export type {
   SpoilSign,
 } from "./facts/fields.ts";
 
-export type EventType = FactType;
+type EventType = FactType;
 export type Fact = {
   [T in EventType]: { type: T } & FieldsOf<(typeof FACTS)[T]["fields"]>;
 }[EventType];

@@ -44,12 +44,6 @@ export function apply(state: State, event: KitchenEvent): void {
   applyOne(state, event);
 }
 
-export function evolve(state: State, event: KitchenEvent): State {
-  const next = fork(state);
-  apply(next, event);
-  return next;
-}
-
 /** Parts that no event changes once they are there, and that copies may share. */
 export const SHARED_PARTS: ReadonlySet<string> = new Set([
   "recipe",

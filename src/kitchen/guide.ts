@@ -14,7 +14,7 @@ export function tableRowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "
 }
 
 /** What the person's guide said of the row behind these terms; undefined where nobody looked. */
-export function guideFor(state: State, terms: ProcessTerms): GuideAnswer | undefined {
+function guideFor(state: State, terms: ProcessTerms): GuideAnswer | undefined {
   const row = tableRowOf(terms);
   return state.guides.findLast((one) => {
     return (

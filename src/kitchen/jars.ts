@@ -36,7 +36,7 @@ export function unaccounted(part: LoadPart): number {
   return Math.max(0, jars - sealed - failed - broken - (again - failedAgain) - aside - spoiled);
 }
 
-export type JarCounts = {
+type JarCounts = {
   filled: number;
   processed: number;
   sealed: number;

@@ -10,7 +10,7 @@ import { ownerOf } from "./owners.ts";
 import { initialState, type State } from "./state.ts";
 
 /** A place in a file that cannot be relied on; line 0 is the file as a whole. */
-export type SealedPlace = {
+type SealedPlace = {
   file: string;
   line: number;
   reason: string;

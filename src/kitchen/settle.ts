@@ -7,7 +7,7 @@ import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
 import { cannerOf, capacity } from "./jars.ts";
 import { openLoad } from "./loads/open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
-import { begin, endsAt, finish, isOver } from "./stage-run.ts";
+import { beginStage, endsAt, finish, isOver } from "./stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
@@ -65,7 +65,7 @@ function settleBatch(state: State, batch: Batch, now: number): boolean {
       state.nextBegin = Math.min(state.nextBegin, at);
       continue;
     }
-    begin(run, at);
+    beginStage(run, at);
     changed = true;
   }
   if (batch.state === "running" && isBatchOver(state, batch)) {
@@ -124,7 +124,7 @@ export function heldForCanner(state: State, batch: Batch, run: StageRun, now: nu
 }
 
 /** When everything before a stage in its own recipe is complete; undefined while it is not. */
-export function foodReadyAt(batch: Batch, run: StageRun): number | undefined {
+function foodReadyAt(batch: Batch, run: StageRun): number | undefined {
   let at = batch.begunAt;
   for (const after of run.spec.after) {
     const before = runOf(batch, after.stage);
@@ -166,7 +166,7 @@ function settleLoad(state: State, load: Load, now: number): boolean {
   for (const run of load.stages) {
     if (run.state === "waiting" && (!before || isOver(before)) && beginsItself(state, load, run)) {
       const turn = before?.endedAt ?? load.openedAt;
-      begin(run, run.id === "load" ? Math.max(turn, now) : turn);
+      beginStage(run, run.id === "load" ? Math.max(turn, now) : turn);
       changed = true;
     }
     before = run;

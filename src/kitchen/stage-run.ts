@@ -16,14 +16,14 @@ export function isOver(run: StageRun): boolean {
   return run.state === "complete" || run.state === "skipped" || run.state === "abandoned";
 }
 
-export function begin(run: StageRun, at: number): void {
+export function beginStage(run: StageRun, at: number): void {
   run.state = "running";
   run.startedAt = at;
 }
 
 /** The sign its clock waits for: begins the stage if it had not begun. */
 export function sign(run: StageRun, at: number): void {
-  if (run.state === "waiting") begin(run, at);
+  if (run.state === "waiting") beginStage(run, at);
   if (run.kept) start(run.kept, at);
 }
 
@@ -35,7 +35,7 @@ export function finish(run: StageRun, at: number): void {
   run.endedAt = at;
 }
 
-export function skip(run: StageRun, at: number): void {
+export function skipStage(run: StageRun, at: number): void {
   if (run.state === "running") run.endedAt = at;
   run.state = "skipped";
 }

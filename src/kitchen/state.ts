@@ -17,7 +17,7 @@ import type {
   SpoilSign,
 } from "./events.ts";
 
-export type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
+type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
 
 /** An unbroken time under a kept condition; `to` is absent while it lasts. */
 export type Stretch = {
@@ -59,10 +59,10 @@ export type StageRun = {
   endedShort?: boolean;
 };
 
-export type Confirmation = { factor: string; held: boolean; at: number; value?: number };
+type Confirmation = { factor: string; held: boolean; at: number; value?: number };
 
 /** A factor said to hold, of which that was taken back; `held` is what was said then. */
-export type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
+type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
 
 export type Measurement = { at: number; what: string; value: number; unit: string };
 
@@ -196,7 +196,7 @@ export type Timer = {
   state: "running" | "rang" | "answered" | "cancelled" | "missed";
 };
 
-export type Reminder = {
+type Reminder = {
   id: string;
   wallMs: number;
   text: string;
@@ -239,7 +239,7 @@ export type Doubt = {
   settledFt?: number;
 };
 
-export type SpoiledJars = {
+type SpoiledJars = {
   at: number;
   batch: string;
   count: number;

@@ -7,7 +7,7 @@ import type { Gap, Stretch, UnbrokenTime } from "./state.ts";
 import { HOUR_MS, MINUTE_MS, SECOND_MS } from "./time.ts";
 
 /** Unwatched time up to this, in all during one process, is written down and asks nothing. */
-export const UNWATCHED_ALLOWED_MS = UNWATCHED_ALLOWED_SECONDS * SECOND_MS;
+const UNWATCHED_ALLOWED_MS = UNWATCHED_ALLOWED_SECONDS * SECOND_MS;
 
 /** Food off its process for longer than this is not started over. */
 export const OFF_PROCESS_LIMIT_MS = OFF_PROCESS_HOURS * HOUR_MS;

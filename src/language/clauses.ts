@@ -1,4 +1,5 @@
 import type { Intent } from "../kitchen/command.ts";
+import type { Joined } from "./grammar/bags.ts";
 import type { Run } from "./grammar/matcher.ts";
 import { startsFrom, tailsOf } from "./grammar/passing-over.ts";
 import type { PhraseBook } from "./grammar/phrase-book.ts";
@@ -15,9 +16,6 @@ import type { Target } from "./values/targets.ts";
 /** Longer ones are stories. */
 const MOST_WORDS = 24;
 const CLAUSE_COST = 0.5;
-
-/** A command put together from clauses: its intent and slots as the phrases filled them. */
-export type Joined = { intent: Intent; slots: Record<string, unknown>; hedged: boolean };
 
 /** Slots a reading fills. */
 export function slotsOf(reading: Reading): Record<string, unknown> {

@@ -15,7 +15,7 @@ type Held = "yes" | "no";
 type Wording = { held: Held; phrase: Phrase; value?: number };
 
 /** A recipe's own factors bring the words that confirm them. */
-export type AskedFactor = NonNullable<Context["factors"]>[number];
+type AskedFactor = NonNullable<Context["factors"]>[number];
 
 const grammar = new Grammar(FACTOR_LISTS);
 const fillers = skipTable(FACTOR_FILLERS);
@@ -102,7 +102,7 @@ function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Co
 }
 
 /** What each of these clauses says of the factors, those that say nothing of them left out. */
-export function confirmsIn(
+function confirmsIn(
   clauses: readonly (readonly Word[])[],
   factors: readonly AskedFactor[],
 ): Confirm[] {
@@ -110,7 +110,7 @@ export function confirmsIn(
 }
 
 /** Clauses said of factors, and the words that are left when they are taken out. */
-export type Parted = { confirms: Confirm[]; rest: readonly Word[] };
+type Parted = { confirms: Confirm[]; rest: readonly Word[] };
 
 const JOINERS = new Set(["with", "and", "using", "but"]);
 const LONGEST_CLAUSE = 14;

@@ -3,7 +3,7 @@
  * Whole clauses that say how it stands with a critical factor. None may be true of a kitchen where
  * the factor does not hold: nothing is confirmed by a part of what its question asks.
  */
-export type FactorWording = {
+type FactorWording = {
   /** Asked for in a number, of which the phrases hold a {value}; no other confirms it. */
   value?: number;
   /** Phrases that say it holds, and that it does not, in the language of pattern.ts. */

@@ -41,7 +41,7 @@ const NOBODY = wordSet(
 const SPOKEN_TO = /^([A-Z][a-z]+), (could|can|would|will|please|go|do|you)\b/;
 
 /** The frame that says outright that nothing is ordered or reported as so here and now. */
-export function stoppingFrame(said: Utterance): Stopping | undefined {
+function stoppingFrame(said: Utterance): Stopping | undefined {
   const name = SPOKEN_TO.exec(said.text)?.[1];
   if (name !== undefined && !NOBODY.has(name.toLowerCase())) return "elsewhere";
   const all = said.words.map(({ word }) => word).join(" ");

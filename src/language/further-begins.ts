@@ -13,7 +13,7 @@ import { lotsIn, type ReadLot } from "./values/day-wish.ts";
 import { refFor } from "./values/finish-slots.ts";
 import { begunBy } from "./values/gated-lots.ts";
 import { foodLotAt, lotAt, type SpokenLot, weighedAt } from "./values/lots.ts";
-import { namesIn } from "./values/targets.ts";
+import { spokenNames } from "./values/targets.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 type BeginSlots = SlotsOf["begin"];
@@ -125,7 +125,7 @@ export function furtherBegins(said: Utterance, context: Context): Command[] {
     lotAt(text, words, at, end, names, known) ??
     (last && !more.ordered && !namesProduce(text) ? varietyLot(text, last) : undefined) ??
     foodLotAt(text, words, at, end);
-  const lots = lotsIn(rest, namesIn(context), plain, read);
+  const lots = lotsIn(rest, spokenNames(context), plain, read);
   if (!lots) return [];
   const all = lots.map((lot) => (weightLb === undefined ? lot : { ...lot, weightLb }));
   if (!isSure(all, more)) return [];

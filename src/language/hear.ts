@@ -20,7 +20,7 @@ import { type Guess, guess, type Models, shippedModels } from "./model/shipped.t
 import { CERTAIN, understand, understoodWords } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { slotReader } from "./values/slots.ts";
-import { namesIn } from "./values/targets.ts";
+import { spokenNames } from "./values/targets.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /** `whole`: a wording covers the sentence from its first word to its last. */
@@ -100,7 +100,7 @@ class Hearing {
 
   /** A reading of the model as a command, with the values found in the words. */
   command(intent: Intent, probability: number, said: Utterance): Command | undefined {
-    const read = slotReader(said, this.context, namesIn(this.context), phraseBook().plain);
+    const read = slotReader(said, this.context, spokenNames(this.context), phraseBook().plain);
     const raw = foundSlots(intent, new Scan(said, read));
     return raw && finishSlots(intent, raw, probability, said, this.context);
   }

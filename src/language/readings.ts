@@ -13,7 +13,7 @@ export type Reading = {
 };
 
 /** What readings may pass over: side remarks, or one word nobody expected. */
-export type Leave = { asides: boolean; strangers: boolean };
+type Leave = { asides: boolean; strangers: boolean };
 
 /** True for the better of two: the cheaper, of equals the one that stands first. */
 function beats(one: Reading, other: Reading | undefined): boolean {

@@ -1,8 +1,9 @@
 import type { Command, Confirm, Intent } from "../kitchen/command.ts";
 import { answerTo, bareAnswer, UNSURE } from "./answers.ts";
-import { type Joined, joinedReading, slotsOf } from "./clauses.ts";
+import { joinedReading, slotsOf } from "./clauses.ts";
 import { isGuess, partedFrom } from "./confirms.ts";
 import type { Context } from "./context.ts";
+import type { Joined } from "./grammar/bags.ts";
 import type { Run } from "./grammar/matcher.ts";
 import { skipsOf } from "./grammar/passing-over.ts";
 import { ANY_FIGURE } from "./grammar/pattern-facts.ts";
@@ -15,7 +16,7 @@ import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { finishSlots, refFor } from "./values/finish-slots.ts";
 import { markedJars } from "./values/lid-marks.ts";
 import { slotReader } from "./values/slots.ts";
-import { namesIn } from "./values/targets.ts";
+import { spokenNames } from "./values/targets.ts";
 import { type Utterance, utteranceOf, type Word } from "./words.ts";
 
 /** How much less sure each thing makes that had to be assumed; certain is 1. */
@@ -55,7 +56,7 @@ function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
     alts,
     has: hasOf(words, alts),
     skips: skipsOf(words, book, false),
-    read: slotReader(said, context, namesIn(context), book.plain),
+    read: slotReader(said, context, spokenNames(context), book.plain),
     lists: [],
   };
 }

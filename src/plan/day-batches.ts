@@ -102,7 +102,7 @@ function linkOf(
 }
 
 /** Minutes a load holds the canner, from the first jar going in to the last coming out. */
-export function cannerMinutes(terms: ProcessTerms): number {
+function cannerMinutes(terms: ProcessTerms): number {
   const pressure = terms.method === "pressure";
   const comeUp = COME_UP_MINUTES + (pressure ? VENT_MINUTES + TO_PRESSURE_MINUTES : 0);
   const down = pressure ? TO_ZERO_MINUTES + LID_WAIT_MINUTES : SETTLE_MINUTES;

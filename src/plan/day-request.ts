@@ -19,7 +19,7 @@ import type { PlanBatch, PlanRequest } from "./plan-request.ts";
 import { runningBatch } from "./running-batch.ts";
 import { quietSpans, stageLength, wantedBatch } from "./wanted-batch.ts";
 
-export type DayAsked = {
+type DayAsked = {
   state: State;
   /** Kitchen time, ms. */
   now: number;
@@ -35,7 +35,7 @@ export type DayAsked = {
   inHands?: string;
 };
 
-export type DayRequest = { request: PlanRequest; altitudeKnown: boolean };
+type DayRequest = { request: PlanRequest; altitudeKnown: boolean };
 
 /** The question, or why one of the batches cannot be made here. */
 export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
@@ -117,7 +117,7 @@ function withOnePairOfHands(batches: PlanBatch[], inHands: string | undefined): 
 }
 
 /** Stages that hands could be at now, as `batch/stage`. */
-export function handwork(batches: readonly PlanBatch[]): string[] {
+function handwork(batches: readonly PlanBatch[]): string[] {
   return batches.flatMap(({ id, stages }) =>
     stages
       .filter((stage) => stage.hands === "all" && stage.startedMs !== undefined)

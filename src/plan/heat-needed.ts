@@ -7,7 +7,7 @@ import { gramsOf } from "../reckon/measure.ts";
 import { celsiusOf } from "../reckon/units.ts";
 
 /** Water from the tap and vinegar from the shelf, °C, where nobody measured. */
-export const USUAL_START_C = 18;
+const USUAL_START_C = 18;
 /** Steel in a pot for each gram in it, as the heat-up estimate has it. */
 const POT_SHARE = 0.2;
 /** A gram of dissolved sugar warms like so much water. */

@@ -41,7 +41,7 @@ export function planSteps(batch: PlanBatch): PlanStep[] {
 }
 
 /** The id of a stage's step for one load. */
-export function loadStepId(stage: string, load: number): string {
+function loadStepId(stage: string, load: number): string {
   return `${stage}@${load}`;
 }
 

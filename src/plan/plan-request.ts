@@ -5,7 +5,7 @@ import type { StageKind } from "../recipe/recipe.ts";
 export type PlanUse = "burner" | "canner" | "fridge" | "pot";
 
 /** Hands at the beginning and at the end of a stage that otherwise goes by itself. */
-export type AttendedEnds = { startMinutes?: number; endMinutes?: number };
+type AttendedEnds = { startMinutes?: number; endMinutes?: number };
 
 export type PlanStage = {
   /** Unique within its batch. */

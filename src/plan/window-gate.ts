@@ -2,7 +2,7 @@ import { SHORT_WINDOW_MINUTES } from "./plan-loads.ts";
 import type { PlanStage, PlanUse } from "./plan-request.ts";
 
 /** What has to be so before a stage that opens a short window may start. */
-export type WindowGate = {
+type WindowGate = {
   /** Stages of the batch that must be done. */
   done: string[];
   /** Quick stages that may be done while the stage runs, but early on. */

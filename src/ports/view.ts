@@ -25,7 +25,7 @@ export type LabelledKey = {
   stage: string;
 };
 
-export type ClockState = "running" | "open" | "over" | "lost";
+type ClockState = "running" | "open" | "over" | "lost";
 
 export type ShownClock = {
   state: ClockState;
@@ -105,7 +105,7 @@ export type View = {
 };
 
 /** The line being typed; the cursor stands before so many of its characters. */
-export type TypedLine = { text: string; cursor: number };
+type TypedLine = { text: string; cursor: number };
 
 /** What only the screen knows, and wants shown with the rest. */
 export type ScreenParts = { input: TypedLine; hint?: string };

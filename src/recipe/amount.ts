@@ -1,5 +1,5 @@
 import { readNumber } from "../reckon/quantity.ts";
-import { G_PER_LB, ML_PER_CUP, UNITS } from "../reckon/units.ts";
+import { ML_PER_CUP, UNITS } from "../reckon/units.ts";
 
 /**
  * Amounts as recipes write them, taken apart into number and unit: `4 1/2 cups`,
@@ -53,10 +53,4 @@ export function parseAmount(text: string): Amount | undefined {
 export function cupsOf(text: string | undefined): number | undefined {
   const amount = text === undefined ? undefined : parseAmount(text);
   return amount?.kind === "volume" ? (amount.high * amount.perUnit) / ML_PER_CUP : undefined;
-}
-
-/** Pounds of a weight, the higher end of a range; undefined for volumes and counts. */
-export function poundsOf(text: string | undefined): number | undefined {
-  const amount = text === undefined ? undefined : parseAmount(text);
-  return amount?.kind === "mass" ? (amount.high * amount.perUnit) / G_PER_LB : undefined;
 }

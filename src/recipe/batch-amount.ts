@@ -6,7 +6,7 @@ import { foodsNamed } from "./foods/name-foods.ts";
 import type { Ingredient, Recipe } from "./recipe.ts";
 
 /** Which end of a range is meant: the one that makes the recipe look worse. */
-export type End = "low" | "high";
+type End = "low" | "high";
 
 /** Of an ingredient written by the jar there is that much in every jar of the yield. */
 function batchAmount(

@@ -8,9 +8,9 @@ import { type RecipeFile, recipeSchema } from "./schema.ts";
 import { structureFaults } from "./structure.ts";
 
 /** Lines of the parts a check may point to: `stages.slice`, `ingredients.vinegar`, `title`. */
-export type RecipeLines = Record<string, number>;
+type RecipeLines = Record<string, number>;
 
-export type RecipeRead =
+type RecipeRead =
   | { ok: true; recipe: Recipe; lines: RecipeLines }
   | { ok: false; problems: FileProblem[] };
 

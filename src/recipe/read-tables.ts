@@ -13,9 +13,7 @@ const BAND_EDGES_FT = { 3: [1000, 6000], 4: [1000, 3000, 6000] } as const;
 const DIAL_EDGES_FT = [2000, 4000, 6000, 8000];
 const WEIGHTED_EDGES_FT = [1000];
 
-export type TablesRead =
-  | { ok: true; tables: ProcessTables }
-  | { ok: false; problems: FileProblem[] };
+type TablesRead = { ok: true; tables: ProcessTables } | { ok: false; problems: FileProblem[] };
 
 function scheduleOf(written: TablesFile["schedules"][string]): PressureSchedule {
   const { dial, weighted } = written;

@@ -12,12 +12,12 @@ export type FileProblem = { file: string; line: number; message: string };
 
 export type Path = readonly (string | number)[];
 
-export type Yaml<T> =
+type Yaml<T> =
   | { ok: true; value: T; lineOf: (path: Path) => number }
   | { ok: false; problems: FileProblem[] };
 
 /** Largest file read, characters. The library's longest, its process tables, has about 40,000. */
-export const LARGEST_FILE = 65_536;
+const LARGEST_FILE = 65_536;
 const DEEPEST = 12;
 const MOST_LINES = 2_000;
 const MOST_COMMAS = 4_000;

@@ -53,8 +53,6 @@ export const PROVENANCES = ["read", "copied", "remembered"] as const;
 export type Provenance = (typeof PROVENANCES)[number];
 
 export type FoodClass = shape.Infer<typeof shape.foodClass>;
-export type IngredientRole = shape.Infer<typeof shape.ingredientRole>;
-export type Source = shape.Infer<typeof shape.source>;
 export type Locator = shape.Infer<typeof shape.locator>;
 export type Ingredient = shape.Infer<typeof shape.ingredient>;
 export type After = shape.Infer<typeof shape.after>;

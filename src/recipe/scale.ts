@@ -11,7 +11,7 @@ import { type Ingredient, JAR_SIZES, type JarSize, type Recipe } from "./recipe.
  * and proportions move together or not at all; acid and salt are rounded up, never down.
  */
 
-export type ScaleWish = {
+type ScaleWish = {
   /** Produce in hand, pounds; absent, the recipe's own amount. */
   forLb?: number;
   jar?: JarSize;

@@ -60,7 +60,7 @@ const amount = text(60).refine((value) => parseAmount(value) !== undefined, {
 const jar = z.enum(JAR_SIZES);
 const pack = z.enum(PACKS);
 
-export const sourceSchema = z.strictObject({
+const sourceSchema = z.strictObject({
   publication: text(160),
   guide: text(80).optional(),
   edition: text(40).optional(),

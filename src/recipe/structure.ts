@@ -6,7 +6,7 @@ import { JAR_SIZES, type Recipe, type Stage } from "./recipe.ts";
  * never themselves, and a recipe with a canner process has the stages a canner load needs.
  */
 
-export type Fault = { path: readonly (string | number)[]; message: string };
+type Fault = { path: readonly (string | number)[]; message: string };
 
 /** Links with those taken away that lead to nothing more, again and again until none is left. */
 function peel(links: Map<string, Set<string>>): Map<string, Set<string>> {

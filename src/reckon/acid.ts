@@ -21,7 +21,7 @@ const SALT_G_PER_MOL = 58.443;
 /** Vinegars on a shelf; the label's percent is grams of acetic acid in 100 mL. */
 export const VINEGAR_STRENGTH = { least: 1, most: 10 } as const;
 /** What tested pickle recipes ask for. */
-export const TESTED_STRENGTH = 5;
+const TESTED_STRENGTH = 5;
 
 /** Density of vinegar at 20 °C, g/mL, from printed densities of 1 to 10 % acetic acid. */
 export function vinegarDensityGPerMl(strengthPercent: number): number {
@@ -38,7 +38,7 @@ export type PickleMix = {
   saltG?: number;
 };
 
-export type AcidReckoned = Reckoned & {
+type AcidReckoned = Reckoned & {
   /** Estimated pH at equilibrium, to one decimal; null where some produce is not known. */
   ph: number | null;
   phRange: [number, number] | null;
@@ -184,7 +184,7 @@ export function acidAtEquilibrium(mix: PickleMix): Result<AcidReckoned> {
 }
 
 /** Vinegar and the produce it is for. */
-export type AcidShare = { vinegarMl: number; strengthPercent: number; produceG: number };
+type AcidShare = { vinegarMl: number; strengthPercent: number; produceG: number };
 
 /**
  * Acetic acid for each kilogram of produce as a percent of the tested recipe's: exact

@@ -106,7 +106,7 @@ export function altitudeFromBoil(boilsAtF: number): Result<Reckoned> {
 }
 
 /** What a measured boil says about the altitude the kitchen is set to. */
-export type BoilJudgement = {
+type BoilJudgement = {
   /** Boiling point in standard air at the set altitude. */
   expectedF: number;
   /** Measured less expected. */

@@ -16,17 +16,9 @@ export const BURNER_EFFICIENCY: Record<Burner, number> = {
 /** Normal-inverse-gamma belief about ln efficiency. */
 export type EfficiencyBelief = { mu: number; k: number; a: number; b: number };
 
-/** One pot brought to a boil, as far as it shows the burner: heat taken up over heat made. */
-export type BoilLog = { heatJ: number; powerW: number; minutes: number };
-
 /** What is believed of a burner never timed: its class, give or take a fifth or so. */
 export function priorEfficiency(efficiency: number): EfficiencyBelief {
   return { mu: Math.log(efficiency), k: 1, a: 2, b: 2 * 0.12 ** 2 };
-}
-
-/** Efficiency seen in one log; the pot's losses are folded in. */
-export function efficiencySeen(log: BoilLog): number {
-  return log.heatJ / (log.powerW * log.minutes * 60);
 }
 
 /** The belief after the efficiencies seen (each above 0), in any order. */

@@ -1,7 +1,7 @@
 import type { Result } from "./result.ts";
 import { fail, ok } from "./result.ts";
 
-export type FriedmanResult = {
+type FriedmanResult = {
   /** Friedman's chi-square (corrected for ties). */
   statistic: number;
   /** Chance of ranks at least as far apart when the things ranked do not differ. */

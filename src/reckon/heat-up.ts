@@ -21,7 +21,7 @@ const ROOM_C = 21;
 const POT_SHARE = 0.2;
 
 /** A pot by what must be warmed in it, grams. */
-export type Pot = { waterG: number; potG?: number; glassG?: number; foodG?: number };
+type Pot = { waterG: number; potG?: number; glassG?: number; foodG?: number };
 
 /** Joules that warm the pot and all in it by one kelvin. */
 export function heatCapacityJPerK(pot: Pot): number {
@@ -65,7 +65,7 @@ export function stallsAtC(heating: Omit<Heating, "toC">): number {
   return heating.roomC + (heating.efficiency * heating.powerW) / heating.lossWPerK;
 }
 
-export type HeatUpQuestion = {
+type HeatUpQuestion = {
   pot: Pot;
   fromC: number;
   powerW: number;

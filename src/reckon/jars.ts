@@ -7,7 +7,7 @@ const LOG_SD = 0.2;
 /** Nine in ten of a normal spread lie within so many standard deviations. */
 const NINETY = 1.645;
 
-export type JarsQuestion = {
+type JarsQuestion = {
   weightLb: number;
   /** The published amount: so many pounds fill so many jars of the size asked for. */
   publishedLb: number;
@@ -18,7 +18,7 @@ export type JarsQuestion = {
   source: string;
 };
 
-export type JarsReckoned = Reckoned & {
+type JarsReckoned = Reckoned & {
   /** Canner loads for `value` jars; null where the canner is not given. */
   loads: number | null;
   /** Jars and lids to have ready: the high end of the range. */

@@ -6,7 +6,7 @@ import type { LogReading } from "./temperature-log.ts";
 import { fahrenheitOf } from "./units.ts";
 
 /** Reference temperature, °C, and the span that changes the rate tenfold, °C. */
-export type LethalReference = { temperatureC: number; zC: number };
+type LethalReference = { temperatureC: number; zC: number };
 
 /** Minutes at the reference temperature that one minute at `temperatureC` counts for. */
 export function lethalRate(temperatureC: number, reference: LethalReference): number {
@@ -121,7 +121,7 @@ function shortened(notes: string[], what: string): string[] {
   return [...notes.slice(0, MOST_NOTES), `and ${notes.length - MOST_NOTES} more ${what}`];
 }
 
-export type Lethality = Reckoned & {
+type Lethality = Reckoned & {
   /** Minutes up to the hottest reading, and after it. */
   heatingMinutes: number;
   coolingMinutes: number;

@@ -7,10 +7,10 @@ import { fail, ok } from "./result.ts";
 import { ML_PER_CUP } from "./units.ts";
 
 /** Water at 20 °C, g/mL. */
-export const WATER_G_PER_ML = 0.9982;
+const WATER_G_PER_ML = 0.9982;
 
 /** Saturated at 60 °F: 100 degrees of the salometer are this percent of salt by weight. */
-export const SATURATED_PERCENT = 26.395;
+const SATURATED_PERCENT = 26.395;
 
 export const SALT_KINDS = [
   "canning-salt",
@@ -18,7 +18,7 @@ export const SALT_KINDS = [
   "coarse-kosher-salt",
   "flake-salt",
 ] as const;
-export type SaltKind = (typeof SALT_KINDS)[number];
+type SaltKind = (typeof SALT_KINDS)[number];
 
 const BRINE_SOURCE =
   "salt solution densities at 20 C (laboratory tables); salometer at 60 F, 100 degrees = 26.395 %";
@@ -62,7 +62,7 @@ export function brineDensityGPerL(percent: number): number {
   return 998.2 + 708.676 * w + 126.83 * w ** 2 + 350.017 * w ** 3;
 }
 
-export type Brine = Reckoned & { salometer: number; gramsPerLitre: number };
+type Brine = Reckoned & { salometer: number; gramsPerLitre: number };
 
 /** Strength of a brine of salt dissolved in water: percent by weight, salometer and g/L. */
 export function brine(
@@ -98,7 +98,7 @@ export function brine(
 
 /** What a salt percent is a percent of. */
 export const SALT_BASES = ["produce", "brine", "water"] as const;
-export type SaltBasis = (typeof SALT_BASES)[number];
+type SaltBasis = (typeof SALT_BASES)[number];
 
 const BASIS_NOTES: Record<SaltBasis, string> = {
   produce: "percent of the produce's weight: salt for every 100 g of what is salted",

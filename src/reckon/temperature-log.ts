@@ -6,7 +6,7 @@ import { celsiusOf } from "./units.ts";
 /** One reading: minutes since the first, degrees Celsius. */
 export type LogReading = { minutes: number; temperatureC: number };
 
-export type TemperatureLog = {
+type TemperatureLog = {
   readings: LogReading[];
   notes: string[];
 };

@@ -22,7 +22,7 @@ export type StageLog = {
   load: string | null;
 };
 
-export type ProcessLog = {
+type ProcessLog = {
   testedMinutes: number;
   pressurePsi: number | null;
   source: string;
@@ -80,7 +80,7 @@ export type LoadLog = {
   reasons: string[];
 };
 
-export type TimerLog = {
+type TimerLog = {
   id: string;
   label: string | null;
   minutes: number;
@@ -192,7 +192,7 @@ function keptAs(batch: Batch): string {
 }
 
 /** One stage of a batch or of one of its loads, under an id that is its own in the batch's log. */
-export type PlacedRun = { id: string; run: StageRun; load: Load | null };
+type PlacedRun = { id: string; run: StageRun; load: Load | null };
 
 /** The recipe's stages with the loads' in the place where the recipe has its process. */
 export function stagesInOrder(batch: Batch, loads: readonly Load[]): PlacedRun[] {

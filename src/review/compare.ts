@@ -64,7 +64,7 @@ export function handsOnMinutes(state: State, batch: Batch): number {
 }
 
 /** A lot is told apart by its variety, or by its batch where it has none. */
-export function lotName(batch: Batch): string {
+function lotName(batch: Batch): string {
   return batch.lot.variety ?? `batch ${batch.id}`;
 }
 

@@ -4,7 +4,7 @@
  */
 import type { BatchLog } from "./batch-log.ts";
 
-export type Cell = string | number | null | undefined;
+type Cell = string | number | null | undefined;
 
 /**
  * Begins with a sign of a formula, perhaps after blanks or what nobody sees (controls, marks of

@@ -10,7 +10,7 @@ import { openedOf, shownBatches } from "./shelf/pantry.ts";
 import { shelfJars } from "./shelf/shelf-jars.ts";
 import { judgeBatch } from "./verdict.ts";
 
-export type MethodLine = {
+type MethodLine = {
   method: string;
   batches: number;
   weightLb: number;
@@ -21,7 +21,7 @@ export type MethodLine = {
   hours: number;
 };
 
-export type UseLine = {
+type UseLine = {
   recipe: string;
   title: string;
   variety: string | null;
@@ -34,7 +34,7 @@ export type UseLine = {
 };
 
 /** What was learned of this kitchen's own durations, as whoever learns it words it. */
-export type Learned = { stage: string; sentence: string };
+type Learned = { stage: string; sentence: string };
 
 export type Season = {
   year: number;

@@ -21,7 +21,7 @@ import { LOW_TEMPERATURE_F } from "../reckon/trade-numbers.ts";
 export type Point = { at: number; value: number };
 
 /** From and to, wall ms. */
-export type TimeSpan = { from: number; to: number };
+type TimeSpan = { from: number; to: number };
 
 export type Trace = {
   what: string;

@@ -15,12 +15,7 @@ import type { ProcessTerms } from "../recipe/recipe.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import { COOL_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
 
-export type Verdict =
-  | "as-tested"
-  | "not-as-tested"
-  | "unfinished"
-  | "not-shelf-stable"
-  | "no-process";
+type Verdict = "as-tested" | "not-as-tested" | "unfinished" | "not-shelf-stable" | "no-process";
 
 export type Judged = { verdict: Verdict; reasons: string[] };
 

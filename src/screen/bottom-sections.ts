@@ -78,7 +78,7 @@ function keyRows(view: View, width: number): Row[] {
 
 const PROMPT = "> ";
 
-export type DrawnInput = { row: Row; x: number };
+type DrawnInput = { row: Row; x: number };
 
 /** The line as typed, slid so that the cursor stays in sight. */
 export function inputLine(view: View, width: number): DrawnInput {

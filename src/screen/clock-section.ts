@@ -9,7 +9,7 @@ import { clockLook } from "./shelf-section.ts";
 const BESIDE = 22;
 const GAP = 3;
 
-export type ClockTurns = { least: number; half: number; full: number; huge: number };
+type ClockTurns = { least: number; half: number; full: number; huge: number };
 
 export function clockSection(
   clock: BigClock | undefined,

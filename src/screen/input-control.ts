@@ -6,7 +6,7 @@ import type { LabelledKey } from "../ports/view.ts";
 import type { Key, KeyName } from "./key-reader.ts";
 import { type Editor, edit, insert, lineOf, newEditor, sent } from "./line-editor.ts";
 
-export type InputCalls = {
+type InputCalls = {
   /** Words to be heard. */
   say(words: string): void;
   /** The one key. */

@@ -20,7 +20,7 @@ import { shelfSection } from "./shelf-section.ts";
 import { talkSection } from "./talk-section.ts";
 import { welcomeSection } from "./welcome-section.ts";
 
-export type ScreenFrame = {
+type ScreenFrame = {
   rows: Row[];
   /** Where the cursor of the typed line stands; absent where that line is not shown. */
   cursor?: { x: number; y: number };

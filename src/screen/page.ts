@@ -4,7 +4,7 @@
  */
 import { EventEmitter } from "node:events";
 
-export type Cursor = { x: number; y: number } | undefined;
+type Cursor = { x: number; y: number } | undefined;
 
 const HIDE = "\u001b[?25l";
 const SHOW = "\u001b[?25h";

@@ -12,7 +12,7 @@ export type Look = {
 export type Span = { text: string; look: Look; width: number };
 export type Row = Span[];
 
-export const PLAIN_LOOK: Look = {};
+const PLAIN_LOOK: Look = {};
 export const BOLD: Look = { bold: true };
 export const DIM: Look = { dim: true };
 
@@ -47,7 +47,7 @@ export function cut(row: Row, width: number): Row {
 }
 
 /** The row at exactly a width: cut, or filled with spaces. */
-export function pad(row: Row, width: number): Row {
+function pad(row: Row, width: number): Row {
   const kept = cut(row, width);
   const left = width - widthOf(kept);
   return left > 0 ? [...kept, span(" ".repeat(left))] : kept;

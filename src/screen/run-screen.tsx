@@ -9,7 +9,7 @@ import type { ScreenHost, ScreenIo } from "./screen-host.ts";
 /** An Escape that nothing follows within this is the key itself, ms. */
 const ESCAPE_MS = 50;
 
-export type ScreenOptions = {
+type ScreenOptions = {
   /** A rehearsal: Ctrl-C closes at once, and so does a q alone on a line. */
   rehearsal?: boolean;
   /** Steps between two looks, ms; a second in step with the kitchen's where nothing is said. */

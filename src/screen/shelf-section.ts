@@ -90,7 +90,7 @@ function keysRow(item: Item): Row {
 }
 
 /** `Provider: boil the brine          2 min 41 s  14:05`. */
-export function itemRow(item: Item, width: number): Row {
+function itemRow(item: Item, width: number): Row {
   const { clock, name, title, stands } = item;
   const right = clock ? clockSpans(clock, width) : stands ? [span(stands, DIM)] : [];
   const left = [span(name), ...(title ? [span(": "), span(title, BOLD)] : [])];

@@ -5,7 +5,7 @@ import { BOLD, DIM, type Look, type Row, rowOf, span } from "./row.ts";
 import type { Section } from "./sections.ts";
 
 /** Each kind by a word, so that it needs no colour. */
-export const LINE_WORDS: Record<LineKind, string> = {
+const LINE_WORDS: Record<LineKind, string> = {
   heard: "you",
   answer: "answer",
   prompt: "do",

@@ -2,7 +2,7 @@
 export type AdviceFor = "voice" | "ears" | "microphone";
 
 /** What is known of the machine, passed in so that tests can be any system. */
-export type SystemFacts = {
+type SystemFacts = {
   platform: NodeJS.Platform;
   /** PATH, to see which package manager is there. */
   hasProgram: (name: string) => boolean;

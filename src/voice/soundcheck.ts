@@ -4,7 +4,7 @@ import type { SpeechOutcome } from "../ports/voice.ts";
 import type { VoiceChoice } from "./speaking/choose-voice.ts";
 import { readable } from "./speaking/readable.ts";
 
-export type SoundcheckParts = {
+type SoundcheckParts = {
   voice: VoiceChoice;
   /** Opens the ears with these events. */
   openEars: (events: EarsEvents) => EarsPort;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { agenda, comeDue, nextDueAt, stageClock } from "../../src/kitchen/agenda.ts";
+import { agenda, comeDue, stageClock } from "../../src/kitchen/agenda.ts";
 import { at, Story } from "./story.ts";
 
 function keysDue(story: Story, minute: number): string[] {
@@ -13,7 +13,7 @@ describe("what comes due", () => {
     const story = new Story();
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });
-    expect(nextDueAt(story.state, at(70))).toBe(at(77.5));
+    expect(agenda(story.state, at(70))[0]?.at).toBe(at(77.5));
     const facts = story.passes(120);
     const due = facts.filter((fact) => fact.type === "due");
     expect(due.map((fact) => [fact.key, fact.t])).toEqual([

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
   BURNER_EFFICIENCY,
-  efficiencySeen,
   expectedEfficiency,
   learnEfficiency,
   priorEfficiency,
@@ -127,9 +126,5 @@ describe("a burner learned from its boils", () => {
     expect(oneByOne.b).toBeCloseTo(atOnce.b, 12);
     expect(atOnce.mu).toBeCloseTo(-0.97664, 5);
     expect(atOnce.b).toBeCloseTo(0.03849, 5);
-  });
-
-  it("is seen as heat taken up over heat made", () => {
-    expect(efficiencySeen({ heatJ: 1_800_000, powerW: 1000, minutes: 60 })).toBeCloseTo(0.5, 12);
   });
 });

@@ -3,8 +3,8 @@ import { Recogniser } from "../../src/voice/listening/recogniser.ts";
 import { loadSphinx } from "../../src/voice/listening/sphinx-library.ts";
 import { espeakEngine } from "../../src/voice/speaking/espeak-engine.ts";
 import { readable } from "../../src/voice/speaking/readable.ts";
-import { at16kHz, readWav } from "../../src/voice/speaking/wav.ts";
 import { missingForLoop } from "./loop-bench.ts";
+import { at16kHz, readWav } from "./wav.ts";
 
 const missing = missingForLoop();
 

@@ -1,7 +1,7 @@
 import type { EarsGrammar, HeardWords, Unheard } from "../../src/ports/ears.ts";
 import { Listener } from "../../src/voice/listening/listener.ts";
 import type { Recogniser } from "../../src/voice/listening/recogniser.ts";
-import { SAMPLE_RATE } from "../../src/voice/speaking/wav.ts";
+import { SAMPLE_RATE } from "../../src/voice/listening/sample-rate.ts";
 import { endOfSpeech, type NoiseKind, noise, speechLevel } from "./noise.ts";
 
 /** One thing said into the stream; `command` is undefined for talk. */

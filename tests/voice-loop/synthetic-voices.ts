@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { at16kHz, readWav, writeWav } from "../../src/voice/speaking/wav.ts";
+import { at16kHz, readWav, writeWav } from "./wav.ts";
 
 /** A synthetic voice: what speaks a text into WAV bytes. */
 export type SyntheticVoice = { name: string; speak: (text: string) => Int16Array };

@@ -10,7 +10,7 @@
  */
 export type OptionKind = "switch" | "text" | "texts" | "quantity" | "quantities";
 
-export type OptionCall = {
+type OptionCall = {
   takes: OptionKind;
   about: string;
   /** What stands for its value in the help: `FILE`, `ALTITUDE`. */
@@ -46,7 +46,7 @@ const FORCE = { force: flag("write over a file that is no earlier output") };
 const HTML = text("FILE", "write a page to print or send");
 
 /** What this kitchen is and what goes into it. */
-export const KITCHEN_CALL = {
+const KITCHEN_CALL = {
   altitude: ALTITUDE,
   jar: text("SIZE", "half-pint, pint, pint-and-half, quart, half-gallon"),
   pack: one(["raw", "hot"], "how the jars are packed"),

@@ -2,7 +2,7 @@
 import { CALLS, type Call, RECKONINGS } from "./calls.ts";
 
 export const SHELLS = ["bash", "zsh", "fish"] as const;
-export type Shell = (typeof SHELLS)[number];
+type Shell = (typeof SHELLS)[number];
 
 /** One place of a command line: after which words, and what may stand there. */
 type Place = { after: string; words: readonly string[]; files: boolean; call: Call };

@@ -13,7 +13,7 @@ const MARKS = {
 
 export type OutputKind = keyof typeof MARKS;
 
-export type Output = {
+type Output = {
   path: string;
   content: string | Uint8Array;
   kind: OutputKind;
@@ -23,7 +23,7 @@ export type Output = {
   force: boolean;
 };
 
-export type WriteAnswer = { ok: true } | { ok: false; code: 1 | 2 | 3; message: string };
+type WriteAnswer = { ok: true } | { ok: false; code: 1 | 2 | 3; message: string };
 
 /** The longest file that is looked through for the mark of an earlier output. */
 const LONGEST_LOOKED_AT = 16 * 1024 * 1024;

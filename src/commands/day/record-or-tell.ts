@@ -7,7 +7,7 @@ import { hand } from "../../session/tell/tell-client.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import type { ReviewIo } from "../record/review-io.ts";
 
-export type Recorded = { ok: true; lines: string[] } | { ok: false; result: CommandResult };
+type Recorded = { ok: true; lines: string[] } | { ok: false; result: CommandResult };
 
 /**
  * Carries a command out in a sitting of a moment, or hands it to the kitchen that is open, which

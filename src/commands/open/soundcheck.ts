@@ -8,7 +8,7 @@ import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, optionValue, parseOptions } from "../call/options.ts";
 
-export type SoundcheckIo = { searchPath: string; out: (line: string) => void };
+type SoundcheckIo = { searchPath: string; out: (line: string) => void };
 
 /** `--sound FILE` hears raw 16 kHz mono sound from a file instead of a microphone. */
 export async function soundcheckCommand(

@@ -3,7 +3,7 @@ import { CALLS } from "../call/calls.ts";
 import { isOn, parseOptions } from "../call/options.ts";
 
 /** Where the kitchen's data is, and where lines go. */
-export type TellIo = {
+type TellIo = {
   folder: string;
   out: (line: string) => void;
   err: (line: string) => void;

@@ -8,7 +8,7 @@ import { CALLS } from "../call/calls.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 
 /** What the command reads and knows; the caller gives the machine's zone and moment. */
-export type UnderstandIo = {
+type UnderstandIo = {
   /** Lines to understand, in order, without their line ends. */
   lines: Iterable<string> | AsyncIterable<string>;
   /** IANA zone for clock times and dates. */

@@ -14,7 +14,7 @@ import { terminalBell } from "../../voice/speaking/terminal-bell.ts";
 import { CALLS } from "../call/calls.ts";
 import { isOn, parseOptions } from "../call/options.ts";
 
-export type WatchIo = {
+type WatchIo = {
   folder: string;
   version: string;
   library(): Promise<Library>;

@@ -12,7 +12,7 @@ import { failed } from "../call/command-result.ts";
 import { isOn, parseOptions } from "../call/options.ts";
 import { type RecipeIo, recipeNamed } from "./recipe-io.ts";
 
-export type Checked = { file: string; ok: boolean; findings: Finding[] };
+type Checked = { file: string; ok: boolean; findings: Finding[] };
 
 /** Bytes of a recipe file that are read; the reader refuses whatever is longer than its limit. */
 function looksLikeFile(word: string): boolean {

@@ -40,7 +40,7 @@ export type ReckonFiles = {
 type Given = { text: string; zone: string };
 
 /** One thing that can be reckoned: and the reckoning. */
-export type ReckonKind = {
+type ReckonKind = {
   /** The option that names a file whose text `run` is given. */
   file?: string;
   run(options: Options, given: Given): Result<Reckoned>;

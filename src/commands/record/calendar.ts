@@ -2,7 +2,7 @@
 import ical, { ICalAlarmType, ICalCalendarMethod } from "ical-generator";
 import type { Upcoming } from "../../review/shelf/upcoming.ts";
 
-export type CalendarFacts = {
+type CalendarFacts = {
   /** Tells this kitchen's entries from another's; letters and digits. */
   mark: string;
   /** Counts up whenever a time was put right, so that a later file takes the place of this. */

@@ -44,7 +44,7 @@ export function plainForFont(text: string): { text: string; changed: boolean; lo
   return { text: result, changed: result !== text, lost };
 }
 
-export type LabelPdf = { bytes: Uint8Array; changed: boolean; lost: boolean };
+type LabelPdf = { bytes: Uint8Array; changed: boolean; lost: boolean };
 
 /** The sheet as a file's bytes. `madeAt` is the date it carries. */
 export async function labelPdf(

@@ -23,7 +23,7 @@ export type ReviewIo = {
   readFile(path: string): Promise<string> | string;
 };
 
-export type Refused = { ok: false; result: CommandResult };
+type Refused = { ok: false; result: CommandResult };
 
 /** The kitchen as its journal has it, or a failed result where nothing could be read. */
 export function kitchenFor(

@@ -1,7 +1,7 @@
 /** `brinebell seeds`: the seed lots, a new one, or a germination test of one. */
 
 import { parseQuantity } from "../../reckon/quantity.ts";
-import { germination, type SeedReport, seedReports } from "../../review/shelf/seeds.ts";
+import { germinationOf, type SeedReport, seedReports } from "../../review/shelf/seeds.ts";
 import { counted } from "../../review/words.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
@@ -73,7 +73,7 @@ async function test(options: Options, words: string[], io: ReviewIo): Promise<Co
   }
   const slots = { seed, sprouted, of, ...(days === undefined ? {} : { days }) };
   const text = `${sprouted} of ${of} seeds of ${seed} sprouted`;
-  const after = [germination(sprouted, of).sentence];
+  const after = [germinationOf(sprouted, of).sentence];
   return record(io, { intent: "germination", slots }, text, after);
 }
 

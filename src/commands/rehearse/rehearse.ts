@@ -16,7 +16,7 @@ import { recipeToBegin } from "../recipes/recipe-to-begin.ts";
 import { reviewText } from "../record/review-text.ts";
 
 /** The rehearsed kitchen where nothing else is said: the mountain kitchen of the README. */
-export const DEMO = {
+const DEMO = {
   zone: "America/Denver",
   from: "2027-08-14T08:00:00",
   altitudeFt: 6200,
@@ -192,7 +192,7 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
 }
 
 /** What was said, refused and asked, as the JSON gives it. */
-export function conversation(lines: Line[], zone: string) {
+function conversation(lines: Line[], zone: string) {
   const at = (line: Line) => isoWithOffset(line.wallMs, zone);
   const said: { at: string; rank: string; text: string }[] = [];
   const refused: { at: string; text: string; reason: string }[] = [];
@@ -225,7 +225,7 @@ const MARKS: Record<Line["kind"], string> = {
 };
 
 /** `14:03 ? Are the lids covered …`: one line of the conversation, for a pipe. */
-export function transcriptLine(line: Line, zone: string): string {
+function transcriptLine(line: Line, zone: string): string {
   const time = isoWithOffset(line.wallMs, zone).slice(11, 16);
   return `${time} ${MARKS[line.kind]} ${line.text}`;
 }

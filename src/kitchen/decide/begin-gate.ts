@@ -9,7 +9,7 @@ import type { Batch, State } from "../state.ts";
 import { askEither, type Deciding, type Decision, refused } from "./decision.ts";
 
 /** What may be begun: the variety, whole, and the processes that were tested for the food. */
-export type Admitted = {
+type Admitted = {
   variety: string | null;
   options: readonly ProcessOption[];
   /** What was learned on the way and is to be written down. */
@@ -23,7 +23,7 @@ export function answeredName(state: State): (food: string, name: string) => bool
 }
 
 /** What the gate makes of the food and variety of a recipe that is to be begun. */
-export function gateOf(
+function gateOf(
   state: State,
   library: Library,
   recipe: Recipe,

@@ -8,7 +8,7 @@ import { askMinutes, type Deciding, type Decision } from "./decision.ts";
 /** No process lasts longer, minutes. */
 const LONGEST_MINUTES = 600;
 
-export type Compared = { terms: ProcessTerms | null; facts: DatedFact[] };
+type Compared = { terms: ProcessTerms | null; facts: DatedFact[] };
 
 /**
  * The terms a batch begins on: the longer of both times where the guide says another. Asks where

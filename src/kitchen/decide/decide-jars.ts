@@ -28,7 +28,7 @@ import {
 const MOST_JARS = 60;
 
 /** The recipe's jar for a spoken one; an in-between size takes the next larger tested one. */
-export function jarOf(size: SpokenJarSize | undefined): JarSize | null {
+function jarOf(size: SpokenJarSize | undefined): JarSize | null {
   if (size === undefined) return null;
   if (size === "quarter-pint") return "half-pint";
   if (size === "12-ounce") return "pint";

@@ -28,7 +28,7 @@ import {
 export type Candidate = { owner: Owner; run: StageRun };
 
 /** "the Provider dilled green beans: boil the brine", short where it can be. */
-export function candidateLabel(state: State, candidate: Candidate): string {
+function candidateLabel(state: State, candidate: Candidate): string {
   const { owner, run } = candidate;
   if (isLoad(owner)) return state.kitchen.canners.length > 1 ? owner.canner : "the canner";
   const pot = potOf(run);
@@ -199,7 +199,7 @@ function pickForDone(deciding: Deciding<"done">, open: Candidate[]): Candidate |
 }
 
 /** Ends a stage in the way its kind ends: some want a count or are facts of their own. */
-export function endStage(deciding: Present, one: Candidate, t: number): Decision {
+function endStage(deciding: Present, one: Candidate, t: number): Decision {
   const { state } = deciding;
   const { owner, run } = one;
   if (hasRole(run.spec, "filling") && !isLoad(owner)) {
@@ -225,7 +225,7 @@ export function endStage(deciding: Present, one: Candidate, t: number): Decision
 }
 
 /** The jars that stand filled for this load go in. */
-export function loadedByWord(deciding: Present, load: Load, t: number): Decision {
+function loadedByWord(deciding: Present, load: Load, t: number): Decision {
   const batch = deciding.state.batches[load.batch];
   if (!batch || batch.ready === 0) return refused("No jars are filled yet. Say how many are.");
   const parts = [{ batch: batch.id, jars: batch.ready, first: firstJar(deciding.state, batch.id) }];

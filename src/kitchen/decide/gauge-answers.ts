@@ -6,7 +6,7 @@ import { gaugeYear, type Question } from "../questions/questions.ts";
 import { type Decision, done, type Present, refused } from "./decision.ts";
 
 /** A dial that was tested this season and reads so many pounds high. */
-export function trueGauge(deciding: Present, readsHighPsi: number): GaugeRecord {
+function trueGauge(deciding: Present, readsHighPsi: number): GaugeRecord {
   return { kind: "dial", testedSeason: gaugeYear(deciding.state, deciding.now), readsHighPsi };
 }
 

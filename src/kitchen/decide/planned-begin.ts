@@ -43,7 +43,7 @@ function usualMinutes(owner: Owner, { spec }: StageRun): number {
 }
 
 /** Whether a stage is at work in somebody's hands; jars that wait for a canner are not. */
-export function isHandwork(state: State, owner: Owner, run: StageRun): boolean {
+function isHandwork(state: State, owner: Owner, run: StageRun): boolean {
   const { work } = rulesOf(run.spec).plan;
   if (run.state !== "running" || work === "can-wait") return false;
   if (isLoad(owner)) return run.spec.attended;

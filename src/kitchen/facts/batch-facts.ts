@@ -5,7 +5,7 @@ import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
 import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { quiet } from "../settle.ts";
-import { begin, finish, isOver, newRun, skip } from "../stage-run.ts";
+import { beginStage, finish, isOver, newRun, skipStage } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
@@ -81,7 +81,7 @@ export const BATCH_FACTS = {
     evolve(state, event): boolean {
       const run = runOf(ownerOf(state, event.owner), event.stage);
       if (run?.state !== "waiting") return false;
-      begin(run, event.t);
+      beginStage(run, event.t);
       markLate(state, event.owner, event, `${run.spec.title} begun`);
       return true;
     },
@@ -114,7 +114,7 @@ export const BATCH_FACTS = {
     evolve(state, event): boolean {
       const run = runOf(ownerOf(state, event.owner), event.stage);
       if (!run || isOver(run)) return false;
-      skip(run, event.t);
+      skipStage(run, event.t);
       quiet(state, `${event.owner}/${event.stage}/`);
       return true;
     },

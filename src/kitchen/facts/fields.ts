@@ -4,10 +4,8 @@
  */
 import * as z from "zod/mini";
 import { JAR_SIZES } from "../../recipe/recipe.ts";
-import { jarSize, pack, processOption } from "../../recipe/recipe-shape.ts";
+import { type Infer, jarSize, pack, processOption } from "../../recipe/recipe-shape.ts";
 import { isZone } from "../time.ts";
-
-export type Infer<S extends z.ZodMiniType> = z.infer<S>;
 
 export const text = z.string();
 export const flag = z.boolean();
@@ -30,7 +28,7 @@ export const fahrenheit = z.number().check(z.minimum(-100), z.maximum(1000));
 export const reading = z.number().check(z.minimum(-1000), z.maximum(10_000));
 export const score = z.number().check(z.minimum(1), z.maximum(5));
 export const amount = z.number().check(z.minimum(0), z.maximum(1e6));
-export const season = z.int().check(z.minimum(1970), z.maximum(2999));
+const season = z.int().check(z.minimum(1970), z.maximum(2999));
 export const zone = z.string().check(z.refine(isZone));
 
 /** A name that is kept by: never one that every object has. */

@@ -7,7 +7,7 @@ import { spoil } from "../loads/spoil.ts";
 import { filledFrom } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
 import { isLoad, ownerOf, runOfRole } from "../owners.ts";
-import { begin, finish, isOver, reopen, skip } from "../stage-run.ts";
+import { beginStage, finish, isOver, reopen, skipStage } from "../stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
@@ -35,7 +35,7 @@ export const JAR_FACTS = {
       const batch = state.batches[event.batch];
       const fill = batch && runOfRole(batch, "filling");
       if (!batch || !fill) return false;
-      if (fill.state === "waiting") begin(fill, event.t);
+      if (fill.state === "waiting") beginStage(fill, event.t);
       if (batch.ready === 0) batch.filledFrom = filledFrom(state, batch, fill, event.t);
       batch.ready = event.count;
       if (event.size) batch.jar = event.size;
@@ -222,7 +222,7 @@ function checkDone(load: Load, at: number): void {
   if (load.parts.some((part) => unaccounted(part) > 0)) return;
   // Where no jar is left to cool, nothing was checked either.
   const left = load.parts.some((part) => part.jars > part.again - part.failedAgain + part.aside);
-  const end = left ? finish : skip;
+  const end = left ? finish : skipStage;
   if (!isOver(cool)) end(cool, at);
   end(check, at);
 }

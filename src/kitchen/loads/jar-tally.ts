@@ -2,7 +2,7 @@
 import type { Batch, State } from "../state.ts";
 
 /** Jars of a batch that have been in a canner, or are in one. */
-export function loadedJars(state: State, batch: Batch): number {
+function loadedJars(state: State, batch: Batch): number {
   return batch.loads.reduce((sum, id) => {
     const parts = state.loads[id]?.parts ?? [];
     return (

@@ -30,7 +30,7 @@ function needsLoad(state: State, batch: Batch): boolean {
  * packed hot: its stages' typical times and shortest rests. Infinity while that hangs on a
  * ferment, whose end cannot be foreseen.
  */
-export function minutesToCanner(batch: Batch, now: number): number {
+function minutesToCanner(batch: Batch, now: number): number {
   const known = new Map<string, number>();
   const until = (id: string): number => {
     const found = known.get(id);

@@ -13,7 +13,7 @@ export function standingOutside(batch: Batch): number {
   return batch.ready + batch.setAside;
 }
 
-export type Spoiled = { load: string | null; count: number; jars: readonly number[] };
+type Spoiled = { load: string | null; count: number; jars: readonly number[] };
 
 /**
  * Counts jars as spoiled: those of a load, or the batch's that went through none. Without a load,

@@ -2,7 +2,7 @@
 
 import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
-import { finish, isOver, reopen, skip } from "../stage-run.ts";
+import { finish, isOver, reopen, skipStage } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Load, State } from "../state.ts";
 import { lose } from "../unbroken-time.ts";
@@ -20,7 +20,7 @@ export function unload(state: State, load: Load, event: { t: number; early: bool
     if (isOver(run)) continue;
     const done = run.id === "unload" || (run === process && run.startedAt !== undefined);
     if (done) finish(run, event.t);
-    else skip(run, event.t);
+    else skipStage(run, event.t);
   }
   quiet(state, `${load.id}/`);
 }

@@ -15,7 +15,7 @@ export type Filter = {
   wavered: boolean;
 };
 
-export type Filtered =
+type Filtered =
   | { kind: "good"; value: number }
   /** Left out: so far from its neighbours. */
   | { kind: "spike" }

@@ -24,7 +24,7 @@ export function factorOf(batch: Batch, id: string): CriticalFactor | undefined {
 }
 
 /** Whether the stage that asks for a factor has had its turn. */
-export function isTurn(batch: Batch, id: string): boolean {
+function isTurn(batch: Batch, id: string): boolean {
   return batch.stages.some((run) => {
     if (!run.spec.asks.includes(id) || run.state === "waiting") return false;
     return !hasRole(run.spec, "filling") || batch.filled > 0;

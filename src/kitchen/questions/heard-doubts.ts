@@ -21,12 +21,7 @@ const MOST_QUOTED = 3;
 const ASKED_FOR_MS = 24 * HOUR_MS;
 
 /** What of its process a subject concerns; lids and acid, the filling before it too. */
-export const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set([
-  "boil",
-  "water",
-  "gauge",
-  "pressure",
-]);
+const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "gauge", "pressure"]);
 
 /** Loads that words about a subject may concern: those in a canner, else those just out of it. */
 export function atStake(state: State, { about, strength, past }: Evidence): Load[] {
@@ -60,7 +55,7 @@ export function processDoubts(load: Load): HeardDoubt[] {
  * Whether a load's process may be interrupted by a question now, however often it started over.
  * @param now kitchen time in ms
  */
-export function mayInterrupt(state: State, load: Load, now: number): boolean {
+function mayInterrupt(state: State, load: Load, now: number): boolean {
   const before = Object.entries(state.asked).filter(([key]) => key.startsWith(stillKey(load)));
   const last = Math.max(Number.NEGATIVE_INFINITY, ...before.map(([, at]) => at));
   return before.length < MOST_INTERRUPTIONS && now - last >= APART_MS;

@@ -76,7 +76,7 @@ const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "i
 const LIKELY = 0.2;
 
 /** What the model takes a sentence for. */
-export type Taken = {
+type Taken = {
   frame: Frame;
   intents: readonly { name: string; probability: number }[];
 };

@@ -1,11 +1,9 @@
 import type { Intent } from "../../kitchen/command.ts";
-import type { Joined } from "../clauses.ts";
 import { beginsAsking } from "../guards.ts";
 import { meanings } from "../intents/all.ts";
 import type { Bag } from "../intents/meaning.ts";
 import type { Grammar, Match, Phrase, Run, SlotCapture } from "./matcher.ts";
-import { startsFrom, tailsOf } from "./passing-over.ts";
-import type { PhraseBook } from "./phrase-book.ts";
+import { type Passable, startsFrom, tailsOf } from "./passing-over.ts";
 
 /**
  * The last resort for commands in no known order of words: an intent is taken where everything
@@ -15,6 +13,9 @@ import type { PhraseBook } from "./phrase-book.ts";
 
 /** Longer ones are stories. */
 const MOST_WORDS = 20;
+
+/** A command put together from its parts: its intent, and its slots as the phrases filled them. */
+export type Joined = { intent: Intent; slots: Record<string, unknown>; hedged: boolean };
 
 type OpenBag = { intent: Intent; bag: Bag<Intent>; must: Phrase[]; may: Phrase };
 
@@ -40,7 +41,7 @@ export class BagReader {
   }
 
   /** The cheapest command the words make up; the first of equals. */
-  read(run: Run, book: PhraseBook, refused: (intent: Intent) => boolean): Joined | undefined {
+  read(run: Run, book: Passable, refused: (intent: Intent) => boolean): Joined | undefined {
     if (run.words.length > MOST_WORDS) return undefined;
     const asks = beginsAsking(run.words);
     let best: { joined: Joined; cost: number } | undefined;
@@ -92,7 +93,7 @@ function piecesAt(must: readonly Phrase[], may: Phrase, run: Run, at: number): P
 }
 
 /** The cheapest way through all words that has every needed piece. */
-function walk({ must, may }: OpenBag, run: Run, book: PhraseBook): Path | undefined {
+function walk({ must, may }: OpenBag, run: Run, book: Passable): Path | undefined {
   const end = run.words.length;
   const places: (Path[] | undefined)[] = [];
   const reach = (at: number, path: Path) => {

@@ -6,7 +6,7 @@ import { type Needs, PatternFacts } from "./pattern-facts.ts";
  * utterance, so the work is bounded by the number of words, whatever the phrases look like.
  */
 
-export type SlotValue = unknown;
+type SlotValue = unknown;
 export type SlotCapture = { slot: string; value: SlotValue };
 
 /** A way to read some words: where it ends, what it filled, and how much it had to assume. */

@@ -1,8 +1,19 @@
 import { TELLING } from "../guards.ts";
-import type { Run } from "./matcher.ts";
-import type { PhraseBook, SkipTable } from "./phrase-book.ts";
+import type { Phrase, Run } from "./matcher.ts";
 
 /** Words that are passed over: between the words of a phrase, before it and behind it. */
+
+/** Phrases of passed-over words by their first word. */
+export type SkipTable = ReadonlyMap<string, readonly string[][]>;
+
+/** All that may be passed over. */
+export type Passable = {
+  fillers: SkipTable;
+  openers: SkipTable;
+  hedges: SkipTable;
+  /** Side remarks: whole clauses that say nothing the kitchen has to know. */
+  aside: Phrase;
+};
 
 const FILLER_COST = 0.05;
 const ASIDE_COST = 0.1;
@@ -27,7 +38,7 @@ function skipsFrom(words: readonly string[], at: number, table: SkipTable): numb
  */
 export function skipsOf(
   words: readonly string[],
-  book: Pick<PhraseBook, "fillers">,
+  book: Pick<Passable, "fillers">,
   strangers: boolean,
 ): { at: number; cost: number }[][] {
   const skips: { at: number; cost: number }[][] = [];
@@ -54,7 +65,7 @@ export function skipsOf(
 export function startsFrom(
   from: number,
   run: Run,
-  book: PhraseBook,
+  book: Passable,
   asides: boolean,
 ): Map<number, Passed> {
   const starts = new Map<number, Passed>([[from, { cost: 0, hedged: false }]]);
@@ -78,7 +89,7 @@ export function startsFrom(
 }
 
 /** What it costs to get from each place to the end by passing over what is left; else undefined. */
-export function tailsOf(run: Run, book: PhraseBook, asides: boolean): (number | undefined)[] {
+export function tailsOf(run: Run, book: Passable, asides: boolean): (number | undefined)[] {
   const end = run.words.length;
   const tails: (number | undefined)[] = [];
   tails[end] = 0;

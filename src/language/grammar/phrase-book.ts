@@ -5,6 +5,7 @@ import { SHARED_LISTS } from "../intents/shared-lists.ts";
 import type { PlainWords } from "../values/targets.ts";
 import { BagReader } from "./bags.ts";
 import { Grammar, type Phrase, type Run } from "./matcher.ts";
+import type { Passable, SkipTable } from "./passing-over.ts";
 import { alternatives } from "./pattern.ts";
 
 /** One phrase of a meaning, and its place in the order of preference. */
@@ -17,19 +18,11 @@ export type MeaningPhrase = {
   open: boolean;
 };
 
-/** Phrases of passed-over words by their first word. */
-export type SkipTable = ReadonlyMap<string, readonly string[][]>;
-
 /** Everything phrases are known by, made once, at the first utterance. */
-export type PhraseBook = {
+export type PhraseBook = Passable & {
   /** Phrases by each word of which they need one; and those that need none. */
   byNeed: ReadonlyMap<string, readonly MeaningPhrase[]>;
   needless: readonly MeaningPhrase[];
-  fillers: SkipTable;
-  openers: SkipTable;
-  hedges: SkipTable;
-  /** Side remarks: whole clauses that say nothing the kitchen has to know. */
-  aside: Phrase;
   bags: BagReader;
   /** Every word of every phrase. */
   plain: PlainWords;

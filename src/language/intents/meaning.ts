@@ -38,7 +38,7 @@ export type When =
   | `asked:${QuestionKind}`;
 
 /** What a slot holds. A name is said as the person says it; a word is one of a few. */
-export type SlotKind<V> =
+type SlotKind<V> =
   | (V extends true ? "flag" : never)
   | (V extends number ? "number" | "count" : never)
   | (V extends string ? (string extends V ? "name" | "text" | "instant" | "word" : "word") : never)
@@ -52,7 +52,7 @@ export type SlotKind<V> =
 export type Raw = Record<string, unknown>;
 
 /** Slots as the contract has them, and what makes the command less sure. */
-export type Finished = { slots: Raw; doubt?: number; misheard?: boolean };
+type Finished = { slots: Raw; doubt?: number; misheard?: boolean };
 
 /** Nothing where the values make no sense. */
 export type Finish = (
@@ -66,7 +66,7 @@ export type Finish = (
  * Ways of saying one thing, in the language of pattern.ts; where every one of them fills a slot
  * whatever was said, with that slot.
  */
-export type Wording<I extends Intent> =
+type Wording<I extends Intent> =
   | string
   | { set: Readonly<Partial<SlotsOf[I]>>; phrases: readonly string[] };
 

@@ -31,7 +31,7 @@ export const LARGEST_WEIGHT = 7;
  * e to the power of x, for x from -700 to 0: by its series on a small rest, so that every machine
  * gives the same to the last bit.
  */
-export function exponential(x: number): number {
+function exponential(x: number): number {
   if (x < -700) return 0;
   const rest = x / 2 ** HALVINGS;
   let power = 1;
@@ -70,6 +70,9 @@ function placeIn(features: Int32Array, feature: number): number {
   }
   return -1;
 }
+
+/** The two models that are shipped: what is meant, and how. */
+export type Models = { intents: LinearModel; frames: LinearModel };
 
 /** All classes, the likeliest first. */
 export function likely(model: LinearModel, said: Int32Array): Likely[] {

@@ -1,14 +1,12 @@
 /** Makes the file of the model from the corpus. */
 import { FRAMES, type Frame, type Sentence, seenOf } from "./corpus.ts";
-import { type LinearModel, packModel } from "./linear-model.ts";
+import { type LinearModel, type Models, packModel } from "./linear-model.ts";
 import { type Example, train } from "./train.ts";
 
 const PASSES = 6;
 /** Together they keep the file under 400 kB. */
 const INTENT_BYTES = 240_000;
 const FRAME_BYTES = 48_000;
-
-export type Models = { intents: LinearModel; frames: LinearModel };
 
 /** The two models of a corpus: what is meant, and how. */
 export function modelsOf(sentences: readonly Sentence[]): Models {
@@ -36,7 +34,7 @@ export function modelsOf(sentences: readonly Sentence[]): Models {
 const DIGITS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
 
 /** Bytes in base 64. */
-export function base64(bytes: Uint8Array): string {
+function base64(bytes: Uint8Array): string {
   let text = "";
   for (let at = 0; at < bytes.length; at += 3) {
     const three = ((bytes[at] ?? 0) << 16) | ((bytes[at + 1] ?? 0) << 8) | (bytes[at + 2] ?? 0);

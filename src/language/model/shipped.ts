@@ -2,10 +2,8 @@
 import { FRAMES, type Frame } from "./corpus.ts";
 import type { Situation } from "./features.ts";
 import { featuresOf, manner } from "./features.ts";
-import { type Likely, type LinearModel, likely, unpackModel } from "./linear-model.ts";
+import { type Likely, likely, type Models, unpackModel } from "./linear-model.ts";
 import { FRAME_MODEL, INTENT_MODEL } from "./weights.ts";
-
-export type Models = { intents: LinearModel; frames: LinearModel };
 
 function bytesOf(weights: string): Uint8Array {
   return Uint8Array.from(atob(weights), (character) => character.charCodeAt(0));

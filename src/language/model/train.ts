@@ -15,7 +15,7 @@ export type Example = {
   weight?: number;
 };
 
-export type Training = {
+type Training = {
   classes: readonly string[];
   passes: number;
   /** How strongly a weight is drawn to nought. */

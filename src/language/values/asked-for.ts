@@ -3,7 +3,7 @@ import type { Word } from "../words.ts";
 import { sizesAt } from "./open-slots.ts";
 import { numbersAt } from "./spoken-numbers.ts";
 
-export type AskedFor = {
+type AskedFor = {
   /** Pounds or cups of produce, or jars. */
   amount: number;
   unit: "lb" | "cup" | "jar";

@@ -101,7 +101,7 @@ function matchesAt(words: readonly Word[], at: number, phrase: readonly string[]
 }
 
 /** The half of the day said here, if any. */
-export function halfOfDayAt(words: readonly Word[], at: number): Parsed<"am" | "pm"> | undefined {
+function halfOfDayAt(words: readonly Word[], at: number): Parsed<"am" | "pm"> | undefined {
   const hit = HALVES.find(([phrase]) => matchesAt(words, at, phrase));
   return hit ? { value: hit[1], next: at + hit[0].length } : undefined;
 }

@@ -6,9 +6,9 @@ import { utteranceOf } from "../words.ts";
 import { clockAt } from "./clock-times.ts";
 import { futureMomentsAt } from "./future-times.ts";
 import { lotAt, type SpokenLot, titledRecipe } from "./lots.ts";
-import { type Names, namesIn, type PlainWords } from "./targets.ts";
+import { type Names, type PlainWords, spokenNames } from "./targets.ts";
 
-export type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };
+type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };
 
 const BY =
   /[\s,;]*\b(?:and |all |to |be )*(?:done|finished|ready|through|over)\s+(?=by\b|at\b|before\b)/i;
@@ -40,7 +40,7 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
     wish.finishBy = localIso(at, context.zone);
     rest = rest.slice(0, by.index);
   }
-  const lots = lotsIn(rest, namesIn(context), plain);
+  const lots = lotsIn(rest, spokenNames(context), plain);
   if (!lots) return undefined;
   for (const lot of lots) {
     const chosen = titledRecipe(lot, context);

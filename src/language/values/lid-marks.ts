@@ -2,7 +2,7 @@
 import type { Context } from "../context.ts";
 
 /** The same words with plain numbers for the marks, and the batch whose marks they are. */
-export type Marked = { text: string; batch: string };
+type Marked = { text: string; batch: string };
 
 const MARK = /(?<![\p{L}\p{N}])(?:(?:jars?|lids?|numbers?) +)?([a-z]{1,20})[ -]?(\d{1,3})(?!\w)/giu;
 /** "A 3" is a mark, "a 3" is an article and a number. */

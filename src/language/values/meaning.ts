@@ -17,7 +17,7 @@ function wordsIn(text: string): string[] {
 type Said = readonly string[];
 
 /** What a name is looked for among. */
-export type Surroundings = Pick<Context, "running" | "loads" | "timers" | "onRecord" | "recipes">;
+type Surroundings = Pick<Context, "running" | "loads" | "timers" | "onRecord" | "recipes">;
 
 /** How much of a name was said, 0 to 1; every word said must be in it. */
 function covers(said: Said, name: string): number {

@@ -2,7 +2,7 @@
 import type { Context } from "../context.ts";
 import type { Raw } from "../intents/meaning.ts";
 import type { Utterance } from "../words.ts";
-import { namesIn, type PlainWords, type Target, targetsAt } from "./targets.ts";
+import { type PlainWords, spokenNames, type Target, targetsAt } from "./targets.ts";
 
 function isTarget(value: unknown): value is Target {
   return typeof value === "object" && value !== null && "meaning" in value;
@@ -17,7 +17,7 @@ export function withRecipe(target: unknown): Raw {
 
 /** The first name anywhere among the words that a batch or a recipe bears. */
 export function namedIn(said: Utterance, context: Context, plain: PlainWords): Target | undefined {
-  const names = namesIn(context);
+  const names = spokenNames(context);
   for (let at = 0; at < said.words.length; at += 1) {
     for (const { value } of targetsAt(said.words, at, names, plain)) {
       const { batches, recipes } = value.meaning;

@@ -6,7 +6,7 @@ import { HEARD_AS, RECIPE_NAMES, VAGUE_NAMES } from "./recipe-names.ts";
 import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 
 /** What a name stands for; several where it fits several. */
-export type Meaning = { recipes: string[]; batches: string[]; timers: string[] };
+type Meaning = { recipes: string[]; batches: string[]; timers: string[] };
 
 /** A name found in the words: as said (lower case, no article), what it means, how sure. */
 export type Target = { said: string; meaning: Meaning; exact: boolean };
@@ -103,7 +103,7 @@ function emptyNames(): Names {
 let last: { recipes: Context["recipes"]; signature: string; names: Names } | undefined;
 
 /** All names that mean something in this context. */
-export function namesIn(context: Context): Names {
+export function spokenNames(context: Context): Names {
   const signature = JSON.stringify([context.running, context.timers]);
   if (last?.recipes === context.recipes && last.signature === signature) return last.names;
   const names = gatherNames(context);

@@ -38,7 +38,7 @@ export type Lessons = {
 };
 
 /** What bears on a stage besides its recipe and weight. */
-export type Circumstances = {
+type Circumstances = {
   altitudeFt?: number;
   /** Temperature a pot begins at, °C. */
   fromC?: number;

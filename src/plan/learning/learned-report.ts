@@ -10,7 +10,7 @@ import {
   usefulBurnerWatts,
 } from "./learn.ts";
 
-export type LearnedStage = LearnedTime & {
+type LearnedStage = LearnedTime & {
   /** Null for what the canner does, whatever is in the jars. */
   recipe: string | null;
   stage: string;
@@ -21,7 +21,7 @@ export type LearnedStage = LearnedTime & {
   sentence: string;
 };
 
-export type LearnedReport = {
+type LearnedReport = {
   stages: LearnedStage[];
   burner: { usefulWatts: number; range: [number, number]; n: number } | null;
   /** Times too long or too short to be believed, and not learned from. */
@@ -85,7 +85,7 @@ function tidy(minutes: number): number {
 }
 
 /** "25 min, most often 20 to 32": an estimate and its range, as whole minutes. */
-export function aboutHowLong({ yoursMinutes, range, n }: LearnedTime): string {
+function aboutHowLong({ yoursMinutes, range, n }: LearnedTime): string {
   const [low, high] = range.map((minutes) => Math.round(minutes));
   const from = n === 0 ? "by the recipe" : n === 1 ? "from one time" : `from ${n} times`;
   return `about ${Math.round(yoursMinutes)} min, most often ${low} to ${high} (${from})`;

@@ -1,5 +1,10 @@
-import type { BoundEngine } from "./bound-engine.ts";
 import { BY_CLAUSE } from "./bound-reasons.ts";
+
+/** The engine as clauses use it: the value of each bound, and a door for what a clause implies. */
+type Bounds = {
+  readonly value: Int32Array;
+  enqueue(bound: number, figure: number, kind: number, a: number, b: number, c: number): boolean;
+};
 
 /**
  * Learned clauses: at least one literal of each must hold. Two literals of every clause are
@@ -46,7 +51,7 @@ export class ClauseStore {
   }
 
   /** Bound k grew from `old` to `now`: looks after the clauses that lost a watched literal. */
-  visit(engine: BoundEngine, k: number, old: number, now: number): boolean {
+  visit(engine: Bounds, k: number, old: number, now: number): boolean {
     const list = this.watches[k]!;
     const value = engine.value;
     let keep = 0;

@@ -1,7 +1,7 @@
 import { NO_PATH, type Problem } from "./problem.ts";
 
 /** Longest lags between all pairs; `ring` is a cycle of lags that cannot all hold, if any. */
-export type Closure = { longest: Int32Array; ring: number[] | null };
+type Closure = { longest: Int32Array; ring: number[] | null };
 
 /**
  * Longest-path closure of the lags: longest[i * count + j] is the least start(j) - start(i), or

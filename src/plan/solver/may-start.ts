@@ -5,7 +5,7 @@ import { windowGate } from "../window-gate.ts";
 type Shared = PlanUse | "hands";
 
 /** What a stage has to wait for before it may start. */
-export type Wait = { kind: "stage"; stage: string } | { kind: "free"; what: Shared };
+type Wait = { kind: "stage"; stage: string } | { kind: "free"; what: Shared };
 
 /**
  * The gate rule, by what has happened so far (`startedMs`, `endedMs`, `nowMs` of the request): a

@@ -9,7 +9,7 @@ import { ScheduleBuilder } from "./schedule-builder.ts";
 import { Search } from "./search.ts";
 
 /** One objective over one problem; `target` is "length" or the number of a sum. */
-export type Task = {
+type Task = {
   problem: Problem;
   sums: readonly Sum[];
   target: "length" | number;

@@ -4,7 +4,7 @@ import type { Network } from "./network.ts";
 import { VariableHeap } from "./variable-heap.ts";
 
 /** How a run of the search ended: all tried, a better plan found, or its share used up. */
-export type RunEnd = "exhausted" | "better" | "spent";
+type RunEnd = "exhausted" | "better" | "spent";
 
 /** Literals taken first, in this order, where they are still open: a neighbourhood's fixings. */
 export type Guide = readonly number[];

@@ -12,7 +12,7 @@ import { neighborOf, testedFor } from "./tested-foods.ts";
  * What a person says they put in besides (`I put a banana in`), held against the recipe: part of
  * it, a seasoning, or a change of what was tested.
  */
-export type AdditionGate =
+type AdditionGate =
   /** In the recipe already, by the ingredient's id; more of it than written is still a change. */
   | { is: "in-recipe"; said: string; ingredient: string }
   /** A spice, an herb, a clove of garlic: what was tested stays what it is. */

@@ -26,7 +26,7 @@ import { neighborSaid, optionsFor, producedFoods, testedFor } from "./tested-foo
  */
 
 /** What was said is what was tested. */
-export type Tested = {
+type Tested = {
   is: "tested";
   recipe: string;
   /** The foods named; empty where the words name none, as a variety's name does. */
@@ -66,10 +66,10 @@ export type NameOrFood = {
 };
 
 /** Several recipes fit, or one that holds more than was named: which, is to be asked. */
-export type WhichRecipe = { is: "which"; said: string; recipes: readonly string[] };
+type WhichRecipe = { is: "which"; said: string; recipes: readonly string[] };
 
 /** The words name no food that is known here: nothing is begun by them. */
-export type UnknownFood = { is: "unknown"; said: string };
+type UnknownFood = { is: "unknown"; said: string };
 
 export type FoodGate = Tested | Untested | NameOrFood | WhichRecipe | UnknownFood;
 

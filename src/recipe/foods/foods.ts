@@ -22,10 +22,10 @@ export const FOOD_KINDS = [
   /** A word that holds a food's name and is none, or none that matters: celery seed. */
   "no food",
 ] as const;
-export type FoodKind = (typeof FOOD_KINDS)[number];
+type FoodKind = (typeof FOOD_KINDS)[number];
 
 /** On which side of pH 4.6 a food lies; the worse of its varieties and degrees of ripeness. */
-export type Acidity =
+type Acidity =
   /** Every printed reading at or below 4.6, or a published boiling-water process without acid. */
   | "acid"
   /** Passes 4.6 by itself, and has a published process that takes it as an acid food. */

@@ -29,7 +29,7 @@ export function wasTested(table: ProcessTable, food: Food): boolean {
   return byKind && (table.classes.includes("low-acid") || !isLowAcid(food));
 }
 
-export type Produced = { main: readonly Food[]; all: readonly Food[] };
+type Produced = { main: readonly Food[]; all: readonly Food[] };
 
 const produced = new WeakMap<Recipe, Produced>();
 

@@ -15,7 +15,7 @@ export type Finding = {
 };
 
 /** An option with the table behind it, its formula, and the recipe as its pack makes it. */
-export type OptionWithTable = {
+type OptionWithTable = {
   option: ProcessOption;
   table: ProcessTable;
   formula?: TestedFormula;

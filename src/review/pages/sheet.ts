@@ -8,9 +8,9 @@ import { fail, ok } from "../../reckon/result.ts";
 
 const MM_PER_IN = 25.4;
 
-export type Paper = { name: "letter" | "a4"; widthMm: number; heightMm: number };
+type Paper = { name: "letter" | "a4"; widthMm: number; heightMm: number };
 
-export const PAPERS: Readonly<Record<Paper["name"], Paper>> = {
+const PAPERS: Readonly<Record<Paper["name"], Paper>> = {
   letter: { name: "letter", widthMm: 8.5 * MM_PER_IN, heightMm: 11 * MM_PER_IN },
   a4: { name: "a4", widthMm: 210, heightMm: 297 },
 };

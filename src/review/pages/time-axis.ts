@@ -4,7 +4,7 @@
  */
 import { HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
 
-export type AxisBreak = { from: number; to: number };
+type AxisBreak = { from: number; to: number };
 
 export type TimeAxis = {
   from: number;

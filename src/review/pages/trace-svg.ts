@@ -76,7 +76,7 @@ function processBand({ process }: Trace, x: (at: number) => number): Markup | nu
 }
 
 /** What the curve shows, in words. */
-export function captionOf(trace: Trace): string {
+function captionOf(trace: Trace): string {
   const { what, unit, points, target, minutesAtTarget, minutesInProcess, load } = trace;
   const values = points.map((point) => point.value);
   const parts = [

@@ -12,7 +12,7 @@ import { BEST_BY_DAYS } from "../../reckon/trade-numbers.ts";
 
 export type Keep = "shelf" | "refrigerate" | "freeze";
 
-export type KeepingRule = { days: number; source: string; words: string };
+type KeepingRule = { days: number; source: string; words: string };
 
 const GUIDE_1 = "USDA Complete Guide to Home Canning, Guide 1";
 const PRACTICE = "common practice, from memory";

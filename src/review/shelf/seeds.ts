@@ -4,7 +4,7 @@ import { wilsonInterval } from "../../reckon/preference.ts";
 import { dateOf } from "../dates.ts";
 import { SEED_LIFE_SOURCE, SEED_LIFE_YEARS } from "./seed-life.ts";
 
-export type Germination = {
+type Germination = {
   on: string;
   sprouted: number;
   of: number;
@@ -42,7 +42,7 @@ function times(share: number): number | null {
 }
 
 /** What one test of `sprouted` of `of` seeds (at least one) shows. */
-export function germination(sprouted: number, of: number): Omit<Germination, "on" | "days"> {
+export function germinationOf(sprouted: number, of: number): Omit<Germination, "on" | "days"> {
   const share = sprouted / of;
   const interval = wilsonInterval(sprouted, of);
   const sowTimes = times(share);
@@ -70,7 +70,7 @@ export function seedLife(crop: string): readonly [number, number] | undefined {
   return undefined;
 }
 
-export function seedReport(state: State, lot: SeedLot): SeedReport {
+function seedReport(state: State, lot: SeedLot): SeedReport {
   const { tests, savedAt, ...rest } = lot;
   const saved = dateOf(savedAt, state.zone);
   const life = seedLife(lot.crop);
@@ -81,7 +81,7 @@ export function seedReport(state: State, lot: SeedLot): SeedReport {
     tests: tests.map(({ at, sprouted, of, days }) => ({
       on: dateOf(wallOf(state, at), state.zone),
       days,
-      ...germination(sprouted, of),
+      ...germinationOf(sprouted, of),
     })),
     lifeYears: life ? [life[0], life[1]] : null,
     lifeSource: life ? SEED_LIFE_SOURCE : null,

@@ -22,7 +22,7 @@ export type JarGroup = {
   why: string;
 };
 
-export type ShelfJars = {
+type ShelfJars = {
   groups: JarGroup[];
   /** Sealed jars of a batch that is not finished: not put anywhere yet. */
   waiting: number;

@@ -11,7 +11,7 @@ import { fewestForPreference, pairedPreferenceP, wilsonInterval } from "../../re
 const ALPHA = 0.05;
 
 export type Vote = { at: number; thing: string; over: string | null; taster: string | null };
-export type Score = {
+type Score = {
   at: number;
   thing: string;
   taster: string | null;

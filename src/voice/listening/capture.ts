@@ -3,7 +3,7 @@ import { createReadStream } from "node:fs";
 import type { Readable } from "node:stream";
 import { setTimeout as wait } from "node:timers/promises";
 import { findProgram } from "../find-program.ts";
-import { SAMPLE_RATE } from "../speaking/wav.ts";
+import { SAMPLE_RATE } from "./sample-rate.ts";
 
 /** Where sound comes from. */
 export type CaptureSource =
@@ -11,7 +11,7 @@ export type CaptureSource =
   /** Raw 16-bit little-endian mono at 16 kHz; paced as if it were spoken, or at full speed. */
   | { from: "file"; path: string; paced: boolean };
 
-export type CaptureEvents = {
+type CaptureEvents = {
   onSamples(samples: Int16Array): void;
   /** Called once: the source is at its end (`over`), or why it failed. */
   onEnd(end: { over: true } | { over: false; reason: string }): void;

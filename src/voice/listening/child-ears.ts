@@ -12,7 +12,7 @@ import {
   type ListeningSetup,
 } from "./listening-lines.ts";
 
-export type ChildEarsParts = {
+type ChildEarsParts = {
   /** The built listening program, a JavaScript file for this Node. */
   programPath: string;
   setup: ListeningSetup;

@@ -1,7 +1,7 @@
 /** What the endpointer makes of the piece it was given. */
 export type SpeechEdge = "quiet" | "begins" | "goes-on" | "pauses" | "ends" | "too-long";
 
-export type EndpointSettings = {
+type EndpointSettings = {
   /** Length of one piece, in ms. */
   pieceMs: number;
   /** Speech stops below the noise's own mean rise and so many deviations, in dB from-to. */

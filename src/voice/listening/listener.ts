@@ -1,10 +1,10 @@
 import type { EarsEvents, EarsGrammar } from "../../ports/ears.ts";
-import { SAMPLE_RATE } from "../speaking/wav.ts";
 import { type Acceptance, acceptance, afterSecondHearing } from "./acceptance.ts";
 import { ComfortNoise } from "./comfort-noise.ts";
 import { ENDPOINTS, Endpointer, type SpeechEdge } from "./endpointer.ts";
 import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
 import type { Recognised, Recogniser } from "./recogniser.ts";
+import { SAMPLE_RATE } from "./sample-rate.ts";
 
 const PIECE_MS = (HOP * 1000) / SAMPLE_RATE;
 
@@ -47,7 +47,7 @@ const FIRST_SPEECH_DB = -36;
 /** A piece of sound with its noise turned down, and as loud noise has it. */
 type Prepared = { quieter: Int16Array; withNoise: Int16Array };
 
-export type ListenerParts = {
+type ListenerParts = {
   recogniser: Recogniser;
   events: Pick<EarsEvents, "onHeard" | "onUnheard" | "onLevel">;
   withWakeWords: boolean;

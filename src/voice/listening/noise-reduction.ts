@@ -1,5 +1,5 @@
-import { SAMPLE_RATE } from "../speaking/wav.ts";
 import { Fourier } from "./fourier.ts";
+import { SAMPLE_RATE } from "./sample-rate.ts";
 
 /** Samples of one analysed piece (32 ms) and from one to the next (16 ms). */
 const SIZE = 512;

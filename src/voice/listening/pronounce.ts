@@ -4,7 +4,7 @@
  */
 
 /** The phones of a word, or undefined when the dictionary lacks it. */
-export type Lookup = (word: string) => string | undefined;
+type Lookup = (word: string) => string | undefined;
 
 const UNVOICED = /(?:P|T|K|F|TH)$/;
 const SIBILANT = /(?:S|Z|SH|ZH|CH|JH)$/;

@@ -6,7 +6,7 @@ import koffi from "koffi";
 export type Native = object | bigint;
 
 /** Where the recogniser's library and its English model are. */
-export type SphinxPlaces = { base: string; library: string; modelFolder: string };
+type SphinxPlaces = { base: string; library: string; modelFolder: string };
 
 const MODEL_FOLDERS = [
   "/usr/share/pocketsphinx/model/en-us",

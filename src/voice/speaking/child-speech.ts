@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import type { SpeechHandle, SpeechOutcome } from "../../ports/voice.ts";
 
 /** What is told about a child that speaks, so that its end can be judged. */
-export type ChildSpeech = {
+type ChildSpeech = {
   /** Longest it may take before it counts as hanging, in ms. */
   deadlineMs: number;
   /** An end sooner than this cannot have been heard, in ms. */
@@ -36,7 +36,7 @@ function endPid(pid: number): void {
  * ids reached from our own handle are signalled, and none once the child has been reaped: its
  * number may by then belong to somebody else.
  */
-export function endChild(child: ChildProcess, platform: NodeJS.Platform): void {
+function endChild(child: ChildProcess, platform: NodeJS.Platform): void {
   if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null) return;
   if (platform === "win32") {
     execFile("taskkill", ["/pid", String(child.pid), "/T", "/F"], () => child.kill());

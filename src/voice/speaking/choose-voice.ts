@@ -10,7 +10,7 @@ export type VoiceChoice = {
   advice: string;
 };
 
-export type VoiceSystem = {
+type VoiceSystem = {
   platform: NodeJS.Platform;
   /** The PATH to look on; looked at once. */
   searchPath: string;

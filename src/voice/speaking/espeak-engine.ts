@@ -5,7 +5,7 @@ import { childSpeech, speechDeadlineMs, speechHasteMs } from "./child-speech.ts"
 /** espeak-ng's own words a minute at rate 1, and the span it accepts. */
 const WORDS_PER_MINUTE = 165;
 
-export type EspeakParts = {
+type EspeakParts = {
   /** The program: its path, or a name to be found on PATH. */
   program: string;
   /** Voice as `espeak-ng --voices` names it. */

@@ -9,7 +9,7 @@ type SayInstance = {
 };
 type SayPackage = { default: { Say: new (platform: string) => SayInstance } };
 
-export type SayParts = {
+type SayParts = {
   platform: NodeJS.Platform;
   /** Loads the package; given by tests that want to see when it is loaded. */
   load?: () => Promise<unknown>;

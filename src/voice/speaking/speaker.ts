@@ -14,7 +14,7 @@ import { speechDeadlineMs } from "./child-speech.ts";
 import { readable } from "./readable.ts";
 import { type Dropped, SpeechQueue } from "./speech-queue.ts";
 
-export type SpeakerParts = {
+type SpeakerParts = {
   /** None: the bell rings for alarms and prompts, and the advice is given once. */
   engine: VoiceEngine | undefined;
   bell: BellPort;

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
 import { parseIso } from "../../../src/kitchen/time.ts";
-import { germination, seedLife, seedReports } from "../../../src/review/shelf/seeds.ts";
+import { germinationOf, seedLife, seedReports } from "../../../src/review/shelf/seeds.ts";
 import { opening, ZONE } from "../demo-season.ts";
 
 const SAVED = parseIso("2027-10-09T12:00:00", ZONE) ?? 0;
@@ -51,22 +51,22 @@ describe("a germination test", () => {
     [0, 20, 0, 0.1611],
     [10, 10, 0.7225, 1],
   ])("%i of %i has Wilson's interval", (sprouted, of, low, high) => {
-    const [from, to] = germination(sprouted, of).interval;
+    const [from, to] = germinationOf(sprouted, of).interval;
     expect(from).toBeCloseTo(low, 3);
     expect(to).toBeCloseTo(high, 3);
   });
 
   it("says how much thicker to sow, likely and at worst", () => {
-    const result = germination(18, 20);
+    const result = germinationOf(18, 20);
     expect(result.sowTimes).toBe(1.1);
     expect(result.sowTimesAtWorst).toBe(1.4);
     expect(result.sentence).toContain("1.4 times to be safe");
   });
 
   it("says that ten seeds tell little, and that none of twenty are not for sowing", () => {
-    expect(germination(9, 10).sentence).toContain("10 seeds tell little");
-    expect(germination(0, 20)).toMatchObject({ sowTimes: null, sowTimesAtWorst: null });
-    expect(germination(0, 20).sentence).toContain("too little to sow");
+    expect(germinationOf(9, 10).sentence).toContain("10 seeds tell little");
+    expect(germinationOf(0, 20)).toMatchObject({ sowTimes: null, sowTimesAtWorst: null });
+    expect(germinationOf(0, 20).sentence).toContain("too little to sow");
   });
 });
 

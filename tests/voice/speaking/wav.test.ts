@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { at16kHz, readWav, writeWav } from "../../../src/voice/speaking/wav.ts";
+import { at16kHz, readWav, writeWav } from "../../voice-loop/wav.ts";
 
 const tone = (sampleRate: number, hertz: number) =>
   Int16Array.from({ length: sampleRate }, (_, n) =>

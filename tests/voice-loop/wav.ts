@@ -1,7 +1,6 @@
-/** Sound as the recogniser wants it. */
-export const SAMPLE_RATE = 16_000;
+import { SAMPLE_RATE } from "../../src/voice/listening/sample-rate.ts";
 
-export type Sound = { sampleRate: number; samples: Int16Array };
+type Sound = { sampleRate: number; samples: Int16Array };
 
 /**
  * Reads a PCM WAV of 16 bits; several channels are averaged. A header written by a program that
