@@ -1,7 +1,7 @@
 /** The batch log as Markdown, to paste. */
 import type { BatchLog } from "./batch-log.ts";
 import { processWords } from "./pages/batch-page.ts";
-import { dateAndTime, spanOf, windowOf } from "./words.ts";
+import { dateAndTime, spanOf, windowOf } from "./report-words.ts";
 
 /** Text that Markdown would read as its own marks, or as HTML, is shown as it is. */
 function plain(value: string | number): string {

@@ -6,7 +6,7 @@ import { apply } from "../../src/kitchen/evolve.ts";
 import { questionToAsk } from "../../src/kitchen/questions/questions.ts";
 import { type Batch, initialState, type Load, type State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
-import { meantBy } from "../../src/language/values/meaning.ts";
+import { meantBy } from "../../src/language/values/resolve-names.ts";
 import { thingsOf } from "../../src/session/context-of.ts";
 import { theLibrary } from "../scenarios/play.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { meantBy } from "../../src/language/values/meaning.ts";
+import { meantBy } from "../../src/language/values/resolve-names.ts";
 import { thingsOf } from "../../src/session/context-of.ts";
 import { Story } from "../kitchen/story.ts";
 

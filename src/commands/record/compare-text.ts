@@ -1,6 +1,6 @@
 /** Lots side by side as text. */
 import type { Comparison } from "../../review/compare.ts";
-import { spanOf } from "../../review/words.ts";
+import { spanOf } from "../../review/report-words.ts";
 
 const BAR = 24;
 

@@ -3,6 +3,7 @@
 import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch } from "../../kitchen/state.ts";
 import { disposalWords } from "../../recipe/cautions.ts";
+import { counted } from "../../review/report-words.ts";
 import {
   eatFirst,
   type Opening,
@@ -13,7 +14,6 @@ import {
   throwOut,
   withAdvice,
 } from "../../review/shelf/pantry.ts";
-import { counted } from "../../review/words.ts";
 import type { ReadKitchen } from "../../session/reading/read-kitchen.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";

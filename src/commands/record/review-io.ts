@@ -1,7 +1,7 @@
 /** What the commands about what happened are handed of the machine, and what they share. */
 import { batchesOf } from "../../kitchen/meant.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
-import { meantBy } from "../../language/values/meaning.ts";
+import { meantBy } from "../../language/values/resolve-names.ts";
 import type { Library } from "../../recipe/library.ts";
 import { batchesOfSeason } from "../../review/season.ts";
 import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";

@@ -1,8 +1,8 @@
 /** A season as text. */
 
 import { jarsInWords } from "../../review/pages/season-page.ts";
+import { counted } from "../../review/report-words.ts";
 import type { Season } from "../../review/season.ts";
-import { counted } from "../../review/words.ts";
 
 export function seasonText(season: Season): string {
   const { year, batches, verdicts, methods, deviations, lost, learned, use } = season;

@@ -1,8 +1,8 @@
 /** `brinebell seeds`: the seed lots, a new one, or a germination test of one. */
 
 import { parseQuantity } from "../../reckon/quantity.ts";
+import { counted } from "../../review/report-words.ts";
 import { germinationOf, type SeedReport, seedReports } from "../../review/shelf/seeds.ts";
-import { counted } from "../../review/words.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";

@@ -1,8 +1,8 @@
 /** The timeline of a batch as lines of text. */
 
 import { axisOf } from "../../review/pages/timeline-svg.ts";
+import { clockTime, spanOf } from "../../review/report-words.ts";
 import type { Timeline, TimelineRow } from "../../review/timeline.ts";
-import { clockTime, spanOf } from "../../review/words.ts";
 
 const WIDTH = 44;
 const TITLE = 22;

@@ -1,4 +1,4 @@
-import { EMERGENCY_PATTERNS, topicIn } from "../values/topics.ts";
+import { EMERGENCY_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Somebody is hurt, ill or in danger: it goes before everything else. */

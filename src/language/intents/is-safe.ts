@@ -1,4 +1,4 @@
-import { SAFETY_PATTERNS, topicIn } from "../values/topics.ts";
+import { SAFETY_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Whether something is safe, right or dangerous. */

@@ -1,4 +1,4 @@
-import { ACT_PATTERNS, topicIn } from "../values/topics.ts";
+import { ACT_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Whether something may be done now, and what happens if it is. */

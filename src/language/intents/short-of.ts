@@ -1,4 +1,4 @@
-import { SHORTAGE_PATTERNS, topicIn } from "../values/topics.ts";
+import { SHORTAGE_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import { utteranceOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 

@@ -1,4 +1,4 @@
-import { TROUBLE_PATTERNS, topicIn } from "../values/topics.ts";
+import { TROUBLE_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Something looks odd in a pot or a jar. */

@@ -4,7 +4,7 @@ import { phraseBook } from "../grammar/phrase-book.ts";
 import { MEANINGS } from "../intents/all.ts";
 import type { Raw } from "../intents/meaning.ts";
 import type { Utterance } from "../words.ts";
-import { meantBy } from "./meaning.ts";
+import { meantBy } from "./resolve-names.ts";
 import type { Target } from "./targets.ts";
 
 /** The last step: what the phrases captured becomes the slots of the contract. */

@@ -1,9 +1,9 @@
 /** The batch log as a page of its own, for screen and paper. */
 import type { Batch, State } from "../../kitchen/state.ts";
 import { type BatchLog, batchLog } from "../batch-log.ts";
+import { dateAndTime, spanOf, windowOf } from "../report-words.ts";
 import { timelineOf } from "../timeline.ts";
 import { tracesOf } from "../trace.ts";
-import { dateAndTime, spanOf, windowOf } from "../words.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
 import { timelineSvg } from "./timeline-svg.ts";

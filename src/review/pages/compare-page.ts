@@ -1,7 +1,7 @@
 /** Lots side by side as a page, with bars of yield and dots of scores. */
 import type { Comparison, LotLine } from "../compare.ts";
+import { spanOf } from "../report-words.ts";
 import type { ScoreTable } from "../shelf/tasting.ts";
-import { spanOf } from "../words.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
 import { drawing, element, svgText } from "./svg.ts";

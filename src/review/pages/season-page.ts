@@ -1,7 +1,7 @@
 /** A season as a page. */
 
+import { counted } from "../report-words.ts";
 import type { Season } from "../season.ts";
-import { counted } from "../words.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
 

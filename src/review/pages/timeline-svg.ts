@@ -1,7 +1,7 @@
 /** The timeline of a batch as an inline drawing: planned outlined, actual filled. */
 import { offsetMs } from "../../kitchen/time.ts";
+import { clockTime, spanOf } from "../report-words.ts";
 import type { Timeline, TimelineMark, TimelineRow } from "../timeline.ts";
-import { clockTime, spanOf } from "../words.ts";
 import { html, type Markup } from "./html.ts";
 import { drawing, element, hint, svgText } from "./svg.ts";
 import { axisTicks, type TimeAxis, timeAxis } from "./time-axis.ts";

@@ -1,7 +1,7 @@
 /** Readings as a curve with their target line. */
 import { offsetMs } from "../../kitchen/time.ts";
+import { clockTime } from "../report-words.ts";
 import { joined, type Point, type Trace, thinnedPoints } from "../trace.ts";
-import { clockTime } from "../words.ts";
 import { html, type Markup } from "./html.ts";
 import { drawing, element, svgText } from "./svg.ts";
 import { axisTicks, timeAxis } from "./time-axis.ts";

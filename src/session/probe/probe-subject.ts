@@ -12,7 +12,7 @@ import {
 import { isOver } from "../../kitchen/stage-run.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Load, StageRun, State } from "../../kitchen/state.ts";
-import { meantBy } from "../../language/values/meaning.ts";
+import { meantBy } from "../../language/values/resolve-names.ts";
 import { thingsOf } from "../context-of.ts";
 
 export type ProbeSubject = {
