@@ -180,6 +180,21 @@ describe("tomatoes by pressure have the published alternatives, for pints or qua
   }
 });
 
+describe("the list", () => {
+  it("has every pressure option of the library", () => {
+    const listed = new Set([
+      ...[...LOW_ACID_ROWS, ...ACID_ROWS].flatMap(([id, packs]) =>
+        packs.map((one) => `${id} ${one}`),
+      ),
+      ...TOMATO_ROWS.map(([id, pack]) => `${id} ${pack}`),
+    ]);
+    const offered = [...library.recipes.values()].flatMap(({ id, processes }) =>
+      processes.filter(({ method }) => method === "pressure").map(({ pack }) => `${id} ${pack}`),
+    );
+    expect(offered.filter((option) => !listed.has(option))).toEqual([]);
+  });
+});
+
 describe("tables without a recipe of their own are as published", () => {
   const low: [table: string, jars: JarSize[], minutes: number, source: string][] = [
     ["ground-meat-pressure", ["pint"], 75, `${GUIDE}, Guide 5 p. 5-6`],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { onlyBatch, play } from "./play.ts";
+import { onlyBatch, play, theLibrary } from "./play.ts";
 
 const BEANS = "dilled-green-beans";
 const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
@@ -160,7 +160,7 @@ describe("what is read out", () => {
   });
 
   it.each([
-    ["what recipes do you know", /^43 recipes: pickles and salsas, fruit, tomatoes/],
+    ["what recipes do you know", /^\d+ recipes: pickles and salsas, fruit, tomatoes/],
     ["what recipes do you know\n+0:00 more", /^Pickles and salsas: bread-and-butter pickles/],
     ["how much vinegar for twelve pints", /^white vinegar, 5 percent: 6 cups/],
     ["how much salt for ten pounds of cabbage", /salt.*(cup|tablespoon)/],
@@ -179,6 +179,11 @@ describe("what is read out", () => {
     ["what can I say", /^Tell me what happens: done/],
   ])("or answered at once: %s", async (words, answer) => {
     expect(await answered(BEANS, `0:00 what now\n+0:00 ${words}`)).toMatch(answer);
+  });
+
+  it("counts the recipes it knows", async () => {
+    const said = await answered(BEANS, "0:00 what now\n+0:00 what recipes do you know");
+    expect(said).toMatch(new RegExp(`^${theLibrary().recipes.size} recipes: `));
   });
 
   it("takes a jelly that doesn't scale one pot at a time", async () => {
