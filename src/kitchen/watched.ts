@@ -1,5 +1,6 @@
 /** What somebody has to watch. */
-import { activeOwners, type Owner } from "./owners.ts";
+import { ownerName, timerName } from "./names.ts";
+import { activeOwners, isLoad, type Owner } from "./owners.ts";
 import { rulesOf } from "./stages/kinds.ts";
 import type { StageRun, State } from "./state.ts";
 
@@ -16,4 +17,28 @@ export function watchedRuns(state: State): { owner: Owner; run: StageRun }[] {
 /** A process or a vent is running, or may be: the length of a gap would matter. */
 export function mustBeKept(state: State): boolean {
   return watchedRuns(state).length > 0;
+}
+
+/**
+ * What runs here towards an end that somebody waits for, so that the program has to stay: a
+ * process or a vent, a rest or a cooling, a timer, or an alarm that rings. Ferments, cures and
+ * stores go on by the date. The first is named, where there is one.
+ */
+export function waitedFor(state: State): string | undefined {
+  const [kept] = watchedRuns(state);
+  if (kept) return `${kept.run.spec.title} of ${ownerName(state, kept.owner)} must be watched`;
+  for (const owner of activeOwners(state)) {
+    if (!isLoad(owner) && owner.state === "abandoned") continue;
+    const run = owner.stages.find((one) => one.state === "running" && isTimed(one));
+    if (run) return `${run.spec.title} of ${ownerName(state, owner)} runs`;
+  }
+  const timer = Object.values(state.timers).find((one) => one.state === "running");
+  if (timer) return `${timerName(timer)} runs`;
+  return state.ringing.length > 0 ? "an alarm rings" : undefined;
+}
+
+/** Its end comes by itself, within a day or so. */
+function isTimed({ spec }: StageRun): boolean {
+  const { clock, date, plan } = rulesOf(spec);
+  return clock !== "none" && date === null && plan.foreseeable;
 }

@@ -10,6 +10,9 @@ import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";
 import { Terminal } from "./terminal.ts";
 
+/** A terminal that took nothing for so long may have lost part of what it was sent, ms. */
+const STALL_MS = 250;
+
 export class Painter {
   readonly terminal: Terminal;
   private readonly io: ScreenIo;
@@ -19,6 +22,10 @@ export class Painter {
   private shown: string[] = [];
   private cursor = "";
   private size = { columns: 0, rows: 0 };
+  /** Since when a frame waits for the terminal to take the one before, by a steady clock. */
+  private behindSince: number | undefined;
+  /** The page is to be cleared once the terminal takes something again. */
+  private anew = false;
 
   constructor(io: ScreenIo) {
     this.io = io;
@@ -30,8 +37,21 @@ export class Painter {
     this.terminal.enter();
   }
 
-  /** Draws a view; true where anything was different from what is there. */
-  paint(view: View): boolean {
+  /**
+   * Draws a view; true where anything was different from what is there. While the terminal has
+   * not taken the frame before, nothing is drawn and `again` is called once it has; after a stall
+   * everything is drawn anew.
+   */
+  paint(view: View, again: () => void): boolean {
+    if (this.io.outlet.waiting) {
+      if (this.behindSince === undefined) this.io.outlet.whenFree(again);
+      this.behindSince ??= performance.now();
+      return false;
+    }
+    const waitedMs = performance.now() - (this.behindSince ?? performance.now());
+    if (waitedMs > STALL_MS || this.anew) this.forget();
+    this.behindSince = undefined;
+    this.anew = false;
     const size = this.terminal.size;
     const resized = size.columns !== this.size.columns || size.rows !== this.size.rows;
     const { rows, cursor } = layOut(view, size.columns, size.rows);
@@ -55,10 +75,11 @@ export class Painter {
 
   /** The next paint draws everything, on a page wiped clean. */
   forget(): void {
-    if (!this.mounted) return;
+    if (!this.mounted && !this.anew) return;
     this.unmount();
     this.shown = [];
-    this.terminal.wipe();
+    this.anew = this.io.outlet.waiting;
+    if (!this.anew) this.terminal.wipe();
   }
 
   close(): void {

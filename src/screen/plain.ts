@@ -1,7 +1,9 @@
 /** The same session as lines: for a pipe, a screen reader, or who prefers it. */
+import { isatty } from "node:tty";
 import type { Line, LineKind } from "../ports/view.ts";
+import type { Outlet } from "./outlet.ts";
 import { printable } from "./printable.ts";
-import type { ScreenHost, ScreenIo } from "./screen-host.ts";
+import type { FaceEnd, ScreenHost, ScreenIo } from "./screen-host.ts";
 
 /** What each line is, in a word that can be read aloud. */
 const PREFIX: Record<LineKind, string> = {
@@ -20,10 +22,15 @@ export function plainText(line: Line, time: string): string {
 }
 
 /** Prints what is said and hears lines until the input ends; then tells what runs on. */
-export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
-  const { stdin, stdout } = io;
+export async function runPlain(
+  host: ScreenHost,
+  io: ScreenIo,
+  options: { ended?: Promise<unknown> } = {},
+): Promise<FaceEnd> {
+  const { stdin, outlet } = io;
   const interactive = Boolean(stdin.isTTY);
   const seen = new WeakSet<Line>();
+  const printer = new Printer(outlet);
   let typing = false;
   const print = () => {
     for (const line of host.lines) {
@@ -31,7 +38,7 @@ export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
       seen.add(line);
       // Who typed it has it on the screen already.
       if (typing && interactive && line.kind === "heard") continue;
-      write(stdout, `${plainText(line, host.timeOf(line.wallMs))}\n`);
+      printer.print(plainText(line, host.timeOf(line.wallMs)));
     }
   };
   const hear = (text: string) => {
@@ -44,21 +51,69 @@ export async function runPlain(host: ScreenHost, io: ScreenIo): Promise<void> {
     typing = false;
   };
   print();
-  if (interactive && host.running().length === 0) write(stdout, `${HOW_TO_BEGIN}\n`);
+  if (interactive && host.running().length === 0) printer.print(HOW_TO_BEGIN);
   const stopListening = host.onChange(print);
-  await eachLine(stdin, hear, () => host.left());
+  const lost = new Promise<FaceEnd>((resolve) => {
+    outlet.onLost(() => resolve("lost"));
+    void options.ended?.then((how) => resolve(how === "lost" ? "lost" : "closed"));
+  });
+  const over = eachLine(stdin, hear, () => host.left());
+  const how = await Promise.race([over.ended, lost]);
+  over.stop();
   stopListening();
-  for (const line of host.farewell()) write(stdout, `${printable(line)}\n`);
+  // A terminal that was hung up reads as ended, and is no terminal any more.
+  const { fd = 0 } = stdin;
+  if (how === "lost" || (interactive && how === "ended" && !isatty(fd))) return "lost";
+  for (const line of host.farewell()) printer.print(printable(line));
+  await printer.finish(interactive);
+  return "closed";
+}
+
+/** Lines that wait for an output that takes none; older ones give way. */
+const MOST_WAITING = 1000;
+/** A terminal gets so long to take the last lines, ms. */
+const LAST_LINES_MS = 400;
+
+/** Hands lines over as the output takes them. */
+class Printer {
+  private readonly outlet: Outlet;
+  private waiting: string[] = [];
+  private leftOut = 0;
+
+  constructor(outlet: Outlet) {
+    this.outlet = outlet;
+  }
+
+  print(line: string): void {
+    this.waiting.push(`${line}\n`);
+    if (this.waiting.length > MOST_WAITING) {
+      this.waiting.shift();
+      this.leftOut += 1;
+    }
+    if (!this.outlet.waiting) this.push();
+    else if (this.waiting.length === 1) this.outlet.whenFree(() => this.push());
+  }
+
+  /** The last lines: a pipe gets all of them in its time, a terminal that takes nothing does not. */
+  async finish(terminal: boolean): Promise<void> {
+    this.push();
+    if (terminal) await this.outlet.drained(LAST_LINES_MS);
+  }
+
+  private push(): void {
+    const { leftOut } = this;
+    const gap = leftOut > 0 ? `(${leftOut} lines were left out here)\n` : "";
+    const text = gap + this.waiting.join("");
+    this.waiting = [];
+    this.leftOut = 0;
+    if (text !== "") this.outlet.write(text);
+  }
 }
 
 const HOW_TO_BEGIN =
   "Type what you want to make, such as: start the dilly beans. help says what you can tell me. " +
   "An empty Enter reports the work in hand as done. Follow a current tested recipe and your " +
   "local extension service; this program keeps the record, it cannot see the jar.";
-
-function write(stdout: NodeJS.WriteStream, text: string): void {
-  if (!stdout.destroyed && !stdout.writableEnded) stdout.write(text);
-}
 
 /** A line without an end is handed on at this length, so that nothing grows without bound. */
 const LONGEST_LINE = 100_000;
@@ -68,8 +123,9 @@ function eachLine(
   stdin: NodeJS.ReadStream,
   hear: (line: string) => void,
   isOver: () => boolean,
-): Promise<void> {
-  return new Promise((resolve) => {
+): { ended: Promise<"over" | "ended">; stop(): void } {
+  let stop = () => {};
+  const ended = new Promise<"over" | "ended">((resolve) => {
     let rest = "";
     const onData = (chunk: string | Buffer) => {
       const lines = (rest + String(chunk)).split(/\r\n|\n/);
@@ -77,20 +133,22 @@ function eachLine(
       for (const line of lines) {
         hear(line);
         if (!isOver()) continue;
-        stdin.pause();
-        return over();
+        return over("over");
       }
       if (rest.length > LONGEST_LINE) rest = "";
     };
-    const over = () => {
-      stdin.off("data", onData).off("end", onEnd).off("error", onEnd);
-      resolve();
+    const over = (how: "over" | "ended") => {
+      stdin.off("data", onData).off("end", onEnd);
+      stdin.pause();
+      resolve(how);
     };
+    stop = () => over("over");
     const onEnd = () => {
       if (rest.trim() !== "") hear(rest);
-      over();
+      over("ended");
     };
     stdin.setEncoding("utf8");
     stdin.on("data", onData).on("end", onEnd).on("error", onEnd);
   });
+  return { ended, stop: () => stop() };
 }

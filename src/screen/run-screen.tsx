@@ -4,8 +4,10 @@ import { KeyReader } from "./key-reader.ts";
 import { lineOf } from "./line-editor.ts";
 import { Painter } from "./painter.tsx";
 import { printable } from "./printable.ts";
-import type { ScreenHost, ScreenIo } from "./screen-host.ts";
+import type { FaceEnd, ScreenHost, ScreenIo } from "./screen-host.ts";
 
+/** A terminal gets so long to take the last page and the lines that stay on it, ms. */
+const LEAVE_MS = 400;
 /** An Escape that nothing follows within this is the key itself, ms. */
 const ESCAPE_MS = 50;
 
@@ -14,18 +16,20 @@ type ScreenOptions = {
   rehearsal?: boolean;
   /** Steps between two looks, ms; a second in step with the kitchen's where nothing is said. */
   everyMs?: number;
-  /** Ends the screen from outside. */
+  /** Ends the screen from outside; as lost, where that is what it resolves with. */
   ended?: Promise<unknown>;
 };
 
-/** Shows the kitchen until the person closes it; the terminal is as before when it resolves. */
+/**
+ * Shows the kitchen until the person closes it or the terminal is gone; the terminal, where it
+ * takes anything, is as before when it resolves.
+ */
 export async function runScreen(
   host: ScreenHost,
   io: ScreenIo,
   options: ScreenOptions = {},
-): Promise<void> {
-  const screen = new Screen(host, io, options);
-  await screen.run();
+): Promise<FaceEnd> {
+  return new Screen(host, io, options).run();
 }
 
 class Screen {
@@ -39,7 +43,7 @@ class Screen {
   private ticking: NodeJS.Timeout | undefined;
   private escaping: NodeJS.Timeout | undefined;
   private stopped = false;
-  private end: () => void = () => {};
+  private end: (how: FaceEnd) => void = () => {};
 
   constructor(host: ScreenHost, io: ScreenIo, options: ScreenOptions) {
     this.host = host;
@@ -57,29 +61,34 @@ class Screen {
     });
   }
 
-  async run(): Promise<void> {
-    const ended = new Promise<void>((resolve) => {
+  async run(): Promise<FaceEnd> {
+    const ended = new Promise<FaceEnd>((resolve) => {
       this.end = resolve;
     });
+    void this.options.ended?.then((how) => this.end(how === "lost" ? "lost" : "closed"));
     const stopWatching = this.watch();
+    let how: FaceEnd = "closed";
     try {
-      await Promise.race([ended, ...(this.options.ended ? [this.options.ended] : [])]);
+      how = await ended;
     } finally {
       clearTimeout(this.ticking);
       clearTimeout(this.escaping);
       stopWatching();
       this.painter.close();
-      for (const line of this.host.farewell()) {
-        this.painter.terminal.write(`${printable(line)}\n`);
-      }
     }
+    if (how === "lost") return how;
+    for (const line of this.host.farewell()) {
+      this.painter.terminal.write(`${printable(line)}\n`);
+    }
+    await this.io.outlet.drained(LEAVE_MS);
+    return how;
   }
 
   /** Opens the page and follows keys, window and kitchen; the function returned lets them go. */
   private watch(): () => void {
     const { stdin, stdout } = this.io;
     const onData = (chunk: string | Buffer) => this.keys(String(chunk));
-    const onEnd = () => this.end();
+    const onEnd = () => this.end("lost");
     const onResize = () => this.paint();
     const onContinue = () => this.continued();
     this.painter.open();
@@ -88,7 +97,8 @@ class Screen {
     stdin.setEncoding("utf8");
     stdin.on("data", onData).on("end", onEnd).on("error", onEnd);
     stdin.resume();
-    stdout.on("resize", onResize).on("error", onEnd);
+    stdout.on("resize", onResize);
+    this.io.outlet.onLost(onEnd);
     process.on("SIGCONT", onContinue);
     this.tick();
     return () => {
@@ -101,19 +111,19 @@ class Screen {
   }
 
   private say(words: string): void {
-    if (this.options.rehearsal && words === "q") this.end();
+    if (this.options.rehearsal && words === "q") this.end("closed");
     else this.host.hear(words);
   }
 
   private paint(): void {
-    if (this.host.left()) this.end();
+    if (this.host.left()) this.end("closed");
     if (this.stopped) return;
     const { editor } = this.input;
     const view = this.host.view({
       input: { text: lineOf(editor), cursor: editor.cursor },
       ...(this.hint === undefined ? {} : { hint: this.hint }),
     });
-    this.painter.paint(view);
+    this.painter.paint(view, () => this.paint());
   }
 
   /** Once a second, in step with the kitchen's own seconds. */
@@ -143,7 +153,7 @@ class Screen {
   private interrupt(): void {
     const list = this.host.running();
     if (list.length === 0 || this.hint !== undefined || this.options.rehearsal) {
-      this.end();
+      this.end("closed");
       return;
     }
     const more = list.length > 1 ? ` and ${list.length - 1} more` : "";
@@ -152,6 +162,11 @@ class Screen {
 
   private async suspend(): Promise<void> {
     if (this.stopped) return;
+    const needed = this.host.needed();
+    if (needed !== undefined) {
+      this.hint = `Not stopped: ${needed}, and a stopped program keeps no clock.`;
+      return;
+    }
     this.painter.forget();
     this.stopped = true;
     await this.painter.terminal.stop();

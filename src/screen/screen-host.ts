@@ -1,5 +1,6 @@
 /** What the screen and the plain lines need of the kitchen they show. */
 import type { LabelledKey, Line, ScreenParts, View } from "../ports/view.ts";
+import type { Outlet } from "./outlet.ts";
 
 export type ScreenHost = {
   /** The conversation, the oldest first; it grows at its end. */
@@ -16,6 +17,8 @@ export type ScreenHost = {
   timeOf(wallMs: number): string;
   /** What runs, each in a few words; empty in an empty kitchen. */
   running(): string[];
+  /** Names what may not be left alone, so that the program is not stopped; else undefined. */
+  needed(): string | undefined;
   /** The lines left in the terminal after closing. */
   farewell(): string[];
   /** True once somebody asked to leave. */
@@ -26,4 +29,12 @@ export type ScreenHost = {
   press(): void;
 };
 
-export type ScreenIo = { stdin: NodeJS.ReadStream; stdout: NodeJS.WriteStream };
+/** The terminal: its keys, its size, and where what is drawn goes. */
+export type ScreenIo = {
+  stdin: NodeJS.ReadStream & { fd?: number };
+  stdout: NodeJS.WriteStream;
+  outlet: Outlet;
+};
+
+/** How a face ended: a person closed it, or its terminal is gone. */
+export type FaceEnd = "closed" | "lost";

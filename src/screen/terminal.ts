@@ -7,7 +7,8 @@ import type { ScreenIo } from "./screen-host.ts";
 /** Own page, pastes marked as such, cursor at the top. */
 const ENTER = "\u001b[?1049h\u001b[?2004h\u001b[H";
 const LEAVE = "\u001b[?2004l\u001b[?1049l\u001b[?25h";
-const WIPE = "\u001b[H\u001b[J";
+/** Ends whatever sequence was cut, and clears the page. */
+const WIPE = "\u001b\\\u001b[0m\u001b[H\u001b[J";
 /** How long a stop may take to come before it is known that nobody stops us, ms. */
 const STOP_WAIT_MS = 200;
 
@@ -84,8 +85,6 @@ export class Terminal {
   }
 
   write(text: string): void {
-    const { stdout } = this.io;
-    if (stdout.destroyed || stdout.writableEnded) return;
-    stdout.write(text);
+    this.io.outlet.write(text);
   }
 }

@@ -1,4 +1,5 @@
 /** A kitchen, real or made up, as the screen and the plain lines see it. */
+import { waitedFor } from "../kitchen/watched.ts";
 import type { Line } from "../ports/view.ts";
 import type { ScreenHost } from "../screen/screen-host.ts";
 import type { Session } from "./session.ts";
@@ -40,6 +41,7 @@ export function screenHost(
     labelledKeys: () => labelledKeys(state(), now()),
     timeOf: (wallMs) => timeText(wallMs, state().zone),
     running: () => running(state(), now()),
+    needed: () => waitedFor(state()),
     farewell: () => farewell(state(), now(), kitchen.session.notRecorded),
     left: () => kitchen.session.left,
     hear: (words) => void kitchen.session.hear(words),

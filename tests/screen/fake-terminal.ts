@@ -1,6 +1,7 @@
 /** A terminal for tests: what a program writes, as the person in front of it would see it. */
 import { EventEmitter } from "node:events";
 import xterm from "@xterm/headless";
+import { streamOutlet } from "../../src/screen/outlet.ts";
 
 export class FakeTerminal {
   readonly stdin: FakeStdin;
@@ -23,7 +24,13 @@ export class FakeTerminal {
     return {
       stdin: this.stdin as unknown as NodeJS.ReadStream,
       stdout: this.stdout as unknown as NodeJS.WriteStream,
+      outlet: streamOutlet(this.stdout as unknown as NodeJS.WritableStream),
     };
+  }
+
+  /** From now on the terminal takes nothing; without `on` it takes all that was sent meanwhile. */
+  stall(on = true): void {
+    this.stdout.stall(on);
   }
 
   /** Everything sent so far. */
@@ -101,6 +108,7 @@ class FakeStdout extends EventEmitter {
   columns: number;
   rows: number;
   private readonly take: (text: string) => void;
+  private held: (() => void)[] | undefined;
   constructor(columns: number, rows: number, take: (text: string) => void) {
     super();
     this.columns = columns;
@@ -108,8 +116,17 @@ class FakeStdout extends EventEmitter {
     this.take = take;
   }
   write(text: string, done?: () => void): boolean {
-    this.take(text);
-    done?.();
+    const taken = () => {
+      this.take(text);
+      done?.();
+    };
+    if (this.held) this.held.push(taken);
+    else taken();
     return true;
+  }
+  stall(on: boolean): void {
+    const held = this.held ?? [];
+    this.held = on ? held : undefined;
+    if (!on) for (const taken of held) taken();
   }
 }

@@ -1,19 +1,21 @@
 import { EventEmitter } from "node:events";
 import { describe, expect, it } from "vitest";
+import { streamOutlet } from "../../src/screen/outlet.ts";
 import { runPlain } from "../../src/screen/plain.ts";
 import { madeUp } from "./made-up-screen.ts";
 
 function pipes(isTTY: boolean) {
-  const stdin = Object.assign(new EventEmitter(), { isTTY, setEncoding() {} });
+  const stdin = Object.assign(new EventEmitter(), { isTTY, setEncoding() {}, pause() {} });
   let text = "";
-  const stdout = {
-    write(more: string) {
+  const outlet = streamOutlet({
+    write(more: string, done: () => void) {
       text += more;
+      done();
       return true;
     },
-  };
+  } as never);
   return {
-    io: { stdin, stdout } as never,
+    io: { stdin, outlet } as never,
     send: (chunk: string) => stdin.emit("data", chunk),
     end: () => stdin.emit("end"),
     lines: () => text.split("\n").filter(Boolean),

@@ -16,7 +16,7 @@ const SIZES = [
 /** A clear of the whole screen or of what was scrolled out. */
 const CLEARS = /\u001b\[[23]J|\u001bc/;
 
-let open: { terminal: FakeTerminal; end: Promise<void> } | undefined;
+let open: { terminal: FakeTerminal; end: Promise<unknown> } | undefined;
 
 function show(made: MadeUp, columns: number, rows: number): FakeTerminal {
   const terminal = new FakeTerminal(columns, rows);
@@ -138,6 +138,45 @@ describe("the kitchen screen", () => {
     expect(terminal.writes.length).toBe(count + 1);
     // One line more of the conversation does not send the whole screen again.
     expect(terminal.writes.at(-1)?.length).toBeLessThan(1500);
+  });
+
+  it("has one frame under way in a terminal that takes none, and then draws all anew", async () => {
+    const made = await madeUp();
+    const terminal = show(made, 80, 24);
+    const before = terminal.writes.length;
+    terminal.stall();
+    for (let at = 1; at <= 20; at++) {
+      made.kitchen.session.hear(`note: crock ${at}`);
+      made.changed();
+      terminal.type("\u000c");
+    }
+    expect(made.kitchen.lines.filter(({ text }) => text.includes("crock 20")).length).toBe(1);
+    await settled(300);
+    terminal.stall(false);
+    const sent = terminal.writes.slice(before);
+    expect(sent.length).toBeLessThanOrEqual(3);
+    // What was cut is ended, the page is cleared, and the newest frame is a whole one.
+    expect(sent.at(-2)).toMatch(/^\u001b\\.*\u001b\[J$/);
+    expect(sent.at(-1)?.split("\u001b[K").length).toBeGreaterThan(23);
+    expect(await terminal.text()).toContain("crock 20");
+    expect(sent.join("")).not.toContain("crock 10\u001b");
+  });
+
+  it("is not stopped while something must be kept", async () => {
+    const made = await madeUp();
+    const terminal = show(made, 80, 24);
+    terminal.type("timer for 9 minutes\r");
+    terminal.type("\u001a");
+    expect(await terminal.text()).toContain("Not stopped: the 9 minute timer runs");
+    expect(await terminal.ownPage()).toBe(true);
+  });
+
+  it("ends as lost where its terminal is gone", async () => {
+    const terminal = show(await madeUp(), 80, 24);
+    terminal.stdin.emit("end");
+    expect(await open?.end).toBe("lost");
+    open = undefined;
+    expect(await terminal.text()).not.toContain("Brinebell is closed");
   });
 
   it("puts the cursor where the next letter comes", async () => {

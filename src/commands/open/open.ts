@@ -1,6 +1,8 @@
 /** `brinebell`: opens the kitchen on the screen or as lines, or talks to one that is open. */
 
 import { createInterface } from "node:readline";
+import { waitedFor } from "../../kitchen/watched.ts";
+import { outletOf } from "../../screen/outlet.ts";
 import { type LiveKitchen, openLiveKitchen } from "../../session/live-kitchen.ts";
 import { screenHost } from "../../session/screen-host.ts";
 import { type TellReply, tell } from "../../session/tell/tell-client.ts";
@@ -12,6 +14,10 @@ import type { Machine } from "../machine.ts";
 /** A kitchen of the same moment is given so long to listen: three seconds in all. */
 const TELL_TRIES = 20;
 const TELL_AGAIN_MS = 150;
+/** Where nobody can continue a stopped program the stop never comes; known after so long, ms. */
+const STOP_WAIT_MS = 200;
+/** A terminal gets so long to take why the program ends, ms. */
+const LAST_WORD_MS = 300;
 
 export async function openCommand(
   args: string[],
@@ -22,16 +28,18 @@ export async function openCommand(
   const options = parsed.value;
   const [word] = options.words;
   if (word !== undefined) return failed(2, `there is no command ${JSON.stringify(word)}`);
-  const terminal = process.stdin.isTTY && process.stdout.isTTY && process.env.TERM !== "dumb";
-  const plain = isOn(options, "plain") || !terminal;
+  const { stdin, stdout } = process;
+  const terminal = Boolean(stdin.isTTY && stdout.isTTY);
+  const plain = isOn(options, "plain") || !terminal || process.env.TERM === "dumb";
   // The screen loads while the recipes and the journal are read.
   const screen = plain ? undefined : import("../../screen/run-screen.tsx");
+  const outlet = outletOf(stdout);
   const opened = await openLiveKitchen({
     folder: machine.folder,
     library: await machine.library(),
     version: machine.version,
     ring: (text) => {
-      if (process.stdout.isTTY) process.stdout.write(text);
+      if (stdout.isTTY && !outlet.waiting) outlet.write(text);
     },
     speaks: !isOn(options, "silent"),
   });
@@ -44,22 +52,28 @@ export async function openCommand(
   const probe =
     probePath === undefined
       ? undefined
-      : (await import("../../session/probe/start-probe.ts")).startProbe(
-          kitchen,
-          probePath,
-          process.stdin,
-        );
+      : (await import("../../session/probe/start-probe.ts")).startProbe(kitchen, probePath, stdin);
   const close = closer(kitchen, () => probe?.stop());
-  catchSignals(close);
+  const ended = catchSignals(close, terminal);
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
   const host = screenHost(kitchen);
-  const io = { stdin: probe?.words ?? process.stdin, stdout: process.stdout };
-  if (screen) await (await screen).runScreen(host, io);
-  else await (await import("../../screen/plain.ts")).runPlain(host, io);
+  const io = { stdin: probe?.words ?? stdin, stdout, outlet };
+  refuseStops(kitchen);
+  const show = screen ? (await screen).runScreen : (await import("../../screen/plain.ts")).runPlain;
+  const face = await show(host, io, { ended });
   await stopListening?.();
   await close();
+  if (face === "lost" && !terminal) return outlet.lostBy === "EPIPE" ? 0 : 3;
   if (!kitchen.session.notRecorded) return 0;
-  return failed(3, `${machine.folder}: what was said here is not all recorded`);
+  await complain(`${machine.folder}: what was said here is not all recorded`);
+  return 3;
+}
+
+/** A last word to the terminal, which is not waited for. */
+async function complain(message: string): Promise<void> {
+  const outlet = outletOf(process.stderr);
+  outlet.write(`brinebell: ${message}\n`);
+  if (process.stderr.isTTY) await outlet.drained(LAST_WORD_MS);
 }
 
 /** Listens to the microphone, or with `--sound FILE` to raw sound from a file or a pipe. */
@@ -88,33 +102,47 @@ function closer(kitchen: LiveKitchen, before: () => void): () => Promise<void> {
 }
 
 /**
- * The terminal going away, or being asked to end (Ctrl-C where lines are typed), closes the log in
- * order.
+ * Being asked to end (Ctrl-C where lines are typed) closes the log in order; the promise resolves
+ * where the terminal was hung up.
  */
-function catchSignals(close: () => Promise<void>): void {
-  for (const [signal, status] of [
-    ["SIGINT", 130],
-    ["SIGTERM", 143],
-    ["SIGHUP", 129],
-  ] as const) {
-    process.on(signal, () => {
-      void close().finally(() => process.exit(status));
-    });
-  }
+function catchSignals(close: () => Promise<void>, terminal: boolean): Promise<"lost"> {
+  const closeAnd = (status: number) => void close().finally(() => process.exit(status));
+  process.on("SIGINT", () => closeAnd(130));
+  process.on("SIGTERM", () => closeAnd(143));
   // A fault of ours ends the program in order: no clock is lost, and nothing is guessed at.
   for (const fault of ["uncaughtException", "unhandledRejection"] as const) {
     process.on(fault, (error: unknown) => {
       const reason = error instanceof Error ? error.message : String(error);
-      process.stderr.write(`brinebell: it broke (${reason}); open it again, the clocks are kept\n`);
-      void close().finally(() => process.exit(1));
+      void complain(`it broke (${reason}); open it again, the clocks are kept`);
+      closeAnd(1);
     });
   }
-  // A terminal that is gone cannot be written to; the log still can.
-  for (const stream of [process.stdout, process.stderr]) {
-    stream.on("error", () => {
-      void close().finally(() => process.exit(0));
+  // What cannot be written to is noticed where it is written.
+  for (const stream of [process.stdout, process.stderr]) stream.on("error", () => {});
+  return new Promise((resolve) => {
+    process.on("SIGHUP", () => (terminal ? resolve("lost") : closeAnd(129)));
+  });
+}
+
+/** Nobody stops (Ctrl-Z) a program that keeps a clock: a stopped one rings nothing. */
+function refuseStops(kitchen: LiveKitchen): void {
+  if (process.platform === "win32") return;
+  const onStop = () => {
+    const needed = waitedFor(kitchen.session.state);
+    if (needed !== undefined) {
+      kitchen.session.notice(`Not stopped: ${needed}, and a stopped program keeps no clock.`);
+      return;
+    }
+    process.off("SIGTSTP", onStop);
+    const again = () => void process.on("SIGTSTP", onStop);
+    const late = setTimeout(again, STOP_WAIT_MS);
+    process.once("SIGCONT", () => {
+      clearTimeout(late);
+      if (process.listenerCount("SIGTSTP") === 0) again();
     });
-  }
+    process.kill(process.pid, "SIGTSTP");
+  };
+  process.on("SIGTSTP", onStop);
 }
 
 /** A kitchen that was opened at the same moment may not listen to others yet. */

@@ -2,6 +2,7 @@
 import { existsSync } from "node:fs";
 import { takeLock } from "../../journal/lock.ts";
 import { realDisk } from "../../journal/real-disk.ts";
+import { outletOf } from "../../screen/outlet.ts";
 import { readKitchen } from "../../session/reading/read-kitchen.ts";
 import type { RehearsalParts } from "../../session/rehearsal/rehearse.ts";
 import { realClock } from "../../session/time/real-clock.ts";
@@ -51,7 +52,7 @@ async function onScreen(wish: RehearseWish): Promise<CommandResult | number> {
         },
       };
     },
-    { stdin: process.stdin, stdout: process.stdout },
+    { stdin: process.stdin, stdout: process.stdout, outlet: outletOf(process.stdout) },
     wish.speed === 0 ? undefined : wish.speed,
   );
   return trouble === undefined ? 0 : failed(1, `rehearse: ${trouble}`);

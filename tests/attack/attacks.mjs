@@ -1,0 +1,6 @@
+/** All attacks, by name. */
+import { stalledTerminal } from "./stalled-terminal.mjs";
+
+export const ATTACKS = {
+  "stalled-terminal": stalledTerminal,
+};
