@@ -1,6 +1,7 @@
 /** What somebody has to watch. */
-import { ownerName, timerName } from "./names.ts";
+
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
+import { ownerName, timerName } from "./spoken-names.ts";
 import { rulesOf } from "./stages/kinds.ts";
 import type { StageRun, State } from "./state.ts";
 

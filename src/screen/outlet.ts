@@ -146,7 +146,7 @@ class StreamOutlet extends Waiting implements Outlet {
   }
 }
 
-/** The outlet of a standard stream: for a terminal one that never blocks, where the system has it. */
+/** The outlet of a standard stream: for a terminal one that never blocks, where there is one. */
 export function outletOf(stream: NodeJS.WriteStream & { fd?: number }): Outlet {
   const { fd } = stream;
   const terminal = process.platform !== "win32" && fd !== undefined && isatty(fd);

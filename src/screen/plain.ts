@@ -94,7 +94,7 @@ class Printer {
     else if (this.waiting.length === 1) this.outlet.whenFree(() => this.push());
   }
 
-  /** The last lines: a pipe gets all of them in its time, a terminal that takes nothing does not. */
+  /** The last lines: a pipe gets all of them in its time, a stalled terminal does not. */
   async finish(terminal: boolean): Promise<void> {
     this.push();
     if (terminal) await this.outlet.drained(LAST_LINES_MS);
