@@ -69,9 +69,10 @@ export async function stalledTerminal(tally) {
   }
   await tally.case("they ring as punctually", async () => {
     const [normal, stalled] = [late.false, late.true];
-    tally.note(
-      `p99 lateness of ${timers} timers: ${normal?.toFixed(1)} ms, stalled ${stalled?.toFixed(1)} ms`,
-    );
+
+    const text = `${normal?.toFixed(1)} ms, stalled ${stalled?.toFixed(1)} ms`;
+    tally.note(`p99 lateness of ${timers} timers: ${text}`);
+
     must(stalled - normal <= 25, `${stalled} ms against ${normal} ms`);
   });
   for (const [name, args, ends] of [
