@@ -23,10 +23,13 @@ export type {
   SpoilSign,
 } from "./facts/fields.ts";
 
-type EventType = FactType;
-export type Fact = {
+export type EventType = FactType;
+type FactByType = {
   [T in EventType]: { type: T } & FieldsOf<(typeof FACTS)[T]["fields"]>;
-}[EventType];
+};
+export type Fact = FactByType[EventType];
 export type KitchenEvent = Fact & Stamp;
+/** A fact of one kind and when it happened. */
+export type FactOf<T extends EventType> = FactByType[T] & { t: number };
 /** A fact and when it happened, before the session stamps it with its command. */
 export type DatedFact = Fact & { t: number };

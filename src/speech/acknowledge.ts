@@ -1,23 +1,23 @@
-import type { DatedFact, PlannedItem } from "../kitchen/events.ts";
-import { jarCounts, loadsOf } from "../kitchen/jars.ts";
-import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
+import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
+import { loadsOf } from "../kitchen/jars.ts";
+import { ownerOf, runOf } from "../kitchen/owners.ts";
 import { factorOf } from "../kitchen/questions/factor-questions.ts";
 import { batchName, timerName, upper } from "../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { disposalWords } from "../recipe/cautions.ts";
 import { countWords } from "../reckon/number-words.ts";
-import {
-  COOL_HOURS,
-  DIAL_OFF_PSI,
-  DISCARD_BOIL_MINUTES,
-  FREEZER_HEADSPACE_IN,
-  REPROCESS_WITHIN_HOURS,
-} from "../reckon/trade-numbers.ts";
+import { COOL_HOURS, DIAL_OFF_PSI } from "../reckon/trade-numbers.ts";
 import { altitudeSentence, doubtSentence, raisedSentence } from "./acknowledge-altitude.ts";
-import { guideSentence, openingSentence } from "./acknowledge-begin.ts";
-import { correctionSentence, warningSentence } from "./acknowledge-corrections.ts";
+import { changedSentence, guideSentence, openingSentence } from "./acknowledge-begin.ts";
+import { warningSentence, withdrawnSentence } from "./acknowledge-corrections.ts";
+import {
+  DISPOSED,
+  filledSentence,
+  loadedSentence,
+  nextJars,
+  sealSentence,
+} from "./acknowledge-jars.ts";
 import {
   at,
   coverSentence,
@@ -29,10 +29,146 @@ import {
   turnedOffSentence,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
-import { fillPart } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
-const DISCARD_BOIL = countWords(DISCARD_BOIL_MINUTES, "minute");
+const COLD = "Keep those jars in the refrigerator.";
+const LOGGED = "Good. That is in the log.";
+const REOPENED = "Then that answer no longer stands; the log says so.";
+const INTO_THE_LOG = "It goes in the log.";
+
+type Sentence<T extends EventType> = ((told: Told, fact: FactOf<T>) => string) | null;
+
+/** What is answered to each kind of fact; null where what follows from it says it all. */
+const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
+  // --- batches
+  "batch-begun": (told, { batch }) => openingSentence(told, batch),
+  "batch-changed": (told, { batch }) => changedSentence(told, batch),
+  "stage-begun": null,
+  "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),
+  "stage-skipped": () => "Left out. The log says so.",
+  held: ({ before }, { batch }) => `${nameIn(before, batch)} is held. Its clocks run on.`,
+  resumed: () => "Going on.",
+  abandoned: ({ before }, { batch }) => `${nameIn(before, batch)} is abandoned.`,
+  focused: ({ state }, { owner }) => (state.batches[owner] ? `${nameIn(state, owner)}.` : ""),
+  confirmed: (told, { held, batch, factor }) => (held ? "" : deniedSentence(told, batch, factor)),
+  "factor-reopened": () => REOPENED,
+  note: (_, { text }) => {
+    return text.startsWith("heard before the seal check")
+      ? `Noted. The seal check itself comes after ${countWords(COOL_HOURS.min, "hour")}.`
+      : "Noted.";
+  },
+  "ingredient-changed": (_, { detail }) => {
+    return `That is not the tested recipe. ${whyOf(detail)} ${COLD}`;
+  },
+  // --- signs
+  boil: (told, fact) => signSentence(told, fact.owner, fact),
+  "boil-lost": (told, { owner, stage }) => lostSentence(told, owner, stage),
+  cover: (told, { load, covered }) => coverSentence(told, load, covered),
+  "water-low": () => "Top up with boiling water, around the jars, not on them.",
+  steam: (told, fact) => signSentence(told, fact.load, fact),
+  "steam-lost": (told, { load }) => lostSentence(told, load, undefined),
+  pressure: (told, { load, psi }) => pressureSentence(told, load, psi),
+  rocking: (told, fact) => signSentence(told, fact.load, fact),
+  "pressure-lost": (told, { load }) => lostSentence(told, load, undefined),
+  temperature: (told, { owner, what, temperatureF }) => {
+    return temperatureSentence(told, owner, what, temperatureF);
+  },
+  probe: null,
+  vouched: (told, { load, held }) => vouchedSentence(told, load, held),
+  "heat-off": (told, { load }) => turnedOffSentence(told, load),
+  "end-reopened": () => REOPENED,
+  "end-answer": (_, { yes }) =>
+    yes ? LOGGED : "Then that load is not as tested; the log says so.",
+  heard: null,
+  "heard-settled": null,
+  // --- loads and jars
+  "load-opened": null,
+  "load-terms": (told, { raised, load }) => (raised ? raisedSentence(told, load) : ""),
+  loaded: (told, fact) => loadedSentence(told, fact),
+  unloaded: (_, { early }) => (early ? "Taken out early. That load is not as tested." : ""),
+  "jars-filled": (told, { batch, count }) => filledSentence(told, batch, count),
+  "all-filled": () => "All filled.",
+  "set-aside": ({ state }, { batch, count }) => {
+    const left = state.batches[batch]?.ready ?? 0;
+    return `${count} set aside for the refrigerator; ${left} to go in.`;
+  },
+  "jar-broken": (_, { count }) => {
+    return `${count} broken, written down. Throw its food and glass away.`;
+  },
+  "broken-inside": () => {
+    return (
+      "Leave it in there: do not open the canner before it has come down by itself. " +
+      "The rest go on. I ask how many broke when the jars are out."
+    );
+  },
+  sealed: (told, fact) => sealSentence(told, fact),
+  "seal-failed": (told, fact) => sealSentence(told, fact),
+  spoiled: ({ state }, { batch, sign }) => {
+    const food = state.batches[batch]?.recipe.class ?? "low-acid";
+    return `Written down as spoiled. ${disposalWords(food, sign === "bulged")}`;
+  },
+  disposed: (_, { what }) => DISPOSED[what],
+  // --- timers
+  "timer-set": (told, { timer: id }) => {
+    const timer = told.state.timers[id];
+    if (!timer) return "";
+    const length = durationWords(timer.minutes * MINUTE_MS);
+    return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
+  },
+  "timer-added": (told, { timer: id }) => {
+    const timer = told.state.timers[id];
+    return timer ? `${upper(timerName(timer))} now ends ${at(told, timer.endsAt)}.` : "";
+  },
+  "timer-cancelled": ({ state }, { timer: id }) => {
+    const timer = state.timers[id];
+    return timer ? `${upper(timerName(timer))} is off.` : "";
+  },
+  "warning-set": (told, fact) => warningSentence(told, fact),
+  "reminder-set": ({ state, now }, { wallMs, text }) => {
+    return `I'll remind you ${momentWords(wallMs, wallOf(state, now), state.zone)}: ${text}.`;
+  },
+  "reminder-cancelled": null,
+  // --- corrections
+  amended: (told, { t }) => `Corrected: ${at(told, t)}.`,
+  withdrawn: (told, { target }) => withdrawnSentence(told, target),
+  // --- the shelf
+  tasted: () => "Tasting noted.",
+  preferred: () => "Tasting noted.",
+  "jar-opened": () => "Taken off the shelf. Enjoy it.",
+  "jars-moved": (_, { place }) => `Noted: in the ${place}.`,
+  "seed-saved": (_, { seed }) => `Seed lot ${seed} noted.`,
+  germination: () => "Germination noted.",
+  // --- the session
+  opened: null,
+  closed: null,
+  gap: null,
+  "clock-set": null,
+  "log-failed": null,
+  "line-sealed": null,
+  "line-settled": (_, { held }) => {
+    return held ? LOGGED : "Then what it touches is not as tested; the log says so.";
+  },
+  due: null,
+  asked: null,
+  "left-open": () => "Then that stays open.",
+  acknowledged: null,
+  hushed: ({ now }, { until }) => {
+    const quiet = until === null ? "Quiet" : `Quiet for ${durationWords(until - now)}`;
+    return `${quiet}, but for alarms that guard a process.`;
+  },
+  unhushed: () => "Speaking again.",
+  // --- the kitchen
+  "kitchen-set": (told, { altitudeFt }) => {
+    return altitudeFt === undefined ? "Changed." : altitudeSentence(told, altitudeFt);
+  },
+  "name-settled": null,
+  "guide-compared": (_, { row, assumed }) => guideSentence(row, assumed === true),
+  "gauge-set": (_, { gauge }) => gaugeSentence(gauge),
+  "altitude-doubt": (told, fact) => doubtSentence(told, fact),
+  "altitude-then": null,
+  "day-planned": (told, { items }) => plannedSentence(told, items),
+  "day-plan-dropped": () => "The plan is dropped. What has begun goes on.",
+};
 
 /** The answer to what was written down; empty where the prompts that follow say it all. */
 export function acknowledgement(
@@ -46,209 +182,28 @@ export function acknowledgement(
   const uncovered = facts.some((fact) => fact.type === "cover");
   for (const fact of facts) {
     if (uncovered && fact.type === "water-low") continue;
-    const sentence = factSentence({ state, before, now }, fact);
+    const sentence = factSentence({ state, before, now }, fact.type, fact);
     if (sentence && !sentences.includes(sentence)) sentences.push(sentence);
   }
   return sentences.join(" ");
 }
 
-function factSentence(told: Told, fact: DatedFact): string {
-  const { state, before } = told;
-  switch (fact.type) {
-    case "batch-begun":
-      return openingSentence(told, fact.batch);
-    case "stage-done":
-      return stageDone(told, fact.owner, fact.stage);
-    case "boil":
-    case "rocking":
-    case "steam":
-      return signSentence(told, "load" in fact ? fact.load : fact.owner, fact);
-    case "pressure":
-      return pressureSentence(told, fact.load, fact.psi);
-    case "heat-off":
-      return turnedOffSentence(told, fact.load);
-    case "boil-lost":
-    case "pressure-lost":
-    case "steam-lost":
-      return lostSentence(
-        told,
-        "load" in fact ? fact.load : fact.owner,
-        "stage" in fact ? fact.stage : undefined,
-      );
-    case "temperature":
-      return temperatureSentence(told, fact.owner, fact.what, fact.temperatureF);
-    case "cover":
-      return coverSentence(told, fact.load, fact.covered);
-    case "vouched":
-      return vouchedSentence(told, fact.load, fact.held);
-    case "end-answer":
-      return fact.yes
-        ? "Good. That is in the log."
-        : "Then that load is not as tested; the log says so.";
-    case "water-low":
-      return "Top up with boiling water, around the jars, not on them.";
-    case "held":
-      return `${upper(batchName(before.batches[fact.batch] as never))} is held. Its clocks run on.`;
-    case "resumed":
-      return "Going on.";
-    case "abandoned":
-      return `${upper(batchName(before.batches[fact.batch] as never))} is abandoned.`;
-    case "focused": {
-      const batch = state.batches[fact.owner];
-      return batch ? `${upper(batchName(batch))}.` : "";
-    }
-    case "withdrawn":
-    case "batch-changed":
-    case "stage-skipped":
-    case "amended":
-      return correctionSentence(told, fact);
-    case "note":
-      return fact.text.startsWith("heard before the seal check")
-        ? `Noted. The seal check itself comes after ${countWords(COOL_HOURS.min, "hour")}.`
-        : "Noted.";
-    default:
-      return otherSentence(told, fact);
-  }
+function factSentence<T extends EventType>(told: Told, type: T, fact: FactOf<T>): string {
+  return SENTENCES[type]?.(told, fact) ?? "";
 }
 
-function otherSentence(told: Told, fact: DatedFact): string {
-  const of = [jarSentence, timerSentence, doubtedSentence].map((sentence) => sentence(told, fact));
-  return of.find((one) => one !== undefined) ?? kitchenSentence(told, fact);
+function nameIn({ batches }: State, id: string): string {
+  const batch = batches[id];
+  return batch ? upper(batchName(batch)) : id;
 }
 
-/** What is answered to a report about jars; undefined where it is about something else. */
-function jarSentence(told: Told, fact: DatedFact): string | undefined {
-  switch (fact.type) {
-    case "jars-filled":
-      return filledSentence(told, fact.batch, fact.count);
-    case "all-filled":
-      return "All filled.";
-    case "set-aside": {
-      const left = told.state.batches[fact.batch]?.ready ?? 0;
-      return `${fact.count} set aside for the refrigerator; ${left} to go in.`;
-    }
-    case "spoiled": {
-      const food = told.state.batches[fact.batch]?.recipe.class ?? "low-acid";
-      return `Written down as spoiled. ${disposalWords(food, fact.sign === "bulged")}`;
-    }
-    case "jar-broken":
-      return `${fact.count} broken, written down. Throw its food and glass away.`;
-    case "broken-inside":
-      return (
-        "Leave it in there: do not open the canner before it has come down by itself. " +
-        "The rest go on. I ask how many broke when the jars are out."
-      );
-    case "loaded":
-      return loadedSentence(told, fact);
-    case "unloaded":
-      return fact.early ? "Taken out early. That load is not as tested." : "";
-    case "sealed":
-    case "seal-failed":
-      return sealSentence(told, fact);
-    case "disposed":
-      return disposedSentence(fact.what);
-    default:
-      return undefined;
+function gaugeSentence({ kind, untestedSeason, readsHighPsi }: GaugeRecord): string {
+  if (kind === "weighted") return "A weighted gauge.";
+  if (untestedSeason !== undefined) {
+    return `An untested dial may read wrong: have it tested before you trust it. ${INTO_THE_LOG}`;
   }
-}
-
-/** What is answered about timers and reminders; undefined where it is about something else. */
-function timerSentence(told: Told, fact: DatedFact): string | undefined {
-  const { state } = told;
-  switch (fact.type) {
-    case "timer-set": {
-      const timer = state.timers[fact.timer];
-      if (!timer) return "";
-      const length = durationWords(timer.minutes * MINUTE_MS);
-      return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
-    }
-    case "warning-set":
-      return warningSentence(told, fact);
-    case "timer-added": {
-      const timer = state.timers[fact.timer];
-      return timer ? `${upper(timerName(timer))} now ends ${at(told, timer.endsAt)}.` : "";
-    }
-    case "timer-cancelled": {
-      const timer = state.timers[fact.timer];
-      return timer ? `${upper(timerName(timer))} is off.` : "";
-    }
-    case "reminder-set": {
-      const when = momentWords(fact.wallMs, wallOf(state, told.now), state.zone);
-      return `I'll remind you ${when}: ${fact.text}.`;
-    }
-    default:
-      return undefined;
-  }
-}
-
-/** What is answered where something is denied, taken back or left open. */
-function doubtedSentence(told: Told, fact: DatedFact): string | undefined {
-  switch (fact.type) {
-    case "confirmed":
-      return fact.held ? "" : deniedSentence(told, fact.batch, fact.factor);
-    case "factor-reopened":
-    case "end-reopened":
-      return "Then that answer no longer stands; the log says so.";
-    case "ingredient-changed":
-      return `That is not the tested recipe. ${whyOf(fact.detail)} ${COLD}`;
-    case "left-open":
-      return "Then that stays open.";
-    default:
-      return undefined;
-  }
-}
-
-function kitchenSentence(told: Told, fact: DatedFact): string {
-  switch (fact.type) {
-    case "kitchen-set":
-      return fact.altitudeFt === undefined ? "Changed." : altitudeSentence(told, fact.altitudeFt);
-    case "line-settled":
-      return fact.held
-        ? "Good. That is in the log."
-        : "Then what it touches is not as tested; the log says so.";
-    case "load-terms":
-      return fact.raised ? raisedSentence(told, fact.load) : "";
-    case "guide-compared":
-      return guideSentence(fact.row, fact.assumed === true);
-    case "gauge-set":
-      if (fact.gauge.kind === "weighted") return "A weighted gauge.";
-      if (fact.gauge.untestedSeason !== undefined) {
-        return (
-          "An untested dial may read wrong: have it tested before you trust it. " +
-          "It goes in the log."
-        );
-      }
-      if (fact.gauge.readsHighPsi === undefined) return "";
-      if (Math.abs(fact.gauge.readsHighPsi) > DIAL_OFF_PSI) return "";
-      return fact.gauge.readsHighPsi > 0
-        ? `It reads ${fact.gauge.readsHighPsi} high; I add that to the mark.`
-        : "Good.";
-    case "hushed":
-      return fact.until === null
-        ? "Quiet, but for alarms that guard a process."
-        : `Quiet for ${durationWords(fact.until - told.now)}, but for alarms that guard a process.`;
-    case "day-planned":
-      return plannedSentence(told, fact.items);
-    case "day-plan-dropped":
-      return "The plan is dropped. What has begun goes on.";
-    case "unhushed":
-      return "Speaking again.";
-    case "altitude-doubt":
-      return doubtSentence(told, fact);
-    case "tasted":
-    case "preferred":
-      return "Tasting noted.";
-    case "jars-moved":
-      return `Noted: in the ${fact.place}.`;
-    case "seed-saved":
-      return `Seed lot ${fact.seed} noted.`;
-    case "germination":
-      return "Germination noted.";
-    case "jar-opened":
-      return "Taken off the shelf. Enjoy it.";
-    default:
-      return "";
-  }
+  if (readsHighPsi === undefined || Math.abs(readsHighPsi) > DIAL_OFF_PSI) return "";
+  return readsHighPsi > 0 ? `It reads ${readsHighPsi} high; I add that to the mark.` : "Good.";
 }
 
 /** A factor that does not hold: what to do now, by where the jars are. */
@@ -265,8 +220,6 @@ function whyOf(detail: string): string {
   return detail.slice(detail.indexOf(":") + 2);
 }
 
-const COLD = "Keep those jars in the refrigerator.";
-
 function plannedSentence(told: Told, items: readonly PlannedItem[]): string {
   const next = items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
   const first = next ? ` The ${next.title} ${beginWords(told, next.beginAt)}.` : "";
@@ -275,19 +228,6 @@ function plannedSentence(told: Told, items: readonly PlannedItem[]): string {
 
 function beginWords(told: Told, t: number): string {
   return t <= told.now + MINUTE_MS ? "begin now" : `begin ${at(told, t)}`;
-}
-
-/** A canner that is ready again while its batch is still being filled. */
-function nextJars(told: Told, loadId: string): string {
-  const load = told.state.loads[loadId];
-  const batch = load && told.state.batches[load.batch];
-  const fill = batch && runOfRole(batch, "filling");
-  if (!batch || fill?.state !== "running" || batch.filled === 0 || batch.ready > 0) return "";
-  const left = (batch.expectedJars ?? 0) - batch.filled;
-  const about = left > 0 ? `, about ${left} more` : "";
-  const part = fillPart(told.state, batch, left);
-  const next = `Ready for the next jars of ${batchName(batch)}${about}.`;
-  return `${next}${part} Tell me how many you fill.`;
 }
 
 function stageDone(told: Told, ownerId: string, stage: string): string {
@@ -310,70 +250,4 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
     return `${long}, longer than it should. The log says so.`;
   }
   return "";
-}
-
-function filledSentence(told: Told, batchId: string, count: number): string {
-  const batch = told.state.batches[batchId];
-  if (!batch) return "";
-  const size = batch.jar ? ` ${batch.jar}${count === 1 ? "" : "s"}` : "";
-  const more =
-    batch.allFilled || !batch.option
-      ? ""
-      : " That is a full load; the rest waits for the next one.";
-  return `${count}${size}.${more}`;
-}
-
-function loadedSentence(told: Told, fact: Extract<DatedFact, { type: "loaded" }>): string {
-  const load = told.state.loads[fact.load];
-  if (!load) return "";
-  const parts = fact.parts.map((part) => {
-    const batch = told.state.batches[part.batch];
-    return `${part.jars} of ${batch ? batchName(batch) : part.batch}`;
-  });
-  const left = fact.parts.reduce((n, part) => n + (told.state.batches[part.batch]?.ready ?? 0), 0);
-  const rest =
-    left > 0
-      ? ` ${left} left for the next load: keep them in the refrigerator or fill them later.`
-      : "";
-  const terms = load.terms;
-  const pounds = terms?.pressurePsi ? ` at ${gaugeTargetPsi(load)} pounds` : "";
-  const time = terms
-    ? ` The tested time here is ${durationWords(terms.minutes * MINUTE_MS)}${pounds}.`
-    : "";
-  return `${parts.join(" and ")} in the canner.${rest}${time}`;
-}
-
-function sealSentence(
-  told: Told,
-  fact: Extract<DatedFact, { type: "sealed" | "seal-failed" }>,
-): string {
-  const batch = told.state.batches[fact.batch];
-  const load = told.state.loads[fact.load];
-  if (!batch || !load) return "";
-  const { sealed, failed } = jarCounts(told.state, batch);
-  if (load.state === "complete")
-    return `${upper(batchName(batch))}: ${sealed} sealed, ${failed} not.`;
-  return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
-}
-
-function disposedSentence(what: string): string {
-  switch (what) {
-    case "reprocess":
-      return (
-        `Within ${REPROCESS_WITHIN_HOURS} hours: empty the jars, ` +
-        "bring the food back to a boil, clean hot jars, " +
-        "new lids, and the whole hot-pack time."
-      );
-    case "refrigerate":
-      return "Into the refrigerator, and eat within several days.";
-    case "freeze":
-      return `Into the freezer, with ${FREEZER_HEADSPACE_IN} inches of headspace.`;
-    case "discard":
-      return (
-        "Throw it out untasted. Low-acid food and tomatoes: " +
-        `boil ${DISCARD_BOIL} under water first.`
-      );
-    default:
-      return "";
-  }
 }

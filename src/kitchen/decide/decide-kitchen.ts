@@ -1,4 +1,5 @@
 /** Deciding on the kitchen itself, timers and reminders, notes, quiet, and what is eaten. */
+import type { Intent, SlotsOf } from "../command.ts";
 import { jarCounts } from "../jars.ts";
 import { batchesOf, namesOnlySort, timersOf } from "../meant.ts";
 import { batchName, timerName, upper } from "../spoken-names.ts";
@@ -148,12 +149,12 @@ export function decideAcknowledge({ state, now, lastAlarm }: Present): Decision 
   return done({ type: "acknowledged", keys: [key], t: now });
 }
 
-/** What is told of jars on the shelf. */
-type OfTheShelf = "opened" | "taste" | "prefer" | "place";
+/** What may be said of a batch. */
+type OfABatch = { [I in Intent]: "target" extends keyof SlotsOf[I] ? I : never }[Intent];
 
 /** A finished or running batch by name, asked for where several match that pass the test. */
 export function shelved(
-  deciding: Deciding<OfTheShelf>,
+  deciding: Deciding<OfABatch>,
   test: (batch: Batch) => boolean = () => true,
 ): Batch | Decision {
   const { state, wish } = deciding;

@@ -1,0 +1,85 @@
+/** What is answered to reports about jars: filled, loaded, sealed, and what becomes of them. */
+import type { Disposition, FactOf } from "../kitchen/events.ts";
+import { jarCounts } from "../kitchen/jars.ts";
+import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
+import { runOfRole } from "../kitchen/owners.ts";
+import { batchName, upper } from "../kitchen/spoken-names.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
+import { countWords } from "../reckon/number-words.ts";
+import {
+  DISCARD_BOIL_MINUTES,
+  FREEZER_HEADSPACE_IN,
+  REPROCESS_WITHIN_HOURS,
+} from "../reckon/trade-numbers.ts";
+import type { Told } from "./acknowledge-signs.ts";
+import { fillPart } from "./prompts.ts";
+import { durationWords } from "./spoken-time.ts";
+
+/** A canner that is ready again while its batch is still being filled. */
+export function nextJars(told: Told, loadId: string): string {
+  const load = told.state.loads[loadId];
+  const batch = load && told.state.batches[load.batch];
+  const fill = batch && runOfRole(batch, "filling");
+  if (!batch || fill?.state !== "running" || batch.filled === 0 || batch.ready > 0) return "";
+  const left = (batch.expectedJars ?? 0) - batch.filled;
+  const about = left > 0 ? `, about ${left} more` : "";
+  const part = fillPart(told.state, batch, left);
+  const next = `Ready for the next jars of ${batchName(batch)}${about}.`;
+  return `${next}${part} Tell me how many you fill.`;
+}
+
+export function filledSentence(told: Told, batchId: string, count: number): string {
+  const batch = told.state.batches[batchId];
+  if (!batch) return "";
+  const size = batch.jar ? ` ${batch.jar}${count === 1 ? "" : "s"}` : "";
+  const more =
+    batch.allFilled || !batch.option
+      ? ""
+      : " That is a full load; the rest waits for the next one.";
+  return `${count}${size}.${more}`;
+}
+
+export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
+  const load = told.state.loads[fact.load];
+  if (!load) return "";
+  const parts = fact.parts.map((part) => {
+    const batch = told.state.batches[part.batch];
+    return `${part.jars} of ${batch ? batchName(batch) : part.batch}`;
+  });
+  const left = fact.parts.reduce((n, part) => n + (told.state.batches[part.batch]?.ready ?? 0), 0);
+  const rest =
+    left > 0
+      ? ` ${left} left for the next load: keep them in the refrigerator or fill them later.`
+      : "";
+  const terms = load.terms;
+  const pounds = terms?.pressurePsi ? ` at ${gaugeTargetPsi(load)} pounds` : "";
+  const time = terms
+    ? ` The tested time here is ${durationWords(terms.minutes * MINUTE_MS)}${pounds}.`
+    : "";
+  return `${parts.join(" and ")} in the canner.${rest}${time}`;
+}
+
+export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">): string {
+  const batch = told.state.batches[fact.batch];
+  const load = told.state.loads[fact.load];
+  if (!batch || !load) return "";
+  const { sealed, failed } = jarCounts(told.state, batch);
+  if (load.state === "complete")
+    return `${upper(batchName(batch))}: ${sealed} sealed, ${failed} not.`;
+  return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
+}
+
+/** What is to be done with jars, by what was said becomes of them. */
+export const DISPOSED: Readonly<Record<Disposition, string>> = {
+  reprocess:
+    `Within ${REPROCESS_WITHIN_HOURS} hours: empty the jars, bring the food back to a boil, ` +
+    "clean hot jars, new lids, and the whole hot-pack time.",
+  refrigerate: "Into the refrigerator, and eat within several days.",
+  freeze: `Into the freezer, with ${FREEZER_HEADSPACE_IN} inches of headspace.`,
+  discard:
+    "Throw it out untasted. Low-acid food and tomatoes: " +
+    `boil ${countWords(DISCARD_BOIL_MINUTES, "minute")} under water first.`,
+  "carried-on": "",
+  restarted: "",
+  undecided: "",
+};
