@@ -123,7 +123,7 @@ function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
   return items;
 }
 
-/** The end of a clock is told even where the stage ended with it. */
+/** The end of a clock is announced even when the stage ended with it. */
 function endItem(owner: Owner, run: StageRun): DueItem[] {
   const rules = rulesOf(run.spec);
   const fixed = run.spec.window?.minMinutes === run.spec.window?.maxMinutes;
@@ -189,7 +189,7 @@ function readMoments(last: number, clockEnd: number): number[] {
   return last < clockEnd ? [...moments, clockEnd] : [];
 }
 
-/** Stages that wait: one that is late after the one before, or that should be started soon. */
+/** Waiting stages that are late after the stage before them, or should be started soon. */
 function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
   const items: DueItem[] = [];
   const warm = warmUpAt(state, batch, now);
@@ -216,7 +216,7 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
   return items;
 }
 
-/** Filled jars before their canner: said soon, and rung before they have stood too long. */
+/** Filled jars waiting for a canner: mentioned early, and rung before they have stood too long. */
 function standingItems(state: State, batch: Batch): DueItem[] {
   const run = runOfRole(batch, "filling");
   const { filledFrom } = batch;
@@ -233,8 +233,8 @@ function standingItems(state: State, batch: Batch): DueItem[] {
 }
 
 /**
- * When a stage that waits for a word should be begun so as to be ready with the long rest beside
- * it; undefined where nothing beside it has a window that runs.
+ * When a stage that starts on a person's word should start, to be ready together with the long rest
+ * beside it; undefined where no window is running beside it.
  */
 export function startByWordAt(
   state: State,
@@ -255,7 +255,7 @@ export function startByWordAt(
   return undefined;
 }
 
-/** Warnings that were asked for; one for each time that the clock begins. */
+/** Warnings that were asked for, one each time the clock starts. */
 function warningItems(state: State): DueItem[] {
   return state.warnings.flatMap(({ owner: id, stage, minutes }): DueItem[] => {
     const owner = activeOwners(state).find((one) => one.id === id);
@@ -269,7 +269,7 @@ function warningItems(state: State): DueItem[] {
   });
 }
 
-/** Dates of what is on the shelf: ready to open, and best by. */
+/** Shelf dates: ready to open, and best by. */
 function dateItems(batch: Batch): DueItem[] {
   if (batch.state === "abandoned") return [];
   const items: DueItem[] = [];
@@ -286,7 +286,7 @@ function dateItems(batch: Batch): DueItem[] {
   return items;
 }
 
-/** The clock a stage shows: when it began, when it is due, and whether it stands still. */
+/** The clock a stage shows: when it began, when it is due, and whether it has stopped. */
 export type StageClock = { from: number; dueAt: number; lost: boolean };
 
 /** What to show for a running stage that has a clock; undefined where it has none. */

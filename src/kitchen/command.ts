@@ -45,7 +45,7 @@ export type LotToPlan = { recipe: string; variety?: string; weightLb?: number };
 /** Where the lids were said to stand out of the water. */
 type Uncovered = { uncovered?: true };
 
-/** What an answer says, by the question it was given to. */
+/** What an answer says, depending on the question it was given to. */
 export type AnswerMeant = {
   /** Which kind of gauge a canner has. */
   gauge?: "dial" | "weighted";
@@ -55,18 +55,18 @@ export type AnswerMeant = {
   what?: DispositionWord;
   /** Every jar sealed. */
   all?: true;
-  /** The number is no exact one. */
+  /** The number is only approximate. */
   about?: true;
-  /** A gauge was never tested. */
+  /** The gauge was never tested. */
   untested?: true;
-  /** Nothing but a guess, or that it is not known: it answers, and leaves the doubt. */
+  /** Only a guess, or "I don't know": it answers the question and leaves the doubt. */
   unsure?: true;
 };
 
 /** One thing in the kitchen by its ids: a batch or load, one of its stages, or a timer. */
 export type Ref = { owner: string; stage?: string } | { timer: string };
 
-/** Sorts of things, named without saying which; `out` is said of jars taken from the canner. */
+/** Sorts of things named without saying which one; `out` means jars taken from the canner. */
 export type Sort =
   | "jars"
   | "lids"
@@ -83,29 +83,31 @@ export type Sort =
 
 /** What a name can stand for; several things where it is open. */
 export type Meant = {
-  /** What runs and bears the name: batches and loads, their stages, timers. */
+  /** What is running under that name: batches and loads, their stages, timers. */
   running: readonly Ref[];
-  /** The same among all that is on record, finished batches and loads with them. */
+  /** The same among everything on record, finished batches and loads included. */
   recorded: readonly Ref[];
-  /** Stages that may be in a vessel which is all that it names: "the pot", "the water bath". */
+  /**
+   * Stages that may be in the vessel, where a vessel is all it names: "the pot", "the water bath".
+   */
   vessels: readonly Ref[];
-  /** Stages by their own names together with those of their batch: "the Provider brine". */
+  /** Stages named together with their batch: "the Provider brine". */
   parts: readonly Ref[];
-  /** Sorts of things it names without saying which. */
+  /** Sorts of things it names without saying which one. */
   sorts: readonly Sort[];
-  /** Nothing but a sort was named: "the jars", "it". */
+  /** Only a sort was named: "the jars", "it". */
   sortAlone: boolean;
 };
 
 /**
- * What is said of a critical factor: that it holds, that it does not, or something in between.
+ * What is said about a critical factor: that it holds, that it does not, or something in between.
  * `value` is in the factor's own unit where a number was said: 4.5 (percent).
  */
 export type Confirm = {
   factor: string;
   value?: number;
   held: "yes" | "no" | "unsure";
-  /** What a guess takes it for. */
+  /** Which way a guess leans. */
   leans?: "yes" | "no";
 };
 
@@ -118,7 +120,7 @@ export type Evidence = {
   about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure";
   text: string;
   intent?: Intent;
-  /** It tells of what is over: jars that are out of the canner already may be meant. */
+  /** It speaks of the past: jars that are already out of the canner may be meant. */
   past?: true;
 };
 
@@ -147,11 +149,11 @@ export type SlotsOf = {
     atPsi?: number;
   };
   /**
-   * A critical factor is said to hold, or not to, or the answer to it is taken back; the last one
-   * that was answered where none is named. All that are spoken of are the command's `confirms`.
+   * A critical factor is said to hold or not to hold, or its answer is taken back; where none is
+   * named, the one answered last. Every factor mentioned is in the command's `confirms`.
    */
   factor: { factor?: string; value?: number; held: Confirm["held"] };
-  /** The batches to plan a day of; `quiet` as `22:00-06:00`; `planned` once it is worked out. */
+  /** The batches to plan a day for; `quiet` as `22:00-06:00`; `planned` once it is worked out. */
   plan: {
     items?: LotToPlan[];
     startAt?: string;
@@ -167,11 +169,11 @@ export type SlotsOf = {
   "what-next": Nothing;
   overview: Nothing;
   undo: Nothing;
-  /** What was taken back last is put back. */
+  /** Puts back what was taken back last. */
   redo: Nothing;
-  /** "Never mind": asked about, and never an undo by itself. */
+  /** "Never mind": asks first, and never undoes anything by itself. */
   "forget-it": Nothing;
-  /** The last thing said was meant of this one: "no, the Dragon Tongue". */
+  /** The last thing said was about this one: "no, the Dragon Tongue". */
   instead: Targeted;
   acknowledge: Nothing;
   unhush: Nothing;
@@ -180,14 +182,14 @@ export type SlotsOf = {
   help: Nothing;
   "time-left": Targeted;
   "finish-time": Targeted;
-  /** As far as what has happened allows; `name` is what it is to be called, its variety. */
+  /** Changes what can still be changed; `name` is what it is to be called, its variety. */
   "change-batch": Targeted & {
     weightLb?: number;
     jar?: JarSize;
     variety?: string;
     name?: string;
   };
-  /** A stage is left out. */
+  /** Leaves a stage out. */
   skip: Targeted;
   hold: Targeted;
   resume: Targeted;
@@ -203,7 +205,7 @@ export type SlotsOf = {
   "water-low": Targeted & Timed & Uncovered;
   /** Nobody watched for so long, or since anything was last said. */
   "was-away": { minutes?: number };
-  /** Something put into the food or the jars besides what the recipe has. */
+  /** Something put into the food or the jars that is not in the recipe. */
   added: { food: string; amount?: string };
   /** What a brine, a syrup or jars were stretched or topped up with. */
   "topped-up": { with: string };
@@ -216,9 +218,9 @@ export type SlotsOf = {
   "jar-broken": Targeted & { count?: number; jars?: number[] };
   "set-aside": Targeted & { count?: number; jars?: number[] };
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };
-  /** `uncertaintyFt` where it was said how far that may be off; `about` where only that it may. */
+  /** `uncertaintyFt` where a margin was given; `about` where it was only said to be approximate. */
   altitude: { feet: number; uncertaintyFt?: number; about?: true };
-  /** Said to the question that waits; what it is an answer to besides the words themselves. */
+  /** The answer to the open question: the words themselves, and what they mean. */
   answer: { value: number | string } & AnswerMeant;
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };
@@ -239,7 +241,7 @@ export type SlotsOf = {
     storage?: string;
     batch?: string;
   };
-  /** A germination test: so many sprouted of so many, after so many days. */
+  /** A germination test: `sprouted` out of `of` seeds, after so many days. */
   germination: { seed: string; sprouted: number; of: number; days?: number };
   "timer-set": { minutes: number; label?: string };
   "timer-add": Targeted & { minutes: number };
@@ -249,10 +251,10 @@ export type SlotsOf = {
   note: { text: string };
   "correct-time": { at: string };
   hush: { minutes?: number };
-  /** Going away, for so long or until then (local ISO time), and being there again. */
+  /** Going away for some minutes or until a local ISO time, and being back. */
   away: { minutes?: number; until?: string };
   back: Nothing;
-  /** A warning so long before something ends. */
+  /** A warning this many minutes before something ends. */
   "warn-ahead": Targeted & { minutes: number };
   quit: Nothing;
   /** `what` is the whole question as said; `subject` the thing asked about. */
@@ -261,7 +263,7 @@ export type SlotsOf = {
     subject?: string;
     /** The recipe's id where the name is of just one. */
     recipe?: string;
-    /** For so many pounds or cups of produce, or jars of a size, where that was asked. */
+    /** The amount asked about: pounds or cups of produce, or jars of a size. */
     amount?: number;
     unit?: "lb" | "cup" | "jar";
     size?: string;
@@ -270,11 +272,11 @@ export type SlotsOf = {
   /** Without `what` where something is wrong and nobody said what. */
   emergency: { what?: Emergency };
   trouble: { what?: Trouble };
-  /** `about` is what was asked about, as said; `topic` what is known here of it. */
+  /** `about` is what was asked about, as said; `topic` is what it was recognised as. */
   "is-safe": { about?: string; topic?: SafetyTopic };
-  /** `what` is what was asked for, as said; `act` what is known here of it. */
+  /** `what` is what was asked for, as said; `act` is what it was recognised as. */
   "may-i": Targeted & { what?: string; act?: Act };
-  /** `value` of `unit` is what there is of it, where that was said. */
+  /** `value` and `unit` say how much there is of it, where that was said. */
   "short-of": { what: string; item?: Shortage; value?: number; unit?: string };
   "canner-state": Nothing;
   which: Nothing;
@@ -304,7 +306,7 @@ export type CommandOf<I extends Intent> = {
   overRef?: Meant;
   /** What its words raise, whatever else is done about them. */
   evidence?: Evidence;
-  /** What it says of critical factors besides. */
+  /** What else it says about critical factors. */
   confirms?: readonly Confirm[];
 };
 

@@ -106,14 +106,14 @@ function potDeviations(run: StageRun): Deviation[] {
   return list;
 }
 
-/** What a loss is called, `%` for the minutes there had been; any other was simply lost. */
+/** How a loss is described, `%` standing for the minutes reached; any other was simply lost. */
 const LOSS_DETAILS: Partial<Record<NonNullable<Stretch["ended"]>, string>> = {
   uncovered: "lids uncovered after % min",
   off: "heat off after % min",
 };
 
 /**
- * Each loss, and the restart that answered it: two codes of one incident. `otherwise` is what was
+ * Each loss, and the restart that answered it: two codes for one incident. `otherwise` is what was
  * done about a loss that no restart answered.
  */
 function lossDeviations(
@@ -128,12 +128,12 @@ function lossDeviations(
     const next = kept.stretches[index + 1];
     const minutes = (stretch.to - stretch.from) / MINUTE_MS;
     const got = `${Math.round(minutes * 10) / 10}`;
-    // Once the time was full there is nothing to begin again.
+    // Once the time was full, there is nothing to start over.
     const full = minutes >= kept.needMinutes && stretch.ended !== "unwatched";
     const detail =
       LOSS_DETAILS[stretch.ended ?? "lost"] ?? `lost after % of ${kept.needMinutes} min`;
     const what = next ? "restarted" : full ? "carried-on" : otherwise;
-    // Raised terms are told once for the load, with what they were.
+    // Raised terms are reported once for the load, with what they were before.
     if (stretch.ended !== "unwatched" && stretch.ended !== "raised") {
       list.push(deviation(code, stage, stretch.to, detail.replace("%", got), what));
     }
@@ -182,7 +182,7 @@ function checkIn(state: State, batch: Batch): string | null {
   return (load && runOfRole(load, "seals")?.id) ?? null;
 }
 
-/** Doubts that leave nobody knowing what is tested here, until an altitude is said. */
+/** Doubts that leave the tested time unknown until an altitude is given. */
 const UNTIL_SETTLED: ReadonlySet<string> = new Set(["denied", "untested", "then"]);
 
 function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[] {
@@ -200,7 +200,7 @@ function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[]
     list.push(deviation("log-not-written", null, failure.from, detail));
   }
   for (const doubt of state.doubts) {
-    // A boil that was confirmed after all is one doubt, of the altitude.
+    // A boil that was confirmed after all leaves one doubt: the altitude.
     const again = state.doubts.some((one) => one !== doubt && one.detail === doubt.detail);
     const its = doubt.why === "then" ? batch.loads.includes(doubt.owner ?? "") : during(doubt.at);
     if (!its || (doubt.why === "no-boil" && again)) continue;
@@ -268,7 +268,7 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
 }
 
 const NOT_PRESSED = "not at the pressure throughout, not vented, or not left to fall by itself";
-/** A doubt that a loss took up: the time began anew after it. */
+/** A doubt settled by a recorded loss: the time started over after it. */
 function isAnswered({ settledAt, held }: Load["heard"][number]): boolean {
   return settledAt !== undefined && held === undefined;
 }
@@ -326,7 +326,7 @@ function raisedDeviations(load: Load, { id, kept, endedShort }: StageRun): Devia
   });
 }
 
-/** Readings of a crock or a rest over what its recipe asks: softer, a matter of quality. */
+/** Readings of a crock or a rest above what its recipe allows: only a matter of quality. */
 function warmReadings(batch: Batch): Deviation[] {
   return batch.stages.flatMap((run) => {
     const { temperatureF } = run.spec;

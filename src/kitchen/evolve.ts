@@ -1,7 +1,7 @@
 /**
- * The state after an event. `apply` changes the state it is given, which is what a session and a
- * replay of a long journal want; `evolve` leaves it alone, which is what a decision and a test
- * want. Both give the same state for the same events, whenever they run.
+ * The state after an event. `apply` changes the state it is given, which is what a session and the
+ * replay of a long journal want; a decision and a test work on a `fork`. The same events give the
+ * same state, whenever they are applied.
  */
 
 import type { KitchenEvent } from "./events.ts";
@@ -17,7 +17,7 @@ function quietFor(state: State, event: KitchenEvent): void {
   for (const id of idsOf(event)) quiet(state, `${id}/`);
 }
 
-/** Runs one event, its time and consequences; false where it did not fit. */
+/** Applies one event, the time before it and what follows; false where it did not fit. */
 function applyOne(state: State, event: KitchenEvent): boolean {
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
@@ -32,7 +32,7 @@ function applyOne(state: State, event: KitchenEvent): boolean {
   return fits;
 }
 
-/** Adds an event to a state in place. Corrections work the whole history out again. */
+/** Adds an event to a state in place. A correction replays the whole history. */
 export function apply(state: State, event: KitchenEvent): void {
   if (event.type === "amended" || event.type === "withdrawn") {
     const history = state.history;
@@ -78,9 +78,9 @@ export function replay(events: readonly KitchenEvent[]): State {
 }
 
 /**
- * Works a history out with its corrections: withdrawn commands never happened, amended ones
- * happened when the correction says, in the order they were written. `misfits` are the later
- * events of people that could then not have happened.
+ * Replays a history with its corrections: withdrawn commands never happened, and amended ones
+ * happened when the correction says, in the order they were written. `misfits` are people's later
+ * reports that could then not have happened.
  */
 export function replayed(history: KitchenEvent[]): { state: State; misfits: KitchenEvent[] } {
   const { withdrawn, amended } = corrections(history);

@@ -21,27 +21,27 @@ export const GLOSSARY = {
   canner:
     "A canner is a deep pot with a rack and a lid, in which filled jars are heated in boiling water or in steam.",
   "pressure-canner":
-    "A pressure canner locks its lid and gets hotter than boiling water. Low-acid food is safe on a shelf from nothing else.",
+    "A pressure canner locks its lid and gets hotter than boiling water. Nothing else makes low-acid food safe on a shelf.",
   "dial-gauge":
     "A dial gauge shows the pressure with a needle. It drifts, so have it tested every year.",
   "weighted-gauge":
     "A weighted gauge holds the pressure by a weight, which rocks or jiggles when it is reached. It shows no number.",
   altitude:
-    "The higher the kitchen, the cooler water boils. So a process takes longer there, or more pressure.",
+    "The higher the kitchen, the cooler water boils. So a process there takes longer or needs more pressure.",
   "low-acid":
     "Low-acid food has a pH over 4.6: vegetables, meat, fish and soup. The germ of botulism can grow in it, so it needs a pressure canner.",
-  acid: "Acid food has a pH of 4.6 or less: most fruit, and what is pickled by a tested recipe. By a tested recipe boiling water is enough for it.",
+  acid: "Acid food has a pH of 4.6 or less: most fruit, and what is pickled by a tested recipe. With a tested recipe, boiling water is enough for it.",
   ph: "The pH says how sour something is: the lower, the sourer. Under 4.6 the germ of botulism does not grow.",
   botulism:
-    "Botulism is a poisoning by what a germ makes that grows without air, in food of little acid. You cannot see it, smell it or taste it, and it can kill.",
+    "Botulism is a poisoning. Its germ grows without air, in low-acid food. You cannot see it, smell it or taste it, and it can kill.",
   siphoning:
-    "Siphoning is liquid drawn out of the jars during or after a process, mostly by heat that changed too fast.",
+    "Siphoning is liquid drawn out of the jars during or after a process, mostly because the heat changed too fast.",
   band: "The band is the ring that holds the lid while the jar is in the canner. It comes off for the shelf.",
   "fingertip-tight":
     "Fingertip tight means the band is screwed on with the fingertips until it resists, and no further, so that air can get out.",
   seal: "A jar is sealed when its lid is pulled down and does not give. The seal check comes when the jars are cold: press each lid in the middle.",
   "jelling-point":
-    "The jelling point is the temperature, a little over where water boils in your kitchen, to which a jelly is boiled so that it sets.",
+    "The jelling point is the temperature a jelly must reach to set, a little above the boiling point of water in your kitchen.",
   pectin: "Pectin is what makes fruit set to a jelly, with sugar, acid and a boil.",
   brine:
     "Brine is salt in water, for pickles often with vinegar. Its strength is part of the recipe.",
@@ -49,7 +49,7 @@ export const GLOSSARY = {
     "Canning salt is plain salt without iodine and without anything that keeps it from caking, so that the brine stays clear.",
   blanching:
     "Blanching is a short dip into boiling water and then into cold, to loosen skins or to keep color and bite.",
-  curing: "Curing is the time on the shelf in which pickles come to taste as they should.",
+  curing: "Curing is the time on the shelf in which pickles develop their flavor.",
   load: "A load is the jars that go through the canner together.",
   lot: "A lot is produce of one variety from one picking.",
 } as const;

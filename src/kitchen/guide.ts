@@ -1,19 +1,19 @@
 /**
- * Tested times that are remembered, not read: each is compared once with the person's own guide,
- * and what that says is kept for that row of the table and its edition.
+ * Tested times entered from memory: each is compared once with the person's own guide, and what the
+ * guide says is kept for that row of the table and its edition.
  */
 import { lasting } from "../recipe/choose-process.ts";
 import type { ProcessTerms } from "../recipe/recipe.ts";
 import type { GuideAnswer } from "./facts/fields.ts";
 import type { State } from "./state.ts";
 
-/** A row of a table, as a comparison is kept for it. */
+/** The row of a table that a comparison is kept under. */
 export function tableRowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "oursMinutes"> {
   const { table, locator, jarTested, band, pressurePsi } = terms;
   return { table, edition: locator?.edition ?? null, jar: jarTested, band, psi: pressurePsi };
 }
 
-/** What the person's guide said of the row behind these terms; undefined where nobody looked. */
+/** What the person's guide said about the row behind these terms; undefined where nobody looked. */
 function guideFor(state: State, terms: ProcessTerms): GuideAnswer | undefined {
   const row = tableRowOf(terms);
   return state.guides.findLast((one) => {
@@ -32,7 +32,7 @@ export function isUncompared(state: State, terms: ProcessTerms | null): terms is
   return terms?.reading === "remembered" && guideFor(state, terms) === undefined;
 }
 
-/** The terms with the longer of both times, where a guide said another. */
+/** The terms with the longer of the two times, where a guide gives a different one. */
 export function withGuide(state: State, terms: ProcessTerms): ProcessTerms {
   const guide = terms.reading === "remembered" ? guideFor(state, terms) : undefined;
   return guide && guide.minutes > terms.minutes ? lasting(terms, guide.minutes) : terms;
@@ -47,7 +47,7 @@ export function guideQuestion(terms: ProcessTerms): string {
   );
 }
 
-/** Why terms from memory are not as tested; undefined where they are, or were read. */
+/** Why terms from memory do not count as tested; undefined where they do, or were read. */
 export function againstMemory(state: State, terms: ProcessTerms | null): string | undefined {
   if (terms?.reading !== "remembered") return undefined;
   const guide = guideFor(state, terms);

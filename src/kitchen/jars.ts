@@ -30,7 +30,7 @@ export function loadsOf(state: State, batch: Batch): Load[] {
   return batch.loads.flatMap((id) => state.loads[id] ?? []);
 }
 
-/** Jars of a load's part that nobody has said anything about. */
+/** Jars of a load's part that nobody has accounted for yet. */
 export function unaccounted(part: LoadPart): number {
   const { jars, sealed, failed, broken, again, failedAgain, aside, spoiled } = part;
   return Math.max(0, jars - sealed - failed - broken - (again - failedAgain) - aside - spoiled);
@@ -43,7 +43,7 @@ type JarCounts = {
   failed: number;
   setAside: number;
   broken: number;
-  /** Never failed, nor sealed, nor set aside besides. */
+  /** Counted nowhere else: not as failed, sealed or set aside. */
   spoiled: number;
 };
 

@@ -1,4 +1,4 @@
-/** Reading what a name stands for, which was resolved before it came here. */
+/** What a name stands for, as `language/` resolved it. */
 import type { Meant, Ref, Sort } from "./command.ts";
 import type { Owner } from "./owners.ts";
 import type { Batch, StageRun, State, Timer } from "./state.ts";
@@ -11,7 +11,7 @@ export function standsFor(refs: readonly Ref[], owner: Owner, run: StageRun): bo
   );
 }
 
-/** Ids of the batches and loads among these, of whose stages one was named with them. */
+/** Ids of the batches and loads among these, including those of which only a stage was named. */
 export function ownerIds(refs: readonly Ref[]): Set<string> {
   return new Set(refs.flatMap((ref) => ("owner" in ref ? [ref.owner] : [])));
 }

@@ -1,6 +1,6 @@
 /**
- * What a damaged journal touches: the batches and loads that a line names which cannot be relied
- * on, or else what was open where it stands.
+ * What damage to a journal affects: the batches and loads that an unreliable line names, or else
+ * whatever was open at that place.
  */
 import type { DatedFact, KitchenEvent } from "./events.ts";
 import { apply } from "./evolve.ts";
@@ -21,8 +21,8 @@ type SealedPlace = {
 };
 
 /**
- * The facts to be written down about places that cannot be relied on: those that touch a batch or
- * a load and that the events do not tell of yet.
+ * The facts to be written down about places that cannot be relied on: those that affect a batch or
+ * a load and are not among the events yet.
  */
 export function sealedFacts(
   events: readonly KitchenEvent[],
@@ -57,12 +57,12 @@ function withSeals(places: readonly SealedPlace[]): (SealedPlace & { seal: strin
   return named.sort((a, b) => a.recordsBefore - b.recordsBefore);
 }
 
-/** Names stand no deeper in a line: a list, an object in it, and its field. */
+/** No name is nested deeper in a line: a list, an object in it, and its field. */
 const DEEPEST = 4;
 
 /**
- * Batches and loads that a refused line names, and whether they are all it can have named: not
- * where it names none, or where a field that should name one does not.
+ * Batches and loads that a refused line names, and whether it can have named no others: false where
+ * it names none, or where a field that should name one does not.
  */
 function namedIn(line: object, events: readonly KitchenEvent[]): { ids: string[]; all: boolean } {
   const known = knownNames(events);
@@ -81,7 +81,7 @@ function namedIn(line: object, events: readonly KitchenEvent[]): { ids: string[]
   return { ids, all: ids.length > 0 && readable === true };
 }
 
-/** Every name in a value, its items' too, is one that is known. */
+/** Whether every name in a value, its items included, is known. */
 function everyNames(value: unknown, isKnown: (name: string) => boolean, depth = DEEPEST): boolean {
   if (typeof value === "string") return isKnown(value);
   if (typeof value !== "object" || value === null || depth === 0) return false;
@@ -101,8 +101,8 @@ function knownNames(events: readonly KitchenEvent[]): Map<string, string[]> {
 }
 
 /**
- * Batches and loads the log tells of and does not know: the line that began them was damaged, or
- * was taken back.
+ * Batches and loads that the log mentions but does not know: the line that began them was damaged
+ * or taken back.
  */
 export function unknownOwners(state: State): string[] {
   const unknown = state.history.flatMap(idsOf).filter((id) => !ownerOf(state, id));

@@ -46,7 +46,7 @@ function endRunning(state: State, owner: Batch | Load, now: number): boolean {
   return changed;
 }
 
-/** Alarms of a stage that moved on ring no longer. */
+/** Silences the alarms of a stage that has moved on. */
 export function quiet(state: State, prefix: string): void {
   if (state.ringing.some((key) => key.startsWith(prefix))) {
     state.ringing = state.ringing.filter((key) => !key.startsWith(prefix));
@@ -100,8 +100,8 @@ export function readyAt(
 
 /**
  * Whether a stage waits for the canner to be hot: jars are filled for it, and food that is packed
- * hot goes into jars within minutes, so it is not brought to heat before there is where to go. A
- * cooking that takes longer than any canner is begun meanwhile.
+ * hot goes into jars within minutes, so it is not brought to heat before there is where to go.
+ * Cooking that takes longer than heating any canner is started meanwhile.
  */
 export function needsHotCanner(batch: Batch, run: StageRun): boolean {
   if (!batch.option) return false;
@@ -115,7 +115,7 @@ export function needsHotCanner(batch: Batch, run: StageRun): boolean {
   return followed && batch.option.pack === "hot";
 }
 
-/** True while nothing but the canner holds up a stage that is not the filling itself. */
+/** True while only the canner holds up a stage, other than the filling itself. */
 export function heldForCanner(state: State, batch: Batch, run: StageRun, now: number): boolean {
   if (run.state !== "waiting" || hasRole(run.spec, "filling") || batch.state !== "running")
     return false;
@@ -181,7 +181,9 @@ function settleLoad(state: State, load: Load, now: number): boolean {
   return changed;
 }
 
-/** Venting and processing wait for their sign, and loading for the jars. */
+/**
+ * Venting and processing wait for their sign, loading for the jars; all others begin by themselves.
+ */
 function beginsItself(state: State, load: Load, run: StageRun): boolean {
   if (rulesOf(run.spec).ends === "kept-time") return false;
   if (run.id !== "load") return true;

@@ -17,7 +17,7 @@ export type ShelfItem = {
   owner: Owner;
   run: StageRun;
   clock?: StageClock;
-  /** What the key does with it: end the stage, or begin it; absent where only words will do. */
+  /** What the key does: end the stage, or begin it; absent where only words will do. */
   offer?: "done" | "begin";
   /** Smaller comes first. */
   order: number;
@@ -105,7 +105,7 @@ function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
   return items;
 }
 
-/** Jars that are filled wait to be lifted in; filling goes on when the canner is free again. */
+/** Whether filled jars wait to be lifted in: filling goes on when the canner is free again. */
 function waitsForCanner(state: State, batch: Batch): boolean {
   const full = batch.ready > 0;
   const busy = inCanner(state).some((load) => load.parts.some((part) => part.batch === batch.id));

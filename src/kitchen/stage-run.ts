@@ -1,4 +1,6 @@
-/** One stage of a batch or load as it runs: beginning, ending by itself or by a word. */
+/**
+ * One stage of a batch or load as it runs: beginning, and ending by itself or on a person's word.
+ */
 import type { Stage } from "../recipe/recipe.ts";
 import { rulesOf } from "./stages/kinds.ts";
 import type { StageRun } from "./state.ts";

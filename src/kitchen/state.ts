@@ -1,4 +1,4 @@
-/** The kitchen as worked out from its events: plain data, no behaviour. */
+/** The kitchen as worked out from its events: plain data, no behavior. */
 
 import type { JarSize, Pack, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import type { Evidence } from "./command.ts";
@@ -19,7 +19,7 @@ import type {
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
 
-/** An unbroken time under a kept condition; `to` is absent while it lasts. */
+/** A stretch of unbroken time; `to` is absent while it lasts. */
 export type Stretch = {
   from: number;
   to?: number;
@@ -27,7 +27,9 @@ export type Stretch = {
   ended?: "lost" | "uncovered" | "unwatched" | "off" | "out" | "raised";
 };
 
-/** A time in which nobody and nothing watched; `held` once a person said whether it kept. */
+/**
+ * A time in which nobody and nothing watched; `held` once a person said whether the condition held.
+ */
 export type Gap = { from: number; to: number; cause: GapCause | "time-full"; held?: boolean };
 
 /** A condition that has to be kept for a time: boiling, pressure, steam, a temperature. */
@@ -39,9 +41,11 @@ export type UnbrokenTime = {
   unconfirmedAt?: number;
   /** How often it was raised after it had begun: the altitude was higher than was thought. */
   raised?: number;
-  /** What began before this does not count: it was under a pressure too low for the altitude. */
+  /** Stretches that began before this do not count: the pressure was too low for the altitude. */
   countsFrom?: number;
-  /** Where only readings show the condition: how far apart they may be, and when they were. */
+  /**
+   * Where only readings show the condition: how far apart they may be, and when they were taken.
+   */
   readEveryMinutes?: number;
   readAt?: number[];
 };
@@ -55,13 +59,13 @@ export type StageRun = {
   /** When a recurring check was last called. */
   checkedAt?: number;
   kept?: UnbrokenTime;
-  /** Ended by a word before its window or time allowed. */
+  /** Ended on a person's word before its window or time allowed. */
   endedShort?: boolean;
 };
 
 type Confirmation = { factor: string; held: boolean; at: number; value?: number };
 
-/** A factor said to hold, of which that was taken back; `held` is what was said then. */
+/** A factor whose answer was taken back; `held` is what was said then. */
 type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
 
 export type Measurement = { at: number; what: string; value: number; unit: string };
@@ -128,14 +132,14 @@ export type LoadPart = {
   failedAgain: number;
   /** Jars taken off a process that was too short: refrigerated, frozen or discarded. */
   aside: number;
-  /** Since when its first jar had been filled, and how long it might stand, minutes. */
+  /** When its first jar was filled, and how many minutes it was allowed to stand. */
   stood?: { from: number; mayMinutes: number };
   /** Jars found spoiled, whatever they were counted as before, and their numbers where said. */
   spoiled: number;
   spoiledJars: number[];
 };
 
-/** Words that raised a doubt; `held` is what was answered of it, where anything was. */
+/** Words that raised a doubt; `held` is the answer to it, where there was one. */
 export type HeardDoubt = {
   at: number;
   text: string;
@@ -169,12 +173,12 @@ export type Load = {
   waterLow: { at: number; covered?: boolean }[];
   /** When its terms went up, its altitude being higher than was thought, and from what. */
   raised: { at: number; fromMinutes: number; fromPsi: number | null | undefined }[];
-  /** Whether its end is asked about: of pressure it was not, in older journals. */
+  /** Whether its end is asked about; in older journals, that of a pressure process was not. */
   endAsked: boolean;
   endAnswer?: { at: number; yes: boolean };
   /** Words that raised a doubt while its jars were at stake. */
   heard: HeardDoubt[];
-  /** The batch of a jar that was heard to break in it while it was shut; counted at unloading. */
+  /** The batch of a jar heard to break in the closed canner; counted at unloading. */
   brokenInside?: string;
   /** When a yes to its end was taken back. */
   endReopened: number[];
@@ -216,10 +220,10 @@ export type SeedLot = {
   tests: { at: number; sprouted: number; of: number; days: number | null }[];
 };
 
-/** The plan of the day: what it is still to begin, and what was wished of it. */
+/** The plan of the day: what is still to begin, and what was asked for. */
 export type DayPlan = {
   items: PlannedItem[];
-  /** The day's end in kitchen time, ms: as it was agreed to, and as it was last told. */
+  /** The day's end in kitchen time, ms: as it was agreed to, and as it was last announced. */
   agreedAt: number;
   finishAt: number;
   finishBy: number | null;
@@ -232,7 +236,7 @@ export type Doubt = {
   detail: string;
   owner: string | null;
   why?: AltitudeDoubt;
-  /** What a load long done would have wanted. */
+  /** The terms that a load finished long ago would have needed. */
   terms?: ProcessTerms;
   /** The altitude that was doubted, feet. */
   atFt: number | null;
@@ -264,7 +268,7 @@ export type State = {
   kitchen: {
     altitudeFt: number | null;
     altitudeUncertaintyFt: number;
-    /** The air of the kitchen as it was last told, degrees F. */
+    /** The air of the kitchen as last reported, degrees F. */
     airF?: number;
     canners: Canner[];
     burners: number;
@@ -296,7 +300,7 @@ export type State = {
   /** Times from memory that were compared with the person's own guide. */
   guides: GuideAnswer[];
   openedJars: { at: number; batch: string; count: number }[];
-  /** Jars that were found spoiled: never eaten, and nowhere any more. */
+  /** Jars that were found spoiled: never eaten, and gone. */
   spoiledJars: SpoiledJars[];
   places: Record<string, string>;
   focus: string | null;
@@ -321,7 +325,7 @@ export type State = {
   nextBegin: number;
   /** Written time of the last event. */
   lastW: number;
-  /** Everything that was written, for corrections to be worked out again. */
+  /** Every event that was written, to be replayed when one is corrected. */
   history: KitchenEvent[];
 };
 

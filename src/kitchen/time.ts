@@ -8,7 +8,7 @@ export const MINUTE_MS = 60 * SECOND_MS;
 export const HOUR_MS = 60 * MINUTE_MS;
 export const DAY_MS = 24 * HOUR_MS;
 
-/** The full minute at or after a wall instant: an end is told by it, and so never too early. */
+/** The full minute at or after a wall instant: an end is announced by it, so never too early. */
 export function upToMinute(wallMs: number): number {
   return Math.ceil(wallMs / MINUTE_MS) * MINUTE_MS;
 }

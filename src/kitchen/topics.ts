@@ -1,4 +1,4 @@
-/** What can be asked about or be in trouble, by name; `speech/texts/` has what is answered. */
+/** Names of what can be asked about or go wrong; the answers are in `speech/texts/`. */
 
 /** Somebody is hurt, ill or in danger. */
 export type Emergency =
@@ -81,7 +81,7 @@ export type Shortage =
   | "rack"
   | "thermometer";
 
-/** What is asked to be allowed, or feared to happen; those above the line hang on the clocks. */
+/** What people ask leave to do, or fear has happened; those above the line depend on the clocks. */
 export type Act =
   | "heat-off"
   | "open"

@@ -6,7 +6,7 @@ import { OFF_PROCESS_HOURS, UNWATCHED_ALLOWED_SECONDS } from "../reckon/trade-nu
 import type { Gap, Stretch, UnbrokenTime } from "./state.ts";
 import { HOUR_MS, MINUTE_MS, SECOND_MS } from "./time.ts";
 
-/** Unwatched time up to this, in all during one process, is written down and asks nothing. */
+/** Unwatched time up to this total during one process is written down without a question. */
 const UNWATCHED_ALLOWED_MS = UNWATCHED_ALLOWED_SECONDS * SECOND_MS;
 
 /** Food off its process for longer than this is not started over. */
@@ -21,7 +21,7 @@ export function newKept(needMinutes: number, readEveryMinutes?: number): Unbroke
   return kept;
 }
 
-/** Which time of asking and ringing this is: new with every start, and with every raised end. */
+/** Names this round of asking and ringing: a new one for every start and every raised end. */
 export function roundOf({ stretches, raised }: UnbrokenTime): string {
   return raised === undefined ? String(stretches.length) : `${stretches.length}.${raised}`;
 }
@@ -38,7 +38,7 @@ export function isLost(kept: UnbrokenTime): boolean {
   return last?.to !== undefined && last.ended !== "out";
 }
 
-/** Unwatched time in all that nobody vouched for, beyond what may pass unasked. */
+/** Whether the unwatched time nobody vouched for adds up to more than may pass unasked. */
 export function beyondAllowance(kept: UnbrokenTime): boolean {
   const gaps = kept.gaps.filter((gap) => gap.held !== true);
   return gaps.reduce((sum, gap) => sum + (gap.to - gap.from), 0) > UNWATCHED_ALLOWED_MS;
@@ -50,8 +50,8 @@ function unvouched(kept: UnbrokenTime): Gap[] {
 }
 
 /**
- * Gaps over the allowance that nobody has spoken for yet, in the stretch that would count. One in
- * a stretch that was lost since asks nothing: its time starts over anyway.
+ * Gaps over the allowance that nobody has vouched for yet, in the stretch that would count. A gap
+ * in a stretch that has been lost since needs no question: its time starts over anyway.
  */
 export function unanswered(kept: UnbrokenTime): Gap[] {
   const last = kept.stretches.at(-1);
@@ -82,8 +82,8 @@ export function start(kept: UnbrokenTime, at: number): void {
 }
 
 /**
- * Ends the stretch that held at an instant; a loss reported late cuts it there. Whatever stretch
- * began after that instant never was one.
+ * Ends the stretch that held at an instant; a loss reported late cuts it there. A stretch that
+ * began after that instant never counted.
  */
 export function lose(kept: UnbrokenTime, at: number, ended: Stretch["ended"]): void {
   delete kept.unconfirmedAt;
@@ -117,7 +117,7 @@ export function read(kept: UnbrokenTime, at: number): void {
   const stretch = current(kept);
   const allowed = kept.readEveryMinutes * MINUTE_MS + UNWATCHED_ALLOWED_MS;
   let before = Math.max(...kept.readAt.filter((time) => time <= at), stretch?.from ?? at);
-  // A gap vouched for stands for readings, but not for those that were missing before it.
+  // A gap vouched for replaces readings, but not those that were missing before it.
   for (const gap of kept.gaps) {
     if (gap.held && gap.to <= at && gap.from - before <= allowed) {
       before = Math.max(before, gap.to);
@@ -131,7 +131,7 @@ export function read(kept: UnbrokenTime, at: number): void {
   kept.readAt.push(at);
 }
 
-/** Times the whole was begun again after a loss. */
+/** How often the whole time was started over after a loss. */
 export function restarts(kept: UnbrokenTime): number {
   return Math.max(0, kept.stretches.length - 1);
 }
@@ -157,7 +157,7 @@ export function achievedMinutes(kept: UnbrokenTime, until: number): number {
   return longest / MINUTE_MS;
 }
 
-/** Milliseconds it has been off in all since it was first lost, at an instant; 0 while it holds. */
+/** Total milliseconds off since it was first lost, at an instant; 0 while it holds. */
 export function offMs(kept: UnbrokenTime, now: number): number {
   if (!isLost(kept)) return 0;
   let off = 0;

@@ -1,4 +1,4 @@
-/** What somebody has to watch. */
+/** Which stages somebody has to watch, and what the program has to stay for. */
 
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
 import { ownerName, timerName } from "./spoken-names.ts";
@@ -21,7 +21,7 @@ export function mustBeKept(state: State): boolean {
 }
 
 /**
- * What runs here towards an end that somebody waits for, so that the program has to stay: a
+ * What runs here toward an end that somebody waits for, so that the program has to stay: a
  * process or a vent, a rest or a cooling, a timer, or an alarm that rings. Ferments, cures and
  * stores go on by the date. The first is named, where there is one.
  */

@@ -32,7 +32,7 @@ import { vent } from "../stages/vent.ts";
 
 type Given = Pick<Stage, "id" | "say" | "typicalMinutes"> & Partial<Stage>;
 
-/** A stage of a kind as the kind has it, and as it is given here. */
+/** A stage with what is usual for its kind, and what is given here. */
 function stage({ kind, usual }: StageRules, given: Given): Stage {
   return {
     kind,
@@ -110,7 +110,9 @@ function comeUp(terms: ProcessTerms): Stage {
   });
 }
 
-/** What a gauge must show for a tested pressure: what a dial reads too high comes on top, psi. */
+/**
+ * What a gauge must show for a tested pressure, psi: an error of the dial that reads high is added.
+ */
 export function gaugeTarget(pressurePsi: number, gauge: GaugeRecord | null): number {
   const high = gauge?.kind === "dial" ? (gauge.readsHighPsi ?? 0) : 0;
   return pressurePsi + Math.max(0, high);

@@ -1,6 +1,6 @@
 /**
- * The end of what a process keeps: its boil, pressure or steam is lost, or the heat goes off, or
- * the jars come out. Minutes count up to the first of these and no further.
+ * The end of a process's condition: its boil, pressure or steam is lost, the heat goes off, or the
+ * jars come out. Minutes count up to the first of these and no further.
  */
 
 import { runOf, runOfRole } from "../owners.ts";
@@ -12,9 +12,9 @@ import { current, lose } from "../unbroken-time.ts";
 import { settleDoubts } from "./settle-doubts.ts";
 
 /**
- * The condition was lost. A loss reported late may fall before a time that had seemed full: then
- * it was not, and what came after it has not begun. After the full time it is how every process
- * ends, and only closes what counts.
+ * The condition was lost. A loss reported late may fall before the end of a time that had seemed
+ * full: then the time was not full, and what came after it has not begun. After the full time, a
+ * loss is how every process ends, and only closes the stretch.
  */
 export function loseProcess(
   state: State,
@@ -52,7 +52,7 @@ export function uncover(load: Load): void {
   load.covered = false;
 }
 
-/** The flame is out: in the midst of the time it is a loss, after it the next step. */
+/** The heat is off: during the process time that is a loss, after it the next step. */
 export function turnOff(state: State, load: Load, at: number): boolean {
   const process = runOfRole(load, "treatment");
   const vent = runOfRole(load, "venting");

@@ -1,9 +1,9 @@
-/** The hot pack that jars which failed may be processed again as, where one was tested. */
+/** The tested hot pack, if there is one, in which failed jars may be processed again. */
 import { processOptions } from "../../recipe/choose-process.ts";
 import type { ProcessOption } from "../../recipe/recipe.ts";
 import type { Batch, Load, State } from "../state.ts";
 
-/** Low-temperature jars go again by boiling water, all others by their own method. */
+/** Low-temperature jars are reprocessed in boiling water, all others by their own method. */
 export function hotPackOf(batch: Batch, load: Load): ProcessOption | undefined {
   const method = load.terms?.method === "low-temperature" ? "boiling-water" : load.terms?.method;
   return processOptions(batch.recipe).find((one) => one.pack === "hot" && one.method === method);

@@ -11,7 +11,7 @@ function loadedJars(state: State, batch: Batch): number {
   }, 0);
 }
 
-/** Works out anew how many jars of a batch were filled. */
+/** Recounts how many jars of a batch were filled. */
 export function recount(state: State, batch: Batch): void {
   const { ready, setAside, brokenBefore, spoiled } = batch;
   batch.filled = loadedJars(state, batch) + ready + setAside + brokenBefore + spoiled;

@@ -15,7 +15,7 @@ import { MINUTE_MS } from "../time.ts";
 import { openLoad } from "./open-load.ts";
 import { asksMore } from "./raise-terms.ts";
 
-/** The canner is lit this long before it is expected to be wanted hot. */
+/** The canner is lit this long before it is expected to be needed hot. */
 const LIGHT_AHEAD_MINUTES = CANNER_WARM_UP_MINUTES + 15;
 
 /** True where more jars of this batch have still to go into a canner. */
@@ -26,9 +26,9 @@ function needsLoad(state: State, batch: Batch): boolean {
 }
 
 /**
- * Minutes until a batch is likely to want its canner hot, to fill its jars or to heat what is
- * packed hot: its stages' typical times and shortest rests. Infinity while that hangs on a
- * ferment, whose end cannot be foreseen.
+ * Minutes until a batch is likely to need a hot canner, to fill its jars or to heat what is packed
+ * hot: its stages' typical times and shortest rests. Infinity while that depends on a ferment,
+ * whose end cannot be foreseen.
  */
 function minutesToCanner(batch: Batch, now: number): number {
   const known = new Map<string, number>();
@@ -38,7 +38,7 @@ function minutesToCanner(batch: Batch, now: number): number {
     known.set(id, 0);
     const run = batch.stages.find((one) => one.id === id);
     if (!run || isOver(run) || isOfCanner(run.spec)) return 0;
-    // It ends when it is found to be ready, days apart: nobody can count down to it.
+    // It ends when somebody finds it ready, give or take days: nobody can count down to it.
     if (!rulesOf(run.spec).plan.foreseeable) {
       known.set(id, Number.POSITIVE_INFINITY);
       return Number.POSITIVE_INFINITY;
@@ -64,7 +64,9 @@ function minutesToCanner(batch: Batch, now: number): number {
   return Math.min(...starts);
 }
 
-/** When a canner should be lit for a batch, where one will be free; undefined where it need not. */
+/**
+ * When a canner should be lit for a batch, where one will be free; undefined where none need be.
+ */
 export function warmUpAt(state: State, batch: Batch, now: number): number | undefined {
   if (!needsLoad(state, batch)) return undefined;
   if (queue(state, now)[0] !== batch || !freeCanner(state, batch.jar)) return undefined;
@@ -73,7 +75,7 @@ export function warmUpAt(state: State, batch: Batch, now: number): number | unde
   return now + Math.max(0, minutes) * MINUTE_MS;
 }
 
-/** Batches that wait for a canner, the one that will be ready first in front. */
+/** Batches that wait for a canner, the one that will be ready first at the front. */
 export function queue(state: State, now: number): Batch[] {
   return activeOwners(state)
     .filter((owner): owner is Batch => !isLoad(owner) && needsLoad(state, owner))
@@ -148,8 +150,8 @@ export function openLoads(state: State, now: number, library: Library, id: strin
 }
 
 /**
- * Looks terms up again where the kitchen's altitude or gauge has changed: a waiting load takes
- * them as they are, one whose process has begun only where they ask for more.
+ * Looks terms up again where the kitchen's altitude or gauge has changed: a waiting load takes the
+ * new terms, one whose process has begun only if they ask for more.
  */
 export function refreshTerms(state: State, now: number, library: Library): DatedFact[] {
   const facts = [...raisedTerms(state, now, library), ...doubtedThen(state, now, library)];
@@ -173,7 +175,7 @@ export function refreshTerms(state: State, now: number, library: Library): Dated
   return facts;
 }
 
-/** What an altitude higher than thought means for loads that run, or whose jars still cool. */
+/** What an altitude higher than thought means for running loads and for those still cooling. */
 function raisedTerms(state: State, now: number, library: Library): DatedFact[] {
   return activeOwners(state).flatMap((load): DatedFact[] => {
     if (!isLoad(load) || !load.terms || !hasBegun(load) || !liesHigher(state, load)) return [];
@@ -185,7 +187,9 @@ function raisedTerms(state: State, now: number, library: Library): DatedFact[] {
   });
 }
 
-/** Loads long done that would have wanted more, had the kitchen been as high on their day. */
+/**
+ * Loads finished long ago that would have needed more, had the kitchen been as high on their day.
+ */
 function doubtedThen(state: State, t: number, library: Library): DatedFact[] {
   return Object.values(state.loads).flatMap((load): DatedFact[] => {
     if (load.state !== "complete" || !load.terms || !liesHigher(state, load)) return [];
@@ -208,7 +212,7 @@ function liesHigher({ kitchen }: State, { terms }: Load): boolean {
   return altitudeFt + altitudeUncertaintyFt > terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0);
 }
 
-/** The most that is asked here of any batch with jars in a load, by that load's own gauge. */
+/** The highest terms asked here of any batch with jars in a load, by that load's own gauge. */
 function highestTerms(state: State, load: Load, library: Library): ProcessChoice {
   const ids = new Set([load.batch, ...load.parts.map((part) => part.batch)]);
   const canner = state.kitchen.canners.find((one) => one.id === load.canner);
@@ -224,7 +228,9 @@ function highestTerms(state: State, load: Load, library: Library): ProcessChoice
   return most ?? { ok: false, reason: "its batch is not known" };
 }
 
-/** A batch as it went into a load: sent through again, it may be packed otherwise since. */
+/**
+ * A batch as it went into a load: sent through again, it may have been packed differently since.
+ */
 function loadedAs(batch: Batch, { terms }: Load): Pick<Batch, "recipe" | "jar" | "option"> {
   const { option, recipe } = batch;
   if (!terms || !option) return batch;
@@ -232,7 +238,7 @@ function loadedAs(batch: Batch, { terms }: Load): Pick<Batch, "recipe" | "jar" |
   return { recipe, jar, option: { ...option, method, pack, table } };
 }
 
-/** Nothing was tested so high: said once, and not as tested while that altitude stands. */
+/** Nothing was tested that high: said once, and not as tested while that altitude stands. */
 function untested(state: State, load: Load, reason: string, t: number): DatedFact[] {
   const known = state.doubts.some((doubt) => {
     return doubt.owner === load.id && doubt.why === "untested" && doubt.settledFt === undefined;

@@ -3,7 +3,7 @@ import { cannerOf, cannotShare, capacity } from "../jars.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import type { Batch, Load, State } from "../state.ts";
 
-/** Jars of a batch that are filled or still expected, and in no canner yet. */
+/** Jars of a batch that are filled or still expected, and not in a canner yet. */
 function toCome(batch: Batch): number {
   if (batch.again > 0) return Math.max(batch.ready, batch.again);
   if (batch.allFilled) return batch.ready;
@@ -16,7 +16,9 @@ function wantsCanner(batch: Batch): boolean {
   return live && batch.option !== null && toCome(batch) > 0;
 }
 
-/** Batches whose jars an open load is for: the one it was opened for, then all that fit beside. */
+/**
+ * Batches whose jars an open load is for: the one it was opened for, then all that fit beside it.
+ */
 export function sharers(state: State, load: Load): Batch[] {
   const own = state.batches[load.batch];
   if (!own || !load.terms || load.loadedAt !== undefined) return [];

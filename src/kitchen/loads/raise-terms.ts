@@ -46,14 +46,14 @@ export function raiseTerms(
     }
   } else if (isOver(process)) goesOn(load, process, event.t);
   if (isOver(process)) reopenOrEndShort(load, process);
-  // The clock has a new end, and what was answered at the old one was of a shorter time.
+  // The clock has a new end, and the answer at the old one was about a shorter time.
   delete load.endAnswer;
   quiet(state, `${load.id}/`);
 }
 
 /**
- * A time that was full goes on only while its boil does. Once the heat is off, or the jars are out,
- * nothing after the old end counts; till then somebody is asked whether it held since.
+ * A time that was full goes on only while its boil does. Once the heat is off or the jars are out,
+ * nothing after the old end counts; until then somebody is asked whether it has held since.
  */
 function goesOn(load: Load, { kept, endedAt }: StageRun, now: number): void {
   const stretch = kept?.stretches.at(-1);

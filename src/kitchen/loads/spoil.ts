@@ -1,14 +1,14 @@
-/** Taking spoiled jars out of what a batch has, whatever they were counted as before. */
+/** Takes spoiled jars out of a batch's counts, whatever they were counted as before. */
 import { unaccounted } from "../jars.ts";
 import type { Batch, LoadPart, State } from "../state.ts";
 import { recount } from "./jar-tally.ts";
 
-/** Jars of a part that stand somewhere, so that one of them may be found spoiled. */
+/** Jars of a part that are still kept somewhere, so that one of them may be found spoiled. */
 export function standingJars(part: LoadPart): number {
   return unaccounted(part) + part.sealed + part.failed - part.failedAgain + part.aside;
 }
 
-/** Jars of a batch that stand somewhere and went through no canner. */
+/** Jars of a batch that are still kept somewhere and went through no canner. */
 export function standingOutside(batch: Batch): number {
   return batch.ready + batch.setAside;
 }
@@ -16,8 +16,8 @@ export function standingOutside(batch: Batch): number {
 type Spoiled = { load: string | null; count: number; jars: readonly number[] };
 
 /**
- * Counts jars as spoiled: those of a load, or the batch's that went through none. Without a load,
- * those of all its loads come before, the last first.
+ * Counts jars as spoiled: those of a load, or those of the batch that went through none. Without a
+ * load, those of all its loads come first, the last load in front.
  */
 export function spoil(state: State, batch: Batch, { load, count, jars }: Spoiled): void {
   const ids = load === null ? [...batch.loads].reverse() : [load];

@@ -1,13 +1,13 @@
 /**
- * Filled jars that stand before their canner. Nobody measures them as they cool, so the whole time
- * from the first jar's filling counts as time in the danger zone.
+ * Filled jars standing before they go into the canner. Nobody measures them as they cool, so the
+ * whole time from filling the first jar counts as time in the danger zone.
  */
 import { HOT_AIR_F, STAND_HOURS } from "../../reckon/trade-numbers.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, LoadPart, StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 
-/** What a thermometer is said to hang in where it reads the kitchen's air. */
+/** Where a thermometer is said to hang when it reads the kitchen's air. */
 const AIR: ReadonlySet<string> = new Set(["kitchen", "room", "air"]);
 
 export function isAir(what: string): boolean {
@@ -15,8 +15,8 @@ export function isAir(what: string): boolean {
 }
 
 /**
- * When the first of the jars just told was filled: nobody says so, and it is taken to have been the
- * filling's usual length ago, but not before the filling began nor before the last jars went in.
+ * When the first of the jars just reported was filled. Nobody says so: it is taken to be the
+ * filling's usual length ago, but not before the filling began or the last jars went in.
  */
 export function filledFrom(state: State, batch: Batch, fill: StageRun, told: number): number {
   const usual = told - fill.spec.typicalMinutes * MINUTE_MS;
@@ -35,7 +35,7 @@ export function mayStandMinutes({ kitchen }: State, batch: Batch): number {
   return Math.min(rule, ...own);
 }
 
-/** How long the jars of a load stood over what they may, minutes; 0 where they did not. */
+/** How many minutes the jars of a load stood beyond what is allowed; 0 where they did not. */
 export function stoodOver(part: LoadPart, loadedAt: number | undefined): number {
   if (!part.stood || loadedAt === undefined) return 0;
   return Math.max(0, (loadedAt - part.stood.from) / MINUTE_MS - part.stood.mayMinutes);

@@ -1,4 +1,4 @@
-/** Lifting the jars out, on a word or because they leave a process that was too short. */
+/** Lifting the jars out, on a person's word or because they leave a process that was too short. */
 
 import { runOfRole } from "../owners.ts";
 import { quiet } from "../settle.ts";
@@ -7,12 +7,12 @@ import { rulesOf } from "../stages/kinds.ts";
 import type { Load, State } from "../state.ts";
 import { lose } from "../unbroken-time.ts";
 
-/** The jars come out: what of the load's stages was not done by now never was. */
+/** The jars come out: stages of the load that are not done by now never will be. */
 export function unload(state: State, load: Load, event: { t: number; early: boolean }): void {
   load.unloadedAt = event.t;
   load.early = event.early;
   const process = runOfRole(load, "treatment");
-  // Out before a time that had seemed full: then it was not.
+  // The jars came out before the end of a time that had seemed full: so it was not full.
   if (process?.state === "complete" && (process.endedAt ?? 0) > event.t) reopen(process, "running");
   if (process?.kept) lose(process.kept, event.t, "out");
   for (const run of load.stages) {

@@ -9,7 +9,7 @@ export type Sample = { t: number; value: number };
 export type Filter = {
   /** The last readings that came in, spikes and all, oldest first. */
   window: Sample[];
-  /** Since when it shows exactly the same, and how much it had wavered before. */
+  /** Since when it shows exactly the same value, and how much it had wavered before. */
   sameSince: number;
   lastRaw?: number;
   wavered: boolean;
@@ -17,21 +17,21 @@ export type Filter = {
 
 type Filtered =
   | { kind: "good"; value: number }
-  /** Left out: so far from its neighbours. */
+  /** Left out, because it is too far from its neighbors. */
   | { kind: "spike" }
   /** Exactly the same for too long from a probe that had wavered: it is not measuring. */
   | { kind: "stuck"; since: number };
 
 const WINDOW_READINGS = 9;
-/** Readings further back say nothing of now, ms. */
+/** Readings further back say nothing about now, ms. */
 const WINDOW_MS = 20_000;
-/** A spike is so many times the window's scatter away; 3 is usual for such filters. */
+/** A spike is this many times the window's scatter away; 3 is usual for such filters. */
 const SCATTERS = 3;
 /** Scatter of a normal distribution for a median distance of one. */
 const MAD_TO_SIGMA = 1.4826;
 /** A distance up to this is never a spike: degrees F, or psi. */
 const LEAST_SPIKE = { temperature: 2, pressure: 0.6 };
-/** A probe that wavers does not show the same tenth for so long, even over a rolling boil. */
+/** A probe that wavers does not show the same tenth for this long, even over a rolling boil. */
 export const STUCK_MS = 180_000;
 
 export function newFilter(t: number): Filter {

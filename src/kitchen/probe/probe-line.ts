@@ -5,7 +5,7 @@ export type ProbeReading = {
   kind: "temperature" | "pressure";
   /** Degrees Fahrenheit, or pounds per square inch by gauge. */
   value: number;
-  /** Digits after the point, which tell how fine the probe reads. */
+  /** Digits after the point: how finely the probe reads. */
   decimals: number;
   /** What it says it measures, lower case; undefined where it says nothing. */
   where?: string;
@@ -21,12 +21,12 @@ const LINE = new RegExp(`^${TIME.source}${WHERE.source}${FIGURE.source}$`, "i");
 const LONGEST_LINE = 120;
 const PSI_PER_KPA = 0.1450377;
 
-/** What a sensor of a kitchen can truly show; anything else is a fault of it. */
+/** What a kitchen sensor can really show; anything else is a fault. */
 const PLAUSIBLE = { temperature: { min: -40, max: 480 }, pressure: { min: -2, max: 30 } };
 
 /**
- * Reads one line; undefined where it is none, or shows what cannot be (a broken wire reads -196 or
- * 1832). A bare number is degrees Fahrenheit.
+ * Reads one line; undefined where it is not one, or shows an impossible value (a broken wire reads
+ * -196 or 1832). A bare number is degrees Fahrenheit.
  * @param zone the zone of a time without an offset.
  */
 export function readProbeLine(line: string, zone: string): ProbeReading | undefined {

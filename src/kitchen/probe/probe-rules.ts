@@ -1,7 +1,7 @@
 /**
  * What a probe's readings mean for a condition that has to be kept. Each rule has two marks, one to
- * rise to and a lower one to fall below, and a time for each, so that neither noise nor a burner
- * that cycles makes it waver. The marks come from the altitude or from the tested pressure.
+ * rise to and a lower one to fall below, and a time for each, so that neither noise nor a cycling
+ * burner makes it waver. The marks come from the altitude or from the tested pressure.
  */
 import { boilingPointF } from "../../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
@@ -12,7 +12,7 @@ export type ProbeRule = {
   /** Reached once every reading of `riseMs` is at or above this. */
   riseTo: number;
   riseMs: number;
-  /** Where it must also have levelled off: so little between the halves of `riseMs`. */
+  /** Where it must also have leveled off: at most this much between the halves of `riseMs`. */
   levelWithin?: number;
   /** Lost once the median of `fallMs` is under this. */
   fallBelow: number;
@@ -22,7 +22,7 @@ export type ProbeRule = {
 };
 
 /**
- * Water at a full boil. It has levelled off, within 1 F of the place's boiling point or above:
+ * Water at a full boil. It has leveled off, within 1 F of the local boiling point or above:
  * weather moves that by up to 1 F, water that still heats climbs a quarter of a degree in fifteen
  * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below where this very probe
  * stood at the boil): a lifted lid or a cycling burner costs a degree at most, cold water several.
@@ -39,12 +39,15 @@ export function boilRule(altitudeFt: number, stoodAtF?: number): ProbeRule {
   };
 }
 
-/** So far over its mark, jars may lose liquid (our choice; that they do: USDA, Guide 1), psi. */
+/**
+ * This far over its mark, psi, jars may lose liquid (that they do: USDA, Guide 1; how far: our
+ * choice).
+ */
 export const OVER_PRESSURE_PSI = 4;
 
 /**
  * A canner's gauge pressure. It starts a little above the mark and is lost as soon as the median of
- * five seconds is under it: below the mark at any time is the whole time again.
+ * five seconds is under it: below the mark at any time means starting the whole time over.
  */
 export function pressureRule(targetPsi: number): ProbeRule {
   return {
@@ -88,7 +91,7 @@ export function newWatching(): Watching {
   return { level: "unknown", high: false, recent: [] };
 }
 
-/** True where the readings span the time up to now without a hole. */
+/** True where the readings cover the time up to now without a hole. */
 function spans(recent: readonly Sample[], ms: number, now: number): boolean {
   const first = recent.find((one) => one.t >= now - ms);
   return first !== undefined && first.t <= now - ms * 0.8 && recent.length >= 3;
@@ -99,7 +102,9 @@ function middleOf(samples: readonly Sample[]): number {
   return values[Math.floor(values.length / 2)] ?? Number.NaN;
 }
 
-/** Takes one good reading into a watch, which it changes; answers what it now shows, if new. */
+/**
+ * Takes one good reading into a watch, which it changes; returns what that now shows, if it is new.
+ */
 export function judgeReading(
   watching: Watching,
   rule: ProbeRule,
@@ -121,7 +126,7 @@ export function judgeReading(
     const was = watching.level;
     watching.level = "under";
     const first = falling.find((one) => one.value < rule.fallBelow) ?? sample;
-    // What was before the fall says nothing of whether it has come back.
+    // Readings before the fall say nothing about whether it has come back.
     watching.recent = recent.filter((one) => one.t >= first.t);
     if (was === "at") return { kind: "lost", at: first.t, value: middleOf(falling) };
   }

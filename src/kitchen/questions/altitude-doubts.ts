@@ -1,6 +1,7 @@
 /**
- * Doubt of the altitude: what raises it, the short question it asks, and what a yes or no to that
- * writes down. It never changes a time by itself; only an altitude that is said does.
+ * Doubt about the altitude: what raises it, the short question it asks, and what a yes or no to
+ * that writes down. A doubt never changes a time by itself; only an altitude that a person gives
+ * does.
  */
 
 import { boilingPointF, judgeBoil } from "../../reckon/boiling.ts";
@@ -14,16 +15,16 @@ import type { Question } from "./questions.ts";
 
 export const ALTITUDE_QUESTION = "What is your altitude in feet? The process time depends on it.";
 
-/** What a boiling point is read of that no stage waits for. */
+/** What a boiling point was measured in when no stage waits for it. */
 export const BOILING_WATER = "boiling water";
 
 /**
- * So far under the place's boiling point, degrees F, it is likelier that the water does not boil
- * than that a kitchen lies 4,000 feet higher than its people say. The program's own choice.
+ * This far under the local boiling point, degrees F, it is likelier that the water is not boiling
+ * than that the kitchen lies 4,000 feet higher than its people say. The program's own choice.
  */
 export const OFF_BOIL_F = 8;
 
-/** A boil measured more than weather explains from where the altitude puts it casts doubt. */
+/** A boil measured further from the altitude's boiling point than weather explains raises doubt. */
 export function boilDoubt(
   state: State,
   load: Load | undefined,
@@ -38,7 +39,7 @@ export function boilDoubt(
   const detail = `a full boil read ${boilF} F; ${usual}`;
   const fact = { type: "altitude-doubt", owner: load?.id ?? null, detail, t } as const;
   if (load && judged.differenceF < -OFF_BOIL_F) return [{ ...fact, why: "no-boil" }];
-  // Once it was said that the altitude is right, the next such reading asks nothing.
+  // Once the altitude was said to be right, the next such reading raises no question.
   return [isKept(state, altitudeFt) ? fact : { ...fact, why: "boil" }];
 }
 
@@ -56,7 +57,7 @@ function isKept(state: State, altitudeFt: number): boolean {
 function asking(state: State): Doubt | undefined {
   const open = state.doubts.filter((one) => one.settledFt === undefined);
   const active = new Set(activeOwners(state).map((owner) => owner.id));
-  // A yes to "does it boil" makes the same reading one of the altitude.
+  // After a yes to "does it boil", the same reading speaks against the altitude.
   const boils = new Set(open.flatMap((one) => (one.why === "boil" ? one.detail : [])));
   return (
     open.find((one) => one.why === "denied") ??
@@ -74,7 +75,7 @@ function stillBoils(state: State, doubt: Doubt): boolean {
   return stretch !== undefined && stretch.from <= doubt.at;
 }
 
-/** Loads long done that would have wanted more, had the kitchen been so high then. */
+/** Loads finished long ago that would have needed more, had the kitchen been that high then. */
 function openThen(state: State): Doubt[] {
   return state.doubts.filter((one) => one.why === "then" && one.settledFt === undefined);
 }
@@ -88,7 +89,9 @@ function thenQuestion(state: State, altitudeFt: number): string {
   return `Was the kitchen at ${withCommas(altitudeFt)} feet too ${when}, ${jars}?`;
 }
 
-/** A yes judges those loads by what was tested there; a no leaves them as they were. */
+/**
+ * After a yes, those loads are judged by what was tested there; after a no, they stay as they were.
+ */
 function thenAnswer(state: State, held: boolean, t: number): DatedFact[] {
   return openThen(state).flatMap(({ owner, terms }): DatedFact[] => {
     const load = state.loads[owner ?? ""];

@@ -1,4 +1,4 @@
-/** Questions about critical factors, and what an answer to one says of the factor. */
+/** Questions about critical factors, and what an answer says about the factor. */
 import type { CriticalFactor } from "../../recipe/recipe.ts";
 import type { Confirm } from "../command.ts";
 import { activeOwners, isLoad } from "../owners.ts";
@@ -31,7 +31,9 @@ function isTurn(batch: Batch, id: string): boolean {
   });
 }
 
-/** Whether a factor waits for its answer; of jars on the shelf for a day after it was doubted. */
+/**
+ * Whether a factor waits for its answer; for jars on the shelf, until a day after it was doubted.
+ */
 function isOpen(state: State, batch: Batch, id: string): boolean {
   if (batch.state === "abandoned" || batch.confirmed.some((one) => one.factor === id)) return false;
   const doubted = batch.reopened.findLast((one) => one.factor === id);
@@ -41,7 +43,9 @@ function isOpen(state: State, batch: Batch, id: string): boolean {
   return isTurn(batch, id);
 }
 
-/** Lots whose pots and jars are in step with a batch's, itself first: they are asked about once. */
+/**
+ * Lots whose pots and jars are in step with a batch's, itself first: one question covers them all.
+ */
 function together(state: State, batch: Batch, id: string): Batch[] {
   return asking(state).filter((one) => {
     if (one.recipe.id !== batch.recipe.id || one.pack !== batch.pack) return false;
@@ -49,14 +53,14 @@ function together(state: State, batch: Batch, id: string): Batch[] {
   });
 }
 
-/** Batches that may have something to be asked: those under way, and those taken back lately. */
+/** Batches that may have something to ask: those under way, and those with a recent retraction. */
 function asking(state: State): Batch[] {
   const running = activeOwners(state).filter((one): one is Batch => !isLoad(one));
   const doubted = Object.values(state.batches).filter((one) => one.reopened.length > 0);
   return [...new Set([...running, ...doubted])];
 }
 
-/** What is asked of the factors of every batch, once for each pot and each filling. */
+/** The questions about every batch's factors, one for each pot and each filling. */
 export function factorQuestions(state: State): Question[] {
   return asking(state).flatMap((batch) =>
     batch.recipe.critical.flatMap((factor): Question[] => {
@@ -79,13 +83,17 @@ export function factorQuestions(state: State): Question[] {
   );
 }
 
-/** No vinegar for the kitchen is stronger; a label that says more was misread or misheard. */
+/** No kitchen vinegar is stronger; a label that says more was misread or misheard. */
 const STRONGEST_PERCENT = 12;
-/** A headspace may be so much over what is asked, inches: jars are filled by eye (our choice). */
+/**
+ * A headspace may exceed what is asked by this many inches: jars are filled by eye (our choice).
+ */
 const OVER_IN = 0.25;
 const ROUNDING_IN = 0.01;
 
-/** Whether a value answered for a factor is what its recipe asks; undefined where it is none. */
+/**
+ * Whether a value given for a factor is what its recipe asks; undefined where it is not a value.
+ */
 export function isRight(
   batch: Batch,
   factor: CriticalFactor,
@@ -105,7 +113,7 @@ export function isRight(
   return value >= wanted - ROUNDING_IN && value <= wanted + OVER_IN;
 }
 
-/** What is said of a factor; a value says more than how it was put. */
+/** What is said about a factor; a value counts for more than the wording around it. */
 export function heldBy(batch: Batch, factor: CriticalFactor, said: Confirm): Confirm["held"] {
   if (said.held === "unsure" || said.value === undefined) return said.held;
   const right = isRight(batch, factor, said.value);

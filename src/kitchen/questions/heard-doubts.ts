@@ -1,6 +1,7 @@
 /**
- * Words that raise a doubt about jars at stake: what they are kept for, when they may interrupt,
- * and what is asked about them. A plain loss acts at once and is not here to be asked about.
+ * Words that raise a doubt about jars at stake: which loads they may concern, when they may
+ * interrupt, and what is asked about them. A plain loss is acted on at once and is not asked about
+ * here.
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { numberWords } from "../../reckon/number-words.ts";
@@ -13,14 +14,16 @@ import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import type { Question } from "./questions.ts";
 
-/** One interruption for a load in so long, and so many in a whole process (our choice). */
+/**
+ * At most one interruption for a load in this time, and this many in a whole process (our choice).
+ */
 const APART_MS = 10 * MINUTE_MS;
 const MOST_INTERRUPTIONS = 2;
 const MOST_QUOTED = 3;
-/** Doubts about jars out of the canner are asked about for so long. */
+/** Doubts about jars out of the canner are asked about for this long. */
 const ASKED_FOR_MS = 24 * HOUR_MS;
 
-/** What of its process a subject concerns; lids and acid, the filling before it too. */
+/** Subjects that concern only the process; lids and acid concern the filling before it too. */
 const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "gauge", "pressure"]);
 
 /** Loads that words about a subject may concern: those in a canner, else those just out of it. */
@@ -46,7 +49,7 @@ export function openDoubts(load: Load): HeardDoubt[] {
   return load.heard.filter((one) => one.settledAt === undefined);
 }
 
-/** Those of them that the closing question of its process takes up. */
+/** Open doubts that the closing question of its process covers. */
 export function processDoubts(load: Load): HeardDoubt[] {
   return openDoubts(load).filter(({ about }) => OF_PROCESS.has(about));
 }
@@ -125,7 +128,7 @@ export function stillQuestion(state: State, load: Load): Question[] {
   ];
 }
 
-/** Whether an answer to it says that all is well; undefined where it is none. */
+/** Whether an answer to it says that all is well; undefined where it is not an answer. */
 export function saysStill(load: Load, detail: string, value: number | string): boolean | undefined {
   const either = detail === "water" ? COVERED : EITHER[load.terms?.method ?? "boiling-water"];
   if (either.right.includes(String(value))) return true;
@@ -142,7 +145,7 @@ export function quotedDoubts(state: State, open: readonly HeardDoubt[]): string 
   return said.join(" ");
 }
 
-/** The question about words that no end question takes up, once the jars are out. */
+/** The question about words that no closing question covers, once the jars are out. */
 export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Question[] {
   const open = openDoubts(load).filter(({ about }) => !endIsAsked || !OF_PROCESS.has(about));
   const [first] = open;

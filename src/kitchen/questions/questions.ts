@@ -50,13 +50,13 @@ export type Question = {
   choices?: string[];
   /** Other words for what is offered. */
   alsoSaid?: string[];
-  /** The lots that it is asked about, where they are several. */
+  /** The lots it is about, where there are several. */
   batches?: string[];
-  /** What answers it, where that is not the same for all of its kind. */
+  /** What answers it, where that differs from others of its kind. */
   takes?: AnswerKind;
 };
 
-/** What an answer is: one of another kind is no answer. */
+/** Kinds of answers: one of another kind does not answer the question. */
 export type AnswerKind =
   | "yes-no"
   | "choice"
@@ -101,19 +101,19 @@ const RANK: Record<QuestionKind, number> = {
   "sealed-line": 7,
 };
 
-/** Questions on which a running process hangs: nothing else is asked while one of them waits. */
+/** Questions that a running process depends on: nothing else is asked while one of them waits. */
 const URGENT_RANK = 1;
-/** A question that got no answer for so long no longer keeps others from being asked. */
+/** A question that has had no answer for this long no longer keeps others from being asked. */
 export const PATIENCE_MS = 5 * MINUTE_MS;
 
-/** Whether a running process hangs on it. */
+/** Whether a running process depends on it. */
 export function isUrgent({ kind }: Question): boolean {
   return RANK[kind] <= URGENT_RANK;
 }
 
 /**
  * Open questions. First the one that a yes, a no or a number answers now (the one asked last, or
- * one that a process hangs on); then the others, the one to ask next in front.
+ * one that a process depends on) ; then the others, the one to ask next in front.
  */
 export function questions(state: State): Question[] {
   const list = byRank(state).flatMap((one) => openStill(state, one) ?? []);
@@ -135,10 +135,10 @@ export function shownQuestion(state: State): Question | undefined {
   return open && state.asked[open.key] !== undefined ? open : undefined;
 }
 
-/** A guess is asked about again no sooner. */
+/** A guess is asked about again no sooner than this. */
 const AGAIN_AFTER_MS = 10 * MINUTE_MS;
 
-/** An answer that left it open is asked for once more, when no jars are on their way. */
+/** An answer that left the question open is asked for once more, when no jars are on their way. */
 function openStill(state: State, question: Question): Question | undefined {
   const again = `${question.key}/again`;
   const leftAt = state.leftOpen[question.key];
@@ -186,7 +186,7 @@ function byRank(state: State): Question[] {
   return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
 }
 
-/** Whether anything is missing where the journal is damaged: nobody else can know. */
+/** Whether anything is missing where the journal is damaged: only a person can know. */
 function sealedQuestions(state: State): Question[] {
   return state.sealedLines.flatMap((line): Question[] => {
     const batches = touchedBatches(state, line);
@@ -194,7 +194,7 @@ function sealedQuestions(state: State): Question[] {
     const names = batches.map(batchName).join(" and ");
     const text =
       `${upper(sealedName(line))} cannot be relied on, and it may tell of ${names}. ` +
-      "Did all go as the rest of the log has it, with nothing wrong that is missing there?";
+      "Did everything go as the rest of the log says, with nothing wrong missing from it?";
     return [
       {
         key: `sealed-line/${line.seal}`,
@@ -220,7 +220,7 @@ function gaugeQuestions(state: State, batch: Batch): Question[] {
     const { gauge } = canner;
     const about = canner.id;
     if (!gauge) {
-      const text = `Has the ${canner.name} a dial gauge or a weighted gauge?`;
+      const text = `Does the ${canner.name} have a dial gauge or a weighted gauge?`;
       const choices = ["dial", "weighted"];
       list.push({ key: `gauge/${about}`, kind: "gauge", text, about, choices });
       continue;
@@ -296,7 +296,7 @@ const ENDING: Partial<Record<ProcessTerms["method"], string>> = {
   pressure: "At the pressure throughout, vented, and left to fall by itself?",
 };
 
-/** Its time is full, and a pressure canner has come down too. */
+/** Whether its time is full and, for a pressure canner, it has come down too. */
 function hasEnded(load: Load, process: StageRun): boolean {
   if (process.state !== "complete" || load.early) return false;
   const zero = runOfRole(load, "coming-down");
@@ -307,8 +307,8 @@ function hasEnded(load: Load, process: StageRun): boolean {
 export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
 
 /**
- * What may become of jars now. Off the process for over two hours they are not processed again; a
- * failed seal found after a day, and a short process reprocessed after one, can only go.
+ * What may become of jars now. Off the process for over two hours, they are not processed again;
+ * after a day, a failed seal or a short process leaves only throwing them out.
  */
 export function dispositionsFor(load: Load, code: string, now: number): Disposition[] {
   if (load.unloadedAt === undefined) return ["refrigerate", "freeze", "discard"];
@@ -319,7 +319,7 @@ export function dispositionsFor(load: Load, code: string, now: number): Disposit
 
 type Undecided = "process-short" | "boil-lost" | "pressure-lost" | "seal-failed";
 
-/** What has gone wrong with jars and still waits for a word on what becomes of them. */
+/** What has gone wrong with jars and still waits for a person to say what becomes of them. */
 export function undecided(state: State, load: Load): { code: Undecided; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
   const process = runOfRole(load, "treatment");
@@ -343,7 +343,7 @@ export function undecided(state: State, load: Load): { code: Undecided; jars: nu
   return undefined;
 }
 
-/** While jars are still being counted, more failures may come: one question for all of them. */
+/** While jars are still being counted, more may fail: one question for all of them. */
 function countsWait(state: State, load: Load): boolean {
   const check = runOfRole(load, "seals");
   if (check?.state !== "running") return false;
