@@ -272,9 +272,9 @@ export type SlotsOf = {
   /** Without `what` where something is wrong and nobody said what. */
   emergency: { what?: Emergency };
   trouble: { what?: Trouble };
-  /** `about` is what was asked about, as said; `topic` is what it was recognised as. */
+  /** `about` is what was asked about, as said; `topic` is what it was recognized as. */
   "is-safe": { about?: string; topic?: SafetyTopic };
-  /** `what` is what was asked for, as said; `act` is what it was recognised as. */
+  /** `what` is what was asked for, as said; `act` is what it was recognized as. */
   "may-i": Targeted & { what?: string; act?: Act };
   /** `value` and `unit` say how much there is of it, where that was said. */
   "short-of": { what: string; item?: Shortage; value?: number; unit?: string };

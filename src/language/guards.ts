@@ -4,7 +4,7 @@ import { MEANINGS } from "./intents/all.ts";
 import type { Utterance } from "./words.ts";
 
 /**
- * The second line of defence behind phrases that have to match whole: nothing asked, wished,
+ * The second line of defense behind phrases that have to match whole: nothing asked, wished,
  * planned, doubted or told of another day is ever a report.
  */
 

@@ -1,5 +1,5 @@
 /**
- * How alike two names sound and are spelled, for what a recogniser mishears and a wet finger
+ * How alike two names sound and are spelled, for what a recognizer mishears and a wet finger
  * mistypes.
  */
 

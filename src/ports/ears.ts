@@ -1,5 +1,5 @@
 /**
- * Listening. Off until started; never throws, never hangs: a recogniser or a microphone that is
+ * Listening. Off until started; never throws, never hangs: a recognizer or a microphone that is
  * missing or goes away costs listening and nothing else.
  */
 

@@ -14,7 +14,7 @@ export type ShownLine = Line & { time: string };
 /** Keys that stand for words the bare key must not say. */
 export type KeySign = "!" | "-" | "=";
 
-export type LabelledKey = {
+export type LabeledKey = {
   key: KeySign;
   /** What it says, as typed words would. */
   words: string;
@@ -48,7 +48,7 @@ export type Item = {
   clock?: ShownClock;
   /** A word on how it stands where it has no clock: `not boiling yet`. */
   stands?: string;
-  keys: LabelledKey[];
+  keys: LabeledKey[];
   /** What to do, for the work that is first and for what comes up to heat. */
   say?: string;
 };
@@ -94,7 +94,7 @@ export type View = {
   question?: { text: string; answer: string; of: number };
   /** What Space or Enter on an empty line does, or what to say instead. */
   key: { text: string; works: boolean };
-  keys: LabelledKey[];
+  keys: LabeledKey[];
   next: string[];
   queue: string[];
   talk: ShownLine[];

@@ -51,7 +51,7 @@ function longestWatched(readings: readonly LogReading[]): number {
 
 const HAMPEL_HALF_WIDTH = 2;
 const HAMPEL_SIGMAS = 3;
-/** A reading closer than this to its neighbours' median is never called an outlier, °C. */
+/** A reading closer than this to its neighbors' median is never called an outlier, °C. */
 const SMALLEST_OUTLIER_C = 5;
 
 /** Readings far from the median of the two before and two after (Hampel's test), by index. */
@@ -66,7 +66,7 @@ function outliersOf(readings: readonly LogReading[]): Set<number> {
     const off = Math.abs((readings[i]?.temperatureC ?? middle) - middle);
     if (off > Math.max(SMALLEST_OUTLIER_C, HAMPEL_SIGMAS * spread)) found.add(i);
   }
-  // Too near an end for that test: a reading unlike both its neighbours, which are alike.
+  // Too near an end for that test: a reading unlike both its neighbors, which are alike.
   const ends = readings.length > 2 * HAMPEL_HALF_WIDTH ? [1, readings.length - 2] : [];
   for (const i of ends) if (isSpike(readings, i)) found.add(i);
   return found;
@@ -130,7 +130,7 @@ type Lethality = Reckoned & {
 /**
  * Lethality of a temperature log, minutes at the reference temperature: the exact integral of a
  * log-linear rate between readings. `value` is what the log shows at least: gaps count as
- * nothing, and readings unlike their neighbours count only where leaving them out gives no less.
+ * nothing, and readings unlike their neighbors count only where leaving them out gives no less.
  * The range runs from it to the total with gaps bridged and such readings left out.
  * Errors: z or reference that is no such thing.
  */
@@ -155,7 +155,7 @@ export function lethality(
   const odd = [...outliers].map((index) => {
     const { minutes = 0, temperatureC = 0 } = readings[index] ?? {};
     const fahrenheit = fahrenheitOf(temperatureC).toFixed(1);
-    return `reading of ${fahrenheit} F at minute ${minutes.toFixed(1)} is unlike its neighbours`;
+    return `reading of ${fahrenheit} F at minute ${minutes.toFixed(1)} is unlike its neighbors`;
   });
   const hottest = kept.reduce((best, one) => (one.temperatureC >= best.temperatureC ? one : best));
   const heating = totals(

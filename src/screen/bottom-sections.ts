@@ -40,7 +40,7 @@ export function questionSection(view: View, width: number, turns: [number, numbe
   };
 }
 
-/** What Space does, and the labelled keys; or what the program wants known just now. */
+/** What Space does, and the labeled keys; or what the program wants known just now. */
 export function keySection(view: View, width: number, turns: [number, number]): Section {
   const rows = keyRows(view, width);
   return {

@@ -1,8 +1,8 @@
 /**
- * What keys do: edit the line, send it, be the one key on an empty line, be a labelled key, or
+ * What keys do: edit the line, send it, be the one key on an empty line, be a labeled key, or
  * ask the screen to close, suspend or repaint. Pure but for the calls it is given.
  */
-import type { LabelledKey } from "../ports/view.ts";
+import type { LabeledKey } from "../ports/view.ts";
 import type { Key, KeyName } from "./key-reader.ts";
 import { type Editor, edit, insert, lineOf, newEditor, sent } from "./line-editor.ts";
 
@@ -11,8 +11,8 @@ type InputCalls = {
   say(words: string): void;
   /** The one key. */
   press(): void;
-  /** The labelled keys that mean something now. */
-  labelled(): LabelledKey[];
+  /** The labeled keys that mean something now. */
+  labeled(): LabeledKey[];
   interrupt(): void;
   suspend(): void;
   repaint(): void;
@@ -20,7 +20,7 @@ type InputCalls = {
   nowMs(): number;
 };
 
-/** A labelled key pressed again within this is a wet sleeve, ms. */
+/** A labeled key pressed again within this is a wet sleeve, ms. */
 const SLEEVE_MS = 2000;
 /** An Enter that bounces after the one that sent a line is not the one key, ms. */
 const BOUNCE_MS = 500;
@@ -28,7 +28,7 @@ const BOUNCE_MS = 500;
 export class InputControl {
   editor: Editor = newEditor();
   private readonly calls: InputCalls;
-  private labelledAt = { key: "", ms: Number.NEGATIVE_INFINITY };
+  private labeledAt = { key: "", ms: Number.NEGATIVE_INFINITY };
   private sentMs = Number.NEGATIVE_INFINITY;
 
   constructor(calls: InputCalls) {
@@ -63,7 +63,7 @@ export class InputControl {
       return;
     }
     if (key.kind === "text") {
-      if (!this.isLabelled(key.text)) this.typed(key.text);
+      if (!this.isLabeled(key.text)) this.typed(key.text);
       return;
     }
     this.named(key.name);
@@ -101,15 +101,15 @@ export class InputControl {
     this.calls.say(words);
   }
 
-  private isLabelled(text: string): boolean {
+  private isLabeled(text: string): boolean {
     if (!this.isEmpty()) return false;
     const sign = text.charAt(0);
     if (![...text].every((character) => character === sign)) return false;
     const now = this.calls.nowMs();
-    if (sign === this.labelledAt.key && now - this.labelledAt.ms < SLEEVE_MS) return true;
-    const found = this.calls.labelled().find((one) => one.key === sign);
+    if (sign === this.labeledAt.key && now - this.labeledAt.ms < SLEEVE_MS) return true;
+    const found = this.calls.labeled().find((one) => one.key === sign);
     if (!found) return false;
-    this.labelledAt = { key: sign, ms: now };
+    this.labeledAt = { key: sign, ms: now };
     this.calls.say(found.words);
     return true;
   }

@@ -68,7 +68,7 @@ function laneRow(lane: DayLane, scale: Scale): Row {
     if (start > at) row.push(span(" ".repeat(start - at)));
     const label = part.label === named ? "" : part.label;
     const drawn = partText(label, end - start, FILL[part.phase]);
-    if (drawn.labelled) named = part.label;
+    if (drawn.labeled) named = part.label;
     row.push(span(drawn.text, LOOKS[part.phase]));
     at = end;
   }
@@ -76,8 +76,8 @@ function laneRow(lane: DayLane, scale: Scale): Row {
 }
 
 /** The name inside its stretch where there is room for a piece of it. */
-function partText(label: string, width: number, fill: string): { text: string; labelled: boolean } {
+function partText(label: string, width: number, fill: string): { text: string; labeled: boolean } {
   const text = width >= 6 && label ? clip(printable(label), width - 2) : "";
-  if (!text) return { text: fill.repeat(width), labelled: false };
-  return { text: `${fill}${text}${fill.repeat(width - 1 - cells(text))}`, labelled: true };
+  if (!text) return { text: fill.repeat(width), labeled: false };
+  return { text: `${fill}${text}${fill.repeat(width - 1 - cells(text))}`, labeled: true };
 }

@@ -53,7 +53,7 @@ class Screen {
     this.input = new InputControl({
       say: (words) => this.say(words),
       press: () => this.host.press(),
-      labelled: () => this.host.labelledKeys(),
+      labeled: () => this.host.labeledKeys(),
       interrupt: () => this.interrupt(),
       suspend: () => void this.suspend(),
       repaint: () => this.painter.forget(),

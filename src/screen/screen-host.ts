@@ -1,5 +1,5 @@
 /** What the screen and the plain lines need of the kitchen they show. */
-import type { LabelledKey, Line, ScreenParts, View } from "../ports/view.ts";
+import type { LabeledKey, Line, ScreenParts, View } from "../ports/view.ts";
 import type { Outlet } from "./outlet.ts";
 
 export type ScreenHost = {
@@ -11,8 +11,8 @@ export type ScreenHost = {
   now(): number;
   /** All that is shown at this moment. */
   view(parts: ScreenParts): View;
-  /** The labelled keys that mean something at this moment. */
-  labelledKeys(): LabelledKey[];
+  /** The labeled keys that mean something at this moment. */
+  labeledKeys(): LabeledKey[];
   /** `14:03`, where the kitchen is. */
   timeOf(wallMs: number): string;
   /** What runs, each in a few words; empty in an empty kitchen. */

@@ -60,7 +60,7 @@ function drawShelf(
   return [heading, ...withDetails(items, width, room)];
 }
 
-/** Every item has its line; what room is left goes to labelled keys, then to what to do. */
+/** Every item has its line; what room is left goes to labeled keys, then to what to do. */
 function withDetails(items: Item[], width: number, room: number): Row[] {
   let left = room - items.length;
   const keys = items.map((item) => {

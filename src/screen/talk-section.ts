@@ -4,7 +4,7 @@ import { printable, wrap } from "./printable.ts";
 import { BOLD, DIM, type Look, type Row, rowOf, span } from "./row.ts";
 import type { Section } from "./sections.ts";
 
-/** Each kind by a word, so that it needs no colour. */
+/** Each kind by a word, so that it needs no color. */
 const LINE_WORDS: Record<LineKind, string> = {
   heard: "you",
   answer: "answer",

@@ -5,7 +5,7 @@ import type { ScreenHost } from "../screen/screen-host.ts";
 import type { Session } from "./session.ts";
 import { timeText } from "./view/clock-text.ts";
 import { farewell, running } from "./view/farewell.ts";
-import { labelledKeys } from "./view/labelled-keys.ts";
+import { labeledKeys } from "./view/labeled-keys.ts";
 import { view } from "./view/view.ts";
 
 export type ShownKitchen = {
@@ -38,7 +38,7 @@ export function screenHost(
         status: kitchen.status(),
       });
     },
-    labelledKeys: () => labelledKeys(state(), now()),
+    labeledKeys: () => labeledKeys(state(), now()),
     timeOf: (wallMs) => timeText(wallMs, state().zone),
     running: () => running(state(), now()),
     needed: () => waitedFor(state()),

@@ -113,7 +113,7 @@ export class Session {
     return this.pending;
   }
 
-  /** Words from a person, a script or a recogniser. */
+  /** Words from a person, a script or a recognizer. */
   hear(text: string, confidence = 1): Reply {
     this.talk.begin();
     const now = this.passTime();

@@ -4,7 +4,7 @@ import { numberInWords } from "../../src/language/grammar/spoken-words.ts";
 import { GrammarSentences } from "./grammar-sentences.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
-describe("the grammar for the recogniser", () => {
+describe("the grammar for the recognizer", () => {
   const running = [{ id: "b-1", recipe: "pickled-beets" }];
 
   it("has every rule it names, pairs its brackets and holds what is running", () => {

@@ -123,7 +123,7 @@ describe("altitude", () => {
     expect(reason("pickled-beets", { altitudeFt: -5000 })).toMatch(/no kitchen stands/);
   });
 
-  it("is labelled as tables print it", () => {
+  it("is labeled as tables print it", () => {
     expect([0, 1, 2].map((i) => bandLabel([1000, 6000], i))).toEqual([
       "0-1,000 ft",
       "1,001-6,000 ft",

@@ -50,7 +50,7 @@ describe("a short log", () => {
     const log = [0, 1, 2, 3, 4].map((minute) => at200(minute, minute === 3 ? 115 : 93.3));
     const shown = good(lethality(log, ACID));
     expect(shown.value).toBeCloseTo(4 * lethalRate(93.3, ACID), 6);
-    expect(shown.notes.join()).toContain("at minute 3.0 is unlike its neighbours");
+    expect(shown.notes.join()).toContain("at minute 3.0 is unlike its neighbors");
   });
 });
 
@@ -109,7 +109,7 @@ describe("what was not measured", () => {
     const log = steady.map((one) => (one.minutes === 20 ? { ...one, temperatureC: 125 } : one));
     const shown = good(lethality(log, ACID));
     expect(shown.value).toBeCloseTo(40, 9);
-    expect(shown.notes.join(" ")).toContain("257.0 F at minute 20.0 is unlike its neighbours");
+    expect(shown.notes.join(" ")).toContain("257.0 F at minute 20.0 is unlike its neighbors");
   });
 
   it("a dip is named and still counts against the log", () => {

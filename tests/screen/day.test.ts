@@ -8,7 +8,7 @@ import { layOut } from "../../src/screen/layout.ts";
 import { textOf, widthOf } from "../../src/screen/row.ts";
 import { EXAMPLES } from "../../src/screen/welcome-section.ts";
 import { contextOf } from "../../src/session/context-of.ts";
-import { labelledKeys } from "../../src/session/view/labelled-keys.ts";
+import { labeledKeys } from "../../src/session/view/labeled-keys.ts";
 import { view } from "../../src/session/view/view.ts";
 import { type Moment, momentsOf, recipes } from "./made-up-screen.ts";
 
@@ -51,7 +51,7 @@ describe("keys, at every moment of seven days", () => {
     expect(seen).toContain("the canner is ready");
   });
 
-  it("a labelled key's words are understood and taken as what its label says", () => {
+  it("a labeled key's words are understood and taken as what its label says", () => {
     const wanted: Record<string, string[]> = {
       "!": ["boil", "steam", "rocking", "pressure"],
       "-": ["boil-lost", "pressure-lost", "steam-lost"],
@@ -60,7 +60,7 @@ describe("keys, at every moment of seven days", () => {
     const taken = new Set<string>();
     for (const moment of moments) {
       const { state, now } = moment;
-      for (const key of labelledKeys(state, now)) {
+      for (const key of labeledKeys(state, now)) {
         const command = understood(moment, key.words);
         const outcome = decide(state, { command }, now, library);
         expect(`${key.words}: ${outcome.kind}`).toBe(`${key.words}: done`);

@@ -1,10 +1,10 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { LabelledKey } from "../../src/ports/view.ts";
+import type { LabeledKey } from "../../src/ports/view.ts";
 import { InputControl } from "../../src/screen/input-control.ts";
 import { type Key, KeyReader } from "../../src/screen/key-reader.ts";
 import { edit, insert, lineOf, newEditor, sent } from "../../src/screen/line-editor.ts";
 
-const lost: LabelledKey = {
+const lost: LabeledKey = {
   key: "-",
   words: "the canner lost its boil",
   label: "boil lost",
@@ -84,7 +84,7 @@ describe("what keys do", () => {
   let said: string[];
   let presses: number;
   let now: number;
-  let labels: LabelledKey[];
+  let labels: LabeledKey[];
   let control: InputControl;
   const reader = new KeyReader();
   const type = (text: string) => control.take(reader.push(text));
@@ -99,7 +99,7 @@ describe("what keys do", () => {
       press: () => {
         presses += 1;
       },
-      labelled: () => labels,
+      labeled: () => labels,
       interrupt: () => said.push("^C"),
       suspend: () => said.push("^Z"),
       repaint: () => said.push("^L"),
@@ -150,7 +150,7 @@ describe("what keys do", () => {
     expect(presses).toBe(0);
   });
 
-  it("a labelled key says its words once, while it is offered and nothing is typed", () => {
+  it("a labeled key says its words once, while it is offered and nothing is typed", () => {
     labels = [lost];
     type("-");
     labels = [];

@@ -8,7 +8,7 @@ import {
   figures,
   hearAll,
   heldOut,
-  makeRecogniser,
+  makeRecognizer,
   missingForLoop,
   READ_BACK,
   TABLE_HEAD,
@@ -51,46 +51,46 @@ describe.skipIf(missing)("commands spoken to it", () => {
   const voices = missing ? [] : syntheticVoices();
 
   it(`are understood over noise, in ${voices.length} voices`, () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     console.log(TABLE_HEAD);
     const short: string[] = [];
     for (const [index, condition] of CONDITIONS.entries()) {
       const said = commandsSaid(voices, full ? 5 : 29, index % 5);
-      const result = hearAll(recogniser, said, condition, 2007 + index);
+      const result = hearAll(recognizer, said, condition, 2007 + index);
       const found = figures(result);
       console.log(tableLine(condition, found));
       if (full) console.log(`  ${heldOut(result)}`);
       if (process.env.SHOW) console.log([...result.wrong, "--", ...result.missed].join("\n"));
       short.push(...shortOf(condition, found));
     }
-    recogniser.close();
+    recognizer.close();
     expect(short).toEqual([]);
   });
 
   it.runIf(full)("are understood in voices with which no bound was found", () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     for (const condition of CONDITIONS.filter(({ kind }) => kind !== "fan").slice(1)) {
       const said = commandsSaid(otherVoices(), 5, 1);
-      const found = figures(hearAll(recogniser, said, condition, 3007));
+      const found = figures(hearAll(recognizer, said, condition, 3007));
       console.log(tableLine(condition, found));
       expect(found.right).toBeGreaterThan(condition.leastRight - 3 * SLACK);
       expect(found.wrong).toBeLessThan(MOST_WRONG + 2 * SLACK);
     }
-    recogniser.close();
+    recognizer.close();
   });
 
   it("are understood without wake words in a quiet kitchen", () => {
-    const recogniser = makeRecogniser([]);
+    const recognizer = makeRecognizer([]);
     const said = commandsSaid(voices, full ? 5 : 41, 1, []);
     const talk = talkSaid(voices, full ? 4 : 29);
     for (const snrDb of full ? [30, 20] : [30]) {
       const condition = { kind: "pink", snrDb, leastRight: 0.9 } as const;
-      const found = figures(hearAll(recogniser, said, condition, 51, false));
+      const found = figures(hearAll(recognizer, said, condition, 51, false));
       console.log(`${tableLine(condition, found)} | no wake words`);
       expect(shortOf(condition, found)).toEqual([]);
     }
-    const result = hearAll(recogniser, talk, { kind: "pink", snrDb: 25 }, 52, false);
-    recogniser.close();
+    const result = hearAll(recognizer, talk, { kind: "pink", snrDb: 25 }, 52, false);
+    recognizer.close();
     const minutes = result.audioMs / 60_000;
     const found = result.falseCommands;
     console.log(`no wake words, talk: ${minutes.toFixed(1)} min, false commands: ${found.length}`);
@@ -99,11 +99,11 @@ describe.skipIf(missing)("commands spoken to it", () => {
   });
 
   it("are not heard in talk", () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     const said = talkSaid(voices, full ? 1 : 9);
-    const result = hearAll(recogniser, said, { kind: "pink", snrDb: 25 }, 41);
-    const near = hearAll(recogniser, talkSaid(voices, full ? 1 : 9, NEAR_WAKE), CONDITIONS[1]!, 42);
-    recogniser.close();
+    const result = hearAll(recognizer, said, { kind: "pink", snrDb: 25 }, 41);
+    const near = hearAll(recognizer, talkSaid(voices, full ? 1 : 9, NEAR_WAKE), CONDITIONS[1]!, 42);
+    recognizer.close();
     const minutes = (result.audioMs / 60_000).toFixed(1);
     const surely = result.falseConfidences.filter((each) => each >= READ_BACK).length;
     const found = result.falseCommands;
@@ -122,12 +122,12 @@ describe.skipIf(missing)("commands spoken to it", () => {
   });
 
   it("are not heard in the noise of boiling", () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     const minutes = full ? 60 : 6;
     let found = 0;
     for (let part = 0; part < minutes / 2; part++) {
       const result = hearStream({
-        recogniser,
+        recognizer,
         grammar: KITCHEN_GRAMMAR,
         said: [],
         kind: "boiling",
@@ -138,7 +138,7 @@ describe.skipIf(missing)("commands spoken to it", () => {
       });
       found += result.falseCommands.length;
     }
-    recogniser.close();
+    recognizer.close();
     console.log(`boiling: ${minutes} min, false commands: ${found}`);
     expect(found).toBe(0);
   });

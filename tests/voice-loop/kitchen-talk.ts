@@ -1,5 +1,5 @@
 // data table
-/** What is spoken to the recogniser: commands with their grammar, and talk that is none. */
+/** What is spoken to the recognizer: commands with their grammar, and talk that is none. */
 import type { EarsGrammar } from "../../src/ports/ears.ts";
 
 /** Twenty-five forms of command, numbers only where they are plausible. */

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import { Recognizer } from "../../src/voice/listening/recognizer.ts";
 import { loadSphinx } from "../../src/voice/listening/sphinx-library.ts";
 import { CHATTER, COMMANDS, KITCHEN_GRAMMAR } from "./kitchen-talk.ts";
 import type { NoiseKind } from "./noise.ts";
@@ -40,10 +40,10 @@ export function missingForLoop(): string | undefined {
   return speaks ? undefined : "espeak-ng";
 }
 
-export function makeRecogniser(wakeWords = WAKE_WORDS): Recogniser {
+export function makeRecognizer(wakeWords = WAKE_WORDS): Recognizer {
   const loaded = loadSphinx();
   if ("missing" in loaded) throw new Error(loaded.missing);
-  return new Recogniser(loaded.library, loaded.modelFolder, wakeWords);
+  return new Recognizer(loaded.library, loaded.modelFolder, wakeWords);
 }
 
 /** The half of the commands with which no bound was found. */
@@ -83,14 +83,14 @@ export function talkSaid(
 }
 
 export function hearAll(
-  recogniser: Recogniser,
+  recognizer: Recognizer,
   said: readonly Said[],
   { kind, snrDb }: Pick<Condition, "kind" | "snrDb">,
   seed: number,
   withWakeWords = true,
 ): TrialResult {
   const grammar = KITCHEN_GRAMMAR;
-  return hearStream({ recogniser, grammar, said, kind, snrDb, seed, withWakeWords });
+  return hearStream({ recognizer, grammar, said, kind, snrDb, seed, withWakeWords });
 }
 
 export type Figures = {

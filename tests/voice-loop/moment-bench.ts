@@ -3,7 +3,7 @@ import { understand } from "../../src/language/understand.ts";
 import { readBack } from "../../src/session/dialogue.ts";
 import { grammarNow, surenessOf } from "../../src/session/listening/listening.ts";
 import type { Session } from "../../src/session/session.ts";
-import type { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import type { Recognizer } from "../../src/voice/listening/recognizer.ts";
 import { type Condition, WAKE_WORDS } from "./loop-bench.ts";
 import { hearStream, type Said, type TrialResult } from "./stream-trial.ts";
 import type { SyntheticVoice } from "./synthetic-voices.ts";
@@ -70,14 +70,14 @@ export function noCounts(): MomentCounts {
 /** Speaks to a kitchen and adds what came of it to the counts. */
 export function hearMoment(
   session: Session,
-  recogniser: Recogniser,
+  recognizer: Recognizer,
   said: readonly Said[],
   { kind, snrDb }: Pick<Condition, "kind" | "snrDb">,
   seed: number,
   into: MomentCounts,
 ): void {
   const result = hearStream({
-    recogniser,
+    recognizer,
     grammar: grammarNow(session),
     said,
     kind,

@@ -4,7 +4,7 @@ import { kitchenAt, MOMENT_NAMES } from "../session/kitchen-moments.ts";
 import {
   CONDITIONS,
   type Condition,
-  makeRecogniser,
+  makeRecognizer,
   missingForLoop,
   talkSaid,
 } from "./loop-bench.ts";
@@ -58,20 +58,20 @@ describe.skipIf(missing)("the commands of a moment", () => {
     expect(SENTENCES[name].filter((said) => means(said).startsWith("unknown"))).toEqual([]);
   });
 
-  it.each(MOMENT_NAMES)("are taken by the recogniser in little time: %s", async (name) => {
+  it.each(MOMENT_NAMES)("are taken by the recognizer in little time: %s", async (name) => {
     const session = await kitchenAt(name);
-    const recogniser = makeRecogniser();
-    recogniser.expect(grammarNow(session));
+    const recognizer = makeRecognizer();
+    recognizer.expect(grammarNow(session));
     const before = process.cpuUsage();
-    recogniser.expect(grammarNow(session));
+    recognizer.expect(grammarNow(session));
     const { user, system } = process.cpuUsage(before);
-    recogniser.close();
+    recognizer.close();
     console.log(`${name}: grammar in ${((user + system) / 1000).toFixed(0)} ms`);
     expect((user + system) / 1000).toBeLessThan(LOAD_MS);
   });
 
   it("are heard in noise, and acted on as they were said", async () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     const short: string[] = [];
     console.log(
       "noise | said | right | missed | wrong | of these changing | read back | p50 | p95 | core",
@@ -81,7 +81,7 @@ describe.skipIf(missing)("the commands of a moment", () => {
       for (const [at, name] of MOMENT_NAMES.entries()) {
         const session = await kitchenAt(name);
         const said = sentencesSaid(SENTENCES[name], voices, STEP, index * 5 + at);
-        hearMoment(session, recogniser, said, condition, 7 + index, counts);
+        hearMoment(session, recognizer, said, condition, 7 + index, counts);
       }
       console.log(line(condition, counts));
       if (process.env.SHOW) console.log(counts.errors.join("\n"));
@@ -91,33 +91,33 @@ describe.skipIf(missing)("the commands of a moment", () => {
       const wrong = counts.wrongChange / counts.said;
       if (wrong > MOST_WRONG + SLACK) short.push(`${name}: wrong ${wrong}`);
     }
-    recogniser.close();
+    recognizer.close();
     expect(short).toEqual([]);
   });
 
   it("are not heard in wordings that are not listened for", async () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     const counts = noCounts();
     for (const [at, name] of MOMENT_NAMES.entries()) {
       const session = await kitchenAt(name);
       const said = sentencesSaid(OTHER_WORDINGS[name], voices, full ? 1 : 11, at);
-      hearMoment(session, recogniser, said, { kind: "pink", snrDb: 25 }, 61 + at, counts);
+      hearMoment(session, recognizer, said, { kind: "pink", snrDb: 25 }, 61 + at, counts);
     }
-    recogniser.close();
+    recognizer.close();
     console.log(line({ kind: "pink", snrDb: 25, leastRight: 0 }, counts));
     if (process.env.SHOW) console.log(counts.errors.join("\n"));
     expect(counts.wrongChange / counts.said).toBeLessThan(0.2);
   });
 
   it("are not heard in talk", async () => {
-    const recogniser = makeRecogniser();
+    const recognizer = makeRecognizer();
     let audioMs = 0;
     const found: string[] = [];
     for (const [index, name] of MOMENT_NAMES.entries()) {
       const grammar = grammarNow(await kitchenAt(name));
       const said = talkSaid(voices, full ? 6 : 67).filter((_, at) => full || at % 2 === index % 2);
       const trial = {
-        recogniser,
+        recognizer,
         grammar,
         said,
         kind: "pink",
@@ -128,7 +128,7 @@ describe.skipIf(missing)("the commands of a moment", () => {
       audioMs += result.audioMs;
       found.push(...result.falseCommands);
     }
-    recogniser.close();
+    recognizer.close();
     console.log(`talk: ${(audioMs / 60_000).toFixed(1)} min, false: ${found.join("; ") || "none"}`);
     expect(found.length).toBeLessThanOrEqual(1);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import { Recognizer } from "../../src/voice/listening/recognizer.ts";
 import { loadSphinx } from "../../src/voice/listening/sphinx-library.ts";
 import { espeakEngine } from "../../src/voice/speaking/espeak-engine.ts";
 import { readable } from "../../src/voice/speaking/readable.ts";
@@ -58,34 +58,34 @@ async function written(prompt: string): Promise<Int16Array> {
   return at16kHz(readWav(Buffer.concat(chunks)));
 }
 
-function heardBack(recogniser: Recogniser, speech: Int16Array): string[] {
+function heardBack(recognizer: Recognizer, speech: Int16Array): string[] {
   const silence = new Int16Array(8000).map((_, at) => (at % 7) - 3);
-  recogniser.begin();
+  recognizer.begin();
   for (const part of [silence, speech, silence]) {
-    for (let at = 0; at < part.length; at += 1600) recogniser.feed(part.slice(at, at + 1600));
+    for (let at = 0; at < part.length; at += 1600) recognizer.feed(part.slice(at, at + 1600));
   }
-  return words(recogniser.end().text);
+  return words(recognizer.end().text);
 }
 
 describe.skipIf(missing)("what it says", () => {
-  it("can be written to a file and recognised back word by word", async () => {
+  it("can be written to a file and recognized back word by word", async () => {
     const loaded = loadSphinx();
     if ("missing" in loaded) throw new Error(loaded.missing);
-    const recogniser = new Recogniser(loaded.library, loaded.modelFolder, []);
-    recogniser.expect({ rules: RULES, command: "command" });
+    const recognizer = new Recognizer(loaded.library, loaded.modelFolder, []);
+    recognizer.expect({ rules: RULES, command: "command" });
     let all = 0;
     let right = 0;
     let whole = 0;
     for (const prompt of PROMPTS) {
       const wanted = words(prompt);
-      const heard = heardBack(recogniser, await written(prompt));
+      const heard = heardBack(recognizer, await written(prompt));
       const same = wanted.filter((word, at) => heard[at] === word).length;
       if (same < wanted.length) console.log(`  said: ${prompt}  heard: ${heard.join(" ")}`);
       else if (heard.length === wanted.length) whole += 1;
       all += wanted.length;
       right += same;
     }
-    recogniser.close();
+    recognizer.close();
     console.log(`said back: ${right} of ${all} words, ${whole} of ${PROMPTS.length} prompts`);
     expect(right / all).toBeGreaterThan(0.95);
   });

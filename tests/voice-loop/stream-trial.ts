@@ -1,6 +1,6 @@
 import type { EarsGrammar, HeardWords, Unheard } from "../../src/ports/ears.ts";
 import { Listener } from "../../src/voice/listening/listener.ts";
-import type { Recogniser } from "../../src/voice/listening/recogniser.ts";
+import type { Recognizer } from "../../src/voice/listening/recognizer.ts";
 import { SAMPLE_RATE } from "../../src/voice/listening/sample-rate.ts";
 import { endOfSpeech, type NoiseKind, noise, speechLevel } from "./noise.ts";
 
@@ -9,7 +9,7 @@ export type Said = { text: string; voice: string; samples: Int16Array; command?:
 
 /** A bed of noise and what is said over it. */
 export type Trial = {
-  recogniser: Recogniser;
+  recognizer: Recognizer;
   grammar: EarsGrammar;
   said: readonly Said[];
   kind: NoiseKind;
@@ -108,7 +108,7 @@ export function hearStream(trial: Trial): TrialResult {
     delaysMs.push((samples * 1000) / SAMPLE_RATE + cpuMs() - chunkMs);
   };
   const listener = new Listener({
-    recogniser: trial.recogniser,
+    recognizer: trial.recognizer,
     events: { onHeard, onUnheard: ({ why }) => unheard[why]++ },
     withWakeWords: trial.withWakeWords,
     wallMs: () => Date.now(),

@@ -76,11 +76,11 @@ export function at16kHz({ sampleRate, samples }: Sound): Int16Array {
   const reach = Math.ceil(HALF_WIDTH / cutoff);
   const out = new Int16Array(Math.floor(samples.length / step));
   for (let index = 0; index < out.length; index++) {
-    const centre = index * step;
-    const first = Math.ceil(centre - reach);
+    const center = index * step;
+    const first = Math.ceil(center - reach);
     let sum = 0;
-    for (let at = Math.max(0, first); at <= centre + reach && at < samples.length; at++) {
-      const x = at - centre;
+    for (let at = Math.max(0, first); at <= center + reach && at < samples.length; at++) {
+      const x = at - center;
       const window = 0.5 + 0.5 * Math.cos((Math.PI * x) / reach);
       const arg = Math.PI * cutoff * x;
       sum += (samples[at] ?? 0) * cutoff * window * (x === 0 ? 1 : Math.sin(arg) / arg);

@@ -1,4 +1,4 @@
-/** Edits (insert, delete, change, swap of neighbours) that make one word of another. */
+/** Edits (insert, delete, change, swap of neighbors) that make one word of another. */
 function editDistance(from: string, to: string): number {
   let before: number[] = [];
   let above = Array.from({ length: to.length + 1 }, (_, column) => column);

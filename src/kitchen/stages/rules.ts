@@ -25,7 +25,7 @@ export type StageRules = KindInRecipe & {
   watched: boolean;
   /** Whether how long it takes is this cook's and stove's own, and may be learned. */
   learned: boolean;
-  /** Only words or a labelled key end it, never the bare one. */
+  /** Only words or a labeled key end it, never the bare one. */
   guarded: boolean;
   /** Its window; null where leaving it means nothing. */
   window: {

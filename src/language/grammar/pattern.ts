@@ -1,5 +1,5 @@
 /**
- * The small language phrases are written in, the same for understanding and for the recogniser's
+ * The small language phrases are written in, the same for understanding and for the recognizer's
  * grammar:
  *
  *     word            that word            (a|b c)        one of these

@@ -75,7 +75,7 @@ function isBeing(pattern: Pattern | undefined): boolean {
   return pattern.of.every((one) => one.is === "word" && /^(?:is|are)$/.test(one.word));
 }
 
-/** What is counted from two: the recogniser would hear "one pints" for "nine pints". */
+/** What is counted from two: the recognizer would hear "one pints" for "nine pints". */
 function isPlural(pattern: Pattern | undefined): boolean {
   return isSlot(pattern, "size") || (pattern?.is === "word" && pattern.word === "jars");
 }

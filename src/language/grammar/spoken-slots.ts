@@ -40,7 +40,7 @@ function oneOf(all: readonly string[]): string {
 /** Pots that are begun by their name. */
 const POTS = (begin.lists?.pot ?? "").split("|").map((phrase) => phrase.trim().split(" ")[0] ?? "");
 
-/** In lower case and without article, where the recogniser can be given it. */
+/** In lower case and without article, where the recognizer can be given it. */
 function spoken(names: readonly string[]): string[] {
   return names
     .map((name) =>

@@ -114,7 +114,7 @@ type Declared<I extends Intent> = {
   finish?: Finish;
   wordings?: readonly Wording<I>[];
   /**
-   * The wordings most used aloud, the commonest first: what the recogniser listens for. They are
+   * The wordings most used aloud, the commonest first: what the recognizer listens for. They are
    * few on purpose: what cannot be said cannot be misheard. Left out are short words that noise is
    * taken for ("done", "next", "okay") and what sounds like another ("hold on" like "how long").
    */

@@ -2,7 +2,7 @@
 /**
  * Everyday names of the recipes, known whether or not a recipe file repeats them. The first of
  * each is how the recipe is usually asked for; a name may belong to several recipes, and is then
- * asked back. What a recogniser makes of a name is in `HEARD_AS`.
+ * asked back. What a recognizer makes of a name is in `HEARD_AS`.
  */
 export const RECIPE_NAMES: Readonly<Record<string, readonly string[]>> = {
   "bread-and-butter-pickles": [
@@ -199,7 +199,7 @@ export const VAGUE_NAMES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * What recognisers make of single words of these names, and what they stand for. A name of one
+ * What recognizers make of single words of these names, and what they stand for. A name of one
  * such word alone is believed only where that recipe is running or being begun.
  */
 export const HEARD_AS: Readonly<Record<string, string>> = {

@@ -6,7 +6,7 @@ import { VariableHeap } from "./variable-heap.ts";
 /** How a run of the search ended: all tried, a better plan found, or its share used up. */
 type RunEnd = "exhausted" | "better" | "spent";
 
-/** Literals taken first, in this order, where they are still open: a neighbourhood's fixings. */
+/** Literals taken first, in this order, where they are still open: a neighborhood's fixings. */
 export type Guide = readonly number[];
 
 /**

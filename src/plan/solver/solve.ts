@@ -1,7 +1,7 @@
 import { Budget } from "./budget.ts";
 import { closureOf } from "./closure.ts";
 import { conflictOf } from "./conflict-set.ts";
-import { minimise, type SearchResult } from "./minimise.ts";
+import { minimize, type SearchResult } from "./minimize.ts";
 import type { Conflict, Effort, Objective, Project, Schedule, Solution } from "./model.ts";
 import type { Sum } from "./network.ts";
 import { type Problem, readProject } from "./problem.ts";
@@ -29,7 +29,7 @@ export function solve(project: Project, effort: Effort): Solution {
     const target = wishes[w]!.kind === "length" ? "length" : sumsSeen++;
     budget.allow(w + 1 === wishes.length ? 1 : 0.6 + (0.3 * w) / wishes.length);
     const task = { problem, sums, target, known: plan, random: effort.random, budget } as const;
-    const outcome: SearchResult = minimise(task);
+    const outcome: SearchResult = minimize(task);
     if (!outcome.plan) {
       if (!outcome.proved) return nothing("unknown", outcome.lowerBound, budget.used);
       const conflict = conflictOf(project, longer(effort));

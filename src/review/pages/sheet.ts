@@ -1,5 +1,5 @@
 /**
- * Label sheets by their dimensions, millimetres. Of the common ones the margins and pitch are
+ * Label sheets by their dimensions, millimeters. Of the common ones the margins and pitch are
  * known (from memory: hold a first print against the sheet); any other label is laid out in a grid
  * in the middle of the paper.
  */
@@ -85,7 +85,7 @@ export const DEFAULT_SHEET = "2.625x1in";
 const LEAST_MM = { width: 30, height: 15 };
 const MARGIN_MM = 6;
 
-/** `2.625x1in`, `70x37mm`: the sheet of a label's size, on a4 where it is given in millimetres. */
+/** `2.625x1in`, `70x37mm`: the sheet of a label's size, on a4 where it is given in millimeters. */
 export function sheetOf(text: string, paperName?: string): Result<Sheet> {
   const match = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(in|inch|inches|mm)\s*$/i.exec(
     text,

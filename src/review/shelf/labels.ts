@@ -1,4 +1,4 @@
-/** What a jar's label says. Only a sealed jar of an as-tested load is labelled for the shelf. */
+/** What a jar's label says. Only a sealed jar of an as-tested load is labeled for the shelf. */
 import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, dateWords } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";

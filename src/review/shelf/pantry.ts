@@ -59,7 +59,7 @@ const FORGET_COLD_DAYS = 14;
 
 /**
  * Batches of real sittings; what a rehearsal made stands nowhere. A folder that holds nothing but
- * rehearsals shows those, so that what comes afterwards can be practised too.
+ * rehearsals shows those, so that what comes afterwards can be practiced too.
  */
 export function shownBatches(state: State): Batch[] {
   const all = Object.values(state.batches);

@@ -1,4 +1,4 @@
-/** A microphone with a recogniser behind it that hear what they are told to, for rehearsals. */
+/** A microphone with a recognizer behind it that hear what they are told to, for rehearsals. */
 import type { EarsEvents, EarsGrammar, EarsPort, HeardWords } from "../../ports/ears.ts";
 
 const GONE = "The microphone gives nothing: it is gone. Typing goes on.";

@@ -14,7 +14,7 @@ import type { PlanTask } from "../../plan/plan-request.ts";
 import type {
   BigClock,
   Item,
-  LabelledKey,
+  LabeledKey,
   Line,
   ScreenParts,
   ShownClock,
@@ -24,7 +24,7 @@ import { withCommas } from "../../reckon/reckoned.ts";
 import { prompt } from "../../speech/prompts.ts";
 import type { Pending } from "../dialogue.ts";
 import { dayText, digitsText, lengthText, timeText, whenText } from "./clock-text.ts";
-import { labelledKeys } from "./labelled-keys.ts";
+import { labeledKeys } from "./labeled-keys.ts";
 import { dayStrip } from "./lanes.ts";
 import { keyWords, needsWords, wordsNeeded } from "./offer-words.ts";
 
@@ -48,7 +48,7 @@ const MOST_LINES = 60;
 export function view(state: State, now: number, parts: ViewParts): View {
   const nowWallMs = wallOf(state, now);
   const { zone } = state;
-  const keys = labelledKeys(state, now);
+  const keys = labeledKeys(state, now);
   const shelved = shelves(state, now);
   const first = shelved.find((item) => item.shelf === "hands");
   const items = shelved.map((item) => shown(state, item, keys, now, item === first));
@@ -113,7 +113,7 @@ function placeOf(state: State): string {
 function shown(
   state: State,
   item: ShelfItem,
-  keys: LabelledKey[],
+  keys: LabeledKey[],
   now: number,
   first: boolean,
 ): Item {

@@ -1,7 +1,7 @@
 import type { Unheard } from "../../ports/ears.ts";
-import type { Recognised } from "./recogniser.ts";
+import type { Recognized } from "./recognizer.ts";
 
-/** What is asked of a command, in the recogniser's logarithms per frame of 10 ms. */
+/** What is asked of a command, in the recognizer's logarithms per frame of 10 ms. */
 type Bounds = {
   wakeFit: number;
   fit: number;
@@ -75,16 +75,16 @@ function noisyDb(snrDb: number): number {
 }
 
 /**
- * Whether to take what was recognised for a command. The confidence rises with the fit of the
+ * Whether to take what was recognized for a command. The confidence rises with the fit of the
  * command alone: wake words fit well before whatever is taken for a command. A rejected command
  * costs a repeat, never a wrong act, and the more is rejected the louder the noise is.
  */
 export function acceptance(
-  recognised: Recognised,
+  recognized: Recognized,
   snrDb: number,
   withWakeWords: boolean,
 ): Acceptance {
-  const { text, wakeFit, fit, commandFit, longestGap, frames } = recognised;
+  const { text, wakeFit, fit, commandFit, longestGap, frames } = recognized;
   if (text === "" || frames < SHORTEST) return { taken: false, why: "nothing", confidence: 0 };
   const bounds = withWakeWords ? WITH_WAKE_WORDS : WITHOUT;
   const more = noisyDb(snrDb) * STRICTER_PER_DB;
@@ -105,11 +105,11 @@ export function acceptance(
  * make them agree.
  */
 export function afterSecondHearing(
-  recognised: Recognised,
+  recognized: Recognized,
   snrDb: number,
   first: number,
 ): Acceptance {
-  const { text, commandFit, again, rival } = recognised;
+  const { text, commandFit, again, rival } = recognized;
   const plain = (words: string) => words.replace(/\b(?:the|a) /g, "");
   if (again !== undefined && plain(again) !== plain(text)) {
     const confidence = Math.min(first, DISAGREED_CONFIDENCE);

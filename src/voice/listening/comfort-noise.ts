@@ -2,7 +2,7 @@
 const PINK_RMS = 1.73;
 
 /**
- * Faint pink noise, made by counting, not by chance: the same every time. The recogniser's own
+ * Faint pink noise, made by counting, not by chance: the same every time. The recognizer's own
  * noise removal misjudges sound without any noise in it.
  */
 export class ComfortNoise {

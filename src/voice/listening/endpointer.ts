@@ -40,7 +40,7 @@ const LOUD_PIECES = 4;
 
 /**
  * Finds where speech begins and ends from its rise over the noise floor; how much the noise
- * itself wavers is learnt while nobody speaks. After speech that is too long nothing begins until
+ * itself wavers is learned while nobody speaks. After speech that is too long nothing begins until
  * a silence.
  */
 export class Endpointer {

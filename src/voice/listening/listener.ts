@@ -3,7 +3,7 @@ import { type Acceptance, acceptance, afterSecondHearing } from "./acceptance.ts
 import { ComfortNoise } from "./comfort-noise.ts";
 import { ENDPOINTS, Endpointer, type SpeechEdge } from "./endpointer.ts";
 import { type CleanedPiece, HOP, NoiseReduction } from "./noise-reduction.ts";
-import type { Recognised, Recogniser } from "./recogniser.ts";
+import type { Recognized, Recognizer } from "./recognizer.ts";
 import { SAMPLE_RATE } from "./sample-rate.ts";
 
 const PIECE_MS = (HOP * 1000) / SAMPLE_RATE;
@@ -24,7 +24,7 @@ const DITHER = 4;
 const CLEAN_SNR_DB = 20;
 const MOST_REDUCTION_DB = -8;
 
-/** Noise fainter than this below speech is topped up: without any, the recogniser does worse. */
+/** Noise fainter than this below speech is topped up: without any, the recognizer does worse. */
 const COMFORT_SNR_DB = 16;
 
 /**
@@ -48,7 +48,7 @@ const FIRST_SPEECH_DB = -36;
 type Prepared = { quieter: Int16Array; withNoise: Int16Array };
 
 type ListenerParts = {
-  recogniser: Recogniser;
+  recognizer: Recognizer;
   events: Pick<EarsEvents, "onHeard" | "onUnheard" | "onLevel">;
   withWakeWords: boolean;
   /** Wall clock, epoch ms, and any clock that only goes forward, in ms. */
@@ -129,20 +129,20 @@ export class Listener {
   }
 
   private follow(edge: SpeechEdge, piece: CleanedPiece, sound: Prepared): void {
-    const { recogniser } = this.parts;
+    const { recognizer } = this.parts;
     if (edge === "begins") {
       this.open = true;
       this.speechDb = [];
-      recogniser.begin();
-      for (const { quieter, withNoise } of this.before) recogniser.feed(quieter, withNoise);
+      recognizer.begin();
+      for (const { quieter, withNoise } of this.before) recognizer.feed(quieter, withNoise);
     }
     if (!this.open) return;
-    recogniser.feed(sound.quieter, sound.withNoise);
+    recognizer.feed(sound.quieter, sound.withNoise);
     if (edge !== "pauses" && edge !== "ends") {
-      recogniser.noteSound();
+      recognizer.noteSound();
       this.speechDb.push(piece.levelDb);
     }
-    if (edge === "pauses" && this.endpointer.sinceSpeechMs === AHEAD_MS) recogniser.hearAhead();
+    if (edge === "pauses" && this.endpointer.sinceSpeechMs === AHEAD_MS) recognizer.hearAhead();
     if (edge === "ends") this.finish(piece);
     if (edge === "too-long") {
       this.giveUp("talking");
@@ -151,9 +151,9 @@ export class Listener {
   }
 
   private finish(piece: CleanedPiece): void {
-    const { recogniser, monoMs, wallMs, events } = this.parts;
+    const { recognizer, monoMs, wallMs, events } = this.parts;
     const silentMs = this.endpointer.sinceSpeechMs;
-    const first = recogniser.end();
+    const first = recognizer.end();
     this.endpointer.reset();
     const levelDb = this.speechDb.reduce((sum, db) => sum + db, 0) / (this.speechDb.length || 1);
     this.usualDb += 0.3 * (levelDb - this.usualDb);
@@ -167,10 +167,10 @@ export class Listener {
     this.shut();
   }
 
-  private judge(first: Recognised, snrDb: number): Acceptance {
+  private judge(first: Recognized, snrDb: number): Acceptance {
     const judged = acceptance(first, snrDb, this.parts.withWakeWords);
     if (!judged.taken) return judged;
-    const second = this.parts.recogniser.secondOpinion(first);
+    const second = this.parts.recognizer.secondOpinion(first);
     return afterSecondHearing(second, snrDb, judged.confidence);
   }
 
@@ -184,7 +184,7 @@ export class Listener {
 
   private giveUp(next: "silence" | "talking" = "silence"): void {
     if (this.open) {
-      this.parts.recogniser.end();
+      this.parts.recognizer.end();
       this.shut();
     }
     if (next === "silence") this.endpointer.reset();
@@ -196,13 +196,13 @@ export class Listener {
   }
 
   private takeGrammar(): void {
-    if (this.waiting) this.parts.recogniser.expect(this.waiting);
+    if (this.waiting) this.parts.recognizer.expect(this.waiting);
     this.waiting = undefined;
   }
 
   /** The silence after which what was said is taken as a whole, in ms. */
   private enoughMs({ noiseDb }: CleanedPiece): number {
-    const progress = this.parts.recogniser.progress();
+    const progress = this.parts.recognizer.progress();
     if (progress === "only-wake-words") return AFTER_WAKE_WORDS_MS;
     if (progress === "perhaps-more") return PERHAPS_MORE_MS;
     const missingDb = Math.max(0, PLAIN_SNR_DB - (this.usualDb - noiseDb));

@@ -1,6 +1,6 @@
 /**
  * The listening program: a process of its own, so that neither the work nor a fault of the native
- * recogniser touches the kitchen. Its one argument is a {@link ListeningSetup} as JSON; orders
+ * recognizer touches the kitchen. Its one argument is a {@link ListeningSetup} as JSON; orders
  * come on standard input, reports go to standard output. It ends with its input.
  */
 import type { EarsGrammar } from "../../ports/ears.ts";
@@ -13,7 +13,7 @@ import {
   type ListeningReport,
   type ListeningSetup,
 } from "./listening-lines.ts";
-import { Recogniser } from "./recogniser.ts";
+import { Recognizer } from "./recognizer.ts";
 import { loadSphinx } from "./sphinx-library.ts";
 
 function report(line: ListeningReport): void {
@@ -35,7 +35,7 @@ function makeListener(setup: ListeningSetup): Listener | undefined {
   }
   const { library, modelFolder } = loaded;
   return new Listener({
-    recogniser: new Recogniser(library, modelFolder, setup.wakeWords),
+    recognizer: new Recognizer(library, modelFolder, setup.wakeWords),
     withWakeWords: setup.wakeWords.length > 0,
     wallMs: () => Date.now(),
     monoMs: () => performance.now(),

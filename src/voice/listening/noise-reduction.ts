@@ -1,7 +1,7 @@
 import { Fourier } from "./fourier.ts";
 import { SAMPLE_RATE } from "./sample-rate.ts";
 
-/** Samples of one analysed piece (32 ms) and from one to the next (16 ms). */
+/** Samples of one analyzed piece (32 ms) and from one to the next (16 ms). */
 const SIZE = 512;
 export const HOP = 256;
 const BINS = SIZE / 2 + 1;

@@ -1,2 +1,2 @@
-/** Sound as the recogniser wants it: samples a second. */
+/** Sound as the recognizer wants it: samples a second. */
 export const SAMPLE_RATE = 16_000;

@@ -1,5 +1,5 @@
 /**
- * Words a recogniser takes for each other: teen and ty, and short ones that share their
+ * Words a recognizer takes for each other: teen and ty, and short ones that share their
  * vowel or their ending. Found as the errors of the voice loop.
  */
 const GROUPS: string[][] = [

@@ -22,10 +22,10 @@ export class SphinxDecoder {
     const words = Object.entries({ ...BEAMS, ...options }).flat();
     const rest = words.flatMap((word) => ["str", word]);
     const config = library.config(null, library.knownArguments(), 0, ...rest, "void *", null);
-    if (!config) throw new Error("the recogniser refused its settings");
+    if (!config) throw new Error("the recognizer refused its settings");
     this.handle = library.init(config) ?? undefined;
     library.freeConfig(config);
-    if (!this.handle) throw new Error("the recogniser could not load its model");
+    if (!this.handle) throw new Error("the recognizer could not load its model");
   }
 
   /** The phones of a word, or undefined when the dictionary lacks it. */
@@ -40,7 +40,7 @@ export class SphinxDecoder {
   takeGrammar(name: string, jsgf: string, words: Iterable<string>): void {
     for (const word of words) this.know(word);
     const refused = this.library.setGrammar(this.handle, name, jsgf) < 0;
-    if (refused || !this.select(name)) throw new Error("the recogniser refused the grammar");
+    if (refused || !this.select(name)) throw new Error("the recognizer refused the grammar");
   }
 
   private know(word: string): void {
@@ -64,7 +64,7 @@ export class SphinxDecoder {
   loopPhones(): void {
     const refused = this.library.setPhoneLoop(this.handle, "phones", null) < 0;
     if (refused || this.library.select(this.handle, "phones") < 0) {
-      throw new Error("the recogniser refused the phone loop");
+      throw new Error("the recognizer refused the phone loop");
     }
   }
 

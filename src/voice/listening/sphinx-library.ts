@@ -5,7 +5,7 @@ import koffi from "koffi";
 /** Handles into the library; only ever passed back to it. */
 export type Native = object | bigint;
 
-/** Where the recogniser's library and its English model are. */
+/** Where the recognizer's library and its English model are. */
 type SphinxPlaces = { base: string; library: string; modelFolder: string };
 
 const MODEL_FOLDERS = [

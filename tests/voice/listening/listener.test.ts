@@ -2,9 +2,9 @@ import { beforeEach, describe, expect, it } from "vitest";
 import type { EarsGrammar, HeardWords, SoundLevel, Unheard } from "../../../src/ports/ears.ts";
 import { ComfortNoise } from "../../../src/voice/listening/comfort-noise.ts";
 import { Listener } from "../../../src/voice/listening/listener.ts";
-import type { Progress, Recognised, Recogniser } from "../../../src/voice/listening/recogniser.ts";
+import type { Progress, Recognized, Recognizer } from "../../../src/voice/listening/recognizer.ts";
 
-const NEXT: Recognised = {
+const NEXT: Recognized = {
   text: "next",
   wakeFit: -1,
   fit: -1,
@@ -13,10 +13,10 @@ const NEXT: Recognised = {
   frames: 120,
 };
 
-/** A recogniser that says what it is told to have heard, and what was asked of it. */
-class FakeRecogniser {
-  answer: Recognised = NEXT;
-  rival: Recognised["rival"];
+/** A recognizer that says what it is told to have heard, and what was asked of it. */
+class FakeRecognizer {
+  answer: Recognized = NEXT;
+  rival: Recognized["rival"];
   come: Progress = "whole";
   fed = 0;
   log: string[] = [];
@@ -38,16 +38,16 @@ class FakeRecogniser {
   progress(): Progress {
     return this.come;
   }
-  end(): Recognised {
+  end(): Recognized {
     this.log.push("end");
     return this.answer;
   }
-  secondOpinion(first: Recognised): Recognised {
+  secondOpinion(first: Recognized): Recognized {
     return this.rival ? { ...first, rival: this.rival } : first;
   }
 }
 
-let recogniser: FakeRecogniser;
+let recognizer: FakeRecognizer;
 let heard: HeardWords[];
 let unheard: Unheard[];
 let levels: SoundLevel[];
@@ -55,13 +55,13 @@ let listener: Listener;
 let noise: ComfortNoise;
 
 beforeEach(() => {
-  recogniser = new FakeRecogniser();
+  recognizer = new FakeRecognizer();
   heard = [];
   unheard = [];
   levels = [];
   noise = new ComfortNoise();
   listener = new Listener({
-    recogniser: recogniser as unknown as Recogniser,
+    recognizer: recognizer as unknown as Recognizer,
     withWakeWords: true,
     wallMs: () => 1_000_000,
     monoMs: () => 0,
@@ -104,24 +104,24 @@ describe("the listener", () => {
     expect(heard[0]?.delayMs).toBeGreaterThanOrEqual(300);
     expect(heard[0]?.delayMs).toBeLessThan(450);
     expect(heard[0]?.heardAtMs).toBe(1_000_000 - (heard[0]?.delayMs ?? 0));
-    expect(recogniser.fed / 16).toBeGreaterThan(1500);
+    expect(recognizer.fed / 16).toBeGreaterThan(1500);
   });
 
   it("waits for the command after the wake words alone", () => {
-    recogniser.come = "only-wake-words";
+    recognizer.come = "only-wake-words";
     speak(600);
     quiet(700);
     expect(heard).toEqual([]);
     speak(200);
-    recogniser.come = "whole";
+    recognizer.come = "whole";
     speak(400);
     quiet(600);
     expect(heard).toHaveLength(1);
-    expect(recogniser.log.filter((each) => each === "begin")).toHaveLength(1);
+    expect(recognizer.log.filter((each) => each === "begin")).toHaveLength(1);
   });
 
   it("waits a little longer where more of the command may come", () => {
-    recogniser.come = "perhaps-more";
+    recognizer.come = "perhaps-more";
     speak(1200);
     quiet(600);
     expect(heard[0]?.delayMs).toBeGreaterThanOrEqual(450);
@@ -129,7 +129,7 @@ describe("the listener", () => {
   });
 
   it("tells of speech that is no command, and why", () => {
-    recogniser.answer = { ...NEXT, wakeFit: -9 };
+    recognizer.answer = { ...NEXT, wakeFit: -9 };
     speak(1000);
     quiet(600);
     expect(heard).toEqual([]);
@@ -146,7 +146,7 @@ describe("the listener", () => {
   });
 
   it("is less sure when the number could as well be its sound-alike, and names it", () => {
-    recogniser.rival = { text: "thirty", leadOver: 5 };
+    recognizer.rival = { text: "thirty", leadOver: 5 };
     speak(800);
     quiet(600);
     expect(heard[0]?.confidence).toBeLessThan(0.3);
@@ -170,9 +170,9 @@ describe("the listener", () => {
     listener.expect({ command: "first", rules: "" });
     speak(500);
     listener.expect({ command: "second", rules: "" });
-    expect(recogniser.log).toEqual(["expect first", "begin"]);
+    expect(recognizer.log).toEqual(["expect first", "begin"]);
     quiet(600);
-    expect(recogniser.log).toEqual(["expect first", "begin", "ahead", "end", "expect second"]);
+    expect(recognizer.log).toEqual(["expect first", "begin", "ahead", "end", "expect second"]);
   });
 
   it("tells the level about four times a second", () => {

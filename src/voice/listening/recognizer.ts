@@ -9,7 +9,7 @@ import type { SphinxLibrary } from "./sphinx-library.ts";
  * What was decoded and how well it fits: logarithms of the likelihood per 10 ms frame, of the
  * grammar's words against any phones at all (0: as well as any sounds; lower: worse).
  */
-export type Recognised = {
+export type Recognized = {
   /** The command, without the wake words; empty when there is none. */
   text: string;
   /** Over the wake words alone; that of the sentence when there are no wake words. */
@@ -28,7 +28,7 @@ export type Recognised = {
   rival?: { text: string; leadOver: number };
 };
 
-const NOTHING: Recognised = {
+const NOTHING: Recognized = {
   text: "",
   wakeFit: -99,
   fit: -99,
@@ -37,10 +37,10 @@ const NOTHING: Recognised = {
   frames: 0,
 };
 
-/** How far a command has come: see {@link Recogniser.progress}. */
+/** How far a command has come: see {@link Recognizer.progress}. */
 export type Progress = "only-wake-words" | "perhaps-more" | "whole";
 
-type Opinion = Pick<Recognised, "again" | "rival">;
+type Opinion = Pick<Recognized, "again" | "rival">;
 
 /** The library's scores: logarithms to the base 1.0001, in steps of 1,024. */
 const NATURAL = Math.log(1.0001) * 1024;
@@ -89,7 +89,7 @@ function joined(pieces: readonly Int16Array[]): Int16Array {
  * any phones in any order, which tells how well the grammar's words fit, and one that hears the
  * utterance a second time for what sounds alike.
  */
-export class Recogniser {
+export class Recognizer {
   private readonly commands: SphinxDecoder;
   private readonly phones: SphinxDecoder;
   private readonly second: SphinxDecoder;
@@ -164,7 +164,7 @@ export class Recogniser {
     return begins || goesOn ? "perhaps-more" : "whole";
   }
 
-  end(): Recognised {
+  end(): Recognized {
     const streamed = this.judge(this.commands.end(), this.phones.end());
     if (!this.isFirst || streamed.text === "") return streamed;
     // The decoders learn voice and room from one utterance for the next: the first is heard whole.
@@ -178,11 +178,11 @@ export class Recogniser {
    * and how far that leads over its sound-alikes. What turning the noise down has spoilt is heard
    * differently then; two hearings that agree are seldom wrong.
    */
-  secondOpinion(recognised: Recognised): Recognised {
+  secondOpinion(recognized: Recognized): Recognized {
     const { ahead, soundFrames } = this;
-    const known = ahead?.text === recognised.text && ahead.soundFrames === soundFrames;
-    const opinion = known ? ahead.opinion : this.hearAgain(recognised.text);
-    return { ...recognised, ...opinion };
+    const known = ahead?.text === recognized.text && ahead.soundFrames === soundFrames;
+    const opinion = known ? ahead.opinion : this.hearAgain(recognized.text);
+    return { ...recognized, ...opinion };
   }
 
   /** Asked in a silence that will end the utterance, perhaps: the second opinion is had by then. */
@@ -226,7 +226,7 @@ export class Recogniser {
     this.second.close();
   }
 
-  private judge(commands: Decoded, phones: Decoded): Recognised {
+  private judge(commands: Decoded, phones: Decoded): Recognized {
     const words = commands.segments.filter(isWord);
     const wake = this.wakeWords.length;
     const first = words[0];

@@ -2,7 +2,7 @@ import type { Budget } from "./budget.ts";
 import { closureOf } from "./closure.ts";
 import { Breeder } from "./genetic.ts";
 import { Inserter } from "./insertion.ts";
-import { groupsOf, neighbourhood } from "./neighbourhood.ts";
+import { groupsOf, neighborhood } from "./neighborhood.ts";
 import { type Network, networkOf, type Sum } from "./network.ts";
 import type { Problem } from "./problem.ts";
 import { ScheduleBuilder } from "./schedule-builder.ts";
@@ -36,7 +36,7 @@ const SETTLED = 3000;
 const NO_TARGET = 1 << 28;
 
 /** Searches for the plan with the smallest objective within the budget. */
-export function minimise(task: Task): SearchResult {
+export function minimize(task: Task): SearchResult {
   return new Minimiser(task).run();
 }
 
@@ -158,7 +158,7 @@ class Minimiser {
     const round = ++this.rounds;
     const near = target === "length" ? budget.used > SETTLED && round % 4 === 0 : round % 3 > 0;
     if (this.plan && !breeder && near) {
-      const guide = neighbourhood(network, this.plan, this.groups, random);
+      const guide = neighborhood(network, this.plan, this.groups, random);
       search.run(NEAR_CONFLICTS, false, guide, NO_TARGET);
     } else {
       search.run(RUN_CONFLICTS * luby(round), !this.plan, [], this.aim(search, round));

@@ -10,16 +10,16 @@ import { potOf } from "../../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import { current, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/unbroken-time.ts";
-import type { KeySign, LabelledKey } from "../../ports/view.ts";
+import type { KeySign, LabeledKey } from "../../ports/view.ts";
 
-/** The labelled keys that mean something now, at most one for each sign. */
-export function labelledKeys(state: State, now: number): LabelledKey[] {
-  const all: LabelledKey[] = [];
+/** The labeled keys that mean something now, at most one for each sign. */
+export function labeledKeys(state: State, now: number): LabeledKey[] {
+  const all: LabeledKey[] = [];
   for (const owner of activeOwners(state)) {
     if (isLoad(owner)) all.push(...loadKeys(state, owner, now));
     else if (owner.state === "running") all.push(...potKeys(state, owner, now));
   }
-  const keys: LabelledKey[] = [];
+  const keys: LabeledKey[] = [];
   for (const sign of ["!", "-", "="] as const) {
     const [first, ...others] = all.filter((one) => one.key === sign);
     if (!first) continue;
@@ -29,7 +29,7 @@ export function labelledKeys(state: State, now: number): LabelledKey[] {
 }
 
 /** Where several could be meant the key says nothing about which, and the question comes back. */
-function unnamed(sign: KeySign): Partial<LabelledKey> {
+function unnamed(sign: KeySign): Partial<LabeledKey> {
   const nobody = { owner: "", stage: "" };
   if (sign === "=") return { ...nobody, words: "the jars are out", label: "jars out: asks which" };
   if (sign === "-") return { ...nobody, words: "it lost its boil", label: "boil lost: asks which" };
@@ -40,8 +40,8 @@ function cannerName(state: State, load: Load): string {
   return state.kitchen.canners.length > 1 ? load.canner : "canner";
 }
 
-function loadKeys(state: State, load: Load, now: number): LabelledKey[] {
-  const keys: LabelledKey[] = [];
+function loadKeys(state: State, load: Load, now: number): LabeledKey[] {
+  const keys: LabeledKey[] = [];
   const name = cannerName(state, load);
   for (const run of load.stages) {
     if (run.state !== "running") continue;
@@ -87,8 +87,8 @@ function lossSign(load: Load, name: string, add: Add): void {
   if (method === "steam") add("-", "we lost steam pressure", "steam stopped");
 }
 
-function potKeys(state: State, batch: Batch, now: number): LabelledKey[] {
-  const keys: LabelledKey[] = [];
+function potKeys(state: State, batch: Batch, now: number): LabeledKey[] {
+  const keys: LabeledKey[] = [];
   for (const run of batch.stages) {
     if (rulesOf(run.spec).thermometer !== "pot" || !run.kept || !boils(run)) continue;
     const pot = potOf(run);
