@@ -9,7 +9,8 @@ import {
   STAND_WARNING_MINUTES,
 } from "../reckon/trade-numbers.ts";
 import { nextMatch } from "./cron.ts";
-import { planKey, plannedBegins } from "./decide/planned-begin.ts";
+import { plannedBegins } from "./decide/planned-begin.ts";
+import { type DueWhat, planKey, type StageDue, stageDueKey, warmUpKey } from "./due-key.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
 import { warmUpAt } from "./loads/next-load.ts";
 import { mayStandMinutes } from "./loads/standing.ts";
@@ -29,26 +30,8 @@ import {
   roundOf,
 } from "./unbroken-time.ts";
 
-export type DueWhat =
-  | "min"
-  | "max"
-  | "end"
-  | "half"
-  | "read"
-  | "off"
-  | "check"
-  | "late"
-  | "start"
-  | "timer"
-  | "reminder"
-  | "warm-up"
-  | "stands"
-  | "stood"
-  | "begin"
-  | "warning";
-
 export type DueItem = {
-  /** `owner/stage/what`, or the id of a timer or reminder. */
+  /** Made by `due-key.ts`, or the id of a timer or reminder. */
   key: string;
   at: number;
   rank: "alarm" | "prompt";
@@ -93,30 +76,38 @@ export function comeDue(state: State, now: number): DatedFact[] {
     .map((item) => ({ type: "due", key: item.key, rings: item.rank === "alarm", t: item.at }));
 }
 
+/** Something of a stage that comes due. */
+function stageItem(
+  item: { owner: Owner; run: StageRun; what: StageDue } & Pick<DueItem, "at" | "rank">,
+  ...rounds: (string | number)[]
+): DueItem {
+  const { owner, run, what } = item;
+  return { ...item, key: stageDueKey({ owner: owner.id, stage: run.id, what }, ...rounds) };
+}
+
 function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
   if (run.state === "complete") return endItem(owner, run);
   if (run.state !== "running") return [];
   const rules = rulesOf(run.spec);
-  const base = `${owner.id}/${run.id}`;
   const items: DueItem[] = [];
-  const add = (what: DueWhat, at: number, rank: DueItem["rank"], key: string) => {
-    items.push({ key, at, rank, what, owner, run });
+  const add = (what: StageDue, at: number, rank: DueItem["rank"], ...rounds: number[]) => {
+    items.push(stageItem({ owner, run, what, at, rank }, ...rounds));
   };
   const { window } = run.spec;
   if (window && run.startedAt !== undefined && rules.ends === "window") {
     if (window.minMinutes === window.maxMinutes) {
-      add("end", run.startedAt + window.minMinutes * MINUTE_MS, "alarm", `${base}/end/0`);
+      add("end", run.startedAt + window.minMinutes * MINUTE_MS, "alarm", 0);
     } else {
       const opens = rules.window?.opens ?? "prompt";
-      add("min", run.startedAt + window.minMinutes * MINUTE_MS, opens, `${base}/min`);
-      add("max", run.startedAt + window.maxMinutes * MINUTE_MS, "alarm", `${base}/max`);
+      add("min", run.startedAt + window.minMinutes * MINUTE_MS, opens);
+      add("max", run.startedAt + window.maxMinutes * MINUTE_MS, "alarm");
     }
   }
   for (const check of run.spec.checks ?? []) {
     const from = Math.max(run.startedAt ?? 0, run.checkedAt ?? 0);
     const wall = nextMatch(check.cron, wallOf(state, from), state.zone);
     if (wall !== undefined) {
-      add("check", kitchenTimeOf(state, wall), "prompt", `${base}/check/${wall / MINUTE_MS}`);
+      add("check", kitchenTimeOf(state, wall), "prompt", wall / MINUTE_MS);
     }
   }
   if (run.kept) items.push(...keptItems(owner, run));
@@ -136,47 +127,36 @@ function endItem(owner: Owner, run: StageRun): DueItem[] {
   const end = run.kept ? completesAt(run.kept) : run.endedAt;
   if (end === undefined || end !== run.endedAt) return [];
   const round = run.kept ? roundOf(run.kept) : "0";
-  return [
-    { key: `${owner.id}/${run.id}/end/${round}`, at: end, rank: "alarm", what: "end", owner, run },
-  ];
+  return [stageItem({ owner, run, what: "end", at: end, rank: "alarm" }, round)];
 }
 
 function keptItems(owner: Owner, run: StageRun): DueItem[] {
   const { kept } = run;
   if (!kept) return [];
-  const base = `${owner.id}/${run.id}`;
   const round = roundOf(kept);
   const items: DueItem[] = [];
+  const add = (what: StageDue, at: number, rank: DueItem["rank"], ...rounds: number[]) => {
+    items.push(stageItem({ owner, run, what, at, rank }, round, ...rounds));
+  };
   const end = endsAt(run);
-  if (end !== undefined && kept.needMinutes > 0) {
-    items.push({ key: `${base}/end/${round}`, at: end, rank: "alarm", what: "end", owner, run });
-  }
+  if (end !== undefined && kept.needMinutes > 0) add("end", end, "alarm");
   const stretch = current(kept);
   const clockEnd = clockEndsAt(kept);
   if (stretch && clockEnd !== undefined && hasRole(run.spec, "treatment")) {
-    if (kept.readAt) {
-      const reads = readMoments(kept.readAt.at(-1) ?? stretch.from, clockEnd);
+    const { readAt } = kept;
+    if (readAt) {
+      const reads = readMoments(readAt.at(-1) ?? stretch.from, clockEnd);
       reads.forEach((at, missed) => {
-        const again = missed > 0 ? `/${missed}` : "";
-        const key = `${base}/read/${round}/${kept.readAt?.length}${again}`;
-        items.push({ key, at, rank: "prompt", what: "read", owner, run });
+        const again = missed > 0 ? [missed] : [];
+        add("read", at, "prompt", readAt.length, ...again);
       });
     } else {
-      const half = stretch.from + (kept.needMinutes * MINUTE_MS) / 2;
-      items.push({
-        key: `${base}/half/${round}`,
-        at: half,
-        rank: "prompt",
-        what: "half",
-        owner,
-        run,
-      });
+      add("half", stretch.from + (kept.needMinutes * MINUTE_MS) / 2, "prompt");
     }
   }
   const last = kept.stretches.at(-1);
   if (isLost(kept) && last?.to !== undefined && hasRole(run.spec, "treatment")) {
-    const at = last.to + OFF_PROCESS_LIMIT_MS - offMs(kept, last.to) + 1;
-    items.push({ key: `${base}/off/${round}`, at, rank: "alarm", what: "off", owner, run });
+    add("off", last.to + OFF_PROCESS_LIMIT_MS - offMs(kept, last.to) + 1, "alarm");
   }
   return items;
 }
@@ -194,7 +174,7 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
   const items: DueItem[] = [];
   const warm = warmUpAt(state, batch, now);
   if (warm !== undefined) {
-    const key = `${batch.id}/warm-up/${batch.loads.length}`;
+    const key = warmUpKey(batch.id, batch.loads.length);
     items.push({ key, at: warm, rank: "prompt", what: "warm-up", owner: batch });
   }
   items.push(...standingItems(state, batch));
@@ -204,13 +184,11 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
       const end = runOf(batch, after.stage)?.endedAt;
       if (end === undefined || after.atMostMinutes === undefined) continue;
       const at = end + after.atMostMinutes * MINUTE_MS;
-      const key = `${batch.id}/${run.id}/late`;
-      items.push({ key, at, rank: "alarm", what: "late", owner: batch, run });
+      items.push(stageItem({ owner: batch, run, what: "late", at, rank: "alarm" }));
     }
     const start = startByWordAt(state, batch, run, now);
     if (start !== undefined) {
-      const key = `${batch.id}/${run.id}/start`;
-      items.push({ key, at: start, rank: "prompt", what: "start", owner: batch, run });
+      items.push(stageItem({ owner: batch, run, what: "start", at: start, rank: "prompt" }));
     }
   }
   return items;
@@ -221,10 +199,9 @@ function standingItems(state: State, batch: Batch): DueItem[] {
   const run = runOfRole(batch, "filling");
   const { filledFrom } = batch;
   if (!run || !batch.option || batch.ready === 0 || filledFrom === undefined) return [];
-  const base = `${batch.id}/${run.id}`;
   const due = (minutes: number, what: "stands" | "stood", rank: DueItem["rank"]): DueItem => {
     const at = filledFrom + minutes * MINUTE_MS;
-    return { key: `${base}/${what}/${batch.loads.length}`, at, rank, what, owner: batch, run };
+    return stageItem({ owner: batch, run, what, at, rank }, batch.loads.length);
   };
   return [
     due(run.spec.typicalMinutes + HOT_WITHIN_MINUTES, "stands", "prompt"),
@@ -263,9 +240,9 @@ function warningItems(state: State): DueItem[] {
     const clock = run && stageClock(run);
     if (!owner || !run || !clock || clock.lost) return [];
     const round = run.kept ? roundOf(run.kept) : "0";
-    const key = `${id}/${stage}/warning/${round}.${minutes}`;
     const at = clock.dueAt - minutes * MINUTE_MS;
-    return [{ key, at, rank: "alarm", what: "warning", owner, run }];
+    const item = { owner, run, what: "warning", at, rank: "alarm" } as const;
+    return [stageItem(item, `${round}.${minutes}`)];
   });
 }
 
@@ -279,9 +256,8 @@ function dateItems(batch: Batch): DueItem[] {
     if (run.state !== "running" || run.startedAt === undefined || !window || !date) continue;
     const what = date === "from" ? "min" : "max";
     const minutes = date === "from" ? window.minMinutes : window.maxMinutes;
-    const key = `${batch.id}/${run.id}/${what}`;
     const at = run.startedAt + minutes * MINUTE_MS;
-    items.push({ key, at, rank: "prompt", what, owner: batch, run });
+    items.push(stageItem({ owner: batch, run, what, at, rank: "prompt" }));
   }
   return items;
 }

@@ -14,7 +14,7 @@ type Evolve = (state: State, event: KitchenEvent) => boolean | "noted";
 
 function quietFor(state: State, event: KitchenEvent): void {
   if (state.ringing.length === 0) return;
-  for (const id of idsOf(event)) quiet(state, `${id}/`);
+  for (const id of idsOf(event)) quiet(state, id);
 }
 
 /** Applies one event, the time before it and what follows; false where it did not fit. */

@@ -4,6 +4,7 @@
  */
 
 import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
+import { isDueOf } from "./due-key.ts";
 import { cannerOf, capacity } from "./jars.ts";
 import { openLoad } from "./loads/open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
@@ -40,16 +41,16 @@ function endRunning(state: State, owner: Batch | Load, now: number): boolean {
     const end = endsAt(run);
     if (end === undefined || end > now) continue;
     finish(run, end);
-    quiet(state, `${owner.id}/${run.id}/`);
+    quiet(state, owner.id, run.id);
     changed = true;
   }
   return changed;
 }
 
-/** Silences the alarms of a stage that has moved on. */
-export function quiet(state: State, prefix: string): void {
-  if (state.ringing.some((key) => key.startsWith(prefix))) {
-    state.ringing = state.ringing.filter((key) => !key.startsWith(prefix));
+/** Alarms of a stage that moved on ring no longer. */
+export function quiet(state: State, owner: string, stage?: string): void {
+  if (state.ringing.some((key) => isDueOf(key, owner, stage))) {
+    state.ringing = state.ringing.filter((key) => !isDueOf(key, owner, stage));
   }
 }
 

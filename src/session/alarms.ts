@@ -1,5 +1,6 @@
 /** Alarms that ring until someone answers: what they say, and when they say it again. */
-import type { DueItem, DueWhat } from "../kitchen/agenda.ts";
+import type { DueItem } from "../kitchen/agenda.ts";
+import { readStageDue } from "../kitchen/due-key.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
@@ -16,14 +17,14 @@ export function itemOf(state: State, key: string, at: number): DueItem {
   const timer = state.timers[key];
   if (timer) return { key, at, rank: "alarm", what: "timer" };
   if (state.reminders[key]) return { key, at, rank: "alarm", what: "reminder" };
-  const [ownerId = "", stage = "", what = "end"] = key.split("/");
-  const owner = ownerOf(state, ownerId);
-  const run = runOf(owner, stage);
+  const due = readStageDue(key);
+  const owner = due && ownerOf(state, due.owner);
+  const run = due && runOf(owner, due.stage);
   return {
     key,
     at,
     rank: "alarm",
-    what: what as DueWhat,
+    what: due?.what ?? "end",
     ...(owner ? { owner } : {}),
     ...(run ? { run } : {}),
   };

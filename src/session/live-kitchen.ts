@@ -83,7 +83,7 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
   };
   if (late && !late.had) late.onHad = () => void answer();
   else await answer();
-  session.start();
+  session.tick();
   const close = async () => {
     session.close();
     lock.release();

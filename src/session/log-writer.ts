@@ -2,6 +2,7 @@
 
 import { writeHeartbeat } from "../journal/heartbeat.ts";
 import type { Journal, WriteRefusal } from "../journal/journal.ts";
+import type { CarriedOut, Mark } from "../kitchen/decide/carry-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply } from "../kitchen/evolve.ts";
@@ -61,20 +62,36 @@ export class LogWriter {
     return `${mark}${Math.round(now)}.${this.commands}`;
   }
 
-  /** Events to the disk and into the state; false where the disk refused them. */
-  commit(facts: DatedFact[], cmd: string): boolean {
-    const { journal, state, now } = this.parts;
-    const w = now();
-    const events = facts.map((fact) => ({ ...fact, cmd, w }) as KitchenEvent);
+  /** What events are written under now. */
+  mark(cmd: string): Mark {
+    return { cmd, w: this.parts.now() };
+  }
+
+  /** Facts that nothing follows from to the disk and into the state; false as `write` says. */
+  commit(facts: readonly DatedFact[], cmd: string): boolean {
+    const mark = this.mark(cmd);
+    const events = facts.map((fact): KitchenEvent => ({ ...fact, ...mark }));
+    return this.append(events, (state) => {
+      for (const event of events) apply(state, event);
+    });
+  }
+
+  /** What was carried out to the disk, and its state becomes ours; false where the disk refused. */
+  write({ events, after }: CarriedOut): boolean {
+    return this.append(events, (state) => Object.assign(state, after));
+  }
+
+  private append(events: readonly KitchenEvent[], become: (state: State) => void): boolean {
+    const { journal, state } = this.parts;
     const appended = journal.append(events.map((event) => recordOf(state, event)));
-    for (const event of events) apply(state, event);
+    become(state);
     if (appended.ok) {
       this.beat(this.parts.clock.read());
       return true;
     }
     this.failedEvents += events.length;
     const first = this.failingSince === undefined;
-    this.failingSince ??= w;
+    this.failingSince ??= this.parts.now();
     this.tell(appended, first);
     return false;
   }

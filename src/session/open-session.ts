@@ -7,10 +7,10 @@ import { type Heartbeat, readHeartbeat } from "../journal/heartbeat.ts";
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
-import { decideWake } from "../kitchen/decide/decide.ts";
+import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
-import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
-import { apply, replay } from "../kitchen/evolve.ts";
+import type { DatedFact } from "../kitchen/events.ts";
+import { replay } from "../kitchen/evolve.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
 import { sealedFacts, unknownOwners } from "../kitchen/sealed-places.ts";
@@ -89,10 +89,11 @@ export function openSession(parts: OpenParts): OpenedSession {
   const { timeline, from, byWall } = resumeTime(state, beat, reading);
   const now = timeline.now(reading);
   const facts = [...openingFacts(parts, state, { now, from, byWall, reading }), ...sealed];
-  const written = write(opened.journal, state, facts, now, `${OWN_COMMAND}open.${Math.round(now)}`);
+  const mark = (what: string) => ({ cmd: `${OWN_COMMAND}${what}.${Math.round(now)}`, w: now });
+  const written = write(opened.journal, state, new CarriedOut(state, mark("open")).add(facts));
   const due = agenda(state, now).filter((item) => item.at <= now);
-  const woken = decideWake(state, now, parts.library);
-  write(opened.journal, state, woken, now, `${OWN_COMMAND}woke.${Math.round(now)}`);
+  const woken = wake(state, now, parts.library, () => mark("woke"));
+  if (woken) write(opened.journal, state, woken);
   const damaged = opened.found === "damaged";
   const session = new Session({
     clock,
@@ -230,16 +231,13 @@ function openingFacts(
 function write(
   journal: ReturnType<typeof openJournal>["journal"],
   state: State,
-  facts: DatedFact[],
-  w: number,
-  cmd: string,
+  { events, after }: CarriedOut,
 ): Appended {
-  const events = facts.map((fact) => ({ ...fact, cmd, w }) as KitchenEvent);
   // A kitchen's very first record is written in the zone it opens in.
   const zone = events.find((event) => event.type === "opened");
   const at =
     zone?.type === "opened" && state.history.length === 0 ? { ...state, zone: zone.zone } : state;
   const appended = journal.append(events.map((event) => recordOf(at, event)));
-  for (const event of events) apply(state, event);
+  Object.assign(state, after);
   return appended;
 }

@@ -154,7 +154,7 @@ async function benchLateness(): Promise<void> {
     setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: 0 }],
     onLines: () => {},
   });
-  session.start();
+  session.tick();
   const random = seededRandom(7);
   const waits = Array.from({ length: 200 }, () => 2 + random() * 4);
   session.setDown(

@@ -1,5 +1,6 @@
 import type { Command, Intent, SlotsOf } from "../../src/kitchen/command.ts";
-import { decide, decideWake } from "../../src/kitchen/decide/decide.ts";
+import { CarriedOut, wake } from "../../src/kitchen/decide/carry-out.ts";
+import { decide } from "../../src/kitchen/decide/decide.ts";
 import type { Decision, Wish } from "../../src/kitchen/decide/decision.ts";
 import type { DatedFact, Fact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply } from "../../src/kitchen/evolve.ts";
@@ -66,17 +67,17 @@ export class Story {
     const command = { ...commandOf(this.state, intent, slots), confirms };
     const wish: Wish = { command, ...rest };
     const outcome = decide(this.state, wish, at(minute), theLibrary());
-    if (outcome.kind === "done") this.write(outcome.facts, minute, "c");
+    const facts = outcome.kind === "done" ? this.carry(minute, outcome.facts) : [];
     this.ask(minute);
-    return outcome;
+    return outcome.kind === "done" ? { ...outcome, facts } : outcome;
   }
 
   /** Time passes to a minute: what comes due is written down. */
   passes(minute: number): DatedFact[] {
-    const facts = decideWake(this.state, at(minute), theLibrary());
-    this.write(facts, minute, "~");
+    const woken = wake(this.state, at(minute), theLibrary(), () => this.mark(minute, "~"));
+    if (woken) this.take(woken);
     this.ask(minute);
-    return facts;
+    return woken?.events ?? [];
   }
 
   /** A batch that is begun as a person begins it. */
@@ -125,9 +126,24 @@ export class Story {
   }
 
   private write(facts: DatedFact[], minute: number, who: "c" | "~"): void {
+    this.take(new CarriedOut(this.state, this.mark(minute, who)).add(facts));
+  }
+
+  /** Facts, with what the kitchen does of its own accord after them. */
+  private carry(minute: number, facts: DatedFact[]): DatedFact[] {
+    const done = new CarriedOut(this.state, this.mark(minute, "c")).add(facts);
+    this.take(done.follow(at(minute), theLibrary()));
+    return done.events;
+  }
+
+  private mark(minute: number, who: "c" | "~") {
     this.commands += 1;
-    for (const fact of facts) {
-      const event = { ...fact, cmd: `${who}${this.commands}`, w: at(minute) } as KitchenEvent;
+    return { cmd: `${who}${this.commands}`, w: at(minute) };
+  }
+
+  /** In place, so that what a test holds of the state stays a part of it. */
+  private take({ events }: CarriedOut): void {
+    for (const event of events) {
       this.events.push(event);
       apply(this.state, event);
     }

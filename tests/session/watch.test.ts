@@ -93,7 +93,7 @@ describe("watch, while no kitchen is open", () => {
     if (!lock.ok) throw new Error(lock.message);
     const lines: string[] = [];
     const { session } = open(lines);
-    session.start();
+    session.tick();
     const { watch, looks } = watching();
     watch.start((look) => looks.push(look));
     clock.advance(2 * HOUR_MS);

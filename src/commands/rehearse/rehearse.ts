@@ -56,7 +56,9 @@ export async function readRehearseCall(
   const options = parsed.value;
   const kitchen = readKitchenOptions(options);
   if (!kitchen.ok) return off(kitchen.error);
-  if (options.words.length === 0) return off("name a recipe, such as dilled-green-beans");
+  const begins = optionValue(options, "script") !== undefined;
+  if (options.words.length === 0 && !begins)
+    return off("name a recipe, such as dilled-green-beans, or give a script that begins one");
   const library = await io.library();
   const recipes: string[] = [];
   for (const word of options.words) {

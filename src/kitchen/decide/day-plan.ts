@@ -1,32 +1,30 @@
 /** The day's plan in the core: when a batch of it begins, and what a word does to it. */
 
-import type { DatedFact, KitchenEvent, PlannedItem } from "../events.ts";
-import { apply, fork } from "../evolve.ts";
+import type { Library } from "../../recipe/library.ts";
+import { planKey } from "../due-key.ts";
+import type { DatedFact, PlannedItem } from "../events.ts";
 import type { State } from "../state.ts";
+import type { CarriedOut } from "./carry-out.ts";
 import { decideBegin } from "./decide-batch.ts";
-import { type Deciding, type Decision, done, type Present, refused } from "./decision.ts";
-import { planKey, TOO_LATE_MS } from "./planned-begin.ts";
+import { type Deciding, type Decision, done, refused } from "./decision.ts";
+import { TOO_LATE_MS } from "./planned-begin.ts";
 
-/** The batches whose time has come by these due facts, begun as by a word. */
-export function beginPlanned(deciding: Present, due: readonly DatedFact[]): DatedFact[] {
-  const { state, now, library } = deciding;
+/** Begins the batches whose time has come by these due facts, as by a word. */
+export function beginPlanned(
+  woken: CarriedOut,
+  now: number,
+  library: Library,
+  due: readonly DatedFact[],
+): void {
   const keys = new Set(due.map((fact) => (fact.type === "due" ? fact.key : "")));
-  const items = (state.dayPlan?.items ?? []).filter((item) => keys.has(planKey(item)));
-  if (items.length === 0) return [];
-  const trial = fork(state);
-  const facts: DatedFact[] = [];
+  const items = (woken.after.dayPlan?.items ?? []).filter((item) => keys.has(planKey(item)));
   for (const item of items) {
     if (now - item.beginAt > TOO_LATE_MS) continue;
     // Nobody stands by to be asked what the guide says: it begins, and that is told.
     const wish = { command: beginOf(item), amount: null };
-    const outcome = decideBegin({ state: trial, now, library, wish });
-    if (outcome.kind !== "done") continue;
-    for (const fact of outcome.facts) {
-      apply(trial, { ...fact, cmd: "trial", w: now } as KitchenEvent);
-      facts.push(fact);
-    }
+    const outcome = decideBegin({ state: woken.after, now, library, wish });
+    if (outcome.kind === "done") woken.add(outcome.facts);
   }
-  return facts;
 }
 
 function beginOf(item: PlannedItem) {

@@ -4,15 +4,11 @@
  */
 
 import type { Library } from "../../recipe/library.ts";
-import { comeDue } from "../agenda.ts";
 import type { Intent } from "../command.ts";
-import type { DatedFact, KitchenEvent } from "../events.ts";
-import { apply, fork } from "../evolve.ts";
-import { openLoads, refreshTerms } from "../loads/next-load.ts";
 import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
 import { decideChange, decideSkip } from "./change-batch.ts";
-import { beginPlanned, decidePlan } from "./day-plan.ts";
+import { decidePlan } from "./day-plan.ts";
 import { decideAnswer, decideYesNo } from "./decide-answers.ts";
 import {
   decideAbandon,
@@ -20,7 +16,6 @@ import {
   decideFocus,
   decideHold,
   decideResume,
-  nextId,
 } from "./decide-batch.ts";
 import { decideBoiling, decideBoilLost } from "./decide-boil.ts";
 import {
@@ -167,7 +162,7 @@ export function decide(
   const outcome = withLoss(present, wish, decided({ ...present, wish }));
   if (outcome.kind !== "done") return outcome;
   const beside = confirmedBeside(state, outcome.facts, wish.command.confirms ?? [], now);
-  return followed({ ...outcome, facts: [...outcome.facts, ...beside] }, present);
+  return { ...outcome, facts: [...outcome.facts, ...beside] };
 }
 
 function decided<I extends Intent>(deciding: Deciding<I>): Decision {
@@ -179,42 +174,5 @@ export function decideKeyPress(state: State, now: number, library: Library): Dec
   const item = keyOffer(state, now);
   if (!item) return refused("That needs words.");
   const present = { state, now, library };
-  return followed(decideKey(present, item), present);
-}
-
-/** The passing of time is a command like any other: what has come due is written down. */
-export function decideWake(state: State, now: number, library: Library): DatedFact[] {
-  const ripe = comeDue(state, now);
-  const due = [...ripe, ...beginPlanned({ state, now, library }, ripe)];
-  const idle = due.length === 0 && openLoads(state, now, library, "trial").length === 0;
-  if (idle && refreshTerms(state, now, library).length === 0) return [];
-  return [...due, ...consequences(state, due, now, library)];
-}
-
-/** An outcome with what the kitchen does of its own accord after it. */
-function followed(outcome: Decision, { state, now, library }: Present): Decision {
-  if (outcome.kind !== "done") return outcome;
-  const { facts } = outcome;
-  return { ...outcome, facts: [...facts, ...consequences(state, facts, now, library)] };
-}
-
-/** What the kitchen does of its own accord after facts: opens loads, looks terms up again. */
-function consequences(
-  state: State,
-  facts: DatedFact[],
-  now: number,
-  library: Library,
-): DatedFact[] {
-  const trial = fork(state);
-  const stamp = (fact: DatedFact) => ({ ...fact, cmd: "trial", w: now }) as KitchenEvent;
-  for (const fact of facts) apply(trial, stamp(fact));
-  const all: DatedFact[] = [];
-  for (let more = true; more; ) {
-    const id = nextId(trial, now, "L");
-    const next = [...refreshTerms(trial, now, library), ...openLoads(trial, now, library, id)];
-    for (const fact of next) apply(trial, stamp(fact));
-    all.push(...next);
-    more = next.length > 0;
-  }
-  return all;
+  return decideKey(present, item);
 }

@@ -11,10 +11,6 @@ export const TOO_LATE_MS = 30 * MINUTE_MS;
 const FORGOTTEN_TIMES = 3;
 const SHORTEST_WORK_MINUTES = 5;
 
-export function planKey(item: PlannedItem): string {
-  return `plan/${item.id}`;
-}
-
 /** Planned batches whose time is to come, or has come and finds hands free. */
 export function plannedBegins(state: State, now: number): PlannedItem[] {
   const items = state.dayPlan?.items ?? [];

@@ -101,7 +101,7 @@ export const BATCH_FACTS = {
       const reopened = run.startedAt === undefined ? event.t : Math.max(run.startedAt, event.t);
       finish(run, reopened);
       if (hasRole(run.spec, "filling") && !isLoad(owner)) owner.allFilled = true;
-      quiet(state, `${event.owner}/${event.stage}/`);
+      quiet(state, event.owner, event.stage);
       markLate(state, event.owner, event, `${run.spec.title} done`);
       if (!isLoad(owner)) state.focus = owner.id;
       return true;
@@ -115,7 +115,7 @@ export const BATCH_FACTS = {
       const run = runOf(ownerOf(state, event.owner), event.stage);
       if (!run || isOver(run)) return false;
       skipStage(run, event.t);
-      quiet(state, `${event.owner}/${event.stage}/`);
+      quiet(state, event.owner, event.stage);
       return true;
     },
   }),
@@ -155,7 +155,7 @@ export const BATCH_FACTS = {
       abandonStages(batch, event.t);
       state.active = state.active.filter((id) => id !== batch.id);
       abandonEmptyLoads(state, batch, event.t);
-      quiet(state, `${batch.id}/`);
+      quiet(state, batch.id);
       return true;
     },
   }),
@@ -294,7 +294,7 @@ function abandonEmptyLoads(state: State, batch: Batch, at: number): void {
     owner.endedAt = at;
     owner.unloadedAt ??= at;
     abandonStages(owner, at);
-    quiet(state, `${owner.id}/`);
+    quiet(state, owner.id);
     state.active = state.active.filter((id) => id !== owner.id);
   }
 }

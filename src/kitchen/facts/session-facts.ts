@@ -1,5 +1,6 @@
 /** Facts of the program and its clocks: what was open, what nobody watched, what came due. */
 import * as z from "zod/mini";
+import { readStageDue } from "../due-key.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
@@ -132,8 +133,8 @@ export const SESSION_FACTS = {
       if (timer?.state === "running") timer.state = "rang";
       const reminder = state.reminders[event.key];
       if (reminder?.state === "waiting") reminder.state = "rang";
-      const [owner = "", stage = "", what] = event.key.split("/");
-      const run = what === "check" ? runOf(ownerOf(state, owner), stage) : undefined;
+      const due = readStageDue(event.key);
+      const run = due?.what === "check" && runOf(ownerOf(state, due.owner), due.stage);
       if (run) run.checkedAt = event.t;
       return true;
     },

@@ -235,7 +235,7 @@ export const SIGN_FACTS = {
       for (const run of load.stages) {
         if (!run.kept || run.kept.gaps.every((gap) => gap.held !== undefined)) continue;
         vouch(run.kept, event.held);
-        if (!event.held) quiet(state, `${load.id}/`);
+        if (!event.held) quiet(state, load.id);
       }
       return true;
     },

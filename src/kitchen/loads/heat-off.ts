@@ -42,7 +42,7 @@ export function loseProcess(
       if (later.state !== "waiting") reopen(later, "waiting");
     }
   }
-  quiet(state, `${load.id}/`);
+  quiet(state, load.id);
   return true;
 }
 

@@ -48,7 +48,7 @@ export function raiseTerms(
   if (isOver(process)) reopenOrEndShort(load, process);
   // The clock has a new end, and the answer at the old one was about a shorter time.
   delete load.endAnswer;
-  quiet(state, `${load.id}/`);
+  quiet(state, load.id);
 }
 
 /**

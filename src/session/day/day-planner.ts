@@ -6,7 +6,8 @@
 import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import { planIds } from "../../kitchen/decide/day-plan.ts";
 import type { Decision, Wish } from "../../kitchen/decide/decision.ts";
-import { handsBusy, planKey } from "../../kitchen/decide/planned-begin.ts";
+import { handsBusy } from "../../kitchen/decide/planned-begin.ts";
+import { planKey } from "../../kitchen/due-key.ts";
 import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
 import { type DayPlan as Kept, kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS, parseIso } from "../../kitchen/time.ts";

@@ -172,7 +172,7 @@ export class MadeUpKitchen {
       this.parts.onLines?.(lines);
       changes.tell();
     });
-    this.session.start();
+    this.session.tick();
     if (this.listening) this.listen();
   }
 

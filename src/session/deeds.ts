@@ -1,0 +1,81 @@
+/** What is done: written down first, then answered, then what follows from it is said. */
+import { agenda } from "../kitchen/agenda.ts";
+import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";
+import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import type { DatedFact } from "../kitchen/events.ts";
+import type { State } from "../kitchen/state.ts";
+import type { Library } from "../recipe/library.ts";
+import { acknowledgement } from "../speech/acknowledge.ts";
+import { type Announcements, speaksOfAltitude } from "./announcements.ts";
+import { type Conversation, withoutClaims } from "./conversation.ts";
+import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
+import { Outlook } from "./time/outlook.ts";
+
+export type DeedsParts = {
+  state: State;
+  library: Library;
+  log: LogWriter;
+  talk: Conversation;
+  announce: Announcements;
+};
+
+export class Deeds {
+  private readonly parts: DeedsParts;
+  private readonly outlook = new Outlook();
+
+  constructor(parts: DeedsParts) {
+    this.parts = parts;
+  }
+
+  /** What was decided, and what the kitchen does of its own accord after it. */
+  decided(facts: readonly DatedFact[], cmd: string, now: number): void {
+    const { state, library, log } = this.parts;
+    this.written(new CarriedOut(state, log.mark(cmd)).add(facts).follow(now, library), now);
+  }
+
+  /** What was seen: by a probe, by the clocks. */
+  seen(facts: readonly DatedFact[], cmd: string, now: number): void {
+    const { state, log } = this.parts;
+    this.written(new CarriedOut(state, log.mark(cmd)).add(facts), now);
+  }
+
+  private written(done: CarriedOut, now: number): void {
+    const { state, log, talk, announce } = this.parts;
+    const { events } = done;
+    const before = { ...state };
+    const written = log.write(done);
+    if (!written) talk.say("answer", NOT_RECORDED);
+    const answer = acknowledgement(before, state, events, now);
+    const said = written ? answer : withoutClaims(answer);
+    if (said) talk.say("answer", said);
+    announce.answered(events, now);
+    this.comeDue(now, before);
+    announce.turns(before, now);
+    announce.quietened();
+  }
+
+  /** Writes and says what has come due; `before` where a command's own prompts come after it. */
+  comeDue(now: number, before?: State): void {
+    const { state, library, log, talk, announce } = this.parts;
+    if (this.outlook.holds(state, now)) return;
+    this.outlook.dealtWith(now);
+    const items = new Map(agenda(state, now).map((item) => [item.key, item]));
+    const woken = wake(state, now, library, () => log.mark(log.nextId(now, OWN_COMMAND)));
+    if (!woken) return;
+    const was = before ?? { ...state };
+    log.write(woken);
+    // An altitude set from outside may have raised what runs: that is said, unlike other terms.
+    const raised = acknowledgement(was, state, woken.events.filter(speaksOfAltitude), now);
+    if (raised) talk.say("alarm", raised);
+    for (const fact of woken.events) {
+      const item = fact.type === "due" ? items.get(fact.key) : undefined;
+      if (item) announce.due(item, now);
+    }
+    if (!before) announce.turns(was, now);
+  }
+
+  /** The next due moment, in kitchen time; Infinity where nothing will come due. */
+  dueAt(now: number): number {
+    return this.outlook.dueAt(this.parts.state, now);
+  }
+}

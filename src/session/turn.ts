@@ -1,0 +1,212 @@
+/** One turn of the talk: words or a key are heard, decided, written down, and answered. */
+import type { Command, Evidence } from "../kitchen/command.ts";
+import { decide, decideKeyPress } from "../kitchen/decide/decide.ts";
+import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import type { Decision, Wish } from "../kitchen/decide/decision.ts";
+import { questions, questionToAsk } from "../kitchen/questions/questions.ts";
+import { keyOffer } from "../kitchen/shelves.ts";
+import type { State } from "../kitchen/state.ts";
+import type { Context } from "../language/context.ts";
+import { hear } from "../language/hear.ts";
+import { MEANINGS } from "../language/intents/all.ts";
+import { notUnderstood } from "../speech/not-understood.ts";
+import type { Announcements } from "./announcements.ts";
+import { answered, saidAgain } from "./answering.ts";
+import type { Carried } from "./carried.ts";
+import { contextOf } from "./context-of.ts";
+import type { Conversation } from "./conversation.ts";
+import type { DayPlanner } from "./day/day-planner.ts";
+import type { Deeds } from "./deeds.ts";
+import { comesFirst, type Pending, resolve, survives } from "./dialogue.ts";
+import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
+import { FRESH_FILE, type LogWriter, NOT_RECORDED } from "./log-writer.ts";
+import { type LastDone, moved } from "./moved.ts";
+import { doubted, type SecondWitness } from "./probe/second-witness.ts";
+import type { SessionParts } from "./session-parts.ts";
+
+/** Double presses of a wet sleeve within this count once, ms. */
+const KEY_GUARD_MS = 2000;
+
+export type TurnParts = {
+  parts: SessionParts;
+  deeds: Deeds;
+  log: LogWriter;
+  talk: Conversation;
+  announce: Announcements;
+  dayPlan: DayPlanner;
+};
+
+/** Its entries return whether anything was refused. */
+export class Turn {
+  private readonly with: TurnParts;
+  /** A probe, where there is one: what a person says is compared with what it sees. */
+  second: SecondWitness | undefined;
+  private open: Pending | undefined;
+  private openSince = 0;
+  private lastDone: LastDone | undefined;
+  private lastKeyMs = Number.NEGATIVE_INFINITY;
+  private sealed: boolean;
+  /** Sentences in a row that meant nothing. */
+  private misses = 0;
+  /** True once the program is to be left. */
+  left = false;
+
+  constructor(parts: TurnParts) {
+    this.with = parts;
+    this.sealed = parts.parts.sealed;
+  }
+
+  private get state(): State {
+    return this.with.parts.state;
+  }
+
+  /** The transient question that waits. */
+  get pending(): Pending | undefined {
+    return this.open;
+  }
+
+  /** What the understanding may know. */
+  context(now: number): Context {
+    return contextOf(this.state, now, this.with.parts.library, this.open);
+  }
+
+  hear(text: string, confidence: number, now: number): boolean {
+    const { talk } = this.with;
+    talk.show("heard", text);
+    const heard = hear(text, this.context(now));
+    const guarded = !this.open && questions(this.state).length > 0;
+    const kept = heard.evidence && this.keep(heard.evidence, now);
+    const steps = stepsOf(heard, { text, confidence }, guarded, kept);
+    const refused = eachStep(steps, (command, question) =>
+      question ? this.follow(question, command, now) : this.take(command, text, now),
+    );
+    if (kept && heard.reading !== "sure") talk.say("answer", KEPT[kept]);
+    this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
+    return refused;
+  }
+
+  /** The key for wet hands: does what Hands shows. */
+  press(now: number): boolean {
+    if (now - this.lastKeyMs < KEY_GUARD_MS) return false;
+    this.lastKeyMs = now;
+    if (!keyOffer(this.state, now)) {
+      this.with.talk.refuse("Nothing there for the key. Say what happened.");
+      return true;
+    }
+    const outcome = decideKeyPress(this.state, now, this.with.parts.library);
+    return this.follow(outcome, undefined, now);
+  }
+
+  /** A command that was put together elsewhere, such as one from a plan or a rehearsal's cook. */
+  carry({ wish, words }: Carried, now: number): boolean {
+    this.with.talk.show("heard", words);
+    return this.follow(this.decided(wish, now), wish.command, now);
+  }
+
+  private take(command: Command, text: string, now: number): boolean {
+    const { talk } = this.with;
+    if (this.open) {
+      const resolved = resolve(this.open, command, text);
+      if (resolved.kind !== "other") {
+        this.open = undefined;
+        if (resolved.kind === "dropped") {
+          talk.say("answer", "All right, nothing changed.");
+          return false;
+        }
+        return this.follow(this.decided(resolved.wish, now), resolved.wish.command, now);
+      }
+      if (MEANINGS[command.intent].answer) {
+        talk.refuse(this.open.text);
+        return true;
+      }
+      if (!survives(this.open)) this.open = undefined;
+    }
+    if (this.sealed && command.intent === "yes") return this.goOnInFreshFile();
+    if (saidAgain(talk, command, text)) return false;
+    return this.follow(this.decided({ command }, now), command, now);
+  }
+
+  /** Keeps words that raise a doubt about jars at stake; undefined where there are none. */
+  private keep(evidence: Evidence, now: number): Evidence["strength"] | undefined {
+    const outcome = this.decided({ command: { ...NOT_UNDERSTOOD, evidence } }, now);
+    if (outcome.kind !== "done") return undefined;
+    const { deeds, log } = this.with;
+    deeds.decided(outcome.facts, log.nextId(now), now);
+    return evidence.strength;
+  }
+
+  private decided(wish: Wish, now: number): Decision {
+    const { parts, dayPlan, announce } = this.with;
+    const { library } = parts;
+    const outcome =
+      dayPlan.outcome(wish, now) ??
+      moved({ state: this.state, now, library, wish }, this.lastDone) ??
+      decide(this.state, wish, now, library, announce.lastAlarm);
+    return this.second ? doubted(this.second, outcome, wish, now) : outcome;
+  }
+
+  /** Writes down and answers what a decision came to. */
+  private follow(outcome: Decision, command: Command | undefined, now: number): boolean {
+    const { talk, log, deeds } = this.with;
+    switch (outcome.kind) {
+      case "done": {
+        talk.stopReading();
+        const cmd = log.nextId(now);
+        deeds.decided(outcome.facts, cmd, now);
+        this.lastDone = command && { command, cmd };
+        if (outcome.refusal !== undefined) talk.refuse(outcome.refusal);
+        return outcome.refusal !== undefined;
+      }
+      case "refused":
+        talk.refuse(outcome.reason);
+        return true;
+      case "ask":
+        if (outcome.facts && !log.commit(outcome.facts, log.nextId(now))) {
+          talk.say("answer", NOT_RECORDED);
+        }
+        this.open = outcome;
+        this.openSince = now;
+        talk.ask(outcome.text);
+        return false;
+      case "leave":
+        this.left = true;
+        return false;
+      case "tell":
+        return this.tell(command, now);
+    }
+  }
+
+  private tell(command: Command | undefined, now: number): boolean {
+    const { parts, talk } = this.with;
+    const { state, open: pending } = this;
+    const place = { state, now, library: parts.library, pending };
+    if (command && answered(talk, command, place)) return false;
+    talk.refuse(notUnderstood(examplesNow(state, pending), this.misses));
+    return true;
+  }
+
+  /** Asks the question that guards safety, once. */
+  ask(now: number): void {
+    const { parts, log, talk } = this.with;
+    const open = parts.asks ? questionToAsk(this.state, now) : undefined;
+    // A damaged file is asked about once the day goes on in another.
+    if (!open || (this.sealed && open.kind === "sealed-line")) return;
+    if (this.open && comesFirst(this.open, now - this.openSince, open)) return;
+    this.open = undefined;
+    const { key, text } = open;
+    log.commit([{ type: "asked", key, text, t: now }], log.nextId(now, OWN_COMMAND));
+    talk.ask(text, key);
+  }
+
+  /** The journal's file is damaged and sealed: asks whether to go on in a fresh one. */
+  offerFreshFile(): void {
+    this.with.talk.ask(FRESH_FILE);
+  }
+
+  private goOnInFreshFile(): boolean {
+    const refusal = this.with.log.goOnInFreshFile();
+    this.sealed = refusal !== undefined;
+    this.with.talk.say("answer", refusal ? `No: ${refusal}` : "Going on in a fresh file.");
+    return this.sealed;
+  }
+}

@@ -1,0 +1,99 @@
+/** The one wake-up: time passed, what came due is written and said, the next one is armed. */
+import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import { mustBeKept } from "../kitchen/watched.ts";
+import type { Announcements } from "./announcements.ts";
+import type { Conversation } from "./conversation.ts";
+import type { DayPlanner } from "./day/day-planner.ts";
+import type { Deeds } from "./deeds.ts";
+import { type LogWriter, WRITTEN_AGAIN } from "./log-writer.ts";
+import type { SessionParts } from "./session-parts.ts";
+import { isHushed } from "./time/outlook.ts";
+import { factsOfFindings } from "./time/time-facts.ts";
+
+export type WakeUpParts = {
+  parts: SessionParts;
+  deeds: Deeds;
+  log: LogWriter;
+  talk: Conversation;
+  announce: Announcements;
+  dayPlan: DayPlanner;
+  /** Asks what is to be asked now. */
+  ask(): void;
+};
+
+export class WakeUp {
+  private readonly with: WakeUpParts;
+  private stopTick: (() => void) | undefined;
+  private stopped = false;
+
+  constructor(parts: WakeUpParts) {
+    this.with = parts;
+  }
+
+  private now(): number {
+    const { timeline, clock } = this.with.parts;
+    return timeline.now(clock.read());
+  }
+
+  /** Lets the time since the last look pass: gaps, clock changes and what came due are written. */
+  passTime(): number {
+    const { parts, deeds, log, talk, announce } = this.with;
+    const { state, clock, timeline, watch } = parts;
+    const reading = clock.read();
+    const now = timeline.now(reading);
+    if (log.recover(now)) talk.say("prompt", WRITTEN_AGAIN);
+    const found = factsOfFindings(state, watch.observe(reading), now);
+    if (found.length > 0) deeds.seen(found, log.nextId(now, OWN_COMMAND), now);
+    deeds.comeDue(now);
+    announce.repeats(now);
+    talk.hush(isHushed(state, now));
+    if (mustBeKept(state)) log.keepBeat(reading);
+    return now;
+  }
+
+  /** Looks at the clocks, writes what came due, says it, and arms the next wake-up. */
+  tick(): void {
+    const { talk, ask } = this.with;
+    this.stopTick?.();
+    talk.begin();
+    this.passTime();
+    ask();
+    talk.flush();
+    this.arm();
+    this.keepPlan();
+  }
+
+  /** For the soonest due moment, and at the latest for the next look at the clocks. */
+  arm(): void {
+    const { parts, deeds, announce } = this.with;
+    this.stopTick?.();
+    const now = this.now();
+    const next = Math.min(deeds.dueAt(now), announce.nextRepeatAt());
+    const wait = Math.min(parts.lookMs(mustBeKept(parts.state)), Math.max(1, next - now));
+    this.stopTick = parts.clock.after(wait, () => this.tick());
+  }
+
+  /** Plans again what has not begun, once nobody waits for an answer. */
+  keepPlan(): void {
+    const { parts, deeds, log, talk, dayPlan, ask } = this.with;
+    if (!dayPlan.isStale(this.now())) return;
+    parts.later(() => {
+      if (this.stopped || !dayPlan.isStale(this.now())) return;
+      talk.begin();
+      const now = this.now();
+      const { facts, said } = dayPlan.replan(now);
+      if (facts.length > 0) log.commit(facts, log.nextId(now, OWN_COMMAND));
+      for (const text of said) talk.say("prompt", text);
+      deeds.comeDue(now);
+      ask();
+      talk.flush();
+      this.arm();
+    });
+  }
+
+  /** No wake-up comes any more. */
+  stop(): void {
+    this.stopTick?.();
+    this.stopped = true;
+  }
+}
