@@ -144,7 +144,11 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     askBack: "Was nobody in the kitchen?",
     answer: () => "Nothing had to be watched just then.",
   },
-  factor: { askBack: "Is that right?", answer: null },
+  // A guess at a factor asks that factor's own question.
+  factor: {
+    askBack: ({ factor, held }) => (factor && held === "unsure" ? undefined : "Is that right?"),
+    answer: null,
+  },
   acknowledge: { askBack: null, answer: () => "Nothing is ringing." },
   // --- heat
   boiling: {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import type { Batch } from "../../src/kitchen/state.ts";
 import { play } from "../scenarios/play.ts";
+import { Story, told } from "./story.ts";
 
 const START = "0:00 [cook until heat]\n+0:01 the brine is boiling\n";
 
@@ -16,5 +18,31 @@ describe("a critical factor answered by its own words", () => {
   it("is not confirmed by a question or a denial", async () => {
     expect(await confirmedAfter("is it five percent?")).toEqual([]);
     expect(await confirmedAfter("it isn't five percent")).toEqual([]);
+  });
+});
+
+describe("words that are only taken to be about a critical factor", () => {
+  const guess = { factor: "vinegar-5-percent", held: "unsure" } as const;
+
+  function brineBoiled(): { story: Story; batch: Batch } {
+    const story = new Story();
+    const batch = story.begins(0, "dilled-green-beans");
+    story.happened(10, { type: "stage-done", owner: batch.id, stage: "brine" });
+    return { story, batch };
+  }
+
+  it("are answered by the question of that factor, and confirm nothing", () => {
+    const { story, batch } = brineBoiled();
+    expect(told(story.says(11, "factor", guess))).toMatch(/^What strength does the vinegar/);
+    expect([batch.confirmed, batch.reopened]).toEqual([[], []]);
+  });
+
+  it("take no answer back before a yes to that", () => {
+    const { story, batch } = brineBoiled();
+    const held = { type: "confirmed", batch: batch.id, factor: guess.factor, held: true } as const;
+    story.happened(11, { ...held, value: 5 });
+    const asked = story.says(12, "factor", guess);
+    expect(asked).toMatchObject({ kind: "ask", expects: "yes" });
+    expect(batch.confirmed).toHaveLength(1);
   });
 });

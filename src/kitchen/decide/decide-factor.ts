@@ -9,7 +9,15 @@ import { questions, shownQuestion } from "../questions/questions.ts";
 import { batchName } from "../spoken-names.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { batchesAsked } from "./decide-answers.ts";
-import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./decision.ts";
+import {
+  askWhich,
+  askYes,
+  type Choice,
+  type Deciding,
+  type Decision,
+  done,
+  refused,
+} from "./decision.ts";
 
 /** Critical factors are said to hold, or not to, or the last answer is taken back. */
 export function decideFactor(deciding: Deciding<"factor">): Decision {
@@ -17,6 +25,7 @@ export function decideFactor(deciding: Deciding<"factor">): Decision {
   const { factor, value, held } = command.slots;
   const said = command.confirms ?? [];
   if (said.length === 0 && factor === undefined) return changeAnswer(deciding);
+  if (said.length === 0 && held === "unsure" && factor) return askedAnew(deciding, factor);
   const own =
     factor === undefined ? [] : [{ factor, held, ...(value === undefined ? {} : { value }) }];
   const facts: DatedFact[] = [];
@@ -27,6 +36,20 @@ export function decideFactor(deciding: Deciding<"factor">): Decision {
     else outcome ??= one;
   }
   return facts.length > 0 ? done(...facts) : (outcome ?? refused("Nothing here has that."));
+}
+
+/** Words that are only taken to be about a factor: its own question is asked, nothing is noted. */
+function askedAnew(deciding: Deciding<"factor">, id: string): Decision {
+  const { state, wish } = deciding;
+  const open = questions(state).find(({ kind, detail }) => kind === "factor" && detail === id);
+  if (open) return refused(open.text);
+  const running = activeOwners(state).filter((one): one is Batch => !isLoad(one));
+  const known = running.find((batch) => batch.confirmed.some(({ factor }) => factor === id));
+  const factor = known && factorOf(known, id);
+  if (!factor) return refused("I have not asked about that yet.");
+  const confirm: Confirm = { factor: id, held: "unsure" };
+  if (wish.confirmed) return noted(deciding, [known], confirm);
+  return askYes(wish, `Shall I ask you again? It was: ${factor.ask}`);
 }
 
 function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Decision {

@@ -4,12 +4,9 @@
  */
 import type { DispositionWord, Intent } from "../../kitchen/command.ts";
 import { textBetween } from "../values/open-slots.ts";
-import type { Target } from "../values/targets.ts";
+import { type Finder, minutes, moment, type Raw, size, target } from "./common-finders.ts";
+import { TOPIC_FINDERS } from "./found-topics.ts";
 import type { FoundValue, Scan } from "./scan.ts";
-
-/** Slots as phrases would have captured them; undefined where a needed one is missing. */
-type Raw = Record<string, unknown>;
-type Finder = (scan: Scan) => Raw | undefined;
 
 const COUNTED = /^(jars?|pints?|quarts?|half|pints|lids?|of|more|them|sealed|filled|full|done)$/;
 const UNITS = new Set(
@@ -18,34 +15,6 @@ const UNITS = new Set(
     "meters inch inches cup cups day days week weeks kilo kilos ago o'clock"
   ).split(" "),
 );
-
-function target(scan: Scan): Raw {
-  const list = scan.all<Target>("target");
-  const named = list.filter(({ value }) => {
-    return value.meaning.batches.length + value.meaning.timers.length > 0;
-  });
-  const exact = (from: readonly FoundValue<Target>[]) => from.filter(({ value }) => value.exact);
-  const found = scan.chosen(exact(named)) ?? scan.chosen(named) ?? scan.chosen(exact(list));
-  return found ? { target: found.value } : {};
-}
-
-function moment(scan: Scan): Raw {
-  const found = scan.one<string>("past") ?? sinceLasting(scan);
-  return found ? { at: found.value } : {};
-}
-
-/** "For ten minutes now", "these last ten minutes". */
-function sinceLasting(scan: Scan): FoundValue<string> | undefined {
-  return scan.one<string>("lasting", ({ at, next }) => {
-    const before = scan.word(at - 1);
-    return /^(last|past)$/.test(before) || (before === "for" && scan.word(next) === "now");
-  });
-}
-
-function size(scan: Scan): Raw {
-  const found = scan.one<string>("size");
-  return found ? { size: found.value } : {};
-}
 
 /** A whole number that counts jars: in front of jars or a size, else one without another unit. */
 function count(scan: Scan): FoundValue<number> | undefined {
@@ -143,10 +112,6 @@ function altitude(scan: Scan): Raw | undefined {
   const found = scan.one<number>("number", ({ value }) => value >= 100 || value <= 0);
   if (!found) return undefined;
   return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
-}
-
-function minutes(scan: Scan): FoundValue<number> | undefined {
-  return scan.one<number>("length");
 }
 
 /** What a timer is for: named by its label where it is known, else by the words behind "for". */
@@ -252,6 +217,7 @@ const none: Finder = () => ({});
 
 /** Meanings that can be acted on without a wording; the others are only asked about. */
 const FINDERS: Partial<Record<Intent, Finder>> = {
+  ...TOPIC_FINDERS,
   done: withMoment,
   "time-left": withTarget,
   "finish-time": withTarget,
@@ -323,6 +289,13 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   yes: none,
   no: none,
   help: none,
+  back: none,
+  "forget-it": none,
+  redo: none,
+  quit: none,
+  plan: none,
+  skip: withTarget,
+  instead: withTarget,
 };
 
 /** The slots of a meaning found in a sentence; undefined where a needed one is missing. */

@@ -1,7 +1,7 @@
 import type { MeaningOf } from "./meaning.ts";
 
 /** Units by the names the reckoning knows, with the words for them. */
-const UNITS: Readonly<Record<string, string>> = {
+export const UNITS: Readonly<Record<string, string>> = {
   cup: "cup|cups",
   tablespoon: "tablespoon|tablespoons|table spoon|table spoons",
   teaspoon: "teaspoon|teaspoons|tea spoon|tea spoons",

@@ -1,4 +1,18 @@
-import type { MeaningOf } from "./meaning.ts";
+import { FACTOR_WORDINGS } from "../factor-wordings.ts";
+import type { Finish, MeaningOf } from "./meaning.ts";
+
+/**
+ * Of the factors words may be about (`about`, a guess), the first that the kitchen has; else the
+ * one that is asked about. A guess confirms nothing.
+ */
+const finishFactor: Finish = ({ about, ...rest }, { factors, question }) => {
+  if (about === undefined) return { slots: rest };
+  const named = (about as string[]).find((id) => !factors || factors.some((one) => one.id === id));
+  const key = question?.key ?? "";
+  const asked = Object.hasOwn(FACTOR_WORDINGS, key) ? key : undefined;
+  const meant = named ?? asked;
+  return meant === undefined ? undefined : { slots: { ...rest, factor: meant } };
+};
 
 /**
  * Critical factors hold, or do not, in so many words, read by confirms.ts; or an answer is to be
@@ -8,8 +22,10 @@ export const factor: MeaningOf<"factor"> = {
   cost: "clearing",
   when: ["asked:factor"],
   slots: { factor: "word", value: "number", held: "word" },
+  parts: ["about"],
   example: "change my answer",
   unasked: true,
+  finish: finishFactor,
   wordings: [
     {
       set: { held: "unsure" },

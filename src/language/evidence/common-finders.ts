@@ -1,0 +1,43 @@
+/** Values that several meanings take, found wherever they stand in a sentence. */
+import type { Target } from "../values/targets.ts";
+import type { FoundValue, Scan } from "./scan.ts";
+
+/** Slots as phrases would have captured them; a finder gives none where a needed one is missing. */
+export type Raw = Record<string, unknown>;
+export type Finder = (scan: Scan) => Raw | undefined;
+
+/** What is named: of what runs first, as it was said before what sounds like it. */
+export function target(scan: Scan): Raw {
+  const list = scan.all<Target>("target");
+  const named = list.filter(({ value }) => {
+    return value.meaning.batches.length + value.meaning.timers.length > 0;
+  });
+  const exact = (from: readonly FoundValue<Target>[]) => from.filter(({ value }) => value.exact);
+  const found = scan.chosen(exact(named)) ?? scan.chosen(named) ?? scan.chosen(exact(list));
+  return found ? { target: found.value } : {};
+}
+
+/** When it was, where that was said. */
+export function moment(scan: Scan): Raw {
+  const found = scan.one<string>("past") ?? sinceLasting(scan);
+  return found ? { at: found.value } : {};
+}
+
+/** "For ten minutes now", "these last ten minutes". */
+function sinceLasting(scan: Scan): FoundValue<string> | undefined {
+  return scan.one<string>("lasting", ({ at, next }) => {
+    const before = scan.word(at - 1);
+    return /^(last|past)$/.test(before) || (before === "for" && scan.word(next) === "now");
+  });
+}
+
+/** The size of jar that was said. */
+export function size(scan: Scan): Raw {
+  const found = scan.one<string>("size");
+  return found ? { size: found.value } : {};
+}
+
+/** A length of time, in minutes. */
+export function minutes(scan: Scan): FoundValue<number> | undefined {
+  return scan.one<number>("length");
+}

@@ -1,0 +1,106 @@
+// data table
+/**
+ * Which critical factor, word of the trade, sign of spoiling or place a sentence speaks of, by the
+ * words that tell: for readings of the model, which are asked about and confirm nothing.
+ */
+import type { SpoilSign } from "../../kitchen/events.ts";
+import type { Term } from "../../kitchen/glossary.ts";
+
+type Topics<T extends string> = readonly (readonly [T, RegExp])[];
+
+/** Every one that fits is spoken of, the likeliest first. */
+export const FACTOR_TOPICS: Topics<string> = [
+  ["headspace", /\b(head ?space|head ?room|brim|brimful|overfilled|underfilled)\b/],
+  [
+    "bottled-juice",
+    /\b(bottled?|fresh|squeezed?|key|real|pressed) .*\b(lemons?|limes?|juice)\b|\b(lemons?|limes?|juice)\b.* (bottled?|fresh|squeezed?|pressed)\b/,
+  ],
+  ["acid-in-every-jar", /\b(lemons?|limes?|citric|lemon juice|lime juice|acid)\b/],
+  [
+    "new-lids",
+    /\b(lids?|caps?|tops|covers|flats|dome|domes)\b.* (new|unused|used|reused|re-used|old|auld|fresh|year|year's|box|sleeve|packet|package|pack|drawer|before|second ?hand|never|same|bought)\b|\b(new|unused|used|reused|re-used|old|auld|fresh|year|year's|box|sleeve|packet|package|drawer|second ?hand|same|bought)\b.* (lids?|caps?|tops|covers|flats|domes?)\b/,
+  ],
+  [
+    "vinegar-5-percent",
+    /\b(vinegar|vinegars|acidity|acetic|percent|per cent)\b|\b(bottle|label|jug)\b.* (says?|reads?|marked)\b|\b(says?|reads?) .*\b(bottle|label|jug)\b/,
+  ],
+  [
+    "sterile-jars",
+    /\b(steril\w*)\b|\b(boiled|boiling|scalded|dishwasher|rinsed|washed|oven|simmered)\b.* (jars?|glasses)\b|\b(jars?|glasses)\b.* (boiled|boiling|scalded|dishwasher|rinsed|washed|oven|simmered)\b/,
+  ],
+  [
+    "headspace",
+    /\b(inch|inches|centimet\w+|millimet\w+|finger|thumb|gap|space|room)\b.* (top|rim|lip|neck|left|empty|above|jars?|each|every|air)\b|\b(left|leave|empty|air|top|rim|lip)\b.* (inch|inches|centimet\w+|millimet\w+|finger|thumb|gap|space|room)\b|\b(to|at) the (top|rim|lip|mouth|neck)\b/,
+  ],
+  ["full-salt", /\bsalt(ed|y)?\b/],
+  [
+    "sound-ferment",
+    /\b(slime|slimy|mold|moldy|mould|mouldy)\b|\b(kraut|crock|ferment|brine)\b.* (smells?|stinks?|sound|soft|pink)\b/,
+  ],
+  [
+    "hot-pack-hot",
+    /\b(hot|cold|cool|cooled|lukewarm|warm|raw)\b.* (packed|filled|went in|in the jars|into the jars)\b|\b(packed|filled|went in|put in|going in)\b.* (hot|cold|cool|cooled|lukewarm|warm|raw|boiling)\b/,
+  ],
+  ["new-lids", /\blids?\b/],
+];
+
+/** The first that fits is meant. */
+export const TERM_TOPICS: Topics<Term> = [
+  ["headspace", /\bhead ?(space|room)\b/],
+  ["fingertip-tight", /\b(finger ?tip|finger) tight\b/],
+  ["raw-pack", /\b(raw|cold)[ -]pack(ed|ing)?\b/],
+  ["hot-pack", /\bhot[ -]pack(ed|ing)?\b/],
+  ["jelling-point", /\b(jell?ing|gell?ing|jell|gel|setting) (point|stage|test)\b/],
+  ["canning-salt", /\b(canning|pickling) salt\b/],
+  ["weighted-gauge", /\b(weighted gauge|jiggler|rocker)\b/],
+  ["dial-gauge", /\bdial\b/],
+  ["pressure-canner", /\bpressure (canner|cooker|pot)\b/],
+  ["venting", /\b(vent|vents|venting|vented|exhausting)\b/],
+  ["siphoning", /\bsiphon\w*\b/],
+  ["botulism", /\bbotul\w*\b/],
+  ["altitude", /\b(altitude|elevation|how high up|sea level)\b/],
+  ["low-acid", /\blow[ -]acid\b/],
+  ["ph", /\b(ph|p h)\b/],
+  ["acid", /\b(acid|acidity|acidic)\b/],
+  ["pectin", /\bpectin\b/],
+  ["blanching", /\bblanch\w*\b/],
+  ["curing", /\b(cure|cures|curing)\b/],
+  ["come-up-time", /\bcome[ -]up\b/],
+  ["simmer", /\bsimmer\w*\b/],
+  ["full-boil", /\b(full|rolling|proper|real|hard) boil|\bboil(s|ing)?\b/],
+  ["process-time", /\bprocess(ing)? times?\b/],
+  ["process", /\b(process|processing|processed)\b/],
+  ["canner", /\b(canner|water bath)\b/],
+  ["seal", /\b(seal|seals|sealed|sealing|ping|pings|pinging)\b/],
+  ["band", /\b(band|bands|ring|rings)\b/],
+  ["brine", /\bbrine\b/],
+  ["load", /\bloads?\b/],
+  ["lot", /\blots?\b/],
+];
+
+export const SPOIL_SIGNS: Topics<SpoilSign> = [
+  ["bulged", /\b(bulg\w+|swollen|swell\w*|swelled|puffed|domed|humped)\b/],
+  [
+    "spurted",
+    /\b(spurt\w*|squirt\w*|spray\w*|foam\w*|fizz\w*|hiss\w*|gush\w*|bubbl\w*|shot out)\b/,
+  ],
+  ["moldy", /\b(mold\w*|mould\w*|fuzz\w*|furry|white stuff|green stuff|black (spots?|stuff))\b/],
+  ["leaked", /\b(leak\w*|seep\w*|ooz\w*|weep\w*|wept|sticky|dribbl\w*|drip\w*)\b/],
+  ["unsealed", /\b(unsealed|not sealed|came open|come open|loose|popped open|lost its seal)\b/],
+  [
+    "off",
+    /\b(spoil\w*|rott\w*|rancid|stink\w*|stank|smell\w*|stench|reek\w*|pong\w*|whiff\w*|off|bad|slimy|cloudy)\b/,
+  ],
+];
+
+/** Where jars are kept, by the names the pantry has for it. */
+export const PLACES: Topics<string> = [
+  ["cellar", /\bcellar\b/],
+  ["basement", /\bbasement\b/],
+  ["pantry", /\b(pantry|larder)\b/],
+  ["garage", /\bgarage\b/],
+  ["cupboard", /\b(cupboard|closet|cabinet|press)\b/],
+  ["cold room", /\bcold room\b/],
+  ["store room", /\b(store ?room|storage room)\b/],
+  ["shed", /\bshed\b/],
+];
