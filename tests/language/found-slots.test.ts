@@ -5,7 +5,7 @@ import { Scan } from "../../src/language/evidence/scan.ts";
 import { phraseBook } from "../../src/language/grammar/phrase-book.ts";
 import { finishSlots } from "../../src/language/values/finish-slots.ts";
 import { slotReader } from "../../src/language/values/slots.ts";
-import { namesIn } from "../../src/language/values/targets.ts";
+import { namesIn } from "../../src/language/values/references.ts";
 import { utteranceOf } from "../../src/language/words.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { kitchenContext } from "./kitchen-context.ts";
