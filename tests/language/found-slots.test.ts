@@ -5,7 +5,7 @@ import { Scan } from "../../src/language/evidence/scan.ts";
 import { phraseBook } from "../../src/language/grammar/phrase-book.ts";
 import { finishSlots } from "../../src/language/values/finish-slots.ts";
 import { slotReader } from "../../src/language/values/slots.ts";
-import { namesIn } from "../../src/language/values/references.ts";
+import { spokenNames } from "../../src/language/values/targets.ts";
 import { utteranceOf } from "../../src/language/words.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { kitchenContext } from "./kitchen-context.ts";
@@ -17,7 +17,7 @@ const kitchen = kitchenContext({
 
 function found(intent: Intent, text: string, context = kitchen) {
   const said = utteranceOf(text);
-  const read = slotReader(said, context, namesIn(context), phraseBook().plain);
+  const read = slotReader(said, context, spokenNames(context), phraseBook().plain);
   const raw = foundSlots(intent, new Scan(said, read));
   return raw && finishSlots(intent, raw, 0.5, said, context)?.slots;
 }
