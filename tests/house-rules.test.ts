@@ -268,7 +268,8 @@ const OTHERWISE: Readonly<Record<string, RegExp>> = {
   rest: /^src\/(ports\/view|kitchen\/(shelves|decide\/decide-stages)|session\/view\/(rest|view))\.ts$/,
   ferment: /^src\/(recipe|review\/shelf|kitchen\/decide\/decide-batch)\b/,
   dry: /^src\/(recipe\/(recipe|recipe-shape|schema)|review\/(verdict|shelf\/shelf-jars))\.ts$/,
-  process: /^src\/commands\/(command-table|reckon\/reckon-(recipe|kinds))\.ts$/,
+  process:
+    /^src\/(commands\/(command-table|reckon\/reckon-(recipe|kinds))|language\/evidence\/named-topics)\.ts$/,
 };
 
 /** Kinds of stages asked for by name: what is particular to one stands in its own file. */

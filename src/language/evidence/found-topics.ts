@@ -31,8 +31,12 @@ function place(scan: Scan): Raw | undefined {
 }
 
 /** What a batch is to be called or is said to be of, as the words before it tell. */
-const CALLED =
-  /\b(?:call|called|name|named|rename|label|variety is|they are|these are|those are|it is)(?: (?:it|that|them|this|these|those|the|batch|one|to|as|is|really|actually|all))* ([a-z]+(?: [a-z]+)?) (?:not|instead|after all|please|beans|ones|bean) /;
+const CALLS = "call|called|name|named|rename|label|variety is|(?:they|these|those) are|it is";
+const BESIDE_NAME = "it|that|them|this|these|those|the|batch|one|to|as|is|really|actually|all";
+const BEHIND_NAME = "not|instead|after all|please|beans|ones|bean";
+const CALLED = new RegExp(
+  `\\b(?:${CALLS})(?: (?:${BESIDE_NAME}))* ([a-z]+(?: [a-z]+)?) (?:${BEHIND_NAME}) `,
+);
 
 function changed(scan: Scan): Raw | undefined {
   const weight = scan.one<{ weightLb: number }>("weight");
