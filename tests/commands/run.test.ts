@@ -1,14 +1,30 @@
 import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { CALLS, type Call, RECKONINGS } from "../../src/commands/call/calls.ts";
 import { completionScript, SHELLS } from "../../src/commands/call/completion.ts";
 import { commandHelp } from "../../src/commands/call/help.ts";
 import { RUNNERS } from "../../src/commands/command-table.ts";
 import { helpFor } from "../../src/commands/run.ts";
+import { STAGE_KINDS } from "../../src/recipe/recipe.ts";
 import { BURNERS } from "../../src/reckon/burner.ts";
 import { SALT_BASES, SALT_KINDS } from "../../src/reckon/salt.ts";
 
 const help = (name: string, ...words: string[]) => helpFor(name, words, "1")?.stdout;
+
+const README = readFileSync(join(import.meta.dirname, "../../README.md"), "utf8");
+
+describe("README", () => {
+  it("names every command, every reckoning and every kind of stage", () => {
+    const rows = README.split("\n").filter((line) => line.startsWith("| `brinebell"));
+    const heads = rows.map((line) => line.split(" | ")[0]).join("\n");
+    for (const name of Object.keys(RUNNERS)) expect(heads).toMatch(new RegExp(`[ \`]${name}[ \`]`));
+    for (const name of [...Object.keys(RECKONINGS), ...STAGE_KINDS]) {
+      expect(README).toContain(`\`${name}\``);
+    }
+  });
+});
 
 describe("the help of a command", () => {
   it.each(["--help", "-h"])("is asked for by %s, and by the word help", (flag) => {
