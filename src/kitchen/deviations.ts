@@ -238,7 +238,7 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
   for (const one of load.heard) {
     const waits = one.settledAt === undefined && load.unloadedAt === undefined;
     if (waits || one.held === true || one.strength === "loss" || isAnswered(one)) continue;
-    const said = one.held === false ? "it was not well" : "nobody said how it was";
+    const said = one.held === false ? "it was not all right" : "nobody said how it was";
     list.push(deviation("unheard", stage, one.at, `"${one.text}": ${said}`, "undecided"));
   }
   for (const at of load.endReopened) {

@@ -32,7 +32,7 @@ const SIGNS: Record<string, string[]> = {
   "−": ["minus"],
 };
 
-/** What people run together, and what a recogniser writes without its apostrophe. */
+/** What people run together, and what a recognizer writes without its apostrophe. */
 const EXPANDED: Record<string, string> = {
   its: "it is",
   thats: "that is",

@@ -98,7 +98,7 @@ describe("what was taken back", () => {
   it("a second undo asks before it reaches into another batch", async () => {
     const { asked, lots } = await said(BEANS, "start the pickled beets", "undo", "undo");
     expect(asked.at(-1)).toBe(
-      "Take back beginning the Provider dilled green beans? That is of another batch. " +
+      "Take back beginning the Provider dilled green beans? That was in another batch. " +
         "Say yes or no.",
     );
     expect(lots).toEqual([beans("Provider", 4)]);

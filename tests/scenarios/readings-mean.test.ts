@@ -125,10 +125,10 @@ describe("jars filled", () => {
     );
   });
 
-  it("are not none: that finishes nothing", () => {
+  it("cannot be none: then nothing is finished", () => {
     const story = filling();
     expect(told(story.says(31, "jars-filled", { count: 0 }))).toMatch(
-      /None filled finishes nothing/,
+      /With none filled, nothing is finished/,
     );
     expect(Object.values(story.state.batches)[0]?.state).toBe("running");
   });

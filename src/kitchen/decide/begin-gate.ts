@@ -1,4 +1,4 @@
-/** What is to be begun, held against the foods its process was tested for. */
+/** Checks what is to be begun against the foods its process was tested for. */
 import { type FoodGate, gateFood, gateTitle } from "../../recipe/foods/food-gate.ts";
 import { gateRefusal, nameQuestion } from "../../recipe/foods/gate-words.ts";
 import type { Library } from "../../recipe/library.ts";
@@ -12,17 +12,17 @@ import { askEither, type Deciding, type Decision, refused } from "./decision.ts"
 type Admitted = {
   variety: string | null;
   options: readonly ProcessOption[];
-  /** What was learned on the way and is to be written down. */
+  /** What was learned in passing and is to be written down. */
   facts: DatedFact[];
 };
 
-/** What was said before of a name that is also a food's, for one food. */
+/** What was said before about a name that is also a food's, for one food. */
 export function answeredName(state: State): (food: string, name: string) => boolean | undefined {
   return (food, name) =>
     state.nameAnswers.findLast((one) => one.food === food && one.name === name)?.isVariety;
 }
 
-/** What the gate makes of the food and variety of a recipe that is to be begun. */
+/** What the gate says about the food and variety of a recipe that is to be begun. */
 function gateOf(
   state: State,
   library: Library,
@@ -40,13 +40,13 @@ export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted 
   const odd = gateTitle(recipe, library.tables);
   if (odd) {
     return refused(
-      `${recipe.title} is not begun: none of its processes was tested for ${odd.name}.`,
+      `${recipe.title} can't be canned that way: none of its processes was tested for ${odd.name}.`,
     );
   }
   return held(deciding, recipe, wish.command.slots);
 }
 
-/** The variety that a batch which runs is said to be of, held against what its recipe takes. */
+/** A variety given for a running batch, checked against what its recipe was tested for. */
 export function admittedVariety(
   deciding: Deciding<"change-batch">,
   { recipe, lot }: Batch,

@@ -1,4 +1,4 @@
-/** A time from memory is compared with the person's own guide before a batch begins by it. */
+/** A time from memory is compared with the person's own guide before a batch begins with it. */
 import { lasting } from "../../recipe/choose-process.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import type { DatedFact } from "../events.ts";
@@ -11,8 +11,8 @@ const LONGEST_MINUTES = 600;
 type Compared = { terms: ProcessTerms | null; facts: DatedFact[] };
 
 /**
- * The terms a batch begins on: the longer of both times where the guide says another. Asks where
- * nobody has looked; who does not know begins all the same, and is told so.
+ * The terms a batch begins on: the longer of the two times where the guide gives a different one.
+ * Asks where nobody has looked yet; a person who does not know begins all the same, and is told so.
  */
 export function comparedWithGuide(
   { state, wish, now }: Deciding<"begin">,

@@ -1,4 +1,4 @@
-/** Deciding on what is changed of a batch that runs, and on a stage that is left out. */
+/** Deciding on changes to a running batch, and on stages that are left out. */
 import { refusedJar } from "../../recipe/choose-process.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
 import { largestLoad } from "../jars.ts";
@@ -81,7 +81,9 @@ function jarChanged(deciding: Deciding, batch: Batch, jar: JarSize): Changed | s
   return { jar, terms, ask };
 }
 
-/** What the food's safety or a tested process rests on is never left out. */
+/**
+ * Whether a stage may be left out: never one that the food's safety or a tested process rests on.
+ */
 function mayBeSkipped({ spec, kept }: StageRun): boolean {
   const rules = rulesOf(spec);
   const guards = rules.guarded || rules.watched || rules.role !== null || isOfCanner(spec);
@@ -99,16 +101,17 @@ export function decideSkip(deciding: Deciding<"skip">): Decision {
   const list = open.length > 1 && !wish.command.ref && inFocus.length > 0 ? inFocus : open;
   const [one] = list;
   if (!one) return refused("There is nothing in hand to leave out.");
-  if (list.length > 1) return askWhich(wish, "Leave out which:", choicesOf(state, list));
+  if (list.length > 1)
+    return askWhich(wish, "Which one should be left out:", choicesOf(state, list));
   const { owner, run } = one;
   const title = run.spec.title;
   if (isLoad(owner) || !mayBeSkipped(run)) {
-    return refused(`${upper(title)} is what the jar's safety rests on: it can't be left out.`);
+    return refused(`${upper(title)} can't be left out: the jar's safety rests on it.`);
   }
   if (wish.confirmed !== true) {
     const chosen = { ...wish, chosen: [{ owner: owner.id, stage: run.id }] };
     const name = ownerName(state, owner);
-    return askYes(chosen, `Leave out ${title} of ${name}? The recipe has it. Say yes or no.`);
+    return askYes(chosen, `Leave out ${title} of ${name}? The recipe calls for it. Say yes or no.`);
   }
   return done({ type: "stage-skipped", owner: owner.id, stage: run.id, t: now });
 }

@@ -1,4 +1,4 @@
-/** The day's plan in the core: when a batch of it begins, and what a word does to it. */
+/** The day's plan in the core: when a batch of it begins, and what a person's words change. */
 
 import type { Library } from "../../recipe/library.ts";
 import { planKey } from "../due-key.ts";
@@ -20,7 +20,7 @@ export function beginPlanned(
   const items = (woken.after.dayPlan?.items ?? []).filter((item) => keys.has(planKey(item)));
   for (const item of items) {
     if (now - item.beginAt > TOO_LATE_MS) continue;
-    // Nobody stands by to be asked what the guide says: it begins, and that is told.
+    // Nobody is there to be asked what the guide says: the batch begins, and that is announced.
     const wish = { command: beginOf(item), amount: null };
     const outcome = decideBegin({ state: woken.after, now, library, wish });
     if (outcome.kind === "done") woken.add(outcome.facts);
@@ -48,7 +48,7 @@ export function decidePlan(deciding: Deciding<"plan">): Decision {
   return planned ? done({ type: "day-planned", ...planned, t: now }) : { kind: "tell" };
 }
 
-/** Ids for the batches of a plan, told apart from those of every plan before. */
+/** Ids for the batches of a plan, different from those of every earlier plan. */
 export function planIds(state: State, count: number): string[] {
   const seen = state.history.flatMap((event) =>
     event.type === "day-planned" ? event.items.map((item) => Number(item.id.slice(1))) : [],

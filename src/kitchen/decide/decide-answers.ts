@@ -66,7 +66,7 @@ export function batchesAsked(state: State, { about, batches }: Question): Batch[
   return (batches ?? [about ?? ""]).flatMap((id) => state.batches[id] ?? []);
 }
 
-/** A value said to the question about a factor; undefined where it is of another kind. */
+/** A value given in answer to a question about a factor. */
 function factorValue(deciding: Present, question: Question, value: number | string): Decision {
   const { state, now } = deciding;
   const facts = batchesAsked(state, question).flatMap((batch): DatedFact[] => {
@@ -81,7 +81,7 @@ function factorValue(deciding: Present, question: Question, value: number | stri
   return facts.length > 0 ? done(...facts) : refused(question.text);
 }
 
-/** A guess, or that it is not known: an answer that leaves the doubt. */
+/** A guess, or "I don't know": an answer that leaves the doubt. */
 function unsure(deciding: Present, question: Question): Decision {
   const { now } = deciding;
   switch (question.kind) {
@@ -137,7 +137,7 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
   }
 }
 
-/** A bare number is never taken for a reading by guess; what to say with it is said. */
+/** A bare number is never guessed to be a reading; the person is told what to say with it. */
 function unitWanted({ state, wish }: Deciding<"answer">): string {
   const { value } = wish.command.slots;
   if (typeof value !== "number") return "";

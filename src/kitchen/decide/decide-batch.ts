@@ -37,7 +37,7 @@ import {
 
 type BeginSlots = SlotsOf["begin"];
 
-/** A heavier lot is a slip of the tongue. */
+/** A heavier lot must be a slip of the tongue. */
 export const HEAVIEST_LB = 500;
 /** How many jars of one size make one of another, by volume. */
 const PINTS: Record<JarSize, number> = {
@@ -204,14 +204,14 @@ const NAMED: ReadonlySet<RefKind> = new Set([
   ...(["batch", "load", "owner", "timer", "reminder", "seed", "seal"] as const),
 ]);
 
-/** Ids the log speaks of: what was taken back since too, and what a damaged line had begun. */
+/** Ids that the log mentions, including those taken back since and those a damaged line began. */
 function givenOut(state: State): string[] {
   return state.history.flatMap((event) => namesIn(event, NAMED));
 }
 
 /**
  * A short id a person can read out: the day and a running number. None is given twice: what came
- * due for something that was taken back must not count for something new.
+ * due for something taken back must not count for something new.
  */
 export function nextId(state: State, now: number, letter: string): string {
   const { year, month, day } = localFields(wallOf(state, now), state.zone);
@@ -223,7 +223,9 @@ export function nextId(state: State, now: number, letter: string): string {
   return `${head}${number}`;
 }
 
-/** The batch a word is about: the one named, the one in focus, the only one, else asked. */
+/**
+ * The batch that words are about: the one named, the one in focus, or the only one; else it asks.
+ */
 export function batchFor(
   deciding: Deciding,
   test: (batch: Batch) => boolean,

@@ -1,4 +1,4 @@
-/** Deciding on a boil: that it came, that it was lost, and what else such words may mean. */
+/** Deciding on a boil: that it began, that it was lost, and what else such words may mean. */
 
 import { numberWords } from "../../reckon/number-words.ts";
 import { OFF_PROCESS_HOURS } from "../../reckon/trade-numbers.ts";
@@ -51,7 +51,7 @@ export function decideBoiling(deciding: Deciding<"boiling">): Decision {
   if (kept && isLoad(one.owner) && offMs(kept, when.t) > OFF_PROCESS_LIMIT_MS) {
     return refused(
       `It has been off its boil for over ${numberWords(OFF_PROCESS_HOURS)} hours, ` +
-        "so it is not started over. " +
+        "so it can't be started over. " +
         "Refrigerate, freeze or discard those jars.",
     );
   }
@@ -60,13 +60,13 @@ export function decideBoiling(deciding: Deciding<"boiling">): Decision {
   return done({ type: "boil", owner: one.owner.id, stage: one.run.id, covered, t });
 }
 
-/** A start never moves before the loading, nor before the last loss. */
+/** A start is never moved to before the loading or the last loss. */
 export function earliestSign(one: Candidate): number {
   const loadedAt = isLoad(one.owner) ? (one.owner.loadedAt ?? 0) : (one.run.startedAt ?? 0);
   return Math.max(loadedAt, one.run.kept?.stretches.at(-1)?.to ?? 0);
 }
 
-/** What a canner that does not go by its boil wants to be told instead. */
+/** What a canner that is not judged by its boil needs to be told instead. */
 const GOES_BY: Record<string, string> = {
   pressure: "That canner goes by steam and pressure. Tell me when it vents, or the pressure.",
   steam: "That canner goes by steam. Tell me of a full column of steam, and its temperature.",
@@ -93,7 +93,7 @@ function boilWithoutWait(deciding: Deciding<"boiling">, t: number): Decision {
   return refused("Nothing is waiting to boil.");
 }
 
-/** A boil that is known: the words may still answer what was asked about the water. */
+/** The boil is already known: the words may still answer what was asked about the water. */
 function boilsAlready(deciding: Deciding<"boiling">, already: Candidate[], t: number): Decision {
   const { wish, state } = deciding;
   const asked = questions(state)[0];
@@ -136,7 +136,7 @@ export function decideBoilLost(deciding: Deciding<"boil-lost">): Decision {
       (_, run) => run.kept !== undefined && isLost(run.kept),
     );
     return refused(
-      lost.length > 0 ? "I have it lost already." : "Nothing is boiling that I know of.",
+      lost.length > 0 ? "I already have it as lost." : "Nothing is boiling that I know of.",
     );
   }
   if (open.length > 1) return askWhich(wish, "Which lost its boil:", choicesOf(state, open));

@@ -33,9 +33,9 @@ const HIGHEST_PSI = 25;
 /** What a kitchen thermometer can truly read in food or water here, degrees Fahrenheit. */
 const PLAUSIBLE_F = { min: 10, max: 320 };
 
-/** "One pound" while it is asked how far the dial is off is no pressure. */
+/** While it is asked how far the dial is off, "one pound" is not a pressure. */
 const GAUGE_ASKED: ReadonlySet<string> = new Set(["gauge-off", "gauge-tested"]);
-/** A dial is off by a few pounds; more than this is what it shows. */
+/** A dial is off by a few pounds; a larger number is what it shows. */
 const HIGHEST_ERROR_PSI = 4;
 
 /** What a canner shows. */
@@ -51,7 +51,7 @@ function inCannerNow(load: Load): boolean {
   return load.loadedAt !== undefined && load.unloadedAt === undefined;
 }
 
-/** The one loaded canner of some methods that a report is about, or the question which. */
+/** The loaded canner of these methods that a report is about; else it asks which one. */
 function oneLoad(
   deciding: Deciding,
   methods: string[],
@@ -84,10 +84,10 @@ export function decideVenting(deciding: Deciding<"venting">): Decision {
   const vent = runOfRole(load, "venting");
   const process = runOfRole(load, "treatment");
   if (load.terms?.method === "steam" && process?.kept && current(process.kept)) {
-    return refused("I have it timed already.");
+    return refused("I'm already timing it.");
   }
   if (vent?.kept && current(vent.kept) && !isOver(vent))
-    return refused("I have it venting already.");
+    return refused("I already have it venting.");
   if (vent && isOver(vent))
     return refused(`It has had its ${numberWords(VENT_MINUTES)} minutes of steam.`);
   return done({ type: "steam", load: load.id, t: Math.max(at.t, load.loadedAt ?? 0) });
@@ -117,7 +117,7 @@ function cannotPressurize(load: Load, now: number): string | undefined {
   const kept = runOfRole(load, "treatment")?.kept;
   if (kept && offMs(kept, now) > OFF_PROCESS_LIMIT_MS) {
     return (
-      `It has been under its pressure for over ${OFF_HOURS}, so it is not started over. ` +
+      `It has been under its pressure for over ${OFF_HOURS}, so it can't be started over. ` +
       "Refrigerate, freeze or discard those jars."
     );
   }
@@ -157,7 +157,7 @@ export function decideRocking(deciding: Deciding<"weight-rocking">): Decision {
   const { load } = found;
   const process = runOfRole(load, "treatment");
   if (!process || isOver(process)) return refused("That process is over.");
-  if (process.kept && current(process.kept)) return refused("I have it timed already.");
+  if (process.kept && current(process.kept)) return refused("I'm already timing it.");
   if (load.gauge?.kind === "dial") return refused("That canner has a dial. What does it show?");
   const reason = cannotPressurize(load, deciding.now);
   if (reason) return refused(reason);
@@ -179,7 +179,7 @@ export function decidePressureLost(deciding: Deciding<"pressure-lost">): Decisio
   if (process && isOver(process) && at.t >= (process.endedAt ?? 0)) {
     return refused("Its time was already full.");
   }
-  if (!process?.kept || !current(process.kept)) return refused("It is not timed yet.");
+  if (!process?.kept || !current(process.kept)) return refused("It isn't being timed yet.");
   return done({ type: "pressure-lost", load: load.id, t: at.t });
 }
 
@@ -194,7 +194,7 @@ export function decideWaterLow(deciding: Deciding<"water-low">): Decision {
   if ("outcome" in found) return found.outcome;
   const { load } = found;
   const low = { type: "water-low", load: load.id, t: at.t } as const;
-  // Lids out of the water are a lost boil, not a word of warning.
+  // Lids out of the water count as a lost boil, not just a warning.
   const method = load.terms?.method;
   const deep = method === "boiling-water" || method === "low-temperature";
   if (!deep || !deciding.wish.command.slots.uncovered) return done(low);
@@ -225,7 +225,7 @@ export function decideTemperature(deciding: Deciding<"temperature">): Decision {
   }
   let open = candidateStages(deciding, ref, takesTemperature(deciding));
   const rounded = Math.round(temperatureF * 10) / 10;
-  // A boil is no report of a canner that is only warming, nor of a crock.
+  // A boil is not about a canner that is only warming, nor about a crock.
   if (slots.boiling) open = open.filter(({ run }) => run.id !== "canner" && boils(run));
   const [one] = open;
   if (!one && slots.boiling) {
@@ -296,7 +296,7 @@ function temperatureFacts(
   return facts;
 }
 
-/** "204 at a full boil" of what waits for its boil reports that too, where it can be one. */
+/** "204 at a full boil" also reports the boil of what waits for one, where 204 can be a boil. */
 function saysBoil(
   deciding: Deciding<"temperature">,
   { run }: { run: StageRun },

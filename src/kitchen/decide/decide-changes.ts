@@ -1,4 +1,4 @@
-/** Deciding on what departs from the recipe unasked: what went in besides, and time away. */
+/** Deciding on reported departures from the recipe: things added, and time away. */
 import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
@@ -19,7 +19,7 @@ import {
   refused,
 } from "./decision.ts";
 
-/** The batches that something can have been put into: those still filled before all others. */
+/** The batches that something can have been put into: those still being filled come first. */
 function ableBatches(state: State): Batch[] {
   const running = activeOwners(state).filter((one): one is Batch => {
     return !isLoad(one) && one.state !== "abandoned" && one.state !== "complete";
@@ -39,7 +39,7 @@ function oneOf(
   const chosen = (wish.chosen ?? []).flatMap((ref) => lookUp(state, ref)?.owner ?? []);
   const able = chosen.length > 0 ? chosen.filter((one) => !isLoad(one)) : ableBatches(state);
   const [batch] = able as Batch[];
-  if (!batch) return { outcome: refused("Nothing runs that it could have gone into.") };
+  if (!batch) return { outcome: refused("Nothing is running that it could have gone into.") };
   if (able.length === 1) return { batch };
   const choices = (able as Batch[]).map((one): Choice => {
     return { label: batchName(one), ref: { owner: one.id } };
@@ -69,7 +69,7 @@ export function decideToppedUp(deciding: Deciding<"topped-up">): Decision {
   return held(deciding, { ...batch, recipe }, stuff, `topped up with ${stuff}`);
 }
 
-/** Held against the recipe: written down as a change, or as what makes none. */
+/** Checks an addition against the recipe: it is written down as a change, or as no change. */
 function held(
   { library, now }: Deciding<"added" | "topped-up">,
   batch: Batch,
@@ -101,7 +101,7 @@ function lastWord(history: readonly KitchenEvent[], now: number): number {
   return last?.w ?? now;
 }
 
-/** Time nobody watched, by a person's own word: a gap that is to be vouched for. */
+/** Time nobody watched, by a person's own account: a gap that has to be vouched for. */
 export function decideWasAway({ state, now, wish }: Deciding<"was-away">): Decision {
   const { minutes } = wish.command.slots;
   const from = minutes === undefined ? lastWord(state.history, now) : now - minutes * MINUTE_MS;

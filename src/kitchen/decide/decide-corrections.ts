@@ -21,7 +21,9 @@ import {
   wallIso,
 } from "./decision.ts";
 
-/** Commands of the clock and of opening and closing; people cannot take those back. */
+/**
+ * Begins the ids of commands from the clock and from opening and closing; people cannot undo those.
+ */
 export const OWN_COMMAND = "~";
 
 /** Moving a start back by more than this needs a yes. */
@@ -92,7 +94,7 @@ export function describe(state: State, events: KitchenEvent[]): string {
 type Undone = (about: About, event: KitchenEvent) => string;
 type Warns = (event: KitchenEvent) => string | undefined;
 
-/** What taking back a command would do that wants a yes. */
+/** What taking back a command would do that needs a yes. */
 function warningOf(events: readonly KitchenEvent[]): string | undefined {
   const warnings = events.flatMap((event) => {
     return (declarationOf(event.type).undoWarns as Warns | undefined)?.(event) ?? [];
@@ -116,7 +118,7 @@ export function decideUndo(deciding: Deciding<"undo">): Decision {
   return done({ type: "withdrawn", target: told.cmd, t: now });
 }
 
-/** What could then not have happened, where a command is withdrawn; undefined where all fits. */
+/** What could not have happened without a command; undefined where everything still fits. */
 function misfitWithout(state: State, cmd: string, now: number): string | undefined {
   const before = replayed([...state.history]).misfits.length;
   const fact = { type: "withdrawn", target: cmd, cmd: "trial", t: now, w: now } as const;
@@ -136,13 +138,13 @@ function lastTakenBack(state: State): KitchenEvent[] | undefined {
   return state.history.filter(({ cmd }) => cmd === last.target);
 }
 
-/** Said where an undo reaches into another batch than the one before it, or the one in focus. */
+/** Said where an undo affects a different batch than the undo before it or the one in focus. */
 function otherBatch(state: State, told: Told): string | undefined {
   const own = batchesIn(state, told.events);
   const before = lastTakenBack(state);
   const at = before ? batchesIn(state, before) : state.focus === null ? [] : [state.focus];
   const crosses = own.length > 0 && at.length > 0 && !own.some((id) => at.includes(id));
-  return crosses ? "That is of another batch." : undefined;
+  return crosses ? "That was in another batch." : undefined;
 }
 
 function batchesIn(state: State, events: readonly KitchenEvent[]): string[] {
@@ -151,7 +153,7 @@ function batchesIn(state: State, events: readonly KitchenEvent[]): string[] {
     .flatMap((event) => concerns(state, event));
 }
 
-/** Puts back what was taken back last; a start of a time that counts wants a yes. */
+/** Puts back what was taken back last; the start of a time that counts needs a yes. */
 export function decideRedo(deciding: Deciding<"redo">): Decision {
   const { state, now, wish } = deciding;
   const { withdrawn } = corrections(state.history);
@@ -186,7 +188,7 @@ export function decideForget(deciding: Deciding<"forget-it">): Decision {
 }
 
 /**
- * What was said last was meant of something else: it is taken back, and done there. `last` is the
+ * What was said last was about something else: it is taken back here and done there. `last` is the
  * command with the id it was written under.
  */
 export function movedTo(
@@ -197,7 +199,7 @@ export function movedTo(
   const { state, now, wish } = deciding;
   const { ref, slots } = wish.command;
   const told = last && standing(state).find(({ cmd }) => cmd === last.cmd);
-  if (!last || !told) return refused("I have nothing that I could move there.");
+  if (!last || !told) return refused("I have nothing to move there.");
   const name = describe(state, told.events);
   const warning = warningOf(told.events);
   if (warning !== undefined) return refused(`${warning} Take back ${name} first: say undo.`);
@@ -252,7 +254,7 @@ export function decideCorrectTime(deciding: Deciding<"correct-time">): Decision 
   return done(fact);
 }
 
-/** What a report cannot have come before: the loading, a loss, a time nobody watched. */
+/** What a report cannot be earlier than: the loading, a loss, a time nobody watched. */
 function earliest(state: State, event: KitchenEvent): { at: number; what: string } | undefined {
   const id = "load" in event ? event.load : "owner" in event ? event.owner : null;
   const owner = id === null ? undefined : ownerOf(state, id);

@@ -1,4 +1,4 @@
-/** Deciding on what is said of critical factors: confirmed, denied, or taken back. */
+/** Deciding on what is said about critical factors: confirmed, denied, or taken back. */
 import type { Confirm } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { jarCounts } from "../jars.ts";
@@ -70,10 +70,10 @@ function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const recipes = new Set(list.map((batch) => batch.recipe.id));
   if (recipes.size <= 1) return noted(deciding, list, confirm);
   const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
-  return askWhich(wish, "Of which jars:", choices);
+  return askWhich(wish, "Which jars:", choices);
 }
 
-/** A yes goes to the question about it that waits; of several, to the one that was asked. */
+/** A yes goes to the open question about the factor; of several, to the one that was asked. */
 function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const { state } = deciding;
   const open = questions(state).filter(({ kind, detail }) => {
@@ -85,7 +85,9 @@ function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   return noted(deciding, batchesAsked(state, question), confirm);
 }
 
-/** A yes of which nothing was asked puts back what was taken back, and confirms nothing. */
+/**
+ * A yes that nothing asked for restores an answer that was taken back, and confirms nothing new.
+ */
 function put(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const { state } = deciding;
   const denied = Object.values(state.batches).filter((batch) =>
@@ -96,7 +98,7 @@ function put(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   return noted(deciding, [batch], confirm);
 }
 
-/** What is written down of a factor of these batches. */
+/** What is written down about a factor of these batches. */
 function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm): Decision {
   const { state, now } = deciding;
   const { factor: id, value } = confirm;
@@ -104,7 +106,7 @@ function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm)
     const factor = factorOf(batch, id);
     if (!factor) return [];
     const held = heldBy(batch, factor, confirm);
-    // "I hope they are new" takes nothing back from who said that they are.
+    // "I hope they are new" does not take back an earlier "they are new".
     const known = batch.confirmed.some((one) => one.factor === id && one.held);
     if (held === "unsure" && confirm.leans === "yes" && known) return [];
     if (held === "unsure") return reopened(state, batch, id, now);
@@ -116,7 +118,7 @@ function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm)
   return facts.length > 0 ? done(...facts) : refused("Nothing here has that.");
 }
 
-/** A doubt: it opens an answer that was given, and leaves open a question that waits. */
+/** A doubt reopens an answer that was given, and leaves open a question that waits. */
 function reopened(state: State, batch: Batch, factor: string, t: number): DatedFact[] {
   if (batch.confirmed.some((one) => one.factor === factor)) {
     return [{ type: "factor-reopened", batch: batch.id, factor, t }];
@@ -146,7 +148,7 @@ function changeAnswer({ state, now }: Deciding<"factor">): Decision {
   return last ? done(last.fact) : refused("I have no answer of yours to change.");
 }
 
-/** Batches done with that have jars left, newest first. */
+/** Finished batches that have jars left, newest first. */
 function notEaten(state: State): Batch[] {
   const left = (batch: Batch) => {
     const gone = state.openedJars.filter((one) => one.batch === batch.id);

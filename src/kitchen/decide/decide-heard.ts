@@ -16,7 +16,7 @@ import {
   type Wish,
 } from "./decision.ts";
 
-/** Words longer than this are a story; the log keeps their beginning. */
+/** Anything longer is a story; the log keeps its beginning. */
 const MOST_LETTERS = 200;
 
 function heardFacts(loads: readonly Load[], evidence: Evidence, t: number): DatedFact[] {
@@ -26,14 +26,14 @@ function heardFacts(loads: readonly Load[], evidence: Evidence, t: number): Date
   return loads.map(({ id: load }) => ({ type: "heard", load, text, strength, about, ...meant, t }));
 }
 
-/** Words that mean nothing that is done: kept where they raise a doubt about jars at stake. */
+/** Words that ask for nothing known: kept where they raise a doubt about jars at stake. */
 export function decideUnknown({ state, now, wish }: Deciding<"unknown">): Decision {
   const { evidence } = wish.command;
   const facts = evidence ? heardFacts(atStake(state, evidence), evidence, now) : [];
   return facts.length > 0 ? done(...facts) : { kind: "tell" };
 }
 
-/** Whether a plain loss can still be one of this load: neither known already, nor in good order. */
+/** Whether a plain loss can still concern this load: not known already, and not the proper end. */
 function mayBeLost(load: Load): boolean {
   const run = runOfRole(load, "treatment");
   if (run?.kept && isLost(run.kept)) return false;
@@ -47,8 +47,8 @@ function loadsIn(facts: readonly DatedFact[]): Set<unknown> {
 }
 
 /**
- * What a plain loss leaves beside what it does: its words, or, where nothing could be done about
- * it or it is asked which was lost, a doubt.
+ * What a plain loss leaves besides its effect: its words or, where nothing could be done about it
+ * or it has to be asked which one was lost, a doubt.
  */
 export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision): Decision {
   const { evidence } = wish.command;
@@ -69,7 +69,7 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
     : { kind: "done", facts, refusal: outcome.reason };
 }
 
-/** What was lost was another pot: doubts of the loads it was not are settled with it. */
+/** Another pot lost its boil: that settles the doubts about these loads. */
 export function notTheseLoads(state: State, lost: string, t: number): DatedFact[] {
   return Object.values(state.loads).flatMap((load): DatedFact[] => {
     if (lost === load.id || processDoubts(load).length === 0) return [];

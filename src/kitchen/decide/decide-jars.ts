@@ -27,7 +27,7 @@ import {
 
 const MOST_JARS = 60;
 
-/** The recipe's jar for a spoken one; an in-between size takes the next larger tested one. */
+/** The recipe's jar for a spoken size; an in-between size takes the next larger tested one. */
 function jarOf(size: SpokenJarSize | undefined): JarSize | null {
   if (size === undefined) return null;
   if (size === "quarter-pint") return "half-pint";
@@ -41,7 +41,7 @@ function activeBatches(state: State): Batch[] {
   );
 }
 
-/** The batch a report about jars is for: the one named, else the only one it can be, else asked. */
+/** The batch a report about jars is for: the one named, or the only possible one; else it asks. */
 function oneBatch(
   deciding: Deciding,
   test: (batch: Batch) => boolean,
@@ -67,7 +67,9 @@ function oneBatch(
   return { batch };
 }
 
-/** Whether jars of this batch may be filled now: what comes before is done, the canner aside. */
+/**
+ * Whether jars of this batch may be filled now: everything before that is done, except the canner.
+ */
 function mayFill(state: State, now: number) {
   return (batch: Batch): boolean => {
     const fill = runOfRole(batch, "filling");
@@ -115,7 +117,9 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     return refused(`${slots.count} jars can't be right. How many are filled?`);
   }
   if (slots.count === 0) {
-    return refused("None filled finishes nothing. Say how many are, or abandon the batch.");
+    return refused(
+      "With none filled, nothing is finished. Say how many are filled, or abandon the batch.",
+    );
   }
   const tooMany = wish.confirmed ? undefined : farTooMany(batch, slots.count, jarOf(slots.size));
   if (tooMany) return askYes(wish, `${tooMany} Is it ${slots.count}? Say yes or no.`);
@@ -138,10 +142,10 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   return done({ type: "jars-filled", batch: batch.id, count: slots.count, size, t: now });
 }
 
-/** Produce gives a quarter more or less than published; over twice that is a slip (our choice). */
+/** Produce yields a quarter more or less than published; over twice that is a slip (our choice). */
 const FAR_TOO_MANY = 2;
 
-/** What speaks against so many jars in all of a batch; undefined where nothing does. */
+/** Why a batch cannot have made this many jars; undefined where it can. */
 function farTooMany(batch: Batch, count: number, size: JarSize | null): string | undefined {
   const { recipe, lot } = batch;
   const expected = expectedJars(recipe, lot, size ?? batch.jar);
@@ -285,7 +289,7 @@ function loadThese(
 
 type CountSlots = SlotsOf["jar-broken"];
 
-/** How many jars are meant, if there are so many; `left` undefined where nobody knows. */
+/** How many jars are meant, if there are that many; `left` is undefined where nobody knows. */
 function countOf(slots: CountSlots, left: number | undefined): number | string {
   const count = slots.jars?.length ?? slots.count ?? 1;
   if (Number.isInteger(count) && count > 0 && count <= (left ?? MOST_JARS)) return count;

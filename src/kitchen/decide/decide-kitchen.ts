@@ -23,12 +23,12 @@ const ALTITUDE_FT = { min: -1400, max: 17000 };
 const TIMER_MINUTES = { min: 1 / 60, max: 60 * 24 * 31 };
 
 /**
- * How far an altitude is off that is said with "about" and the like: a twentieth of it, and 100
- * feet at the least. The program's own choice; a band's edge within that is taken as passed.
+ * How far off an altitude is taken to be when it is said with "about" or the like: a twentieth of
+ * it, and at least 100 feet. The program's own choice; a band's edge within that counts as passed.
  */
 const VAGUE = { share: 0.05, leastFt: 100 };
 
-/** How far off an altitude is that was said with "about", feet. */
+/** How far off an altitude said with "about" is taken to be, feet. */
 function vaguenessFt(feet: number): number {
   return Math.max(VAGUE.leastFt, Math.round(Math.abs(feet) * VAGUE.share));
 }
@@ -69,7 +69,7 @@ export function decideTimerSet(deciding: Deciding<"timer-set">): Decision {
   });
 }
 
-/** The timer meant: named, or the only one, or asked. */
+/** The timer meant: the one named, or the only one; else it asks. */
 function oneTimer(
   deciding: Deciding<"timer-add" | "timer-cancel">,
 ): { timer: Timer } | { outcome: Decision } {
@@ -119,7 +119,7 @@ export function decideRemind(deciding: Deciding<"remind">): Decision {
   const { state, now, wish } = deciding;
   const { slots } = wish.command;
   if (slots.when === undefined) {
-    return { kind: "ask", text: "When shall I remind you?", wish, expects: "when", choices: [] };
+    return { kind: "ask", text: "When should I remind you?", wish, expects: "when", choices: [] };
   }
   const wallMs = parseIso(slots.when, state.zone);
   if (wallMs === undefined) return refused(`I can't read the time ${slots.when}.`);
@@ -130,7 +130,7 @@ export function decideRemind(deciding: Deciding<"remind">): Decision {
 
 export function decideNote(deciding: Deciding<"note">): Decision {
   const { text } = deciding.wish.command.slots;
-  if (text.trim() === "") return refused("What shall I write down?");
+  if (text.trim() === "") return refused("What should I write down?");
   const owner = deciding.state.focus;
   const batch = owner === null ? undefined : deciding.state.batches[owner];
   return done({ type: "note", owner: batch ? batch.id : null, text, t: deciding.now });
@@ -152,7 +152,7 @@ export function decideAcknowledge({ state, now, lastAlarm }: Present): Decision 
 /** What may be said of a batch. */
 type OfABatch = { [I in Intent]: "target" extends keyof SlotsOf[I] ? I : never }[Intent];
 
-/** A finished or running batch by name, asked for where several match that pass the test. */
+/** A finished or running batch by name that passes the test; where several match, it asks. */
 export function shelved(
   deciding: Deciding<OfABatch>,
   test: (batch: Batch) => boolean = () => true,
@@ -160,7 +160,7 @@ export function shelved(
   const { state, wish } = deciding;
   const { target } = wish.command.slots;
   const refs = wish.chosen ?? wish.command.ref?.recorded;
-  if (!refs) return refused("Of which batch?");
+  if (!refs) return refused("Which batch?");
   const named = batchesOf(state, refs).filter((batch) => batch.state !== "abandoned");
   const fitting = named.filter(test);
   const list = fitting.length > 0 ? fitting : named.slice(0, 1);
@@ -198,7 +198,7 @@ export function onShelf(state: State, batch: Batch): number {
   return (batch.option ? jarCounts(state, batch).sealed : batch.ready) - opened;
 }
 
-/** The scale of every score, so that those of different days can stand side by side. */
+/** The scale of every score, so that scores of different days can be compared. */
 const LOWEST_SCORE = 1;
 const HIGHEST_SCORE = 5;
 

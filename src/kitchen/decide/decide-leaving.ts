@@ -10,16 +10,18 @@ import { decideResume } from "./decide-batch.ts";
 import { type Candidate, candidateStages } from "./decide-stages.ts";
 import { askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
 
-/** Nobody is warned further ahead, minutes. */
+/** The furthest ahead that anybody is warned, minutes. */
 const MOST_AHEAD = 24 * 60;
 
-/** A warning before an end: of what was named, else what is watched, else what is due first. */
+/**
+ * A warning before the end of what was named, else of what is watched, else of what is due first.
+ */
 export function decideWarnAhead(deciding: Deciding<"warn-ahead">): Decision {
   const { state, now, wish } = deciding;
   const { minutes } = wish.command.slots;
   if (!(minutes > 0 && minutes <= MOST_AHEAD)) return refused("How many minutes before?");
   const one = soonest(deciding);
-  if (!one) return refused("Nothing runs here that I could warn you of.");
+  if (!one) return refused("Nothing is running that I could warn you about.");
   const { owner, run } = one;
   const dueAt = stageClock(run)?.dueAt;
   if (dueAt !== undefined && dueAt - minutes * MINUTE_MS <= now) {
@@ -39,7 +41,7 @@ function soonest(deciding: Deciding<"warn-ahead">): Candidate | undefined {
   return timed.toSorted((a, b) => rank(a) - rank(b) || due(a) - due(b))[0];
 }
 
-/** There again: what was held goes on. */
+/** Being back: what was held goes on. */
 export function decideBack(deciding: Deciding<"back">): Decision {
   const { state, wish } = deciding;
   const held = Object.values(state.batches).some((batch) => batch.state === "held");

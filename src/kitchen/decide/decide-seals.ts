@@ -22,7 +22,7 @@ import {
   refused,
 } from "./decision.ts";
 
-/** What is told of seals. */
+/** What can be said about seals. */
 type OfSeals = "sealed" | "seal-failed";
 
 type OfLoad = { load: Load; part: LoadPart };
@@ -34,7 +34,7 @@ function openSeals(deciding: Deciding<OfSeals>): OfLoad[] {
   return narrowed(deciding, partsOf(out));
 }
 
-/** Jars that were counted as sealed, the last load first: one may be found open later. */
+/** Loads with jars counted as sealed, the last load first: one may be found open later. */
 function sealedBefore(deciding: Deciding<OfSeals>): OfLoad[] {
   const loads = Object.values(deciding.state.loads).filter((load) => load.state === "complete");
   const parts = partsOf(loads.reverse()).filter(({ part }) => part.sealed > 0);
@@ -86,7 +86,7 @@ export function decideSealed(deciding: Deciding<"sealed">): Decision {
   }
   const [one] = ready;
   if (!one) return refused("Those are all counted already.");
-  if (ready.length > 1) return askWhichBatch(deciding, ready, "Of which batch:");
+  if (ready.length > 1) return askWhichBatch(deciding, ready, "Which batch:");
   const count = slots.jars?.length ?? slots.count;
   if (count === undefined) return askNumber(wish, "How many sealed?");
   if (!Number.isInteger(count) || count < 0 || count > unaccounted(one.part)) {
@@ -101,13 +101,13 @@ export function decideSealed(deciding: Deciding<"sealed">): Decision {
   });
 }
 
-/** What is noted of seals that are reported while the jars still cool. */
+/** The note made of seals reported while the jars are still cooling. */
 function tooSoon({ all, count, jars }: SlotsOf["sealed"]): string {
   const which = all ? "all" : jars ? `jar ${jars.join(", ")}` : (count ?? "some");
   return `heard before the seal check: ${which} sealed`;
 }
 
-/** A jar is only sealed once it has cooled its twelve hours. */
+/** A jar counts as sealed only once it has cooled for twelve hours. */
 function stillCooling(load: Load, now: number): boolean {
   const cool = runOfRole(load, "cooling");
   if (cool?.state !== "running" || cool.startedAt === undefined) return false;
@@ -133,7 +133,7 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   if (open.length === 0) return refused("No jars have come out of a canner yet.");
   const [one] = open;
   if (!one) return refused("Those are all counted already.");
-  if (open.length > 1) return askWhichBatch(deciding, open, "Of which batch:");
+  if (open.length > 1) return askWhichBatch(deciding, open, "Which batch:");
   const { load, part } = one;
   const jars = slots.jars ?? [];
   const last = part.first + part.jars - 1;

@@ -62,7 +62,7 @@ export function decideGermination(deciding: Deciding<"germination">): Decision {
     return refused(`There is no seed lot ${seed}; see the list of seeds.`);
   const whole = Number.isInteger(sprouted) && Number.isInteger(of);
   if (!whole || of < 1 || of > MOST_SEEDS || sprouted < 0 || sprouted > of) {
-    return refused(`${sprouted} of ${of} cannot be; say how many of how many sprouted.`);
+    return refused(`${sprouted} of ${of} can't be right; say how many of how many sprouted.`);
   }
   return done({ type: "germination", seed, sprouted, of, days: days ?? null, t: now });
 }

@@ -1,6 +1,6 @@
 /**
- * Deciding on spoiled jars: whenever one is found it is food no more, and no seal failure. A jar
- * that only came open within the day after its seal check is one: it may be processed again.
+ * Deciding on spoiled jars: a jar found spoiled is no longer food, and not a seal failure. A jar
+ * that only came open within a day of its seal check is a seal failure: it may be processed again.
  */
 import { SCUM_WORDS } from "../../recipe/cautions.ts";
 import type { Ref } from "../command.ts";
@@ -33,7 +33,7 @@ function placesOf(state: State): Place[] {
   return [...placed, ...outside].filter(({ left }) => left > 0);
 }
 
-/** Those of what was named; where nothing was, those whose jars wait for their seal check. */
+/** Places of what was named; where nothing was, those whose jars wait for their seal check. */
 function meant({ wish }: Deciding<"spoiled">, all: Place[]): Place[] {
   const { ref } = wish.command;
   const open = !ref || namesSort(ref, "jars", "lids", "others", "canner");
@@ -46,7 +46,7 @@ function meant({ wish }: Deciding<"spoiled">, all: Place[]): Place[] {
   return cooling.length > 0 ? cooling : all;
 }
 
-/** True once the day is over in which a jar that came open may still be processed again. */
+/** True once the day in which a jar that came open may be processed again is over. */
 function isShelved(load: Load, now: number): boolean {
   const checked = load.state === "complete" ? runOfRole(load, "seals")?.endedAt : undefined;
   return checked !== undefined && now - checked > REPROCESS_WITHIN_MS;
@@ -68,7 +68,7 @@ export function decideSpoiled(deciding: Deciding<"spoiled">): Decision {
     const choices = batches.map((batch): Choice => {
       return { label: `${batchName(batch)} (${batch.id})`, ref: { owner: batch.id } };
     });
-    return askWhich(wish, "Of which batch:", choices);
+    return askWhich(wish, "Which batch:", choices);
   }
   const count = slots.jars?.length ?? slots.count ?? 1;
   const place = fitting.find(({ left }) => left >= count) ?? fitting[0];
@@ -101,7 +101,7 @@ function isIn(part: LoadPart, jar: number): boolean {
   return jar >= part.first && jar < part.first + part.jars;
 }
 
-/** One of these that ferments, and has no jars that could have spoiled. */
+/** A batch among these that is fermenting and has no jars that could have spoiled. */
 function fermenting(state: State, refs: readonly Ref[]): Batch | undefined {
   return batchesOf(state, refs).find((batch) => {
     const sours = batch.stages.some((run) => rulesOf(run.spec).thermometer === "culture");

@@ -1,4 +1,4 @@
-/** Deciding on stages: what is done, or begun, and what such a word may mean just now. */
+/** Deciding on stages: what is done or begun, and what such words may mean at this moment. */
 
 import type { Meant, Ref } from "../command.ts";
 import { namesSort, standsFor } from "../meant.ts";
@@ -27,7 +27,7 @@ import {
 
 export type Candidate = { owner: Owner; run: StageRun };
 
-/** "the Provider dilled green beans: boil the brine", short where it can be. */
+/** "the Provider dilled green beans: boil the brine", shorter where that is clear. */
 function candidateLabel(state: State, candidate: Candidate): string {
   const { owner, run } = candidate;
   if (isLoad(owner)) return state.kitchen.canners.length > 1 ? owner.canner : "the canner";
@@ -36,7 +36,7 @@ function candidateLabel(state: State, candidate: Candidate): string {
   return others.length > 1 ? `${ownerName(state, owner)}: ${pot}` : `the ${pot}`;
 }
 
-/** Stages of running things that satisfy a test, narrowed to what was named. */
+/** Stages of active batches and loads that pass a test, narrowed to what was named. */
 export function candidateStages(
   deciding: Deciding,
   ref: Meant | undefined,
@@ -53,9 +53,9 @@ export function candidateStages(
 }
 
 /**
- * The stages a name means. A vessel that any of them may be in ("the water", "the pot") means
- * them all, so that the caller asks; a name that nothing bears as a whole may be one of a stage
- * and its batch together ("the Provider brine").
+ * The stages a name means. A vessel that any of them may be in ("the water", "the pot") means them
+ * all, so that the caller asks; a name that fits nothing as a whole may name a stage and its batch
+ * together ("the Provider brine").
  */
 function meant(state: State, ref: Meant, all: Candidate[]): Candidate[] {
   const named = all.filter((one) => isNamed(state, ref, one));
@@ -73,7 +73,7 @@ function isNamed(state: State, ref: Meant, { owner, run }: Candidate): boolean {
   return isLoad(owner) && ref.running.some((one) => goesInto(state, one, owner));
 }
 
-/** Whether the jars of a batch that was named are in this load, or are to go into it. */
+/** Whether the jars of a named batch are in this load or will go into it. */
 function goesInto(state: State, ref: Ref, load: Load): boolean {
   const batch = "owner" in ref ? state.batches[ref.owner] : undefined;
   if (!batch || !("owner" in ref)) return false;
@@ -84,7 +84,7 @@ function goesInto(state: State, ref: Ref, load: Load): boolean {
   return inIt || (load.parts.length === 0 && load.batch === batch.id);
 }
 
-/** Names to choose from, told apart by their stages where two are called the same, then by id. */
+/** Names to choose from; two of the same name are distinguished by stage, then by id. */
 export function choicesOf(state: State, list: Candidate[]): Choice[] {
   const named = list.map((one) => ({ one, label: candidateLabel(state, one) }));
   const alike = (label: string) => named.filter((other) => other.label === label).length > 1;
@@ -104,7 +104,7 @@ export function stageFact(type: "stage-done" | "stage-begun", one: Candidate, t:
   return { type, owner: one.owner.id, stage: one.run.id, t } as const;
 }
 
-/** Kinds and stages that a plain "done" may end. */
+/** Whether a plain "done" may end this stage. */
 function endsByDone(owner: Owner, run: StageRun): boolean {
   if (run.state !== "running" || rulesOf(run.spec).ends === "date") return false;
   if (rulesOf(run.spec).ends === "kept-time") return false;
@@ -147,7 +147,7 @@ function isLoaded(owner: Owner): boolean {
   return isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
 }
 
-/** The heat is still wanted on under a load: turned off now, its time is broken. */
+/** Whether a load still needs its heat: turning it off now would break its time. */
 function isLit(owner: Owner, run: StageRun): boolean {
   if (run.id !== "heat-off" || run.state !== "waiting" || !isLoaded(owner)) return false;
   return owner.stages.some(({ kept, spec, state }) => {
@@ -162,7 +162,8 @@ function nothingToEnd(deciding: Deciding<"done">): string {
     isLoad(owner) && !isLoaded(owner) && run.id === "canner" && run.state === "complete";
   if (ref !== undefined && candidateStages(deciding, ref, hot).some(({ owner }) => isLoad(owner)))
     return "The canner is ready already.";
-  if (target !== undefined) return `I have nothing running called ${target} that a word can end.`;
+  if (target !== undefined)
+    return `I have nothing running called ${target} that you can end by saying so.`;
   const process = activeOwners(deciding.state).find(
     (owner) => isLoad(owner) && runOfRole(owner, "treatment")?.state === "running",
   );
@@ -170,7 +171,7 @@ function nothingToEnd(deciding: Deciding<"done">): string {
   return "Nothing is waiting for that.";
 }
 
-/** A stage that waits only to be begun by a word. */
+/** Whether a stage only waits for a person to say that it begins. */
 export function isReady(deciding: Present, owner: Owner, run: StageRun): boolean {
   if (run.state !== "waiting" || isLoad(owner) || run.spec.start !== "word") return false;
   const at = readyAt(deciding.state, owner, run, deciding.now);
@@ -181,7 +182,7 @@ export function isReady(deciding: Present, owner: Owner, run: StageRun): boolean
 function pickForDone(deciding: Deciding<"done">, open: Candidate[]): Candidate | undefined {
   if (open.length <= 1) return open[0];
   const { state, now } = deciding;
-  // A batch that is named is meant by its own work; its warming canner goes by its own name.
+  // A batch's name means its own work; its warming canner goes by its own name.
   const { ref } = deciding.wish.command;
   const own = open.filter((one) => !isLoad(one.owner));
   if (ref && own.length === 1 && !namesSort(ref, "canner", "jars", "load")) return own[0];
@@ -198,7 +199,7 @@ function pickForDone(deciding: Deciding<"done">, open: Candidate[]): Candidate |
   return attended.length === 1 ? attended[0] : undefined;
 }
 
-/** Ends a stage in the way its kind ends: some want a count or are facts of their own. */
+/** Ends a stage the way its kind ends: some need a count or are facts of their own. */
 function endStage(deciding: Present, one: Candidate, t: number): Decision {
   const { state } = deciding;
   const { owner, run } = one;
@@ -232,7 +233,7 @@ function loadedByWord(deciding: Present, load: Load, t: number): Decision {
   return done({ type: "loaded", load: load.id, parts, t });
 }
 
-/** Number of the next jar of a batch to be loaded. */
+/** The number of the batch's next jar to be loaded. */
 export function firstJar(state: State, batch: string): number {
   let next = 1;
   for (const load of Object.values(state.loads)) {
@@ -284,7 +285,7 @@ function stillClosed(deciding: Present, load: Load, t: number): string | undefin
   return `It has come to zero. Leave the lid on until ${when}, then lift it away from you.`;
 }
 
-/** What is said before jars come out of a process that is not full. */
+/** The warning before jars come out of a process that is not full. */
 function earlyWarning(state: State, load: Load, run: StageRun, t: number): string {
   const name = upper(loadName(state, load));
   const { kept } = run;

@@ -60,7 +60,7 @@ import {
 /** Decides commands of one intent. */
 type Decider<I extends Intent> = (deciding: Deciding<I>) => Decision;
 
-/** Asked for, and answered from the state: nothing is written down. */
+/** For questions answered from the state: nothing is written down. */
 const tell = (): Decision => ({ kind: "tell" });
 
 const DECIDERS: { [I in Intent]: Decider<I> } = {
@@ -99,7 +99,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   undo: decideUndo,
   redo: decideRedo,
   "forget-it": decideForget,
-  instead: () => refused("I have nothing that I could move there."),
+  instead: () => refused("I have nothing to move there."),
   "change-batch": decideChange,
   skip: decideSkip,
   away: tell,

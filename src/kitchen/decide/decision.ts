@@ -1,4 +1,4 @@
-/** What a decision may come to, and the small functions every decision uses. */
+/** What a decision can be, and the small functions every decision uses. */
 
 import type { Library } from "../../recipe/library.ts";
 import type { CommandOf, Intent, Ref } from "../command.ts";
@@ -21,7 +21,7 @@ export type Wish<I extends Intent = Intent> = {
 };
 
 export type Decision =
-  /** `refusal`: it is written down, and what it asks for is refused all the same. */
+  /** `refusal`: facts are written down, but what was asked for is refused. */
   | { kind: "done"; facts: DatedFact[]; refusal?: string }
   | { kind: "refused"; reason: string }
   /** One short question; `wish` is decided again with the answer, `facts` are written at once. */
@@ -33,9 +33,9 @@ export type Decision =
       expects: "yes" | "either" | "minutes" | "heard" | "which" | "number" | "when";
       choices: Choice[];
     }
-  /** The program is left. */
+  /** The program closes. */
   | { kind: "leave" }
-  /** Nothing changes: the facts are told. */
+  /** Nothing changes: the answer comes from the state. */
   | { kind: "tell" };
 
 /** The present, in which something is decided. */
@@ -43,11 +43,11 @@ export type Present = {
   state: State;
   now: number;
   library: Library;
-  /** The alarm that was spoken last, where one rings. */
+  /** The alarm that was spoken last, where one is ringing. */
   lastAlarm?: string;
 };
 
-/** A wish to be decided in the present; of any intent where none is named. */
+/** A wish to be decided now; of any intent unless one is named. */
 export type Deciding<I extends Intent = Intent> = Present & { wish: Wish<I> };
 
 export function done(...facts: DatedFact[]): Decision {
@@ -84,10 +84,10 @@ export function askWhich(wish: Wish, lead: string, choices: Choice[]): Decision 
   return { kind: "ask", text, wish, expects: "which", choices };
 }
 
-/** A report may lie at most this far ahead of now; clocks and people round. */
+/** A report may lie at most this far in the future; clocks and people round. */
 const AHEAD_MS = MINUTE_MS;
 
-/** When a report says it happened, in kitchen time: now where it says nothing. */
+/** When a report says something happened, in kitchen time; now where it does not say. */
 export function happenedAt(
   state: State,
   slots: { at?: string },
@@ -101,7 +101,7 @@ export function happenedAt(
   return { ok: true, t: Math.min(t, now) };
 }
 
-/** The stage and owner of a reference, while both are there. */
+/** The owner and stage of a reference, as long as both exist. */
 export function lookUp(state: State, ref: Ref): { owner: Owner; run?: StageRun } | undefined {
   if (!("owner" in ref)) return undefined;
   const owner = ownerOf(state, ref.owner);

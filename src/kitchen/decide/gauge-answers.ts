@@ -1,16 +1,16 @@
-/** What is answered about a canner's gauge: which kind it is, and how far a dial is off. */
+/** Answers about a canner's gauge: which kind it is, and how far a dial is off. */
 import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { DatedFact, GaugeRecord } from "../events.ts";
 import { gaugeYear, type Question } from "../questions/questions.ts";
 import { type Decision, done, type Present, refused } from "./decision.ts";
 
-/** A dial that was tested this season and reads so many pounds high. */
+/** A dial that was tested this season and reads this many pounds high. */
 function trueGauge(deciding: Present, readsHighPsi: number): GaugeRecord {
   return { kind: "dial", testedSeason: gaugeYear(deciding.state, deciding.now), readsHighPsi };
 }
 
-/** A dial of which nobody knows this season how it reads. */
+/** A dial that has not been tested this season. */
 export function untestedGauge(deciding: Present, question: Question): DatedFact {
   const gauge: GaugeRecord = {
     kind: "dial",

@@ -5,7 +5,7 @@ import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 
-/** Found this much too late, a batch is not begun behind the cook's back: it is only told. */
+/** When it is this late, a batch is not begun behind the cook's back, only announced. */
 export const TOO_LATE_MS = 30 * MINUTE_MS;
 /** Work that has taken this many times its usual length was forgotten, and holds nothing up. */
 const FORGOTTEN_TIMES = 3;
@@ -38,7 +38,7 @@ function usualMinutes(owner: Owner, { spec }: StageRun): number {
   return spec.typicalMinutes + (spec.minutesPerLb ?? 0) * Math.max(0, beyond);
 }
 
-/** Whether a stage is at work in somebody's hands; jars that wait for a canner are not. */
+/** Whether a stage keeps somebody's hands busy; jars that wait for a canner do not. */
 function isHandwork(state: State, owner: Owner, run: StageRun): boolean {
   const { work } = rulesOf(run.spec).plan;
   if (run.state !== "running" || work === "can-wait") return false;

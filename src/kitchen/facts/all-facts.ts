@@ -26,7 +26,7 @@ export const FACTS = {
 
 export type FactType = keyof typeof FACTS;
 
-/** The declaration of any fact, for whoever asks what holds for all of them. */
+/** The declaration of a fact of any kind, for code that treats all of them alike. */
 export type AnyDeclaration = Omit<
   Declaration<Fields>,
   "evolve" | "undoWarns" | "undone" | "begins"

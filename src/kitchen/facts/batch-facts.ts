@@ -1,4 +1,4 @@
-/** Facts of a batch's own stages, from its beginning to a word that ends one. */
+/** Facts about a batch and its own stages. */
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
@@ -52,7 +52,7 @@ export const BATCH_FACTS = {
       return true;
     },
   }),
-  /** Its lot or its jars are other than was said; `terms` as looked up for those. */
+  /** Its lot or its jars differ from what was said before; `terms` as looked up for those. */
   "batch-changed": fact({
     fields: {
       batch: batchId,
@@ -183,7 +183,7 @@ export const BATCH_FACTS = {
       return "noted";
     },
   }),
-  /** What was said of a factor no longer stands, and nothing else is said of it yet. */
+  /** What was said about a factor no longer stands, and nothing else has been said yet. */
   "factor-reopened": fact({
     fields: { batch: batchId, factor: word },
     follows: "nothing",
@@ -221,7 +221,7 @@ export const BATCH_FACTS = {
   }),
 };
 
-/** A factor that was said to hold is said not to, or to be in doubt: the log keeps both. */
+/** A factor that was said to hold is now denied or in doubt: the log keeps both. */
 function takenBack(batch: Batch, factor: string, at: number, held: boolean | null): void {
   const said = batch.confirmed.find((one) => one.factor === factor);
   if (said?.held) batch.reopened.push({ factor, at, saidAt: said.at, held });
@@ -266,7 +266,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     late: [],
   };
 }
-/** A batch that has begun, by the plan or by a word, is begun by the plan no more. */
+/** A batch that has begun, by the plan or on a person's word, is taken off the plan. */
 function noLongerToBegin(state: State, recipe: string, variety: string | null): void {
   const items = state.dayPlan?.items;
   const at = items?.findIndex((one) => one.recipe === recipe && one.variety === variety) ?? -1;

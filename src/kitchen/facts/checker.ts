@@ -1,7 +1,7 @@
 /**
- * A quick test made once from a schema, for journals of a hundred thousand lines: parsing makes a
- * copy of every one. It says yes where the schema does, but to no key named `__proto__`, and to
- * nothing unknown that is deeply nested. A schema of a kind that is not known here is asked itself.
+ * A quick test made once from a schema, for journals of a hundred thousand lines: parsing would
+ * copy every one. It accepts what the schema accepts, except keys named `__proto__` and deeply
+ * nested unknown values. A schema of a kind that is not known here is asked itself.
  */
 import * as z from "zod/mini";
 
@@ -37,7 +37,7 @@ type CheckDef = {
 
 const made = new Map<z.ZodMiniType, Checker>();
 
-/** The test of a schema, made at its first use. */
+/** The test for a schema, made when it is first used. */
 export function checkerOf(schema: z.ZodMiniType): Checker {
   let checker = made.get(schema);
   if (!checker) {
@@ -59,7 +59,7 @@ function checkerFor(schema: z.ZodMiniType): Checker {
   return (value) => base(value) && one(value) && two(value) && more.every((test) => test(value));
 }
 
-/** The test of what a schema asks beyond its type. */
+/** The test for what a schema asks beyond its type. */
 function testOf(def: CheckDef): Checker | undefined {
   const { check, value = 0, inclusive, minimum = 0, maximum = 0, pattern, format, fn } = def;
   switch (check) {
@@ -110,7 +110,7 @@ const BASES: Record<string, (def: Def) => Checker | undefined> = {
     const item = checkerOf(element as z.ZodMiniType);
     return (value) => {
       if (!Array.isArray(value)) return false;
-      // By number, since `every` passes over what was deleted.
+      // By index, since `every` skips holes.
       for (let at = 0; at < value.length; at += 1) if (!item(value[at])) return false;
       return true;
     };
@@ -131,13 +131,13 @@ const BASES: Record<string, (def: Def) => Checker | undefined> = {
   },
   object: ({ shape = {}, catchall }) => {
     const strict = catchall !== undefined;
-    // Only a shape that refuses other keys, or lets them be, is known here.
+    // Only a shape that refuses other keys, or accepts any, is known here.
     if (strict && (catchall._zod.def as { type: string }).type !== "never") return undefined;
     return objectChecker(shape, strict);
   },
 };
 
-/** Of an object's own fields; `also` are such as may stand beside them, whatever they hold. */
+/** Tests an object's own fields; those in `also` may be present too, whatever they hold. */
 export function objectChecker(
   shape: Record<string, z.ZodMiniType>,
   strict: boolean,
@@ -159,7 +159,7 @@ export function objectChecker(
   };
 }
 
-/** What nobody knows is kept and handed on, which takes a step for each of its levels. */
+/** Unknown values are kept and passed on, which recurses once for each level of nesting. */
 const DEEPEST_UNKNOWN = 8;
 
 function isShallow(value: unknown, levels: number): boolean {
@@ -167,7 +167,7 @@ function isShallow(value: unknown, levels: number): boolean {
   return levels > 0 && Object.values(value).every((one) => isShallow(one, levels - 1));
 }
 
-/** An object that inherits nothing but what every object has. */
+/** Whether it is an object that inherits only what every object has. */
 function isPlain(value: unknown): value is Record<string, unknown> {
   if (typeof value !== "object" || value === null || Array.isArray(value)) return false;
   const above = Object.getPrototypeOf(value);

@@ -1,6 +1,6 @@
 /**
- * Corrections: they change no state of their own, but what other commands came to. Whoever applies
- * one works the whole history out again.
+ * Corrections: they change no state of their own, but what other commands led to. Applying one
+ * replays the whole history.
  */
 import { fact } from "./fact.ts";
 import { commandId } from "./fields.ts";

@@ -1,12 +1,16 @@
-/** How a fact is declared: everything the program has to know of one kind of fact, in one place. */
+/**
+ * How a fact is declared: everything the program has to know about one kind of fact, in one place.
+ */
 import type * as z from "zod/mini";
 import type { State } from "../state.ts";
 
-/** When it happened and when it was written, in kitchen time (epoch-like ms); whose command. */
+/**
+ * When it happened and when it was written, in kitchen time (epoch-like ms), and by which command.
+ */
 export type Stamp = { cmd: string; t: number; w: number };
 
 export type Fields = Record<string, z.ZodMiniType>;
-/** What a fact of these fields holds, besides its type and stamp. */
+/** What a fact with these fields holds, besides its type and stamp. */
 export type FieldsOf<S extends Fields> = [keyof S] extends [never]
   ? unknown
   : z.infer<z.ZodMiniObject<S>>;
@@ -16,34 +20,36 @@ export type About = { stage: string; vessel: string; of: string; batch: string }
 
 export type Declaration<S extends Fields> = {
   fields: S;
-  /** Fields that older lines have beside these, and that nothing follows from. */
+  /** Fields that older lines also have, and that nothing follows from. */
   formerly?: readonly string[];
   /**
-   * Changes the state. Says false when the fact could not have happened in this state, and then
+   * Changes the state. Returns false when the fact could not have happened in this state, and then
    * changes nothing; `noted` when it was written down and no stage depends on it.
    */
   evolve: (state: State, event: FieldsOf<S> & Stamp) => boolean | "noted";
-  /** Whether stages may begin or end by it; else nothing follows but the passing of time. */
+  /** Whether stages may begin or end because of it; otherwise only time passes. */
   follows: "stages" | "nothing";
-  /** A report that shows a person has seen what rang for those it names: that falls silent. */
+  /** A report that shows a person has noticed the alarms of what it names: they fall silent. */
   quiets?: true;
-  /** The program's own doing: a correction may leave it without an object. */
+  /** Written by the program itself: a correction may leave it without an object. */
   own?: true;
-  /** The field with the name that it gives to what it begins. */
+  /** The field that names what it begins. */
   begins?: keyof S & string;
-  /** Holds for this kitchen as a place and for its clock: an import leaves it behind. */
+  /** Concerns this kitchen as a place and its clock: an import leaves it out. */
   stays?: true;
-  /** Its time may be corrected; a start or a loss of what a clock counts within bounds. */
+  /** Its time may be corrected; for a start or a loss of what a clock counts, within bounds. */
   timed?: "start" | "loss" | "told";
-  /** Of jars on the shelf: it moves no focus, so taking it back cannot ask for one. */
+  /**
+   * Concerns jars on the shelf: it does not move the focus, so taking it back cannot depend on it.
+   */
   ofTheShelf?: true;
-  /** Taken back only along with others of its command, or never. */
+  /** Taken back only along with other facts of its command, or never. */
   undo?: "along" | "never";
-  /** What taking it back would do that wants a yes; undefined where it wants none. */
+  /** What taking it back would do that needs a yes; undefined where it needs none. */
   undoWarns?: (event: FieldsOf<S>) => string | undefined;
-  /** Comes along with others, which name the command better. */
+  /** Comes along with other facts, which describe the command better. */
   passing?: true;
-  /** What taking it back takes back; its type and batch where nothing is said. */
+  /** How it is named when it is taken back; without this, by its type and batch. */
   undone?: (about: About, event: FieldsOf<S>) => string;
 };
 
@@ -56,4 +62,4 @@ export function fact<S extends Fields>(declared: Declaration<S>): Declaration<S>
 export const WOULD_COUNT = () => "Its time would count as unbroken.";
 
 /** The warning of a doubt whose withdrawal would let what it doubts stand. */
-export const WOULD_STAND = () => "What was in doubt would count as said.";
+export const WOULD_STAND = () => "What was in doubt would count after all.";

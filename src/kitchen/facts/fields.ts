@@ -1,6 +1,6 @@
 /**
- * What the fields of facts may hold. Ranges are wide: they keep out what cannot be, so that nothing
- * worked out from a fact can run away; what is likely is for whoever decides.
+ * What the fields of facts may hold. Ranges are wide: they keep out the impossible, so that nothing
+ * computed from a fact can run away; judging what is likely is up to the deciders.
  */
 import * as z from "zod/mini";
 import { JAR_SIZES } from "../../recipe/recipe.ts";
@@ -14,7 +14,7 @@ export const instant = z.number().check(z.minimum(0), z.lt(32_503_680_000_000));
 /** A difference between two instants, ms. */
 export const clockShift = z.number().check(z.gt(-32_503_680_000_000), z.lt(32_503_680_000_000));
 export const count = z.int().check(z.minimum(0), z.maximum(10_000));
-/** Of a file; 0 is the file as a whole. */
+/** A line of a file; 0 is the file as a whole. */
 export const lineNumber = z.int().check(z.minimum(0), z.maximum(1e9));
 export const someJars = z.int().check(z.minimum(1), z.maximum(10_000));
 /** Minutes of a timer: at most a year. */
@@ -31,12 +31,12 @@ export const amount = z.number().check(z.minimum(0), z.maximum(1e6));
 const season = z.int().check(z.minimum(1970), z.maximum(2999));
 export const zone = z.string().check(z.refine(isZone));
 
-/** A name that is kept by: never one that every object has. */
+/** Whether a name can be a key: never one that every object has. */
 const isName = (name: string) => !(name in {});
 const NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
 const name = () => z.string().check(z.regex(NAME), z.refine(isName));
 
-/** Names that other facts give: each stands for what it names wherever a fact has it. */
+/** Names given by other facts: each refers to the same thing in every fact. */
 export const batchId = name();
 export const loadId = name();
 /** A batch's or a load's. */
@@ -90,10 +90,10 @@ export const packed = pack;
 
 export const gauge = z.strictObject({
   kind: z.enum(["dial", "weighted"]),
-  /** Season (year) the dial was last tested in, and by how much it reads high, psi. */
+  /** The season (year) in which the dial was last tested, and by how much it reads high, psi. */
   testedSeason: z.optional(season),
   readsHighPsi: z.optional(psi),
-  /** Season it was said not to be tested. */
+  /** The season in which it was said not to be tested. */
   untestedSeason: z.optional(season),
 });
 export type GaugeRecord = Infer<typeof gauge>;
@@ -101,7 +101,7 @@ export type GaugeRecord = Infer<typeof gauge>;
 export const canner = z.strictObject({
   id: word,
   name: text,
-  /** How many jars of a size it holds. */
+  /** How many jars of each size it holds. */
   holds: z.partialRecord(z.enum(JAR_SIZES), count),
   gauge: z.optional(gauge),
 });
@@ -116,7 +116,9 @@ export const lot = z.strictObject({
 });
 export type Lot = Infer<typeof lot>;
 
-/** What a person's own guide says of a row that is remembered here, and what it was taken for. */
+/**
+ * What a person's own guide says about a row entered from memory, and what it was taken for here.
+ */
 export const guideAnswer = z.strictObject({
   table: text,
   edition: z.nullable(text),
@@ -133,7 +135,7 @@ export type GuideAnswer = Infer<typeof guideAnswer>;
 export const part = z.strictObject({ batch: batchId, jars: count, first: count });
 export type Part = Infer<typeof part>;
 
-/** The way a batch is processed, with the pressure picked where several were tested. */
+/** The way a batch is processed, with the pressure chosen where several were tested. */
 export const batchOption = z.extend(processOption, { atPsi: z.optional(psi) });
 export type BatchOption = Infer<typeof batchOption>;
 

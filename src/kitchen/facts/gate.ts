@@ -1,6 +1,6 @@
 /**
- * The gate: what comes from a journal, an archive or another program is held against its
- * declaration before anything is worked out from it. Old forms are read up before.
+ * The gate: what comes from a journal, an archive or another program is checked against its
+ * declaration before anything is worked out from it. Old forms are upgraded first.
  */
 import * as z from "zod/mini";
 import { declarationOf, FACTS, type FactType, isFactType } from "./all-facts.ts";
@@ -39,13 +39,13 @@ export function faultOfEvent(value: unknown): string | undefined {
   return faultOf(value, eventChecker);
 }
 
-/** The same of a journal's line, which has the journal's own fields beside the event's. */
+/** The same for a journal's line, which has the journal's own fields beside the event's. */
 export function faultOfLine(line: unknown): string | undefined {
   return faultOf(line, lineChecker);
 }
 
 function faultOf(value: unknown, checkerOf: (type: FactType) => Checker): string | undefined {
-  if (typeof value !== "object" || value === null) return "its event is none";
+  if (typeof value !== "object" || value === null) return "it holds no event";
   const type = Object.hasOwn(value, "type") ? (value as { type: unknown }).type : undefined;
   if (!isFactType(type)) {
     return `an event of the unknown type ${shown(type)}; a later version may know it`;
@@ -53,7 +53,7 @@ function faultOf(value: unknown, checkerOf: (type: FactType) => Checker): string
   return checkerOf(type)(value) ? undefined : wrongIn(type, value);
 }
 
-/** Names the field that keeps a value out, as the schema has it. */
+/** Names the field that the schema refuses. */
 function wrongIn(type: FactType, value: object): string {
   const own = { ...value } as Record<string, unknown>;
   for (const name of [...OF_THE_JOURNAL, ...formerOf(type)]) delete own[name];
@@ -66,7 +66,7 @@ function wrongIn(type: FactType, value: object): string {
   return `the field ${issue.path.map(String).join(".")} of its ${type} is off`;
 }
 
-/** A value from outside in a sentence: short, and quoted as JSON is. */
+/** A value from outside, to be shown in a sentence: short, and quoted as in JSON. */
 function shown(value: unknown): string {
   return JSON.stringify(value)?.slice(0, 60) ?? "none";
 }

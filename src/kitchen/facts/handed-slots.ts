@@ -30,7 +30,7 @@ const SLOTS = {
 
 export type HandedIntent = keyof typeof SLOTS;
 
-/** The slots that an intent knows; undefined where one is off or the intent is not handed over. */
+/** The slots of an intent; undefined where one is invalid or the intent may not be handed over. */
 export function handedSlots(intent: unknown, slots: unknown): object | undefined {
   if (typeof intent !== "string" || !Object.hasOwn(SLOTS, intent)) return undefined;
   const read = z.safeParse(SLOTS[intent as HandedIntent], slots);

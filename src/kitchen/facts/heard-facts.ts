@@ -1,4 +1,4 @@
-/** Facts of words that raised a doubt about jars at stake, and of how it was settled. */
+/** Facts about words that raised a doubt about jars at stake, and about how it was settled. */
 import * as z from "zod/mini";
 import { settleDoubts } from "../loads/settle-doubts.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
@@ -19,7 +19,7 @@ export const HEARD_FACTS = {
     evolve(state, { load: id, text: words, strength, about, t }): boolean {
       const load = state.loads[id];
       if (!load) return false;
-      // A loss is acted on: nothing of it is left to ask.
+      // A loss is acted on: nothing about it is left to ask.
       const settled = strength === "loss" ? { settledAt: t } : {};
       load.heard.push({ at: t, text: words, strength, about, ...settled });
       return true;

@@ -1,4 +1,4 @@
-/** Facts of jars: filled, set aside, sealed or not, and what became of them. */
+/** Facts about jars: filled, set aside, sealed or not, and what became of them. */
 
 import * as z from "zod/mini";
 import { largestLoad, unaccounted } from "../jars.ts";
@@ -94,7 +94,7 @@ export const JAR_FACTS = {
       return true;
     },
   }),
-  /** A jar broke in a canner that is shut: nobody can count yet. */
+  /** A jar broke in a closed canner: nobody can count yet. */
   "broken-inside": fact({
     fields: { load: loadId, batch: batchId },
     follows: "nothing",
@@ -124,13 +124,13 @@ export const JAR_FACTS = {
         const { sealed } = part;
         part.failed += event.count;
         part.failedJars.push(...event.jars);
-        // One that had been counted as sealed is so no longer.
+        // A jar that had been counted as sealed no longer is.
         part.sealed = 0;
         part.sealed = Math.min(sealed, unaccounted(part));
       });
     },
   }),
-  /** Found at any time: it is food no more, whatever it was counted as before. */
+  /** Found spoiled at any time: it is no longer food, whatever it was counted as before. */
   spoiled: fact({
     fields: {
       batch: batchId,
@@ -162,9 +162,9 @@ export const JAR_FACTS = {
       code: word,
       what: disposition,
       count: z.nullable(count),
-      /** Whose jars, where a load holds those of several batches and one of them is meant. */
+      /** The batch meant, where a load holds jars of several batches. */
       batch: z.optional(batchId),
-      /** Reprocess only: the tested hot pack the jars go through again. */
+      /** For reprocessing only: the tested hot pack the jars go through again. */
       option: z.nullable(batchOption),
     },
     follows: "stages",
@@ -182,7 +182,7 @@ export const JAR_FACTS = {
   }),
 };
 
-/** Jars off a process that was too short leave for the refrigerator, the freezer or the bin. */
+/** Jars from a process that was too short go to the refrigerator, the freezer or the bin. */
 function takeAside(state: State, load: Load, event: { t: number; count: number | null }): void {
   if (load.unloadedAt === undefined) unload(state, load, { t: event.t, early: true });
   let left = event.count ?? Number.POSITIVE_INFINITY;
@@ -220,7 +220,7 @@ function checkDone(load: Load, at: number): void {
   const cool = runOfRole(load, "cooling");
   if (!check || !cool || isOver(check) || load.unloadedAt === undefined) return;
   if (load.parts.some((part) => unaccounted(part) > 0)) return;
-  // Where no jar is left to cool, nothing was checked either.
+  // Where no jar was left to cool, nothing was checked either.
   const left = load.parts.some((part) => part.jars > part.again - part.failedAgain + part.aside);
   const end = left ? finish : skipStage;
   if (!isOver(cool)) end(cool, at);

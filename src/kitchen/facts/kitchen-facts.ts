@@ -1,4 +1,4 @@
-/** Facts of the kitchen as a place: its altitude, its canners and their gauges, its day. */
+/** Facts about the kitchen as a place: its altitude, its canners and their gauges, its day. */
 
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
@@ -25,7 +25,7 @@ export const KITCHEN_FACTS = {
   "kitchen-set": fact({
     fields: {
       altitudeFt: z.optional(feet),
-      /** How far the altitude may be off, feet; what is not there is taken as exact. */
+      /** How far the altitude may be off, feet; where this is missing, it is taken as exact. */
       altitudeUncertaintyFt: z.optional(uncertaintyFt),
       canners: z.optional(z.array(canner)),
       burners: z.optional(count),
@@ -86,7 +86,10 @@ export const KITCHEN_FACTS = {
       owner: z.nullable(ownerId),
       detail: text,
       why: z.optional(altitudeDoubt),
-      /** What a load long done would have wanted, had the kitchen been so high then. */
+      /**
+       * The terms that a load finished long ago would have needed, had the kitchen been that high
+       * then.
+       */
       terms: z.optional(processTerms),
     },
     follows: "stages",

@@ -1,4 +1,4 @@
-/** Facts of a load: its canner lit, its jars put in and lifted out. */
+/** Facts about a load: its canner lit, its jars put in and lifted out. */
 
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
@@ -90,7 +90,7 @@ export const LOAD_FACTS = {
       }
       load.gauge = event.gauge;
       load.terms = event.terms;
-      // What was done of the new stages stays done: the canner is warm, the jars are in. A boil
+      // Stages that were done stay done: the canner is warm, the jars are in. A boil
       // that waits for a word about the water stays reported.
       const unconfirmedAt = runOfRole(load, "treatment")?.kept?.unconfirmedAt;
       load.stages = stages.map(
@@ -170,7 +170,7 @@ function loadRuns(
   });
 }
 
-/** Whether a canner had jars lifted out of it so lately that it is still hot. */
+/** Whether jars were lifted out of a canner so recently that it is still hot. */
 function isHot(state: State, canner: string, at: number): boolean {
   return Object.values(state.loads).some((load) => {
     const since = at - (load.unloadedAt ?? Number.NEGATIVE_INFINITY);

@@ -1,4 +1,4 @@
-/** Which fields of a fact name something that another fact began: worked out from the schemas. */
+/** Which fields of a fact refer to something that another fact began: derived from the schemas. */
 import type * as z from "zod/mini";
 import type { KitchenEvent } from "../events.ts";
 import { FACTS, type FactType } from "./all-facts.ts";
@@ -46,7 +46,7 @@ function refsOf(type: FactType): Ref[] {
 /** An event's fields by name. */
 type Bag = Record<string, unknown>;
 
-/** The fields in which a kind of fact names what others began, or a command. */
+/** The fields in which a kind of fact names what other facts began, or a command. */
 export function namingFields(type: FactType): string[] {
   return refsOf(type).flatMap(({ field, kind }) => (kind === "key" ? [] : [field]));
 }
@@ -85,7 +85,7 @@ export function withNames(
 
 const OWNERS: ReadonlySet<RefKind> = new Set(["batch", "load", "owner"]);
 
-/** Batches and loads that an event tells of. */
+/** Batches and loads that an event mentions. */
 export function idsOf(event: KitchenEvent): string[] {
   return namesIn(event, OWNERS);
 }

@@ -1,4 +1,4 @@
-/** Facts of the program and its clocks: what was open, what nobody watched, what came due. */
+/** Facts about the program and its clocks: when it was open, what nobody watched, what came due. */
 import * as z from "zod/mini";
 import { readStageDue } from "../due-key.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
@@ -20,7 +20,7 @@ import {
   zone,
 } from "./fields.ts";
 
-/** Doubts of a load that a question about it takes up. */
+/** Marks the doubts about a load that a question covers as asked about. */
 function markAsked(state: State, asked: string): void {
   const [kind = "", id = ""] = asked.split("/");
   if (!["still", "end", "heard"].includes(kind)) return;
@@ -93,7 +93,7 @@ export const SESSION_FACTS = {
       return true;
     },
   }),
-  /** A place in the journal that cannot be relied on, and what it touches. */
+  /** A place in the journal that cannot be relied on, and what it affects. */
   "line-sealed": fact({
     fields: {
       seal: sealId,

@@ -1,4 +1,4 @@
-/** Facts of afterwards: what is opened, tasted and put away, and seed lots. */
+/** Facts from after the canning: jars opened, tasted and put away, and seed lots. */
 import * as z from "zod/mini";
 import { spoil } from "../loads/spoil.ts";
 import { wallOf } from "../state.ts";
@@ -42,7 +42,7 @@ export const SHELF_FACTS = {
     fields: {
       batch: batchId,
       count: someJars,
-      /** Of older journals: spoiled jars are a fact of their own. */
+      /** Only in older journals: spoiled jars are a fact of their own now. */
       spoiled: z.optional(flag),
     },
     follows: "nothing",

@@ -214,7 +214,7 @@ export const SIGN_FACTS = {
       owner: ownerId,
       what: text,
       unit: z.enum(["F", "psi"]),
-      /** Thinned: each the instant and the value. */
+      /** Thinned: the instant and the value of each. */
       samples: z.array(z.tuple([instant, reading])),
     },
     follows: "nothing",
@@ -254,7 +254,7 @@ export const SIGN_FACTS = {
       return true;
     },
   }),
-  /** What was answered for its end no longer stands. */
+  /** The answer about its end no longer stands. */
   "end-reopened": fact({
     fields: { load: loadId },
     follows: "nothing",
@@ -284,7 +284,7 @@ function processOf(load: Load): StageRun | undefined {
   return runOfRole(load, "treatment");
 }
 
-/** Jars are in and have not been taken out. */
+/** Whether its jars are in and have not been taken out. */
 function isLoaded(load: Load | undefined): load is Load {
   return load?.loadedAt !== undefined && load.unloadedAt === undefined;
 }
@@ -298,7 +298,7 @@ function startProcess(load: Load, at: number): boolean {
     if (!isOver(before)) finish(before, Math.max(at, before.startedAt ?? at));
   }
   sign(run, at);
-  // A sign reported late may lie before a time in which nobody watched.
+  // A sign reported late may fall before a time in which nobody watched.
   for (const gap of load.gaps) addGap(run.kept, gap);
   return true;
 }
@@ -313,7 +313,7 @@ function depressurizing(load: Load, psi: number, at: number): boolean {
   const run = runOfRole(load, "coming-down");
   const process = processOf(load);
   if (!run?.kept || isOver(run) || !process || !isOver(process)) return false;
-  // A zero that is put back into the time of the process is a loss of it.
+  // A zero dated back into the process time means that the process was lost.
   if (process.endedAt !== undefined && at < process.endedAt) return false;
   const target = gaugeTargetPsi(load) ?? 0;
   if (psi < target && process.kept && current(process.kept)) lose(process.kept, at, "out");
@@ -324,15 +324,15 @@ function depressurizing(load: Load, psi: number, at: number): boolean {
   return true;
 }
 
-/** A steam canner's clock wants both a full column and the place's boiling point. */
+/** A steam canner's clock needs both a full column and the local boiling point. */
 function startSteam(load: Load, at: number): void {
   if (load.column !== undefined && load.hot !== undefined) startProcess(load, at);
 }
 
-/** Steam may read this far under the place's boiling point (thermometer and weather), degrees F. */
+/** Steam may read this far under the local boiling point (thermometer and weather), degrees F. */
 const STEAM_ALLOWED_F = 1;
 
-/** The place's boiling point read in a steam canner, or the loss of it. */
+/** The local boiling point read in a steam canner, or the loss of it. */
 function steamTemperature(
   state: State,
   load: Load,

@@ -1,4 +1,4 @@
-/** Facts of timers and reminders. */
+/** Facts about timers and reminders. */
 import * as z from "zod/mini";
 import { ownerOf, runOf } from "../owners.ts";
 import { MINUTE_MS } from "../time.ts";
@@ -29,7 +29,7 @@ export const TIMER_FACTS = {
     evolve(state, event): boolean {
       const timer = state.timers[event.timer];
       if (!timer || timer.state === "cancelled") return false;
-      // A timer that rang goes on from now; one that runs is only made longer.
+      // A timer that rang starts again from now; one that runs only gets longer.
       const from = timer.state === "running" ? timer.endsAt : event.t;
       timer.endsAt = from + event.minutes * MINUTE_MS;
       timer.minutes += event.minutes;
@@ -50,7 +50,7 @@ export const TIMER_FACTS = {
       return true;
     },
   }),
-  /** A warning so many minutes before a stage's clock is full. */
+  /** A warning this many minutes before a stage's clock is full. */
   "warning-set": fact({
     fields: { owner: ownerId, stage: word, minutes },
     follows: "nothing",

@@ -152,6 +152,6 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
   const { unloadedAt } = load;
   if (!first || unloadedAt === undefined) return [];
   if (state.lastW - unloadedAt > ASKED_FOR_MS) return [];
-  const text = `${quotedDoubts(state, open)} Was all well with that?`;
+  const text = `${quotedDoubts(state, open)} Was everything all right with that?`;
   return [{ key: `heard/${load.id}/${first.at}`, kind: "heard", text, about: load.id }];
 }

@@ -1,4 +1,4 @@
-/** Drying to a sign, within a window of days or weeks. */
+/** Drying until it shows a sign, within a window of days or weeks. */
 import type { StageRules } from "./rules.ts";
 
 export const dry: StageRules = {

@@ -1,4 +1,4 @@
-/** Days to weeks of souring or seed ferment, looked at in between. */
+/** Days to weeks of souring or seed ferment, checked in between. */
 import type { StageRules } from "./rules.ts";
 
 export const ferment: StageRules = {

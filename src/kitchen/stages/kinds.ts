@@ -42,7 +42,9 @@ export function hasRole(stage: OfKind, role: StageRole): boolean {
   return rulesOf(stage).role === role;
 }
 
-/** A stage that a recipe may list but a load goes through, and not its batch. */
+/**
+ * Whether it is a stage that a recipe may list, but that the load goes through and not its batch.
+ */
 export function isOfCanner(stage: OfKind): boolean {
   return rulesOf(stage).ofCanner !== null;
 }

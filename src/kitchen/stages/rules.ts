@@ -16,52 +16,52 @@ export type StageRules = KindInRecipe & {
   /** What starts its clock: its beginning, or a sign someone reports. */
   clock: "none" | "at-begin" | "at-sign";
   /**
-   * How it ends: a person's word; a sign (with a hold after it, where the recipe has one); its
-   * kept time; its window, by a word inside it; a fixed wait after a sign; a count that adds up;
-   * or never, being only a date.
+   * How it ends: on a person's word; on a sign (with a hold after it, where the recipe has one);
+   * after its kept time; on a word inside its window; after a fixed wait from a sign; when a count
+   * adds up; or never, being only a date.
    */
   ends: "word" | "sign" | "kept-time" | "window" | "wait-after-sign" | "count" | "date";
-  /** A time nobody watched must be spoken for, and its alarms are said in a hush. */
+  /** Time nobody watched must be vouched for, and its alarms are spoken even when hushed. */
   watched: boolean;
-  /** Whether how long it takes is this cook's and stove's own, and may be learned. */
+  /** Whether its length depends on this cook and this stove, and may be learned. */
   learned: boolean;
   /** Only words or a labeled key end it, never the bare one. */
   guarded: boolean;
   /** Its window; null where leaving it means nothing. */
   window: {
-    /** The deviation of ending before it opens, and of going on after it has closed. */
+    /** The deviations of ending before the window opens and of going on after it has closed. */
     short: DeviationCode | null;
     long: DeviationCode | null;
-    /** How it is told that it may end. */
+    /** How it is announced that it may end. */
     opens: "alarm" | "prompt";
-    /** Told beforehand among the reminders, where it is long. */
+    /** Listed among the reminders beforehand, where it is long. */
     reminded: boolean;
   } | null;
-  /** Which end of its window is the date that counts, of a kind that is only a date. */
+  /** Which end of its window is the date that counts, for a kind that is only a date. */
   date: "from" | "until" | null;
   /** The condition it keeps; null where there is none to lose. */
   condition: {
     loss: (method: Method | undefined) => DeviationCode;
     /** "Did ... all that time?" */
     held: (method: Method) => string;
-    /** Minutes it is kept in a load; undefined where the stage itself says. */
+    /** Minutes it must be kept in a load; undefined where the stage itself says. */
     minutes: (terms: ProcessTerms) => number | undefined;
-    /** At most so many minutes from one reading to the next, where only readings show it. */
+    /** The most minutes from one reading to the next, where only readings show it. */
     readEvery: (terms: ProcessTerms) => number | undefined;
   } | null;
   /** What the planner needs. */
   plan: {
-    /** Hands, where the recipe does not say that it is attended throughout. */
+    /** When it needs hands, where the recipe does not say that it is attended throughout. */
     hands: "start" | "none";
-    /** Needs hands whatever the recipe says; or can be left lying, and holds nobody up. */
+    /** Needs hands whatever the recipe says; or can be left lying without holding anything up. */
     work: "always" | "if-attended" | "can-wait";
     burner: boolean;
-    /** So much the longer, the more jars there are. */
+    /** Takes longer the more jars there are. */
     byJars: boolean;
     /** Its end can be foreseen within a day. */
     foreseeable: boolean;
   };
-  /** Which sentences tell of it; `speech/` has the words. */
+  /** Which sentences announce it; `speech/` has the words. */
   says: {
     turn: "recipe" | "how-many-jars" | "when-to-check";
     began: "boiling" | "venting" | "processing";
@@ -70,6 +70,6 @@ export type StageRules = KindInRecipe & {
     closes: "go-on" | "check-seals" | "past-best";
     ends: "is-up" | "time-is-full" | "steam-had" | "lid-may-come-off";
   };
-  /** What the key is shown to do, and what is to be said where it does nothing. */
+  /** What the key is said to do, and what to say where it does nothing. */
   shows: { done: string | null; needed: string | null };
 };

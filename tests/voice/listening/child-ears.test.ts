@@ -10,7 +10,7 @@ import { buildListeningProgram } from "../built-program.ts";
 import { FakePrograms } from "../fake-programs.ts";
 
 const GRAMMAR: EarsGrammar = { command: "command", rules: "<command> = next | it's boiling;" };
-const recogniserIsHere = !("missing" in loadSphinx());
+const recognizerIsHere = !("missing" in loadSphinx());
 
 let built = "";
 let programs: FakePrograms;
@@ -100,7 +100,7 @@ describe("the ears, a program apart", () => {
   });
 });
 
-describe.skipIf(!recogniserIsHere || process.platform === "win32")("a microphone", () => {
+describe.skipIf(!recognizerIsHere || process.platform === "win32")("a microphone", () => {
   it("that is missing is reported once, with the command that gets a recorder", async () => {
     programs.add("dnf", "");
     open(built);
