@@ -9,7 +9,7 @@ import { decideBegin } from "./decide-batch.ts";
 import { type Deciding, type Decision, done, refused } from "./decision.ts";
 import { TOO_LATE_MS } from "./planned-begin.ts";
 
-/** Begins the batches whose time has come by these due facts, as by a word. */
+/** Begins the batches whose time has come by these due facts, as if a person had said so. */
 export function beginPlanned(
   woken: CarriedOut,
   now: number,

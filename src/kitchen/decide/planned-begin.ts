@@ -11,7 +11,7 @@ export const TOO_LATE_MS = 30 * MINUTE_MS;
 const FORGOTTEN_TIMES = 3;
 const SHORTEST_WORK_MINUTES = 5;
 
-/** Planned batches whose time is to come, or has come and finds hands free. */
+/** Planned batches whose time is still to come, or has come while hands are free. */
 export function plannedBegins(state: State, now: number): PlannedItem[] {
   const items = state.dayPlan?.items ?? [];
   if (items.every((item) => item.beginAt > now)) return items;
