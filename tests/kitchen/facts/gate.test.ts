@@ -6,10 +6,10 @@ import { FACTS, type FactType } from "../../../src/kitchen/facts/all-facts.ts";
 import { checkerOf } from "../../../src/kitchen/facts/checker.ts";
 import { faultOfEvent, faultOfLine } from "../../../src/kitchen/facts/gate.ts";
 import { dice } from "../../simulation/dice.ts";
-import { goldenEvents } from "./golden-journals.ts";
+import { GOLDEN, goldenEvents } from "./golden-journals.ts";
 import { mutated } from "./mutated-facts.ts";
 
-const EVENTS = [...goldenEvents("every-kind"), ...goldenEvents("season")];
+const EVENTS = GOLDEN.flatMap(goldenEvents);
 
 function first<T extends FactType>(type: T): Extract<KitchenEvent, { type: T }> {
   const found = EVENTS.find((event) => event.type === type);

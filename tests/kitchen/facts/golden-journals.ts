@@ -1,4 +1,7 @@
-/** Journals that the version before wrote: a season, and one with every kind of fact there was. */
+/**
+ * Journals that earlier versions wrote: a season, one with every kind of fact there was, and one
+ * with those that came later.
+ */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gunzipSync } from "node:zlib";
@@ -7,7 +10,8 @@ import { OF_THE_JOURNAL } from "../../../src/kitchen/facts/gate.ts";
 
 const FOLDER = join(import.meta.dirname, "../../journal/golden");
 
-export type GoldenName = "season" | "every-kind";
+export const GOLDEN = ["season", "every-kind", "later-kinds"] as const;
+export type GoldenName = (typeof GOLDEN)[number];
 
 function text(file: string): string {
   return gunzipSync(readFileSync(join(FOLDER, file))).toString("utf8");
@@ -18,7 +22,7 @@ export function goldenJournal(name: GoldenName): string {
   return text(`${name}.jsonl.gz`);
 }
 
-/** The review that the version before made of it. */
+/** The review that the version which wrote it made of it. */
 export function goldenReview(name: GoldenName): object {
   return JSON.parse(text(`${name}.review.json.gz`));
 }

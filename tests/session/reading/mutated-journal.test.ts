@@ -23,7 +23,9 @@ import { type Dice, dice } from "../../simulation/dice.ts";
 const TRIED = Number(process.env.MUTATED_FACTS ?? 2000);
 const OPENED = Math.ceil(TRIED / 50);
 const SEED = Number(process.env.SEED ?? 5);
-const EVENTS = goldenEvents("every-kind");
+const JOURNALS = [goldenEvents("every-kind"), goldenEvents("later-kinds")];
+const EVENTS = JOURNALS.flat();
+const LAST = Math.max(...EVENTS.map(({ w }) => w));
 const HOME = "/home";
 /** However odd a fact is, opening takes no more of a processor than this, ms. */
 const LONGEST_MS = 5000;
@@ -43,7 +45,7 @@ function diskWith(records: readonly object[]): MemoryDisk {
 function kitchenOn(disk: MemoryDisk): MadeUpKitchen {
   return new MadeUpKitchen({
     library: theLibrary(),
-    startMs: (EVENTS.at(-1)?.w ?? 0) + 60_000,
+    startMs: LAST + 60_000,
     zone: "America/Denver",
     setUp: [],
     disk,
@@ -99,10 +101,11 @@ function workedOut(events: readonly KitchenEvent[]): string | undefined {
 
 /** A journal in which one fact is as no program wrote it, and whether the gate lets it through. */
 function oddJournal(chance: Dice): { events: KitchenEvent[]; odd: string; kept: boolean } {
-  const at = chance.whole(0, EVENTS.length - 1);
-  const odd = JSON.stringify(mutated(chance, EVENTS[at] as KitchenEvent, EVENTS));
+  const journal = chance.pick(JOURNALS);
+  const at = chance.whole(0, journal.length - 1);
+  const odd = JSON.stringify(mutated(chance, journal[at] as KitchenEvent, EVENTS));
   const kept = faultOfEvent(JSON.parse(odd)) === undefined;
-  const events = [...EVENTS.slice(0, at), JSON.parse(odd), ...EVENTS.slice(at + 1)];
+  const events = [...journal.slice(0, at), JSON.parse(odd), ...journal.slice(at + 1)];
   return { events, odd: odd.slice(0, 1000), kept };
 }
 
