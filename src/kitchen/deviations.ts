@@ -11,6 +11,7 @@ import {
 import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
+import { lowReadings, lowReadingWords } from "./loads/low-readings.ts";
 import { stoodOver } from "./loads/standing.ts";
 import { runOfRole } from "./owners.ts";
 import { applies } from "./questions/factor-questions.ts";
@@ -228,6 +229,9 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
     list.push(...lossDeviations(run.kept, run.id, code, short));
     list.push(...gapDeviations(run, short));
   }
+  const [low] = lowReadings(load);
+  const lost = process && rulesOf(process.spec).condition?.loss(load.terms?.method);
+  if (low && lost) list.push(deviation(lost, stage, low.at, lowReadingWords(load, low), short));
   if (load.endAnswer?.yes === false) {
     const pressed = load.terms?.method === "pressure";
     const code = pressed ? "pressure-lost" : "boil-lost";

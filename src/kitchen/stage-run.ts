@@ -5,7 +5,7 @@ import type { Stage } from "../recipe/recipe.ts";
 import { rulesOf } from "./stages/kinds.ts";
 import type { StageRun } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
-import { completesAt, newKept, start } from "./unbroken-time.ts";
+import { completesAt, current, newKept, start } from "./unbroken-time.ts";
 
 export function newRun(spec: Stage, needMinutes?: number, readEveryMinutes?: number): StageRun {
   const run: StageRun = { id: spec.id, spec, state: "waiting" };
@@ -54,6 +54,18 @@ export function reopen(run: StageRun, state: "running" | "waiting"): void {
 function windowMs(run: StageRun): { min: number; max: number } | undefined {
   const window = run.spec.window;
   return window && { min: window.minMinutes * MINUTE_MS, max: window.maxMinutes * MINUTE_MS };
+}
+
+/** What ends earlier than this share of its time is no small thing (our choice). */
+const EARLY_SHARE = 0.9;
+
+/** How long a stage has gone and should at least, ms, where ending it now is far too early. */
+export function farTooEarly(run: StageRun, at: number): { got: number; of: number } | undefined {
+  if (run.state !== "running" || !endsShort(run, at)) return undefined;
+  const hold = run.kept && current(run.kept);
+  const of = windowMs(run)?.min ?? (run.kept?.needMinutes ?? 0) * MINUTE_MS;
+  const got = Math.max(0, at - ((run.kept ? hold?.from : run.startedAt) ?? at));
+  return got < of * EARLY_SHARE ? { got, of } : undefined;
 }
 
 /** True where ending now is before the window opens or the hold is over. */

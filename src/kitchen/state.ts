@@ -27,10 +27,15 @@ export type Stretch = {
   ended?: "lost" | "uncovered" | "unwatched" | "off" | "out" | "raised";
 };
 
-/**
- * A time in which nobody and nothing watched; `held` once a person said whether the condition held.
- */
-export type Gap = { from: number; to: number; cause: GapCause | "time-full"; held?: boolean };
+/** A time in which nobody and nothing watched; `held` once a person said whether it kept. */
+export type Gap = {
+  from: number;
+  to: number;
+  cause: GapCause | "time-full";
+  held?: boolean;
+  /** A probe saw it boil; of the lids it says nothing. */
+  boiled?: true;
+};
 
 /** A condition that has to be kept for a time: boiling, pressure, steam, a temperature. */
 export type UnbrokenTime = {

@@ -5,8 +5,8 @@
 
 /** What the probe tells its owner. */
 export type ProbeEvents = {
-  /** One whole line, without its end. */
-  onLine(line: string): void;
+  /** One whole line, without its end; `old` where it stood in the file before that was opened. */
+  onLine(line: string, old: boolean): void;
   /** One line, once for every outage: what is wrong and how to mend it. */
   onProblem(message: string): void;
   /** Readings come again after a problem was reported. */

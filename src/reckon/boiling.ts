@@ -26,6 +26,14 @@ export function boilingPointF(altitudeFt: number): number {
   return fahrenheitOf(saturationTemperatureC(standardPressureKpa(altitudeFt)));
 }
 
+/**
+ * Under this, °F, no water boils at an altitude in feet, whatever the weather does and however an
+ * ordinary thermometer errs.
+ */
+export function leastBoilF(altitudeFt: number): number {
+  return boilingPointF(altitudeFt) - BOIL_DOUBT_F - THERMOMETER_F;
+}
+
 /** The altitude, ft, at which water boils at a temperature in standard air. */
 function altitudeOfBoilFt(boilsAtF: number): number {
   return altitudeOfPressureFt(saturationPressureKpa(celsiusOf(boilsAtF)));

@@ -5,6 +5,7 @@
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { againstMemory } from "../kitchen/guide.ts";
 import { loadsOf } from "../kitchen/jars.ts";
+import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { openDoubts } from "../kitchen/questions/heard-doubts.ts";
 import { sealedName, sealedOver } from "../kitchen/questions/sealed-lines.ts";
@@ -48,6 +49,8 @@ export function judgeLoad(state: State, load: Load): Judged {
     const got = Math.floor(achievedMinutes(kept, load.unloadedAt) * 10) / 10;
     reasons.push(`process-short: ${got} of ${kept.needMinutes} minutes unbroken and watched`);
   }
+  const [low] = lowReadings(load);
+  if (low) reasons.push(`process-short: ${lowReadingWords(load, low)}`);
   for (const run of load.stages) {
     if (run.kept && unanswered(run.kept).length > 0) {
       reasons.push(`unwatched: nobody said whether the ${run.spec.title} held`);
@@ -57,6 +60,11 @@ export function judgeLoad(state: State, load: Load): Judged {
   if (vent && vent.state !== "complete") reasons.push("process-short: the canner was not vented");
   if (vent?.endedShort)
     reasons.push(`process-short: the vent was shorter than ${countWords(VENT_MINUTES, "minute")}`);
+  const { gauge, terms } = load;
+  const untested = gauge?.kind === "dial" && gauge.testedSeason === undefined;
+  if (untested && terms?.method === "pressure") {
+    reasons.push("gauge-untested: the dial gauge was not tested this season");
+  }
   const memory = againstMemory(state, load.terms);
   if (memory) reasons.push(memory);
   const asked = load.endAsked && load.terms ? ANSWERED_FOR[load.terms.method] : undefined;

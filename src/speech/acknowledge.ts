@@ -74,6 +74,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
     return temperatureSentence(told, owner, what, temperatureF);
   },
   probe: null,
+  "probe-is": null,
   vouched: (told, { load, held }) => vouchedSentence(told, load, held),
   "heat-off": (told, { load }) => turnedOffSentence(told, load),
   "end-reopened": () => REOPENED,

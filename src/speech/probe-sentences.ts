@@ -32,13 +32,28 @@ export function fellSentence(shown: string): string {
   return `The probe shows that it fell to ${shown} while nobody watched. That time does not count.`;
 }
 
+/** Why a probe is not gone by, and what of it counts all the same. */
+export function unfitSentence(what: string, unfit: "slow" | "coarse"): string {
+  const why = {
+    slow: "reads too seldom: I need a reading every fifteen seconds at least",
+    coarse: "shows too coarse steps: I need whole degrees Fahrenheit, or half pounds, or finer",
+  }[unfit];
+  return (
+    `The probe ${what} ${why}. It begins and vouches for nothing, you have to watch; ` +
+    "what it shows under the mark counts all the same."
+  );
+}
+
+const NO_MINUTES = "While it reads so low no minutes count.";
+
 export function boilDoubtSentence(shown: string, boilsAt: string): string {
-  return `The probe shows ${shown}, and water boils at ${boilsAt} here. Is it really a full boil?`;
+  const under = `The probe shows ${shown}, and water boils at ${boilsAt} here.`;
+  return `${under} ${NO_MINUTES} Is it really a full boil?`;
 }
 
 export function pressureDoubtSentence(shown: string, wanted: string): string {
   const under = `The probe shows ${shown}, under the ${wanted} that are wanted.`;
-  return `${under} Is the pressure really there?`;
+  return `${under} ${NO_MINUTES} Is the pressure really there?`;
 }
 
 export function gapDoubt(shown: string): string {

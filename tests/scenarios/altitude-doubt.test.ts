@@ -17,13 +17,28 @@ async function low(script: string, altitude = "900ft") {
 describe("a boil that reads further off than weather explains", () => {
   it("asks whether the altitude is right, and a yes keeps it with all that runs", async () => {
     const { played, batch, asked } = await low(
-      `${BOIL}+0:01 the canner is at 205\n+0:01 yes${DONE}`,
+      `${BOIL}+0:01 the canner is at 208\n+0:01 yes${DONE}`,
     );
     expect(asked).toContain("Is the altitude really 900 feet?");
     expect(allSaid(played)).toContain("At 900 feet water boils at about 210.");
     expect(codes(batch)).toEqual(["altitude-doubt"]);
     expect(batch).toMatchObject({ verdict: "as-tested", altitudeFt: 900 });
     expect(batch.process).toMatchObject({ testedMinutes: 5, achievedMinutes: 5 });
+  });
+
+  it("is a lost boil under what any thermometer shows there, once the altitude is kept", async () => {
+    const { batch } = await low(`${BOIL}+0:01 the canner is at 205\n+0:00 yes${DONE}`);
+    expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);
+    const again = `${BOIL}+0:01 the canner is at 205\n+0:00 yes
++0:01 it's boiling and the lids are covered\n+0:01 the canner is at 205${DONE}`;
+    expect((await low(again)).batch.process).toMatchObject({ restarts: 2 });
+  });
+
+  it("is not as tested while nobody answers for it", async () => {
+    const { batch } = await low(`${BOIL}+0:01 the canner is at 205
++0:04 heat's off\n+0:05 the jars are out\n+13:00 all sealed`);
+    expect(batch.verdict).toBe("not-as-tested");
+    expect(codes(batch)).toContain("boil-lost");
   });
 
   it("asks once, and not again after the altitude was kept", async () => {
@@ -60,11 +75,11 @@ describe("a boil that reads further off than weather explains", () => {
 });
 
 describe("a boil that reads far too low to be one", () => {
-  it("asks whether it boils, and starts nothing over by itself", async () => {
+  it("asks whether it boils, then for the altitude, and is a loss where both are kept", async () => {
     const { batch, asked } = await low(`${BOIL}+0:02 the canner is at 190${DONE}`, "4400ft");
     expect(asked).toContain("Water boils at about 204 here. Is it really at a full boil?");
-    expect(batch.process).toMatchObject({ restarts: 0 });
-    expect(codes(batch)).toEqual(["altitude-doubt"]);
+    expect(batch.process).toMatchObject({ restarts: 1 });
+    expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);
   });
 
   it("asks that first where the altitude was in doubt before", async () => {

@@ -192,7 +192,7 @@ describe("a rehearsal", () => {
   it("says a rest that was too short or too long as a matter of quality", async () => {
     const short = await play(
       "bread-and-butter-pickles",
-      `0:00 [cook until rest]\n+1:00 done${DONE}`,
+      `0:00 [cook until rest]\n+1:00 done\n+0:00 yes${DONE}`,
     );
     expect(codes(onlyBatch(short))).toEqual(["rest-short"]);
     expect(onlyBatch(short).verdict).toBe("as-tested");

@@ -3,6 +3,7 @@
  * as-tested batch by arithmetic alone.
  */
 import type { BatchLog, LoadLog, Review } from "../../src/review/batch-log.ts";
+import { boilsAtF } from "../simulation/world/tables.ts";
 
 /** Codes of which no as-tested batch may have one, whatever was answered. */
 const NEVER: ReadonlySet<string> = new Set([
@@ -27,6 +28,32 @@ function ofLoad(load: LoadLog): string[] {
   return [`as tested after ${achievedMinutes} of ${testedMinutes} minutes`];
 }
 
+/** So far under the boil of the place a thermometer may read, degrees F: the weather, and its own. */
+const READS_LOW_F = 3;
+
+/** Under what no reading of a batch's canner may lie, by its unit. */
+function marksOf({ method, altitudeFt, process }: BatchLog): Record<string, number> {
+  if (method === "pressure") return { psi: process?.pressurePsi ?? 0 };
+  if (method === "low-temperature") return { F: 180 };
+  return { F: boilsAtF(altitudeFt ?? 0) - READS_LOW_F };
+}
+
+/** Readings under their mark in the minutes that were counted, of a batch that was one load. */
+function lowOf(batch: BatchLog): string[] {
+  const run = batch.stages.find(({ kind, load }) => kind === "process" && load !== null);
+  const [own, more] = batch.loads;
+  if (!run?.endedAt || !batch.process || own === undefined || more !== undefined) return [];
+  const end = Date.parse(run.endedAt);
+  const from = end - batch.process.testedMinutes * 60_000;
+  const marks = marksOf(batch);
+  return batch.readings.flatMap(({ at, value, unit, what }) => {
+    const low = value < (marks[unit] ?? Number.NEGATIVE_INFINITY);
+    // Whole seconds are printed, so a second of either end is nobody's.
+    const inside = Date.parse(at) > from + 1000 && Date.parse(at) < end - 1000;
+    return low && inside ? [`as tested though the ${what} read ${value} ${unit}`] : [];
+  });
+}
+
 function ofBatch(batch: BatchLog, good: ReadonlySet<string>): string[] {
   if (batch.verdict !== "as-tested") return [];
   const { process, jars } = batch;
@@ -44,6 +71,7 @@ function ofBatch(batch: BatchLog, good: ReadonlySet<string>): string[] {
     ...(short ? [`as tested after ${process.achievedMinutes} minutes`] : []),
     ...(process ? [] : ["as tested without a process"]),
     ...(jars && jars.processed > 0 ? [] : ["as tested without a jar"]),
+    ...lowOf(batch),
     ...brief.map(({ id, minutes }) => `as tested with ${id} of ${minutes} minutes`),
     ...(batch.state === "complete" ? [] : [`as tested while ${batch.state}`]),
   ].map((fault) => `${batch.id}: ${fault}`);

@@ -179,7 +179,8 @@ export function decidePressureLost(deciding: Deciding<"pressure-lost">): Decisio
   if (process && isOver(process) && at.t >= (process.endedAt ?? 0)) {
     return refused("Its time was already full.");
   }
-  if (!process?.kept || !current(process.kept)) return refused("It isn't being timed yet.");
+  if (!process?.kept || !(isOver(process) || current(process.kept)))
+    return refused("It isn't being timed yet.");
   return done({ type: "pressure-lost", load: load.id, t: at.t });
 }
 

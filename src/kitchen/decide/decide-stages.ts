@@ -1,15 +1,16 @@
 /** Deciding on stages: what is done or begun, and what such words may mean at this moment. */
 
+import { countWords, numberWords } from "../../reckon/number-words.ts";
 import type { Meant, Ref } from "../command.ts";
 import { namesSort, standsFor } from "../meant.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
 import { shelves } from "../shelves.ts";
 import { loadName, ownerName, potOf, upper } from "../spoken-names.ts";
-import { isOver } from "../stage-run.ts";
+import { farTooEarly, isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import { type Load, type StageRun, type State, wallOf } from "../state.ts";
-import { MINUTE_MS, upToMinute } from "../time.ts";
+import { HOUR_MS, MINUTE_MS, upToMinute } from "../time.ts";
 import { completesAt, current, unanswered } from "../unbroken-time.ts";
 import {
   askNumber,
@@ -138,9 +139,31 @@ export function decideDone(deciding: Deciding<"done">): Decision {
     if (first && waiting.length === 1) return endStage(deciding, first, when.t);
   }
   const one = pickForDone(deciding, open);
+  const early = one && !wish.confirmed && earlyQuestion(deciding, one, when.t);
+  if (early) return early;
   if (one) return endStage(deciding, one, when.t);
   if (open.length === 0) return refused(nothingToEnd(deciding));
   return askWhich(wish, "Which is done:", choicesOf(state, open));
+}
+
+const SHORT = [MINUTE_MS, "minute"] as const;
+const SPANS = [[24 * HOUR_MS, "day"], [HOUR_MS, "hour"], SHORT] as const;
+
+/** Asks before a stray "done" ends what has most of its time to go. */
+function earlyQuestion(
+  { state, wish }: Deciding<"done">,
+  { owner, run }: Candidate,
+  t: number,
+): Decision | undefined {
+  const early = farTooEarly(run, t);
+  if (!early) return undefined;
+  const [ms, unit] = SPANS.find(([span]) => early.of >= 2 * span) ?? SHORT;
+  const got = numberWords(Math.floor(early.got / ms));
+  const of = countWords(Math.round(early.of / ms), unit);
+  const name = isLoad(owner) ? loadName(state, owner) : ownerName(state, owner);
+  const text = `${upper(run.spec.title)} of ${name} has had ${got} of at least ${of}.`;
+  const chosen = [{ owner: owner.id, stage: run.id }];
+  return askYes({ ...wish, chosen }, `${text} End it now all the same? Say yes or no.`);
 }
 
 function isLoaded(owner: Owner): boolean {

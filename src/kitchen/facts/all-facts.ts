@@ -6,6 +6,7 @@ import { HEARD_FACTS } from "./heard-facts.ts";
 import { JAR_FACTS } from "./jar-facts.ts";
 import { KITCHEN_FACTS } from "./kitchen-facts.ts";
 import { LOAD_FACTS } from "./load-facts.ts";
+import { PROBE_FACTS } from "./probe-facts.ts";
 import { SESSION_FACTS } from "./session-facts.ts";
 import { SHELF_FACTS } from "./shelf-facts.ts";
 import { SIGN_FACTS } from "./sign-facts.ts";
@@ -16,6 +17,7 @@ export const FACTS = {
   ...KITCHEN_FACTS,
   ...BATCH_FACTS,
   ...SIGN_FACTS,
+  ...PROBE_FACTS,
   ...HEARD_FACTS,
   ...LOAD_FACTS,
   ...JAR_FACTS,

@@ -13,20 +13,18 @@ import { quiet } from "../settle.ts";
 import { finish, isOver, sign } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Load, StageRun, State } from "../state.ts";
-import { addGap, clockEndsAt, current, isLost, lose, read, vouch } from "../unbroken-time.ts";
-import { fact, WOULD_COUNT, WOULD_STAND } from "./fact.ts";
 import {
-  count,
-  fahrenheit,
-  flag,
-  instant,
-  loadId,
-  ownerId,
-  psi,
-  reading,
-  text,
-  word,
-} from "./fields.ts";
+  addGap,
+  clockEndsAt,
+  current,
+  isLost,
+  lose,
+  read,
+  unanswered,
+  vouch,
+} from "../unbroken-time.ts";
+import { fact, WOULD_COUNT, WOULD_STAND } from "./fact.ts";
+import { count, fahrenheit, flag, loadId, ownerId, psi, text, word } from "./fields.ts";
 import { markLate } from "./mark-late.ts";
 
 export const SIGN_FACTS = {
@@ -209,23 +207,6 @@ export const SIGN_FACTS = {
       return true;
     },
   }),
-  probe: fact({
-    fields: {
-      owner: ownerId,
-      what: text,
-      unit: z.enum(["F", "psi"]),
-      /** Thinned: the instant and the value of each. */
-      samples: z.array(z.tuple([instant, reading])),
-    },
-    follows: "nothing",
-    evolve(state, event): boolean {
-      const owner = ownerOf(state, event.owner);
-      if (!owner) return false;
-      const { what, unit } = event;
-      for (const [at, value] of event.samples) owner.readings.push({ at, what, value, unit });
-      return true;
-    },
-  }),
   vouched: fact({
     fields: { load: loadId, gap: count, held: flag, by: z.optional(z.literal("probe")) },
     follows: "stages",
@@ -234,6 +215,11 @@ export const SIGN_FACTS = {
       if (!load) return false;
       for (const run of load.stages) {
         if (!run.kept || run.kept.gaps.every((gap) => gap.held !== undefined)) continue;
+        if (event.held && event.by === "probe" && load.terms?.method === "boiling-water") {
+          // No probe sees the lids: a person answers for those.
+          for (const gap of unanswered(run.kept)) gap.boiled = true;
+          continue;
+        }
         vouch(run.kept, event.held);
         if (!event.held) quiet(state, load.id);
       }

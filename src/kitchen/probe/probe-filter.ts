@@ -23,7 +23,9 @@ type Filtered =
   | { kind: "stuck"; since: number };
 
 const WINDOW_READINGS = 9;
-/** Readings further back say nothing about now, ms. */
+/** Among fewer nobody can tell a spike from what is so: a slow probe is believed each time. */
+const FEWEST_AROUND = 5;
+/** Readings further back say nothing of now, ms. */
 const WINDOW_MS = 20_000;
 /** A spike is this many times the window's scatter away; 3 is usual for such filters. */
 const SCATTERS = 3;
@@ -64,7 +66,7 @@ export function filterReading(
   if (fine && sample.t - filter.sameSince >= STUCK_MS) {
     return { kind: "stuck", since: filter.sameSince };
   }
-  if (window.length < 3) return { kind: "good", value: sample.value };
+  if (window.length < FEWEST_AROUND) return { kind: "good", value: sample.value };
   const middle = median(window.map((one) => one.value));
   const scatter = MAD_TO_SIGMA * median(window.map((one) => Math.abs(one.value - middle)));
   const allowed = Math.max(SCATTERS * scatter, LEAST_SPIKE[probe.kind]);

@@ -7,6 +7,8 @@ export type ProbeReading = {
   value: number;
   /** Digits after the point: how finely the probe reads. */
   decimals: number;
+  /** How fine it reads: the last digit shown, in degrees Fahrenheit or psi. */
+  step: number;
   /** What it says it measures, lower case; undefined where it says nothing. */
   where?: string;
   /** The wall instant it gives, epoch ms. */
@@ -39,6 +41,7 @@ export function readProbeLine(line: string, zone: string): ProbeReading | undefi
   const kind = unit === "f" || unit === "c" ? "temperature" : "pressure";
   const factor = unit === "kpa" ? PSI_PER_KPA : 1;
   const value = unit === "c" ? Number(number) * 1.8 + 32 : Number(number) * factor;
+  const step = 10 ** -decimals.length * (unit === "c" ? 1.8 : factor);
   const range = PLAUSIBLE[kind];
   if (!(value >= range.min && value <= range.max)) return undefined;
   const wallMs = time === undefined ? undefined : parseIso(time, zone);
@@ -47,6 +50,7 @@ export function readProbeLine(line: string, zone: string): ProbeReading | undefi
     kind,
     value,
     decimals: decimals.length,
+    step,
     ...(where === undefined ? {} : { where: where.trim().toLowerCase() }),
     ...(wallMs === undefined ? {} : { wallMs }),
   };

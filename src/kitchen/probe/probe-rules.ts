@@ -3,7 +3,7 @@
  * rise to and a lower one to fall below, and a time for each, so that neither noise nor a cycling
  * burner makes it waver. The marks come from the altitude or from the tested pressure.
  */
-import { boilingPointF } from "../../reckon/boiling.ts";
+import { boilingPointF, leastBoilF } from "../../reckon/boiling.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import type { Sample } from "./probe-filter.ts";
 
@@ -14,28 +14,33 @@ export type ProbeRule = {
   riseMs: number;
   /** Where it must also have leveled off: at most this much between the halves of `riseMs`. */
   levelWithin?: number;
-  /** Lost once the median of `fallMs` is under this. */
+  /** Lost once the median of `fallMs`, and of three readings at least, is under this. */
   fallBelow: number;
   fallMs: number;
+  /** Lost by a single reading under this: no weather and no error of a probe explains it. */
+  never: number;
   /** Too high beyond this, for as long as `riseMs`: a matter of quality, or of a turned-up heat. */
   tooHigh?: number;
 };
 
 /**
- * Water at a full boil. It has leveled off, within 1 F of the local boiling point or above:
- * weather moves that by up to 1 F, water that still heats climbs a quarter of a degree in fifteen
- * seconds and more, and a simmer lies lower. Lost 2 F below (or 1.5 F below where this very probe
- * stood at the boil): a lifted lid or a cycling burner costs a degree at most, cold water several.
+ * Water at a full boil. It has leveled off at the place's boiling point or above: a simmer lies
+ * lower, and a probe or a day on which it boils lower waits for a person's word. Lost 2 F below (or
+ * 1.5 F below where this very probe stood at the boil): a lifted lid or a cycling burner costs a
+ * degree at most, cold water several.
  */
 export function boilRule(altitudeFt: number, stoodAtF?: number): ProbeRule {
   const boils = boilingPointF(altitudeFt);
+  const never = leastBoilF(altitudeFt);
   return {
     kind: "temperature",
-    riseTo: stoodAtF === undefined ? boils - 1 : stoodAtF - 0.7,
+    // Probes show tenths.
+    riseTo: stoodAtF === undefined ? Math.floor(boils * 10) / 10 : Math.max(never, stoodAtF - 0.7),
     riseMs: 30_000,
     levelWithin: 0.25,
-    fallBelow: stoodAtF === undefined ? boils - 2 : stoodAtF - 1.5,
+    fallBelow: stoodAtF === undefined ? boils - 2 : Math.max(never, stoodAtF - 1.5),
     fallMs: 10_000,
+    never,
   };
 }
 
@@ -46,8 +51,8 @@ export function boilRule(altitudeFt: number, stoodAtF?: number): ProbeRule {
 export const OVER_PRESSURE_PSI = 4;
 
 /**
- * A canner's gauge pressure. It starts a little above the mark and is lost as soon as the median of
- * five seconds is under it: below the mark at any time means starting the whole time over.
+ * A canner's gauge pressure. It starts a little above the mark and is lost by the first reading
+ * under it: below the mark at any time is the whole time again.
  */
 export function pressureRule(targetPsi: number): ProbeRule {
   return {
@@ -56,6 +61,7 @@ export function pressureRule(targetPsi: number): ProbeRule {
     riseMs: 10_000,
     fallBelow: targetPsi,
     fallMs: 5000,
+    never: targetPsi,
     tooHigh: targetPsi + OVER_PRESSURE_PSI,
   };
 }
@@ -68,6 +74,7 @@ export function lowTemperatureRule(): ProbeRule {
     riseMs: 10_000,
     fallBelow: LOW_TEMPERATURE_F.min,
     fallMs: 5000,
+    never: LOW_TEMPERATURE_F.min,
     tooHigh: LOW_TEMPERATURE_F.max + 0.5,
   };
 }
@@ -91,10 +98,17 @@ export function newWatching(): Watching {
   return { level: "unknown", high: false, recent: [] };
 }
 
-/** True where the readings cover the time up to now without a hole. */
+/** A filter goes by so many readings at least, however far apart they come. */
+const FEWEST = 3;
+
+function countSince(samples: readonly Sample[], from: number): number {
+  return samples.filter((one) => one.t >= from).length;
+}
+
+/** True where the readings span the time up to now without a hole. */
 function spans(recent: readonly Sample[], ms: number, now: number): boolean {
   const first = recent.find((one) => one.t >= now - ms);
-  return first !== undefined && first.t <= now - ms * 0.8 && recent.length >= 3;
+  return first !== undefined && first.t <= now - ms * 0.8 && recent.length >= FEWEST;
 }
 
 function middleOf(samples: readonly Sample[]): number {
@@ -120,15 +134,16 @@ export function judgeReading(
     watching.level = "at";
     return { kind: "reached", at: sample.t, value: middleOf(recent) };
   }
-  const falling = recent.filter((one) => one.t >= sample.t - rule.fallMs);
-  const under = falling.length >= 3 && middleOf(falling) < rule.fallBelow;
-  if (watching.level !== "under" && under) {
+  const falling = recent.slice(-Math.max(FEWEST, countSince(recent, sample.t - rule.fallMs)));
+  const sunk = falling.length >= FEWEST && middleOf(falling) < rule.fallBelow;
+  if (watching.level !== "under" && (sunk || sample.value < rule.never)) {
     const was = watching.level;
     watching.level = "under";
     const first = falling.find((one) => one.value < rule.fallBelow) ?? sample;
     // Readings before the fall say nothing about whether it has come back.
     watching.recent = recent.filter((one) => one.t >= first.t);
-    if (was === "at") return { kind: "lost", at: first.t, value: middleOf(falling) };
+    const value = sunk ? middleOf(falling) : sample.value;
+    if (was === "at") return { kind: "lost", at: first.t, value };
   }
   return tooHigh(watching, rule, sample);
 }
@@ -174,8 +189,9 @@ export function covers(
   }
   if (last < to - BLIND_MS) return "not-covered";
   const during = inside.filter((one) => one.t >= from && one.t <= to);
-  for (let at = 0; at + 3 <= during.length; at++) {
-    if (middleOf(during.slice(at, at + 3)) < rule.fallBelow) return "lost";
+  if (during.some((one) => one.value < rule.never)) return "lost";
+  for (let at = 0; at + FEWEST <= during.length; at++) {
+    if (middleOf(during.slice(at, at + FEWEST)) < rule.fallBelow) return "lost";
   }
   return "held";
 }

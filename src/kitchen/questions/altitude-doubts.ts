@@ -4,10 +4,11 @@
  * does.
  */
 
-import { boilingPointF, judgeBoil } from "../../reckon/boiling.ts";
+import { boilingPointF, judgeBoil, leastBoilF } from "../../reckon/boiling.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
 import type { DatedFact } from "../events.ts";
-import { activeOwners, runOfRole } from "../owners.ts";
+import { lowReadings } from "../loads/low-readings.ts";
+import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { type Doubt, type Load, type State, wallOf } from "../state.ts";
 import { localIso } from "../time.ts";
 import { current } from "../unbroken-time.ts";
@@ -39,8 +40,13 @@ export function boilDoubt(
   const detail = `a full boil read ${boilF} F; ${usual}`;
   const fact = { type: "altitude-doubt", owner: load?.id ?? null, detail, t } as const;
   if (load && judged.differenceF < -OFF_BOIL_F) return [{ ...fact, why: "no-boil" }];
-  // Once the altitude was said to be right, the next such reading raises no question.
-  return [isKept(state, altitudeFt) ? fact : { ...fact, why: "boil" }];
+  // Once it was said that the altitude is right, the next such reading asks nothing.
+  if (!isKept(state, altitudeFt)) return [{ ...fact, why: "boil" }];
+  const process = load && runOfRole(load, "treatment");
+  const holds = process?.kept && current(process.kept);
+  if (!load || !process || !holds || boilF >= leastBoilF(altitudeFt)) return [fact];
+  const lost = { type: "boil-lost", owner: load.id, stage: process.id, uncovered: false } as const;
+  return [fact, { ...lost, t }];
 }
 
 /** Whether a reading can be a boil at the altitude that is set, or near enough to ask. */
@@ -129,6 +135,18 @@ export function doubtQuestion(state: State): Question[] {
   }
 }
 
+/** Where the altitude is right, what reads under any boil of it was none. */
+function lostByReading(state: State): DatedFact[] {
+  return activeOwners(state).flatMap((owner): DatedFact[] => {
+    const process = isLoad(owner) ? runOfRole(owner, "treatment") : undefined;
+    if (!isLoad(owner) || !process?.kept || !current(process.kept)) return [];
+    const [low] = owner.terms?.method === "boiling-water" ? lowReadings(owner) : [];
+    if (!low) return [];
+    const lost = { type: "boil-lost", owner: owner.id, stage: process.id } as const;
+    return [{ ...lost, uncovered: false, t: low.at }];
+  });
+}
+
 /** What a yes or no to a doubt's question writes down. */
 export function doubtAnswer(state: State, yes: boolean, t: number): DatedFact[] | undefined {
   const { altitudeFt, altitudeUncertaintyFt } = state.kitchen;
@@ -138,7 +156,7 @@ export function doubtAnswer(state: State, yes: boolean, t: number): DatedFact[] 
   if (doubt.why === "then") return thenAnswer(state, yes, t);
   if (doubt.why === "boil") {
     const off = altitudeUncertaintyFt > 0 ? { altitudeUncertaintyFt } : {};
-    if (yes) return [{ type: "kitchen-set", altitudeFt, ...off, t }];
+    if (yes) return [{ type: "kitchen-set", altitudeFt, ...off, t }, ...lostByReading(state)];
     const denied = `the altitude was said not to be ${altitudeFt} ft`;
     return [{ type: "altitude-doubt", owner: null, detail: denied, why: "denied", t }];
   }

@@ -7,16 +7,17 @@ import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../events.ts";
 import { countTrouble, unaccounted } from "../jars.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
+import { lowReadings } from "../loads/low-readings.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, loadName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
-import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { HOUR_MS, localFields, MINUTE_MS } from "../time.ts";
-import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf, unanswered } from "../unbroken-time.ts";
+import { current, OFF_PROCESS_LIMIT_MS, offMs, roundOf } from "../unbroken-time.ts";
 import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import { factorQuestions } from "./factor-questions.ts";
+import { gapQuestions } from "./gap-questions.ts";
 import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard-doubts.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 
@@ -244,21 +245,7 @@ function loadQuestions(state: State, load: Load): Question[] {
   const about = load.id;
   const { terms } = load;
   if (!kept || !terms) return list;
-  for (const run of load.stages) {
-    const open = run.kept && !isOver(run) ? unanswered(run.kept) : [];
-    const first = open[0];
-    const last = open.at(-1);
-    if (!first || !last) continue;
-    const away = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
-    const what = rulesOf(run.spec).condition?.held(terms.method) ?? "it hold";
-    const minutes = `${away} minute${away === 1 ? "" : "s"}`;
-    const went =
-      first.cause === "time-full"
-        ? `The time had been full for ${minutes}.`
-        : `About ${minutes} went by unwatched.`;
-    const text = `${went} Did ${what} all that time?`;
-    list.push({ key: `gap/${about}/${run.id}/${first.from}`, kind: "gap", text, about });
-  }
+  list.push(...gapQuestions(load, terms.method));
   if (kept.unconfirmedAt !== undefined && load.unloadedAt === undefined) {
     const inches = terms.coverIn === 1 ? "1 inch" : `${terms.coverIn} inches`;
     const text = `Are the lids covered by at least ${inches} of water?`;
@@ -329,7 +316,7 @@ export function undecided(state: State, load: Load): { code: Undecided; jars: nu
   const short =
     load.unloadedAt === undefined
       ? off > OFF_PROCESS_LIMIT_MS
-      : process?.endedShort || process?.state === "skipped";
+      : process?.endedShort || process?.state === "skipped" || lowReadings(load).length > 0;
   if (short && jars > 0) return { code: "process-short", jars };
   const lost = load.unloadedAt !== undefined && load.endAnswer?.yes === false;
   const code = load.terms?.method === "pressure" ? "pressure-lost" : "boil-lost";

@@ -1,5 +1,6 @@
 /** One thing a probe measures: its last readings, and what was made of them. */
 import type { Filter, Sample } from "../../kitchen/probe/probe-filter.ts";
+import type { Fitness, Unfit } from "../../kitchen/probe/probe-fitness.ts";
 import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";
 import { BLIND_MS, type Watching } from "../../kitchen/probe/probe-rules.ts";
 
@@ -7,6 +8,7 @@ export type Channel = {
   name: string;
   kind: ProbeReading["kind"];
   filter: Filter;
+  fitness: Fitness;
   watching: Watching;
   /** Good readings, one a second, and those not yet in the log. */
   kept: Sample[];
@@ -20,7 +22,7 @@ export type Channel = {
   stoodAtF?: number;
   /** The turn in which the waited-for sign was reported. */
   tried?: string;
-  trouble?: "stuck" | "silent";
+  trouble?: "stuck" | "silent" | Unfit;
 };
 
 /** The middle of some readings; undefined where there are none. */

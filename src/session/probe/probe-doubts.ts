@@ -4,7 +4,7 @@ import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { isLoad, type Owner, ownerOf, runOfRole } from "../../kitchen/owners.ts";
 import type { Load, State } from "../../kitchen/state.ts";
 import { unanswered } from "../../kitchen/unbroken-time.ts";
-import { boilingPointF } from "../../reckon/boiling.ts";
+import { boilingPointF, leastBoilF } from "../../reckon/boiling.ts";
 import {
   boilDoubtSentence,
   gapDoubt,
@@ -13,9 +13,6 @@ import {
 } from "../../speech/probe-sentences.ts";
 import { type Channel, freshValue, leastValue } from "./probe-channel.ts";
 import { ruleFor } from "./probe-subject.ts";
-
-/** A report is doubted where the probe is so far under, degrees F or psi. */
-const DOUBT = { temperature: 4, pressure: 0.5 };
 
 /** The altitude an owner was begun with, or the kitchen's, feet. */
 export function ownerAltitude(state: State, owner: Owner): number {
@@ -65,8 +62,9 @@ function ofBoil(seen: Seen, id: string): string | undefined {
   const owner = ownerOf(seen.state, id);
   const value = freshValue(channelOf(seen, id, "temperature"), seen.now);
   if (value === undefined || !owner) return undefined;
-  const boils = boilingPointF(ownerAltitude(seen.state, owner));
-  if (value >= boils - DOUBT.temperature) return undefined;
+  const altitudeFt = ownerAltitude(seen.state, owner);
+  if (value >= leastBoilF(altitudeFt)) return undefined;
+  const boils = boilingPointF(altitudeFt);
   return boilDoubtSentence(probeValue("temperature", value), probeValue("temperature", boils));
 }
 
@@ -75,7 +73,7 @@ function ofPressure(seen: Seen, id: string, saidPsi: number): string | undefined
   const wanted = load && gaugeTargetPsi(load);
   const value = freshValue(channelOf(seen, id, "pressure"), seen.now);
   if (wanted === undefined || value === undefined || saidPsi < wanted) return undefined;
-  if (value >= wanted - DOUBT.pressure) return undefined;
+  if (value >= wanted) return undefined;
   return pressureDoubtSentence(probeValue("pressure", value), probeValue("pressure", wanted));
 }
 

@@ -28,6 +28,8 @@ class PathReader implements ProbePort {
   private stopTimer: (() => void) | undefined;
   private rest = "";
   private position = 0;
+  /** Up to here the file was there when it was opened. */
+  private oldUntil = 0;
   private regular = false;
   private out = false;
 
@@ -76,7 +78,9 @@ class PathReader implements ProbePort {
   private open(): void {
     const { O_RDONLY, O_NONBLOCK = 0, O_NOCTTY = 0 } = constants;
     this.descriptor = openSync(this.path, O_RDONLY | O_NONBLOCK | O_NOCTTY);
+    const { size } = fstatSync(this.descriptor);
     this.regular = fstatSync(this.descriptor).isFile();
+    this.oldUntil = this.regular ? size : 0;
     this.position = 0;
     this.rest = "";
   }
@@ -85,22 +89,27 @@ class PathReader implements ProbePort {
     const { descriptor } = this;
     if (descriptor === undefined) return;
     // A file that was begun anew is read from its beginning.
-    if (this.regular && fstatSync(descriptor).size < this.position) this.position = 0;
+    if (this.regular && fstatSync(descriptor).size < this.position) {
+      this.position = 0;
+      this.oldUntil = 0;
+    }
     const at = this.regular ? this.position : null;
-    const count = readSync(descriptor, this.buffer, 0, BYTES_A_LOOK, at);
+    const old = this.position < this.oldUntil;
+    const most = old ? Math.min(BYTES_A_LOOK, this.oldUntil - this.position) : BYTES_A_LOOK;
+    const count = readSync(descriptor, this.buffer, 0, most, at);
     this.position += count;
     if (count === 0) return;
     if (this.out) {
       this.out = false;
       this.events?.onRecovered?.();
     }
-    this.take(this.buffer.toString("utf8", 0, count));
+    this.take(this.buffer.toString("utf8", 0, count), old);
   }
 
-  private take(text: string): void {
+  private take(text: string, old: boolean): void {
     const lines = (this.rest + text).split(/\r\n|\n|\r/);
     this.rest = (lines.pop() ?? "").slice(-LONGEST_LINE);
-    for (const line of lines) if (line.length <= LONGEST_LINE) this.events?.onLine(line);
+    for (const line of lines) if (line.length <= LONGEST_LINE) this.events?.onLine(line, old);
   }
 
   private close(): void {

@@ -23,9 +23,9 @@ export type ProbeSubject = {
 };
 
 /** Loads that are in a canner, and heats that are on the stove. */
-function watchable(state: State, kind: ProbeReading["kind"]): ProbeSubject[] {
+function watchable(state: State, kind: ProbeReading["kind"], t: number): ProbeSubject[] {
   return activeOwners(state).flatMap((owner): ProbeSubject[] => {
-    if (isLoad(owner)) return loadSubject(owner, kind);
+    if (isLoad(owner)) return loadSubject(owner, kind, t);
     if (kind === "pressure" || owner.state === "abandoned") return [];
     return owner.stages
       .filter(
@@ -36,10 +36,11 @@ function watchable(state: State, kind: ProbeReading["kind"]): ProbeSubject[] {
   });
 }
 
-function loadSubject(load: Load, kind: ProbeReading["kind"]): ProbeSubject[] {
+function loadSubject(load: Load, kind: ProbeReading["kind"], t: number): ProbeSubject[] {
   const run = runOfRole(load, "treatment");
-  if (!run?.kept || isOver(run)) return [];
-  if (load.loadedAt === undefined || load.unloadedAt !== undefined) return [];
+  // What comes late may still be of the time that seemed full.
+  if (!run?.kept || (isOver(run) && t >= (run.endedAt ?? 0))) return [];
+  if (load.loadedAt === undefined || t >= (load.unloadedAt ?? Number.POSITIVE_INFINITY)) return [];
   const method = load.terms?.method;
   if (kind === "pressure") {
     return method === "pressure" ? [{ owner: load, run, sign: "pressure" }] : [];
@@ -51,11 +52,15 @@ function loadSubject(load: Load, kind: ProbeReading["kind"]): ProbeSubject[] {
 }
 
 /**
- * What a reading is about: what it names, else the loaded canner, else the only pot on the heat;
- * undefined where nothing fits, or several do.
+ * What a reading of kitchen time `t` is about: what it names, else the loaded canner, else the only
+ * pot on the heat; undefined where nothing fits, or several do.
  */
-export function subjectOf(state: State, reading: ProbeReading): ProbeSubject | undefined {
-  const all = watchable(state, reading.kind);
+export function subjectOf(
+  state: State,
+  reading: ProbeReading,
+  t: number,
+): ProbeSubject | undefined {
+  const all = watchable(state, reading.kind, t);
   const { where } = reading;
   if (where !== undefined && where !== "probe") {
     const named = all.filter((one) => isNamed(state, where, one));

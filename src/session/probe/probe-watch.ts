@@ -5,8 +5,10 @@
  */
 import type { Command, Intent } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
+import type { ProbeIs } from "../../kitchen/facts/probe-facts.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
 import { filterReading, newFilter, type Sample } from "../../kitchen/probe/probe-filter.ts";
+import { judgeFitness, newFitness } from "../../kitchen/probe/probe-fitness.ts";
 import { type ProbeReading, readProbeLine } from "../../kitchen/probe/probe-line.ts";
 import {
   BLIND_MS,
@@ -17,12 +19,11 @@ import {
   type ProbeRule,
   thinnedSamples,
 } from "../../kitchen/probe/probe-rules.ts";
-import { isOver } from "../../kitchen/stage-run.ts";
 import { kitchenTimeOf, wallOf } from "../../kitchen/state.ts";
 import { localIso, MINUTE_MS, SECOND_MS } from "../../kitchen/time.ts";
 import { current, unanswered } from "../../kitchen/unbroken-time.ts";
 import type { Clock } from "../../ports/clock.ts";
-import { boilingPointF } from "../../reckon/boiling.ts";
+import { BOIL_DOUBT_F, boilingPointF } from "../../reckon/boiling.ts";
 import {
   backSentence,
   fellSentence,
@@ -31,6 +32,7 @@ import {
   silentSentence,
   stuckSentence,
   tooHighSentence,
+  unfitSentence,
 } from "../../speech/probe-sentences.ts";
 import type { Session } from "../session.ts";
 import { type Channel, leastValue, middleValue } from "./probe-channel.ts";
@@ -45,8 +47,6 @@ const READ_EVERY_MS = 4 * MINUTE_MS;
 const SILENT_MS = 30 * SECOND_MS;
 /** Readings kept in memory to answer for a gap, one a second: half a day. */
 const MOST_KEPT = 43_200;
-/** A boil learned from the person's word may differ so much from the place's own, degrees F. */
-const LEARN_WITHIN_F = 4;
 /** A time stamp may be so far ahead of the kitchen's clock. */
 const AHEAD_MS = MINUTE_MS;
 
@@ -62,11 +62,14 @@ export class ProbeWatch implements SecondWitness {
     session.second = this;
   }
 
-  /** One line from the probe; one that is none is passed over. */
-  hear(line: string): void {
+  /**
+   * One line from the probe; one that is none is passed over, and so is an `old` one without a time
+   * of its own: it says nothing of now.
+   */
+  hear(line: string, old = false): void {
     const { state } = this.session;
     const reading = readProbeLine(line, state.zone);
-    if (!reading) return;
+    if (!reading || (old && reading.wallMs === undefined)) return;
     const now = this.session.now();
     const t = reading.wallMs === undefined ? now : kitchenTimeOf(state, reading.wallMs);
     if (t > now + AHEAD_MS) return;
@@ -74,13 +77,15 @@ export class ProbeWatch implements SecondWitness {
     if (t < channel.lastAt) return;
     channel.lastAt = t;
     this.watchSilence();
+    const unfit = judgeFitness(channel.fitness, { t, step: reading.step }, reading.kind);
     const filtered = filterReading(channel.filter, { t, value: reading.value }, reading);
     if (filtered.kind === "spike") return;
     if (filtered.kind === "stuck") {
       this.trouble(channel, "stuck", reading.value);
       return;
     }
-    if (channel.trouble) this.mended(channel);
+    if (unfit && channel.subject) this.trouble(channel, unfit, reading.value);
+    else if (channel.trouble && !unfit) this.mended(channel);
     this.take(channel, reading, { t, value: reading.value }, now);
   }
 
@@ -101,7 +106,7 @@ export class ProbeWatch implements SecondWitness {
     if (!channel) {
       const lists = { kept: [], unlogged: [] };
       const times = { loggedAt: t, lastAt: t, lastRead: Number.NEGATIVE_INFINITY };
-      const fresh = { filter: newFilter(t), watching: newWatching() };
+      const fresh = { filter: newFilter(t), fitness: newFitness(), watching: newWatching() };
       channel = { name, kind, ...fresh, ...lists, ...times };
       this.channels.set(key, channel);
     }
@@ -113,7 +118,7 @@ export class ProbeWatch implements SecondWitness {
       channel.kept.push(sample);
       if (channel.kept.length > MOST_KEPT) channel.kept.splice(0, MOST_KEPT / 10);
     }
-    const subject = subjectOf(this.session.state, reading);
+    const subject = subjectOf(this.session.state, reading, sample.t);
     const id = subject && `${subject.owner.id}/${subject.run.id}`;
     if (id !== channel.subject) this.newSubject(channel, id);
     if (!subject) return;
@@ -121,10 +126,13 @@ export class ProbeWatch implements SecondWitness {
     const rule = ruleFor(this.session.state, subject, channel.stoodAtF);
     if (!rule) return;
     const verdict = judgeReading(channel.watching, rule, sample);
+    if (verdict?.kind === "lost" || sample.value < rule.never) {
+      this.lose(channel, subject, verdict?.kind === "lost" ? verdict : { ...sample, at: sample.t });
+    }
     // A reading out of a logger, of before: it answers for gaps, and begins nothing.
     if (now - sample.t <= BLIND_MS) this.act(channel, subject, verdict);
     this.answerGaps(channel, subject, rule);
-    this.learn(channel, subject);
+    if (!channel.trouble) this.learn(channel, subject);
     if (sample.t - channel.loggedAt >= LOG_EVERY_MS) this.log(channel);
   }
 
@@ -134,23 +142,40 @@ export class ProbeWatch implements SecondWitness {
     delete channel.stoodAtF;
     delete channel.tried;
     if (id === undefined) delete channel.subject;
-    else channel.subject = id;
+    else {
+      channel.subject = id;
+      this.noteState(channel, "watching");
+    }
   }
 
-  /** Reports what the probe sees: a sign that is waited for, a loss, a reading, too much heat. */
+  /** What was to be kept was lost, unless that is known, or lies where nobody watched. */
+  private lose(
+    channel: Channel,
+    subject: ProbeSubject,
+    { at, value }: { at: number; value: number },
+  ) {
+    const { kept } = subject.run;
+    const last = kept?.stretches.at(-1);
+    const counts = last && last.from <= at && (last.to === undefined || last.to > at);
+    const waits = kept?.unconfirmedAt !== undefined && kept.unconfirmedAt <= at;
+    if (!kept || !(counts || waits)) return;
+    if (unanswered(kept).some((gap) => gap.from <= at && gap.to >= at)) return;
+    delete channel.tried;
+    const { owner } = subject;
+    // Of jars that are out only the record can say it.
+    const out = isLoad(owner) && owner.unloadedAt !== undefined;
+    const words = `the probe: ${probeValue(channel.kind, value)}`;
+    if (!out) this.report(subject, lossOf(subject, value), at, words);
+    this.log(channel);
+  }
+
+  /** Reports what the probe sees: a sign that is waited for, a reading, too much heat. */
   private act(channel: Channel, subject: ProbeSubject, verdict: ProbeEvent | undefined): void {
     const { run } = subject;
+    if (verdict?.kind === "lost") return;
     const shown = verdict && probeValue(channel.kind, verdict.value);
-    if (verdict?.kind === "lost" && !isOver(run)) {
-      if (run.kept && (current(run.kept) || run.kept.unconfirmedAt !== undefined)) {
-        this.report(subject, lossOf(subject, verdict.value), verdict.at, `the probe: ${shown}`);
-        this.log(channel);
-        delete channel.tried;
-      }
-      return;
-    }
     if (verdict?.kind === "too-high" && shown) this.tooHigh(channel, subject, verdict, shown);
-    if (channel.watching.level === "at") this.begin(channel, subject);
+    if (channel.watching.level === "at" && !channel.trouble) this.begin(channel, subject);
     const { kept } = run;
     const due = channel.lastAt - channel.lastRead >= READ_EVERY_MS;
     if (subject.sign === "low-temperature" && kept && current(kept) && due) {
@@ -168,6 +193,16 @@ export class ProbeWatch implements SecondWitness {
     const shown = probeValue(channel.kind, value);
     channel.lastRead = channel.lastAt;
     this.report(subject, signOf(subject, value), undefined, `the probe: ${shown}`);
+    this.noteState(channel, "began");
+  }
+
+  /** What becomes of a probe is a fact of what it watches. */
+  private noteState({ subject, name: what }: Channel, is: ProbeIs, words?: string): void {
+    const owner = subject?.split("/")[0];
+    const t = this.session.now();
+    const facts: DatedFact[] =
+      owner === undefined ? [] : [{ type: "probe-is", owner, what, is, t }];
+    this.session.witness(facts, words);
   }
 
   private report(
@@ -219,7 +254,7 @@ export class ProbeWatch implements SecondWitness {
     if (middle === undefined || values.length < 5) return;
     const spread = Math.max(...values) - Math.min(...values);
     const boils = boilingPointF(ownerAltitude(this.session.state, subject.owner));
-    if (spread > 1.5 || Math.abs(middle - boils) > LEARN_WITHIN_F) return;
+    if (spread > 1.5 || Math.abs(middle - boils) > BOIL_DOUBT_F) return;
     channel.stoodAtF = middle;
     channel.watching.level = "at";
   }
@@ -228,13 +263,14 @@ export class ProbeWatch implements SecondWitness {
   private answerGaps(channel: Channel, subject: ProbeSubject, rule: ProbeRule): void {
     const { owner, run } = subject;
     if (!isLoad(owner) || !run.kept) return;
-    const [first, ...rest] = unanswered(run.kept);
+    const [first, ...rest] = unanswered(run.kept).filter((gap) => !gap.boiled);
     if (!first) return;
     const last = rest.at(-1) ?? first;
     if (channel.lastAt < last.to - BLIND_MS) return;
     const seen = covers(channel.kept, rule, first.from, last.to);
     if (seen === "not-covered") return;
     const held = seen === "held";
+    if (held && channel.trouble) return;
     const load = owner.id;
     const least = leastValue(channel.kept, first.from, last.to);
     const minutes = Math.max(1, Math.round((last.to - first.from) / MINUTE_MS));
@@ -253,23 +289,25 @@ export class ProbeWatch implements SecondWitness {
     return channel.name === "probe" ? "in the canner" : `called ${channel.name}`;
   }
 
-  private trouble(channel: Channel, what: "stuck" | "silent", value: number): void {
-    if (channel.trouble) return;
+  private trouble(channel: Channel, what: NonNullable<Channel["trouble"]>, value: number): void {
+    if (channel.trouble === what) return;
     channel.trouble = what;
     // What it showed before still counts: one that comes back low has fallen.
     channel.watching.recent = [];
     this.log(channel);
     const name = this.nameOf(channel);
-    const words =
-      what === "stuck"
-        ? stuckSentence(name, probeValue(channel.kind, value))
-        : silentSentence(name);
-    this.session.witness([], words);
+    const words = {
+      stuck: () => stuckSentence(name, probeValue(channel.kind, value)),
+      silent: () => silentSentence(name),
+      slow: () => unfitSentence(name, "slow"),
+      coarse: () => unfitSentence(name, "coarse"),
+    }[what]();
+    this.noteState(channel, what, words);
   }
 
   private mended(channel: Channel): void {
     delete channel.trouble;
-    this.session.witness([], backSentence(this.nameOf(channel)));
+    this.noteState(channel, "back", backSentence(this.nameOf(channel)));
   }
 
   /** A probe that falls silent over a canner that is being timed is said to be so. */

@@ -27,7 +27,7 @@ export function startProbe(
   }
   const reader = probeReader(path, clock);
   reader.start({
-    onLine: (line) => watch.hear(line),
+    onLine: (line, old) => watch.hear(line, old),
     onProblem: (message) => kitchen.session.notice(message),
     onRecovered: () => kitchen.session.notice(`The probe ${path} reads again.`),
   });

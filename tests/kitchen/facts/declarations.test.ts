@@ -93,6 +93,7 @@ describe("the declarations", () => {
       ...["guide-compared", "heard", "heard-settled"],
       ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "left-open", "line-sealed"],
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
+      "probe-is",
       ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
       ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "warning-set"],
       ...["withdrawn"],

@@ -78,11 +78,12 @@ describe("a canner with a probe", () => {
   });
 
   it("answers for a time nobody watched, where its readings have their times", async () => {
-    const logged = (value: number) => {
+    const logged = (value: number, after = 0) => {
       const lines: string[] = [];
       for (let second = 0; second <= 24 * 60; second += 10) {
         const at = new Date(Date.UTC(2027, 7, 14, 15, 25) + second * 1000).toISOString();
-        lines.push(`+0:00 [probe ${at.slice(0, 19)}Z canner ${value}F]`);
+        const shown = second < after ? 200.5 : value;
+        lines.push(`+0:00 [probe ${at.slice(0, 19)}Z canner ${shown}F]`);
       }
       return lines.join("\n");
     };
@@ -93,7 +94,10 @@ describe("a canner with a probe", () => {
       held: true,
       by: "probe",
     });
-    const fell = await play("dilled-green-beans", `${begin}\n${logged(180)}\n+0:00 what now`);
+    const fell = await play(
+      "dilled-green-beans",
+      `${begin}\n${logged(180, 12 * 60)}\n+0:00 what now`,
+    );
     expect(fell.journal.find((one) => one.type === "vouched")).toMatchObject({
       held: false,
       by: "probe",
