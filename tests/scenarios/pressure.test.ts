@@ -177,11 +177,11 @@ describe("the dial of a pressure canner", () => {
     expect(stageOf(batch, "process").state).toBe("waiting");
   });
 
-  it("that was not tested is warned of and written down", async () => {
+  it("that was not tested is warned of and written down, and is not as tested", async () => {
     const { played, batch } = await beans(`0:00 no${DONE}`);
     expect(allSaid(played)).toContain("untested dial may read wrong");
     expect(codes(batch)).toEqual(["gauge-untested"]);
-    expect(batch.verdict).toBe("as-tested");
+    expect(batch.verdict).toBe("not-as-tested");
   });
 });
 
