@@ -26,7 +26,7 @@ describe("a boil that reads further off than weather explains", () => {
     expect(batch.process).toMatchObject({ testedMinutes: 5, achievedMinutes: 5 });
   });
 
-  it("is a lost boil under what any thermometer shows there, once the altitude is kept", async () => {
+  it("is a lost boil under what any thermometer shows there, once that is kept", async () => {
     const { batch } = await low(`${BOIL}+0:01 the canner is at 205\n+0:00 yes${DONE}`);
     expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);
     const again = `${BOIL}+0:01 the canner is at 205\n+0:00 yes
@@ -75,7 +75,7 @@ describe("a boil that reads further off than weather explains", () => {
 });
 
 describe("a boil that reads far too low to be one", () => {
-  it("asks whether it boils, then for the altitude, and is a loss where both are kept", async () => {
+  it("asks whether it boils, then for the altitude; a loss where both are kept", async () => {
     const { batch, asked } = await low(`${BOIL}+0:02 the canner is at 190${DONE}`, "4400ft");
     expect(asked).toContain("Water boils at about 204 here. Is it really at a full boil?");
     expect(batch.process).toMatchObject({ restarts: 1 });

@@ -28,7 +28,7 @@ function ofLoad(load: LoadLog): string[] {
   return [`as tested after ${achievedMinutes} of ${testedMinutes} minutes`];
 }
 
-/** So far under the boil of the place a thermometer may read, degrees F: the weather, and its own. */
+/** So far under the boil of the place a thermometer may read, F: the weather, and its own error. */
 const READS_LOW_F = 3;
 
 /** Under what no reading of a batch's canner may lie, by its unit. */
