@@ -1,0 +1,83 @@
+/** What guards safety in the declaration of each meaning, held against a second list. */
+import { describe, expect, it } from "vitest";
+import type { Intent } from "../../src/kitchen/command.ts";
+import { meanings } from "../../src/language/intents/all.ts";
+import type { MeaningOf } from "../../src/language/intents/meaning.ts";
+
+function having(test: (meaning: MeaningOf<Intent>) => unknown): string[] {
+  return meanings()
+    .flatMap(([name, meaning]) => (test(meaning) ? [name] : []))
+    .sort();
+}
+
+const REPORTS = [
+  ...["added", "boil-lost", "boiling", "done", "jar-broken", "jars-filled", "loaded", "opened"],
+  ...["pressure", "pressure-lost", "seal-failed", "sealed", "set-aside", "spoiled", "temperature"],
+  ...["topped-up", "venting", "was-away", "water-low", "weight-rocking"],
+];
+
+describe("the declarations of meanings", () => {
+  it("say which clear a doubt where they are mistaken", () => {
+    expect(having(({ cost }) => cost === "clearing")).toEqual([
+      ...["answer", "boiling", "done", "factor", "pressure", "sealed", "temperature", "venting"],
+      ...["weight-rocking", "yes"],
+    ]);
+  });
+
+  it("say which raise one", () => {
+    expect(having(({ cost }) => cost === "raising")).toEqual([
+      ...["added", "boil-lost", "jar-broken", "no", "pressure-lost", "seal-failed", "spoiled"],
+      ...["topped-up", "was-away", "water-low"],
+    ]);
+  });
+
+  it("say which change nothing: those alone are done whatever frame they stand in", () => {
+    expect(having(({ cost }) => cost === "harmless")).toEqual([
+      ...["away", "canner-state", "convert", "emergency", "explain", "finish-time", "focus"],
+      ...["help", "how-much", "ingredients", "is-safe", "may-i", "more", "overview", "pantry"],
+      ...["ready-when", "recipes", "repeat", "seeds", "short-of", "standing", "time-left"],
+      ...["trouble", "unhush", "unknown", "what-next", "what-now", "which"],
+    ]);
+  });
+
+  it("say which report that something happened", () => {
+    expect(having(({ report }) => report)).toEqual(REPORTS);
+  });
+
+  it("say which doubting words belong to a report", () => {
+    const doubting = meanings().flatMap(([name, meaning]) => {
+      return meaning.doubting ? [`${name}: ${meaning.doubting.join(" ")}`] : [];
+    });
+    expect(doubting.sort()).toEqual([
+      ...["boiling: once", "done: once", "opened: used", "pressure-lost: should"],
+      ...["seal-failed: when would", "set-aside: would", "spoiled: used would"],
+    ]);
+  });
+
+  it("say which guesses and near matches are read back: what sets a count or clears a doubt", () => {
+    expect(having(({ plainly }) => plainly)).toEqual([
+      ...["altitude", "boiling", "jars-filled", "loaded", "pressure", "sealed", "temperature"],
+      ...["venting", "weight-rocking"],
+    ]);
+  });
+
+  it("say which are not meant by a question", () => {
+    expect(having(({ unasked }) => unasked)).toEqual([
+      ...["abandon", "altitude", "away", "back", "begin", "change-batch", "correct-time"],
+      ...["disposition", "factor", "instead", "no", "quit", "redo", "skip", "taste", "yes"],
+    ]);
+  });
+
+  it("say which may hold a word that nobody expected: nothing that raises or clears", () => {
+    expect(having(({ forgiving }) => forgiving)).toEqual([
+      ...["altitude", "begin", "finish-time", "focus", "help", "hold", "hush", "overview"],
+      ...["repeat", "resume", "taste", "time-left", "timer-add", "timer-cancel", "timer-set"],
+      ...["unhush", "what-next", "what-now"],
+    ]);
+  });
+
+  it("say which answer the question that waits, and which goes before all else", () => {
+    expect(having(({ answer }) => answer)).toEqual(["answer", "no", "yes"]);
+    expect(having(({ urgent }) => urgent)).toEqual(["emergency"]);
+  });
+});
