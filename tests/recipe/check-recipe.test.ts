@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { KINDS } from "../../src/kitchen/stages/kinds.ts";
 import { checkRecipe, passes } from "../../src/recipe/check-recipe.ts";
-import { found, library, rules } from "./edited-recipe.ts";
+import { type Change, found, library, rules } from "./edited-recipe.ts";
 
 describe("every recipe of the library", () => {
   it("was read without problems", () => {
@@ -299,9 +299,13 @@ describe("times and questions", () => {
     expect(rules(long, "warning")).toEqual(["cool-window"]);
   });
 
-  it("a question nobody asks", () => {
-    const findings = found("pickled-beets", ["headspace, ", ""]);
-    expect(rules(findings, "warning")).toEqual(["critical-unasked"]);
+  it.each<[string, string, Change]>([
+    ["the headspace", "pickled-beets", ["headspace, ", ""]],
+    ["the lids", "pickled-beets", [", new-lids", ""]],
+    ["a hot pack", "pickled-beets", ["hot-pack-hot, ", ""]],
+    ["the vinegar", "pickled-beets", ["asks: [vinegar-5-percent]", "asks: []"]],
+  ])("a question nobody asks, of %s", (_, id, change) => {
+    expect(rules(found(id, change), "warning")).toEqual(["critical-unasked"]);
   });
 
   it("a jam that is scaled", () => {
