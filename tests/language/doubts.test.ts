@@ -1,0 +1,80 @@
+/** What is left of a sentence that nothing was done about, by each of its likely words. */
+import { describe, expect, it } from "vitest";
+import { doubtIn } from "../../src/language/evidence/doubts.ts";
+import type { Frame } from "../../src/language/model/corpus.ts";
+import { utteranceOf } from "../../src/language/words.ts";
+
+const doubt = (text: string, frame: Frame = "said", answered = false) =>
+  doubtIn(utteranceOf(text), { frame, intents: [] }, answered);
+
+describe("a likely loss", () => {
+  it.each([
+    ["the flame must have gone out", "boil"],
+    ["the burner cut", "boil"],
+    ["it stopped its boiling", "boil"],
+    ["boiling just quit", "boil"],
+    ["it only was simmering", "boil"],
+    ["hardly a simmer", "boil"],
+    ["scarcely bubbling", "boil"],
+    ["it is not really boiling", "boil"],
+    ["somebody turned the stove off", "boil"],
+    ["the needle is down", "pressure"],
+    ["we are losing steam", "pressure"],
+    ["the weight has quit", "pressure"],
+    ["the lids are showing", "water"],
+    ["the water is low", "water"],
+    ["those were used lids", "lids"],
+    ["lids that are old", "lids"],
+    ["there was no lemon in it", "acid"],
+    ["four percent", "acid"],
+  ])("is suspected by a piece of it: %s", (text, about) => {
+    expect(doubt(text)).toMatchObject({ strength: "suspicion", about });
+  });
+
+  it.each<Frame>(["wished", "imagined", "elsewhere", "idle", "asked"])(
+    "is no more than a trace where it is %s",
+    (frame) => {
+      expect(doubt("the flame must have gone out", frame)?.strength).toBe("trace");
+    },
+  );
+
+  it("is no more than a trace where it is a question, or of another year", () => {
+    expect(doubt("has the flame gone out?")?.strength).toBe("trace");
+    expect(doubt("the flame had gone out last year")?.strength).toBe("trace");
+  });
+
+  it.each("was were had went stopped quit lost came ran fell dropped died turned".split(" "))(
+    "may be of jars that are out already where it %s",
+    (word) => {
+      expect(doubt(`the heat ${word} out`)?.past).toBe(true);
+    },
+  );
+});
+
+describe("words that fit nothing", () => {
+  it.each([
+    ["vinegar lemon lime citric acid percent", "acid"],
+    ["pressure needle weight rocking jiggling hissing pounds psi steam", "pressure"],
+    ["gauge dial", "gauge"],
+    ["boil simmer bubbles rolling flame burner fire gas heat hob stove spits sputters", "boil"],
+    ["flickers power electric propane pilot knob fizzing murmurs shivers trembles", "boil"],
+    ["lid band rubber reused", "lids"],
+    ["water covered uncovered poking sticking submerged dry", "water"],
+  ])("leave a trace: %s", (words, about) => {
+    for (const word of words.split(" ")) {
+      expect(doubt(`that ${word} looks odd`)).toMatchObject({ strength: "trace", about });
+    }
+  });
+
+  const elsewhere =
+    "kettle coffee tea pasta soup eggs toast bacon rice bath shower dinner supper lunch " +
+    "breakfast laundry dishwasher";
+  it.each(elsewhere.split(" "))("leave none beside %s", (word) => {
+    expect(doubt(`the ${word} is boiling over`)).toBeUndefined();
+  });
+
+  it("leave none where a question about them was answered", () => {
+    expect(doubt("that water looks odd", "asked", true)).toBeUndefined();
+    expect(doubt("nice weather")).toBeUndefined();
+  });
+});
