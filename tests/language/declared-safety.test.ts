@@ -54,7 +54,7 @@ describe("the declarations of meanings", () => {
     ]);
   });
 
-  it("say which guesses and near matches are read back: what sets a count or clears a doubt", () => {
+  it("say where a guess or a near match is read back: what sets a count or clears a doubt", () => {
     expect(having(({ plainly }) => plainly)).toEqual([
       ...["altitude", "boiling", "jars-filled", "loaded", "pressure", "sealed", "temperature"],
       ...["venting", "weight-rocking"],
