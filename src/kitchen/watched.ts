@@ -22,8 +22,8 @@ export function mustBeKept(state: State): boolean {
 
 /**
  * What runs here toward an end that somebody waits for, so that the program has to stay: a
- * process or a vent, a rest or a cooling, a timer, or an alarm that rings. Ferments, cures and
- * stores go on by the date. The first is named, where there is one.
+ * process or a vent, a rest or a cooling, a timer. Ferments, cures and stores go on by the date.
+ * The first is named, where there is one.
  */
 export function waitedFor(state: State): string | undefined {
   const [kept] = watchedRuns(state);
@@ -34,8 +34,12 @@ export function waitedFor(state: State): string | undefined {
     if (run) return `${run.spec.title} of ${ownerName(state, owner)} runs`;
   }
   const timer = Object.values(state.timers).find((one) => one.state === "running");
-  if (timer) return `${timerName(timer)} runs`;
-  return state.ringing.length > 0 ? "an alarm rings" : undefined;
+  return timer && `${timerName(timer)} runs`;
+}
+
+/** Something came due and nobody has answered it. */
+export function ringsUnanswered(state: State): boolean {
+  return state.ringing.length > 0;
 }
 
 /** Its end comes by itself, within a day or so. */

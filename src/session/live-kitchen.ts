@@ -11,9 +11,12 @@ import type { Library } from "../recipe/library.ts";
 import { chooseVoice } from "../voice/speaking/choose-voice.ts";
 import { Speaker } from "../voice/speaking/speaker.ts";
 import { terminalBell } from "../voice/speaking/terminal-bell.ts";
+import { serveGlass } from "./glass/serve-glass.ts";
 import { Listeners } from "./listeners.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
+import { screenHost } from "./screen-host.ts";
 import type { Session } from "./session.ts";
+import type { Answerer, OpenGlass } from "./tell/tell-callers.ts";
 import { openTellServer, type TellServer } from "./tell/tell-server.ts";
 import { realClock } from "./time/real-clock.ts";
 
@@ -21,6 +24,8 @@ export type LiveParts = {
   folder: string;
   library: Library;
   version: string;
+  /** Names the source the program was built from; glasses of another get lines only. */
+  build: string;
   /** Writes to the terminal, for the bell. */
   ring: (text: string) => void;
   /** False for a kitchen without a voice (`--silent`). */
@@ -35,6 +40,10 @@ export type LiveKitchen = {
   onChange(listener: () => void): () => void;
   status(): { voice?: string; listening?: string };
   setListening(status: string | undefined): void;
+  /** How many other windows look into this kitchen. */
+  glasses(): number;
+  /** True while what is heard comes from one of them: whoever leaves then leaves that window. */
+  isElsewhere(): boolean;
   isSpeaking(): boolean;
   onSpeaking(listener: (speaking: boolean) => void): void;
   /** Writes that it closes, gives the lock back, stops speaking. */
@@ -78,18 +87,45 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
   const { session, damaged } = opened;
   for (const problem of parts.library.problems) session.notice(`A recipe was left out: ${problem}`);
   let server: TellServer | undefined;
-  const answer = async () => {
-    server = await answerOthers(parts.folder, () => lock.owns(), session);
-  };
-  if (late && !late.had) late.onHad = () => void answer();
-  else await answer();
-  session.tick();
   const close = async () => {
     session.close();
     lock.release();
     await Promise.all([server?.close(), speaker.close()]);
   };
-  return { ok: true, kitchen: liveKitchen(session, damaged, watched, close) };
+  const kitchen = liveKitchen(session, damaged, watched, close);
+  const answer = async () => {
+    const openGlass = glassesOf(kitchen, watched, parts.build);
+    server = await answerOthers(parts.folder, () => lock.owns(), session, openGlass);
+  };
+  if (late && !late.had) late.onHad = () => void answer();
+  else await answer();
+  session.tick();
+  return { ok: true, kitchen };
+}
+
+/** Opens a glass on the kitchen for whoever says hello. */
+function glassesOf(kitchen: LiveKitchen, watched: Watched, build: string): OpenGlass {
+  const { session } = kitchen;
+  return (socket, hello, rest) => {
+    watched.glasses += 1;
+    socket.on("close", () => {
+      watched.glasses -= 1;
+      watched.changes.tell();
+    });
+    serveGlass(socket, hello, rest, {
+      host: screenHost(kitchen),
+      zone: () => session.state.zone,
+      build,
+      take(act) {
+        watched.elsewhere = true;
+        act();
+        watched.elsewhere = false;
+        const { left } = session;
+        session.left = false;
+        return left;
+      },
+    });
+  };
 }
 
 /** What whoever watches is told of: lines, the voice, the ears. */
@@ -99,6 +135,8 @@ class Watched {
   readonly speech = new Listeners<[speaking: boolean]>();
   readonly status: { voice?: string; listening?: string } = {};
   speaking = false;
+  glasses = 0;
+  elsewhere = false;
 
   add(added: readonly Line[]): void {
     this.lines.push(...added);
@@ -125,6 +163,8 @@ function liveKitchen(
       else status.listening = text;
       changes.tell();
     },
+    glasses: () => watched.glasses,
+    isElsewhere: () => watched.elsewhere,
     isSpeaking: () => watched.speaking,
     onSpeaking: (listener) => void speech.add(listener),
     close,
@@ -165,10 +205,11 @@ async function answerOthers(
   folder: string,
   owns: () => boolean,
   session: Session,
+  openGlass: OpenGlass,
 ): Promise<TellServer | undefined> {
-  const answer = await openTellServer(folder, owns, (said) => {
-    return typeof said === "string" ? session.hear(said) : session.carry(said);
-  });
+  const hear: Answerer = (said) =>
+    typeof said === "string" ? session.hear(said) : session.carry(said);
+  const answer = await openTellServer(folder, owns, hear, openGlass);
   if (answer.ok) return answer.server;
   session.notice(`Other programs cannot hand words to this kitchen: ${answer.message}`);
   return undefined;

@@ -15,6 +15,8 @@ export type ShownKitchen = {
   /** Tells of every look at the clocks; the function returned stops that. */
   onChange(listener: () => void): () => void;
   status(): { listening?: string; voice?: string };
+  /** True while another window is heard, which alone is left where somebody asks to leave. */
+  isElsewhere?(): boolean;
 };
 
 /** @param now kitchen time to show, ms, where it is not the session's own. */
@@ -43,7 +45,7 @@ export function screenHost(
     running: () => running(state(), now()),
     needed: () => waitedFor(state()),
     farewell: () => farewell(state(), now(), kitchen.session.notRecorded),
-    left: () => kitchen.session.left,
+    left: () => kitchen.session.left && !kitchen.isElsewhere?.(),
     hear: (words) => void kitchen.session.hear(words),
     press: () => void kitchen.session.press(),
   };

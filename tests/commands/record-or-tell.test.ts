@@ -19,7 +19,7 @@ let io: ReviewIo;
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), "record-"));
-  io = { folder, version: "0", library: () => LIBRARY, readFile: () => "" };
+  io = { folder, version: "0", build: "test", library: () => LIBRARY, readFile: () => "" };
   kitchen = await opened(folder);
 });
 afterEach(async () => {

@@ -1,19 +1,17 @@
 /** `brinebell`: opens the kitchen on the screen or as lines, or talks to one that is open. */
 
-import { createInterface } from "node:readline";
 import { waitedFor } from "../../kitchen/watched.ts";
 import { outletOf } from "../../screen/outlet.ts";
+import { desktopNotice } from "../../session/desktop-notice.ts";
 import { type LiveKitchen, openLiveKitchen } from "../../session/live-kitchen.ts";
 import { screenHost } from "../../session/screen-host.ts";
-import { type TellReply, tell } from "../../session/tell/tell-client.ts";
+import { goOnWithoutFace, mayNotEnd } from "../../session/without-face.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import type { Machine } from "../machine.ts";
+import { glassSoon, lookThrough, talkToTheOther } from "./glass.ts";
 
-/** A kitchen of the same moment is given so long to listen: three seconds in all. */
-const TELL_TRIES = 20;
-const TELL_AGAIN_MS = 150;
 /** Where nobody can continue a stopped program the stop never comes; known after so long, ms. */
 const STOP_WAIT_MS = 200;
 /** A terminal gets so long to take why the program ends, ms. */
@@ -38,13 +36,18 @@ export async function openCommand(
     folder: machine.folder,
     library: await machine.library(),
     version: machine.version,
+    build: machine.build,
     ring: (text) => {
       if (stdout.isTTY && !outlet.waiting) outlet.write(text);
     },
     speaks: !isOn(options, "silent"),
   });
   if (!opened.ok) {
-    if (opened.why === "held") return talkToTheOther(machine, opened.message);
+    if (opened.why === "held") {
+      const glass = terminal ? await glassSoon(machine, isOn(options, "plain")) : undefined;
+      if (!glass) return talkToTheOther(machine, opened.message);
+      return lookThrough(glass, { stdin, stdout, outlet });
+    }
     return failed(3, `${machine.folder}: ${opened.message}`);
   }
   const { kitchen } = opened;
@@ -61,12 +64,19 @@ export async function openCommand(
   refuseStops(kitchen);
   const show = screen ? (await screen).runScreen : (await import("../../screen/plain.ts")).runPlain;
   const face = await show(host, io, { ended });
+  // Who talks beside a terminal that is gone may mean anything.
   await stopListening?.();
+  if (face === "lost" && terminal && mayNotEnd(kitchen)) await withoutFace(kitchen);
   await close();
   if (face === "lost" && !terminal) return outlet.lostBy === "EPIPE" ? 0 : 3;
   if (!kitchen.session.notRecorded) return 0;
   await complain(`${machine.folder}: what was said here is not all recorded`);
   return 3;
+}
+
+function withoutFace(kitchen: LiveKitchen): Promise<void> {
+  const notice = desktopNotice(process.platform, process.env.PATH ?? "", process.env);
+  return goOnWithoutFace({ kitchen, notice, nowMs: () => performance.now() });
 }
 
 /** A last word to the terminal, which is not waited for. */
@@ -143,31 +153,4 @@ function refuseStops(kitchen: LiveKitchen): void {
     process.kill(process.pid, "SIGTSTP");
   };
   process.on("SIGTSTP", onStop);
-}
-
-/** A kitchen that was opened at the same moment may not listen to others yet. */
-async function tellSoon(machine: Machine, words: string): Promise<TellReply> {
-  for (let left = TELL_TRIES; ; left--) {
-    const reply = await tell(machine.folder, words);
-    if (reply.ok || reply.why !== "no-kitchen" || left === 0) return reply;
-    await new Promise((resolve) => setTimeout(resolve, TELL_AGAIN_MS));
-  }
-}
-
-/** A second program on the same data hands its words to the first. */
-async function talkToTheOther(machine: Machine, why: string): Promise<number> {
-  process.stderr.write(`brinebell: ${why}\nWhat you type here goes to that kitchen.\n`);
-  let status = 0;
-  for await (const line of createInterface({ input: process.stdin })) {
-    const words = line.trim();
-    if (words === "") continue;
-    const reply = await tellSoon(machine, words);
-    if (!reply.ok) {
-      process.stderr.write(`brinebell: ${reply.message}\n`);
-      status = 3;
-      continue;
-    }
-    for (const answer of reply.lines) process.stdout.write(`${answer}\n`);
-  }
-  return status;
 }

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { connect } from "node:net";
 import type { Carried } from "../carried.ts";
@@ -7,7 +8,10 @@ import {
   answerFrom,
   LONGEST_ANSWER,
   LONGEST_WORDS,
+  messageLine,
   oneLine,
+  PROTOCOL,
+  protocolFile,
   type TellAnswer,
   usualAddress,
 } from "./tell-protocol.ts";
@@ -50,16 +54,35 @@ function handOver(
     const message = `at most ${longest} characters at a time; these are ${line.length}`;
     return Promise.resolve({ ok: false, why: "bad-words", message });
   }
-  return exchange(addressOf(folder), `${line}\n`, deadlineMs).then((outcome) =>
-    replyOf(outcome, folder),
-  );
+  return settle(folder, line, performance.now() + deadlineMs);
 }
 
-function addressOf(folder: string): string {
+/** Sends it, and where the line broke before an answer came asks once more for that answer. */
+async function settle(folder: string, said: string, until: number): Promise<TellReply> {
+  const id = randomUUID();
+  const knowsIds = readText(protocolFile(folder)) === PROTOCOL;
+  for (let again = false; ; again = true) {
+    const line = knowsIds ? messageLine({ id, again, said }) : said;
+    const outcome = await exchange(addressOf(folder), `${line}\n`, until - performance.now());
+    const answer = answerFrom(outcome.heard);
+    const broken = outcome.connected && !answer && performance.now() < until;
+    if (broken && knowsIds && !again) continue;
+    // Of a message that arrived nobody knows what became of it, also once the kitchen is closed.
+    return replyOf({ ...outcome, connected: outcome.connected || again }, answer, folder);
+  }
+}
+
+/** Where the open kitchen listens. */
+export function addressOf(folder: string): string {
+  return readText(addressFile(folder)) ?? usualAddress(folder);
+}
+
+/** A small file that may not be there. */
+export function readText(path: string): string | undefined {
   try {
-    return readFileSync(addressFile(folder), "utf8");
+    return readFileSync(path, "utf8");
   } catch {
-    return usualAddress(folder);
+    return undefined;
   }
 }
 
@@ -90,13 +113,16 @@ function exchange(address: string, line: string, deadlineMs: number): Promise<Ou
   });
 }
 
-function replyOf({ connected, heard }: Outcome, folder: string): TellReply {
+function replyOf(
+  { connected }: Outcome,
+  answer: TellAnswer | undefined,
+  folder: string,
+): TellReply {
+  if (answer) return { ok: true, ...answer };
   if (!connected) {
     const message = `no kitchen is open on ${folder}; open one with: brinebell`;
     return { ok: false, why: "no-kitchen", message };
   }
-  const answer = answerFrom(heard);
-  if (answer) return { ok: true, ...answer };
   const message = "the kitchen did not answer; look at its screen before you say it again";
   return { ok: false, why: "no-answer", message };
 }

@@ -1,7 +1,8 @@
 /**
- * How words reach the kitchen that is open: over a socket only its owner can reach, one line of
- * words (or of a command, as handed-wish.ts has it) in; back come `done` or `refused` on a line of
- * its own, then the answer's lines, then the end.
+ * How words reach the kitchen that is open: over a socket only its owner can reach, one whole line
+ * in: a message as JSON with its id and its words (or a command, as handed-wish.ts has it), or the
+ * words alone. Back come `done` or `refused` on a line of its own, then the answer's lines, then
+ * the end. A line that opens a glass keeps the connection, see `../glass/glass-protocol.ts`.
  */
 export type TellAnswer = { refused: boolean; lines: string[] };
 
@@ -19,6 +20,39 @@ export const usualAddress = (folder: string): string => `${tellFolder(folder)}/s
 
 /** Names the socket where its usual path is too long, or the system has pipes instead. */
 export const addressFile = (folder: string): string => `${tellFolder(folder)}/address`;
+
+/** Says which protocol the kitchen speaks, where it is newer than one of bare lines. */
+export const protocolFile = (folder: string): string => `${tellFolder(folder)}/protocol`;
+
+export const PROTOCOL = "2";
+
+/** A line that begins so is a message; people's words never hold such a character. */
+const MESSAGE_MARK = "\u0002";
+
+/**
+ * What is handed over once: a message of an id that was acted on is answered as before, and does
+ * nothing again. `again`: it was sent before, and no answer came.
+ */
+export type Message = { id: string; again: boolean; said: string };
+
+/** So much longer than what it says a message may be: its id, and what JSON adds. */
+export const ENVELOPE = 200;
+
+export function messageLine(message: Message): string {
+  return `${MESSAGE_MARK}${JSON.stringify(message)}`;
+}
+
+/** The message in a line; a bare line is one without an id, and one that is none undefined. */
+export function messageIn(line: string): Message | undefined {
+  if (!line.startsWith(MESSAGE_MARK)) return { id: "", again: false, said: line };
+  try {
+    const { id, again, said } = JSON.parse(line.slice(MESSAGE_MARK.length));
+    const fine = typeof id === "string" && id.length <= 64 && typeof said === "string";
+    return fine ? { id, again: again === true, said } : undefined;
+  } catch {
+    return undefined;
+  }
+}
 
 /** Escape sequences, line ends and marks that turn text around become spaces. */
 export function oneLine(text: string): string {

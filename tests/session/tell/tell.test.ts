@@ -4,12 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import type { Answerer } from "../../../src/session/tell/tell-callers.ts";
 import { tell } from "../../../src/session/tell/tell-client.ts";
-import {
-  type Answerer,
-  openTellServer,
-  type TellServer,
-} from "../../../src/session/tell/tell-server.ts";
+import { openTellServer, type TellServer } from "../../../src/session/tell/tell-server.ts";
 
 let folder = "";
 let servers: TellServer[] = [];

@@ -1,0 +1,71 @@
+/** A second program on the same data: a window on the kitchen that runs, or words handed to it. */
+import { createInterface } from "node:readline";
+import type { ScreenIo } from "../../screen/screen-host.ts";
+import { type Glass, openGlass } from "../../session/glass/open-glass.ts";
+import { type TellReply, tell } from "../../session/tell/tell-client.ts";
+import type { Machine } from "../machine.ts";
+
+/** A kitchen of the same moment is given so long to listen: three seconds in all. */
+const TRIES = 20;
+const AGAIN_MS = 150;
+
+/** Tries a call again until it gives something, for as long as an opening takes. */
+async function soon<Given>(
+  call: () => Promise<Given>,
+  isIt: (given: Given) => boolean,
+): Promise<Given> {
+  for (let left = TRIES; ; left--) {
+    const given = await call();
+    if (isIt(given) || left === 0) return given;
+    await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
+  }
+}
+
+/** A window on the kitchen that is open; undefined where that knows of none. */
+export function glassSoon(machine: Machine, plain: boolean): Promise<Glass | undefined> {
+  const hello = { build: machine.build, plain };
+  return soon(
+    () => openGlass(machine.folder, hello),
+    (glass) => glass !== undefined,
+  );
+}
+
+/** Shows the kitchen through a glass until the person leaves or the kitchen is closed. */
+export async function lookThrough(glass: Glass, io: ScreenIo): Promise<number> {
+  const { host, kind } = glass;
+  const lost = new Promise<"lost">((resolve) => process.on("SIGHUP", () => resolve("lost")));
+  for (const stream of [process.stdout, process.stderr]) stream.on("error", () => {});
+  const ended = Promise.race([glass.ended, lost]);
+  const show =
+    kind === "view"
+      ? (await import("../../screen/run-screen.tsx")).runScreen
+      : (await import("../../screen/plain.ts")).runPlain;
+  await show(host, io, { ended });
+  glass.close();
+  return 0;
+}
+
+function tellSoon(machine: Machine, words: string): Promise<TellReply> {
+  return soon(
+    () => tell(machine.folder, words),
+    (reply) => reply.ok || reply.why !== "no-kitchen",
+  );
+}
+
+/** A second program on the same data hands its words to the first. */
+export async function talkToTheOther(machine: Machine, why: string): Promise<number> {
+  process.stderr.write(`brinebell: ${why}\nWhat you type here goes to that kitchen.\n`);
+  let status = 0;
+  for await (const line of createInterface({ input: process.stdin })) {
+    const words = line.trim();
+    if (words === "") continue;
+    const reply = await tellSoon(machine, words);
+    if (!reply.ok) {
+      process.stderr.write(`brinebell: ${reply.message}\n`);
+      status = 3;
+      continue;
+    }
+    for (const answer of reply.lines) process.stdout.write(`${answer}\n`);
+  }
+  return status;
+}

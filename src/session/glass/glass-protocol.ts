@@ -1,0 +1,78 @@
+/**
+ * How a second window looks into a kitchen that is open: over the socket of `tell`, a line of JSON
+ * at a time. The glass says hello; the kitchen answers with what kind of glass it is, then sends
+ * what is to be seen; the glass sends what is typed. A kitchen of another build sends lines only.
+ */
+import type { LabelledKey, Line, View } from "../../ports/view.ts";
+
+/** A line that begins so opens a glass; people's words never hold such a character. */
+export const GLASS_MARK = "\u0003";
+
+/** Names the build the glass is of, and whether it wants lines whatever the kitchen is of. */
+export type Hello = { build: string; plain: boolean };
+
+/** What the kitchen sends; what has not changed is left out. */
+export type Seen = {
+  /** Sent first, once. */
+  kind?: "view" | "lines";
+  /** Kitchen time, ms, and the zone that times of day are told in. */
+  now: number;
+  zone: string;
+  view?: View;
+  keys?: LabelledKey[];
+  /** Lines that are new. */
+  lines: Line[];
+  running: string[];
+  /** The person at this glass asked to leave. */
+  left?: boolean;
+};
+
+/** What is typed at a glass. */
+export type Typed = { hear: string } | { press: true };
+
+/** A message from a glass is no longer than this; one that is ends the glass. */
+export const LONGEST_TYPED = 20_000;
+
+export function helloLine(hello: Hello): string {
+  return `${GLASS_MARK}${JSON.stringify(hello)}\n`;
+}
+
+/** The hello in a line; one that cannot be read is of an unknown build. */
+export function helloIn(line: string): Hello {
+  const { build, plain } = objectIn(line.slice(GLASS_MARK.length));
+  return { build: typeof build === "string" ? build : "", plain: plain === true };
+}
+
+/** What was typed; undefined where the line says nothing of the kind. */
+export function typedIn(line: string): Typed | undefined {
+  const { hear, press } = objectIn(line);
+  if (typeof hear === "string") return { hear };
+  return press === true ? { press } : undefined;
+}
+
+/** What is seen; JSON has no infinity, which a clock that stands still is due at. */
+export function seenIn(line: string): Seen {
+  return JSON.parse(line, (key, value) => {
+    return key === "dueAt" && value === null ? Number.POSITIVE_INFINITY : value;
+  });
+}
+
+function objectIn(text: string): Record<string, unknown> {
+  try {
+    const found: unknown = JSON.parse(text);
+    return typeof found === "object" && found !== null ? { ...found } : {};
+  } catch {
+    return {};
+  }
+}
+
+/** Cuts a stream into lines; calls with each whole one, and ends at one that is too long. */
+export function lineCutter(longest: number, take: (line: string) => void, tooLong: () => void) {
+  let rest = "";
+  return (chunk: string): void => {
+    const lines = (rest + chunk).split("\n");
+    rest = lines.pop() ?? "";
+    for (const line of lines) take(line);
+    if (rest.length > longest) tooLong();
+  };
+}
