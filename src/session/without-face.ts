@@ -38,24 +38,33 @@ export function goOnWithoutFace({
     [],
     `The terminal is gone; the kitchen goes on without it: ${running}. Open brinebell to see it.`,
   );
-  let neededMs = nowMs();
-  const shown = new WeakSet<object>(kitchen.lines);
+  let lastMs = nowMs();
+  let rangMs = lastMs;
+  const stopListening = kitchen.onChange(noticing(kitchen, notice));
   return new Promise((resolve) => {
-    const look = () => {
-      for (const line of kitchen.lines) {
-        if (shown.has(line)) continue;
-        shown.add(line);
-        if (line.kind === "alarm" && kitchen.glasses() === 0) void notice?.("Brinebell", line.text);
-      }
-      if (waitedFor(session.state) !== undefined || kitchen.glasses() > 0) neededMs = nowMs();
-      const rings = ringsUnanswered(session.state) && nowMs() - neededMs < LONGEST_RINGING_MS;
-      const ends = session.left || (nowMs() - neededMs > 0 && !rings);
-      if (!ends) return;
+    const looking = setInterval(() => {
+      const now = nowMs();
+      const runs = waitedFor(session.state) !== undefined || kitchen.glasses() > 0;
+      if (runs || !ringsUnanswered(session.state)) rangMs = now;
+      const rings = ringsUnanswered(session.state) && now - rangMs < LONGEST_RINGING_MS;
+      if (!session.left && (runs || rings)) lastMs = now;
+      // A moment later, so that whoever said the last word has his answer.
+      if (now - lastMs < lookMs) return;
       clearInterval(looking);
       stopListening();
       resolve();
-    };
-    const looking = setInterval(look, lookMs);
-    const stopListening = kitchen.onChange(look);
+    }, lookMs);
   });
+}
+
+/** Shows alarms on the desktop while no window does. */
+function noticing(kitchen: LiveKitchen, notice: ShowNotice | undefined): () => void {
+  const shown = new WeakSet<object>(kitchen.lines);
+  return () => {
+    for (const line of kitchen.lines) {
+      if (shown.has(line)) continue;
+      shown.add(line);
+      if (line.kind === "alarm" && kitchen.glasses() === 0) void notice?.("Brinebell", line.text);
+    }
+  };
 }

@@ -31,8 +31,8 @@ afterEach(async () => {
 const YEARS_BACK = -5 * 366;
 
 async function opened(at: string): Promise<LiveKitchen> {
-  const parts = { folder: at, library: LIBRARY, version: "0", ring: () => {}, speaks: false };
-  const answer = await openLiveKitchen(parts);
+  const parts = { folder: at, library: LIBRARY, version: "0", build: "0", speaks: false };
+  const answer = await openLiveKitchen({ ...parts, ring: () => {} });
   if (!answer.ok) throw new Error(answer.message);
   return answer.kitchen;
 }

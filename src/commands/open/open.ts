@@ -1,5 +1,7 @@
 /** `brinebell`: opens the kitchen on the screen or as lines, or talks to one that is open. */
 
+import { closeSync, openSync } from "node:fs";
+import { devNull } from "node:os";
 import { waitedFor } from "../../kitchen/watched.ts";
 import { outletOf } from "../../screen/outlet.ts";
 import { desktopNotice } from "../../session/desktop-notice.ts";
@@ -66,12 +68,26 @@ export async function openCommand(
   const face = await show(host, io, { ended });
   // Who talks beside a terminal that is gone may mean anything.
   await stopListening?.();
-  if (face === "lost" && terminal && mayNotEnd(kitchen)) await withoutFace(kitchen);
+  if (face === "lost" && terminal) {
+    letGo();
+    if (mayNotEnd(kitchen)) await withoutFace(kitchen);
+  }
   await close();
   if (face === "lost" && !terminal) return outlet.lostBy === "EPIPE" ? 0 : 3;
   if (!kitchen.session.notRecorded) return 0;
   await complain(`${machine.folder}: what was said here is not all recorded`);
   return 3;
+}
+
+/**
+ * Puts nothing in the place of a terminal that is gone: Node, which would set it back at the end,
+ * aborts where it cannot.
+ */
+function letGo(): void {
+  for (const descriptor of [0, 1, 2]) {
+    closeSync(descriptor);
+    openSync(devNull, descriptor === 0 ? "r" : "w");
+  }
 }
 
 function withoutFace(kitchen: LiveKitchen): Promise<void> {
