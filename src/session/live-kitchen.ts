@@ -121,7 +121,7 @@ function glassesOf(kitchen: LiveKitchen, watched: Watched, build: string): OpenG
         act();
         watched.elsewhere = false;
         const { left } = session;
-        session.left = false;
+        session.stay();
         return left;
       },
     });

@@ -81,6 +81,11 @@ export class Session {
     return this.turn.left;
   }
 
+  /** It was one of several windows that was left, and the kitchen goes on. */
+  stay(): void {
+    this.turn.left = false;
+  }
+
   /** A probe, where there is one: what a person says is compared with what it sees. */
   set second(witness: SecondWitness | undefined) {
     this.turn.second = witness;

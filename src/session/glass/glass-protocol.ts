@@ -3,7 +3,7 @@
  * at a time. The glass says hello; the kitchen answers with what kind of glass it is, then sends
  * what is to be seen; the glass sends what is typed. A kitchen of another build sends lines only.
  */
-import type { LabelledKey, Line, View } from "../../ports/view.ts";
+import type { LabeledKey, Line, View } from "../../ports/view.ts";
 
 /** A line that begins so opens a glass; people's words never hold such a character. */
 export const GLASS_MARK = "\u0003";
@@ -19,7 +19,7 @@ export type Seen = {
   now: number;
   zone: string;
   view?: View;
-  keys?: LabelledKey[];
+  keys?: LabeledKey[];
   /** Lines that are new. */
   lines: Line[];
   running: string[];

@@ -95,7 +95,7 @@ class OpenedGlass implements ScreenHost {
     return { ...this.seen.view, ...parts };
   }
 
-  labelledKeys(): ReturnType<ScreenHost["labelledKeys"]> {
+  labeledKeys(): ReturnType<ScreenHost["labeledKeys"]> {
     return this.seen.keys ?? [];
   }
 

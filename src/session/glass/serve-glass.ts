@@ -115,7 +115,7 @@ class ServedGlass {
     };
     if (this.kind === "lines") return seen;
     const view = host.view({ input: { text: "", cursor: 0 } });
-    return { ...seen, view, keys: host.labelledKeys() };
+    return { ...seen, view, keys: host.labeledKeys() };
   }
 
   private newLines(): Line[] {
