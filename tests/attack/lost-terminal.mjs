@@ -94,6 +94,10 @@ async function glasses(tally) {
     await Promise.race([terminal.over, wait(4000)]);
     must(terminal.ended?.code === 0, "it does not end when nothing is left");
   });
+  await glassesInTrouble(tally);
+}
+
+async function glassesInTrouble(tally) {
   await tally.case("a window that takes nothing delays nobody", async (home, end) => {
     const terminal = await openOn(home);
     end(() => terminal.kill());
