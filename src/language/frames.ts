@@ -18,7 +18,6 @@ const SAYS = "says|said|thinks|thought|told|tells|claims|reckons|swears|figures"
 const STOPS: readonly (readonly [Stopping, RegExp])[] = [
   ["asked", /^(and |so |but )?(is it true|did you hear|why|how (would|do|did)|should (i|we))\b/],
   ["wished", /^(i|we) (wish|hope|hoped|am hoping|was hoping|were hoping)\b/],
-  ["wished", /^if only\b/],
   ["wished", /\b(some day|someday|one day|next (week|month|year|time|summer))$/],
   ["imagined", /^(and |so |but )?if (?!you (could|would|can|will|do|please))/],
   ["imagined", /^(suppose|supposing|imagine|let us say|in case|pretend)\b/],

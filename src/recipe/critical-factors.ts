@@ -1,4 +1,6 @@
 // data table
+import { countWords } from "../reckon/number-words.ts";
+import { OFF_PROCESS_HOURS, STERILE_BELOW_MINUTES } from "../reckon/trade-numbers.ts";
 import type { CriticalFactor } from "./recipe.ts";
 
 /**
@@ -15,7 +17,8 @@ const COLD = "Keep those jars in the refrigerator.";
 
 /** The two hours are those of a mistake in the process (University of Nebraska-Lincoln). */
 const LATER =
-  "Out of the canner for less than two hours: put those jars in the refrigerator now. " +
+  `Out of the canner for less than ${countWords(OFF_PROCESS_HOURS, "hour")}: ` +
+  "put those jars in the refrigerator now. " +
   "Longer: they are not safe to eat; throw them out untasted.";
 const SEAL = "The seal may not last: keep those jars in the refrigerator and eat them first.";
 
@@ -64,9 +67,9 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
       right: ["sterilized", "sterile", "boiled"],
       wrong: ["only washed", "washed", "rinsed", "not sterilized", "not boiled"],
     },
-    otherwise: `A process under 10 minutes wants sterile jars. ${COLD}`,
+    otherwise: `A process under ${STERILE_BELOW_MINUTES} minutes wants sterile jars. ${COLD}`,
     later: LATER,
-    onlyFor: { methods: ["boiling-water", "steam"], processUnderMinutes: 10 },
+    onlyFor: { methods: ["boiling-water", "steam"], processUnderMinutes: STERILE_BELOW_MINUTES },
     source: GUIDE_1,
   },
   {
