@@ -3,7 +3,7 @@ import { ML_PER_CUP, UNITS } from "../reckon/units.ts";
 
 /**
  * Amounts as recipes write them, taken apart into number and unit: `4 1/2 cups`,
- * `8 to 16 heads`, `6 lb`. What is no measure counts as pieces of that thing.
+ * `8 to 16 heads`, `6 lb`. A unit that is not a measure counts as pieces of that thing.
  */
 
 export type Amount = {

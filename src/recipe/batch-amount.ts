@@ -8,7 +8,7 @@ import type { Ingredient, Recipe } from "./recipe.ts";
 /** Which end of a range is meant: the one that makes the recipe look worse. */
 type End = "low" | "high";
 
-/** Of an ingredient written by the jar there is that much in every jar of the yield. */
+/** An ingredient written by the jar goes into every jar of the yield. */
 function batchAmount(
   recipe: Recipe,
   one: Ingredient,
@@ -23,7 +23,7 @@ function batchAmount(
 
 /**
  * Cups of a liquid in the whole batch, by its weight where it is weighed. Undefined where nobody
- * can tell: bottles, or an amount for another jar than the yield's.
+ * can tell: bottles, or an amount for a jar other than the yield's.
  */
 export function cupsInBatch(recipe: Recipe, one: Ingredient, end: End): number | undefined {
   const found = batchAmount(recipe, one);
@@ -35,7 +35,7 @@ export function cupsInBatch(recipe: Recipe, one: Ingredient, end: End): number |
 
 /**
  * Grams in the whole batch: weights as written, measures by household weights, else as heavy as
- * water. Undefined for pieces whose weight is not in print.
+ * water. Undefined for pieces whose weight is not published.
  */
 export function gramsInBatch(recipe: Recipe, one: Ingredient, end: End): number | undefined {
   const found = batchAmount(recipe, one);

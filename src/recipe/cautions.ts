@@ -26,17 +26,17 @@ export const CAUTIONS: Record<string, string> = {
 const MAY_BE_TOXIC: ReadonlySet<FoodClass> = new Set(["low-acid", "tomato", "acidified"]);
 
 /**
- * How a spoiled jar is got rid of, by what its food is and whether it is still sealed.
+ * How to get rid of a spoiled jar, by its food and by whether it is still sealed.
  * Published: USDA Complete Guide to Home Canning, Guide 1.
  */
 export function disposalWords(food: FoodClass, isSealed: boolean): string {
   if (!MAY_BE_TOXIC.has(food)) {
-    return "Do not taste it. Throw it out where no child or animal gets at it, and wash what it touched.";
+    return "Do not taste it. Throw it out where no child or animal can get at it, and wash what it touched.";
   }
   if (isSealed) {
     return (
       "Do not taste it, and leave it shut. Put it in a heavy bag, and throw it out where no child " +
-      "or animal gets at it."
+      "or animal can get at it."
     );
   }
   return (
@@ -47,5 +47,5 @@ export function disposalWords(food: FoodClass, isSealed: boolean): string {
 
 /** Published: USDA Complete Guide to Home Canning, Guide 6, fermented dills and sauerkraut. */
 export const SCUM_WORDS =
-  "A film, scum or mold on top of a ferment is no spoilage by itself: skim it off, two or three " +
+  "A film, scum or mold on top of a ferment is not spoilage by itself: skim it off, two or three " +
   "times a week. If it is soft, slimy or smells bad, throw all of it out.";

@@ -68,7 +68,7 @@ function subjectOf(recipe: Recipe, tables: ProcessTables, kinds: Kinds): Checked
 
 /**
  * The safety check: everything in a recipe that departs from what was tested, the dangers first.
- * It finds faults; an empty list says none of these was found, not that the food is safe.
+ * It finds faults; an empty list means that none of these was found, not that the food is safe.
  *
  * @param lines where the recipe's parts stand in its file, to name the line of each finding.
  */
@@ -80,7 +80,7 @@ export function checkRecipe(
 ): Finding[] {
   const subject = subjectOf(recipe, tables, kinds);
   const all = RULES.flatMap((rule) => rule(subject));
-  // Two packs with one fault between them are told once.
+  // A fault that two packs share is reported once.
   const told = new Set<string>();
   const findings = all.filter(({ rule, where, message }) => {
     const key = `${rule} ${where} ${message}`;

@@ -15,7 +15,7 @@ import { JAR_SIZES, type Recipe } from "./recipe.ts";
 /**
  * Looks up the tested process for a recipe, jar, pack, altitude and gauge. A time is found in a
  * published table or refused with the reason: nothing is interpolated, and nothing is taken from
- * past a table's last band.
+ * beyond a table's last band.
  */
 
 export type ProcessWish = {
@@ -31,7 +31,7 @@ export type ProcessWish = {
   atPsi?: number;
 };
 
-/** A refusal says what is `missing` where an answer, and no other table, would mend it. */
+/** A refusal names what is `missing` where an answer, and not another table, would resolve it. */
 export type ProcessChoice =
   | { ok: true; terms: ProcessTerms }
   | { ok: false; reason: string; missing?: "gauge" };
@@ -60,7 +60,7 @@ function refuse(reason: string, missing?: "gauge"): never {
   throw new Refusal(reason, missing);
 }
 
-/** The jar a recipe is put up in when nobody says: that of its yield, else its smallest. */
+/** The jar a recipe is put up in by default: that of its yield, else its smallest. */
 export function defaultJar(recipe: Recipe): JarSize | undefined {
   const usual = recipe.yield.jars?.size;
   return usual && recipe.jars.includes(usual) ? usual : recipe.jars[0];
@@ -88,7 +88,7 @@ export function whyOffTheShelf({ title, heldBack }: Recipe): string {
   return `${title} is not safe on a shelf (${heldBack}): keep it in the refrigerator`;
 }
 
-/** The method that is meant: the one named, pressure where one is named, else the first. */
+/** The method that is meant: the one named; pressure where a pressure is named; else the first. */
 export function methodMeant(
   options: readonly ProcessOption[],
   { method, atPsi }: Pick<ProcessWish, "method" | "atPsi">,
@@ -102,7 +102,7 @@ function pickOption(recipe: Recipe, wish: ProcessWish): ProcessOption {
   if (options.length === 0) refuse(`${recipe.title} has no canner process`);
   const method = methodMeant(options, wish);
   if (wish.atPsi !== undefined && method !== "pressure") {
-    refuse(`${wish.atPsi} psi is set in a pressure canner only, not in a ${method} process`);
+    refuse(`${wish.atPsi} psi can be set only in a pressure canner, not in a ${method} process`);
   }
   const sameMethod = options.filter((o) => o.method === method);
   if (sameMethod.length === 0) {
@@ -120,7 +120,7 @@ function pickOption(recipe: Recipe, wish: ProcessWish): ProcessOption {
 
 function tableOf(recipe: Recipe, option: ProcessOption, tables: ProcessTables): ProcessTable {
   const table = tables.tables[option.table];
-  if (!table) refuse(`no tested table stands behind ${recipe.title} (${option.table})`);
+  if (!table) refuse(`there is no tested table behind ${recipe.title} (${option.table})`);
   const method = option.method === "steam" ? "boiling-water" : option.method;
   if (table.method !== method || !table.packs.includes(option.pack)) {
     refuse(
@@ -168,7 +168,7 @@ export function refusedJar(recipe: Recipe, jar: JarSize): string | undefined {
   return isCanned ? largerThan(recipe.jars, recipe, jar) : undefined;
 }
 
-/** Whether anything was tested for a wish at any altitude and gauge: the reason where not. */
+/** Whether anything was tested for a wish at any altitude and gauge; if not, the reason. */
 export function refusedAnywhere(
   recipe: Recipe,
   tables: ProcessTables,
@@ -187,7 +187,7 @@ export function refusedAnywhere(
   return choices.some(({ ok }) => ok) || !first || first.ok ? undefined : first.reason;
 }
 
-/** The altitude a lookup goes by: the higher end of an uncertain one. */
+/** The altitude used for lookups: the higher end of an uncertain one. */
 function lookupFt(wish: ProcessWish): number {
   const { altitudeFt, altitudeUncertaintyFt = 0 } = wish;
   if (!Number.isFinite(altitudeFt) || !(altitudeUncertaintyFt >= 0)) {
@@ -266,7 +266,10 @@ function byPressure(
 ): Found {
   const { gauge, atPsi } = wish;
   if (!gauge) {
-    refuse("which gauge has the canner, dial or weighted? The pressure depends on it", "gauge");
+    refuse(
+      "which gauge does the canner have, dial or weighted? The pressure depends on it",
+      "gauge",
+    );
   }
   const found = settings(rows, gauge, altitudeFt, tables);
   const list = found.map((s) => `${s.minutes} min at ${s.psi} psi`).join(", ");
@@ -279,7 +282,8 @@ function byPressure(
   }
   const picked = found.find((s) => s.psi === atPsi) ?? found.find((s) => s.basePsi === atPsi);
   return (
-    picked ?? refuse(`${atPsi} psi is no tested setting here for a ${gauge} gauge; it has: ${list}`)
+    picked ??
+    refuse(`${atPsi} psi is not a tested setting here for a ${gauge} gauge; it has: ${list}`)
   );
 }
 
@@ -345,7 +349,7 @@ function termsFor(recipe: Recipe, tables: ProcessTables, wish: ProcessWish): Pro
   };
 }
 
-/** Terms that run longer than their table has it, with the water and jars that such a time asks. */
+/** Terms that run longer than their table says, with the water and jars that such a time needs. */
 export function lasting(terms: ProcessTerms, minutes: number): ProcessTerms {
   const { method } = terms;
   const sterileJars = sterileWanted(method, minutes);

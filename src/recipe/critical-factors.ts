@@ -4,9 +4,9 @@ import { OFF_PROCESS_HOURS, STERILE_BELOW_MINUTES } from "../reckon/trade-number
 import type { CriticalFactor } from "./recipe.ts";
 
 /**
- * What must be right for a jar to be safe and only the cook can see. Recipes point here by id
- * from the stage where each is asked. A factor a recipe needs and this list has not may be
- * written in the recipe's own file.
+ * What must be right for a jar to be safe, and only the cook can see. Recipes point here by id from
+ * the stage where each is asked. A factor that is missing here may be written in the recipe's own
+ * file.
  */
 
 const GUIDE_1 = "USDA Complete Guide to Home Canning, Guide 1";
@@ -15,7 +15,7 @@ const GUIDE_6 = "USDA Complete Guide to Home Canning, Guide 6";
 
 const COLD = "Keep those jars in the refrigerator.";
 
-/** The two hours are those of a mistake in the process (University of Nebraska-Lincoln). */
+/** The two hours are those given for a mistake in the process (University of Nebraska-Lincoln). */
 const LATER =
   `Out of the canner for less than ${countWords(OFF_PROCESS_HOURS, "hour")}: ` +
   "put those jars in the refrigerator now. " +
@@ -28,7 +28,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     ask: "What strength does the vinegar's label say?",
     answer: { type: "percent", least: 5 },
     otherwise:
-      "The recipe was tested with 5 percent: make the brine anew with that before you fill, or " +
+      "The recipe was tested with 5 percent: make the brine again with that before you fill, or " +
       "keep those jars in the refrigerator.",
     later: LATER,
     source: GUIDE_6,

@@ -25,7 +25,7 @@ export const LONGEST_MINUTES = 10 * 525600;
 const PART = /^(\d+(?:\.\d+)?)\s*([a-z]+)\s*/;
 
 /**
- * Minutes of a duration with its unit. Undefined where it is no duration, is zero, or is longer
+ * Minutes of a duration with its unit. Undefined where it is not a duration, is zero, or is longer
  * than ten years.
  */
 export function parseDuration(text: string): number | undefined {

@@ -18,8 +18,8 @@ export function recipeNames(recipe: Recipe): string[] {
 }
 
 /**
- * The recipe of an id or name, whatever its case, hyphens or plural; undefined where no recipe,
- * or more than one, is called so.
+ * The recipe with an id or name, whatever its case, hyphens or plural; undefined where no recipe,
+ * or more than one, has it.
  */
 export function findRecipe(recipes: Iterable<Recipe>, said: string): Recipe | undefined {
   const wanted = key(said);

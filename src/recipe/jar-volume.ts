@@ -1,6 +1,6 @@
 import { JAR_SIZES, type JarSize, type Recipe } from "./recipe.ts";
 
-/** What a jar of each size holds to the brim by name, cups. */
+/** The nominal volume of a jar of each size, filled to the brim, cups. */
 export const JAR_CUPS: Record<JarSize, number> = {
   "half-pint": 1,
   pint: 2,
@@ -10,8 +10,8 @@ export const JAR_CUPS: Record<JarSize, number> = {
 };
 
 /**
- * Published produce for jars of a size: its own canner load where one is printed, else the
- * recipe's yield turned into that size by volume. Undefined where the recipe fills no jars.
+ * Published amount of produce for jars of a size: its own canner load where one is printed, else
+ * the recipe's yield converted to that size by volume. Undefined where the recipe fills no jars.
  */
 export function publishedYield(
   recipe: Recipe,

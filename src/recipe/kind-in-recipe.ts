@@ -1,4 +1,6 @@
-/** What a kind of stage is to a recipe's file. The kinds themselves are handed in: see `Kinds`. */
+/**
+ * What a kind of stage means for a recipe's file. The kinds themselves are passed in: see `Kinds`.
+ */
 import type { Stage, StageKind } from "./recipe.ts";
 
 /** The part a stage plays in putting up jars, where it plays one that others look for. */
@@ -6,7 +8,7 @@ export type StageRole = "filling" | "venting" | "treatment" | "coming-down" | "c
 
 export type KindInRecipe = {
   role: StageRole | null;
-  /** Done by a load and not by its batch: in the canner, or with the jars that came out of it. */
+  /** Done by a load and not by its batch: in the canner, or with the jars that come out of it. */
   ofCanner: "inside" | "after" | null;
   /** A canner recipe has exactly one. */
   onceForCanner: boolean;

@@ -2,7 +2,7 @@ import { chooseProcess, processOptions } from "./choose-process.ts";
 import type { ProcessTables } from "./process-table.ts";
 import type { Recipe } from "./recipe.ts";
 
-/** Every recipe the kitchen knows, with the tested tables, as one value handed around. */
+/** Every recipe the kitchen knows, with the tested tables, as one value. */
 export type Library = {
   recipes: ReadonlyMap<string, Recipe>;
   tables: ProcessTables;
@@ -21,10 +21,10 @@ export type ParsedFile = {
   unchecked?: boolean;
 };
 
-/** What the safety check holds against a recipe; undefined where it found no danger. */
+/** The danger the safety check finds in a recipe; undefined where it finds none. */
 export type DangerOf = (recipe: Recipe, tables: ProcessTables) => string | undefined;
 
-/** A recipe has no more bytes than this by far. */
+/** No recipe comes anywhere near this many bytes. */
 export const MOST_RECIPE_BYTES = 200_000;
 
 /** Name of the file that holds the tested tables. */
@@ -37,7 +37,7 @@ const NO_TABLES: ProcessTables = {
   topFt: { bands: 0, dial: 0, weighted: 0 },
 };
 
-/** Options of a recipe that no tested table answers, as one line each. */
+/** Options of a recipe that no tested table covers, one line each. */
 function unanswered(name: string, recipe: Recipe, tables: ProcessTables): string[] {
   if (!recipe.tested) return [];
   return recipe.processes.flatMap(({ method, pack, table }) => {
@@ -49,16 +49,16 @@ function unanswered(name: string, recipe: Recipe, tables: ProcessTables): string
   });
 }
 
-/** A recipe as it may be used: one with a danger in it is no longer tested for the shelf. */
+/** A recipe as it may be used: one with a danger in it no longer counts as tested. */
 function heldToCheck(recipe: Recipe, tables: ProcessTables, dangerOf: DangerOf): Recipe {
   const heldBack = recipe.tested ? dangerOf(recipe, tables) : undefined;
   return heldBack === undefined ? recipe : { ...recipe, tested: false, heldBack };
 }
 
 /**
- * Puts parsed files together. A recipe whose id is taken, or whose tables do not stand behind
- * it, is left out and named in `problems`; the others are usable. What was not checked at the
- * build is checked by `dangerOf`, and a recipe with a danger is a refrigerator food.
+ * Puts parsed files together. A recipe whose id is taken, or whose tables are missing, is left out
+ * and named in `problems`; the others are usable. What the build did not check is checked by
+ * `dangerOf`, and a recipe with a danger is a refrigerator food.
  */
 export function libraryOf(files: readonly ParsedFile[], dangerOf?: DangerOf): Library {
   const recipes = new Map<string, Recipe>();

@@ -20,20 +20,24 @@ export type TableRow = {
   minutes: number[];
   /** Key of the pressure schedule, for pressure rows only. */
   schedule?: string;
-  /** Where the row stands: what the table's source says, and what is the row's own. */
+  /** Where the row stands: what the table's source says, with what is particular to the row. */
   locator: Locator;
   reading: Provenance;
 };
 
 /**
- * A food that lies near a tested one and is not it. It is known by `foods`, names of the food
- * table, or by `words` that make a tested name another food: dried beans are no snap beans.
+ * A food that is close to a tested one but was not tested. It is known by `foods`, names of the
+ * food table, or by `words` that turn a tested name into another food: dried beans are not snap
+ * beans.
  */
 export type Neighbor = {
   id: string;
   foods: string[];
   words: string[];
-  /** Said to whoever brings it: what is wrong, what was tested nearby, what can be done instead. */
+  /**
+   * Said to a person who brings it: what is wrong, what similar food was tested, what to do
+   * instead.
+   */
   why: string;
   source: string;
 };
@@ -42,11 +46,11 @@ export type ProcessTable = {
   id: string;
   /** What was tested, in a few words. */
   food: string;
-  /** Foods it was tested for, by name or kind as `foods.ts` has them. */
+  /** Foods it was tested for, by name or kind as in `foods.ts`. */
   of: string[];
   /** Near neighbors it was not tested for, each with the reason. */
   notOf: Neighbor[];
-  /** How the food lies in the jar, in words of which a recipe has at least one: crushed. */
+  /** How the food is prepared, as words of which a recipe must have at least one: crushed. */
   says?: string[];
   /** True where it was tested for several foods together. */
   mixed?: boolean;
@@ -62,14 +66,14 @@ export type ProcessTable = {
   formula?: string;
   /** True where the recipe may be pasteurized at low temperature instead. */
   pasteurizes?: boolean;
-  /** Where the table stands, rows that differ aside. */
+  /** Where the table stands, except for rows that differ. */
   source: Locator;
 };
 
 /** Gauge pressure for each altitude band; null where the setting is not recommended. */
 export type PressureBands = { edgesFt: number[]; psi: (number | null)[] };
 
-/** The pressures of one setting, by gauge. A gauge that cannot be set so is absent. */
+/** The pressures of one setting, by gauge. A gauge that has no such setting is absent. */
 export type PressureSchedule = Partial<Record<GaugeKind, PressureBands>>;
 
 /** What a tested recipe holds: the measure for anyone's acid, salt, lime and resting times. */
@@ -84,9 +88,9 @@ export type TestedFormula = {
   waterCups?: number;
   /** Canning salt, cups: what a ferment needs, or a pickle that is pasteurized. */
   saltCups?: number;
-  /** Produce it lets in besides `produceLb`, pounds by the food's name. */
+  /** Other produce it allows besides `produceLb`, pounds by the food's name. */
   besides?: Record<string, number>;
-  /** Of its produce the part that brings no acid, pounds: the peppers and onions of a salsa. */
+  /** The part of its produce that brings no acid, pounds: the peppers and onions of a salsa. */
   lowAcidLb?: number;
   /** Coolest and warmest a ferment may stand, degrees Fahrenheit. */
   fermentF?: { min: number; max: number };
@@ -111,13 +115,13 @@ export function sourceLine(source: Locator): string {
   return memory ? `${line} (from memory: ${memory})` : line;
 }
 
-/** A row's source in one line, with how it was read unless that was in the publication itself. */
+/** A row's source in one line; says how it was read, unless that was in the publication itself. */
 export function rowSourceLine({ locator, reading }: Pick<TableRow, "locator" | "reading">): string {
   const line = sourceLine(locator);
   return reading === "copied" ? `${line} (read in a copy)` : line;
 }
 
-/** What is said beside the terms of a row that is remembered; undefined of any other. */
+/** What is said along with the terms of a remembered row; undefined for any other. */
 export function memoryNote({ reading }: { reading?: Provenance }): string | undefined {
   if (reading !== "remembered") return undefined;
   return "this time is from memory: compare it with your own guide before you can by it";

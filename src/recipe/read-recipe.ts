@@ -79,7 +79,7 @@ function stagesOf(file: RecipeFile, kinds: Kinds): Stage[] {
   return stages;
 }
 
-/** The factors its stages ask for, in that order, from the file's own list or the common one. */
+/** The factors its stages ask for, in their order, from the file's own list or the common one. */
 function criticalOf(file: RecipeFile): CriticalFactor[] {
   const known = new Map([...CRITICAL_FACTORS, ...file.factors].map((f) => [f.id, f]));
   const asked = new Set(file.stages.flatMap((stage) => stage.asks ?? []));
@@ -104,7 +104,7 @@ function recipeOf(file: RecipeFile, kinds: Kinds): Recipe {
   });
 }
 
-/** Ids and numbers in the file that lead nowhere: asks, cautions, durations that do not fit. */
+/** Asks and cautions in the file that refer to nothing, and durations that do not fit. */
 function fileFaults(file: RecipeFile, kinds: Kinds): { path: Path; message: string }[] {
   const known = new Set([...CRITICAL_FACTORS, ...file.factors].map((f) => f.id));
   return file.stages.flatMap((stage, index) => {
@@ -124,7 +124,7 @@ function fileFaults(file: RecipeFile, kinds: Kinds): { path: Path; message: stri
       faults.push({ path: [...path, "hold"], message: "what is held? `until: boil` is missing" });
     }
     if (stage.minutes !== undefined && kinds[stage.kind].length !== "tested-table") {
-      const message = "say `typical: 20 min`; bare `minutes` is for nothing";
+      const message = "say `typical: 20 min`; bare `minutes` means nothing here";
       faults.push({ path: [...path, "minutes"], message });
     }
     return faults;

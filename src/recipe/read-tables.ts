@@ -26,7 +26,7 @@ function scheduleOf(written: TablesFile["schedules"][string]): PressureSchedule 
 type Fault = { path: Path; message: string };
 
 /**
- * What a schema cannot say: every row has a time for each band, every key leads somewhere, and
+ * What a schema cannot say: every row has a time for each band, every key refers to something, and
  * what is remembered is named.
  */
 function faultsOf(id: string, table: TablesFile["tables"][string], file: TablesFile): Fault[] {

@@ -3,9 +3,9 @@ import { isAlias, isCollection, isMap, isScalar, LineCounter, parseDocument, vis
 import type { z } from "zod";
 
 /**
- * YAML text into plain data that fits a schema, or what is wrong with it, line by line. Files
- * may come from anyone: size, nesting and number of values are bounded before anything is built,
- * and anchors, aliases and tags are refused.
+ * Reads YAML text into plain data that fits a schema, or says what is wrong with it, line by line.
+ * Files may come from anyone: size, nesting and number of values are limited before anything is
+ * built, and anchors, aliases and tags are refused.
  */
 
 export type FileProblem = { file: string; line: number; message: string };
@@ -26,7 +26,7 @@ const FORBIDDEN_KEYS = new Set(["__proto__", "constructor", "prototype"]);
 
 type Document = ReturnType<typeof parseDocument>;
 
-/** Refuses by plain counting what would cost the parser time: size, lines, brackets in a row. */
+/** Refuses, by simple counting, what would cost the parser too much time: size, lines, brackets. */
 function oversize(text: string): string | undefined {
   if (text.length > LARGEST_FILE) {
     return `the file is longer than ${LARGEST_FILE} characters; a recipe has a few thousand`;
@@ -47,14 +47,14 @@ function oversize(text: string): string | undefined {
   return undefined;
 }
 
-/** `- - - - x` nests a list in every dash: found before the parser goes down into it. */
+/** `- - - - x` nests a list at every dash: found before the parser descends into it. */
 function deepDash(text: string): number | undefined {
   const lines = text.split("\n");
   const index = lines.findIndex((line) => /^\s*(?:[-?:]\s+){12}/.test(line));
   return index < 0 ? undefined : index + 1;
 }
 
-/** Keys that are no plain text, stand twice, or would reach into an object's own workings. */
+/** Keys that are not plain text, appear twice, or would reach into an object's own workings. */
 function keyFaults(map: YAMLMap): { offset: number | undefined; message: string }[] {
   const seen = new Set<string>();
   return map.items.flatMap(({ key }) => {
@@ -92,7 +92,7 @@ function forbidden(document: Document, lines: LineCounter, file: string): FilePr
   return problems;
 }
 
-/** The line of the nearest node along a path; a key that is not known is looked up itself. */
+/** The line of the nearest node along a path; an unknown key is looked up itself. */
 function lineFinder(document: Document, lines: LineCounter): (path: Path) => number {
   return (path) => {
     for (let length = path.length; length > 0; length -= 1) {

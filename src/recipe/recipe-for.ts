@@ -16,7 +16,7 @@ function belongs(stage: Stage, method: Method, pack: Pack | undefined, kinds: Ki
   return !packs || pack === undefined || packs.includes(pack);
 }
 
-/** What a stage follows once others have gone: their own predecessors stand in for them. */
+/** What a stage follows once other stages are removed: their own predecessors replace them. */
 function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): After[] {
   return after.flatMap((link): After[] => {
     if (kept.has(link.stage)) return [link];
@@ -26,8 +26,8 @@ function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): 
 }
 
 /**
- * What is said of the jars' place was written for processed ones; without a process it is cold.
- * That the time was tested for this mix is said of no mix that was not.
+ * What a recipe says about storing the jars was written for processed ones; without a process they
+ * go in the cold. "Tested for this mix" is dropped where it was not.
  */
 function unprocessed(recipe: Recipe, method: Method, stage: Stage, kinds: Kinds): Stage {
   if (recipe.processes.length === 0) return stage;

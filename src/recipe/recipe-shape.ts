@@ -1,7 +1,7 @@
 /**
  * The shape of a recipe as the kitchen uses it and a batch keeps a copy of it. Quantities are kept
- * as said in the file and as numbers in the unit their name ends in. Keys that nobody knows are let
- * be, so that a copy made by another version can still be read.
+ * as written in the file and as numbers in the unit their name ends in. Unknown keys are accepted,
+ * so that a copy made by another version can still be read.
  */
 import * as z from "zod/mini";
 import { GAUGE_KINDS, JAR_SIZES, METHODS, PACKS, PROVENANCES, STAGE_KINDS } from "./recipe.ts";
@@ -9,7 +9,7 @@ import { GAUGE_KINDS, JAR_SIZES, METHODS, PACKS, PROVENANCES, STAGE_KINDS } from
 export type Infer<S extends z.ZodMiniType> = z.infer<S>;
 
 const text = z.string();
-/** Nothing that a key of an object could be mistaken for. */
+/** Cannot be mistaken for a built-in key of an object. */
 const id = z.string().check(z.regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/), z.maxLength(80));
 const positive = z.number().check(z.positive(), z.maximum(1e6));
 const minutes = z.number().check(z.nonnegative(), z.maximum(1e7));
@@ -47,7 +47,7 @@ export const ingredientRole = z.enum([
 /** What a stage occupies, for planning. */
 export const stageUse = z.enum(["burner", "refrigerator", "pot"]);
 
-/** Where a figure was published; `memory` names what of it was not read again. */
+/** Where a figure was published; `memory` names the part that was not checked there. */
 export const source = z.object({
   publication: text,
   guide: z.optional(text),
@@ -55,12 +55,12 @@ export const source = z.object({
   memory: z.optional(text),
 });
 
-/** Where a row of a table stands. `memory` names what of it is remembered. */
+/** Where a row of a table stands. `memory` names the part that is remembered. */
 export const locator = z.extend(source, {
   section: z.optional(text),
   table: z.optional(text),
   page: z.optional(text),
-  /** What another edition or copy prints instead. */
+  /** What a different edition or copy prints instead. */
   disagrees: z.optional(text),
 });
 
@@ -97,7 +97,7 @@ export const stage = z.object({
   say: text,
   /** Stages that must be complete before; an absent list means the stage written above. */
   after: z.array(after),
-  /** `word`: waits to be started (a syrup that may cook at any time during a long rest). */
+  /** `word`: waits for a person to start it (a syrup that may cook any time during a long rest). */
   start: z.enum(["auto", "word"]),
   /** Usual length for a batch of the recipe's own size, and what each pound beyond it adds. */
   typicalMinutes: minutes,
@@ -116,7 +116,7 @@ export const stage = z.object({
   ),
   /** Which pot or place, as people name it: `brine`, `syrup`, `crock`. */
   pot: z.optional(text),
-  /** Room or liquid temperature a long stage wants; outside it is a quality matter. */
+  /** Room or liquid temperature for a long stage; outside it, quality suffers. */
   temperatureF: z.optional(z.object({ min: fahrenheit, max: fahrenheit })),
   /** Recurring checks of a long stage: a cron expression and what to say. */
   checks: z.optional(z.array(z.object({ cron: text, say: text }))),
@@ -127,7 +127,7 @@ export const stage = z.object({
   uses: z.array(stageUse),
   /** True where the work needs hands throughout; a rest or a pot coming to a boil does not. */
   attended: z.boolean(),
-  /** True for a stage that may be left out by a word (an optional soak). */
+  /** True for a stage that a person may leave out (an optional soak). */
   optional: z.optional(z.boolean()),
   /** Packs and methods the stage belongs to; absent, to all. See `recipeFor`. */
   onlyFor: z.optional(
@@ -138,8 +138,8 @@ export const stage = z.object({
 });
 
 /**
- * What a factor is answered with. `percent` holds from `least` on; `inches` at the recipe's
- * headspace; of a choice the first word of each side is offered, the others mean the same.
+ * What a factor is answered with. `percent` holds from `least` upward, `inches` at the recipe's
+ * headspace; in a choice, the first word of each side is offered, and the others mean the same.
  */
 const factorAnswer = z.union([
   z.object({ type: z.literal("percent"), least: positive }),
@@ -150,7 +150,7 @@ const factorAnswer = z.union([
 /** Something that must be right for the jar to be safe, and how it is asked. */
 export const criticalFactor = z.object({
   id,
-  /** Asks for a value; a yes-or-no question whose yes confirms it where there is no `answer`. */
+  /** Asks for a value; without `answer`, a yes-or-no question that a yes confirms. */
   ask: text,
   answer: z.optional(factorAnswer),
   /** What to do where it does not hold: before the canner, and once the jars are out of it. */
@@ -158,7 +158,9 @@ export const criticalFactor = z.object({
   later: z.optional(text),
   /** Whole clauses that confirm it, for a factor that only this recipe has. */
   words: z.optional(z.array(text)),
-  /** Where it matters; a sterile jar only where the process is shorter than so many minutes. */
+  /**
+   * Where it matters; sterile jars matter only where the process is shorter than this many minutes.
+   */
   onlyFor: z.optional(
     z.object({
       methods: z.optional(z.array(method)),
@@ -239,12 +241,12 @@ export const processTerms = z.object({
   /** Where the row stands, and how it was read. Missing in journals from before they were kept. */
   locator: z.optional(locator),
   reading: z.optional(z.enum(PROVENANCES)),
-  /** True where the process is under ten minutes and jars are to be sterile. */
+  /** True where the process is under ten minutes, so jars have to be sterile. */
   sterileJars: z.boolean(),
   /** Water over the jar tops, inches; 0 for steam and pressure. */
   coverIn: z.number().check(z.nonnegative(), z.maximum(12)),
   /** Canner water when jars go in, degrees Fahrenheit. */
   waterStartF: fahrenheit,
-  /** Said beside the terms where several settings were tested and none was picked. */
+  /** Said along with the terms where several settings were tested and none was picked. */
   note: z.optional(text),
 });

@@ -46,8 +46,8 @@ export const GAUGE_KINDS = ["dial", "weighted"] as const;
 export type GaugeKind = (typeof GAUGE_KINDS)[number];
 
 /**
- * How a row of a table came here: `read` in the publication itself, `copied` from another's copy
- * of it, or `remembered`, some of it at least.
+ * How a row of a table got here: `read` in the publication itself, `copied` from someone's copy of
+ * it, or `remembered`, at least in part.
  */
 export const PROVENANCES = ["read", "copied", "remembered"] as const;
 export type Provenance = (typeof PROVENANCES)[number];

@@ -7,8 +7,8 @@ import { sourceLine } from "./process-table.ts";
 import { type Ingredient, JAR_SIZES, type JarSize, type Recipe } from "./recipe.ts";
 
 /**
- * A recipe worked out for what was picked. Everything is multiplied by one factor, so acid, salt
- * and proportions move together or not at all; acid and salt are rounded up, never down.
+ * A recipe scaled to what was picked. Everything is multiplied by one factor, so that acid, salt
+ * and everything else keep their proportions; acid and salt are rounded up, never down.
  */
 
 type ScaleWish = {
@@ -22,9 +22,9 @@ type ScaleWish = {
 export type ScaledIngredient = {
   id: string;
   name: string;
-  /** In kitchen measures with grams beside: `1 cup (296 g)`; null where given per jar only. */
+  /** In kitchen measures, with grams after it: `1 cup (296 g)`; null where given per jar only. */
   amount: string | null;
-  /** The part of the range's low end, grams, where the thing's weight is known. */
+  /** Grams at the low end of its range, where its weight is known. */
   grams: number | null;
   perJar: string | null;
   role: Ingredient["role"];
@@ -33,9 +33,9 @@ export type ScaledIngredient = {
 };
 
 export type Scaled = {
-  /** What every amount of one pot is multiplied by. */
+  /** The factor for every amount in one pot. */
   factor: number;
-  /** Pots of that size to make; more than one only where a recipe does not scale. */
+  /** How many pots of that size to make; more than one only where a recipe does not scale. */
   batches: number;
   weightLb: number;
   jar: JarSize | null;
@@ -46,12 +46,14 @@ export type Scaled = {
   notes: string[];
 };
 
-/** Acid, and salt that does more than season, are never rounded down. */
+/** Whether it is never rounded down: acid, and salt that does more than season. */
 function neverLess(role: Ingredient["role"]): boolean {
   return role === "acid" || role === "salt";
 }
 
-/** The name to look a cup's weight up by: a cup of crushed fruit is not a cup of pieces. */
+/**
+ * The name under which to look up a cup's weight: a cup of crushed fruit is not a cup of pieces.
+ */
 function weighed(name: string): string {
   return /\bcrushed\b/i.test(name) ? "" : name;
 }
@@ -114,7 +116,7 @@ function scaledIngredient(
   };
 }
 
-/** Milliliters and grams of all ingredients a test picks, jars' shares included. */
+/** Milliliters and grams of all ingredients that pass a test, including what goes into each jar. */
 function total(
   recipe: Recipe,
   wanted: (ingredient: Ingredient) => boolean,

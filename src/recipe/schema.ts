@@ -40,7 +40,7 @@ const duration = z
   .transform((value, context) => {
     const minutes = parseDuration(value);
     if (minutes !== undefined) return minutes;
-    context.addIssue("is no duration from above zero to ten years, such as `10 min` or `3 h`");
+    context.addIssue("is not a duration from above zero to ten years, such as `10 min` or `3 h`");
     return z.NEVER;
   });
 
@@ -49,12 +49,12 @@ const window = z
   .transform((value, context) => {
     const found = parseWindow(value);
     if (found !== undefined) return found;
-    context.addIssue("is no window of time, such as `3 h to 4 h` or `up to 1 year`");
+    context.addIssue("is not a window of time, such as `3 h to 4 h` or `up to 1 year`");
     return z.NEVER;
   });
 
 const amount = text(60).refine((value) => parseAmount(value) !== undefined, {
-  error: "is no amount; write a number and a unit, such as `4 1/2 cups`",
+  error: "is not an amount; write a number and a unit, such as `4 1/2 cups`",
 });
 
 const jar = z.enum(JAR_SIZES);

@@ -2,13 +2,13 @@ import type { Kinds } from "./kind-in-recipe.ts";
 import { JAR_SIZES, type Recipe, type Stage } from "./recipe.ts";
 
 /**
- * What holds between the parts of a recipe: ids are unique, stages follow stages that exist and
+ * How the parts of a recipe must fit together: ids are unique, stages follow stages that exist and
  * never themselves, and a recipe with a canner process has the stages a canner load needs.
  */
 
 type Fault = { path: readonly (string | number)[]; message: string };
 
-/** Links with those taken away that lead to nothing more, again and again until none is left. */
+/** Removes links that lead nowhere further, again and again until none is left. */
 function peel(links: Map<string, Set<string>>): Map<string, Set<string>> {
   const left = new Map([...links].map(([id, to]) => [id, new Set(to)]));
   let moved = true;
@@ -77,7 +77,7 @@ function lengthFaults(stage: Stage, path: Fault["path"], kinds: Kinds): Fault[] 
   return faults;
 }
 
-/** A canner load needs a filled jar before it, and cooling and a seal check after it. */
+/** A canner load needs filled jars before it, and cooling and a seal check after it. */
 function cannerFaults(recipe: Recipe, kinds: Kinds): Fault[] {
   const index = recipe.stages.findIndex((s) => kinds[s.kind].role === "treatment");
   if (recipe.processes.length === 0) {
@@ -102,7 +102,7 @@ function cannerFaults(recipe: Recipe, kinds: Kinds): Fault[] {
 }
 
 /**
- * Every fault in how a recipe hangs together, with the path of the part it is about.
+ * Every fault in how a recipe fits together, with the path of the part it is about.
  * @param longestMinutes no stage, with its share for a hundred pounds, may be longer.
  */
 export function structureFaults(recipe: Recipe, kinds: Kinds, longestMinutes: number): Fault[] {

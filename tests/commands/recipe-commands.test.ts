@@ -88,7 +88,7 @@ describe("brinebell recipes", () => {
     ["dilled-green-beans --pack hot", 1, /no hot pack was tested/],
     ["dilled-green-beans --at 11psi", 1, /no pressure process was tested/],
     ["snap-beans --jar half-gallon", 1, /largest is quart/],
-    ["sauerkraut --method ferment --at 11psi", 1, /pressure canner only/],
+    ["sauerkraut --method ferment --at 11psi", 1, /only in a pressure canner/],
     ["pickled-beets --for 99999lb", 2, /more than any kitchen/],
     ["pickled-beets --canner-holds 0", 2, /no number of jars/],
     ["--jra pint", 2, /did you mean --jar/],
@@ -208,7 +208,7 @@ describe("brinebell reckon process", () => {
     [
       "--recipe crushed-tomatoes --at 11psi --method boiling-water --altitude 0ft",
       1,
-      /11 psi is set in a pressure canner only/,
+      /11 psi can be set only in a pressure canner/,
     ],
     ["--recipe worse --jar pint --altitude 0ft", 2, /cannot be used: worse.yaml:1: class/],
     ["--recipe snap-beans --jar pint --altitude 0ft", 2, /--gauge dial or --gauge weighted/],

@@ -28,7 +28,7 @@ describe("what nothing was tested for", () => {
     expect(batches).toEqual([]);
     expect(refused).toHaveLength(1);
     expect(refused[0]).toMatch(reason);
-    expect(refused[0]).toMatch(/^Nothing is begun/);
+    expect(refused[0]).toMatch(/^Nothing was started/);
   });
 
   it("is no neighbor's recipe either, whoever says yes to the refusal", async () => {
@@ -122,6 +122,6 @@ describe("what is named in a call", () => {
     const played = await play("dilled-green-beans");
     const batch = onlyBatch(played);
     expect([batch.verdict, codes(batch), played.refused]).toEqual(["as-tested", [], []]);
-    expect(allSaid(played)).not.toMatch(/Nothing is begun/);
+    expect(allSaid(played)).not.toMatch(/Nothing was started/);
   });
 });

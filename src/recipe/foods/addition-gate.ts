@@ -9,20 +9,20 @@ import { readSaidFood } from "./said-food.ts";
 import { neighborOf, testedFor } from "./tested-foods.ts";
 
 /**
- * What a person says they put in besides (`I put a banana in`), held against the recipe: part of
- * it, a seasoning, or a change of what was tested.
+ * Something a person says they added (`I put a banana in`), checked against the recipe: part of it,
+ * a seasoning, or a change to what was tested.
  */
 type AdditionGate =
   /** In the recipe already, by the ingredient's id; more of it than written is still a change. */
   | { is: "in-recipe"; said: string; ingredient: string }
-  /** A spice, an herb, a clove of garlic: what was tested stays what it is. */
+  /** A spice, an herb, a clove of garlic: it does not change what was tested. */
   | { is: "seasoning"; said: string }
   /** Not what was tested: the jars are refrigerator food. `food` is absent for starch and fat. */
   | { is: "changes"; said: string; food?: Food; why: string; source: string }
-  /** Names no food that is known here: to be asked about, never passed over. */
+  /** Names no known food: it has to be asked about, never ignored. */
   | { is: "unknown"; said: string };
 
-/** Salt, sugar and acid: more or less of them is for the rules that measure them. */
+/** Salt, sugar and acid: the rules that measure them judge how much there is. */
 const MEASURED =
   /\b(?:vinegar|lemon juice|lime juice|citric acid|salt|sugar|honey|pectin|spices?)\b/i;
 const WATER = /\b(?:water|ice)\b/i;
@@ -49,8 +49,8 @@ function untestedWith(recipe: Recipe, tables: ProcessTables, food: Food): string
 }
 
 /**
- * Holds one thing said to be added against a recipe and its tables. Of several things the worst
- * counts: a change before an unknown, an unknown before what belongs in.
+ * Checks something said to be added against a recipe and its tables. Of several things the worst
+ * counts: a change before an unknown, an unknown before what belongs in it.
  */
 export function gateAddition(recipe: Recipe, tables: ProcessTables, said: string): AdditionGate {
   const pretend: Ingredient = { id: "said", name: said, role: "other" };
@@ -77,7 +77,7 @@ export function gateAddition(recipe: Recipe, tables: ProcessTables, said: string
   return watered(recipe, said);
 }
 
-/** In the recipe, in what its tables let in, or a clove where tested recipes are seasoned so. */
+/** Whether it is in the recipe, allowed by its tables, or a clove where tested recipes use one. */
 function belongs(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
   const named = recipe.ingredients.some((one) => foodsNamed(one.name).includes(food));
   return named || testedFor(recipe, tables, food) || mayBeSeasoned(recipe, food);
@@ -95,7 +95,7 @@ function placed(recipe: Recipe, food: Food, said: string): AdditionGate {
   return { is: "in-recipe", said, ingredient: main?.id ?? recipe.id };
 }
 
-/** Water thins acid; elsewhere it covers what is in the jar. */
+/** Added water thins acid where there is some; elsewhere it only covers what is in the jar. */
 function watered(recipe: Recipe, said: string): AdditionGate {
   const water = recipe.ingredients.find(({ role }) => role === "water");
   if (water) return { is: "in-recipe", said, ingredient: water.id };

@@ -21,7 +21,7 @@ import { isColor, readSaidFood, type SaidFood, varietyIn } from "./said-food.ts"
 import { neighborSaid, optionsFor, producedFoods, testedFor } from "./tested-foods.ts";
 
 /**
- * The food gate: what a person says goes into the jar, held against the foods that a process was
+ * The food gate: what a person says goes into the jar, checked against the foods that a process was
  * tested for. Nothing untested passes; a tested neighbor is offered, never assumed.
  */
 
@@ -29,7 +29,7 @@ import { neighborSaid, optionsFor, producedFoods, testedFor } from "./tested-foo
 type Tested = {
   is: "tested";
   recipe: string;
-  /** The foods named; empty where the words name none, as a variety's name does. */
+  /** The foods named; empty where the words name none, as with a variety's name. */
   foods: readonly Food[];
   /** The variety, whole and as written, where one is named. */
   variety?: string;
@@ -42,16 +42,18 @@ export type Untested = {
   is: "untested";
   said: string;
   food: Food;
-  /** What is wrong, what was tested nearby, what can be done instead: sentences to be said. */
+  /**
+   * What is wrong, what similar food was tested, what can be done instead: sentences to be said.
+   */
   why: string;
   source: string;
   /** Recipes of tested neighbors, the nearest first: offered, never taken. */
   nearby: readonly string[];
-  /** Recipes that were tested for this food, in another form than was asked. */
+  /** Recipes that were tested for this food, in a form other than the one asked for. */
   instead: readonly string[];
 };
 
-/** A variety's name that is also another food's: to be asked once for this food and name. */
+/** A variety's name that is also another food's: asked about once for this food and name. */
 export type NameOrFood = {
   is: "name-or-food";
   recipe: string;
@@ -59,23 +61,23 @@ export type NameOrFood = {
   food: Food;
   /** The name, whole and as written: `Yellow Pear`. */
   name: string;
-  /** The same in small letters, as it is remembered. */
+  /** The same in lower case, as it is remembered. */
   key: string;
   /** The other food that the name is: `pear`. */
   other: Food;
 };
 
-/** Several recipes fit, or one that holds more than was named: which, is to be asked. */
+/** Several recipes fit, or one that holds more than was named: it has to be asked which. */
 type WhichRecipe = { is: "which"; said: string; recipes: readonly string[] };
 
-/** The words name no food that is known here: nothing is begun by them. */
+/** The words name no known food: nothing is begun. */
 type UnknownFood = { is: "unknown"; said: string };
 
 export type FoodGate = Tested | Untested | NameOrFood | WhichRecipe | UnknownFood;
 
 /**
- * What was answered to `name-or-food` for a food and a name in small letters: true for a variety,
- * false for the other food, undefined where it was not asked yet.
+ * The answer given to `name-or-food` for a food and a name in lower case: true for a variety, false
+ * for the other food, undefined where it was not asked yet.
  */
 export type Answered = (food: string, name: string) => boolean | undefined;
 
@@ -83,14 +85,14 @@ const never: Answered = () => undefined;
 const MOST_NEARBY = 3;
 
 function notTested(food: Food, table: ProcessTable | undefined): string {
-  const tested = table ? ` What was tested nearby is ${table.food}.` : "";
+  const tested = table ? ` The closest that was tested is ${table.food}.` : "";
   return (
     `No process here was tested for ${food.name} in this way.${tested} ` +
     "Freeze it or keep it in the refrigerator, or ask your extension service for a tested recipe."
   );
 }
 
-/** What is said of a food that no recipe asked for was tested for. */
+/** What is said about a food for which none of the recipes meant was tested. */
 function untested(
   library: Library,
   said: SaidFood,
@@ -103,7 +105,7 @@ function untested(
   const instead = insteadOf(library, food).filter((id) => id !== of?.id);
   const others = instead.flatMap((id) => library.recipes.get(id) ?? []);
   const alike = asked.filter((recipe) => recipe === of || hasForms(recipe, said.forms));
-  // A food that has a recipe of its own is not explained by what another recipe leaves out.
+  // A food that has a recipe of its own is not explained by what a different recipe leaves out.
   const groups = [alike, others.length > 0 ? others : near];
   const neighbor = reasonAgainst(groups, library.tables, food, text);
   const table = [of, ...others, ...near].flatMap((one) =>
@@ -129,13 +131,15 @@ function tested(recipe: Recipe, tables: ProcessTables, said: SaidFood, text: str
   return { is: "tested", recipe: recipe.id, foods, options, ...(variety ? { variety } : {}) };
 }
 
-/** True where the words may be a name: one food in the singular, or with more of a name to it. */
+/**
+ * True where the words may be a name: one food in the singular, or with further words of a name.
+ */
 function mayBeName(said: SaidFood, one: Mention, text: string): boolean {
   if (said.forms.size > 0 || /^\s*(?:an?|some)\b/i.test(text)) return false;
   return !one.plural || said.words.length > one.to - one.from || one.name.includes(" ");
 }
 
-/** A bare word of another food's name stands for it: `Asian`, where pears are asked about. */
+/** A single word of another food's name stands for it: `Asian`, where pears are asked about. */
 function readFor(recipe: Recipe, text: string): SaidFood {
   const said = readSaidFood(text);
   const own = producedFoods(recipe).main[0];
@@ -147,9 +151,9 @@ function readFor(recipe: Recipe, text: string): SaidFood {
 }
 
 /**
- * Holds what a person says is put into the jars of a chosen recipe (`white peaches`, `Roma`,
- * `the Yellow Pear`) against the foods its processes were tested for. The last noun of a row is
- * gated: a pear tomato is a tomato. A name that is no food's is a variety.
+ * Checks what a person says goes into the jars of a chosen recipe (`white peaches`, `Roma`, `the
+ * Yellow Pear`) against the foods its processes were tested for. The last noun of a row is what is
+ * checked: a pear tomato is a tomato. A name that is not a food's is a variety.
  */
 export function gateFood(
   library: Library,
@@ -182,13 +186,17 @@ export function gateFood(
   return untested(library, said, text, odd.food, recipe);
 }
 
-/** True where each table has a reason against the words said of a tested food: dried, creamed. */
+/**
+ * True where each table has a reason against the words said about a tested food: dried, creamed.
+ */
 function formFault(recipe: Recipe, tables: ProcessTables, text: string): boolean {
   const own = tablesOf(recipe, tables);
   return own.length > 0 && own.every((table) => neighborSaid(table, text) !== undefined);
 }
 
-/** Recipes that take all the foods said, in the form said; looser ones hold more than was said. */
+/**
+ * Recipes that take all the foods said, in the form said; looser ones contain more than was said.
+ */
 function fitting(library: Library, said: SaidFood, text: string) {
   const foods = said.heads.map(({ food }) => food);
   const fit = [...library.recipes.values()].filter(
@@ -206,7 +214,7 @@ function fitting(library: Library, said: SaidFood, text: string) {
   return { strict, loose: fit.filter((one) => !strict.includes(one) && titled(one)) };
 }
 
-/** Of several recipes those that have the other words said in one of their names. */
+/** Of several recipes, those with the other words said in one of their names. */
 function narrowed(recipes: Recipe[], words: readonly string[]): Recipe[] {
   return words.reduce((left, word) => {
     const having = left.filter((recipe) =>
@@ -227,7 +235,9 @@ function isRival({ tables }: Library, recipe: Recipe, said: SaidFood): boolean {
   return said.forms.size === 0 && main && !isProduct(recipe) && needsBeside(recipe).length === 0;
 }
 
-/** The recipe of a whole name, where that says more than a food that several recipes fit. */
+/**
+ * The recipe with that whole name, where the name says more than a food that several recipes fit.
+ */
 function namedRecipe(library: Library, said: SaidFood, text: string): Recipe | undefined {
   const plain = text.trim().replace(/^(?:(?:the|a|an|some|my|our|batch of|batch)\s+)+/i, "");
   const named = findRecipe(library.recipes.values(), plain);
@@ -240,8 +250,8 @@ function namedRecipe(library: Library, said: SaidFood, text: string): Recipe | u
 
 /**
  * Which recipe a person means by the food and form they name (`the beets`, `banana jam`,
- * `okra dills`), before any is begun. A recipe's whole name is that recipe; a food alone that
- * several fit is asked about; what fits none is untested, with what was tested nearby.
+ * `okra dills`), before any is begun. A recipe's whole name is that recipe; a food alone that fits
+ * several is asked about; what fits none is untested, with the closest that was tested.
  */
 export function gateBegin(library: Library, text: string, answered: Answered = never): FoodGate {
   const said = readSaidFood(text);
@@ -269,7 +279,7 @@ export function gateBegin(library: Library, text: string, answered: Answered = n
   return modifier ? gateFood(library, one, text, answered) : tested(one, tables, said, text);
 }
 
-/** The food named that the fewest recipes of that form take: what makes the whole untested. */
+/** The food that the fewest recipes of that form take: it makes the whole untested. */
 function firstStranger(library: Library, said: SaidFood): Food {
   const counted = said.mentions.map(({ food }) => {
     const fit = insteadOf(library, food).flatMap((id) => library.recipes.get(id) ?? []);
@@ -280,7 +290,7 @@ function firstStranger(library: Library, said: SaidFood): Food {
   return counted[0]?.food as Food;
 }
 
-/** A form without a food is asked about, unless something unknown stands with it. */
+/** A form without a food is asked about, unless something unknown is named with it. */
 function withoutFood(library: Library, said: SaidFood, text: string): FoodGate {
   const recipes = [...library.recipes.values()].filter(
     (recipe) =>
@@ -292,8 +302,8 @@ function withoutFood(library: Library, said: SaidFood, text: string): FoodGate {
 }
 
 /**
- * A recipe's own title against its tables: the food it is named for, where none of its processes
- * was tested for that; undefined where the title is sound or names no food.
+ * Checks a recipe's own title against its tables: the food it is named for, where none of its
+ * processes was tested for it; undefined where the title is sound or names no food.
  */
 export function gateTitle(recipe: Recipe, tables: ProcessTables): Food | undefined {
   if (recipe.processes.length === 0) return undefined;

@@ -1,21 +1,22 @@
 // data table
 /**
- * What a garden, an orchard, a market or a hunt brings into a kitchen, a food a line:
+ * What a garden, an orchard, a market or a hunt brings into a kitchen, one food a line:
  *
  *   name | kind | acidity | basis | other names, all in the singular
  *
  * Acidity: `acid`, every printed reading is 4.6 or below, or a published boiling-water process
  * takes the food without added acid; `by-process`, readings pass 4.6 and only its own published
  * process makes it acid enough; `crosses`, readings pass 4.6 with variety or ripeness; `low`;
- * `-`, nothing published was read. All but the first two count as low in acid.
+ * `-`, no publication was read. All but the first two count as low in acid.
  *
  * Basis: `FDA` Approximate pH of Foods and Food Products, 2003, with its range; `BBB` pH values
  * in the FDA's Bad Bug Book; `G1` to `G7` the USDA Complete Guide to Home Canning by guide;
  * `NCHFP` National Center for Home Food Preservation; `UWEX` University of Wisconsin Extension,
  * 2020; `KSRE` Kansas State Research and Extension, 2022, which names fruits not to be canned as
- * purees; `ARS` USDA Agricultural Research Service, pH of Selected Foods; `UC` UC Master Food Preservers; `practice` common knowledge of growers and cooks;
- * `memory` neither read nor checked. `acid` and `by-process` never rest on the last two.
- * Which name belongs to which food is common knowledge of the garden throughout.
+ * purees; `ARS` USDA Agricultural Research Service, pH of Selected Foods; `UC` UC Master Food
+ * Preservers; `practice` common knowledge of growers and cooks; `memory` neither read nor checked.
+ * `acid` and `by-process` never rest on the last two. Which name belongs to which food is
+ * gardeners' common knowledge throughout.
  */
 export const FOOD_TABLE = `
 seasoning | no food | - | practice | celery seed, mustard seed, dill seed, coriander seed, fennel seed, caraway seed, caraway, anise seed, anise, cumin seed, poppy seed, nigella seed, celery salt, garlic salt, onion salt, garlic powder, onion powder, mushroom powder, dried mushroom powder, tomato powder, mustard powder, dry mustard, ground mustard, chile powder, chili powder, pepper flake, hot pepper flake, red pepper flake, chile flake, chili flake, ground pepper, black pepper, white pepper, cracked pepper, cayenne pepper, ground cayenne, ground red pepper, dried pepper, dried red pepper, dried chile, dried chili, dried red chile, peppercorn, allspice, allspice berry, juniper berry, clove, whole clove, cinnamon, cinnamon stick, nutmeg, mace, star anise, cardamom, cumin, turmeric, ground turmeric, ground ginger, paprika, saffron, sumac powder, pickling spice, mustard, prepared mustard, curry powder, juniper, mixed pickling spice, bay leaf, vanilla bean, vanilla, cream of tartar, lemon zest, orange zest, lemon peel, orange peel, lemon juice, lime juice, lemon or lime juice, bottled lemon juice, bottled lime juice, corn syrup, celery leaf, grape leaf, cherry leaf, currant leaf, oak leaf, raspberry leaf, bone taken out, bone removed, bone out, lemon balm, lemon thyme, lemon verbena, dried celery, dried onion, dried garlic, dried dill, dried oregano, dried basil, fat, bay, mint, pickling lime, hydrated lime, slaked lime, food grade lime, pea-sized, fish sauce, lemon extract, almond extract

@@ -2,7 +2,7 @@ import { FOOD_TABLE } from "./food-table.ts";
 
 /**
  * The foods a recipe or a person may name, read from `food-table.ts`. Each has its own name, the
- * kind it belongs to, how acid it is and on what that rests, and the other ways it is written.
+ * kind it belongs to, how acid it is, what that rests on, and the other ways it is written.
  */
 
 export const FOOD_KINDS = [
@@ -17,9 +17,9 @@ export const FOOD_KINDS = [
   "water",
   /** Fresh herbs: they season, whatever their own acid. */
   "herb",
-  /** Nothing that may be preserved at all. */
+  /** May not be preserved at all. */
   "poison",
-  /** A word that holds a food's name and is none, or none that matters: celery seed. */
+  /** A word that contains a food's name but is not a food, or not one that matters: celery seed. */
   "no food",
 ] as const;
 type FoodKind = (typeof FOOD_KINDS)[number];
@@ -33,7 +33,7 @@ type Acidity =
   /** Passes 4.6 with variety or ripeness. */
   | "crosses"
   | "low"
-  /** Nothing published was read: counts as low. */
+  /** No publication was read: counts as low. */
   | "unknown";
 
 export type Food = {
@@ -48,14 +48,14 @@ export type Food = {
 
 const SEASONS: readonly FoodKind[] = ["water", "herb", "no food"];
 
-/** True for what may go into a jar as seasoning or liquid, and is no food of its own. */
+/** True for what may go into a jar as seasoning or liquid but is not a food of its own. */
 export function isNoFood({ kind }: Food): boolean {
   return SEASONS.includes(kind);
 }
 
 /**
  * Whether it may not be canned in boiling water as an acid food. What passes 4.6 with variety or
- * ripeness counts as low in acid, and so does what nothing published says anything about.
+ * ripeness counts as low in acid, and so does what no publication covers.
  */
 export function isLowAcid(food: Food): boolean {
   return !isNoFood(food) && food.acidity !== "acid" && food.acidity !== "by-process";
@@ -98,7 +98,7 @@ export const FOODS: readonly Food[] = FOOD_TABLE.split("\n")
 
 const BY_NAME = new Map(FOODS.map((food) => [food.name, food]));
 
-/** The food of its own name, not of another name it goes by. */
+/** The food with this as its main name, not as another name it goes by. */
 export function foodCalled(name: string): Food | undefined {
   return BY_NAME.get(name);
 }

@@ -2,9 +2,9 @@ import type { Library } from "../library.ts";
 import type { Recipe } from "../recipe.ts";
 import type { FoodGate, NameOrFood, Untested } from "./food-gate.ts";
 
-/** What is said where the food gate lets nothing begin: what is wrong, and what can be done. */
+/** What is said when the food gate lets nothing begin: what is wrong, and what can be done. */
 
-/** So many recipes are told at once. */
+/** At most this many recipes are named at once. */
 const MOST_TOLD = 3;
 
 function titled(library: Library, ids: readonly string[]): string {
@@ -16,20 +16,20 @@ function titled(library: Library, ids: readonly string[]): string {
 
 /**
  * The reason and the way out: recipes that were tested for the food in another form, and those
- * of tested neighbors. None of them is begun by it.
+ * of tested neighbors. None of them is begun.
  */
 export function untestedWords(library: Library, untested: Untested): string {
   const { said, food, why, nearby, instead } = untested;
-  if (food.kind === "poison") return `Nothing is begun. ${why}`;
+  if (food.kind === "poison") return `Nothing was started. ${why}`;
   const others = nearby.filter((id) => !instead.includes(id));
   const own = instead.length > 0 ? ` For ${food.name} there is ${titled(library, instead)}.` : "";
   const near =
     others.length > 0 && instead.length === 0 ? ` Tested nearby: ${titled(library, others)}.` : "";
   const begin = own || near ? " Say start and its name, if that is what you want." : "";
-  return `Nothing is begun by "${said.trim()}". ${why}${own}${near}${begin}`;
+  return `Nothing was started for "${said.trim()}". ${why}${own}${near}${begin}`;
 }
 
-/** Why the gate lets a recipe not begin with what was named; undefined where it may. */
+/** Why the gate does not let a recipe begin with what was named; undefined where it may. */
 export function gateRefusal(library: Library, recipe: Recipe, gate: FoodGate): string | undefined {
   if (gate.is === "untested") return untestedWords(library, gate);
   if (gate.is === "unknown") return unknownWords(gate.said);
@@ -38,10 +38,10 @@ export function gateRefusal(library: Library, recipe: Recipe, gate: FoodGate): s
   return `No process of ${recipe.title} was tested for all of these together.`;
 }
 
-/** What is said of a food that is not known here. */
+/** What is said about an unknown food. */
 function unknownWords(said: string): string {
   return (
-    `I know no tested recipe for "${said.trim()}", so nothing is begun. ` +
+    `I know no tested recipe for "${said.trim()}", so nothing was started. ` +
     "Ask your extension service for one, or keep it in the refrigerator."
   );
 }

@@ -1,6 +1,6 @@
 import { FOODS, type Food } from "./foods.ts";
 
-/** What says that a food is not meant: none of it, something else in its place, freed of it. */
+/** Words saying that a food is not meant: none of it, something in its place, or free of it. */
 const DENIED =
   /\b(?:not|no|none|without|instead of|in place of|trimmed of|free of)\b[^,;.()]*|\b\w+-free\b/g;
 /** Vinegar is named for what it was made from. */
@@ -12,34 +12,34 @@ export type Mention = {
   food: Food;
   /** The name as it stands in the table, in the singular. */
   name: string;
-  /** Places of its first word and of the one after its last, among the words of the text. */
+  /** The places of its first word and of the one after its last, among the words of the text. */
   from: number;
   to: number;
   /** True where its last word stands in the plural. */
   plural: boolean;
 };
 
-/** The words of a text in small letters, each a name's part or not. */
+/** The words of a text in lower case. */
 export function wordsOf(text: string): string[] {
   return text.toLowerCase().replaceAll("’", "'").match(WORD) ?? [];
 }
 
-/** A name's word as people write it: in the plural too. */
+/** The forms in which people write a word of a name, plural included. */
 function formsOf(word: string): string[] {
   if (word.endsWith("y")) return [word, `${word.slice(0, -1)}ies`, `${word}s`];
   if (word.endsWith("f")) return [word, `${word.slice(0, -1)}ves`, `${word}s`];
   return [word, `${word}s`, `${word}es`, `${word}'s`];
 }
 
-/** Whether a word is another written form of a word in the singular: tomatoes, of tomato. */
+/** Whether a word is a form of a word in the singular: tomatoes, of tomato. */
 export function isFormOf(word: string, singular: string): boolean {
   return formsOf(singular.toLowerCase()).includes(word);
 }
 
-/** Names by their first word, the longest first: celery seed is no celery. */
+/** Names by their first word, the longest first: celery seed is not celery. */
 type Index = {
   byFirst: Map<string, { food: Food; name: string; words: string[] }[]>;
-  /** Each written form to the word of the table it is a form of. */
+  /** From each written form to its word in the table. */
   singular: Map<string, string>;
 };
 
@@ -88,7 +88,7 @@ export function mentionsIn(words: readonly string[]): Mention[] {
 
 const seen = new Map<string, readonly Food[]>();
 
-/** A name in small letters, without what it says is not meant. */
+/** A name in lower case, without what it says is not meant. */
 export function withoutDenied(name: string): string {
   return name.toLowerCase().replace(DENIED, " ");
 }
@@ -99,9 +99,9 @@ export function withoutVinegar(text: string): string {
 }
 
 /**
- * Every food an ingredient's name speaks of, whatever its role: `cucumber and corn medley` is
- * both. What the name only denies (`not Asian pears`) or is called after (`celery seed`) is left
- * out; a name that says none of these gives an empty list.
+ * Every food an ingredient's name mentions, whatever its role: `cucumber and corn medley` is both.
+ * What the name only denies (`not Asian pears`) or is called after (`celery seed`) is left out; a
+ * name that mentions none gives an empty list.
  */
 export function foodsNamed(name: string): readonly Food[] {
   const known = seen.get(name);

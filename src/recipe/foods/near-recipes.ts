@@ -6,7 +6,7 @@ import type { Food } from "./foods.ts";
 import { readSaidFood, type SaidFood } from "./said-food.ts";
 import { neighborOf, neighborSaid, producedFoods, testedFor } from "./tested-foods.ts";
 
-/** What recipes call themselves, and which of them lie nearest to a food none was tested for. */
+/** What recipes call themselves, and which of them come closest to a food none was tested for. */
 
 /** Forms that have a name of their own: nobody who says peaches means the jam. */
 const PRODUCTS = ["jam", "jelly", "butter", "sauce", "salsa", "relish", "juice", "stock"];
@@ -16,7 +16,7 @@ export function tablesOf(recipe: Recipe, { tables }: ProcessTables): ProcessTabl
   return recipe.processes.flatMap(({ table }) => tables[table] ?? []);
 }
 
-/** A title's words up to what the food lies in or goes without. */
+/** A title's words before "in" or "without" something. */
 export function titleWords(title: string): string {
   return title.split(/\b(?:in|with|without|packed|from)\b/i)[0] ?? "";
 }
@@ -43,7 +43,7 @@ export function hasForms(recipe: Recipe, forms: ReadonlySet<string>): boolean {
   return [...forms].every((form) => own.has(form));
 }
 
-/** Foods without which the recipe is not made, beside those it is named for. */
+/** Foods the recipe cannot be made without, besides those it is named for. */
 export function needsBeside(recipe: Recipe): Food[] {
   const { main } = producedFoods(recipe);
   const needed = recipe.ingredients.filter((one) => one.role === "produce" && !one.optional);
@@ -51,13 +51,15 @@ export function needsBeside(recipe: Recipe): Food[] {
   return foods.filter((food) => !main.includes(food));
 }
 
-/** True where a food is what the recipe is of, not what it only holds besides: beets, no onions. */
+/**
+ * True where a food is what the recipe is made of, not what it merely contains: beets, not onions.
+ */
 export function isMain(recipe: Recipe, food: Food): boolean {
   const { main, all } = producedFoods(recipe);
   return main.includes(food) || !all.includes(food);
 }
 
-/** True for a recipe that saves seed and keeps no food. */
+/** True for a recipe that saves seed and preserves no food. */
 export function isSeed(recipe: Recipe): boolean {
   return recipe.class === "seed";
 }
@@ -67,7 +69,7 @@ export function isProduct(recipe: Recipe): boolean {
   return PRODUCTS.some((form) => callsItself(recipe).title.forms.has(form));
 }
 
-/** How near a recipe is to an untested food: it speaks of the food, has its form, shares words. */
+/** How near a recipe is to an untested food: it mentions the food, has its form, shares words. */
 function nearness(recipe: Recipe, tables: ProcessTables, food: Food, said: SaidFood): number {
   const own = tablesOf(recipe, tables);
   const spoken = own.filter((table) => neighborOf(table, food)).length / (own.length || 1);
@@ -93,14 +95,14 @@ export function nearTo(library: Library, food: Food, said: SaidFood): Recipe[] {
     .map(({ recipe }) => recipe);
 }
 
-/** Ids of the recipes that were tested for a food and are of it, in whatever form. */
+/** Ids of the recipes that were tested for a food and are made of it, in whatever form. */
 export function insteadOf(library: Library, food: Food): string[] {
   return [...library.recipes.values()]
     .filter((one) => !isSeed(one) && testedFor(one, library.tables, food) && isMain(one, food))
     .map(({ id }) => id);
 }
 
-/** The reason that is most the food's own, from the first recipes that have any. */
+/** The reason most specific to the food, from the first recipes that have one. */
 export function reasonAgainst(
   groups: readonly (readonly Recipe[])[],
   tables: ProcessTables,

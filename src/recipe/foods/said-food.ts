@@ -9,16 +9,16 @@ import {
 } from "./name-foods.ts";
 
 /**
- * What a person's words say of food: which foods, in which form, and what else is left over, such
- * as a variety. A few words are expected (`okra dills`, `the Yellow Pear`), not a whole sentence.
+ * What a person's words say about food: which foods, in which form, and what is left over, such as
+ * a variety. A few words are expected (`okra dills`, `the Yellow Pear`), not a whole sentence.
  */
 
-/** True where a name says nothing of the food but its color. */
+/** True where a name says only the food's color. */
 export function isColor(word: string): boolean {
   return COLORS.has(word);
 }
 
-/** What is made of a food, by the words that say so. Each form is a word of its own list. */
+/** What is made of a food, by the words that say so. Each form is in its own list. */
 const FORM_WORDS: Readonly<Record<string, string>> = {
   jam: "jam jams preserves preserve conserve",
   jelly: "jelly jellies jellied",
@@ -48,14 +48,14 @@ const FORM_OF = new Map(
 );
 
 const list = (words: string) => new Set(words.split(" "));
-/** Words that carry no food and no name. */
+/** Words that are never part of a food or a name. */
 const SMALL = list(
   "a an the some my our your his her their this that these those of for in into on to with " +
     "and or plus also all batch batches lot lots load more another new bit few couple little " +
     "other own about around roughly maybe nearly almost over is are it its it's we're i'm " +
     "here start begin make making do doing can canning put up can't",
 );
-/** Words of state, size and cut: they describe the food and name no variety. */
+/** Words of state, size and cut: they describe the food and are never a variety. */
 const PLAIN = list(
   "ripe unripe overripe underripe fresh freshly picked frozen thawed raw cooked canned home " +
     "homegrown local organic heirloom big small large medium tiny baby young old tender firm " +
@@ -80,19 +80,21 @@ const WRITTEN_WORD = /[\p{L}\p{M}\d']+/gu;
 const FOODLIKE = /(?:berr(?:y|ies)|fruits?|melons?|beans?|squash(?:es)?|roots?|greens|nuts?)$/;
 
 export type SaidFood = {
-  /** The words as said, in small letters. */
+  /** The words as said, in lower case. */
   words: readonly string[];
   /** Foods from left to right, herbs and spices and water left out. */
   mentions: readonly Mention[];
-  /** The foods gated: the last of each row of nouns, `pear` of `tomato pears`. */
+  /** The foods that are checked: the last of each row of nouns, `pear` of `tomato pears`. */
   heads: readonly Mention[];
   /** Foods that stand before another as its name: `peach` of `peach tomatoes`. */
   modifiers: readonly Mention[];
   /** What is made of it: `jam`, `pickle`; empty where the words name only the food. */
   forms: ReadonlySet<string>;
-  /** Words that are no food, form, small word, size, pack, jar or method. */
+  /** Words that are not a food, form, small word, size, pack, jar or method. */
   rest: readonly string[];
-  /** Words that tell which of several: neither a food's name nor a form nor a small word. */
+  /**
+   * Words that tell which of several is meant: neither a food's name nor a form nor a small word.
+   */
   telling: readonly string[];
   /** The words of `rest` that sound like a food all the same. */
   foodlike: readonly string[];
@@ -102,12 +104,12 @@ function formsIn(words: readonly string[], mentions: readonly Mention[]): Set<st
   const forms = new Set<string>();
   words.forEach((word, at) => {
     const within = mentions.find(({ from, to }) => at >= from && at < to);
-    // Inside a food's name only its last word says a form: butter beans are no butter.
+    // Inside a food's name only the last word can be a form: butter beans are not butter.
     const form = !within || at === within.to - 1 ? FORM_OF.get(word) : undefined;
     if (form) forms.add(form);
     if (word === "cream" || word === "creamed") forms.add("creamed");
   });
-  // Fruit lies in syrup, or is made into one.
+  // Fruit is packed in syrup, or made into one.
   if (
     /^syrups?$/.test(words.at(-1) ?? "") &&
     !/^(?:in|light|medium|heavy)$/.test(words.at(-2) ?? "")
@@ -163,7 +165,7 @@ export function readSaidFood(said: string): SaidFood {
 
 /**
  * The variety that the words name, whole and as written; undefined where they name none. Words of
- * pack, jar, method, size and ripeness never are one, and a color alone is none.
+ * pack, jar, method, size and ripeness are never one, nor is a color alone.
  */
 export function varietyIn(said: string, foods: readonly Food[]): string | undefined {
   const written = said.replaceAll("’", "'").match(WRITTEN_WORD) ?? [];

@@ -13,14 +13,14 @@ export function neighborOf(table: ProcessTable, { name }: Food): Neighbor | unde
   return table.notOf.find(({ foods }) => foods.includes(name));
 }
 
-/** The table's reason against what a text says of a tested food: dried, creamed, ground. */
+/** The table's reason against what a text says about a tested food: dried, creamed, ground. */
 export function neighborSaid(table: ProcessTable, text: string): Neighbor | undefined {
   return table.notOf.find(({ words }) => saidIn(text, words));
 }
 
 /**
  * Whether a process was tested for a food: by its name, or by a kind that the table names. A kind
- * takes in no near neighbor, and for an acid food nothing that may pass pH 4.6.
+ * excludes near neighbors and, for an acid food, anything that may pass pH 4.6.
  */
 export function wasTested(table: ProcessTable, food: Food): boolean {
   if (table.of.includes(food.name)) return true;
@@ -33,7 +33,7 @@ type Produced = { main: readonly Food[]; all: readonly Food[] };
 
 const produced = new WeakMap<Recipe, Produced>();
 
-/** The foods of the produce a recipe names first, and of all that it names. */
+/** The foods in the produce a recipe names first, and in all the produce it names. */
 export function producedFoods(recipe: Recipe): Produced {
   const known = produced.get(recipe);
   if (known) return known;
@@ -48,11 +48,11 @@ function readProduced(recipe: Recipe): Produced {
     .map((one) => foodsNamed(one.name).filter((food) => !isNoFood(food)));
   const all = [...new Set(named.flat())];
   const first = named.find((foods) => foods.length > 0) ?? [];
-  // Seed of a plant is named for it, its pods are not.
+  // A plant's seed goes by the plant's name, its pods do not.
   return first.length > 0 ? { main: first, all } : { main: foodsNamed(recipe.title), all };
 }
 
-/** `berries` stand for each berry that a table names. */
+/** Whether a recipe's own foods include it; `berries` stands for each berry that a table names. */
 function stand(own: readonly Food[], food: Food): boolean {
   if (own.includes(food)) return true;
   if (food.kind === "broth") return own.some(({ kind }) => kind === "bone");

@@ -30,14 +30,14 @@ const TOLERANCE = 0.01;
 
 const isCitrus = (one: Ingredient) => one.role === "acid" && /lemon|lime|citrus/i.test(one.name);
 
-/** Vinegar of which no label says how strong it is. */
+/** Vinegar without a label that says how strong it is. */
 const UNLABELED =
   /home-?made|kombucha|scrap|dilut|\bwater(ed)?\b|\b(my|we|our|ours|ourselves|myself|own)\b/i;
 
 /** What is wrong with a vinegar's strength: by its number, or by what its name says. */
 function weakVinegar(vinegar: Ingredient): string | undefined {
   if (UNLABELED.test(vinegar.name)) {
-    return "nobody knows the strength of such vinegar; take a bought one of 5 percent as it is";
+    return "nobody knows the strength of such vinegar; use a store-bought one of 5 percent, undiluted";
   }
   const percent = strengthOf(vinegar);
   if (percent === undefined) {
@@ -47,7 +47,7 @@ function weakVinegar(vinegar: Ingredient): string | undefined {
   return `the vinegar has ${percent} percent acid; tested recipes take 5 or more`;
 }
 
-/** Vinegar under 5 percent, or of a strength nobody wrote down or can know. */
+/** Vinegar under 5 percent, or of unknown strength. */
 export const vinegarStrength: Rule = ({ recipe, shelf }) =>
   recipe.ingredients.filter(isVinegar).flatMap((one) => {
     const message = weakVinegar(one);
@@ -57,7 +57,7 @@ export const vinegarStrength: Rule = ({ recipe, shelf }) =>
       : [];
   });
 
-/** Acid for the produce in percent of the tested recipe's; undefined where none is weighed. */
+/** Acid for the produce as a percentage of the tested recipe's; undefined where none is weighed. */
 function againstTested(
   { made, formula }: Tested,
   mine: number,
@@ -75,7 +75,7 @@ function againstTested(
   return outcome.ok ? outcome.value.value : undefined;
 }
 
-/** The recipe as one pack makes it, with the formula its table was tested by. */
+/** The recipe as one pack makes it, with the formula its table was tested with. */
 type Tested = { made: Recipe; formula: TestedFormula };
 
 /** Every tested formula the recipe claims, not only its first table's. */
@@ -105,7 +105,7 @@ function thinnedBelow(recipe: Recipe, testedShare: number): Finding[] {
   return findings;
 }
 
-/** Less vinegar to the produce or to the liquid than a tested recipe has. */
+/** Less vinegar relative to the produce or the liquid than a tested recipe has. */
 export const vinegarDiluted: Rule = (subject) =>
   testedBy(subject).flatMap((one): Finding[] => {
     const { made, formula } = one;
@@ -122,7 +122,7 @@ export const vinegarDiluted: Rule = (subject) =>
     ];
   });
 
-/** Produce whose weight nobody can tell cannot be weighed against acid or salt. */
+/** Produce of unknown weight cannot be weighed against acid or salt. */
 export const unweighedProduce: Rule = (subject) =>
   testedBy(subject).flatMap(({ made }) =>
     produceOf(made)
@@ -133,7 +133,7 @@ export const unweighedProduce: Rule = (subject) =>
       }),
   );
 
-/** More of what brings no acid, for the produce, than the tested recipe has. */
+/** A larger share of produce without acid than the tested recipe has. */
 export const lowAcidShare: Rule = (subject) =>
   testedBy(subject).flatMap(({ made, formula }) => {
     if (formula.lowAcidLb === undefined) return [];
@@ -146,7 +146,7 @@ export const lowAcidShare: Rule = (subject) =>
     return [danger("low-acid-share", "ingredients", message, PUBLICATIONS.tomatoes)];
   });
 
-/** A brine of one's own is at least half vinegar. */
+/** A home-devised brine is at least half vinegar. */
 export const homeBrine: Rule = (subject) => {
   const { recipe, shelf } = subject;
   if (testedBy(subject).length > 0 || recipe.class !== "acidified") return [];
@@ -161,7 +161,7 @@ export const homeBrine: Rule = (subject) => {
 const UNSTEADY_JUICE = /\b(fresh|freshly|squeezed|key lime|meyer)\b/i;
 const isBottled = ({ name }: Ingredient) => /\bbottled\b/i.test(name) && !UNSTEADY_JUICE.test(name);
 
-/** Bottled lemon or lime juice as tested, not less of it and no vinegar in its place. */
+/** Bottled lemon or lime juice as tested: no less of it, and no vinegar in its place. */
 export const citrusShort: Rule = (subject) =>
   testedBy(subject).flatMap((one) => {
     const { made, formula } = one;
@@ -176,7 +176,7 @@ export const citrusShort: Rule = (subject) =>
     return [danger("juice-short", place(made, isCitrus), message, PUBLICATIONS.tomatoes)];
   });
 
-/** Acid that must be in a quart of tomatoes, cups; a smaller jar takes its share. */
+/** Acid needed in a quart of tomatoes, cups; a smaller jar takes its share. */
 const TOMATO_QUART_CUPS: [RegExp, number, string][] = [
   [/citric/i, 0.5 / 48, "1/2 teaspoon of citric acid"],
   [/lemon/i, 2 / 16, "2 tablespoons of bottled lemon juice"],
@@ -187,7 +187,7 @@ function tomatoFault(recipe: Recipe, acid: Ingredient): string | undefined {
   const rule = TOMATO_QUART_CUPS.find(([name]) => name.test(acid.name));
   if (!rule) return `${acid.name} was not tested for tomatoes`;
   if (/lemon/i.test(acid.name) && !/citric/i.test(acid.name) && !isBottled(acid)) {
-    return "the acid of pressed juice varies; take bottled juice, and write that it is";
+    return "the acid of fresh juice varies; use bottled juice, and write that it is bottled";
   }
   for (const jar of recipe.jars) {
     const cups = cupsOf(perJar(acid, jar)?.replace(/ \(.*/, "")) ?? 0;

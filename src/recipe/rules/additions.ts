@@ -5,7 +5,7 @@ import type { Ingredient } from "../recipe.ts";
  * What is put into a jar and is no food of it, told by its name: each has a rule of its own.
  */
 
-/** Flour, starch, and the grains and noodles that give it off. */
+/** Flour, starch, and the grains and noodles that release it. */
 const THICKENERS = [
   "flour cornflour roux starch cornstarch arrowroot tapioca masa semolina farina xanthan guar",
   "rice barley oats quinoa couscous bulgur millet polenta cornmeal grits pasta macaroni noodles?",
@@ -41,7 +41,7 @@ export function isAlkali(one: Ingredient): boolean {
   return ALKALI.test(withoutDenied(one.name));
 }
 
-/** True for what is judged as an addition; its name brings no food in: olive oil, rice flour. */
+/** True for what is judged as an addition, not by the food in its name: olive oil, rice flour. */
 export function isAddition(one: Ingredient): boolean {
   return isThickener(one) || isFat(one) || isLime(one) || isAlkali(one);
 }

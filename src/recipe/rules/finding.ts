@@ -4,7 +4,7 @@ import type { Ingredient, ProcessOption, Recipe } from "../recipe.ts";
 
 /** One thing the safety check found in a recipe. */
 export type Finding = {
-  /** Name of the rule, the same for every finding of its sort: `vinegar-diluted`. */
+  /** Name of the rule, the same for every finding it makes: `vinegar-diluted`. */
   rule: string;
   /** Danger: not safe to keep on a shelf. Warning: quality, or doubt. Note: good to know. */
   severity: "danger" | "warning" | "note";
@@ -27,7 +27,7 @@ export type CheckedRecipe = {
   recipe: Recipe;
   tables: ProcessTables;
   kinds: Kinds;
-  /** Options whose table exists, with it. */
+  /** Options whose table exists, each with that table. */
   known: OptionWithTable[];
   /** True where the recipe means to be kept on a shelf by a canner process. */
   shelf: boolean;

@@ -23,16 +23,16 @@ import {
 import { isWater } from "./liquids.ts";
 import { foodsOf, isSeasoning, mainGrams } from "./produce-weight.ts";
 
-/** Nothing that bears no name the check knows may be more of the produce than this. */
+/** Something under a name unknown to the check may be at most this share of the produce. */
 const UNKNOWN_SHARE = 0.05;
-/** What is no food and may be much: other rules measure it. */
+/** Not food, in any amount: other rules measure it. */
 const PLAIN =
   /\b(vinegar|acid|juice|salt|sugar|honey|syrup|molasses|sweetener|stevia|pectin|wine)s?\b/i;
 
 /**
- * Low-acid food by its class or by what is in it, given anything but pressure. Acid makes it
- * another food only in an acidified recipe, whose acid is measured against the produce: the spoon
- * of lemon juice in a quart of tomatoes is for the tomatoes alone.
+ * Low-acid food, by its class or by what is in it, with any process but pressure. Acid changes that
+ * only in an acidified recipe, whose acid is measured against the produce: the lemon juice in a
+ * quart of tomatoes is enough for the tomatoes alone.
  */
 export const lowAcidBoilingWater: Rule = ({ recipe }) => {
   const acid =
@@ -57,8 +57,8 @@ export const lowAcidBoilingWater: Rule = ({ recipe }) => {
 };
 
 /**
- * Broth covers low-acid food as water does, and fruit juice fruit; anywhere else they are food
- * themselves.
+ * Broth covers low-acid food as water does, and fruit juice covers fruit; anywhere else they are
+ * food themselves.
  */
 function covers(recipe: Recipe, one: Ingredient, food: Food): boolean {
   const { kind } = food;
@@ -72,7 +72,7 @@ function because(name: string, neighbor: Neighbor | undefined): string {
   return neighbor ? `not for ${name}. ${neighbor.why}` : `not for ${name}`;
 }
 
-/** An ingredient as the table sees it: tested for it, or what is wrong with it. */
+/** What is wrong with an ingredient by the table; undefined where the table was tested for it. */
 function faultOf(table: ProcessTable, recipe: Recipe, one: Ingredient): string | undefined {
   const foods = foodsOf(one);
   const other = foods.find((food) => !wasTested(table, food) && !covers(recipe, one, food));
@@ -85,10 +85,10 @@ function faultOf(table: ProcessTable, recipe: Recipe, one: Ingredient): string |
   if (foods.length > 0 || PLAIN.test(one.name)) return undefined;
   const grams = one.role === "spice" && !one.amount ? 0 : (gramsInBatch(recipe, one, "low") ?? 0);
   const much = UNKNOWN_SHARE * mainGrams(recipe);
-  return grams > much && !isWater(one) ? `not with so much ${one.name}` : undefined;
+  return grams > much && !isWater(one) ? `not with this much ${one.name}` : undefined;
 }
 
-/** The time of another food is no tested time: every food is one the table was tested for. */
+/** Another food's time is not a tested time: the table must have been tested for every food. */
 export const untestedFood: Rule = ({ recipe, known }) =>
   recipe.ingredients
     .filter((one) => !isAddition(one))
@@ -107,7 +107,7 @@ function wordsOf({ title, ingredients, stages }: Recipe): string {
   return [title, ...ingredients.map((one) => one.name), ...said].join(". ");
 }
 
-/** A food in another form takes another time: whole is not crushed, one food alone no soup. */
+/** A food in another form takes another time: whole is not crushed, one food alone is not soup. */
 export const untestedForm: Rule = ({ known }) =>
   known.flatMap(({ option, table, made }): Finding[] => {
     const place = optionPlace(option);
@@ -143,7 +143,7 @@ export const untestedTitle: Rule = ({ recipe, tables, known }) => {
 
 const UNSOUND = /\b(dead|frost\w*)\b.*\bvines?\b|\b(mold\w*|rott\w*|spoil\w*|decay\w*|blight\w*)\b/;
 
-/** Unsound food may have lost its acid: the times are for what is sound. */
+/** Unsound food may have lost its acid: the times are for sound food. */
 export const unsound: Rule = ({ recipe, shelf }) =>
   recipe.ingredients
     .filter((one) => shelf && foodsOf(one).length > 0 && UNSOUND.test(withoutDenied(one.name)))

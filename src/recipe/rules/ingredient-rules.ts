@@ -20,11 +20,11 @@ import { thinningCups } from "./liquids.ts";
 import { produceGrams } from "./produce-weight.ts";
 
 const TOLERANCE = 0.02;
-/** Salt a dry-salted ferment of one's own needs at least, share of the produce's weight. */
+/** The least salt a home-devised dry-salted ferment needs, as a share of the produce's weight. */
 const LEAST_SALT_SHARE = 0.019;
 const LIME_RINSES = 3;
 
-/** Butter against foam, as jam makers take it. */
+/** Butter against foam, as jam makers use it. */
 const FOAM_BUTTER_CUPS = 1 / 48;
 
 /** Flour or starch keeps heat from the middle of a jar; no tested time covers it. */
@@ -59,7 +59,7 @@ export const oil: Rule = ({ recipe, shelf }) => {
   if (!shelf) return findings;
   const cups = cupsInBatch(recipe, fat, "high") ?? Number.POSITIVE_INFINITY;
   if (recipe.class === "jam" && cups <= FOAM_BUTTER_CUPS) {
-    const message = "so little fat only lays the foam; more would creep under the lids";
+    const message = "this little fat only settles the foam; more would creep under the lids";
     findings.push(warning("oil", where, message, PUBLICATIONS.oil));
   } else {
     const message = "fat shields spores from the heat and creeps under lids; leave it out";
@@ -68,13 +68,13 @@ export const oil: Rule = ({ recipe, shelf }) => {
   return findings;
 };
 
-/** Rinsing what is no food counts for nothing. */
+/** Rinsing something other than food does not count. */
 const RINSED_THING =
   /\brins\w*( off| out)?( the| your| all)? (jars?|lids?|colander|crock|pot|bowl|rims?|hands)\b/i;
 const THREE_RINSES = /\brins[^.]*\b(three|3) times\b|\b(three|3) (times[^.,]*\brins|rins)/i;
 const HOUR = /\b(an|one|1|full|each)[ -]hour\b|\bhour each\b|\b60 min|\b1 h\b/i;
 
-/** Rinses the stages ask for, and whether the food stands an hour in fresh water between them. */
+/** How many rinses the stages ask for, and whether the food stands in fresh water for an hour. */
 function rinsing({ recipe, kinds }: CheckedRecipe): { rinses: number; hours: boolean } {
   const texts = recipe.stages.map((stage) => `${stage.title}. ${stage.say}`);
   const sentences = texts.flatMap((text) => text.split(/[.;]/));
@@ -111,10 +111,10 @@ export const alkali: Rule = ({ recipe, shelf }) => {
   });
 };
 
-/** Salts that keep no ferment safe. */
+/** Salts that do not keep a ferment safe. */
 const NO_SALT = /substitute|potassium|low[- ]sodium|reduced|lite\b|light salt/i;
 
-/** Salt for certain and of the kind that counts, grams; what is poured off does not. */
+/** Grams of salt that is sure to go in and of the right kind; what is poured off does not count. */
 function saltGrams(recipe: Recipe, soaks: boolean): number {
   return recipe.ingredients
     .filter((one) => one.role === "salt" && !one.optional && !NO_SALT.test(one.name))
@@ -134,7 +134,7 @@ function saltOf(recipe: Recipe): string {
   return salt ? ingredientPlace(salt) : "ingredients";
 }
 
-/** Salt for the produce, and for the water of a brine, against the tested; as one finding each. */
+/** Less salt for the produce, or for the water of a brine, than tested; one finding each. */
 function saltShort(made: Recipe, formula: TestedFormula | undefined): Finding[] {
   const grams = saltGrams(made, false);
   const produce = produceGrams(made);
@@ -156,7 +156,7 @@ function saltShort(made: Recipe, formula: TestedFormula | undefined): Finding[] 
   return findings;
 }
 
-/** Salt is what makes a ferment safe: no less than tested, by produce and by water. */
+/** Salt is what makes a ferment safe: no less than tested, relative to produce and to water. */
 export const fermentSalt: Rule = (subject) => {
   if (subject.recipe.class !== "ferment") return [];
   const tested = testedBy(subject).filter(({ formula }) => formula.saltCups);

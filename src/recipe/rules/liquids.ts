@@ -13,20 +13,20 @@ const NAMED_PERCENT = /(\d+(?:\.\d+)?)[- ]?(?:%|per ?cent)/;
 
 export const isVinegar = (one: Ingredient) => one.role === "acid" && /vinegar/i.test(one.name);
 
-/** Water by any name and in any role: melted ice dilutes as well. */
+/** Water by any name and in any role: melted ice dilutes too. */
 export function isWater(one: Ingredient): boolean {
   if (/\b(salt|salted|sugar|acid|lime) water\b/i.test(one.name)) return true;
   return foodsNamed(one.name).some(({ kind }) => kind === "water") && !NO_LIQUID.test(one.name);
 }
 
-/** What the vinegar's name says of its strength, else what is written beside it, percent. */
+/** The strength in the vinegar's name, else the one written beside it, percent. */
 export function strengthOf({ name, strengthPercent }: Ingredient): number | undefined {
   if (strengthPercent === undefined) return undefined;
   const said = NAMED_PERCENT.exec(withDigits(name))?.[1];
   return said === undefined ? strengthPercent : Math.min(strengthPercent, Number(said));
 }
 
-/** Cups of 5 percent vinegar that hold as much acid as what goes into the jar for certain. */
+/** Cups of 5 percent vinegar with as much acid as what is certain to go into the jar. */
 export function vinegarCups(recipe: Recipe): number {
   return recipe.ingredients
     .filter((one) => isVinegar(one) && !one.optional && !SOAKING.test(one.into ?? ""))
@@ -36,13 +36,13 @@ export function vinegarCups(recipe: Recipe): number {
     }, 0);
 }
 
-/** True for what the food is only soaked in, where a stage drains it off again. */
+/** True for a liquid in which the food is only soaked, and that a stage drains off again. */
 function isDrainedOff(recipe: Recipe, one: Ingredient): boolean {
   if (!SOAKING.test(one.into ?? "")) return false;
   return recipe.stages.some((stage) => DRAINED.test(`${stage.title} ${stage.say}`));
 }
 
-/** Cups of all that thins the acid, as far as it is measured. */
+/** Cups of everything that thins the acid, as far as it is measured. */
 export function thinningCups(recipe: Recipe): number {
   return thinningLiquids(recipe).reduce(
     (sum, one) => sum + (cupsInBatch(recipe, one, "high") ?? 0),

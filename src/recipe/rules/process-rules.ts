@@ -38,7 +38,7 @@ export const untestedProcess: Rule = ({ recipe, tables }) =>
 
 /** A shelf process needs a published source; without one the food stays in the refrigerator. */
 export const noTestedSource: Rule = ({ recipe, shelf }) => {
-  // What holds a tested recipe back is found by its own rule.
+  // The danger that holds a tested recipe back is found by its own rule.
   if (recipe.tested || recipe.heldBack) return [];
   const message = shelf
     ? "no tested source is named, so it has no shelf-stable process: keep it refrigerated"
@@ -55,15 +55,15 @@ export const noTestedSource: Rule = ({ recipe, shelf }) => {
   ];
 };
 
-/** Publishers whose recipes and times were tested: a name beside these is nobody's word. */
+/** Publishers whose recipes and times were tested; no other name vouches for a recipe. */
 const TESTERS =
   /\b(USDA|National Center for Home Food Preservation|Extension|So Easy to Preserve)\b/i;
 
-/** A publication that is none of the known tested sources stands for nothing by its name. */
+/** A publication that is not a known tested source does not vouch for a recipe. */
 export const unknownSource: Rule = ({ recipe, shelf }) => {
   const { publication } = recipe.source;
   if (!recipe.tested || !shelf || TESTERS.test(publication)) return [];
-  const message = `${publication} is no tested source known here; follow the table's own recipe`;
+  const message = `${publication} is not a tested source known here; follow the table's own recipe`;
   return [warning("unknown-source", "source", message, PUBLICATIONS.principles)];
 };
 
@@ -84,12 +84,12 @@ export const jarTooLarge: Rule = ({ recipe, known }) =>
       );
   });
 
-/** Another option's table tests the jar: then the smaller table merely does not offer it. */
+/** Whether another option's table was tested with the jar: then this table merely lacks it. */
 function anotherTakes(jar: string, known: { table: ProcessTable }[], table: ProcessTable): boolean {
   return known.some(
     (one) =>
       one.table !== table &&
-      // What may be pasteurized is decided by the recipe's own table, its jars as well.
+      // The recipe's own table decides what may be pasteurized, and in which jars.
       one.table.method !== "low-temperature" &&
       one.table.rows.some((row) => row.jars.some((j) => j === jar)),
   );
@@ -152,7 +152,7 @@ export const sterileJars: Rule = ({ recipe, known }) => {
     danger(
       "sterile-jars",
       "stages",
-      `a process under ${STERILE_BELOW_MINUTES} minutes wants sterile jars; no stage asks for them`,
+      `a process under ${STERILE_BELOW_MINUTES} minutes needs sterile jars; no stage asks for them`,
       PUBLICATIONS.principles,
     ),
   ];

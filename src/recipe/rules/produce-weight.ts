@@ -9,7 +9,9 @@ import { isAddition } from "./additions.ts";
 /** Foods that season a jar, and the classes whose tested recipes put them in. */
 const SEASONINGS: readonly string[] = ["garlic", "pepper"];
 export const SEASONED: readonly FoodClass[] = ["acidified", "ferment", "low-acid"];
-/** Most of the produce's weight that is still a seasoning; elsewhere it is next to nothing. */
+/**
+ * The largest share of the produce's weight that is still a seasoning; next to nothing elsewhere.
+ */
 const SEASONING_SHARE = { seasoned: 0.02, other: 0.002 };
 
 /** True for a food that seasons a jar in small amounts. */
@@ -17,20 +19,20 @@ export function isSeasoningFood({ name }: Food): boolean {
   return SEASONINGS.includes(name);
 }
 
-/** The foods an ingredient brings in; the lemon of an acid is there for its juice. */
+/** The foods an ingredient brings in; the lemon in an acid is there only for its juice. */
 export function foodsOf(one: Ingredient): readonly Food[] {
   if (isAddition(one)) return [];
   const named = foodsNamed(one.name).filter((food) => !isNoFood(food));
   return one.role === "acid" ? named.filter(isLowAcid) : named;
 }
 
-/** What the recipe calls its produce, grams, against which little and much are told. */
+/** Grams of what the recipe calls its produce, the measure for what is little and what is much. */
 export function mainGrams(recipe: Recipe): number {
   const main = recipe.ingredients.filter((one) => one.role === "produce");
   return gramsOfAll(recipe, main) || recipe.yield.weightLb * G_PER_LB;
 }
 
-/** A little garlic or pepper that the recipe calls a spice: no second food. */
+/** True for a little garlic or pepper that the recipe calls a spice: not a second food. */
 export function isSeasoning(recipe: Recipe, one: Ingredient): boolean {
   const foods = foodsOf(one);
   if (one.role !== "spice" || !foods.every(isSeasoningFood)) return false;
@@ -58,12 +60,12 @@ function gramsOfAll(recipe: Recipe, chosen: Ingredient[]): number {
   return chosen.reduce((sum, one) => sum + (gramsInBatch(recipe, one, "high") ?? 0), 0);
 }
 
-/** Produce altogether, grams; by the yield where nothing of it has a weight. */
+/** Total produce, grams; from the yield where none of it has a weight. */
 export function produceGrams(recipe: Recipe): number {
   return gramsOfAll(recipe, produceOf(recipe)) || recipe.yield.weightLb * G_PER_LB;
 }
 
-/** Of the produce, what brings no acid of its own, grams. */
+/** The part of the produce that brings no acid of its own, grams. */
 export function lowAcidGrams(recipe: Recipe): number {
   return gramsOfAll(
     recipe,
@@ -71,7 +73,7 @@ export function lowAcidGrams(recipe: Recipe): number {
   );
 }
 
-/** Produce less what the tested recipe lets in besides, by how many times it is made. */
+/** Produce less what the tested recipe allows besides, times how often the recipe is made. */
 export function countedGrams(recipe: Recipe, { besides = {}, produceLb }: TestedFormula): number {
   const extra = (one: Ingredient) => foodsOf(one).map(({ name }) => besides[name]);
   const all = produceOf(recipe);

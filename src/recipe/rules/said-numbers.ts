@@ -10,7 +10,7 @@ const WORD = new RegExp(`\\b(${anyOf(WORDS)})\\b`, "g");
 const numberOf = (word: string) => WORDS[word] ?? 0;
 
 /**
- * What is said, in small letters and with its numbers in digits, fractions added up: `one and a
+ * What is said, in lower case and with its numbers in digits, fractions added up: `one and a
  * quarter inches` becomes `1.25 inches`, `half an hour` `0.5 hour`, `twenty-five` `25`.
  */
 export function withDigits(said: string): string {

@@ -26,7 +26,7 @@ function testedRest(
   return only ? all[0] : undefined;
 }
 
-/** Rests as tested, and cooling as long as jars stand untouched. */
+/** Rests last as long as tested, and cooling as long as jars must stand untouched. */
 export const restWindow: Rule = (subject) =>
   subject.recipe.stages.flatMap((stage): Finding[] => {
     const { known, kinds } = subject;
@@ -53,7 +53,7 @@ export const restWindow: Rule = (subject) =>
     const message =
       `this rest is ${formatMinutes(low)} to ${formatMinutes(high)}; tested is ` +
       `${formatMinutes(tested.minMinutes)} to ${formatMinutes(tested.maxMinutes)}`;
-    // Half fermented is hardly sour, and the short process was tested for what is.
+    // Half-fermented food is hardly sour, and the short process was tested for sour food.
     const make = kind.thermometer === "culture" && low < tested.minMinutes ? danger : warning;
     return [make("rest-window", place(stage), message, PUBLICATIONS.pickles)];
   });
@@ -71,7 +71,7 @@ export const fermentTemperature: Rule = ({ recipe, known, kinds }) =>
     return [make("ferment-temperature", place(stage), message, PUBLICATIONS.ferment)];
   });
 
-/** A common question keeps its words and its cases: "are the jars nice" sterilizes none. */
+/** A common question keeps its wording and its cases: "are the jars nice" sterilizes nothing. */
 export const factorRewritten: Rule = ({ recipe }) =>
   recipe.critical.flatMap((mine) => {
     const common = CRITICAL_FACTORS.find(({ id }) => id === mine.id);
@@ -82,7 +82,7 @@ export const factorRewritten: Rule = ({ recipe }) =>
 
 const asks = ({ critical }: Recipe, id: string) => critical.some((factor) => factor.id === id);
 
-/** What every canner recipe asks before the jars go in. */
+/** The questions every canner recipe asks before the jars go in. */
 export const criticalAsked: Rule = ({ recipe, shelf }) => {
   if (!shelf) return [];
   const wanted = ["headspace", "new-lids"];
