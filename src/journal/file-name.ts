@@ -1,4 +1,4 @@
-/** A journal file is one year's, in parts where a year needed a fresh file. */
+/** A journal file covers one year; a year that needed a fresh file has several parts. */
 export type FilePlace = { year: number; part: number };
 
 const PATTERN = /^journal-(\d{4})(?:-([1-9]\d*))?\.jsonl$/;
@@ -8,7 +8,7 @@ export function fileName({ year, part }: FilePlace): string {
   return part === 1 ? `journal-${year}.jsonl` : `journal-${year}-${part}.jsonl`;
 }
 
-/** The journal's files among these names, oldest first; other names are passed over. */
+/** The journal's files among these names, oldest first; other names are ignored. */
 export function filesInOrder(names: readonly string[]): FilePlace[] {
   return names
     .map((name) => PATTERN.exec(name))

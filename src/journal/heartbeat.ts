@@ -2,17 +2,19 @@ import { crc32 } from "node:zlib";
 import type { ClockReading } from "../ports/clock.ts";
 import type { Disk, DiskAnswer } from "../ports/disk.ts";
 
-/** The clocks as they last were while the program ran, and the journal's last line then. */
+/**
+ * The clocks as last read while the program ran, and the number of the journal's last line then.
+ */
 export type Heartbeat = {
   reading: ClockReading;
   lastN: number;
-  /** Kitchen time at that reading, ms; files of before do not have it. */
+  /** Kitchen time at that reading, ms; older files do not have it. */
   kitchenMs?: number;
 };
 
 const NAME = "clocks.json";
 
-/** Writes the side file of clocks in the place of the one before. */
+/** Writes the side file of clocks, replacing the previous one. */
 export function writeHeartbeat(disk: Disk, folder: string, beat: Heartbeat): DiskAnswer {
   const { wallMs, monoMs, bootMs, bootId, zone } = beat.reading;
   const { lastN, kitchenMs } = beat;

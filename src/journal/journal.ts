@@ -5,7 +5,8 @@ import type { JournalEnd } from "./read-journal.ts";
 
 /**
  * Why records are not on the disk: the disk's own reasons, another program writes here
- * (`not-ours`), the newest file is sealed (`read-only`), or a record that can never be a line.
+ * (`not-ours`), the newest file is sealed (`read-only`), or a record that cannot be written as a
+ * line.
  */
 type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "bad-record";
 
@@ -20,9 +21,12 @@ type JournalOptions = {
   year: () => number;
   /** False while the lock is not, or no longer, this program's; asked before each append. */
   owns: () => boolean;
-  /** Why it is not; that another program writes, where nothing is said. */
+  /** Why it is not; without this, because another program writes. */
   whyNot?: () => WriteRefusal | undefined;
-  /** Done once before the first write, where opening could not; false where the disk refuses. */
+  /**
+   * Called once before the first write, for what opening could not do; false where the disk
+   * refuses.
+   */
   settle?: () => boolean;
   version: number;
   /** Why nothing may be added until `continueInFreshFile`; `forGood` where that does not help. */
@@ -31,12 +35,12 @@ type JournalOptions = {
   startFresh?: boolean;
 };
 
-/** Fresh files tried in a row under names that turn out to be taken. */
+/** How many names are tried for a fresh file while each turns out to be taken. */
 const NAMES_TRIED = 100;
 
 /**
- * The one writer. What `append` was given is on the disk when it answers ok; otherwise it stays
- * in memory, in order, and every later call writes it first. Never throws.
+ * The only writer. What `append` was given is on the disk when it returns ok; otherwise it stays in
+ * memory, in order, and every later call writes it first. Never throws.
  */
 export class Journal {
   private readonly disk: Disk;
@@ -51,7 +55,7 @@ export class Journal {
   private raggedEnd = false;
   /** True where the next write must go to a file of its own. */
   private needsFresh: boolean;
-  /** A fresh file in which nothing was ever acknowledged. */
+  /** A fresh file in which nothing has been acknowledged yet. */
   private unproven: string | undefined;
 
   constructor(disk: Disk, folder: string, end: JournalEnd, options: JournalOptions) {
@@ -73,9 +77,9 @@ export class Journal {
   }
 
   /**
-   * Adds records as one append: after a crash all of them are there or none. A record that cannot
-   * be written (no JSON, over a megabyte, one of the journal's own field names) refuses the whole
-   * append with `bad-record`, and nothing of it is kept.
+   * Adds records as one append: after a crash, all of them are there or none. If a record cannot be
+   * written (not JSON, over a megabyte, one of the journal's own field names), the whole append is
+   * refused with `bad-record` and none of it is kept.
    */
   append(records: readonly object[]): Appended {
     const bodies: string[] = [];
@@ -103,7 +107,10 @@ export class Journal {
     return this.inOpenFile() ?? this.inFreshFile();
   }
 
-  /** The yes after damage: seals the damaged file for reading and goes on in a fresh one. */
+  /**
+   * After damage and a person's yes: leaves the damaged file for reading and goes on in a fresh
+   * one.
+   */
   continueInFreshFile(): Appended {
     if (this.options.sealed && !this.options.sealed.forGood) {
       delete this.options.sealed;
@@ -137,7 +144,7 @@ export class Journal {
       const opened = this.disk.openAppend(path);
       if (!opened.ok) return opened.why === "denied" || opened.why === "full" ? opened : undefined;
       this.file = opened.file;
-      // Not as it was read and not by our doing: whatever happened, it is not ours to cut.
+      // It changed since it was read, and not through us: whatever happened, it is not ours to cut.
       if (opened.length !== this.end.length && !this.raggedEnd) return undefined;
     }
     if (this.raggedEnd && !this.disk.truncate(path, this.end.length).ok) return undefined;
@@ -186,7 +193,7 @@ export class Journal {
     return this.acknowledge({ place, length: bytes.length, n: lines.n, sum: lines.sum });
   }
 
-  /** Opens an empty file under the next free name, after clearing away one that never counted. */
+  /** Opens an empty file under the next free name, after removing one that never counted. */
   private openFresh(): DiskAnswer<{ file: AppendFile; place: FilePlace }> {
     this.close();
     if (this.unproven) this.disk.remove(this.unproven);
@@ -208,7 +215,7 @@ export class Journal {
     return { ok: false, why: "exists", message };
   }
 
-  /** All that waits as lines that follow on a line with this sum. */
+  /** Everything that waits, as lines that follow a line with this sum. */
   private waitingLines(prev: number): { bytes: Buffer; n: number; sum: number } {
     let text = "";
     let n = this.end.n;

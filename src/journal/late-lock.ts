@@ -4,7 +4,7 @@ import { fileName, filesInOrder } from "./file-name.ts";
 import type { WriteRefusal } from "./journal.ts";
 import { type Lock, type LockAnswer, type Processes, takeLock } from "./lock.ts";
 
-/** Refusals of a disk that may pass: no room, not writable now, a fault of the moment. */
+/** Temporary refusals of a disk: no room, not writable now, a passing fault. */
 const MAY_PASS: ReadonlySet<string> = new Set(["full", "denied", "io"]);
 
 export type LateAnswer =
@@ -13,7 +13,7 @@ export type LateAnswer =
 
 /**
  * Takes the folder's lock like `takeLock`; where only the disk stands in the way, the answer is a
- * lock that is not had yet, so that a kitchen can be open in memory meanwhile.
+ * lock not yet held, so that a kitchen can be open in memory meanwhile.
  */
 export function lockOrLate(
   disk: Disk,
@@ -31,11 +31,11 @@ export function lockOrLate(
 
 /**
  * A lock that is tried for each time it is asked for, until the disk lets it be made. It is given
- * up for good once another program has it, or had it meanwhile and wrote: what was read at the
- * opening is then no longer how the journal ends, and nothing may be added to it.
+ * up for good once another program holds it, or held it meanwhile and wrote: the journal then no
+ * longer ends where it did at the opening, and nothing may be added to it.
  */
 export class LateLock implements Lock {
-  /** Told once, when the lock is had. */
+  /** Called once, when the lock is held. */
   onHad: (() => void) | undefined;
   private readonly disk: Disk;
   private readonly folder: string;
@@ -81,7 +81,7 @@ export class LateLock implements Lock {
     return true;
   }
 
-  /** Why nothing can be written; undefined once the lock was had. */
+  /** Why nothing can be written; undefined once the lock has been held. */
   whyNot(): WriteRefusal | undefined {
     return this.lock ? undefined : this.refusal;
   }
@@ -92,7 +92,7 @@ export class LateLock implements Lock {
 
   private giveUp(why: string): void {
     this.givenUp = true;
-    const mend = "nothing of this sitting will be recorded; close it, and say it there";
+    const mend = "nothing from this session will be recorded; close it, and tell the other one";
     this.refusal = { why: "not-ours", message: `${why}; ${mend}` };
   }
 }
@@ -103,8 +103,8 @@ function waiting({ why, message }: DiskRefusal): WriteRefusal {
 }
 
 /**
- * Stands for the journal's files as they are: any line that anybody adds makes it another. All of
- * them are looked at, since the next line need not go to the last (an empty one does not count).
+ * A fingerprint of the journal's files: it changes with any line that anybody adds. It covers all
+ * of them, since the next line need not go to the last (an empty one does not count).
  */
 function filesNow(disk: Disk, folder: string): string {
   const listed = disk.list(folder);

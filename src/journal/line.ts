@@ -15,7 +15,7 @@ export type JournalLine = { n: number; v: number; left?: number; prev: number; s
   [field: string]: unknown;
 };
 
-/** The first line of a file: which file and line it goes on from. */
+/** The first line of a file: which file and line it continues. */
 export type HeaderLine = {
   journal: "brinebell";
   v: number;
@@ -30,10 +30,10 @@ export type HeaderLine = {
 /** The `prev` of the very first line. */
 export const NO_SUM = 0;
 
-/** A line may have this many bytes; a longer record is refused. */
+/** The most bytes a line may have; a longer record is refused. */
 const LONGEST_LINE_BYTES = 1_000_000;
 
-/** Names the journal keeps for itself in a line. */
+/** Field names that the journal reserves in a line. */
 const OWN_NAMES = ["n", "v", "left", "prev", "sum"];
 
 const PREV_MARK = Buffer.from(',"prev":"');
@@ -55,9 +55,9 @@ export function recordBody(
   try {
     text = JSON.stringify(record);
   } catch (error) {
-    return { ok: false, reason: `it is no JSON (${(error as Error).message.split("\n")[0]})` };
+    return { ok: false, reason: `it is not JSON (${(error as Error).message.split("\n")[0]})` };
   }
-  if (!text?.startsWith("{")) return { ok: false, reason: "it is no JSON object" };
+  if (!text?.startsWith("{")) return { ok: false, reason: "it is not a JSON object" };
   const bytes = Buffer.byteLength(text) + 128;
   if (bytes > LONGEST_LINE_BYTES) {
     return { ok: false, reason: `it is longer than ${LONGEST_LINE_BYTES} bytes` };
@@ -99,7 +99,7 @@ function hex(sum: number): string {
 
 /**
  * The object in bytes `start` to `end` (its line end not included) if its sum is right. The two
- * sums are read from their places: parsed like the rest they would take a third of the time.
+ * sums are read from their positions: parsing them with the rest would take a third of the time.
  */
 export function soundObject(bytes: Buffer, start: number, end: number): unknown {
   const tail = end - TAIL;
@@ -125,7 +125,7 @@ function isAt(bytes: Buffer, at: number, mark: Buffer): boolean {
   return true;
 }
 
-/** The JSON of a text; undefined where it is none. */
+/** The parsed JSON of a text; undefined where it is not JSON. */
 export function parsed(text: string): unknown {
   try {
     return JSON.parse(text);
@@ -146,7 +146,7 @@ export function isRecord(object: unknown): object is JournalLine {
   return Number.isSafeInteger(line?.n) && Number.isSafeInteger(line?.v);
 }
 
-/** Eight lower-case hex digits as a number; -1 where they are none. */
+/** Eight lower-case hex digits as a number; -1 where they are not. */
 function hexAt(bytes: Buffer, start: number): number {
   let value = 0;
   for (let i = start; i < start + SUM_LENGTH; i += 1) {

@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Disk, DiskRefusal } from "../ports/disk.ts";
 
-/** What the lock file says of the program that holds it. */
+/** What the lock file says about the program that holds it. */
 type LockHolder = {
   pid: number;
-  /** Which start of the machine; see `Reading`. */
+  /** Which start of the machine; see `ClockReading`. */
   bootId: string;
-  /** When the process started, in the kernel's ticks; null where the system does not tell. */
+  /** When the process started, in kernel ticks; null where the system does not say. */
   startTicks: string | null;
   /** ISO 8601, for people only: no decision rests on it. */
   startedAt: string;
@@ -21,9 +21,9 @@ export type Processes = {
 };
 
 export type Lock = {
-  /** True while the lock file is still this program's. Cheap: a look at the file, no read. */
+  /** True while the lock file is still this program's. Cheap: it does not read the file. */
   owns(): boolean;
-  /** Gives it back; leaves a lock that is another's alone. */
+  /** Releases it; leaves another program's lock alone. */
   release(): void;
 };
 
@@ -34,13 +34,13 @@ export type LockAnswer =
 
 const NAME = "lock";
 
-/** Races for a stale lock are over after a few turns, or something else is wrong. */
+/** Races for a stale lock are over after a few rounds, or something else is wrong. */
 const TURNS = 8;
 
 /**
- * Takes the folder's lock, or says who holds it. A holder is dead only if the machine was started
- * anew since, its process is gone, or its number now belongs to a process that started at another
- * moment; never by age, since clocks are set and machines sleep. A dead one's file is renamed to a
+ * Takes the folder's lock, or says who holds it. A holder is dead only if the machine was restarted
+ * since, its process is gone, or its number now belongs to a process that started at a different
+ * moment; never by age, since clocks get set and machines sleep. A dead one's file is renamed to a
  * name of its own, which only one of several programs can do, looked at again, and removed.
  */
 export function takeLock(
@@ -59,7 +59,7 @@ export function takeLock(
     if (created.ok) return { ok: true, lock: heldLock(disk, path, mine) };
     const read = disk.read(path);
     if (created.why !== "exists") {
-      // A disk that is full or read-only keeps nobody from seeing that somebody else is there.
+      // Even on a full or read-only disk, one can see that somebody else is there.
       const there = read.ok ? holderOf(read.bytes) : undefined;
       return there && isRunning(there, me, processes) ? held(there, path) : created;
     }
@@ -72,7 +72,7 @@ export function takeLock(
   return held(undefined, path);
 }
 
-/** Only the file that was judged goes; a newer one that got in between is put back. */
+/** Only the file that was judged is removed; a newer one that got in between is put back. */
 function clearStale(disk: Disk, path: string, judged: Uint8Array, aside: string): void {
   if (!disk.rename(path, aside).ok) return;
   const moved = disk.read(aside);
@@ -111,7 +111,10 @@ function isRunning(holder: LockHolder, me: LockHolder, processes: Processes): bo
   return ticks === null || holder.startTicks === null || ticks === holder.startTicks;
 }
 
-/** A start named by its wall time (see `realClock`) changes when the clock is set: no proof. */
+/**
+ * A start named by its wall time (see `realClock`) changes when the clock is set, so it proves
+ * nothing.
+ */
 function isExact(bootId: string): boolean {
   return !bootId.startsWith("started-");
 }
@@ -151,7 +154,8 @@ export const systemProcesses: Processes = {
   startTicks: (pid) => {
     try {
       const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
-      // The program's name, in brackets, may hold anything; the start is the 20th field after it.
+      // The program's name, in brackets, may contain anything; the start is the 20th field after
+      // it.
       return stat.slice(stat.lastIndexOf(")") + 2).split(" ")[19] ?? null;
     } catch {
       return null;

@@ -11,14 +11,14 @@ type DiskCallName = "append" | "sync" | "create-file" | Exclude<keyof Disk, "ope
  */
 export type DiskFault = { why: DiskTrouble; half?: boolean };
 
-/** What a power cut leaves of changes that were not synced; `zeros`: their room, unwritten. */
+/** What a power cut leaves of changes that were not synced; `zeros`: their space, unwritten. */
 export type Unsynced = "lost" | "kept" | "half" | "zeros";
 
 type Stored = {
   identity: number;
   bytes: Uint8Array;
   synced: Uint8Array;
-  /** Parts that a failed sync gave up: readable while the power is on, and never on the disk. */
+  /** Parts that a failed sync dropped: readable while the power is on, but never on the disk. */
   dropped: { from: number; to: number }[];
 };
 type Names = Map<string, Stored>;
@@ -26,17 +26,16 @@ type Names = Map<string, Stored>;
 const NOTHING = new Uint8Array(0);
 
 /**
- * A disk in memory, for rehearsals and tests. Changes count as safe only once synced, as on a real
- * one. Faults it can play: any call refused, a write that writes half, a sync that fails (`fault`),
- * a disk with room for so many bytes (`roomBytes`), a power cut (`afterPowerCut`). Folders are safe
- * once made.
+ * A disk in memory, for rehearsals and tests. Changes are safe only once synced, as on a real one.
+ * Faults it can play: any call refused, a write that writes half, a sync that fails (`fault`), a
+ * disk with limited room (`roomBytes`) , a power cut (`afterPowerCut`). Folders are safe once made.
  */
 export class MemoryDisk implements Disk {
-  /** Asked at every call that changes something, and at reads; an answer makes the call fail. */
+  /** Called for every change and every read; an answer makes the call fail. */
   fault: ((call: DiskCall) => DiskFault | undefined) | undefined;
-  /** Told of every call before it is done, so that time can pass over it. */
+  /** Called before every call is carried out, so that time can pass over it. */
   eachCall: ((call: DiskCall) => void) | undefined;
-  /** Room for all files together. */
+  /** Bytes of room for all files together. */
   roomBytes = Number.POSITIVE_INFINITY;
   /** Calls so far. */
   calls = 0;
@@ -141,7 +140,8 @@ export class MemoryDisk implements Disk {
 
   /**
    * A new disk with what this one would hold after a power cut now. Synced bytes and names are
-   * there; of the others, as `unsynced` says (names: all gone with `lost`, else all there).
+   * there; `unsynced` says what is left of the others (names: all gone with `lost`, else all
+   * there).
    */
   afterPowerCut(unsynced: Unsynced): MemoryDisk {
     const after = new MemoryDisk();

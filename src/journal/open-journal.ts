@@ -17,13 +17,13 @@ type JournalCondition = "new" | "sound" | "torn" | "damaged" | "newer" | "unread
 type OpenOptions = {
   /** The calendar year of the kitchen now, asked at each append. */
   year: () => number;
-  /** False once the lock is another's; asked before each append. Without it nobody is asked. */
+  /** False once the lock belongs to another program; asked before each append, where given. */
   owns?: () => boolean;
   /** See `JournalOptions.whyNot`. */
   whyNot?: () => WriteRefusal | undefined;
   /** Highest line number known to have been on the disk, as from the side file of clocks. */
   expectedN?: number;
-  /** For lifting lines of older versions. */
+  /** How lines of older versions are upgraded. */
   format?: JournalFormat;
 };
 
@@ -40,8 +40,8 @@ export type Opened = {
 
 /**
  * Opens the journal of a folder for the one program that writes it: reads and checks all files,
- * sets a cut-off end aside in a file of its own. Nothing is made in an empty folder before the
- * first append. Never throws.
+ * and sets a cut-off end aside in a file of its own. Nothing is created in an empty folder before
+ * the first append. Never throws.
  */
 export function openJournal(disk: Disk, folder: string, options: OpenOptions): Opened {
   const { year, owns = () => true, whyNot, expectedN = 0, format = FORMAT } = options;
@@ -67,20 +67,23 @@ export function openJournal(disk: Disk, folder: string, options: OpenOptions): O
 }
 
 /**
- * Lines that a program wrote and died over, before their sync, are read like all others, and what
- * comes next builds on them: they have to outlast a power cut too. False where the disk refuses.
+ * Lines that a program wrote, but died before syncing, are read like all others, and what comes
+ * next builds on them: they have to survive a power cut too. False where the disk refuses.
  */
 function settle(disk: Disk, folder: string, { end }: JournalReading): boolean {
   if (!end.place) return true;
   const opened = disk.openAppend(`${folder}/${fileName(end.place)}`);
-  // Where nothing can be opened for writing, nothing will be built on it either.
+  // Where nothing can be opened for writing, nothing will build on it either.
   if (!opened.ok) return true;
   const synced = opened.file.sync();
   opened.file.close();
   return synced.ok;
 }
 
-/** Whole lines cut off at the end leave no trace in the file itself. */
+/**
+ * Checks the last number expected: whole lines cut off at the end leave no trace in the file
+ * itself.
+ */
 function checkExpected({ end, records, damages }: JournalReading, expectedN: number): void {
   if (end.n >= expectedN || !end.place) return;
   damages.push({
@@ -117,7 +120,7 @@ function noticesOf(reading: JournalReading, found: JournalCondition, folder: str
   if (reading.newerFile && found === "newer") {
     notices.push(
       `${folder}/${reading.newerFile} was written by a later version of Brinebell. ` +
-        "It is only read here; install that version to go on.",
+        "Here it can only be read; install that version to go on.",
     );
   }
   const stopping = reading.damages.find(({ stops }) => stops);

@@ -29,11 +29,13 @@ type Scan = FileReading & {
   /** The last sound line's `n` and sum, which the next line must follow. */
   lastN: number;
   lastSum: number;
-  /** Where the append began that the last sound line is part of, and its first line's index. */
+  /**
+   * Where the append that the last sound line belongs to began, and the index of its first line.
+   */
   groupStart: number;
   groupFirst: number;
   groupOpen: boolean;
-  /** Faults since the last sound line: the tail's, until another sound line follows. */
+  /** Faults since the last sound line: they belong to the tail until another sound line follows. */
   tailFaults: FileFault[];
   inOrder: boolean;
 };
@@ -131,7 +133,7 @@ function takeRecord(scan: Scan, line: JournalLine, place: Place): void {
   }
 }
 
-/** A line that does not follow: after an unreadable line that is only its echo, else a fault. */
+/** A line that does not follow the last: after an unreadable line only its echo, else a fault. */
 function outOfChain(scan: Scan, line: JournalLine, place: Place): void {
   if (line.n <= scan.lastN) scan.inOrder = false;
   const unreadable = scan.tailFaults.length;
@@ -145,13 +147,13 @@ function fault(scan: Scan, line: number, reason: string): void {
   scan.tailFaults.push({ line, afterN: Math.max(0, scan.lastN), reason });
 }
 
-/** An append of several lines that is not all there was never acknowledged: none of it counts. */
+/** An incomplete append of several lines was never acknowledged: none of it counts. */
 function dropOpenGroup(scan: Scan): void {
   scan.lines.length = scan.groupFirst;
   scan.soundBytes = scan.groupStart;
 }
 
-/** A later format may sum its lines otherwise; its first line still says the version. */
+/** A later format may sum its lines differently; its first line still gives the version. */
 function looksNewer(bytes: Buffer, version: number): boolean {
   const end = bytes.indexOf(NEWLINE);
   const first = end < 0 ? undefined : parsed(bytes.toString("utf8", 0, end));

@@ -3,16 +3,16 @@ import { type FilePlace, fileName, filesInOrder } from "./file-name.ts";
 import { type HeaderLine, type JournalLine, NO_SUM } from "./line.ts";
 import { type FileReading, lineOfRecord, readFile } from "./read-file.ts";
 
-/** The newest format this program knows, how a line of an older one is read, and what holds. */
+/** The newest format this program knows, how it reads older lines, and how it checks them. */
 export type JournalFormat = {
   version: number;
-  /** Reads an old form up to the present one. */
+  /** Upgrades an old form to the present one. */
   upcast: (line: JournalLine) => JournalLine;
-  /** What is wrong with a line that was read up; undefined where nothing is. */
+  /** What is wrong with an upgraded line; undefined where nothing is. */
   faultOf: (line: JournalLine) => string | undefined;
 };
 
-/** The present format as far as the journal itself knows it: any record may stand in a line. */
+/** The present format as far as the journal itself knows it: a line may hold any record. */
 export const FORMAT: JournalFormat = {
   version: 1,
   upcast: (line) => line,
@@ -29,11 +29,11 @@ export type Damage = {
   recordsBefore: number;
   /** True in the newest file, where nothing may be added; an older file stops nothing. */
   stops: boolean;
-  /** The line, where it can be read and only what it says cannot be. */
+  /** The line, where it is readable but says something impossible. */
   refused?: JournalLine;
 };
 
-/** Where the next line goes on from. */
+/** Where the next line continues. */
 export type JournalEnd = { place: FilePlace | undefined; length: number; n: number; sum: number };
 
 /** Bytes after the last whole append: `from` 0 means that nothing in the file counts. */
@@ -103,7 +103,7 @@ function readFiles(
   return files;
 }
 
-/** A newest file with nothing sound in it was being begun when the power went. */
+/** A newest file with nothing sound in it had just been started when the power went. */
 function leaveOutEmptyEnds(files: ReadFile[], result: JournalReading): void {
   for (let last = files.at(-1); last; last = files.at(-1)) {
     const { header, lines, newer } = last.reading;
@@ -124,7 +124,7 @@ function takeFile(
   const { reading, name } = file;
   if (reading.newer) result.newerFile ??= name;
   checkBeginning(file, newest, result);
-  // What lies beyond the line the next file goes on from was never acknowledged in this one.
+  // What lies beyond the line that the next file continues was never acknowledged in this one.
   const upTo = next ? next.after : Number.POSITIVE_INFINITY;
   const before = result.records.length;
   const kept = reading.lines.filter(({ n }) => n > result.end.n && n <= upTo);
@@ -156,7 +156,7 @@ function takeFile(
   }
 }
 
-/** The lines read up to the present form, without those whose record cannot be. */
+/** The lines, upgraded to the present form, without those whose record is impossible. */
 function admit(
   lines: readonly JournalLine[],
   { version, upcast, faultOf }: JournalFormat,

@@ -20,7 +20,7 @@ const TROUBLE: Record<string, DiskTrouble> = {
 /** File systems without hard links answer `link` with one of these. */
 const NO_LINKS = new Set(["EPERM", "ENOTSUP", "EOPNOTSUPP", "ENOSYS", "EMLINK"]);
 
-/** On Windows a rename may be refused for a moment while another program looks at the file. */
+/** On Windows a rename may be refused for a moment while another program has the file open. */
 const RENAME_TRIES = 20;
 
 let temporaryFiles = 0;
@@ -43,8 +43,8 @@ export function realDisk(): Disk {
 }
 
 /**
- * Makes a folder and those above it. Step by step: Node's own recursive way never ends where the
- * system says of a folder that it is there and lets nothing be made in it.
+ * Makes a folder and those above it, step by step: Node's own recursive call never returns where
+ * the system says that a folder exists but lets nothing be made in it.
  */
 function makeFolder(folder: string): void {
   const path = resolve(folder);
@@ -61,11 +61,11 @@ function makeFolder(folder: string): void {
   syncFolder(above);
 }
 
-/** A pipe or a device in a file's place is refused at once, never waited for. */
+/** A pipe or a device in place of a file is refused at once, not waited for. */
 function mustBeFile(descriptor: number): void {
   if (fs.fstatSync(descriptor).isFile()) return;
   fs.closeSync(descriptor);
-  throw new Error("it is a pipe, a folder or a device, and no file");
+  throw new Error("it is a pipe, a folder or a device, not a file");
 }
 
 const NEVER_WAITING = fs.constants.O_NONBLOCK ?? 0;
@@ -93,8 +93,7 @@ function openAppend(path: string): { file: AppendFile; length: number } {
 }
 
 /**
- * One write may take only a part: on a nearly full disk it does, and says so by its count
- * alone.
+ * One write may write only a part: on a nearly full disk it does, and says so only by its count.
  */
 function writeAll(descriptor: number, bytes: Uint8Array): void {
   let done = 0;
@@ -140,7 +139,7 @@ function writeTemporary(path: string, bytes: Uint8Array): string {
   temporaryFiles += 1;
   const name = `${basename(path)}.new-${process.pid}-${temporaryFiles}`;
   const temporary = join(dirname(path), name);
-  // One left behind by an earlier program with this number would stand in the way.
+  // A file left behind by an earlier process with this number would be in the way.
   fs.rmSync(temporary, { force: true });
   writeNew(temporary, bytes);
   return temporary;

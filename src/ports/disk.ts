@@ -26,14 +26,14 @@ export type Disk = {
   read(path: string): DiskAnswer<{ bytes: Uint8Array }>;
   /** Opens for adding, and makes the file (for its owner alone) where there is none. */
   openAppend(path: string): DiskAnswer<{ file: AppendFile; length: number }>;
-  /** Cuts the file to so many bytes, on the disk when it returns. */
+  /** Cuts the file to this many bytes, on the disk when it returns. */
   truncate(path: string, length: number): DiskAnswer;
   /**
-   * Puts new content in the place of the old: afterwards, power cut or not, the file holds
-   * either all of the old or all of the new. A refusal leaves the old.
+   * Replaces the content: afterwards, power cut or not, the file holds either all of the old or all
+   * of the new. A refusal leaves the old.
    */
   replace(path: string, bytes: Uint8Array): DiskAnswer;
-  /** Makes a file that was not there, content and all in one step; else refuses with `exists`. */
+  /** Makes a new file, content included, in one step; refuses with `exists` where there is one. */
   createExclusive(path: string, bytes: Uint8Array): DiskAnswer;
   /** Renames within a folder; of several that try with the same file, one succeeds. */
   rename(from: string, to: string): DiskAnswer;
@@ -44,6 +44,6 @@ export type Disk = {
   makeFolder(folder: string): DiskAnswer;
   /** Returns once the folder's new, renamed and removed names are on the disk. */
   syncFolder(folder: string): DiskAnswer;
-  /** Tells this file from any other that had or will have its name. */
+  /** Distinguishes this file from any other that had or will have its name. */
   identity(path: string): DiskAnswer<{ identity: string }>;
 };

@@ -1,6 +1,6 @@
 /**
- * Listening. Off until started; never throws, never hangs: a recognizer or a microphone that is
- * missing or goes away costs listening and nothing else.
+ * Listening. Off until started; never throws, never hangs: where a recognizer or microphone is
+ * missing or goes away, only listening is lost.
  */
 
 /** What may be said now, as rules of a JSGF grammar. */
@@ -17,10 +17,10 @@ export type HeardWords = {
   text: string;
   /**
    * 0 to 1: how well the sound fits these words rather than any sounds at all, and a number in
-   * them rather than its sound-alike. Below 0.7 what matters is read back.
+   * them rather than its sound-alike. Below 0.7, commands that matter are read back.
    */
   confidence: number;
-  /** The command it would be with a number that sounds like the one heard. */
+  /** The same command with a number that sounds like the one heard. */
   orElse?: string;
   /** When the speech ended, wall clock, epoch ms. */
   heardAtMs: number;
@@ -40,14 +40,14 @@ export type Unheard = {
 /** Loudness of what comes in, in dB below full scale (0 is the loudest possible). */
 export type SoundLevel = { levelDb: number; noiseDb: number; speech: boolean };
 
-/** What listening tells its owner. */
+/** What listening reports to its owner. */
 export type EarsEvents = {
   onHeard(heard: HeardWords): void;
-  /** Told for everything that was speech and no command. */
+  /** Called for all speech that was not a command. */
   onUnheard?(unheard: Unheard): void;
   /** About four times a second while sound comes in. */
   onLevel?(level: SoundLevel): void;
-  /** One line, once for every outage: what is wrong and how to mend it. */
+  /** One line, once for every outage: what is wrong and how to fix it. */
   onProblem(message: string): void;
   /** Listening again after a problem was reported. */
   onRecovered?(): void;
@@ -55,7 +55,9 @@ export type EarsEvents = {
 
 /** The ears as the session sees them. */
 export type EarsPort = {
-  /** Begins to listen for this grammar; what happens is told to the events given at making. */
+  /**
+   * Begins to listen for this grammar; what happens is reported to the events given at creation.
+   */
   start(grammar: EarsGrammar): void;
   /** Changes what may be said; takes effect with the next utterance. */
   expect(grammar: EarsGrammar): void;

@@ -1,15 +1,15 @@
 /**
- * A thermometer or pressure sensor that hands over lines of text. Never throws, never hangs: one
- * that goes away costs its readings and nothing else.
+ * A thermometer or pressure sensor that sends lines of text. Never throws, never hangs: if it goes
+ * away, only its readings are lost.
  */
 
-/** What the probe tells its owner. */
+/** What the probe reports to its owner. */
 export type ProbeEvents = {
   /** One whole line, without its end; `old` where it stood in the file before that was opened. */
   onLine(line: string, old: boolean): void;
-  /** One line, once for every outage: what is wrong and how to mend it. */
+  /** One line, once for every outage: what is wrong and how to fix it. */
   onProblem(message: string): void;
-  /** Readings come again after a problem was reported. */
+  /** Readings arrive again after a problem was reported. */
   onRecovered?(): void;
 };
 

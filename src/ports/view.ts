@@ -1,5 +1,5 @@
 /**
- * What is shown of the kitchen, as plain data: worked out by the session, drawn by the screen or
+ * What is shown of the kitchen, as plain data: computed by the session, drawn by the screen or
  * printed as lines. Times of day and lengths come in words; instants are wall time, epoch ms.
  */
 
@@ -11,7 +11,7 @@ export type Line = { wallMs: number; kind: LineKind; text: string };
 /** A line with its time of day, `14:03`. */
 export type ShownLine = Line & { time: string };
 
-/** Keys that stand for words the bare key must not say. */
+/** Keys for words that the bare key must not stand for. */
 export type KeySign = "!" | "-" | "=";
 
 export type LabeledKey = {
@@ -35,7 +35,7 @@ export type ShownClock = {
   due: string;
   /** For the large digits. */
   digits: string;
-  /** When it is due, kitchen time, ms; infinite for a clock that stands still. */
+  /** When it is due, kitchen time, ms; infinite for a stopped clock. */
   dueAt: number;
 };
 
@@ -46,10 +46,10 @@ export type Item = {
   name: string;
   title: string;
   clock?: ShownClock;
-  /** A word on how it stands where it has no clock: `not boiling yet`. */
+  /** Its state in words, where it has no clock: `not boiling yet`. */
   stands?: string;
   keys: LabeledKey[];
-  /** What to do, for the work that is first and for what comes up to heat. */
+  /** What to do, for the first piece of work and for what is heating up. */
   say?: string;
 };
 
@@ -62,7 +62,7 @@ export type LanePart = {
   phase: "been" | "now" | "coming";
 };
 
-/** One of those that are busy: hands, a burner, a canner. */
+/** One row of the day: hands, a burner or a canner. */
 export type DayLane = { name: string; parts: LanePart[] };
 
 /** The day from one instant to another by who or what is busy. */
@@ -90,7 +90,7 @@ export type View = {
   rest: Item[];
   timers: Item[];
   soonest?: BigClock;
-  /** The one question that is open; `of` is how many wait, it among them. */
+  /** The open question; `of` is how many wait, including this one. */
   question?: { text: string; answer: string; of: number };
   /** What Space or Enter on an empty line does, or what to say instead. */
   key: { text: string; works: boolean };
@@ -100,12 +100,12 @@ export type View = {
   talk: ShownLine[];
   strip: DayStrip;
   input: TypedLine;
-  /** What the program itself wants known just now, such as how to close it. */
+  /** What the program itself has to say at this moment, such as how to close it. */
   hint?: string;
 };
 
-/** The line being typed; the cursor stands before so many of its characters. */
+/** The line being typed; the cursor stands after this many characters. */
 type TypedLine = { text: string; cursor: number };
 
-/** What only the screen knows, and wants shown with the rest. */
+/** What only the screen knows, to be shown with the rest. */
 export type ScreenParts = { input: TypedLine; hint?: string };

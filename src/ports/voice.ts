@@ -1,9 +1,9 @@
 /**
- * Speaking. Nothing here throws and nothing hangs: an engine that is missing, fails or stands
- * still costs the voice and nothing else.
+ * Speaking. Nothing here throws and nothing hangs: if an engine is missing, fails or stops, only
+ * the voice is lost.
  */
 
-/** What became of one spoken text. `stopped` is our own doing: cut short or closed. */
+/** What became of one spoken text. `stopped`: we cut it short or closed. */
 export type SpeechOutcome =
   | { kind: "spoken" }
   | { kind: "stopped" }
@@ -34,7 +34,7 @@ export type SpeechRank = "alarm" | "prompt" | "answer";
 export type SpokenSentence = {
   rank: SpeechRank;
   text: string;
-  /** A later utterance with the same key takes the place of one that still waits. */
+  /** A later sentence with the same key replaces one that still waits. */
   key?: string;
   /** Wall instant (epoch ms) after which it is no longer worth saying. */
   untilMs?: number;
@@ -44,7 +44,7 @@ export type SpokenSentence = {
   guards?: boolean;
 };
 
-/** What became of an utterance; `dropped` was never begun. */
+/** What became of a sentence; a `dropped` one was never begun. */
 export type SentenceOutcome = SpeechOutcome | { kind: "dropped"; why: DropReason };
 
 export type DropReason =

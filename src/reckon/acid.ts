@@ -20,7 +20,7 @@ const SALT_G_PER_MOL = 58.443;
 
 /** Vinegars on a shelf; the label's percent is grams of acetic acid in 100 mL. */
 export const VINEGAR_STRENGTH = { least: 1, most: 10 } as const;
-/** What tested pickle recipes ask for. */
+/** The vinegar strength that tested pickle recipes ask for, percent. */
 const TESTED_STRENGTH = 5;
 
 /** Density of vinegar at 20 °C, g/mL, from printed densities of 1 to 10 % acetic acid. */
@@ -42,7 +42,7 @@ type AcidReckoned = Reckoned & {
   /** Estimated pH at equilibrium, to one decimal; null where some produce is not known. */
   ph: number | null;
   phRange: [number, number] | null;
-  /** Percent of the water phase alone. */
+  /** Percent by weight of the water phase alone. */
   waterPhasePercent: number | null;
   /** Grams of acetic acid for each kilogram of produce; null without produce. */
   acidGramsPerKg: number | null;
@@ -59,7 +59,7 @@ const VARIED: readonly Assumed[] = [
   { ...MIDDLE, buffer: 0.6 },
   { ...MIDDLE, buffer: 1.4 },
 ];
-/** Nine in ten of a model error whose standard deviation is 0.1 pH. */
+/** Ninety percent of a model error whose standard deviation is 0.1 pH. */
 const MODEL_ERROR_PH = 0.1645;
 
 /** Acids a kilogram of produce brings, mol, and the strong ions that give its natural pH. */
@@ -76,7 +76,7 @@ function bufferOf(one: ProduceBuffer, assumed: Assumed) {
   return { acids, strong: strongIonsAt(ph, solutes) * one.water };
 }
 
-/** pH of the mix once everything has evened out. */
+/** pH of the mix at equilibrium. */
 function phOf(
   mix: PickleMix,
   produce: readonly { buffer: ProduceBuffer; grams: number }[],
@@ -105,7 +105,7 @@ function vinegarWaterKg(mix: PickleMix): number {
   return (mix.vinegarMl * vinegarDensityGPerMl(mix.strengthPercent) - aceticG) / 1000;
 }
 
-/** The middle pH and its range of about nine in ten, to one decimal, the range outward. */
+/** The middle pH and its range of about 90 %, to one decimal, the range rounded outward. */
 function phEstimate(mix: PickleMix, produce: { buffer: ProduceBuffer; grams: number }[]) {
   const middle = phOf(mix, produce, MIDDLE);
   let below = MODEL_ERROR_PH ** 2;
@@ -123,7 +123,7 @@ function phEstimate(mix: PickleMix, produce: { buffer: ProduceBuffer; grams: num
 }
 
 function notesFor(mix: PickleMix, unknown: readonly string[]): string[] {
-  const notes = ["percent of everything in the jar together, once it has evened out (days)"];
+  const notes = ["percent of everything in the jar together, once it has evened out (after days)"];
   if (mix.strengthPercent < TESTED_STRENGTH) {
     notes.push(`tested pickle recipes ask for ${TESTED_STRENGTH} % vinegar; this is weaker`);
   }
@@ -132,7 +132,7 @@ function notesFor(mix: PickleMix, unknown: readonly string[]): string[] {
   }
   if (unknown.length > 0) {
     const known = PRODUCE_BUFFERS.map(({ names }) => names[0]).join(", ");
-    notes.push(`no pH: nothing is known here of ${unknown.join(", ")} (known: ${known})`);
+    notes.push(`no pH: nothing is known here about ${unknown.join(", ")} (known: ${known})`);
   } else {
     notes.push(`pH: ${FOR_THE_RECORD}; a badly diluted brine still reckons under 4.6`);
   }
@@ -152,7 +152,8 @@ export function acidAtEquilibrium(mix: PickleMix): Result<AcidReckoned> {
         `${most} %); read the label, 50 grain is 5 %`,
     );
   }
-  if (!(mix.vinegarMl > 0)) return fail("--vinegar: no vinegar, no acid; give how much, as 2L");
+  if (!(mix.vinegarMl > 0))
+    return fail("--vinegar: without vinegar there is no acid; give how much, such as 2L");
   const aceticG = (mix.vinegarMl * mix.strengthPercent) / 100;
   const vinegarG = mix.vinegarMl * vinegarDensityGPerMl(mix.strengthPercent);
   const produceG = mix.produce.reduce((sum, { grams }) => sum + grams, 0);

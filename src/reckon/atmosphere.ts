@@ -35,7 +35,7 @@ export function altitudeOfPressureFt(pressureKpa: number): number {
   return heightM * FT_PER_M;
 }
 
-/** The altitude itself, or an error where nobody cooks. */
+/** The altitude itself, or an error outside the range where people cook. */
 export function checkedAltitudeFt(altitudeFt: number): Result<number> {
   if (altitudeFt >= LOWEST_FT && altitudeFt <= HIGHEST_FT) return ok(altitudeFt);
   const said = withCommas(altitudeFt);

@@ -15,7 +15,7 @@ import { celsiusOf, fahrenheitOf } from "./units.ts";
 
 const SOURCE = `${ATMOSPHERE_SOURCE}; ${SATURATION_SOURCE}`;
 
-/** More than weather explains between a measured boil and the altitude's own, °F. */
+/** A larger difference than weather explains between a measured boil and the altitude's own, °F. */
 export const BOIL_DOUBT_F = 2;
 
 /** An ordinary kitchen thermometer may be off by this much, °F. */
@@ -85,7 +85,7 @@ export function boilingPointAtPressure(
   });
 }
 
-/** Altitude from a measured boil, ft; the range is a thermometer 1 °F off and the weather. */
+/** Altitude from a measured boil, ft; the range covers a thermometer 1 °F off and the weather. */
 export function altitudeFromBoil(boilsAtF: number): Result<Reckoned> {
   const least = boilingPointF(HIGHEST_FT);
   const most = boilingPointF(LOWEST_FT);
@@ -107,7 +107,7 @@ export function altitudeFromBoil(boilsAtF: number): Result<Reckoned> {
     estimate: true,
     source: SOURCE,
     notes: [
-      "the range is a thermometer 1 F off and ordinary weather",
+      "the range covers a thermometer 1 F off and ordinary weather",
       "may raise the altitude band or cast doubt on it; never lowers it",
     ],
   });
@@ -121,7 +121,9 @@ type BoilJudgement = {
   differenceF: number;
   /** The altitude in feet at which standard air gives this boil. */
   rightForFt: number;
-  /** True beyond what weather explains: ask about the altitude, change nothing by it. */
+  /**
+   * True beyond what weather explains: a reason to ask about the altitude, not to change anything.
+   */
   doubt: boolean;
 };
 

@@ -16,7 +16,7 @@ export const BURNER_EFFICIENCY: Record<Burner, number> = {
 /** Normal-inverse-gamma belief about ln efficiency. */
 export type EfficiencyBelief = { mu: number; k: number; a: number; b: number };
 
-/** What is believed of a burner never timed: its class, give or take a fifth or so. */
+/** The belief about a burner never timed: that of its class, give or take a fifth or so. */
 export function priorEfficiency(efficiency: number): EfficiencyBelief {
   return { mu: Math.log(efficiency), k: 1, a: 2, b: 2 * 0.12 ** 2 };
 }

@@ -8,7 +8,7 @@
 /** An acid by its pKa values in order; `charge` is that of its fully protonated form. */
 export type Acid = { pKas: readonly number[]; charge: number };
 
-/** So much of an acid in all its forms together, mol per kg of water. */
+/** The amount of an acid in all its forms together, mol per kg of water. */
 export type Solute = { acid: Acid; molal: number };
 
 /** pKa at 25 °C and no ionic strength, from memory of the standard tables. */
@@ -66,9 +66,7 @@ const ROUNDS = 40;
 const SETTLED = 1e-6;
 const MOST_STEPS = 100;
 
-/**
- * Strong cations less strong anions, mol charge per kg of water, that hold these acids at a pH.
- */
+/** Strong cations less strong anions, mol charge per kg of water, that keep these acids at a pH. */
 export function strongIonsAt(ph: number, solutes: readonly Solute[]): number {
   let ionicStrength = 0.1;
   let strong = 0;
@@ -84,7 +82,8 @@ export function strongIonsAt(ph: number, solutes: readonly Solute[]): number {
 
 /**
  * Where a function that falls through zero does so, between `low` and `high`: the Illinois form
- * of false position, to 1e-7. A fraction of the work of halving, which tells in a cold start.
+ * of false position, to 1e-7. It takes a fraction of the work of bisection, which matters in a cold
+ * start.
  */
 function zeroOfFalling(of: (x: number) => number, low: number, high: number): number {
   let [a, atA, b, atB] = [low, of(low), high, of(high)];
@@ -96,7 +95,7 @@ function zeroOfFalling(of: (x: number) => number, low: number, high: number): nu
     const side = at > 0 ? 1 : -1;
     if (side > 0) [a, atA] = [x, at];
     else [b, atB] = [x, at];
-    // An end that stays put twice is weighed down, or the other would creep.
+    // The value at an end that stays put twice is halved, or the other end would creep.
     if (side === lastSide && side > 0) atB /= 2;
     if (side === lastSide && side < 0) atA /= 2;
     lastSide = side;
@@ -106,7 +105,7 @@ function zeroOfFalling(of: (x: number) => number, low: number, high: number): nu
 
 /** The pH at which the weak charges balance the strong ions, at one ionic strength. */
 function balancedPh(solutes: readonly Solute[], strongIons: number, log: number): number {
-  // Taken as a logarithm of either side, which is all but straight, where a charge is not.
+  // asinh is a logarithm on either side of zero: nearly straight here, unlike the charge itself.
   const uneven = (ph: number) => {
     const { charge } = weakCharge(solutes, ph, log);
     return Math.asinh((charge + strongIons) * 1e6);

@@ -39,7 +39,7 @@ export type Heating = {
   fromC: number;
   toC: number;
   powerW: number;
-  /** Share of the power that reaches the pot. */
+  /** Share of the power that reaches the pot, 0 to 1. */
   efficiency: number;
   lossWPerK: number;
   roomC: number;
@@ -70,14 +70,14 @@ type HeatUpQuestion = {
   fromC: number;
   powerW: number;
   altitudeFt: number;
-  /** Temperature wanted; a boil where absent. */
+  /** The temperature to reach; a boil where absent. */
   toC?: number;
   burner?: Burner;
-  /** What earlier boils on this burner taught; losses are then folded in. */
+  /** What earlier boils on this burner showed; losses are then included. */
   learned?: EfficiencyBelief;
 };
 
-/** Efficiency where nobody says what burns: between gas and induction. */
+/** Efficiency where the kind of burner is not given: between gas and induction. */
 const ANY_BURNER = { middle: 0.6, low: 0.33, high: 0.9 } as const;
 /** Reported instead of forever, where the weak end of the range never boils. */
 const LONGEST_MIN = 1440;
@@ -93,14 +93,14 @@ function checked(question: HeatUpQuestion): Result<number> {
   const altitude = checkedAltitudeFt(question.altitudeFt);
   if (!altitude.ok) return altitude;
   if (!(question.pot.waterG > 0 && question.pot.waterG <= 200_000)) {
-    return fail("--water: up to 200 L in a pot; give how much, as 8L");
+    return fail("--water: up to 200 L fit in a pot; give how much, such as 8L");
   }
   if (!(question.powerW >= 100 && question.powerW <= 30_000)) {
-    return fail("--power: a burner has 100 to 30,000 W; check the number, as 2500W");
+    return fail("--power: a burner has 100 to 30,000 W; check the number, such as 2500W");
   }
   const boilC = celsiusOf(boilingPointF(question.altitudeFt));
   if (!(question.fromC >= 0 && question.fromC <= boilC)) {
-    return fail("--from: water is between freezing and its boil; check the number, as 60F");
+    return fail("--from: water is between freezing and boiling; check the number, such as 60F");
   }
   const toC = question.toC ?? boilC;
   if (toC > boilC + 0.05 || toC < question.fromC) {
@@ -112,7 +112,8 @@ function checked(question: HeatUpQuestion): Result<number> {
 
 /**
  * Minutes for a pot to come to a boil or a temperature: an estimate to plan by, with its 90 %
- * range. A process is timed only from a boil that was seen. Refused where the burner cannot.
+ * range. A process is timed only from a boil that somebody saw. Refused where the burner is too
+ * weak.
  */
 export function heatUp(question: HeatUpQuestion): Result<Reckoned> {
   const target = checked(question);
@@ -140,11 +141,11 @@ export function heatUp(question: HeatUpQuestion): Result<Reckoned> {
   const fastest = heatUpMinutes({ ...heating, efficiency: efficiency.high });
   const slowest = heatUpMinutes({ ...heating, efficiency: efficiency.low });
   const notes = [
-    "to plan by; a process is timed only from a full boil that was seen",
+    "for planning; a process is timed only from a full boil that somebody saw",
     "lidded pot, its steel a fifth of the water's weight, full power throughout",
   ];
   if (!question.learned && !question.burner) {
-    notes.push("any burner; say --burner gas, electric or induction to narrow the range");
+    notes.push("for any burner; add --burner gas, electric or induction to narrow the range");
   }
   if (slowest > LONGEST_MIN) notes.push("at the weak end of the range it may never boil");
   return ok({

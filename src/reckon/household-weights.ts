@@ -13,7 +13,7 @@ export type HouseholdWeight = {
   gPerCup?: number;
   gPerTbsp?: number;
   gPerTsp?: number;
-  /** Lightest and heaviest cup in print or measured, where brands and crystals differ. */
+  /** Lightest and heaviest cup published or measured, where brands and crystals differ. */
   cupRangeG?: readonly [number, number];
   source: string;
 };
@@ -164,7 +164,7 @@ export function findHouseholdWeight(name: string): HouseholdWeight | undefined {
 }
 
 /**
- * Grams in one millilitre of a row's thing when spooned or poured into a measure; from the
+ * Grams in one milliliter of a row's ingredient when spooned or poured into a measure; from the
  * largest measure it was weighed in, since a level cup is measured more exactly than a teaspoon.
  */
 export function gramsPerMl(row: HouseholdWeight): number {

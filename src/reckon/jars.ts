@@ -4,12 +4,12 @@ import { fail, ok } from "./result.ts";
 
 /** Spread of one kitchen's yield around the published figure, as a log standard deviation. */
 const LOG_SD = 0.2;
-/** Nine in ten of a normal spread lie within so many standard deviations. */
+/** Ninety percent of a normal distribution lie within this many standard deviations. */
 const NINETY = 1.645;
 
 type JarsQuestion = {
   weightLb: number;
-  /** The published amount: so many pounds fill so many jars of the size asked for. */
+  /** The published amount: these pounds fill this many jars of the size asked for. */
   publishedLb: number;
   publishedJars: number;
   /** Jars of that size the canner holds. */
@@ -27,13 +27,14 @@ type JarsReckoned = Reckoned & {
 
 /**
  * Jars a weight of produce fills, by the published pounds per load, to the nearest jar, with the
- * range nine kitchens in ten fall in.
+ * range that nine kitchens in ten fall into.
  */
 export function jarsFromProduce(question: JarsQuestion): Result<JarsReckoned> {
   const { weightLb, publishedLb, publishedJars, cannerHolds } = question;
-  if (!(weightLb > 0)) return fail("--for: no produce, no jars; give its weight, as 12lb");
+  if (!(weightLb > 0))
+    return fail("--for: without produce there are no jars; give its weight, such as 12lb");
   if (cannerHolds !== undefined && !(Number.isInteger(cannerHolds) && cannerHolds > 0)) {
-    return fail("--canner-holds: a canner holds whole jars; give how many, as 7");
+    return fail("--canner-holds: a canner holds whole jars; give how many, such as 7");
   }
   const exact = (weightLb * publishedJars) / publishedLb;
   const value = Math.max(1, Math.round(exact));

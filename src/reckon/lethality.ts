@@ -5,7 +5,7 @@ import { fail, ok } from "./result.ts";
 import type { LogReading } from "./temperature-log.ts";
 import { fahrenheitOf } from "./units.ts";
 
-/** Reference temperature, °C, and the span that changes the rate tenfold, °C. */
+/** Reference temperature, °C, and the difference that changes the rate tenfold, °C. */
 type LethalReference = { temperatureC: number; zC: number };
 
 /** Minutes at the reference temperature that one minute at `temperatureC` counts for. */
@@ -43,7 +43,7 @@ function longestWatched(readings: readonly LogReading[]): number {
   for (let i = 1; i < readings.length; i++) {
     spans.push((readings[i]?.minutes ?? 0) - (readings[i - 1]?.minutes ?? 0));
   }
-  // Of two in the middle the shorter, or one gap in a short log would be its own measure.
+  // Of two in the middle, the shorter, or one gap in a short log would become its own measure.
   const sorted = spans.sort((a, b) => a - b);
   const usual = Math.max(SHORTEST_GAP_MIN, GAP_FACTOR * (sorted[(sorted.length - 1) >> 1] ?? 0));
   return Math.min(LONGEST_STRETCH_MIN, usual);
@@ -80,7 +80,7 @@ function isSpike(readings: readonly LogReading[], index: number): boolean {
   return up * down > 0 && Math.min(Math.abs(up), Math.abs(down)) > least;
 }
 
-/** Total minutes, and the total with stretches longer than `watched` counted as nothing. */
+/** Total minutes, and the total with stretches longer than `watched` left out. */
 function totals(
   readings: readonly LogReading[],
   reference: LethalReference,
@@ -106,14 +106,14 @@ function gapNotes(readings: readonly LogReading[], watched: number): string[] {
     const to = readings[i]?.minutes ?? 0;
     if (to - from > watched) {
       notes.push(
-        `gap of ${(to - from).toFixed(1)} min from minute ${from.toFixed(1)}: counted as nothing`,
+        `gap of ${(to - from).toFixed(1)} min from minute ${from.toFixed(1)}: not counted`,
       );
     }
   }
   return notes;
 }
 
-/** Notes beyond this many of one sort are summed up in one. */
+/** Notes of one sort beyond this many are summed up in one. */
 const MOST_NOTES = 5;
 
 function shortened(notes: string[], what: string): string[] {
@@ -129,20 +129,22 @@ type Lethality = Reckoned & {
 
 /**
  * Lethality of a temperature log, minutes at the reference temperature: the exact integral of a
- * log-linear rate between readings. `value` is what the log shows at least: gaps count as
- * nothing, and readings unlike their neighbors count only where leaving them out gives no less.
- * The range runs from it to the total with gaps bridged and such readings left out.
- * Errors: z or reference that is no such thing.
+ * log-linear rate between readings. `value` is the least that the log shows: gaps count as nothing,
+ * and readings unlike their neighbors count only where leaving them out gives no less. The range
+ * runs from there to the total with gaps bridged and such readings left out. Errors: a z or
+ * reference out of range.
  */
 export function lethality(
   readings: readonly LogReading[],
   reference: LethalReference,
 ): Result<Lethality> {
   if (!(reference.zC >= 2 && reference.zC <= 60)) {
-    return fail("--z: 4 to 108 F (2 to 60 C) is a z of anything; for example 18F or 10C");
+    return fail("--z: 4 to 108 F (2 to 60 C) is what z can be; for example 18F or 10C");
   }
   if (!(reference.temperatureC >= 30 && reference.temperatureC <= 150)) {
-    return fail("--reference: 86 to 302 F (30 to 150 C) is a reference, for example 250F");
+    return fail(
+      "--reference: 86 to 302 F (30 to 150 C) is what a reference can be; for example 250F",
+    );
   }
   const watched = longestWatched(readings);
   const outliers = outliersOf(readings);

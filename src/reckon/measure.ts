@@ -1,4 +1,4 @@
-/** Amounts in the measures a kitchen has: cups, tablespoons, fractions, with grams beside. */
+/** Amounts in the measures a kitchen has: cups, tablespoons, fractions, followed by grams. */
 
 import { findHouseholdWeight, gramsPerMl } from "./household-weights.ts";
 import type { Quantity } from "./quantity.ts";
@@ -28,7 +28,7 @@ const TEASPOON: Measure = {
 };
 
 const SMALLEST_ML = ML_PER_TSP / 8;
-/** Measuring by cup and spoon is no finer than this; within it fewer measures are better. */
+/** Measuring by cup and spoon is no finer than this; within it, fewer measures are better. */
 const CLOSE_ENOUGH = 0.02;
 
 const FRACTION_WORDS: [number, string][] = [
@@ -57,8 +57,8 @@ function spoken(count: number, measure: Measure): string {
 const HAIR = 0.99;
 
 /**
- * Which measure is reached for, by size of the amount; the one that fills it up, and how much of
- * that: no more than the step between the large one's marks.
+ * Which measure to use for an amount; the smaller one that makes up the rest, and how much of that:
+ * no more than the step between the large one's marks.
  */
 function measuresFor(volumeMl: number): { large: Measure; small: Measure | null; mostMl: number } {
   if (volumeMl >= 12 * ML_PER_CUP * HAIR) {
@@ -106,9 +106,8 @@ function candidates(volumeMl: number): Candidate[] {
 
 /**
  * A volume in mL as measured out in a kitchen: `3 1/2 cups`, `1/4 cup + 1 tablespoon`,
- * `1/8 teaspoon`; within 2 %, or as near as cups and
- * spoons come (7 % from a quarter cup up). With `atLeast` never less than
- * the amount: what acid and salt need.
+ * `1/8 teaspoon`; within 2 %, or as near as cups and spoons can come (7 % from a quarter cup up).
+ * With `atLeast`, never less than the amount, as acid and salt need.
  */
 export function formatVolume(volumeMl: number, options: { atLeast?: boolean } = {}): string {
   if (!(volumeMl > 0)) return "none";
@@ -137,7 +136,7 @@ export function formatGrams(grams: number): string {
   return `${withCommas(Math.round(grams / step) * step)} g`;
 }
 
-/** A weight as said over a scale: `3 lb 4 oz (1,475 g)`, `12 lb (5,445 g)`, `1 1/2 oz (43 g)`. */
+/** A weight as read off a scale: `3 lb 4 oz (1,475 g)`, `12 lb (5,445 g)`, `1 1/2 oz (43 g)`. */
 export function formatWeight(grams: number): string {
   const pounds = Math.floor(grams / G_PER_LB + 1e-6);
   const ounces = ((grams - pounds * G_PER_LB) / G_PER_LB) * 16;
@@ -157,7 +156,7 @@ export function gramsOf(volumeMl: number, ingredient: string): number | undefine
   return row ? volumeMl * gramsPerMl(row) : undefined;
 }
 
-/** An ingredient's amount in kitchen measures with grams beside: `1/2 cup (148 g)`. */
+/** An ingredient's amount in kitchen measures, followed by grams: `1/2 cup (148 g)`. */
 export function formatAmount(
   amount: Pick<Quantity, "kind" | "value">,
   ingredient: string,

@@ -1,4 +1,4 @@
-/** The words numbers are made of, with what each is worth. */
+/** The words numbers are made of, with their values. */
 export const ONES: Readonly<Record<string, number>> = {
   zero: 0,
   one: 1,
@@ -37,7 +37,7 @@ export const TENS: Readonly<Record<string, number>> = {
 
 const SMALL = [...Object.keys(ONES), ...Object.keys(TEENS)];
 
-/** A whole number below sixty in words, none as "no"; any other in digits. */
+/** A whole number below sixty in words, zero as "no"; any other in digits. */
 export function numberWords(value: number): string {
   if (!Number.isInteger(value) || value < 0 || value >= 60) return String(value);
   if (value === 0) return "no";

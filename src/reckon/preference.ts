@@ -21,8 +21,8 @@ export function pairedPreferenceP(preferred: number, tasters: number): number {
 }
 
 /**
- * Fewest that must prefer the same one for a two-sided p of at most `alpha`; null where so few
- * tasters can never show it (5 or fewer at 0.05).
+ * The fewest who must prefer the same one for a two-sided p of at most `alpha`; null where there
+ * are too few tasters to show it (5 or fewer at 0.05).
  */
 export function fewestForPreference(tasters: number, alpha: number): number | null {
   for (let k = Math.ceil(tasters / 2); k <= tasters; k++) {

@@ -4,8 +4,8 @@
  * foods (LACF list; onions and peppers from memory). Water: USDA Standard Reference, from memory.
  * Malate, citrate, phosphate and protein carboxyl groups (mmol) are assumptions: phosphate from
  * the phosphorus content, carboxyl 15 mmol for each percent of protein, organic acids typical of
- * the crop. They are bounded by nothing but the measured pH of finished pickles, so every pH made
- * from them carries a wide range.
+ * the crop. Only the measured pH of finished pickles bounds them, so every pH computed from them
+ * carries a wide range.
  */
 
 export type ProduceBuffer = {

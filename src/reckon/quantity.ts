@@ -24,7 +24,7 @@ const LONGEST = 80;
 /**
  * The number a text begins with, and what follows it: `3 1/2 cups` gives 3.5 and ` cups`.
  * Understands decimals, thousands commas, `1/2`, `3 1/2`, `3-1/2` and `3½`; a sign in front.
- * Undefined where the text begins with none, or with a fraction over nothing.
+ * Undefined where the text does not begin with one, or with a fraction over zero.
  */
 export function readNumber(text: string): { value: number; rest: string } | undefined {
   const match = NUMBER.exec(text);
@@ -40,7 +40,7 @@ export function readNumber(text: string): { value: number; rest: string } | unde
   return { value: sign === "-" || sign === "−" ? -value : value, rest: text.slice(all.length) };
 }
 
-/** The words of a unit without what people put around it: `° F`, `deg. F`, `cups and`. */
+/** The words of a unit, without what people write around it: `° F`, `deg. F`, `cups and`. */
 function unitKey(said: string): string {
   return said
     .toLowerCase()
@@ -77,7 +77,7 @@ function readPart(text: string): Result<{ part: Part | null; number: number; res
   const key = unitKey(said);
   if (key === "") return ok({ part: null, number: number.value, rest });
   const unit = UNITS.get(key);
-  if (!unit) return fail(`${quoted(said)} is no unit known here`);
+  if (!unit) return fail(`${quoted(said)} is not a unit known here`);
   const value = number.value * unit.factor + (unit.offset ?? 0);
   const name = said.replace(/(?:\band\b|[+,])\s*$/, "").trim();
   return ok({ part: { kind: unit.kind, value, unit: name }, number: number.value, rest });
@@ -88,8 +88,8 @@ const SIGNED: readonly QuantityKind[] = ["length", "temperature"];
 /**
  * A quantity as people write it: `6200ft`, `203 F`, `3 1/2 cups`, `5 lb 4 oz`, `1h30min`.
  * `wanted` are the kinds that may be said here, `where` the option or place for the message.
- * Anything else is an error: no unit, an unknown unit, another kind, a negative amount of
- * something that cannot be less than nothing.
+ * Anything else is an error: no unit, an unknown unit, a different kind, a negative amount of
+ * something that cannot be negative.
  */
 export function parseQuantity(
   text: string,
@@ -145,7 +145,7 @@ export function parsePercent(
 ): Result<number> {
   const number = readNumber(text);
   if (!number || !/^\s*(?:%|percent)?\s*$/i.test(number.rest)) {
-    return fail(`${where}: ${quoted(text)} is no percent; write a number, for example 5`);
+    return fail(`${where}: ${quoted(text)} is not a percentage; write a number, for example 5`);
   }
   if (number.value < bounds.least || number.value > bounds.most) {
     const span = `${bounds.least} to ${bounds.most} %`;

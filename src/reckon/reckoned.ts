@@ -1,9 +1,9 @@
-/** One number worked out, in the form every reckoning is handed on and printed in. */
+/** One computed number, in the form in which every calculation is passed on and printed. */
 export type Reckoned = {
   value: number;
   /** `F`, `kPa`, `psi`, `ft`, `%`, `g`, `min` or `jars`. */
   unit: string;
-  /** Lowest and highest it may well be; null where the arithmetic is exact. */
+  /** Lowest and highest likely value; null where the arithmetic is exact. */
   range: [number, number] | null;
   /** True where the value rests on assumptions; then `range` is given. */
   estimate: boolean;
@@ -16,13 +16,13 @@ export type Reckoned = {
 /** Said with every pH and every lethality. */
 export const FOR_THE_RECORD = "estimate for the record; never a reason to change a tested process";
 
-/** The value rounded to so many decimals, as a number. */
+/** The value rounded to this many decimals, as a number. */
 export function rounded(value: number, decimals: number): number {
   const factor = 10 ** decimals;
   return Math.round(value * factor) / factor;
 }
 
-/** A number with so many decimals and commas at the thousands: `4,358`, `80.59` */
+/** A number with this many decimals and with commas at the thousands: `4,358`, `80.59`. */
 export function withCommas(value: number, decimals = 0): string {
   const [whole = "", fraction] = value.toFixed(decimals).split(".");
   const grouped = whole.replace(/\B(?=(?:\d{3})+$)/g, ",");

@@ -1,6 +1,6 @@
 /**
- * A number worked out, or one line saying what is wrong, where, and how to mend it. `refused`
- * marks a call whose words are sound but whose answer is no (a burner too weak to boil a pot).
+ * A computed value, or one line saying what is wrong, where, and how to fix it. `refused` marks a
+ * call that is well formed but whose answer is no (a burner too weak to boil a pot).
  */
 export type Result<T> = { ok: true; value: T } | { ok: false; error: string; refused?: true };
 

@@ -23,7 +23,7 @@ type SaltKind = (typeof SALT_KINDS)[number];
 const BRINE_SOURCE =
   "salt solution densities at 20 C (laboratory tables); salometer at 60 F, 100 degrees = 26.395 %";
 
-/** Grams of salt or water an amount holds, with the range a volume of salt may weigh. */
+/** Grams of salt or water in an amount, with the range that a volume of salt may weigh. */
 type Grams = { value: number; range: [number, number] | null; note: string | null };
 
 function rowOf(kind: SaltKind): HouseholdWeight {
@@ -72,7 +72,8 @@ export function brine(
 ): Result<Brine> {
   const grams = saltGrams(salt, kind);
   const waterG = waterGrams(water);
-  if (!(waterG > 0)) return fail("--water: no water makes no brine; give how much, as 2L");
+  if (!(waterG > 0))
+    return fail("--water: without water there is no brine; give how much, such as 2L");
   const percentOf = (g: number) => (100 * g) / (g + waterG);
   const value = percentOf(grams.value);
   if (value > SATURATED_PERCENT) {
@@ -106,7 +107,7 @@ const BASIS_NOTES: Record<SaltBasis, string> = {
   water: "grams of salt for every 100 mL of water, before it is dissolved",
 };
 
-/** The most that is a salt percent at all, by basis. */
+/** The highest possible salt percentage, by basis. */
 const MOST_PERCENT: Record<SaltBasis, number> = {
   produce: 50,
   brine: SATURATED_PERCENT,
@@ -124,11 +125,11 @@ export function saltFor(
 ): Result<Reckoned & { tablespoons: number; basis: SaltBasis }> {
   const most = MOST_PERCENT[basis];
   if (!(percent > 0 && percent <= most)) {
-    return fail(`--percent: ${percent} % is no salt for ${basis} (0 to ${most} %); check it`);
+    return fail(`--percent: ${percent} % is not possible for ${basis} (0 to ${most} %); check it`);
   }
-  if (!(amount.value > 0)) return fail("--for: nothing to salt; give how much, as 12lb or 2L");
+  if (!(amount.value > 0)) return fail("--for: nothing to salt; give how much, such as 12lb or 2L");
   if (basis === "produce" && amount.kind !== "mass") {
-    return fail("--for: produce is salted by weight; give pounds or kilograms, as 12lb");
+    return fail("--for: produce is salted by weight; give pounds or kilograms, such as 12lb");
   }
   const share = percent / 100;
   const grams = {

@@ -1,5 +1,5 @@
 /**
- * The line on which water and steam stand side by side: IAPWS-IF97, region 4 (release of 1997,
+ * The saturation line, on which water and steam coexist: IAPWS-IF97, region 4 (release of 1997,
  * revised 2007), equations 30 and 31, from 0.01 to 373.9 °C.
  */
 

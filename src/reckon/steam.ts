@@ -17,12 +17,12 @@ const HIGHEST_PSI = 30;
 
 const NOTES = [
   "pure steam: air left in the canner makes it cooler, so it is vented first",
-  "never a canner setting: the tested table's setting for your altitude stands",
+  "never a canner setting: the tested table's setting for your altitude is what counts",
 ];
 
 /**
- * Temperature of pure steam, °F, at a gauge pressure in psi and an altitude in ft; `airShare` of
- * the altitude's standard air, as weather has it.
+ * Temperature of pure steam, °F, at a gauge pressure in psi and an altitude in ft; `airShare`
+ * scales the altitude's standard air, for the weather.
  */
 export function steamTemperatureF(gaugePsi: number, altitudeFt: number, airShare = 1): number {
   const absoluteKpa = standardPressureKpa(altitudeFt) * airShare + gaugePsi * KPA_PER_PSI;

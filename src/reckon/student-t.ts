@@ -35,7 +35,7 @@ function betaFraction(x: number, a: number, b: number): number {
   return fraction;
 }
 
-/** Regularised incomplete beta function, x from 0 to 1; about 1e-10. */
+/** Regularized incomplete beta function, x from 0 to 1; about 1e-10. */
 function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;
   if (x >= 1) return 1;
@@ -46,7 +46,7 @@ function incompleteBeta(x: number, a: number, b: number): number {
   return 1 - (front * betaFraction(1 - x, b, a)) / b;
 }
 
-/** The t that a share of the distribution lies below; share 0.5 to 0.9999, freedom above 0. */
+/** The t below which a share of the distribution lies; share 0.5 to 0.9999, freedom above 0. */
 export function studentTQuantile(share: number, freedom: number): number {
   const below = (t: number) =>
     1 - incompleteBeta(freedom / (freedom + t * t), freedom / 2, 0.5) / 2;

@@ -31,7 +31,8 @@ export function syrup(
 ): Result<Reckoned & { millilitres: number }> {
   const sugarG = sugarGrams(sugar);
   const waterG = waterGrams(water);
-  if (!(waterG > 0)) return fail("--water: no water makes no syrup; give how much, as 2L");
+  if (!(waterG > 0))
+    return fail("--water: without water there is no syrup; give how much, such as 2L");
   const value = (100 * sugarG) / (sugarG + waterG);
   const notes = [
     "percent of the syrup's weight; the names in guides (light, medium) run 1 to 4 points higher",

@@ -12,9 +12,9 @@ type TemperatureLog = {
 };
 
 type LogOptions = {
-  /** The instant of an ISO time in ms, or undefined where the text is none. */
+  /** The instant of an ISO time in ms; undefined where the text is not one. */
   parseIso: (text: string) => number | undefined;
-  /** Unit of bare temperatures where neither the heading nor the value says one. */
+  /** Unit of bare temperatures where neither the heading nor the value gives one. */
   unitIfUnsaid: "F" | "C";
 };
 
@@ -30,7 +30,7 @@ type Columns = {
   time: number;
   temperature: number;
   unit: "F" | "C" | null;
-  /** Minutes in one of a bare time number's unit. */
+  /** Minutes in one unit of a bare time number. */
   minutesEach: number;
   rowsFrom: number;
 };
@@ -44,7 +44,7 @@ function cells(line: string, separator: string): string[] {
   );
 }
 
-/** Words of a heading, apart: `temp_F` and `Temperature (F)` alike. */
+/** The separate words of a heading, the same for `temp_F` and `Temperature (F)`. */
 function heading(cell: string): string {
   return cell.toLowerCase().replace(/[_()[\]/-]+/g, " ");
 }
@@ -64,7 +64,8 @@ function minutesEachOf(text: string): number {
 function findColumns(first: string[], name: string): Result<Columns> {
   const isHeading = first.some((cell) => /[a-z]{3}/i.test(cell) && !/^\d/.test(cell));
   if (!isHeading) {
-    if (first.length < 2) return fail(`${name}: one column only; a time and a temperature are due`);
+    if (first.length < 2)
+      return fail(`${name}: only one column; a time and a temperature are needed`);
     return ok({ time: 0, temperature: 1, unit: null, minutesEach: 1, rowsFrom: 0 });
   }
   const words = first.map(heading);
@@ -109,14 +110,17 @@ function readRow(
   const cell = row[columns.temperature] ?? "";
   const minutes = minutesOf(timeCell, columns.minutesEach, options);
   if (minutes === undefined) {
-    return { ok: false, wrong: `${quoted(timeCell)} is no time; use ISO times or minutes` };
+    return { ok: false, wrong: `${quoted(timeCell)} is not a time; use ISO times or minutes` };
   }
   const temperatureC = celsiusIn(cell, columns, options);
   if (temperatureC === undefined) {
-    return { ok: false, wrong: `${quoted(cell)} is no temperature; write 203 or 203F` };
+    return { ok: false, wrong: `${quoted(cell)} is not a temperature; write 203 or 203F` };
   }
   if (temperatureC < PROBE_RANGE_C.least || temperatureC > PROBE_RANGE_C.most) {
-    return { ok: false, wrong: `${quoted(cell)} is no temperature of a jar; check the probe` };
+    return {
+      ok: false,
+      wrong: `${quoted(cell)} is not a possible temperature in a jar; check the probe`,
+    };
   }
   return { ok: true, reading: { minutes, temperatureC } };
 }
@@ -139,7 +143,7 @@ export function readTemperatureLog(
     .map((line, index) => ({ line: line.trim(), number: index + 1 }))
     .filter(({ line }) => line !== "" && !line.startsWith("#"));
   const first = lines[0];
-  if (!first) return fail(`${name}: nothing in it; a time and a temperature column are due`);
+  if (!first) return fail(`${name}: it is empty; a time and a temperature column are needed`);
   const separator = [";", "\t", ","].find((mark) => first.line.includes(mark)) ?? ",";
   const columns = findColumns(cells(first.line, separator), name);
   if (!columns.ok) return columns;
@@ -160,7 +164,7 @@ export function readTemperatureLog(
   const notes: string[] = [];
   const lastCell = cells(lines.at(-1)?.line ?? "", separator)[columns.value.temperature] ?? "";
   if (columns.value.unit === null && !/[fc]$/i.test(lastCell)) {
-    notes.push(`temperatures carry no unit; taken as ${options.unitIfUnsaid}, the reference's`);
+    notes.push(`temperatures have no unit; taken as ${options.unitIfUnsaid}, the reference's`);
   }
   const shifted = readings.map(({ minutes, temperatureC }) => ({
     minutes: minutes - start.minutes,

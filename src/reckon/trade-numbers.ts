@@ -1,6 +1,6 @@
 /**
- * Numbers of the trade, each once, with its unit in its name. Sentences are made from them. Each
- * says what it rests on: published, common practice, from memory, or our choice.
+ * Numbers of the trade, each defined once, with its unit in its name. Sentences are made from them.
+ * Each says what it rests on : published, common practice, from memory, or our choice.
  */
 
 /** Published: USDA Complete Guide to Home Canning, Guide 1. Steam before a canner is closed. */
@@ -21,19 +21,22 @@ export const COOL_HOURS = { min: 12, max: 24 } as const;
 /** Our choice: after an evening's canning the seals are checked at breakfast. */
 export const COOL_USUAL_HOURS = 13;
 
-/** Published: USDA Complete Guide, Guide 1. Until then a jar that failed may be processed again. */
+/**
+ * Published: USDA Complete Guide, Guide 1. Until then a jar that did not seal may be processed
+ * again.
+ */
 export const REPROCESS_WITHIN_HOURS = 24;
 
 /** Common practice: food off its process for longer is not started over. */
 export const OFF_PROCESS_HOURS = 2;
 
-/** Our choice: unwatched time in all during one process that is written down and asks nothing. */
+/** Our choice: total unwatched time during one process that is written down without a question. */
 export const UNWATCHED_ALLOWED_SECONDS = 30;
 
-/** Our choice: over the tested time by more is a matter of quality. */
+/** Our choice: more than this over the tested time is a matter of quality. */
 export const LONG_MINUTES = 10;
 
-/** Published: USDA Complete Guide, Guide 1. A dial that is off by more is to be replaced. */
+/** Published: USDA Complete Guide, Guide 1. A dial that is off by more has to be replaced. */
 export const DIAL_OFF_PSI = 2;
 
 /** Published: USDA Complete Guide, Guide 1. Water in a pressure canner. */
@@ -42,16 +45,16 @@ export const PRESSURE_WATER_IN = { min: 2, max: 3 } as const;
 /** Published: USDA Complete Guide, Guide 1. Water over the lids of a boiling-water canner. */
 export const COVER_IN = { least: 1, deep: 2 } as const;
 
-/** Published: USDA Complete Guide, Guide 1. A longer boiling-water process wants the deep cover. */
+/** Published: USDA Complete Guide, Guide 1. A longer boiling-water process needs the deep cover. */
 export const DEEP_COVER_ABOVE_MINUTES = 30;
 
 /** Published: USDA Complete Guide, Guide 1. Canner water when jars go in, by their pack. */
 export const WATER_START_F = { raw: 140, hot: 180 } as const;
 
-/** Published: USDA Complete Guide, Guide 1. A shorter process wants sterile jars. */
+/** Published: USDA Complete Guide, Guide 1. A shorter process needs sterile jars. */
 export const STERILE_BELOW_MINUTES = 10;
 
-/** Published: Oklahoma State University Extension. Longer, a steam canner boils dry. */
+/** Published: Oklahoma State University Extension. Any longer, and a steam canner boils dry. */
 export const STEAM_LIMIT_MINUTES = 45;
 
 /** Published: USDA Complete Guide, Guide 6. Low-temperature pasteurization of pickles. */
@@ -66,13 +69,16 @@ export const LOW_TEMPERATURE_READ_MINUTES = 5;
 /** Published: USDA Complete Guide, Guide 1. Room to swell in a freezer. */
 export const FREEZER_HEADSPACE_IN = 1.5;
 
-/** Published: USDA Complete Guide, Guide 1. A doubtful jar is boiled under water before it goes. */
+/**
+ * Published: USDA Complete Guide, Guide 1. A doubtful jar is boiled under water before it is thrown
+ * out.
+ */
 export const DISCARD_BOIL_MINUTES = 30;
 
 /** Our choice: a cold canner to its starting temperature. */
 export const CANNER_WARM_UP_MINUTES = 60;
 
-/** Our choice: a canner unloaded this lately is still hot, and warms up in so much. */
+/** Our choice: a canner unloaded within this time is still hot, and how soon it warms up again. */
 export const STILL_HOT_MINUTES = 60;
 export const HOT_CANNER_MINUTES = 10;
 
@@ -97,10 +103,10 @@ export const HOT_WITHIN_MINUTES = 10;
 
 /**
  * Published: USDA Food Safety and Inspection Service, the danger zone of 40 to 140 degrees: food
- * stands in it for two hours at most, and for one where the air is above 90.
+ * may stand in it for two hours at most, or one where the air is above 90.
  */
 export const STAND_HOURS = { usual: 2, hot: 1 } as const;
 export const HOT_AIR_F = 90;
 
-/** Our choice: so long before the limit it is said with an alarm. */
+/** Our choice: an alarm sounds this long before the limit. */
 export const STAND_WARNING_MINUTES = 15;

@@ -107,7 +107,7 @@ describe("bad words", () => {
     ["brine --salt 1cup --water 1L --salt-kind sea", 2, "none of canning-salt"],
     ["salt --percent 120 --for 5lb", 2, "--percent"],
     ["salt --percent 2 --for -3lb", 2, "a weight cannot be negative"],
-    ["salt --percent two --for 3lb", 2, "no percent"],
+    ["salt --percent two --for 3lb", 2, "not a percentage"],
     ["acid --vinegar 1L --strength 50 --water 1L", 2, "50 grain is 5 %"],
     ["acid --vinegar 1L --water 1L", 2, "--strength is missing"],
     ["acid --vinegar 1L --strength 5 --water 1L --produce beans", 2, "names no amount"],

@@ -57,7 +57,7 @@ describe("acid at equilibrium", () => {
     expect(made.ph).toBeNull();
     expect(made.phRange).toBeNull();
     expect(made.value).toBeGreaterThan(1);
-    expect(made.notes.join(" ")).toContain("nothing is known here of okra");
+    expect(made.notes.join(" ")).toContain("nothing is known here about okra");
   });
 
   it("warns of weak vinegar and of more water than vinegar", () => {

@@ -64,7 +64,7 @@ describe("a quantity", () => {
   it.each([
     ["", "nothing is said"],
     ["abc", "does not begin with a number"],
-    ["5 parsecs", "no unit known here"],
+    ["5 parsecs", "not a unit known here"],
     ["1,5 kg", "is not clear"],
     ["1/0 cup", "does not begin with a number"],
     ["-3lb", "a weight cannot be negative"],
@@ -112,7 +112,7 @@ describe("numbers, spans, percents, units", () => {
     expect(good(parsePercent("5 %", bounds, "--strength"))).toBe(5);
     expect(good(parsePercent("5", bounds, "--strength"))).toBe(5);
     expect(wrong(parsePercent("50", bounds, "--strength"))).toContain("outside 1 to 10 %");
-    expect(wrong(parsePercent("5lb", bounds, "--strength"))).toContain("no percent");
+    expect(wrong(parsePercent("5lb", bounds, "--strength"))).toContain("not a percentage");
   });
 
   it("knows a unit from another word", () => {

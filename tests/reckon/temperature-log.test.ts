@@ -41,13 +41,13 @@ describe("a temperature log", () => {
   });
 
   it.each([
-    ["nothing", "", "nothing in it"],
-    ["one column", "180\n181", "one column only"],
+    ["nothing", "", "it is empty"],
+    ["one column", "180\n181", "only one column"],
     ["no time column", "place,temp F\nlid,180", "names no time column"],
     ["no temperature column", "time,place\n0,lid", "names no temperature column"],
     ["no times", "time,temp F\nsoon,180\nlater,181", "line 2"],
     ["an empty time", "time,temp F\n0,180\n,181", "line 3"],
-    ["words for temperature", "time,temp F\n0,hot\n1,hotter", "is no temperature"],
+    ["words for temperature", "time,temp F\n0,hot\n1,hotter", "is not a temperature"],
     ["a broken probe", "time,temp F\n0,180\n1,1562", "check the probe"],
     ["times that run backwards", "time,temp F\n5,180\n4,181", "line 3: the time runs backwards"],
     ["one reading", "time,temp F\n5,180", "two or more are needed"],

@@ -37,7 +37,7 @@ const UNLABELED =
 /** What is wrong with a vinegar's strength: by its number, or by what its name says. */
 function weakVinegar(vinegar: Ingredient): string | undefined {
   if (UNLABELED.test(vinegar.name)) {
-    return "nobody knows the strength of such vinegar; use a store-bought one of 5 percent, undiluted";
+    return "nobody knows the strength of such vinegar; use bought vinegar of 5 percent, undiluted";
   }
   const percent = strengthOf(vinegar);
   if (percent === undefined) {
