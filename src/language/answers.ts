@@ -28,7 +28,7 @@ function bareNumber(said: Utterance): number | undefined {
   return /^(none|nothing|no jars)$/.test(words.map(({ word }) => word).join(" ")) ? 0 : undefined;
 }
 
-/** Words that answer a question of number with none at all. */
+/** Whether the words answer a question about a number with "none at all". */
 function noneAtAll(said: Utterance): boolean {
   const all = said.words.map(({ word }) => word).join(" ");
   return /^(none|none of them|not one|not a single one|not any|zero)$/.test(all);
@@ -40,7 +40,7 @@ function answer(value: number | string, confidence: number, meant: AnswerMeant =
 
 const DISPOSITIONS: readonly DispositionWord[] = ["reprocess", "refrigerate", "freeze", "discard"];
 
-/** What a choice that was offered stands for. */
+/** What an offered choice means. */
 function chosenMeans(choice: string): AnswerMeant {
   if (choice === "dial" || choice === "weighted") return { gauge: choice };
   const what = DISPOSITIONS.find((one) => one === choice);
@@ -68,7 +68,9 @@ function poundsOff(said: Utterance): number | undefined {
   return way === " low" ? -pounds : pounds;
 }
 
-/** Asked whether it boiled throughout, a boil once lost is a no, and no news of now. */
+/**
+ * When the question is whether it boiled throughout, "it lost its boil" is a no, not a new report.
+ */
 function lostBoil(said: Utterance): Command | undefined {
   const all = said.words.map(({ word }) => word).join(" ");
   if (!/^(no )?(it|we) (has |have )?lost (the|its|our) boil$/.test(all)) return undefined;
@@ -81,7 +83,7 @@ function neverTested(said: Utterance): boolean {
   return !said.asked && NEVER.test(said.words.map(({ word }) => word).join(" "));
 }
 
-/** Words that stand around a measure and leave it exact. */
+/** Words that may stand around a measure and leave it exact. */
 const BESIDE_MEASURE = wordSet(
   "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left",
   "there exactly of an in each every all jar jars headspace percent inch inches yes strength",
@@ -105,11 +107,11 @@ function measure(said: Utterance): Command | undefined {
   return /^(a|an|(it is )?an) inch$/.test(all) ? answer(1, 1) : undefined;
 }
 
-/** What is answered by a guess, or by not knowing. */
+/** The answer recorded for a guess, or for not knowing. */
 export const UNSURE = "unsure";
 const UNKNOWN_TO_US = answer(UNSURE, 1, { unsure: true });
 
-/** The answer to a question that guards safety: exact, a guess, or none. */
+/** The answer to a question that guards safety: exact, a guess, or not an answer. */
 function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
   if (isGuess(said.words)) return UNKNOWN_TO_US;
   switch (question.kind) {
@@ -129,8 +131,8 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
 }
 
 /**
- * The answer to the question that waits, where the words are one; a new report, an order or a yes
- * or no goes on to be understood as itself.
+ * The answer to the open question, where the words are one; a new report, an order or a yes or no
+ * is understood as itself.
  */
 export function answerTo(said: Utterance, question: OpenQuestion): Command | undefined {
   const safe = question.guards ? guarded(said, question) : undefined;
@@ -146,7 +148,7 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   }
   const off = question.kind === "gauge-off" ? poundsOff(said) : undefined;
   if (off !== undefined) return answer(off, 1, { readsHighPsi: off });
-  // Asked which jars did not seal, none is all that sealed.
+  // When the question is which jars did not seal, "none" means that all sealed.
   if (question.kind === "jars" && noneAtAll(said)) return answer("none", 1, { all: true });
   const number = bareNumber(said);
   if (number !== undefined && !hasFeet(said)) {
@@ -157,7 +159,7 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   return undefined;
 }
 
-/** Questions that guard safety and take a number that is read below. */
+/** Questions that guard safety and take a number. */
 const NUMBERED: ReadonlySet<OpenQuestion["kind"]> = new Set([
   "altitude",
   "jars",
@@ -169,7 +171,7 @@ function hasFeet(said: Utterance): boolean {
   return said.words.some(({ word }) => word === "feet" || word === "meters");
 }
 
-/** A bare number or "both", said although no question is known of. */
+/** A bare number or "both", said while no question is known to be open. */
 export function bareAnswer(said: Utterance): Command | undefined {
   if (said.asked) return undefined;
   const number = numbersAt(said.words, 0).find(({ next }) => next === said.words.length);

@@ -3,7 +3,7 @@ import { editDistance, soundKey } from "./sound.ts";
 import { ordinalAt, smallWholeAt } from "./values/spoken-numbers.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
-/** Understanding the answer to "which one?": the choices were named, and these are picked. */
+/** Understanding the answer to "which one?": which of the choices offered are picked. */
 
 const NOTHING_SAID = wordSet(
   "the my our that this those these it is i mean meant one ones please um uh well just okay yes",
@@ -11,7 +11,7 @@ const NOTHING_SAID = wordSet(
   "want think say would be talking about we are am now oh sorry",
 );
 
-/** Words left when everything that says nothing is put aside. */
+/** The words that are left without those that say nothing. */
 function core(said: Utterance): string[] {
   return said.words.map(({ word }) => word).filter((word) => !NOTHING_SAID.has(word));
 }
@@ -20,7 +20,7 @@ function wordsIn(choice: string): string[] {
   return utteranceOf(choice).words.map(({ word }) => word);
 }
 
-/** The choices whose words hold everything that was said; misheard words by sound. */
+/** The choices whose words include everything that was said; misheard words match by sound. */
 function namedBy(said: readonly string[], choices: readonly string[], nearToo: boolean): number[] {
   const limit = choices.length <= 3 ? 2 : 1;
   const fits = (choice: string, near: boolean): boolean => {
@@ -92,7 +92,7 @@ function placeOf(said: Utterance, count: number): number | undefined {
 const BESIDE_CHOICE = wordSet("they them were all that gauge lids jars so");
 const DENIES = wordSet("no not never none neither without");
 
-/** The one choice that was named by its own words and no others that say anything. */
+/** The one choice named by its own words, with no other meaningful words beside them. */
 export function exactChoice(said: Utterance, choices: readonly string[]): string | undefined {
   const denies = said.words.filter(({ word }) => DENIES.has(word));
   if (said.asked) return undefined;
@@ -109,8 +109,8 @@ export function exactChoice(said: Utterance, choices: readonly string[]): string
 }
 
 /**
- * The answer's words where they pick from the choices: "both", "neither", or the name of the one
- * picked as it was offered.
+ * The answer where it picks from the choices: "both", "neither", or the name of the one picked, as
+ * it was offered.
  */
 export function choiceIn(said: Utterance, choices: readonly string[]): string | undefined {
   const all = core(said).join(" ");

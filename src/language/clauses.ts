@@ -8,16 +8,16 @@ import { clauseReadings, type Reading } from "./readings.ts";
 import type { Target } from "./values/targets.ts";
 
 /**
- * Utterances of two clauses, where the whole is no phrase: "I missed that, say it again", "the
- * beets, how long have they got". Only what both clauses agree on is taken; whatever else stands
- * in an utterance has to be a known side remark.
+ * Utterances of two clauses, where the whole does not match a phrase: "I missed that, say it
+ * again", "the beets, how long have they got". Only what both clauses agree on is taken; whatever
+ * else stands in an utterance has to be a known side remark.
  */
 
-/** Longer ones are stories. */
+/** Longer utterances are stories. */
 const MOST_WORDS = 24;
 const CLAUSE_COST = 0.5;
 
-/** Slots a reading fills. */
+/** The slots a reading fills. */
 export function slotsOf(reading: Reading): Record<string, unknown> {
   const slots: Record<string, unknown> = { ...reading.of.set };
   for (const { slot, value } of reading.match.captures) slots[slot] = value;
@@ -29,7 +29,7 @@ function givesWay(one: Intent, other: Intent): boolean {
   return to === "all" || to?.includes(other) === true;
 }
 
-/** Both clauses' slots; nothing where they differ on one. */
+/** Both clauses' slots together; undefined where they differ on one. */
 function merged(
   one: Record<string, unknown>,
   other: Record<string, unknown>,
@@ -66,7 +66,7 @@ function joined(first: Reading, second: Reading): Joined | undefined {
   return undefined;
 }
 
-/** The command two clauses make together, where they make one. */
+/** The command that two clauses form together, where they form one. */
 export function joinedReading(
   run: Run,
   book: PhraseBook,

@@ -1,6 +1,6 @@
 /**
- * What an utterance says of critical factors. A factor is confirmed only by a clause that its
- * wording and a few fillers cover from end to end, in an utterance of which nothing is left over.
+ * What an utterance says about critical factors. A factor is confirmed only by a clause that its
+ * wording and a few fillers cover from end to end, in an utterance with nothing left over.
  */
 import type { Confirm } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
@@ -14,7 +14,7 @@ import { utteranceOf, type Word } from "./words.ts";
 type Held = "yes" | "no";
 type Wording = { held: Held; phrase: Phrase; value?: number };
 
-/** A recipe's own factors bring the words that confirm them. */
+/** A recipe's own factors come with the words that confirm them. */
 type AskedFactor = NonNullable<Context["factors"]>[number];
 
 const grammar = new Grammar(FACTOR_LISTS);
@@ -58,7 +58,7 @@ function runOf(clause: readonly Word[]): Run {
   };
 }
 
-/** The places where the clause proper begins and ends, guesses before and behind it aside. */
+/** The clause itself, without guesses before or after it. */
 function withoutGuesses(words: readonly Word[]): { words: readonly Word[]; guessed: boolean } {
   const all = words.map(({ word }) => word);
   const found = [...guesses.values()].flat().toSorted((a, b) => b.length - a.length);
@@ -86,7 +86,7 @@ function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Co
   const ends = (at: number) => run.skips[at]?.some((place) => place.at === words.length) ?? false;
   const starts = (run.skips[0] ?? []).map(({ at }) => at);
   for (const factor of factors) {
-    // A denial is looked for first: "not new lids" holds the wording of a yes.
+    // A denial is looked for first: "not new lids" contains the wording of a yes.
     for (const wording of wordingsOf(factor).toReversed()) {
       for (const start of starts.filter((at) => at < words.length)) {
         const match = wording.phrase.match(run, start).find(({ next }) => ends(next));
@@ -101,7 +101,10 @@ function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Co
   return undefined;
 }
 
-/** What each of these clauses says of the factors, those that say nothing of them left out. */
+/**
+ * What each of these clauses says about the factors; clauses that say nothing about them are left
+ * out.
+ */
 function confirmsIn(
   clauses: readonly (readonly Word[])[],
   factors: readonly AskedFactor[],
@@ -109,7 +112,7 @@ function confirmsIn(
   return clauses.flatMap((clause) => confirmIn(clause, factors) ?? []);
 }
 
-/** Clauses said of factors, and the words that are left when they are taken out. */
+/** Clauses about factors, and the words that are left without them. */
 type Parted = { confirms: Confirm[]; rest: readonly Word[] };
 
 const JOINERS = new Set(["with", "and", "using", "but"]);
@@ -137,7 +140,7 @@ export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]
   return { confirms: [], rest: words };
 }
 
-/** Whether words are nothing but a guess: "I think so", "probably". */
+/** Whether the words are only a guess: "I think so", "probably". */
 export function isGuess(words: readonly Word[]): boolean {
   const left = withoutGuesses(words.filter(({ word }) => !BESIDE_GUESS.has(word)));
   if (!left.guessed) return false;

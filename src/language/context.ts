@@ -1,6 +1,6 @@
 import type { Library } from "../recipe/library.ts";
 
-/** A stage by what it goes by. */
+/** A stage, with the names it goes by. */
 export type NamedStage = {
   id: string;
   title: string;
@@ -10,11 +10,11 @@ export type NamedStage = {
   onStove?: boolean;
   /** Under way, or still to come; over where missing. */
   state?: "running" | "waiting";
-  /** A process that runs by its boil, pressure, steam or temperature. */
+  /** A process timed by its boil, pressure, steam or temperature. */
   timed?: true;
 };
 
-/** A batch by what it goes by. */
+/** A batch, with the names it goes by. */
 export type NamedBatch = {
   id: string;
   recipe: string;
@@ -22,31 +22,31 @@ export type NamedBatch = {
   title?: string;
   /** Other names of its recipe, its produce among them. */
   names?: readonly string[];
-  /** What its lids are marked with, before the number of the jar: "P" for Provider. */
+  /** What its lids are marked with, before the jar's number: "P" for Provider. */
   mark?: string;
   stages?: readonly NamedStage[];
 };
 
-/** A load by what it goes by. */
+/** A load, with the names it goes by. */
 export type NamedLoad = { id: string; canner: string; stages: readonly NamedStage[] };
 
-/** What the understanding may know besides the words: the moment, the place and what is running. */
+/** What is known besides the words: the moment, the place and what is running. */
 export type Context = {
   /** Epoch milliseconds. */
   nowMs: number;
   /** IANA zone in which clock times and dates are meant. */
   zone: string;
   recipes: readonly { id: string; title: string; names: readonly string[] }[];
-  /** What foods are held against; without it a name is only that of a recipe. */
+  /** What foods are checked against; without it, a name can only be a recipe's. */
   library?: Library;
   running: readonly NamedBatch[];
   loads?: readonly NamedLoad[];
   timers: readonly { id: string; label: string; minutes?: number }[];
-  /** All batches and loads that were ever begun, oldest first; the running ones where missing. */
+  /** All batches and loads ever begun, oldest first; without it, the running ones. */
   onRecord?: { batches: readonly NamedBatch[]; loads: readonly NamedLoad[] };
-  /** Critical factors of what is running; `words` confirm one that only its recipe has. */
+  /** Critical factors of what is running; `words` confirm a factor that only its recipe has. */
   factors?: readonly { id: string; words?: readonly string[] }[];
-  /** The question that waits for an answer, if one does. */
+  /** The question that waits for an answer, if there is one. */
   question?: OpenQuestion;
   /** The unit meant where a temperature is said without one; F where missing. */
   temperatureUnit?: "F" | "C";
@@ -55,8 +55,8 @@ export type Context = {
 };
 
 /**
- * `choices` are the names as they were offered, and others for the same, for a question of kind
- * `choice`. One that `guards` safety takes no near match, and a guess answers it.
+ * For a question of kind `choice`, `choices` are the names as offered and other names for the same.
+ * One that `guards` safety takes no near match, but a guess counts as an answer.
  */
 export type OpenQuestion = {
   kind:

@@ -1,10 +1,13 @@
 // data table
 /**
- * Whole clauses that say how it stands with a critical factor. None may be true of a kitchen where
- * the factor does not hold: nothing is confirmed by a part of what its question asks.
+ * Whole clauses that say whether a critical factor holds. None may be true in a kitchen where it
+ * does not: part of what the question asks never confirms it.
  */
 type FactorWording = {
-  /** Asked for in a number, of which the phrases hold a {value}; no other confirms it. */
+  /**
+   * For a factor asked about as a number: its phrases contain a {value}, and only this one confirms
+   * it.
+   */
   value?: number;
   /** Phrases that say it holds, and that it does not, in the language of pattern.ts. */
   yes: readonly string[];
@@ -165,13 +168,13 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
   },
 };
 
-/** Words that say nothing in such a clause, and may stand anywhere in it. */
+/** Words that add nothing to such a clause and may stand anywhere in it. */
 export const FACTOR_FILLERS: readonly string[] = [
   ...["um", "uh", "er", "oh", "well", "okay", "so", "now", "right", "just", "actually"],
   ...["and", "also", "too", "as well", "of course", "for sure", "definitely"],
 ];
 
-/** Before or behind a clause these make it a guess, which confirms nothing. */
+/** Before or after a clause, these make it a guess, which confirms nothing. */
 export const GUESSES: readonly string[] = [
   ...["i think", "i think so", "i think that", "i guess", "i guess so", "i believe", "i hope"],
   ...["i believe so", "i suppose", "i suppose so", "i reckon", "i reckon so", "i hope so"],

@@ -3,8 +3,8 @@ function phrasesIn(text: string): readonly string[] {
 }
 
 /**
- * Words that say nothing by themselves and may be passed over anywhere in a phrase. Nothing that
- * could turn a report into a question, a wish, a doubt or its opposite may stand here.
+ * Words that say nothing by themselves and may be skipped anywhere in a phrase. Nothing that could
+ * turn a report into a question, a wish, a doubt or its opposite may be listed here.
  */
 export const FILLERS = phrasesIn(`
   um|uh|er|erm|ah|aw|whew|phew|ooh|yay|ha|welp|heck|dang|dang it|rats|whoa|hallelujah|at long
@@ -26,7 +26,7 @@ export const FILLERS = phrasesIn(`
   attention|update|quick update|news flash|fyi
 `);
 
-/** Passed over only at the beginning: politeness before an order, a yes before a report. */
+/** Skipped only at the beginning: politeness before an order, a yes before a report. */
 export const OPENERS = phrasesIn(`
   can you|could you|would you|will you|can you please|could you please|would you please|would
   you mind|do you mind|i would like you to|i want you to|i need you to|i would appreciate it if
@@ -37,7 +37,7 @@ export const OPENERS = phrasesIn(`
 `);
 
 /**
- * Passed over at the beginning, but what follows is less sure: the person thinks so, and does not
+ * Skipped at the beginning, but what follows is less certain: the person thinks so and does not
  * know.
  */
 export const HEDGES = phrasesIn(`
@@ -49,8 +49,8 @@ export const HEDGES = phrasesIn(`
 
 /**
  * Side remarks around a command, as one pattern: whole clauses that say nothing the kitchen has to
- * know. Nothing may stand here that could be a question, a wish, a doubt, a tale or the opposite
- * of a report.
+ * know. Nothing may be listed here that could be a question, a wish, a doubt, a story or the
+ * opposite of a report.
  */
 export const ASIDES = `
     (there|here) (we|it|she|he|they|you) (go|goes|are|is)|

@@ -1,6 +1,6 @@
 /**
- * Frames that stop orders and clearing reports whatever else speaks for them: what is asked,
- * wished, imagined, denied, told by others, of another day, or said to somebody else.
+ * Frames that stop orders and clearing reports whatever else speaks for them: asked, wished,
+ * imagined, denied, reported by others, about another day, or said to somebody else.
  */
 import type { Command } from "../kitchen/command.ts";
 import { wordSet } from "./grammar/word-set.ts";
@@ -11,7 +11,7 @@ type Stopping = "asked" | "wished" | "imagined" | "denied" | "reported" | "past"
 
 const DAY = "(yesterday|last (year|week|month|summer|season|time|night)|the other (day|week))";
 
-/** Whose word is no hearsay: one's own, and what is read off a thing. */
+/** Whose word is not hearsay: one's own, and what is read off a thing. */
 const OWN_WORD = "i|we|you|it|label|gauge|dial|needle|thermometer|bottle|jug|timer|clock|scale";
 const SAYS = "says|said|thinks|thought|told|tells|claims|reckons|swears|figures";
 
@@ -31,7 +31,7 @@ const STOPS: readonly (readonly [Stopping, RegExp])[] = [
   ["elsewhere", /^(no )?not you\b/],
 ];
 
-/** Words that stand before a comma without being anybody's name. */
+/** Words that may stand before a comma without being anybody's name. */
 const NOBODY = wordSet(
   "ok okay please well right now so hey hi hello yes no yeah sorry dear darling love honey hon",
   "sweetie lovely alright actually brinebell sure thanks listen look oh ah um and but then first",
@@ -39,7 +39,7 @@ const NOBODY = wordSet(
 );
 const SPOKEN_TO = /^([A-Z][a-z]+), (could|can|would|will|please|go|do|you)\b/;
 
-/** The frame that says outright that nothing is ordered or reported as so here and now. */
+/** The frame in which, plainly, nothing is ordered or reported as true here and now. */
 function stoppingFrame(said: Utterance): Stopping | undefined {
   const name = SPOKEN_TO.exec(said.text)?.[1];
   if (name !== undefined && !NOBODY.has(name.toLowerCase())) return "elsewhere";
@@ -47,12 +47,12 @@ function stoppingFrame(said: Utterance): Stopping | undefined {
   return STOPS.find(([, pattern]) => pattern.test(all))?.[0];
 }
 
-/** What may be said of others, of other days or with a no in it, and is meant so. */
+/** Meanings that may be about others, about other days or contain a "no", and are still meant. */
 const OF_ITSELF = wordSet(
   "note remind taste prefer opened place seed-saved germination correct-time yes no answer",
   "acknowledge spoiled unknown",
 );
-/** Harmless, but something changes by it. */
+/** Harmless, but they change something. */
 const WRITTEN = wordSet("hush unhush focus");
 
 /**

@@ -25,20 +25,20 @@ const ORDER = new RegExp(`^\\s*${LEAD}\\b(?:start|begin|make|do)\\s+(?:both\\s+)
 const TOO = /[\s,]+(?:too|as well|also)(?=[\s,.!]|$)/i;
 const EACH = /[\s,]+(?:at\s+)?([^,]*?)\s+(?:each|apiece|of each)[\s.!]*$/i;
 
-/** Words that are no variety's name. */
+/** Words that are never a variety's name. */
 const NO_NAME = wordSet(
   "it that this them those these one ones lids lid jars jar boil boiling water heat pressure time",
   "timer salt vinegar sugar headspace rim rims rings canner pot stove burner phone door please",
   "thanks good fine okay yes no not done ready over still again what how when why who is are was",
   "were has have had will would could should can may might do does did",
 );
-/** Words of what was done, or of what somebody has. */
+/** Words that tell what was done, or what somebody has. */
 const REPORTS = /\b(?:i|we|you|he|she|they|put|added|threw|got|have|in|into|out)\b/i;
 const MOST_NAME_WORDS = 3;
 
 type Asked = { rest: string; same: boolean; ordered: boolean };
 
-/** What is left of a sentence that begins more; undefined of any other. */
+/** What is left of a sentence that begins more; undefined for any other. */
 function asked(text: string): Asked | undefined {
   const same = SAME.exec(text);
   if (same) return { rest: text.slice(same[0].length), same: true, ordered: false };
@@ -54,7 +54,7 @@ function asked(text: string): Asked | undefined {
   return { rest, same: false, ordered: false };
 }
 
-/** "Three pounds each", said of all. */
+/** "Three pounds each", said about all of them. */
 function each(text: string): { rest: string; weightLb?: number } {
   const found = EACH.exec(text);
   if (!found) return { rest: text };
@@ -64,7 +64,7 @@ function each(text: string): { rest: string; weightLb?: number } {
   return { rest: text.slice(0, found.index), weightLb: weight.value.weightLb };
 }
 
-/** A lot by its variety alone: of the recipe that was begun last. */
+/** A lot named by its variety alone: of the recipe begun last. */
 function varietyLot(text: string, last: NamedBatch): SpokenLot | undefined {
   const { words } = utteranceOf(text);
   const from = words.findIndex(({ word }) => !/^(the|some|my|our)$/.test(word));
@@ -92,7 +92,7 @@ function varietyLot(text: string, last: NamedBatch): SpokenLot | undefined {
   return { ...base, recipes: [last.recipe], said: variety, beside: variety, variety, ...weight };
 }
 
-/** Produce is named in the plural: `pears`; `Yellow Pear` is rather a name. */
+/** Produce is named in the plural: `pears`; `Yellow Pear` is more likely a name. */
 function namesProduce(text: string): boolean {
   return mentionsIn(foodWords(text)).some(({ plural, food }) => plural && !isNoFood(food));
 }
@@ -107,14 +107,14 @@ function isSure(lots: readonly SpokenLot[], { same, ordered, rest }: Asked): boo
   return same || weighed || lots.every(({ told, exact }) => exact && !told);
 }
 
-/** Where several recipes fit what was said besides, the one begun last is meant again. */
+/** Where several recipes fit, the one begun last is meant again. */
 function likeLast(slots: BeginSlots, last: NamedBatch | undefined): BeginSlots {
   const { choices, named, ...rest } = slots;
   const again = last && slots.variety !== undefined && choices?.includes(last.recipe);
   return again ? { ...rest, recipe: last.recipe } : slots;
 }
 
-/** The beginnings in a sentence that begins more than one thing, or one more; else nothing. */
+/** The beginnings in a sentence that begins several things, or one more; empty for any other. */
 export function furtherBegins(said: Utterance, context: Context): Command[] {
   const more = said.asked ? undefined : asked(said.text);
   if (!more || context.question || REPORTS.test(more.rest)) return [];

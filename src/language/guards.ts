@@ -4,8 +4,8 @@ import { MEANINGS } from "./intents/all.ts";
 import type { Utterance } from "./words.ts";
 
 /**
- * The second line of defense behind phrases that have to match whole: nothing asked, wished,
- * planned, doubted or told of another day is ever a report.
+ * The second line of defense after phrases that have to match as a whole: nothing asked, wished,
+ * planned, doubted or told about another day is ever a report.
  */
 
 const ASKING = wordSet(
@@ -28,13 +28,13 @@ const BEFORE_ASKING = wordSet(
   "so and okay well now hey um uh er oh but then right hmm wait hi hello",
 );
 
-/** True where the first word that says anything is one that questions begin with. */
+/** True where the first meaningful word is one that questions begin with. */
 export function beginsAsking(words: readonly string[]): boolean {
   const first = words.find((word) => !BEFORE_ASKING.has(word)) ?? "";
   return ASKING.has(first);
 }
 
-/** What somebody says is no report of one's own. */
+/** What somebody else says is not a report of one's own. */
 const HEARSAY = new RegExp(
   "\\b(he|she|they|somebody|someone|everybody|people|book|recipe|guide|mom|dad|grandma) " +
     "(say|says|said|told|tell|tells|thinks|thought|swears|claims|reckons|figures)\\b",
@@ -49,7 +49,7 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (said.words.some(({ word }) => DOUBT.has(word) && !doubting?.includes(word))) return true;
   const text = said.words.map(({ word }) => word).join(" ");
   if (HEARSAY.test(text)) return true;
-  // "It's hot in here" tells of the room.
+  // "It's hot in here" is about the room.
   if (intent !== "temperature" && /\bin here\b/.test(text)) return true;
   const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));
   const [one, other] = said.words.slice(Math.max(first, 0));
@@ -63,7 +63,7 @@ function isRequest(said: Utterance): boolean {
   return /^(can|could|would|will|shall|may|how|why|please)$/.test(said.words[0]?.word ?? "");
 }
 
-/** Words that are never passed over as unexpected: they can change everything. */
+/** Words that are never skipped as unexpected: they can change everything. */
 export const TELLING: ReadonlySet<string> = new Set([
   ...DOUBT,
   ...ASKING,

@@ -1,7 +1,7 @@
 /**
- * What a sentence comes to, from all the evidence there is: wordings that fit it whole or by
+ * What a sentence leads to, from all the evidence there is: wordings that fit it as a whole or by
  * clauses, and what a learned model takes it to mean, in the situation it was said in. What a
- * mistake would cost decides between acting, asking and leaving it.
+ * mistake would cost decides between acting, asking back and ignoring it.
  */
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
@@ -36,16 +36,16 @@ export type Heard = {
   candidates: readonly Command[];
   /** How it is meant, as far as the model knows. */
   frame: Frame;
-  /** What it raises of jars at stake where nothing is done about that. */
+  /** The doubt it raises about jars at stake, where nothing is done about it. */
   evidence?: Evidence;
 };
 
 const MOST_CANDIDATES = 3;
 
-/** How likely a reading of the model has to be: to act on it, and to ask about it. */
+/** How likely a reading by the model has to be to act on it, and to ask about it. */
 type Bounds = { act: number; ask: number };
 
-/** Nothing is ever cleared on a guess: it is asked back. */
+/** Nothing is ever cleared on a guess: it is asked about first. */
 const NEVER = 2;
 const BOUNDS: Record<Cost, Bounds> = {
   harmless: { act: 0.4, ask: 0.25 },
@@ -54,13 +54,15 @@ const BOUNDS: Record<Cost, Bounds> = {
   clearing: { act: NEVER, ask: 0.3 },
 };
 
-/** Frames in which something is meant as so, or as to be done, here and now. */
+/** Frames in which something is meant as true, or as an order, here and now. */
 const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
 
 /** How likely the frame has to be one in which a meaning can be acted on. */
 const FRAME_TO_ACT = 0.55;
 const FRAME_TO_ASK = 0.3;
-/** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
+/**
+ * A wording that fits is not believed where the model is this sure that it is meant differently.
+ */
 const FRAME_AGAINST = 0.95;
 function situationOf({ running, loads = [], question }: Context): Situation {
   const stages = [...running.flatMap((one) => one.stages ?? []), ...loads.flatMap((l) => l.stages)]
@@ -70,7 +72,7 @@ function situationOf({ running, loads = [], question }: Context): Situation {
   return { stages: [...new Set(stages)].sort(), ...(key ? { question: key } : {}) };
 }
 
-/** How likely it is meant in a frame that this meaning can be acted on in. */
+/** How likely it is that the frame is one in which this meaning can be acted on. */
 function directness(intent: Intent, { frames }: Guess): number {
   const { report, cost } = MEANINGS[intent];
   if (report) return frames.said;
@@ -99,14 +101,14 @@ class Hearing {
     return guess(words, said.asked, this.situation, this.models);
   }
 
-  /** A reading of the model as a command, with the values found in the words. */
+  /** A reading by the model as a command, with the values found in the words. */
   command(intent: Intent, probability: number, said: Utterance): Command | undefined {
     const read = slotReader(said, this.context, spokenNames(this.context), phraseBook().plain);
     const raw = foundSlots(intent, new Scan(said, read));
     return raw && finishSlots(intent, raw, probability, said, this.context);
   }
 
-  /** What the model takes words to mean, with values, the likeliest first. */
+  /** What the model takes the words to mean, with values, the likeliest first. */
   readings(said: Utterance, from: Guess): Command[] {
     const idle = from.intents.find(({ name }) => name === "unknown")?.probability ?? 0;
     return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
@@ -116,7 +118,7 @@ class Hearing {
     });
   }
 
-  /** The clauses as several facts, where each is one, or says nothing. */
+  /** The clauses as several facts, where each is one or says nothing. */
   several(said: Utterance, whole: Guess): Command[] {
     const clauses = clausesIn(said);
     if (clauses.length < 2) return [];
@@ -139,19 +141,19 @@ class Hearing {
   }
 }
 
-/** Short, or by the model nothing for the kitchen. */
+/** Whether it says nothing to the kitchen: short, or idle by the model. */
 function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean {
   const idle = intents.find(({ name }) => name === "unknown")?.probability ?? 0;
   return words.length <= 2 || idle >= 0.4 || frames.idle >= 0.5;
 }
 
-/** A question or a call for help that says less than another of its meaning in the same breath. */
+/** Whether a question or a call for help says less than another of the same meaning beside it. */
 function isLess(one: Command, list: readonly Command[]): boolean {
   if (MEANINGS[one.intent].cost !== "harmless" || Object.keys(one.slots).length > 0) return false;
   return list.some((other) => other !== one && other.intent === one.intent);
 }
 
-/** Of one meaning, what its clauses say together, unless they contradict each other. */
+/** Commands of one meaning combined, unless they contradict each other. */
 function merged(commands: readonly Command[]): Command[] {
   const list: Command[] = [];
   for (const command of commands) {
@@ -170,16 +172,16 @@ function isToAct(command: Command, from: Guess): boolean {
 
 function isToAsk(command: Command, from: Guess): boolean {
   const { cost, urgent } = MEANINGS[command.intent];
-  // Nobody is asked whether somebody is hurt where no word says of what.
+  // Nobody is asked whether somebody is hurt where no word says how.
   if (urgent && Object.keys(command.slots).length === 0) return false;
   const { ask } = BOUNDS[cost];
   return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
 }
 
-/** Whether the model is sure that a report which a wording fits is not meant as so now. */
+/** Whether the model is sure that a report that a wording fits is not meant as true now. */
 function contradicted(plain: Command, from: Guess): boolean {
   const { report, answer } = MEANINGS[plain.intent];
-  // A plain loss is believed: what it costs is time.
+  // A plain loss is believed: it only costs time.
   if (answer || !report || MEANINGS[plain.intent].cost === "raising") return false;
   return 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST;
 }
@@ -202,7 +204,7 @@ export function hear(text: string, context: Context, models: Models = shippedMod
   return evidence ? { ...heard, evidence } : heard;
 }
 
-/** Somebody hurt or in danger goes before whatever else was said, and before all questions. */
+/** Somebody hurt or in danger comes before whatever else was said, and before all questions. */
 function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
   const { commands, intents, frame } = heard;
   const likely = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
@@ -216,7 +218,7 @@ function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
   return { ...heard, reading: "sure", commands: [urgent, ...facts] };
 }
 
-/** Nothing is done, and nothing asked, of an order or report that its frame takes back. */
+/** An order or report that its frame takes back is neither acted on nor asked about. */
 function unlessStopped(heard: Read, said: Utterance): Read {
   const [likely] = heard.candidates;
   const meant = heard.reading === "ask" && likely ? [likely] : heard.commands;

@@ -12,10 +12,10 @@ export type Reading = {
   hedged: boolean;
 };
 
-/** What readings may pass over: side remarks, or one word nobody expected. */
+/** What readings may skip: side remarks, or one unexpected word. */
 type Leave = { asides: boolean; strangers: boolean };
 
-/** True for the better of two: the cheaper, of equals the one that stands first. */
+/** Whether one is better than the other: cheaper or, at equal cost, earlier in order. */
 function beats(one: Reading, other: Reading | undefined): boolean {
   if (!other) return true;
   return one.cost < other.cost || (one.cost === other.cost && one.of.order < other.of.order);
@@ -25,7 +25,7 @@ type Matched = { of: MeaningPhrase; match: Match };
 
 const matched = new WeakMap<Run, Matched[][]>();
 
-/** Every way a phrase matches from one place on; each place is looked at once. */
+/** Every way phrases match from one place on; each place is looked at once. */
 function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
   let places = matched.get(run);
   if (!places) {
@@ -45,7 +45,7 @@ function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
   return found;
 }
 
-/** Every way a phrase matches from one of these places on. */
+/** Every way phrases match from one of these places on. */
 function* readingsFrom(
   starts: ReadonlyMap<number, Passed>,
   run: Run,
@@ -72,7 +72,7 @@ function leavesMore(
   );
 }
 
-/** The best command that takes up the whole utterance. */
+/** The best command that covers the whole utterance. */
 export function wholeReading(
   run: Run,
   book: PhraseBook,

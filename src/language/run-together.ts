@@ -3,10 +3,10 @@ import type { Utterance, Word } from "./words.ts";
 
 /**
  * A second look at words written without their apostrophe: "waters boiling", "were at eleven
- * pounds". Only where the words as they stand make no sense, since "were" and "weights" are words.
+ * pounds". Only where the words as written make no sense, since "were" and "weights" are words.
  */
 
-/** Things there is one of, so that their plural is rather "water is" or "water has". */
+/** Things there is only one of, so that their plural is more likely "water is" or "water has". */
 const SINGLE = wordSet(
   "water brine syrup jam jelly juice pressure gauge needle dial thermometer temp temperature",
   "weight jiggler rocker steam boil canner pot kettle altitude elevation everything everyone",
@@ -14,7 +14,7 @@ const SINGLE = wordSet(
   "crock stove burner heat process tray kitchen salsa relish applesauce headspace that",
 );
 
-/** "Were" begins a statement only here: at the beginning, or behind one of these. */
+/** "Were" begins a statement only at the very beginning or after one of these. */
 const BEFORE = wordSet("okay right and now so hey yes yeah yep uh um oh well finally hello there");
 
 function expanded(words: readonly Word[], at: number): Word[] {
@@ -34,7 +34,7 @@ function expanded(words: readonly Word[], at: number): Word[] {
   ];
 }
 
-/** The utterance with what was run together taken apart; nothing where nothing was. */
+/** The utterance with run-together words taken apart; undefined where there were none. */
 export function takenApart(said: Utterance): Utterance | undefined {
   const words = said.words.flatMap((_, at) => expanded(said.words, at));
   return words.length === said.words.length ? undefined : { ...said, words };

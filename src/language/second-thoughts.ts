@@ -2,18 +2,18 @@ import { wordSet } from "./grammar/word-set.ts";
 import { numbersAt, type Parsed } from "./values/spoken-numbers.ts";
 import type { Utterance, Word } from "./words.ts";
 
-/** "Six pounds, no, eight pounds": of a number that is put right at once only the second counts. */
+/** "Six pounds, no, eight pounds": where a number is corrected at once, only the second counts. */
 
-/** What may stand between the no and the second number. */
+/** Words that may stand between the "no" and the second number. */
 const AFTER_NO = wordSet("wait sorry actually rather make it that i mean meant hang on hold");
-/** Words behind the first number that are said again behind the second. */
+/** The most words after the first number that are repeated after the second. */
 const MOST_REPEATED = 3;
 
 function longestNumber(words: readonly Word[], at: number): Parsed<number> | undefined {
   return numbersAt(words, at).toSorted((a, b) => b.next - a.next)[0];
 }
 
-/** Where the second number begins after a no at this place; undefined where none does. */
+/** Where the second number begins after a "no" at this place; undefined where there is none. */
 function secondNumber(words: readonly Word[], no: number): number | undefined {
   let at = no + 1;
   while (AFTER_NO.has(words[at]?.word ?? "")) at += 1;
@@ -28,7 +28,7 @@ function repeats(words: readonly Word[], from: number, to: number, again: number
   return true;
 }
 
-/** The first number before a no, with what is said of both behind it; its place. */
+/** The place of the first number, before a "no"; what follows it is repeated after the second. */
 function firstNumber(words: readonly Word[], no: number, second: number): number | undefined {
   const behindSecond = longestNumber(words, second)?.next ?? second;
   for (let at = 0; at < no; at += 1) {
@@ -39,7 +39,7 @@ function firstNumber(words: readonly Word[], no: number, second: number): number
   return undefined;
 }
 
-/** The utterance without a number that was taken back; the same where none was. */
+/** The utterance without a number that was taken back; unchanged where there is none. */
 export function withoutFirstThoughts(said: Utterance): Utterance {
   const { words } = said;
   const no = words.findIndex(({ word }, at) => word === "no" && at > 0);

@@ -27,7 +27,7 @@ const SOUND_STEPS: [RegExp, string][] = [
   [/(.)\1+/g, "$1"],
 ];
 
-/** Keys worked out before; the same names come again with every utterance. */
+/** Keys computed before; the same names recur with every utterance. */
 const keys = new Map<string, string>();
 const MOST_KEYS = 5000;
 
@@ -45,8 +45,8 @@ export function soundKey(name: string): string {
 }
 
 /**
- * Letters to add, drop, change or swap to turn one name into the other; any answer above `limit`
- * only says that it is above.
+ * Letters to add, drop, change or swap to turn one name into the other; an answer above `limit`
+ * only means that it is above.
  */
 export function editDistance(a: string, b: string, limit: number): number {
   if (Math.abs(a.length - b.length) > limit) return limit + 1;

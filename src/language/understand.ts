@@ -19,19 +19,19 @@ import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
 import { type Utterance, utteranceOf, type Word } from "./words.ts";
 
-/** How much less sure each thing makes that had to be assumed; certain is 1. */
+/** How much each assumption takes off the certainty, which is 1 without any. */
 const DOUBTS = {
   /** Said with "I think" or the like. */
   hedged: 0.25,
   /** Put together from two clauses. */
   joined: 0.1,
-  /** The words were in no known order. */
+  /** The words were not in a known order. */
   gathered: 0.15,
-  /** A word was passed over that nobody expected. */
+  /** An unexpected word was skipped. */
   stranger: 0.35,
-  /** Words were taken apart that had been run together. */
+  /** Run-together words were taken apart. */
   apart: 0.05,
-  /** Side remarks were passed over. */
+  /** Side remarks were skipped. */
   asides: 0.05,
 };
 
@@ -40,7 +40,7 @@ const FEWEST_WITH_STRANGER = 4;
 
 const UNKNOWN: Command = { intent: "unknown", slots: {}, confidence: 0 };
 
-/** All words said, and what contractions can stand for. */
+/** All words said, and those that contractions can stand for. */
 function hasOf(words: readonly string[], alts: readonly (string | undefined)[]): string[] {
   const has = new Set(words);
   for (const alt of alts) if (alt) has.add(alt);
@@ -76,13 +76,13 @@ function found(run: Run, book: PhraseBook, refused: Refused): Found | undefined 
   return joined && { ...joined, doubt: DOUBTS.joined + (joined.hedged ? DOUBTS.hedged : 0) };
 }
 
-/** In no known order of words, but with all words known of one intent. */
+/** In no known word order, but with all words known to belong to one intent. */
 function gathered(run: Run, book: PhraseBook, refused: Refused): Found | undefined {
   const bag = book.bags.read(run, book, refused);
   return bag && { ...bag, doubt: DOUBTS.gathered };
 }
 
-/** With one word passed over that nobody expected. */
+/** With one unexpected word skipped. */
 function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefined {
   if (run.words.length < FEWEST_WITH_STRANGER) return undefined;
   const skips = skipsOf(run.words, book, true);
@@ -97,12 +97,12 @@ function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefine
   };
 }
 
-/** From here on nothing was guessed: the words were matched from end to end, in their order. */
+/** At this certainty nothing was guessed: the words were matched from end to end, in order. */
 export const CERTAIN = 0.9;
 
 /**
  * Turns words into one command. Deterministic; any text at all gives an answer, in bounded time.
- * What is not surely an order, a question the program answers or a report is `unknown`.
+ * What is not certainly an order, a question the program answers, or a report is `unknown`.
  */
 export function understand(text: string, context: Context): Command {
   const said = withoutFirstThoughts(utteranceOf(text));
@@ -116,7 +116,7 @@ export function understand(text: string, context: Context): Command {
   return confirming ?? (plain.intent === "unknown" ? ofMarked(text, context) : plain);
 }
 
-/** Jars that are called by the marks on their lids. */
+/** A command about jars named by the marks on their lids. */
 function ofMarked(text: string, context: Context): Command {
   const marked = markedJars(text, context.running);
   if (!marked) return UNKNOWN;
@@ -148,12 +148,12 @@ function withConfirms(said: Utterance, context: Context): Command | undefined {
 
 const FILLED = new Set(["filled", "full", "packed", "done", "finished", "ready"]);
 
-/** "Six jars" beside a clause may count what it is true of. */
+/** "Six jars" beside a clause may count the jars it holds for. */
 function isCount({ intent }: Command, words: readonly Word[]): boolean {
   return intent === "jars-filled" && !words.some(({ word }) => FILLED.has(word));
 }
 
-/** What is said both ways of one factor is settled neither way. */
+/** Contradictory clauses about one factor settle it neither way. */
 function agreed(confirms: readonly Confirm[]): Confirm[] {
   return confirms.map((one) => {
     const other = confirms.some(({ factor, held }) => factor === one.factor && held !== one.held);
@@ -161,7 +161,7 @@ function agreed(confirms: readonly Confirm[]): Confirm[] {
   });
 }
 
-/** What is said where nothing but a yes, a no or a guess stands beside the clauses. */
+/** What is confirmed where only a yes, a no or a guess stands beside the clauses. */
 function aloneWith(confirms: Confirm[], rest: readonly Word[]): Confirm[] | undefined {
   const words = rest.filter(({ word }) => !YES.has(word));
   const yes = words.length < rest.length;

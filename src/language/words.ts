@@ -1,6 +1,6 @@
 /**
- * Text into words: case, punctuation, contractions and units folded away, each word keeping its
- * place in the text so that notes can be kept as they were said.
+ * Turns text into words: case, punctuation, contractions and units are normalized, and each word
+ * keeps its place in the text so that notes can be kept as they were said.
  */
 import { wordSet } from "./grammar/word-set.ts";
 
@@ -13,7 +13,7 @@ export type Word = { word: string; alt?: string; start: number; end: number };
 /** The words of an utterance. `asked` where it ends in a question mark. */
 export type Utterance = { text: string; words: Word[]; asked: boolean; cut: boolean };
 
-/** Beyond this many characters or words nothing is read; only a note may be longer. */
+/** Nothing is read beyond this many characters or words; only a note may be longer. */
 const MAX_CHARACTERS = 600;
 const MAX_WORDS = 60;
 
@@ -137,10 +137,10 @@ const ENDINGS: Record<string, string> = {
   m: "am",
 };
 
-/** What a contracted word can stand for besides. */
+/** What else a contracted word can stand for. */
 const ALTERNATIVES: Record<string, string> = { is: "has", would: "had" };
 
-/** Abbreviations that mean something only right behind a number: `8 lb`, `5 m`, `180 F`. */
+/** Abbreviations that mean something only right after a number: `8 lb`, `5 m`, `180 F`. */
 const AFTER_NUMBER: Record<string, string> = {
   m: "meters",
   f: "fahrenheit",
@@ -151,7 +151,7 @@ const AFTER_NUMBER: Record<string, string> = {
   g: "grams",
 };
 
-/** What is said without its last sound: "boilin'", "she's sittin at eleven". */
+/** Words said without their last sound: "boilin'", "she's sittin at eleven". */
 const CLIPPED = wordSet(
   "boilin rollin bubblin simmerin sittin rockin jigglin steamin ventin holdin showin readin",
   "coolin goin doin startin gettin makin puttin takin fillin packin peelin slicin choppin",
@@ -207,10 +207,10 @@ function isDigits(word: string | undefined): boolean {
   return word !== undefined && /^\d/.test(word);
 }
 
-/** "Add ten minutes to the egg timer, love": said to the hearer, unless somebody loves a thing. */
+/** "Add ten minutes to the egg timer, love": an address, unless somebody loves something. */
 const LOVED_BY = wordSet("i we you they to would with of in much my the");
 
-/** Words that only the words around them tell from those they sound like. */
+/** Fixes words that only their neighbors distinguish from words that sound alike. */
 function mendSounds(words: Word[]): void {
   if (words.length > 2 && words.at(-1)?.word === "love") {
     if (!LOVED_BY.has(words.at(-2)?.word ?? "")) words.pop();

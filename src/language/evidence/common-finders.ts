@@ -1,12 +1,12 @@
-/** Values that several meanings take, found wherever they stand in a sentence. */
+/** Values that several meanings take, found anywhere in a sentence. */
 import type { Target } from "../values/targets.ts";
 import type { FoundValue, Scan } from "./scan.ts";
 
-/** Slots as phrases would have captured them; a finder gives none where a needed one is missing. */
+/** Slots as phrases would have captured them. */
 export type Raw = Record<string, unknown>;
 export type Finder = (scan: Scan) => Raw | undefined;
 
-/** What is named: of what runs first, as it was said before what sounds like it. */
+/** What is named: running things first, and exact names before those that only sound alike. */
 export function target(scan: Scan): Raw {
   const list = scan.all<Target>("target");
   const named = list.filter(({ value }) => {
@@ -17,7 +17,7 @@ export function target(scan: Scan): Raw {
   return found ? { target: found.value } : {};
 }
 
-/** When it was, where that was said. */
+/** When it happened, where that was said. */
 export function moment(scan: Scan): Raw {
   const found = scan.one<string>("past") ?? sinceLasting(scan);
   return found ? { at: found.value } : {};

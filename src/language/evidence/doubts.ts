@@ -1,6 +1,6 @@
 /**
- * What a sentence may mean for jars at stake, besides what is done about it: a likely loss, or
- * words about heat, water, lids, acid or a gauge that fit nothing.
+ * What a sentence may mean for jars at stake, apart from what is done about it: a likely loss, or
+ * words about heat, water, lids, acid or a gauge that fit nothing else.
  */
 import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
 import { wordSet } from "../grammar/word-set.ts";
@@ -9,7 +9,7 @@ import type { Utterance } from "../words.ts";
 
 type Subject = Evidence["about"];
 
-/** Meanings that raise a doubt of a process, and what of it. */
+/** Meanings that raise a doubt about a process, and about which part of it. */
 const RAISES: Partial<Record<Intent, Subject>> = {
   "boil-lost": "boil",
   "pressure-lost": "pressure",
@@ -36,7 +36,7 @@ function stems(...lines: string[]): string[] {
   return lines.flatMap((line) => line.split(" "));
 }
 
-/** Pieces of a sentence that are a likely loss whatever stands around them. */
+/** Pieces of a sentence that are a likely loss whatever surrounds them. */
 const PIECES: readonly (readonly [Subject, RegExp])[] = [
   [
     "boil",
@@ -58,37 +58,37 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["acid", /\b(three|four)( and a half)? percent\b/],
 ];
 
-/** Things on the stove that nothing at stake stands in. */
+/** Things on the stove that hold nothing at stake. */
 const ELSEWHERE = wordSet(
   "kettle coffee tea pasta soup eggs toast bacon rice bath shower dinner supper lunch breakfast",
   "laundry dishwasher",
 );
-/** What is over, or was so on another day. */
+/** What is over, or was true on another day. */
 const OVER = wordSet(
   "was were had went stopped quit lost came ran fell dropped died turned forgot",
 );
 const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
 
-/** What was told of in these is no news of now, or nobody's word: kept, and no more. */
+/** What is said in these frames is not about now, or is hearsay: it is only kept. */
 const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "idle", "asked"]);
 
 /** How likely a meaning has to be for a doubt. */
 const LIKELY = 0.2;
 
-/** What the model takes a sentence for. */
+/** What the model takes a sentence to be. */
 type Taken = {
   frame: Frame;
   intents: readonly { name: string; probability: number }[];
 };
 
-/** A plain report of a loss as what it raises; undefined for anything else. */
+/** The evidence in a plain report of a loss; undefined for anything else. */
 export function lossIn({ intent }: Command, text: string): Evidence | undefined {
   const about = RAISES[intent];
   return about && { strength: "loss", about, text, intent };
 }
 
 /**
- * What is left of a sentence that nothing was done about.
+ * The evidence in a sentence that nothing was done about.
  * @param answered it was a question, and has its answer
  */
 export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evidence | undefined {
@@ -99,7 +99,7 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   const all = words.join(" ");
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
-  // What is said of used lids or too little acid is no news of the heat.
+  // Words about used lids or too little acid say nothing about the heat.
   const ofFood = piece?.[0] === "lids" || piece?.[0] === "acid";
   const likely = taken.intents.find(({ name, probability }) => {
     return !ofFood && probability >= LIKELY && RAISES[name as Intent] !== undefined;

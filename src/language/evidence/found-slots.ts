@@ -1,6 +1,6 @@
 /**
- * The slots of a meaning that is known by other evidence than a wording: each value by its type,
- * wherever it stands in the sentence.
+ * The slots of a meaning that is known by evidence other than a wording: each value by its type,
+ * anywhere in the sentence.
  */
 import type { DispositionWord, Intent } from "../../kitchen/command.ts";
 import { textBetween } from "../values/open-slots.ts";
@@ -16,7 +16,7 @@ const UNITS = new Set(
   ).split(" "),
 );
 
-/** A whole number that counts jars: in front of jars or a size, else one without another unit. */
+/** A whole number that counts jars: before "jars" or a size, else one without another unit. */
 function count(scan: Scan): FoundValue<number> | undefined {
   const numbers = scan.all<number>("whole", ({ at, next }) => {
     return !UNITS.has(scan.word(next)) && scan.word(at - 1) !== "number" && !isJarNumber(scan, at);
@@ -39,7 +39,7 @@ function numbered(scan: Scan): Raw {
   return found ? { jars: found.value } : {};
 }
 
-/** The reading itself takes in "number" and "jar". */
+/** Whether the number itself is preceded by "number" or "jar". */
 function named(scan: Scan, at: number): boolean {
   return /^(number|numbers|jar)$/.test(scan.word(at));
 }
@@ -114,7 +114,7 @@ function altitude(scan: Scan): Raw | undefined {
   return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
 }
 
-/** What a timer is for: named by its label where it is known, else by the words behind "for". */
+/** What a timer is for: its label where that is known, else the words after "for". */
 function label(scan: Scan): Raw {
   const found = scan.all<string>("thing", ({ at }) => {
     return /^(the|for|my|on)$/.test(scan.word(at - 1)) || /^(the|my)$/.test(scan.word(at));
@@ -164,7 +164,7 @@ function hush(scan: Scan): Raw {
   return length ? { minutes: length.value } : {};
 }
 
-/** What went in, behind its verb: a name of a food or thing, no more. */
+/** What went in, after its verb: the name of a food or thing, no more. */
 const WENT_IN = new RegExp(
   "\\b(?:added|put|threw|tossed|dropped|stirred|mixed|chucked|slipped|with)(?: in)?" +
     "(?: some| a few| a little| a| an| the| extra)? ",
@@ -192,7 +192,7 @@ function asked(slot: string): Finder {
   return ({ said }) => ({ [slot]: said.text.trim().toLowerCase() });
 }
 
-/** No kitchen counts so many jars: the number means something else. */
+/** No kitchen counts this many jars: the number means something else. */
 const TOO_MANY = 200;
 
 function filled(scan: Scan): Raw | undefined {
@@ -264,7 +264,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   "correct-time": correctTime,
   hush,
   "how-much": howMuch,
-  // What these are about is told from their words in `finish`.
+  // What these are about is worked out from their words in `finish`.
   emergency: none,
   trouble: none,
   "is-safe": asked("about"),

@@ -1,4 +1,4 @@
-/** Slots that are told by what a sentence speaks of, besides counts, times and names. */
+/** Slots found by what a sentence is about, apart from counts, times and names. */
 import type { Intent } from "../../kitchen/command.ts";
 import { UNITS } from "../intents/convert.ts";
 import type { SpokenLot } from "../values/lots.ts";
@@ -30,7 +30,7 @@ function place(scan: Scan): Raw | undefined {
   return where === undefined ? undefined : { place: where, ...target(scan) };
 }
 
-/** What a batch is to be called or is said to be of, as the words before it tell. */
+/** Words before a name that a batch is given. */
 const CALLS = "call|called|name|named|rename|label|variety is|(?:they|these|those) are|it is";
 const BESIDE_NAME = "it|that|them|this|these|those|the|batch|one|to|as|is|really|actually|all";
 const BEHIND_NAME = "not|instead|after all|please|beans|ones|bean";

@@ -1,14 +1,14 @@
 // data table
 /**
- * Which critical factor, word of the trade, sign of spoiling or place a sentence speaks of, by the
- * words that tell: for readings of the model, which are asked about and confirm nothing.
+ * Which critical factor, trade word, sign of spoiling or place a sentence mentions, by telling
+ * words: for readings by the model, which are asked about and confirm nothing.
  */
 import type { SpoilSign } from "../../kitchen/events.ts";
 import type { Term } from "../../kitchen/glossary.ts";
 
 type Topics<T extends string> = readonly (readonly [T, RegExp])[];
 
-/** Every one that fits is spoken of, the likeliest first. */
+/** Every one that fits is mentioned, the likeliest first. */
 export const FACTOR_TOPICS: Topics<string> = [
   ["headspace", /\b(head ?space|head ?room|brim|brimful|overfilled|underfilled)\b/],
   [
@@ -93,7 +93,7 @@ export const SPOIL_SIGNS: Topics<SpoilSign> = [
   ],
 ];
 
-/** Where jars are kept, by the names the pantry has for it. */
+/** Where jars are kept, by the pantry's names for it. */
 export const PLACES: Topics<string> = [
   ["cellar", /\bcellar\b/],
   ["basement", /\bbasement\b/],

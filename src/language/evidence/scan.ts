@@ -1,6 +1,6 @@
 /**
- * Values wherever they stand in what was said. Where somebody corrects themselves ("two, no wait,
- * three"), a value behind the correction counts before one in front of it.
+ * Values anywhere in what was said. Where people correct themselves ("two, no wait, three"), a
+ * value after the correction takes precedence over one before it.
  */
 import type { SlotReader } from "../grammar/matcher.ts";
 import type { Utterance } from "../words.ts";
@@ -32,7 +32,7 @@ const CORRECTIONS = [
   "correction",
 ].map((words) => words.split(" "));
 
-/** Where the words behind the last correction begin; 0 where nothing was corrected. */
+/** Where the words after the last correction begin; 0 where nothing was corrected. */
 function correctedFrom(said: Utterance): number {
   const { words } = said;
   for (let at = words.length - 2; at > 0; at--) {
@@ -58,7 +58,7 @@ export class Scan {
     this.corrected = correctedFrom(said);
   }
 
-  /** All values of a kind, in order; of those that overlap the longest. */
+  /** All values of a kind, in order; where some overlap, the longest. */
   all<T>(kind: string, fits: (found: FoundValue<T>) => boolean = () => true): FoundValue<T>[] {
     const list: FoundValue<T>[] = [];
     for (let at = 0; at < this.words.length; ) {
@@ -72,7 +72,7 @@ export class Scan {
     return list;
   }
 
-  /** The one that counts of several values: the first behind a correction, else the first. */
+  /** The one of several values that counts: the first after a correction, else the first. */
   chosen<T>(list: readonly FoundValue<T>[]): FoundValue<T> | undefined {
     return list.find(({ at }) => at >= this.corrected) ?? list[0];
   }

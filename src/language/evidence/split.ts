@@ -1,11 +1,11 @@
-/** The clauses of a sentence: parted by its marks, and by words that join what is said. */
+/** The clauses of a sentence, split at its punctuation and at conjunctions. */
 import { wordSet } from "../grammar/word-set.ts";
 import type { Utterance } from "../words.ts";
 
 const JOINERS = wordSet("and but then so also plus while");
 const MARK = /[,.;:!?–—]|\s-\s|\.\.\./;
 
-/** Each clause as an utterance of its own, joiners at its beginning left aside. */
+/** Each clause as an utterance of its own, without a conjunction at its beginning. */
 export function clausesIn(said: Utterance): Utterance[] {
   const { text, words } = said;
   const cuts = [0];

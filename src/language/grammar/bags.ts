@@ -6,12 +6,12 @@ import type { Grammar, Match, Phrase, Run, SlotCapture } from "./matcher.ts";
 import { type Passable, startsFrom, tailsOf } from "./passing-over.ts";
 
 /**
- * The last resort for commands in no known order of words: an intent is taken where everything
- * said belongs to it. All of its needed pieces have to be there, and not one word besides the
- * pieces it may have; so a word nobody thought of makes it unknown, never something else.
+ * The last resort for commands in no known word order: an intent is taken where everything said
+ * belongs to it. All of its required pieces have to be there, and no word besides the pieces it may
+ * have; so an unforeseen word makes the command unknown, never something else.
  */
 
-/** Longer ones are stories. */
+/** Longer utterances are stories. */
 const MOST_WORDS = 20;
 
 /** A command put together from its parts: its intent, and its slots as the phrases filled them. */
@@ -19,7 +19,7 @@ export type Joined = { intent: Intent; slots: Record<string, unknown>; hedged: b
 
 type OpenBag = { intent: Intent; bag: Bag<Intent>; must: Phrase[]; may: Phrase };
 
-/** How far a bag has got at one place: which needed pieces it has, and what they filled. */
+/** How far a bag has got at one place: which required pieces it has, and what they filled. */
 type Path = { has: number; captures: readonly SlotCapture[]; cost: number };
 
 /** The bags of a grammar; their phrases are read at first use. */
@@ -40,7 +40,7 @@ export class BagReader {
     return this.opened;
   }
 
-  /** The cheapest command the words make up; the first of equals. */
+  /** The cheapest command that the words form; of equals, the first. */
   read(run: Run, book: Passable, refused: (intent: Intent) => boolean): Joined | undefined {
     if (run.words.length > MOST_WORDS) return undefined;
     const asks = beginsAsking(run.words);
@@ -75,7 +75,7 @@ function together(
 
 type Piece = { has: number; match: Match };
 
-/** The pieces that can stand at a place; one stretch of words may be several needed pieces. */
+/** The pieces that can stand at a place; one stretch of words may be several required pieces. */
 function piecesAt(must: readonly Phrase[], may: Phrase, run: Run, at: number): Piece[] {
   const pieces: Piece[] = [];
   must.forEach((phrase, index) => {
@@ -92,7 +92,7 @@ function piecesAt(must: readonly Phrase[], may: Phrase, run: Run, at: number): P
   return pieces;
 }
 
-/** The cheapest way through all words that has every needed piece. */
+/** The cheapest way through all words that has every required piece. */
 function walk({ must, may }: OpenBag, run: Run, book: Passable): Path | undefined {
   const end = run.words.length;
   const places: (Path[] | undefined)[] = [];

@@ -3,13 +3,15 @@ import { type Needs, PatternFacts } from "./pattern-facts.ts";
 
 /**
  * Matches phrases against words. Every list and slot is read at most once at each place of an
- * utterance, so the work is bounded by the number of words, whatever the phrases look like.
+ * utterance, so the number of words bounds the work, whatever the phrases look like.
  */
 
 type SlotValue = unknown;
 export type SlotCapture = { slot: string; value: SlotValue };
 
-/** A way to read some words: where it ends, what it filled, and how much it had to assume. */
+/**
+ * One way to read some words: where it ends, which slots it filled, and how much it had to assume.
+ */
 export type Match = { next: number; captures: readonly SlotCapture[]; cost: number };
 
 /** What reads the values of slots; `cost` is 0 for a sure reading. */
@@ -21,9 +23,9 @@ export type Run = {
   words: readonly string[];
   /** The other word a contraction can stand for, at the same places. */
   alts: readonly (string | undefined)[];
-  /** All of both, each once. */
+  /** All words of both lists, each once. */
   has: readonly string[];
-  /** Places reachable from each place by passing over words that say nothing. */
+  /** Places reachable from each place by skipping words that say nothing. */
   skips: readonly (readonly { at: number; cost: number }[])[];
   read: SlotReader;
   /** What each list matched at each place so far; empty at the start. */
@@ -35,7 +37,7 @@ type Matcher = (run: Run, at: number) => Match[];
 const NO_CAPTURES: readonly SlotCapture[] = [];
 const NONE: Match[] = [];
 
-/** One of several: what it can begin with, and its matcher once it has been tried. */
+/** One of several options: what it can begin with, and its matcher once it has been tried. */
 class Option {
   private compiled: Matcher | undefined;
   /** Null where it can begin with a slot or be empty. */
@@ -74,11 +76,11 @@ function saysOneOf(said: readonly string[], words: ReadonlySet<string>): boolean
   return false;
 }
 
-/** What is known of a phrase before it is compiled, which happens when it is first tried. */
+/** What is known about a phrase before it is compiled, which happens when it is first tried. */
 export class Phrase {
   private whole: { pattern: Pattern; option: Option } | undefined;
   private required: ReadonlySet<string>[] | undefined;
-  /** Words of which one has to be said. */
+  /** Words of which at least one has to be said. */
   readonly needs: Needs;
 
   constructor(
@@ -89,7 +91,7 @@ export class Phrase {
     this.needs = words ? new Set(words) : grammar.facts.needs(this.read.pattern);
   }
 
-  /** Most phrases are never read further than for a word they need. */
+  /** Parsed late: most phrases are ruled out by a word they need. */
   private get read(): { pattern: Pattern; option: Option } {
     if (!this.whole) {
       const pattern = parsePattern(this.source);
@@ -98,7 +100,7 @@ export class Phrase {
     return this.whole;
   }
 
-  /** False where a piece it cannot do without is not among these words. */
+  /** False where a piece it requires is not among these words. */
   couldMatch(said: readonly string[]): boolean {
     this.required ??= this.grammar.facts.required(this.read.pattern);
     for (const one of this.required) if (!saysOneOf(said, one)) return false;
@@ -217,7 +219,7 @@ function later(matches: Match[], cost: number): Match[] {
   return cost === 0 ? matches : matches.map((match) => ({ ...match, cost: match.cost + cost }));
 }
 
-/** Keeps the cheapest match for each end, the first of equals. */
+/** Keeps the cheapest match for each end; of equals, the first. */
 function merge(into: Match[], more: Match[]): Match[] {
   if (more.length === 0) return into;
   if (into.length === 0) return more;

@@ -1,12 +1,12 @@
 import { TELLING } from "../guards.ts";
 import type { Phrase, Run } from "./matcher.ts";
 
-/** Words that are passed over: between the words of a phrase, before it and behind it. */
+/** Words that are skipped: between the words of a phrase, before it and after it. */
 
-/** Phrases of passed-over words by their first word. */
+/** Phrases of skippable words by their first word. */
 export type SkipTable = ReadonlyMap<string, readonly string[][]>;
 
-/** All that may be passed over. */
+/** Everything that may be skipped. */
 export type Passable = {
   fillers: SkipTable;
   openers: SkipTable;
@@ -18,11 +18,11 @@ export type Passable = {
 const FILLER_COST = 0.05;
 const ASIDE_COST = 0.1;
 const HEDGE_COST = 2;
-/** A word nobody expected; two of them are too many. */
+/** An unexpected word; two of them are too many. */
 const STRANGER_COST = 3;
 export const MOST_STRANGE = 2 * STRANGER_COST;
 
-/** What it costs to be at a place; `hedged` where a doubt was passed over on the way. */
+/** The cost of reaching a place; `hedged` where a doubt was skipped on the way. */
 export type Passed = { cost: number; hedged: boolean };
 
 function skipsFrom(words: readonly string[], at: number, table: SkipTable): number[] {
@@ -33,8 +33,8 @@ function skipsFrom(words: readonly string[], at: number, table: SkipTable): numb
 }
 
 /**
- * For each place, the places one can be at after passing over fillers, itself first. `strangers`
- * lets words be passed over that are no fillers, at a price that allows one of them.
+ * For each place, the places reachable by skipping fillers, itself first. `strangers` also lets
+ * other words be skipped, at a price that allows one of them.
  */
 export function skipsOf(
   words: readonly string[],
@@ -88,7 +88,9 @@ export function startsFrom(
   return starts;
 }
 
-/** What it costs to get from each place to the end by passing over what is left; else undefined. */
+/**
+ * The cost of skipping everything from each place to the end; undefined where that cannot be done.
+ */
 export function tailsOf(run: Run, book: Passable, asides: boolean): (number | undefined)[] {
   const end = run.words.length;
   const tails: (number | undefined)[] = [];

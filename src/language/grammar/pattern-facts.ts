@@ -1,11 +1,11 @@
 import { type Pattern, parsePattern } from "./pattern.ts";
 
-/** Words of which a text must hold at least one to match; undefined where nothing is known. */
+/** Words of which a text must contain at least one to match; undefined where nothing is known. */
 export type Needs = ReadonlySet<string> | undefined;
 
-/** Words that must be there for a slot of a kind to be filled at all. */
+/** Words needed for a slot of a kind to be filled at all. */
 const LENGTH_WORDS = "second seconds minute minutes hour hours day days week weeks".split(" ");
-/** Behind a figure anything may be a number; "0" stands for every word that begins with one. */
+/** A word that begins with a digit may be any number; "0" stands for all of them. */
 export const ANY_FIGURE = "0";
 const NUMBER_WORDS = [
   "0 zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen",
@@ -31,9 +31,8 @@ const SLOT_NEEDS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * What can be known of phrases before any words are seen: what they can begin with and which
- * words they cannot do without. Most phrases are ruled out by that alone. Lists are read when
- * first asked for.
+ * What can be known about phrases before any words are seen: what they can begin with and which
+ * words they require. That alone rules out most phrases. Lists are read when first needed.
  */
 export class PatternFacts {
   private readonly parsed = new Map<string, Pattern>();
@@ -54,7 +53,7 @@ export class PatternFacts {
     return pattern;
   }
 
-  /** Looks into a list, which may not hold itself. @throws Error when it does. */
+  /** Looks into a list, which may not contain itself. @throws Error when it does. */
   private within<T>(name: string, look: (pattern: Pattern) => T): T {
     if (this.being.includes(name)) throw new Error(`list <${name}> names itself`);
     this.being.push(name);
@@ -129,13 +128,13 @@ export class PatternFacts {
     }
   }
 
-  /** The fewest words of which one has to be said. */
+  /** The smallest set of words of which one has to be said. */
   needs(pattern: Pattern): Needs {
     const words = this.needed(pattern);
     return words && new Set(words);
   }
 
-  /** For each piece that cannot be left out, the words of which one has to be said. */
+  /** For each required piece, the words of which one has to be said. */
   required(pattern: Pattern): ReadonlySet<string>[] {
     const parts = pattern.is === "sequence" ? pattern.parts : [pattern];
     return parts.flatMap((part) => {
@@ -167,7 +166,7 @@ export class PatternFacts {
     }
   }
 
-  /** A choice needs what any of its options needs; the last is empty where all may be left out. */
+  /** A choice needs a word that any of its options needs. */
   private neededOfAny(of: readonly Pattern[]): readonly string[] | undefined {
     const all: string[] = [];
     for (let index = of.length - 1; index >= 0; index -= 1) {

@@ -1,5 +1,5 @@
 /**
- * The small language phrases are written in, the same for understanding and for the recognizer's
+ * The small language in which phrases are written, for understanding and for the recognizer's
  * grammar:
  *
  *     word            that word            (a|b c)        one of these
@@ -41,7 +41,7 @@ function slotOf(inner: string): Pattern {
   return { is: "slot", slot, kind };
 }
 
-/** Reads one phrase, a character at a time: all phrases are read before the first utterance. */
+/** Reads one phrase character by character, for speed. */
 class PatternReader {
   private at = 0;
 
@@ -100,15 +100,15 @@ class PatternReader {
 }
 
 /**
- * Words of which the phrase has to have one, found without reading it: a word that stands outside
- * all brackets, the longest there is, or a word of each side of a choice between plain words.
- * Nothing where there is neither.
+ * Words of which the phrase must contain one, found without parsing it: the longest word outside
+ * all brackets, or a word from each side of a choice between plain words. Undefined where there is
+ * neither.
  */
 export function plainWordsOf(source: string): string[] | undefined {
   let word = "";
   let choice: string[] | undefined;
   let depth = 0;
-  /** Where a choice began that holds plain words alone so far. */
+  /** Where a choice began that contains only plain words so far. */
   let opened = -1;
   for (let at = 0; at < source.length; at += 1) {
     const character = source[at]!;
@@ -132,7 +132,7 @@ export function plainWordsOf(source: string): string[] | undefined {
   return word ? [word] : choice;
 }
 
-/** The sides of a choice that stands outside all brackets; the phrase alone where there is none. */
+/** The sides of a choice outside all brackets; the phrase itself where there is none. */
 export function alternatives(source: string): string[] {
   const sides: string[] = [];
   let depth = 0;
@@ -149,14 +149,14 @@ export function alternatives(source: string): string[] {
   return [...sides, source.slice(from)];
 }
 
-/** Where the word that begins here ends; the same place where none does. */
+/** Where the word that begins here ends; the same place where none begins. */
 function wordEnd(text: string, at: number): number {
   let end = at;
   while (isLetter(text.charCodeAt(end))) end += 1;
   return end;
 }
 
-/** The longest word of each side of a choice; nothing where a side has none. */
+/** The longest word of each side of a choice; undefined where a side has none. */
 function oneOfEach(text: string): string[] | undefined {
   const words = text.split("|").map((side) => {
     let longest = "";

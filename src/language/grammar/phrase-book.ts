@@ -14,13 +14,13 @@ export type MeaningPhrase = {
   set: Readonly<Record<string, unknown>>;
   phrase: Phrase;
   order: number;
-  /** Holds a slot that takes any words, so that what follows cannot be told from it. */
+  /** Contains a slot that takes any words, so that what follows cannot be separated from it. */
   open: boolean;
 };
 
-/** Everything phrases are known by, made once, at the first utterance. */
+/** Everything known about the phrases, made once, at the first utterance. */
 export type PhraseBook = Passable & {
-  /** Phrases by each word of which they need one; and those that need none. */
+  /** Phrases by the words of which they need one, and those that need none. */
   byNeed: ReadonlyMap<string, readonly MeaningPhrase[]>;
   needless: readonly MeaningPhrase[];
   bags: BagReader;
@@ -42,7 +42,7 @@ export function skipTable(phrases: readonly string[]): SkipTable {
   return table;
 }
 
-/** Every phrase in the order of preference, with what it fills; those most used aloud last. */
+/** Every phrase in the order of preference, with the slots it fills; those for speech come last. */
 export function phrases(): { intent: Intent; set: MeaningPhrase["set"]; source: string }[] {
   const all = meanings();
   const said = [
@@ -69,7 +69,7 @@ function* sources(): Generator<string> {
   yield* HEDGES;
 }
 
-/** The words of all phrases, gathered when a name is first heard that might be misheard. */
+/** The words of all phrases, gathered when a name that may be misheard is first heard. */
 function plainWords(): PlainWords {
   let words: Set<string> | undefined;
   return {
@@ -122,7 +122,7 @@ export function phraseBook(): PhraseBook {
 
 const known = new WeakMap<readonly string[], MeaningPhrase[]>();
 
-/** The phrases whose needed words were said. */
+/** The phrases whose required words were said. */
 export function candidatePhrases(book: PhraseBook, run: Run): MeaningPhrase[] {
   const before = known.get(run.has);
   if (before) return before;

@@ -8,7 +8,7 @@ import { runTogether } from "./spoken-words.ts";
 /**
  * The commonest phrases of understanding as rules of a speech grammar (JSGF), made for the moment:
  * the intents that make sense now, the names of what is running, numbers in their plausible
- * range. What can hold any words at all (notes, reminders' texts) is left to the keyboard.
+ * range. Slots that take any words at all (notes, texts of reminders) are left to the keyboard.
  */
 
 export type SpokenGrammarOptions = SpokenMoment & {
@@ -18,7 +18,7 @@ export type SpokenGrammarOptions = SpokenMoment & {
   phrasesEach?: number;
 };
 
-/** Writes patterns as right-hand sides; undefined where a slot cannot be spoken now. */
+/** Writes patterns as right-hand sides of rules; undefined where a slot cannot be spoken now. */
 class Writer {
   readonly used = new Set<string>();
 
@@ -69,13 +69,13 @@ function isSlot(pattern: Pattern | undefined, kind: string): boolean {
   return pattern?.is === "slot" && pattern.kind === kind;
 }
 
-/** `(is|are)`, of which the name before it takes one. */
+/** `(is|are)`: the name before it takes one of the two. */
 function isBeing(pattern: Pattern | undefined): boolean {
   if (pattern?.is !== "choice") return false;
   return pattern.of.every((one) => one.is === "word" && /^(?:is|are)$/.test(one.word));
 }
 
-/** What is counted from two: the recognizer would hear "one pints" for "nine pints". */
+/** A plural, counted from two: otherwise the recognizer would hear "one pints" for "nine pints". */
 function isPlural(pattern: Pattern | undefined): boolean {
   return isSlot(pattern, "size") || (pattern?.is === "word" && pattern.word === "jars");
 }
@@ -85,8 +85,8 @@ function ruleName(slot: string): string {
 }
 
 /**
- * Rules for everything that can be said now, with the name of the rule to begin at. The rules
- * stand alone: no header, no public rule.
+ * Rules for everything that can be said now, with the name of the rule to begin at. The rules come
+ * without a header or a public rule.
  */
 export function spokenGrammar(
   context: Context,

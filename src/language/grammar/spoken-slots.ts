@@ -4,11 +4,11 @@ import { numberInWords } from "./spoken-words.ts";
 
 /** What can be named and counted at this moment, besides what the context holds. */
 export type SpokenMoment = {
-  /** Stages, pots and canners that are spoken of now: "brine", "canner". */
+  /** Stages, pots and canners that may be mentioned now: "brine", "canner". */
   things?: readonly string[];
   /** Pots that wait to be put on. */
   pots?: readonly string[];
-  /** What may be asked the amount of. */
+  /** Ingredients whose amount may be asked. */
   ingredients?: readonly string[];
   /** Names a new timer may be given, besides those of what is running. */
   labels?: readonly string[];
@@ -25,11 +25,13 @@ export type SpokenMoment = {
 const MOST_JARS = 9;
 const PRESSURE = { psi: [5, 18], kPa: [35, 125] } as const;
 const TEMPERATURE = { F: [170, 220], C: [75, 105] } as const;
-/** Gauges in kilopascals are read in fives. */
+/** Gauges in kilopascals are read in steps of five. */
 const KPA_STEP = 5;
-/** Timers are set in minutes up to twenty, and in these: odd ones sound too much like them. */
+/**
+ * Timers are set to any minute up to twenty, and beyond that to these: others sound too similar.
+ */
 const ROUND_MINUTES = [25, 30, 35, 40, 45, 50, 55, 60, 75, 90];
-/** Words of the longest name anybody says of a recipe. */
+/** The most words in a name that anybody uses for a recipe. */
 const LONGEST_NAME = 5;
 const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth"];
 
@@ -37,10 +39,10 @@ function oneOf(all: readonly string[]): string {
   return `( ${[...new Set(all)].join(" | ")} )`;
 }
 
-/** Pots that are begun by their name. */
+/** Pots that are started by name. */
 const POTS = (begin.lists?.pot ?? "").split("|").map((phrase) => phrase.trim().split(" ")[0] ?? "");
 
-/** In lower case and without article, where the recognizer can be given it. */
+/** In lower case and without the article, where the recognizer can handle it. */
 function spoken(names: readonly string[]): string[] {
   return names
     .map((name) =>
@@ -76,7 +78,7 @@ function degrees([from, to]: readonly [number, number]): string[] {
   });
 }
 
-/** Feet above the sea as they are said: "six thousand two hundred", "sixty two hundred". */
+/** Feet above the sea as people say them: "six thousand two hundred", "sixty two hundred". */
 function feet(): string {
   const digit = oneOf(range(1, 9));
   const hundreds = oneOf(range(11, 99).filter((said) => !/^(?:\w+ty|ten)$/.test(said)));
@@ -92,7 +94,7 @@ function batchNames({ recipe, title, variety }: Context["running"][number], cont
   return [...(variety ? [variety, `${variety} ${crop}`] : []), name, crop];
 }
 
-/** A recipe by its title and its first everyday names, the long ones left out. */
+/** A recipe's title and its first everyday names, without the long ones. */
 function recipeNames(context: Context, most: number): string[] {
   return context.recipes.flatMap(({ title, names }) => {
     const short = spoken([title, ...names]).filter(
@@ -109,8 +111,8 @@ function minutes(): string {
 }
 
 /**
- * The right-hand sides of the slots that can be spoken now, by `slot:kind`, by kind, or by the
- * name of a list. A kind that is not there makes its phrases unspeakable.
+ * The right-hand sides of the slots that can be spoken now, by `slot:kind`, by kind, or by the name
+ * of a list. Phrases with a kind that is missing here cannot be spoken.
  */
 export function slotRules(context: Context, moment: SpokenMoment): Map<string, string> {
   const timers = spoken(context.timers.map(({ label }) => label));
@@ -154,13 +156,13 @@ export function slotRules(context: Context, moment: SpokenMoment): Map<string, s
   );
 }
 
-/** Words of a choice that no other choice has: enough to pick it. */
+/** Words of a choice that no other choice has, which are enough to pick it. */
 function ownWords(choice: string, all: readonly string[]): string[] {
   const others = all.filter((one) => one !== choice).flatMap((one) => one.split(" "));
   return choice.split(" ").filter((word) => word.length > 3 && !others.includes(word));
 }
 
-/** What answers the question that waits, besides a yes, a no or a report. */
+/** The answers to the open question, besides a yes, a no or a report. */
 export function answersTo(question: Context["question"]): string[] {
   if (!question) return [];
   const choices = spoken(question.choices ?? []);

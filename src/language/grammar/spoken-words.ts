@@ -15,7 +15,7 @@ export function numberInWords(value: number): string {
   return [hundreds, tens].filter((part) => part !== "").join(" ");
 }
 
-/** Two words of the phrases that people run together, and how. */
+/** Pairs of words that people contract, and how. */
 const RUN_TOGETHER: [RegExp, string][] = [
   [/\b(it|that|what) is\b(?! *$)/g, "$1's"],
   [/\b(they|we) are\b(?! *$)/g, "$1're"],

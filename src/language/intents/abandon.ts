@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A batch is given up. */
+/** Gives up a batch. */
 export const abandon: MeaningOf<"abandon"> = {
   cost: "changing",
   when: ["working"],

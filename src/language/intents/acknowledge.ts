@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** What rings was heard. It answers no question. */
+/** The alarm was heard. It answers no question. */
 export const acknowledge: MeaningOf<"acknowledge"> = {
   cost: "changing",
   when: ["always"],

@@ -2,13 +2,13 @@ import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
 
-/** What is put somewhere without going into the food. */
+/** Things that are put somewhere without going into the food. */
 const NO_FOOD = wordSet(
   "jar jars lid lids band bands ring rings canner pot kettle rack burner note timer log water it",
   "them that this these those one ones more everything all things stuff seals label labels tape",
 );
 
-/** Something was put into the food or the jars besides. */
+/** Something was added to the food or the jars. */
 export const added: MeaningOf<"added"> = {
   cost: "raising",
   report: true,

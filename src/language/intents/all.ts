@@ -84,7 +84,7 @@ import { yes } from "./yes.ts";
 
 /**
  * Everything a person can mean, in the order of preference: where two wordings fit equally well,
- * that of the meaning that stands first here is taken.
+ * the meaning listed first here is taken.
  */
 export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   emergency,

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Going away for a while, or until a time: told what falls due meanwhile. */
+/** Going away for a while or until a time; the answer is what comes due meanwhile. */
 export const away: MeaningOf<"away"> = {
   cost: "harmless",
   when: ["working"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** There again: what was held goes on, else it is told how things stand. */
+/** Being back: what was held goes on; otherwise the answer is how things stand. */
 export const back: MeaningOf<"back"> = {
   cost: "changing",
   when: ["working"],

@@ -2,10 +2,10 @@ import { begunBy } from "../values/gated-lots.ts";
 import type { SpokenLot } from "../values/lots.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
-/** So much less sure where a name fits several recipes. */
+/** How much less certain it is where a name fits several recipes. */
 const SEVERAL = 0.3;
 
-/** A lot becomes the recipe it names, or the choices where it names several. */
+/** Turns a lot into the recipe it names, or the choices where it names several. */
 const finishBegin: Finish = (raw, context) => {
   const lot = (raw.lot ?? raw.food) as SpokenLot | undefined;
   if (!lot) return { slots: raw };

@@ -8,7 +8,7 @@ const finishBoilLost: Finish = (raw, context, plain, said) => {
   return simmers ? undefined : finishUncovered(raw, context, plain, said);
 };
 
-/** A boil is gone that was there. */
+/** A boil that was there is lost. */
 export const boilLost: MeaningOf<"boil-lost"> = {
   cost: "raising",
   report: true,

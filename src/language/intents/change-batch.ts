@@ -1,7 +1,7 @@
 import { JARS_SAID } from "../values/lot-ways.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
-/** Slots as the kitchen has them; nothing where nothing is changed by it. */
+/** Slots as the kitchen has them; undefined where they change nothing. */
 const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {
   const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
   const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
@@ -20,7 +20,7 @@ function asWritten(text: string, name: string): string {
   return at < 0 ? name : text.slice(at, at + name.length);
 }
 
-/** Weight, jar or variety of a batch that runs is other than was said. */
+/** Changes the weight, jar or variety of a running batch. */
 export const changeBatch: MeaningOf<"change-batch"> = {
   cost: "changing",
   when: ["working"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Units by the names the reckoning knows, with the words for them. */
+/** Units by the names that `reckon` knows, with the words for them. */
 export const UNITS: Readonly<Record<string, string>> = {
   cup: "cup|cups",
   tablespoon: "tablespoon|tablespoons|table spoon|table spoons",

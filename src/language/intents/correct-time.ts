@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** The last report happened at another time. */
+/** The last report happened at a different time. */
 export const correctTime: MeaningOf<"correct-time"> = {
   cost: "changing",
   when: ["working"],

@@ -2,8 +2,8 @@ import { FACTOR_WORDINGS } from "../factor-wordings.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /**
- * Of the factors words may be about (`about`, a guess), the first that the kitchen has; else the
- * one that is asked about. A guess confirms nothing.
+ * The first factor the words may be about (`about`, a guess) that the kitchen has; else the one
+ * that is asked about. A guess confirms nothing.
  */
 const finishFactor: Finish = ({ about, ...rest }, { factors, question }) => {
   if (about === undefined) return { slots: rest };
@@ -15,8 +15,8 @@ const finishFactor: Finish = ({ about, ...rest }, { factors, question }) => {
 };
 
 /**
- * Critical factors hold, or do not, in so many words, read by confirms.ts; or an answer is to be
- * given anew.
+ * Critical factors hold or do not, in whole clauses read by confirms.ts; or an answer is to be
+ * changed.
  */
 export const factor: MeaningOf<"factor"> = {
   cost: "clearing",

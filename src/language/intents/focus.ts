@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Which batch is spoken of from now on. */
+/** Which batch people mean from now on. */
 export const focus: MeaningOf<"focus"> = {
   cost: "harmless",
   when: ["several-batches"],

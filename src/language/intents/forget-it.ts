@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Said of the last thing or of nothing in particular: asked about, never an undo by itself. */
+/** About the last thing or nothing in particular: asked about, never an undo by itself. */
 export const forgetIt: MeaningOf<"forget-it"> = {
   cost: "changing",
   when: ["always"],

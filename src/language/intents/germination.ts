@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A germination test; only the command line says so. */
+/** A germination test; it comes only from the command line. */
 export const germination: MeaningOf<"germination"> = {
   cost: "changing",
   when: ["always"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A batch is stopped for a while. Its clocks run on. */
+/** Pauses a batch for a while. Its clocks keep running. */
 export const hold: MeaningOf<"hold"> = {
   cost: "changing",
   when: ["working"],

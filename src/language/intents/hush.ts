@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Silence, but for alarms that guard a process. */
+/** Silence, except for alarms that guard a process. */
 export const hush: MeaningOf<"hush"> = {
   cost: "changing",
   when: ["always"],

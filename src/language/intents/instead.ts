@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** The last thing that was said is moved to what it was meant of. */
+/** Moves the last thing that was said to what it was really about. */
 export const instead: MeaningOf<"instead"> = {
   cost: "changing",
   when: ["several-batches"],

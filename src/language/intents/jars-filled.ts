@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** So many jars are filled. */
+/** Some number of jars is filled. */
 export const jarsFilled: MeaningOf<"jars-filled"> = {
   cost: "changing",
   plainly: true,

@@ -10,7 +10,7 @@ export const mayI: MeaningOf<"may-i"> = {
   example: "can I turn the heat off now",
   finish: (raw, _context, _plain, said) => {
     const act = raw.act ?? topicIn(said.words, ACT_PATTERNS);
-    // What is not known to be done to jars is not asked of this program.
+    // Questions about anything not known to be done to jars are not for this program.
     if (act === undefined && raw.what !== undefined) return undefined;
     return { slots: act === undefined ? raw : { ...raw, act } };
   },

@@ -1,4 +1,4 @@
-/** What is declared of a meaning, a thing a person can ask for or report. */
+/** What is declared about a meaning: a thing that a person can ask for or report. */
 import type { Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import type { QuestionKind } from "../../kitchen/questions/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
@@ -13,16 +13,16 @@ import type { Utterance } from "../words.ts";
  */
 export type Cost = "harmless" | "changing" | "raising" | "clearing";
 
-/** A situation in which something makes sense to be said, and so is listened for. */
+/** A situation in which something makes sense to say, and so is listened for. */
 export type When =
   | "always"
-  /** Nothing is under way, or something is, or several batches are. */
+  /** Nothing, something, or several batches are under way. */
   | "idle"
   | "working"
   | "several-batches"
   /** A timer runs. */
   | "timer"
-  /** A stage at hand goes by a temperature. */
+  /** A current stage goes by a temperature. */
   | "temperature-wanted"
   /** A pot comes to its heat, or jars are filled: now, or as soon as somebody says so. */
   | "stage:pot"
@@ -33,11 +33,11 @@ export type When =
   | "load:in-water"
   | "load:in-steam"
   | "load:out"
-  /** A question waits for a yes, a no or a value; or one of a kind with answers of its own. */
+  /** A question waits for a yes, a no or a value; or one of a kind that has its own answers. */
   | "asked"
   | `asked:${QuestionKind}`;
 
-/** What a slot holds. A name is said as the person says it; a word is one of a few. */
+/** What a slot holds. A name is kept as the person says it; a word is one of a few. */
 type SlotKind<V> =
   | (V extends true ? "flag" : never)
   | (V extends number ? "number" | "count" : never)
@@ -51,10 +51,10 @@ type SlotKind<V> =
 /** Slots as the phrases captured them. */
 export type Raw = Record<string, unknown>;
 
-/** Slots as the contract has them, and what makes the command less sure. */
+/** Slots as in the contract, and what makes the command less certain. */
 type Finished = { slots: Raw; doubt?: number; misheard?: boolean };
 
-/** Nothing where the values make no sense. */
+/** Returns undefined where the values make no sense. */
 export type Finish = (
   raw: Raw,
   context: Context,
@@ -63,8 +63,8 @@ export type Finish = (
 ) => Finished | undefined;
 
 /**
- * Ways of saying one thing, in the language of pattern.ts; where every one of them fills a slot
- * whatever was said, with that slot.
+ * Ways of saying one thing, in the language of pattern.ts; with `set`, all of them fill those
+ * slots.
  */
 type Wording<I extends Intent> =
   | string
@@ -72,8 +72,8 @@ type Wording<I extends Intent> =
 
 /**
  * What a meaning is made up of, in any order: every one of `must` has to be said, and every other
- * word has to be among `may`. For what no phrase has foreseen. Reports are kept narrow: nothing
- * may stand here that could turn one into a question, a wish, a plan or its opposite.
+ * word has to be among `may`. For wordings that no phrase foresaw. Reports are kept narrow: nothing
+ * may be listed here that could turn one into a question, a wish, a plan or its opposite.
  */
 export type Bag<I extends Intent> = {
   set?: Readonly<Partial<SlotsOf[I]>>;
@@ -84,43 +84,44 @@ export type Bag<I extends Intent> = {
 };
 
 type Declared<I extends Intent> = {
-  /** Sets a count, an altitude or what clears a doubt: a guess or a near match is read back. */
+  /** Sets a count or an altitude, or clears a doubt: a guess or a near match is read back. */
   plainly?: true;
-  /** It says something happened, and is written to the log as a fact. */
+  /** It says that something happened, and is written to the log as a fact. */
   report?: true;
   /** Any of these. */
   when: readonly When[];
   slots: { readonly [S in keyof SlotsOf[I]]-?: SlotKind<NonNullable<SlotsOf[I][S]>> };
-  /** What phrases capture besides, which `finish` makes slots of or nobody needs. */
+  /** What else phrases capture; `finish` turns it into slots, or nobody needs it. */
   parts?: readonly string[];
-  /** A sentence for help; missing where no sentence means it. */
+  /** An example for help; missing where no sentence has this meaning. */
   example?: string;
-  /** It is asked or ordered, and never told: a statement is not answered by it. */
+  /** It is only asked or ordered: a statement never means it. */
   asked?: true;
-  /** It is said before everything else, as an alarm is. */
+  /** Its answer is spoken before everything else, like an alarm. */
   urgent?: true;
   /** It answers the question that waits. */
   answer?: true;
-  /** It may be of jars whose batch is done with, so that its target is any batch on record. */
+  /** It may be about jars of a finished batch, so its target may be any batch on record. */
   ofRecord?: true;
-  /** Not meant where it ends in a question mark, unless it asks for it to be done. */
+  /** Not meant where the sentence ends in a question mark, unless it is a request. */
   unasked?: true;
-  /** Doubting words that belong to this report. */
+  /** Words of doubt that belong to this report. */
   doubting?: readonly string[];
-  /** A name said in a clause before it is its target: "the beets, how long have they got". */
+  /** A name said in the clause before it is its target: "the beets, how long have they got". */
   topical?: true;
-  /** Says nothing beside a clause of these meanings. */
+  /** Adds nothing beside a clause with one of these meanings. */
   givesWay?: "all" | readonly Intent[];
   finish?: Finish;
   wordings?: readonly Wording<I>[];
   /**
    * The wordings most used aloud, the commonest first: what the recognizer listens for. They are
-   * few on purpose: what cannot be said cannot be misheard. Left out are short words that noise is
-   * taken for ("done", "next", "okay") and what sounds like another ("hold on" like "how long").
+   * few on purpose: what cannot be said cannot be misheard. Short words that noise is mistaken for
+   * ("done", "next", "okay") and wordings that sound like others ("hold on" like "how long") are
+   * left out.
    */
   spoken?: readonly Wording<I>[];
   bags?: readonly Bag<I>[];
-  /** Pieces of these wordings alone, used as `<name>`. */
+  /** Pieces used only in these wordings, as `<name>`. */
   lists?: Readonly<Record<string, string>>;
 };
 

@@ -1,7 +1,7 @@
 import { dayWishIn } from "../values/day-wish.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
-/** The lots and times of a day to be planned; nothing where any of the words is neither. */
+/** The lots and times of a day to be planned; undefined where any of the words is neither. */
 const finishPlan: Finish = ({ lots, ...rest }, context, plain) => {
   if (lots === undefined) return { slots: rest };
   const wish = dayWishIn(String(lots), context, plain);
@@ -10,7 +10,7 @@ const finishPlan: Finish = ({ lots, ...rest }, context, plain) => {
   return { slots: { ...rest, ...slots }, misheard: !exact };
 };
 
-/** A plan of the day is asked for, kept to or dropped. */
+/** A plan of the day is asked for, accepted or dropped. */
 export const plan: MeaningOf<"plan"> = {
   cost: "changing",
   when: ["idle"],

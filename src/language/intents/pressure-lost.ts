@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** The pressure fell under what is wanted. */
+/** The pressure fell below what is needed. */
 export const pressureLost: MeaningOf<"pressure-lost"> = {
   cost: "raising",
   report: true,

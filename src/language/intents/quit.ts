@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** The program is left. */
+/** Closes the program. */
 export const quit: MeaningOf<"quit"> = {
   cost: "changing",
   when: ["always"],

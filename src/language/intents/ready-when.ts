@@ -1,7 +1,7 @@
 import { withRecipe } from "../values/named-recipe.ts";
 import type { MeaningOf } from "./meaning.ts";
 
-/** When it may be eaten, or tastes as it should. */
+/** When a batch may be eaten, or is at its best. */
 export const readyWhen: MeaningOf<"ready-when"> = {
   cost: "harmless",
   asked: true,

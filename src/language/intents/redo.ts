@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** What was taken back is put back. */
+/** Puts back what was taken back. */
 export const redo: MeaningOf<"redo"> = {
   cost: "changing",
   when: ["always"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A word at a time to come. */
+/** A reminder at a future time. */
 export const remind: MeaningOf<"remind"> = {
   cost: "changing",
   when: ["always"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A batch that is held goes on. */
+/** A held batch goes on. */
 export const resume: MeaningOf<"resume"> = {
   cost: "changing",
   when: ["working"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A stage is left out. */
+/** Leaves a stage out. */
 export const skip: MeaningOf<"skip"> = {
   cost: "changing",
   when: ["working"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Whether all goes as planned. */
+/** Whether everything is going as planned. */
 export const standing: MeaningOf<"standing"> = {
   cost: "harmless",
   asked: true,

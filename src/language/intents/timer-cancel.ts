@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** A timer is stopped. */
+/** Stops a timer. */
 export const timerCancel: MeaningOf<"timer-cancel"> = {
   cost: "changing",
   when: ["timer"],

@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** The latest command is taken back. */
+/** Takes back the latest command. */
 export const undo: MeaningOf<"undo"> = {
   cost: "changing",
   when: ["always"],

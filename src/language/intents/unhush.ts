@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** The end of silence. */
+/** Ends the silence. */
 export const unhush: MeaningOf<"unhush"> = {
   cost: "harmless",
   when: ["always"],

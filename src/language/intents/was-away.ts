@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Nobody was in the kitchen for a while that is over. */
+/** Nobody was in the kitchen for a while, up to now. */
 export const wasAway: MeaningOf<"was-away"> = {
   cost: "raising",
   report: true,

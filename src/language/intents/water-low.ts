@@ -1,7 +1,7 @@
 import type { MeaningOf } from "./meaning.ts";
 import { finishUncovered } from "./uncovered.ts";
 
-/** Too little water stands in the canner. */
+/** There is too little water in the canner. */
 export const waterLow: MeaningOf<"water-low"> = {
   cost: "raising",
   report: true,

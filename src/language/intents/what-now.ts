@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** What the hands are wanted for at this moment. */
+/** What there is to do at this moment. */
 export const whatNow: MeaningOf<"what-now"> = {
   cost: "harmless",
   when: ["always"],

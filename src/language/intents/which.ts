@@ -1,6 +1,6 @@
 import type { MeaningOf } from "./meaning.ts";
 
-/** Which batch or clock was just spoken of, or rings. */
+/** Which batch or clock was just mentioned, or is ringing. */
 export const which: MeaningOf<"which"> = {
   cost: "harmless",
   asked: true,

@@ -1,8 +1,8 @@
-/** The sentences of the corpus, as a model is trained from them. */
+/** The sentences of the corpus, as models are trained on them. */
 import { utteranceOf } from "../words.ts";
 import { featuresOf, manner, type Situation } from "./features.ts";
 
-/** How something is meant: as so now, as an order, as a question, or as none of these. */
+/** How something is meant: as true now, as an order, as a question, or as none of these. */
 export const FRAMES = [
   "said",
   "ordered",
@@ -28,7 +28,7 @@ export type Sentence = {
 
 /**
  * The sentences of one file of the corpus.
- * @throws Error naming the line that is none
+ * @throws Error naming a malformed line
  */
 export function sentencesIn(file: string, text: string): Sentence[] {
   return text.split("\n").flatMap((line, index): Sentence[] => {
@@ -37,7 +37,7 @@ export function sentencesIn(file: string, text: string): Sentence[] {
       line.split("\t");
     const known = FRAMES.find((one) => one === frame);
     if (said === "" || intents === "" || !known) {
-      throw new Error(`${file}:${index + 1}: no sentence with its meaning and frame`);
+      throw new Error(`${file}:${index + 1}: not a sentence with its meaning and frame`);
     }
     const situation: Situation = {
       stages: stage === "" ? [] : [stage],
@@ -47,7 +47,7 @@ export function sentencesIn(file: string, text: string): Sentence[] {
   });
 }
 
-/** What the models see of a sentence: of what it means, and of how it is meant. */
+/** What the models see of a sentence: one for what it means, one for how it is meant. */
 export function seenOf(text: string, situation: Situation): { what: Int32Array; how: Int32Array } {
   const { words, asked } = utteranceOf(text);
   const said = words.map(({ word }) => word);

@@ -7,19 +7,19 @@
 export type Situation = {
   /** Kinds of stage that run: `process`, `heat`. */
   stages: readonly string[];
-  /** The question that waits, if one does: `vinegar-5-percent`, `end`. */
+  /** The open question, if there is one: `vinegar-5-percent`, `end`. */
   question?: string;
 };
 
 export const NOWHERE: Situation = { stages: [] };
 
-/** Features are hashed into so many places; two may share one. */
+/** Features are hashed into this many places; two may share one. */
 export const FEATURES = 1 << 21;
 
 const SHORTEST_PIECE = 3;
 const LONGEST_PIECE = 5;
 const STEM = 4;
-/** In so short a sentence the question that waits says most of what it means. */
+/** In a sentence this short, the open question tells most of what it means. */
 const SHORT = 4;
 
 const NUMBERS = new Set(

@@ -1,6 +1,6 @@
 /**
  * A linear model over hashed features: how likely each class is, from the weights of the features
- * that are there.
+ * present.
  */
 import { FEATURES } from "./features.ts";
 
@@ -17,7 +17,7 @@ export type LinearModel = {
   pairClass: Uint8Array;
   /** -7 to 7. */
   pairWeight: Int8Array;
-  /** What a weight of 1 counts. */
+  /** What a weight of 1 is worth. */
   unit: number;
 };
 
@@ -28,8 +28,8 @@ export const MOST_RARE = 15;
 export const LARGEST_WEIGHT = 7;
 
 /**
- * e to the power of x, for x from -700 to 0: by its series on a small rest, so that every machine
- * gives the same to the last bit.
+ * e to the power of x, for x from -700 to 0, by the series of a small remainder, so that every
+ * machine gives the same result to the last bit.
  */
 function exponential(x: number): number {
   if (x < -700) return 0;
@@ -43,7 +43,7 @@ function exponential(x: number): number {
 const HALVINGS = 10;
 const TERMS = 9;
 
-/** Sums made into probabilities, in place. */
+/** Turns sums into probabilities, in place. */
 export function soften(sums: Float64Array): void {
   let most = Number.NEGATIVE_INFINITY;
   for (const sum of sums) most = Math.max(most, sum);
@@ -105,7 +105,7 @@ export function likely(model: LinearModel, said: Int32Array): Likely[] {
  * the weights, two to a byte.
  */
 
-/** The weights of a model as bytes; `unpacked` reads them back. */
+/** The weights of a model as bytes; `unpackModel` reads them back. */
 export function packModel(model: LinearModel): Uint8Array {
   const bytes: number[] = [];
   let last = -1;
@@ -133,7 +133,7 @@ function signed(nibble: number): number {
 
 /**
  * A model from its bytes.
- * @throws RangeError where they are no model's
+ * @throws RangeError where they are not a model's
  */
 export function unpackModel(
   { classes, bias, unit }: { classes: readonly string[]; bias: readonly number[]; unit: number },
@@ -142,7 +142,8 @@ export function unpackModel(
   let at = 0;
   const byte = () => {
     const value = bytes[at++];
-    if (value === undefined) throw new RangeError("the model ends early; npm run train makes it");
+    if (value === undefined)
+      throw new RangeError("the model ends early; make it again with npm run train");
     return value;
   };
   const features: number[] = [];
@@ -159,7 +160,10 @@ export function unpackModel(
       more = next >= 128;
     }
     feature += gap + 1;
-    if (feature >= FEATURES) throw new RangeError("the model is another's; npm run train makes it");
+    if (feature >= FEATURES)
+      throw new RangeError(
+        "the model belongs to another version; make it again with npm run train",
+      );
     features.push(feature);
     const head = byte();
     rarity.push(head >>> 4);

@@ -19,7 +19,7 @@ export function shippedModels(): Models {
   return read;
 }
 
-/** What words are taken to mean and how, by what was learned; probabilities are 0 to 1. */
+/** What words are taken to mean and how they are meant, by the model; probabilities are 0 to 1. */
 export type Guess = { intents: Likely[]; frames: Readonly<Record<Frame, number>> };
 
 export function guess(

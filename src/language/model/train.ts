@@ -1,13 +1,13 @@
 /**
  * Learning a linear model: multinomial logistic regression by follow-the-regularized-leader
- * (McMahan and others, "Ad click prediction", 2013), which leaves most weights at nought. Only
- * sums, products and roots are used, and in a fixed order, so the same examples give the same
- * bytes on every machine. Of perceptron, naive Bayes and this it knew most of what a writer says
- * whom it had not read.
+ * (McMahan and others, "Ad click prediction", 2013), which leaves most weights at zero. Only sums,
+ * products and roots are used, in a fixed order, so the same examples give the same bytes on every
+ * machine. Compared with a perceptron and naive Bayes, it did best on sentences by a writer it had
+ * not been trained on.
  */
 import { LARGEST_WEIGHT, type LinearModel, MOST_RARE, soften } from "./linear-model.ts";
 
-/** What was said, as features, and the classes that are right for it: all of them at once. */
+/** What was said, as features, and all the classes that are right for it. */
 export type Example = {
   features: Int32Array;
   right: readonly number[];
@@ -18,9 +18,9 @@ export type Example = {
 type Training = {
   classes: readonly string[];
   passes: number;
-  /** How strongly a weight is drawn to nought. */
+  /** How strongly a weight is drawn to zero. */
   absolute: number;
-  /** About so many bytes are kept of it: of the weights, those that tell the most for a byte. */
+  /** About how many bytes are kept: those weights that tell the most for each byte. */
   bytes: number;
 };
 
@@ -28,10 +28,10 @@ const RATE = 1.5;
 const SQUARED = 0.001;
 const DAMPING = 0.1;
 const BIAS_RATE = 0.02;
-/** Classes less likely than this learn nothing from a sentence that is not theirs. */
+/** Classes less likely than this do not learn from a sentence of another class. */
 const NEGLIGIBLE = 0.0005;
 
-/** The features of all examples by their place, ascending, and how rare each is. */
+/** The features of all examples by place, ascending, and how rare each is. */
 type Vocabulary = { features: Int32Array; rarity: Uint8Array; placed: Int32Array[] };
 
 /** Natural logarithm of a number of at least 1, from its halvings and a series. */
@@ -155,7 +155,7 @@ export function train(examples: readonly Example[], training: Training): LinearM
   return kept(learner, vocabulary, training);
 }
 
-/** What a feature and a weight take as bytes, see `packed`. */
+/** How many bytes a feature and a weight take; see `packModel`. */
 const FEATURE_BYTES = 2.3;
 const WEIGHT_BYTES = 1.5;
 
@@ -167,14 +167,14 @@ function toldOf(learner: Learner, width: number, place: number, rarity: number):
     .sort((a, b) => b - a);
 }
 
-/** How many of a feature's weights are worth their bytes, where a byte has to tell so much. */
+/** How many of a feature's weights are worth their bytes at a given price for a byte. */
 function worthKeeping(told: readonly number[], each: number): number {
   const count = told.filter((one) => one >= each * WEIGHT_BYTES).length;
   const all = told.slice(0, count).reduce((sum, one) => sum + one, 0);
   return all >= each * (FEATURE_BYTES + WEIGHT_BYTES * count) ? count : 0;
 }
 
-/** How much a byte has to tell so that what is kept comes to so many bytes. */
+/** The price for a byte at which what is kept comes to this many bytes. */
 function priceOf(all: readonly (readonly number[])[], bytes: number): number {
   let low = 0;
   let high = all.reduce((most, [first = 0]) => Math.max(most, first), 1);
@@ -190,7 +190,7 @@ function priceOf(all: readonly (readonly number[])[], bytes: number): number {
   return high;
 }
 
-/** The learned weights in half a byte each, those left out that tell little. */
+/** The learned weights in half a byte each, without those that tell little. */
 function kept(learner: Learner, vocabulary: Vocabulary, training: Training): LinearModel {
   const width = training.classes.length;
   const { weights, bias } = learner;

@@ -1,4 +1,4 @@
-/** Words beside a report that say less than a slot, and still matter. */
+/** Words beside a report that fill no slot and still matter. */
 import type { Utterance } from "../words.ts";
 
 const ABOUT = new RegExp(
@@ -11,7 +11,7 @@ const ABOUT = new RegExp(
     .join("|"),
 );
 
-/** Whether a figure was said to be no exact one. */
+/** Whether a figure was said to be approximate. */
 export function saysAbout(said: Utterance): boolean {
   return ABOUT.test(said.words.map(({ word }) => word).join(" "));
 }
@@ -24,7 +24,7 @@ const BARE = new RegExp(
   ].join("|"),
 );
 
-/** Whether lids were said to stand out of the water; a loss, so a word for it is enough. */
+/** Whether lids were said to stand out of the water: a loss, so one word for it is enough. */
 export function saysUncovered(said: Utterance): boolean {
   const all = said.words.map(({ word }) => word).join(" ");
   return LIDS.test(all) && BARE.test(all);

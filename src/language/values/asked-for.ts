@@ -1,4 +1,6 @@
-/** "For five pounds", "for twelve pints", "to four cups of berries": how much of it is asked. */
+/**
+ * "For five pounds", "for twelve pints", "to four cups of berries": the amount a question is about.
+ */
 import type { Word } from "../words.ts";
 import { sizesAt } from "./open-slots.ts";
 import { numbersAt } from "./spoken-numbers.ts";
@@ -13,7 +15,9 @@ type AskedFor = {
 const BEFORE = new Set(["for", "from", "to", "of", "with", "in", "out"]);
 const LB_PER_KG = 2.20462;
 
-/** The first such amount behind one of the words that lead to it; undefined where there is none. */
+/**
+ * The first such amount after one of the words that introduce it; undefined where there is none.
+ */
 export function askedForIn(words: readonly Word[]): AskedFor | undefined {
   for (const [at, { word }] of words.entries()) {
     if (!BEFORE.has(word)) continue;

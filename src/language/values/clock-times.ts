@@ -106,7 +106,7 @@ function halfOfDayAt(words: readonly Word[], at: number): Parsed<"am" | "pm"> | 
   return hit ? { value: hit[1], next: at + hit[0].length } : undefined;
 }
 
-/** A clock time beginning at this word, with "o'clock", "am" or "in the morning" behind it. */
+/** A clock time beginning at this word, with "o'clock", "am" or "in the morning" after it. */
 export function clockAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
   const start = /^(about|around|exactly|roughly)$/.test(said(words, at)) ? at + 1 : at;
   const clock = relativeAt(words, start) ?? plainAt(words, start);
@@ -148,7 +148,7 @@ export function onDay(
   return instantOf(fields, zone);
 }
 
-/** Reports run a little ahead of the kitchen's clock. */
+/** A report may run this far ahead of the kitchen's clock. */
 const AHEAD_MS = 2 * MINUTE_MS;
 
 /** The latest instant, not in the future, at which the clock showed that time. */
@@ -193,7 +193,7 @@ export function pastMomentsAt(
   return [{ value: lastTimeOf(clock.value, nowMs, zone), next: clock.next }];
 }
 
-/** Without "at" or "since", only what cannot be a bare number is a clock time. */
+/** Without "at" or "since", a clock time is only what cannot be a bare number. */
 function isPlainlyClock(words: readonly Word[], start: number, clock: Parsed<ClockTime>): boolean {
   return clock.value.half !== undefined || clock.next - start > 1 || /:/.test(said(words, start));
 }

@@ -1,4 +1,4 @@
-/** A day to be planned, as it is said: the lots, when it should be done, when to be left alone. */
+/** A request to plan a day, as people say it: the lots, when to be done, when to be left alone. */
 import type { LotToPlan } from "../../kitchen/command.ts";
 import { localIso } from "../../kitchen/time.ts";
 import type { Context } from "../context.ts";
@@ -14,10 +14,10 @@ const BY =
   /[\s,;]*\b(?:and |all |to |be )*(?:done|finished|ready|through|over)\s+(?=by\b|at\b|before\b)/i;
 const QUIET = /[\s,;]*\b(?:and )?(?:quiet|no hands|leave me alone)\s+(?:from|between)\s+/i;
 const BETWEEN = /\s*(?:,|;|\band\b|\bplus\b|\bthen\b)+\s*/gi;
-/** A split at every "and" of more words than this is a story. */
+/** More pieces than this, split at every "and", are a story. */
 const MOST_PIECES = 24;
 
-/** Reads all of a text, or nothing where any of it is no lot and no time. */
+/** Reads a whole text; undefined where any part of it is neither a lot nor a time. */
 export function dayWishIn(text: string, context: Context, plain: PlainWords): DayWish | undefined {
   let rest = text;
   const wish: DayWish = { items: [], exact: true };
@@ -118,12 +118,12 @@ export function lotsIn(
   return all && all.length > 0 ? all : undefined;
 }
 
-/** More lots are better, fewer words besides their names, and a guess counts less than none. */
+/** More lots rank higher, and so do fewer words besides their names; a guess ranks below none. */
 function rank(lots: readonly SpokenLot[]): number {
   return lots.reduce((sum, lot) => sum + (lot.exact ? 1 : -1) - (lot.variety ? 0.1 : 0), 0);
 }
 
-/** One lot, or none for words between two separators that say nothing. */
+/** One lot, or none for empty words between two separators. */
 function oneLot(
   text: string,
   names: Names,

@@ -7,13 +7,13 @@ import type { Utterance } from "../words.ts";
 import { meantBy } from "./resolve-names.ts";
 import type { Target } from "./targets.ts";
 
-/** The last step: what the phrases captured becomes the slots of the contract. */
+/** The last step: turns what the phrases captured into the slots of the contract. */
 
 function isTarget(value: unknown): value is Target {
   return typeof value === "object" && value !== null && "said" in value && "meaning" in value;
 }
 
-/** A name that was matched by its sound or spelling makes a command this much less sure. */
+/** How much less certain a name matched only by sound or spelling makes a command. */
 const MISHEARD = 0.15;
 
 function isMisheard(raw: Raw): boolean {
@@ -22,13 +22,13 @@ function isMisheard(raw: Raw): boolean {
   );
 }
 
-/** What the intent has a slot for: wordings also capture numbers that nobody needs. */
+/** Only what the intent has a slot for: wordings also capture numbers that nobody needs. */
 function declared(intent: Intent, raw: Raw): Raw {
   const { slots } = MEANINGS[intent];
   return Object.fromEntries(Object.entries(raw).filter(([slot]) => Object.hasOwn(slots, slot)));
 }
 
-/** What a name stands for; where nothing bears it as it was said, what it was taken for. */
+/** What a name stands for; where nothing has exactly that name, what it was taken for. */
 export function refFor(
   name: Target | string,
   intent: Intent,
@@ -49,12 +49,12 @@ export function refFor(
   return { ...meant, sorts, running, recorded };
 }
 
-/** The slots that name a thing, with where what they stand for goes. */
+/** The slots that name a thing, and the field for what they stand for. */
 const NAMING = { target: "ref", named: "ref", over: "overRef" } as const;
 
 /**
- * Slots as the contract has them, or nothing where the values make no sense. Names become the
- * words said, and what they can stand for goes beside the slots.
+ * Slots as in the contract; undefined where the values make no sense. Names become the words said,
+ * and what they can stand for is kept beside the slots.
  */
 export function finishSlots(
   intent: Intent,

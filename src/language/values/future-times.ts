@@ -16,7 +16,7 @@ const WEEKDAYS = /^(sun|mon|tues|wednes|thurs|fri|satur)days?$/;
 const MONTHS =
   /^(january|february|march|april|may|june|july|august|september|october|november|december)$/;
 
-/** Parts of a day and the hour meant by them where no clock time is said. */
+/** Parts of a day, and the hour each means where no clock time is said. */
 const PARTS: Record<string, { half: "am" | "pm"; hour: number }> = {
   morning: { half: "am", hour: 9 },
   afternoon: { half: "pm", hour: 15 },
@@ -32,11 +32,11 @@ function said(words: readonly Word[], at: number): string {
   return words[at]?.word ?? "";
 }
 
-/** Days chrono has read before, by slot and the day it was read on. */
+/** Days that chrono has read before, by slot and by the day it was read on. */
 const readDays = new Map<string, Day | undefined>();
 const MOST_READ = 500;
 
-/** Asks chrono for the date of a slot known to be one; its match has to cover the slot. */
+/** Asks chrono for the date in a slot known to be one; its match has to cover the slot. */
 function chronoDay(slot: string, today: LocalFields): Day | undefined {
   const noon = Date.UTC(today.year, today.month - 1, today.day, 12);
   const key = `${noon} ${slot}`;
@@ -206,7 +206,7 @@ function instantFor(pieces: Pieces, nowMs: number, zone: string): number {
   return Math.min(...all.filter((instant) => instant > nowMs));
 }
 
-/** A moment to come, in epoch milliseconds, the longest reading first. */
+/** A future moment, in epoch milliseconds, the longest reading first. */
 export function futureMomentsAt(
   words: readonly Word[],
   at: number,
@@ -231,7 +231,7 @@ export function futureMomentsAt(
   }));
 }
 
-/** A clock time or part of day behind "in two weeks": "in two weeks at noon". */
+/** A clock time or part of day after "in two weeks": "in two weeks at noon". */
 function clockOnDay(
   words: readonly Word[],
   at: number,
@@ -249,7 +249,7 @@ function clockOnDay(
     }));
 }
 
-/** Whole days keep the time on the clock when it is put forward or back in between. */
+/** Whole days keep the time of day when clocks go forward or back in between. */
 function afterMinutes(nowMs: number, minutes: number, zone: string): number {
   const days = minutes / 1440;
   if (!Number.isInteger(days) || days === 0) return nowMs + minutes * MINUTE_MS;

@@ -6,11 +6,11 @@ import type { Library } from "../../recipe/library.ts";
 import type { Context } from "../context.ts";
 import { type SpokenLot, titledRecipe } from "./lots.ts";
 
-/** A lot that was said, as what may be begun of it: held against the foods of the library. */
+/** What may be begun of a lot that was said, checked against the foods of the library. */
 
 type BeginSlots = SlotsOf["begin"];
 
-/** A whole name of more than one word says which recipe; a word alone may be of several. */
+/** A whole name of several words says which recipe; a single word may fit several. */
 function isWholeName({ recipes, named, told }: SpokenLot): boolean {
   return recipes.length === 1 && (named.includes(" ") || told === true);
 }
@@ -32,7 +32,7 @@ function foodSlots(foods: readonly Food[], variety: string | undefined) {
   };
 }
 
-/** Kept while it is asked which recipe is meant; the kitchen holds them against the one chosen. */
+/** Kept while it is asked which recipe is meant; the kitchen checks them against the one chosen. */
 function foodAndVariety({ said, variety, recipes }: SpokenLot) {
   const foods = [...new Set(readSaidFood(said).heads.map(({ food }) => food))];
   const named = variety === undefined && recipes.length > 0 ? undefined : varietyIn(said, foods);
@@ -45,7 +45,7 @@ function heldSlots(lot: SpokenLot, library: Library): BeginSlots | undefined {
   const { variety, recipes } = lot;
   switch (gate.is) {
     case "tested": {
-      // Words that are part of a recipe's name are no variety.
+      // Words that are part of a recipe's name are not a variety.
       const named = variety === undefined && recipes.length > 0 ? undefined : gate.variety;
       return { recipe: gate.recipe, ...foodSlots(gate.foods, named) };
     }
@@ -65,7 +65,7 @@ function heldSlots(lot: SpokenLot, library: Library): BeginSlots | undefined {
   }
 }
 
-/** By the names of recipes alone. */
+/** By recipe names alone. */
 function namedSlots(lot: SpokenLot, context: Context): BeginSlots {
   const recipe = titledRecipe(lot, context);
   return {
@@ -74,7 +74,7 @@ function namedSlots(lot: SpokenLot, context: Context): BeginSlots {
   };
 }
 
-/** The recipe, foods and variety of a lot, or what was said and why it is none of them. */
+/** The recipe, foods and variety of a lot, or what was said and why it fits none. */
 export function begunBy(lot: SpokenLot, context: Context): BeginSlots {
   const held = context.library && heldSlots(lot, context.library);
   const { weightLb, jar, pack, method } = lot;

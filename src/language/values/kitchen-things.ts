@@ -1,5 +1,7 @@
 // data table
-/** What may be spoken of in a kitchen besides recipes, batches and timers. Closed on purpose. */
+/**
+ * What may be mentioned in a kitchen besides recipes, batches and timers. A closed list on purpose.
+ */
 export const KITCHEN_THINGS: readonly string[] = [
   "canner",
   "pressure canner",
@@ -103,7 +105,7 @@ export const PICKERS: readonly string[] = [
   "large",
 ];
 
-/** What a picker may stand before, and a number behind. */
+/** What a picker may precede, and a number may follow. */
 export const PICKED: readonly string[] = [
   "load",
   "canner",

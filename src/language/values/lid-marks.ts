@@ -1,4 +1,4 @@
-/** Jars called by what their lids are marked with: "D 3 didn't seal", "P2 and P5 failed". */
+/** Jars named by the marks on their lids: "D 3 didn't seal", "P2 and P5 failed". */
 import type { Context } from "../context.ts";
 
 /** The same words with plain numbers for the marks, and the batch whose marks they are. */
@@ -8,7 +8,7 @@ const MARK = /(?<![\p{L}\p{N}])(?:(?:jars?|lids?|numbers?) +)?([a-z]{1,20})[ -]?
 /** "A 3" is a mark, "a 3" is an article and a number. */
 const ARTICLE = /^a[ -]/;
 
-/** Nothing where no running batch's mark is said, or marks of several are. */
+/** Undefined where no running batch's mark is said, or marks of several batches are. */
 export function markedJars(text: string, running: Context["running"]): Marked | undefined {
   const batches = new Map(running.map(({ id, mark }) => [mark?.toLowerCase(), id]));
   const found = new Set<string>();

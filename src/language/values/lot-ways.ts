@@ -9,7 +9,7 @@ export type Way = { jar?: JarSize; pack?: Pack; method?: Method };
 const PACKED = new Set(["pack", "packed"]);
 const PACKS: Readonly<Record<string, Pack>> = { raw: "raw", cold: "raw", hot: "hot" };
 
-/** Sizes of jar as they are said, by the names recipes have for them. */
+/** Sizes of jars as people say them, with the recipes' names for them. */
 export const JARS_SAID: Readonly<Record<string, JarSize>> = {
   "half-pint": "half-pint",
   pint: "pint",
@@ -63,7 +63,7 @@ function jarAt(words: readonly Word[], place: number): Parsed<Way> | undefined {
   return { value: { jar }, next };
 }
 
-/** Words of pack, jar and method at this place. A jar needs its `in`, or stands behind a pack. */
+/** Words of pack, jar and method at this place. A jar needs `in` before it, or follows a pack. */
 export function wayAt(
   words: readonly Word[],
   place: number,

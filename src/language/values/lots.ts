@@ -13,9 +13,9 @@ import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 export type SpokenLot = {
   recipes: string[];
   named: string;
-  /** What tells the food and its variety, as written: all but weight, pack, jar and method. */
+  /** What describes the food and its variety, as written: all but weight, pack, jar and method. */
   said: string;
-  /** What of it stands beside the name and tells of no recipe. */
+  /** The part beside the name that does not point to a recipe. */
   beside: string;
   /** Words beside the name told which of several recipes it is: `tomatoes, the crushed kind`. */
   told?: true;
@@ -36,7 +36,7 @@ const POUNDS_PER: Record<string, number> = {
   gram: 1 / 453.59237,
 };
 
-/** Words that carry nothing in the description of a lot. */
+/** Words that mean nothing in the description of a lot. */
 const EMPTY = wordSet(
   "a an the some my our those these this that of with from using about around roughly it is at",
   "batch lot round load for and i we have got which weighs weighing variety today now please",
@@ -45,7 +45,7 @@ const EMPTY = wordSet(
   "again them it ones afternoon morning evening",
 );
 
-/** What is put up, when nothing but its kind is said: no variety. */
+/** Words for produce as such: never a variety. */
 const PRODUCE = wordSet(
   "bean beans beet beets cucumber cucumbers cuke cukes tomato tomatoes cabbage cabbages berry",
   "berries apple apples peach peaches pear pears carrot carrots corn chile chiles chili chilies",
@@ -53,7 +53,7 @@ const PRODUCE = wordSet(
   "blueberries raspberries blackberries asparagus chicken fish meat beef produce fruit vegetables",
 );
 
-/** Words that make it no order to begin. */
+/** Words that rule out an order to begin. */
 const REFUSED = wordSet(
   "not never if when what who why how would could might maybe tomorrow yesterday week month",
   "year last wish hope someday sometime should did was were had will because timer minutes",
@@ -144,7 +144,7 @@ function purposeIn(
   return named?.exact ? named : undefined;
 }
 
-/** Words before a name that was heard right, of which one may have been misheard. */
+/** The most words before a correctly heard name of which one may have been misheard. */
 const MOST_WORDS_MISHEARD = 3;
 
 /** "Dialed green beans": a name heard right but for its first word, one letter of which is off. */
@@ -184,7 +184,7 @@ function misheardIn(
   return undefined;
 }
 
-/** Reads everything from here to the end as one lot, or nothing. */
+/** Reads everything from here to the end as one lot; undefined where that fails. */
 export function lotAt(
   text: string,
   words: readonly Word[],
@@ -198,7 +198,7 @@ export function lotAt(
   return named && lotNamed(text, within, at, named);
 }
 
-/** The same where no recipe is called so, but a food is: `the elderberries`. */
+/** The same where no recipe has that name, but a food does: `the elderberries`. */
 export function foodLotAt(
   text: string,
   words: readonly Word[],
@@ -220,7 +220,7 @@ export function foodLotAt(
 
 type Described = { weightLb?: number; way: Way; loose: number[]; kept: number[] };
 
-/** What stands beside the name; nothing where a word makes it no order to begin. */
+/** What stands beside the name; undefined where a word rules out an order to begin. */
 function described(words: readonly Word[], at: number, named: Named): Described | undefined {
   const found: Described = { way: {}, loose: [], kept: [] };
   let behind = false;
@@ -297,14 +297,17 @@ function lotNamed(
   return { ...lot, ...varietyOf(text, within, first, last, named) };
 }
 
-/** The one recipe of several that the words around the name tell: "tomatoes, the crushed kind". */
+/**
+ * The one of several recipes that the words around the name single out: "tomatoes, the crushed
+ * kind".
+ */
 function narrowed(recipes: readonly string[], loose: readonly string[]): string | undefined {
   if (recipes.length < 2) return undefined;
   const told = recipes.filter((id) => loose.some((word) => id.split("-").includes(word)));
   return told.length === 1 ? told[0] : undefined;
 }
 
-/** The variety as said; a plain noun at its end ("Provider beans") is left aside. */
+/** The variety as said, without a plain noun at its end ("Provider beans"). */
 function varietyOf(
   text: string,
   words: readonly Word[],
@@ -319,10 +322,7 @@ function varietyOf(
   return until < first || !from || !to ? {} : { variety: text.slice(from.start, to.end) };
 }
 
-/**
- * The recipe a lot means; where its name fits several, the one it belongs to by title alone, or
- * nothing.
- */
+/** The recipe a lot means; where its name fits several, the only one with that title, if any. */
 export function titledRecipe(lot: SpokenLot, context: Context): string | undefined {
   if (lot.recipes.length <= 1) return lot.recipes[0];
   const titled = lot.recipes.filter(

@@ -1,4 +1,4 @@
-/** A name in a question, as the batch that runs or the one recipe that it stands for. */
+/** A name in a question, as the running batch or the one recipe that it stands for. */
 import type { Context } from "../context.ts";
 import type { Raw } from "../intents/meaning.ts";
 import type { Utterance } from "../words.ts";
@@ -15,7 +15,7 @@ export function withRecipe(target: unknown): Raw {
   return { target, ...(recipe && !another ? { recipe } : {}) };
 }
 
-/** The first name anywhere among the words that a batch or a recipe bears. */
+/** The first name of a batch or a recipe anywhere among the words. */
 export function namedIn(said: Utterance, context: Context, plain: PlainWords): Target | undefined {
   const names = spokenNames(context);
   for (let at = 0; at < said.words.length; at += 1) {

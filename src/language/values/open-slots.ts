@@ -16,13 +16,13 @@ const NO_LABEL = wordSet(
 const LABEL_JOINERS = new Set(["and", "of", "n"]);
 const LABEL_ARTICLES = new Set(["the", "my", "our", "a", "an", "some", "your", "those", "these"]);
 
-/** Behind these a number is an amount and no name. */
+/** After these, a number is an amount and not a name. */
 const COUNTED = wordSet(
   "minutes minute hours hour seconds second days day weeks week months month pounds pound degrees",
   "degree cups cup pints pint quarts quart jars ounces psi percent more",
 );
 
-/** "crock two", "pot 3": the number that tells things of one name apart; a small whole one. */
+/** "crock two", "pot 3": the small whole number that tells things of the same name apart. */
 function numberOfThing(words: readonly Word[], at: number): Parsed<number> | undefined {
   return numbersAt(words, at).find(({ value, next }) => {
     const small = Number.isInteger(value) && value > 0 && value < 100;
@@ -30,10 +30,7 @@ function numberOfThing(words: readonly Word[], at: number): Parsed<number> | und
   });
 }
 
-/**
- * A label of one to four words that are no grammar, perhaps with a number behind them; the article
- * is left aside.
- */
+/** A label of one to four content words, perhaps with a number after them, without the article. */
 export function labelsAt(words: readonly Word[], at: number): Parsed<string>[] {
   let start = at;
   while (LABEL_ARTICLES.has(words[start]?.word ?? "")) start += 1;
@@ -61,7 +58,7 @@ export function textBetween(said: Utterance, at: number, next: number): string {
   const to = said.words[next - 1];
   if (!from || !to) return "";
   const whole = said.cut && next === said.words.length;
-  // Brackets, signs and the like that lean on the words are theirs.
+  // Brackets, signs and the like next to the words belong to them.
   const before = /[^\s\p{L}\p{N}.,;:!?'"]*$/u.exec(said.text.slice(0, from.start))?.[0] ?? "";
   const after = /^[^\s\p{L}\p{N}.,;:!?'"]*/u.exec(said.text.slice(to.end))?.[0] ?? "";
   const end = whole ? undefined : to.end + after.length;
@@ -121,7 +118,7 @@ export function scoreNameAt(words: readonly Word[], at: number): Parsed<string>[
   return SCORE_NAMES.has(name) ? [{ value: name, next: at + 1 }] : [];
 }
 
-/** "out of five" behind a score. */
+/** "out of five" after a score. */
 function skipOutOf(words: readonly Word[], at: number): number {
   if (words[at]?.word !== "out" || words[at + 1]?.word !== "of") return at;
   return numbersAt(words, at + 2)[0]?.next ?? at;

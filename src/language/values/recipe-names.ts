@@ -2,7 +2,7 @@
 /**
  * Everyday names of the recipes, known whether or not a recipe file repeats them. The first of
  * each is how the recipe is usually asked for; a name may belong to several recipes, and is then
- * asked back. What a recognizer makes of a name is in `HEARD_AS`.
+ * asked about. What a recognizer makes of a name is in `HEARD_AS`.
  */
 export const RECIPE_NAMES: Readonly<Record<string, readonly string[]>> = {
   "bread-and-butter-pickles": [
@@ -178,8 +178,8 @@ export const RECIPE_NAMES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * Names that fit many recipes: said alone they are asked back rather than settled, unless only one
- * of the recipes is running.
+ * Names that fit many recipes: said alone, they are asked about, unless only one of the recipes is
+ * running.
  */
 export const VAGUE_NAMES: Readonly<Record<string, readonly string[]>> = {
   beans: ["dilled-green-beans", "snap-beans", "dry-beans"],
@@ -199,8 +199,8 @@ export const VAGUE_NAMES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * What recognizers make of single words of these names, and what they stand for. A name of one
- * such word alone is believed only where that recipe is running or being begun.
+ * What recognizers turn single words of these names into, and what those stand for. A name made of
+ * one such word is believed only where that recipe is running or being begun.
  */
 export const HEARD_AS: Readonly<Record<string, string>> = {
   beats: "beets",

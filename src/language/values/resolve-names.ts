@@ -43,7 +43,9 @@ function namesOfBatch(batch: NamedBatch, recipes: Context["recipes"]): string[] 
 
 type Scored = { score: number; ref: Ref };
 
-/** A running stage is rather meant than its batch of the same name; one to come is less. */
+/**
+ * A running stage is more likely meant than its batch of the same name, one to come less likely.
+ */
 const STAGE_BIAS = { running: 0.99, waiting: 0.5 };
 
 function* inBatch(said: Said, batch: NamedBatch, context: Surroundings): Generator<Scored> {
@@ -67,7 +69,7 @@ function* inLoad(said: Said, load: NamedLoad): Generator<Scored> {
 
 type Things = { batches: readonly NamedBatch[]; loads: readonly NamedLoad[] };
 
-/** All that bears a name best, and equally well. */
+/** Everything that fits a name best, and equally well. */
 function bearing(name: string, things: Things, context: Surroundings): Ref[] {
   const said = wordsIn(name);
   const scored: Scored[] = [];
@@ -81,14 +83,14 @@ function bearing(name: string, things: Things, context: Surroundings): Ref[] {
   return best === 0 ? [] : scored.filter(({ score }) => score === best).map(({ ref }) => ref);
 }
 
-/** The same, or of several names that were said together what bears each of them. */
+/** The same; for several names said together, what fits each of them. */
 function bearingEach(name: string, things: Things, context: Surroundings): Ref[] {
   const whole = bearing(name, things, context);
   if (whole.length > 0) return whole;
   return name.split(/\band\b|,|\+/).flatMap((part) => bearing(part, things, context));
 }
 
-/** Stages by words of their own, with or without those of their batch. */
+/** Stages named by their own words, with or without those of their batch. */
 function partsOf(said: Said, batch: NamedBatch, context: Surroundings): Ref[] {
   const ofBatch = namesOfBatch(batch, context.recipes).flatMap(wordsIn);
   return (batch.stages ?? []).flatMap(({ id, title, pot = "" }) => {
@@ -104,7 +106,9 @@ const CANNER_WORDS = new Set(
   [...POT_WORDS].concat("water", "bath", "waterbath", "canning", "canner", "pressure", "steam"),
 );
 
-/** Stages that may be in a vessel that is all that was named: "the water bath", "the big pot". */
+/**
+ * Stages that may be in a vessel, where only the vessel was named: "the water bath", "the big pot".
+ */
 function inVessel(said: Said, { running, loads = [] }: Surroundings): Ref[] {
   if (said.length === 0) return [];
   const pots = said.every((word) => POT_WORDS.has(word))
@@ -150,8 +154,8 @@ function sortsIn(name: string): Pick<Meant, "sorts" | "sortAlone"> {
 }
 
 /**
- * What a name stands for; nothing in particular where it fits nothing. `record` where finished
- * batches may be meant too.
+ * What a name stands for; empty where it fits nothing. `record` where finished batches may be meant
+ * too.
  */
 export function meantBy(name: string, context: Surroundings, record = false): Meant {
   const { running: batches, loads = [] } = context;

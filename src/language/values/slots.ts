@@ -13,14 +13,14 @@ import { type Names, type PlainWords, type Target, targetsAt } from "./targets.t
 
 /** Each word an open slot takes costs this much, so that closed phrases win. */
 const OPEN_WORD_COST = 0.3;
-/** Less than a filler, so that words of a text are not taken for fillers behind it. */
+/** Less than a filler, so that the words of a text are not taken for fillers after it. */
 const TEXT_WORD_COST = 0.04;
-/** A name of nothing but a timer is rather meant where timers are spoken of. */
+/** A name that only a timer has is more likely meant where timers are mentioned. */
 const TIMER_COST = 0.2;
 const FUZZY_COST = 0.5;
-/** A food that no recipe is named for is only meant where nothing else is. */
+/** A food that no recipe is named for is meant only where nothing else is. */
 const FOOD_COST = 0.8;
-/** Below and above, a bare number is no reading of a thermometer in a kitchen. */
+/** Outside this range, a bare number is not a thermometer reading in a kitchen. */
 const THERMOMETER = { from: 60, to: 450 };
 const MOST_JARS = 200;
 
@@ -41,7 +41,7 @@ function isTimerOnly({ meaning }: Target): boolean {
   return meaning.timers.length > 0 && meaning.batches.length + meaning.recipes.length === 0;
 }
 
-/** What stands where a name could, and names nobody whose voice could be counted. */
+/** Words in the place of a name that name nobody whose vote could be counted. */
 const NOBODY: ReadonlySet<string> = new Set(
   [
     "i we you he she they it this that these those who one ones all most some both none nobody",
@@ -154,7 +154,7 @@ function timeReaders(said: Utterance, context: Context): Record<string, Reader> 
   };
 }
 
-/** What may follow a lot besides one or two words: "…, let's start those". */
+/** What may follow a lot, besides one or two other words: "…, let's start those". */
 const BEHIND_LOT = wordSet("let so i we time to start begin go do is are");
 
 /** No text ends with these: they are said to the program. */
@@ -207,7 +207,7 @@ function textReaders(said: Utterance, names: Names, plain: PlainWords): Record<s
   };
 }
 
-/** A number behind one of these is below zero, and never one above it. */
+/** A number after one of these is below zero, never above it. */
 const MINUS = wordSet("minus negative");
 
 function numberReaders(said: Utterance): Record<string, Reader> {
@@ -274,7 +274,7 @@ export function slotReader(
   };
 }
 
-/** The kinds of slots phrases may use. */
+/** The kinds of slots that phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing person past lasting ago moment future duration length",
   "more text pinged asked lot food number count whole temperature jars jar-list size scores",

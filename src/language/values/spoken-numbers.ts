@@ -54,7 +54,7 @@ export function smallWholeAt(words: readonly Word[], at: number): Parsed<number>
   return unit ? { value: tens + unit, next: at + 2 } : { value: tens, next: at + 1 };
 }
 
-/** Two figures said after a first one: "eighty two", "oh five", "twenty", "fifteen". */
+/** Two more digits said after a first one: "eighty two", "oh five", "twenty", "fifteen". */
 function lowerPairAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   if (word === "oh" || word === "o") {
@@ -65,7 +65,7 @@ function lowerPairAt(words: readonly Word[], at: number): Parsed<number> | undef
   return small && !/^\d/.test(word) && small.value >= 10 ? small : undefined;
 }
 
-/** Hundreds and thousands put together, or figures said one after the other. */
+/** Hundreds and thousands put together, or digits said one after the other. */
 function largeAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const first = wordAt(words, at);
   let head: Parsed<number> | undefined = smallWholeAt(words, at);
@@ -116,7 +116,7 @@ function runTogetherAt(words: readonly Word[], head: Parsed<number>): Parsed<num
   return undefined;
 }
 
-/** "and a half", "point five", "and three quarters", "1/2" behind a whole number. */
+/** "and a half", "point five", "and three quarters", "1/2" after a whole number. */
 function fractionAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
   if (word === "point") {

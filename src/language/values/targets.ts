@@ -8,12 +8,14 @@ import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 /** What a name stands for; several where it fits several. */
 type Meaning = { recipes: string[]; batches: string[]; timers: string[] };
 
-/** A name found in the words: as said (lower case, no article), what it means, how sure. */
+/**
+ * A name found in the words: as said (lower case, no article), what it means, whether it is exact.
+ */
 export type Target = { said: string; meaning: Meaning; exact: boolean };
 
 type Entry = Meaning & { name: string; key: string };
 
-/** The words of the phrases, which are taken as they were heard. */
+/** The words of the phrases, which are taken to have been heard right. */
 export type PlainWords = { has(word: string): boolean };
 
 /** All names that mean something now. */
@@ -45,7 +47,7 @@ const HEADS = new Set([
   "pan",
 ]);
 const LONGEST_NAME = 7;
-/** From this many consonants on, sounding the same is enough to be the same. */
+/** From this many consonants up, names that sound the same count as the same. */
 const LONG_KEY = 4;
 const LONG_NAME = 9;
 
@@ -99,7 +101,7 @@ function emptyNames(): Names {
   return { byName: new Map(), fuzzy: [], byKey: new Map(), things: THINGS, running: 0 };
 }
 
-/** Names of the last context seen, which the next one mostly shares. */
+/** Names of the last context, which the next one usually shares. */
 let last: { recipes: Context["recipes"]; signature: string; names: Names } | undefined;
 
 /** All names that mean something in this context. */
@@ -181,7 +183,7 @@ function unheard(word: string): string {
 /**
  * A name misheard or misspelled, beginning here. Names of running batches and timers may be
  * further off than the recipes', which have dozens of rivals; `begun` lets recipes go by sound.
- * `plain` are the words of the phrases, which are taken as they were heard.
+ * `plain` are the words of the phrases, which are taken to have been heard right.
  */
 export function fuzzyAt(
   words: readonly Word[],
@@ -213,7 +215,7 @@ export function fuzzyAt(
   return undefined;
 }
 
-/** True where every word is one the phrases use: heard right, and no name misheard. */
+/** True where every word is one the phrases use: heard right, not a misheard name. */
 function allPlain(words: readonly Word[], at: number, count: number, plain: PlainWords): boolean {
   for (let step = 0; step < count; step += 1) {
     const word = words[at + step]?.word ?? "";
@@ -225,7 +227,7 @@ function allPlain(words: readonly Word[], at: number, count: number, plain: Plai
 /** Long names that sound the same may be spelled this much further apart. */
 const SAME_SOUND = 2;
 
-/** The one nearest name within the limit; none where two that differ in meaning are as near. */
+/** The one nearest name within the limit; none where two of different meaning are equally near. */
 function nearest(said: string, entries: Iterable<Entry>, limit: number): Entry | undefined {
   let best: Entry | undefined;
   let tied = false;
@@ -273,8 +275,8 @@ function pickedAt(words: readonly Word[], at: number): Parsed<Target> | undefine
 }
 
 /**
- * Names that may begin at this word, an article and "batch of" before them and "batch" or "timer"
- * behind them left aside; the longest first. Only known names, so that talk of other things is no
+ * Names that may begin at this word, without an article or "batch of" before them and "batch" or
+ * "timer" after them; the longest first. Only known names, so that talk of other things is not a
  * report.
  */
 export function targetsAt(

@@ -1,7 +1,7 @@
 // data table
 /**
- * What a question or a report is about, by the words that tell: the first line that fits. Words
- * are as `wordsOf` leaves them, contractions taken apart, each once between spaces.
+ * What a question or a report is about, by telling words: the first line that fits. Words are as
+ * `utteranceOf` leaves them, with contractions expanded, separated by single spaces.
  */
 import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "../../kitchen/topics.ts";
 import type { Word } from "../words.ts";
