@@ -75,7 +75,9 @@ function withoutGuesses(words: readonly Word[]): { words: readonly Word[]; guess
 function heldBy({ held, value }: Wording, match: Match): Omit<Confirm, "factor"> {
   const said = match.captures.find(({ slot }) => slot === "value")?.value;
   if (typeof said !== "number") return { held };
-  return { held: said === value ? "yes" : said < (value ?? 0) ? "no" : "unsure", value: said };
+  // What is right goes by the recipe.
+  if (value === undefined) return { held, value: said };
+  return { held: said === value ? "yes" : said < value ? "no" : "unsure", value: said };
 }
 
 /** What one clause says, if a wording covers it from its first word to its last. */

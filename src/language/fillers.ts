@@ -1,5 +1,16 @@
+import { alternatives } from "./grammar/pattern.ts";
+
 function phrasesIn(text: string): readonly string[] {
-  return text.split("|").map((phrase) => phrase.trim().replace(/\s+/g, " "));
+  return alternatives(text).flatMap((phrase) => spelledOut(phrase.trim().replace(/\s+/g, " ")));
+}
+
+/** Each phrase that one with choices in it stands for: `(a|b) c` is `a c` and `b c`. */
+function spelledOut(phrase: string): string[] {
+  const choice = /\(([^()]*)\)/.exec(phrase);
+  if (!choice) return [phrase];
+  return (choice[1] ?? "")
+    .split("|")
+    .flatMap((side) => spelledOut(phrase.replace(choice[0], side)));
 }
 
 /**
@@ -23,7 +34,20 @@ export const FILLERS = phrasesIn(`
   goodness|great|good|wow|hooray|sorry|and|also|today|again|officially|as well|looks like|it
   looks like|it looks as though|it looks as if|seems like|it seems like|it seems|i am pleased to
   say|happy to say|happy to report|for the record|let me tell you|i have to say|heads up|
-  attention|update|quick update|news flash|fyi
+  attention|update|quick update|news flash|fyi|damn|damned|damn it|damn thing|goddamn|god damn|
+  goddamn it|god damn it|bloody|bloody hell|blasted|blessed|blinking|blooming|flipping|flaming|
+  freaking|frigging|effing|ruddy|sodding|wretched|dratted|confounded|cussed|danged|darned|
+  stinking|stupid|crap|hell|oh hell|what the hell|bugger it|oh bugger|sod it|christ|jesus|jesus
+  christ|lord almighty|god almighty|good god|my god|oh my god|oh god|thank god|thank christ|
+  thank the lord|thank heaven|praise be|praise the lord|glory be|bless it|bless her|bless him|
+  bless them|bless your heart|bless you|for (god|pete|goodness|heaven|christ|hell) is sake|for
+  crying out loud|sweetheart|lovey|ducky|pet|lass|lassie|laddie|old girl|old boy|old thing|old
+  son|chum|boss|chief|cap|doll|babe|petal|my lovely|my girl|my boy|my friend|you all|i can tell
+  you|i can report|i am (glad|happy|pleased|delighted) to (say|report|tell you)|you will be (glad|
+  pleased|happy) to (hear|know)|just to let you know|just so you know|so you know|for your
+  records|for your information|i have to admit|i must say|i must admit|i do declare|ta da|yippee|
+  yahoo|woohoo|voila|presto|bingo|hurrah|hurray|huzzah|amen|jeez|geez|sheesh|cripes|crikey|blimey|
+  gee|golly|my word|oh my word|my stars|heavens|good heavens|great scott|you would not believe it
 `);
 
 /** Skipped only at the beginning: politeness before an order, a yes before a report. */
@@ -104,5 +128,21 @@ export const ASIDES = `
     (i am|we are) (tired|beat|worn out|done in|bushed) [now|today]|
     (looking|looks|sounds|sounding|smells|smelling) (good|great|fine|nice|lovely|right|okay)|
     (it|that|they) (looks|look|sounds|sound|smells|smell) (good|great|fine|nice|lovely|
-    wonderful)
+    wonderful)|
+    (i was|i have been|i am|we were) [just|rather|so|too] (busy|up to my (elbows|wrists|eyes|neck|
+    ears|armpits) in (it|skins|peels|beans|beets|tomatoes|jam|sugar|dishes|pears|peaches|brine|
+    juice|muck|corn|cucumbers|tomato skins))|
+    (i had|had|i have|having) [got] (my|the|both) hands full [of|with] [the] [skins|skin|tomatoes|
+    beans|beets|peels|it|jars|baby|them|that]|
+    my hands (were|are|was|is) (full|all sticky|sticky|wet|busy|covered|all wet)|
+    [and] [i] (clean|plum|plumb|quite|just|clear|nearly|completely) forgot [to (say|tell you|mention
+    it|let you know)]|
+    [and] i forgot to let you know|[but] i (should|ought to) have (said|told you|mentioned it) [so]
+    [sooner|before|earlier|at the time|then]|
+    [i am] [so] sorry (i am|for being|to be|that i am) [so] late [(telling you|saying|with that|
+    saying so|to say|to tell you)]|
+    i (am late telling you|say it late|am slow to say)|
+    my (back|feet|arms|legs|knees) (is|are|was|were) (killing me|aching|sore|done for|dead)|
+    that is what (you|we) (wanted|were after|were waiting for|have been waiting for|asked for)|
+    (you may|you can) (go ahead|carry on)
 `;

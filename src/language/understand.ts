@@ -5,7 +5,7 @@ import { isGuess, partedFrom } from "./confirms.ts";
 import type { Context } from "./context.ts";
 import type { Joined } from "./grammar/bags.ts";
 import type { Run } from "./grammar/matcher.ts";
-import { skipsOf } from "./grammar/passing-over.ts";
+import { skipsOf, tailsOf } from "./grammar/passing-over.ts";
 import { ANY_FIGURE } from "./grammar/pattern-facts.ts";
 import { type PhraseBook, phraseBook } from "./grammar/phrase-book.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
@@ -128,6 +128,13 @@ function ofMarked(text: string, context: Context): Command {
   return { ...command, slots: { ...command.slots, target: batch }, ref } as Command;
 }
 
+/** Side remarks and fillers alone; a yes or a no is never passed over. */
+function saysNothing(words: readonly Word[], said: Utterance, context: Context): boolean {
+  if (words.some(({ word }) => YES.has(word) || NO.has(word))) return false;
+  const book = phraseBook();
+  return tailsOf(runOf({ ...said, words: [...words] }, context, book), book, true)[0] !== undefined;
+}
+
 const YES = new Set(["yes", "yeah", "yep", "yup", "okay", "sure"]);
 const NO = new Set(["no", "nope", "nah"]);
 
@@ -136,7 +143,7 @@ function withConfirms(said: Utterance, context: Context): Command | undefined {
   if (said.asked || said.cut || !context.factors) return undefined;
   const { confirms, rest } = partedFrom(said.words, context.factors);
   if (confirms.length === 0) return undefined;
-  const alone = aloneWith(confirms, rest);
+  const alone = aloneWith(confirms, saysNothing(rest, said, context) ? [] : rest);
   const [first] = alone ?? [];
   if (first) return { intent: "factor", slots: { ...first }, confidence: 1, confirms: alone ?? [] };
   const command = understoodWords({ ...said, words: [...rest] }, context);

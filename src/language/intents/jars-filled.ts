@@ -48,6 +48,13 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     [<jars-or-size>] [filled]`,
     `[i|we] (count|counted|have counted) {count:whole} [full|filled] [<jars-or-size>] [filled|
     full]`,
+    `[and|so|<we>] [<tally>|have filled|filled|have packed|packed|i make (it|that)] [about|exactly|
+    a total of|all of|only|just] {count:whole} [more] [full|good|whole|lovely|beautiful|lousy]
+    <jars-or-size> [<filled-tail>] [<filled-tail>] [<leftover>] [<filled-tail>]`,
+    `[<the>|them|those] {target} (made|filled|came to|came out at|gave|yielded|makes|fills) [me|us]
+    [about|exactly|just] {count:whole} [full|good] <jars-or-size> [<filled-tail>] [<leftover>]`,
+    `{count:whole} <jars-or-size> is what [<the>|them] {target} (came to|made|gave [me|us]|filled)`,
+    `{target} (is|are) [all] (in|packed in|in the) {count:whole} <jars-or-size> [now]`,
   ],
   spoken: [
     "{count:whole} {size} filled",
@@ -72,6 +79,19 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     "filled-word": `
       filled|full|packed|lidded|capped|ready|wiped|done|ready to go|topped up|sealed up and
       ready|ladled|loaded up|filled up|ready for the canner|waiting|up|good to go
+    `,
+    "filled-tail": `
+      [all|and|now] (filled|full|packed|lidded|capped|wiped|done|ready|closed|packed up|filled up|
+      put up|topped off) [and] [filled|full|packed|lidded|capped|wiped|ready|waiting] [up]
+      [for (the|that) (canner|pot)]|
+      [and] (ready|waiting) to go [in]|with [<the>|new|their] lids on|with {target}|of {target}|out
+      of {target}|in all|all told|altogether|in total|so far|now|standing up|on the (counter|
+      board|table|towel)|all wiped|rims wiped
+    `,
+    leftover: `
+      [and|with|plus] [only] (a (bit|drop|dab|smidge|little|spoonful|cup|cupful|saucer|mug|dribble|
+      taste)|some|half a jar) [that is] [left|left over|over|to spare|extra] [(in|for) (a|the|my)
+      [coffee] (cup|mug|saucer|bowl|cook|supper|toast|tea|fridge|kids|table)]
     `,
     tally: `
       there is|here is|that is|that makes|makes|it makes|we have|i have|we have got|i have got|

@@ -1,11 +1,15 @@
 import type { MeaningOf } from "./meaning.ts";
 
+/** No canner of a kitchen holds more: the number means something else. */
+const MOST_IN_CANNER = 40;
+
 /** Jars are in the canner. */
 export const loaded: MeaningOf<"loaded"> = {
   cost: "changing",
   plainly: true,
   report: true,
   when: ["load:waiting"],
+  finish: (raw) => (Number(raw.count ?? 0) > MOST_IN_CANNER ? undefined : { slots: raw }),
   slots: { target: "name", at: "instant", count: "count", size: "word" },
   example: "the jars are in the canner",
   wordings: [
@@ -50,6 +54,22 @@ export const loaded: MeaningOf<"loaded"> = {
     "[<the>] (beets|beans|pickles|tomatoes) (is|are) in the canner",
     `(i|we) [have|just|have just] (put|got|set|lowered|loaded|placed) [all] [<the>] {target}
     [jars] [all] [down] (in|into) the (canner|water bath|pressure canner|bath) [now] [<when>]`,
+    `<load> [is|are|was|has|have|got|went|go|goes|that are|that is] [now|all|both|just|safely|
+    already|been|gone|sitting|standing|sat|put|set|lowered|loaded|tucked|packed|down] <went-in>
+    [<went-in>] [and] [<lid-on>] [<lid-on>] [<no-room>] [<when>|<lasting>]`,
+    `[<we>|i] [have|had|just|have just|finally|all] <put-in> [down|in] <named-load> <went-in>
+    [<went-in>]
+    [and] [<lid-on>] [<lid-on>] [<no-room>] [<when>]`,
+    `[<we>|i] [have|had|just|have just|finally] (put in|loaded|lowered|lowered in|loaded in|set
+    down)
+    <load> [and] [<lid-on>] [<lid-on>] [<no-room>] [<when>]`,
+    `[<we>|i] [have|had|just|have just|finally] <put-in> [down] <went-in> <load> [and] [<lid-on>]
+    [<when>]`,
+    `[in|down|and in] (they|it|she|them|we) (all|go|goes|went|all went|all go) [<went-in>] [all
+    {count:whole}] [and] [<lid-on>] [<when>]`,
+    `[only] {count:whole} [<jars-or-size>] (fit|fitted|would fit) [in] [<vessel>] [and they are
+    in|so
+    {count} (is|are) in]`,
   ],
   spoken: ["the jars are in [the canner]", "the canner is loaded", "they are in the canner"],
   bags: [
@@ -67,7 +87,36 @@ export const loaded: MeaningOf<"loaded"> = {
       pot|into the pot|in the bath|in the water bath|down in there|in there|in the rack|inside|
       aboard|down in the water|under the water)
     `,
+    load: "<named-load>|they|them",
+    "named-load": `
+      <every-jar>|[all] [<the>] [first|second|next|last|whole] load|
+      [all|there is|there are|that is|with|got|we have|i have|we have got|<the>] {count:whole}
+      [<jars-or-size>|of <the> lot|more]|
+      {count:whole} and all|
+      [<the>] {target} [jars|ones|load|glasses|{size}]|[<the>] (jars|glasses|{size})|
+      they both|both [of them|loads]|[<the>] rack [of jars] [with {count:whole}]
+    `,
+    "went-in": `
+      in|in there|inside|inside there|down in|down in there|[down] in place|aboard|
+      [down|right down|straight] (in|into|inside|inside of|in the bottom of|down in|down into|under)
+      <vessel>|in the rack [in <vessel>]|on the rack [in <vessel>]|under [the] water|swimming
+    `,
+    "put-in": `
+      put|loaded|lowered|set|placed|dropped|got|eased|slid|popped|stood|lifted|let down|tucked|
+      plunked|plopped|moved|stuck|sunk|sank|shoved|fitted|laid|put back|put in|set down|
+      loaded in|lowered in
+    `,
+    "no-room": `
+      [and|but] (one|the last|the seventh|the eighth|the last one|one more|the other one) (did not|
+      would not|will not|does not) (fit|go|go in|fit in)
+    `,
     "lid-on": `
+      [i|i have|we have|got|have got|i got|and i have] [put|shut|locked|turned|twisted|clamped]
+      [the|its|that|her] (cover|lid) (on|down|locked|locked on|shut|tight|on top|till it (locked|
+      clicked)|until it (locked|clicked)|to locked|locked down)|
+      [and|with] [the|its|that] (lid|cover|top) [is|has|has been|has gone] (on|down|shut|closed|
+      locked|on tight|clamped|fastened|sealed down|clicked shut|locked down|clicked|on top|fast|
+      closed fast|on it|locked shut|back on)|locked|it is locked|
       [and|with] (the lid|lid|the lids|lids) [is|are] (on|down|closed|locked|locked on|in
       place)|
       and (covered|closed|locked|locked down|ready to go|ready)

@@ -1,4 +1,11 @@
+import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** A name and pounds are a pressure where one of these says so. */
+const OF_A_GAUGE = wordSet(
+  "at on to up reads read says shows showing holding holds pressure psi kpa gauge dial needle " +
+    "steady canner sitting sits stands climbed reached hit rising",
+);
 
 /** What the gauge reads. */
 export const pressure: MeaningOf<"pressure"> = {
@@ -8,9 +15,11 @@ export const pressure: MeaningOf<"pressure"> = {
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant", value: "number", unit: "word" },
   example: "eleven pounds on the gauge",
-  finish: (raw, { pressureUnit = "psi" }) => ({
-    slots: { ...raw, unit: raw.unit ?? pressureUnit },
-  }),
+  finish: (raw, { pressureUnit = "psi" }, _plain, said) => {
+    // "Whole tomatoes, twenty-one pounds" is what they weigh.
+    if (raw.target && !said.words.some(({ word }) => OF_A_GAUGE.has(word))) return undefined;
+    return { slots: { ...raw, unit: raw.unit ?? pressureUnit } };
+  },
   wordings: [
     `[<gauge-subject>] <at-value> {value:number} <pressure-unit> [<gauge-tail>] [<gauge-tail>]
     [<when>]`,
@@ -27,6 +36,18 @@ export const pressure: MeaningOf<"pressure"> = {
     [pressure] [of|at|which is] {value:number} [<pressure-unit>] [<when>]`,
     `(we have reached|reached|we are up to|we hit|up to|we have got|holding|at) [target|full]
     pressure [of|at] {value:number} [<pressure-unit>] [<when>]`,
+    `<gauge-name> [<at-value>] {value:number} [<pressure-unit>] [and|<trend>] <trend> [now]
+    [<when>]`,
+    `(<gauge-name>|pressure|<the> pressure) [<is>] [<still>] (down|dropped|back|fallen|gone|come)
+    [down|back down|all the way down|up] to {value:number} [<pressure-unit>] [on <gauge-name>]
+    [<trend>] [<when>]`,
+    `(<gauge-name>|pressure) [<is>] [<still>] [down|dropped|fallen|back] [down|all the way] (at|
+    on|to) {value=0} (nothing|nought|naught|nil) [<trend>] [<when>]`,
+    `[<gauge-subject>] <at-value> {value:number} <pressure-unit> [on <gauge-name>] [and] <trend>
+    [<when>]`,
+    `{value:number} <pressure-unit> [on <gauge-name>] [and] [<trend>] [<when>]`,
+    `[<gauge-subject>] [<at-value>] {value:number} [<pressure-unit>] on <gauge-name> [and]
+    [<trend>] [<when>]`,
   ],
   spoken: [
     "{value:number} {unit=psi} pounds [of pressure|on the gauge]",
@@ -48,6 +69,13 @@ export const pressure: MeaningOf<"pressure"> = {
     },
   ],
   lists: {
+    trend: `
+      [and] [still|it is|is|it is still|has|just] (rising|climbing|going up|holding|holding steady|
+      steady|still|staying|staying put|dropping|falling|creeping up|crawling up|coming up|coming
+      down|going down|steadied|steady there|rock steady|quiet) [steady|there|up|nicely|slowly]|
+      [as] steady as a rock|like a rock|pretty as you please|where (it|she) should be|and staying
+      there|on its own|by itself|and [there] it (stays|sits)|and will not budge
+    `,
     gauge: "<gauge-name>|the canner|canner|<the> pressure canner",
     "pressure-unit": "{unit=psi} <psi>|{unit=kPa} <kpa>",
     "gauge-subject": `

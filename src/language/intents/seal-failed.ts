@@ -53,6 +53,17 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
     "(we|i) (lost|have lost) (a|the|one) seal [on] [jar|number|jar number] {jars}",
     `[we have|i have|got|i found] [a] (dud|failed one) [at|on|is|it is] [jar|number|jar number]
     {jars}`,
+    `[<the>|of <the>] {target} [jar|jars|number|numbers|row] {jars} [just|still|both|has|have]
+    <failed> [<others-fine>]`,
+    `(jar|jars|number|numbers) {jars} (of|in|from) [<the>|them] {target} [row|lot|batch|jars] [just|
+    still|both|has|have] <failed> [<others-fine>]`,
+    `[there is|there are|i have|i have got|we have|only|just] (<numbered>|{jars:jar-list}|
+    <some-jars>|{count} [of] [<the>] {target} [jars|ones]|{count} [of <the>] lids [from|of] [<the>]
+    {target}|{count} [of] <jars-or-size>) [that|which|lid|lids] [just|still|both|has|have|there]
+    <failed> [<others-fine>]`,
+    `[the|those] (lid|lids) [on|of|for|from] (<numbered>|[the] <jar> {jars}|{jars:jar-list}|
+    <some-jars>) [just|still|simply|both|has|have] <failed> [<others-fine>]`,
+    `{jars:jar-list} <failed> [<others-fine>]`,
   ],
   spoken: [
     "(jar|jars|number) {jars} did not seal",
@@ -73,7 +84,38 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
     },
   ],
   lists: {
+    "others-fine": `
+      [and|but|though] {othersSealed=true} [all] (the others|the rest|the other ones|all the others|
+      everything else|the rest of them|all the rest|the other jars|every other (jar|one|lid)|all
+      other|others) [all] [did|have|are|has|is|were] [all] (sealed|did|fine|down|good|went down|
+      seal|sealed up|sealed fine|firm|tight|holding|stuck good|hold|took|okay) [fine|firm|down|good]
+    `,
+    "in-hand": `
+      [right|away|up] (under|beneath|at) (my|the|a) (finger|thumb|touch)|(when|if|as) (i|you|we)
+      (press|pressed|push|pushed|poke|poked|touch|touched|tap|tapped|prod) [on|down on] [it|them|the
+      middle]|when (pressed|pushed|poked|touched|tapped)|with (no|hardly any) (pull|effort|pulling)
+      [at all]|to the touch|back at me|like a (frog|cricket|beetle|tin drum)|up and down|in and out|
+      in my hand|a (bit|little)|still|without (any effort|pulling|force|any pull)
+    `,
     failed: `
+      [is|are|was|still|goes|go|went|makes|make|made|keep|keeps] [<still>] [a|just] (give|gives|
+      gave|
+      giving|move|moves|moved|moving|flex|flexes|flexing|click|clicks|clicking|clicky|ping|pings|
+      pinging|boing|boings|springs|spring|wobbles|rocks|pops|popping) [noises|sounds|sound]
+      <in-hand>
+      [<in-hand>]|
+      (gives|moves|flexes|boings|pings)|(goes|go|went) (boing|ping|click|clickety clack|clunk|thunk)
+      [<in-hand>]|is (giving|moving|pinging)|
+      [just|simply|has|have] (came|come|lifted|fell|popped|pulled|slid|comes|lifts|falls|went)
+      [right|straight|clean] (off|away|apart) [<in-hand>]|
+      (did|does|do|has|have|had|would|will) not [quite|ever] (draw|drawn|catch|caught|stick|stuck|
+      suck|sucked|close|closed|latch|grip|pull|take|taken) [down|in|on] [<in-hand>]|
+      (never|failed to|not) (drew|drawn|drawed|draw|catch|caught|stick|stuck|suck|sucked|pulled|
+      pull|
+      take|taken|took|closed) [down|in]|
+      [is|are] [<still>] (humped|humped up|bumpy|proud|standing up|standing proud|not down|no good|
+      puffed up|sticking up|not closed|a dud|duds|loose)|
+      [is|are] [<still>] not (closed|taken|drawn down|drawn in|stuck|stuck down|firm)|
       [is|are|was|has|have|keeps|keep] [<still>] (popping|clicking|flexing|bouncing|springing|
       moving|springy|bouncy|poppy|domed|raised|humped|loose|flexing|wobbly|
       unsealed|unsuccessful|popped|pushed up|puffed up|pops|clicks|flexes|bounces|springs) [up|

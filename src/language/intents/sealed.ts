@@ -8,15 +8,24 @@ export const sealed: MeaningOf<"sealed"> = {
   when: ["load:out", "asked:seals"],
   ofRecord: true,
   slots: { target: "name", all: "flag", count: "count", jars: "numbers" },
+  parts: ["size"],
   example: "they all sealed",
   wordings: [
     {
       set: { all: true },
       phrases: [
+        `[<pressed> [and]] <all-jars> [have|has|are|is|got|of them|all|now] [all|now|finally|really]
+        (<sealed>|<went-down>) [now|up|tight|well|too|<sealed-tail>]`,
+        `<pressed> [and] (none|not one|no lid|nothing|not a one|never a one) [of them] (gave|gives|
+        give|moved|moves|move|flexed|flexes|budged|budges|clicked|clicks|came up|popped up|fell
+        off|came off|was loose|is loose)`,
+        `(none|not one|not a one) [of (them|the lids|the jars)] (gives|give|flexes|flex|moves|gave|
+        flexed) [when i (press|push) [it|them]]`,
+        `<all-jars> [have|has] [all] (a good|good|a tight) (seal|seals) [now]`,
         `<all-jars> [have|has|are|is|got] [all|now|finally|really] <sealed> [now|up|nice and
         tight|well|beautifully|too]`,
         "<all-jars> [just|all|have|has|have all] <went-down> [now|tight|nice and tight]",
-        "<other-jars> [have|has|are|is|got] [all] (<sealed>|<went-down>|fine|good|okay) [now]",
+        "<other-jars> [have|has|are|is|got] [all] (<sealed>|<went-down>) [now]",
         `[they are|it is|we are] all (sealed|down|tight|sealed up|sealed tight|popped down|
         sucked down)`,
         `all [<of-them>|the seals|seals] (sealed|are good|good|are fine|are tight|took|held|look
@@ -40,6 +49,13 @@ export const sealed: MeaningOf<"sealed"> = {
     },
     `<some-jars> [have|has|are|is|got|of them have|of them are|more have] [all|now] <sealed>
     [now|so far|already]`,
+    `(the first|the other|another|so far|that is|that makes|make it|those) {count:whole} [<of-them>|
+    jars|lids|of mine] [have|has|are|is] [all|now|just] (<sealed>|<went-down>) [now|so far|
+    <sealed-tail>]`,
+    `
+      {count} [<jars-or-size>] [have|has|are|is] [all|now|just] (<sealed>|<went-down>)
+      <sealed-tail>
+    `,
     "<some-jars> [just|have|has|more] <went-down> [now|so far]",
     "{count} (good|sound|solid) (seals|seal)",
     `(<we>|i) (have|got|have got|count|counted) {count:whole} [jars|lids|pints|quarts] [that are|
@@ -82,7 +98,11 @@ export const sealed: MeaningOf<"sealed"> = {
   ],
   lists: {
     "all-jars": `
-      all|all of them|all of the jars|all the jars|all of the lids|all the lids|everything|
+      <every-jar>|all [of] [<the>] {target} [jars|ones|lids]|[<the>] {target} [jars|lids] all|
+      (each|every) [single|last|one of <the>] {target} [jar|lid|one]|the whole row|all in a row|
+      [each|every] (one|lid) [of them] all|all the (red|green|yellow) ones|all [of] <the> lids [on
+      [<the>] {target}]|all|all of them|all of the jars|all the jars|all of the lids|all the lids|
+      everything|
       everyone|everybody|they|they all|they have all|the lot|the whole lot|the jars|the lids|
       the jars all|the lids all|both|both of (them|those|these|the jars)|both (jars|lids|pints|
       quarts)|
@@ -98,6 +118,14 @@ export const sealed: MeaningOf<"sealed"> = {
       pints|quarts]|the (beets|beans|pickles|tomatoes) all|all the (beets|beans|pickles|
       tomatoes)
     `,
+    pressed: `
+      [i|we|i have|we have] [just|now] (pressed|pushed|pushed on|pressed on|tapped|checked|tested|
+      tried|knocked on|felt|lifted|picked up|went over|went down|poked|prodded|thumbed) [on] [all|
+      each|every] [and every] [last|single] (one|lid|jar|of them|them|the lids|the jars|the lot|the
+      row|the line|in turn) [in turn|of them|myself|with (my|a|one) (finger|thumb|spoon)|by (the
+      lid|its lid|their lids)|one by one|one after another|[right] in the middle|again]
+    `,
+    "sealed-tail": "so far|up|tight|nicely|good|well|hard|down|this morning|overnight|as well|too",
     "other-jars": `
       all the others|the others|the rest|all the rest|the other ones|everything else|all the
       other jars|the other jars|all of the others|all the other ones|the remaining jars|the
@@ -107,9 +135,12 @@ export const sealed: MeaningOf<"sealed"> = {
     `,
     "went-down": `
       went down|
-      [have|has] (popped|pinged|sealed|sucked|pulled|gone|snapped) [down] [in|tight|nice and
-      tight]|
-      took|sealed up|sealed fine|took a seal|got a good seal|made a seal|sealed perfectly|
+      [have|has] (popped|pinged|sealed|sucked|pulled|snapped) [down] [in|tight|nice and
+      tight]|[have|has] gone down [in|tight|nice and tight]|
+      [have|has|all] (taken|held|caught|latched|gripped|stuck|drawn in|drawn down|drawed down|drawed
+      in|sucked in|sucked down|gone concave)|took|caught|hold|held|drew (in|down)|sucked (in|down)|
+      pulled (in|down)|popped (in|down)|dimpled [in]|clicked down|sealed up|sealed fine|took a
+      seal|got a good seal|made a seal|sealed perfectly|
       sealed properly|sealed solid|went ping|went down tight|sealed beautifully|took the seal
     `,
   },

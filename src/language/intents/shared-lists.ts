@@ -27,11 +27,29 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   full: `
     full|rolling|hard|good|proper|real|true|strong|vigorous|nice|steady|big|complete|solid|
-    lively|fast|mighty|furious|heavy|gentle
+    lively|fast|mighty|furious|heavy|gentle|galloping|raging|roaring|thundering|wild|happy|
+    honest|hearty|brisk|rapid|violent|decent|huge|great|tremendous|right|merry|robust|serious|
+    energetic|lovely|beautiful
   `,
   hard: `
     hard|away|well|good|fine|steadily|strongly|properly|vigorously|nicely|great|fully|full on|
-    full tilt|like mad|like crazy|at a full roll|merrily|happily
+    full tilt|at a full roll|merrily|happily|<like>|its head off|their heads off|fit to bust|full
+    blast|full force|at full tilt|full bore|full pelt|flat out|up a storm|strong|proper|good and
+    (hard|proper|strong|steady)|real (good|hard|nice|big|strong)|right (well|hard|up|good)|for
+    real|in earnest|something (fierce|awful)|furiously|ferociously|wildly|briskly|beautifully|
+    lovely|all over|all the way|along|up|big|fast|super hard|so hard|very (hard|well|strong|
+    strongly)|really [really] (hard|well|good)|pretty (hard|good|well)|just (like|as) before|same
+    as (before|ever)|as (hard|strong|strongly|furious|furiously|much) as (before|ever|it was)
+  `,
+  like: `
+    like (mad|crazy|a mad thing|the clappers|hell|the devil|the dickens|blazes|fury|thunder|
+    anything|nobody is business|it should|it ought to|it was before|it did before|before|
+    champions|gangbusters|wildfire|lava|niagara|niagara falls|billy o|stink|fun|a good one|
+    there is no tomorrow|it means it|a boss)|
+    like (a|an|the|my|some) [old|big|little|wild] (volcano|washing machine|hot tub|jacuzzi|geyser|
+    train|steam train|storm|fountain|river|sea|cauldron|champ|champion|demon|house on fire|
+    waterfall|thing possessed|locomotive|engine|motor|maniac|madman|kettle|freight train|hot
+    spring|ocean|tornado|drum|mad dog)
   `,
   still: `
     still|now|already|finally|again|just|back|really|certainly|definitely|at last|once more|all
@@ -65,6 +83,9 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     {count=1} one of (the|my|our) (jars|lids|pints|quarts)
   `,
   sealed: `
+    (drawn|drawed|sucked|pulled|dimpled|dipped|caved|popped) (in|down) [nicely|tight|good|well]|
+    [good and|nice and|good|really] (tight|solid) [as (a drum|a tick|ticks|drums|can be)]|sealed
+    (up|down) (tight|nice|good|nicely|well)|sealed good|stuck down|tight shut|vacuum tight|
     sealed|sealed tight|sealed up|sealed fine|sealed down|sealed perfectly|sealed properly|a
     good seal|good seals|tight|sealed shut|sealed solid|sucked down|vacuum sealed|gone down|
     popped down|concave|down|down tight|pulled down|sealed beautifully|sealed airtight
@@ -95,6 +116,8 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     again)
   `,
   "gauge-name": `
+    [<the>] [little|big|old|stupid|foreign|second|secondary|dial|pressure|steam|brass|other|
+    canner] (gauge|dial|needle|pointer|arrow|pointy thing|dial gauge|indicator|meter|gage) [thing]|
     <the> gauge|gauge|<the> needle|<the> dial|<the> dial gauge|<the> pressure gauge|needle|
     dial|<the> pressure|pressure|the canner gauge
   `,
@@ -109,13 +132,18 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     (reads|says|shows|reading|saying|showing|read|holding|holds|sitting|sits|standing|stands|
     registers|registering|measuring|measures|indicates|indicating|hit|hits|hitting|reached|
     reaching|reaches|touching|touched|making|made|running|runs|steady|stuck|pointing|points|
-    settled|resting|rests|steadied|parked|hovering|staying|stays|clocking|topping out|leveled
+    settled|resting|rests|steadied|parked|hovering|sat|stood|stays|remains|dead|right|smack|
+    settling|setting|setting right|sits right|
+    sitting right|stopped|pinned|level|staying|stays|clocking|topping out|leveled
     off|levelled off|crossed|passed|just hit|just reached|steadied out|holding steady|holding
     even|pegged|hanging|hangs|just made|seeing|getting|giving|gives|gave)
   `,
   climbed: `
     (come|came|comes|coming|climbed|climbing|climbs|got|gotten|gets|gone|went|risen|rose|crept|
-    creeping|made it|worked its way|crawled|shot|built|brought it|worked up|settled in|settled
+    creeping|made it|worked its way|crawled|shot|built|brought it|worked up|jumped|jumped up|
+    leapt|shot|shot up|run up|ran up|overshot|crept up|crawled up|risen|
+    arrived|made|pulled|dropped|dropped down|fell|fallen|sunk|sank|sagged|slid|drifted|slipped|
+    settled in|settled
     down|gotten itself)
   `,
   at: "at|on|to|up to|up at|back at|back to|back up to|in at|it is|it is at|of",
@@ -145,8 +173,29 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     continuously|constantly|fully|full blast|hard now|full force)
   `,
   "jars-or-size": `
-    {size}|{size} jars|jars|jar|{size} jar|jars of {size}|of them|regular jars|(jars|jar) {size}
+    {size}|{size} jars|jars|jar|{size} jar|jars of {size}|of them|regular jars|(jars|jar) {size}|
+    [the|my|our|those] [little|wee|small|big|large|tall|cute|baby|bitty|good|mason|jam|jelly|tiny|
+    other] [little|bitty] [{target}] (jars|jar|glasses|glass|ones|lads|fellows|babies|beauties|
+    bastards|buggers|sods|devils)|
+    {size} [jars] of [<the>] {target}|(jars|glasses) of [<the>] {target}|{target} {size} [jars]|
+    of (the|my|our|those|these) [little|big|bitty|small|tall] (jars|ones|{size}|bastards|buggers|
+    {target})
   `,
+  "every-jar": `
+    [that is] (all|all of) [of] (the|my|our|these|those|them) [{count:whole}] [little|big|stupid]
+    (jars|{size}|glasses|ones|bastards|buggers|{target}|{target} jars)|
+    [that is] all of (it|them|those|these)|(every|each) [single|last] (jar|one|{size}) [of them|of
+    these|of those|of the lot]|
+    everything|the (whole|entire) (lot|load|batch|bunch|rack|gang|crew)|the lot [of them]|
+    they all|all <jars-or-size>|
+    the (last|final|very last) [of the|of my|of our] (jar|one|{size}|of them|jars|of it|lot)
+  `,
+  vessel: `
+    [the|my|our|this|that|its] [big|old|hot|large|great|tall|deep|blue|pressure|canning|stock|water
+    bath|boiling|enamel|{target}] (canner|pot|kettle|bath|water bath|water|hot water|boiling water|
+    rack|basket|pan|cooker|tub|boiler|brute|beast|hot tub|tank|drink)
+  `,
+
   "quiet-reason": `
     (the baby is (sleeping|asleep|crying)|[the] phone is ringing|there is somebody at the door|
     somebody at the door|i am on the (phone|telephone)|somebody is (here|at the door)|someone is

@@ -28,6 +28,14 @@ export const venting: MeaningOf<"venting"> = {
     "steam [<from-vent>] [<steady>]",
     "[the] vent is (open and steaming|going|blowing|running|steaming) [<steady>]",
     "(<we>|i) (have|got|see|have got) [the] (canner|vent) (venting|steaming) [<steady>]",
+    `[now|there is|there goes|we have|we have got|i have|i have got|got|i see|it is|she is|<it> is]
+    [now|already|really|finally] [blowing|shooting|throwing|putting out|pushing|sending|pouring|
+    letting out|spitting] [out] [a|the|an|that] <steam-kind> [<steam-kind>] (stream|jet|column|
+    plume|cloud|funnel|blast|flow|roar|head|line|whoosh|pillar|feather) [of] [<steam-kind>] [steam]
+    [is] [now] [<steaming>] [<steady>] [<from-vent>] [<steady>] [<when>|<lasting>]`,
+    `[<the>|all the] steam [is|has] [<still>] [been|started|begun] [to] [<still>] <steaming>
+    [<steam-how>]
+    [<from-vent>] [<steam-how>] [<when>|<lasting>]`,
   ],
   spoken: ["steam is coming out", "it is venting", "a full column of steam"],
   bags: [
@@ -41,6 +49,15 @@ export const venting: MeaningOf<"venting"> = {
     },
   ],
   lists: {
+    "steam-kind": `
+      good|nice|strong|steady|full|solid|hard|healthy|big|continuous|constant|thick|proper|great|
+      real|straight|fat|white|regular|lovely|mighty|loud|powerful|unbroken
+    `,
+    "steam-how": `
+      <steady>|straight up|straight out|straight|in a (steady|full|strong|solid|good|constant|thick|
+      straight|nice) [steady|strong] (stream|jet|column|plume|line|cloud|funnel)|<like>|good and
+      (strong|steady|hard)|full (on|blast|force|bore)
+    `,
     steaming: `
       (coming|pouring|blowing|rushing|shooting|streaming|venting|flowing|going|escaping|
       puffing|spouting|hissing|billowing|pumping|jetting|rolling|come|exhausting|issuing|

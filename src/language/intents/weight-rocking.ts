@@ -22,6 +22,14 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
     going|weight going|weight dancing|weight rattling) [<steady>] [<when>]`,
     "(there goes|here goes|there is) the <weight> [<rocking>] [<steady>]",
     "[<the>] <weight> is at a [<full>] (rock|jiggle|rattle|wobble) [<steady>]",
+    `[now|there|i see|i hear] [<the>] [<weight-kind>] <weight> [on (top|the canner|the lid)] [is|
+    are|
+    has|goes|went|does|keeps] [<still>] [started|begun|began|begins|starts|just started|got] [to]
+    [now] [<still>] <rocking> [and (rocking|rattling|hissing|jiggling|singing|spitting)]
+    [<rock-how>]
+    [<rock-how>] [<when>|<lasting>]`,
+    `[<the>] [<weight-kind>] <weight> (does|is doing|does its|is doing its|has started its) [its|
+    the] (dance|jiggle|jig|thing|rock|shimmy|wobble) [<rock-how>] [<when>]`,
   ],
   spoken: ["the weight is (rocking|jiggling)"],
   bags: [
@@ -30,4 +38,12 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
       may: "<said-of-it>|<steady>|<when>|<lasting>|i|can|hear|see|started|begun|began|to|a|going",
     },
   ],
+  lists: {
+    "weight-kind": "little|old|big|metal|brass|silly|top|black|round|funny|heavy|fifteen pound",
+    "rock-how": `
+      <steady>|<like>|side to side|back and forth|to and fro|(two|three|four|a couple of|a few|
+      several|{number}) times a minute|now and then as it should|away [merrily|nicely]|nice and
+      (steady|gentle|slow|even)|(good|real) (and|nice) (steady|strong)|up top|a treat
+    `,
+  },
 };
