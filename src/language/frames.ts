@@ -11,8 +11,10 @@ type Stopping = "asked" | "wished" | "imagined" | "denied" | "reported" | "past"
 
 const DAY = "(yesterday|last (year|week|month|summer|season|time|night)|the other (day|week))";
 
-/** Whose word is not hearsay: one's own, and what is read off a thing. */
-const OWN_WORD = "i|we|you|it|label|gauge|dial|needle|thermometer|bottle|jug|timer|clock|scale";
+/** Whose word is no hearsay: one's own, and what is read off a thing. */
+const OWN_WORD =
+  "i|we|you|it|label|gauge|dial|needle|thermometer|bottle|jug|timer|clock|scale|" +
+  "just|already|have|had";
 const SAYS = "says|said|thinks|thought|told|tells|claims|reckons|swears|figures";
 
 const STOPS: readonly (readonly [Stopping, RegExp])[] = [
@@ -39,15 +41,29 @@ const NOBODY = wordSet(
 );
 const SPOKEN_TO = /^([A-Z][a-z]+), (could|can|would|will|please|go|do|you)\b/;
 
-/** The frame in which, plainly, nothing is ordered or reported as true here and now. */
+/** Who is spoken to by these is in the room. */
+const OTHERS = /^\W*(?:hey |oh )?(kids|children|boys|girls|mom|mum|mommy|dad|daddy|grandma|son),/i;
+
+/** The frame that says outright that nothing is ordered or reported as so here and now. */
 function stoppingFrame(said: Utterance): Stopping | undefined {
   const name = SPOKEN_TO.exec(said.text)?.[1];
   if (name !== undefined && !NOBODY.has(name.toLowerCase())) return "elsewhere";
+  if (OTHERS.test(said.text)) return "elsewhere";
   const all = said.words.map(({ word }) => word).join(" ");
   return STOPS.find(([, pattern]) => pattern.test(all))?.[0];
 }
 
-/** Meanings that may be about others, about other days or contain a "no", and are still meant. */
+/** Frames that take in the clauses beside them, too: a condition, hearsay, talk to others. */
+const WIDE: ReadonlySet<string> = new Set(["imagined", "reported", "elsewhere"]);
+
+/** The frame of a clause of a longer sentence, by its own words and by those around it. */
+function clauseFrame(clause: Utterance, said: Utterance): Stopping | undefined {
+  const around = stoppingFrame(said);
+  if (around !== undefined && WIDE.has(around)) return around;
+  return stoppingFrame({ ...clause, text: clause.words.map(({ word }) => word).join(" ") });
+}
+
+/** What may be said of others, of other days or with a no in it, and is meant so. */
 const OF_ITSELF = wordSet(
   "note remind taste prefer opened place seed-saved germination correct-time yes no answer",
   "acknowledge spoiled unknown",
@@ -58,13 +74,18 @@ const WRITTEN = wordSet("hush unhush focus");
 /**
  * Whether a command is stopped by the frame of its sentence.
  * @param whole a wording covers the sentence from its first word to its last
+ * @param clause where the command stands in one clause of several
  */
-export function isStopped({ intent, confirms }: Command, said: Utterance, whole: boolean): boolean {
+export function isStopped(
+  { intent, confirms }: Command,
+  said: Utterance,
+  { whole, clause }: { whole: boolean; clause?: Utterance },
+): boolean {
   const { cost, report } = MEANINGS[intent];
   if (OF_ITSELF.has(intent) || cost === "raising") return false;
   if (cost === "harmless" && !WRITTEN.has(intent)) return false;
-  if (said.asked && report) return true;
-  const frame = stoppingFrame(said);
+  if ((clause ?? said).asked && report) return true;
+  const frame = clause ? clauseFrame(clause, said) : stoppingFrame(said);
   if (frame === undefined) return false;
   if (intent === "factor" && confirms?.some(({ held }) => held === "no")) return false;
   return !(frame === "denied" && whole);

@@ -4,28 +4,28 @@
  * mistake would cost decides between acting, asking back and ignoring it.
  */
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
+import { type Fact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { doubtIn, lossIn } from "./evidence/doubts.ts";
-import { foundSlots } from "./evidence/found-slots.ts";
-import { Scan } from "./evidence/scan.ts";
-import { clausesIn } from "./evidence/split.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
-import { phraseBook } from "./grammar/phrase-book.ts";
 import { MEANINGS } from "./intents/all.ts";
-import type { Cost } from "./intents/meaning.ts";
 import type { Frame } from "./model/corpus.ts";
-import type { Situation } from "./model/features.ts";
 import type { Models } from "./model/linear-model.ts";
-import { type Guess, guess, shippedModels } from "./model/shipped.ts";
-import { CERTAIN, understand, understoodWords } from "./understand.ts";
+import { type Guess, shippedModels } from "./model/shipped.ts";
+import { toldWithin } from "./polite-reports.ts";
+import { withoutFirstThoughts } from "./second-thoughts.ts";
+import { CERTAIN, understand } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
-import { slotReader } from "./values/slots.ts";
-import { spokenNames } from "./values/targets.ts";
+import { BOUNDS, contradicted, DIRECT, frameOf, isToAct, isToAsk } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
-/** `whole`: a wording covers the sentence from its first word to its last. */
-type Read = Heard & Pick<Guess, "intents"> & { whole?: boolean };
+/**
+ * `whole`: a wording covers the sentence from its first word to its last. `clauses`: those that the
+ * commands stand in. `polite`: a report wrapped in a question.
+ */
+type Read = Heard &
+  Pick<Guess, "intents"> & { whole?: boolean; clauses?: readonly Utterance[]; polite?: boolean };
 
 export type Heard = {
   /** `sure`: it is acted on; `ask`: a closed question about the first candidate; else nothing. */
@@ -40,159 +40,14 @@ export type Heard = {
   evidence?: Evidence;
 };
 
-const MOST_CANDIDATES = 3;
-
-/** How likely a reading by the model has to be to act on it, and to ask about it. */
-type Bounds = { act: number; ask: number };
-
-/** Nothing is ever cleared on a guess: it is asked about first. */
-const NEVER = 2;
-const BOUNDS: Record<Cost, Bounds> = {
-  harmless: { act: 0.4, ask: 0.25 },
-  changing: { act: 0.55, ask: 0.25 },
-  raising: { act: 0.6, ask: 0.2 },
-  clearing: { act: NEVER, ask: 0.3 },
-};
-
-/** Frames in which something is meant as true, or as an order, here and now. */
-const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
-
-/** How likely the frame has to be one in which a meaning can be acted on. */
-const FRAME_TO_ACT = 0.55;
-const FRAME_TO_ASK = 0.3;
-/**
- * A wording that fits is not believed where the model is this sure that it is meant differently.
- */
-const FRAME_AGAINST = 0.95;
-function situationOf({ running, loads = [], question }: Context): Situation {
-  const stages = [...running.flatMap((one) => one.stages ?? []), ...loads.flatMap((l) => l.stages)]
-    .filter(({ state }) => state === "running")
-    .map(({ kind }) => kind);
-  const key = question?.key ?? question?.kind;
-  return { stages: [...new Set(stages)].sort(), ...(key ? { question: key } : {}) };
-}
-
-/** How likely it is that the frame is one in which this meaning can be acted on. */
-function directness(intent: Intent, { frames }: Guess): number {
-  const { report, cost } = MEANINGS[intent];
-  if (report) return frames.said;
-  if (MEANINGS[intent].asked) return frames.asked + frames.ordered;
-  if (cost === "harmless") return frames.asked + frames.ordered + frames.said;
-  return frames.said + frames.ordered + (MEANINGS[intent].unasked ? 0 : frames.asked / 2);
-}
-
-function frameOf({ frames }: Guess): Frame {
-  const list = Object.entries(frames) as [Frame, number][];
-  return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
-}
-
-class Hearing {
-  private readonly situation: Situation;
-
-  constructor(
-    private readonly context: Context,
-    private readonly models: Models,
-  ) {
-    this.situation = situationOf(context);
-  }
-
-  guess(said: Utterance): Guess {
-    const words = said.words.map(({ word }) => word);
-    return guess(words, said.asked, this.situation, this.models);
-  }
-
-  /** A reading by the model as a command, with the values found in the words. */
-  command(intent: Intent, probability: number, said: Utterance): Command | undefined {
-    const read = slotReader(said, this.context, spokenNames(this.context), phraseBook().plain);
-    const raw = foundSlots(intent, new Scan(said, read));
-    return raw && finishSlots(intent, raw, probability, said, this.context);
-  }
-
-  /** What the model takes the words to mean, with values, the likeliest first. */
-  readings(said: Utterance, from: Guess): Command[] {
-    const idle = from.intents.find(({ name }) => name === "unknown")?.probability ?? 0;
-    return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
-      const known = Object.hasOwn(MEANINGS, name) && name !== "unknown";
-      if (!known || probability < idle) return [];
-      return this.command(name as Intent, probability, said) ?? [];
-    });
-  }
-
-  /** The clauses as several facts, where each is one or says nothing. */
-  several(said: Utterance, whole: Guess): Command[] {
-    const clauses = clausesIn(said);
-    if (clauses.length < 2) return [];
-    const found: Command[] = [];
-    for (const clause of clauses) {
-      const plain = understoodWords(clause, this.context);
-      const known = plain.intent !== "unknown" && plain.confidence >= CERTAIN;
-      if (known && plain.intent !== "answer") {
-        if (directness(plain.intent, whole) < FRAME_TO_ASK) return [];
-        found.push(plain);
-        continue;
-      }
-      const own = this.guess(clause);
-      const [best] = this.readings(clause, own);
-      const sure = best && isToAct(best, own);
-      if (sure) found.push(best);
-      else if (!saysNothing(clause, own)) return [];
-    }
-    return merged(found);
-  }
-}
-
-/** Whether it says nothing to the kitchen: short, or idle by the model. */
-function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean {
-  const idle = intents.find(({ name }) => name === "unknown")?.probability ?? 0;
-  return words.length <= 2 || idle >= 0.4 || frames.idle >= 0.5;
-}
-
-/** Whether a question or a call for help says less than another of the same meaning beside it. */
-function isLess(one: Command, list: readonly Command[]): boolean {
-  if (MEANINGS[one.intent].cost !== "harmless" || Object.keys(one.slots).length > 0) return false;
-  return list.some((other) => other !== one && other.intent === one.intent);
-}
-
-/** Commands of one meaning combined, unless they contradict each other. */
-function merged(commands: readonly Command[]): Command[] {
-  const list: Command[] = [];
-  for (const command of commands) {
-    const same = list.find(({ intent, slots }) => {
-      return intent === command.intent && JSON.stringify(slots) === JSON.stringify(command.slots);
-    });
-    if (!same) list.push(command);
-  }
-  return list.filter((one) => !isLess(one, list));
-}
-
-function isToAct(command: Command, from: Guess): boolean {
-  const { act } = BOUNDS[MEANINGS[command.intent].cost];
-  return command.confidence >= act && directness(command.intent, from) >= FRAME_TO_ACT;
-}
-
-function isToAsk(command: Command, from: Guess): boolean {
-  const { cost, urgent } = MEANINGS[command.intent];
-  // Nobody is asked whether somebody is hurt where no word says how.
-  if (urgent && Object.keys(command.slots).length === 0) return false;
-  const { ask } = BOUNDS[cost];
-  return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
-}
-
-/** Whether the model is sure that a report that a wording fits is not meant as true now. */
-function contradicted(plain: Command, from: Guess): boolean {
-  const { report, answer } = MEANINGS[plain.intent];
-  // A plain loss is believed: it only costs time.
-  if (answer || !report || MEANINGS[plain.intent].cost === "raising") return false;
-  return 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST;
-}
-
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
-export function hear(text: string, context: Context, models: Models = shippedModels()): Heard {
+export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
+  const text = withoutFirstThoughts(words, context);
   const said = utteranceOf(text);
   const heard = urgentFirst(unlessStopped(readIn(text, context, models), said), said, context);
   const { commands, reading, frame, intents } = heard;
   const lost = commands.map((command): Command => {
-    const evidence = lossIn(command, text);
+    const evidence = lossIn(command, words);
     return evidence ? { ...command, evidence } : command;
   });
   const answered = reading === "sure";
@@ -222,7 +77,11 @@ function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
 function unlessStopped(heard: Read, said: Utterance): Read {
   const [likely] = heard.candidates;
   const meant = heard.reading === "ask" && likely ? [likely] : heard.commands;
-  const stopped = meant.some((one) => isStopped(one, said, heard.whole === true));
+  if (heard.polite) return heard;
+  const stopped = meant.some((one, at) => {
+    const clause = heard.reading === "sure" ? heard.clauses?.[at] : undefined;
+    return isStopped(one, said, { whole: heard.whole === true, ...(clause ? { clause } : {}) });
+  });
   return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
@@ -231,63 +90,88 @@ function begunIn(commands: Command[]): Read {
   return { reading: "sure", commands, candidates, frame: "ordered", intents: [] };
 }
 
-function readIn(text: string, context: Context, models: Models): Read {
-  const said = utteranceOf(text);
-  const begins = furtherBegins(said, context);
-  if (begins.length > 0) return begunIn(begins);
-  const plain = understand(text, context);
-  const hearing = new Hearing(context, models);
-  const whole = hearing.guess(said);
-  const frame = frameOf(whole);
-  const known = plain.intent !== "unknown";
-  const readings = known && plain.confidence >= CERTAIN ? [] : hearing.readings(said, whole);
-  const candidates = (first: readonly Command[]): Command[] => {
-    const all = [...first, ...readings];
-    const once = all.filter(({ intent }, at) => all.findIndex((o) => o.intent === intent) === at);
-    return once.slice(0, MOST_CANDIDATES);
-  };
-  const sure = (commands: Command[]): Read => {
+/** A report wrapped in a question or an order to write it down; a note as such is kept as well. */
+function toldPolitely(text: string, context: Context): Read | undefined {
+  for (const told of toldWithin(text)) {
+    const report = understand(told, context);
+    const { report: isReport, cost } = MEANINGS[report.intent];
+    if (!isReport || report.confidence < CERTAIN) continue;
+    const note = /\bnote\b/i.test(text) ? understand(text, context) : undefined;
+    if (note?.intent === "note" && cost !== "raising") continue;
+    const commands = note?.intent === "note" ? [report, note] : [report];
     return {
       reading: "sure",
       commands,
-      candidates: candidates(commands),
-      frame,
-      intents: whole.intents,
-    };
-  };
-  if (known && plain.confidence >= CERTAIN) {
-    if (!contradicted(plain, whole)) return { ...sure([plain]), whole: true };
-    const other = hearing.readings(said, whole);
-    return {
-      reading: "ask",
-      commands: [],
-      candidates: [...other, plain].slice(0, 3),
-      frame,
-      intents: whole.intents,
+      candidates: [report],
+      frame: "said",
+      intents: [],
+      whole: true,
+      polite: true,
     };
   }
-  const several = hearing.several(said, whole);
-  if (several.length > 1) return sure(several);
-  if (known) return sure([plain]);
-  const [only] = several;
-  if (only) return sure([only]);
-  const [best] = readings;
-  if (best && isToAct(best, whole)) return sure([best]);
-  const asked = readings.filter((one) => isToAsk(one, whole));
-  if (asked.length > 0) {
-    return {
-      reading: "ask",
-      commands: [],
-      candidates: candidates(asked),
-      frame,
-      intents: whole.intents,
-    };
+  return undefined;
+}
+
+/** Readings of one sentence, put together as what they come to. */
+class Reader {
+  private readonly said: Utterance;
+  private readonly whole: Guess;
+
+  constructor(
+    text: string,
+    private readonly hearing: Hearing,
+  ) {
+    this.said = utteranceOf(text);
+    this.whole = hearing.guess(this.said);
   }
-  return {
-    reading: "unknown",
-    commands: [],
-    candidates: candidates([]),
-    frame,
-    intents: whole.intents,
-  };
+
+  private read(reading: Heard["reading"], commands: Command[], all: readonly Command[]): Read {
+    const once = all.filter(({ intent }, at) => all.findIndex((o) => o.intent === intent) === at);
+    const { intents } = this.whole;
+    const candidates = once.slice(0, MOST_CANDIDATES);
+    return { reading, commands, candidates, frame: frameOf(this.whole), intents };
+  }
+
+  /** A wording covers the sentence: it is believed, unless the model is sure of another frame. */
+  worded(plain: Command): Read {
+    const answered = this.hearing.answeredFirst(this.said, plain, this.whole);
+    if (answered) return this.facts(answered, []);
+    if (!contradicted(plain, this.whole)) {
+      return { ...this.read("sure", [plain], [plain]), whole: true };
+    }
+    return this.read("ask", [], [...this.hearing.readings(this.said, this.whole), plain]);
+  }
+
+  private facts(list: readonly Fact[], readings: readonly Command[]): Read {
+    const commands = list.map(({ command }) => command);
+    const clauses = list.map(({ clause }) => clause);
+    return { ...this.read("sure", commands, [...commands, ...readings]), clauses };
+  }
+
+  /** No wording covers it surely; `plain` is what one may. */
+  guessed(plain: Command): Read {
+    const readings = this.hearing.readings(this.said, this.whole);
+    const several = this.hearing.several(this.said, this.whole);
+    const known = plain.intent !== "unknown";
+    if (several.length > 1 || (several.length === 1 && !known))
+      return this.facts(several, readings);
+    if (known) return this.read("sure", [plain], [plain, ...readings]);
+    const [best] = readings;
+    if (best && isToAct(best, this.whole)) return this.read("sure", [best], readings);
+    const asked = readings.filter((one) => isToAsk(one, this.whole));
+    return asked.length > 0
+      ? this.read("ask", [], [...asked, ...readings])
+      : this.read("unknown", [], readings);
+  }
+}
+
+function readIn(text: string, context: Context, models: Models): Read {
+  const begins = furtherBegins(utteranceOf(text), context);
+  if (begins.length > 0) return begunIn(begins);
+  const told = toldPolitely(text, context);
+  if (told) return told;
+  const plain = understand(text, context);
+  const reader = new Reader(text, new Hearing(context, models));
+  const certain = plain.intent !== "unknown" && plain.confidence >= CERTAIN;
+  return certain ? reader.worded(plain) : reader.guessed(plain);
 }

@@ -1,51 +1,196 @@
+/**
+ * What somebody puts right in the same breath: "two jars, well three actually", "quarts, no wait,
+ * pints", "the beans, I mean the beets". The first of the two goes, what was said of it stays.
+ */
+import type { Context } from "./context.ts";
+import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
-import { numbersAt, type Parsed } from "./values/spoken-numbers.ts";
-import type { Utterance, Word } from "./words.ts";
+import { slotReader } from "./values/slots.ts";
+import { spokenNames, type Target } from "./values/targets.ts";
+import { type Utterance, utteranceOf } from "./words.ts";
 
-/** "Six pounds, no, eight pounds": where a number is corrected at once, only the second counts. */
+/** What takes back what was just said, longest first. */
+export const CORRECTIONS: readonly (readonly string[])[] = [
+  "no wait",
+  "no sorry",
+  "no no",
+  "hang on",
+  "hold on",
+  "i mean",
+  "i meant",
+  "make that",
+  "make it",
+  "scratch that",
+  "strike that",
+  "or rather",
+  "not that",
+  "correction",
+  "actually",
+  "rather",
+  "sorry",
+  "wait",
+  "well",
+  "nope",
+  "no",
+].map((words) => words.split(" "));
 
-/** Words that may stand between the "no" and the second number. */
-const AFTER_NO = wordSet("wait sorry actually rather make it that i mean meant hang on hold");
-/** The most words after the first number that are repeated after the second. */
-const MOST_REPEATED = 3;
+/** These are said in other ways too: they put right only what stands close before them. */
+const WEAK = wordSet("no well wait sorry actually rather nope");
+/** What may stand between what takes back and what is meant. */
+const LEADS = wordSet("the a an my our it is was that i mean meant make at for in of to or with");
 
-function longestNumber(words: readonly Word[], at: number): Parsed<number> | undefined {
-  return numbersAt(words, at).toSorted((a, b) => b.next - a.next)[0];
-}
+type Value = { at: number; next: number };
+/** Where what takes back stands; `weak` where it is a word that is said otherwise too. */
+type Correction = Value & { weak: boolean };
 
-/** Where the second number begins after a "no" at this place; undefined where there is none. */
-function secondNumber(words: readonly Word[], no: number): number | undefined {
-  let at = no + 1;
-  while (AFTER_NO.has(words[at]?.word ?? "")) at += 1;
-  return longestNumber(words, at) && at;
-}
+/** Kinds of values that can take each other's place. */
+const KINDS = ["moment", "length", "weight", "jars", "size", "target", "number"] as const;
+const MOST_BETWEEN = 5;
+const MOST_NAME_WORDS = 3;
 
-/** Words `from` up to `to` and words from `again` on are the same. */
-function repeats(words: readonly Word[], from: number, to: number, again: number): boolean {
-  for (let at = from; at < to; at += 1) {
-    if (words[at]?.word !== words[again + at - from]?.word) return false;
+class Thoughts {
+  private readonly read: ReturnType<typeof slotReader>;
+
+  constructor(
+    private readonly said: Utterance,
+    context: Context,
+  ) {
+    this.read = slotReader(said, context, spokenNames(context), phraseBook().plain);
   }
-  return true;
-}
 
-/** The place of the first number, before a "no"; what follows it is repeated after the second. */
-function firstNumber(words: readonly Word[], no: number, second: number): number | undefined {
-  const behindSecond = longestNumber(words, second)?.next ?? second;
-  for (let at = 0; at < no; at += 1) {
-    const first = longestNumber(words, at);
-    if (!first || first.next > no || no - first.next > MOST_REPEATED) continue;
-    if (repeats(words, first.next, no, behindSecond)) return at;
+  private word(at: number): string {
+    return this.said.words[at]?.word ?? "";
   }
-  return undefined;
+
+  /** Where what takes back begins and ends, the last one first. */
+  *corrections(): Generator<Correction> {
+    for (let at = this.said.words.length - 2; at > 0; at -= 1) {
+      const found = CORRECTIONS.find((one) => one.every((word, k) => this.word(at + k) === word));
+      if (!found || this.isInside(at)) continue;
+      let next = at + found.length;
+      while (this.isCorrection(next) || LEADS.has(this.word(next))) next += 1;
+      yield { at, next, weak: found.length === 1 && WEAK.has(found[0] ?? "") };
+    }
+  }
+
+  private isCorrection(at: number): boolean {
+    return CORRECTIONS.some((one) => one.every((word, k) => this.word(at + k) === word));
+  }
+
+  /** Part of a longer one that begins before it. */
+  private isInside(at: number): boolean {
+    return this.isCorrection(at - 1) || (LEADS.has(this.word(at - 1)) && this.isCorrection(at - 2));
+  }
+
+  private values(kind: (typeof KINDS)[number], at: number): Value[] {
+    if (kind === "jars" && !/^(jars?|numbers?)$/.test(this.word(at))) return [];
+    const found = this.read(kind, at).filter(({ value }) => {
+      return kind !== "target" || (value as Target).exact;
+    });
+    return found.map(({ next }) => ({ at, next })).sort((a, b) => b.next - a.next);
+  }
+
+  /** The last value of these kinds in front of a place, from its first word on. */
+  private valueBefore(place: number, kinds: readonly (typeof KINDS)[number][]): Value | undefined {
+    let last: Value | undefined;
+    for (let at = place - 1; at >= 0; at -= 1) {
+      if (last && place - at > MOST_BETWEEN + last.next - last.at) break;
+      const here = kinds
+        .flatMap((kind) => this.values(kind, at))
+        .filter(({ next }) => next <= place);
+      const [found] = here.sort((a, b) => b.next - a.next);
+      if (found && (!last || found.next >= last.next)) last = found;
+    }
+    return last;
+  }
+
+  /** A name with capitals where no sentence begins. */
+  private name(at: number): Value | undefined {
+    const capital = (place: number) => {
+      const word = this.said.words[place];
+      return (
+        place > 0 && word !== undefined && /^[A-Z][a-z]/.test(this.said.text.slice(word.start))
+      );
+    };
+    let next = at;
+    while (next - at < MOST_NAME_WORDS && capital(next)) next += 1;
+    return next > at && !capital(at - 1) ? { at, next } : undefined;
+  }
+
+  /** The value in front of a correction that the one behind it takes the place of. */
+  pair(correction: Correction): { first: Value; second: Value } | undefined {
+    const { at, next } = correction;
+    const name = this.name(next);
+    const named = name && this.nameBefore(at);
+    if (name && named && named.next === at) return { first: named, second: name };
+    for (const kind of KINDS) {
+      const [second] = this.values(kind, next);
+      if (!second) continue;
+      const kinds = kind === "length" || kind === "weight" ? [kind, "number" as const] : [kind];
+      const first = this.valueBefore(at, kinds);
+      if (first && this.isNear(first, second, correction)) return { first, second };
+    }
+    return name && named && { first: named, second: name };
+  }
+
+  private nameBefore(place: number): Value | undefined {
+    for (let at = place - 1; at > 0; at -= 1) {
+      const found = this.name(at);
+      if (found && found.next <= place) return found;
+    }
+    return undefined;
+  }
+
+  /** "Six sealed, no lids left" puts nothing right: a little word stands alone or beside both. */
+  private isNear(first: Value, second: Value, { at, next, weak }: Correction): boolean {
+    if (!weak) return true;
+    if (at - first.next > MOST_BETWEEN) return false;
+    if (first.next === at || next > at + 1) return true;
+    if (this.word(first.next) === this.word(second.next)) return true;
+    return this.isMarked(at + 1) || (this.word(at) !== "no" && this.isMarked(at));
+  }
+
+  /** Whether a comma or the like stands before a word. */
+  private isMarked(at: number): boolean {
+    const { words, text } = this.said;
+    return /[,.;–—-]/.test(text.slice(words[at - 1]?.end, words[at]?.start));
+  }
+
+  /** The text with the second value in place of the first, and what was said of both once. */
+  spliced(correction: Value, { first, second }: { first: Value; second: Value }): string {
+    const { words, text } = this.said;
+    const start = (at: number) => words[at]?.start ?? text.length;
+    const end = (at: number) => words[at - 1]?.end ?? 0;
+    const between = text
+      .slice(end(first.next), end(correction.at))
+      .replace(/[\s,]+(or|and|but)$/, "");
+    const again = this.word(first.next) !== "" && this.word(second.next) === this.word(first.next);
+    const kept = first.next === correction.at || again ? "" : between;
+    const [before, behind] = [text.slice(0, start(first.at)), text.slice(end(second.next))];
+    return `${before}${text.slice(start(second.at), end(second.next))}${kept}${behind}`;
+  }
 }
 
-/** The utterance without a number that was taken back; unchanged where there is none. */
-export function withoutFirstThoughts(said: Utterance): Utterance {
-  const { words } = said;
-  const no = words.findIndex(({ word }, at) => word === "no" && at > 0);
-  if (no < 0) return said;
-  const second = secondNumber(words, no);
-  const first = second === undefined ? undefined : firstNumber(words, no, second);
-  if (first === undefined || second === undefined) return said;
-  return { ...said, words: [...words.slice(0, first), ...words.slice(second)] };
+const MOST_CORRECTIONS = 3;
+
+/** The sentence as it is meant once everything is put right; the same where nothing is. */
+export function withoutFirstThoughts(text: string, context: Context): string {
+  let meant = text;
+  for (let times = 0; times < MOST_CORRECTIONS; times += 1) {
+    const said = utteranceOf(meant);
+    if (!said.words.some(({ word }) => MARKING.has(word))) return meant;
+    const thoughts = new Thoughts(said, context);
+    let found = false;
+    for (const correction of thoughts.corrections()) {
+      const pair = thoughts.pair(correction);
+      if (!pair) continue;
+      meant = thoughts.spliced(correction, pair);
+      found = true;
+      break;
+    }
+    if (!found) return meant;
+  }
+  return meant;
 }
+
+const MARKING = new Set(CORRECTIONS.map(([first]) => first ?? ""));

@@ -104,8 +104,9 @@ export const CERTAIN = 0.9;
  * Turns words into one command. Deterministic; any text at all gives an answer, in bounded time.
  * What is not certainly an order, a question the program answers, or a report is `unknown`.
  */
-export function understand(text: string, context: Context): Command {
-  const said = withoutFirstThoughts(utteranceOf(text));
+export function understand(words: string, context: Context): Command {
+  const text = withoutFirstThoughts(words, context);
+  const said = utteranceOf(text);
   const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
     return { intent: "answer", slots: { value: UNSURE, unsure: true }, confidence: 1 };

@@ -2,6 +2,7 @@
  * Turns text into words: case, punctuation, contractions and units are normalized, and each word
  * keeps its place in the text so that notes can be kept as they were said.
  */
+import { fromDialect, unswallowed } from "./dialects.ts";
 import { wordSet } from "./grammar/word-set.ts";
 
 /**
@@ -17,8 +18,11 @@ export type Utterance = { text: string; words: Word[]; asked: boolean; cut: bool
 const MAX_CHARACTERS = 600;
 const MAX_WORDS = 60;
 
-const PIECE =
-  /(?<=^|\s)[-−](?=\d)|\d+(?:[.,:/]\d+)*|[\p{L}\p{M}]+(?:['’ʼ`´][\p{L}\p{M}]+)*|[½¼¾⅓⅔⅛#°%&]/gu;
+/** A word, with a mark behind it where that stands for a swallowed end: "boilin'", "o'". */
+const WORD =
+  "[\\p{L}\\p{M}]+(?:['’ʼ`´][\\p{L}\\p{M}]+)*" +
+  "(?:(?<=\\b(?:\\p{L}+in|o|wi|an|th|ol))['’](?!\\p{L}))?";
+const PIECE = new RegExp(`(?<=^|\\s)[-−](?=\\d)|\\d+(?:[.,:/]\\d+)*|${WORD}|[½¼¾⅓⅔⅛#°%&]`, "gu");
 
 const SIGNS: Record<string, string[]> = {
   "½": ["and", "a", "half"],
@@ -194,13 +198,15 @@ function expand(raw: string, before: string | undefined): string[] {
   if (unit && isDigits(before)) return [unit];
   const whole = Object.hasOwn(EXPANDED, plain) ? EXPANDED[plain] : undefined;
   if (whole !== undefined) return whole === "" ? [] : whole.split(" ");
+  const spelled = fromDialect(plain);
+  if (spelled !== undefined) return spelled.split(" ");
   const quote = plain.lastIndexOf("'");
   if (quote < 0) return [undrawn(plain)];
-  const stem = plain.slice(0, quote);
-  const ending = plain.slice(quote + 1);
+  const [stem, ending] = [plain.slice(0, quote), plain.slice(quote + 1)];
+  if (ending === "") return [fromDialect(stem) ?? unswallowed(stem)];
   if (ending === "t" && stem.endsWith("n")) return [stem.slice(0, -1), "not"];
   const full = Object.hasOwn(ENDINGS, ending) ? ENDINGS[ending] : undefined;
-  return full ? [...stem.split("'"), full] : plain.split("'");
+  return full ? [...(fromDialect(stem) ?? stem).split(/['\s]/), full] : plain.split("'");
 }
 
 function isDigits(word: string | undefined): boolean {
@@ -210,7 +216,20 @@ function isDigits(word: string | undefined): boolean {
 /** "Add ten minutes to the egg timer, love": an address, unless somebody loves something. */
 const LOVED_BY = wordSet("i we you they to would with of in much my the");
 
-/** Fixes words that only their neighbors distinguish from words that sound alike. */
+const FIGURE =
+  /^(\d.*|one|two|three|four|five|six|seven|eight|nine|ten|hundred|thousand|twenty|thirty|o)$/;
+
+/** Little words of dialect, by the words before and behind them: "an the lids", "a cup o salt". */
+const LITTLE: Readonly<Record<string, (before: string, behind: string) => string | undefined>> = {
+  ya: (before) => (before === "" ? undefined : "you"),
+  an: (_before, behind) => (/^[b-gj-np-tv-z]/.test(behind) ? "and" : undefined),
+  o: (before, behind) => {
+    if (/^(the|them|those|these|my|our|us)$/.test(behind)) return "of";
+    return before === "" || FIGURE.test(before) || FIGURE.test(behind) ? undefined : "of";
+  },
+};
+
+/** Words that only the words around them tell from those they sound like. */
 function mendSounds(words: Word[]): void {
   if (words.length > 2 && words.at(-1)?.word === "love") {
     if (!LOVED_BY.has(words.at(-2)?.word ?? "")) words.pop();
@@ -220,8 +239,8 @@ function mendSounds(words: Word[]): void {
     const eight = word === "ate" && EIGHT_BEFORE.has(at(place - 1)) && EIGHT_OF.has(at(place + 1));
     const ofThem = at(place + 1) === "of" && /^(them|those|these)$/.test(at(place + 2));
     const count = ofThem && Object.hasOwn(COUNTS, word) ? COUNTS[word] : undefined;
-    const you = word === "ya" && place > 0 ? "you" : undefined;
-    const meant = eight ? "eight" : (count ?? you);
+    const little = Object.hasOwn(LITTLE, word) ? LITTLE[word] : undefined;
+    const meant = eight ? "eight" : (count ?? little?.(at(place - 1), at(place + 1)));
     if (meant) words[place] = { ...(words[place] as Word), word: meant };
   }
 }

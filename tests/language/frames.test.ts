@@ -7,7 +7,7 @@ import { utteranceOf } from "../../src/language/words.ts";
 const BOILING: Command = { intent: "boiling", slots: {}, confidence: 1 };
 const START: Command = { intent: "begin", slots: { recipe: "beets" }, confidence: 1 };
 const stopped = (text: string, command: Command, whole = false) =>
-  isStopped(command, utteranceOf(text), whole);
+  isStopped(command, utteranceOf(text), { whole });
 
 describe("a frame that stops an order", () => {
   it.each([

@@ -3,36 +3,12 @@
  * value after the correction takes precedence over one before it.
  */
 import type { SlotReader } from "../grammar/matcher.ts";
+import { CORRECTIONS } from "../second-thoughts.ts";
 import type { Utterance } from "../words.ts";
 
 export type FoundValue<T> = { value: T; at: number; next: number };
 
-/** What takes back what was just said, longest first. */
-const CORRECTIONS = [
-  "no wait",
-  "no sorry",
-  "no no",
-  "hang on",
-  "hold on",
-  "i mean",
-  "i meant",
-  "make that",
-  "make it",
-  "scratch that",
-  "strike that",
-  "or rather",
-  "not that",
-  "wait",
-  "sorry",
-  "actually",
-  "rather",
-  "well",
-  "no",
-  "nope",
-  "correction",
-].map((words) => words.split(" "));
-
-/** Where the words after the last correction begin; 0 where nothing was corrected. */
+/** Where the words behind the last correction begin; 0 where nothing was corrected. */
 function correctedFrom(said: Utterance): number {
   const { words } = said;
   for (let at = words.length - 2; at > 0; at--) {

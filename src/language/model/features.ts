@@ -3,6 +3,8 @@
  * moment it was said in, each as a number below `FEATURES`.
  */
 
+import { conceptsOf } from "./concepts.ts";
+
 /** What the kitchen was doing when something was said. */
 export type Situation = {
   /** Kinds of stage that run: `process`, `heat`. */
@@ -89,6 +91,12 @@ export function featuresOf(words: readonly string[], situation: Situation): Int3
       for (let at = 0; at + size <= edged.length; at++) add(`c ${edged.slice(at, at + size)}`);
     }
   }
+  const standing = words.map((word) => conceptsOf(word)[0] ?? "-");
+  for (const concept of new Set(words.flatMap(conceptsOf))) add(`o ${concept}`);
+  const meant = standing.filter((one) => one !== "-");
+  meant.forEach((one, at) => {
+    for (const other of meant.slice(at + 1, at + 4)) if (other !== one) add(`oo ${one} ${other}`);
+  });
   const question = `q ${situation.question ?? ""}`;
   for (const moment of [...situation.stages.map((kind) => `k ${kind}`), question]) {
     add(moment);

@@ -71,8 +71,11 @@ function placeIn(features: Int32Array, feature: number): number {
   return -1;
 }
 
-/** The two models that are shipped: what is meant, and how. */
-export type Models = { intents: LinearModel; frames: LinearModel };
+/** For each meaning, how much oftener than any sentence it is meant in each of the frames. */
+export type Manners = Readonly<Record<string, readonly number[]>>;
+
+/** The two models that are shipped, what is meant and how, and how the one goes with the other. */
+export type Models = { intents: LinearModel; frames: LinearModel; manners: Manners };
 
 /** All classes, the likeliest first. */
 export function likely(model: LinearModel, said: Int32Array): Likely[] {

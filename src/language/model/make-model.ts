@@ -1,14 +1,36 @@
 /** Makes the file of the model from the corpus. */
 import { FRAMES, type Frame, type Sentence, seenOf } from "./corpus.ts";
-import { type LinearModel, type Models, packModel } from "./linear-model.ts";
+import { type LinearModel, type Manners, type Models, packModel } from "./linear-model.ts";
 import { type Example, train } from "./train.ts";
 
 const PASSES = 6;
 /** Together they keep the file under 400 kB. */
-const INTENT_BYTES = 240_000;
+const INTENT_BYTES = 230_000;
 const FRAME_BYTES = 48_000;
 
-/** The two models of a corpus: what is meant, and how. */
+/** Each meaning is taken to have been said so often in the way all sentences are. */
+const PRIOR = 2;
+
+/** How much oftener than all sentences one of a meaning is meant in each frame. */
+function mannersOf(sentences: readonly Sentence[], classes: readonly string[]): Manners {
+  const framed = sentences.filter(({ frame }) => frame !== undefined);
+  const count = (list: readonly Sentence[], one: Frame) =>
+    list.filter(({ frame }) => frame === one).length;
+  const shares = FRAMES.map((frame) => count(framed, frame) / framed.length);
+  return Object.fromEntries(
+    classes.map((intent) => {
+      const own = framed.filter(({ intents }) => intents.includes(intent));
+      const oftener = FRAMES.map((frame, at) => {
+        const share = shares[at] ?? 0;
+        const here = (count(own, frame) + PRIOR * share) / (own.length + PRIOR);
+        return share === 0 ? 1 : Math.round((100 * here) / share) / 100;
+      });
+      return [intent, oftener];
+    }),
+  );
+}
+
+/** The two models of a corpus, what is meant and how, and how the one goes with the other. */
 export function modelsOf(sentences: readonly Sentence[]): Models {
   const seen = sentences.map(({ text, situation }) => seenOf(text, situation));
   const classes = [...new Set(sentences.flatMap(({ intents }) => intents))].sort();
@@ -28,6 +50,7 @@ export function modelsOf(sentences: readonly Sentence[]): Models {
   return {
     intents: train(about, { classes, passes: PASSES, absolute: 0.2, bytes: INTENT_BYTES }),
     frames: train(framed, { classes: FRAMES, passes: PASSES, absolute: 0.05, bytes: FRAME_BYTES }),
+    manners: mannersOf(sentences, classes),
   };
 }
 
@@ -46,6 +69,17 @@ function base64(bytes: Uint8Array): string {
   return text;
 }
 
+/** FNV-1a over all that a model is learned from: tells whose a model is. */
+export function digestOf(sentences: readonly Sentence[]): string {
+  let hash = 0x811c9dc5;
+  for (const one of sentences) {
+    for (const character of JSON.stringify(one)) {
+      hash = Math.imul(hash ^ (character.codePointAt(0) ?? 0), 0x01000193);
+    }
+  }
+  return (hash >>> 0).toString(16).padStart(8, "0");
+}
+
 function sourceOf(name: string, model: LinearModel): string {
   const { classes, bias, unit } = model;
   return [
@@ -60,12 +94,15 @@ function sourceOf(name: string, model: LinearModel): string {
 
 /** The source of `weights.ts`. */
 export function modelSource(sentences: readonly Sentence[]): string {
-  const { intents, frames } = modelsOf(sentences);
+  const { intents, frames, manners } = modelsOf(sentences);
   return [
     "// data table",
     "/** Learned from the sentences of ../corpus by `npm run train`; never written by hand. */",
     sourceOf("INTENT_MODEL", intents),
     sourceOf("FRAME_MODEL", frames),
+    "export const LEARNED_MANNERS: Readonly<Record<string, readonly number[]>> =",
+    `  ${JSON.stringify(manners)};`,
+    `export const LEARNED_FROM = "${digestOf(sentences)}";`,
     "",
   ].join("\n");
 }

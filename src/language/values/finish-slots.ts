@@ -49,7 +49,10 @@ export function refFor(
   return { ...meant, sorts, running, recorded };
 }
 
-/** The slots that name a thing, and the field for what they stand for. */
+/** However much has to be assumed, a wording that fits counts for this much. */
+const LEAST = 0.3;
+
+/** The slots that name a thing, with where what they stand for goes. */
 const NAMING = { target: "ref", named: "ref", over: "overRef" } as const;
 
 /**
@@ -77,7 +80,8 @@ export function finishSlots(
     refs[NAMING[slot as keyof typeof NAMING]] = refFor(value, intent, said, context);
   }
   const doubt = Math.max(finished.doubt ?? 0, finished.misheard || isMisheard(raw) ? MISHEARD : 0);
-  const rounded = Math.max(0.3, Math.round((confidence - doubt) * 100) / 100);
+  const least = Math.min(LEAST, confidence);
+  const rounded = Math.round(Math.max(least, confidence - doubt) * 100) / 100;
   // The phrases of an intent fill only that intent's slots; tests hold every family to it.
   return { intent, slots, confidence: rounded, ...refs } as Command;
 }

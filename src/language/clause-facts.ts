@@ -1,0 +1,205 @@
+/** What a sentence says by its clauses and by the model, with the values found in the words. */
+import type { Command, Intent } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { foundSlots } from "./evidence/found-slots.ts";
+import { Scan } from "./evidence/scan.ts";
+import { clausesIn } from "./evidence/split.ts";
+import { phraseBook } from "./grammar/phrase-book.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Situation } from "./model/features.ts";
+import type { Models } from "./model/linear-model.ts";
+import { type Guess, guess } from "./model/shipped.ts";
+import { CERTAIN, understoodWords } from "./understand.ts";
+import { finishSlots } from "./values/finish-slots.ts";
+import { slotReader } from "./values/slots.ts";
+import { spokenNames } from "./values/targets.ts";
+import { directness, FRAME_TO_ASK, isToAct, MOST_GUESSED, situationOf } from "./weighing.ts";
+import type { Utterance } from "./words.ts";
+
+export const MOST_CANDIDATES = 3;
+
+export class Hearing {
+  private readonly situation: Situation;
+
+  constructor(
+    private readonly context: Context,
+    private readonly models: Models,
+  ) {
+    this.situation = situationOf(context);
+  }
+
+  guess(said: Utterance): Guess {
+    const words = said.words.map(({ word }) => word);
+    return guess(words, said.asked, this.situation, this.models);
+  }
+
+  /** A reading of the model as a command, with the values found in the words. */
+  command(intent: Intent, probability: number, said: Utterance): Command | undefined {
+    const read = slotReader(said, this.context, spokenNames(this.context), phraseBook().plain);
+    const raw = foundSlots(intent, new Scan(said, read));
+    return raw && finishSlots(intent, raw, Math.min(probability, MOST_GUESSED), said, this.context);
+  }
+
+  /** What the model takes words to mean, with values, the likeliest first. */
+  readings(said: Utterance, from: Guess): Command[] {
+    const idle = from.intents.find(({ name }) => name === "unknown")?.probability ?? 0;
+    return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
+      const known = Object.hasOwn(MEANINGS, name) && name !== "unknown";
+      if (!known || probability < idle) return [];
+      return this.command(name as Intent, probability, said) ?? [];
+    });
+  }
+
+  /** What a clause says by its wording; a yes or no only where something is asked. */
+  private worded(clause: Utterance, first: boolean): Command | undefined {
+    const plain = understoodWords(clause, this.context);
+    if (plain.intent === "unknown" || plain.confidence < CERTAIN) return undefined;
+    if (!MEANINGS[plain.intent].answer) return plain;
+    return first && this.context.question ? plain : undefined;
+  }
+
+  /** The clauses as several facts, where each is one, or says nothing. */
+  several(said: Utterance, whole: Guess): Fact[] {
+    const clauses = clausesIn(said);
+    if (clauses.length < 2) return [];
+    let found: Fact[] = [];
+    const beside: Utterance[] = [];
+    const unclear: { clause: Utterance; best: Command | undefined }[] = [];
+    let guessed = false;
+    for (const [at, clause] of clauses.entries()) {
+      if (takesBack(clause)) {
+        found = found.filter(({ command }) => isKept(command));
+        continue;
+      }
+      const plain = this.worded(clause, at === 0);
+      if (plain) {
+        const { answer } = MEANINGS[plain.intent];
+        if (!answer && directness(plain.intent, whole) < FRAME_TO_ASK) return [];
+        found.push({ command: plain, clause });
+        continue;
+      }
+      const own = this.guess(clause);
+      const [best] = this.readings(clause, own);
+      if (best && isToAct(best, own)) {
+        guessed = true;
+        found.push({ command: best, clause });
+        continue;
+      }
+      beside.push(clause);
+      if (!saysNothing(clause, own)) unclear.push({ clause, best });
+    }
+    const facts = merged(aboutTopics(found));
+    const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
+    if (clears && beside.some(makesDoubt)) return [];
+    if (unclear.length === 0) return facts;
+    const another = unclear.some(({ best }) => best && isAnother(best, facts));
+    const slight = facts.every(({ clause }) => clause.words.length < LEAST_WORDS);
+    return guessed || another || slight ? [] : facts;
+  }
+
+  /** "Yes, and what do I do now?": an answer, and what it is said beside. */
+  answeredFirst(said: Utterance, plain: Command, whole: Guess): readonly Fact[] | undefined {
+    const facts = MEANINGS[plain.intent].answer ? [] : this.several(said, whole);
+    const [first, ...others] = facts;
+    if (!first || others.length === 0) return undefined;
+    const { intent } = first.command;
+    if (!MEANINGS[intent].answer && intent !== "acknowledge") return undefined;
+    return others.some(({ command }) => command.intent === plain.intent) ? facts : undefined;
+  }
+}
+
+/** A fact, and the clause it stands in. */
+export type Fact = { command: Command; clause: Utterance };
+
+/** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
+const LEAST_WORDS = 3;
+
+/** From here on a clause that fits no wording is likely to be something besides. */
+const ANOTHER_MEANING = 0.45;
+
+/** Whether a clause that fits no wording is likely to say something besides the facts. */
+function isAnother(best: Command, facts: readonly Fact[]): boolean {
+  if (best.confidence < ANOTHER_MEANING || MEANINGS[best.intent].cost === "harmless") return false;
+  return !facts.some(({ command }) => command.intent === best.intent);
+}
+
+/** Losses stay said, and what nobody can take back; all else goes with a "no, not yet". */
+function isKept({ intent }: Command): boolean {
+  return MEANINGS[intent].cost === "raising" || MEANINGS[intent].cost === "harmless";
+}
+
+function makesDoubt({ words }: Utterance): boolean {
+  return words.some(({ word }) => MAKES_DOUBT.has(word));
+}
+
+/** In a clause beside a report these can make it a wish, a tale, a condition or its opposite. */
+const MAKES_DOUBT = wordSet(
+  "if unless until till when whenever wish hope hoping think thought guess maybe perhaps",
+  "probably might say says said told tells claims reckon reckons ask asked dreamed dream",
+  "pretend suppose used imagine yesterday almost nearly not no never none nothing only should",
+  "would could may must",
+);
+
+const BACK = new RegExp(
+  "^(no|nope|not|not yet|not really|not quite|no no|wrong|never mind|scratch that|strike that|" +
+    "forget that|(no )?(it|that|they|she|he) (is|are|was|were|has|have|did|does) not" +
+    "( yet| really)?|(i am )?only (joking|kidding)|i take (it|that) back|not true)$",
+);
+
+/** "No, it's not": what was said before it does not hold. */
+function takesBack({ words }: Utterance): boolean {
+  return BACK.test(words.map(({ word }) => word).join(" "));
+}
+
+/** Short, or by the model nothing for the kitchen. */
+function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean {
+  const idle = intents.find(({ name }) => name === "unknown")?.probability ?? 0;
+  return words.length <= 2 || idle >= 0.4 || frames.idle >= 0.5;
+}
+
+/** "The beans, I'd give them a five": a name before a clause is what the clause is about. */
+function aboutTopics(facts: readonly Fact[]): Fact[] {
+  const takes = ({ command: { intent, slots } }: Fact) =>
+    "target" in MEANINGS[intent].slots && !("target" in slots);
+  return facts.flatMap((fact, at): Fact[] => {
+    const [before, next] = [facts[at - 1], facts[at + 1]];
+    if (fact.command.intent === "focus" && next && takes(next)) return [];
+    if (before?.command.intent !== "focus" || !takes(fact)) return [fact];
+    const { slots, ref } = before.command;
+    const named = { slots: { ...fact.command.slots, ...slots }, ...(ref ? { ref } : {}) };
+    return [{ ...fact, command: { ...fact.command, ...named } as Command }];
+  });
+}
+
+/** A question or a call for help that says less than another of its meaning in the same breath. */
+function isLess(one: Command, list: readonly Command[]): boolean {
+  if (MEANINGS[one.intent].cost !== "harmless" || Object.keys(one.slots).length > 0) return false;
+  return list.some((other) => other !== one && other.intent === one.intent);
+}
+
+/** Both say something, and not of the same slots: "crunch two and flavor four". */
+function completes(one: Command, other: Command): boolean {
+  const [mine, theirs] = [Object.keys(one.slots), Object.keys(other.slots)];
+  const apart = !mine.some((slot) => slot !== "target" && theirs.includes(slot));
+  return one.intent === other.intent && mine.length > 0 && theirs.length > 0 && apart;
+}
+
+/** Of one meaning, what its clauses say together, unless they contradict each other. */
+function merged(facts: readonly Fact[]): Fact[] {
+  const list: Fact[] = [];
+  for (const fact of facts) {
+    const { intent, slots } = fact.command;
+    const same = list.some(({ command }) => {
+      return command.intent === intent && JSON.stringify(command.slots) === JSON.stringify(slots);
+    });
+    if (same) continue;
+    const last = list.at(-1);
+    if (last && completes(last.command, fact.command)) {
+      const command = { ...last.command, slots: { ...slots, ...last.command.slots } } as Command;
+      list[list.length - 1] = { ...last, command };
+    } else list.push(fact);
+  }
+  const all = list.map(({ command }) => command);
+  return list.filter(({ command }) => !isLess(command, all));
+}

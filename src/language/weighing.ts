@@ -1,0 +1,83 @@
+/**
+ * What a guess of the model is worth: what a mistake would cost decides whether it is acted on,
+ * asked about or left.
+ */
+import type { Command, Intent } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Cost } from "./intents/meaning.ts";
+import type { Frame } from "./model/corpus.ts";
+import type { Situation } from "./model/features.ts";
+import type { Guess } from "./model/shipped.ts";
+
+/** No guess is ever as sure as a wording that fits. */
+export const MOST_GUESSED = 0.89;
+
+/** How likely a reading of the model has to be: to act on it, and to ask about it. */
+type Bounds = { act: number; ask: number };
+
+/** Nothing is ever cleared on a guess: it is asked back. */
+const NEVER = 2;
+export const BOUNDS: Record<Cost, Bounds> = {
+  harmless: { act: 0.4, ask: 0.25 },
+  changing: { act: 0.65, ask: 0.25 },
+  raising: { act: 0.75, ask: 0.2 },
+  clearing: { act: NEVER, ask: 0.3 },
+};
+
+/** Frames in which something is meant as so, or as to be done, here and now. */
+export const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
+
+/** How likely the frame has to be one in which a meaning can be acted on. */
+const FRAME_TO_ACT = 0.65;
+export const FRAME_TO_ASK = 0.3;
+/** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
+const FRAME_AGAINST = 0.95;
+
+/** What runs and what is asked, as the model was told of its sentences. */
+export function situationOf({ running, loads = [], question }: Context): Situation {
+  const stages = [...running.flatMap((one) => one.stages ?? []), ...loads.flatMap((l) => l.stages)]
+    .filter(({ state }) => state === "running")
+    .map(({ kind }) => kind);
+  const key = question?.key ?? question?.kind;
+  return { stages: [...new Set(stages)].sort(), ...(key ? { question: key } : {}) };
+}
+
+/** How likely it is meant in a frame that this meaning can be acted on in. */
+export function directness(intent: Intent, { frames }: Guess): number {
+  const { report, cost } = MEANINGS[intent];
+  if (report) return frames.said;
+  if (MEANINGS[intent].asked) return frames.asked + frames.ordered;
+  if (cost === "harmless") return frames.asked + frames.ordered + frames.said;
+  return frames.said + frames.ordered + (MEANINGS[intent].unasked ? 0 : frames.asked / 2);
+}
+
+/** How it is likeliest meant. */
+export function frameOf({ frames }: Guess): Frame {
+  const list = Object.entries(frames) as [Frame, number][];
+  return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+}
+
+/** Sure enough, for what a mistake costs, to be acted on. */
+export function isToAct(command: Command, from: Guess): boolean {
+  const { cost, plainly } = MEANINGS[command.intent];
+  const { act } = BOUNDS[plainly ? "clearing" : cost];
+  return command.confidence >= act && directness(command.intent, from) >= FRAME_TO_ACT;
+}
+
+/** Likely enough to be asked about. */
+export function isToAsk(command: Command, from: Guess): boolean {
+  const { cost, urgent } = MEANINGS[command.intent];
+  // Nobody is asked whether somebody is hurt where no word says of what.
+  if (urgent && Object.keys(command.slots).length === 0) return false;
+  const { ask } = BOUNDS[cost];
+  return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
+}
+
+/** Whether the model is sure that a report which a wording fits is not meant as so now. */
+export function contradicted(plain: Command, from: Guess): boolean {
+  const { report, answer } = MEANINGS[plain.intent];
+  // A plain loss is believed: what it costs is time.
+  if (answer || !report || MEANINGS[plain.intent].cost === "raising") return false;
+  return 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST;
+}

@@ -1,0 +1,134 @@
+import { describe, expect, it } from "vitest";
+import { hear } from "../../src/language/hear.ts";
+import { withoutFirstThoughts } from "../../src/language/second-thoughts.ts";
+import { utteranceOf } from "../../src/language/words.ts";
+import { kitchenContext } from "./kitchen-context.ts";
+
+const context = kitchenContext({
+  running: [
+    { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
+    { id: "b-2", recipe: "pickled-beets" },
+  ],
+  timers: [{ id: "t-1", label: "rice" }],
+});
+const acted = (text: string, question?: typeof context.question) => {
+  const heard = hear(text, question ? { ...context, question } : context);
+  return heard.commands.map(({ intent }) => intent);
+};
+
+describe("a correction in the same breath", () => {
+  it.each([
+    ["two jars, well three actually", "three jars actually"],
+    ["quarts, no wait, pints", "pints"],
+    ["eight pints no seven pints filled", "seven pints filled"],
+    ["six thousand, no, six thousand two hundred feet", "six thousand two hundred feet"],
+    ["it was half past one, no, quarter to two", "it was quarter to two"],
+    ["jar four, I mean jar five, didn't seal", "jar five, didn't seal"],
+    ["start dilly beans, four, no, five pounds", "start dilly beans, five pounds"],
+    ["hush for five, or no, make it ten minutes", "hush for ten minutes"],
+    ["five pounds of Blue Lake, I mean Provider", "five pounds of Provider"],
+  ])("counts: %s", (said, meant) => {
+    expect(withoutFirstThoughts(said, context)).toBe(meant);
+  });
+
+  it.each([
+    "six jars sealed, no lids left",
+    "no, six",
+    "well three sealed",
+    "two jars broke and three sealed",
+  ])("is not heard where nothing is put right: %s", (said) => {
+    expect(withoutFirstThoughts(said, context)).toBe(said);
+  });
+});
+
+describe("a sentence of several clauses", () => {
+  it("does each of its facts in order", () => {
+    expect(
+      acted("the beets are boiling, and a jar broke, and set a timer for ten minutes"),
+    ).toEqual(["boiling", "jar-broken", "timer-set"]);
+  });
+
+  it("is heard through what says nothing beside it", () => {
+    expect(acted("my sister rang twice about her roses, so set a timer for nine minutes")).toEqual([
+      "timer-set",
+    ]);
+  });
+
+  it("reports nothing that it takes back itself", () => {
+    expect(acted("it's boiling, no, it's not")).not.toContain("boiling");
+    expect(acted("they all sealed, no wait, not yet")).not.toContain("sealed");
+  });
+
+  it("clears nothing beside a condition, a tale or a doubt", () => {
+    for (const beside of ["if I'm lucky", "my neighbor says", "I wish", "maybe not all of it"]) {
+      expect(acted(`${beside}, the water is boiling`)).not.toContain("boiling");
+      expect(acted(`all the jars sealed, ${beside}`)).not.toContain("sealed");
+    }
+  });
+
+  it("answers the question that waits before it asks its own", () => {
+    const question = { kind: "yes-no", key: "end" } as const;
+    expect(acted("yes, and what do I do now", question)).toEqual(["yes", "what-now"]);
+  });
+
+  it("takes the name before a clause for what the clause is of", () => {
+    const [taste] = hear("the beets, crunch four and flavor three", context).commands;
+    expect(taste).toMatchObject({
+      intent: "taste",
+      slots: { target: "beets", crunch: 4, flavor: 3 },
+    });
+  });
+});
+
+describe("a report that is wrapped in a question", () => {
+  it.each([
+    ["could you put down ten pounds on the gauge?", "pressure"],
+    ["did I mention it's been boiling since ten to two?", "boiling"],
+    ["can you mark the jars as loaded in the canner?", "loaded"],
+    ["would you record that a jar broke", "jar-broken"],
+  ])("is a report: %s", (said, intent) => {
+    expect(acted(said)).toEqual([intent]);
+  });
+
+  it("stays a note, and what it raises is heard as well", () => {
+    expect(acted("note that the dill had gone to seed")).toEqual(["note"]);
+    expect(acted("make a note that the flame went out")).toContain("boil-lost");
+  });
+
+  it("is no report where it asks", () => {
+    expect(acted("is it boiling yet?")).not.toContain("boiling");
+    expect(acted("did they all seal?")).not.toContain("sealed");
+  });
+});
+
+describe("talk to others in the room", () => {
+  it.each(["Kids, hold on to the dog", "Mom, they all sealed at your place"])(
+    "does nothing: %s",
+    (said) => {
+      expect(acted(said)).toEqual([]);
+    },
+  );
+});
+
+describe("dialect", () => {
+  const words = (text: string) =>
+    utteranceOf(text)
+      .words.map(({ word }) => word)
+      .join(" ");
+
+  it("is read as the words it stands for", () => {
+    expect(words("the watter's aff the bile an' it wisnae me")).toBe(
+      "the water is off the boil and it was not me",
+    );
+    expect(words("it's boilin' an the lids wi a cup o' salt")).toBe(
+      "it is boiling and the lids with a cup of salt",
+    );
+    expect(words("six o them")).toBe("six of them");
+  });
+
+  it("leaves alone what may be anything else", () => {
+    expect(words("one o six, an hour, blue fur, a peach pit")).toBe(
+      "one o six an hour blue fur a peach pit",
+    );
+  });
+});
