@@ -59,7 +59,7 @@ const MAY: Record<string, string[]> = {
   recipe: ["recipe", "reckon"],
   kitchen: ["kitchen", "recipe", "reckon"],
   language: ["language", "kitchen", "recipe", "reckon"],
-  speech: ["speech", "kitchen", "recipe", "reckon"],
+  speech: ["speech", "desk", "kitchen", "recipe", "reckon"],
   desk: ["desk", "kitchen", "recipe", "reckon"],
   plan: ["plan", "kitchen", "recipe", "reckon"],
   review: ["review", "kitchen", "recipe", "reckon"],

@@ -47,7 +47,7 @@ function endRunning(state: State, owner: Batch | Load, now: number): boolean {
   return changed;
 }
 
-/** Alarms of a stage that moved on ring no longer. */
+/** Silences the alarms of a stage that has moved on. */
 export function quiet(state: State, owner: string, stage?: string): void {
   if (state.ringing.some((key) => isDueOf(key, owner, stage))) {
     state.ringing = state.ringing.filter((key) => !isDueOf(key, owner, stage));

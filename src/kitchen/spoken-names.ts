@@ -35,6 +35,35 @@ export function ownerName(state: State, owner: Owner): string {
   return isLoad(owner) ? loadName(state, owner) : batchName(owner);
 }
 
+/** What it goes by among those running: its variety alone, where that tells them apart. */
+export function calledName(state: State, owner: Owner): string {
+  if (!isLoad(owner)) return calledBatch(state, owner);
+  const ids = owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
+  const names = ids.flatMap((id) => {
+    const batch = state.batches[id];
+    return batch ? [calledBatch(state, batch)] : [];
+  });
+  const canner = state.kitchen.canners.length > 1 ? `${owner.canner} with ` : "";
+  return `${canner}${names.join(" and ")}`;
+}
+
+/** As `calledName`, of a batch. */
+export function calledBatch(state: State, batch: Batch): string {
+  const { variety } = batch.lot;
+  const others = runningBatches(state).filter((one) => one !== batch);
+  const alike = others.some((one) => one.lot.variety === variety);
+  return variety && others.length > 0 && !alike ? `the ${variety}` : batchName(batch);
+}
+
+/** Whether more than one batch is running, so that each is called by its name. */
+export function severalRun(state: State): boolean {
+  return runningBatches(state).length > 1;
+}
+
+function runningBatches(state: State): Batch[] {
+  return activeOwners(state).filter((one): one is Batch => !isLoad(one));
+}
+
 export function timerName(timer: Timer): string {
   return timer.label ? `the ${timer.label} timer` : `the ${timer.minutes} minute timer`;
 }

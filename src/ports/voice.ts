@@ -27,8 +27,8 @@ export type VoiceEngine = {
   start(text: string, manner: SpeechManner): SpeechHandle;
 };
 
-/** Who goes first: an alarm cuts in, a prompt comes before an answer. */
-export type SpeechRank = "alarm" | "prompt" | "answer";
+/** Who goes first: an alarm cuts in on all, an answer on what nobody asked for. */
+export type SpeechRank = "alarm" | "answer" | "question" | "prompt";
 
 /** One sentence to be said. */
 export type SpokenSentence = {

@@ -16,7 +16,26 @@ export const CAUTIONS: Record<string, string> = {
   lime: "Lime burns eyes and lungs. Do not breathe the dust, and rinse it all off.",
   peeling: "The fruit comes out of boiling water. Dip it cold before you touch it.",
   knife: "Wet hands, sharp knife: go slowly.",
+  lifter: "Hot jars and hot liquid: use the lifter, and keep your face clear of the steam.",
+  "hot-lids": "Do not press the lids and do not retighten the bands while they are hot.",
+  forcing: "Never force a canner open or cool it to hurry it. Lift the lid away from you.",
 };
+
+/** Those about steam, pressure and lids: said at each load, short after the first of a day. */
+const AT_EACH_LOAD: Record<string, string> = {
+  steam: "Lid away from you.",
+  "pressure-lid": "It stays shut until it is at zero by itself.",
+  lifter: "Lifter, and face clear of the steam.",
+  "hot-lids": "Leave lids and bands alone.",
+  forcing: "Never force it. Lid away from you.",
+};
+
+const SHORT_OF = new Map(Object.entries(AT_EACH_LOAD).map(([id, short]) => [CAUTIONS[id], short]));
+
+/** The short form of a caution that is said at each load; undefined for any other. */
+export function shortCaution(text: string): string | undefined {
+  return SHORT_OF.get(text);
+}
 
 /**
  * Food that can carry botulism once it has spoiled: low-acid food and tomatoes (USDA Complete Guide

@@ -57,6 +57,7 @@ function stageOf(written: StageFile, above: string | undefined, kinds: Kinds): S
     minutesPerLb: written.perLb,
     window,
     heat,
+    short: written.short,
     pot: written.pot,
     temperatureF: written.temperatureF,
     checks: written.checks,

@@ -105,6 +105,8 @@ const stage = z.strictObject({
   kind: z.enum(STAGE_KINDS),
   title: text(40).optional(),
   say: text(400).optional(),
+  /** Said instead once the whole was said that day; 20 words at most. */
+  short: text(120).optional(),
   after: z.union([afterItem, z.array(afterItem).max(8)]).optional(),
   start: z.enum(["auto", "word"]).optional(),
   typical: duration.optional(),

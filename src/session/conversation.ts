@@ -1,16 +1,24 @@
-/** What is said and shown in one sitting: every line once, to the voice and to whoever watches. */
+/** What is said and shown in one sitting: all of it goes over the desk, to the voice and the screen. */
+import { Desk } from "../desk/desk.ts";
+import type { DeskDecision, Rank, Want, Line as WordedLine } from "../desk/want.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Line, LineKind } from "../ports/view.ts";
 import type { SpeechRank, VoicePort } from "../ports/voice.ts";
 import type { ReadOut } from "../speech/answers/known.ts";
+import { lineWords } from "../speech/line-words.ts";
+
+/** The moment in which something is said. */
+export type TalkMoment = { now: number; wallMs: number; day: string };
 
 export type ConversationParts = {
   voice: VoicePort;
-  wallMs(): number;
-  /** Whether an alarm guards a process, and is said even when hushed. */
-  guards(key: string): boolean;
+  moment(): TalkMoment;
+  /** All that rings, as it is said now. */
+  ringing(): Want[];
   /** Handed the lines that are new. */
   onLines(lines: Line[]): void;
+  /** Handed what the desk decided. */
+  onDecided?(decisions: DeskDecision[]): void;
 };
 
 /** So long "next" asks for the next piece of what is read out. */
@@ -19,54 +27,62 @@ const READING_PATIENCE_MS = 15 * MINUTE_MS;
 /** The key of the alarm that the log is not being written. */
 export const LOG_KEY = "log";
 
+/** Between the keys of alarms that are said in one breath. */
+const AND = " + ";
+
+const SPOKEN_AS: Record<Rank, SpeechRank> = {
+  alarm: "alarm",
+  answer: "answer",
+  "read-back": "question",
+  question: "question",
+  prompt: "prompt",
+  news: "prompt",
+};
+
+const SHOWN_AS: Record<Rank, LineKind> = {
+  alarm: "alarm",
+  answer: "answer",
+  "read-back": "asked",
+  question: "asked",
+  prompt: "prompt",
+  news: "prompt",
+};
+
 export class Conversation {
   private readonly parts: ConversationParts;
+  readonly desk = new Desk();
   private collected: Line[] = [];
+  private wants: Want[] = [];
   private lastSaid = "";
+  /** The alarms that were said last, in one breath. */
+  lastAlarms: readonly string[] = [];
   private reading: (ReadOut & { atMs: number }) | undefined;
 
   constructor(parts: ConversationParts) {
     this.parts = parts;
   }
 
-  /** Forgets lines that were not handed on. */
-  begin(): void {
-    this.collected = [];
+  /** Shows what was heard, or what is told without a voice. */
+  show(kind: "heard" | "notice", text: string): void {
+    this.collected.push({ wallMs: Math.round(this.parts.moment().wallMs), kind, text });
   }
 
-  /** Shows a line without saying it. */
-  show(kind: LineKind, text: string): void {
-    this.collected.push({ wallMs: Math.round(this.parts.wallMs()), kind, text });
+  /** Hands a want to the desk. */
+  want(want: Want): void {
+    this.wants.push(want);
   }
 
-  /** Says a sentence without showing it. */
-  speak(rank: SpeechRank, text: string, key?: string): void {
-    const guarding =
-      rank === "alarm" && key !== undefined && (key === LOG_KEY || this.parts.guards(key));
-    this.parts.voice.say({
-      rank,
-      text,
-      ...(key === undefined ? {} : { key }),
-      ...(guarding ? { guards: true } : {}),
-    });
+  say(rank: Rank, text: string, key?: string): void {
+    this.want({ rank, text, ...(key === undefined ? {} : { key }) });
   }
 
-  say(rank: SpeechRank, text: string, key?: string): void {
-    this.show(rank, text);
-    this.speak(rank, text, key);
-    this.lastSaid = text;
-  }
-
-  /** A question: shown as one, said as a prompt. */
-  ask(text: string, key?: string): void {
-    this.show("asked", text);
-    this.speak("prompt", text, key);
-    this.lastSaid = text;
+  refuse(reason: string): void {
+    this.want({ rank: "answer", text: reason, refuses: true });
   }
 
   /** Begins to read something out, a piece at a time. */
   read({ pages, paced }: ReadOut): void {
-    this.reading = { pages, paced, atMs: this.parts.wallMs() };
+    this.reading = { pages, paced, atMs: this.parts.moment().wallMs };
     this.readOn();
   }
 
@@ -74,7 +90,7 @@ export class Conversation {
   readOn(): void {
     const [page, ...rest] = this.reading?.pages ?? [];
     this.say("answer", page ?? "That was all.");
-    const atMs = this.parts.wallMs();
+    const atMs = this.parts.moment().wallMs;
     this.reading =
       this.reading && rest.length > 0 ? { ...this.reading, pages: rest, atMs } : undefined;
   }
@@ -86,14 +102,9 @@ export class Conversation {
 
   /** Whether there is more to read out; and whether the cook's "next" asks for it. */
   get toRead(): { paced: boolean } | undefined {
-    const late = this.reading && this.parts.wallMs() - this.reading.atMs > READING_PATIENCE_MS;
-    return late ? undefined : this.reading;
-  }
-
-  refuse(reason: string): void {
-    this.show("refused", reason);
-    this.speak("answer", reason);
-    this.lastSaid = reason;
+    const { reading } = this;
+    const late = reading && this.parts.moment().wallMs - reading.atMs > READING_PATIENCE_MS;
+    return late ? undefined : reading;
   }
 
   /** Says the last thing once more, slower or louder from now on where that was asked. */
@@ -103,21 +114,45 @@ export class Conversation {
     this.say("answer", this.lastSaid || "I have not said anything yet.");
   }
 
-  /** Takes back what waits or is being said under a key. */
-  cancel(key: string): void {
-    this.parts.voice.cancel(key);
-  }
-
   hush(on: boolean): void {
     this.parts.voice.hush(on);
   }
 
-  /** Hands on the lines since the last time, and gives them back. */
+  /** Says and shows what the desk makes of all that is wanted; the lines since the last time. */
   flush(): Line[] {
+    const { moment, ringing, onLines, onDecided } = this.parts;
+    const { now, day, wallMs } = moment();
+    const rings = ringing();
+    const wants = this.wants;
+    this.wants = [];
+    for (const line of this.desk.decide(wants, { now, day, ringing: rings })) {
+      this.put(line, Math.round(wallMs));
+    }
+    const live = new Set(rings.map(({ key }) => key));
+    if (this.lastAlarms.length > 0 && !this.lastAlarms.some((key) => live.has(key))) {
+      this.parts.voice.cancel(this.lastAlarms.join(AND));
+      this.lastAlarms = [];
+    }
     const lines = this.collected;
     this.collected = [];
-    this.parts.onLines(lines);
+    onLines(lines);
+    onDecided?.(this.desk.decisions());
     return lines;
+  }
+
+  private put(line: WordedLine, wallMs: number): void {
+    const { rank, keys, guards = false, refuses, whole } = line;
+    const text = lineWords(line);
+    const kind = refuses ? "refused" : SHOWN_AS[rank];
+    this.collected.push({ wallMs, kind, text });
+    const key = keys.length > 0 ? { key: keys.join(AND) } : {};
+    this.parts.voice.say({ rank: SPOKEN_AS[rank], text, ...key, ...(guards ? { guards } : {}) });
+    this.lastSaid = text;
+    if (rank === "alarm" && keys.some((one) => one !== LOG_KEY)) this.lastAlarms = keys;
+    // A short form leaves its whole for who asks for more.
+    if (rank === "prompt" && whole !== text && !this.reading) {
+      this.reading = { pages: [whole], paced: false, atMs: wallMs };
+    }
   }
 }
 

@@ -6,17 +6,16 @@ import type { DatedFact } from "../kitchen/events.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";
 import { acknowledgement } from "../speech/acknowledge.ts";
-import { type Announcements, speaksOfAltitude } from "./announcements.ts";
 import { type Conversation, withoutClaims } from "./conversation.ts";
 import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { Outlook } from "./time/outlook.ts";
+import { answeredWants, dueWants, speaksOfAltitude, turnWants } from "./wants.ts";
 
 export type DeedsParts = {
   state: State;
   library: Library;
   log: LogWriter;
   talk: Conversation;
-  announce: Announcements;
 };
 
 export class Deeds {
@@ -40,7 +39,7 @@ export class Deeds {
   }
 
   private written(done: CarriedOut, now: number): void {
-    const { state, log, talk, announce } = this.parts;
+    const { state, log, talk } = this.parts;
     const { events } = done;
     const before = { ...state };
     const written = log.write(done);
@@ -48,15 +47,14 @@ export class Deeds {
     const answer = acknowledgement(before, state, events, now);
     const said = written ? answer : withoutClaims(answer);
     if (said) talk.say("answer", said);
-    announce.answered(events, now);
+    for (const want of answeredWants(state, events)) talk.want(want);
     this.comeDue(now, before);
-    announce.turns(before, now);
-    announce.quietened();
+    for (const want of turnWants(before, state, now)) talk.want(want);
   }
 
   /** Writes and says what has come due; `before` where a command's own prompts come after it. */
   comeDue(now: number, before?: State): void {
-    const { state, library, log, talk, announce } = this.parts;
+    const { state, library, log, talk } = this.parts;
     if (this.outlook.holds(state, now)) return;
     this.outlook.dealtWith(now);
     const items = new Map(agenda(state, now).map((item) => [item.key, item]));
@@ -69,9 +67,10 @@ export class Deeds {
     if (raised) talk.say("alarm", raised);
     for (const fact of woken.events) {
       const item = fact.type === "due" ? items.get(fact.key) : undefined;
-      if (item) announce.due(item, now);
+      for (const want of item ? dueWants(state, item) : []) talk.want(want);
     }
-    if (!before) announce.turns(was, now);
+    if (before) return;
+    for (const want of turnWants(was, state, now)) talk.want(want);
   }
 
   /** The next due moment, in kitchen time; Infinity where nothing will come due. */

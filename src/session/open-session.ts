@@ -3,6 +3,7 @@
  * watched, and tells what came due meanwhile.
  */
 
+import type { DeskDecision } from "../desk/want.ts";
 import { type Heartbeat, readHeartbeat } from "../journal/heartbeat.ts";
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
@@ -54,6 +55,7 @@ export type OpenParts = {
   /** What limits a search for a plan besides its steps; nothing where nothing is said. */
   elapsedMs?: () => number;
   onLines(lines: Line[]): void;
+  onDecided?: (decisions: DeskDecision[]) => void;
 };
 
 /** Something that came due while nobody was there, as told at the opening; `at` is wall ms. */
@@ -111,6 +113,7 @@ export function openSession(parts: OpenParts): OpenedSession {
     later: parts.later ?? ((work) => work()),
     elapsedMs: parts.elapsedMs ?? (() => 0),
     onLines: parts.onLines,
+    ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),
   });
   for (const notice of opened.notices) session.notice(notice);
   const unknown = opened.damages.length > 0 ? unknownOwners(state) : [];

@@ -1,4 +1,6 @@
 /** What a session is made of: its doors to the outside, and where it begins. */
+
+import type { DeskDecision } from "../desk/want.ts";
 import type { Journal } from "../journal/journal.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Clock } from "../ports/clock.ts";
@@ -31,4 +33,6 @@ export type SessionParts = {
   elapsedMs(): number;
   /** Called after anything changed, with the lines that are new. */
   onLines(lines: Line[]): void;
+  /** Handed what the desk decided, by a program that prints it. */
+  onDecided?(decisions: DeskDecision[]): void;
 };

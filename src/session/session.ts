@@ -3,16 +3,15 @@
  * state, one log and one voice. Nothing is answered before it is written.
  */
 
+import type { Want } from "../desk/want.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
+import { localFields } from "../kitchen/time.ts";
 import type { Context } from "../language/context.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
-import type { SpeechRank } from "../ports/voice.ts";
-import { guards } from "./alarms.ts";
-import { Announcements } from "./announcements.ts";
 import type { Carried } from "./carried.ts";
-import { Conversation, LOG_KEY } from "./conversation.ts";
+import { Conversation, LOG_KEY, type TalkMoment } from "./conversation.ts";
 import { DayPlanner } from "./day/day-planner.ts";
 import { Deeds } from "./deeds.ts";
 import type { Pending } from "./dialogue.ts";
@@ -21,6 +20,7 @@ import type { SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 import { Turn } from "./turn.ts";
 import { WakeUp } from "./wake-up.ts";
+import { ringing } from "./wants.ts";
 
 /** What came of one utterance, for whoever sent it. */
 export type Reply = { refused: boolean; lines: string[] };
@@ -29,7 +29,6 @@ export class Session {
   private readonly parts: SessionParts;
   private readonly talk: Conversation;
   private readonly log: LogWriter;
-  private readonly announce: Announcements;
   private readonly deeds: Deeds;
   private readonly dayPlan: DayPlanner;
   private readonly turn: Turn;
@@ -41,25 +40,25 @@ export class Session {
     this.dayPlan = new DayPlanner({ ...parts, state: () => state });
     this.talk = new Conversation({
       voice: parts.voice,
-      wallMs: () => wallOf(state, this.now()),
-      guards: (key) => guards(state, key),
+      moment: () => this.moment(),
+      ringing: () => ringing(state),
       onLines: parts.onLines,
+      ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),
     });
-    this.announce = new Announcements(this.talk, state);
     this.log = new LogWriter({
       ...parts,
       now: () => this.now(),
       onTrouble: (message) => {
         this.talk.show("notice", `Not recorded: ${message}`);
-        this.talk.speak("alarm", NOT_RECORDED, LOG_KEY);
+        this.talk.want({ rank: "alarm", text: NOT_RECORDED, key: LOG_KEY, guards: true });
       },
     });
-    const { talk, log, announce, dayPlan } = this;
-    this.deeds = new Deeds({ state, library, log, talk, announce });
+    const { talk, log, dayPlan } = this;
+    this.deeds = new Deeds({ state, library, log, talk });
     const { deeds } = this;
-    this.turn = new Turn({ parts, deeds, log, talk, announce, dayPlan });
+    this.turn = new Turn({ parts, deeds, log, talk, dayPlan });
     const ask = () => this.turn.ask(this.now());
-    this.wakeUp = new WakeUp({ parts, deeds, log, talk, announce, dayPlan, ask });
+    this.wakeUp = new WakeUp({ parts, deeds, log, talk, dayPlan, ask });
   }
 
   get state(): State {
@@ -69,6 +68,13 @@ export class Session {
   /** Kitchen time now. */
   now(): number {
     return this.parts.timeline.now(this.parts.clock.read());
+  }
+
+  private moment(): TalkMoment {
+    const now = this.now();
+    const wallMs = wallOf(this.state, now);
+    const { year, month, day } = localFields(wallMs, this.state.zone);
+    return { now, wallMs, day: `${year}-${month}-${day}` };
   }
 
   /** True while what happened is not all on the disk. */
@@ -139,7 +145,6 @@ export class Session {
 
   /** Lets time pass, does one thing, asks what is to be asked, and arms the next wake-up. */
   private reply(act: (now: number) => boolean): Reply {
-    this.talk.begin();
     const refused = act(this.wakeUp.passTime());
     this.turn.ask(this.now());
     this.wakeUp.arm();
@@ -162,7 +167,6 @@ export class Session {
   /** Closes in good order. */
   close(): void {
     this.wakeUp.stop();
-    this.talk.begin();
     const now = this.wakeUp.passTime();
     this.log.commit([{ type: "closed", t: now }], `${OWN_COMMAND}close`);
     this.log.beat(this.parts.clock.read());
@@ -181,9 +185,15 @@ export class Session {
   }
 
   /** Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. */
-  greet(lines: { rank: SpeechRank; text: string; key?: string }[]): void {
-    this.announce.opening(lines, this.now());
-    if (this.log.failing) this.talk.say("alarm", NOT_RECORDED, LOG_KEY);
+  greet(wants: readonly Want[]): void {
+    const rings = ringing(this.state);
+    for (const want of wants) {
+      const guards = rings.some((one) => one.key === want.key && one.guards);
+      this.talk.want({ ...want, guards });
+    }
+    if (this.log.failing) {
+      this.talk.want({ rank: "alarm", text: NOT_RECORDED, key: LOG_KEY, guards: true });
+    }
     this.turn.ask(this.now());
     this.talk.flush();
   }

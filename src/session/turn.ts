@@ -10,7 +10,6 @@ import type { Context } from "../language/context.ts";
 import { hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { notUnderstood } from "../speech/not-understood.ts";
-import type { Announcements } from "./announcements.ts";
 import { answered, saidAgain } from "./answering.ts";
 import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
@@ -32,7 +31,6 @@ export type TurnParts = {
   deeds: Deeds;
   log: LogWriter;
   talk: Conversation;
-  announce: Announcements;
   dayPlan: DayPlanner;
 };
 
@@ -136,12 +134,12 @@ export class Turn {
   }
 
   private decided(wish: Wish, now: number): Decision {
-    const { parts, dayPlan, announce } = this.with;
+    const { parts, dayPlan, talk } = this.with;
     const { library } = parts;
     const outcome =
       dayPlan.outcome(wish, now) ??
       moved({ state: this.state, now, library, wish }, this.lastDone) ??
-      decide(this.state, wish, now, library, announce.lastAlarm);
+      decide(this.state, wish, now, library, talk.lastAlarms);
     return this.second ? doubted(this.second, outcome, wish, now) : outcome;
   }
 
@@ -166,7 +164,7 @@ export class Turn {
         }
         this.open = outcome;
         this.openSince = now;
-        talk.ask(outcome.text);
+        talk.say(outcome.expects === "heard" ? "read-back" : "question", outcome.text);
         return false;
       case "leave":
         this.left = true;
@@ -195,12 +193,12 @@ export class Turn {
     this.open = undefined;
     const { key, text } = open;
     log.commit([{ type: "asked", key, text, t: now }], log.nextId(now, OWN_COMMAND));
-    talk.ask(text, key);
+    talk.say("question", text, key);
   }
 
   /** The journal's file is damaged and sealed: asks whether to go on in a fresh one. */
   offerFreshFile(): void {
-    this.with.talk.ask(FRESH_FILE);
+    this.with.talk.say("question", FRESH_FILE);
   }
 
   private goOnInFreshFile(): boolean {

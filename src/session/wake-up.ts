@@ -1,7 +1,6 @@
 /** The one wake-up: time passed, what came due is written and said, the next one is armed. */
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import { mustBeKept } from "../kitchen/watched.ts";
-import type { Announcements } from "./announcements.ts";
 import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";
 import type { Deeds } from "./deeds.ts";
@@ -15,7 +14,6 @@ export type WakeUpParts = {
   deeds: Deeds;
   log: LogWriter;
   talk: Conversation;
-  announce: Announcements;
   dayPlan: DayPlanner;
   /** Asks what is to be asked now. */
   ask(): void;
@@ -37,15 +35,14 @@ export class WakeUp {
 
   /** Lets the time since the last look pass: gaps, clock changes and what came due are written. */
   passTime(): number {
-    const { parts, deeds, log, talk, announce } = this.with;
+    const { parts, deeds, log, talk } = this.with;
     const { state, clock, timeline, watch } = parts;
     const reading = clock.read();
     const now = timeline.now(reading);
-    if (log.recover(now)) talk.say("prompt", WRITTEN_AGAIN);
+    if (log.recover(now)) talk.say("news", WRITTEN_AGAIN);
     const found = factsOfFindings(state, watch.observe(reading), now);
     if (found.length > 0) deeds.seen(found, log.nextId(now, OWN_COMMAND), now);
     deeds.comeDue(now);
-    announce.repeats(now);
     talk.hush(isHushed(state, now));
     if (mustBeKept(state)) log.keepBeat(reading);
     return now;
@@ -55,7 +52,6 @@ export class WakeUp {
   tick(): void {
     const { talk, ask } = this.with;
     this.stopTick?.();
-    talk.begin();
     this.passTime();
     ask();
     talk.flush();
@@ -65,10 +61,10 @@ export class WakeUp {
 
   /** For the soonest due moment, and at the latest for the next look at the clocks. */
   arm(): void {
-    const { parts, deeds, announce } = this.with;
+    const { parts, deeds, talk } = this.with;
     this.stopTick?.();
     const now = this.now();
-    const next = Math.min(deeds.dueAt(now), announce.nextRepeatAt());
+    const next = Math.min(deeds.dueAt(now), talk.desk.nextAt(parts.state.ringing));
     const wait = Math.min(parts.lookMs(mustBeKept(parts.state)), Math.max(1, next - now));
     this.stopTick = parts.clock.after(wait, () => this.tick());
   }
@@ -79,11 +75,10 @@ export class WakeUp {
     if (!dayPlan.isStale(this.now())) return;
     parts.later(() => {
       if (this.stopped || !dayPlan.isStale(this.now())) return;
-      talk.begin();
       const now = this.now();
       const { facts, said } = dayPlan.replan(now);
       if (facts.length > 0) log.commit(facts, log.nextId(now, OWN_COMMAND));
-      for (const text of said) talk.say("prompt", text);
+      for (const text of said) talk.say("news", text);
       deeds.comeDue(now);
       ask();
       talk.flush();

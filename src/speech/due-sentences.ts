@@ -1,14 +1,15 @@
 /** What is said when something comes due, and when an alarm repeats. */
 
+import type { Wording } from "../desk/want.ts";
 import { type DueItem, stageClock } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
 import { isLoad, type Owner } from "../kitchen/owners.ts";
-import { batchName, ownerName, timerName, upper } from "../kitchen/spoken-names.ts";
+import { batchName, calledName, timerName, upper } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { StageRules } from "../kitchen/stages/rules.ts";
-import { type Batch, type Load, type State, wallOf } from "../kitchen/state.ts";
+import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
@@ -39,28 +40,44 @@ const ENDS: Record<Says["ends"], string | undefined> = {
   "lid-may-come-off": `${AT_ZERO} at zero. The lid may come off, away from you.`,
 };
 
-/** The sentence for something that came due. */
+/** The sentence for something that came due, with whose it is. */
 export function dueSentence(state: State, item: DueItem): string {
+  const { name, text } = dueWording(state, item);
+  return name === undefined ? text : `${name}: ${text}`;
+}
+
+/** What is said of something that came due. */
+export function dueWording(state: State, item: DueItem): Wording {
   const { owner, run, planned } = item;
-  if (planned) return beginSentence(state, planned, item.at);
+  if (planned) return { text: beginSentence(state, planned, item.at) };
+  if (item.what === "timer" || item.what === "reminder") return { text: askedFor(state, item) };
+  if (!owner || !run) return { text: "" };
+  const name = upper(calledName(state, owner));
+  const short = item.what === "half" ? SHORT_HALF : undefined;
+  const lesson = short && { lesson: { id: `${item.what}/${methodOf(owner)}`, short } };
+  return { name, text: stageSentence(state, item, owner, run), ...lesson };
+}
+
+function askedFor(state: State, item: DueItem): string {
   if (item.what === "timer") {
     const timer = state.timers[item.key];
     return timer ? `${upper(timerName(timer))} is done.` : "A timer is done.";
   }
-  if (item.what === "reminder") return `A reminder: ${state.reminders[item.key]?.text ?? ""}.`;
-  if (!owner || !run) return "";
-  const name = upper(ownerName(state, owner));
+  return `A reminder: ${state.reminders[item.key]?.text ?? ""}.`;
+}
+
+function stageSentence(state: State, item: DueItem, owner: Owner, run: StageRun): string {
   const title = run.spec.title;
   const { window } = run.spec;
   const { says } = rulesOf(run.spec);
   switch (item.what) {
     case "half":
-      return halfway(owner as Load, name);
+      return halfway(owner as Load);
     case "read":
-      return `${name}: read the water's temperature and tell me.`;
+      return "read the water's temperature and tell me.";
     case "off":
       return (
-        `${name} has been off for over ${countWords(OFF_PROCESS_HOURS, "hour")}. ` +
+        `off for over ${countWords(OFF_PROCESS_HOURS, "hour")}. ` +
         "It is not started over: " +
         "refrigerate, freeze or discard those jars."
       );
@@ -69,33 +86,33 @@ export function dueSentence(state: State, item: DueItem): string {
       const check = run.spec.checks?.find((one) => {
         return nextMatch(one.cron, wall - MINUTE_MS, state.zone) === wall;
       });
-      return `${name}: ${check?.say ?? run.spec.checks?.[0]?.say ?? "look at it."}`;
+      return check?.say ?? run.spec.checks?.[0]?.say ?? "look at it.";
     }
     case "late":
-      return `${name}: ${title} is overdue. It should follow at once.`;
+      return `${title} is overdue. It should follow at once.`;
     case "stands":
-      return `${name}: ${filled(owner)} before the canner. In with them, or keep them hot.`;
+      return `${filled(owner)} before the canner. In with them, or keep them hot.`;
     case "stood":
       return (
-        `${name}: ${filled(owner)}, and may stand no longer than ` +
+        `${filled(owner)}, and may stand no longer than ` +
         `${durationWords(mayStandMinutes(state, owner as Batch) * MINUTE_MS)} in all. ` +
         "Into the canner now; later they are not as tested."
       );
     case "warning": {
       const dueAt = stageClock(run)?.dueAt;
       const left = dueAt === undefined ? "soon" : `in ${durationWords(dueAt - item.at)}`;
-      return `${name}: ${title} ends ${left}.`;
+      return `${title} ends ${left}.`;
     }
     case "start":
-      return `${name}: time to start to ${title}.`;
+      return `time to start to ${title}.`;
     case "min":
-      return `${name}: ${OPENS[says.opens](title, length(window?.minMinutes))}`;
+      return OPENS[says.opens](title, length(window?.minMinutes));
     case "max":
-      return `${name}: ${CLOSES[says.closes](title, length(window?.maxMinutes))}`;
+      return CLOSES[says.closes](title, length(window?.maxMinutes));
     case "end":
-      return endSentence(name, item);
+      return endSentence(item);
     default:
-      return `${name}: ${title}.`;
+      return `${title}.`;
   }
 }
 
@@ -118,23 +135,26 @@ function filled(owner: Owner): string {
   return `${jars} filled jar${jars === 1 ? " stands" : "s stand"}`;
 }
 
-function halfway(load: Load, name: string): string {
-  const method = load.terms?.method;
-  if (method === "steam") return `${name}, halfway. Look at the steam column; keep the lid shut.`;
-  if (method === "pressure") return `${name}, halfway. Look at the gauge.`;
-  return (
-    `${name}, halfway. See that the lids are still covered; ` +
-    "top up with boiling water, around the jars."
-  );
+const SHORT_HALF = "halfway. Have a look.";
+
+function methodOf(owner: Owner): string | undefined {
+  return isLoad(owner) ? owner.terms?.method : undefined;
 }
 
-function endSentence(name: string, item: DueItem): string {
+function halfway(load: Load): string {
+  const method = methodOf(load);
+  if (method === "steam") return "halfway. Look at the steam column; keep the lid shut.";
+  if (method === "pressure") return "halfway. Look at the gauge.";
+  return "halfway. See that the lids are still covered; top up with boiling water, around the jars.";
+}
+
+function endSentence(item: DueItem): string {
   const { owner, run } = item;
   if (!owner || !run) return "";
   const own = ENDS[rulesOf(run.spec).says.ends];
-  if (own) return `${name}: ${own}`;
-  if (run.id === "settle") return `${name}: lift the jars now.`;
+  if (own) return own;
+  if (run.id === "settle") return "lift the jars now.";
   const minutes = run.kept?.needMinutes ?? run.spec.window?.minMinutes ?? 0;
-  const what = isLoad(owner) ? "" : ` ${run.spec.title},`;
-  return `${name}:${what} ${durationWords(minutes * MINUTE_MS)} are up.`;
+  const what = isLoad(owner) ? "" : `${run.spec.title}, `;
+  return `${what}${durationWords(minutes * MINUTE_MS)} are up.`;
 }

@@ -1,15 +1,17 @@
 /** What is said when a stage's turn comes. */
 
+import { type SaidCaution, type Wording, wholeOf } from "../desk/want.ts";
 import { startByWordAt } from "../kitchen/agenda.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
-import { batchName, ownerName, upper } from "../kitchen/spoken-names.ts";
+import { batchName, calledName, severalRun, upper } from "../kitchen/spoken-names.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import { shortCaution } from "../recipe/cautions.ts";
 import { whyOffTheShelf } from "../recipe/choose-process.ts";
 import { numberWords } from "../reckon/number-words.ts";
 import { momentWords } from "./spoken-time.ts";
@@ -68,48 +70,76 @@ function becameHeld(
   return !old || !oldRun || !heldForCanner(before, old, oldRun, now);
 }
 
-/** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
+/** The prompt of a stage as one sentence after another, whole. */
 export function prompt(state: State, owner: Owner, run: StageRun, now: number): string {
-  const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
-  const name = several ? `${ownerName(state, owner)}: ` : "";
-  const lead = upper(name);
-  const cautions = run.spec.cautions.map((caution) => ` ${caution}`).join("");
-  const say = `${sayOf(state, owner, run, now)}${cautions}`.trim();
-  return say === "" ? "" : `${lead}${say}`;
+  const wording = promptWording(state, owner, run, now);
+  const text = wholeOf(wording);
+  return wording.name === undefined || text === "" ? text : `${wording.name}: ${text}`;
 }
 
-function sayOf(state: State, owner: Owner, run: StageRun, now: number): string {
+/** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
+export function promptWording(state: State, owner: Owner, run: StageRun, now: number): Wording {
+  const name = severalRun(state) ? { name: upper(calledName(state, owner)) } : {};
+  const { text, short, as = "begun" } = sayOf(state, owner, run, now);
+  if (text === "") return { text };
+  const begun = run.state !== "waiting";
+  const cautions = begun ? run.spec.cautions.map(asSaid) : [];
+  const recipe = isLoad(owner) ? "canner" : owner.recipe.id;
+  const lesson = short && { lesson: { id: `${recipe}/${run.id}/${as}`, short } };
+  return { ...name, text, cautions, ...lesson };
+}
+
+/** What hurts by steam, pressure or lids is said at each load. */
+function asSaid(text: string): SaidCaution {
+  const short = shortCaution(text);
+  return short === undefined ? { text } : { text, short };
+}
+
+/** What is said of a stage, and as what: one that has begun, or one that waits. */
+type Said = { text: string; short?: string; as?: "begun" | "may-begin" | "waits" };
+
+function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   const { spec } = run;
   if (!isLoad(owner) && heldForCanner(state, owner, run, now))
     return waitingForCanner(state, owner, run);
   if (run.state === "waiting" && !isLoad(owner)) return waitingToStart(state, owner, run, now);
   const { turn } = rulesOf(spec).says;
-  if (turn === "how-many-jars" && !isLoad(owner)) return `${spec.say}${marking(state, owner)}`;
-  if (turn === "when-to-check" && run.startedAt !== undefined) {
-    return `${spec.say}${sealTimes(state, run, now)}`;
+  const short = spec.short ?? `${upper(spec.title)}.`;
+  if (turn === "how-many-jars" && !isLoad(owner)) {
+    const more = marking(state, owner);
+    return { text: `${spec.say}${more}`, short: `${short}${more}` };
   }
-  return spec.say;
+  if (turn === "when-to-check" && run.startedAt !== undefined) {
+    const more = sealTimes(state, run, now);
+    return { text: `${spec.say}${more}`, short: `${short}${more}` };
+  }
+  return { text: spec.say, short };
 }
 
-/** "Cook the syrup any time before ten past twelve. Say start the syrup." */
-function waitingToStart(state: State, batch: Batch, run: StageRun, now: number): string {
+const SOON_MINUTES = 10;
+
+/** "No hurry to boil the syrup: starting at ten past twelve is soon enough." */
+function waitingToStart(state: State, batch: Batch, run: StageRun, now: number): Said {
   const at = startByWordAt(state, batch, run, now);
   const wall = wallOf(state, now);
-  const soon = at === undefined || at <= now + 10 * MINUTE_MS;
-  const when = soon ? "" : momentWords(wallOf(state, at), wall, state.zone);
-  const by = soon
-    ? run.spec.say
-    : `No hurry to ${run.spec.title}: starting ${when} is soon enough.`;
-  return `${by} Tell me when it boils.`;
+  if (at === undefined || at <= now + SOON_MINUTES * MINUTE_MS) {
+    const { pot } = run.spec;
+    const start = `Say start the ${pot ?? run.spec.title} when you do.`;
+    const short = `${upper(run.spec.title)} any time now.`;
+    return { text: `${short} ${start}`, short, as: "may-begin" };
+  }
+  const when = momentWords(wallOf(state, at), wall, state.zone);
+  return { text: `No hurry to ${run.spec.title}: starting ${when} is soon enough.` };
 }
 
 /** Food that is packed hot is not heated before there is a hot canner to take it. */
-function waitingForCanner(state: State, batch: Batch, run: StageRun): string {
+function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
   const canner = openLoad(state, batch)
     ? "Tell me when the canner is ready."
     : "I'll tell you when there is a canner for it.";
   const wait = `Wait with this until the canner is hot: ${run.spec.title}.`;
-  return `${wait} It goes into the jars at once. ${canner}`;
+  const text = `${wait} It goes into the jars at once. ${canner}`;
+  return { text, short: `${upper(run.spec.title)}: not before the canner is hot.`, as: "waits" };
 }
 
 /** Jars are filled load by load, so that none stands before a canner that is full. */

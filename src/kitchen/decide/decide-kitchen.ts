@@ -142,11 +142,11 @@ export function decideHush(deciding: Deciding<"hush">): Decision {
   return done({ type: "hushed", until, t: deciding.now });
 }
 
-/** "Got it" answers the alarm that was spoken last. */
-export function decideAcknowledge({ state, now, lastAlarm }: Present): Decision {
-  const key = lastAlarm && state.ringing.includes(lastAlarm) ? lastAlarm : state.ringing.at(-1);
-  if (key === undefined) return { kind: "tell" };
-  return done({ type: "acknowledged", keys: [key], t: now });
+/** "Got it" answers the alarms that were said last. */
+export function decideAcknowledge({ state, now, lastAlarms = [] }: Present): Decision {
+  const heard = lastAlarms.filter((key) => state.ringing.includes(key));
+  const keys = heard.length > 0 ? heard : state.ringing.slice(-1);
+  return keys.length === 0 ? { kind: "tell" } : done({ type: "acknowledged", keys, t: now });
 }
 
 /** What may be said of a batch. */

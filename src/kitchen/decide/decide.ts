@@ -156,9 +156,9 @@ export function decide(
   wish: Wish,
   now: number,
   library: Library,
-  lastAlarm?: string,
+  lastAlarms: readonly string[] = [],
 ): Decision {
-  const present: Present = { state, now, library, ...(lastAlarm ? { lastAlarm } : {}) };
+  const present: Present = { state, now, library, lastAlarms };
   const outcome = withLoss(present, wish, decided({ ...present, wish }));
   if (outcome.kind !== "done") return outcome;
   const beside = confirmedBeside(state, outcome.facts, wish.command.confirms ?? [], now);

@@ -43,8 +43,8 @@ export type Present = {
   state: State;
   now: number;
   library: Library;
-  /** The alarm that was spoken last, where one is ringing. */
-  lastAlarm?: string;
+  /** The alarms that were said last, in one breath. */
+  lastAlarms?: readonly string[];
 };
 
 /** A wish to be decided now; of any intent unless one is named. */

@@ -3,6 +3,7 @@
  * so recipes do not repeat them; what differs (time, pressure, cover, water) is in the terms.
  */
 
+import { CAUTIONS } from "../../recipe/cautions.ts";
 import type { ProcessTerms, Recipe, Stage } from "../../recipe/recipe.ts";
 import { countWords } from "../../reckon/number-words.ts";
 import {
@@ -29,6 +30,10 @@ import { process } from "../stages/process.ts";
 import { rest } from "../stages/rest.ts";
 import type { StageRules } from "../stages/rules.ts";
 import { vent } from "../stages/vent.ts";
+
+function cautions(...ids: string[]): string[] {
+  return ids.flatMap((id) => CAUTIONS[id] ?? []);
+}
 
 type Given = Pick<Stage, "id" | "say" | "typicalMinutes"> & Partial<Stage>;
 
@@ -65,6 +70,7 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
     id: "canner",
     title: "canner warming",
     say: `${water} ${kettle}${wanted} Say canner's ready when it is.`,
+    short: hot ? "Top the canner up and light it again." : "Fill the canner half and light it.",
     typicalMinutes: hot ? HOT_CANNER_MINUTES : CANNER_WARM_UP_MINUTES,
     heat: { until: { temperatureF: terms.waterStartF }, holdMinutes: 0 },
     pot: "canner",
@@ -84,8 +90,9 @@ function loading(terms: ProcessTerms): Stage {
     id: "load",
     title: "load the canner",
     say: `Bands fingertip tight. Lower the jars in. ${over} Say the jars are in.`,
+    short: "Jars into the canner, covered. Say the jars are in.",
     typicalMinutes: LOAD_MINUTES,
-    cautions: ["Hot jars and hot liquid: use the lifter, and keep your face clear of the steam."],
+    cautions: cautions("lifter"),
   });
 }
 
@@ -103,6 +110,10 @@ function comeUp(terms: ProcessTerms): Stage {
     id: "come-up",
     title: "come-up",
     say,
+    short:
+      terms.method === "boiling-water"
+        ? "To a full boil; lids covered?"
+        : "Bring it up, and tell me.",
     typicalMinutes: COME_UP_MINUTES,
     heat: { until: "boil", holdMinutes: 0 },
     pot: "canner",
@@ -128,6 +139,7 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
     stage(vent, {
       id: vent.kind,
       say: `Venting. Steam must pour out steadily for ${VENT_MINUTES} minutes.`,
+      short: `Venting: ${VENT_MINUTES} minutes of steady steam.`,
       typicalMinutes: VENT_MINUTES,
       uses: ["burner"],
     }),
@@ -135,6 +147,7 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
       id: "pressurize",
       title: "coming to pressure",
       say: sign,
+      short: sign,
       typicalMinutes: TO_PRESSURE_MINUTES,
       heat: { until: "boil", holdMinutes: 0 },
       pot: "canner",
@@ -159,8 +172,9 @@ function afterwards(terms: ProcessTerms): Stage[] {
     say:
       "Lift the jars straight up and stand them an inch apart, out of drafts. " +
       "Leave the bands alone. Say the jars are out.",
+    short: "Lift them straight up, an inch apart. Say the jars are out.",
     typicalMinutes: UNLOAD_MINUTES,
-    cautions: ["Do not press the lids and do not retighten the bands while they are hot."],
+    cautions: cautions("hot-lids"),
   });
   if (terms.method === "pressure") {
     return [
@@ -168,14 +182,16 @@ function afterwards(terms: ProcessTerms): Stage[] {
         id: "heat-off",
         title: "heat off",
         say: "Turn the heat off and leave the canner alone. Say heat's off.",
+        short: "Heat off, and leave it alone.",
         typicalMinutes: 0,
       }),
       stage(depressurize, {
         id: depressurize.kind,
         say: "Let it come to zero by itself; never cool it with water. Say pressure is zero.",
+        short: "To zero by itself. Say pressure is zero.",
         typicalMinutes: TO_ZERO_MINUTES,
         window: { minMinutes: LID_WAIT_MINUTES, maxMinutes: LID_WAIT_MINUTES },
-        cautions: ["Never force a canner open or cool it to hurry it. Lift the lid away from you."],
+        cautions: cautions("forcing"),
       }),
       lift,
     ];
@@ -185,11 +201,18 @@ function afterwards(terms: ProcessTerms): Stage[] {
       ? "Turn the heat off and leave the dome on. Say heat's off."
       : "Turn the heat off and take the lid off, away from you. Say heat's off.";
   return [
-    stage(handsOn, { id: "heat-off", title: "heat off", say: off, typicalMinutes: 0 }),
+    stage(handsOn, {
+      id: "heat-off",
+      title: "heat off",
+      say: off,
+      short: terms.method === "steam" ? "Heat off, the dome stays on." : "Heat off, lid off.",
+      typicalMinutes: 0,
+    }),
     stage(rest, {
       id: "settle",
       title: `${countWords(SETTLE_MINUTES, "minute")}' wait`,
       say: `Wait ${SETTLE_MINUTES} minutes before you lift the jars.`,
+      short: `${SETTLE_MINUTES} minutes before you lift them.`,
       typicalMinutes: SETTLE_MINUTES,
       window: { minMinutes: SETTLE_MINUTES, maxMinutes: SETTLE_MINUTES },
     }),

@@ -6,6 +6,7 @@ import type {
   SpeechHandle,
   SpeechManner,
   SpeechOutcome,
+  SpeechRank,
   SpokenSentence,
   VoiceEngine,
   VoicePort,
@@ -42,6 +43,14 @@ const GRACE_MS = 2_000;
 /** How long a stopped sentence is waited for before the next begins, in ms. */
 const STOP_MS = 300;
 
+/** What a sentence cuts short, which is said again after it. */
+const CUTS_IN: Record<SpeechRank, readonly SpeechRank[]> = {
+  alarm: ["answer", "question", "prompt"],
+  answer: ["prompt"],
+  question: [],
+  prompt: [],
+};
+
 type Current = { utterance: SpokenSentence; handle: SpeechHandle; cutShort: boolean };
 
 /**
@@ -72,8 +81,8 @@ export class Speaker implements VoicePort {
     }
     for (const dropped of this.queue.add(utterance)) this.drop(dropped);
     const current = this.current;
-    const cutsIn = utterance.rank === "alarm" && current?.utterance.rank !== "alarm";
-    if (current && cutsIn) this.cutShort(current, true);
+    if (current && CUTS_IN[utterance.rank].includes(current.utterance.rank))
+      this.cutShort(current, true);
     this.advance();
   }
 
@@ -147,7 +156,7 @@ export class Speaker implements VoicePort {
     const { engine, clock } = this.parts;
     if (!engine || (this.outage && clock.read().monoMs < this.outage.retryAtMs)) {
       if (!engine) this.fail("There is no voice on this system.");
-      if (utterance.rank === "prompt") this.parts.bell.ring();
+      if (utterance.rank === "prompt" || utterance.rank === "question") this.parts.bell.ring();
       return "no-voice";
     }
     if (!this.speaking) {

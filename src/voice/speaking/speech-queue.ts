@@ -3,7 +3,7 @@ import type { DropReason, SpeechRank, SpokenSentence } from "../../ports/voice.t
 /** Most sentences that may wait. */
 export const QUEUE_MAX = 32;
 
-const ORDER: Record<SpeechRank, number> = { alarm: 0, prompt: 1, answer: 2 };
+const ORDER: Record<SpeechRank, number> = { alarm: 0, answer: 1, question: 2, prompt: 3 };
 
 export type Dropped = { utterance: SpokenSentence; why: DropReason };
 

@@ -1,0 +1,164 @@
+/**
+ * One desk for everything that is said: what goes first, what goes together, what is said short
+ * because the whole was said today, what is not true any more. Pure: the moment is handed in.
+ */
+import { Alarms } from "./alarms.ts";
+import {
+  type DeskDecision,
+  type Line,
+  type Part,
+  RANKS,
+  type SaidCaution,
+  type Want,
+  wholeOf,
+} from "./want.ts";
+
+/** The moment in which the desk decides. */
+export type DeskMoment = {
+  /** Kitchen time, ms. */
+  now: number;
+  /** The date in the kitchen; what was said yesterday is said whole again. */
+  day: string;
+  /** All that rings, as it is said now. */
+  ringing: readonly Want[];
+};
+
+/** Wants that are said in one breath where they come together. */
+const MERGED: ReadonlySet<Want["rank"]> = new Set(["alarm", "prompt", "news"]);
+
+export class Desk {
+  private readonly alarms = new Alarms();
+  private said = new Map<string, string>();
+  private log: DeskDecision[] = [];
+
+  /** When an alarm is to be said again, kitchen time; Infinity where none rings. */
+  nextAt(ringing: readonly string[]): number {
+    return this.alarms.nextAt(ringing);
+  }
+
+  /** The lines to be said now, in this order. */
+  decide(wants: readonly Want[], moment: DeskMoment): Line[] {
+    const { now, ringing } = moment;
+    const kept = this.withoutTwins(wants, now).filter((want) => this.stillTrue(want, now));
+    const keyed = new Set(kept.map(({ key }) => key));
+    const fresh = kept.filter(({ rank, key }) => rank === "alarm" && key !== undefined);
+    for (const { key = "", broken } of fresh) this.alarms.spoke(key, now, broken);
+    const again = this.alarms.due(ringing, now).filter(({ key }) => !keyed.has(key));
+    for (const { key = "", broken } of again) this.alarms.spoke(key, now, broken);
+    const all = [...again, ...kept];
+    const lines = RANKS.flatMap((rank) => {
+      const ofRank = all.filter((want) => want.rank === rank);
+      return MERGED.has(rank) ? together(ofRank) : ofRank.map((want) => [want]);
+    });
+    return lines.map((group) => this.line(group, moment));
+  }
+
+  /** What was put off by others, such as a night. */
+  putOff(wanted: string, at: number, deferredTill: number, why: string): void {
+    this.log.push(decision(wanted, at, { deferredTill, why }));
+  }
+
+  /** What was decided since the last time. */
+  decisions(): DeskDecision[] {
+    const { log } = this;
+    this.log = [];
+    return log;
+  }
+
+  private withoutTwins(wants: readonly Want[], now: number): Want[] {
+    return wants.filter((want, index) => {
+      const later = wants.slice(index + 1);
+      const twin = later.some((one) => one.rank === want.rank && isTwin(one, want));
+      if (twin) this.drop(want, now, "said once");
+      return !twin;
+    });
+  }
+
+  private stillTrue(want: Want, now: number): boolean {
+    const holds = want.until === undefined || now < want.until;
+    if (!holds) this.drop(want, now, "no longer true");
+    return holds;
+  }
+
+  private drop(want: Want, now: number, why: string): void {
+    this.log.push(decision(wholeOf(want), now, { dropped: true, why }));
+  }
+
+  private line(group: readonly Want[], moment: DeskMoment): Line {
+    const forms = group.map((want) => this.form(want, moment));
+    const parts = sameOnce(forms);
+    const keys = group.flatMap(({ key }) => key ?? []);
+    const wholes = group.map(wholeOf);
+    wholes.forEach((whole, index) => {
+      const said = forms[index]?.text ?? "";
+      this.log.push(
+        decision(whole, moment.now, {
+          said,
+          mergedWith: wholes.filter((one) => one !== whole),
+          why: said === whole ? null : "its whole was said today",
+        }),
+      );
+    });
+    const guards = group.some((want) => want.guards);
+    const refuses = group.some((want) => want.refuses);
+    const rank = group[0]?.rank ?? "news";
+    return { rank, parts, keys, whole: wholes.join(" "), guards, refuses };
+  }
+
+  /** A want as it is said now: whole the first time of a day, short after. */
+  private form(want: Want, { day }: DeskMoment): Part {
+    const { name, text, lesson, cautions = [] } = want;
+    const known = lesson !== undefined && this.said.get(lesson.id) === day;
+    if (lesson) this.said.set(lesson.id, day);
+    const words = [known ? lesson.short : text];
+    for (const caution of cautions) words.push(...this.caution(caution, day));
+    return { ...(name === undefined ? {} : { name }), text: words.filter(Boolean).join(" ") };
+  }
+
+  private caution({ text, short }: SaidCaution, day: string): string[] {
+    const known = this.said.get(text) === day;
+    this.said.set(text, day);
+    if (!known) return [text];
+    return short === undefined ? [] : [short];
+  }
+}
+
+function isTwin(one: Want, other: Want): boolean {
+  if (one.key !== undefined || other.key !== undefined) return one.key === other.key;
+  return one.name === other.name && wholeOf(one) === wholeOf(other);
+}
+
+function together(wants: Want[]): Want[][] {
+  return wants.length > 0 ? [wants] : [];
+}
+
+/** What is said of several in the same words is said once, naming all. */
+function sameOnce(forms: readonly Part[]): Part[] {
+  const parts: Part[] = [];
+  for (const form of forms) {
+    const same = parts.find((part) => part.name !== undefined && part.text === form.text);
+    if (same && form.name !== undefined) {
+      if (!same.name?.split(" and ").includes(form.name)) {
+        same.name = `${same.name} and ${form.name.charAt(0).toLowerCase()}${form.name.slice(1)}`;
+      }
+    } else parts.push({ ...form });
+  }
+  return parts;
+}
+
+function decision(
+  wanted: string,
+  at: number,
+  came: Partial<Omit<DeskDecision, "wanted" | "at">>,
+): DeskDecision {
+  return {
+    at,
+    wanted,
+    said: null,
+    mergedWith: [],
+    deferredTill: null,
+    dropped: false,
+    why: null,
+    ...came,
+  };
+}

@@ -1,0 +1,59 @@
+/** What any part of the program wants said, asked or rung, and what the desk makes of it. */
+
+/** Who goes first; what was just said is answered before anything but an alarm. */
+export const RANKS = ["alarm", "answer", "read-back", "question", "prompt", "news"] as const;
+export type Rank = (typeof RANKS)[number];
+
+/** What may hurt somebody; with a short form, it is said at each load, short after the first. */
+export type SaidCaution = { text: string; short?: string };
+
+/** A sentence in its forms. */
+export type Wording = {
+  /** Whose it is, said in front where several are running: "The Provider". */
+  name?: string;
+  text: string;
+  /** What is said once the whole was said today, and under which name it was; 20 words at most. */
+  lesson?: { id: string; short: string };
+  cautions?: readonly SaidCaution[];
+};
+
+export type Want = Wording & {
+  rank: Rank;
+  /** What it is about. A later want of the same key takes the place of one that still waits. */
+  key?: string;
+  /** A process, a vent, a pressure or hot food hangs on it: said even in a hush. */
+  guards?: boolean;
+  /** The process it tells of is broken: it rings at the same pace until somebody answers. */
+  broken?: boolean;
+  /** It says no to what was asked. */
+  refuses?: boolean;
+  /** Kitchen time from which it is not true any more. */
+  until?: number;
+};
+
+/** One part of a line: whose it is and what is said of it. */
+export type Part = { name?: string; text: string };
+
+/** What is said in one breath. */
+export type Line = Pick<Want, "rank" | "guards" | "refuses"> & {
+  parts: Part[];
+  keys: string[];
+  /** The whole of what was shortened, for who asks for more. */
+  whole: string;
+};
+
+/** What became of a want, and why; `at` and `deferredTill` in kitchen time. */
+export type DeskDecision = {
+  at: number;
+  wanted: string;
+  said: string | null;
+  mergedWith: string[];
+  deferredTill: number | null;
+  dropped: boolean;
+  why: string | null;
+};
+
+/** The whole of a want, its cautions and all. */
+export function wholeOf({ text, cautions = [] }: Wording): string {
+  return [text, ...cautions.map((caution) => caution.text)].join(" ");
+}

@@ -1,0 +1,77 @@
+/** What the kitchen wants said of its own accord: turns that came, what is due, what rings. */
+import type { Want } from "../desk/want.ts";
+import type { DueItem } from "../kitchen/agenda.ts";
+import { readStageDue } from "../kitchen/due-key.ts";
+import type { DatedFact } from "../kitchen/events.ts";
+import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
+import type { State } from "../kitchen/state.ts";
+import { isLost } from "../kitchen/unbroken-time.ts";
+import { dueWording } from "../speech/due-sentences.ts";
+import { newTurns, promptWording } from "../speech/prompts.ts";
+
+/** The due item a recorded key stands for. */
+export function itemOf(state: State, key: string): DueItem {
+  const at = state.due[key] ?? 0;
+  const timer = state.timers[key];
+  if (timer) return { key, at, rank: "alarm", what: "timer" };
+  if (state.reminders[key]) return { key, at, rank: "alarm", what: "reminder" };
+  const due = readStageDue(key);
+  const owner = due && ownerOf(state, due.owner);
+  const run = due && runOf(owner, due.stage);
+  return {
+    key,
+    at,
+    rank: "alarm",
+    what: due?.what ?? "end",
+    ...(owner ? { owner } : {}),
+    ...(run ? { run } : {}),
+  };
+}
+
+/** All that rings, as it is said now. */
+export function ringing(state: State): Want[] {
+  return state.ringing.map((key) => alarmOf(state, itemOf(state, key)));
+}
+
+/** An alarm that guards a process is said even when the kitchen is hushed. */
+function alarmOf(state: State, item: DueItem): Want {
+  const { key, run, what } = item;
+  const guards = run !== undefined && rulesOf(run.spec).watched;
+  const broken = guards && (what === "off" || (run.kept !== undefined && isLost(run.kept)));
+  return { rank: "alarm", key, guards, broken, ...dueWording(state, item) };
+}
+
+/** What came due; an alarm is said because it rings. */
+export function dueWants(state: State, item: DueItem): Want[] {
+  if (item.rank === "alarm") return [];
+  const wording = dueWording(state, item);
+  return wording.text === "" ? [] : [{ rank: "prompt", key: item.key, ...wording }];
+}
+
+/** Prompts for the stages whose turn came since an earlier state. */
+export function turnWants(before: State, state: State, now: number): Want[] {
+  return newTurns(before, state, now).flatMap(({ owner, run }): Want[] => {
+    if (!isLoad(owner) && owner.state === "held") return [];
+    const wording = promptWording(state, owner, run, now);
+    const key = `${owner.id}/${run.id}`;
+    return wording.text === "" ? [] : [{ rank: "prompt", key, ...wording }];
+  });
+}
+
+/** Names the alarms that were answered. */
+export function answeredWants(state: State, facts: readonly DatedFact[]): Want[] {
+  return facts.flatMap((fact): Want[] => {
+    if (fact.type !== "acknowledged" || fact.keys.length === 0) return [];
+    const names = fact.keys.map((key) => {
+      const { name, text } = dueWording(state, itemOf(state, key));
+      return name === undefined ? text : `${name}: ${text}`;
+    });
+    return [{ rank: "answer", text: `Got it: ${names.join(" ")}` }];
+  });
+}
+
+/** Terms that are told of at once, whoever set them. */
+export function speaksOfAltitude(fact: DatedFact): boolean {
+  return fact.type === "load-terms" || fact.type === "altitude-doubt";
+}

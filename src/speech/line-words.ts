@@ -1,0 +1,30 @@
+/** The words of one line: what is said in one breath, and of whom. */
+import type { Line, Part } from "../desk/want.ts";
+import { lower, upper } from "../kitchen/spoken-names.ts";
+import { numberWords } from "../reckon/number-words.ts";
+
+/** "The Provider: the time is full; the beets: lift the jars now." */
+export function lineWords({ rank, parts }: Pick<Line, "rank" | "parts">): string {
+  const names = new Set(parts.map(({ name }) => name));
+  const [first] = parts;
+  if (!first || parts.length === 1) return first ? partWords(first) : "";
+  const brief = parts.every(({ text }) => isOneSentence(text));
+  if (rank === "alarm" && brief && names.size > 1) {
+    const said = parts.map((part) => partWords(part).replace(/\.$/, ""));
+    return `${said.map((text, index) => (index === 0 ? text : lower(text))).join("; ")}.`;
+  }
+  const lead = names.size > 1 ? `${upper(numberWords(names.size))} things. ` : "";
+  const words = parts.map((part, index) => {
+    const same = index > 0 && parts[index - 1]?.name === part.name;
+    return same ? upper(part.text) : partWords(part);
+  });
+  return `${lead}${words.join(" ")}`;
+}
+
+function partWords({ name, text }: Part): string {
+  return name === undefined ? text : `${upper(name)}: ${text}`;
+}
+
+function isOneSentence(text: string): boolean {
+  return !/[.!?;] /.test(text);
+}
