@@ -95,7 +95,7 @@ export class Desk {
         decision(whole, moment.now, {
           said,
           mergedWith: wholes.filter((one) => one !== whole),
-          why: said === whole ? null : "its whole was said today",
+          why: said === whole ? null : "short for now",
         }),
       );
     });
@@ -107,12 +107,14 @@ export class Desk {
 
   /** A want as it is said now: whole the first time of a day, short after. */
   private form(want: Want, { day }: DeskMoment): Part {
-    const { name, text, lesson, cautions = [] } = want;
+    const { name, text, lesson, cautions = [], brief } = want;
+    const of = name === undefined ? {} : { name };
+    if (brief && lesson) return { ...of, text: lesson.short };
     const known = lesson !== undefined && this.said.get(lesson.id) === day;
     if (lesson) this.said.set(lesson.id, day);
     const words = [known ? lesson.short : text];
     for (const caution of cautions) words.push(...this.caution(caution, day));
-    return { ...(name === undefined ? {} : { name }), text: words.filter(Boolean).join(" ") };
+    return { ...of, text: words.filter(Boolean).join(" ") };
   }
 
   private caution({ text, short }: SaidCaution, day: string): string[] {

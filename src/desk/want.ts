@@ -15,6 +15,8 @@ export type Wording = {
   /** What is said once the whole was said today, and under which name it was; 20 words at most. */
   lesson?: { id: string; short: string };
   cautions?: readonly SaidCaution[];
+  /** Said short for now, since the time for the whole comes later. */
+  brief?: boolean;
 };
 
 export type Want = Wording & {

@@ -1,4 +1,4 @@
-/** What is said and shown in one sitting: all of it goes over the desk, to the voice and the screen. */
+/** What is said and shown in one sitting: all of it goes over the desk. */
 import { Desk } from "../desk/desk.ts";
 import type { DeskDecision, Rank, Want, Line as WordedLine } from "../desk/want.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";

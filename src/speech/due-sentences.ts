@@ -145,7 +145,9 @@ function halfway(load: Load): string {
   const method = methodOf(load);
   if (method === "steam") return "halfway. Look at the steam column; keep the lid shut.";
   if (method === "pressure") return "halfway. Look at the gauge.";
-  return "halfway. See that the lids are still covered; top up with boiling water, around the jars.";
+  return (
+    "halfway. See that the lids are still covered; " + "top up with boiling water, around the jars."
+  );
 }
 
 function endSentence(item: DueItem): string {

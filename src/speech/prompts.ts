@@ -80,13 +80,12 @@ export function prompt(state: State, owner: Owner, run: StageRun, now: number): 
 /** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
 export function promptWording(state: State, owner: Owner, run: StageRun, now: number): Wording {
   const name = severalRun(state) ? { name: upper(calledName(state, owner)) } : {};
-  const { text, short, as = "begun" } = sayOf(state, owner, run, now);
+  const { text, short, brief, waits } = sayOf(state, owner, run, now);
   if (text === "") return { text };
-  const begun = run.state !== "waiting";
-  const cautions = begun ? run.spec.cautions.map(asSaid) : [];
+  const cautions = run.spec.cautions.map(asSaid);
   const recipe = isLoad(owner) ? "canner" : owner.recipe.id;
-  const lesson = short && { lesson: { id: `${recipe}/${run.id}/${as}`, short } };
-  return { ...name, text, cautions, ...lesson };
+  const lesson = short && { lesson: { id: `${recipe}/${run.id}${waits ? "/waits" : ""}`, short } };
+  return { ...name, text, cautions, ...lesson, ...(brief ? { brief } : {}) };
 }
 
 /** What hurts by steam, pressure or lids is said at each load. */
@@ -95,8 +94,7 @@ function asSaid(text: string): SaidCaution {
   return short === undefined ? { text } : { text, short };
 }
 
-/** What is said of a stage, and as what: one that has begun, or one that waits. */
-type Said = { text: string; short?: string; as?: "begun" | "may-begin" | "waits" };
+type Said = Pick<Wording, "text" | "brief"> & { short?: string; waits?: boolean };
 
 function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   const { spec } = run;
@@ -123,10 +121,9 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
   const at = startByWordAt(state, batch, run, now);
   const wall = wallOf(state, now);
   if (at === undefined || at <= now + SOON_MINUTES * MINUTE_MS) {
-    const { pot } = run.spec;
-    const start = `Say start the ${pot ?? run.spec.title} when you do.`;
-    const short = `${upper(run.spec.title)} any time now.`;
-    return { text: `${short} ${start}`, short, as: "may-begin" };
+    const { title, pot = title, say } = run.spec;
+    const short = `${upper(title)} any time now: say start the ${pot}.`;
+    return { text: `${say} Tell me when it boils.`, short, brief: true };
   }
   const when = momentWords(wallOf(state, at), wall, state.zone);
   return { text: `No hurry to ${run.spec.title}: starting ${when} is soon enough.` };
@@ -139,7 +136,7 @@ function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
     : "I'll tell you when there is a canner for it.";
   const wait = `Wait with this until the canner is hot: ${run.spec.title}.`;
   const text = `${wait} It goes into the jars at once. ${canner}`;
-  return { text, short: `${upper(run.spec.title)}: not before the canner is hot.`, as: "waits" };
+  return { text, short: `${upper(run.spec.title)}: not before the canner is hot.`, waits: true };
 }
 
 /** Jars are filled load by load, so that none stands before a canner that is full. */

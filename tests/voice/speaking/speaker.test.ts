@@ -33,10 +33,10 @@ const alarm = (text: string, more: Partial<SpokenSentence> = {}): SpokenSentence
 const answer = (text: string): SpokenSentence => ({ rank: "answer", text });
 
 describe("the speaking queue", () => {
-  it("speaks one sentence at a time, prompts before answers, as they came", async () => {
-    for (const each of [answer("a"), answer("b"), prompt("c"), prompt("d")]) speaker.say(each);
+  it("speaks one sentence at a time, answers before prompts, as they came", async () => {
+    for (const each of [prompt("c"), prompt("d"), answer("a"), answer("b")]) speaker.say(each);
     await clock.pass(10_000);
-    expect(voice.texts).toEqual(["a", "c", "d", "b"]);
+    expect(voice.texts).toEqual(["c", "a", "b", "c", "d"]);
     expect(voice.mostAtOnce).toBe(1);
   });
 
