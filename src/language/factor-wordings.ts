@@ -17,7 +17,7 @@ type FactorWording = {
 export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   vinegar: `
     [the|our|my|this|that|plain|ordinary] [new|other] [white|cider|apple cider|distilled|malt|wine|
-    white wine|rice|red wine|store-bought|distilled white|plain] vinegar [bottle|label]
+    white wine|rice|red wine|store bought|distilled white|plain] vinegar [bottle|label]
   `,
   labeled: "(labeled|labelled|marked|sold as|labeled as|labelled as)",
   label: "[the|its] [back of the|vinegar] (label|bottle|jug|vinegar|small print)",
@@ -73,7 +73,7 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
     when (i|we) (packed|ladled|filled|put|spooned|jarred|canned) [it|them|<produce>] [in|up]
     [the jars]|going in|when (they|it) went in|at packing
   `,
-  old: "(old|used|reused|second-hand|second hand|not new|not brand new)",
+  old: "(old|used|reused|second hand|not new|not brand new)",
   "last-year": "(last year|last year is|last season|last season is)",
   salt: "[the] [pure] [canning|pickling|canning and pickling] salt",
 };
@@ -107,7 +107,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "(it|that|<vinegar>) (is|was) [only] [a] [<labeled>] [at] {value} percent",
       "(it|<vinegar>|the label|the bottle|the jug) (says|reads) {value} percent",
       "[it is] [<labeled>] {value} percent (vinegar|acid|acidity|acetic acid)",
-      "[it is] [store-bought] [and] <labeled> {value} percent",
+      "[it is] [store bought] [and] <labeled> {value} percent",
       "<we> (used|using|got) [a] {value} percent [acid|acidity] vinegar",
       "(it|that|<vinegar>) has {value} percent (acid|acidity)",
     ],
@@ -116,7 +116,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "(it|that|<vinegar>) is not [<labeled>] 5 percent",
       "not (five|5) percent",
       "[(it|that|<vinegar>) is] (less than|under|below|weaker than) (five|5) percent",
-      "[(it|that|<vinegar>) is] (homemade|home made|not store-bought|not labeled)",
+      "[(it|that|<vinegar>) is] (homemade|home made|not store bought|not labeled)",
       "(homemade|home made) vinegar",
       `
         <we> (used|put in|poured in|have) [my|our|the|some|a] [own] (homemade|home made)
