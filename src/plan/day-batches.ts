@@ -22,13 +22,15 @@ import {
 } from "../reckon/trade-numbers.ts";
 import type { PlanAfter, PlanBatch, PlanStage, PlanUse } from "./plan-request.ts";
 
-/** How long a stage takes here: typical minutes, and what nine times of ten is enough. */
+/**
+ * How long a stage takes here: typical minutes, and the minutes that are enough nine times in ten.
+ */
 export type StageLength = { minutes: number; p90Minutes?: number };
 
 export type DayBatch = {
   id: string;
   label: string;
-  /** As one batch makes it: see `recipeFor`. */
+  /** As one batch makes it; see `recipeFor`. */
   recipe: Recipe;
   weightLb: number;
   /** Null where it goes through no canner. */
@@ -37,12 +39,12 @@ export type DayBatch = {
 };
 
 const HEAT_OFF_MINUTES = 1;
-/** A canner that is hot stands so no longer than this: its water boils away. Our choice. */
+/** A canner is kept hot no longer than this, since its water boils away. Our choice. */
 const WARM_WITHIN_MINUTES = 120;
 
 /**
  * @param lengthOf minutes of an attended or heating stage, learned where there is something to
- *   learn from; never asked for a process, a vent, a rest or a cooling.
+ * learn from; never called for a process, a vent, a rest or cooling.
  */
 export function dayBatch(batch: DayBatch, lengthOf: (stage: Stage) => StageLength): PlanBatch {
   const { recipe, terms } = batch;
@@ -109,7 +111,7 @@ function cannerMinutes(terms: ProcessTerms): number {
   return LOAD_MINUTES + comeUp + terms.minutes + HEAT_OFF_MINUTES + down + UNLOAD_MINUTES;
 }
 
-/** The canner is one occupation from loading to unloading, with hands at both ends. */
+/** The canner is occupied from loading to unloading, with hands needed at both ends. */
 function cannerStagesOf(recipe: Recipe, terms: ProcessTerms): PlanStage[] {
   const fill = recipe.stages.find((stage) => hasRole(stage, "filling"));
   const cool = recipe.stages.find((stage) => hasRole(stage, "cooling"));

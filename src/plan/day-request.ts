@@ -1,5 +1,5 @@
 /**
- * The rest of the day as a question to the planner: batches that run, by what has happened to
+ * The rest of the day as a question to the planner: running batches, with what has happened to
  * them, and batches that are still to begin. Wall time is kitchen time plus one offset, the one
  * that holds now.
  */
@@ -25,13 +25,13 @@ type DayAsked = {
   now: number;
   library: Library;
   lessons?: Lessons;
-  /** Batches to begin; their times are what is asked. */
+  /** Batches to begin; their times are what the planner is asked for. */
   items: readonly PlannedItem[];
   /** Kitchen time before which none of them begins. */
   notBefore?: number;
   finishBy: number | null;
   quiet: QuietHours | null;
-  /** The stage hands are at where several could be, as `batch/stage`. */
+  /** The stage being worked on where it could be several, as `batch/stage`. */
   inHands?: string;
 };
 
@@ -75,7 +75,7 @@ export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
   return { request, altitudeKnown: altitudeFt !== null };
 }
 
-/** What ends when it is found to be ready is no matter of one day. */
+/** Whether it belongs to one day: not if it ends when it is found to be ready. */
 function isOfTheDay(batch: Batch): boolean {
   return !batch.stages.some((run) => {
     const open = run.state === "running" || run.state === "waiting";
@@ -99,7 +99,7 @@ function wanted({ state, library }: DayAsked, item: PlannedItem) {
 }
 
 /**
- * Work begins by itself as its turn comes, and one cook does one thing at a time: of several
+ * Work begins by itself when its turn comes, but one cook does one thing at a time: of several
  * stages that need hands throughout, only the one in hand has really begun.
  */
 function withOnePairOfHands(batches: PlanBatch[], inHands: string | undefined): PlanBatch[] {
@@ -116,7 +116,7 @@ function withOnePairOfHands(batches: PlanBatch[], inHands: string | undefined): 
   }));
 }
 
-/** Stages that hands could be at now, as `batch/stage`. */
+/** Stages that somebody could be working on now, as `batch/stage`. */
 function handwork(batches: readonly PlanBatch[]): string[] {
   return batches.flatMap(({ id, stages }) =>
     stages

@@ -6,11 +6,11 @@ import { heatCapacityJPerK } from "../reckon/heat-up.ts";
 import { gramsOf } from "../reckon/measure.ts";
 import { celsiusOf } from "../reckon/units.ts";
 
-/** Water from the tap and vinegar from the shelf, °C, where nobody measured. */
+/** Temperature of tap water and of vinegar from the shelf, °C, where nobody measured. */
 const USUAL_START_C = 18;
-/** Steel in a pot for each gram in it, as the heat-up estimate has it. */
+/** Steel in a pot for each gram in it, as in the heat-up estimate. */
 const POT_SHARE = 0.2;
-/** A gram of dissolved sugar warms like so much water. */
+/** A gram of dissolved sugar takes as much heat as this many grams of water. */
 const SUGAR_AS_WATER = 0.3;
 
 export type ScaledPot = {
@@ -21,7 +21,7 @@ export type ScaledPot = {
   fromC?: number;
 };
 
-/** Grams of water that warm like an ingredient does; spices and salt count for nothing. */
+/** Grams of water that take as much heat as an ingredient; spices and salt do not count. */
 function asWaterG(ingredient: Ingredient): number {
   const amount = parseAmount(ingredient.amount ?? "");
   if (!amount || amount.kind === "count") return 0;

@@ -13,7 +13,7 @@ const CALM_STRETCH = 1.15;
 
 /**
  * Plans several batches over one kitchen: feasible first, then the wished finish, then (calm) few
- * idle waits before the length or (short) the length before idle waits. The answer carries
+ * idle waits before the length or (short) the length before idle waits. The answer includes
  * sentences on what limits the day or stands in the way. Throws a RangeError on a malformed
  * request, naming the batch.
  */
@@ -105,7 +105,7 @@ function tasksOf(request: PlanRequest, kitchen: KitchenProject, starts: Schedule
   return tasks.sort((a, b) => a.startMs - b.startMs || a.endMs - b.endMs);
 }
 
-/** Steps of the grid between the end of stages and the start of what follows them, in all. */
+/** Total grid steps between the ends of stages and the starts of what follows them. */
 function idleSteps(kitchen: KitchenProject, starts: Schedule): number {
   let idle = 0;
   for (const placed of kitchen.placed) {

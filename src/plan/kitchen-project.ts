@@ -34,7 +34,7 @@ class ProjectBuilder {
   private readonly activities: Activity[] = [];
   private readonly lags: Lag[] = [];
   private readonly placed: PlacedStep[] = [];
-  /** Until when work that is going on holds hands, in grid steps. */
+  /** Until when work that is going on needs hands, in grid steps. */
   private handsUntil = 0;
   private readonly held = new Map<string, number>();
   private readonly capacities: Record<string, number>;
@@ -79,8 +79,8 @@ class ProjectBuilder {
   }
 
   /**
-   * The gate rule in the plan: what a window leads to is kept from when it must be free, by the
-   * first stage that opens such a window, so that nothing is planned that may not start.
+   * The gate rule in the plan: the first stage that opens a short window reserves what the window
+   * leads to from the moment it must be free, so that nothing is planned that may not start.
    */
   private keepForWindows(steps: readonly PlanStep[], own: ReadonlyMap<string, PlacedStep>): void {
     const kept = new Map<string, { step: PlanStep; from: number; to: number }>();
@@ -165,7 +165,9 @@ class ProjectBuilder {
     this.lags.push({ from: to, to: id, atLeast: offset }, { from: id, to, atLeast: -offset });
   }
 
-  /** What has begun stays where it is; what is still going on holds what it holds from now on. */
+  /**
+   * What has begun stays where it is; what is still going on keeps what it occupies from now on.
+   */
   private addFact(placed: PlacedStep, startedMs: number, outsideEnd: boolean): void {
     const { step } = placed;
     const start = Math.min(this.now, this.slot(startedMs));
@@ -244,7 +246,7 @@ class ProjectBuilder {
     return { project, placed: this.placed, gridMinutes: this.grid };
   }
 
-  /** The waits between stages that follow each other, as a sum of starts. */
+  /** The waits between consecutive stages, as a sum of starts. */
   private idleWaits(): Objective {
     const weights = new Map<string, number>();
     const add = (activity: string, weight: number) =>
@@ -260,7 +262,7 @@ class ProjectBuilder {
   }
 }
 
-/** Steps on which a short window hangs: what opens one, and what else its far end waits for. */
+/** Steps that a short window depends on: what opens one, and what else its far end waits for. */
 function hastySteps(steps: readonly PlanStep[]): Set<string> {
   const hasty = new Set<string>();
   for (const step of steps) {

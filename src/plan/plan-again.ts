@@ -1,14 +1,17 @@
-/** An earlier plan as a beginning for the next: as it was, or all that has not begun put off. */
+/**
+ * An earlier plan as a starting point for the next: as it was, or with all that has not begun put
+ * off.
+ */
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { KitchenProject } from "./kitchen-project.ts";
 import type { PlanRequest } from "./plan-request.ts";
 import type { Schedule } from "./solver/model.ts";
 import { violations } from "./solver/verify.ts";
 
-/** Minutes all may be put off by; the search closes up what that leaves open. */
+/** Minutes that everything may be put off by; the search closes the gaps this leaves. */
 const DELAYS = [0, 1, 2, 3, 4, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 120, 150, 180, 240];
 
-/** The earlier plan in this project, put off by as little as keeps every rule, if any does. */
+/** The earlier plan in this project, put off by the least that keeps every rule, if any does. */
 export function planAgain(request: PlanRequest, kitchen: KitchenProject): Schedule | undefined {
   const { like } = request;
   if (!like) return undefined;

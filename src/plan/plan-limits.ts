@@ -51,7 +51,8 @@ export function whatLimits(
     .map(({ what, saved, sure, span: [from, to] }) => {
       const { busy, more } = WORDS[what];
       const stretch = `${busy} busy from ${when(request, from)} to ${when(request, to)}`;
-      if (saved === 0) return `${stretch}; whether ${more} would help was not found out in time`;
+      if (saved === 0)
+        return `${stretch}; there was no time to find out whether ${more} would help`;
       return `${stretch}: ${more} would save ${sure ? "" : "at least "}${formatMinutes(saved)}`;
     });
   return why.length > 0 ? why : [longestBatch(request, tasks)];
@@ -72,7 +73,7 @@ function minutesOf(spans: readonly [number, number][]): number {
   return spans.reduce((sum, [from, to]) => sum + (to - from), 0) / MINUTE_MS;
 }
 
-/** The longest stretch in which all units are in use, short gaps aside. */
+/** The longest stretch in which all units are in use, apart from short gaps. */
 function longestStretch(spans: readonly [number, number][], units: number): [number, number] {
   const moments = spans
     .flatMap(([from, to]) => [
@@ -114,7 +115,7 @@ function longestBatch(request: PlanRequest, tasks: readonly PlanTask[]): string 
   );
 }
 
-/** The time of day as `14:05`, with how many days later where it is not the day of the start. */
+/** The time of day as `14:05`, with the number of days later where it is not the starting day. */
 export function when(request: PlanRequest, ms: number): string {
   const { hour, minute } = localFields(ms, request.zone);
   const clock = `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;

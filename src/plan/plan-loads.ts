@@ -1,7 +1,7 @@
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { PlanAfter, PlanBatch, PlanStage } from "./plan-request.ts";
 
-/** A maximum of up to this many minutes is a short window: it has to be met on the run. */
+/** A maximum of up to this many minutes is a short window, which leaves no time for other work. */
 export const SHORT_WINDOW_MINUTES = 30;
 
 /** A stage as it is planned: of a batch, and of one of its loads where there are several. */
@@ -13,9 +13,9 @@ export type PlanStep = PlanStage & {
 };
 
 /**
- * The stages of a batch with those of the canner repeated for every load: the canner's own
- * stage, what is tied to it by short windows before it (a hot pack is filled just in time), and
- * all that follows. Filling and handwork are shared out by jars.
+ * The stages of a batch, with those of the canner repeated for every load: the canner's own stage,
+ * what short windows tie to it (a hot pack is filled just in time), and everything after it.
+ * Filling and handwork are divided among the loads by jars.
  */
 export function planSteps(batch: PlanBatch): PlanStep[] {
   const { count, perLoad } = batch.jars ?? { count: 1, perLoad: 1 };

@@ -17,7 +17,7 @@ export function whatStandsInTheWay(
   const why =
     solution.status === "infeasible"
       ? [clashSentence(request, kitchen, solution)]
-      : ["no plan was found in the time given; whether there is one is open"];
+      : ["no plan was found in the time given; there may still be one"];
   const tries = 12;
   const attempt = (changed: PlanRequest) => finishOf(changed, shareOf(effort, 1 / tries));
   const { finishByMs: _, ...timeless } = request;
@@ -127,7 +127,7 @@ function clashSentence(
   return `${parts.join(" and ")} cannot ${all}be kept${beside}${windows}`;
 }
 
-/** The maximum lags that take part, as ": fill within 5 min of syrup". */
+/** The maximum lags involved, as ": fill within 5 min of syrup". */
 function windowWords(kitchen: KitchenProject, lags: readonly Lag[]): string {
   const words = new Set<string>();
   for (const { from, to, atLeast } of lags) {
@@ -141,7 +141,7 @@ function windowWords(kitchen: KitchenProject, lags: readonly Lag[]): string {
   return words.size === 0 ? "" : `: ${[...words].join(", ")}`;
 }
 
-/** Up to four names, and how many more. */
+/** Up to four names, and how many more there are. */
 function list(batches: readonly PlanBatch[]): string {
   const labels = batches.map(({ label }) => label);
   const named = labels.length > 4 ? [...labels.slice(0, 3), `${labels.length - 3} more`] : labels;

@@ -4,7 +4,7 @@ import type { StageKind } from "../recipe/recipe.ts";
 
 export type PlanUse = "burner" | "canner" | "fridge" | "pot";
 
-/** Hands at the beginning and at the end of a stage that otherwise goes by itself. */
+/** Hands at the beginning and the end of a stage that otherwise runs by itself. */
 type AttendedEnds = { startMinutes?: number; endMinutes?: number };
 
 export type PlanStage = {
@@ -13,19 +13,19 @@ export type PlanStage = {
   kind: StageKind;
   /** Typical or learned length. */
   minutes: number;
-  /** Nine times of ten it takes no longer; used where a short window hangs on this stage. */
+  /** Nine times in ten it takes no longer; used where a short window depends on this stage. */
   p90Minutes?: number;
-  /** Hands throughout, for the first five minutes, not at all, or at both ends for so long. */
+  /** Hands throughout, for the first five minutes, not at all, or at both ends for some minutes. */
   hands: "all" | "start" | "none" | AttendedEnds;
-  /** Held from start to end, one of each; what the kitchen does not count is never short. */
+  /** Occupied from start to end, one of each; what the kitchen does not count never runs short. */
   uses: readonly PlanUse[];
   /** Earlier stages of the batch, and the minutes from their end to this one's start. */
   after: readonly PlanAfter[];
-  /** A stage that may go on for a while: not less and not more, whatever `minutes` says. */
+  /** The range within which a stage may go on, whatever `minutes` says. */
   window?: { minMinutes: number; maxMinutes: number };
-  /** True where the day does not wait for it: cooling overnight, curing. */
+  /** True where the day does not have to wait for it: cooling overnight, curing. */
   afterwards?: boolean;
-  /** What has already happened: a stage begun or done is a fact and is not moved. */
+  /** What has already happened: a stage that has begun or is done is a fact and is not moved. */
   startedMs?: number;
   endedMs?: number;
 };
@@ -36,30 +36,30 @@ export type PlanBatch = {
   id: string;
   label: string;
   stages: readonly PlanStage[];
-  /** Jars in all and jars the canner takes; more than fit become loads of their own. */
+  /** The number of jars and how many the canner takes; more than fit become several loads. */
   jars?: { count: number; perLoad: number };
 };
 
 export type PlanRequest = {
   batches: readonly PlanBatch[];
-  /** How many of each; hands are one pair unless said. What is left out is never short. */
+  /** How many of each; one pair of hands unless given. What is left out never runs short. */
   resources: { hands?: number } & Partial<Record<PlanUse, number>>;
   /** The day begins here; nothing is planned before. Epoch milliseconds. */
   startMs: number;
-  /** Nothing that has not begun may begin before this; `startMs` where absent. */
+  /** What has not begun may not begin before this; `startMs` where absent. */
   nowMs?: number;
   finishByMs?: number;
   /** Minutes from `startMs` in which nothing may need hands, one span for every night. */
   quiet?: readonly (readonly [number, number])[];
-  /** Zone in which the answer tells times. */
+  /** Zone for the times in the answer. */
   zone: string;
   /** Minutes of one step; 5 where absent. */
   gridMinutes?: number;
-  /** Starts of an earlier plan to begin the search with, epoch ms by `batch/stage[@load]`. */
+  /** Starts in an earlier plan, to begin the search with, epoch ms by `batch/stage[@load]`. */
   like?: ReadonlyMap<string, number>;
-  /** False where nobody asks what limits the day or stands in the way. */
+  /** False where no explanation is wanted of what limits the day or stands in the way. */
   explain?: boolean;
-  /** The shortest day, or few idle waits first; calm where a finish is wished, else short. */
+  /** The shortest day, or few idle waits first; calm where a finish is asked for, else short. */
   prefer?: "short" | "calm";
 };
 
@@ -79,15 +79,15 @@ export type PlanTask = {
 
 export type KitchenPlan = {
   feasible: boolean;
-  /** By the order asked for (shortest, or calmest in time) nothing better exists. */
+  /** No better plan exists by the order asked for (shortest, or calmest in time). */
   proved: boolean;
   startMs: number;
   /** The end of the last stage the day waits for; `startMs` without a plan. */
   finishMs: number;
   minutes: number;
-  /** No plan of the day takes less, in minutes. */
+  /** No plan for the day takes less than this, in minutes. */
   atLeastMinutes: number;
-  /** Idle minutes between stages that follow each other, in all. */
+  /** Total idle minutes between consecutive stages. */
   idleMinutes: number;
   tasks: PlanTask[];
   /** What limits the day, or what stands in the way and what would fit; one sentence each. */

@@ -1,4 +1,4 @@
-/** A batch that runs, as the planner sees it: what has happened is a fact, the rest is open. */
+/** A running batch, as the planner sees it: what has happened is a fact, the rest is open. */
 
 import { largestLoad, loadsOf } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
@@ -26,11 +26,11 @@ type Happened = { startedMs?: number; endedMs?: number; minutes?: number };
 
 /** Heat off, and jars lifted out. */
 const OUT_MINUTES = 6;
-/** A stage that has had its usual time is taken to need so much of it again. */
+/** A stage past its usual time is taken to need this share of it again. */
 const OVERDUE_PART = 0.15;
 const OVERDUE_MINUTES = 5;
 
-/** The steps of the day with what has happened to them; undefined where nothing is left to do. */
+/** The steps of the day, with what has happened to them; undefined where nothing is left to do. */
 export function runningBatch(
   state: State,
   batch: Batch,
@@ -46,7 +46,7 @@ export function runningBatch(
   return { id, label: day.label, stages: stages.map((stage) => withoutLost(stage, stages)) };
 }
 
-/** Loads its jars went into, and the one open for the next. */
+/** Loads its jars went into, and the one open for its next jars. */
 function loadsFor(state: State, batch: Batch): Load[] {
   const gone = loadsOf(state, batch).filter((load) => load.loadedAt !== undefined);
   const open = openLoad(state, batch);
@@ -69,7 +69,7 @@ class RunningDay {
     this.gone = loads.filter((load) => load.loadedAt !== undefined).length;
   }
 
-  /** The batch by what it is now known to make. */
+  /** The batch, by the number of jars it is now known to make. */
   asPlanned() {
     const { batch, state, gone } = this;
     const { id, recipe, terms, jar, lot } = batch;
@@ -177,7 +177,7 @@ class RunningDay {
   }
 }
 
-/** A canner that is in use, or was a short time ago. */
+/** Whether a canner is in use, or was a short time ago. */
 export function hotCanner(state: State, now: number): boolean {
   return Object.values(state.loads).some((load) => {
     if (load.loadedAt === undefined || load.state === "abandoned") return false;
@@ -186,8 +186,8 @@ export function hotCanner(state: State, now: number): boolean {
 }
 
 /**
- * The batch cooks once, whatever its loads: food that waits for a later load was kept hot, so no
- * window counts from that cooking any more.
+ * The batch cooks once, however many loads it has: food that waits for a later load was kept hot,
+ * so windows no longer count from that cooking.
  */
 function withoutLost(stage: PlanStage, stages: readonly PlanStage[]): PlanStage {
   if (!/@([2-9]|\d\d)$/.test(stage.id)) return stage;

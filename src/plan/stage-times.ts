@@ -13,12 +13,15 @@ import { celsiusOf } from "../reckon/units.ts";
 import { joulesToBoil } from "./heat-needed.ts";
 import { isLearnable, plannedMinutes, scaleFactor } from "./learning/planned-minutes.ts";
 
-/** Beyond this many times the plan a stop was forgotten; below that share it was told in one go. */
+/**
+ * Over this many times the plan, somebody forgot to say it was done; under that share, several
+ * reports came at once.
+ */
 const FORGOTTEN_TIMES = 3;
 const TOLD_AT_ONCE_SHARE = 0.2;
 
 export type StageTime = {
-  /** Stages of one recipe, or of the canner by its method, that are the same work. */
+  /** Names stages that are the same work: of one recipe, or of the canner by method. */
   group: string;
   batch: string;
   recipe: Recipe;
@@ -26,10 +29,10 @@ export type StageTime = {
   weightLb: number | null;
   /** Wall instant it ended, ms. */
   endedAt: number;
-  /** Minutes it took and should have taken, a hold at the boil left out. */
+  /** Minutes it took and should have taken, without a hold at the boil. */
   minutes: number;
   plannedMinutes: number;
-  /** Watts that warmed the pot, losses taken off, where the recipe says what was in it. */
+  /** Watts that warmed the pot, without losses, where the recipe says what was in it. */
   usefulWatts?: number;
   /** Too long or too short to be believed: kept, and not learned from. */
   doubtful: boolean;
@@ -64,7 +67,7 @@ export function stageTimes(state: State): StageTime[] {
   return times;
 }
 
-/** Jars filled for a second load are filled hours later; the time between is no work. */
+/** Whether jars were filled for several loads, hours apart: the time between is not work. */
 function inSeveralGoes({ batch, run }: Work): boolean {
   return hasRole(run.spec, "filling") && batch.loads.length > 1;
 }
@@ -88,7 +91,7 @@ function works(state: State): Work[] {
   return list.sort((a, b) => a.span.to - b.span.to);
 }
 
-/** From its start to its end, or to the first sign where it is a pot that comes to a boil. */
+/** From its start to its end or, for a pot that comes to a boil, to the first sign. */
 function spanOf(run: StageRun): Span | undefined {
   if (run.state !== "complete" || run.startedAt === undefined) return undefined;
   const sign = run.kept?.stretches[0]?.from;
@@ -100,7 +103,7 @@ function holdsOf({ holds }: Batch): Span[] {
   return holds.map(({ from, to = Number.POSITIVE_INFINITY }) => ({ from, to }));
 }
 
-/** What is left of spans when others are cut out of them. */
+/** Spans with other spans cut out of them. */
 function without(spans: readonly Span[], others: readonly Span[]): Span[] {
   let left = [...spans];
   for (const other of others) {
@@ -114,7 +117,7 @@ function without(spans: readonly Span[], others: readonly Span[]): Span[] {
   return left;
 }
 
-/** The pot's temperature before it was lit, where somebody told it. */
+/** The pot's temperature before it was lit, where somebody reported it. */
 function startC(batch: Batch, run: StageRun): number | undefined {
   const start = run.startedAt ?? 0;
   const reading = batch.readings.find(({ at, what, unit }) => {

@@ -25,16 +25,16 @@ export type CanningFacts = {
   gauge: GaugeKind;
   /** Jars of a size that one load takes. */
   holds: (jar: JarSize) => number;
-  /** What was said before of names that are also a food's. */
+  /** What was said before about names that are also a food's. */
   answered?: Answered;
-  /** The jar, pack and process wished for every batch; what is left out is the recipe's usual. */
+  /** The jar, pack and process asked for, for every batch; otherwise the recipe's usual ones. */
   wish?: Pick<ProcessWish, "jar" | "pack" | "method" | "atPsi">;
 };
 
 export type Wanted = { id: string; recipe: Recipe; variety: string | null; weightLb: number };
 
 const DAY_MINUTES = 24 * 60;
-/** Nights that are kept quiet: these, and those of the longest stage. */
+/** The least number of nights kept quiet, besides those of the longest stage. */
 const LEAST_NIGHTS = 4;
 
 /** What a batch of the day is called: "Provider dilled green beans". */
@@ -43,18 +43,22 @@ export function wantedLabel(recipe: Recipe, variety: string | null): string {
   return variety ? `${variety} ${title}` : title;
 }
 
-/** Why a variety cannot be planned: it is another food, or may be one. */
+/** Why a variety cannot be planned: it is another food, or may be. */
 function oddVariety(
   { recipe, variety }: Wanted,
   library: Library,
   answered: Answered | undefined,
 ): string | undefined {
   const gate = variety === null ? undefined : gateFood(library, recipe, variety, answered);
-  if (gate?.is === "name-or-food") return `${nameQuestion(gate)} Say so once, by beginning it.`;
+  if (gate?.is === "name-or-food")
+    return `${nameQuestion(gate)} To settle that, begin a batch of it once.`;
   return gate && gateRefusal(library, recipe, gate);
 }
 
-/** The batch by the recipe's usual way, or why there is none here; `untested` where of the food. */
+/**
+ * The batch made the recipe's usual way, or why it cannot be made here; `untested` where the food
+ * is the reason.
+ */
 export function wantedBatch(
   wanted: Wanted,
   library: Library,
@@ -105,8 +109,8 @@ export function stageLength(
 }
 
 /**
- * Hours of the night as minutes from the start, one span for each of the nights that a plan of
- * these batches reaches, and for so many `more`.
+ * Hours of the night as minutes from the start, one span for each night that a plan of these
+ * batches reaches, plus some `more`.
  */
 export function quietSpans(
   { fromMinute, toMinute }: QuietHours,
@@ -131,7 +135,7 @@ export function quietSpans(
   return spans;
 }
 
-/** Reads `22:00-06:00`; undefined where it is no span of hours. */
+/** Reads `22:00-06:00`; undefined where it is not a span of hours. */
 export function parseQuietHours(text: string): QuietHours | undefined {
   const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
   if (!match) return undefined;

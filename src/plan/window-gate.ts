@@ -1,11 +1,11 @@
 import { SHORT_WINDOW_MINUTES } from "./plan-loads.ts";
 import type { PlanStage, PlanUse } from "./plan-request.ts";
 
-/** What has to be so before a stage that opens a short window may start. */
+/** What has to hold before a stage that opens a short window may start. */
 type WindowGate = {
   /** Stages of the batch that must be done. */
   done: string[];
-  /** Quick stages that may be done while the stage runs, but early on. */
+  /** Quick stages that may be done early while the stage runs. */
   meanwhile: string[];
   /**
    * What must be free for what follows: within how many minutes of the start, and after how many
@@ -14,14 +14,14 @@ type WindowGate = {
   free: { what: PlanUse | "hands"; withinMinutes: number; neededMinutes: number }[];
 };
 
-/** Of a stage's usual length, the part that it takes even on a quick day. */
+/** The part of its usual length that a stage takes even on a quick day. */
 export const SURE_PART = 0.6;
 
 /**
- * The gate of a stage: everything that has to follow it within a short window, one such window
- * leading to the next, and what that needs besides. Of two that must both be fresh, the one with
- * the shorter window goes last; what takes less than half as long can be done meanwhile. Null
- * where the stage opens no short window.
+ * The gate of a stage: everything that has to follow it through a chain of short windows, and what
+ * else that needs. Of two stages that must both be fresh, the one with the shorter window goes
+ * last; one that takes less than half as long can be done meanwhile. Null where the stage opens no
+ * short window.
  */
 export function windowGate(stages: readonly PlanStage[], id: string): WindowGate | null {
   const chain = chainFrom(stages, id);
@@ -55,7 +55,7 @@ export function windowGate(stages: readonly PlanStage[], id: string): WindowGate
   };
 }
 
-/** The stages hurried along by short windows, and the usual minutes until each begins. */
+/** The stages chained by short windows, and the usual minutes until each begins. */
 function chainFrom(stages: readonly PlanStage[], id: string): Map<string, number> {
   const chain = new Map([[id, 0]]);
   for (let size = 0; size !== chain.size; ) {
@@ -73,7 +73,7 @@ function chainFrom(stages: readonly PlanStage[], id: string): Map<string, number
   return chain;
 }
 
-/** What else `stage` follows that has a longer window, or none. */
+/** What else `stage` follows, with a longer window or none. */
 function siblingsOf(
   stages: readonly PlanStage[],
   stage: PlanStage,

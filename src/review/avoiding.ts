@@ -3,7 +3,7 @@ import { COOL_HOURS } from "../reckon/trade-numbers.ts";
 // data table
 const { min, max } = COOL_HOURS;
 
-/** What would have avoided a deviation, by its code, in one sentence. */
+/** How to avoid a deviation, by its code, in one sentence. */
 export const AVOIDING: Readonly<Record<string, string>> = {
   "rest-short": "Start the rest earlier, or plan the canner for later.",
   "rest-long": "Plan the next step for the end of the rest, or begin the rest later.",
@@ -11,11 +11,11 @@ export const AVOIDING: Readonly<Record<string, string>> = {
   "pressure-lost": "Stay by the canner and turn the heat in small steps.",
   "temperature-lost": "Read the thermometer more often and turn the heat in small steps.",
   "temperature-high": "Turn the heat down as soon as the reading nears the top of its range.",
-  "process-restarted": "What was lost was done again in full; keep the heat steady from the start.",
+  "process-restarted": "The lost time was done again in full; keep the heat steady from the start.",
   "process-short": "Leave the jars in until the whole time is full.",
   "process-long": "Lift the jars out when the time is up: longer softens the food.",
   unwatched: "Keep the program open and the machine awake while a process runs.",
-  "written-late": "Say it when it happens.",
+  "written-late": "Report it when it happens.",
   skipped: "Say why a step is left out, or follow the recipe.",
   headspace: "Measure the headspace of each jar before the lid goes on.",
   "jar-count": "Count the jars into the canner, out of it, and at the seal check.",
@@ -31,5 +31,5 @@ export const AVOIDING: Readonly<Record<string, string>> = {
   "altitude-raised": "Set the altitude once, from a map, before the canner is lit.",
   waited: "Fill only what the canner takes at once, and keep the rest of the food hot.",
   "clock-changed": "Leave the machine's clock alone on canning days.",
-  "log-not-written": "Keep room on the disk.",
+  "log-not-written": "Keep enough room on the disk.",
 };

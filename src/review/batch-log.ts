@@ -1,4 +1,6 @@
-/** The batch log as the published JSON gives it: planned and actual, and what departed. */
+/**
+ * The batch log as in the published JSON: planned and actual, and what departed from the recipe.
+ */
 
 import { batchDeviations, loadRestarts } from "../kitchen/deviations.ts";
 import { jarCounts, loadsOf } from "../kitchen/jars.ts";
@@ -44,7 +46,7 @@ export type BatchLog = {
   begunAt: string;
   endedAt: string | null;
   mark: string;
-  /** Begun in a rehearsal: no jars of it stand anywhere. */
+  /** Begun in a rehearsal: its jars do not exist. */
   rehearsal: boolean;
   source: string;
   stages: StageLog[];
@@ -63,7 +65,7 @@ export type BatchLog = {
     disposition: string;
   }[];
   notes: { at: string; text: string }[];
-  /** What was said while jars were at stake and raised a doubt, and what was answered of it. */
+  /** What was said while jars were at stake and raised a doubt, and how it was answered. */
   heard: { at: string; text: string; strength: string; asked: boolean; answered: string | null }[];
   verdict: string;
   reasons: string[];
@@ -91,8 +93,8 @@ type TimerLog = {
 export type Review = { batches: BatchLog[]; loads: LoadLog[]; timers: TimerLog[] };
 
 /**
- * The log as plain data, of all batches or of some with their loads; `now` is kitchen time, for
- * what still runs.
+ * The log as plain data, for all batches or for some with their loads; `now` is kitchen time, for
+ * what is still running.
  */
 export function review(
   state: State,
@@ -186,15 +188,15 @@ function heardOf(state: State, load: Load): BatchLog["heard"] {
   });
 }
 
-/** How a batch is kept that goes through no canner. */
+/** How a batch is kept if it goes through no canner. */
 function keptAs(batch: Batch): string {
   return batch.recipe.tested ? batch.recipe.keptAs : "refrigerator";
 }
 
-/** One stage of a batch or of one of its loads, under an id that is its own in the batch's log. */
+/** One stage of a batch or of one of its loads, under an id that is unique in the batch's log. */
 type PlacedRun = { id: string; run: StageRun; load: Load | null };
 
-/** The recipe's stages with the loads' in the place where the recipe has its process. */
+/** The recipe's stages, with those of the loads where the recipe has its process. */
 export function stagesInOrder(batch: Batch, loads: readonly Load[]): PlacedRun[] {
   const placed: PlacedRun[] = [];
   let loadsDone = loads.length === 0;
@@ -284,7 +286,7 @@ function processLog(load: Load, now: number): ProcessLog | null {
   };
 }
 
-/** Until when a process that nobody ended is known to have been kept. */
+/** Until when a process that nobody ended is known to have held. */
 function stillKeptUntil({ kept }: StageRun, now: number): number {
   return (kept && completesAt(kept)) ?? now;
 }

@@ -27,7 +27,7 @@ export type LotLine = {
   jars: number;
   sealed: number;
   failed: number;
-  /** Pints filled for each pound, whatever the jars' size; null where one of the two is unknown. */
+  /** Pints filled for each pound, whatever the size of the jars; null where either is unknown. */
   pintsPerLb: number | null;
   deviations: string[];
   handsOnMinutes: number;
@@ -39,7 +39,7 @@ export type Comparison = {
   title: string;
   lots: LotLine[];
   pairs: PairResult[];
-  /** Preferences that named no other, so that they count in no pair. */
+  /** Preferences that named no other lot, so that they count in no pair. */
   loose: { variety: string; count: number }[];
   scores: ScoreTable[];
   caution: string;
@@ -47,7 +47,7 @@ export type Comparison = {
 
 const CAUTION =
   "Tastings count as not blind unless jars were served unmarked and in changing order. One " +
-  "person's repeats are one voice, and jars of one batch say nothing of another year's.";
+  "person's repeats are one voice, and jars of one batch say nothing about another year's.";
 
 /** Minutes in which the work needed hands: preparing, filling, checking. */
 export function handsOnMinutes(state: State, batch: Batch): number {
@@ -63,7 +63,7 @@ export function handsOnMinutes(state: State, batch: Batch): number {
   return Math.round(own + loads.reduce((sum, minutes) => sum + minutes, 0));
 }
 
-/** A lot is told apart by its variety, or by its batch where it has none. */
+/** A lot is identified by its variety, or by its batch where it has none. */
 function lotName(batch: Batch): string {
   return batch.lot.variety ?? `batch ${batch.id}`;
 }
@@ -110,7 +110,7 @@ export function compareLots(
   const votes = state.preferences.flatMap(({ at, batch, over, taster }) => {
     const thing = nameOf.get(batch);
     const other = over === null ? null : nameOf.get(over);
-    // Liked better than something that is not compared here tells nothing of these.
+    // A preference over something that is not compared here says nothing about these.
     if (thing === undefined || other === undefined || other === thing) return [];
     return [{ at, thing, over: other, taster }];
   });

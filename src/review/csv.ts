@@ -1,14 +1,14 @@
 /**
- * Comma-separated values as RFC 4180 has them. A text that a spreadsheet would run as a formula is
- * given an apostrophe in front; numbers are written as they are.
+ * Comma-separated values as in RFC 4180. A text that a spreadsheet would run as a formula gets an
+ * apostrophe in front; numbers are written as they are.
  */
 import type { BatchLog } from "./batch-log.ts";
 
 type Cell = string | number | null | undefined;
 
 /**
- * Begins with a sign of a formula, perhaps after blanks or what nobody sees (controls, marks of
- * direction, fillers), which may be lost on the way; or with a tab or carriage return.
+ * Begins with a formula sign, perhaps after blanks or invisible characters (controls, direction
+ * marks, fillers) that may be lost on the way; or with a tab or carriage return.
  */
 const FORMULA =
   /^(?:[\t\r]|[\s\p{C}\p{Default_Ignorable_Code_Point}\u2800]*[=+\-@\uff1d\uff0b\uff0d\uff20])/u;
@@ -20,12 +20,12 @@ function cell(value: Cell): string {
   return /[",\r\n\t]/.test(tame) ? `"${tame.replace(/"/g, '""')}"` : tame;
 }
 
-/** Rows under a line of names; every line ends in CR LF. */
+/** Rows after a line of names; every line ends in CR LF. */
 export function csv(names: readonly string[], rows: readonly (readonly Cell[])[]): string {
   return [names, ...rows].map((row) => `${row.map(cell).join(",")}\r\n`).join("");
 }
 
-/** A row a batch. */
+/** One row for each batch. */
 export function batchesCsv(logs: readonly BatchLog[]): string {
   const names =
     "batch,recipe,title,variety,weight_lb,method,jar,pack,altitude_ft,state,begun,ended," +

@@ -1,4 +1,4 @@
-/** Calendar dates as `2027-08-14`, counted without a zone. */
+/** Calendar dates as `2027-08-14`, without a zone. */
 import { DAY_MS, localFields } from "../kitchen/time.ts";
 
 /** The wall date of a wall instant. */
@@ -11,7 +11,7 @@ function dayNumber(date: string): number {
   return Date.parse(`${date}T00:00:00Z`) / DAY_MS;
 }
 
-/** So many days after a date, before it where negative. */
+/** The date some days after a date, or before it where negative. */
 export function addDays(date: string, days: number): string {
   return new Date((dayNumber(date) + days) * DAY_MS).toISOString().slice(0, 10);
 }
@@ -23,7 +23,7 @@ export function daysBetween(from: string, to: string): number {
 
 const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
-/** `14 Aug 2027`, which no country reads another way. */
+/** `14 Aug 2027`, which every country reads the same way. */
 export function dateWords(date: string): string {
   const [year, month, day] = date.split("-").map(Number);
   return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;

@@ -1,9 +1,9 @@
-/** The batch log as Markdown, to paste. */
+/** The batch log as Markdown, for pasting. */
 import type { BatchLog } from "./batch-log.ts";
 import { processWords } from "./pages/batch-page.ts";
 import { dateAndTime, spanOf, windowOf } from "./report-words.ts";
 
-/** Text that Markdown would read as its own marks, or as HTML, is shown as it is. */
+/** Escapes what Markdown would read as its own marks, or as HTML. */
 function plain(value: string | number): string {
   return String(value)
     .replace(/\s+/g, " ")

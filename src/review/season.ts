@@ -1,4 +1,6 @@
-/** One season in numbers: what was put up, what it took, what departed, and what was eaten. */
+/**
+ * One season in numbers: what was put up, what it took, what went off recipe, and what was eaten.
+ */
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { jarCounts } from "../kitchen/jars.ts";
 import { type Batch, type State, wallOf } from "../kitchen/state.ts";
@@ -14,7 +16,7 @@ type MethodLine = {
   method: string;
   batches: number;
   weightLb: number;
-  /** Jars that stand or stood on the shelf, by size, and all others kept cold. */
+  /** Jars that are or were on the shelf, by size, and all others kept cold. */
   shelfJars: Record<string, number>;
   coldJars: number;
   handsOnHours: number;
@@ -29,11 +31,11 @@ type UseLine = {
   opened: number;
   left: number;
   days: number;
-  /** What use says about next year; an estimate, or why it is too early for one. */
+  /** What the use so far says about next year: an estimate, or why it is too early for one. */
   advice: string;
 };
 
-/** What was learned of this kitchen's own durations, as whoever learns it words it. */
+/** What was learned about this kitchen's own durations, in words. */
 type Learned = { stage: string; sentence: string };
 
 export type Season = {
@@ -135,7 +137,7 @@ function addMethod(season: Season, state: State, batch: Batch, now: number): voi
   }
 }
 
-/** From so many days on, what was eaten says something about a year. */
+/** After this many days, what was eaten says something about a year. */
 const EARLIEST_DAYS = 120;
 const YEAR_DAYS = 365;
 

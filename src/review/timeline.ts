@@ -1,4 +1,4 @@
-/** A batch's stages as they lay in time, planned and actual, for drawing. Wall milliseconds. */
+/** A batch's stages over time, planned and actual, for drawing. Wall milliseconds. */
 import { loadsOf } from "../kitchen/jars.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Gap, type State, wallOf } from "../kitchen/state.ts";
@@ -20,7 +20,7 @@ export type TimelineRow = {
   plannedMinMs: number;
   plannedMaxMs: number;
   marks: TimelineMark[];
-  /** Times in which nobody watched; `held` once somebody said whether it kept. */
+  /** Times in which nobody watched; `held` once somebody said whether the condition held. */
   gaps: { from: number; to: number; held: boolean | null }[];
 };
 
@@ -31,7 +31,7 @@ export function timelineOf(state: State, batch: Batch, now: number): Timeline {
   const wall = (t: number) => Math.round(wallOf(state, t));
   const rows: TimelineRow[] = [];
   for (const { id, run } of stagesInOrder(batch, loadsOf(state, batch))) {
-    // Dates are no work: they would only push everything else together.
+    // Dates are not work: they would only squeeze everything else.
     if (run.startedAt === undefined || rulesOf(run.spec).ends === "date") continue;
     const { window, typicalMinutes, kind, title } = run.spec;
     const need = run.kept && run.kept.needMinutes > 0 ? run.kept.needMinutes : undefined;

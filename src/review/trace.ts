@@ -1,6 +1,6 @@
 /**
- * Readings over time with the line they should keep to. Canner water and gauge pressure are not
- * the coldest spot of a jar, so nothing here says what the food received.
+ * Readings over time with the line they should keep to. Canner water and gauge pressure are not the
+ * coldest spot in a jar, so nothing here says what heat the food received.
  */
 
 import { loadsOf } from "../kitchen/jars.ts";
@@ -28,15 +28,15 @@ export type Trace = {
   unit: string;
   load: string | null;
   points: Point[];
-  /** What it should reach, where the process sets one, and how that is called. */
+  /** What it should reach, where the process sets a target, and what that is called. */
   target: { value: number; words: string } | null;
   /** Minutes at or above the target by straight lines between readings; null without a target. */
   minutesAtTarget: number | null;
-  /** Those of them that lie within the process; null where it belongs to none. */
+  /** Those of them within the process; null where it belongs to none. */
   minutesInProcess: number | null;
   /** Process from and to, wall ms, where it belongs to one. */
   process: TimeSpan | null;
-  /** While the condition was lost, as it was told; nothing is joined or counted across one. */
+  /** When the condition was lost, as reported; nothing is joined or counted across one. */
   losses: TimeSpan[];
 };
 
@@ -69,7 +69,7 @@ export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
   return traces.filter((trace) => trace.points.length >= LEAST_POINTS);
 }
 
-/** From the end of each stretch that was lost to the next beginning, or to the end. */
+/** From the end of each lost stretch to the beginning of the next, or to the end. */
 function lossesOf(stretches: readonly Stretch[], until: number): TimeSpan[] {
   return stretches.flatMap(({ to, ended }, at) => {
     if (to === undefined || ended === "out") return [];
@@ -141,7 +141,7 @@ export function minutesAtOrAbove(
   return Math.round((ms / MINUTE_MS) * 10) / 10;
 }
 
-/** Near enough to each other, and nothing lost between them. */
+/** Whether they are near enough to each other, with nothing lost between them. */
 function areJoined(a: Point, b: Point, losses: readonly TimeSpan[]): boolean {
   if (b.at - a.at > LONGEST_JOIN_MS) return false;
   return !losses.some(({ from, to }) => from < b.at && to > a.at);

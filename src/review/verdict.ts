@@ -1,6 +1,6 @@
 /**
- * What the record says of a batch: whether its process was done as tested, and why not. It speaks
- * of the record only, never of the food.
+ * What the record says about a batch: whether its process was done as tested, and why not. It
+ * speaks only about the record, never about the food.
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { againstMemory } from "../kitchen/guide.ts";
@@ -20,19 +20,19 @@ type Verdict = "as-tested" | "not-as-tested" | "unfinished" | "not-shelf-stable"
 
 export type Judged = { verdict: Verdict; reasons: string[] };
 
-/** What a person answers for at the end of a process: without a yes it is not as tested. */
+/** What a person vouches for at the end of a process: without a yes it is not as tested. */
 const ANSWERED_FOR: Partial<Record<ProcessTerms["method"], { no: string; silent: string }>> = {
   "boiling-water": {
     no: "not a full boil throughout, or the lids were uncovered at the end",
-    silent: "nobody answered for a full boil throughout with the lids covered",
+    silent: "nobody vouched for a full boil throughout with the lids covered",
   },
   steam: {
     no: "not a full column of steam throughout",
-    silent: "nobody answered for a full column of steam throughout",
+    silent: "nobody vouched for a full column of steam throughout",
   },
   pressure: {
     no: "not at the pressure throughout, not vented, or not left to fall by itself",
-    silent: "nobody answered for the pressure throughout, the vent and the coming down",
+    silent: "nobody vouched for the pressure throughout, the venting and the coming down",
   },
 };
 
@@ -81,7 +81,10 @@ export function judgeLoad(state: State, load: Load): Judged {
   return judgeHeard(load) ?? judgeSealed(state, [load.id]) ?? { verdict: "as-tested", reasons };
 }
 
-/** What was heard and never explained leaves a load open; what was not well speaks against it. */
+/**
+ * A doubt that was never explained leaves a load unsettled; one that was confirmed counts against
+ * it.
+ */
 function judgeHeard(load: Load): Judged | undefined {
   const denied = load.heard.filter(({ held }) => held === false);
   const open = openDoubts(load);
@@ -90,7 +93,7 @@ function judgeHeard(load: Load): Judged | undefined {
   return { verdict: denied.length > 0 ? "not-as-tested" : "unfinished", reasons };
 }
 
-/** What a damaged journal leaves open about some of its batches and loads. */
+/** What a damaged journal leaves unsettled about some batches and loads. */
 export function judgeSealed(state: State, ids: readonly string[]): Judged | undefined {
   const lines = sealedOver(state, ids);
   if (lines.length === 0) return undefined;
@@ -112,16 +115,17 @@ const AGAINST: ReadonlySet<string> = new Set([
   "contradicted",
 ]);
 
-/** What of a batch's own record, whatever its loads, speaks against calling it as tested. */
+/** What in a batch's own record, apart from its loads, counts against calling it as tested. */
 export function againstBatch(deviations: readonly Deviation[]): string[] {
   return deviations.flatMap((one) => {
-    // An altitude that is doubted and kept is only a doubt; one nobody vouches for is no altitude.
+    // An altitude that was doubted and confirmed is only a doubt; one nobody vouches for is not an
+    // altitude.
     const nowhere = one.code === "altitude-doubt" && one.disposition === "undecided";
     return AGAINST.has(one.code) || nowhere ? [`${one.code}: ${one.detail}`] : [];
   });
 }
 
-/** Stages of the work that were left out: the recipe was tested with them. */
+/** Stages that were left out although the recipe was tested with them. */
 function leftOut({ stages }: Batch): string[] {
   return stages
     .filter(({ state, spec }) => state === "skipped" && rulesOf(spec).date === null)

@@ -372,7 +372,7 @@ function loadObjections(load: SlowLoad, method: string): string[] {
     objections.push(`${load.id} vented ${load.ventSeconds} s`);
   }
   if ((method === "boiling-water" || method === "steam") && !load.endAnswered) {
-    objections.push(`${load.id}: nobody answered for its end`);
+    objections.push(`${load.id}: nobody vouched for its end`);
   }
   return objections;
 }

@@ -1,7 +1,7 @@
 /**
- * How long this cook and this stove really take, from what finished batches took: drawn towards
- * the recipe's typical time while little is known, with a range. Only work of hands and coming to
- * a boil are learned; a process, a vent, a wait, cooling and curing never are.
+ * How long this cook and this stove really take, from what finished batches took: drawn toward the
+ * recipe's typical time while little is known, with a range. Only handwork and coming to a boil are
+ * learned; a process, a vent, a wait, cooling and curing never are.
  */
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
@@ -14,30 +14,30 @@ import { holdMinutes, isLearnable, plannedMinutes, scaleFactor } from "./planned
 import { type Expected, expectNext, type Pool, poolOf } from "./shrinkage.ts";
 
 export type LearnedTime = {
-  /** By the recipe, for this weight. */
+  /** The recipe's own time, for this weight. */
   typicalMinutes: number;
   /** What to expect here. */
   yoursMinutes: number;
-  /** Four of five lie inside. */
+  /** Four in five lie inside it. */
   range: [number, number];
-  /** Nine of ten take no longer. */
+  /** Nine in ten take no longer. */
   p90Minutes: number;
-  /** How many times this very stage was seen. */
+  /** How many times this stage was seen. */
   n: number;
 };
 
-/** What the journal teaches, worked out once for many questions. */
+/** What the journal shows, worked out once for many questions. */
 export type Lessons = {
   times: StageTime[];
   /** ln(actual / planned) of believable times by group. */
   ratios: Map<string, number[]>;
   hands: Pool;
   heat: Pool;
-  /** Useful watts of every pot whose contents the recipe tells. */
+  /** Useful watts of every pot whose contents the recipe states. */
   watts: number[];
 };
 
-/** What bears on a stage besides its recipe and weight. */
+/** What affects a stage besides its recipe and weight. */
 type Circumstances = {
   altitudeFt?: number;
   /** Temperature a pot begins at, °C. */
@@ -46,7 +46,7 @@ type Circumstances = {
   method?: string;
 };
 
-/** Reads every lesson out of a kitchen's state; rehearsals and unfinished batches teach nothing. */
+/** Learns from a kitchen's state; rehearsals and unfinished batches do not count. */
 export function lessonsOf(state: State): Lessons {
   const times = stageTimes(state);
   const ratios = new Map<string, number[]>();
@@ -70,8 +70,8 @@ export function lessonsOf(state: State): Lessons {
 }
 
 /**
- * What to expect of a recipe's or a canner's stage for so many pounds; undefined for stages whose
- * time is not the cook's to change. Minutes include a pot's hold at the boil.
+ * What to expect of a recipe's or a canner's stage for a weight in pounds; undefined for stages
+ * whose time is not up to the cook. Minutes include a pot's hold at the boil.
  */
 export function learnedMinutes(
   lessons: Lessons,
@@ -103,7 +103,7 @@ export function learnedMinutes(
   };
 }
 
-/** A pot of known contents is drawn towards what the burner did for other pots. */
+/** A pot of known contents is drawn toward what the burner did for other pots. */
 function expectBoil(own: readonly number[], lessons: Lessons, typicalWatts: number): Expected {
   const belief = learnEfficiency(priorEfficiency(typicalWatts), lessons.watts);
   const variance = belief.b / (belief.a * belief.k);
@@ -114,8 +114,8 @@ function expectBoil(own: readonly number[], lessons: Lessons, typicalWatts: numb
 const USUAL_USEFUL_WATTS = 2500 * 0.42;
 
 /**
- * Watts of this stove that reach a pot, from every boil whose water is known; the middle and the
- * 90 % range of the next one. Undefined before the first.
+ * Watts of this stove that reach a pot, from every boil of known contents; the middle and the 90 %
+ * range of the next one. Undefined before the first.
  */
 export function usefulBurnerWatts(
   lessons: Lessons,

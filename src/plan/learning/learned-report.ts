@@ -15,7 +15,7 @@ type LearnedStage = LearnedTime & {
   recipe: string | null;
   stage: string;
   title: string;
-  /** For so many pounds: the recipe's own amount. */
+  /** The weight it is for, pounds: the recipe's own amount. */
   weightLb: number;
   /** All of it in one line. */
   sentence: string;
@@ -24,7 +24,7 @@ type LearnedStage = LearnedTime & {
 type LearnedReport = {
   stages: LearnedStage[];
   burner: { usefulWatts: number; range: [number, number]; n: number } | null;
-  /** Times too long or too short to be believed, and not learned from. */
+  /** Times that were too long or too short to be believed, and were not learned from. */
   doubtful: {
     batch: string;
     stage: string;
@@ -40,7 +40,10 @@ export function learnedOf(state: State, recipeId: string): LearnedStage[] {
   return stagesOf(state, lessonsOf(state), recipeId);
 }
 
-/** What was seen of every stage, most often seen first, of the burner, and what was left out. */
+/**
+ * What was learned about every stage, most often seen first, and about the burner; and what was
+ * left out.
+ */
 export function learnedReport(state: State): LearnedReport {
   const lessons = lessonsOf(state);
   const stages = stagesOf(state, lessons);

@@ -4,12 +4,12 @@ import type { Recipe, Stage } from "../../recipe/recipe.ts";
 import { joulesToBoil, type ScaledPot } from "../heat-needed.ts";
 
 /**
- * Whether a stage's length is the cook's and the stove's own. A process, a vent, a wait and
- * whatever else guards the jar or the food never is.
+ * Whether a stage's length depends on the cook and the stove. That of a process, a vent, a wait and
+ * whatever else guards the jar or the food never does.
  */
 export function isLearnable(stage: Stage): boolean {
   if (!rulesOf(stage).learned) return false;
-  // A flame turned off is the end of a process, and no work.
+  // Turning the heat off is the end of a process, not work.
   return rulesOf(stage).plan.burner || (stage.attended && stage.typicalMinutes > 1);
 }
 
@@ -24,8 +24,8 @@ export function scaleFactor(recipe: Recipe, weightLb: number | null): number {
 }
 
 /**
- * Minutes of a stage without its hold: what the recipe adds for each pound, jars by their number,
- * a pot whose contents are known by the heat it takes up, and all else as written.
+ * Minutes of a stage without its hold: with what the recipe adds for each pound, by the number of
+ * jars for filling, by the heat needed for a pot of known contents, and otherwise as written.
  */
 export function plannedMinutes(
   recipe: Recipe,

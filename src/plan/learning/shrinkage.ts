@@ -1,6 +1,6 @@
 /**
- * What to expect of a stage when little is known: each group of observations is drawn towards the
- * mean of all, the more so the fewer it has. Values are ln(actual minutes / planned minutes).
+ * What to expect of a stage when little is known: each group of observations is drawn toward the
+ * overall mean, the more so the fewer it has. Values are ln(actual minutes / planned minutes).
  */
 import { studentTQuantile } from "../../reckon/student-t.ts";
 
@@ -9,13 +9,13 @@ const PERSON_VARIANCE = 0.25 ** 2;
 const STAGE_VARIANCE = 0.25 ** 2;
 /** Inverse gamma belief about the scatter of one stage from day to day: about a fifth. */
 const SCATTER = { a: 2, b: 2 * 0.2 ** 2 };
-/** From so many on, the middle one resists a bad day better than the mean does. */
+/** From this many observations up, the median resists a bad day better than the mean. */
 const MEDIAN_FROM = 8;
 
 /** A mean of all groups with its own variance, and the scatter within a group. */
 export type Pool = { mean: number; meanVariance: number; within: number; freedom: number };
 
-/** The middle of what comes next, and the range that holds four of five. */
+/** The middle of what comes next, and the range that holds four in five. */
 export type Expected = { middle: number; low: number; high: number };
 
 function meanOf(values: readonly number[]): number {
@@ -50,8 +50,8 @@ export function poolOf(groups: readonly (readonly number[])[]): Pool {
 }
 
 /**
- * The next observation of a group that has shown `own` so far; `towards` is what it is drawn to
- * where that is better known than the pool's mean.
+ * The next observation of a group that has shown `own` so far; `towards` is what it is drawn to,
+ * where something better than the pool's mean is known.
  */
 export function expectNext(
   own: readonly number[],

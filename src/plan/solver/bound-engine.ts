@@ -59,7 +59,7 @@ export class BoundEngine {
   private propagators: Propagator[] = [];
   private listeners: Int32Array[] = [];
   private readonly woken: Uint8Array;
-  /** Told of every variable whose bound is taken back. */
+  /** Called for every variable whose bound is taken back. */
   released: (variable: number) => void = () => {};
 
   constructor(lower: Int32Array, upper: Int32Array, lags: BoundLag[], propagators: Propagator[]) {

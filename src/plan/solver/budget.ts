@@ -28,7 +28,7 @@ export class Budget {
   }
 }
 
-/** A share of an effort, its time counted from now. */
+/** A share of an effort, with its time counted from now. */
 export function shareOf(effort: Effort, share: number): Effort {
   const { elapsedMs, limitMs, random } = effort;
   const base = { random, nodeBudget: Math.ceil(effort.nodeBudget * share) };

@@ -1,6 +1,8 @@
 import { BY_CLAUSE } from "./bound-reasons.ts";
 
-/** The engine as clauses use it: the value of each bound, and a door for what a clause implies. */
+/**
+ * The engine as clauses use it: the value of each bound, and a way to add what a clause implies.
+ */
 type Bounds = {
   readonly value: Int32Array;
   enqueue(bound: number, figure: number, kind: number, a: number, b: number, c: number): boolean;
@@ -50,7 +52,7 @@ export class ClauseStore {
     for (let at = ref + 4; at < end; at += 2) out.push(this.data[at]! ^ 1, 1 - this.data[at + 1]!);
   }
 
-  /** Bound k grew from `old` to `now`: looks after the clauses that lost a watched literal. */
+  /** Bound k grew from `old` to `now`: visits the clauses that lost a watched literal. */
   visit(engine: Bounds, k: number, old: number, now: number): boolean {
     const list = this.watches[k]!;
     const value = engine.value;
@@ -75,7 +77,7 @@ export class ClauseStore {
     return true;
   }
 
-  /** Finds the clause another literal to watch; true where the old watch is given up. */
+  /** Finds another literal for the clause to watch; true where the old watch is dropped. */
   private moveWatch(value: Int32Array, ref: number, k: number, threshold: number): boolean {
     const data = this.data;
     const first = ref + 2;

@@ -27,8 +27,8 @@ export class ConflictLearner {
   }
 
   /**
-   * Learns from `engine.clash`, goes back and draws the first conclusion. False: the conflict
-   * does not hang on any decision, so nothing is left to try.
+   * Learns from `engine.clash`, goes back and draws the first conclusion. False: the conflict does
+   * not depend on any decision, so nothing is left to try.
    */
   learn(): boolean {
     const { engine } = this;
@@ -69,7 +69,7 @@ export class ConflictLearner {
     this.engine.explain(r[base]!, r[base + 1]!, r[base + 2]!, r[base + 3]!, figure, out);
   }
 
-  /** Takes in literals that hold before trail entry `before`. */
+  /** Marks literals that hold before trail entry `before` as needed. */
   private needAll(literals: readonly number[], before: number): void {
     const { engine } = this;
     for (let i = 0; i < literals.length; i += 2) {

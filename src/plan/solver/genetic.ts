@@ -93,7 +93,7 @@ export class Breeder {
     if (++this.idle > 40 * POPULATION) this.startOver();
   }
 
-  /** The child takes the place of its second parent, unless it is worse or there already. */
+  /** The child replaces its second parent, unless it is worse or a duplicate. */
   private settleIn(length: number): void {
     for (let p = 0; p < POPULATION; p++)
       if (this.lengths[p] === length && same(this.orders[p]!, this.child)) return;
@@ -102,7 +102,7 @@ export class Breeder {
     this.lengths[this.elder] = length;
   }
 
-  /** Nothing better for long: keeps the best plan and draws the others anew. */
+  /** Nothing better for a long time: keeps the best plan and draws the others again. */
   private startOver(): void {
     this.idle = 0;
     this.orders.length = 0;
@@ -113,7 +113,7 @@ export class Breeder {
     return Math.floor(this.random() * limit);
   }
 
-  /** Draws an order: the more urgent an activity, the likelier it comes next. */
+  /** Draws an order: the more urgent an activity, the more likely it comes next. */
   private draw(): void {
     const waiting = this.blockers.slice();
     const ready: number[] = [];

@@ -3,8 +3,8 @@ import { NO_PATH, type Problem } from "./problem.ts";
 
 /**
  * Plans built group by group (in a kitchen: batch by batch): each group goes in as early as the
- * groups before it leave room, maximum lags kept. Where an activity can only start too late for
- * one placed before it, that one waits and the group is placed afresh. Quick at any size.
+ * groups before it leave room, maximum lags kept. Where an activity can only start too late for one
+ * placed before it, that one waits and the group is placed again. Quick at any size.
  */
 export class Inserter {
   /** Starts of the last plan built. */

@@ -39,7 +39,7 @@ export function waitsFor(request: PlanRequest, batchId: string, stageId: string)
   return waits;
 }
 
-/** Ended, or a stage with a window that has gone on long enough. */
+/** Whether it has ended, or has a window and has gone on long enough. */
 function isDone(request: PlanRequest, stage: PlanStage | undefined): boolean {
   if (!stage || stage.endedMs !== undefined) return true;
   if (stage.startedMs === undefined || !stage.window) return false;
@@ -50,7 +50,7 @@ function nowOf(request: PlanRequest): number {
   return request.nowMs ?? request.startMs;
 }
 
-/** Units that will still be in use in so many minutes, or are kept for another open window. */
+/** Units that will still be in use after this many minutes, or are kept for another open window. */
 function taken(request: PlanRequest, what: Shared, batch: PlanBatch, within: number): number {
   let units = 0;
   for (const other of request.batches) {
@@ -67,7 +67,7 @@ function uses(stage: PlanStage, what: Shared): boolean {
   return what === "hands" ? stage.hands === "all" : stage.uses.includes(what);
 }
 
-/** Ended, or sure to have ended by then even on a slow day. */
+/** Whether it has ended, or is sure to have ended by then even on a slow day. */
 function freeBy(stage: PlanStage, ms: number): boolean {
   if (stage.endedMs !== undefined) return true;
   const minutes = stage.window?.maxMinutes ?? stage.p90Minutes ?? stage.minutes;

@@ -27,11 +27,11 @@ export type SearchResult = {
   proved: boolean;
 };
 
-/** Above this many activities the exact search gets only what the quick ways leave over. */
+/** Above this many activities, the exact search gets only what the quick methods leave over. */
 const LARGE = 250;
 const RUN_CONFLICTS = 50;
 const NEAR_CONFLICTS = 60;
-/** Nodes within which small problems are proved; looking near the plan begins after. */
+/** Nodes within which small problems are proved; searching near the plan begins after that. */
 const SETTLED = 3000;
 const NO_TARGET = 1 << 28;
 
@@ -175,7 +175,7 @@ class Minimiser {
   }
 }
 
-/** 1 1 2 1 1 2 4 1 1 2 ...: run lengths that lose little whatever the best one is. */
+/** 1 1 2 1 1 2 4 1 1 2 ...: run lengths that cost little, whatever the best length is. */
 function luby(place: number): number {
   let size = 1;
   while (2 ** size - 1 < place) size++;

@@ -4,7 +4,7 @@
  * the engine does not care which.
  */
 
-/** A piece of work that, once begun, runs through. */
+/** A piece of work that runs without interruption once begun. */
 export type Activity = {
   id: string;
   /** Whole grid steps, 0 or more. */
@@ -52,7 +52,10 @@ export type Effort = {
   known?: Schedule;
 };
 
-/** A small set that cannot be kept together; where none smaller was proved, all that may matter. */
+/**
+ * A small set of constraints that cannot hold together; where none smaller was proved, all that may
+ * matter.
+ */
 export type Conflict = {
   activities: string[];
   lags: Lag[];

@@ -22,7 +22,7 @@ export function groupsOf(problem: Problem): number[][] {
 }
 
 /**
- * A part of the plan to think over: two or three whole groups, or what lies in a stretch of
+ * A part of the plan to reconsider: two or three whole groups, or what lies in a stretch of
  * time. Returns the literals that keep the order of all other pairs as it is in `plan`.
  */
 export function neighborhood(

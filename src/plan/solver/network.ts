@@ -19,10 +19,10 @@ export type Network = {
   pairs: Int32Array;
 };
 
-/** More pairs than this would cost more to follow than they save. */
+/** More pairs than this would cost more to propagate than they save. */
 const MOST_PAIRS = 9000;
 
-/** Builds the engine; null where lags and single resources already leave nothing. */
+/** Builds the engine; null where lags and single resources already rule out every plan. */
 export function networkOf(problem: Problem, sums: readonly Sum[] = []): Network | null {
   const n = problem.count;
   const ordered = orderPairs(problem);
@@ -103,8 +103,8 @@ function resourceRules(problem: Problem, pairCount: number): Propagator[] {
 }
 
 /**
- * Which of two activities that cannot run together must come first, by the lags between them;
- * what stays open becomes a pair. Repeats while lags found so force others.
+ * Which of two activities that cannot run together must come first, by the lags between them; what
+ * stays open becomes a pair. Repeats while the lags found this way force others.
  */
 function orderPairs(problem: Problem): { forced: number[]; pairs: Int32Array } | null {
   const n = problem.count;

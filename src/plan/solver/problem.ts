@@ -24,7 +24,9 @@ export type Problem = {
   reach: number;
 };
 
-/** Reads a project into arrays. Throws a RangeError naming what is no whole number or unknown. */
+/**
+ * Reads a project into arrays. Throws a RangeError naming what is not a whole number or unknown.
+ */
 export function readProject(project: Project): Problem {
   const count = project.activities.length;
   const index = new Map(project.activities.map((activity, i) => [activity.id, i]));

@@ -40,7 +40,7 @@ export function html(parts: TemplateStringsArray, ...values: Value[]): Markup {
   return { markup };
 }
 
-/** Cells up to so many letters are not broken into lines. */
+/** Cells of up to this many letters are not broken into lines. */
 const WHOLE_CELL = 18;
 
 function whole(cell: string | number | Markup): Markup | null {

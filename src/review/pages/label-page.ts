@@ -1,4 +1,4 @@
-/** A sheet of labels as a page to print, each label where the sheet has it. */
+/** A sheet of labels as a page to print, each label in its place on the sheet. */
 
 import type { Label } from "../shelf/labels.ts";
 import { html, type Markup } from "./html.ts";

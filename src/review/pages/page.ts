@@ -42,7 +42,7 @@ svg text { fill: var(--ink); font-size: 13px; } svg .soft { fill: var(--soft); }
 .break { stroke: var(--soft); stroke-width: 1.5; fill: none; }
 `;
 
-/** Nothing may be fetched and nothing may run; the style above is the page's own. */
+/** Nothing may be fetched and nothing may run; only the page's own style applies. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /** A whole document; `style` is added to the page's own, and `body` is its main part. */

@@ -1,7 +1,7 @@
 /**
- * Label sheets by their dimensions, millimeters. Of the common ones the margins and pitch are
- * known (from memory: hold a first print against the sheet); any other label is laid out in a grid
- * in the middle of the paper.
+ * Label sheets by their dimensions, millimeters. For common sheets, margins and pitch are known
+ * (from memory: hold a first print against the sheet); any other label is laid out in a grid in the
+ * middle of the paper.
  */
 import type { Result } from "../../reckon/result.ts";
 import { fail, ok } from "../../reckon/result.ts";
@@ -91,7 +91,7 @@ export function sheetOf(text: string, paperName?: string): Result<Sheet> {
     text,
   );
   if (!match) {
-    return fail(`--sheet: ${JSON.stringify(text)} is no size; write 2.625x1in or 70x37mm`);
+    return fail(`--sheet: ${JSON.stringify(text)} is not a size; write 2.625x1in or 70x37mm`);
   }
   const metric = match[3]?.toLowerCase() === "mm";
   const unit = metric ? 1 : MM_PER_IN;
@@ -99,7 +99,7 @@ export function sheetOf(text: string, paperName?: string): Result<Sheet> {
   const heightMm = Number(match[2]) * unit;
   const name = paperName ?? (metric ? "a4" : "letter");
   if (name !== "letter" && name !== "a4") {
-    return fail(`--paper: ${JSON.stringify(name)} is none of letter, a4`);
+    return fail(`--paper: ${JSON.stringify(name)} is neither letter nor a4`);
   }
   const paper = PAPERS[name];
   const close = (a: number, b: number) => Math.abs(a - b) < 0.3;

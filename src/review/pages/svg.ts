@@ -24,7 +24,7 @@ export function element(
   return raw(`<${tag}${written.join("")}${tail}`);
 }
 
-/** Text at a place, `end`, `middle` or `start` of it there. */
+/** Text at a place, which marks its `start`, `middle` or `end`. */
 export function svgText(
   x: number,
   y: number,
@@ -36,12 +36,12 @@ export function svgText(
   return element("text", { ...look, x, y, "text-anchor": anchor }, words);
 }
 
-/** Words shown over an element on a screen, and read for it. */
+/** Words shown when pointing at an element, and read out for it. */
 export function hint(words: string): Markup {
   return element("title", {}, words);
 }
 
-/** A whole drawing, which scrolls where the window is narrower than it can be read. */
+/** A whole drawing, which scrolls where the window is too narrow for it to be readable. */
 export function drawing(label: string, width: number, height: number, ...parts: Child[]): Markup {
   const box = `0 0 ${width} ${height}`;
   const svg = element("svg", { viewBox: box, role: "img", "aria-label": label }, ...parts);

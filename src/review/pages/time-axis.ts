@@ -1,6 +1,6 @@
 /**
  * A time axis on which a night's cooling does not squeeze the morning's work: it runs evenly, but
- * where nothing begins or ends for long, the wait is drawn short and marked as broken.
+ * where nothing begins or ends for a long time, the wait is drawn short and marked as broken.
  */
 import { HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
 
@@ -66,7 +66,7 @@ const STEPS_MS = [
   24 * HOUR_MS,
 ];
 
-/** Even instants to label, at most so many, none of them inside a broken wait. */
+/** Round instants to label, at most this many, none of them inside a broken wait. */
 export function axisTicks(axis: TimeAxis, offsetMs: number, most: number): number[] {
   for (const step of STEPS_MS) {
     const ticks: number[] = [];

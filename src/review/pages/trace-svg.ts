@@ -12,9 +12,9 @@ const LEFT = 60;
 const RIGHT = 20;
 const TOP = 16;
 const FLOOR = HEIGHT - 30;
-/** Points drawn of one trace; extremes are kept, so a drop of one reading still shows. */
+/** The most points drawn for one trace; extremes are kept, so a drop of one reading still shows. */
 const MOST_POINTS = 600;
-/** Up to so many points each gets a dot; beyond, only one that no line leads to. */
+/** Up to this many points, each gets a dot; with more, only a point that no line touches. */
 const MOST_DOTS = 60;
 
 function steps(low: number, high: number): number[] {

@@ -1,5 +1,5 @@
 /**
- * How long what was put by is at its best, or may be kept at all. Days are calendar days.
+ * How long preserved food is at its best, or may be kept at all. Days are calendar days.
  *
  * Sources: a year for sealed jars, and "several days" in the refrigerator for jars that did not
  * seal: USDA Complete Guide to Home Canning, Guide 1 (some extension texts allow 12 to 18 months);

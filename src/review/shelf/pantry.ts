@@ -1,4 +1,4 @@
-/** What is put by, where, until when, what to eat first, and what was eaten when. */
+/** What is in store, where, until when, what to eat first, and what was eaten when. */
 import { countTrouble } from "../../kitchen/jars.ts";
 import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, daysBetween } from "../dates.ts";
@@ -14,7 +14,7 @@ export type PantryLine = {
   jar: string | null;
   keep: Keep;
   putUp: string;
-  /** Jars of this line to begin with, those opened since, and those left. */
+  /** Jars of this line at the beginning, those opened since, and those left. */
   jars: number;
   opened: number;
   left: number;
@@ -41,24 +41,24 @@ export type Opening = {
 export type Pantry = {
   on: string;
   lines: PantryLine[];
-  /** Batches of the lines to eat first; of those past a use-by, which nobody should eat, none. */
+  /** Batches of the lines to eat first, without those past a use-by, which nobody should eat. */
   eatFirst: string[];
   throwOut: string[];
   /** Sealed jars of batches that are not finished. */
   waiting: { batch: string; jars: number }[];
   opened: Opening[];
-  /** Where counts do not add up, a sentence each. */
+  /** Where counts do not add up, one sentence each. */
   troubles: string[];
 };
 
-/** What the batches bring together, one after the other. */
+/** What the batches add, one after the other. */
 type Found = Pick<Pantry, "on" | "lines" | "waiting" | "troubles">;
 
 /** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */
 const FORGET_COLD_DAYS = 14;
 
 /**
- * Batches of real sittings; what a rehearsal made stands nowhere. A folder that holds nothing but
+ * Batches of real sessions; what a rehearsal made does not exist. A folder with nothing but
  * rehearsals shows those, so that what comes afterwards can be practiced too.
  */
 export function shownBatches(state: State): Batch[] {
@@ -66,7 +66,7 @@ export function shownBatches(state: State): Batch[] {
   return holdsRehearsalsAlone(state) ? all : all.filter((batch) => !batch.rehearsal);
 }
 
-/** True where batches were begun and every one of them in a rehearsal. */
+/** True where batches were begun, all of them in rehearsals. */
 export function holdsRehearsalsAlone(state: State): boolean {
   const all = Object.values(state.batches);
   return all.length > 0 && all.every((batch) => batch.rehearsal);
@@ -81,23 +81,23 @@ export function pantryOf(state: State, now: number): Pantry {
   return withAdvice({ ...found, opened: openings(state) });
 }
 
-/** A pantry with what its lines, all of them or some, say to eat first and to throw out. */
+/** A pantry with advice on what to eat first and what to throw out. */
 export function withAdvice(found: Omit<Pantry, "eatFirst" | "throwOut">): Pantry {
   const batches = (lines: PantryLine[]) => lines.map((line) => line.batch);
   const { lines } = found;
   return { ...found, eatFirst: batches(eatFirst(lines)), throwOut: batches(throwOut(lines)) };
 }
 
-/** Eaten first: what has at most this many days left, and so many lines of it. */
+/** Eaten first: what has at most this many days left, and at most this many lines of it. */
 const SOON_DAYS = 60;
 const MOST_FIRST = 5;
 
-/** What is left and past its use-by. A best-by speaks of quality alone, and is no such thing. */
+/** What is left and past its use-by. A best-by date is only about quality and does not count. */
 export function throwOut(lines: readonly PantryLine[]): PantryLine[] {
   return lines.filter((line) => line.left > 0 && isPastUse(line));
 }
 
-/** What to eat first: what goes soon, else the one line that goes first. */
+/** What to eat first: what is due soon, else the one line that is due first. */
 export function eatFirst(lines: readonly PantryLine[]): PantryLine[] {
   const left = lines.filter((line) => line.left > 0 && !isPastUse(line));
   const soon = left.filter((line) => line.daysLeft <= SOON_DAYS).slice(0, MOST_FIRST);
@@ -108,7 +108,7 @@ function isPastUse({ keep, daysLeft }: PantryLine): boolean {
   return keep === "refrigerate" && daysLeft < 0;
 }
 
-/** What has left the shelf, eaten or spoiled, in the order of time. */
+/** What has left the shelf, eaten or spoiled, in order of time. */
 export function openings(state: State): Opening[] {
   const shown = new Set(shownBatches(state).map(({ id }) => id));
   const gone = [
@@ -125,7 +125,7 @@ export function openings(state: State): Opening[] {
   });
 }
 
-/** The year a batch was begun in, by its own wall. */
+/** The year a batch was begun in, by the wall clock of that day. */
 function seasonBegun(state: State, batch: Batch): number {
   return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
 }
@@ -139,7 +139,7 @@ function addBatch(found: Found, state: State, batch: Batch, now: number): void {
   const { groups, waiting } = shelfJars(state, batch, now);
   if (waiting > 0) found.waiting.push({ batch: batch.id, jars: waiting });
   let opened = openedOf(state, batch);
-  // Jars that keep the shortest are taken to be the ones that were eaten.
+  // Jars that keep the shortest are assumed to be the ones eaten.
   const counted = groups.filter((group) => group.sealed || !batch.option);
   const order: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
   for (const group of merged(counted).sort((a, b) => order[a.keep] - order[b.keep])) {

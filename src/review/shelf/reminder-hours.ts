@@ -1,21 +1,21 @@
 /** At which hour people are reminded of what is due on a day, or came due in the night. */
 import { instantOf, localFields } from "../../kitchen/time.ts";
 
-/** Jars that have cooled in the night are looked at in the morning. */
+/** Jars that have cooled overnight are checked in the morning. */
 const MORNING = { from: 8, until: 21 };
 /** Things that are due on a day, not at an hour. */
 export const DAY_HOUR = 9;
-/** Seed is tested so early in the year that new seed can still be had. */
+/** Seed is tested early enough in the year to still buy new seed. */
 const SEED_TEST = { month: 3, day: 1 };
 
-/** The same moment by day; in the night, the morning after. */
+/** The same moment in the daytime; at night, the next morning. */
 export function inTheMorning(wallMs: number, zone: string): number {
   const { hour } = localFields(wallMs, zone);
   if (hour >= MORNING.from && hour < MORNING.until) return wallMs;
   return atHour(wallMs, zone, MORNING.from, true);
 }
 
-/** So many o'clock of that day; `after`: of the next, where that hour has passed. */
+/** An hour of that day; with `after`, of the next day where that hour has passed. */
 export function atHour(wallMs: number, zone: string, hour: number, after: boolean): number {
   const { year, month, day } = localFields(wallMs, zone);
   const at = instantOf({ year, month, day, hour, minute: 0, second: 0 }, zone);

@@ -1,7 +1,7 @@
 /**
  * What is coming in the days and weeks ahead: checks of what ferments or dries, waits that end,
- * seals to look at, jars ready to open or past their best, seed to test, and what people asked to
- * be reminded of. All of it follows from the batches; nothing is kept twice.
+ * seals to check, jars ready to open or past their best, seed to test, and what people asked to be
+ * reminded of. All of it follows from the batches; nothing is stored twice.
  */
 import { agenda, type DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
@@ -16,10 +16,10 @@ import { atHour, DAY_HOUR, inTheMorning } from "./reminder-hours.ts";
 import { seedReminders, shelf } from "./store-room-reminders.ts";
 import type { FoundReminder, Upcoming } from "./upcoming.ts";
 
-/** Waits shorter than this are the day's work and no reminder, minutes. */
+/** Waits shorter than this, in minutes, are part of the day's work and get no reminder. */
 const SHORTEST_WAIT_MINUTES = 60;
 /**
- * Everything that comes due within so many days of `now` (kitchen time, ms), and what is overdue,
+ * Everything that comes due within some days of `now` (kitchen time, ms), and what is overdue,
  * soonest first.
  */
 export function upcoming(state: State, now: number, days: number): Upcoming[] {
@@ -66,7 +66,7 @@ function batchOf(owner: Owner): string {
   return isLoad(owner) ? (owner.parts[0]?.batch ?? owner.batch) : owner.id;
 }
 
-/** Windows and dates, by the same clocks that speak in the kitchen. */
+/** Windows and dates, by the same clocks that ring in the kitchen. */
 function fromAgenda(state: State, now: number): FoundReminder[] {
   return agenda({ ...state, due: {} }, now).flatMap((item): FoundReminder[] => {
     const { owner, run } = item;
@@ -138,7 +138,7 @@ function checks(state: State, wallNow: number, until: number): FoundReminder[] {
   });
 }
 
-/** The next match after `from`, where it has passed, and all from now on. */
+/** The next match after `from`, if it has passed, and all from now on. */
 function matches(
   cron: string,
   from: number,
@@ -155,7 +155,10 @@ function matches(
   return list;
 }
 
-/** Jars that cool, or have cooled: their seals, in the morning where it is night. */
+/**
+ * Jars that are cooling or have cooled: their seals are checked in the morning where that falls at
+ * night.
+ */
 function seals(state: State): FoundReminder[] {
   return activeOwners(state).flatMap((owner): FoundReminder[] => {
     if (!isLoad(owner)) return [];
@@ -194,13 +197,13 @@ function asked(state: State, wallNow: number): FoundReminder[] {
   });
 }
 
-/** How often what was written has been put right: counts up with every change of a time. */
+/** How often what was written has been corrected: counts up with every change of a time. */
 export function revision(state: State): number {
   const changing = new Set(["amended", "withdrawn", "clock-set"]);
   return state.history.filter((event) => changing.has(event.type)).length;
 }
 
-/** Names this kitchen's journal among others: the moment of its first event. */
+/** Distinguishes this kitchen's journal from others, by the moment of its first event. */
 export function kitchenMark(state: State): string {
   return Math.abs(Math.round(state.history[0]?.t ?? 0)).toString(36);
 }

@@ -1,8 +1,8 @@
 // data table
 /**
- * Years seed of a crop stays good where it is kept cool and dry, as two published seed-saving
- * lists and a seed-savers' chart give them. They disagree; the shortest and the longest are kept.
- * Storage decides more than any table: a germination test tells what the lot at hand can do.
+ * How many years a crop's seed stays good when kept cool and dry, by two published seed-saving
+ * lists and a seed savers' chart. They disagree; the shortest and the longest are kept. Storage
+ * matters more than any table: a germination test shows what the lot at hand can do.
  */
 export const SEED_LIFE_SOURCE =
   "two published seed-life lists and a seed savers' chart, shortest to longest";

@@ -1,4 +1,4 @@
-/** Seed lots: what their germination tests show, how thick to sow, how long they last. */
+/** Seed lots: what their germination tests show, how thickly to sow, how long they last. */
 import { type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
 import { wilsonInterval } from "../../reckon/preference.ts";
 import { dateOf } from "../dates.ts";
@@ -12,7 +12,9 @@ type Germination = {
   /** Share that sprouted, and its 95 % interval (Wilson). */
   share: number;
   interval: [number, number];
-  /** Times as thick to sow as good seed: by the share, and at worst; null where that is unknown. */
+  /**
+   * How many times as thickly to sow as good seed: by the share, and at worst; null where unknown.
+   */
   sowTimes: number | null;
   sowTimesAtWorst: number | null;
   sentence: string;
@@ -24,11 +26,11 @@ export type SeedReport = Omit<SeedLot, "tests" | "savedAt"> & {
   /** Expected life in years, shortest and longest published; null for a crop not in the lists. */
   lifeYears: [number, number] | null;
   lifeSource: string | null;
-  /** First and last year after which the lists call it old. */
+  /** The years after which the lists call it old, first and last. */
   oldAfter: [number, number] | null;
 };
 
-/** Below so many seeds a test tells little: 9 of 10 may be 60 % or 98 %. */
+/** With fewer seeds than this, a test tells little: 9 of 10 may be 60 % or 98 %. */
 const FEW_SEEDS = 50;
 /** A lower bound under this gives no usable sowing rate. */
 const LEAST_SHARE = 0.05;
@@ -41,7 +43,7 @@ function times(share: number): number | null {
   return share < LEAST_SHARE ? null : Math.round((1 / share) * 10) / 10;
 }
 
-/** What one test of `sprouted` of `of` seeds (at least one) shows. */
+/** What a test shows in which `sprouted` out of `of` seeds (at least one) sprouted. */
 export function germinationOf(sprouted: number, of: number): Omit<Germination, "on" | "days"> {
   const share = sprouted / of;
   const interval = wilsonInterval(sprouted, of);
@@ -51,9 +53,9 @@ export function germinationOf(sprouted: number, of: number): Omit<Germination, "
   const parts = [`${sprouted} of ${of} sprouted: ${percent(share)} %, in truth ${range}`];
   if (sowTimes === null) parts.push("too little to sow; save or buy fresh seed");
   else if (sowTimesAtWorst === null) {
-    parts.push(`sow ${sowTimes} times as thick, or test more seeds: at worst hardly any sprout`);
+    parts.push(`sow ${sowTimes} times as thickly, or test more seeds: at worst hardly any sprout`);
   } else if (sowTimesAtWorst > 1.1) {
-    parts.push(`sow ${sowTimes} times as thick, ${sowTimesAtWorst} times to be safe`);
+    parts.push(`sow ${sowTimes} times as thickly, ${sowTimesAtWorst} times to be safe`);
   }
   if (of < FEW_SEEDS) parts.push(`${of} seeds tell little; 50 or more tell more`);
   return { sprouted, of, share, interval, sowTimes, sowTimesAtWorst, sentence: parts.join("; ") };

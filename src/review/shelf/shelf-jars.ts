@@ -1,6 +1,6 @@
 /**
- * Which jars of a batch stand where: on the shelf only what sealed and came out of a load that was
- * done as tested; everything else cold, by what was decided about it.
+ * Where the jars of a batch belong: on the shelf, only those that sealed and came from a load that
+ * was done as tested; everything else in the cold, by what was decided about it.
  */
 import { batchDeviations } from "../../kitchen/deviations.ts";
 import { loadsOf } from "../../kitchen/jars.ts";
@@ -8,25 +8,28 @@ import type { Batch, Load, LoadPart, State } from "../../kitchen/state.ts";
 import { againstBatch, type Judged, judgeLoad, judgeSealed } from "../verdict.ts";
 import type { Keep, RuleName } from "./keeping.ts";
 
-/** Jars of one batch and one fate. `numbers` is null where it is not known which jars they are. */
+/**
+ * Jars of one batch with the same fate. `numbers` is null where it is not known which jars they
+ * are.
+ */
 export type JarGroup = {
   keep: Keep;
   jars: number;
   numbers: number[] | null;
   sealed: boolean;
-  /** Which rule of KEEPING says how long. */
+  /** The rule of KEEPING that says how long they keep. */
   rule: RuleName;
-  /** From when the days count, kitchen time. */
+  /** When the days begin to count, kitchen time. */
   since: number;
-  /** Why it is no shelf jar; empty for one that is. */
+  /** Why it is not a shelf jar; empty for one that is. */
   why: string;
 };
 
 type ShelfJars = {
   groups: JarGroup[];
-  /** Sealed jars of a batch that is not finished: not put anywhere yet. */
+  /** Sealed jars of an unfinished batch: not put away yet. */
   waiting: number;
-  /** Jars that were decided to be thrown out. */
+  /** Jars that somebody decided to throw out. */
   discarded: number;
 };
 
@@ -42,7 +45,7 @@ function sealedNumbers(part: LoadPart): number[] | null {
 
 type Fate = { what: string; jars: number };
 
-/** What became of jars that did not seal: the last word holds, for so many where it said. */
+/** What became of jars that did not seal: the last decision holds, for as many as it named. */
 function failedFates(load: Load, failed: number): Fate[] {
   const said = load.disposed.findLast((one) => {
     return one.code === "seal-failed" && one.what !== "reprocess";
@@ -55,7 +58,7 @@ function failedFates(load: Load, failed: number): Fate[] {
   return fates.filter((fate) => fate.jars > 0);
 }
 
-/** What became of a part's jars that were taken off a short process, word by word. */
+/** What became of a part's jars that were taken off a short process, decision by decision. */
 function asideFates(load: Load, wanted: LoadPart): Fate[] {
   const left = new Map(load.parts.map((part) => [part, part.aside]));
   const fates: Fate[] = [];
@@ -88,7 +91,7 @@ function placeCold(
   }
 }
 
-/** Cold food of this kind keeps days, whether it was never processed or its jar is open. */
+/** Whether its food keeps only days in the cold, be it unprocessed or in an open jar. */
 function isLowAcid({ recipe }: Batch): boolean {
   return recipe.class === "low-acid";
 }
@@ -108,7 +111,7 @@ function cold(batch: Batch): ShelfJars {
   return { groups: batch.ready > 0 ? [group] : [], waiting: 0, discarded: 0 };
 }
 
-/** The jars of a batch by where they belong, before any was opened. */
+/** The jars of a batch by where they belong, before any were opened. */
 export function shelfJars(state: State, batch: Batch, now: number): ShelfJars {
   const found: ShelfJars = { groups: [], waiting: 0, discarded: 0 };
   if (batch.state === "abandoned") return found;

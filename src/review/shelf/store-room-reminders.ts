@@ -1,4 +1,4 @@
-/** What jars on the shelf and seed in the drawer will ask for in months to come. */
+/** What jars on the shelf and seed in the drawer will need in the months to come. */
 import { batchName } from "../../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, localFields, parseIso } from "../../kitchen/time.ts";
@@ -9,7 +9,7 @@ import { DAY_HOUR, nextSpring } from "./reminder-hours.ts";
 import { shelfJars } from "./shelf-jars.ts";
 import type { FoundReminder } from "./upcoming.ts";
 
-/** Jars past their best, by where they stand; those that keep the shortest are eaten first. */
+/** Jars past their best, by where they are kept; those that keep the shortest are eaten first. */
 export function shelf(state: State, now: number, wallNow: number): FoundReminder[] {
   return Object.values(state.batches).flatMap((batch) => {
     let opened = openedOf(state, batch);
@@ -33,7 +33,7 @@ export function shelf(state: State, now: number, wallNow: number): FoundReminder
   });
 }
 
-/** Seed lots, and seed batches nobody made a lot of, once each spring until tested that year. */
+/** Seed lots, and seed batches without a lot, once each spring until tested that year. */
 export function seedReminders(state: State, wallNow: number): FoundReminder[] {
   const lots = Object.values(state.seeds).map((seed) => {
     const last = seed.tests.at(-1);

@@ -1,13 +1,13 @@
 /**
- * What tastings can and cannot tell. Preferences are counted in pairs, one voice a person, with
- * the exact binomial; scores are listed as given, never averaged, and compared only where the same
- * people scored the same lots.
+ * What tastings can and cannot tell. Preferences are counted in pairs, one vote per person, with
+ * the exact binomial test; scores are listed as given, never averaged, and compared only where the
+ * same people scored the same lots.
  */
 
 import { friedman } from "../../reckon/friedman.ts";
 import { fewestForPreference, pairedPreferenceP, wilsonInterval } from "../../reckon/preference.ts";
 
-/** Chance below which a split is called hard to put down to chance. */
+/** The probability below which a split is called hard to put down to chance. */
 const ALPHA = 0.05;
 
 export type Vote = { at: number; thing: string; over: string | null; taster: string | null };
@@ -21,21 +21,21 @@ type Score = {
 export type PairResult = {
   first: string;
   second: string;
-  /** People whose latest word was for the first, and all who spoke. */
+  /** People whose latest vote was for the first, and all who voted. */
   forFirst: number;
   tasters: number;
-  /** How many of them gave no name, so that one person may be among them twice. */
+  /** How many of them gave no name, so that one person may be counted twice. */
   unnamed: number;
-  /** Two-sided, were each of them another person. */
+  /** Two-sided p if each of them is a different person. */
   p: number;
-  /** The same, were all who gave no name one person with one voice, their latest. */
+  /** The same if all who gave no name are one person, whose latest vote counts. */
   pOneUnnamed: number;
   /** 95 % interval of the share that prefers the first. */
   share: [number, number];
   sentence: string;
 };
 
-/** Pairs of things with every person's latest word; the one liked by more comes first. */
+/** Pairs of things with every person's latest vote; the one liked by more comes first. */
 export function pairResults(things: readonly string[], votes: readonly Vote[]): PairResult[] {
   const results: PairResult[] = [];
   for (let i = 0; i < things.length; i++) {
@@ -87,17 +87,18 @@ function pairSentence(result: Omit<PairResult, "sentence">): string {
   const parts: string[] = [];
   const hard = "hard to put down to chance";
   const which = p > ALPHA ? "could easily be chance" : hard;
-  const claim = p <= ALPHA && pOneUnnamed > ALPHA ? `${hard} if each was another person` : which;
+  const claim =
+    p <= ALPHA && pOneUnnamed > ALPHA ? `${hard} if each was a different person` : which;
   parts.push(`${liked}: ${claim} (two-sided p = ${shown})`);
   parts.push(range);
   if (fewestForPreference(tasters, ALPHA) === null) {
-    parts.push(`so few tasters can show no preference; it takes six of six`);
+    parts.push(`this few tasters cannot show a preference; it takes six of six`);
   }
   if (unnamed > 0) parts.push(`${unnamed} gave no name, and may be one person more than once`);
   return `${parts.join("; ")}.`;
 }
 
-/** Preferences said without saying over what, where there are more than two things. */
+/** Preferences that do not say over what, where there are more than two things. */
 export function looseVotes(things: readonly string[], votes: readonly Vote[]): Vote[] {
   return things.length <= 2 ? [] : votes.filter((vote) => vote.over === null);
 }
@@ -111,7 +112,7 @@ export type ScoreTable = {
   sentence: string;
 };
 
-/** Scores by their names: each person's latest for a thing, and every unnamed score. */
+/** Scores by name: each person's latest for a thing, and every score without a name. */
 export function scoreTables(things: readonly string[], given: readonly Score[]): ScoreTable[] {
   const names = [...new Set(given.flatMap(({ scores }) => Object.keys(scores)))].sort();
   return names.map((name) => scoreTable(name, things, given));

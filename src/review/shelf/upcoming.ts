@@ -1,4 +1,4 @@
-/** One thing that is coming, as lists and calendars have it. */
+/** One thing that is coming up, as lists and calendars show it. */
 export type Upcoming = {
   /** The same for the same thing at every call. */
   id: string;
@@ -8,9 +8,9 @@ export type Upcoming = {
   detail: string;
   batch: string | null;
   overdue: boolean;
-  /** When what it follows from was last written to, wall ms. */
+  /** When what it follows from last changed, wall ms. */
   changedAt: number;
 };
 
-/** A reminder as found, and what its last change is looked up by. */
+/** A reminder as found, with the owner by which its last change is looked up. */
 export type FoundReminder = Omit<Upcoming, "overdue" | "changedAt"> & { owner: string };
