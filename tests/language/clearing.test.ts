@@ -16,7 +16,7 @@ const UNFORESEEN = [
   "she's going like the clappers, big rolling boil, lids well under",
   "every one of my lids has gone down with a pop overnight, lovely",
   "all nine of those have sealed up a treat",
-  "steam is pouring out of the petcock in a solid jet now",
+  "steam is fairly belting out of that petcock in a solid jet now",
   "the little weight has started dancing about on top steadily",
   "that's the beans finished with their trimming at last",
 ];

@@ -9,7 +9,7 @@ export const boiling: MeaningOf<"boiling"> = {
   slots: { target: "name", at: "instant", covered: "flag" },
   example: "it's boiling and the lids are covered",
   topical: true,
-  doubting: ["once", "when"],
+  doubting: ["once"],
   wordings: [
     `[<boil-lead>] <boil-report> [<boil-where>] [<hard>] [<when>|<lasting>] [<boil-where>] [[<and>]
     {covered=true} <covered>] [<start-tail>]`,
@@ -157,7 +157,7 @@ export const boiling: MeaningOf<"boiling"> = {
       [<boil-subject>] [<be>] [<still>] [at|to|come to|reached|up to] (a|the|that|one of those)
       [<full>] (boil|boils) [that|which] <not-stirred-down>|
       [<boil-subject>] [<still>] (keeps|keeps on|kept|does not stop|will not stop|never stops)
-      (boiling|bubbling|rolling) [even] [when|while|as] <stirring>|
+      (boiling|bubbling|rolling) [even] [while|as] <stirring>|
       [<boil-subject>] [<be>] [at] a <full> [<full>] boil|
       <got> [<us>] [a|the|that] [<full>] [<full>] boil [on|going|up] [again|now] [for {target}]|
       that is <boil-subject> [<still>] (boiling|rolling|at the boil|up to the boil|on the boil|at
@@ -167,8 +167,8 @@ export const boiling: MeaningOf<"boiling"> = {
     `,
     "not-stirred-down": `
       (will|does|do|can|could) not (stir down|be stirred down|go away|stop|quit|go down|die down)
-      [when|even when|while] [<stirring>]|
-      (you|i|we) can not stir (down|it down|away)|[even] when <stirring>|no matter how <stirring>
+      [while] [<stirring>]|
+      (you|i|we) can not stir (down|it down|away)|no matter how <stirring>
     `,
     stirring: "(i|we|you) (stir|stirred|am stirring|are stirring) [it|them|that|hard|like mad]",
     "boil-subject": `

@@ -1,4 +1,8 @@
+import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** With one of these, words about how it was done may say that it was not. */
+const NOT_ALL = wordSet("not no never none without except but only yet still most some almost");
 
 /** A stage is done. Jars out of the canner, the heat off and the canner ready are parts of it. */
 export const done: MeaningOf<"done"> = {
@@ -6,7 +10,11 @@ export const done: MeaningOf<"done"> = {
   report: true,
   when: ["working"],
   slots: { target: "name", at: "instant" },
-  parts: ["count"],
+  parts: ["count", "number", "size", "how", "other"],
+  finish: ({ how, ...slots }, _context, _plain, said) => {
+    if (how !== undefined && said.words.some(({ word }) => NOT_ALL.has(word))) return undefined;
+    return { slots: { target: slots.target, at: slots.at } };
+  },
   example: "that's done",
   topical: true,
   doubting: ["once"],
@@ -93,6 +101,40 @@ export const done: MeaningOf<"done"> = {
     "<done-jars-out>",
     "i have <did> (<things>|{target}) and <did> (<things>|{target}|them)",
     "[<the>] ({target}|<things>) <did>",
+    `[i|we] [have] [just|all|now] [got] <did> [all|up] [<the>] [all the] ({target}|<things>|them|
+    it|it all|them all|everything) [up] <how-done> [<when>]`,
+    `[i|we] [have] [just|all|now] [got] (<the> ({target}|<things>)|them|it|it all|them all|
+    everything|
+    every last one|every one|the lot) [all] <did> [and <did>] [up|<how-done>] [<when>]`,
+    `[<the>] ({target}|<things>|they|it|everything) [is|are|has|have] [been|now|all|just] <did> [and
+    <did>] [up] <how-done> [<when>]`,
+    `[all] [<the>] ({number}|a) (pounds|pound|pecks|bushels|bushel|peck) [of] [<the>] [{target}]
+    [is|are] [now|all] <did> [and <did>] [<how-done>]`,
+    `[<the>] ({target}|<things>) [all|is|are|now] <did> <did> [and] [<did>] [up|<how-done>]`,
+    `[<the>] [{target}|fifteen pound] (lid|lids|weight|cover|bands|rings|caps|tops) [is|are|has
+    gone] [all|now|back|both] (on|on tight|on finger tight|on and [finger] tight|back on|off|locked|
+    locked down|down|clamped|in place) [<how-tight>] [now] [<when>]`,
+    `(<took-up>|put|got|pulled) [<the>] [{target}] (lid|lids|weight|cover|bands|rings) [back|all]
+    (on|off|back on|on tight) [<how-tight>] [now] [<when>]`,
+    `[<the>] [{target}] (skins|stems|ends|seeds|pits|foam|bubbles|tops|tails|fat|peels|husks|silk|
+    scum|pods|strings|cores|bones) [is|are|all] [now|all] (off|out|skimmed|gone) [<how-done>]`,
+    `[i|we] [have] [just] (took|taken|got|cut|skimmed|pulled|picked|scooped|worked|chased|pinched)
+    [out|off] [<the>|all the] (skins|stems|ends|blossom ends|seeds|pits|foam|bubbles|tops|tails|fat|
+    peels|husks|silk|scum|pods|strings|cores|bones) [all] [off|out] [<how-done>]`,
+    `[<the>] (sugar|salt|dill|garlic|spices|vinegar|pectin|mustard seed|peppers|onions|herbs) [is|
+    are] [all] (in|stirred in) [<when>]`,
+    `[<the>] {target} (has|have) had (its|their|it is) [whole] (scrub|soak|wash|chill|bath|trim|
+    rinse|
+    time|boil|cook|rest|salting) [<when>]`,
+    `[<the>|that is [<the>|all the]] <doing> [of [<the>] ({target}|<things>)] (is|are) [now|all]
+    (over|past|at an end|behind (me|us)|finished with)`,
+    `[<the>] ({target}|<things>|they) (is|are|have) (done|finished|through) [with] [their] <doing>
+    [<when>]`,
+    `([<the>] ({target}|<things>) (is|are|has been) [all|now] (<done>|<did>) [and <did>]|<it-did>
+    [<the>]
+    ({target}|<things>)) [and|but|only] [<the>] {other:target} [one|ones] [is|are|has|have]
+    <not-so>`,
+    "<jars-on-board>",
     {
       set: { target: "heat off" },
       phrases: [
@@ -153,6 +195,50 @@ export const done: MeaningOf<"done"> = {
       bubbles|headspace|rings|spices|sugar|brine|syrup|water|peels|skins|stems|ends|cores|pits|
       cucumbers|cukes|cabbage|berries|fruit|vegetables|slices|onions and peppers|jars and lids|
       labels|weights|crock|canner|kettle|tops|beans|pods
+    `,
+    "how-done": `
+      (with|in|into|on|onto|through|from|by|to) [the|a|an|my|some|one|two|half] {how:thing}|
+      [finger|fingertip] tight|away from (me|my face)|<like>|(nice and|good and) [small|fine|thin|
+      even|clean|tight]|small|fine|thin|clean|in (half|halves|quarters|chunks|slices|pieces|rounds|
+      spears|strips|inches)|one by one|by hand|all of (it|them)|every (one|bit)|down to the last one
+    `,
+    "how-tight": `
+      finger tight|fingertip tight|tight|snug|hand tight|not too tight|to (fingertip|finger tight)|
+      as tight as (fingers|fingertips) (go|will go)|good and (tight|snug)|and (locked|clamped)
+    `,
+    "took-up": `
+      [i|we] [have] [just] (put|got|screwed|twisted|took|taken|lifted|set|placed|dropped)
+    `,
+    "it-did": `
+      [i|we] [have] [just] (finished|done|completed|<did>|am done with|am finished with|are done
+      with|got done with)
+    `,
+    "not-so": `
+      not [yet|begun|started|done|touched|so|at all]|[still|yet] (going|to do|to come|to go|waiting|
+      to be done)|waiting|next|later|to follow|not (been|even) (touched|begun|started) [yet]
+    `,
+    "time-up": `
+      ([the|their|that is] (time|timer|bell|clock|minutes) [is|was|has|were] (up|over|by|gone|went|
+      rang|rung|done|out|gone off|went off|finished)|it (rang|went off|went ding|beeped)|ding ding)
+      [and|so]
+    `,
+    "on-board": `
+      (on|onto|to|upon|over on|out on) [the|a|my|our|that] [folded|clean|old|tea|dish|kitchen|big|
+      wooden|cutting|cooling] (towel|towels|board|rack|counter|cloth|table|bench|granite|tea towel|
+      dishtowel|dish towel|worktop|sideboard|boards) [to cool|cooling] [by the (stove|window)|now]
+    `,
+    "jars-on-board": `
+      {target=jars} [<time-up>] [<every-jar>|they|they are|it is|all|all of them|{count:whole}
+      [<jars-or-size>|of them]|<the> (jars|{size}|glasses|load)] [is|are|was|were|have|has] [all|
+      now|
+      been|safely|up and] [out|sitting|set|standing|resting|lined up|laid|cooling|lifted|stood]
+      [out|up|there] [and] [cooling] <on-board> [<when>]|
+      {target=jars} [<time-up>] [and|so] [i|we|i have|we have|she|he] [have|has] [just|now|finally]
+      (took|taken|lifted|pulled|hauled|got|fished|tonged|set|moved|hoisted|put|had) [up|out]
+      (<every-jar>|
+      them|them all|it|<the> [{target}] (jars|{size}|glasses|load)|{count:whole} [<jars-or-size>|of
+      them]) [all] [up|out|off] [and] [set (them|it)|out] [<on-board>] [with (the|my) tongs]
+      [<when>]
     `,
     took: `
       [i am|we are|i have|we have|i|we] [just|now] (taking|lifting|pulling|hauling|fishing|

@@ -15,9 +15,13 @@ export const pressure: MeaningOf<"pressure"> = {
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant", value: "number", unit: "word" },
   example: "eleven pounds on the gauge",
-  finish: (raw, { pressureUnit = "psi" }, _plain, said) => {
+  finish: (raw, { pressureUnit = "psi", loads }, _plain, said) => {
+    const plainly = said.words.some(({ word }) => OF_A_GAUGE.has(word));
+    const empty = loads?.every(({ stages }) => stages.every(({ state }) => state !== "running"));
+    // "Five pounds" is no pressure where nothing is in a canner.
+    if (!plainly && empty) return undefined;
     // "Whole tomatoes, twenty-one pounds" is what they weigh.
-    if (raw.target && !said.words.some(({ word }) => OF_A_GAUGE.has(word))) return undefined;
+    if (raw.target && !plainly) return undefined;
     return { slots: { ...raw, unit: raw.unit ?? pressureUnit } };
   },
   wordings: [
