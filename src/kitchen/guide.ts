@@ -13,6 +13,11 @@ export function tableRowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "
   return { table, edition: locator?.edition ?? null, jar: jarTested, band, psi: pressurePsi };
 }
 
+/** The row as a word, to tell it from others; null where the terms are unknown or were read. */
+export function rowKey(terms: ProcessTerms | null): string | null {
+  return terms?.reading === "remembered" ? JSON.stringify(tableRowOf(terms)) : null;
+}
+
 /** What the person's guide said about the row behind these terms; undefined where nobody looked. */
 function guideFor(state: State, terms: ProcessTerms): GuideAnswer | undefined {
   const row = tableRowOf(terms);

@@ -28,6 +28,7 @@ const KINDS: Record<AnswerKind, OpenQuestion["kind"]> = {
   feet: "altitude",
   jars: "jars",
   count: "number",
+  minutes: "minutes",
 };
 
 function kindOf(question: Asked): OpenQuestion {

@@ -11,12 +11,12 @@ const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 const ASKED = /What does your guide say for pints at this altitude, in minutes\?/;
 
 /** A day that is no rehearsal; the times of this salsa above 1,000 ft are from memory. */
-function kitchenAt(altitudeFt: number): MadeUpKitchen {
+function kitchenAt(altitudeFt: number | undefined): MadeUpKitchen {
   return new MadeUpKitchen({
     library: theLibrary(),
     startMs: EIGHT,
     zone: "America/Denver",
-    setUp: [{ type: "kitchen-set", altitudeFt, t: EIGHT }],
+    setUp: [{ type: "kitchen-set", ...(altitudeFt ? { altitudeFt } : {}), t: EIGHT }],
     version: "0.0.0",
     voice: () => SILENT,
     rehearsal: false,
@@ -28,10 +28,10 @@ function batches(kitchen: MadeUpKitchen): Batch[] {
 }
 
 /** The ideal cook does the rest of the day. */
-function cookOn(kitchen: MadeUpKitchen): void {
+function cookOn(kitchen: MadeUpKitchen, until: () => unknown = () => false): void {
   for (let turn = 0; turn < 5000; turn++) {
     const now = kitchen.session.now();
-    if (batches(kitchen).every((one) => one.state === "complete")) return;
+    if (batches(kitchen).every((one) => one.state === "complete") || until()) return;
     const action = nextAction(kitchen.session.state, now, 6200);
     const at = Math.min(action?.at ?? now + 15 * MINUTE_MS, now + 15 * MINUTE_MS);
     const wake = kitchen.clock.untilNextTimer() ?? Number.POSITIVE_INFINITY;
@@ -112,6 +112,46 @@ describe("a time from memory", () => {
     const kitchen = kitchenAt(6200);
     expect(kitchen.session.hear("start the chile salsa").lines.join(" ")).not.toMatch(/guide/);
     expect(batches(kitchen)).toHaveLength(1);
+  });
+});
+
+describe("a time from memory that nobody could ask about at the beginning", () => {
+  const asked = (kitchen: MadeUpKitchen) => {
+    return kitchen.lines.filter(({ kind, text }) => kind === "asked" && ASKED.test(text)).length;
+  };
+
+  it("is asked about once the altitude is known", () => {
+    const kitchen = kitchenAt(undefined);
+    kitchen.session.hear("start the choice salsa");
+    expect(batches(kitchen)).toHaveLength(1);
+    expect(asked(kitchen)).toBe(0);
+    cookOn(kitchen);
+    expect(asked(kitchen)).toBe(1);
+    expect(judged(kitchen)).toMatchObject({ verdict: "as-tested" });
+  });
+
+  it("is asked about where the altitude is raised into it", () => {
+    const raised = (answer: string) => {
+      const kitchen = kitchenAt(900);
+      kitchen.session.hear("start the choice salsa");
+      kitchen.session.hear("fifteen minutes");
+      const timed = () => {
+        const [load] = Object.values(kitchen.session.state.loads);
+        return load?.stages.some(({ kept, id }) => id === "process" && kept?.stretches.length);
+      };
+      cookOn(kitchen, timed);
+      expect(asked(kitchen)).toBe(1);
+      kitchen.session.hear("we're at 6200 feet");
+      kitchen.clock.advance(MINUTE_MS);
+      expect(asked(kitchen)).toBe(2);
+      kitchen.session.hear(answer);
+      cookOn(kitchen);
+      return { times: asked(kitchen), ...judged(kitchen) };
+    };
+    expect(raised("twenty-five minutes")).toMatchObject({ verdict: "as-tested", times: 2 });
+    expect(raised("thirty minutes").reasons?.join()).toMatch(/^the guide says 30/);
+    // What is not known is asked once more, at a calm moment.
+    expect(raised("I don't know")).toMatchObject({ times: 3 });
   });
 });
 

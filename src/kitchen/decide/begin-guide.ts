@@ -3,7 +3,15 @@ import { lasting } from "../../recipe/choose-process.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import type { DatedFact } from "../events.ts";
 import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../guide.ts";
-import { askMinutes, type Deciding, type Decision } from "./decision.ts";
+import type { Question } from "../questions/questions.ts";
+import {
+  askMinutes,
+  type Deciding,
+  type Decision,
+  done,
+  type Present,
+  refused,
+} from "./decision.ts";
 
 /** No process lasts longer, minutes. */
 const LONGEST_MINUTES = 600;
@@ -27,10 +35,25 @@ export function comparedWithGuide(
     return askMinutes(wish, guideQuestion(terms));
   }
   if (minutes === null) return { terms, facts: [] };
-  const row = { ...tableRowOf(terms), minutes, oursMinutes };
   const assumed = state.rehearsal ? { assumed: true } : {};
   return {
     terms: minutes > oursMinutes ? lasting(terms, minutes) : terms,
-    facts: [{ type: "guide-compared", row, ...assumed, t: now }],
+    facts: [{ ...compared(terms, minutes, now), ...assumed }],
   };
+}
+
+function compared(terms: ProcessTerms, minutes: number, t: number) {
+  const row = { ...tableRowOf(terms), minutes, oursMinutes: terms.minutes };
+  return { type: "guide-compared", row, t } as const;
+}
+
+/** What the guide says about a load whose time came from another row than its batch began with. */
+export function guideAnswer(
+  { state, now }: Present,
+  question: Question,
+  minutes: number,
+): Decision {
+  const terms = state.loads[question.about ?? ""]?.terms;
+  if (!terms || !(minutes > 0 && minutes <= LONGEST_MINUTES)) return refused(question.text);
+  return done(compared(terms, minutes, now));
 }

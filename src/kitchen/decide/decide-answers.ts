@@ -7,6 +7,7 @@ import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
 import type { Batch, State } from "../state.ts";
+import { guideAnswer } from "./begin-guide.ts";
 import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
@@ -86,6 +87,7 @@ function unsure(deciding: Present, question: Question): Decision {
   const { now } = deciding;
   switch (question.kind) {
     case "factor":
+    case "guide":
     case "end":
       return done({ type: "left-open", key: question.key, t: now });
     case "gauge-tested":
@@ -119,6 +121,8 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
     case "factor":
       if (answerKind(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
       return factorValue(deciding, question, slots.value);
+    case "guide":
+      return guideAnswer(deciding, question, number);
     case "still":
       return stillAnswer(deciding, question, slots.value);
     case "broken":

@@ -2,6 +2,7 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
+import { rowKey } from "../guide.ts";
 import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
 import { quiet } from "../settle.ts";
@@ -242,6 +243,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     pack,
     option,
     terms,
+    askedRow: rowKey(terms),
     expectedJars,
     mark,
     begunAt: event.t,

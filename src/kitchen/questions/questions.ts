@@ -5,6 +5,7 @@
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../events.ts";
+import { guideQuestion, isUncompared, rowKey } from "../guide.ts";
 import { countTrouble, unaccounted } from "../jars.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
@@ -24,6 +25,7 @@ import { sealedName, touchedBatches } from "./sealed-lines.ts";
 export type QuestionKind =
   | "altitude"
   | "altitude-doubt"
+  | "guide"
   | "no-boil"
   | "gauge"
   | "gauge-tested"
@@ -66,6 +68,7 @@ export type AnswerKind =
   | "pounds"
   | "feet"
   | "count"
+  | "minutes"
   | "jars";
 
 const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
@@ -75,6 +78,7 @@ const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
   disposition: "choice",
   seals: "jars",
   broken: "count",
+  guide: "minutes",
 };
 
 /** What kind of answer a question takes. */
@@ -94,6 +98,7 @@ const RANK: Record<QuestionKind, number> = {
   heard: 3,
   broken: 3,
   altitude: 4,
+  guide: 4,
   gauge: 5,
   "gauge-tested": 5,
   "gauge-off": 5,
@@ -172,7 +177,7 @@ function byRank(state: State): Question[] {
     list.push({ key: "altitude", kind: "altitude", text: ALTITUDE_QUESTION, about: null });
   }
   for (const owner of activeOwners(state)) {
-    if (isLoad(owner)) list.push(...loadQuestions(state, owner));
+    if (isLoad(owner)) list.push(...loadQuestions(state, owner), ...guideQuestions(state, owner));
     else if (owner.state !== "abandoned") {
       list.push(...gaugeQuestions(state, owner));
     }
@@ -236,6 +241,15 @@ function gaugeQuestions(state: State, batch: Batch): Question[] {
     }
   }
   return list;
+}
+
+/** A load whose time is from another row, from memory too, than the one its batch began with. */
+function guideQuestions(state: State, load: Load): Question[] {
+  const { terms } = load;
+  const asked = state.batches[load.batch]?.askedRow;
+  if (!isUncompared(state, terms) || rowKey(terms) === asked) return [];
+  const key = `guide/${load.id}/${terms.minutes}`;
+  return [{ key, kind: "guide", text: guideQuestion(terms), about: load.id }];
 }
 
 function loadQuestions(state: State, load: Load): Question[] {

@@ -81,6 +81,10 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
         ? { at: now, ...wish("disposition", { what: "refrigerate" }, "put them in the fridge") }
         : { at: now, ...wish("disposition", { what: "discard" }, "throw them out") };
     }
+    case "guide": {
+      const minutes = state.loads[question.about ?? ""]?.terms?.minutes ?? 0;
+      return { at: now, ...wish("answer", { value: minutes }, `${minutes} minutes`) };
+    }
     case "broken":
       return { at: now, ...wish("answer", { value: 1 }, "one") };
     case "still": {

@@ -224,6 +224,7 @@ const TAKES: Record<AnswerKind, string> = {
   pounds: "answer with a number, or never tested",
   feet: "type it, such as 6200 feet",
   count: "answer with a number",
+  minutes: "answer with minutes, or I don't know",
   jars: "all sealed, or the numbers that did not",
 };
 
