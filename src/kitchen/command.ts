@@ -117,8 +117,10 @@ export type Confirm = {
  */
 export type Evidence = {
   strength: "loss" | "suspicion" | "trace";
-  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure";
+  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure" | "food" | "fill";
   text: string;
+  /** Foods that were named, where it is about them. */
+  foods?: readonly string[];
   intent?: Intent;
   /** It speaks of the past: jars that are already out of the canner may be meant. */
   past?: true;

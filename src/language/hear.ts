@@ -6,7 +6,7 @@
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import { type Fact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
-import { doubtIn, lossIn } from "./evidence/doubts.ts";
+import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
 import { MEANINGS } from "./intents/all.ts";
@@ -73,16 +73,20 @@ function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
   return { ...heard, reading: "sure", commands: [urgent, ...facts] };
 }
 
-/** An order or report that its frame takes back is neither acted on nor asked about. */
+/**
+ * An order or report that its frame takes back is neither acted on nor asked about, nor is a guess
+ * about something elsewhere.
+ */
 function unlessStopped(heard: Read, said: Utterance): Read {
   const [likely] = heard.candidates;
   const meant = heard.reading === "ask" && likely ? [likely] : heard.commands;
   if (heard.polite) return heard;
+  const elsewhere = heard.reading === "ask" && isElsewhere(said);
   const stopped = meant.some((one, at) => {
     const clause = heard.reading === "sure" ? heard.clauses?.[at] : undefined;
     return isStopped(one, said, { whole: heard.whole === true, ...(clause ? { clause } : {}) });
   });
-  return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
+  return elsewhere || stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
 function begunIn(commands: Command[]): Read {

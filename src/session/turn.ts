@@ -7,7 +7,7 @@ import { questions, questionToAsk } from "../kitchen/questions/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Context } from "../language/context.ts";
-import { hear } from "../language/hear.ts";
+import { type Heard, hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { notUnderstood } from "../speech/not-understood.ts";
 import { answered, saidAgain } from "./answering.ts";
@@ -74,13 +74,21 @@ export class Turn {
     const heard = hear(text, this.context(now));
     const guarded = !this.open && questions(this.state).length > 0;
     const kept = heard.evidence && this.keep(heard.evidence, now);
-    const steps = stepsOf(heard, { text, confidence }, guarded, kept);
+    const steps = stepsOf(this.worthAsking(heard, now), { text, confidence }, guarded, kept);
     const refused = eachStep(steps, (command, question) =>
       question ? this.follow(question, command, now) : this.take(command, text, now),
     );
     if (kept && heard.reading !== "sure") talk.say("answer", KEPT[kept]);
     this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
     return refused;
+  }
+
+  /** A guess that could come to nothing now is not asked about: it was said of something else. */
+  private worthAsking(heard: Heard, now: number): Heard {
+    const [likely] = heard.candidates;
+    if (heard.reading !== "ask" || !likely) return heard;
+    const { kind } = this.decided({ command: likely }, now);
+    return kind === "refused" ? { ...heard, reading: "unknown", candidates: [] } : heard;
   }
 
   /** The key for wet hands: does what Hands shows. */

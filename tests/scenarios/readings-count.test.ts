@@ -130,7 +130,7 @@ describe("what ends early by more than a tenth", () => {
 
   it("is asked about first: a stray done ends no ferment of weeks", async () => {
     const stray = await play("fermented-dills", `${FERMENT}\n+5:00 done\n+0:00 what now`);
-    expect(stray.asked.at(-1)?.text).toMatch(/ferment.*has had no of at least twenty-one days/i);
+    expect(stray.asked.at(-1)?.text).toMatch(/ferment.*has had none of at least twenty-one days/i);
     const ferment = onlyBatch(stray).stages.find(({ kind }) => kind === "ferment");
     expect(ferment?.state).toBe("running");
     const meant = await play("fermented-dills", `${FERMENT}\n+5:00 done\n+0:00 yes`);

@@ -1,4 +1,6 @@
 /** Deciding on words that raise a doubt about jars at stake, and on answers to it. */
+import { gateAddition } from "../../recipe/foods/addition-gate.ts";
+import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { runOf, runOfRole } from "../owners.ts";
@@ -27,10 +29,21 @@ function heardFacts(loads: readonly Load[], evidence: Evidence, t: number): Date
 }
 
 /** Words that ask for nothing known: kept where they raise a doubt about jars at stake. */
-export function decideUnknown({ state, now, wish }: Deciding<"unknown">): Decision {
+export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">): Decision {
   const { evidence } = wish.command;
-  const facts = evidence ? heardFacts(atStake(state, evidence), evidence, now) : [];
+  if (!evidence) return { kind: "tell" };
+  const { foods } = evidence;
+  const loads = atStake(state, evidence).filter((load) => {
+    return !foods || foods.some((food) => isStrange(state, load, food, library));
+  });
+  const facts = heardFacts(loads, evidence, now);
   return facts.length > 0 ? done(...facts) : { kind: "tell" };
+}
+
+/** Whether a food is none of what the recipe of a load was tested with. */
+function isStrange(state: State, load: Load, food: string, { tables }: Library): boolean {
+  const recipe = state.batches[load.batch]?.recipe;
+  return recipe !== undefined && gateAddition(recipe, tables, food).is === "changes";
 }
 
 /** Whether a plain loss can still concern this load: not known already, and not the proper end. */

@@ -61,6 +61,9 @@ export function candidateStages(
 function meant(state: State, ref: Meant, all: Candidate[]): Candidate[] {
   const named = all.filter((one) => isNamed(state, ref, one));
   if (named.some((one) => isLoad(one.owner))) return named;
+  // Where a batch and one of its pots bear the name, that pot is meant: "the beets".
+  const [pot, other] = named.filter((one) => standsFor(ref.parts, one.owner, one.run));
+  if (pot && !other) return [pot];
   const either = all.filter(
     (one) => named.includes(one) || standsFor(ref.vessels, one.owner, one.run),
   );
@@ -158,7 +161,8 @@ function earlyQuestion(
   const early = farTooEarly(run, t);
   if (!early) return undefined;
   const [ms, unit] = SPANS.find(([span]) => early.of >= 2 * span) ?? SHORT;
-  const got = numberWords(Math.floor(early.got / ms));
+  const whole = Math.floor(early.got / ms);
+  const got = whole === 0 ? "none" : numberWords(whole);
   const of = countWords(Math.round(early.of / ms), unit);
   const name = isLoad(owner) ? loadName(state, owner) : ownerName(state, owner);
   const text = `${upper(run.spec.title)} of ${name} has had ${got} of at least ${of}.`;

@@ -33,11 +33,18 @@ export function atStake(state: State, { about, strength, past }: Evidence): Load
     if (load.unloadedAt !== undefined) return false;
     if (OF_PROCESS.has(about))
       return load.loadedAt !== undefined && (hasBegun(load) || isVenting(load));
+    if (about === "food") return true;
     return load.loadedAt !== undefined || (state.batches[load.batch]?.filled ?? 0) > 0;
   });
   const over = past === true || !OF_PROCESS.has(about);
   if (inside.length > 0 || strength === "trace" || !over) return inside;
-  return loads.filter((load) => load.unloadedAt !== undefined);
+  const out = loads.filter((load) => load.unloadedAt !== undefined);
+  return out.length > 0 ? out : Object.values(state.loads).filter((load) => isLately(state, load));
+}
+
+/** Put away so lately that what is remembered of it may still be told. */
+function isLately({ lastW }: State, { state, unloadedAt }: Load): boolean {
+  return state === "complete" && unloadedAt !== undefined && lastW - unloadedAt <= ASKED_FOR_MS;
 }
 
 function isVenting(load: Load): boolean {

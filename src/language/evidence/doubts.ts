@@ -3,6 +3,7 @@
  * words about heat, water, lids, acid or a gauge that fit nothing else.
  */
 import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
+import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Utterance } from "../words.ts";
@@ -36,6 +37,11 @@ function stems(...lines: string[]): string[] {
   return lines.flatMap((line) => line.split(" "));
 }
 
+/** Whether a word is one of a stem's; a watermelon is no water. */
+function isPartOf(word: string): (stem: string) => boolean {
+  return (stem) => word.startsWith(stem) && !(stem === "water" && foodsNamed(word).length > 0);
+}
+
 /** Pieces of a sentence that are a likely loss whatever surrounds them. */
 const PIECES: readonly (readonly [Subject, RegExp])[] = [
   [
@@ -50,22 +56,51 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["pressure", /\b(pressure|needle|dial|gauge)( \w+){0,3} (dropped|fell|down|low|gone|lost)\b/],
   ["pressure", /\b(lost|losing)( \w+){0,2} (pressure|steam)\b/],
   ["pressure", /\bweight( \w+){0,3} (stopped|still|quiet|quit)\b/],
+  // A canner that was made to come down, or opened before it had.
+  ["pressure", /\b(opened|cooled|hurried|rushed)( \w+){0,6} (pressure|sink|steam|cooling)\b/],
+  ["pressure", /\b(cold water|ice|wet towel)( \w+){0,3} (on|over|onto) (the|that|my) canner\b/],
+  ["pressure", /\b(lifted|took|knocked|pulled)( \w+){0,2} weight\b/],
+  // Jars that were taken out, or heat that was taken off, before the time.
+  ["boil", /\b(took|pulled|lifted|turned|shut|came)( \w+){0,6} (early|too soon|a bit soon)\b/],
+  ["boil", /\b(before|short of)( \w+){0,2} time\b/],
   ["water", /\b(lids?|jars?|tops)( \w+){0,3} (uncovered|showing|exposed|out of the water)\b/],
   ["water", /\bwater( \w+){0,3} (low|below|boiled away|gone)\b/],
   ["lids", /\b(used|old|last year|reused)( \w+){0,2} lids?\b/],
   ["lids", /\blids?( \w+){0,3} (used|old|last year|reused)\b/],
+  // Jars that were filled wrong, or cold, or stood before they went in.
+  ["fill", /\b(overfull|overfilled|headspace)\b/],
+  ["fill", /\b(brim|rim|too full|little full|no room)\b/],
+  ["fill", /\b(gone|stone|went|got) cold\b|\blukewarm\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/],
+  [
+    "fill",
+    /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,5} (hours?|afternoon|breakfast)\b/,
+  ],
+  ["fill", /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,4} (day|good while|morning)\b/],
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
 ];
+
+const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "fill"]);
 
 /** Things on the stove that hold nothing at stake. */
 const ELSEWHERE = wordSet(
   "kettle coffee tea pasta soup eggs toast bacon rice bath shower dinner supper lunch breakfast",
   "laundry dishwasher",
 );
+/** Who and what is outside the kitchen, or has nothing to do with jars. */
+const OUTSIDE = wordSet(
+  "kids children dog dogs cat cats yard porch radio television mail mailman school washer dryer",
+);
+
+/** Whether the words speak of something that no jar at stake has to do with. */
+export function isElsewhere({ words }: Utterance): boolean {
+  return words.some(({ word }) => ELSEWHERE.has(word) || OUTSIDE.has(word));
+}
+
 /** What is over, or was true on another day. */
 const OVER = wordSet(
-  "was were had went stopped quit lost came ran fell dropped died turned forgot",
+  "was were had went stopped quit lost came ran fell dropped died turned forgot took pulled shut",
+  "lifted opened cooled hurried rushed knocked",
 );
 const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
 
@@ -99,8 +134,8 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   const all = words.join(" ");
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
-  // Words about used lids or too little acid say nothing about the heat.
-  const ofFood = piece?.[0] === "lids" || piece?.[0] === "acid";
+  // Words about lids, acid and filling say nothing about the heat.
+  const ofFood = piece !== undefined && OF_FILLING.has(piece[0]);
   const likely = taken.intents.find(({ name, probability }) => {
     return !ofFood && probability >= LIKELY && RAISES[name as Intent] !== undefined;
   });
@@ -112,9 +147,8 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
     return { strength: weak ? "trace" : "suspicion", about, intent, ...told };
   }
   if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
-  if (answered) return undefined;
-  const stem = STEMS.find(([, begin]) => {
-    return words.some((word) => begin.some((one) => word.startsWith(one)));
-  });
-  return stem && { strength: "trace", about: stem[0], ...told };
+  const stem = STEMS.find(([, begin]) => words.some((word) => begin.some(isPartOf(word))));
+  if (stem) return answered ? undefined : { strength: "trace", about: stem[0], ...told };
+  const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
+  return foods.length > 0 ? { strength: "trace", about: "food", foods, ...told } : undefined;
 }

@@ -56,6 +56,10 @@ export const altitude: MeaningOf<"altitude"> = {
     {feet:number} [feet]`,
     "(set|change|make) [<the>] [kitchen] (altitude|elevation) [to|at] {metres:number} meters",
     "<we> [am|are] [up|live|sit|cook] at (an|a) (altitude|elevation) of {feet:number} [feet]",
+    `[this is|we are at] [the|our|my] [cabin|old place|new place|new house] [and] (it is|it lies|it
+    sits) [at|up at] [about|around] {feet:number} feet [here|up here|high|there]`,
+    `<we> [have] moved [up] [here|to] [about|around] {feet:number} feet [last
+    week|last month|last year|this year|since]`,
     "(<we> are|<we> am|<we> live|we are) at sea level {feet=0}",
     "[<of-place>] <between> {low:number} [feet] (and|to) {high:number} feet [<high-up>]",
     `[<of-place>] <between> {low:number} [meters] (and|to) {high:number} meters {metres=0}

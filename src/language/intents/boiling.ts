@@ -145,7 +145,7 @@ export const boiling: MeaningOf<"boiling"> = {
       <hard>]|
       (<got>|<we> have) [it|them|that|everything|her|him|this] [back] [up] (boiling|at <boil>|
       to <boil>) [again|now|<hard>]|
-      <full> [<full>] boil [going|on|reached|again|now|in {target}|on {target}|here|back]|
+      [a] <full> [<full>] boil [going|on|reached|again|now|in {target}|on {target}|here|back]|
       [a|the|our] [<full>] [<full>] boil (is|has) [been] [<still>] (on|back|up|going|here|
       reached|back on|back up|going again|underway|started|come|come back|returned|back now|
       come up|begun|good|rolling)|

@@ -140,20 +140,7 @@ export class DayFlow {
 
   /** A program that asks nothing takes for granted what it would have asked. */
   private answerAsHoped({ text }: Line): void {
-    const { world } = this.parts;
-    const kind = kindOfQuestion(text);
-    const words =
-      kind === "gauge-off"
-        ? "zero"
-        : kind === "seals"
-          ? "all sealed"
-          : kind === "vinegar" && /what/i.test(text)
-            ? "five percent"
-            : kind === "headspace" && /how/i.test(text)
-              ? world.card.headspace
-              : kind === "disposition"
-                ? "put them in the refrigerator"
-                : "yes";
+    const words = this.parts.cook.asHoped(text);
     this.later(0.1, () => this.say(words));
   }
 

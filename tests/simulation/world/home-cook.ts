@@ -32,6 +32,8 @@ export class HomeCook {
   /** The pot that was spoken of last. */
   lastPot = "";
   private wrongInterruptions = 0;
+  /** What this cook told, and what it was about. */
+  private readonly told = new Map<string, Topic>();
 
   /** `careful`: on whose right days every question is answered. */
   constructor(
@@ -97,14 +99,31 @@ export class HomeCook {
     if (this.muted || (!this.careful && dice.chance(assumed.leavesQuestion))) return undefined;
     const looked = shape === "value" && dice.chance(assumed.valueLookedUp);
     const thinks = dice.chance(considered) || looked;
-    const good = thinks ? this.believed(kind) : true;
-    const topics = SPEAKS_OF[kind];
+    const topics = kind === "heard" ? this.quotedIn(text) : SPEAKS_OF[kind];
+    const truth = kind === "heard" ? !this.areWrong(topics) : this.truth(kind);
+    const believed = kind === "heard" ? truth : this.believed(kind);
+    const good = thinks ? believed : true;
     if (thinks && !good && dice.chance(0.1)) {
       return { kind, text: dice.pick(HEDGED), is: "open", topics };
     }
     const words = this.words(kind, shape, good);
-    if (!good || this.truth(kind)) return { kind, text: words, is: "true", topics };
+    if (!good || truth) return { kind, text: words, is: "true", topics };
     return { kind, text: words, is: thinks ? "false in good faith" : "false by reflex", topics };
+  }
+
+  private areWrong(topics: readonly Topic[]): boolean {
+    return topics.some((topic) => this.world.wrongs.includes(topic));
+  }
+
+  /** What the words are about that a question quotes. */
+  private quotedIn(text: string): Topic[] {
+    const found = [...this.told].flatMap(([words, topic]) => (text.includes(words) ? topic : []));
+    return [...new Set(found)];
+  }
+
+  /** What a program that asks nothing would take for answered. */
+  asHoped(text: string): string {
+    return this.words(kindOfQuestion(text), shapeOf(text), true);
   }
 
   private words(kind: QuestionKind, shape: "yes-no" | "choice" | "value", good: boolean): string {
@@ -161,6 +180,7 @@ export class HomeCook {
       .replace("{produce}", world.card.produce)
       .replace("{psi}", String(Math.floor(world.shownPsi)))
       .replace("{feet}", String(world.altitudeFt));
+    this.told.set(text, topic);
     return { text, strength: list ? wanted : "loss", own };
   }
 }

@@ -20,9 +20,11 @@ export type QuestionKind =
   | "gauge-off"
   | "gauge-kind"
   | "altitude"
+  | "heard"
   | "other";
 
 const WORDS: readonly (readonly [QuestionKind, RegExp])[] = [
+  ["heard", /all right with that/i],
   ["seals", /did not seal|all sealed/i],
   ["which", /^which (is|one|pot)\b/i],
   ["disposition", /what becomes of|refrigerate/i],
@@ -89,5 +91,6 @@ export const SPEAKS_OF: Record<QuestionKind, readonly Topic[]> = {
   "gauge-off": ["gauge"],
   "gauge-kind": [],
   altitude: ["altitude"],
+  heard: [],
   other: ["food"],
 };
