@@ -117,7 +117,7 @@ export type Confirm = {
  */
 export type Evidence = {
   strength: "loss" | "suspicion" | "trace";
-  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure" | "food" | "fill";
+  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure" | "food" | "jars";
   text: string;
   /** Foods that were named, where it is about them. */
   foods?: readonly string[];

@@ -10,7 +10,7 @@ export const HEARD_FACTS = {
       load: loadId,
       text,
       strength: z.enum(["loss", "suspicion", "trace"]),
-      about: z.enum(["boil", "water", "lids", "acid", "gauge", "pressure", "food", "fill"]),
+      about: z.enum(["boil", "water", "lids", "acid", "gauge", "pressure", "food", "jars"]),
       intent: z.optional(word),
     },
     follows: "nothing",

@@ -68,19 +68,19 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["lids", /\b(used|old|last year|reused)( \w+){0,2} lids?\b/],
   ["lids", /\blids?( \w+){0,3} (used|old|last year|reused)\b/],
   // Jars that were filled wrong, or cold, or stood before they went in.
-  ["fill", /\b(overfull|overfilled|headspace)\b/],
-  ["fill", /\b(brim|rim|too full|little full|no room)\b/],
-  ["fill", /\b(gone|stone|went|got) cold\b|\blukewarm\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/],
+  ["jars", /\b(overfull|overfilled|headspace)\b/],
+  ["jars", /\b(brim|rim|too full|little full|no room)\b/],
+  ["jars", /\b(gone|stone|went|got) cold\b|\blukewarm\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/],
   [
     "fill",
     /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,5} (hours?|afternoon|breakfast)\b/,
   ],
-  ["fill", /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,4} (day|good while|morning)\b/],
+  ["jars", /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,4} (day|good while|morning)\b/],
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
 ];
 
-const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "fill"]);
+const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars"]);
 
 /** Things on the stove that hold nothing at stake. */
 const ELSEWHERE = wordSet(
