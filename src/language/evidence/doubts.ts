@@ -72,7 +72,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["jars", /\b(brim|rim|too full|little full|no room)\b/],
   ["jars", /\b(gone|stone|went|got) cold\b|\blukewarm\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/],
   [
-    "fill",
+    "jars",
     /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,5} (hours?|afternoon|breakfast)\b/,
   ],
   ["jars", /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,4} (day|good while|morning)\b/],
