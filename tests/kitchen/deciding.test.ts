@@ -41,6 +41,19 @@ describe("a report of a boil", () => {
   });
 });
 
+describe("jars that are reported filled", () => {
+  it.each([-1, 2.5, 5000, 0])("are refused where they cannot be so many: %s", (count) => {
+    const story = new Story();
+    const batch = story.begins(0, "dilled-green-beans");
+    for (const run of batch.stages) {
+      if (run.spec.kind === "fill") break;
+      story.happened(1, { type: "stage-done", owner: batch.id, stage: run.id });
+    }
+    expect(told(story.says(2, "jars-filled", { count }))).toMatch(/can't be right|none filled/i);
+    expect(batch.filled).toBe(0);
+  });
+});
+
 describe("jars that are reported loaded", () => {
   it("are refused where another batch's process is not the same", () => {
     const story = new Story();

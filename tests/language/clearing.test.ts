@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { hear } from "../../src/language/hear.ts";
 import { MEANINGS } from "../../src/language/intents/all.ts";
+import { CERTAIN, understand } from "../../src/language/understand.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
@@ -13,7 +14,7 @@ const context = kitchenContext({
 /** Said as no wording has it. */
 const UNFORESEEN = [
   "right then we've got a proper rolling boil going on in the big canner there",
-  "she's going like the clappers, big rolling boil, lids well under",
+  "there she goes like the clappers, one great rolling boil all over the pot",
   "every one of my lids has gone down with a pop overnight, lovely",
   "all nine of those have sealed up a treat",
   "steam is fairly belting out of that petcock in a solid jet now",
@@ -23,6 +24,7 @@ const UNFORESEEN = [
 
 describe("a report that clears a doubt and that only the model takes for one", () => {
   it.each(UNFORESEEN)("is not acted on: %s", (text) => {
+    expect(understand(text, context).confidence).toBeLessThan(CERTAIN);
     const { commands } = hear(text, context);
     expect(commands.map(({ intent }) => MEANINGS[intent].cost)).not.toContain("clearing");
   });
@@ -33,5 +35,17 @@ describe("a report that clears a doubt and that only the model takes for one", (
       return best && MEANINGS[best.intent].cost === "clearing" ? [best.confidence] : [];
     });
     expect(sure.filter((confidence) => confidence >= 0.6).length).toBeGreaterThan(2);
+  });
+});
+
+describe("a report that begins with a doubt", () => {
+  it.each([
+    ...["I think", "I believe", "I reckon", "I'm pretty sure"],
+    ...["I'm fairly sure", "I'm guessing", "I figure", "I suspect", "pretty sure"],
+    ...["as far as I can tell", "from what I can see", "apparently", "I do believe"],
+  ])("is known for what it is, and not certain: %s", (hedge) => {
+    const { intent, confidence } = understand(`${hedge} it's boiling`, context);
+    expect(intent).toBe("boiling");
+    expect(confidence).toBeLessThan(CERTAIN);
   });
 });

@@ -60,6 +60,8 @@ describe("a whole clause", () => {
     ["four percent", "vinegar-5-percent"],
     ["less than five percent", "vinegar-5-percent"],
     ["it isn't five percent", "vinegar-5-percent"],
+    ["not five percent", "vinegar-5-percent"],
+    ["not store-bought", "vinegar-5-percent"],
     ["homemade vinegar", "vinegar-5-percent"],
     ["old lids", "new-lids"],
     ["no, old lids", "new-lids"],

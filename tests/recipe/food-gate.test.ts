@@ -162,6 +162,14 @@ describe("what is put into the jars of a recipe", () => {
     },
   );
 
+  it.each(["foxglove", "Foxglove", "deadly nightshade", "rhubarb leaf"])(
+    "%s is never asked about as a name: it is poisonous",
+    (said) => {
+      const gate = untested(put("crushed-tomatoes", said));
+      expect(gate.why).toMatch(/poisonous/);
+    },
+  );
+
   it.each([
     ["crushed-tomatoes", "Yellow Pear", "Yellow Pear", "pear"],
     ["crushed-tomatoes", "Strawberry", "Strawberry", "strawberry"],

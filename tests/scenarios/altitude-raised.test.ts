@@ -29,6 +29,18 @@ describe("an altitude corrected upward while a load boils", () => {
     expect(played.said.filter((one) => one.text.includes("the time is full"))).toHaveLength(2);
   });
 
+  it("asks about its end anew: what was answered was of a shorter time", async () => {
+    const { played, batch } = await low(
+      `${BOIL}+0:05 yes\n+0:00 we're at four thousand feet${DONE}`,
+    );
+    expect(played.journal.filter(({ type }) => type === "end-answer")).toHaveLength(2);
+    expect(batch.verdict).toBe("as-tested");
+    const silent = await low(
+      `${BOIL}+0:05 yes\n+0:00 we're at four thousand feet\n+0:06 heat's off\n+0:06 the jars are out`,
+    );
+    expect(silent.batch.verdict).not.toBe("as-tested");
+  });
+
   it("takes the whole time again where the heat was off by then", async () => {
     const { batch } = await low(
       `${BOIL}+0:05 yes\n+0:01 heat's off\n+0:02 we're at four thousand feet${DONE}`,

@@ -28,6 +28,9 @@ describe("the declarations", () => {
     expect(TYPES.filter((type) => warns(type, { raised: true })).sort()).toEqual(
       [...dear, "load-terms"].sort(),
     );
+    expect(TYPES.filter((type) => warns(type, { cause: "away" })).sort()).toEqual(
+      [...dear, "gap"].sort(),
+    );
   });
 
   it("say which times are bounded as a start's or a loss's, and which may be told anew", () => {
