@@ -30,14 +30,11 @@ describe("an altitude corrected upward while a load boils", () => {
   });
 
   it("asks about its end anew: what was answered was of a shorter time", async () => {
-    const { played, batch } = await low(
-      `${BOIL}+0:05 yes\n+0:00 we're at four thousand feet${DONE}`,
-    );
+    const raised = `${BOIL}+0:05 yes\n+0:00 we're at four thousand feet`;
+    const { played, batch } = await low(`${raised}${DONE}`);
     expect(played.journal.filter(({ type }) => type === "end-answer")).toHaveLength(2);
     expect(batch.verdict).toBe("as-tested");
-    const silent = await low(
-      `${BOIL}+0:05 yes\n+0:00 we're at four thousand feet\n+0:06 heat's off\n+0:06 the jars are out`,
-    );
+    const silent = await low(`${raised}\n+0:06 heat's off\n+0:06 the jars are out`);
     expect(silent.batch.verdict).not.toBe("as-tested");
   });
 
