@@ -9,7 +9,7 @@ import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
 import { questions } from "../../src/kitchen/questions/questions.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
-import { disposalWords } from "../../src/recipe/cautions.ts";
+import { disposalWords, SCUM_WORDS } from "../../src/recipe/cautions.ts";
 import { batchLog } from "../../src/review/batch-log.ts";
 import { moved, opening, playedEvents } from "../review/demo-season.ts";
 import { allSaid, onlyBatch, play, theLibrary } from "../scenarios/play.ts";
@@ -197,7 +197,7 @@ describe("what is said of a spoiled jar", () => {
       "sauerkraut",
       "0:00 [cook until ferment]\n+48:00 there's mold on the sauerkraut",
     );
-    expect(played.refused[0]?.reason).toContain("no spoilage by itself: skim it off");
+    expect(played.refused[0]?.reason).toContain(SCUM_WORDS);
     expect(onlyBatch(played).spoiled).toEqual([]);
   });
 });

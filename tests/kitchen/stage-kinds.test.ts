@@ -83,6 +83,26 @@ describe("the kinds of stages", () => {
     }
   });
 
+  it("say which only words end, which are watched, and what leaving a window means", () => {
+    const having = (test: (rules: StageRules) => boolean) =>
+      Object.values(KINDS).flatMap((rules) => (test(rules) ? [rules.kind] : []));
+    expect(having(({ guarded }) => guarded).sort()).toEqual(["process", "seal-check"]);
+    expect(having(({ watched }) => watched).sort()).toEqual(["process", "vent"]);
+    expect(having(({ onceForCanner }) => onceForCanner).sort()).toEqual([
+      "cool",
+      "fill",
+      "process",
+      "seal-check",
+    ]);
+    const shorts = Object.values(KINDS).flatMap(({ kind, window }) => {
+      return window ? [`${kind}: ${window.short}, ${window.long}`] : [];
+    });
+    expect(shorts.sort()).toEqual([
+      ...["cool: cool-short, null", "dry: rest-short, rest-long"],
+      ...["ferment: rest-short, rest-long", "rest: rest-short, rest-long"],
+    ]);
+  });
+
   it("lose what they keep by published codes", () => {
     const codes = Object.values(KINDS).flatMap(
       ({ condition }) => condition?.loss("pressure") ?? [],
