@@ -5,7 +5,7 @@ import type { Machine } from "./machine.ts";
 
 type Runner = (args: string[], machine: Machine) => Promise<number | CommandResult | undefined>;
 
-/** How each command is loaded and run; how it is called stands in `call/calls.ts`. */
+/** How each command is loaded and run; its options and help are in `call/calls.ts`. */
 export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   rehearse: async (args, machine) => {
     const { rehearseOnMachine } = await import("./rehearse/rehearse-on-machine.ts");
@@ -114,7 +114,7 @@ function recipeIo(machine: Machine): import("./recipes/recipe-io.ts").RecipeIo {
   return { library: machine.library, readFile: machine.readFile, kitchen };
 }
 
-/** The kitchen as its journal has it; undefined where there is none. */
+/** The kitchen replayed from its journal; undefined where there is none. */
 async function keptState({
   folder,
   build,
@@ -124,7 +124,9 @@ async function keptState({
   return readKitchen(folder, { build }).state;
 }
 
-/** What the journal says of this kitchen, where there is one; a call's own options go before it. */
+/**
+ * What the journal says about this kitchen, where there is one; a call's own options override it.
+ */
 async function keptKitchen(
   machine: Machine,
 ): Promise<import("./recipes/recipe-io.ts").KeptKitchen> {

@@ -1,4 +1,4 @@
-/** What a command is handed of the machine it runs on. */
+/** What a command gets from the machine it runs on. */
 import { closeSync, openSync, readFileSync, readSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -6,18 +6,18 @@ import { dataFolder, ownRecipes } from "../session/data-folder.ts";
 
 export type Machine = {
   version: string;
-  /** Names the source the program was built from. */
+  /** Identifies the source the program was built from. */
   build: string;
   home: string | undefined;
   folder: string;
   readonly zone: string;
-  /** All recipes; where `only` one is asked for by its id, the others may be missing. */
+  /** All recipes; with `only` an id, the others may be missing. */
   library(only?: string): Promise<import("../recipe/library.ts").Library>;
   readFile(path: string, mostBytes?: number): string;
   readStdin(): Promise<string>;
 };
 
-/** Where the built program and its recipes lie. */
+/** Where the built program and its recipes are. */
 const HERE = fileURLToPath(new URL(".", import.meta.url));
 
 /** From a chunk of the build or from the source, the folder that holds `recipes/`. */
@@ -34,7 +34,7 @@ function programFolder(): string {
   return join(HERE, "..");
 }
 
-/** Reads a file up to a limit and one byte more, so that a huge one costs nothing. */
+/** Reads a file up to one byte past a limit, so that a huge file costs nothing. */
 function readSome(path: string, mostBytes = Number.POSITIVE_INFINITY): string {
   if (mostBytes === Number.POSITIVE_INFINITY) return readFileSync(path, "utf8");
   const file = openSync(path, "r");
@@ -64,7 +64,7 @@ export function machineFor(home: string | undefined, version: string, build: str
     build,
     home,
     folder,
-    // Looked up where it is asked for: it takes as long as all else that most calls do.
+    // Looked up only when needed: it takes as long as everything else that most calls do.
     get zone() {
       return Intl.DateTimeFormat().resolvedOptions().timeZone;
     },

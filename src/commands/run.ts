@@ -1,4 +1,4 @@
-/** Which command the words of a call ask for. */
+/** Finds and runs the command that a call asks for. */
 
 import { CALLS } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
@@ -9,7 +9,7 @@ import { safeOutput } from "./call/safe-output.ts";
 import { RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
 
-/** Takes `--home DIR` out of a call, wherever it stands before a `--`. */
+/** Takes `--home DIR` out of a call, anywhere before a `--`. */
 function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
   const rest: string[] = [];
   let home: string | undefined;
@@ -25,7 +25,7 @@ function takeHome(args: string[]): { rest: string[]; home?: string; missing?: bo
   return home ? { rest, home } : { rest };
 }
 
-/** Help, where a call asks for it: of the program, or of one command. */
+/** Help, where a call asks for it: for the program, or for one command. */
 export function helpFor(
   name: string | undefined,
   words: readonly string[],
@@ -49,7 +49,7 @@ function noCommand(name: string): CommandResult {
   return failed(2, `${JSON.stringify(name)}: there is no such command; ${mend}`);
 }
 
-/** Runs a call; gives its exit status. */
+/** Runs a call and returns its exit status. */
 export async function run(
   args: string[],
   version: string,

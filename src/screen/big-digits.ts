@@ -1,4 +1,4 @@
-/** Digits large enough to read from across a kitchen, drawn in blocks of our own. */
+/** Digits large enough to read from across a kitchen, drawn in blocks. */
 
 /** Three dots wide and five high; a row of dots is three bits. */
 const SHAPES: Record<string, number[]> = {

@@ -1,4 +1,4 @@
-/** What stands at the edges: warnings, the open question, what the key does, the line typed. */
+/** What is shown at the edges: warnings, the open question, what the key does, the typed line. */
 import type { View } from "../ports/view.ts";
 import { cells, printable, wrap } from "./printable.ts";
 import { BOLD, cut, DIM, ends, type Row, rowOf, span } from "./row.ts";
@@ -40,7 +40,7 @@ export function questionSection(view: View, width: number, turns: [number, numbe
   };
 }
 
-/** What Space does, and the labeled keys; or what the program wants known just now. */
+/** What Space does, and the labeled keys; or what the program has to say at this moment. */
 export function keySection(view: View, width: number, turns: [number, number]): Section {
   const rows = keyRows(view, width);
   return {
@@ -80,7 +80,7 @@ const PROMPT = "> ";
 
 type DrawnInput = { row: Row; x: number };
 
-/** The line as typed, slid so that the cursor stays in sight. */
+/** The line as typed, scrolled so that the cursor stays in sight. */
 export function inputLine(view: View, width: number): DrawnInput {
   const room = width - PROMPT.length - 1;
   if (room <= 0) return { row: rowOf(PROMPT.slice(0, width)), x: Math.max(0, width - 1) };

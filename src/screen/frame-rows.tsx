@@ -4,7 +4,7 @@ import { type Look, type Row, type Span, widthOf } from "./row.ts";
 
 type FrameProps = { rows: { index: number; row: Row }[]; colors: boolean };
 
-/** Rows of the screen that are to be drawn, each one line of text; the place is the row's name. */
+/** Rows of the screen to be drawn, each one line of text, keyed by its place. */
 export function FrameRows({ rows, colors }: FrameProps) {
   return (
     <Box flexDirection="column">

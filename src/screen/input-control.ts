@@ -1,6 +1,6 @@
 /**
  * What keys do: edit the line, send it, be the one key on an empty line, be a labeled key, or
- * ask the screen to close, suspend or repaint. Pure but for the calls it is given.
+ * ask the screen to close, suspend or repaint. Pure except for the calls it is given.
  */
 import type { LabeledKey } from "../ports/view.ts";
 import type { Key, KeyName } from "./key-reader.ts";
@@ -20,7 +20,7 @@ type InputCalls = {
   nowMs(): number;
 };
 
-/** A labeled key pressed again within this is a wet sleeve, ms. */
+/** A labeled key pressed again within this time is a wet sleeve, ms. */
 const SLEEVE_MS = 2000;
 /** An Enter that bounces after the one that sent a line is not the one key, ms. */
 const BOUNCE_MS = 500;
@@ -35,9 +35,9 @@ export class InputControl {
     this.calls = calls;
   }
 
-  /** Takes the keys of one chunk, which came at one go. */
+  /** Takes the keys of one chunk, which arrived together. */
   take(keys: Key[]): void {
-    // Blanks that come with other text belong to it; alone they are the one key.
+    // Blanks that come with other text belong to it; alone, they are the one key.
     const alone = keys.every((key) => isBlank(key));
     let pressed = false;
     for (const key of keys) {
@@ -83,7 +83,7 @@ export class InputControl {
     else this.editor = edit(this.editor, name);
   }
 
-  /** Line ends inside text send what stands before them; blank lines are nothing. */
+  /** Line ends inside text send what comes before them; blank lines do nothing. */
   private typed(text: string): void {
     const lines = text.split(/\r\n|[\r\n]/);
     for (const [index, line] of lines.entries()) {

@@ -1,4 +1,6 @@
-/** Bytes from a terminal as keys: what is typed, what is pasted, and the few keys with a use. */
+/**
+ * Turns bytes from a terminal into keys: typed text, pasted text, and the few special keys used.
+ */
 
 export type KeyName =
   | "enter"
@@ -62,12 +64,12 @@ const SEQUENCES: Record<string, KeyName> = {
 
 const PASTE_BEGINS = "\u001b[200~";
 const PASTE_ENDS = "\u001b[201~";
-/** A paste whose end never comes is let go at this length. */
+/** A paste whose end never comes is dropped at this length. */
 const LONGEST_PASTE = 1_000_000;
 const CSI = /^\u001b\[([0-?]*[ -/]*[@-~])/;
 const UNFINISHED = /^\u001b(?:\[[0-?]*[ -/]*|O)?$/;
 
-/** Takes chunks as they come; a sequence cut in two waits for its rest. */
+/** Takes chunks as they arrive; a sequence cut in two waits for its rest. */
 export class KeyReader {
   private pending = "";
   private pasting = false;
@@ -121,7 +123,7 @@ export class KeyReader {
     const sequence = CSI.exec(rest);
     const ending = sequence?.[1] ?? (rest[1] === "O" ? rest[2] : undefined);
     if (ending === undefined) {
-      // A letter with the alternate key held, or litter: nothing here uses it.
+      // A letter with Alt held, or garbage: nothing here uses it.
       return rest.slice(1 + [...rest.slice(1, 3)][0]!.length);
     }
     const name = SEQUENCES[ending];

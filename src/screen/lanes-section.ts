@@ -1,11 +1,13 @@
-/** The day as a strip: what has been, where now is, and what comes, a lane for each who is busy. */
+/**
+ * The day as a strip: what has been, where now is, and what is coming, one lane for each resource.
+ */
 import type { DayLane, LanePart, View } from "../ports/view.ts";
 import { cells, clip, printable } from "./printable.ts";
 import { DIM, type Look, type Row, span } from "./row.ts";
 import type { Section } from "./sections.ts";
 
 const NAME_WIDTH = 9;
-/** Filled as far as it has been, solid where it runs, light where it is only expected. */
+/** Filled for the past, solid where it is running, light where it is only expected. */
 const FILL: Record<LanePart["phase"], string> = { been: "▒", now: "█", coming: "░" };
 const LOOKS: Record<LanePart["phase"], Look> = {
   been: DIM,
@@ -75,7 +77,7 @@ function laneRow(lane: DayLane, scale: Scale): Row {
   return row;
 }
 
-/** The name inside its stretch where there is room for a piece of it. */
+/** The name inside its stretch, where there is room for at least part of it. */
 function partText(label: string, width: number, fill: string): { text: string; labeled: boolean } {
   const text = width >= 6 && label ? clip(printable(label), width - 2) : "";
   if (!text) return { text: fill.repeat(width), labeled: false };

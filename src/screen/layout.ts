@@ -1,6 +1,6 @@
 /**
- * Where everything stands on a window of a size. Never more rows than the window less one, never
- * wider than the window less one; what does not fit is left out, the least needed first.
+ * Where everything goes in a window of a given size. Always at least one row and one column less
+ * than the window; what does not fit is left out, the least needed first.
  */
 import type { View } from "../ports/view.ts";
 import {
@@ -22,7 +22,7 @@ import { welcomeSection } from "./welcome-section.ts";
 
 type ScreenFrame = {
   rows: Row[];
-  /** Where the cursor of the typed line stands; absent where that line is not shown. */
+  /** Where the cursor of the typed line is; absent where that line is not shown. */
   cursor?: { x: number; y: number };
 };
 
@@ -31,7 +31,7 @@ const THREE_COLUMNS = 160;
 const GAP = 3;
 const WHOLE = Number.MAX_SAFE_INTEGER;
 
-/** Draws a view for a window; every row is given, so a frame of a window is always as high. */
+/** Draws a view for a window; every row is included, so frames for one window are equally high. */
 export function layOut(view: View, columns: number, rows: number): ScreenFrame {
   const width = Math.max(0, Math.floor(columns) - 1);
   const height = Math.max(0, Math.floor(rows) - 1);
@@ -49,7 +49,7 @@ export function layOut(view: View, columns: number, rows: number): ScreenFrame {
       cursor = { x: Math.min(width - 1, inputLine(view, width).x), y: drawn.length };
     }
     drawn.push(...block);
-    // Only what is in the middle may come out shorter than its room.
+    // Only the middle may turn out shorter than its room.
     while (drawn.length < heights.slice(0, index + 1).reduce((sum, one) => sum + one, 0)) {
       drawn.push([]);
     }
@@ -153,7 +153,7 @@ function middle(view: View, width: number, height: number): Parts["columns"] {
   return [{ width, sections: [...main, talk(steps)] }];
 }
 
-/** Turns in which the shelves and the large clock take their room. */
+/** The turns in which the shelves and the large clock take their room. */
 function shelves(view: View, width: number) {
   return {
     clock: clockSection(view.soonest, width, { least: 7, half: 14, full: 16, huge: 47 }),

@@ -1,4 +1,4 @@
-/** The line being typed: plain data, changed by keys, with the lines sent before it. */
+/** The line being typed: plain data, changed by keys, with the lines sent earlier. */
 import type { KeyName } from "./key-reader.ts";
 
 export type Editor = {
@@ -7,13 +7,13 @@ export type Editor = {
   cursor: number;
   /** Lines sent, oldest first. */
   sent: string[];
-  /** Which of them is shown again; the length of the list where none is. */
+  /** Which of them is being shown again; the length of the list where none is. */
   at: number;
-  /** What was typed before going back through them. */
+  /** What was typed before going back through the history. */
   draft: string;
 };
 
-/** Longer than anybody says anything; more is cut off. */
+/** Longer than anything anybody says; the rest is cut off. */
 const LONGEST_LINE = 2000;
 const MOST_SENT = 200;
 
@@ -40,7 +40,7 @@ export function insert(editor: Editor, text: string): Editor {
   };
 }
 
-/** The line is sent: it is empty again, and remembered unless it repeats the last. */
+/** The line was sent: it is empty again, and remembered unless it repeats the last one. */
 export function sent(editor: Editor): Editor {
   const line = lineOf(editor).trim();
   const again = line === "" || editor.sent.at(-1) === line;

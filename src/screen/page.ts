@@ -1,6 +1,6 @@
 /**
- * What ink draws on: it is handed the rows that changed, as ink has styled them, and sends each to
- * its own place. So nothing is ever cleared, and little is sent over a slow line.
+ * What ink draws on: it gets the changed rows, as ink styled them, and sends each to its place. So
+ * nothing is ever cleared, and little is sent over a slow line.
  */
 import { EventEmitter } from "node:events";
 
@@ -8,7 +8,7 @@ type Cursor = { x: number; y: number } | undefined;
 
 const HIDE = "\u001b[?25l";
 const SHOW = "\u001b[?25h";
-/** A terminal that knows these shows what stands between them at one go. */
+/** A terminal that supports these shows everything between them at once. */
 const BEGIN = "\u001b[?2026h";
 const END = "\u001b[?2026l";
 

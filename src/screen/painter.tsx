@@ -1,4 +1,7 @@
-/** Puts frames on the terminal through ink: only when they differ, anew when the window changes. */
+/**
+ * Puts frames on the terminal through ink: only when they differ, and completely when the window
+ * changes.
+ */
 
 import { type Instance, render } from "ink";
 import type { ReactNode } from "react";
@@ -18,7 +21,7 @@ export class Painter {
   private readonly io: ScreenIo;
   private readonly colors: boolean;
   private mounted: { instance: Instance; page: Page } | undefined;
-  /** What stands on each row, and where the cursor is. */
+  /** What is on each row, and where the cursor is. */
   private shown: string[] = [];
   private cursor = "";
   private size = { columns: 0, rows: 0 };
@@ -73,7 +76,7 @@ export class Painter {
     return true;
   }
 
-  /** The next paint draws everything, on a page wiped clean. */
+  /** Makes the next paint draw everything on a cleared page. */
   forget(): void {
     if (!this.mounted && !this.anew) return;
     this.unmount();

@@ -1,11 +1,11 @@
-/** The same session as lines: for a pipe, a screen reader, or who prefers it. */
+/** The same session as lines: for a pipe, for a screen reader, or for those who prefer it. */
 import { isatty } from "node:tty";
 import type { Line, LineKind } from "../ports/view.ts";
 import type { Outlet } from "./outlet.ts";
 import { printable } from "./printable.ts";
 import type { FaceEnd, ScreenHost, ScreenIo } from "./screen-host.ts";
 
-/** What each line is, in a word that can be read aloud. */
+/** The kind of each line, in a word that can be read aloud. */
 const PREFIX: Record<LineKind, string> = {
   heard: "you said",
   answer: "answer",
@@ -21,7 +21,7 @@ export function plainText(line: Line, time: string): string {
   return `${time} ${PREFIX[line.kind]}: ${printable(line.text)}`;
 }
 
-/** Prints what is said and hears lines until the input ends; then tells what runs on. */
+/** Prints what is said and takes lines until the input ends; then says what keeps running. */
 export async function runPlain(
   host: ScreenHost,
   io: ScreenIo,

@@ -1,10 +1,10 @@
 /**
- * The one place where text is made fit for a terminal: recipes, notes, labels and what somebody
- * said all pass through here, and nothing that could steer a terminal comes out.
+ * The one place where text is made safe for a terminal: recipes, notes, labels and what somebody
+ * said all pass through here, and nothing that could control a terminal gets out.
  */
 import stringWidth from "string-width";
 
-/** Whole sequences, so that their harmless-looking tails do not stay behind as litter. */
+/** Whole sequences, so that their harmless-looking tails do not stay behind. */
 const SEQUENCES = [
   // OSC, DCS, SOS, PM, APC: up to their terminator, or to the end where there is none.
   /\u001b[\]PX^_][^\u0007\u001b\u009c]*(?:\u0007|\u001b\\|\u009c)?/g,
@@ -17,11 +17,11 @@ const SEQUENCES = [
 /** Controls, bidi marks and overrides, joiners, variation selectors, tags, private use. */
 const UNSEEN = /\p{C}|\p{Default_Ignorable_Code_Point}/gu;
 const SPACES = /[\s\u0085]/g;
-/** More marks than this on one letter only climb over other lines. */
+/** More combining marks than this on one letter would spill over other lines. */
 const MARKS = /(\p{M}{2})\p{M}+/gu;
 const PLAIN = /^[ -~]*$/;
 
-/** Text without anything that could steer a terminal: one line, marks few. */
+/** Text without anything that could control a terminal, on one line, with few marks. */
 export function printable(text: string): string {
   if (PLAIN.test(text)) return text;
   let clean = text;
@@ -32,8 +32,8 @@ export function printable(text: string): string {
 const widths = new Map<string, number>();
 
 /**
- * Cells one character takes: each by itself and never less than a terminal may give it, since
- * terminals differ on what they join.
+ * Cells one character takes: each counted alone, and never fewer than a terminal may use, since
+ * terminals differ in what they join.
  */
 function cellsOf(character: string): number {
   if (character >= " " && character <= "~") return 1;
@@ -55,7 +55,7 @@ export function cells(text: string): number {
   return sum;
 }
 
-/** As much of the text as fits, with a mark where something was left out. */
+/** As much of the text as fits, with a mark where something was cut off. */
 export function clip(text: string, width: number): string {
   if (width <= 0) return "";
   if (cells(text) <= width) return text;
@@ -70,7 +70,7 @@ export function clip(text: string, width: number): string {
   return `${kept.trimEnd()}…`;
 }
 
-/** The text on lines no wider than so many cells, the last cut where there are too many. */
+/** The text on lines of at most this many cells, the last one cut where there are too many. */
 export function wrap(text: string, width: number, most: number): string[] {
   if (width <= 0 || most <= 0) return [];
   const lines: string[] = [];

@@ -1,30 +1,33 @@
-/** How fast a rehearsal goes by on the screen: work at one speed, a long rest in one go. */
+/** How fast a rehearsal plays on the screen: work at one speed, a long rest at once. */
 import type { ScreenHost } from "./screen-host.ts";
 
-/** What is played, and what its pace needs to know of it. */
+/** What is played, and what its pace depends on. */
 export type WatchedRehearsal = {
   host: ScreenHost;
-  /** Until when nobody has work because everything rests by itself, kitchen ms, if that is so. */
+  /**
+   * Until when everything rests by itself and there is no work, kitchen ms; undefined where there
+   * is.
+   */
   restUntil(): number | undefined;
   play(): Promise<unknown>;
 };
 
 export type RehearsalHooks = {
-  /** Told how many lines are new. */
+  /** Called with the number of new lines. */
   onLines(count: number): void;
-  /** Awaited before so much made-up time passes. */
+  /** Awaited before this much simulated time passes. */
   pace(ms: number): Promise<void>;
-  /** Made-up time that has passed on the screen and not yet in the kitchen, ms. */
+  /** Simulated time that has passed on the screen but not yet in the kitchen, ms. */
   aheadMs(): number;
 };
 
-/** Made-up time against real time while somebody has work, and the longest that a rest takes. */
+/** Simulated time over real time while there is work, and the longest that a rest takes. */
 const WORK_SPEED = 360;
 const REST_REAL_MS = 4000;
 const MINUTE_MS = 60_000;
-/** Rests shorter than this pass at the speed of work. */
+/** Rests shorter than this play at the speed of work. */
 const LONG_REST_MS = 60 * MINUTE_MS;
-/** Time to read what was just said, ms a line, and the most in one go. */
+/** Time to read what was just said, ms per line, and the most at once. */
 const READ_MS = 550;
 const MOST_READ_MS = 2200;
 export const FRAME_MS = 100;
@@ -39,7 +42,7 @@ export class RehearsalPace {
   private over = false;
   private wake: () => void = () => {};
 
-  /** @param speed made-up against real time; undefined for a pace of its own. */
+  /** @param speed simulated over real time; undefined for a pace of its own. */
   constructor(make: (hooks: RehearsalHooks) => WatchedRehearsal, speed: number | undefined) {
     this.speed = speed;
     this.watched = make({
@@ -55,13 +58,13 @@ export class RehearsalPace {
     return this.watched.host;
   }
 
-  /** Plays to the end, and leaves that to be looked at for so long. */
+  /** Plays to the end, and then holds the last picture for a while. */
   async play(holdMs: number): Promise<void> {
     await this.watched.play();
     if (!this.over) await this.wait(holdMs);
   }
 
-  /** Nobody watches any more: what is left passes at once. */
+  /** Nobody is watching any more: the rest plays at once. */
   stop(): void {
     this.over = true;
     this.wake();
@@ -93,7 +96,7 @@ export class RehearsalPace {
     this.aheadMs = 0;
   }
 
-  /** Real milliseconds for a step; what is too short to show is saved up. */
+  /** Real milliseconds for a step; steps too short to show are added up. */
   private realMs(ms: number): number {
     this.owedMs += ms / (this.speed ?? this.speedNow());
     if (this.owedMs < FRAME_MS) return 0;

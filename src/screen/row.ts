@@ -1,11 +1,11 @@
-/** A line of the screen: pieces of text, each with how it looks. Every piece is made printable. */
+/** A line of the screen: pieces of text, each with its look. Every piece is made printable. */
 import { cells, clip, printable } from "./printable.ts";
 
 export type Look = {
   bold?: true;
   dim?: true;
   inverse?: true;
-  /** Only ever beside words or shapes that mean the same. */
+  /** Only ever used together with words or shapes that mean the same. */
   color?: "red" | "yellow" | "green" | "cyan";
 };
 
@@ -53,7 +53,7 @@ function pad(row: Row, width: number): Row {
   return left > 0 ? [...kept, span(" ".repeat(left))] : kept;
 }
 
-/** Something at the left and something at the right; the right stays whole, the left is cut. */
+/** One row at the left and one at the right; the right stays whole, the left is cut. */
 export function ends(left: Row, right: Row, width: number): Row {
   const end = cut(right, width);
   const room = width - widthOf(end);
@@ -61,7 +61,7 @@ export function ends(left: Row, right: Row, width: number): Row {
   return [...pad(left, room - 1), span(" "), ...end];
 }
 
-/** Blocks side by side, each at its width, as many rows as asked. */
+/** Blocks side by side, each at its own width, with the number of rows asked for. */
 export function beside(
   blocks: { rows: Row[]; width: number }[],
   height: number,
@@ -81,12 +81,12 @@ export function beside(
   return rows;
 }
 
-/** What the row says, without looks. */
+/** The text of a row, without looks. */
 export function textOf(row: Row): string {
   return row.map((one) => one.text).join("");
 }
 
-/** Tells two rows apart, looks included. */
+/** A key that distinguishes rows, looks included. */
 export function keyOf(row: Row): string {
   return row.map((one) => `${one.text}\u0000${lookKey(one.look)}`).join("\u0001");
 }

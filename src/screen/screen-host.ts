@@ -1,11 +1,11 @@
-/** What the screen and the plain lines need of the kitchen they show. */
+/** What the screen and the plain lines need from the kitchen they show. */
 import type { LabeledKey, Line, ScreenParts, View } from "../ports/view.ts";
 import type { Outlet } from "./outlet.ts";
 
 export type ScreenHost = {
   /** The conversation, the oldest first; it grows at its end. */
   readonly lines: readonly Line[];
-  /** Tells of anything that happened; the function returned stops that. */
+  /** Calls back whenever anything happened; the function returned stops that. */
   onChange(listener: () => void): () => void;
   /** Kitchen time to show, ms. */
   now(): number;
@@ -15,7 +15,7 @@ export type ScreenHost = {
   labeledKeys(): LabeledKey[];
   /** `14:03`, where the kitchen is. */
   timeOf(wallMs: number): string;
-  /** What runs, each in a few words; empty in an empty kitchen. */
+  /** What is running, each in a few words; empty in an empty kitchen. */
   running(): string[];
   /** Names what may not be left alone, so that the program is not stopped; else undefined. */
   needed(): string | undefined;

@@ -1,17 +1,19 @@
-/** A part of the screen: how much room it needs, what more it could use, and how it is drawn. */
+/**
+ * A part of the screen: how much room it needs, how much more it could use, and how it is drawn.
+ */
 import type { Row } from "./row.ts";
 
 export type Section = {
-  /** Draws into at most so many rows of a width. */
+  /** Draws into at most this many rows of a given width. */
   draw(width: number, height: number): Row[];
   /**
-   * How it grows: heights in rising order, each with its turn (lower turns come first, over all
-   * sections). A `whole` step is taken fully or not at all.
+   * How it grows: heights in rising order, each with its turn (lower turns come first, across all
+   * sections). A `whole` step is taken completely or not at all.
    */
   steps: { to: number; turn: number; whole?: true }[];
 };
 
-/** Heights of sections that share a column, by their turns; never more in all than there is. */
+/** Heights of sections that share a column, by their turns; never more in total than there is. */
 export function share(sections: Section[], height: number): number[] {
   const heights = sections.map(() => 0);
   const turns = sections
@@ -28,7 +30,7 @@ export function share(sections: Section[], height: number): number[] {
   return heights;
 }
 
-/** Draws a column of sections into exactly so many rows, spread out where there is room. */
+/** Draws a column of sections into exactly this many rows, spread out where there is room. */
 export function column(sections: Section[], width: number, height: number): Row[] {
   const heights = share(sections, height);
   const blocks = sections

@@ -1,15 +1,15 @@
-/** Draws one shelf: its items with their clocks, in as many lines as there are. */
+/** Draws one shelf: its items with their clocks, in the lines available. */
 import type { Item, ShownClock } from "../ports/view.ts";
 import { cells, printable, wrap } from "./printable.ts";
 import { BOLD, DIM, ends, type Look, type Row, rowOf, span } from "./row.ts";
 import type { Section } from "./sections.ts";
 
-/** Narrower than this, a clock shows its time left and not when it is due. */
+/** Narrower than this, a clock shows only its time left, not when it is due. */
 const NARROW = 44;
 const VERY_NARROW = 28;
-/** Lines that the words of what to do may take: the caution stands at their end. */
+/** The most lines for what to do, since the caution is at its end. */
 const MOST_SAY = 8;
-/** Cells of a line of them, about, before its width is known. */
+/** Roughly the cells in such a line, before its width is known. */
 const SAY_CELLS = 54;
 
 type ShelfTurns = { least: number; items: number; details: number };
@@ -60,7 +60,7 @@ function drawShelf(
   return [heading, ...withDetails(items, width, room)];
 }
 
-/** Every item has its line; what room is left goes to labeled keys, then to what to do. */
+/** Every item gets its line; the room left goes to labeled keys, then to what to do. */
 function withDetails(items: Item[], width: number, room: number): Row[] {
   let left = room - items.length;
   const keys = items.map((item) => {
@@ -96,7 +96,7 @@ function itemRow(item: Item, width: number): Row {
   const left = [span(name), ...(title ? [span(": "), span(title, BOLD)] : [])];
   const whole =
     cells(printable(`${name}: ${title}`)) + right.reduce((sum, one) => sum + one.width, 1);
-  // Where both do not clip, what it is at says more than whose it is.
+  // Where both do not fit, the stage says more than the batch.
   if (whole > width && title && width < NARROW) {
     return ends([span(title, BOLD), span(` ${name}`)], right, width);
   }

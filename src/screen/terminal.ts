@@ -1,13 +1,13 @@
 /**
- * The terminal while the screen is on it: its own page, keys unread by the terminal itself, and
- * everything put back however it ends.
+ * The terminal while the screen is on it: the alternate page, raw keys, and everything restored
+ * however it ends.
  */
 import type { ScreenIo } from "./screen-host.ts";
 
-/** Own page, pastes marked as such, cursor at the top. */
+/** Alternate page, bracketed paste, cursor at the top. */
 const ENTER = "\u001b[?1049h\u001b[?2004h\u001b[H";
 const LEAVE = "\u001b[?2004l\u001b[?1049l\u001b[?25h";
-/** Ends whatever sequence was cut, and clears the page. */
+/** Ends any sequence that was cut off, and clears the page. */
 const WIPE = "\u001b\\\u001b[0m\u001b[H\u001b[J";
 /** How long a stop may take to come before it is known that nobody stops us, ms. */
 const STOP_WAIT_MS = 200;
@@ -34,7 +34,7 @@ export class Terminal {
     process.once("exit", this.restore);
   }
 
-  /** Puts everything back, also from an exit that nobody planned. */
+  /** Restores everything, even on an unplanned exit. */
   leave(): void {
     if (!this.on) return;
     this.on = false;
@@ -47,7 +47,7 @@ export class Terminal {
     this.write(WIPE);
   }
 
-  /** After a stop somebody else may have set the terminal up their way. */
+  /** After a stop, somebody else may have changed the terminal's settings. */
   again(): void {
     this.on = true;
     this.raw(false);

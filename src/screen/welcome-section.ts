@@ -3,7 +3,7 @@ import { wrap } from "./printable.ts";
 import { BOLD, type Row, rowOf } from "./row.ts";
 import type { Section } from "./sections.ts";
 
-/** Three ways to begin that work as they stand. */
+/** Three ways to begin that work exactly as written. */
 export const EXAMPLES = [
   "start the dilly beans",
   "start the Dragon Tongue dilly beans, 4 pounds",

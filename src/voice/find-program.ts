@@ -2,8 +2,8 @@ import { accessSync, constants, statSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
 /**
- * The path of the first of these programs on a search path, in the order of the names; undefined
- * when none is there. `searchPath` is a PATH value; on Windows `.exe` is tried too.
+ * The path of the first of these programs found on a search path, in the order of the names;
+ * undefined where there is none. `searchPath` is a PATH value; on Windows `.exe` is tried too.
  */
 export function findProgram(
   names: readonly string[],

@@ -1,4 +1,4 @@
-/** What is asked for: a voice, an ear, or a way to record. */
+/** What is needed: a voice, ears, or a way to record. */
 export type AdviceFor = "voice" | "ears" | "microphone";
 
 /** What is known of the machine, passed in so that tests can be any system. */
@@ -43,7 +43,7 @@ const NAMES: Record<AdviceFor, string> = {
   microphone: "a way to record",
 };
 
-/** One sentence: the command that gets what is missing on this system. */
+/** One sentence: the command that installs what is missing on this system. */
 export function installAdvice(what: AdviceFor, system: SystemFacts): string {
   if (system.platform === "win32") {
     if (what === "voice")

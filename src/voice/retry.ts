@@ -4,9 +4,7 @@ import type { Clock } from "../ports/clock.ts";
 const FIRST_MS = 1_000;
 const LAST_MS = 60_000;
 
-/**
- * Tries something again after growing waits, and tells of an outage and of its end once each.
- */
+/** Tries something again after growing waits, and reports an outage and its end once each. */
 export class Retry {
   private waitMs = FIRST_MS;
   private told = false;
@@ -22,7 +20,7 @@ export class Retry {
     this.tell = tell;
   }
 
-  /** It failed: tells so the first time, and tries again later. */
+  /** It failed: reports that the first time, and tries again later. */
   failed(message: string, again: () => void): void {
     if (!this.told) this.tell.problem(message);
     this.told = true;

@@ -22,7 +22,10 @@ export type SoundcheckResult = {
     works: boolean;
     heard: string | undefined;
     confidence: number;
-    /** The loudest and the faintest that came in, dB below full scale; undefined: no sound. */
+    /**
+     * The loudest and the quietest sound that came in, dB below full scale; undefined without
+     * sound.
+     */
     loudestDb: number | undefined;
     noiseDb: number | undefined;
   };
@@ -39,13 +42,13 @@ const CHECK_GRAMMAR: EarsGrammar = {
 const LINE = "This is Brinebell. If you can hear me, the voice works.";
 const LISTEN_MS = 12_000;
 
-/** Below this nothing but the sound card's own hiss comes in; above the other it is cut off. */
+/** Below the first, only the sound card's own hiss comes in; above the second, sound is clipped. */
 const SILENT_DB = -70;
 const CLIPPING_DB = -3;
-/** Speech wants to be so much above the noise. */
+/** Speech should be this far above the noise. */
 const CLEAR_DB = 10;
 
-/** Speaks a line, listens for one, and says in plain words how both went. */
+/** Speaks a line, listens for one, and says in plain words how each went. */
 export async function soundcheck(parts: SoundcheckParts): Promise<SoundcheckResult> {
   const problems: string[] = [];
   const problem = (line: string) => {

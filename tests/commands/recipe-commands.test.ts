@@ -90,7 +90,7 @@ describe("brinebell recipes", () => {
     ["snap-beans --jar half-gallon", 1, /largest is quart/],
     ["sauerkraut --method ferment --at 11psi", 1, /only in a pressure canner/],
     ["pickled-beets --for 99999lb", 2, /more than any kitchen/],
-    ["pickled-beets --canner-holds 0", 2, /no number of jars/],
+    ["pickled-beets --canner-holds 0", 2, /not a number of jars/],
     ["--jra pint", 2, /did you mean --jar/],
   ])("%s ends with %i", async (line, code, says) => {
     const result = await recipesCommand(words(line), io);
@@ -276,7 +276,11 @@ describe("brinebell reckon jars", () => {
     ["--recipe pickled-beets --for 7 --jar pint", 2, /unit/],
     ["--recipe bean-seed --for 7lb", 1, /not kept in jars/],
     ["--recipe snap-beans --for 14lb --jar half-gallon", 1, /largest is quart/],
-    ["--recipe snap-beans --for 14lb --jar quart --canner-holds 9pint", 2, /nothing of quart jars/],
+    [
+      "--recipe snap-beans --for 14lb --jar quart --canner-holds 9pint",
+      2,
+      /nothing about quart jars/,
+    ],
   ])("%s ends with %i", async (line, code, says) => {
     const result = await reckonJars(words(line), io);
     expect(result.code).toBe(code);

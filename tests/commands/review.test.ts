@@ -90,7 +90,7 @@ describe("brinebell review", () => {
     for (const name of ["constructor", "__proto__", "toString"]) {
       const { code, stderr } = await reviewCommand([name], kitchen());
       expect(code).toBe(2);
-      expect(stderr).toContain("no batch goes by");
+      expect(stderr).toContain("no batch is called");
     }
   });
 
@@ -155,7 +155,7 @@ describe("brinebell pantry", () => {
 
   it("shows and counts what the words fit, and says where nothing does", async () => {
     const io = kitchen();
-    expect((await pantryCommand(["half"], io)).stdout).toMatch(/^Nothing put by fits "half"/);
+    expect((await pantryCommand(["half"], io)).stdout).toMatch(/^Nothing in store fits "half"/);
     expect((await pantryCommand(["pint"], io)).stdout).toContain("Provider");
     await pantryCommand(["--opened", idOf(2)], io);
     expect((await pantryCommand(["--eaten", "beets"], io)).stdout).toContain(idOf(2));
@@ -202,7 +202,7 @@ describe("brinebell labels", () => {
     const file = join(outside, "labels.pdf");
     const result = await labelsCommand([idOf(0), "--pdf", file, "--sheet", "70x37mm"], io);
     expect(result.code).toBe(0);
-    expect(result.stderr).toContain("printed without their marks");
+    expect(result.stderr).toContain("printed without their accents");
     const { stdout } = spawnSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" });
     expect(stdout.match(/Dilled green beans/g)).toHaveLength(8);
     expect(stdout).toContain("Fäßchen Luk");

@@ -28,7 +28,7 @@ describe("README", () => {
 
 describe("the help of a command", () => {
   it.each(["--help", "-h"])("is asked for by %s, and by the word help", (flag) => {
-    expect(help("plan", flag)).toMatch(/^brinebell plan "RECIPE.*\n {2}several batches/);
+    expect(help("plan", flag)).toMatch(/^brinebell plan "RECIPE.*\n {2}plan several batches/);
     expect(help("help", "plan")).toBe(help("plan", flag));
     expect(help("reckon", "brine", flag)).toContain("--salt-kind");
     expect(help("help", "reckon", "brine")).toBe(help("reckon", "brine", flag));

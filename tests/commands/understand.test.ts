@@ -42,7 +42,7 @@ describe("brinebell understand", () => {
   it("says what is off with the call", async () => {
     const late = await run(["--now", "teatime"], []);
     expect(late.status).toBe(2);
-    expect(late.err[0]).toContain('"teatime" is no time');
+    expect(late.err[0]).toContain('"teatime" is not a time');
     const stranger = await run(["--running", "moon-cheese"], []);
     expect(stranger.status).toBe(2);
     expect(stranger.err[0]).toContain('"moon-cheese"');

@@ -1,12 +1,12 @@
 // data table
 /**
- * How every command is called. The parser, `--help`, `brinebell help COMMAND`, the nearest word for
- * a wrong one and the completion of a shell are all made from this table.
+ * How every command is called. The parser, `--help`, `brinebell help COMMAND`, suggestions for
+ * misspelled words and shell completion are all made from this table.
  */
 
 /**
  * What an option takes: nothing (`switch`), one text or several (`text`, `texts`: repeatable),
- * or a quantity, whose number and unit may be words apart (`quantity`, `quantities`).
+ * or a quantity, whose number and unit may be separate words (`quantity`, `quantities`).
  */
 export type OptionKind = "switch" | "text" | "texts" | "quantity" | "quantities";
 
@@ -21,12 +21,12 @@ type OptionCall = {
 export type OptionCalls = Readonly<Record<string, OptionCall>>;
 
 export type Call = {
-  /** What follows the name besides options. */
+  /** The arguments after the name, besides options. */
   words?: string;
   about: string;
   example: string;
   options: OptionCalls;
-  /** What its words may be, for completion. */
+  /** What its arguments may be, for completion. */
   completes?: "recipes" | "files" | "commands" | readonly string[];
 };
 
@@ -42,7 +42,7 @@ const quantity = (value: string, about: string): OptionCall => {
 const JSON_OUT = { json: flag("print JSON") };
 const ALTITUDE = quantity("ALTITUDE", "feet or meters above the sea: 6200ft, 1890m");
 const WATER = quantity("WATER", "how much water, by volume or weight: 2L, 5 lb");
-const FORCE = { force: flag("write over a file that is no earlier output") };
+const FORCE = { force: flag("overwrite a file even if it is not an earlier output") };
 const HTML = text("FILE", "write a page to print or send");
 
 /** What this kitchen is and what goes into it. */
@@ -59,37 +59,37 @@ const KITCHEN_CALL = {
 
 const RECKON_CALLS = {
   "air-pressure": {
-    about: "the pressure of the air at an altitude",
+    about: "the air pressure at an altitude",
     example: "reckon air-pressure --altitude 6200ft",
     options: { altitude: ALTITUDE },
   },
   "boiling-point": {
-    about: "where water boils, by altitude or by pressure",
+    about: "the temperature at which water boils, by altitude or pressure",
     example: "reckon boiling-point --altitude 6200ft",
     options: { altitude: ALTITUDE, pressure: quantity("PRESSURE", "of the air: 80kPa") },
   },
   altitude: {
-    about: "how high a kitchen is, by where its water boils",
+    about: "the altitude of a kitchen, by the temperature at which its water boils",
     example: "reckon altitude --boils-at 200.8F",
-    options: { "boils-at": quantity("TEMPERATURE", "where water boils: 200.8F") },
+    options: { "boils-at": quantity("TEMPERATURE", "at which water boils: 200.8F") },
   },
   "jelling-point": {
-    about: "where a jelly sheets, by altitude",
+    about: "the temperature at which jelly sets, by altitude",
     example: "reckon jelling-point --altitude 6200ft",
     options: { altitude: ALTITUDE },
   },
   "steam-temperature": {
-    about: "the temperature of steam under a pressure",
+    about: "the temperature of steam at a pressure",
     example: "reckon steam-temperature --gauge 14psi --altitude 6200ft",
     options: { gauge: quantity("PRESSURE", "what the gauge shows: 14psi"), altitude: ALTITUDE },
   },
   gauge: {
-    about: "the pressure that steam of a temperature has",
+    about: "the pressure of steam at a temperature",
     example: "reckon gauge --steam-at 240F --altitude 6200ft",
     options: { "steam-at": quantity("TEMPERATURE", "of the steam: 240F"), altitude: ALTITUDE },
   },
   brine: {
-    about: "how salt a brine is",
+    about: "how salty a brine is",
     example: 'reckon brine --salt "3 tbsp" --water 1qt',
     options: {
       salt: quantity("SALT", "how much salt, by weight or measure"),
@@ -101,7 +101,7 @@ const RECKON_CALLS = {
     },
   },
   salt: {
-    about: "how much salt a strength takes",
+    about: "how much salt a given strength takes",
     example: "reckon salt --percent 2.25 --for 5lb",
     options: {
       percent: text("N", "the strength in percent by weight"),
@@ -115,7 +115,7 @@ const RECKON_CALLS = {
     options: { sugar: quantity("SUGAR", "how much sugar"), water: WATER },
   },
   acid: {
-    about: "how sour it is once vinegar, water and food are alike",
+    about: "how acid a pickle is once vinegar, water and food have evened out",
     example: "reckon acid --vinegar 1L --strength 5 --water 1L --produce cucumbers=2kg",
     options: {
       vinegar: quantity("VINEGAR", "how much vinegar"),
@@ -124,19 +124,19 @@ const RECKON_CALLS = {
       produce: {
         takes: "quantities",
         value: "NAME=WEIGHT",
-        about: "what is put in; again for more",
+        about: "what goes in; repeat for more",
       },
       sugar: quantity("SUGAR", "how much sugar"),
       salt: quantity("SALT", "how much salt"),
     },
   },
   lethality: {
-    about: "what the readings of a process amount to",
+    about: "the lethality of a process, from its temperature readings",
     example: "reckon lethality --readings FILE.csv --reference 250F --z 18F",
     options: {
       readings: text("FILE", "a column of times and one of temperatures"),
       reference: quantity("TEMPERATURE", "the reference temperature: 250F"),
-      z: quantity("DEGREES", "the degrees that make ten times as much: 18F"),
+      z: quantity("DEGREES", "the difference that changes the rate tenfold: 18F"),
     },
   },
   "heat-up": {
@@ -144,9 +144,9 @@ const RECKON_CALLS = {
     example: "reckon heat-up --water 20L --from 60F --power 2500W --altitude 6200ft",
     options: {
       water: WATER,
-      from: quantity("TEMPERATURE", "how warm it is: 60F"),
+      from: quantity("TEMPERATURE", "the temperature at the start: 60F"),
       power: quantity("POWER", "of the burner: 2500W"),
-      to: text("TEMPERATURE", "how warm it is to be, or boil"),
+      to: text("TEMPERATURE", "the temperature to reach, or boil"),
       altitude: ALTITUDE,
       burner: one(["gas", "electric", "induction"], "which kind it is"),
     },
@@ -172,9 +172,9 @@ export const RECKONINGS = Object.fromEntries(
   }),
 ) as unknown as Readonly<Record<Reckoning, Call>>;
 
-const WAKE_WORDS = text("WORDS", "what it listens for first, or none");
+const WAKE_WORDS = text("WORDS", "the words it listens for first, or none");
 const SOUND = text("FILE", "raw 16 kHz mono sound to hear instead of a microphone");
-const SEASON = text("YEAR", "one season alone");
+const SEASON = text("YEAR", "only one season");
 
 /** `open` is the call without a name. */
 export const CALLS = {
@@ -183,7 +183,7 @@ export const CALLS = {
     example: "--listen",
     options: {
       plain: flag("lines of text instead of a screen"),
-      listen: flag("hear what is said, without a network"),
+      listen: flag("listen for spoken commands, without a network"),
       silent: flag("say nothing aloud"),
       probe: text("FILE", "a thermometer or gauge that writes lines: /dev/ttyUSB0"),
       "wake-words": WAKE_WORDS,
@@ -197,10 +197,10 @@ export const CALLS = {
     completes: "recipes",
     options: {
       ...KITCHEN_CALL,
-      script: text("FILE", "what happens when, a line each; - reads standard input"),
+      script: text("FILE", "what happens when, one line each; - reads standard input"),
       from: text("TIME", "when it begins: 2027-08-14T08:00:00"),
       home: text("DIR", "keep it in this folder, apart from a real kitchen"),
-      speed: text("N", "so many times as fast as a clock, or max"),
+      speed: text("N", "how many times as fast as real time, or max"),
       plain: flag("lines of text instead of a screen"),
       ...JSON_OUT,
     },
@@ -221,7 +221,7 @@ export const CALLS = {
   },
   reckon: {
     words: "WHAT",
-    about: "one number worked out, with its source and its range",
+    about: "work out one number, with its source and range",
     example: "reckon boiling-point --altitude 6200ft",
     completes: Object.keys(RECKON_CALLS),
     options: JSON_OUT,
@@ -234,36 +234,36 @@ export const CALLS = {
       canner: {
         takes: "texts",
         value: "NAME=JARS",
-        about: "a canner: big=9pint,7quart; again for more",
+        about: "a canner: big=9pint,7quart; repeat for more",
       },
       "canner-holds": KITCHEN_CALL["canner-holds"],
       gauge: KITCHEN_CALL.gauge,
       "reads-high": quantity("PRESSURE", "by how much the tested dial reads high: 1psi, 0psi"),
       untested: flag("the dial was not tested this season"),
       burners: text("N", "how many burners there are"),
-      units: one(["us", "metric"], "the units that are shown and said"),
+      units: one(["us", "metric"], "the units to show and say"),
       ...JSON_OUT,
     },
   },
   plan: {
     words: '"RECIPE WEIGHT [VARIETY]"...',
-    about: "several batches over one kitchen and one pair of hands",
+    about: "plan several batches in one kitchen with one pair of hands",
     example: 'plan "dilled-green-beans 8lb Provider" "pickled-beets 7lb" --finish-by 9pm',
     completes: "recipes",
     options: {
       ...KITCHEN_CALL,
       start: text("TIME", "when work may begin: 8am"),
-      "finish-by": text("TIME", "when it must be over: 9pm"),
+      "finish-by": text("TIME", "when everything must be done: 9pm"),
       quiet: text("HOURS", "the night, in which nothing needs hands: 22:00-06:00"),
-      burners: text("N", "plan for so many burners"),
-      canners: text("N", "plan for so many canners"),
+      burners: text("N", "how many burners to plan for"),
+      canners: text("N", "how many canners to plan for"),
       begin: flag("keep the plan, and begin its batches by it"),
       ...JSON_OUT,
     },
   },
   review: {
     words: "[BATCH]",
-    about: "what actually happened: batches, one batch, lots compared, a season",
+    about: "what actually happened: all batches, one batch, lots compared, a season",
     example: "review --compare dilled-green-beans",
     options: {
       ...FORCE,
@@ -282,9 +282,9 @@ export const CALLS = {
     options: {
       season: SEASON,
       eaten: flag("what was opened"),
-      opened: text("BATCH[:JARS]", "so many jars of a batch were opened"),
+      opened: text("BATCH[:JARS]", "how many jars of a batch were opened"),
       spoiled: flag("with --opened: they had spoiled"),
-      place: text("BATCH=WHERE", "where the jars of a batch stand"),
+      place: text("BATCH=WHERE", "where the jars of a batch are kept"),
       ...JSON_OUT,
     },
   },
@@ -319,14 +319,14 @@ export const CALLS = {
   },
   export: {
     words: "FILE",
-    about: "everything in one file, to move house with",
+    about: "write everything to one file, to move to another machine",
     example: "export kitchen.brinebell",
     completes: "files",
     options: { ...FORCE, ...JSON_OUT },
   },
   import: {
     words: "FILE",
-    about: "take in what another machine exported, without doubling",
+    about: "add what another machine exported, without duplicates",
     example: "import kitchen.brinebell",
     completes: "files",
     options: JSON_OUT,
@@ -345,14 +345,14 @@ export const CALLS = {
     about: "stay in the background and keep the reminders",
     example: "watch --once",
     options: {
-      once: flag("look once and end"),
+      once: flag("check once and exit"),
       silent: flag("say nothing aloud"),
       ...JSON_OUT,
     },
   },
   tell: {
     words: '"WORDS"',
-    about: "hand words to the kitchen that is open",
+    about: "pass words to the kitchen that is open",
     example: `tell "it's boiling"`,
     options: JSON_OUT,
   },
@@ -363,20 +363,20 @@ export const CALLS = {
   },
   understand: {
     words: "< lines.txt",
-    about: "show how words are understood, a line each",
+    about: "show how words are understood, line by line",
     example: "understand --json --running dilled-green-beans:Provider < lines.txt",
     options: {
       now: text("TIME", "when it is said: 2027-08-14T14:00:00"),
-      running: text("ID[:VARIETY],...", "the batches that run"),
-      timers: text("NAME,...", "the timers that run"),
-      question: text("KEY", "the question that waits: vinegar-5-percent, end, gauge"),
+      running: text("ID[:VARIETY],...", "the batches that are running"),
+      timers: text("NAME,...", "the timers that are running"),
+      question: text("KEY", "the open question: vinegar-5-percent, end, gauge"),
       stage: text("ID:KIND", "what is under way: L1:process"),
       ...JSON_OUT,
     },
   },
   help: {
     words: "[COMMAND]",
-    about: "all commands, or how one is called",
+    about: "list all commands, or show how to use one",
     example: "help rehearse",
     completes: "commands",
     options: {},

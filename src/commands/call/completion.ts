@@ -1,10 +1,10 @@
-/** The completion scripts of shells, made from the table of calls. */
+/** Completion scripts for shells, made from the table of calls. */
 import { CALLS, type Call, RECKONINGS } from "./calls.ts";
 
 export const SHELLS = ["bash", "zsh", "fish"] as const;
 type Shell = (typeof SHELLS)[number];
 
-/** One place of a command line: after which words, and what may stand there. */
+/** One place in a command line: after which words, and what may stand there. */
 type Place = { after: string; words: readonly string[]; files: boolean; call: Call };
 
 function optionNames(call: Call): string[] {
@@ -31,7 +31,7 @@ function places(recipes: readonly string[]): Place[] {
   ];
 }
 
-/** Options whose value is one of a few words, as `--gauge` with `dial weighted`. */
+/** Options whose value is one of a few words, such as `--gauge` with `dial weighted`. */
 function choices(list: readonly Place[]): Map<string, readonly string[]> {
   const found = new Map<string, readonly string[]>();
   for (const { call } of list) {
@@ -96,6 +96,6 @@ export function completionScript(shell: Shell, recipes: readonly string[]): stri
   const list = places(recipes);
   if (shell === "fish") return fish(list);
   if (shell === "bash") return bash(list);
-  // zsh runs the functions of bash.
+  // zsh can run bash's completion functions.
   return `autoload -U +X bashcompinit && bashcompinit\n${bash(list)}`;
 }

@@ -13,7 +13,7 @@ function lookUp<T>(table: Readonly<Record<string, T>>, name: string | undefined)
   return name !== undefined && Object.hasOwn(table, name) ? table[name] : undefined;
 }
 
-/** The call a command's words come to: a kind of `reckon` has one of its own. */
+/** The entry for a command's words: each kind of `reckon` has one of its own. */
 function callOf(name: string | undefined, words: readonly string[]): [string, Call] | undefined {
   const call = lookUp<Call>(CALLS, name);
   if (!call || name === undefined) return undefined;
@@ -35,7 +35,7 @@ function rows(list: readonly (readonly [string, string])[]): string[] {
   });
 }
 
-/** How one command is called, with all its options and an example; undefined for no command. */
+/** How to call one command, with all its options and an example; undefined for an unknown one. */
 export function commandHelp(
   name: string | undefined,
   words: readonly string[] = [],
@@ -59,7 +59,7 @@ export function commandHelp(
   ].join("\n");
 }
 
-/** All commands, a line each. */
+/** All commands, one line each. */
 export function helpText(version: string): string {
   const list = Object.entries(CALLS).map(([name, { about }]) => {
     return [`brinebell ${name === "open" ? "" : name}`, about] as const;
@@ -69,7 +69,7 @@ export function helpText(version: string): string {
     "",
     ...rows(list),
     "",
-    "brinebell help COMMAND tells the options of one. Every command that prints facts takes",
+    "brinebell help COMMAND lists its options. Every command that prints facts takes",
     "--json; --home DIR names the data folder.",
     "Follow a current tested recipe and your local extension service. This program keeps",
     "the record; it cannot see the jar.",

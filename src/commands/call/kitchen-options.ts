@@ -15,8 +15,8 @@ import { G_PER_LB, KPA_PER_PSI } from "../../reckon/units.ts";
 import { type Options, optionValue } from "./options.ts";
 
 /**
- * Options several commands share, that say what this kitchen is and what goes into it. Each is
- * undefined where it is not given; an error is one line with the option, the fault, the mend.
+ * Options shared by several commands, which describe this kitchen and what goes into it. Each is
+ * undefined where it is not given; an error is one line with the option, the fault and the fix.
  */
 
 /** What a canner holds: one number for any jar, or one for each size. */
@@ -46,7 +46,7 @@ export function parseCannerHolds(text: string): Result<CannerHolds> {
     const size = match?.[2]?.trim() ?? "";
     const jar = size === "" ? "any" : jarSizeOf(size);
     if (!match || !jar || count < 1 || count > MOST_JARS) {
-      return fail(`--canner-holds: ${quoted(part)} is no number of jars; ${mend}`);
+      return fail(`--canner-holds: ${quoted(part)} is not a number of jars; ${mend}`);
     }
     if (holds[jar] !== undefined) return fail(`--canner-holds: ${quoted(size)} is given twice`);
     holds[jar] = count;
@@ -54,14 +54,14 @@ export function parseCannerHolds(text: string): Result<CannerHolds> {
   return ok(holds);
 }
 
-/** Jars of a size the canner holds; undefined where it was not said. */
+/** Jars of a size that the canner holds; undefined where that was not given. */
 export function holdsOf(holds: CannerHolds | undefined, jar: JarSize | null): number | undefined {
   return (jar ? holds?.[jar] : undefined) ?? holds?.any;
 }
 
 /**
- * The altitude a call goes by: its own, taken as it stands, else the kept kitchen's, which may be
- * off by so many feet.
+ * The altitude a call uses: its own, taken as exact, else the recorded kitchen's, which may be
+ * uncertain.
  */
 export function altitudeOfCall(
   wish: KitchenWish,
@@ -113,7 +113,7 @@ const READERS: {
   cannerHolds: ["canner-holds", parseCannerHolds],
 };
 
-/** Every shared option that was given, read; or the first that cannot be. */
+/** Every shared option that was given, read; or the error of the first that cannot be read. */
 export function readKitchenOptions(options: Options): Result<KitchenWish> {
   const wish: Record<string, unknown> = {};
   for (const [key, [name, read]] of Object.entries(READERS)) {

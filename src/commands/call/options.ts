@@ -30,7 +30,7 @@ const ENDS_IN_NUMBER = /[\d¼½¾⅓⅔⅛⅜⅝⅞]$/;
 const FRACTION = /^\d+\/\d+$/;
 const NUMBER = /^[\d.,/]+$/;
 
-/** How many of the following words go on with a quantity: `3` `1/2` `cups`, `5 lb` `4` `oz`. */
+/** How many of the following words continue a quantity: `3` `1/2` `cups`, `5 lb` `4` `oz`. */
 function wordsGoingOn(value: string, following: readonly string[]): number {
   let said = value;
   let taken = 0;
@@ -53,9 +53,9 @@ function wordsGoingOn(value: string, following: readonly string[]): number {
 
 function unknownOption(name: string, calls: OptionCalls): string {
   const nearest = nearestName(name, Object.keys(calls));
-  if (nearest) return `--${name} is no option here; did you mean --${nearest}?`;
+  if (nearest) return `--${name} is not an option here; did you mean --${nearest}?`;
   const all = Object.keys(calls).map((one) => `--${one}`);
-  return `${quoted(`--${name}`)} is no option here; there are ${all.join(", ")}`;
+  return `${quoted(`--${name}`)} is not an option here; there are ${all.join(", ")}`;
 }
 
 type Taken = { value: string; next: number };
@@ -81,8 +81,8 @@ function takeValue(
 /**
  * Reads a command's arguments: `--name value`, `--name=value`, switches, words; `--` ends the
  * options. A word that begins with a dash and a digit is a value or a word, never an option. An
- * unknown option is an error that names the nearest known one; so is a value left out, a switch
- * given one, and an option given twice that is not repeatable.
+ * unknown option is an error that names the nearest known one; a missing value, a switch with a
+ * value, and a repeated option that is not repeatable are errors too.
  */
 export function parseOptions(args: readonly string[], calls: OptionCalls): Result<Options> {
   const words: string[] = [];

@@ -1,9 +1,12 @@
 /**
- * The last thing before a command's words reach a terminal: what people said and what recipes hold
- * may contain sequences that steer it, and none of them come out.
+ * The last step before a command's output reaches a terminal: what people said and what recipes
+ * contain may include sequences that control it, and none of them get through.
  */
 
-/** Controls (line ends and tabs aside), their eight-bit kin, and marks that turn text around. */
+/**
+ * Control characters (except line ends and tabs), eight-bit ones included, and marks that reverse
+ * text.
+ */
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]|\r(?!\n)/;
 const TURN = /[\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/;
 const STEERS = new RegExp(`${CONTROL.source}|${TURN.source}`);
@@ -12,7 +15,9 @@ function escapedCharacter(character: string): string {
   return `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
 }
 
-/** The same text; in JSON what could steer is written as its escape, elsewhere it is left out. */
+/**
+ * The same text; in JSON, control sequences are written as escapes, elsewhere they are left out.
+ */
 export async function safeOutput(text: string): Promise<string> {
   if (!STEERS.test(text)) return text;
   if (/^\s*[{[]/.test(text)) return text.replace(new RegExp(STEERS, "g"), escapedCharacter);

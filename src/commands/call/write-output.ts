@@ -1,9 +1,12 @@
-/** How commands write files for a person: whole or not at all, and over nothing of theirs. */
+/**
+ * How commands write files for a person: completely or not at all, and never over the person's own
+ * files.
+ */
 import { closeSync, constants, fstatSync, openSync, readSync, realpathSync } from "node:fs";
 import { basename, dirname, join, relative, resolve } from "node:path";
 import { realDisk } from "../../journal/real-disk.ts";
 
-/** What earlier outputs of a kind hold, so that they may be written anew. */
+/** What identifies earlier outputs of a kind, so that they may be overwritten. */
 const MARKS = {
   page: /<meta name="generator" content="Brinebell">/,
   pdf: /^%PDF-[\s\S]*\/Creator \(Brinebell\)/,
@@ -19,16 +22,16 @@ type Output = {
   kind: OutputKind;
   /** The data folder, into which nothing is ever written. */
   folder: string;
-  /** Replace whatever file stands there. */
+  /** Replace whatever file is there. */
   force: boolean;
 };
 
 type WriteAnswer = { ok: true } | { ok: false; code: 1 | 2 | 3; message: string };
 
-/** The longest file that is looked through for the mark of an earlier output. */
+/** The longest file that is searched for the mark of an earlier output. */
 const LONGEST_LOOKED_AT = 16 * 1024 * 1024;
 
-/** A path with its links followed, as far as it is there. */
+/** A path with its links resolved, as far as it exists. */
 function realPath(path: string): string {
   try {
     return realpathSync(path);
@@ -43,7 +46,7 @@ function isInside(path: string, folder: string): boolean {
   return way === "" || !(way.startsWith("..") || resolve(way) === way);
 }
 
-/** What stands at a path: nothing, an earlier output of this kind, or something else. */
+/** What is at a path: nothing, an earlier output of this kind, or something else. */
 function found(path: string, kind: OutputKind): "nothing" | "earlier" | "other" | "no file" {
   let file: number;
   try {
@@ -65,8 +68,8 @@ function found(path: string, kind: OutputKind): "nothing" | "earlier" | "other" 
 }
 
 /**
- * Writes an output beside its place and renames it into it, so that a failure leaves what was
- * there. Code 2: the place is off; 1: another file stands there; 3: it cannot be written.
+ * Writes an output to a temporary file and renames it into place, so that a failure leaves what was
+ * there. Code 2: a bad path; 1: a different file is there; 3: it cannot be written.
  */
 export function writeOutput({ path, content, kind, folder, force }: Output): WriteAnswer {
   const refused = (code: 1 | 2 | 3, message: string) => ({ ok: false as const, code, message });
@@ -74,9 +77,9 @@ export function writeOutput({ path, content, kind, folder, force }: Output): Wri
     return refused(2, `${path} is in the data folder; name a file outside ${folder}`);
   }
   const there = found(path, kind);
-  if (there === "no file") return refused(2, `${path} is no file; name one`);
+  if (there === "no file") return refused(2, `${path} is not a file; name a file`);
   if (there === "other" && !force) {
-    return refused(1, `${path} holds something else; name another file, or add --force`);
+    return refused(1, `${path} is a different file; name another one, or add --force`);
   }
   const bytes = typeof content === "string" ? new TextEncoder().encode(content) : content;
   const answer = realDisk().replace(path, bytes);

@@ -1,4 +1,4 @@
-/** `brinebell plan … --begin`: the kitchen keeps to it, the one that is open or the next. */
+/** `brinebell plan … --begin`: the open kitchen, or the next one opened, keeps to it. */
 import type { LotToPlan } from "../../kitchen/command.ts";
 import { localIso } from "../../kitchen/time.ts";
 import { type Wanted, wantedLabel } from "../../plan/wanted-batch.ts";
@@ -16,7 +16,7 @@ export type BeginWish = {
   zone: string;
 };
 
-/** Writes the plan down, or hands it to the kitchen that is open. */
+/** Writes the plan down, or passes it to the kitchen that is open. */
 export async function beginPlan(
   wish: BeginWish,
   io: ReviewIo,
@@ -44,7 +44,7 @@ export async function beginPlan(
   return { code: 0, stdout: `${text}\n`, stderr: "" };
 }
 
-/** What a plan that is to be begun cannot be asked: the kitchen is as it is. */
+/** Refuses options that a plan to be begun cannot have: it has to take the kitchen as it is. */
 export function oddWithBegin(asked: readonly string[]): CommandResult | undefined {
   const [odd] = asked;
   if (odd === undefined) return undefined;

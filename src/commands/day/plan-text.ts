@@ -18,7 +18,7 @@ function span(minutes: number): string {
   return hours === 0 ? `${rest} min` : `${hours} h${rest ? ` ${rest} min` : ""}`;
 }
 
-/** One line a task, in the order of the day. */
+/** One line per task, in the order of the day. */
 function taskLine(request: PlanRequest, task: PlanTask): string {
   const load = task.load === undefined ? "" : `, load ${task.load}`;
   const label = request.batches.find((batch) => batch.id === task.batch)?.label ?? task.batch;
@@ -28,7 +28,7 @@ function taskLine(request: PlanRequest, task: PlanTask): string {
   return `${from} ${hands}  ${label}: ${task.stage}${load} (${length})`;
 }
 
-/** A bar for each batch and for what is short, over the whole day. */
+/** A bar for each batch and for each scarce thing, over the whole day. */
 function bars(request: PlanRequest, plan: KitchenPlan): string[] {
   const { startMs } = plan;
   const daily = plan.tasks.filter((task) => rulesOf(task).ofCanner !== "after");

@@ -38,7 +38,7 @@ import { planText } from "./plan-text.ts";
 
 export type PlanIo = {
   library(): Promise<Library> | Library;
-  /** The kitchen as kept, for its altitude, canners, burners and what was learned. */
+  /** The recorded kitchen, for its altitude, canners, burners and what was learned. */
   kitchen(): Promise<State | undefined> | State | undefined;
   zone: string;
   nowMs: number;
@@ -48,7 +48,7 @@ export type PlanIo = {
   record: ReviewIo;
 };
 
-/** Options that plan for another kitchen than there is. */
+/** Options that plan for a kitchen other than the recorded one. */
 const WHAT_IF = ["altitude", "gauge", "canner-holds", "jar", "pack", "burners", "canners"];
 
 /** Searching stops after this many steps of work, or this long. */
@@ -56,7 +56,7 @@ const NODE_BUDGET = 400_000;
 const LIMIT_MS = 2500;
 const MOST_BATCHES = 200;
 const GRID_MINUTES = 5;
-/** Nights kept quiet beyond the usual, where a plan reaches further. */
+/** Additional nights kept quiet, where a plan reaches further. */
 const MANY_NIGHTS = 10;
 const DEFAULT_ALTITUDE_NOTE =
   "the altitude is not known: times are for the lowest band; set it with --altitude";
@@ -103,8 +103,8 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
 }
 
 /**
- * Plans with the nights a day of canning reaches; where the plan goes on past them, once more with
- * many. One that goes past those too has only waited the quiet hours out: none fits.
+ * Plans with as many nights as a day of canning reaches; if the plan goes on past them, again with
+ * many more. A plan that goes past those too has only waited for the quiet hours to end: none fits.
  */
 function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => KitchenPlan) {
   if (!quiet) return search(request);
@@ -115,7 +115,7 @@ function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => Kitc
     plan = search({ ...request, quiet: spans });
     if (!plan.feasible || plan.finishMs <= knownMs) return plan;
   }
-  const why = ["the quiet hours leave too little of the day; shorter ones may do"];
+  const why = ["the quiet hours leave too little of the day; try shorter ones"];
   return { ...plan!, feasible: false, proved: false, tasks: [], why };
 }
 
@@ -157,7 +157,7 @@ function answer(
   return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr: "" };
 }
 
-/** True where the whole task needs hands; one that needs them now and then lists when. */
+/** True where the whole task needs hands; a task that needs them now and then lists when. */
 function isAttended({ attended, startMs, endMs }: PlanTask): boolean {
   const minutes = attended.reduce((sum, [from, to]) => sum + to - from, 0);
   return minutes > 0 && minutes >= endMs - startMs;
@@ -224,7 +224,7 @@ function countOf(options: Options, name: string): number | undefined {
   if (text === undefined) return undefined;
   const count = Number(text);
   if (!Number.isInteger(count) || count < 1 || count > 20) {
-    fault(`--${name}: ${quoted(text)} is no number of ${name}; write 1 to 20`);
+    fault(`--${name}: ${quoted(text)} is not a number of ${name}; write 1 to 20`);
   }
   return count;
 }
@@ -272,7 +272,7 @@ function poundsOf(text: string, entry: string): number {
   const read = parseQuantity(text, ["mass"], quoted(entry));
   if (!read.ok) return fault(read.error);
   const pounds = read.value.value / G_PER_LB;
-  if (!(pounds > 0)) fault(`${quoted(entry)}: a weight of nothing makes no batch`);
+  if (!(pounds > 0)) fault(`${quoted(entry)}: a weight of zero makes no batch`);
   return pounds;
 }
 
@@ -288,14 +288,14 @@ function momentOf(options: Options, name: string, io: PlanIo): number | undefine
   if (text === undefined) return undefined;
   const iso = parseIso(text, io.zone);
   if (iso !== undefined) return iso;
-  // A bare time of day is understood behind an "at".
+  // A bare time of day is understood after an "at".
   const whole = [text, `at ${text}`].flatMap((said) => {
     const { words } = utteranceOf(said);
     const moments = futureMomentsAt(words, 0, io.nowMs, io.zone);
     return moments.filter((one) => one.next === words.length);
   })[0];
   if (!whole) {
-    return fault(`--${name}: ${quoted(text)} is no time; write 2027-08-14T08:00:00, or 9am`);
+    return fault(`--${name}: ${quoted(text)} is not a time; write 2027-08-14T08:00:00, or 9am`);
   }
   return whole.value;
 }
@@ -308,6 +308,6 @@ function quietOf(
 ): QuietSpans | undefined {
   if (text === undefined) return undefined;
   const hours = parseQuietHours(text);
-  if (!hours) return fault(`--quiet: ${quoted(text)} is no span of hours; write 22:00-06:00`);
+  if (!hours) return fault(`--quiet: ${quoted(text)} is not a span of hours; write 22:00-06:00`);
   return (moreNights) => quietSpans(hours, startMs, zone, batches, moreNights);
 }

@@ -1,4 +1,4 @@
-/** Writes something down from the command line, or hands it to the kitchen that is open. */
+/** Writes something down from the command line, or passes it to the kitchen that is open. */
 import type { Command, CommandOf } from "../../kitchen/command.ts";
 import type { Wish } from "../../kitchen/decide/decision.ts";
 import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
@@ -10,7 +10,7 @@ import type { ReviewIo } from "../record/review-io.ts";
 type Recorded = { ok: true; lines: string[] } | { ok: false; result: CommandResult };
 
 /**
- * Carries a command out in a sitting of a moment, or hands it to the kitchen that is open, which
+ * Carries out a command in a momentary session, or passes it to the kitchen that is open, which
  * shows `words` for it. `chosen` is the batch it is about.
  */
 export async function recordOrTell(
@@ -24,7 +24,7 @@ export async function recordOrTell(
   if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
   const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
     const reply = session.carry({ wish, words });
-    // What came due while nobody was there is told now, and will not be told again.
+    // What came due while nobody was there is announced now, and will not be announced again.
     const told = opened.told.map(({ text }) => text);
     const refused = reply.refused || session.waitingFor !== undefined;
     return { refused, lines: [...told, ...reply.lines] };

@@ -42,7 +42,7 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
   return { ...result, stderr: `${due}${result.stderr}` };
 }
 
-/** Only to show it, nothing is written. */
+/** Showing it writes nothing. */
 function show(options: Options, { folder, build }: Machine): CommandResult {
   const { state, unreadable } = readKitchen(folder, { build });
   if (unreadable !== undefined) return failed(3, `kitchen: ${unreadable}`);
@@ -54,7 +54,7 @@ function shown(options: Options, kitchen: State["kitchen"]): CommandResult {
   return { code: 0, stdout, stderr: "" };
 }
 
-/** What the options ask to change, or one line saying which of them is off. */
+/** What the options ask to change, or one line saying which of them is wrong. */
 function changes(
   options: Options,
   state: State,
@@ -66,7 +66,7 @@ function changes(
   if (burners !== undefined) {
     const count = Number(burners);
     if (!Number.isInteger(count) || count < 1 || count > MOST_BURNERS) {
-      return `--burners: ${JSON.stringify(burners)} is no number; write 1 to ${MOST_BURNERS}`;
+      return `--burners: ${JSON.stringify(burners)} is not a count; write 1 to ${MOST_BURNERS}`;
     }
     set.burners = count;
   }
@@ -81,7 +81,7 @@ function changes(
   return Object.keys(set).length > 2 ? [set] : [];
 }
 
-/** The canners with what they hold and their gauges, where any option names one. */
+/** The canners, with what they hold and their gauges, where any option is about them. */
 function cannersOf(options: Options, state: State): Canner[] | string | undefined {
   const named = optionValues(options, "canner");
   const holds = optionValue(options, "canner-holds");

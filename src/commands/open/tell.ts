@@ -2,7 +2,7 @@ import { tell } from "../../session/tell/tell-client.ts";
 import { CALLS } from "../call/calls.ts";
 import { isOn, parseOptions } from "../call/options.ts";
 
-/** Where the kitchen's data is, and where lines go. */
+/** Where the kitchen's data is, and where output goes. */
 type TellIo = {
   folder: string;
   out: (line: string) => void;
@@ -12,8 +12,8 @@ type TellIo = {
 const USAGE = 'say it like this: brinebell tell "it\'s boiling"';
 
 /**
- * `brinebell tell "WORDS" [--json]`: hands the words to the kitchen that is open and prints its
- * answer. Gives the exit status: 0 done, 1 refused, 2 no usable words, 3 no kitchen or no answer.
+ * `brinebell tell "WORDS" [--json]`: passes the words to the kitchen that is open and prints its
+ * answer. Returns the exit status: 0 done, 1 refused, 2 no usable words, 3 no kitchen or no answer.
  */
 export async function tellCommand(args: readonly string[], io: TellIo): Promise<number> {
   const parsed = parseOptions(args, CALLS.tell.options);

@@ -41,13 +41,13 @@ function stageFrom(text: string | undefined) {
   const [owner, kind, ...more] = text.split(":");
   const known = STAGE_KINDS.find((one) => one === kind);
   if (!owner || !known || more.length > 0) {
-    return `--stage "${text}" is none; write it like L1:process, of ${STAGE_KINDS.join(", ")}`;
+    return `--stage "${text}" is not one; write it like L1:process (${STAGE_KINDS.join(", ")})`;
   }
   const stage: NamedStage = { id: known, title: known, kind: known, state: "running" };
   return { owner, stage };
 }
 
-/** Questions that are answered by more than a yes or a no. */
+/** Questions that take more than a yes or a no. */
 const ANSWERED_BY: Readonly<Record<string, OpenQuestion["kind"]>> = {
   altitude: "altitude",
   seals: "jars",
@@ -72,13 +72,13 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
   const said = optionValue(options, "now");
   const nowMs = said === undefined ? io.nowMs : parseIso(said, io.zone);
   if (nowMs === undefined) {
-    return `--now "${said}" is no time; write it like 2027-08-14T14:00:00`;
+    return `--now "${said}" is not a time; write it like 2027-08-14T14:00:00`;
   }
   if (!isZone(io.zone)) return `the zone "${io.zone}" is not known; set TZ to one that is`;
   const running = runningFrom(optionValue(options, "running") ?? "");
   const stranger = unknownRecipe(running, recipes);
   if (stranger !== undefined) {
-    return `--running names "${stranger}", which is no recipe; see brinebell recipes`;
+    return `--running names "${stranger}", which is not a recipe; see brinebell recipes`;
   }
   const timers = (optionValue(options, "timers") ?? "")
     .split(",")
@@ -95,8 +95,7 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
 
 /**
  * `brinebell understand [--json] [--now T] [--running ID[:VARIETY],…] [--timers LABEL,…] < lines`:
- * prints for each line what it is understood as. Gives the exit status: 0 done, 2 the words of the
- * call are off.
+ * prints for each line what it is understood as. Returns the exit status: 0 done, 2 wrong usage.
  */
 export async function understandCommand(
   args: readonly string[],
@@ -125,7 +124,7 @@ export async function understandCommand(
   return 0;
 }
 
-/** What the contract says of one line. */
+/** The answer for one line, in the form of the contract. */
 function answerOf(text: string, context: Context) {
   const { reading, commands, candidates } = hear(text, context);
   const [first = { intent: "unknown", slots: {}, confidence: 0 }, ...also] = commands.map(shown);

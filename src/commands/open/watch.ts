@@ -28,8 +28,8 @@ type WatchIo = {
 };
 
 /**
- * Watches until it is ended, or looks once with `--once`. Gives the exit status: 0 done, 2 the
- * words of the call are off, 3 the journal cannot be read or written.
+ * Watches until it is ended, or checks once with `--once`. Returns the exit status: 0 done, 2 wrong
+ * usage, 3 the journal cannot be read or written.
  */
 export async function watchCommand(args: string[], io: WatchIo): Promise<number> {
   const parsed = parseOptions(args, CALLS.watch.options);
@@ -44,8 +44,8 @@ export async function watchCommand(args: string[], io: WatchIo): Promise<number>
   const json = isOn(options, "json");
   if (word !== undefined || (json && !once)) {
     const what =
-      word === undefined ? "--json goes with --once" : `${JSON.stringify(word)} is no option`;
-    complain(`${what}; write brinebell watch, with --once to look a single time`);
+      word === undefined ? "--json goes with --once" : `${JSON.stringify(word)} is not an option`;
+    complain(`${what}; write brinebell watch, or add --once to check a single time`);
     return 2;
   }
   const clock = realClock();
@@ -119,7 +119,7 @@ async function lookOnce(
 }
 
 function notRecorded(message: string): string {
-  return `told, but not written down, so it may be told again: ${message}`;
+  return `announced, but not written down, so it may be announced again: ${message}`;
 }
 
 async function keepWatching(

@@ -14,12 +14,12 @@ import { type RecipeIo, recipeNamed } from "./recipe-io.ts";
 
 type Checked = { file: string; ok: boolean; findings: Finding[] };
 
-/** Bytes of a recipe file that are read; the reader refuses whatever is longer than its limit. */
+/** Whether a word names a file rather than a recipe. */
 function looksLikeFile(word: string): boolean {
   return /[/\\]/.test(word) || /\.ya?ml$/i.test(word);
 }
 
-/** A file that is no recipe, as findings: each problem with its line. */
+/** A file that is not a valid recipe, as findings: each problem with its line. */
 function formFindings(problems: readonly FileProblem[]): Finding[] {
   return problems.map(({ line, message }) => ({
     rule: "recipe-form",
@@ -79,7 +79,7 @@ function checkedText({ file, ok, findings }: Checked): string {
 
 /**
  * `brinebell check FILE-OR-ID...`: the safety check of recipe files, or of recipes of the library.
- * Codes: 0 no danger found, 1 danger, 2 the call is off, 3 a file cannot be read.
+ * Codes: 0 no danger found, 1 danger, 2 wrong usage, 3 a file cannot be read.
  */
 export async function checkCommand(args: string[], io: RecipeIo): Promise<CommandResult> {
   const options = parseOptions(args, CALLS.check.options);

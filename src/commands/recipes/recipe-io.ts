@@ -9,15 +9,15 @@ import { nearestName } from "../call/nearest.ts";
 
 /** What the commands about recipes need from outside. */
 export type RecipeIo = {
-  /** All recipes; where `only` one is asked for by its id, the others may be missing. */
+  /** All recipes; with `only` an id, the others may be missing. */
   library(only?: string): Promise<Library> | Library;
-  /** The text of a file; at most `mostBytes` of it and one more are read. May throw. */
+  /** The text of a file; at most one byte more than `mostBytes` is read. May throw. */
   readFile(path: string, mostBytes?: number): Promise<string> | string;
-  /** What the kept kitchen says; a journal is read for it, so only where a call leaves it open. */
+  /** The recorded kitchen; reading it takes a journal, so only where a call does not say enough. */
   kitchen(): Promise<KeptKitchen> | KeptKitchen;
 };
 
-/** Of the kept kitchen, what decides a process; nothing of it where there is none. */
+/** What in the recorded kitchen decides a process; empty where there is none. */
 export type KeptKitchen = {
   altitudeFt?: number;
   /** How far that altitude may be off, feet. */
@@ -26,7 +26,7 @@ export type KeptKitchen = {
   cannerHolds?: CannerHolds;
 };
 
-/** The recipe of an id or name, or one line that names the nearest. */
+/** The recipe with an id or name, or an error line that names the nearest. */
 export function recipeNamed(library: Library, said: string): Result<Recipe> {
   const recipes = [...library.recipes.values()];
   const found = findRecipe(recipes, said);
@@ -39,6 +39,6 @@ export function recipeNamed(library: Library, said: string): Result<Recipe> {
   const nearest = nearestName(said.trim().toLowerCase(), byName.keys());
   const mend = nearest
     ? `did you mean ${byName.get(nearest)}?`
-    : "brinebell recipes lists what there is";
+    : "brinebell recipes lists them all";
   return fail(`no recipe is called ${quoted(said)}; ${mend}`);
 }

@@ -5,8 +5,9 @@ import type { Recipe } from "../../recipe/recipe.ts";
 import { recipeNamed } from "./recipe-io.ts";
 
 /**
- * The recipe that a call is to begin, by its id or name. A name of a food that nothing was tested
- * for is refused (code 1) with what was tested nearby; any other unknown name is off (code 2).
+ * The recipe that a call is to begin, by its id or name. The name of a food that nothing was tested
+ * for is refused (code 1) with the closest that was tested; any other unknown name is wrong usage
+ * (code 2).
  */
 export function recipeToBegin(
   library: Library,

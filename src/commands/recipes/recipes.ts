@@ -44,8 +44,8 @@ function showJson(worked: WorkedOut): string {
 }
 
 /**
- * `brinebell recipes [ID]`: every recipe, or one scaled to what was picked with its tested process
- * in this kitchen. Codes: 0 done, 1 what was asked for was never tested, 2 the call is off.
+ * `brinebell recipes [ID]`: every recipe, or one scaled to what was picked, with its tested process
+ * in this kitchen. Codes: 0 done, 1 what was asked for was never tested, 2 wrong usage.
  */
 export async function recipesCommand(args: string[], io: RecipeIo): Promise<CommandResult> {
   const options = parseOptions(args, CALLS.recipes.options);

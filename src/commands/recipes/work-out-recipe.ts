@@ -13,7 +13,7 @@ import { type Scaled, scaleRecipe } from "../../recipe/scale.ts";
 import { altitudeOfCall, holdsOf, type KitchenWish } from "../call/kitchen-options.ts";
 import type { KeptKitchen } from "./recipe-io.ts";
 
-/** A recipe worked out: the recipe of the chosen method and pack, its amounts, its process. */
+/** A recipe worked out: for the chosen method and pack, with its amounts and its process. */
 export type WorkedOut = {
   recipe: Recipe;
   method: Method;
@@ -21,11 +21,13 @@ export type WorkedOut = {
   /** The tested process; null where there is none, with the reason. */
   process: ProcessTerms | null;
   reason: string | null;
-  /** True where what was asked for was never tested, rather than something left unsaid. */
+  /**
+   * True where what was asked for was never tested, not where something is missing from the call.
+   */
   refused: boolean;
 };
 
-/** Something of a process was asked for, beyond where the kitchen stands. */
+/** Whether something particular was asked for in the process, beyond the kitchen's altitude. */
 function isParticular({ jar, pack, method, atPsi }: KitchenWish): boolean {
   return [jar, pack, method, atPsi].some((one) => one !== undefined);
 }
@@ -61,7 +63,7 @@ export function workOut(
       ? refusedAnywhere(recipe, library.tables, { ...wish, gauge })
       : undefined;
     if (never !== undefined) return { ...base, reason: never, refused: true };
-    const reason = "the time depends on the altitude: add --altitude, as --altitude 6200ft";
+    const reason = "the time depends on the altitude: add it, such as --altitude 6200ft";
     return { ...base, reason };
   }
   const here = { altitudeFt, altitudeUncertaintyFt, gauge };

@@ -39,14 +39,14 @@ export type ReckonFiles = {
 
 type Given = { text: string; zone: string };
 
-/** One thing that can be reckoned: and the reckoning. */
+/** One thing that can be worked out, and how. */
 type ReckonKind = {
   /** The option that names a file whose text `run` is given. */
   file?: string;
   run(options: Options, given: Given): Result<Reckoned>;
 };
 
-/** A required option's text. */
+/** The text of a required option. */
 function required(options: Options, name: string, example: string): Result<string> {
   const text = optionValue(options, name);
   return text === undefined
@@ -54,7 +54,7 @@ function required(options: Options, name: string, example: string): Result<strin
     : ok(text);
 }
 
-/** A required quantity of one of some kinds. */
+/** A required quantity of one of these kinds. */
 function quantity(options: Options, name: string, kinds: QuantityKind[]): Result<Quantity> {
   const example = kinds[0] ? KIND_WORDS[kinds[0]].examples.split(" ")[0] : undefined;
   const text = required(options, name, example ?? "");
@@ -78,7 +78,7 @@ function choice<T extends string>(
   return found ? ok(found) : fail(`--${name}: ${quoted(text)} is none of ${known.join(", ")}`);
 }
 
-/** The values of several outcomes, or the first failure. */
+/** The values of several results, or the first failure. */
 function all<T extends readonly unknown[]>(
   ...outcomes: { [K in keyof T]: Result<T[K]> }
 ): Result<T> {
@@ -96,7 +96,7 @@ const DRY: QuantityKind[] = ["mass", "volume"];
 function boilingPoint(options: Options): Result<Reckoned> {
   const hasPressure = optionValue(options, "pressure") !== undefined;
   if (hasPressure === (optionValue(options, "altitude") !== undefined)) {
-    return fail("give one of --altitude and --pressure, as --altitude 6200ft");
+    return fail("give either --altitude or --pressure, such as --altitude 6200ft");
   }
   if (hasPressure) {
     const kpa = amount(options, "pressure", "pressure");
@@ -130,7 +130,7 @@ function reckonSalt(options: Options): Result<Reckoned> {
 function produceOf(text: string): Result<{ name: string; grams: number }> {
   const equals = text.indexOf("=");
   if (equals < 1) {
-    return fail(`--produce: ${quoted(text)} names no amount; write it as cucumbers=6lb`);
+    return fail(`--produce: ${quoted(text)} has no amount; write it as cucumbers=6lb`);
   }
   const name = text.slice(0, equals).trim();
   const read = parseQuantity(text.slice(equals + 1), DRY, `--produce ${name}`);
@@ -148,7 +148,7 @@ function reckonAcid(options: Options): Result<Reckoned> {
   if (!strengthText.ok) return strengthText;
   const strength = parsePercent(strengthText.value, VINEGAR_STRENGTH, "--strength");
   if (!strength.ok) {
-    return fail(`${strength.error}: vinegar's label says, 50 grain is 5 %`);
+    return fail(`${strength.error}: the vinegar's label says it; 50 grain is 5 %`);
   }
   const read = all<[Quantity, Quantity]>(
     quantity(options, "vinegar", LIQUID),

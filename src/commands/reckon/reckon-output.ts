@@ -1,7 +1,7 @@
 import type { Reckoned } from "../../reckon/reckoned.ts";
 import { rounded, withCommas } from "../../reckon/reckoned.ts";
 
-/** Decimals a value is shown with, by its unit; JSON carries four. */
+/** How many decimals a value is shown with, by its unit; JSON has four. */
 const DECIMALS: Record<string, number> = {
   F: 1,
   kPa: 2,
@@ -23,7 +23,7 @@ const EXTRA_LINES: Record<string, (value: number) => string> = {
   celsius: (value) => `${value.toFixed(1)} C`,
   psi: (value) => `${value.toFixed(2)} psi`,
   salometer: (value) => `${value.toFixed(1)} degrees salometer`,
-  gramsPerLitre: (value) => `${value.toFixed(1)} g of salt in a litre of brine`,
+  gramsPerLitre: (value) => `${value.toFixed(1)} g of salt in a liter of brine`,
   tablespoons: (value) => `${value.toFixed(1)} tablespoons of canning salt`,
   millilitres: (value) => `${withCommas(value)} mL of syrup`,
   waterPhasePercent: (value) => `${value.toFixed(2)} % of the water phase`,

@@ -38,7 +38,7 @@ async function readCall(
   const wish = readKitchenOptions(options.value);
   if (!wish.ok) return off(wish.error);
   const id = optionValue(options.value, "recipe");
-  if (id === undefined) return off("--recipe is missing; add it, as --recipe pickled-beets");
+  if (id === undefined) return off("--recipe is missing; add it, such as --recipe pickled-beets");
   const library = await io.library(id);
   const recipe = recipeNamed(library, id);
   if (!recipe.ok) return off(recipe.error);
@@ -51,7 +51,7 @@ function printed(reckoned: Reckoned, json: boolean): CommandResult {
   return { code: 0, stdout, stderr: "" };
 }
 
-/** The terms in the form of every reckoning, with the fields of `reckon process`. */
+/** The terms in the form of every result, with the fields of `reckon process`. */
 function termsReckoned(terms: ProcessTerms): Reckoned & Record<string, unknown> {
   const notes = [`${terms.pack} pack, ${terms.jar}, ${terms.method}, ${terms.band}`];
   if (terms.pressurePsi !== null) notes.push(`${terms.pressurePsi} psi, ${terms.gauge} gauge`);
@@ -98,7 +98,7 @@ export async function reckonProcess(args: string[], io: RecipeIo): Promise<Comma
   const kept = wish.altitudeFt === undefined ? await io.kitchen() : {};
   const { altitudeFt, altitudeUncertaintyFt } = altitudeOfCall(wish, kept);
   if (altitudeFt === undefined) {
-    return failed(2, "reckon process: --altitude is missing; add it, as --altitude 6200ft");
+    return failed(2, "reckon process: --altitude is missing; add it, such as --altitude 6200ft");
   }
   const choose = (gauge?: GaugeKind) => {
     const here = { altitudeFt, altitudeUncertaintyFt, gauge };
@@ -112,7 +112,7 @@ export async function reckonProcess(args: string[], io: RecipeIo): Promise<Comma
 }
 
 function jarsOutcome(recipe: Recipe, wish: KitchenWish, kitchen: KeptKitchen): Result<Reckoned> {
-  if (wish.forLb === undefined) return fail("--for is missing; add it, as --for 12lb");
+  if (wish.forLb === undefined) return fail("--for is missing; add it, such as --for 12lb");
   const jar = wish.jar ?? defaultJar(recipe);
   const yielded = jar && publishedYield(recipe, jar);
   if (!jar || !yielded) {
@@ -122,7 +122,9 @@ function jarsOutcome(recipe: Recipe, wish: KitchenWish, kitchen: KeptKitchen): R
   if (tooLarge) return { ok: false, error: tooLarge, refused: true };
   const cannerHolds = holdsOf(wish.cannerHolds ?? kitchen.cannerHolds, jar);
   if (wish.cannerHolds && cannerHolds === undefined) {
-    return fail(`--canner-holds says nothing of ${jar} jars; add how many it holds, as 7${jar}`);
+    return fail(
+      `--canner-holds says nothing about ${jar} jars; add how many it holds, such as 7${jar}`,
+    );
   }
   const outcome = jarsFromProduce({
     weightLb: wish.forLb,

@@ -15,7 +15,7 @@ function unknownWhat(what: string): CommandResult {
   const names = Object.keys(RECKONINGS).sort();
   const nearest = nearestName(what, names);
   const mend = nearest ? `did you mean ${nearest}?` : `there are ${names.join(", ")}`;
-  return failed(2, `reckon: ${quoted(what)} is nothing to reckon; ${mend}`);
+  return failed(2, `reckon: ${quoted(what)} is not something to reckon; ${mend}`);
 }
 
 function print(what: string, outcome: Result<Reckoned>, json: boolean): CommandResult {
@@ -24,7 +24,7 @@ function print(what: string, outcome: Result<Reckoned>, json: boolean): CommandR
   return { code: 0, stdout, stderr: "" };
 }
 
-/** The text of the file a kind reads, or the failed call where it cannot be read. */
+/** The text of the file that a kind reads, or a failed result where it cannot be read. */
 async function textOf(
   path: string | undefined,
   what: string,
@@ -42,7 +42,7 @@ async function textOf(
 
 /**
  * `brinebell reckon WHAT ...`: prints one number with its range and source, or with `--json` the
- * same as an object. Codes: 0 done, 1 refused, 2 the call is off, 3 a file cannot be read.
+ * same as an object. Codes: 0 done, 1 refused, 2 wrong usage, 3 a file cannot be read.
  */
 export async function reckonCommand(args: string[], io: ReckonFiles): Promise<CommandResult> {
   const [what, ...rest] = args;

@@ -1,11 +1,11 @@
-/** Reminders as an iCalendar (RFC 5545) file that other calendars take. */
+/** Reminders as an iCalendar (RFC 5545) file that other calendars can import. */
 import ical, { ICalAlarmType, ICalCalendarMethod } from "ical-generator";
 import type { Upcoming } from "../../review/shelf/upcoming.ts";
 
 type CalendarFacts = {
-  /** Tells this kitchen's entries from another's; letters and digits. */
+  /** Distinguishes this kitchen's entries from another's; letters and digits. */
   mark: string;
-  /** Counts up whenever a time was put right, so that a later file takes the place of this. */
+  /** Counts up whenever a time was corrected, so that a later file replaces this one. */
   revision: number;
   /** When the file is made, epoch ms. */
   madeAt: number;
@@ -14,8 +14,8 @@ type CalendarFacts = {
 const ENTRY_MINUTES = 15;
 
 /**
- * The file's text. Times are in UTC, which every calendar shows in its own zone, on either side of
- * a change of the clocks. An entry keeps its UID, so that a second file updates the first.
+ * The file's text. Times are in UTC, which every calendar shows in its own zone, before and after a
+ * clock change. An entry keeps its UID, so that a second file updates the first.
  */
 export function calendarText(items: readonly Upcoming[], facts: CalendarFacts): string {
   const calendar = ical({
@@ -41,7 +41,7 @@ export function calendarText(items: readonly Upcoming[], facts: CalendarFacts): 
   return calendar.toString();
 }
 
-/** Line ends of any kind as one, and nothing that no calendar can show. */
+/** Unifies line ends, and removes what calendars cannot show. */
 function plain(text: string): string {
   return text
     .replace(/\r\n|[\r\u0085\u2028\u2029]/g, "\n")

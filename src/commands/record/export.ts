@@ -1,4 +1,4 @@
-/** `brinebell export FILE`: everything in one file, to move house with. */
+/** `brinebell export FILE`: everything in one file, to move to another machine. */
 
 import { exportKitchen } from "../../session/archive/move-house.ts";
 import { CALLS } from "../call/calls.ts";

@@ -1,4 +1,4 @@
-/** `brinebell import FILE`: takes in what another machine exported, without doubling. */
+/** `brinebell import FILE`: adds what another machine exported, without duplicates. */
 import { type Imported, importKitchen } from "../../session/archive/move-house.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
@@ -31,7 +31,7 @@ function importText(done: Imported): string {
   const { added, known, leftBehind, rehearsed, renamed, recipes } = done;
   const lines = [`${added} events added, ${known} were here already.`];
   if (leftBehind > 0) {
-    lines.push(`${leftBehind} of the other kitchen's settings, sittings and clock were left out.`);
+    lines.push(`${leftBehind} of the other kitchen's settings, sessions and clock were left out.`);
   }
   if (rehearsed > 0) lines.push(`${rehearsed} events of rehearsals were left out.`);
   for (const { from, to } of renamed) lines.push(`${from} is ${to} here.`);

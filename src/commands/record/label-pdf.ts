@@ -1,6 +1,6 @@
 /**
- * A sheet of labels as PDF, in the Helvetica every reader has: nothing is embedded, so what that
- * font does not know is written without its marks, or left out with a question mark.
+ * A sheet of labels as PDF, in the Helvetica that every reader has: nothing is embedded, so letters
+ * that font lacks are written without their accents, or as a question mark.
  */
 import type PDFDocument from "pdfkit";
 import { typeSizes } from "../../review/pages/label-page.ts";
@@ -30,7 +30,7 @@ function isKnown(char: string): boolean {
   return (code >= 0x20 && code <= 0x7e) || (code >= 0xa0 && code <= 0xff) || ENCODED.has(char);
 }
 
-/** Text the standard font can write; `lost` where a character has no likeness. */
+/** Text that the standard font can write; `lost` where a character has no equivalent. */
 export function plainForFont(text: string): { text: string; changed: boolean; lost: boolean } {
   let lost = false;
   const written = [...text.normalize("NFC")].map((char) => {
@@ -99,7 +99,7 @@ function drawLabel(
   label.lines.forEach((line, index) => {
     const size = index === 0 ? sizes.head : sizes.text;
     document.font(index === 0 ? "Helvetica-Bold" : "Helvetica").fontSize(size);
-    // What is still too wide for its label is set smaller, never cut.
+    // Text that is still too wide for its label is set smaller, never cut.
     const wide = document.widthOfString(line);
     if (wide > width) document.fontSize((size * width) / wide);
     document.text(line, left, top, { lineBreak: false });

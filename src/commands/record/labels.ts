@@ -79,12 +79,12 @@ async function writePdf(
   const result = writtenOutput("labels", io, options, { path, content: bytes, kind: "pdf" });
   if (result.code !== 0 || !changed) return result;
   const what = lost
-    ? "some letters have no likeness in the PDF's font and are printed as ?; --html has them all"
-    : "some letters are printed without their marks in the PDF; --html has them";
+    ? "some letters do not exist in the PDF's font and are printed as ?; --html has them all"
+    : "some letters are printed without their accents in the PDF; --html has them";
   return { ...result, stderr: `brinebell labels: ${what}\n` };
 }
 
-/** What will be printed: labels that differ by the jar's number alone are shown once. */
+/** What will be printed: labels that differ only by the jar's number are shown once. */
 function preview(labels: readonly Label[], sheet: Sheet): string {
   const each = sheet.columns * sheet.rows;
   const sheets = Math.ceil(labels.length / each);

@@ -1,4 +1,4 @@
-/** `brinebell pantry`: what is put by and where, what to eat first, what was eaten. */
+/** `brinebell pantry`: what is in store and where, what to eat first, what was eaten. */
 
 import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch } from "../../kitchen/state.ts";
@@ -54,12 +54,12 @@ function wordsOff(options: Options): string | undefined {
     return "--spoiled goes with --opened BATCH";
   }
   if (isOn(options, "opened") && isOn(options, "place")) {
-    return "--opened and --place are two things; say one after the other";
+    return "--opened and --place are two commands; give one after the other";
   }
   return undefined;
 }
 
-/** What a line or an opening goes by has the words in it; a jar's size is the whole word. */
+/** Whether a line or an opening contains the words; the size of a jar has to be the whole word. */
 function fits(one: PantryLine | Opening, said: string, season: number | undefined): boolean {
   if (season !== undefined && one.season !== season) return false;
   const { title, variety, recipe, batch } = one;
@@ -97,7 +97,9 @@ function shown(
   if (isOn(options, "json")) return printedJson(withAdvice({ ...all, lines, opened }));
   const asked = [said, season].filter(Boolean).join(", ");
   if (lines.length === 0 && asked !== "" && all.lines.length > 0) {
-    return printed(`Nothing put by fits ${JSON.stringify(asked)}; brinebell pantry lists all.\n`);
+    return printed(
+      `Nothing in store fits ${JSON.stringify(asked)}; brinebell pantry lists everything.\n`,
+    );
   }
   return printed(pantryText({ ...all, lines }));
 }
@@ -116,7 +118,7 @@ export function pantryText({ lines, waiting, troubles, on }: Pantry): string {
     const sources = [...new Set(here.map((line) => `${line.how} (${line.source})`))];
     out.push(...sources.map((source) => `  ${source}`), "");
   }
-  if (out.length === 0) out.push(`Nothing is put by on ${on}.`, "");
+  if (out.length === 0) out.push(`Nothing is in store on ${on}.`, "");
   const names = (some: PantryLine[]) => {
     return some.map((line) => `${nameOf(line)} (${line.batch}, ${byText(line)})`).join("; ");
   };

@@ -1,4 +1,4 @@
-/** `brinebell reminders`: what is coming, as a list or as a calendar file. */
+/** `brinebell reminders`: what is coming up, as a list or as a calendar file. */
 
 import { wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
@@ -13,7 +13,7 @@ import { writeOutput } from "../call/write-output.ts";
 import type { Machine } from "../machine.ts";
 
 const LIST_DAYS = 30;
-/** A calendar reaches over the next season: best-by dates and seed tests are in it. */
+/** A calendar reaches past the next season, so that best-by dates and seed tests are in it. */
 const CALENDAR_DAYS = 400;
 const MOST_DAYS = 3660;
 const WHEN_WIDTH = 27;
@@ -36,7 +36,7 @@ export async function remindersCommand(
   const days = said === undefined ? (file ? CALENDAR_DAYS : LIST_DAYS) : daysFrom(said);
   if (days === undefined) {
     const mend = `write a whole number from 1 to ${MOST_DAYS}`;
-    return failed(2, `reminders: --days: ${JSON.stringify(said)} is no number of days; ${mend}`);
+    return failed(2, `reminders: --days: ${JSON.stringify(said)} is not a number of days; ${mend}`);
   }
   const { state, nowMs, notices, unreadable } = readKitchen(machine.folder, { wallMs });
   if (unreadable !== undefined) return failed(3, `reminders: ${unreadable}`);
@@ -80,7 +80,7 @@ function listText(items: readonly Upcoming[], zone: string, days: number): strin
   const lines = items.flatMap(({ at, title, detail, overdue }) => {
     const when = dayAndTime(at, zone).padEnd(WHEN_WIDTH);
     const head = `${when}${overdue ? "overdue: " : ""}${oneLine(title)}`;
-    // What a recurring check asks is told with the first of them.
+    // The question of a recurring check is shown with its first occurrence.
     const more = detail && !told.has(title + detail);
     told.add(title + detail);
     return more ? [head, `${" ".repeat(WHEN_WIDTH)}${oneLine(detail)}`] : [head];
@@ -88,7 +88,7 @@ function listText(items: readonly Upcoming[], zone: string, days: number): strin
   return `${lines.join("\n")}\n`;
 }
 
-/** Text on one line of a terminal, without what could steer it. */
+/** Text on one line of a terminal, without control sequences. */
 function oneLine(text: string): string {
   return text.replace(/[\p{Cc}\u2028\u2029]+/gu, " ").trim();
 }

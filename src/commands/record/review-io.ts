@@ -1,4 +1,4 @@
-/** What the commands about what happened are handed of the machine, and what they share. */
+/** What the review commands get from the machine, and what they share. */
 import { batchesOf } from "../../kitchen/meant.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import { meantBy } from "../../language/values/resolve-names.ts";
@@ -17,7 +17,7 @@ export type ReviewIo = {
   version: string;
   /** The build of the program, under which snapshots of long journals are kept. */
   build?: string;
-  /** Wall time now, epoch ms; the machine's own where it is not given. */
+  /** The wall time now, epoch ms; the machine's own where it is not given. */
   nowMs?: number;
   library(): Promise<Library> | Library;
   readFile(path: string): Promise<string> | string;
@@ -25,7 +25,7 @@ export type ReviewIo = {
 
 type Refused = { ok: false; result: CommandResult };
 
-/** The kitchen as its journal has it, or a failed result where nothing could be read. */
+/** The kitchen replayed from its journal, or a failed result where nothing could be read. */
 export function kitchenFor(
   name: string,
   io: ReviewIo,
@@ -35,12 +35,12 @@ export function kitchenFor(
     return { ok: false, result: failed(3, `${name}: ${kitchen.unreadable}`) };
   }
   if (holdsRehearsalsAlone(kitchen.state)) {
-    kitchen.notices.push("this folder holds rehearsals alone; none of these jars stands anywhere");
+    kitchen.notices.push("this folder holds only rehearsals; none of these jars exist");
   }
   return { ok: true, kitchen };
 }
 
-/** What was found damaged goes beside a result, a line each; the result stands. */
+/** Adds what was found damaged to a result, one line each; the result stands. */
 export function withNotices(
   result: CommandResult,
   name: string,
@@ -50,7 +50,7 @@ export function withNotices(
   return { ...result, stderr: `${result.stderr}${lines}` };
 }
 
-/** The batch of an id, or the only one that goes by a name or variety; `season` narrows. */
+/** The batch with an id, or the only one with a name or variety; `season` narrows the search. */
 export function batchNamed(
   state: State,
   said: string,
@@ -59,28 +59,29 @@ export function batchNamed(
   const byId = Object.hasOwn(state.batches, said) ? state.batches[said] : undefined;
   const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
   if (byId && (!inSeason || inSeason.has(byId))) return { ok: true, batch: byId };
-  if (byId) return { ok: false, message: `${said} is no batch of ${season}; leave --season out` };
+  if (byId)
+    return { ok: false, message: `${said} is not a batch of ${season}; leave --season out` };
   const refs = meantBy(said, { ...thingsOf(state), recipes: [] }, true);
   const found = batchesOf(state, refs.recorded).filter((one) => !inSeason || inSeason.has(one));
   const [batch] = found;
   const asked = JSON.stringify(said);
   if (!batch) {
-    return { ok: false, message: `no batch goes by ${asked}; brinebell review lists them` };
+    return { ok: false, message: `no batch is called ${asked}; brinebell review lists them` };
   }
   if (found.length > 1) {
     const ids = found.slice(-8).map((one) => one.id);
-    return { ok: false, message: `${asked} is several batches; name one of ${ids.join(", ")}` };
+    return { ok: false, message: `${asked} fits several batches; name one of ${ids.join(", ")}` };
   }
   return { ok: true, batch };
 }
 
-/** A year of four digits, or one line saying what is off. */
+/** A year of four digits, or one line saying what is wrong. */
 export function seasonFrom(
   text: string | undefined,
 ): { ok: true; season?: number } | { ok: false; message: string } {
   if (text === undefined) return { ok: true };
   if (!/^(19|20|21)\d\d$/.test(text)) {
-    return { ok: false, message: `--season: ${JSON.stringify(text)} is no year; write 2027` };
+    return { ok: false, message: `--season: ${JSON.stringify(text)} is not a year; write 2027` };
   }
   return { ok: true, season: Number(text) };
 }

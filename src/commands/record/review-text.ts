@@ -22,7 +22,7 @@ function kitchenWords({ jar, pack, method, altitudeFt }: BatchLog): string[] {
   return words.filter((word) => typeof word === "string" && word !== "") as string[];
 }
 
-/** One batch, stage by stage, with what departed, and the verdict with its reasons. */
+/** One batch, stage by stage, with its deviations, and the verdict with its reasons. */
 export function batchText(batch: BatchLog): string {
   const lot = [batch.lot.variety, batch.lot.weightLb && `${batch.lot.weightLb} lb`].filter(Boolean);
   const lines = [
@@ -61,7 +61,7 @@ export function batchText(batch: BatchLog): string {
   return `${lines.map(oneLine).join("\n")}\n`;
 }
 
-/** A note with a line end in it must not look like a line of ours. */
+/** A note with a line end in it must not look like one of our lines. */
 function oneLine(text: string): string {
   return text.replace(/[\r\n\u0085\u2028\u2029]+/g, " ");
 }
@@ -72,7 +72,7 @@ export function reviewText(review: Review): string {
   return review.batches.map(batchText).join("\n");
 }
 
-/** A line a batch, for choosing one. */
+/** One line per batch, for choosing one. */
 export function listText(review: Review): string {
   if (review.batches.length === 0) return "No batches in the log.\n";
   return review.batches

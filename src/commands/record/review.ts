@@ -60,7 +60,10 @@ function reviewed(
   const [word] = options.words;
   if (recipe !== undefined && word !== undefined) {
     const mend = "leave one of the two out";
-    return failed(2, `review: ${JSON.stringify(word)} is one batch, --compare is of many; ${mend}`);
+    return failed(
+      2,
+      `review: ${JSON.stringify(word)} is one batch, but --compare is about many; ${mend}`,
+    );
   }
   if (recipe !== undefined) return compared(options, kitchen, io, recipe, season);
   if (options.words.length > 0) {
@@ -99,7 +102,7 @@ function oneBatch(
 
 function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {
   if (isOn(options, "html")) {
-    return failed(2, "review: --html wants a batch, a --season or a --compare");
+    return failed(2, "review: --html needs a batch, --season or --compare");
   }
   const all = review(state, nowMs);
   if (isOn(options, "json")) return printedJson(all);

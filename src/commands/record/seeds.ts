@@ -33,12 +33,12 @@ function wholeDays(options: Options, name: string): number | undefined | string 
   const days = Number(text.replace(/\s*d(ays?)?$/, ""));
   return Number.isInteger(days) && days >= 0 && days <= 365
     ? days
-    : `--${name}: ${JSON.stringify(text)} is no number of days; write 7`;
+    : `--${name}: ${JSON.stringify(text)} is not a number of days; write 7`;
 }
 
 async function add(options: Options, words: string[], io: ReviewIo): Promise<CommandResult> {
   const [crop, ...more] = words;
-  if (crop === undefined) return failed(2, `seeds: seed of what? ${USAGE}`);
+  if (crop === undefined) return failed(2, `seeds: seed of which crop? ${USAGE}`);
   const fermentDays = wholeDays(options, "ferment-days");
   if (typeof fermentDays === "string") return failed(2, `seeds: ${fermentDays}`);
   const weight = optionValue(options, "dry-weight");
@@ -69,7 +69,7 @@ async function test(options: Options, words: string[], io: ReviewIo): Promise<Co
   if (typeof days === "string") return failed(2, `seeds: ${days}`);
   const [sprouted, of] = [Number(match[1]), Number(match[2])];
   if (of < 1 || sprouted > of) {
-    return failed(2, `seeds: ${sprouted} of ${of} cannot be; write how many of how many`);
+    return failed(2, `seeds: ${sprouted} of ${of} is impossible; write how many of how many`);
   }
   const slots = { seed, sprouted, of, ...(days === undefined ? {} : { days }) };
   const text = `${sprouted} of ${of} seeds of ${seed} sprouted`;

@@ -9,7 +9,7 @@ const TITLE = 22;
 const MINUTE = 60_000;
 const LEGEND = "= done   . planned   x lost   ^ begun again   ? unwatched   // drawn short";
 
-/** One line a stage, its bar on an axis on which long waits are drawn short. */
+/** One line per stage, with its bar on an axis on which long waits are drawn short. */
 export function timelineText(timeline: Timeline): string {
   const { rows, zone } = timeline;
   const [first] = rows;

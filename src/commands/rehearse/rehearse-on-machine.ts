@@ -1,4 +1,4 @@
-/** `rehearse` on a real machine: on the screen in a terminal, as text or JSON elsewhere. */
+/** `rehearse` on a real machine: on the screen in a terminal, otherwise as text or JSON. */
 import { existsSync } from "node:fs";
 import { takeLock } from "../../journal/lock.ts";
 import { realDisk } from "../../journal/real-disk.ts";

@@ -15,7 +15,7 @@ import { isOn, type Options, optionValue, parseOptions } from "../call/options.t
 import { recipeToBegin } from "../recipes/recipe-to-begin.ts";
 import { reviewText } from "../record/review-text.ts";
 
-/** The rehearsed kitchen where nothing else is said: the mountain kitchen of the README. */
+/** The kitchen rehearsed by default: the mountain kitchen of the README. */
 const DEMO = {
   zone: "America/Denver",
   from: "2027-08-14T08:00:00",
@@ -38,14 +38,14 @@ export type RehearseWish = {
   parts: Omit<RehearsalParts, "onLines" | "pace">;
   json: boolean;
   plain: boolean;
-  /** Times real speed; 0 where none was named. */
+  /** How many times real speed; 0 where none was given. */
   speed: number;
-  /** `--speed max`: no real time is taken. */
+  /** `--speed max`: takes no real time. */
   atMaxSpeed: boolean;
   home?: string;
 };
 
-/** The words of the call as what to play, or one line saying what is off. */
+/** What the call asks to play, or one line saying what is wrong. */
 export async function readRehearseCall(
   args: string[],
   io: RehearseIo,

@@ -1,7 +1,7 @@
 import type { Unheard } from "../../ports/ears.ts";
 import type { Recognized } from "./recognizer.ts";
 
-/** What is asked of a command, in the recognizer's logarithms per frame of 10 ms. */
+/** Thresholds for a command, in the recognizer's logarithms per frame of 10 ms. */
 type Bounds = {
   wakeFit: number;
   fit: number;
@@ -12,8 +12,8 @@ type Bounds = {
 };
 
 /**
- * Found with the voice loop: of true commands at 20 dB hardly two in a hundred are below. What
- * begins like the wake words in talk goes on in words that fit no command: -3.8 and less, mostly.
+ * Found with the voice loop: of true commands at 20 dB, hardly two in a hundred are below. Talk
+ * that begins like the wake words usually continues with words that fit no command: -3.8 and less.
  */
 const WITH_WAKE_WORDS: Bounds = {
   wakeFit: -3.4,
@@ -24,8 +24,8 @@ const WITH_WAKE_WORDS: Bounds = {
 };
 
 /**
- * Without wake words only what fits well is taken, and only when it is short: 93 of 100 commands
- * at 30 dB, and next to nothing of talk. More is read back.
+ * Without wake words, only what fits well is accepted, and only when it is short: 93 of 100
+ * commands at 30 dB, and next to no talk. More is read back.
  */
 const WITHOUT: Bounds = {
   wakeFit: -2.7,
@@ -36,33 +36,33 @@ const WITHOUT: Bounds = {
 };
 
 /**
- * Every bound rises by so much for each dB that speech is less than this above the noise; and so
- * does the lead over a sound-alike.
+ * Every threshold rises by this much for each dB that speech falls short of this level above the
+ * noise, and so does the lead over a sound-alike.
  */
 const PLAIN_SNR_DB = 14;
 const STRICTER_PER_DB = 0.1;
 const LEAD_PER_DB = 10;
 
-/** Speech must rise so far above the noise, in dB. */
+/** Speech must rise at least this far above the noise, in dB. */
 const LEAST_SNR_DB = 4;
 
 /** Shortest wake words and command anybody says, in frames of 10 ms. */
 const SHORTEST = 30;
 
 /**
- * Who gives a command makes no pause in it: none of 650 had one of a quarter of a second, and
- * half of all talk, taken for a command, has longer ones.
+ * People do not pause within a command: none of 650 had a pause of a quarter of a second, and half
+ * of all talk mistaken for a command has longer ones.
  */
 const LONGEST_GAP = 25;
 
-/** How quickly the chance of being right changes with the fit. */
+/** How steeply the chance of being right rises with the fit. */
 const STEEPNESS = 2;
 
 /** Leads over a sound-alike, in logarithms of the likelihood of the whole sentence. */
 const SURE_LEAD = 40;
 const LEAD_SPREAD = 15;
 
-/** What two hearings disagree on is taken only above this fit, and never surely. */
+/** Where two hearings disagree, it is accepted only above this fit, and never with certainty. */
 const DISAGREED_FIT = -3;
 const DISAGREED_CONFIDENCE = 0.4;
 
@@ -75,9 +75,9 @@ function noisyDb(snrDb: number): number {
 }
 
 /**
- * Whether to take what was recognized for a command. The confidence rises with the fit of the
- * command alone: wake words fit well before whatever is taken for a command. A rejected command
- * costs a repeat, never a wrong act, and the more is rejected the louder the noise is.
+ * Whether to accept what was recognized as a command. The confidence rises with the fit of the
+ * command alone: wake words fit well before anything mistaken for a command. A rejected command
+ * costs a repeat, never a wrong act; the louder the noise, the more is rejected.
  */
 export function acceptance(
   recognized: Recognized,
@@ -99,10 +99,10 @@ export function acceptance(
 }
 
 /**
- * Whether it is still taken after a second hearing, and what else it may have been. A lead of
+ * Whether it is still accepted after a second hearing, and what else it may have been. A lead of
  * {@link SURE_LEAD} over a sound-alike makes even odds (measured: nine in ten right numbers lead
- * by 55 or more). Hearings that agree, articles apart, are seldom wrong; talk and noise seldom
- * make them agree.
+ * by 55 or more). Hearings that agree, apart from articles, are seldom wrong; with talk and noise
+ * they seldom agree.
  */
 export function afterSecondHearing(
   recognized: Recognized,

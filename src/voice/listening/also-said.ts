@@ -1,6 +1,6 @@
 /**
  * Pronunciations the dictionary lacks: it knows "twenty" and "seventy" without their last t, and
- * would take a "ninety" said so for one of them. In the dictionary's own phones.
+ * would take a "ninety" said that way for one of them. In the dictionary's own phones.
  */
 export const ALSO_SAID: Readonly<Record<string, readonly string[]>> = {
   ninety: ["N AY N D IY", "N AY N IY"],

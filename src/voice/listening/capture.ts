@@ -13,16 +13,16 @@ export type CaptureSource =
 
 type CaptureEvents = {
   onSamples(samples: Int16Array): void;
-  /** Called once: the source is at its end (`over`), or why it failed. */
+  /** Called once: the source has ended (`over`), or why it failed. */
   onEnd(end: { over: true } | { over: false; reason: string }): void;
 };
 
 export type Capture = { stop(): void };
 
-/** A microphone that gives nothing for so long has gone away, in ms. */
+/** A microphone that gives no sound for this long has gone away, in ms. */
 const STALLED_MS = 5_000;
 
-/** The programs that record, with their words for raw 16 kHz mono. */
+/** The programs that record, with their arguments for raw 16 kHz mono. */
 const RECORDERS: [string, (platform: NodeJS.Platform) => string[] | undefined][] = [
   ["arecord", () => "-q -t raw -f S16_LE -r 16000 -c 1".split(" ")],
   ["rec", () => "-q -t raw -r 16000 -c 1 -b 16 -e signed-integer -L -".split(" ")],
@@ -54,7 +54,7 @@ export function findRecorder(
   return undefined;
 }
 
-/** Bytes in chunks of any size become whole samples. */
+/** Turns bytes in chunks of any size into whole samples. */
 function samplesOf(onSamples: (samples: Int16Array) => void): (chunk: Buffer) => void {
   let odd: Buffer = Buffer.alloc(0);
   return (chunk) => {
@@ -66,7 +66,7 @@ function samplesOf(onSamples: (samples: Int16Array) => void): (chunk: Buffer) =>
   };
 }
 
-/** Begins to record or to read; ends by itself or by `stop`, and tells its end once. */
+/** Begins to record or to read; ends by itself or on `stop`, and reports its end once. */
 export function startCapture(source: CaptureSource, events: CaptureEvents): Capture {
   if (source.from === "file") return readFile(source.path, source.paced, events);
   const recorder = findRecorder(source.searchPath, process.platform);
@@ -118,7 +118,7 @@ function lastLine(text: string): string {
   return (lines.filter((line) => line.trim() !== "").at(-1) ?? "").trim().slice(0, 200);
 }
 
-/** Reads a file or a named pipe; paced, a chunk of 50 ms is given out every 50 ms. */
+/** Reads a file or a named pipe; when paced, a chunk of 50 ms every 50 ms. */
 function readFile(path: string, paced: boolean, events: CaptureEvents): Capture {
   const stream = createReadStream(path, { highWaterMark: SAMPLE_RATE / 10 });
   const take = samplesOf(events.onSamples);

@@ -18,17 +18,15 @@ type ChildEarsParts = {
   setup: ListeningSetup;
   events: EarsEvents & { onOver?(): void };
   clock: Clock;
-  /** Where programs are looked for, to advise what to install. */
+  /** Where to look for programs, for advice on what to install. */
   searchPath: string;
   platform?: NodeJS.Platform;
 };
 
-/** How long the listening program is given to end by itself, in ms. */
+/** How long the listening program has to end by itself, in ms. */
 const LEAVE_MS = 500;
 
-/**
- * The ears: a listening program of our own in a process of its own, started again when it dies.
- */
+/** The ears: a listening program of our own in a process of its own, started again when it dies. */
 export class ChildEars implements EarsPort {
   private readonly parts: ChildEarsParts;
   private readonly retry: Retry;
@@ -98,7 +96,7 @@ export class ChildEars implements EarsPort {
     child.on("close", () => {
       if (this.child !== child || !this.listening) return;
       this.child = undefined;
-      // Without its library it ends at once, having said so; trying again would not help.
+      // Without its library it says so and ends at once; trying again would not help.
       if (told && child.exitCode === 3) return;
       this.retry.failed("Listening stopped; trying again. Typing goes on.", () => this.open());
     });
@@ -118,7 +116,7 @@ export class ChildEars implements EarsPort {
   }
 
   private problem(what: "ears" | "microphone" | "grammar", message: string): string {
-    if (what === "grammar") return `Listening goes on with the words of before: ${message}.`;
+    if (what === "grammar") return `Listening continues with the earlier words: ${message}.`;
     const name = what === "ears" ? "Listening is not possible" : "The microphone gives nothing";
     const advice = what === "ears" || !this.recorderIsThere() ? this.advice(what) : "";
     return `${name}: ${message}. Typing goes on. ${advice}`.trim();

@@ -1,9 +1,9 @@
-/** Root mean square of the pink sum below, by measuring it. */
+/** Root mean square of the pink sum below, as measured. */
 const PINK_RMS = 1.73;
 
 /**
- * Faint pink noise, made by counting, not by chance: the same every time. The recognizer's own
- * noise removal misjudges sound without any noise in it.
+ * Faint pink noise from a counter, not from random numbers: the same every time. The recognizer's
+ * own noise removal misjudges sound without any noise in it.
  */
 export class ComfortNoise {
   private state = 1;

@@ -1,18 +1,20 @@
-/** What the endpointer makes of the piece it was given. */
+/** What the endpointer concludes from a piece of sound. */
 export type SpeechEdge = "quiet" | "begins" | "goes-on" | "pauses" | "ends" | "too-long";
 
 type EndpointSettings = {
   /** Length of one piece, in ms. */
   pieceMs: number;
-  /** Speech stops below the noise's own mean rise and so many deviations, in dB from-to. */
+  /**
+   * Speech stops below the noise's own mean rise plus this many deviations, within limits in dB.
+   */
   deviations: number;
   leastOffsetDb: number;
   mostOffsetDb: number;
-  /** Speech begins this much above where it stops, for so much of the last `onsetSpanMs`. */
+  /** Speech begins this far above where it stops, for this much of the last `onsetSpanMs`. */
   onsetAboveDb: number;
   onsetMs: number;
   onsetSpanMs: number;
-  /** Silence that ends an utterance, if not more is asked for. */
+  /** Silence that ends an utterance, unless more is asked for. */
   silenceMs: number;
   /** Speech longer than this is talk, not a command. */
   longestMs: number;
@@ -31,17 +33,17 @@ export const ENDPOINTS: EndpointSettings = {
   longestMs: 6_000,
 };
 
-/** How far one piece counts in the smoothed rise, and in what is known of the noise. */
+/** The weight of one piece in the smoothed rise, and in what is known about the noise. */
 const SMOOTHING = 0.4;
 const LEARNING = 0.02;
 
-/** A loud piece takes back so much silence: a bubble does not undo a pause, a word does. */
+/** How much silence a loud piece cancels: a bubble does not undo a pause, a word does. */
 const LOUD_PIECES = 4;
 
 /**
  * Finds where speech begins and ends from its rise over the noise floor; how much the noise
- * itself wavers is learned while nobody speaks. After speech that is too long nothing begins until
- * a silence.
+ * itself wavers is learned while nobody speaks. After speech that is too long, nothing begins until
+ * there is a silence.
  */
 export class Endpointer {
   private readonly settings: EndpointSettings;

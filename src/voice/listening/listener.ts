@@ -8,29 +8,32 @@ import { SAMPLE_RATE } from "./sample-rate.ts";
 
 const PIECE_MS = (HOP * 1000) / SAMPLE_RATE;
 
-/** Sound kept from before speech was noticed, in pieces: soft first consonants are in it. */
+/** Sound kept from before speech was noticed, in pieces: it contains soft first consonants. */
 const BEFORE = Math.round(350 / PIECE_MS);
 
-/** After Brinebell falls silent nothing is heard for so long: echo, and the sound card's own. */
+/**
+ * Nothing is heard for this long after Brinebell falls silent, because of echoes and the sound
+ * card's delay.
+ */
 const DEAF_TAIL_MS = 400;
 
-/** How often the level is told, in ms. */
+/** How often the level is reported, in ms. */
 const LEVEL_MS = 250;
 
 /** Root mean square of the noise added to everything, so that digital silence has a floor. */
 const DITHER = 4;
 
-/** Noise closer to speech than this is turned down, by so much at most. */
+/** Noise closer to speech than this is reduced, at most by this much. */
 const CLEAN_SNR_DB = 20;
 const MOST_REDUCTION_DB = -8;
 
-/** Noise fainter than this below speech is topped up: without any, the recognizer does worse. */
+/** Noise further than this below speech is topped up: without any, the recognizer does worse. */
 const COMFORT_SNR_DB = 16;
 
 /**
- * Silence that ends an utterance: of which only the wake words were said yet, of which more may
- * come, and any other. A soft voice is lost in loud noise for a moment, so that more is waited
- * for below {@link PLAIN_SNR_DB}, so many ms for every dB.
+ * Silence that ends an utterance: when only the wake words have been said, when more may come, and
+ * otherwise. A soft voice gets lost in loud noise for a moment, so below {@link PLAIN_SNR_DB} the
+ * wait is longer by some ms for every dB.
  */
 const AFTER_WAKE_WORDS_MS = 1_200;
 const PERHAPS_MORE_MS = 480;
@@ -38,13 +41,13 @@ const PLAIN_SNR_DB = 18;
 const MS_FOR_DB = 12;
 const MOST_MORE_MS = 96;
 
-/** So far into a silence the second hearing begins: most silences so long are the end. */
+/** How far into a silence the second hearing begins: most silences this long are the end. */
 const AHEAD_MS = 176;
 
-/** How loud speech is taken to be before any was heard: a distant voice, dB below full scale. */
+/** The loudness assumed for speech before any was heard: a distant voice, dB below full scale. */
 const FIRST_SPEECH_DB = -36;
 
-/** A piece of sound with its noise turned down, and as loud noise has it. */
+/** A piece of sound with its noise reduced, and with its noise left in. */
 type Prepared = { quieter: Int16Array; withNoise: Int16Array };
 
 type ListenerParts = {
@@ -57,7 +60,7 @@ type ListenerParts = {
 };
 
 /**
- * From 16 kHz samples to commands: noise turned down, speech cut out of it, each piece of speech
+ * From 16 kHz samples to commands: noise is reduced, speech is cut out, and each piece of speech is
  * decoded while it comes in and judged when it ends. Everything happens in `hear`.
  */
 export class Listener {
@@ -91,7 +94,7 @@ export class Listener {
     if (!this.open) this.takeGrammar();
   }
 
-  /** Gives up what is being said. */
+  /** Drops what is being said. */
   close(): void {
     this.giveUp();
   }
@@ -200,7 +203,7 @@ export class Listener {
     this.waiting = undefined;
   }
 
-  /** The silence after which what was said is taken as a whole, in ms. */
+  /** The silence after which what was said counts as complete, in ms. */
   private enoughMs({ noiseDb }: CleanedPiece): number {
     const progress = this.parts.recognizer.progress();
     if (progress === "only-wake-words") return AFTER_WAKE_WORDS_MS;
@@ -209,7 +212,7 @@ export class Listener {
     return ENDPOINTS.silenceMs + Math.min(MOST_MORE_MS, missingDb * MS_FOR_DB);
   }
 
-  /** Noise is turned down only where loud enough to hurt; where there is none, some is added. */
+  /** Noise is reduced only where it is loud enough to hurt; where there is none, some is added. */
   private prepare(piece: CleanedPiece, raw: Int16Array): Prepared {
     const snrDb = this.usualDb - piece.noiseDb;
     this.reduction.turnDown(Math.min(0, Math.max(MOST_REDUCTION_DB, snrDb - CLEAN_SNR_DB)));

@@ -21,8 +21,8 @@ export function wholeGrammar(grammar: EarsGrammar, wakeWords: readonly string[])
 }
 
 /**
- * Whether a text is a command of the grammar. Rules are used before others or after, but never in
- * a circle; weights and tags count for nothing.
+ * Whether a text is a command of the grammar. Rules may refer to each other in any order, but never
+ * in a circle; weights and tags are ignored.
  */
 export function commandTest({ rules, command }: EarsGrammar): (text: string) => boolean {
   const bodies = new Map(

@@ -1,7 +1,7 @@
 /**
- * The listening program: a process of its own, so that neither the work nor a fault of the native
- * recognizer touches the kitchen. Its one argument is a {@link ListeningSetup} as JSON; orders
- * come on standard input, reports go to standard output. It ends with its input.
+ * The listening program: a process of its own, so that neither the load nor a crash of the native
+ * recognizer affects the kitchen. Its one argument is a {@link ListeningSetup} as JSON; orders come
+ * on standard input, reports go to standard output. It ends with its input.
  */
 import type { EarsGrammar } from "../../ports/ears.ts";
 import { Retry } from "../retry.ts";

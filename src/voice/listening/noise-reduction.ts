@@ -1,20 +1,20 @@
 import { Fourier } from "./fourier.ts";
 import { SAMPLE_RATE } from "./sample-rate.ts";
 
-/** Samples of one analyzed piece (32 ms) and from one to the next (16 ms). */
+/** Samples in one analyzed piece (32 ms), and from one piece to the next (16 ms). */
 const SIZE = 512;
 export const HOP = 256;
 const BINS = SIZE / 2 + 1;
 
-/** The span in which speech is told from noise, in Hz. */
+/** The band in which speech is distinguished from noise, in Hz. */
 const SPEECH_FROM = Math.round((250 * SIZE) / SAMPLE_RATE);
 const SPEECH_TO = Math.round((3800 * SIZE) / SAMPLE_RATE);
 
-/** The signal-to-noise ratio that speech is taken to have where it is present: 15 dB. */
+/** The signal-to-noise ratio assumed for speech where it is present: 15 dB. */
 const PRIOR_SNR = 10 ** 1.5;
 const PRIOR_SHARE = PRIOR_SNR / (1 + PRIOR_SNR);
 
-/** One piece of sound with its noise turned down. */
+/** One piece of sound with its noise reduced. */
 export type CleanedPiece = {
   /** {@link HOP} samples, {@link HOP} later than they came in. */
   samples: Int16Array;
@@ -26,7 +26,7 @@ export type CleanedPiece = {
 };
 
 /**
- * Turns steady and wavering noise down. The noise in each band is tracked by the chance that
+ * Reduces steady and wavering noise. The noise in each band is tracked by the chance that
  * speech is absent (T. Gerkmann and R. C. Hendriks, "Unbiased MMSE-based noise power estimation
  * with low complexity and low tracking delay", IEEE TASLP 20, 2012), and each band is weighted by
  * a Wiener gain on a decision-directed ratio (Y. Ephraim and D. Malah, IEEE TASSP 32, 1984).
@@ -46,7 +46,7 @@ export class NoiseReduction {
   private pieces = 0;
   private floor = 1;
 
-  /** How far noise may be turned down, in dB (0 or less): less leaves noise, more rings. */
+  /** How far noise may be reduced, in dB (0 or less): too little leaves noise, too much rings. */
   turnDown(floorDb: number): void {
     this.floor = 10 ** (floorDb / 20);
   }
@@ -114,7 +114,7 @@ export class NoiseReduction {
     let present = 1 / (1 + likelihood);
     const smooth = 0.9 * (this.presence[bin] as number) + 0.1 * present;
     this.presence[bin] = smooth;
-    // Without this a sudden louder noise would count as speech for ever.
+    // Without this, a sudden louder noise would count as speech forever.
     if (smooth > 0.99) present = Math.min(present, 0.99);
     const estimate = present * known + (1 - present) * power;
     const noise = 0.85 * known + 0.15 * estimate;

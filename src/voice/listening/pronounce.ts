@@ -1,6 +1,6 @@
 /**
- * Pronunciations for words the dictionary lacks, in its phones (ARPAbet without stress): first
- * from a known word with an ending, then from two known words in one, then letter by letter.
+ * Pronunciations for words the dictionary lacks, in its phones (ARPAbet without stress): first from
+ * a known word plus an ending, then from two known words, then letter by letter.
  */
 
 /** The phones of a word, or undefined when the dictionary lacks it. */
@@ -157,7 +157,7 @@ function byLetters(word: string): string {
 }
 
 /**
- * How a word sounds: from the dictionary, else guessed. Empty where the word has no letters.
+ * How a word sounds: from the dictionary, otherwise guessed. Empty where the word has no letters.
  */
 export function pronounce(word: string, lookup: Lookup): string {
   const plain = word

@@ -6,13 +6,13 @@ import { type Decoded, type Segment, SphinxDecoder } from "./sphinx-decoder.ts";
 import type { SphinxLibrary } from "./sphinx-library.ts";
 
 /**
- * What was decoded and how well it fits: logarithms of the likelihood per 10 ms frame, of the
- * grammar's words against any phones at all (0: as well as any sounds; lower: worse).
+ * What was decoded and how well it fits: logarithms of the likelihood per 10 ms frame, the
+ * grammar's words compared with any phones at all (0: as good as any sounds; lower: worse).
  */
 export type Recognized = {
   /** The command, without the wake words; empty when there is none. */
   text: string;
-  /** Over the wake words alone; that of the sentence when there are no wake words. */
+  /** Over the wake words alone; over the sentence when there are no wake words. */
   wakeFit: number;
   /** Over the whole sentence. */
   fit: number;
@@ -22,7 +22,7 @@ export type Recognized = {
   longestGap: number;
   /** Length of the sentence, in frames of 10 ms. */
   frames: number;
-  /** What it was taken for when heard a second time, with its noise left in. */
+  /** What the second hearing, with the noise left in, took it for. */
   again?: string;
   /** What else it may have been, where a number in it has a sound-alike. */
   rival?: { text: string; leadOver: number };
@@ -37,7 +37,7 @@ const NOTHING: Recognized = {
   frames: 0,
 };
 
-/** How far a command has come: see {@link Recognizer.progress}. */
+/** How complete a command is; see {@link Recognizer.progress}. */
 export type Progress = "only-wake-words" | "perhaps-more" | "whole";
 
 type Opinion = Pick<Recognized, "again" | "rival">;
@@ -45,10 +45,10 @@ type Opinion = Pick<Recognized, "again" | "rival">;
 /** The library's scores: logarithms to the base 1.0001, in steps of 1,024. */
 const NATURAL = Math.log(1.0001) * 1024;
 
-/** Sound that a word needs at least, in frames of 10 ms. */
+/** The shortest sound of a word, in frames of 10 ms. */
 const SHORTEST_WORD = 10;
 
-/** Silence after the last word that shows it is over; and how far a word rings on, in frames. */
+/** Silence after the last word that shows it is over, and how long a word rings on, in frames. */
 const AFTER_WORD = 10;
 const RINGS_ON = 20;
 
@@ -57,7 +57,7 @@ function isWord({ word }: Segment): boolean {
   return !/^[<[(+]/.test(word);
 }
 
-/** The score of the frames from `from` to `to`, a segment cut by an end counting in part. */
+/** The score of the frames from `from` to `to`; a segment cut by either end counts in part. */
 function scoreOver(segments: readonly Segment[], from: number, to: number): number {
   let sum = 0;
   for (const segment of segments) {
@@ -85,9 +85,9 @@ function joined(pieces: readonly Int16Array[]): Int16Array {
 }
 
 /**
- * Decoders over the same sound: one for the grammar of the moment behind the wake words, one for
- * any phones in any order, which tells how well the grammar's words fit, and one that hears the
- * utterance a second time for what sounds alike.
+ * Decoders over the same sound: one for the wake words and the grammar of the moment, one for any
+ * phones in any order, which shows how well the grammar's words fit, and one that hears the
+ * utterance a second time to check for sound-alikes.
  */
 export class Recognizer {
   private readonly commands: SphinxDecoder;
@@ -99,7 +99,7 @@ export class Recognizer {
   private soundFrames = 0;
   private isFirst = true;
   private isCommand: (text: string) => boolean = () => true;
-  /** A second hearing before the end, and what had been said until then. */
+  /** A second hearing before the end, and what had been said up to then. */
   private ahead: { text: string; soundFrames: number; opinion: Opinion } | undefined;
 
   /** @throws Error when the library refuses the model */
@@ -110,7 +110,7 @@ export class Recognizer {
     };
     this.wakeWords = wakeWords;
     this.commands = new SphinxDecoder(library, model);
-    // With triphones the loop is a hundred times slower and no better a judge.
+    // With triphones the loop is a hundred times slower and no better.
     this.phones = new SphinxDecoder(library, { ...model, "-allphone_ci": "yes" });
     this.phones.loopPhones();
     this.second = new SphinxDecoder(library, model);
@@ -133,7 +133,7 @@ export class Recognizer {
     this.phones.begin();
   }
 
-  /** The same piece of sound twice: with its noise turned down, and with its noise left in. */
+  /** The same piece of sound twice: with its noise reduced, and with its noise left in. */
   feed(samples: Int16Array, withNoise = samples): void {
     this.sound.push(samples);
     this.withNoise.push(withNoise);
@@ -147,9 +147,9 @@ export class Recognizer {
   }
 
   /**
-   * How far the command has come, asked in a silence. There may be more where the last word is one
-   * the decoder sees in the silence itself: since it has to fill the command up, or since a soft
-   * voice goes on below the noise.
+   * How complete the command is, asked during a silence. There may be more where the decoder hears
+   * the last word in the silence itself: it has to fill up the command, or a soft voice continues
+   * below the noise.
    */
   progress(): Progress {
     const segments = this.commands.soFar();
@@ -167,7 +167,8 @@ export class Recognizer {
   end(): Recognized {
     const streamed = this.judge(this.commands.end(), this.phones.end());
     if (!this.isFirst || streamed.text === "") return streamed;
-    // The decoders learn voice and room from one utterance for the next: the first is heard whole.
+    // The decoders learn voice and room from one utterance for the next: the first is heard to its
+    // end.
     this.isFirst = false;
     const sound = joined(this.sound);
     return this.judge(this.commands.decodeWhole(sound), this.phones.decodeWhole(sound));
@@ -175,7 +176,7 @@ export class Recognizer {
 
   /**
    * Listens to the utterance once more, as a whole and with its noise: what it is then taken for,
-   * and how far that leads over its sound-alikes. What turning the noise down has spoilt is heard
+   * and how far that leads over its sound-alikes. What the noise reduction spoiled is heard
    * differently then; two hearings that agree are seldom wrong.
    */
   secondOpinion(recognized: Recognized): Recognized {
@@ -185,7 +186,9 @@ export class Recognizer {
     return { ...recognized, ...opinion };
   }
 
-  /** Asked in a silence that will end the utterance, perhaps: the second opinion is had by then. */
+  /**
+   * Called in a silence that may end the utterance, so that the second opinion is ready by then.
+   */
   hearAhead(): void {
     if (this.progress() === "only-wake-words") return;
     const words = this.commands

@@ -1,2 +1,2 @@
-/** Sound as the recognizer wants it: samples a second. */
+/** The sample rate the recognizer needs, samples per second. */
 export const SAMPLE_RATE = 16_000;

@@ -1,6 +1,6 @@
 /**
- * Words a recognizer takes for each other: teen and ty, and short ones that share their
- * vowel or their ending. Found as the errors of the voice loop.
+ * Words a recognizer confuses: "teen" and "ty", and short words that share a vowel or an ending.
+ * Found as errors in the voice loop.
  */
 const GROUPS: string[][] = [
   ["thirteen", "thirty"],
@@ -18,7 +18,7 @@ const GROUPS: string[][] = [
   ["pints", "pounds"],
 ];
 
-/** Most alternatives that are tried. */
+/** The most alternatives that are tried. */
 const MOST = 12;
 
 /** The commands that differ from this one in one word that sounds like it. */

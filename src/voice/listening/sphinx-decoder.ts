@@ -2,10 +2,10 @@ import { ALSO_SAID } from "./also-said.ts";
 import { pronounce } from "./pronounce.ts";
 import type { Native, SphinxLibrary } from "./sphinx-library.ts";
 
-/** One word, phone or silence of a decoded utterance; frames of 10 ms, `to` is part of it. */
+/** One word, phone or silence of a decoded utterance; in frames of 10 ms, `to` included. */
 export type Segment = { word: string; from: number; to: number; score: number };
 
-/** What a decoder made of an utterance. */
+/** What a decoder heard in an utterance. */
 export type Decoded = { text: string; score: number; segments: Segment[] };
 
 /** Beams wider than the library's own gain about a point of accuracy at little cost. */
@@ -60,7 +60,7 @@ export class SphinxDecoder {
     return this.library.select(this.handle, name) >= 0;
   }
 
-  /** Any phones in any order: what the sound would score if it need be no command at all. */
+  /** Any phones in any order: the score of the sound if it need not be a command at all. */
   loopPhones(): void {
     const refused = this.library.setPhoneLoop(this.handle, "phones", null) < 0;
     if (refused || this.library.select(this.handle, "phones") < 0) {
@@ -77,19 +77,19 @@ export class SphinxDecoder {
     if (samples.length > 0) this.library.process(this.handle, samples, samples.length, 0, 0);
   }
 
-  /** Frames of this utterance so far; long silence, which the library leaves out, not counted. */
+  /** Frames of this utterance so far, without long silences, which the library leaves out. */
   framesSoFar(): number {
     return this.library.frames(this.handle);
   }
 
-  /** The words and silences so far. Frames are counted on from one utterance to the next. */
+  /** The words and silences so far. Frame numbers continue from one utterance to the next. */
   soFar(): Segment[] {
     return this.segments();
   }
 
   /**
-   * Decodes an utterance that is at hand as a whole, forgetting what was heard before: a decoder
-   * that hears the same sound again as if it were new adapts to it and gets worse.
+   * Decodes a complete utterance, forgetting what was heard before: a decoder that hears the same
+   * sound again as if it were new adapts to it and gets worse.
    */
   decodeWhole(samples: Int16Array): Decoded {
     this.library.startStream(this.handle);

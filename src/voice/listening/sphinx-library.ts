@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import koffi from "koffi";
 
-/** Handles into the library; only ever passed back to it. */
+/** Handles into the library, only ever passed back to it. */
 export type Native = object | bigint;
 
 /** Where the recognizer's library and its English model are. */
@@ -15,8 +15,8 @@ const MODEL_FOLDERS = [
 ];
 
 /**
- * The calls of libpocketsphinx (the 0.8 to "5 prealpha" line, which distributions carry) that are
- * used. Scores are logarithms in the library's own base.
+ * The calls used from libpocketsphinx (versions 0.8 to "5 prealpha", which distributions carry).
+ * Scores are logarithms in the library's own base.
  */
 export type SphinxLibrary = ReturnType<typeof bind>;
 

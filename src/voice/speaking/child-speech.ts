@@ -2,11 +2,11 @@ import { type ChildProcess, execFile } from "node:child_process";
 import { readFileSync } from "node:fs";
 import type { SpeechHandle, SpeechOutcome } from "../../ports/voice.ts";
 
-/** What is told about a child that speaks, so that its end can be judged. */
+/** What has to be known about a speaking child process to judge its end. */
 type ChildSpeech = {
   /** Longest it may take before it counts as hanging, in ms. */
   deadlineMs: number;
-  /** An end sooner than this cannot have been heard, in ms. */
+  /** If it ends sooner than this, it cannot have been heard, in ms. */
   hasteMs: number;
   platform: NodeJS.Platform;
 };
@@ -27,14 +27,14 @@ function endPid(pid: number): void {
   try {
     process.kill(pid, "SIGKILL");
   } catch {
-    // It had ended by itself.
+    // It had already ended by itself.
   }
 }
 
 /**
- * Ends a child of ours and what it started (festival speaks through a player of its own). Only
- * ids reached from our own handle are signalled, and none once the child has been reaped: its
- * number may by then belong to somebody else.
+ * Ends a child process of ours and what it started (festival speaks through a player of its own).
+ * Only ids reached from our own handle are signaled, and none once the child has been reaped: its
+ * number may belong to somebody else by then.
  */
 function endChild(child: ChildProcess, platform: NodeJS.Platform): void {
   if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null) return;
@@ -53,11 +53,10 @@ function complaintOf(text: string, fallback: string): string {
 }
 
 /**
- * Follows a child that is speaking. Must be called in the tick that started it: a child's own
- * errors and those of its input end the program when nobody listens. Neither the exit status nor
- * what it prints is trusted alone, since speech programs complain when they worked and report
- * success when no sound came out; an end far too soon to have been heard, together with either,
- * is a failure.
+ * Follows a child process that is speaking. Must be called in the tick that started it: unhandled
+ * errors of a child or its input would end the program. Neither the exit status nor what it prints
+ * is trusted alone, since speech programs complain when they worked and report success when no
+ * sound came out; either of them together with an end far too soon to have been heard is a failure.
  */
 export function childSpeech(child: ChildProcess, about: ChildSpeech): SpeechHandle {
   const startedMs = performance.now();
@@ -92,7 +91,7 @@ export function childSpeech(child: ChildProcess, about: ChildSpeech): SpeechHand
   return { done, stop };
 }
 
-/** Longest that speaking a text can take, in ms: slow speech and a slow start included. */
+/** The longest that speaking a text can take, in ms, including slow speech and a slow start. */
 export function speechDeadlineMs(text: string, rate: number): number {
   return 8000 + (text.length * 160) / rate;
 }

@@ -12,13 +12,13 @@ export type VoiceChoice = {
 
 type VoiceSystem = {
   platform: NodeJS.Platform;
-  /** The PATH to look on; looked at once. */
+  /** The PATH to search; searched once. */
   searchPath: string;
 };
 
 /**
  * The voice of this system. macOS and Windows speak through `say`, elsewhere espeak-ng comes
- * first, then festival; where the system's own voice is missing, espeak-ng is taken anywhere.
+ * first, then festival; where the system's own voice is missing, espeak-ng is used on any system.
  */
 export function chooseVoice({ platform, searchPath }: VoiceSystem): VoiceChoice {
   const find = (...names: string[]) => findProgram(names, searchPath, platform);

@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import type { SpeechHandle, VoiceEngine } from "../../ports/voice.ts";
 import { childSpeech, speechDeadlineMs, speechHasteMs } from "./child-speech.ts";
 
-/** espeak-ng's own words a minute at rate 1, and the span it accepts. */
+/** espeak-ng's own words per minute at rate 1, and the range it accepts. */
 const WORDS_PER_MINUTE = 165;
 
 type EspeakParts = {

@@ -4,13 +4,13 @@
  * markup, Scheme, PowerShell and option dashes; none of those can be written in this alphabet.
  */
 
-/** Longest text handed to a voice, in characters; about forty seconds of speech. */
+/** The longest text passed to a voice, in characters; about forty seconds of speech. */
 export const READABLE_MAX = 600;
 
-/** Most of the raw text that is looked at, so that any input takes bounded time. */
+/** The most raw text that is looked at, so that any input takes bounded time. */
 const RAW_MAX = 4000;
 
-/** Terminal sequences: CSI, OSC and its kin up to their end, and two-character escapes. */
+/** Terminal sequences: CSI, OSC and the like up to their end, and two-character escapes. */
 const CONTROL_SEQUENCE = /(?:\x1b\[|\x9b)[0-?]*[ -/]*[@-~]?/;
 const CONTROL_STRING = /(?:\x1b[\]PX^_]|[\x90\x98\x9d-\x9f])[^\x07\x1b\x9c]*(?:\x07|\x1b\\|\x9c)?/;
 const ESCAPES = new RegExp(`${CONTROL_SEQUENCE.source}|${CONTROL_STRING.source}|\\x1b[ -~]?`, "g");

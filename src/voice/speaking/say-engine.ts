@@ -49,14 +49,15 @@ export function sayEngine(parts: SayParts): VoiceEngine {
 }
 
 function startSaying(say: SayInstance, text: string, rate: number, parts: SayParts): SpeechHandle {
-  // Festival's speed needs another player and a shell expression, so it keeps its own.
+  // Changing festival's speed needs a different player and a shell expression, so it keeps its own
+  // speed.
   const speed = parts.platform === "linux" || rate === 1 ? undefined : rate;
   say.speak(text, undefined, speed);
   const child = say.child;
   if (!child) {
     return { done: Promise.resolve({ kind: "failed", reason: "no child" }), stop: () => {} };
   }
-  // The package hears the first line of standard error only; unread, the rest would block it.
+  // The package reads only the first line of standard error; unread, the rest would block it.
   const handle = childSpeech(child, {
     deadlineMs: parts.deadlineMs ?? speechDeadlineMs(text, rate),
     hasteMs: speechHasteMs(text, rate),

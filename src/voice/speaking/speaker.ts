@@ -16,31 +16,31 @@ import { readable } from "./readable.ts";
 import { type Dropped, SpeechQueue } from "./speech-queue.ts";
 
 type SpeakerParts = {
-  /** None: the bell rings for alarms and prompts, and the advice is given once. */
+  /** Undefined: the bell rings for alarms and prompts, and the advice is given once. */
   engine: VoiceEngine | undefined;
   bell: BellPort;
   clock: Clock;
-  /** How to get a voice on this system; the end of what `onProblem` is told. */
+  /** How to get a voice on this system; added to what `onProblem` gets. */
   advice: string;
   /** One line, once for every outage of the voice. */
   onProblem(message: string): void;
   /** The voice works again after a problem was reported. */
   onRecovered?(): void;
-  /** True from just before a sound may be heard until the queue is silent. */
+  /** Called with true just before a sound may be heard, and with false when the queue is silent. */
   onSpeaking?(speaking: boolean): void;
   /** What became of each utterance. */
   onOutcome?(utterance: SpokenSentence, outcome: SentenceOutcome): void;
   manner?: SpeechManner;
 };
 
-/** Waits between tries of a voice that failed, in ms: doubled each time up to the last. */
+/** Waits before a failed voice is tried again, in ms: doubled each time up to the last. */
 const RETRY_FIRST_MS = 5_000;
 const RETRY_LAST_MS = 300_000;
 
 /** How much longer than the engine's own deadline the queue waits for it, in ms. */
 const GRACE_MS = 2_000;
 
-/** How long a stopped sentence is waited for before the next begins, in ms. */
+/** How long to wait for a stopped sentence before the next begins, in ms. */
 const STOP_MS = 300;
 
 /** What a sentence cuts short, which is said again after it. */
@@ -54,8 +54,8 @@ const CUTS_IN: Record<SpeechRank, readonly SpeechRank[]> = {
 type Current = { utterance: SpokenSentence; handle: SpeechHandle; cutShort: boolean };
 
 /**
- * The voice: one sentence at a time, alarms in front, each alarm begun with the bell. A voice
- * that fails or hangs is reported once, the bell takes its place, and it is tried again later.
+ * The voice: one sentence at a time, alarms first, each alarm preceded by the bell. A voice that
+ * fails or hangs is reported once, the bell replaces it, and it is tried again later.
  */
 export class Speaker implements VoicePort {
   private readonly queue = new SpeechQueue();
@@ -148,7 +148,7 @@ export class Speaker implements VoicePort {
     }
   }
 
-  /** Begins to speak, or gives the reason why not. */
+  /** Begins to speak, or returns the reason why not. */
   private begin(utterance: SpokenSentence): DropReason | undefined {
     const text = readable(utterance.text);
     if (utterance.rank === "alarm") this.parts.bell.ring();

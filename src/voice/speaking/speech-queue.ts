@@ -1,6 +1,6 @@
 import type { DropReason, SpeechRank, SpokenSentence } from "../../ports/voice.ts";
 
-/** Most sentences that may wait. */
+/** The most sentences that may wait. */
 export const QUEUE_MAX = 32;
 
 const ORDER: Record<SpeechRank, number> = { alarm: 0, answer: 1, question: 2, prompt: 3 };
@@ -12,7 +12,7 @@ function outranks(a: SpokenSentence, b: SpokenSentence): boolean {
   return ORDER[a.rank] < ORDER[b.rank];
 }
 
-/** Sentences that wait, in the order they will be said: by rank, then as they came. */
+/** Waiting sentences, in the order they will be said: by rank, then in order of arrival. */
 export class SpeechQueue {
   private waiting: SpokenSentence[] = [];
 
@@ -20,7 +20,7 @@ export class SpeechQueue {
     return this.waiting.length;
   }
 
-  /** Adds a sentence behind its equals (in front of them when it was cut short before). */
+  /** Adds a sentence after its equals (before them when it was cut short). */
   add(utterance: SpokenSentence, again = false): Dropped[] {
     const { key } = utterance;
     const newer = again && key !== undefined && this.waiting.some((other) => other.key === key);
@@ -38,7 +38,7 @@ export class SpeechQueue {
     return this.filter((utterance) => (utterance.key === key ? why : undefined));
   }
 
-  /** Takes out everything for which a reason is given. */
+  /** Removes every sentence for which a reason is returned. */
   filter(reason: (utterance: SpokenSentence) => DropReason | undefined): Dropped[] {
     const dropped: Dropped[] = [];
     this.waiting = this.waiting.filter((utterance) => {
