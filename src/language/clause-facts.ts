@@ -10,7 +10,7 @@ import { MEANINGS } from "./intents/all.ts";
 import type { Situation } from "./model/features.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, guess } from "./model/shipped.ts";
-import { CERTAIN, understoodWords } from "./understand.ts";
+import { surelyUnderstood } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
@@ -53,8 +53,8 @@ export class Hearing {
 
   /** What a clause says by its wording; a yes or no only where something is asked. */
   private worded(clause: Utterance, first: boolean): Command | undefined {
-    const plain = understoodWords(clause, this.context);
-    if (plain.intent === "unknown" || plain.confidence < CERTAIN) return undefined;
+    const plain = surelyUnderstood(clause, this.context);
+    if (!plain) return undefined;
     if (!MEANINGS[plain.intent].answer) return plain;
     return first && this.context.question ? plain : undefined;
   }

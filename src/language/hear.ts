@@ -15,7 +15,7 @@ import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
-import { CERTAIN, understand } from "./understand.ts";
+import { CERTAIN, surelyUnderstood, understand } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAct, isToAsk } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
@@ -97,9 +97,9 @@ function begunIn(commands: Command[]): Read {
 /** A report wrapped in a question or an order to write it down; a note as such is kept as well. */
 function toldPolitely(text: string, context: Context): Read | undefined {
   for (const told of toldWithin(text)) {
-    const report = understand(told, context);
-    const { report: isReport, cost } = MEANINGS[report.intent];
-    if (!isReport || report.confidence < CERTAIN) continue;
+    const report = surelyUnderstood(utteranceOf(told), context);
+    if (!report || !MEANINGS[report.intent].report) continue;
+    const { cost } = MEANINGS[report.intent];
     const note = /\bnote\b/i.test(text) ? understand(text, context) : undefined;
     if (note?.intent === "note" && cost !== "raising") continue;
     const commands = note?.intent === "note" ? [report, note] : [report];

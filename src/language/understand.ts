@@ -182,30 +182,53 @@ function aloneWith(confirms: Confirm[], rest: readonly Word[]): Confirm[] | unde
   });
 }
 
+/** A sentence's words, ready to be matched. */
+type Matched = { said: Utterance; run: Run; book: PhraseBook; refused: Refused; context: Context };
+
+function matched(said: Utterance, context: Context): Matched {
+  const book = phraseBook();
+  const refused: Refused = (intent) => isNoReport(said, intent);
+  return { said, run: runOf(said, context, book), book, refused, context };
+}
+
+function finish({ said, context }: Matched, from: Found | undefined): Command | undefined {
+  return from && finishSlots(from.intent, from.slots, 1 - from.doubt, said, context);
+}
+
+/** By a wording from end to end, run-together words taken apart where nothing else fits. */
+function inOrder(whole: Matched): Command | undefined {
+  const plain = finish(whole, found(whole.run, whole.book, whole.refused));
+  const apart = plain ? undefined : takenApart(whole.said);
+  if (!apart) return plain;
+  const loose = { ...matched(apart, whole.context), refused: whole.refused };
+  const taken = found(loose.run, loose.book, loose.refused);
+  return finish(loose, taken && { ...taken, doubt: taken.doubt + DOUBTS.apart });
+}
+
+/** Words as one command, where a wording covers them surely; undefined where none does. */
+export function surelyUnderstood(said: Utterance, context: Context): Command | undefined {
+  if (said.words.length === 0 || said.cut) return undefined;
+  const answer = context.question ? answerTo(said, context.question) : undefined;
+  const command = answer ?? inOrder(matched(said, context));
+  return command && command.confidence >= CERTAIN ? command : undefined;
+}
+
 /** Words as one command, by the wordings alone. */
 export function understoodWords(said: Utterance, context: Context): Command {
-  const book = phraseBook();
   if (said.words.length === 0) return UNKNOWN;
   const answer = context.question ? answerTo(said, context.question) : undefined;
   if (answer) return answer;
-  const refused: Refused = (intent) => isNoReport(said, intent);
-  const finish = (from: Found | undefined, within: Utterance): Command | undefined =>
-    from && finishSlots(from.intent, from.slots, 1 - from.doubt, within, context);
-  const run = runOf(said, context, book);
+  const whole = matched(said, context);
+  const { run, book, refused } = whole;
   if (said.cut) {
     const kept = wholeReading(run, book, { asides: false, strangers: false }, refused);
     const open = kept && Object.hasOwn(MEANINGS[kept.of.intent].slots, "text");
     return (open && finishSlots(kept.of.intent, slotsOf(kept), 1, said, context)) || UNKNOWN;
   }
-  const plain = finish(found(run, book, refused), said);
-  if (plain) return plain;
-  const apart = takenApart(said);
-  const loose = apart && runOf(apart, context, book);
-  const taken = loose && (found(loose, book, refused) ?? gathered(loose, book, refused));
   return (
-    (taken && finish({ ...taken, doubt: taken.doubt + DOUBTS.apart }, apart)) ??
-    finish(gathered(run, book, refused), said) ??
-    finish(lenient(run, book, refused), said) ??
+    inOrder(whole) ??
+    finish(whole, gathered(run, book, refused)) ??
+    finish(whole, lenient(run, book, refused)) ??
     bareAnswer(said) ??
     UNKNOWN
   );

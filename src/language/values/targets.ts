@@ -194,25 +194,45 @@ export function fuzzyAt(
 ): Parsed<Entry> | undefined {
   for (let count = Math.min(4, words.length - at); count > 0; count -= 1) {
     const said = joined(words, at, count);
-    if (allPlain(words, at, count, plain)) continue;
-    if (said.length < 3 || said.length > 40) continue;
-    const mended = said.split(" ").map(unheard).join(" ");
-    const entry = mended === said ? undefined : names.byName.get(mended);
-    if (entry && (count > 1 || begun || entry.batches.length > 0)) {
-      return { value: entry, next: at + count };
-    }
-    if (said.length < 4) continue;
-    const near = nearest(said, names.fuzzy, allowance(said, names.running));
-    if (near) return { value: near, next: at + count };
-    const alike = names.byKey.get(soundKey(said)) ?? [];
-    const bySound = begun && soundKey(said).length >= LONG_KEY;
-    const limit = bySound ? said.length : allowance(said, 9) + (begun ? 1 : 0);
-    const sounded = said.length >= 5 ? nearest(said, alike, limit) : undefined;
-    if (sounded) return { value: sounded, next: at + count };
-    const spelled = begun && said.length >= 7 ? nearest(said, names.byName.values(), 1) : undefined;
-    if (spelled) return { value: spelled, next: at + count };
+    if (said.length < 3 || said.length > 40 || allPlain(words, at, count, plain)) continue;
+    const value = rememberedNear(said, names, begun);
+    if (value) return { value, next: at + count };
   }
   return undefined;
+}
+
+/** What was found near words before, by the names it was looked for among. */
+const remembered = new WeakMap<Names, Map<string, Entry | undefined>>();
+/** People say the same few thousand things; what is beyond is looked for anew. */
+const MOST_REMEMBERED = 5000;
+
+function rememberedNear(said: string, names: Names, begun: boolean): Entry | undefined {
+  let known = remembered.get(names);
+  if (!known || known.size > MOST_REMEMBERED) {
+    known = new Map();
+    remembered.set(names, known);
+  }
+  const key = begun ? `begun ${said}` : said;
+  if (known.has(key)) return known.get(key);
+  const found = near(said, names, begun);
+  known.set(key, found);
+  return found;
+}
+
+function near(said: string, names: Names, begun: boolean): Entry | undefined {
+  const several = said.includes(" ");
+  const mended = said.split(" ").map(unheard).join(" ");
+  const entry = mended === said ? undefined : names.byName.get(mended);
+  if (entry && (several || begun || entry.batches.length > 0)) return entry;
+  if (said.length < 4) return undefined;
+  const close = nearest(said, names.fuzzy, allowance(said, names.running));
+  if (close) return close;
+  const alike = names.byKey.get(soundKey(said)) ?? [];
+  const bySound = begun && soundKey(said).length >= LONG_KEY;
+  const limit = bySound ? said.length : allowance(said, 9) + (begun ? 1 : 0);
+  const sounded = said.length >= 5 ? nearest(said, alike, limit) : undefined;
+  if (sounded) return sounded;
+  return begun && said.length >= 7 ? nearest(said, names.byName.values(), 1) : undefined;
 }
 
 /** True where every word is one the phrases use: heard right, not a misheard name. */
