@@ -1,5 +1,11 @@
 /** What is said of a probe: what it saw, and where it and a person do not agree. */
 
+import { countWords } from "../reckon/number-words.ts";
+import { PROBE_SILENT_SECONDS, PROBE_STUCK_MINUTES } from "../reckon/trade-numbers.ts";
+
+const STUCK = countWords(PROBE_STUCK_MINUTES, "minute");
+const SILENT = countWords(PROBE_SILENT_SECONDS, "second");
+
 /** "200.6 degrees", "11.2 pounds". */
 export function probeValue(kind: "temperature" | "pressure", value: number): string {
   const shown = (Math.round(value * 10) / 10).toFixed(1).replace(/\.0$/, "");
@@ -7,12 +13,12 @@ export function probeValue(kind: "temperature" | "pressure", value: number): str
 }
 
 export function stuckSentence(what: string, shown: string): string {
-  const still = `The probe ${what} has shown exactly ${shown} for three minutes.`;
+  const still = `The probe ${what} has shown exactly ${shown} for ${STUCK}.`;
   return `${still} I do not count on it until it moves.`;
 }
 
 export function silentSentence(what: string): string {
-  return `Nothing from the probe ${what} for half a minute. You have to watch, and tell me.`;
+  return `Nothing from the probe ${what} for ${SILENT}. You have to watch, and tell me.`;
 }
 
 export function backSentence(what: string): string {

@@ -4,6 +4,9 @@
  * window's own scatter); a level that holds is believed after a moment, so cold water is no spike.
  */
 
+import { PROBE_STUCK_MINUTES } from "../../reckon/trade-numbers.ts";
+import { MINUTE_MS } from "../time.ts";
+
 export type Sample = { t: number; value: number };
 
 export type Filter = {
@@ -33,8 +36,7 @@ const SCATTERS = 3;
 const MAD_TO_SIGMA = 1.4826;
 /** A distance up to this is never a spike: degrees F, or psi. */
 const LEAST_SPIKE = { temperature: 2, pressure: 0.6 };
-/** A probe that wavers does not show the same tenth for this long, even over a rolling boil. */
-export const STUCK_MS = 180_000;
+export const STUCK_MS = PROBE_STUCK_MINUTES * MINUTE_MS;
 
 export function newFilter(t: number): Filter {
   return { window: [], sameSince: t, wavered: false };

@@ -24,6 +24,7 @@ import { localIso, MINUTE_MS, SECOND_MS } from "../../kitchen/time.ts";
 import { current, unanswered } from "../../kitchen/unbroken-time.ts";
 import type { Clock } from "../../ports/clock.ts";
 import { BOIL_DOUBT_F, boilingPointF } from "../../reckon/boiling.ts";
+import { PROBE_SILENT_SECONDS } from "../../reckon/trade-numbers.ts";
 import {
   backSentence,
   fellSentence,
@@ -44,7 +45,7 @@ import type { SecondWitness } from "./second-witness.ts";
 const LOG_EVERY_MS = 10 * MINUTE_MS;
 /** A low-temperature process is read at least every five minutes; this is in good time. */
 const READ_EVERY_MS = 4 * MINUTE_MS;
-const SILENT_MS = 30 * SECOND_MS;
+const SILENT_MS = PROBE_SILENT_SECONDS * SECOND_MS;
 /** Readings kept in memory to answer for a gap, one a second: half a day. */
 const MOST_KEPT = 43_200;
 /** A time stamp may be so far ahead of the kitchen's clock. */
