@@ -118,6 +118,8 @@ function confirmsIn(
 type Parted = { confirms: Confirm[]; rest: readonly Word[] };
 
 const JOINERS = new Set(["with", "and", "using", "but"]);
+/** "In every jar but one" is not in every jar. */
+const EXCEPTING = new Set(["but", "except", "excepting", "save", "apart", "minus", "bar"]);
 const LONGEST_CLAUSE = 14;
 /** Longer utterances are stories. */
 const MOST_WORDS = 30;
@@ -132,7 +134,8 @@ export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]
   for (let length = Math.min(LONGEST_CLAUSE, words.length); length > 0; length -= 1) {
     for (let from = 0; from + length <= words.length; from += 1) {
       const [confirm] = confirmsIn([words.slice(from, from + length)], factors);
-      if (!confirm) continue;
+      const behind = words[from + length]?.word ?? "";
+      if (!confirm || (confirm.held === "yes" && EXCEPTING.has(behind))) continue;
       const joined = JOINERS.has(words[from - 1]?.word ?? "");
       const before = words.slice(0, joined ? from - 1 : from);
       const { confirms, rest } = partedFrom([...before, ...words.slice(from + length)], factors);

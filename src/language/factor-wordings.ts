@@ -16,7 +16,7 @@ type FactorWording = {
 
 export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   vinegar: `
-    [the|our|my|this|that|plain|ordinary] [new|other] [white|cider|apple cider|distilled|malt|wine|
+    [the|our|my|this|that|plain|ordinary] [white|cider|apple cider|distilled|malt|wine|
     white wine|rice|red wine|store bought|distilled white|plain] vinegar [bottle|label]
   `,
   labeled: "(labeled|labelled|marked|sold as|labeled as|labelled as)",
@@ -88,20 +88,20 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
         <percent> [vinegar] [on <label>]
       `,
       `
-        [it|that|<vinegar>|<label>|and it] (says|reads|said|shows|states|gives) [only|but]
+        (it|that|<vinegar>|<label>) (says|reads|shows|states|gives) [only|but]
         {value} [<percent>] [acidity] [on (it|<label>)] [right here|right there]
       `,
       `
-        [it|that|<vinegar>|<label>|and it] (says|reads|said|shows|states) acidity [of|is]
+        (it|that|<vinegar>|<label>) (says|reads|shows|states) acidity [of|is]
         {value} [<percent>]
       `,
       "(it|<vinegar>|<label>) (has|had|got) {value} <percent> [on (it|<label>)]",
-      "{value} [<percent>] [is what] (it|<label>) (says|reads|said)",
+      "{value} [<percent>] [is what] (it|<label>) (says|reads)",
       "{value} <percent> [on <label>|it says|vinegar]",
       "<vinegar> [at|of] {value} <percent> [on <label>]",
       "(it|<vinegar>|<label>) is {value} [<percent>] by (the|its) (label|bottle)",
       `
-        <we> (used|using|got|have|put in|poured in) [the|a|our|my] [white|cider|malt]
+        <we> (used|using|put in|poured in) [the|a|our|my] [white|cider|malt]
         {value} <percent> [vinegar|stuff|kind|one]
       `,
       "(it|that|<vinegar>) (is|was) [only] [a] [<labeled>] [at] {value} percent",
@@ -291,12 +291,12 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "(i|we) did not check <headspace>",
       "<headspace> is (off|wrong|short|too small|too big|too little|too much)",
       `
-        [<we>] [filled] [it|they|them|jars|the jars|some|one|two|three|the last one] [of
-        them|jars] [is|are|was|were] [filled|full] [right|clear|all the way|plumb|full] [up]
+        [<we>] [filled] [it|they|them|jars|the jars|some|one|two|three|the last one] [of them|of
+        the jars|jars] [is|are|was|were] [filled|full] [right|clear|all the way|plumb|full] [up]
         (to|over) the [very|tippy] (brim|top|rim|lip)
       `,
       `
-        (one|two|three|they|some|it) [of them|jars] (is|are) (too full|brimming|brimming
+        (one|two|three|they|some|it) [of them|of the jars|jars] (is|are) (too full|brimming|brimming
         over|overfull|overfilled|not full enough)
       `,
       `
@@ -342,7 +342,8 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       `,
       "[<we> used] (used|reused) lids",
       `
-        [<we>] [used|put on|using|took] the same (lids|ones) (as|from|again|as in) [last
+        [<we>|<they> are|<lids> are] [used|put on|using|took] the same (lids|ones) (as|from|again|
+        as in) [last
         year|before|last time]
       `,
       `
@@ -389,7 +390,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
 
 /** Words that add nothing to such a clause and may stand anywhere in it. */
 export const FACTOR_FILLERS: readonly string[] = [
-  ...["dear", "love", "honey", "hon", "mum", "mom", "sir", "dear me", "you know", "look", "see"],
+  ...["dear", "love", "honey", "hon", "sir", "dear me", "you know", "look", "see"],
   ...["damn", "damned", "goddamn", "bloody", "blasted", "sodding", "blessed", "stupid", "shiny"],
   ...["thank god", "thank goodness", "praise be", "thank heavens", "thank you", "there"],
   ...["um", "uh", "er", "oh", "well", "okay", "so", "now", "right", "just", "actually"],

@@ -31,6 +31,17 @@ describe("a whole clause", () => {
     ["the ferment is sound", "sound-ferment"],
     ["no slime, no mold below the surface and no bad smell", "sound-ferment"],
     ["all the canning salt is in", "full-salt"],
+    ["the bottle says five per cent acidity, dear", "vinegar-5-percent"],
+    ["white vinegar, five percent on the label", "vinegar-5-percent"],
+    ["the damn lids are all brand new, straight out of the box", "new-lids"],
+    ["they're new, I opened the box this morning", "new-lids"],
+    ["I put two tablespoons of lemon juice in every single jar", "acid-in-every-jar"],
+    ["every quart got its half teaspoon of citric acid", "acid-in-every-jar"],
+    ["we used the bottled kind", "bottled-juice"],
+    ["the little jam jars were boiled for a full ten minutes", "sterile-jars"],
+    ["the beets were piping hot when I packed them", "hot-pack-hot"],
+    ["half an inch of headspace in every jar", "headspace"],
+    ["there's an inch of room at the top", "headspace"],
   ])("confirms: %s", (text, factor) => {
     expect(heldIn(text, "yes")).toEqual([factor]);
     expect(understand(text, context).intent).toBe("factor");
@@ -73,6 +84,14 @@ describe("a whole clause", () => {
     ["the headspace wasn't checked", "headspace"],
     ["it's slimy", "sound-ferment"],
     ["half the salt", "full-salt"],
+    ["we forgot the lemon juice in the last two", "acid-in-every-jar"],
+    ["no lemon went in", "acid-in-every-jar"],
+    ["I squeezed it myself", "bottled-juice"],
+    ["those are the same lids as last year", "new-lids"],
+    ["they've been used once", "new-lids"],
+    ["we only rinsed the jam jars under the tap", "sterile-jars"],
+    ["the carrots went in raw", "hot-pack-hot"],
+    ["three of the jars are full to the brim", "headspace"],
   ])("denies: %s", (text, factor) => {
     expect(heldIn(text, "no")).toEqual([factor]);
     expect(heldIn(text, "yes")).toEqual([]);
@@ -199,6 +218,32 @@ the headspace needs to be checked
 bottled water
 the bottled lemon juice ran out
 half bottled juice half fresh
+mom says five percent
+said five percent
+the other vinegar is five percent
+I have five percent vinegar in the cellar
+the recipe says five percent
+the lids I threw out were fresh out of the box
+new lids on all but one
+the lids are fresh out of the drawer
+I left half an inch in most of them
+about half an inch of headspace
+half an inch of headspace, I'd guess
+half an inch of headspace is what you want
+half an inch of water over the lids
+an inch of water at the top
+lemon juice in every jar but one
+lemon juice in almost every jar
+I should put lemon juice in every jar
+two tablespoons of lemon juice in each jar, right?
+the jars were boiled five minutes
+the jars were boiled ten minutes last week
+the beets went in hot water
+the first two went in hot
+did you see, the lids are brand new?
+my neighbor says the lids are brand new
+when the lids are brand new
+the lids are brand new next time
 `
   .trim()
   .split("\n");

@@ -211,6 +211,13 @@ function bareNumber(scan: Scan): Raw | undefined {
   return found && { value: found.value };
 }
 
+/** The program is left by words that say so alone: clocks may run. */
+const LEAVING = /\b(quit|exit|close|shut down|bye|goodbye|good night|log out|switch off)\b/;
+
+function leaving(scan: Scan): Raw | undefined {
+  return LEAVING.test(scan.joined) ? {} : undefined;
+}
+
 const withTarget: Finder = (scan) => target(scan);
 const withMoment: Finder = (scan) => ({ ...target(scan), ...moment(scan) });
 const none: Finder = () => ({});
@@ -292,7 +299,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   back: none,
   "forget-it": none,
   redo: none,
-  quit: none,
+  quit: leaving,
   plan: none,
   skip: withTarget,
   instead: withTarget,

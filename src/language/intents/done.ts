@@ -101,16 +101,18 @@ export const done: MeaningOf<"done"> = {
     "<done-jars-out>",
     "i have <did> (<things>|{target}) and <did> (<things>|{target}|them)",
     "[<the>] ({target}|<things>) <did>",
-    `[i|we] [have] [just|all|now] [got] <did> [all|up] [<the>] [all the] ({target}|<things>|them|
+    `[i|we] [have] [just|all|now] [got] <did-it> [all|up] [<the>] [all the] ({target}|<things>|them|
     it|it all|them all|everything) [up] <how-done> [<when>]`,
     `[i|we] [have] [just|all|now] [got] (<the> ({target}|<things>)|them|it|it all|them all|
     everything|
-    every last one|every one|the lot) [all] <did> [and <did>] [up|<how-done>] [<when>]`,
-    `[<the>] ({target}|<things>|they|it|everything) [is|are|has|have] [been|now|all|just] <did> [and
-    <did>] [up] <how-done> [<when>]`,
+    every last one|every one|the lot) [all] <did-it> [and <did-it>] [up|<how-done>] [<when>]`,
+    `[<the>] ({target}|<things>|they|it|everything) [is|are|has|have] [been|now|all|just] <did-it>
+    [and
+    <did-it>] [up] <how-done> [<when>]`,
     `[all] [<the>] ({number}|a) (pounds|pound|pecks|bushels|bushel|peck) [of] [<the>] [{target}]
-    [is|are] [now|all] <did> [and <did>] [<how-done>]`,
-    `[<the>] ({target}|<things>) [all|is|are|now] <did> <did> [and] [<did>] [up|<how-done>]`,
+    [is|are] [now|all] <did-it> [and <did-it>] [<how-done>]`,
+    `[<the>] ({target}|<things>) [all|is|are|now] <did-it> <did-it> [and] [<did-it>] [up|
+    <how-done>]`,
     `[<the>] [{target}|fifteen pound] (lid|lids|weight|cover|bands|rings|caps|tops) [is|are|has
     gone] [all|now|back|both] (on|on tight|on finger tight|on and [finger] tight|back on|off|locked|
     locked down|down|clamped|in place) [<how-tight>] [now] [<when>]`,
@@ -179,16 +181,18 @@ export const done: MeaningOf<"done"> = {
       way|done and dusted|squared away|over and done with|wrapped up
     `,
     did: `
+      <did-it>|warm|hot|clean|cooled|cool|dry|tender|fingertip tight|on ice|in the crock|submerged
+    `,
+    "did-it": `
       trimmed|sliced|washed|packed|filled|peeled|chopped|salted|drained|rinsed|mixed|weighed|
       sorted|snapped|topped|tailed|topped and tailed|stemmed|pitted|cored|blanched|skinned|
       shredded|pounded|tamped down|cooked|wiped|ladled|cleaned|scrubbed|cut|cut up|strained|
-      measured|iced|chilled|mashed|crushed|labeled|labelled|scalded|roasted|heated|warmed|warm|
-      skimmed|ground|diced|minced|squeezed|spread out|prepped|prepared|hulled|picked over|
-      lidded|capped|marked|husked|shelled|soaked|sterilized|layered|pressed|weighed down|salted
-      down|packed away|dissolved|hot|tightened|clean|all cut|cut and cored|scraped|cooled|cool|
-      dry|dried|tender|slipped|quartered|halved|put away|shelved|stored|measured out|mixed up|
-      stirred in|added|poured|debubbled|screwed on|fingertip tight|on ice|in the crock|
-      submerged|checked
+      measured|iced|chilled|mashed|crushed|labeled|labelled|scalded|roasted|heated|warmed|skimmed|
+      ground|diced|minced|squeezed|spread out|prepped|prepared|hulled|picked over|lidded|capped|
+      marked|husked|shelled|soaked|sterilized|layered|pressed|weighed down|salted down|packed
+      away|dissolved|tightened|all cut|cut and cored|scraped|dried|slipped|quartered|halved|put
+      away|shelved|stored|measured out|mixed up|stirred in|added|poured|debubbled|screwed on|
+      checked
     `,
     things: `
       rims|bands|lids|jars|dill|garlic|peppers|onions|ice|salt|lemon juice|acid|vinegar|

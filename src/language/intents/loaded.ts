@@ -65,7 +65,7 @@ export const loaded: MeaningOf<"loaded"> = {
     <load> [and] [<lid-on>] [<lid-on>] [<no-room>] [<when>]`,
     `[<we>|i] [have|had|just|have just|finally] <put-in> [down] <went-in> <load> [and] [<lid-on>]
     [<when>]`,
-    `[in|down|and in] (they|it|she|them|we) (all|go|goes|went|all went|all go) [<went-in>] [all
+    `(in|down|and in) (they|it|she|them|we) (all|go|goes|went|all went|all go) [<went-in>] [all
     {count:whole}] [and] [<lid-on>] [<when>]`,
     `[only] {count:whole} [<jars-or-size>] (fit|fitted|would fit) [in] [<vessel>] [and they are
     in|so
