@@ -27,6 +27,18 @@ describe("a likely loss", () => {
     ["lids that are old", "lids"],
     ["there was no lemon in it", "acid"],
     ["four percent", "acid"],
+    ["I poured cold water over the canner", "pressure"],
+    ["we opened it with some steam in it", "pressure"],
+    ["I knocked the weight aside", "pressure"],
+    ["I pulled the jars too soon", "boil"],
+    ["the heat went off before its time", "boil"],
+    ["it could have dropped a little", "boil"],
+    ["those are up to the brim", "jars"],
+    ["the filled ones stood for two hours", "jars"],
+    ["it had gone cold by then", "jars"],
+    ["a lid had dents", "lids"],
+    ["maybe one jar went without the citric acid", "acid"],
+    ["I can't remember the lemon", "acid"],
   ])("is suspected by a piece of it: %s", (text, about) => {
     expect(doubt(text)).toMatchObject({ strength: "suspicion", about });
   });
@@ -71,6 +83,16 @@ describe("words that fit nothing", () => {
     "breakfast laundry dishwasher";
   it.each(elsewhere.split(" "))("leave none beside %s", (word) => {
     expect(doubt(`the ${word} is boiling over`)).toBeUndefined();
+  });
+
+  it("leave a trace of the foods that they name, and of no watermelon as water", () => {
+    expect(doubt("the pumpkin smells fine")).toMatchObject({ about: "food", foods: ["pumpkin"] });
+    expect(doubt("a bowl of watermelon is here")).toMatchObject({ about: "food" });
+    expect(doubt("I ran out of berries so it's mostly figs", "said", true)).toMatchObject({
+      about: "food",
+      foods: ["berry", "fig"],
+    });
+    expect(doubt("the figs are ripe", "asked", true)).toBeUndefined();
   });
 
   it("leave none where a question about them was answered", () => {

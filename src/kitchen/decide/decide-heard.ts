@@ -33,7 +33,7 @@ export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">
   const { evidence } = wish.command;
   if (!evidence) return { kind: "tell" };
   const { foods } = evidence;
-  const loads = atStake(state, evidence).filter((load) => {
+  const loads = atStake(state, evidence, now).filter((load) => {
     return !foods || foods.some((food) => isStrange(state, load, food, library));
   });
   const facts = heardFacts(loads, evidence, now);
@@ -68,7 +68,7 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
   // Once it is said which was lost, the words are kept already.
   if (evidence?.strength !== "loss" || outcome.kind === "tell" || wish.chosen) return outcome;
   if (outcome.kind === "leave") return outcome;
-  const loads = atStake(state, evidence);
+  const loads = atStake(state, evidence, now);
   if (outcome.kind === "done") {
     const named = loadsIn(outcome.facts);
     const lost = loads.filter(({ id }) => named.has(id));

@@ -26,25 +26,28 @@ const ASKED_FOR_MS = 24 * HOUR_MS;
 /** Subjects that concern only the process; lids and acid concern the filling before it too. */
 const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "gauge", "pressure"]);
 
-/** Loads that words about a subject may concern: those in a canner, else those just out of it. */
-export function atStake(state: State, { about, strength, past }: Evidence): Load[] {
+/**
+ * Loads that words about a subject may concern: those in a canner, else those just out of it.
+ * @param now kitchen time in ms
+ */
+export function atStake(state: State, { about, strength, past }: Evidence, now: number): Load[] {
   const loads = activeOwners(state).filter(isLoad);
   const inside = loads.filter((load) => {
     if (load.unloadedAt !== undefined) return false;
-    if (OF_PROCESS.has(about))
-      return load.loadedAt !== undefined && (hasBegun(load) || isVenting(load));
-    if (about === "food") return true;
-    return load.loadedAt !== undefined || (state.batches[load.batch]?.filled ?? 0) > 0;
+    // What goes into a jar is at stake from the moment a canner is lit for it.
+    return (
+      !OF_PROCESS.has(about) || (load.loadedAt !== undefined && (hasBegun(load) || isVenting(load)))
+    );
   });
   const over = past === true || !OF_PROCESS.has(about);
   if (inside.length > 0 || strength === "trace" || !over) return inside;
   const out = loads.filter((load) => load.unloadedAt !== undefined);
-  return out.length > 0 ? out : Object.values(state.loads).filter((load) => isLately(state, load));
+  return out.length > 0 ? out : Object.values(state.loads).filter((load) => isLately(load, now));
 }
 
 /** Put away so lately that what is remembered of it may still be told. */
-function isLately({ lastW }: State, { state, unloadedAt }: Load): boolean {
-  return state === "complete" && unloadedAt !== undefined && lastW - unloadedAt <= ASKED_FOR_MS;
+function isLately({ state, unloadedAt }: Load, now: number): boolean {
+  return state === "complete" && unloadedAt !== undefined && now - unloadedAt <= ASKED_FOR_MS;
 }
 
 function isVenting(load: Load): boolean {

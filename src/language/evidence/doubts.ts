@@ -39,7 +39,8 @@ function stems(...lines: string[]): string[] {
 
 /** Whether a word is one of a stem's; a watermelon is no water. */
 function isPartOf(word: string): (stem: string) => boolean {
-  return (stem) => word.startsWith(stem) && !(stem === "water" && foodsNamed(word).length > 0);
+  const food = foodsNamed(word).some(({ kind }) => kind !== "water");
+  return (stem) => word.startsWith(stem) && !(stem === "water" && food);
 }
 
 /** Pieces of a sentence that are a likely loss whatever surrounds them. */
@@ -56,6 +57,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["pressure", /\b(pressure|needle|dial|gauge)( \w+){0,3} (dropped|fell|down|low|gone|lost)\b/],
   ["pressure", /\b(lost|losing)( \w+){0,2} (pressure|steam)\b/],
   ["pressure", /\bweight( \w+){0,3} (stopped|still|quiet|quit)\b/],
+  [
+    "boil",
+    /\b(may|might|could|think|sure|believe)( \w+){0,4} (stopped|quit|dropped|dipped|slipped)\b/,
+  ],
   // A canner that was made to come down, or opened before it had.
   ["pressure", /\b(opened|cooled|hurried|rushed)( \w+){0,6} (pressure|sink|steam|cooling)\b/],
   ["pressure", /\b(cold water|ice|wet towel)( \w+){0,3} (on|over|onto) (the|that|my) canner\b/],
@@ -66,6 +71,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["water", /\b(lids?|jars?|tops)( \w+){0,3} (uncovered|showing|exposed|out of the water)\b/],
   ["water", /\bwater( \w+){0,3} (low|below|boiled away|gone)\b/],
   ["lids", /\b(used|old|last year|reused)( \w+){0,2} lids?\b/],
+  ["lids", /\blids?( \w+){0,3} (dents?|dented|bent)\b/],
   ["lids", /\blids?( \w+){0,3} (used|old|last year|reused)\b/],
   // Jars that were filled wrong, or cold, or stood before they went in.
   ["jars", /\b(overfull|overfilled|headspace)\b/],
@@ -102,6 +108,7 @@ const OVER = wordSet(
   "was were had went stopped quit lost came ran fell dropped died turned forgot took pulled shut",
   "lifted opened cooled hurried rushed knocked",
 );
+const UNSURE = /\b(might|may|maybe|not sure|can not remember|do not (know|remember|think))\b/;
 const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
 
 /** What is said in these frames is not about now, or is hearsay: it is only kept. */
@@ -148,7 +155,12 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   }
   if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
   const stem = STEMS.find(([, begin]) => words.some((word) => begin.some(isPartOf(word))));
-  if (stem) return answered ? undefined : { strength: "trace", about: stem[0], ...told };
+  if (stem && answered) return undefined;
+  if (stem) {
+    // Whoever is not sure what went into the jars says that something may be wrong with them.
+    const unsure = !faint && OF_FILLING.has(stem[0]) && UNSURE.test(all);
+    return { strength: unsure ? "suspicion" : "trace", about: stem[0], ...told };
+  }
   const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
   return foods.length > 0 ? { strength: "trace", about: "food", foods, ...told } : undefined;
 }

@@ -106,7 +106,7 @@ export class HomeCook {
     if (thinks && !good && dice.chance(0.1)) {
       return { kind, text: dice.pick(HEDGED), is: "open", topics };
     }
-    const words = this.words(kind, shape, good);
+    const words = this.words(kind, text, good);
     if (!good || truth) return { kind, text: words, is: "true", topics };
     return { kind, text: words, is: thinks ? "false in good faith" : "false by reflex", topics };
   }
@@ -123,16 +123,21 @@ export class HomeCook {
 
   /** What a program that asks nothing would take for answered. */
   asHoped(text: string): string {
-    return this.words(kindOfQuestion(text), shapeOf(text), true);
+    return this.words(kindOfQuestion(text), text, true);
   }
 
-  private words(kind: QuestionKind, shape: "yes-no" | "choice" | "value", good: boolean): string {
+  private words(kind: QuestionKind, text: string, good: boolean): string {
     const { dice, world } = this;
+    const shape = shapeOf(text);
     if (kind === "seals") return "all sealed";
     if (kind === "disposition") return "put them in the refrigerator";
     if (kind === "which") return `the ${this.lastPot}`;
     if (kind === "gauge-kind") return "a dial";
     if (kind === "gauge-off") return good ? "zero" : (NUMBERS[world.gaugeReadsHighPsi] ?? "three");
+    if (kind === "altitude" && shape === "yes-no") {
+      // Of another place than was thought, once that has come out.
+      return text.includes(world.altitudeFt.toLocaleString("en-US")) ? "yes" : "no";
+    }
     if (kind === "altitude") return `${world.toldAltitudeFt} feet`;
     if (shape === "yes-no") {
       const [plain = "", ...others] = good ? YES : NO;
