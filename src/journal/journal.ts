@@ -1,14 +1,14 @@
 import type { AppendFile, Disk, DiskAnswer, DiskRefusal, DiskTrouble } from "../ports/disk.ts";
 import { type FilePlace, fileName } from "./file-name.ts";
-import { headerLine, recordBody, recordLine } from "./line.ts";
+import { headerLine, lastSum, recordBody, recordLine } from "./line.ts";
 import type { JournalEnd } from "./read-journal.ts";
 
 /**
  * Why records are not on the disk: the disk's own reasons, another program writes here
- * (`not-ours`), the newest file is sealed (`read-only`), or a record that cannot be written as a
- * line.
+ * (`not-ours`), the newest file is sealed (`read-only`), another file stands in its place
+ * (`displaced`), or a record that can never be a line.
  */
-type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "bad-record";
+type AppendTrouble = DiskTrouble | "not-ours" | "read-only" | "displaced" | "bad-record";
 
 /** Why nothing can be written, as one plain line. */
 export type WriteRefusal = { why: AppendTrouble; message: string };
@@ -35,6 +35,9 @@ type JournalOptions = {
   startFresh?: boolean;
 };
 
+/** Records written that are kept to be written again, should their file be taken away. */
+const MOST_KEPT = 20_000;
+
 /** How many names are tried for a fresh file while each turns out to be taken. */
 const NAMES_TRIED = 100;
 
@@ -49,6 +52,9 @@ export class Journal {
   /** Appends not yet on the disk, each with its records' JSON. */
   private waiting: string[][] = [];
   private waitingRecords = 0;
+  /** What this program wrote into the open file, and where that began. */
+  private written: { from: JournalEnd; groups: string[][]; records: number };
+  private displaced = false;
   private end: JournalEnd;
   private file: AppendFile | undefined;
   /** True while the file may hold part of a refused write after its sound bytes. */
@@ -63,6 +69,7 @@ export class Journal {
     this.folder = folder;
     this.options = { ...options };
     this.end = { ...end };
+    this.written = { from: this.end, groups: [], records: 0 };
     this.needsFresh = options.startFresh ?? false;
   }
 
@@ -74,6 +81,11 @@ export class Journal {
   /** Number of the last line on the disk; 0 while there is none. */
   get lastN(): number {
     return this.end.n;
+  }
+
+  /** That line's sum. */
+  get lastSum(): number {
+    return this.end.sum;
   }
 
   /**
@@ -100,23 +112,42 @@ export class Journal {
   retry(): Appended {
     if (this.waiting.length === 0) return { ok: true, lastN: this.end.n };
     const { sealed } = this.options;
-    if (sealed) return { ok: false, why: "read-only", message: sealed.message };
+    if (sealed) {
+      const why = this.displaced ? "displaced" : "read-only";
+      return { ok: false, why, message: sealed.message };
+    }
     if (!this.options.owns()) return { ok: false, ...this.notOurs() };
     if (this.options.settle?.() === false) this.needsFresh = true;
     delete this.options.settle;
     return this.inOpenFile() ?? this.inFreshFile();
   }
 
+  /** Why nothing is written before a yes; undefined where none is waited for. */
+  get waitsForYes(): string | undefined {
+    const { sealed } = this.options;
+    return sealed?.forGood === false ? sealed.message : undefined;
+  }
+
   /**
-   * After damage and a person's yes: leaves the damaged file for reading and goes on in a fresh
-   * one.
+   * The yes after damage: seals the damaged file for reading and goes on in a fresh one. Beside a
+   * file that is not ours it begins with all that this program wrote into the one that is gone.
    */
   continueInFreshFile(): Appended {
-    if (this.options.sealed && !this.options.sealed.forGood) {
+    if (this.waitsForYes !== undefined) {
       delete this.options.sealed;
       this.needsFresh = true;
+      if (this.displaced) this.takeBack();
     }
     return this.retry();
+  }
+
+  /** What was written into a file that is not there any more waits to be written again. */
+  private takeBack(): void {
+    const { from, groups, records } = this.written;
+    this.waiting.unshift(...groups);
+    this.waitingRecords += records;
+    this.end = { ...from, place: this.end.place };
+    this.written = { from: this.end, groups: [], records: 0 };
   }
 
   /** True while this program may write in the folder. */
@@ -140,12 +171,15 @@ export class Journal {
     const { place } = this.end;
     if (!place || this.needsFresh || this.yearNow() > place.year) return undefined;
     const path = this.path(place);
+    // Opening would make a file that is not there.
+    const misplaced = this.misplaced(path, this.end);
+    if (misplaced) return misplaced;
     if (!this.file) {
       const opened = this.disk.openAppend(path);
       if (!opened.ok) return opened.why === "denied" || opened.why === "full" ? opened : undefined;
       this.file = opened.file;
-      // It changed since it was read, and not through us: whatever happened, it is not ours to cut.
-      if (opened.length !== this.end.length && !this.raggedEnd) return undefined;
+      // Not as it was read and not by our doing: whatever happened, it is not ours to cut.
+      if (opened.length !== this.end.length && !this.raggedEnd) return this.displace(path);
     }
     if (this.raggedEnd && !this.disk.truncate(path, this.end.length).ok) return undefined;
     this.raggedEnd = false;
@@ -162,7 +196,38 @@ export class Journal {
       this.needsFresh = true;
       return synced;
     }
-    return this.acknowledge({ place, length: this.end.length + bytes.length, n, sum });
+    const end = { place, length: this.end.length + bytes.length, n, sum };
+    // What was written into a file that lost its name meanwhile is nowhere to be found again.
+    const lost = this.misplaced(path, end);
+    return lost?.ok === false && lost.why === "displaced" ? lost : this.acknowledge(end);
+  }
+
+  /**
+   * A refusal where the file under the name is not ours, or cannot be looked at; undefined where
+   * it is. A file held open under other numbers than its name has is let go of.
+   */
+  private misplaced(path: string, { length, sum }: JournalEnd): Appended | undefined {
+    const there = this.disk.identity(path);
+    if (!there.ok) return there.why === "missing" ? this.displace(path) : there;
+    const ours = this.file?.identity();
+    if (!ours) return undefined;
+    const long = this.raggedEnd || there.length === length;
+    if (ours.ok && ours.identity === there.identity && long) return undefined;
+    // Some systems change a file's numbers; one that ends with our last line is ours all the same.
+    const read = this.disk.read(path);
+    this.close();
+    const same = read.ok && read.bytes.length === length && lastSum(read.bytes) === sum;
+    return same ? undefined : this.displace(path);
+  }
+
+  private displace(path: string): Appended {
+    this.close();
+    this.displaced = true;
+    const message =
+      `another file stands in the place of ${path}, or none; it is left as it is, and ` +
+      "with your yes the day goes on in a fresh file beside it";
+    this.options.sealed = { message, forGood: false };
+    return { ok: false, why: "displaced", message };
   }
 
   private inFreshFile(): Appended {
@@ -173,7 +238,8 @@ export class Journal {
     const { file, place } = opened;
     const { n: after, sum: prev, place: last } = this.end;
     const from = last ? fileName(last) : null;
-    const header = headerLine({ v: this.options.version, after, from, prev });
+    const beside = this.displaced;
+    const header = headerLine({ v: this.options.version, after, from, beside, prev });
     const lines = this.waitingLines(header.sum);
     const bytes = Buffer.concat([Buffer.from(header.text), lines.bytes]);
     const written = firstRefusal(
@@ -190,6 +256,8 @@ export class Journal {
     this.needsFresh = false;
     this.raggedEnd = false;
     this.unproven = undefined;
+    this.displaced = false;
+    this.written = { from: this.end, groups: [], records: 0 };
     return this.acknowledge({ place, length: bytes.length, n: lines.n, sum: lines.sum });
   }
 
@@ -235,6 +303,9 @@ export class Journal {
 
   private acknowledge(end: JournalEnd): Appended {
     this.end = end;
+    this.written.groups.push(...this.waiting);
+    this.written.records += this.waitingRecords;
+    if (this.written.records > MOST_KEPT) this.written = { from: end, groups: [], records: 0 };
     this.waiting = [];
     this.waitingRecords = 0;
     return { ok: true, lastN: end.n };

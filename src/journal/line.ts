@@ -23,6 +23,8 @@ export type HeaderLine = {
   after: number;
   /** The file that line is in; null in the very first. */
   from: string | null;
+  /** True where another file had taken that one's place, and this was begun beside it. */
+  beside?: boolean;
   prev: number;
   sum: number;
 };
@@ -80,11 +82,9 @@ export function headerLine(header: Omit<HeaderLine, "journal" | "sum">): {
   text: string;
   sum: number;
 } {
-  const { v, after, from, prev } = header;
-  return summed(
-    `{"journal":"brinebell","v":${v},"after":${after},"from":${JSON.stringify(from)}`,
-    prev,
-  );
+  const { v, after, from, beside, prev } = header;
+  const start = `{"journal":"brinebell","v":${v},"after":${after},"from":${JSON.stringify(from)}`;
+  return summed(beside ? `${start},"beside":true` : start, prev);
 }
 
 function summed(start: string, prev: number): { text: string; sum: number } {
@@ -123,6 +123,15 @@ export function soundObject(bytes: Buffer, start: number, end: number): unknown 
 function isAt(bytes: Buffer, at: number, mark: Buffer): boolean {
   for (let i = 0; i < mark.length; i += 1) if (bytes[at + i] !== mark[i]) return false;
   return true;
+}
+
+/** The sum of the last line of a file's bytes; -1 where that is no whole and sound line. */
+export function lastSum(content: Uint8Array): number {
+  const bytes = Buffer.from(content.buffer, content.byteOffset, content.byteLength);
+  const end = bytes.length - 1;
+  if (bytes[end] !== 0x0a) return -1;
+  const object = soundObject(bytes, bytes.lastIndexOf(0x0a, end - 1) + 1, end);
+  return isRecord(object) || isHeader(object) ? object.sum : -1;
 }
 
 /** The parsed JSON of a text; undefined where it is not JSON. */

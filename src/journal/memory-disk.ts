@@ -1,4 +1,11 @@
-import type { AppendFile, Disk, DiskAnswer, DiskRefusal, DiskTrouble } from "../ports/disk.ts";
+import type {
+  AppendFile,
+  Disk,
+  DiskAnswer,
+  DiskRefusal,
+  DiskTrouble,
+  FileIdentity,
+} from "../ports/disk.ts";
 
 /** A call as a fault may look at it: `count` is 1 for the first call of this disk. */
 export type DiskCall = { count: number; name: DiskCallName; path: string };
@@ -57,6 +64,7 @@ export class MemoryDisk implements Disk {
       const file: AppendFile = {
         append: (bytes) => this.append(path, stored, bytes),
         sync: () => this.sync(path, stored),
+        identity: () => ({ ok: true, ...identityOf(stored) }),
         close: () => {},
       };
       return { ok: true, file, length: stored.bytes.length };
@@ -132,9 +140,9 @@ export class MemoryDisk implements Disk {
     return this.call("syncFolder", folder, () => this.makeNamesSafe(folder));
   }
 
-  identity(path: string): DiskAnswer<{ identity: string }> {
+  identity(path: string): DiskAnswer<FileIdentity> {
     return this.call("identity", path, () =>
-      this.withFile(path, ({ identity }) => ({ ok: true, identity: String(identity) })),
+      this.withFile(path, (stored) => ({ ok: true, ...identityOf(stored) })),
     );
   }
 
@@ -247,6 +255,10 @@ export class MemoryDisk implements Disk {
     for (const { bytes } of this.names.values()) used += bytes.length;
     return this.roomBytes - used;
   }
+}
+
+function identityOf({ identity, bytes }: Stored): FileIdentity {
+  return { identity: String(identity), length: bytes.length };
 }
 
 function onDisk(bytes: Uint8Array, dropped: Stored["dropped"]): Uint8Array {

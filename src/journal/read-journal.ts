@@ -76,7 +76,10 @@ export function readJournal(disk: Disk, folder: string, format = FORMAT): Journa
   leaveOutEmptyEnds(files, result);
   files.forEach((file, i) => {
     const next = files.slice(i + 1).find(({ reading }) => reading.header);
-    takeFile(file, next?.reading.header, i === files.length - 1, { result, format });
+    takeFile(file, next, i === files.length - 1, { result, format });
+    if (!next?.reading.header) return;
+    if (next === files.at(-1)) checkJoin(file, next.reading, result);
+    endAsNamed(next.reading.header, result);
   });
   return result;
 }
@@ -117,11 +120,12 @@ type Taking = { result: JournalReading; format: JournalFormat };
 
 function takeFile(
   file: ReadFile,
-  next: HeaderLine | undefined,
+  following: ReadFile | undefined,
   newest: boolean,
   { result, format }: Taking,
 ): void {
   const { reading, name } = file;
+  const next = following?.reading.header;
   if (reading.newer) result.newerFile ??= name;
   checkBeginning(file, newest, result);
   // What lies beyond the line that the next file continues was never acknowledged in this one.
@@ -193,8 +197,32 @@ function checkEnding(file: string, next: HeaderLine, result: JournalReading): vo
     const reason = "its last line is not the one the next file goes on from";
     damage(result, { file, line: 0, reason, stops: false });
   }
-  end.n = next.after;
-  end.sum = next.prev;
+}
+
+function endAsNamed({ after, prev }: HeaderLine, { end }: JournalReading): void {
+  end.n = after;
+  end.sum = prev;
+}
+
+/**
+ * A file that was begun beside another, which had taken its predecessor's place: the two are put
+ * together only after a yes, once it was said what they are.
+ */
+function checkJoin({ name, reading }: ReadFile, next: FileReading, result: JournalReading): void {
+  const { header } = next;
+  const { end } = result;
+  if (!header?.beside || (end.n === header.after && end.sum === header.prev)) return;
+  const reason =
+    `the log went on beside it and not from it: it holds ${linesText(reading)}, and the file ` +
+    `after it ${linesText(next)}, from number ${header.after + 1} on`;
+  damage(result, { file: name, line: 0, reason, stops: true });
+}
+
+/** `12 lines, the last of 2027-08-14T13:20:00-06:00`. */
+function linesText({ lines }: FileReading): string {
+  const at = lines.at(-1)?.at;
+  const count = lines.length === 1 ? "1 line" : `${lines.length} lines`;
+  return typeof at === "string" ? `${count}, the last of ${at}` : count;
 }
 
 function damage(

@@ -1,6 +1,13 @@
 import * as fs from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import type { AppendFile, Disk, DiskAnswer, DiskRefusal, DiskTrouble } from "../ports/disk.ts";
+import type {
+  AppendFile,
+  Disk,
+  DiskAnswer,
+  DiskRefusal,
+  DiskTrouble,
+  FileIdentity,
+} from "../ports/disk.ts";
 
 const FILE_MODE = 0o600;
 const FOLDER_MODE = 0o700;
@@ -38,7 +45,8 @@ export function realDisk(): Disk {
     list: (folder) => attempt("list", folder, () => ({ names: fs.readdirSync(folder).sort() })),
     makeFolder: (folder) => attempt("create", folder, () => makeFolder(folder)),
     syncFolder: (folder) => attempt("sync", folder, () => syncFolder(folder)),
-    identity: (path) => attempt("look at", path, () => identity(path)),
+    identity: (path) =>
+      attempt("look at", path, () => identityOf(fs.statSync(path, { bigint: true }))),
   };
 }
 
@@ -87,6 +95,7 @@ function openAppend(path: string): { file: AppendFile; length: number } {
   const file: AppendFile = {
     append: (bytes) => attempt("write", path, () => writeAll(descriptor, bytes)),
     sync: () => attempt("sync", path, () => fs.fdatasyncSync(descriptor)),
+    identity: () => attempt("look at", path, () => identityOf(bigStat(descriptor))),
     close: () => void attempt("close", path, () => fs.closeSync(descriptor)),
   };
   return { file, length: fs.fstatSync(descriptor).size };
@@ -182,9 +191,10 @@ function syncFolder(folder: string): void {
   }
 }
 
-function identity(path: string): { identity: string } {
-  const found = fs.statSync(path, { bigint: true });
-  return { identity: `${found.dev}-${found.ino}-${found.birthtimeNs}` };
+const bigStat = (descriptor: number) => fs.fstatSync(descriptor, { bigint: true });
+
+function identityOf({ dev, ino, birthtimeNs, size }: fs.BigIntStats): FileIdentity {
+  return { identity: `${dev}-${ino}-${birthtimeNs}`, length: Number(size) };
 }
 
 function attempt<Given>(call: string, path: string, run: () => Given): DiskAnswer<Given> {

@@ -18,8 +18,13 @@ export type AppendFile = {
   append(bytes: Uint8Array): DiskAnswer;
   /** Returns once what was added is on the disk. After a refusal this handle is no longer good. */
   sync(): DiskAnswer;
+  /** Which file this is, whatever now stands under its name, and how long it is. */
+  identity(): DiskAnswer<FileIdentity>;
   close(): void;
 };
+
+/** Tells a file from any other that had or will have its name, on one machine; and its length. */
+export type FileIdentity = { identity: string; length: number };
 
 export type Disk = {
   /** The whole file. */
@@ -44,6 +49,6 @@ export type Disk = {
   makeFolder(folder: string): DiskAnswer;
   /** Returns once the folder's new, renamed and removed names are on the disk. */
   syncFolder(folder: string): DiskAnswer;
-  /** Distinguishes this file from any other that had or will have its name. */
-  identity(path: string): DiskAnswer<{ identity: string }>;
+  /** Which file stands under a name, and how long it is. */
+  identity(path: string): DiskAnswer<FileIdentity>;
 };

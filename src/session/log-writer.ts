@@ -19,8 +19,13 @@ export type LogWriterParts = {
   state: State;
   /** Kitchen time now. */
   now(): number;
-  /** Told once for every outage of the disk, and when it turns out to be another program. */
-  onTrouble(message: string): void;
+  /**
+   * Told once for every outage of the disk, and when it turns out to be another program or another
+   * file; `asks` where it waits for a yes to go on in a fresh file.
+   */
+  onTrouble(message: string, asks: boolean): void;
+  /** Told once where the side file of clocks cannot be written and the log can. */
+  onClocksNotKept(message: string): void;
 };
 
 /** The clocks are written to their side file this often while something must be kept, ms. */
@@ -32,8 +37,9 @@ export class LogWriter {
   private lastBeatMs = Number.NEGATIVE_INFINITY;
   private failingSince: number | undefined;
   private failedEvents = 0;
-  /** True once it was told that another program writes here. */
-  private toldNotOurs = false;
+  /** What was told of besides the disk: another program that writes here, another file. */
+  private toldOfClocks = false;
+  private readonly told = new Set<WriteRefusal["why"]>();
 
   constructor(parts: LogWriterParts) {
     this.parts = parts;
@@ -97,9 +103,10 @@ export class LogWriter {
   }
 
   private tell({ why, message }: WriteRefusal, first: boolean): void {
-    const taken = why === "not-ours" && !this.toldNotOurs;
-    this.toldNotOurs ||= taken;
-    if (first || taken) this.parts.onTrouble(message);
+    const other = why === "not-ours" || why === "displaced";
+    const news = other && !this.told.has(why);
+    if (news) this.told.add(why);
+    if (first || news) this.parts.onTrouble(message, why === "displaced");
   }
 
   /** Writes what is missing once the disk takes it, and that it was missing; true then. */
@@ -126,15 +133,30 @@ export class LogWriter {
     const { disk, folder, journal } = this.parts;
     this.lastBeatMs = reading.monoMs;
     if (!journal.owned) return;
-    writeHeartbeat(disk, folder, { reading, lastN: journal.lastN, kitchenMs: this.parts.now() });
+    const { lastN, lastSum } = journal;
+    const kept = writeHeartbeat(disk, folder, {
+      reading,
+      lastN,
+      lastSum,
+      kitchenMs: this.parts.now(),
+    });
+    // A disk that refuses all is told of already.
+    if (kept.ok || this.toldOfClocks || journal.pending > 0) return;
+    this.toldOfClocks = true;
+    this.parts.onClocksNotKept(kept.message);
   }
 
   /** Leaves a damaged file as it is and goes on in a fresh one; why not, where that fails. */
   goOnInFreshFile(): string | undefined {
     const begun = this.parts.journal.continueInFreshFile();
+    if (begun.ok) this.told.delete("displaced");
     return begun.ok ? undefined : begun.message;
   }
 }
+
+export const FILE_BESIDE =
+  "Another file stands where the log was. It is left as it is. Shall I go on in a fresh file " +
+  "beside it? Until then nothing is recorded.";
 
 export const FRESH_FILE =
   "The log is damaged and kept as it is, for reading only. Shall I go on in a fresh file? " +

@@ -4,7 +4,7 @@
  */
 
 import type { DeskDecision } from "../desk/want.ts";
-import { type Heartbeat, readHeartbeat } from "../journal/heartbeat.ts";
+import { type Heartbeat, isOfLog, lookAtHeartbeat } from "../journal/heartbeat.ts";
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
@@ -77,14 +77,15 @@ const DRIFT_MS = 1500;
 export function openSession(parts: OpenParts): OpenedSession {
   const { clock, disk, folder, lookMs = () => LOOK_MS } = parts;
   const reading = clock.read();
-  const beat = readHeartbeat(disk, folder);
+  const clocks = lookAtHeartbeat(disk, folder);
   const opened = openJournal(disk, folder, {
     format: KITCHEN_FORMAT,
     year: () => localFields(clock.read().wallMs, clock.read().zone).year,
     ...(parts.owns ? { owns: parts.owns } : {}),
     ...(parts.whyNot ? { whyNot: parts.whyNot } : {}),
-    ...(beat ? { expectedN: beat.lastN } : {}),
+    ...(clocks.beat ? { expectedN: clocks.beat.lastN } : {}),
   });
+  const { beat, problem } = ofThisLog(clocks, opened.records);
   const events = eventsOf(opened.records);
   const state = replay(events);
   const sealed = sealedFacts(events, opened.damages);
@@ -105,7 +106,6 @@ export function openSession(parts: OpenParts): OpenedSession {
     library: parts.library,
     journal: opened.journal,
     state,
-    sealed: damaged,
     timeline,
     watch: new TimeWatch(reading, lookMs(false)),
     lookMs,
@@ -116,6 +116,7 @@ export function openSession(parts: OpenParts): OpenedSession {
     ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),
   });
   for (const notice of opened.notices) session.notice(notice);
+  if (problem !== undefined) session.notice(`${problem}: ${BY_THE_WALL}`);
   const unknown = opened.damages.length > 0 ? unknownOwners(state) : [];
   if (unknown.length > 0) session.notice(beginningMissing(unknown));
   if (!written.ok && written.why !== "read-only")
@@ -126,6 +127,18 @@ export function openSession(parts: OpenParts): OpenedSession {
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
   return { session, notices: opened.notices, damaged, told: recorded };
+}
+
+const BY_THE_WALL = "how long nobody watched is reckoned by the wall clock alone.";
+
+/** Clocks of another log tell nothing of this one. */
+function ofThisLog(
+  clocks: ReturnType<typeof lookAtHeartbeat>,
+  records: Parameters<typeof isOfLog>[1],
+): ReturnType<typeof lookAtHeartbeat> {
+  const { beat } = clocks;
+  if (!beat || isOfLog(beat, records)) return clocks;
+  return { problem: "The clocks that lie beside the log are another log's" };
 }
 
 /** Said where the line that began a batch or a load cannot be read. */

@@ -19,8 +19,6 @@ export type SessionParts = {
   library: Library;
   journal: Journal;
   state: State;
-  /** The journal's newest file is damaged, and waits for a yes to go on in a fresh one. */
-  sealed: boolean;
   timeline: KitchenTimeline;
   watch: TimeWatch;
   /** The longest between two looks at the clocks, ms; shorter where something must be kept. */

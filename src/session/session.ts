@@ -15,7 +15,7 @@ import { Conversation, LOG_KEY, type TalkMoment } from "./conversation.ts";
 import { DayPlanner } from "./day/day-planner.ts";
 import { Deeds } from "./deeds.ts";
 import type { Pending } from "./dialogue.ts";
-import { LogWriter, NOT_RECORDED } from "./log-writer.ts";
+import { FILE_BESIDE, LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import type { SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 import { Turn } from "./turn.ts";
@@ -48,9 +48,14 @@ export class Session {
     this.log = new LogWriter({
       ...parts,
       now: () => this.now(),
-      onTrouble: (message) => {
+      onTrouble: (message, asks) => {
         this.talk.show("notice", `Not recorded: ${message}`);
         this.talk.want({ rank: "alarm", text: NOT_RECORDED, key: LOG_KEY, guards: true });
+        if (asks) this.talk.ask(FILE_BESIDE);
+      },
+      onClocksNotKept: (message) => {
+        const then = "after a crash nobody can say how long it was.";
+        this.talk.show("notice", `The clocks are not kept beside the log (${message}): ${then}`);
       },
     });
     const { talk, log, dayPlan } = this;

@@ -43,7 +43,6 @@ export class Turn {
   private openSince = 0;
   private lastDone: LastDone | undefined;
   private lastKeyMs = Number.NEGATIVE_INFINITY;
-  private sealed: boolean;
   /** Sentences in a row that meant nothing. */
   private misses = 0;
   /** True once the program is to be left. */
@@ -51,7 +50,11 @@ export class Turn {
 
   constructor(parts: TurnParts) {
     this.with = parts;
-    this.sealed = parts.parts.sealed;
+  }
+
+  /** True while nothing is written before a yes to a fresh file. */
+  private get sealed(): boolean {
+    return this.with.parts.journal.waitsForYes !== undefined;
   }
 
   private get state(): State {
@@ -211,8 +214,7 @@ export class Turn {
 
   private goOnInFreshFile(): boolean {
     const refusal = this.with.log.goOnInFreshFile();
-    this.sealed = refusal !== undefined;
     this.with.talk.say("answer", refusal ? `No: ${refusal}` : "Going on in a fresh file.");
-    return this.sealed;
+    return refusal !== undefined;
   }
 }

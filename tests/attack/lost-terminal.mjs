@@ -1,8 +1,8 @@
 /** Terminals that go away while something runs, windows on the kitchen that goes on, and words. */
 import { randomUUID } from "node:crypto";
 import * as fs from "node:fs";
-import { connect } from "node:net";
 import { join } from "node:path";
+import { rawly } from "./kitchen.mjs";
 import { openOn, stall } from "./stalled-terminal.mjs";
 import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
 import { Terminal } from "./terminal.mjs";
@@ -129,23 +129,6 @@ async function glassesInTrouble(tally) {
     const heard = await rawly(home, `\u0003${JSON.stringify({ build: "other" })}\n`, 400);
     const [first] = heard.split("\n");
     must(JSON.parse(first).kind === "lines" && !JSON.parse(first).view, `it gets ${first}`);
-  });
-}
-
-/** Sends bytes to the kitchen's socket; what came back until it hung up, or so many ms. */
-function rawly(home, bytes, ms, ends = false) {
-  return new Promise((resolve) => {
-    let heard = "";
-    const socket = connect(join(home, "tell", "socket"), () => {
-      if (ends) socket.end(bytes);
-      else socket.write(bytes);
-    });
-    socket.on("data", (data) => {
-      heard += data;
-    });
-    socket.on("error", () => {});
-    setTimeout(() => socket.destroy(), ms);
-    socket.on("close", () => resolve(heard));
   });
 }
 

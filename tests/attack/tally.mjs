@@ -31,8 +31,10 @@ export function run(args, { input = "", env = {}, ms = 10_000 } = {}) {
 /** The events in a folder's journal, whatever can be read of them, in the order of their files. */
 export function journal(folder) {
   const names = fs.readdirSync(folder).filter((name) => /^journal-.*\.jsonl$/.test(name));
-  const lines = names.sort().flatMap((name) => {
-    return fs.readFileSync(join(folder, name), "utf8").split("\n");
+  const files = names.sort().map((name) => join(folder, name));
+  const lines = files.flatMap((path) => {
+    const isFile = fs.statSync(path, { throwIfNoEntry: false })?.isFile();
+    return isFile ? fs.readFileSync(path, "utf8").split("\n") : [];
   });
   return lines.flatMap((line) => {
     try {
