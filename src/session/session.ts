@@ -51,7 +51,7 @@ export class Session {
       onTrouble: (message, asks) => {
         this.talk.show("notice", `Not recorded: ${message}`);
         this.talk.want({ rank: "alarm", text: NOT_RECORDED, key: LOG_KEY, guards: true });
-        if (asks) this.talk.ask(FILE_BESIDE);
+        if (asks) this.talk.say("question", FILE_BESIDE);
       },
       onClocksNotKept: (message) => {
         const then = "after a crash nobody can say how long it was.";
