@@ -35,7 +35,7 @@ describe("what comes due", () => {
     expect(keysDue(story, 201)).toEqual([`${load.id}/process/end/1`]);
   });
 
-  it("is the end of two hours off the process, counted in all", () => {
+  it("is the end of two hours off the process, counted in total", () => {
     const story = new Story();
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });
@@ -101,7 +101,7 @@ describe("what comes due", () => {
     expect(agenda(story.state, at(91))).toEqual([]);
   });
 
-  it("shows a clock that stands still where the boil was lost", () => {
+  it("shows a stopped clock where the boil was lost", () => {
     const story = new Story();
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });

@@ -42,7 +42,7 @@ describe("a report of a boil", () => {
 });
 
 describe("jars that are reported filled", () => {
-  it.each([-1, 2.5, 5000, 0])("are refused where they cannot be so many: %s", (count) => {
+  it.each([-1, 2.5, 5000, 0])("are refused where there cannot be that many: %s", (count) => {
     const story = new Story();
     const batch = story.begins(0, "dilled-green-beans");
     for (const run of batch.stages) {
@@ -55,7 +55,7 @@ describe("jars that are reported filled", () => {
 });
 
 describe("jars that are reported loaded", () => {
-  it("are refused where another batch's process is not the same", () => {
+  it("are refused where another batch needs a different process", () => {
     const story = new Story();
     const beans = story.begins(0, "dilled-green-beans");
     const beets = story.begins(0, "pickled-beets");
@@ -84,14 +84,14 @@ describe("jars that are reported loaded", () => {
 });
 
 describe("taking jars out", () => {
-  it("in time is the plain end of the load", () => {
+  it("in time is the normal end of the load", () => {
     const { story } = beansInCanner();
     story.says(70, "boiling", { covered: true });
     story.passes(86);
     expect(told(story.says(90, "done", { target: "jars" }))).toEqual(["unloaded"]);
   });
 
-  it("early is asked back, and the question names what the jars have had", () => {
+  it("early is asked about, and the question says how much time the jars have had", () => {
     const { story } = beansInCanner();
     story.says(70, "boiling", { covered: true });
     expect(told(story.says(76, "done", { target: "jars" }))).toMatch(/6 of 15 minutes/);
@@ -115,7 +115,7 @@ describe("a disposition", () => {
     );
   });
 
-  it("of more jars than wait is asked back", () => {
+  it("of more jars than are waiting is asked about", () => {
     const { story } = beansInCanner();
     story.says(70, "boiling", { covered: true });
     story.says(75, "done", { target: "jars" }, { confirmed: true });
@@ -125,7 +125,7 @@ describe("a disposition", () => {
     expect(told(story.says(78, "disposition", { what: "refrigerate" }))).toEqual(["disposed"]);
   });
 
-  it("to reprocess goes by the hot pack, for each batch of the load its own", () => {
+  it("to reprocess uses the hot pack, each batch of the load its own", () => {
     const story = new Story();
     const batch = story.begins(0, "peaches", { pack: "raw", jar: "quart" });
     const load = story.loads(90, batch, 5);
@@ -148,7 +148,7 @@ describe("a second batch of the same recipe", () => {
     expect(other.mark).toBe("P");
   });
 
-  it("marks its lids apart from one that begins with the same letter", () => {
+  it("gets a different lid mark from one that begins with the same letter", () => {
     const story = new Story();
     const first = story.begins(0, "dilled-green-beans", { variety: "Provider" });
     const second = story.begins(0, "dilled-green-beans", { variety: "Purple Queen" });
@@ -157,7 +157,7 @@ describe("a second batch of the same recipe", () => {
 });
 
 describe("a stage that waits for a word", () => {
-  it("is begun by it, and asked back where several batches have one", () => {
+  it("is begun by it, and asked about where several batches have one", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans");
     expect(told(story.says(1, "begin", { named: "brine" }))).toContain("stage-begun");

@@ -16,7 +16,7 @@ function processed() {
   return { story, batch, load };
 }
 
-/** The end of a load in good order, from its full time on. */
+/** The proper end of a load, from its full time onward. */
 function finished(story: Story, from: number) {
   story.passes(from);
   story.says(from, "yes");
@@ -33,7 +33,7 @@ describe("deviations worked out from the record", () => {
     expect(verdictOf(story.state, batch, at(2000)).verdict).toBe("as-tested");
   });
 
-  it("are a loss and its restart, two codes of one incident", () => {
+  it("are a loss and its restart, two codes for one incident", () => {
     const { story, batch } = processed();
     story.says(75, "boil-lost");
     expect(codesOf(story, batch)).toEqual(["boil-lost"]);
@@ -48,7 +48,7 @@ describe("deviations worked out from the record", () => {
     expect(codesOf(story, story.batch(batch.id))).toEqual([]);
   });
 
-  it("count ten minutes over the time as nothing, and more as process-long", () => {
+  it("ignore ten minutes over the time, and call more process-long", () => {
     for (const [off, expected] of [
       [95, []],
       [96, ["process-long"]],

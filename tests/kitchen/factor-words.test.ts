@@ -31,13 +31,13 @@ describe("words that are only taken to be about a critical factor", () => {
     return { story, batch };
   }
 
-  it("are answered by the question of that factor, and confirm nothing", () => {
+  it("lead to that factor's question, and confirm nothing", () => {
     const { story, batch } = brineBoiled();
     expect(told(story.says(11, "factor", guess))).toMatch(/^What strength does the vinegar/);
     expect([batch.confirmed, batch.reopened]).toEqual([[], []]);
   });
 
-  it("take no answer back before a yes to that", () => {
+  it("take back no answer before a yes to that", () => {
     const { story, batch } = brineBoiled();
     const held = { type: "confirmed", batch: batch.id, factor: guess.factor, held: true } as const;
     story.happened(11, { ...held, value: 5 });

@@ -13,7 +13,7 @@ import { hadItsTime } from "./watched-time.ts";
 const DAYS = Number(process.env.DAYS ?? 20);
 const SEED = Number(process.env.SEED ?? 14);
 
-/** Everything of a state but its history and the recipes it only carries along. */
+/** Everything in a state except its history and the recipes it merely carries along. */
 function plain({ history: _, ...rest }: State): string {
   return JSON.stringify(rest, (key, value) => {
     return key === "recipe" || key === "spec" ? value.id : value;
@@ -26,7 +26,7 @@ function throughJournal(history: KitchenEvent[], state: State): KitchenEvent[] {
 }
 
 describe("any day in a kitchen", () => {
-  it("is replayed to the state that was lived through, cut at every event", async () => {
+  it("is replayed to the same state, from a cut at any event", async () => {
     await fc.assert(
       fc.asyncProperty(day, async (one) => {
         const { history, rehearsal } = await live(one);
@@ -43,7 +43,7 @@ describe("any day in a kitchen", () => {
     );
   }, 120_000);
 
-  it("records what is due once, asks once, and counts no jar below none", async () => {
+  it("records what is due once, asks once, and counts no jars below zero", async () => {
     await fc.assert(
       fc.asyncProperty(day, async (one) => {
         const { history, rehearsal } = await live(one);
@@ -53,7 +53,7 @@ describe("any day in a kitchen", () => {
             ? [`${event.type} ${event.key}`]
             : [];
         });
-        // A timer that is lengthened after it rang comes due anew; nothing else does.
+        // Only a timer that is lengthened after it rang comes due again.
         const once = keys.filter((key) => !/^due \d+-T\d+$/.test(key));
         expect(new Set(once).size).toBe(once.length);
         for (const batch of Object.values(state.batches)) {

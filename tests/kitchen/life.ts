@@ -153,7 +153,7 @@ export const hour: fc.Arbitrary<Day> = fc.record({
     ]),
 });
 
-/** Lives through a day with the program as it is, and gives back what it wrote and came to. */
+/** Lives through a day with the program, and returns what it wrote and the state it reached. */
 export async function live({ recipes, gauge, steps }: Day): Promise<{
   history: KitchenEvent[];
   rehearsal: Rehearsal;

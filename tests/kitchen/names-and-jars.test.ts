@@ -18,7 +18,7 @@ describe("names", () => {
     expect(batchName(lots().provider)).toBe("the Provider dilled green beans");
   });
 
-  it("mark lids with as many letters as tell them apart", () => {
+  it("mark lids with enough letters to tell them apart", () => {
     const { story } = lots();
     expect(lidMark(story.state, "Dragon Tongue", "Beans")).toBe("D");
     expect(lidMark(story.state, "Black Valentine", "Beans")).toBe("BL");
@@ -28,7 +28,7 @@ describe("names", () => {
 describe("what a canner holds", () => {
   const canner = { id: "c", name: "c", holds: { pint: 9, quart: 7 } };
 
-  it("is named by size, a size it does not name by the next larger", () => {
+  it("is given by size; a missing size takes the next larger", () => {
     expect(capacity(canner, "pint")).toBe(9);
     expect(capacity(canner, "half-pint")).toBe(9);
     expect(capacity(canner, "pint-and-half")).toBe(7);
@@ -76,7 +76,7 @@ describe("an open load", () => {
     expect(openLoad(story.state, lake)).toBe(load);
   });
 
-  it("is not for a batch that would have to be parted", () => {
+  it("is not for a batch that would have to be split", () => {
     const story = new Story();
     const first = story.begins(0, "dilled-green-beans", { weightLb: 4 });
     const second = story.begins(0, "dilled-green-beans", { variety: "Provider", weightLb: 2 });
@@ -85,7 +85,7 @@ describe("an open load", () => {
     expect(openLoad(story.state, second)).toBeUndefined();
   });
 
-  it("is not for a batch that is processed otherwise", () => {
+  it("is not for a batch that is processed differently", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans", { weightLb: 1 });
     const beets = story.begins(0, "pickled-beets", { weightLb: 1 });
@@ -95,7 +95,7 @@ describe("an open load", () => {
 });
 
 describe("jars that are counted", () => {
-  it("add up, or the trouble is named", () => {
+  it("add up, or what does not is named", () => {
     const story = new Story();
     const batch = story.begins(0, "dilled-green-beans");
     const load = story.loads(60, batch, 8);

@@ -6,7 +6,7 @@ import { demoSeason } from "../review/demo-season.ts";
 import { LIBRARY } from "../review/kitchen-files.ts";
 
 describe("a reading that changes no stage", () => {
-  it("leaves nothing to follow: settling after it changes nothing", async () => {
+  it("has no consequences: settling after it changes nothing", async () => {
     const events = await demoSeason(LIBRARY, 3000);
     const state = initialState();
     let readings = 0;
@@ -14,7 +14,7 @@ describe("a reading that changes no stage", () => {
       apply(state, event);
       if (event.type !== "temperature" && event.type !== "pressure") continue;
       readings += 1;
-      // A whole copy is slow: every seventh is looked at.
+      // Copying everything is slow, so only every seventh is checked.
       if (readings % 7 !== 0) continue;
       const copy = fork(state);
       settle(copy, event.w);

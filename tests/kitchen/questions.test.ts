@@ -17,7 +17,7 @@ describe("questions that guard safety", () => {
     expect(Object.values(story.state.loads)).toHaveLength(1);
   });
 
-  it("ask a factor only when its stage's turn has come, and one at a time", () => {
+  it("ask about a factor only when its stage's turn has come, and one at a time", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans");
     expect(kinds(story)).toEqual([]);
@@ -41,7 +41,7 @@ describe("questions that guard safety", () => {
     expect(batch.confirmed.map((one) => one.factor)).toEqual(["headspace"]);
   });
 
-  it("do not hide one behind another for ever: an unanswered one is passed after a while", () => {
+  it("do not hide behind each other forever: an unanswered one is skipped after a while", () => {
     const story = new Story();
     const batch = story.begins(0, "dilled-green-beans");
     story.says(1, "begin", { named: "brine" });
@@ -50,7 +50,7 @@ describe("questions that guard safety", () => {
     expect(questionToAsk(story.state, at(7))?.detail).toBe("headspace");
   });
 
-  it("put what a running process hangs on before everything else", () => {
+  it("put what a running process depends on before everything else", () => {
     const story = new Story();
     const batch = story.begins(0, "dilled-green-beans");
     const load = story.loads(60, batch, 8);
@@ -81,7 +81,7 @@ describe("questions that guard safety", () => {
     expect(told(story.says(1, "yes"))).toBe("tell");
   });
 
-  it("name whose they are where several batches run", () => {
+  it("name the batch they are about where several run", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans", { variety: "Provider" });
     story.says(1, "begin", { named: "brine" });
@@ -92,7 +92,7 @@ describe("questions that guard safety", () => {
     );
   });
 
-  it("ask about a dial each season anew", () => {
+  it("ask about a dial again each season", () => {
     const story = new Story();
     story.happened(0, {
       type: "gauge-set",

@@ -16,7 +16,7 @@ describe("what follows by itself", () => {
     expect(chill).toMatchObject({ state: "running", startedAt: at(40) });
   });
 
-  it("is not that a stage begins which waits for a word", () => {
+  it("is not that a stage begins by itself if it waits for a person's word", () => {
     const story = new Story();
     const batch = story.begins(0, "dilled-green-beans");
     story.passes(200);
@@ -33,7 +33,7 @@ describe("what follows by itself", () => {
     expect(boil).toMatchObject({ state: "complete", endedAt: at(75) });
   });
 
-  it("is never that a stage ends inside a time which nobody lived through", () => {
+  it("is never that a stage ends inside a time that nobody was there for", () => {
     const story = new Story();
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });
@@ -42,7 +42,7 @@ describe("what follows by itself", () => {
     expect(stateOf(load, "process")).toBe("running");
   });
 
-  it("is that a process which was full before a gap stays complete", () => {
+  it("is that a process that was complete before a gap stays complete", () => {
     const story = new Story();
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });
@@ -66,7 +66,7 @@ describe("what follows by itself", () => {
     expect(fill).toMatchObject({ state: "running", startedAt: at(60) });
   });
 
-  it("begins nothing of a batch that is held, while its clocks run on", () => {
+  it("begins nothing for a held batch, while its clocks keep running", () => {
     const story = new Story();
     const batch = story.begins(0, "bread-and-butter-pickles");
     story.happened(10, { type: "held", batch: batch.id });
@@ -91,7 +91,7 @@ describe("what follows by itself", () => {
     expect(story.state.active).toEqual([]);
   });
 
-  it("opens again a process that a late report shows was not full", () => {
+  it("reopens a process that a late report shows was not complete", () => {
     const story = new Story();
     const load = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
     story.says(70, "boiling", { covered: true });

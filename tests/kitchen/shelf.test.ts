@@ -1,4 +1,4 @@
-/** What is said of jars that are put by: opened, found bad, tasted; and what undo makes of it. */
+/** What is reported about jars in store: opened, found bad, tasted; and how undo treats it. */
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Intent, SlotsOf } from "../../src/kitchen/command.ts";
 import { decide } from "../../src/kitchen/decide/decide.ts";
@@ -24,7 +24,7 @@ beforeAll(async () => {
   beans = moved(await playedEvents(theLibrary(), { ...BEANS, jar: "pint" }), 0, 1);
 });
 
-/** A kitchen some hours after the last word about a batch of beans that is on the shelf. */
+/** A kitchen some hours after the last report about a batch of beans that is on the shelf. */
 class Shelf {
   readonly state: State;
   readonly batch: Batch;
@@ -92,7 +92,7 @@ describe("a spoiled jar", () => {
     },
   );
 
-  it("is never counted as eaten, nor eaten after it", () => {
+  it("is never counted as eaten, nor can it be eaten afterwards", () => {
     const shelf = new Shelf(WEEK_HOURS);
     const { sealed } = counts(shelf);
     shelf.says("spoiled", { target: "beans", count: 2, sign: "leaked" });
@@ -103,7 +103,7 @@ describe("a spoiled jar", () => {
     ]);
   });
 
-  it("leaves the failed jars where it was one of them, and is not offered for reprocessing", () => {
+  it("no longer counts as failed if it was, and is not offered for reprocessing", () => {
     const shelf = new Shelf(2);
     shelf.says("seal-failed", { target: "beans", jars: [3] });
     shelf.says("spoiled", { target: "beans", jars: [3], sign: "bulged" });
@@ -123,7 +123,7 @@ describe("a spoiled jar", () => {
     expect(told(late.says("spoiled", { target: "beans", sign: "unsealed" }))).toEqual(["spoiled"]);
   });
 
-  it("is at least one, one of those there were, and no more than are left", () => {
+  it("is at least one, one of those that existed, and no more than are left", () => {
     const shelf = new Shelf(WEEK_HOURS);
     const says = (more: object) => {
       return told(shelf.says("spoiled", { target: "beans", sign: "off", ...more }));

@@ -1,8 +1,8 @@
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 
 /**
- * Worked out from the journal alone, in another way than the program's: whether a load's process
- * had its whole time unbroken, watched or vouched for.
+ * Worked out from the journal alone, in a different way from the program's: whether a load's
+ * process had its whole time unbroken, watched or vouched for.
  */
 export function hadItsTime(history: readonly KitchenEvent[], load: string, minutes: number) {
   const withdrawn = new Set(

@@ -15,7 +15,7 @@ async function low(script: string, altitude = "900ft") {
 }
 
 describe("a boil that reads further off than weather explains", () => {
-  it("asks whether the altitude is right, and a yes keeps it with all that runs", async () => {
+  it("asks whether the altitude is right, and a yes keeps it and everything running", async () => {
     const { played, batch, asked } = await low(
       `${BOIL}+0:01 the canner is at 208\n+0:01 yes${DONE}`,
     );
@@ -26,7 +26,7 @@ describe("a boil that reads further off than weather explains", () => {
     expect(batch.process).toMatchObject({ testedMinutes: 5, achievedMinutes: 5 });
   });
 
-  it("is a lost boil under what any thermometer shows there, once that is kept", async () => {
+  it("is a lost boil if it is lower than any thermometer would show there, once that is confirmed", async () => {
     const { batch } = await low(`${BOIL}+0:01 the canner is at 205\n+0:00 yes${DONE}`);
     expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);
     const again = `${BOIL}+0:01 the canner is at 205\n+0:00 yes
@@ -41,7 +41,7 @@ describe("a boil that reads further off than weather explains", () => {
     expect(codes(batch)).toContain("boil-lost");
   });
 
-  it("asks once, and not again after the altitude was kept", async () => {
+  it("asks once, and not again after the altitude was confirmed", async () => {
     const { played } = await low(
       `${BOIL}+0:01 the canner is at 205\n+0:01 the canner is at 205\n+0:00 yes
 +0:01 the canner is at 205${DONE}`,
@@ -49,7 +49,7 @@ describe("a boil that reads further off than weather explains", () => {
     expect(played.asked.filter((one) => one.text.includes("really 900"))).toHaveLength(1);
   });
 
-  it("asks for the altitude after a no, and raises what runs by the answer", async () => {
+  it("asks for the altitude after a no, and raises running processes by the answer", async () => {
     const { batch, asked } = await low(
       `${BOIL}+0:01 the canner is at 205\n+0:01 no\n+0:00 four thousand${DONE}`,
     );
@@ -75,7 +75,7 @@ describe("a boil that reads further off than weather explains", () => {
 });
 
 describe("a boil that reads far too low to be one", () => {
-  it("asks whether it boils, then for the altitude; a loss where both are kept", async () => {
+  it("asks whether it boils, then about the altitude; it is a loss where both are confirmed", async () => {
     const { batch, asked } = await low(`${BOIL}+0:02 the canner is at 190${DONE}`, "4400ft");
     expect(asked).toContain("Water boils at about 204 here. Is it really at a full boil?");
     expect(batch.process).toMatchObject({ restarts: 1 });

@@ -14,7 +14,7 @@ async function low(script: string, recipe = BEANS, options = {}) {
 }
 
 describe("an altitude corrected upward while a load boils", () => {
-  it("lets it boil to the longer time from its own start, and says so at once", async () => {
+  it("lets it boil for the longer time from its own start, and says so at once", async () => {
     const { played, batch } = await low(`${BOIL}+0:02 we're at four thousand feet${DONE}`);
     expect(batch).toMatchObject({ verdict: "as-tested", altitudeFt: 4000 });
     expect(batch.process).toMatchObject({ testedMinutes: 10, achievedMinutes: 10, restarts: 0 });
@@ -29,7 +29,7 @@ describe("an altitude corrected upward while a load boils", () => {
     expect(played.said.filter((one) => one.text.includes("the time is full"))).toHaveLength(2);
   });
 
-  it("asks about its end anew: what was answered was of a shorter time", async () => {
+  it("asks about its end again: the answer was about a shorter time", async () => {
     const raised = `${BOIL}+0:05 yes\n+0:00 we're at four thousand feet`;
     const { played, batch } = await low(`${raised}${DONE}`);
     expect(played.journal.filter(({ type }) => type === "end-answer")).toHaveLength(2);
@@ -38,7 +38,7 @@ describe("an altitude corrected upward while a load boils", () => {
     expect(silent.batch.verdict).not.toBe("as-tested");
   });
 
-  it("takes the whole time again where the heat was off by then", async () => {
+  it("requires the whole time again where the heat was off by then", async () => {
     const { batch } = await low(
       `${BOIL}+0:05 yes\n+0:01 heat's off\n+0:02 we're at four thousand feet${DONE}`,
     );
@@ -77,7 +77,7 @@ describe("an altitude corrected upward while a load boils", () => {
     }
   });
 
-  it("is not as tested where nothing was tested so high", async () => {
+  it("is not as tested where nothing was tested that high", async () => {
     const { batch } = await low(`${BOIL}+0:02 we're at twelve thousand feet${DONE}`);
     expect(batch.verdict).toBe("not-as-tested");
     expect(batch.reasons.join()).toMatch(/altitude-doubt: no tested time .* above 10,000 ft/);
@@ -114,7 +114,7 @@ describe("an altitude corrected upward under pressure", () => {
     expect(allSaid(played)).toContain("10 pounds. It wants 15 at your altitude.");
   });
 
-  it("counts nothing of a process that was over by then", async () => {
+  it("does not count a process that was over by then", async () => {
     const { batch } = await low(
       `0:00 [cook until cool]\n+0:05 we're at five thousand feet${DONE}`,
       "snap-beans",
@@ -134,7 +134,7 @@ describe("an altitude corrected days after the jars were put away", () => {
     expect(batch.verdict).toBe("not-as-tested");
   });
 
-  it("judges again by a yes, and leaves the verdict by a no", async () => {
+  it("judges again after a yes, and leaves the verdict after a no", async () => {
     const yes = await low(`${later}\n+0:00 yes`);
     expect(yes.batch).toMatchObject({ verdict: "not-as-tested", altitudeFt: 4000 });
     expect(codes(yes.batch)).toEqual(expect.arrayContaining(["process-short", "altitude-raised"]));
@@ -169,7 +169,7 @@ describe("a raised process in the journal", () => {
     expect(load().terms?.minutes).toBe(5);
   });
 
-  it("leaves a boil reported that waits for a word about the water", () => {
+  it("keeps a boil that was reported and waits for an answer about the water", () => {
     const story = new Story(900);
     const batch = story.begins(0, BEANS);
     const load = story.loads(60, batch, 8);

@@ -17,18 +17,18 @@ describe("an altitude that may be off", () => {
     ["we're at six thousand feet give or take two hundred", 15],
     ["we're at about fifty three hundred feet", 10],
     ["we're at about fifty eight hundred feet", 15],
-  ])("across a band's edge takes the higher band: %s", async (said, minutes) => {
+  ])("takes the higher band across a band's edge: %s", async (said, minutes) => {
     const played = await play(BEANS, `0:00 ${said}\n+0:00 [cook until done]`);
     expect(onlyBatch(played).process).toMatchObject({ testedMinutes: minutes });
     expect(onlyBatch(played).verdict).toBe("as-tested");
   });
 
-  it("is said with the feet it is taken as", async () => {
+  it("is repeated with the feet it is taken as", async () => {
     const played = await play(BEANS, "0:00 we're at about a thousand feet");
     expect(allSaid(played)).toContain("Give or take 100, so I go by 1,100.");
   });
 
-  it("raises what runs, as a higher altitude does", async () => {
+  it("raises running processes, as a higher altitude does", async () => {
     const played = await play(
       BEANS,
       `0:00 we're at nine hundred feet\n+0:00 [cook until process]

@@ -37,7 +37,7 @@ describe("what makes a jar safe", () => {
     ["a quarter inch", "headspace"],
     ["half an inch\n+0:00 they're used", "critical-unrecorded"],
     ["half an inch\n+0:00 last year's lids", "critical-unrecorded"],
-  ])("is a no where it is under what the recipe asks: %s", async (words, code) => {
+  ])("is a no where it is less than the recipe asks: %s", async (words, code) => {
     const { batch } = await answered(`${FILLED}+0:00 ${words}${DONE}`);
     expect(codes(batch)).toContain(code);
     expect(batch.verdict).toBe("not-as-tested");
@@ -51,7 +51,7 @@ describe("what makes a jar safe", () => {
     },
   );
 
-  it("is asked once more when the jars are out, and then stands as unrecorded", async () => {
+  it("is asked once more when the jars are out, and then counts as unrecorded", async () => {
     const { played, batch } = await answered(
       `${FILLED}+0:00 not sure\n+0:00 new\n+0:05 the jars are in\n` +
         "+0:20 it's boiling and the lids " +
@@ -77,7 +77,7 @@ describe("what makes a jar safe", () => {
 });
 
 describe("a question that is shown", () => {
-  it("takes the yes, and no other does", async () => {
+  it("takes the yes, and no other question does", async () => {
     const played = await play(
       [BEANS, "bread-and-butter-pickles"],
       `0:00 [cook until process]
@@ -101,7 +101,7 @@ describe("an answer that is taken back", () => {
     ["they were used lids", "critical-unrecorded"],
     ["I reused the lids", "critical-unrecorded"],
     ["two of the lids were old ones", "critical-unrecorded"],
-  ])("is in the log as it was and as it is: %s", async (words, code) => {
+  ])("is in the log both ways: %s", async (words, code) => {
     for (const when of [`${ANSWERED}+0:05 ${words}${DONE}`, `${ANSWERED}${DONE}\n+9:00 ${words}`]) {
       const { batch, played } = await answered(when);
       expect(codes(batch)).toContain("contradicted");
@@ -111,7 +111,7 @@ describe("an answer that is taken back", () => {
     }
   });
 
-  it("is asked for again, and the day stays one that was contradicted", async () => {
+  it("is asked for again, and the batch stays contradicted", async () => {
     const { batch, played } = await answered(`${ANSWERED}+0:00 change my answer\n+0:00 new${DONE}`);
     expect(played.asked.filter(({ text }) => text.includes("Lids: new"))).toHaveLength(2);
     expect(codes(batch)).toEqual(["contradicted"]);

@@ -76,7 +76,7 @@ describe("a boiling-water process", () => {
     expect(stageOf(batch, "process").startedAt).toContain("T09:25:00");
   });
 
-  it("wants two inches over the lids where the process is longer than half an hour", async () => {
+  it("needs two inches over the lids where the process is longer than half an hour", async () => {
     const played = await play(
       "crushed-tomatoes",
       "0:00 [cook until process]\n+0:00 it's boiling\n+0:01 yes",
@@ -86,7 +86,7 @@ describe("a boiling-water process", () => {
     expect(played.asked.at(-1)?.text).toContain("at least 2 inches");
   });
 
-  it("does not begin while the lids are uncovered, and asks anew at the next boil", async () => {
+  it("does not begin while the lids are uncovered, and asks again at the next boil", async () => {
     const played = await play(
       BEANS,
       `0:00 [cook until process]
@@ -102,7 +102,7 @@ describe("a boiling-water process", () => {
     expect(onlyBatch(played).verdict).toBe("as-tested");
   });
 
-  it("takes uncovered lids for a boil that is lost", async () => {
+  it("treats uncovered lids as a lost boil", async () => {
     for (const words of ["the lids are uncovered", "the water is below the lids"]) {
       const { batch } = await boiled(
         `+0:05 ${words}\n+0:05 it's boiling and the lids are covered${DONE}`,
@@ -123,7 +123,7 @@ describe("a boiling-water process", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("says halfway that the water is to be looked at, once", async () => {
+  it("says once, halfway, to check the water", async () => {
     const { played } = await boiled(DONE);
     expect(timesSaid(played, "halfway")).toBe(1);
     expect(played.said.find((one) => one.text.includes("halfway"))?.at).toContain("T09:32:30");
@@ -159,7 +159,7 @@ describe("a boiling-water process", () => {
     expect(codes(short.batch)).toEqual([]);
   });
 
-  it("rings the end of its time once, until somebody answers", async () => {
+  it("rings once at the end of its time, until somebody answers", async () => {
     const { played } = await boiled("+0:20 got it\n+0:10 what now");
     const due = played.journal.filter((one) => one.type === "due" && one.key !== undefined);
     const ends = due.filter((one) => String(one.key).includes("/process/end"));
@@ -173,7 +173,7 @@ describe("a boiling-water process", () => {
 describe("taking jars out early", () => {
   const EARLY = "+0:05 take the jars out\n";
 
-  it("is asked back with a plain warning, and does nothing after a no", async () => {
+  it("is asked about with a plain warning, and does nothing after a no", async () => {
     const { played, batch } = await boiled(`${EARLY}+0:01 no${DONE}`);
     expect(played.asked.map((one) => one.text).join()).toContain("5 of 15 minutes");
     expect(allSaid(played)).toContain("not shelf-stable");
@@ -233,7 +233,7 @@ describe("taking jars out early", () => {
 });
 
 describe("a boil with several things waiting", () => {
-  it("is asked back, never settled by focus", async () => {
+  it("is asked about, never settled by focus", async () => {
     const played = await play(
       [BEANS, "bread-and-butter-pickles"],
       `0:00 [cook until process]

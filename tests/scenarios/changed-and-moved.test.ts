@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { play } from "./play.ts";
 
-/** A kitchen in which seed is put away, so that a script may begin something else besides. */
+/** A kitchen in which seed was put away, so that a script may begin something else too. */
 const IN_A_KITCHEN = "cucumber-seed";
 
 async function said(...lines: string[]) {
@@ -53,7 +53,7 @@ describe("what is changed of a batch", () => {
     expect(refused.join(" ")).toMatch(/filled already/);
   });
 
-  it("its variety, which is held against the recipe like any other", async () => {
+  it("its variety, which is checked against the recipe like any other", async () => {
     expect((await said(BEANS, "call it the Blue Lake")).lots).toEqual([beans("Blue Lake", 4)]);
     const okra = await said(BEANS, "call it okra");
     expect(okra.lots).toEqual([beans("Provider", 4)]);
@@ -115,7 +115,7 @@ describe("what was taken back", () => {
     },
   );
 
-  it("is nothing where a question is open: it drops that", async () => {
+  it("does nothing where a question is open, except drop it", async () => {
     const { lots } = await said(BEANS, "abandon the beans", "never mind");
     expect(lots).toEqual([beans("Provider", 4)]);
   });
@@ -187,7 +187,7 @@ describe("beginnings that leave out what was said before", () => {
 });
 
 describe("going away", () => {
-  it("is told what has to be watched, and what falls due meanwhile", async () => {
+  it("is answered with what has to be watched, and what comes due meanwhile", async () => {
     const stay = await said(BEANS, "[cook until process]", "it's boiling and the lids are covered");
     expect(stay.refused).toEqual([]);
     const { answers } = await said(
@@ -201,7 +201,7 @@ describe("going away", () => {
     expect(cooling.answers.at(-2)).toMatch(/^Nothing needs watching/);
   });
 
-  it("a warning ahead comes so long before the end, and moves with it", async () => {
+  it("a warning comes that long before the end, and moves with it", async () => {
     const { played, answers } = await said(
       BEANS,
       "[cook until process]",

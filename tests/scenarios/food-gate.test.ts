@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { allSaid, codes, onlyBatch, play } from "./play.ts";
 
-/** A kitchen in which seed is put away, so that a script may begin something else besides. */
+/** A kitchen in which seed was put away, so that a script may begin something else too. */
 const IN_A_KITCHEN = "cucumber-seed";
 
 async function said(...lines: string[]) {
@@ -31,7 +31,7 @@ describe("what nothing was tested for", () => {
     expect(refused[0]).toMatch(/^Nothing was started/);
   });
 
-  it("is no neighbor's recipe either, whoever says yes to the refusal", async () => {
+  it("does not get a neighbor's recipe either, even after a yes to the refusal", async () => {
     const { batches } = await said("start the banana jam", "yes", "okay");
     expect(batches).toEqual([]);
   });
@@ -114,7 +114,7 @@ describe("words of pack, jar and method", () => {
 });
 
 describe("what is named in a call", () => {
-  it("goes by the same gate: nothing is rehearsed of a banana jam", async () => {
+  it("passes the same gate: no banana jam is rehearsed", async () => {
     await expect(play(["banana jam"])).rejects.toThrow(/code 1: .*Bananas are low in acid/);
   });
 

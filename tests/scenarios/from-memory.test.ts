@@ -10,7 +10,7 @@ import { onlyBatch, play, theLibrary } from "./play.ts";
 const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 const ASKED = /What does your guide say for pints at this altitude, in minutes\?/;
 
-/** A day that is no rehearsal; the times of this salsa above 1,000 ft are from memory. */
+/** A day that is not a rehearsal; the times of this salsa above 1,000 ft are from memory. */
 function kitchenAt(altitudeFt: number | undefined): MadeUpKitchen {
   return new MadeUpKitchen({
     library: theLibrary(),
@@ -62,7 +62,7 @@ describe("a time from memory", () => {
   it.each([
     ["it says thirty", 30],
     ["my guide says twenty", 25],
-  ])("that the guide has otherwise runs the longer one, not as tested: %s", (answer, minutes) => {
+  ])("runs the longer one where the guide differs, not as tested: %s", (answer, minutes) => {
     const kitchen = kitchenAt(6200);
     kitchen.session.hear("start the choice salsa");
     expect(kitchen.session.hear(answer).lines.join(" ")).toMatch(/not as tested/);
@@ -74,7 +74,7 @@ describe("a time from memory", () => {
     });
   });
 
-  it("that nobody compared is said to be one, and is not as tested", () => {
+  it("is announced as such where nobody compared it, and is not as tested", () => {
     const kitchen = kitchenAt(6200);
     kitchen.session.hear("start the choice salsa");
     const { lines } = kitchen.session.hear("I don't know");
@@ -96,7 +96,7 @@ describe("a time from memory", () => {
     },
   );
 
-  it("is asked about again where the comparison was of another band", () => {
+  it("is asked about again where the comparison was for another band", () => {
     const kitchen = kitchenAt(6200);
     kitchen.session.hear("start the choice salsa");
     kitchen.session.hear("twenty-five");
@@ -108,7 +108,7 @@ describe("a time from memory", () => {
     expect(kitchen.session.hear("start the choice salsa").lines.join(" ")).toMatch(ASKED);
   });
 
-  it("that was read is asked about nowhere", () => {
+  it("is never asked about where it was read in the publication", () => {
     const kitchen = kitchenAt(6200);
     expect(kitchen.session.hear("start the chile salsa").lines.join(" ")).not.toMatch(/guide/);
     expect(batches(kitchen)).toHaveLength(1);

@@ -3,7 +3,7 @@ import { codes, onlyBatch, play, stageOf } from "./play.ts";
 
 const BEANS = "dilled-green-beans";
 const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
-/** The rest of an unbroken run, with what is answered at the end. */
+/** The rest of an unbroken run, with the answers at the end. */
 const rest = (answer: string) =>
   `+0:10 ${answer}\n+0:00 heat's off\n+0:06 the jars are out\n+13:00 all sealed`;
 
@@ -42,7 +42,7 @@ describe("a plain loss", () => {
     expect(batch.confirmed.map(({ factor }) => factor)).toEqual(["vinegar-5-percent"]);
   });
 
-  it("leaves a doubt of the canner where it may be another pot, until that is said", async () => {
+  it("leaves a doubt about the canner where it may be another pot, until that is said", async () => {
     const two = (answer: string) =>
       play(
         [BEANS, "bread-and-butter-pickles"],
@@ -64,7 +64,7 @@ describe("a likely loss", () => {
   const LIKELY = "+0:05 my neighbor says the flame went out\n";
   const STILL = "Still boiling, or did it stop?";
 
-  it("interrupts with an either/or question, to which a yes is no answer", async () => {
+  it("interrupts with an either/or question, which a yes does not answer", async () => {
     const { asked, played, batch } = await boiled(`${LIKELY}+0:00 yes\n+0:00 no`);
     expect(asked.filter((text) => text === STILL)).toHaveLength(1);
     expect(played.refused.map(({ reason }) => reason)).toEqual([STILL, STILL]);
@@ -90,7 +90,7 @@ describe("a likely loss", () => {
     },
   );
 
-  it("is folded into the closing question where nobody answered, and then is unheard", async () => {
+  it("is included in the closing question where nobody answered, and then is unheard", async () => {
     const settled = await boiled(`${LIKELY}${rest("yes")}`);
     expect(settled.asked.join("\n")).toMatch(
       /I heard "my neighbor says the flame went out".*throughout/,
@@ -130,7 +130,7 @@ describe("words that fit nothing", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("quote three at most; a no to them is no record as tested", async () => {
+  it("quote three at most; after a no to them, the record is not as tested", async () => {
     const { asked, batch } = await boiled(
       `+0:03 it's spitting all over\n+0:01 the water is dancing funny\n+0:01 big noise from the ` +
         `burner\n+0:01 the flame is sort of blue and yellow\n${rest("no")}`,
@@ -141,7 +141,7 @@ describe("words that fit nothing", () => {
     expect(batch.verdict).toBe("not-as-tested");
   });
 
-  it("are no matter before anything boils, or of the kettle", async () => {
+  it("do not matter before anything boils, or about the kettle", async () => {
     const before = await play(BEANS, "0:00 [cook until process]\n+0:00 it's spitting all over");
     expect(onlyBatch(before).heard).toEqual([]);
     const { batch } = await boiled("+0:05 the kettle is spitting all over");

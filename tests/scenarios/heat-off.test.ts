@@ -29,7 +29,7 @@ function isProcess({ id }: { id: string }): boolean {
 }
 
 describe("the heat under a process", () => {
-  it("that goes off in the midst of its time breaks it: the whole time again", async () => {
+  it("that goes off during its time breaks it: the whole time is needed again", async () => {
     const played = await play("dilled-green-beans", `${BOIL}+0:10 heat's off${DONE}`);
     const batch = onlyBatch(played);
     expect(allSaid(played)).toMatch(/The clock is stopped\. Bring it back/);
@@ -78,12 +78,12 @@ describe("an end that is told", () => {
   const zone = "America/Denver";
   const wall = Date.UTC(2027, 7, 14, 18, 28, 58);
 
-  it("is never before it is true: seconds make it the next minute", () => {
+  it("is never announced too early: seconds make it the next minute", () => {
     expect(whenText(wall, wall - 60_000, zone)).toBe("12:29");
     expect(whenText(wall + 2000, wall, zone)).toBe("12:29");
   });
 
-  it("is so in what is answered, and a tested time is never about so long", async () => {
+  it("is rounded that way in answers, and a tested time is never called approximate", async () => {
     const script = `0:00 [cook until process]\n+0:00:58 it's boiling and the lids are covered
 +0:04:30 how long until the jars are done`;
     const played = await play("dilled-green-beans", script, { altitude: "6200ft" });

@@ -16,7 +16,7 @@ describe("cooling", () => {
     expect(allSaid(played)).toContain("Do not tighten the bands");
   });
 
-  it("takes a lid that pinged before its time for a note, not for a seal", async () => {
+  it("takes a lid that pinged too early as a note, not as a seal", async () => {
     const { batch } = await cooled("+1:00 three sealed");
     expect(batch.jars).toMatchObject({ sealed: 0 });
     expect(batch.notes.map((one) => one.text).join()).toContain("3 sealed");
@@ -37,7 +37,7 @@ describe("cooling", () => {
     expect(batch.verdict).toBe("not-as-tested");
   });
 
-  it("is not ended by hearing once more that the jars are out", async () => {
+  it("is not ended by hearing again that the jars are out", async () => {
     const { played, batch } = await cooled("+0:05 the jars are out");
     expect(stageOf(batch, "cool").state).toBe("running");
     expect(played.refused).toHaveLength(1);
@@ -185,13 +185,13 @@ describe("counting jars", () => {
     expect(onlyBatch(played).jars?.filled).toBe(8);
   });
 
-  it("asks back an impossible number of jars", async () => {
+  it("asks about an impossible number of jars", async () => {
     const played = await play(BEANS, "0:00 [cook until fill]\n+0:20 400 pints filled");
     expect(played.refused.length + played.asked.length).toBeGreaterThan(0);
     expect(onlyBatch(played).jars?.filled).toBe(0);
   });
 
-  it("asks whether a second count is meant in all", async () => {
+  it("asks whether a second count is the total", async () => {
     const played = await play(
       BEANS,
       "0:00 [cook until fill]\n+0:20 3 pints filled\n+0:01 8 pints filled\n+0:00 yes",

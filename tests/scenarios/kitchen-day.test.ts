@@ -53,7 +53,7 @@ describe("the altitude", () => {
     expect(codes(batch)).toEqual(["altitude-doubt"]);
   });
 
-  it("that nobody can live at is asked again", async () => {
+  it("is asked for again where nobody can live that high", async () => {
     const { played } = await day("0:00 we're at 90000 feet");
     expect(played.refused).toHaveLength(1);
   });
@@ -117,7 +117,7 @@ describe("critical factors", () => {
     for (const words of ASKED) expect(texts.some((text) => text.includes(words))).toBe(true);
   });
 
-  it("are confirmed by no clause that its wording does not cover", async () => {
+  it("are not confirmed by a clause that the wording does not cover", async () => {
     const { batch } = await day(
       "0:00 [cook until fill]\n+0:10 8 pints filled with half inch headspace and new lids",
     );
@@ -144,7 +144,7 @@ describe("a yes or a no with nothing asked", () => {
 });
 
 describe("corrections", () => {
-  it("undo names what it takes back, and the latest word is undone", async () => {
+  it("undo names what it takes back, and undoes the latest report", async () => {
     const { played, batch } = await day(`${BOIL}+0:01 undo`);
     expect(allSaid(played)).toContain("Taken back: the boil of the canner");
     expect(stageOf(batch, "process").state).toBe("waiting");
@@ -208,7 +208,7 @@ describe("corrections", () => {
     expect(stageOf(batch, "process").minutes).toBeGreaterThan(15);
   });
 
-  it("ask the question at the end anew after the time was run again", async () => {
+  it("ask the question at the end again after the time was run again", async () => {
     const { played } = await day(
       `${BOIL}+0:16 it went off the boil five minutes ago\n+0:02 it's boiling again${DONE}`,
     );
@@ -226,7 +226,7 @@ describe("holding, going on and abandoning", () => {
     expect(stageOf(batch, "salt-and-chill").minutes).toBe(180);
   });
 
-  it("a held batch is called held where it is asked for, and at an opening", async () => {
+  it("a held batch is called held when asked about, and at an opening", async () => {
     const { played } = await day(
       "0:05 hold\n+0:01 what now\n+0:01 overview\n+0:01 [closed for 0:05]",
     );

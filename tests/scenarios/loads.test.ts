@@ -19,12 +19,12 @@ const TWO_LOTS = `0:00 undo
 `;
 
 describe("two lots beside one canner", () => {
-  it("are told that the canner is ready already where it is said twice", async () => {
+  it("hear that the canner is ready already where it is said twice", async () => {
     const played = await play(BEANS, "1:00 the canner is ready\n+0:01 the canner is ready");
     expect(played.refused.map((one) => one.reason)).toEqual(["The canner is ready already."]);
   });
 
-  it("go in together at a word, and their jars are known by the marks on the lids", async () => {
+  it("go in together on one word, and their jars are known by the marks on the lids", async () => {
     const played = await play(
       BEANS,
       `${TWO_LOTS}+0:00 both
@@ -54,7 +54,7 @@ describe("a batch too large for one load", () => {
     expect(batch.stages.filter((stage) => stage.kind === "process")).toHaveLength(3);
   });
 
-  it("shows the least of its loads' minutes and the sum of their restarts", async () => {
+  it("shows the fewest minutes of any load and the sum of their restarts", async () => {
     const played = await play(
       BEANS,
       `0:00 [cook until process]
@@ -75,7 +75,7 @@ describe("a batch too large for one load", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("is judged by its worst load, a jar by its own", async () => {
+  it("is judged by its worst load, each jar by its own", async () => {
     const played = await play(
       BEANS,
       `0:00 [cook until process]
@@ -115,7 +115,7 @@ describe("a batch too large for one load", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("is filled only as the canner can take jars, and is told when it can", async () => {
+  it("is filled only as the canner can take jars, and hears when it can", async () => {
     const played = await play(BEANS, undefined, BIG);
     expect(allSaid(played)).toContain("7 pints. That is a full load; the rest waits");
     expect(allSaid(played)).toContain("Ready for the next jars of the dilled green beans");
@@ -153,7 +153,7 @@ describe("several batches and one canner", () => {
 +0:00 start the dilly beans, Blue Lake, 2 pounds
 `;
 
-  it("share a load where their process is the same, and each log tells it", async () => {
+  it("share a load where their process is the same, and each log says so", async () => {
     const played = await play(BEANS, `${LOTS}+0:00 [cook until done]`);
     const { batches, loads } = played.review;
     expect(loads.map((load) => load.batches.map((one) => one.jars))).toEqual([[8], [4, 4]]);
@@ -164,7 +164,7 @@ describe("several batches and one canner", () => {
     expect(batches.map((one) => one.lot.variety)).toEqual([null, "Provider", "Blue Lake"]);
   });
 
-  it("one incident in a shared load stands in both logs", async () => {
+  it("one incident in a shared load is in both logs", async () => {
     const played = await play(
       BEANS,
       `${LOTS}+0:00 [cook until cool]
@@ -180,7 +180,7 @@ describe("several batches and one canner", () => {
     expect(third && codes(third)).toEqual(["boil-lost", "process-restarted"]);
   });
 
-  it("that are not processed alike never share one", async () => {
+  it("never share one if they are processed differently", async () => {
     const played = await play([BEANS, "bread-and-butter-pickles", "pickled-beets"]);
     expect(played.review.loads.every((load) => load.batches.length === 1)).toBe(true);
     expect(played.review.batches.map((one) => one.verdict)).toEqual([
@@ -190,7 +190,7 @@ describe("several batches and one canner", () => {
     ]);
   });
 
-  it("never have another's jars loaded in the place of those that were named", async () => {
+  it("never have another's jars loaded instead of those that were named", async () => {
     const played = await play(
       [BEANS, "crushed-tomatoes"],
       `0:00 [cook until fill]
@@ -201,7 +201,7 @@ describe("several batches and one canner", () => {
     expect(played.review.loads).toEqual([]);
   });
 
-  it("take turns at the canner, the one that is ready first in front", async () => {
+  it("take turns at the canner, whichever is ready first", async () => {
     const played = await play(["bread-and-butter-pickles", BEANS]);
     const [first] = played.review.loads;
     expect(first?.batches[0]?.id).toBe("270814-2");

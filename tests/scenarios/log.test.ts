@@ -30,7 +30,7 @@ describe("a disk that refuses", () => {
     expect(said.some((one) => one.text.includes(NOT_RECORDED))).toBe(true);
   });
 
-  it("loses what a crash takes, and says that it still records nothing", async () => {
+  it("loses what a crash takes, and says that it is still not recording", async () => {
     const played = await play(
       BEANS,
       `0:00 [cook until process]
@@ -133,7 +133,7 @@ describe("a rehearsal", () => {
     expect(first.text).toBe(second.text);
   });
 
-  it("takes days in its times, and times since the beginning", async () => {
+  it("accepts times with days, and times since the beginning", async () => {
     const played = await play(
       "sauerkraut",
       "0:00 [cook until ferment]\n1d 3:00 note first bubbles\n22d 0:00 note it is slowing",

@@ -1,16 +1,16 @@
 /**
- * A verdict against the figures it is printed with: what a reader of the log could hold against an
- * as-tested batch by arithmetic alone.
+ * Checks a verdict against the figures printed with it: what a reader of the log could object to in
+ * an as-tested batch by arithmetic alone.
  */
 import type { BatchLog, LoadLog, Review } from "../../src/review/batch-log.ts";
 import { boilsAtF } from "../simulation/world/tables.ts";
 
-/** Codes of which no as-tested batch may have one, whatever was answered. */
+/** Codes that no as-tested batch may have, whatever was answered. */
 const NEVER: ReadonlySet<string> = new Set([
   ...["process-short", "cool-short", "critical-unrecorded", "headspace", "ingredient-changed"],
   ...["waited", "unheard", "contradicted"],
 ]);
-/** Codes that want an answer or a restart before a batch can be as tested. */
+/** Codes that need an answer or a restart before a batch can be as tested. */
 const ANSWERED: ReadonlySet<string> = new Set([
   ...["boil-lost", "pressure-lost", "temperature-lost", "unwatched", "altitude-raised"],
 ]);
@@ -28,17 +28,17 @@ function ofLoad(load: LoadLog): string[] {
   return [`as tested after ${achievedMinutes} of ${testedMinutes} minutes`];
 }
 
-/** So far under the boil of the place a thermometer may read, F: the weather, and its own error. */
+/** How far under the local boiling point a thermometer may read, F: weather plus its own error. */
 const READS_LOW_F = 3;
 
-/** Under what no reading of a batch's canner may lie, by its unit. */
+/** The lowest allowed reading of a batch's canner, by unit. */
 function marksOf({ method, altitudeFt, process }: BatchLog): Record<string, number> {
   if (method === "pressure") return { psi: process?.pressurePsi ?? 0 };
   if (method === "low-temperature") return { F: 180 };
   return { F: boilsAtF(altitudeFt ?? 0) - READS_LOW_F };
 }
 
-/** Readings under their mark in the minutes that were counted, of a batch that was one load. */
+/** Readings below their mark during the minutes counted, for a batch of one load. */
 function lowOf(batch: BatchLog): string[] {
   const run = batch.stages.find(({ kind, load }) => kind === "process" && load !== null);
   const [own, more] = batch.loads;
@@ -48,7 +48,7 @@ function lowOf(batch: BatchLog): string[] {
   const marks = marksOf(batch);
   return batch.readings.flatMap(({ at, value, unit, what }) => {
     const low = value < (marks[unit] ?? Number.NEGATIVE_INFINITY);
-    // Whole seconds are printed, so a second of either end is nobody's.
+    // Whole seconds are printed, so a second at either end is ignored.
     const inside = Date.parse(at) > from + 1000 && Date.parse(at) < end - 1000;
     return low && inside ? [`as tested though the ${what} read ${value} ${unit}`] : [];
   });
@@ -77,7 +77,7 @@ function ofBatch(batch: BatchLog, good: ReadonlySet<string>): string[] {
   ].map((fault) => `${batch.id}: ${fault}`);
 }
 
-/** Every verdict that its own figures contradict; empty where none does. */
+/** Every verdict that its own figures contradict. */
 export function contradictions(review: Review): string[] {
   const tested = review.loads.filter(({ verdict }) => verdict === "as-tested");
   const good = new Set(tested.map(({ id }) => id));

@@ -11,7 +11,7 @@ describe("what clears a doubt", () => {
     expect(allSaid(played)).toMatch(/Is it at a full boil\?/);
   });
 
-  it("is taken once it is said plainly", async () => {
+  it("is accepted once it is said plainly", async () => {
     const played = await play(
       BEANS,
       `${IN_CANNER}+0:01 it's boiling and the lids are covered\n+0:05 what now\n`,
@@ -19,7 +19,7 @@ describe("what clears a doubt", () => {
     expect(played.review.batches[0]?.process?.achievedMinutes).toBeGreaterThan(0);
   });
 
-  it("is no yes that is a guess", async () => {
+  it("is not a yes if it is a guess", async () => {
     const played = await play(
       BEANS,
       "0:00 [cook until heat]\n+0:01 the brine is boiling\n+0:00 I think so\n",
@@ -27,7 +27,7 @@ describe("what clears a doubt", () => {
     expect(played.review.batches[0]?.confirmed).toEqual([]);
   });
 
-  it("is no number that is another", async () => {
+  it("is not the wrong number", async () => {
     for (const words of ["it's 4.5%", "4.5", "less than five", "I ran out of the five percent"]) {
       const played = await play(
         BEANS,

@@ -7,7 +7,7 @@ import { contradictions } from "./own-figures.ts";
 
 /** A line of the conversation as `rehearse --json` gives it. */
 export type Said = { at: string; rank: string; text: string };
-/** One event as `rehearse --json` gives it: the fields every event has, and its own. */
+/** One event as `rehearse --json` prints it: the fields every event has, and its own. */
 export type Written = { at: string; written: string; t: number; w: number; cmd: string } & {
   type: string;
   [field: string]: unknown;

@@ -39,7 +39,7 @@ describe("a pressure process", () => {
     [4001, 13, 15],
     [6001, 14, 15],
     [8000, 14, 15],
-  ])("at %i ft wants %i pounds by a dial and %i by a weight", async (feet, dial, weight) => {
+  ])("at %i ft needs %i pounds by a dial and %i by a weight", async (feet, dial, weight) => {
     for (const [gauge, psi] of [
       ["dial", dial],
       ["weighted", weight],
@@ -110,13 +110,13 @@ describe("a pressure process", () => {
     expect(codes(batch)).toEqual([]);
   });
 
-  it("lets a reading of 300 pounds be a slip, asked again and not recorded", async () => {
+  it("treats a reading of 300 pounds as a slip, asks again and does not record it", async () => {
     const { played, batch } = await beans("0:00 [cook until process]\n+0:00 300 psi");
     expect(played.refused[0]?.reason).toContain("can't be right");
     expect(batch.readings).toEqual([]);
   });
 
-  it("is asked about where nobody watched, in its own words", async () => {
+  it("is asked about in its own words where nobody watched", async () => {
     const { played, batch } = await beans(
       `0:00 [cook until process]\n+0:00 14 pounds\n+0:05 [closed for 0:10]\n+0:00 yes${DONE}`,
     );
@@ -160,7 +160,7 @@ describe("the dial of a pressure canner", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("that reads half a pound high is told of in so many words", async () => {
+  it("that reads half a pound high is repeated in exactly those words", async () => {
     const { played } = await beans(
       "0:00 yes\n+0:00 it reads half a pound high\n+0:01 [cook until process]",
     );
@@ -168,7 +168,7 @@ describe("the dial of a pressure canner", () => {
     expect(allSaid(played)).toContain("It reads 0.5 high");
   });
 
-  it("that is off by three pounds is refused, and times nothing", async () => {
+  it("that is off by three pounds is refused, and cannot time anything", async () => {
     const { played, batch } = await beans(
       "0:00 yes\n+0:00 three pounds\n+0:01 [cook until process]\n+0:00 20 pounds",
     );
@@ -177,7 +177,7 @@ describe("the dial of a pressure canner", () => {
     expect(stageOf(batch, "process").state).toBe("waiting");
   });
 
-  it("that was not tested is warned of and written down, and is not as tested", async () => {
+  it("that was not tested is warned about and written down, and is not as tested", async () => {
     const { played, batch } = await beans(`0:00 no${DONE}`);
     expect(allSaid(played)).toContain("untested dial may read wrong");
     expect(codes(batch)).toEqual(["gauge-untested"]);

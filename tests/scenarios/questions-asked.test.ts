@@ -48,7 +48,7 @@ describe("whether the heat may be turned off", () => {
     expect(said).toBe("Yes. Leave it shut: the pressure has to fall to zero by itself.");
   });
 
-  it("is nobody's to say where nothing is on", async () => {
+  it("has no answer where nothing is on", async () => {
     expect(await answered("cucumber-seed", "0:00 what now\n+0:00 can I turn the heat off")).toMatch(
       /^Nothing that I know of is on the heat/,
     );
@@ -142,7 +142,7 @@ describe("other questions of the moment", () => {
 describe("what is read out", () => {
   const READ = "0:00 what now\n+0:00 read me the ingredients one by one\n";
 
-  it("comes one thing at a time, at the cook's next, which ends no stage meanwhile", async () => {
+  it("comes one thing at a time, at the cook's request for the next, which ends no stage meanwhile", async () => {
     const played = await play(BEANS, `${READ}+0:01 next\n+0:01 how much dill per jar\n+0:01 next`);
     const texts = played.said.map(({ text }) => text);
     expect(texts[texts.length - 4]).toMatch(
@@ -154,7 +154,7 @@ describe("what is read out", () => {
     expect(played.journal.some(({ type }) => type === "stage-ended")).toBe(false);
   });
 
-  it("is over with the last, and with what is done meanwhile", async () => {
+  it("is over with the last one, or when something is done meanwhile", async () => {
     const played = await play(BEANS, `${READ}+0:01 timer for ten minutes\n+0:01 more`);
     expect(played.said.at(-1)?.text).toBe("That was all.");
   });

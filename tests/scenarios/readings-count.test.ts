@@ -9,13 +9,13 @@ const pressed = (...lines: string[]) =>
 const boiled = (...lines: string[]) => play("dilled-green-beans", [CANNER, ...lines].join("\n"));
 const BOILS = "+0:00 it's boiling and the lids are covered";
 
-/** A probe's lines, so many seconds apart, for so many minutes. */
+/** A probe's lines, some seconds apart, for some minutes. */
 function reads(value: string, everyS: number, minutes: number): string {
   const lines = Array(Math.round((minutes * 60) / everyS));
   return lines.fill(`+0:00:${String(everyS).padStart(2, "0")} [probe canner ${value}]`).join("\n");
 }
 
-/** Lines of a logger with their times, from an instant of that day on. */
+/** Lines of a logger with their times, from an instant of that day onward. */
 function logged(value: string, from: string, seconds: number, everyS = 10): string {
   const start = Date.parse(`2027-08-14T${from}:00-06:00`);
   return Array.from({ length: seconds / everyS }, (_, at) => {
@@ -25,7 +25,7 @@ function logged(value: string, from: string, seconds: number, everyS = 10): stri
 }
 
 describe("a pressure that a probe reads", () => {
-  it("is lost where it reads under the mark, a reading every five seconds", async () => {
+  it("is lost where it reads below the mark every five seconds", async () => {
     const script = [reads("14.4psi", 5, 8), reads("11psi", 5, 5), reads("14.4psi", 5, 21), DONE];
     const batch = onlyBatch(await pressed(...script));
     expect(codes(batch)).toEqual(expect.arrayContaining(["pressure-lost", "process-restarted"]));
@@ -66,7 +66,7 @@ describe("a boil that a probe reads", () => {
     expect(played.journal.some(({ type }) => type === "boil-lost")).toBe(true);
   });
 
-  it("does not begin under the place's boiling point, but by a person's word", async () => {
+  it("does not begin below the local boiling point, except on a person's word", async () => {
     const low = reads("199.9F", 5, 3);
     const alone = await boiled(low, "+0:00 what now");
     expect(alone.journal.some(({ type, owner }) => type === "boil" && isLoad(owner))).toBe(false);
@@ -75,7 +75,7 @@ describe("a boil that a probe reads", () => {
     expect(told.journal.some(({ type }) => type === "boil-lost")).toBe(false);
   });
 
-  it("is vouched for without the lids, which a person is asked about", async () => {
+  it("is vouched for, except the lids, which a person is asked about", async () => {
     const script = [BOILS, "+0:04 [closed for 0:15]", logged("200.9F", "09:25", 1500)];
     const yes = await boiled(...script, "+0:00 yes", DONE);
     expect(yes.asked.at(-1)?.text ?? "").not.toBe("");
@@ -110,7 +110,7 @@ describe("a probe that cannot do what it is there for", () => {
     expect(timesSaid(await boiled(BOILS, reads("201F", 5, 1)), "too coarse")).toBe(0);
   });
 
-  it("leaves facts of its start, its silence and its return", async () => {
+  it("leaves facts about its start, its silence and its return", async () => {
     const played = await boiled(
       reads("200.9F", 5, 1),
       "+0:00 yes",

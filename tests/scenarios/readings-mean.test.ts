@@ -21,7 +21,7 @@ describe("a boil read with its temperature", () => {
     ["it's 204 degrees at a full boil"],
     ["the water boils at 204"],
     ["boiling at 204"],
-  ])("reports the boil and is right for the altitude: %s", async (words) => {
+  ])("reports the boil and fits the altitude: %s", async (words) => {
     const script = `${WAIT}+0:00 ${words}\n+0:01 yes\n+0:00 204 at a full boil`;
     const played = await play(BEANS, script, { altitude: "4400ft" });
     expect(allSaid(played)).toContain("204 at a full boil: right for 4,400 feet.");
@@ -53,12 +53,12 @@ describe("a temperature says what it means", () => {
     expect(words).toMatch(/Brine at 240 degrees.*Check the thermometer/);
   });
 
-  it("for a canner that warms for its pack", async () => {
+  it("for a canner warming up for its pack", async () => {
     const words = await said(BEANS, "0:00 [cook until heat]\n+0:10 canner's at 100", "900ft");
     expect(words).toContain("Not warm enough yet: it wants 140 for raw packs.");
   });
 
-  it("for a jam on its way to the jelling point, and past it", async () => {
+  it("for a jam approaching the jelling point, and past it", async () => {
     const words = await said(
       "peach-jam",
       "0:00 [cook until heat]\n+0:05 the jam is at 200\n+0:05 the jam is at 220",
@@ -114,7 +114,7 @@ describe("jars filled", () => {
     return story;
   }
 
-  it("are asked about where the produce cannot make so many", () => {
+  it("are asked about where the produce cannot make that many", () => {
     const story = filling();
     const asked = story.says(31, "jars-filled", { count: 40, size: "pint" });
     expect(told(asked)).toMatch(/40 pints are far more than 4 pounds make, about 8. Is it 40\?/);

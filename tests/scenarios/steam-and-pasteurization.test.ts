@@ -16,7 +16,7 @@ async function pasteurized(script: string) {
 }
 
 describe("an atmospheric steam canner", () => {
-  it("wants a full column and the place's boiling point before its time starts", async () => {
+  it("needs a full column and the local boiling point before its time starts", async () => {
     const { played, batch } = await steamed(
       `0:00 [cook until process]
 +0:00 it's at 201
@@ -28,7 +28,7 @@ describe("an atmospheric steam canner", () => {
     expect(batch).toMatchObject({ verdict: "as-tested", method: "steam" });
   });
 
-  it("does not start below the boiling point of the place", async () => {
+  it("does not start below the local boiling point", async () => {
     const { batch } = await steamed(
       "0:00 [cook until process]\n+0:00 a full column of steam\n+0:00 it's at 195",
     );
@@ -65,7 +65,7 @@ describe("an atmospheric steam canner", () => {
     expect(played.refused).toHaveLength(1);
   });
 
-  it("does not go by a boil, and says what it wants", async () => {
+  it("does not go by a boil, and says what it needs", async () => {
     const { played } = await steamed("0:00 [cook until process]\n+0:00 it's boiling");
     expect(played.refused[0]?.reason).toContain("full column of steam");
   });
@@ -100,7 +100,7 @@ describe("low-temperature pasteurization", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("takes a longer time between readings for unwatched", async () => {
+  it("treats a longer time between readings as unwatched", async () => {
     const { played, batch } = await pasteurized(
       `0:00 [cook until process]
 +0:00 it's at 182
@@ -135,7 +135,7 @@ describe("low-temperature pasteurization", () => {
     ]);
   });
 
-  it("takes the temperature of the water for that of the canner, also when it falls", async () => {
+  it("takes the temperature of the water as that of the canner, even when it falls", async () => {
     const { batch } = await pasteurized(
       `0:00 [cook until process]
 +0:00 the water is at 182
@@ -146,7 +146,7 @@ describe("low-temperature pasteurization", () => {
     expect(batch.readings.slice(0, 3).map((one) => one.value)).toEqual([182, 178, 182]);
   });
 
-  it("records no bare number for a reading, and says how to say it", async () => {
+  it("does not record a bare number as a reading, and says how to say it", async () => {
     const { played, batch } = await pasteurized("0:00 [cook until process]\n+0:00 182");
     expect(played.refused.at(-1)?.reason).toContain("say 182 degrees");
     expect(batch.readings).toEqual([]);
@@ -158,7 +158,7 @@ describe("low-temperature pasteurization", () => {
     expect(played.refused).toHaveLength(1);
   });
 
-  it("lets an impossible reading be asked again, and records nothing", async () => {
+  it("asks again about an impossible reading, and records nothing", async () => {
     const { played, batch } = await pasteurized("0:00 [cook until process]\n+0:00 it's at -40");
     expect(played.refused.length + played.asked.length).toBeGreaterThan(0);
     expect(batch.readings).toEqual([]);

@@ -68,7 +68,7 @@ describe("time in which nobody watched a process", () => {
     expect(batch.verdict).toBe("not-as-tested");
   });
 
-  it("asks nothing where it was half a minute or less in all", async () => {
+  it("asks nothing where it was half a minute or less in total", async () => {
     const { played, batch } = await boiled(
       `+0:03 [closed for 0:00:15]\n+0:03 [closed for 0:00:15]${DONE}`,
     );
@@ -95,20 +95,20 @@ describe("time in which nobody watched a process", () => {
     expect(batch.deviations[0]).toMatchObject({ code: "unwatched", disposition: "carried-on" });
   });
 
-  it("takes a plain crash for no gap at all: the clocks were written down", async () => {
+  it("does not treat a plain crash as a gap: the clocks were written down", async () => {
     const { played, batch } = await boiled(`+0:05 [crash]${DONE}`);
     expect(gapsAsked(played)).toBe(0);
     expect(codes(batch)).toEqual([]);
     expect(batch.process).toMatchObject({ achievedMinutes: 15, restarts: 0 });
   });
 
-  it("does not take a boil report for an answer", async () => {
+  it("does not take a boil report as an answer", async () => {
     const { played, batch } = await boiled("+0:05 [closed for 0:10]\n+0:01 it's boiling again");
     expect(played.refused.at(-1)?.reason).toContain(GAP);
     expect(batch.deviations).toMatchObject([{ code: "unwatched", disposition: "undecided" }]);
   });
 
-  it("leaves nothing open where the boil was lost afterwards and the whole time run", async () => {
+  it("leaves nothing open where the boil was lost afterwards and the whole time was run", async () => {
     const { batch } = await boiled(
       `+0:05 [closed for 0:10]
 +0:01 it went off the boil
@@ -159,7 +159,7 @@ describe("food that was off its process for over two hours", () => {
     expect(asked).not.toContain("reprocess");
   });
 
-  it("counts the time off in all, not only the last", async () => {
+  it("counts the total time off, not only the last", async () => {
     const { played } = await boiled(
       `+0:05 it went off the boil
 +1:15 it's boiling again
@@ -188,7 +188,7 @@ describe("a wall clock that somebody sets", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
-  it("while the program is closed is told from the time that passed", async () => {
+  it("while the program is closed is distinguished from the time that passed", async () => {
     const played = await play(
       BEANS,
       `${BOIL}+0:05 [clock set +3:00]\n+0:00 [closed for 0:10]\n+0:00 yes${DONE}`,
@@ -201,7 +201,7 @@ describe("a wall clock that somebody sets", () => {
 });
 
 describe("what came due while the program was closed", () => {
-  it("is told first, with how long ago, and rings once", async () => {
+  it("is announced first, with how long ago, and rings once", async () => {
     const played = await play(BEANS, "0:00 timer for 5 minutes\n+0:00 [closed for 0:20]");
     const back = played.said.filter((one) => one.at >= "2027-08-14T08:20:00");
     expect(back[0]).toMatchObject({ rank: "alarm" });
@@ -229,7 +229,7 @@ describe("what came due while the program was closed", () => {
 });
 
 describe("a canner that was to be lit while the program was closed", () => {
-  it("is told of first at the opening, and nothing empty is said", async () => {
+  it("is announced first at the opening, and nothing empty is said", async () => {
     const played = await play(
       "bread-and-butter-pickles",
       "0:00 [cook until rest]\n+1:00 [closed for 1:30]\n+0:01 what now",

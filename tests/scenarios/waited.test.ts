@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { contradictions } from "./own-figures.ts";
 import { allSaid, codes, onlyBatch, play } from "./play.ts";
 
-/** Eight pints of beans filled, and put into the canner so long after. */
+/** Eight pints of beans filled, and put into the canner some time later. */
 async function filled(wait: string, before = "") {
   const script = `0:00 [cook until fill]\n${before}+0:20 8 pints filled\n+0:00 yes\n+0:00 yes
 +${wait} the jars are in\n+0:00 [cook until done]`;
@@ -11,7 +11,7 @@ async function filled(wait: string, before = "") {
 }
 
 describe("filled jars before the canner", () => {
-  it("may stand a while, and are spoken of soon", async () => {
+  it("may stand a while, and are mentioned soon", async () => {
     const { played, batch } = await filled("1:00");
     expect(batch.verdict).toBe("as-tested");
     expect(allSaid(played)).toMatch(/8 filled jars stand before the canner\. In with them/);
@@ -44,7 +44,7 @@ describe("filled jars before the canner", () => {
 });
 
 describe("a verdict's own figures", () => {
-  it("would be held against it: minutes, a stage cut short, a wait, an open loss", async () => {
+  it("would speak against it: minutes, a stage cut short, a wait, an open loss", async () => {
     const { played } = await filled("0:05");
     const [load] = played.review.loads;
     const [batch] = played.review.batches;

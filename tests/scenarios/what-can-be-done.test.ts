@@ -18,7 +18,7 @@ describe("a jar that breaks in a closed pressure canner", () => {
 });
 
 describe("a flame that goes out under pressure", () => {
-  it("is answered as the source does: the whole time again, or by how long cold", async () => {
+  it("is answered as the source says: the whole time again, or by how long it was cold", async () => {
     const played = await play(PRESSED, `${PROCESS}+0:05 the flame went out\n+0:01 what now`);
     expect(allSaid(played)).toMatch(/Bring it back to pressure.*the whole .* start again/);
     expect(allSaid(played)).toMatch(/leave it shut until it has come down.*two hours.*new lids/);
@@ -67,12 +67,12 @@ describe("time away", () => {
     },
   );
 
-  it("is since the last word where nobody says how long", async () => {
+  it("counts since the last report where nobody says how long", async () => {
     const played = await play(BEANS, `${BOIL}+0:09 I was asleep`);
     expect(played.asked.at(-1)?.text).toMatch(/^About 9 minutes went by unwatched/);
   });
 
-  it("is no matter while nothing is to be watched", async () => {
+  it("does not matter while nothing has to be watched", async () => {
     const played = await play(BEANS, "0:05 I was on the phone for twenty minutes");
     expect(onlyBatch(played).deviations).toEqual([]);
   });
@@ -85,7 +85,7 @@ describe("what goes in besides the recipe", () => {
     "I put a few mushrooms in too",
     "I added some kelp",
     "there's mangoes in it",
-  ])("is a change of what was tested: %s", async (words) => {
+  ])("is a change to what was tested: %s", async (words) => {
     const played = await play(
       BEANS,
       `0:00 [cook until fill]\n+0:01 ${words}\n+0:00 [cook until done]`,
@@ -101,7 +101,7 @@ describe("what goes in besides the recipe", () => {
     "I threw in a clove of garlic",
     "I put the jars in",
     "there is a crack in it",
-  ])("is none where it belongs: %s", async (words) => {
+  ])("is not a change where it belongs: %s", async (words) => {
     const played = await play(BEANS, `0:00 [cook until fill]\n+0:01 ${words}`);
     expect(onlyBatch(played).deviations).toEqual([]);
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { kitchenAt } from "./kitchen-moments.ts";
 
 describe("an altitude set from outside the kitchen that is open", () => {
-  it("raises what runs at once, and is spoken", async () => {
+  it("raises running processes at once, and is spoken", async () => {
     const session = await kitchenAt("boiling-water process", 900);
     const t = session.now();
     const { lines } = session.setDown([{ type: "kitchen-set", altitudeFt: 4000, t }]);

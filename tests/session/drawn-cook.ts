@@ -18,8 +18,8 @@ type Work = { owner: string; run: StageRun; from: number; to: number };
 const WINDOW_MS = 10 * MINUTE_MS;
 
 /**
- * A cook with one pair of hands, who does what Hands shows first and takes as long as is drawn.
- * Keeps when hands were at each stage, which a report of its end alone does not tell.
+ * A cook with one pair of hands, who does what Hands shows first and takes a randomly drawn time.
+ * Records when hands were at each stage, which a report of its end alone does not show.
  */
 export class DrawnCook {
   readonly done: Work[] = [];
@@ -81,7 +81,7 @@ export class DrawnCook {
     if (!this.work) this.takeUp();
   }
 
-  /** What comes to heat by itself, in its drawn time. */
+  /** What heats up by itself, in its drawn time. */
   private heat(owner: Owner, run: StageRun): void {
     const startedAt = run.startedAt ?? this.litAnyway(owner, run);
     if (startedAt === undefined || isOver(run) || run.spec.kind !== "heat") return;

@@ -1,6 +1,6 @@
 /**
- * Whatever is asked, wished, imagined, denied, told of others, of another day or to somebody else:
- * orders and clearing reports in it change nothing, and what raises a doubt leaves one.
+ * In anything asked, wished, imagined, denied, reported of others, about another day or said to
+ * somebody else, orders and clearing reports change nothing, and what raises a doubt leaves one.
  */
 import { beforeAll, describe, expect, it } from "vitest";
 import { decide } from "../../src/kitchen/decide/decide.ts";
@@ -161,7 +161,7 @@ describe("a frame", () => {
     const wrong = sentences.flatMap((text) => {
       const types = new Set(effect(running, text).map(({ type }) => type));
       const others = [...types].filter((type) => type !== "heard" && !LOSSES.has(type));
-      // A hypothesis that was answered is a question.
+      // A hypothetical that was answered is a question.
       const none = types.size === 0 && !isAnswered(text);
       return none || others.length > 0 ? [`${text} -> ${[...types]}`] : [];
     });

@@ -29,7 +29,7 @@ const MOMENTS = {
 export type MomentName = keyof typeof MOMENTS;
 export const MOMENT_NAMES = Object.keys(MOMENTS) as MomentName[];
 
-/** A kitchen, at 6,200 ft where nothing else is said, on a Saturday in August, at this moment. */
+/** A kitchen, at 6,200 ft by default, on a Saturday in August, at this moment. */
 export async function kitchenAt(name: MomentName, altitudeFt = 6200): Promise<Session> {
   const { recipes, script } = MOMENTS[name];
   const read = readScript(script);

@@ -73,7 +73,7 @@ function hoursOf(cook: DrawnCook): number {
 }
 
 describe("days whose stages take as long as they like", () => {
-  it("break no short window where the gate is kept, and are over sooner planned again", () => {
+  it("break no short window where the gate is kept, and end sooner when planned again", () => {
     const broken = { patient: 0, impatient: 0 };
     const hours = { kept: 0, blind: 0 };
     for (let seed = 1; seed <= DAYS; seed++) {

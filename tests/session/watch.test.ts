@@ -59,7 +59,7 @@ beforeEach(() => {
 });
 
 describe("watch, while no kitchen is open", () => {
-  it("tells a reminder at its time, once, and writes down that it did", () => {
+  it("announces a reminder once, at its time, and writes down that it did", () => {
     sitting("remind me tomorrow morning at nine to wipe the jars");
     const { watch, looks } = watching();
     watch.start((look) => looks.push(look));
@@ -77,7 +77,7 @@ describe("watch, while no kitchen is open", () => {
     expect(state.history.filter((event) => event.type === "due")).toHaveLength(1);
   });
 
-  it("tells each thing once even where two watch, and after a restart", () => {
+  it("announces each thing exactly once, even where two watch and after a restart", () => {
     sitting("remind me in one hour to stir");
     const [first, second] = [watching(), watching()];
     for (const { watch, looks } of [first, second]) watch.start((look) => looks.push(look));
@@ -87,7 +87,7 @@ describe("watch, while no kitchen is open", () => {
     expect([...texts(first.looks), ...texts(second.looks), ...texts(later.looks)]).toHaveLength(1);
   });
 
-  it("stays silent where a kitchen is open, which tells it itself", () => {
+  it("stays silent where a kitchen is open, which announces things itself", () => {
     sitting("remind me in one hour to stir");
     const lock = takeLock(disk, FOLDER, { pid: process.pid, bootId: "boot-1", startedAt: "" });
     if (!lock.ok) throw new Error(lock.message);
@@ -138,7 +138,7 @@ describe("watch, while no kitchen is open", () => {
     expect(texts(looks).some((text) => text.includes("ferment has had"))).toBe(true);
   });
 
-  it("asks nothing, so that the next opening does", () => {
+  it("asks nothing, and leaves that to the next opening", () => {
     sitting("start the dilly beans", "remind me in one hour to stir");
     const { watch } = watching();
     clock.advance(2 * HOUR_MS);
@@ -148,7 +148,7 @@ describe("watch, while no kitchen is open", () => {
     expect(asked.every((event) => event.w < MORNING + HOUR_MS)).toBe(true);
   });
 
-  it("tells what it cannot write down, says so, and does not say it again", () => {
+  it("announces what it cannot write down, says so, and does not repeat it", () => {
     sitting("remind me in one hour to stir");
     const { watch } = watching();
     clock.advance(2 * HOUR_MS);
@@ -167,7 +167,7 @@ describe("watch, while no kitchen is open", () => {
 });
 
 describe("what came due while nothing ran", () => {
-  it("is told at the next opening, with how long ago it was, and rings until answered", () => {
+  it("is announced at the next opening, with how long ago it was, and rings until answered", () => {
     sitting("remind me tomorrow morning at nine to wipe the jars");
     clock.advance(26 * HOUR_MS);
     const lines: string[] = [];
@@ -197,7 +197,7 @@ describe("a notice on the desktop", () => {
     return out;
   }
 
-  it("hands text over as data: one argument, nothing run, markup shown as it is", async () => {
+  it("passes text as data: one argument, nothing executed, markup shown as it is", async () => {
     const out = fakeProgram("notify-send", 0);
     const show = desktopNotice("linux", [folder, "/bin", "/usr/bin"].join(delimiter), process.env);
     expect(await show?.("Brinebell", nasty)).toBe(true);
@@ -210,7 +210,7 @@ describe("a notice on the desktop", () => {
     ]);
   });
 
-  it("puts no word of the text into a script on other systems", () => {
+  it("puts none of the text into a script on other systems", () => {
     const mac = noticeCall("darwin", "osascript", "Brinebell", nasty);
     expect(mac.args.slice(0, -2).join(" ")).not.toContain("touch");
     expect(mac.args.at(-1)).toContain("$(touch x)");
@@ -219,7 +219,7 @@ describe("a notice on the desktop", () => {
     expect(windows.env?.BRINEBELL_TEXT).toContain("$(touch x)");
   });
 
-  it("is known to have failed, and to be missing", async () => {
+  it("is reported as failed, or as missing", async () => {
     fakeProgram("notify-send", 1);
     const show = desktopNotice("linux", [folder, "/bin"].join(delimiter), process.env);
     expect(await show?.("Brinebell", "x")).toBe(false);

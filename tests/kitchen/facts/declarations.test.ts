@@ -1,4 +1,6 @@
-/** What is declared of each kind of fact, held against a second list, so that no line is lost. */
+/**
+ * What is declared about each kind of fact, compared with a second list, so that no line is lost.
+ */
 import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import {
@@ -20,7 +22,7 @@ const LOSSES = ["boil-lost", "heat-off", "pressure-lost", "steam-lost"];
 const STARTS = ["boil", "pressure", "rocking", "steam"];
 
 describe("the declarations", () => {
-  it("say what wants a yes to be taken back: a loss, a raise, a spoiled jar", () => {
+  it("say what needs a yes to be taken back: a loss, a raise, a spoiled jar", () => {
     const warns = (type: FactType, event: object) =>
       declarationOf(type).undoWarns?.(event as never);
     const dear = [...LOSSES, "confirmed", "end-reopened", "factor-reopened", "heard", "spoiled"];
@@ -33,7 +35,7 @@ describe("the declarations", () => {
     );
   });
 
-  it("say which times are bounded as a start's or a loss's, and which may be told anew", () => {
+  it("say which times are bounded as a start's or a loss's, and which may be corrected freely", () => {
     expect(having(({ timed }) => timed === "loss")).toEqual(LOSSES);
     expect(having(({ timed }) => timed === "start")).toEqual(STARTS);
     expect(having(({ timed }) => timed === "told")).toEqual([
@@ -42,7 +44,7 @@ describe("the declarations", () => {
     ]);
   });
 
-  it("say which reports quiet what rings", () => {
+  it("say which reports silence an alarm", () => {
     expect(having(({ quiets }) => quiets)).toEqual([
       ...["abandoned", "boil", "boil-lost", "disposed", "heat-off", "jars-filled"],
       ...["loaded", "pressure"],
@@ -64,13 +66,13 @@ describe("the declarations", () => {
     expect(having(({ undo }) => undo === "along")).toEqual(["acknowledged"]);
   });
 
-  it("say which the program does itself", () => {
+  it("say which the program writes by itself", () => {
     expect(having(({ own }) => own)).toEqual([
       ...["acknowledged", "asked", "due", "focused", "line-sealed", "load-opened", "load-terms"],
     ]);
   });
 
-  it("say which begin something, and in which field its name stands", () => {
+  it("say which begin something, and which field holds its name", () => {
     const begins = TYPES.flatMap((type) => {
       const field = declarationOf(type).begins;
       return field === undefined ? [] : [`${type} ${field}`];
@@ -81,7 +83,7 @@ describe("the declarations", () => {
     ]);
   });
 
-  it("say which stay with the kitchen they are of", () => {
+  it("say which stay with their kitchen", () => {
     expect(having(({ stays }) => stays)).toEqual([
       ...["clock-set", "closed", "day-plan-dropped", "day-planned", "focused", "gauge-set"],
       ...["hushed", "kitchen-set", "log-failed", "opened", "unhushed"],
@@ -103,7 +105,7 @@ describe("the declarations", () => {
     ]);
   });
 
-  it("say which are of the shelf, and which come along with others", () => {
+  it("say which concern the shelf, and which accompany others", () => {
     expect(having(({ ofTheShelf }) => ofTheShelf)).toEqual([
       ...["jar-opened", "jars-moved", "preferred", "spoiled", "tasted"],
     ]);

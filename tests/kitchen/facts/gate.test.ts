@@ -1,4 +1,4 @@
-/** What comes from outside is held against its declaration. */
+/** What comes from outside is checked against its declaration. */
 import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
@@ -17,7 +17,7 @@ function first<T extends FactType>(type: T): Extract<KitchenEvent, { type: T }> 
   return found as Extract<KitchenEvent, { type: T }>;
 }
 
-/** As a line's JSON is parsed, so that `__proto__` is a field like any other. */
+/** Parsed like a line's JSON, so that `__proto__` is a field like any other. */
 function withField(event: object, json: string): object {
   return JSON.parse(`${JSON.stringify(event).slice(0, -1)},${json}}`);
 }
@@ -85,7 +85,7 @@ describe("the gate", () => {
     }
   });
 
-  it("keeps out a recipe that is hollow, and one with a stage of no kind", () => {
+  it("keeps out an empty recipe, and one with a stage of an unknown kind", () => {
     const begun = first("batch-begun");
     const { stages } = begun.recipe;
     for (const recipe of [
@@ -102,7 +102,7 @@ describe("the gate", () => {
     expect(faultOfEvent(more)).toBeUndefined();
   });
 
-  it("keeps out __proto__ wherever it stands", () => {
+  it("keeps out __proto__ at any depth", () => {
     const note = first("note");
     expect(faultOfEvent(withField(note, '"__proto__":{"polluted":true}'))).toBeDefined();
     const tasted = JSON.stringify(first("tasted")).replace(
@@ -115,7 +115,7 @@ describe("the gate", () => {
     expect(faultOfEvent(JSON.parse(recipe))).toBeDefined();
   });
 
-  it("keeps out what is nested without end, wherever it stands", () => {
+  it("keeps out endless nesting, anywhere", () => {
     const deep = JSON.parse(`${"[".repeat(50_000)}${"]".repeat(50_000)}`);
     const begun = first("batch-begun");
     expect(faultOfEvent({ ...begun, recipe: { ...begun.recipe, wasCalled: deep } })).toBeDefined();
@@ -125,33 +125,33 @@ describe("the gate", () => {
     expect(faultOfEvent({ ...first("loaded"), parts: deep })).toBeDefined();
   });
 
-  it("takes a field only where the object has it itself", () => {
+  it("accepts a field only where the object itself has it", () => {
     const { held: _held, ...confirmed } = first("confirmed");
     expect(faultOfEvent(Object.assign(Object.create({ held: true }), confirmed))).toBeDefined();
     expect(faultOfEvent(Object.create(first("note")))).toBeDefined();
   });
 
-  it("names an unknown kind, and what is no event at all", () => {
+  it("names an unknown kind, and what is not an event at all", () => {
     expect(faultOfEvent({ ...first("note"), type: "wish" })).toContain('unknown type "wish"');
     expect(faultOfEvent({ ...first("note"), type: "constructor" })).toContain("unknown type");
     for (const none of [null, 7, "note", undefined]) expect(faultOfEvent(none)).toBeDefined();
     expect(faultOfEvent([])).toBeDefined();
   });
 
-  it("lets the journal's own fields stand in a line, and in no event", () => {
+  it("allows the journal's own fields in a line, but not in an event", () => {
     const line = { ...first("note"), n: 7, v: 1, prev: 1, sum: 2, at: "x", written: "y", left: 1 };
     expect(faultOfLine(line)).toBeUndefined();
     expect(faultOfEvent(line)).toBeDefined();
   });
 
-  it("lets stand what older lines had beside, in the kinds that had it", () => {
+  it("allows extra fields of older lines, in the kinds that had them", () => {
     expect(faultOfEvent({ ...first("asked"), kind: "factor", about: null })).toBeUndefined();
     expect(faultOfEvent({ ...first("due"), about: null })).toBeDefined();
   });
 });
 
 describe("the quick test made from a schema", () => {
-  it("says what the schema itself says, of facts that are and that are none", {
+  it("agrees with the schema itself about valid and invalid facts", {
     timeout: 60_000,
   }, () => {
     const chance = dice(12);

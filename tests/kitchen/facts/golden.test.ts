@@ -1,4 +1,4 @@
-/** Journals that the version before wrote are read as it read them. */
+/** Journals that the previous version wrote are read as it read them. */
 import { describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../../src/journal/memory-disk.ts";
 import { FACTS } from "../../../src/kitchen/facts/all-facts.ts";
@@ -26,11 +26,11 @@ describe("a journal of the version before", () => {
   it.each(GOLDEN)("reads the same: %s", (name) => {
     const { state, nowMs, notices } = opened(name);
     expect(notices).toEqual([]);
-    // What a review has gained since is let be.
+    // What reviews have gained since is ignored.
     expect(review(state, nowMs)).toMatchObject(goldenReview(name));
   });
 
-  it("is there for every kind of fact, and loses none on the way", () => {
+  it("exists for every kind of fact, and none is lost on the way", () => {
     const kinds = new Set<string>();
     for (const name of GOLDEN) {
       const { history } = opened(name).state;

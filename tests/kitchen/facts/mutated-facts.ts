@@ -1,4 +1,6 @@
-/** Facts as no program writes them: a field changed, lost, added or moved, by seeded chance. */
+/**
+ * Facts as no program writes them: a field changed, lost, added or moved, by a seeded generator.
+ */
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { FACTS } from "../../../src/kitchen/facts/all-facts.ts";
 import type { Dice } from "../../simulation/dice.ts";
@@ -25,7 +27,7 @@ function anObject(dice: Dice, event: Bag): Bag {
   return found;
 }
 
-/** A property of the object's own, whatever its name. */
+/** Sets an own property of an object, whatever its name. */
 function put(into: Bag, key: string, value: unknown): void {
   Object.defineProperty(into, key, {
     value,

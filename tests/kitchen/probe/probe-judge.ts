@@ -20,7 +20,7 @@ export type Judged = {
 /** A person who reports the boil half a minute after it, so that the probe can learn its level. */
 const LEARN_AFTER_MS = 90_000;
 
-/** A gauge that reads low loses a sinking pressure so much sooner: the safe side. */
+/** A gauge that reads low loses a sinking pressure sooner, which is the safe side. */
 const EARLY_MS = 20_000;
 
 export function judge(one: Trace): Judged {

@@ -61,7 +61,7 @@ describe("the filter of a probe", () => {
   const probe = { kind: "temperature", decimals: 1 } as const;
   const noisy = (t: number) => 200 + ((t / 500) % 3) * 0.1;
 
-  it("leaves out a spike and keeps what is around it", () => {
+  it("leaves out a spike and keeps the readings around it", () => {
     const filter = newFilter(0);
     for (const sample of every(500, 0, 5000, noisy)) filterReading(filter, sample, probe);
     expect(filterReading(filter, { t: 5500, value: 251 }, probe)).toEqual({ kind: "spike" });
@@ -78,7 +78,7 @@ describe("the filter of a probe", () => {
     expect(kinds.at(-1)).toBe("good");
   });
 
-  it("calls a probe stuck that wavered before, and not one that reads whole degrees", () => {
+  it("calls a probe stuck if it wavered before, but not one that reads whole degrees", () => {
     const stuck = (decimals: number) => {
       const filter = newFilter(0);
       for (const sample of every(500, 0, 5000, noisy)) filterReading(filter, sample, probe);
@@ -103,7 +103,7 @@ describe("the rules of a probe", () => {
     }
   });
 
-  it("say the first reading that was under as the time of a loss", () => {
+  it("give the first reading below the mark as the time of a loss", () => {
     const watching = newWatching();
     const rule = boilRule(6200);
     const seen = every(1000, 0, 90_000, (t) => (t < 60_000 ? 200.7 : 195))
@@ -123,7 +123,7 @@ describe("the rules of a probe", () => {
     expect(seen.every((one) => one === undefined)).toBe(true);
   });
 
-  it("answer for a time only where readings cover the whole of it", () => {
+  it("vouch for a time only where readings cover all of it", () => {
     const rule = boilRule(6200);
     const held = every(5000, 0, 600_000, () => 200.5);
     expect(covers(held, rule, 60_000, 500_000)).toBe("held");

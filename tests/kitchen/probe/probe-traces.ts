@@ -36,7 +36,7 @@ function sensor(chance: Dice, kind: Trace["kind"]): Sensor {
   return { offset, noise: chance.pick([0.1, 0.3]) * fine, step: step * fine, decimals };
 }
 
-/** What the sensor says of a true value each half second: noise, steps, spikes, and holes. */
+/** What the sensor shows for a true value each half second: noise, steps, spikes and holes. */
 function read(
   chance: Dice,
   kind: Trace["kind"],

@@ -11,7 +11,7 @@ import { BAD_SEAL, LOST_BOIL, moved, opening, playedEvents } from "../../review/
 import { LIBRARY } from "../../review/kitchen-files.ts";
 import { kitchenFolder } from "../../review/kitchen-folder.ts";
 
-// Years ago, since an import refuses events that lie ahead of the machine's clock.
+// Years ago, since an import refuses events later than the machine's clock.
 const YEARS_BACK = -5 * 366;
 const LATER = Date.UTC(2025, 0, 1);
 const open: { done(): void }[] = [];
@@ -71,7 +71,7 @@ describe("moving house", () => {
     expect(exportKitchen(to).text).toBe(text);
   });
 
-  it("says what could not be exported, a torn end too", () => {
+  it("says what could not be exported, including a torn end", () => {
     const from = home(beans);
     expect(exportKitchen(from).notices).toEqual([]);
     const [name = ""] = Object.keys(files(from));
@@ -80,7 +80,7 @@ describe("moving house", () => {
     expect(exportKitchen(from).notices).toMatchObject([/cut short; what can be read is exported/]);
   });
 
-  it("takes nothing twice", async () => {
+  it("takes everything exactly once", async () => {
     const from = home(beans);
     const to = home([]);
     const { text } = exportKitchen(from);
@@ -91,7 +91,7 @@ describe("moving house", () => {
     expect(files(to)).toEqual(before);
   });
 
-  it("gives a clashing batch an id of its own, each time the same, and spares ours", async () => {
+  it("gives a clashing batch a new id, the same each time, and leaves ours alone", async () => {
     const ours = home(beans);
     const theirs = home(beets);
     const [bean] = logs(ours);
@@ -158,7 +158,7 @@ describe("moving house", () => {
     );
   });
 
-  it("refuses a sound file whose events are none, or of a shape nobody knows", async () => {
+  it("refuses a sound file whose events are invalid or of an unknown shape", async () => {
     const to = home([]);
     const { archiveText } = await import("../../../src/session/archive/archive.ts");
     const stamp = { cmd: "c", t: 1, w: 1 };
@@ -183,7 +183,7 @@ describe("moving house", () => {
     expect(files(to)).toEqual({});
   });
 
-  it("carries own recipes, and puts one whose name is taken beside it", async () => {
+  it("carries the person's own recipes, and saves one whose name is taken under another", async () => {
     const { archiveText } = await import("../../../src/session/archive/archive.ts");
     const to = home([]);
     const text = recipeFile("sauerkraut.yaml").replace("id: sauerkraut", "id: my-kraut");

@@ -27,7 +27,7 @@ function planned(): MadeUpKitchen {
   return kitchen;
 }
 
-/** The ideal cook works on for so long. */
+/** The ideal cook works on for a given time. */
 function cook(kitchen: MadeUpKitchen, minutes: number): void {
   const end = kitchen.session.now() + minutes * MINUTE_MS;
   for (let now = kitchen.session.now(); now < end; now = kitchen.session.now()) {
@@ -61,7 +61,7 @@ function plans(kitchen: MadeUpKitchen) {
 }
 
 describe("a day that is asked for", () => {
-  it("is told in a few sentences, with what limits it, and begun after a yes", () => {
+  it("is described in a few sentences, with what limits it, and begun after a yes", () => {
     const kitchen = openKitchen();
     const { lines, refused } = kitchen.session.hear(`${PLAN}, done by six`);
     expect(refused).toBe(false);
@@ -77,7 +77,7 @@ describe("a day that is asked for", () => {
     expect(beetsAt(kitchen)).toBeGreaterThan(EIGHT);
   });
 
-  it("is not begun after a no, and may still be begun by a word", () => {
+  it("is not begun after a no, and may still be begun on request", () => {
     const kitchen = openKitchen();
     kitchen.session.hear(PLAN);
     kitchen.session.hear("no");
@@ -100,7 +100,7 @@ describe("a day that is asked for", () => {
     expect(lines.join(" ")).toMatch(reason);
   });
 
-  it("counts what is running, and asks for no more than that", () => {
+  it("takes account of what is running", () => {
     const kitchen = openKitchen();
     kitchen.session.hear("start seven pounds of pickled beets");
     const { lines } = kitchen.session.hear("plan the day");
@@ -131,7 +131,7 @@ describe("a plan that is kept", () => {
     expect(new Set(late).size).toBe(late.length);
   });
 
-  it("plans nothing anew while the day goes as planned", () => {
+  it("does not plan again while the day goes as planned", () => {
     const kitchen = planned();
     cook(kitchen, 30);
     expect(said(kitchen, /^The day runs about/)).toEqual([]);
@@ -168,7 +168,7 @@ describe("a plan that is kept", () => {
     expect(kitchen.session.hear("drop the plan").refused).toBe(true);
   });
 
-  it("leaves a batch alone that a person begins sooner", () => {
+  it("leaves a batch alone if a person begins it sooner", () => {
     const kitchen = planned();
     cook(kitchen, 5);
     kitchen.session.hear("start seven pounds of pickled beets");

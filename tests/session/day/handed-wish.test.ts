@@ -1,4 +1,4 @@
-/** A command handed to an open kitchen arrives as it was, or not at all. */
+/** A command passed to an open kitchen arrives unchanged, or not at all. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Wish } from "../../../src/kitchen/decide/decision.ts";
@@ -13,7 +13,7 @@ function line(parts: object): string {
 const saved = (slots: object) => handedWish(line({ intent: "seed-saved", text: "x", slots }));
 
 describe("a command handed over", () => {
-  it("arrives as it was, whatever its words are", () => {
+  it("arrives unchanged, whatever its words are", () => {
     fc.assert(
       fc.property(fc.string({ unit: "binary" }), fc.option(fc.string()), (text, owner) => {
         const wish = {
@@ -49,11 +49,11 @@ describe("a command handed over", () => {
     ["a name every object has", line({ intent: "constructor", text: "x", slots: {} })],
     ["no words to show", line({ intent: "seed-saved", slots: SEED })],
     ["no slots", line({ intent: "seed-saved", text: "x" })],
-  ])("is none where the line is %s", (_what, text) => {
+  ])("is rejected where the line is %s", (_what, text) => {
     expect(handedWish(text)).toBeUndefined();
   });
 
-  it("is none where a field is missing or off, and loses fields nobody knows", () => {
+  it("is rejected where a field is missing or wrong, and loses unknown fields", () => {
     expect(saved({ variety: "Boothby Blond" })).toBeUndefined();
     expect(saved({ ...SEED, fermentDays: "three" })).toBeUndefined();
     expect(saved({ ...SEED, storage: null })).toBeUndefined();

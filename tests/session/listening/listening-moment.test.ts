@@ -12,7 +12,7 @@ import { kitchenAt, MOMENT_NAMES } from "../kitchen-moments.ts";
 const DRAWN = 150;
 
 describe("what can be said to a kitchen that listens", () => {
-  it.each(MOMENT_NAMES)("is little in the moment: %s", async (name) => {
+  it.each(MOMENT_NAMES)("is only a little at any moment: %s", async (name) => {
     const { rules, command } = grammarNow(await kitchenAt(name));
     expect(new GrammarSentences(rules).forms(command)).toBeLessThanOrEqual(150);
     expect(rules.length).toBeLessThan(10_000);
@@ -38,7 +38,7 @@ describe("what can be said to a kitchen that listens", () => {
     expect([...new Set(wrong)]).toEqual([]);
   });
 
-  it("holds the answers to the question that waits, and all are taken as answers", async () => {
+  it("includes the answers to the open question, and all are taken as answers", async () => {
     const session = await kitchenAt("empty kitchen");
     const base = contextOf(session.state, session.now(), theLibrary(), undefined);
     const choices = ["the Provider dilled green beans", "the pickled beets"];

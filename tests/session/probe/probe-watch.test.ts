@@ -24,7 +24,7 @@ const boilFor = (minutes: number) =>
     .join("\n");
 
 describe("a canner with a probe", () => {
-  it("is noticed to boil, and still asks for the cover", async () => {
+  it("notices the boil, and still asks about the lids", async () => {
     const played = await play(
       "dilled-green-beans",
       `${CANNER}\n${BOILING}\n+0:00 yes\n+0:00 [cook until done]`,
@@ -77,7 +77,7 @@ describe("a canner with a probe", () => {
     expect(timesSaid(silent, "Nothing from the probe")).toBe(1);
   });
 
-  it("answers for a time nobody watched, where its readings have their times", async () => {
+  it("vouches for a time nobody watched, where its readings have their own times", async () => {
     const logged = (value: number, after = 0) => {
       const lines: string[] = [];
       for (let second = 0; second <= 24 * 60; second += 10) {
@@ -138,7 +138,7 @@ async function until(test: () => boolean): Promise<void> {
 }
 
 describe("reading a probe", () => {
-  it("follows a file that grows, lines in parts too, and one that is begun anew", async () => {
+  it("follows a growing file, with lines in parts too, and one that is started over", async () => {
     const folder = mkdtempSync(join(tmpdir(), "probe-"));
     const path = join(folder, "log.txt");
     const lines: string[] = [];

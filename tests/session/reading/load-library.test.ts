@@ -29,7 +29,7 @@ const idsOf = async (folders: string[], only?: string) => {
   return [...(await loadLibrary(folders, {}, only)).recipes.keys()];
 };
 
-describe("a folder of recipes with what is none in it", () => {
+describe("a folder of recipes that also contains other things", () => {
   it.skipIf(process.platform === "win32")("is read all the same, and each is named", async () => {
     const odd = join(scratch, "odd");
     mkdirSync(join(odd, "folder.yaml"), { recursive: true });
@@ -50,14 +50,14 @@ describe("a folder of recipes with what is none in it", () => {
   });
 });
 
-describe("a library of which one recipe is asked for", () => {
-  it("reads that one and the tables alone", async () => {
+describe("a library from which one recipe is asked for", () => {
+  it("reads only that one and the tables", async () => {
     expect(await idsOf([shipped, join(scratch, "none")], "pickled-beets")).toEqual([
       "pickled-beets",
     ]);
   });
 
-  it("reads all where the name is no file's", async () => {
+  it("reads all where the name is not a file's", async () => {
     expect((await idsOf([shipped], "dilly beans")).length).toBeGreaterThan(40);
     expect((await idsOf([shipped], "../pickled-beets")).length).toBeGreaterThan(40);
   });
@@ -95,7 +95,7 @@ describe("a person's own recipe", () => {
     expect(choice.ok).toBe(true);
   });
 
-  it("with a danger in it is a refrigerator food, its process refused", async () => {
+  it("is a refrigerator food where it has a danger in it, its process refused", async () => {
     const { recipe, library, choice } = await own("weak-beans", [
       "amount: 4 cups",
       "amount: 1 cup",

@@ -1,5 +1,5 @@
 /**
- * A journal with any fact in it that no program wrote opens, is answered, and goes on. By hand with
+ * A journal with any fact in it that no program wrote opens, answers and continues. By hand with
  * more: `MUTATED_FACTS=100000 npx vitest run tests/session/reading/mutated-journal.test.ts`.
  */
 import { describe, expect, it } from "vitest";
@@ -110,7 +110,7 @@ function oddJournal(chance: Dice): { events: KitchenEvent[]; odd: string; kept: 
 }
 
 describe("a journal with a fact that no program wrote", () => {
-  it("opens, is answered, and goes on", { timeout: OPENED * 1000 + 60_000 }, () => {
+  it("opens, answers and continues", { timeout: OPENED * 1000 + 60_000 }, () => {
     const chance = dice(SEED);
     for (let left = OPENED; left > 0; left -= 1) {
       const { events, odd } = oddJournal(chance);
@@ -118,7 +118,7 @@ describe("a journal with a fact that no program wrote", () => {
     }
   });
 
-  it("is worked out whole where the gate lets it through", {
+  it("is replayed completely where the gate lets it through", {
     timeout: TRIED * 100 + 60_000,
   }, () => {
     const chance = dice(SEED + 1);

@@ -103,7 +103,7 @@ const sealedAlone = (of: Review) =>
   of.batches.filter((one) => one.verdict !== "as-tested").map((one) => one.id);
 
 describe("a line that does not come through the gate", () => {
-  it("is none where all is well", () => {
+  it("does not exist where all is well", () => {
     const { notices, review: all } = look(diskWith(-1, {}));
     expect([notices, sealedAlone(all)]).toEqual([[], []]);
   });
@@ -138,7 +138,7 @@ describe("a line that does not come through the gate", () => {
     expect(sealedAlone(look(diskTorn(placeOf("asked"))).review)).toEqual([beans]);
   });
 
-  it("bars what was open too where it names one thing that is known and one that is not", () => {
+  it("also bars what was open where it names one known thing and one unknown", () => {
     const at = placeOf("asked", beets);
     const parts = [
       { batch: beans, jars: 3, first: 1 },
@@ -180,7 +180,7 @@ describe("a line that does not come through the gate", () => {
     expect(kept.map((one) => one.why).join()).toContain("the log is damaged at line");
   });
 
-  it("lets the day go on in a fresh file after a yes, in which it is written down", () => {
+  it("lets the day go on in a fresh file after a yes, where it is written down", () => {
     const at = placeOf("asked", beets);
     const disk = diskWith(at, { text: 7, about: beets });
     const before = textOf(disk);
@@ -237,7 +237,7 @@ describe("a sealed line", () => {
     expect(settled(words).verdict.verdict).toBe("unfinished");
   });
 
-  it("is open again once the word about it is taken back", () => {
+  it("is open again once the answer about it is taken back", () => {
     const { session, disk } = settled("yes");
     expect(session.hear("undo").lines.join()).toContain("the word on the damaged line");
     expect(verdictOf(look(disk).review, beets).verdict).toBe("unfinished");
@@ -245,7 +245,7 @@ describe("a sealed line", () => {
 });
 
 describe("moving house", () => {
-  /** Years ago, since an import refuses events that lie ahead of the machine's clock. */
+  /** Years ago, since an import refuses events later than the machine's clock. */
   const past = () => moved(events, YEARS_BACK, 1);
 
   function folder(files: Record<string, string> = {}): string {
@@ -259,7 +259,7 @@ describe("moving house", () => {
     ["a timer of a million million minutes", { type: "timer-set", timer: "T1", minutes: 1e12 }],
     ["an altitude in words", { type: "kitchen-set", altitudeFt: "high" }],
     ["a batch named __proto__", { type: "held", batch: "__proto__" }],
-  ])("refuses an archive whole that holds %s, naming the line", async (_what, fact) => {
+  ])("refuses a whole archive that contains %s, naming the line", async (_what, fact) => {
     const to = folder();
     const good = past();
     const stamp = { cmd: "c1", t: good[0]?.t, w: good[0]?.t, label: undefined };
@@ -289,7 +289,7 @@ describe("moving house", () => {
     expect(barred(to)).toHaveLength(1);
   });
 
-  it("imports into no kitchen whose own newest file is damaged", async () => {
+  it("does not import into a kitchen whose own newest file is damaged", async () => {
     const good = past();
     const disk = diskWith(good.length - 1, { w: "noon" }, good);
     const to = folder({ [FILE]: textOf(disk) });

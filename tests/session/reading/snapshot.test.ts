@@ -1,4 +1,7 @@
-/** What a long journal came to is kept, and holds only for what it was made of. */
+/**
+ * The state replayed from a long journal is kept, and is valid only for the bytes and the build it
+ * was made from.
+ */
 import { beforeAll, describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../../src/journal/memory-disk.ts";
 import { openJournal } from "../../../src/journal/open-journal.ts";
@@ -38,7 +41,10 @@ const read = (disk: MemoryDisk, reader: Reader = {}) => {
   return readKitchen(HOME, { wallMs: WALL, disk, build: "one", ...reader });
 };
 
-/** Files read whole since a moment: a snapshot that holds is read, and the journal not again. */
+/**
+ * Files read completely since a moment: a valid snapshot is read, and the journal is not read
+ * again.
+ */
 function filesRead(disk: MemoryDisk, what: () => unknown): string[] {
   const paths: string[] = [];
   disk.eachCall = ({ name, path }) => {
@@ -62,7 +68,7 @@ function changed(disk: MemoryDisk, path: string, from: string, to: string): void
 }
 
 describe("the snapshot of a long journal", () => {
-  it("gives what the journal gives, to whoever reads next", () => {
+  it("gives the next reader what the journal gives", () => {
     const disk = kitchen();
     const first = read(disk);
     expect(filesRead(disk, () => read(disk))).toEqual([JOURNAL, SNAPSHOT]);
@@ -72,7 +78,7 @@ describe("the snapshot of a long journal", () => {
     expect(second.state.nextEnd).toBe(Number.POSITIVE_INFINITY);
   });
 
-  it("reads the events themselves only where they are asked for", () => {
+  it("reads the events themselves only when they are asked for", () => {
     const disk = kitchen();
     read(disk);
     const { state } = read(disk);
@@ -81,7 +87,7 @@ describe("the snapshot of a long journal", () => {
     expect(state.history).toHaveLength(season.length);
   });
 
-  it("is not kept for a short one, nor by a program that names no build", () => {
+  it("is not kept for a short one, nor by a program without a build id", () => {
     const short = kitchen(season.slice(0, WORTH_KEEPING - 1));
     read(short);
     expect(short.read(SNAPSHOT).ok).toBe(false);
@@ -90,7 +96,7 @@ describe("the snapshot of a long journal", () => {
     expect(unnamed.read(SNAPSHOT).ok).toBe(false);
   });
 
-  it("no longer holds once a line is added", () => {
+  it("is no longer valid once a line is added", () => {
     const disk = kitchen(season.slice(0, -1));
     const before = read(disk);
     append(disk, season.slice(-1));
@@ -105,18 +111,18 @@ describe("the snapshot of a long journal", () => {
     read(disk);
     changed(disk, JOURNAL, '"type":"batch-begun"', '"type":"batch-bogun"');
     expect(read(disk).notices).toHaveLength(1);
-    // Nor is what a damaged journal came to kept.
+    // Nor is the state replayed from a damaged journal kept.
     expect(read(disk).notices).toHaveLength(1);
   });
 
-  it("does not hold for another build of the program", () => {
+  it("is not valid for another build of the program", () => {
     const disk = kitchen();
     read(disk);
     const files = filesRead(disk, () => read(disk, { build: "two" }));
     expect(files.filter((path) => path === JOURNAL)).toHaveLength(3);
   });
 
-  it("is passed over where it is damaged itself, and made anew", () => {
+  it("is ignored where it is damaged itself, and made again", () => {
     const disk = kitchen();
     const first = read(disk);
     changed(disk, SNAPSHOT, '"state":"complete"', '"state":"abandond"');
@@ -126,7 +132,7 @@ describe("the snapshot of a long journal", () => {
     expect(read(disk)).toEqual(first);
   });
 
-  it("is done without on a disk that cannot be written", () => {
+  it("is skipped on a disk that cannot be written", () => {
     const disk = kitchen();
     disk.roomBytes = 0;
     expect(read(disk)).toEqual(readKitchen(HOME, { wallMs: WALL, disk }));

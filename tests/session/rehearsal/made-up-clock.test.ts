@@ -24,7 +24,7 @@ describe("the made-up clock", () => {
     expect(made.read()).toMatchObject({ wallMs: START, zone: "America/Denver" });
   });
 
-  it("moves the clocks as waking, sleep, a set clock, a standstill and a restart do", () => {
+  it("moves its clocks the way waking, sleep, a set clock, a standstill and a restart do", () => {
     const made = clock();
     const hour = 3_600_000;
     expect(moved(made, () => made.advance(hour))).toEqual({
@@ -75,7 +75,7 @@ describe("the made-up clock", () => {
     expect(made.untilNextTimer()).toBe(420);
   });
 
-  it("lets timers stand still in sleep, come late after a standstill, die with the program", () => {
+  it("lets timers stop during sleep, come late after a standstill, and die with the program", () => {
     const made = clock();
     const ran: number[] = [];
     made.after(1000, () => ran.push(made.read().wallMs - START));

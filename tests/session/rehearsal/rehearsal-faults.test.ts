@@ -37,12 +37,12 @@ const onDisk = (disk: MemoryDisk) => readJournal(disk, "made-up").records.length
 const count = (texts: string[], part: string) => texts.filter((one) => one.includes(part)).length;
 
 describe("a kitchen that listens", () => {
-  it("takes what is heard surely as if it were typed", async () => {
+  it("takes what is heard clearly as if it were typed", async () => {
     const { history } = await played("+0:05 [hears 91% set a timer for ten minutes]");
     expect(history.filter((one) => one.type === "timer-set").length).toBe(1);
   });
 
-  it("asks before it takes what is heard in doubt", async () => {
+  it("asks before it accepts what is heard in doubt", async () => {
     const doubt = "+0:05 [hears 55% set a timer for ten minutes]";
     const asked = await played(doubt);
     expect(asked.texts.at(-1)).toMatch(/asked: I heard: set a timer.*A timer for .*minutes\?/);
@@ -53,13 +53,13 @@ describe("a kitchen that listens", () => {
     expect(denied.history.some((one) => one.type === "timer-set")).toBe(false);
   });
 
-  it("takes two hearings that mean the same for one that is sure", async () => {
+  it("treats two hearings with the same meaning as certain", async () => {
     const line = "+0:05 [hears 55% set a timer for ten minutes or else timer for ten minutes]";
     const { history } = await played(line);
     expect(history.some((one) => one.type === "timer-set")).toBe(true);
   });
 
-  it("lets no clatter that sounds like a yes vouch for the food", async () => {
+  it("does not let clatter that sounds like a yes vouch for the food", async () => {
     const day = ["+0:25 done", "+0:30 the brine is boiling", "+0:20 the canner's ready"];
     const filled = [...day, "+0:20 8 pints filled, new lids", "+0:01 five percent"];
     const vouches = (played: { history: { type: string }[] }) =>
@@ -90,7 +90,7 @@ describe("a kitchen that listens", () => {
     expect(minutes).toEqual([2, 3]);
   });
 
-  it("says it again to whoever opens it again, and listens again by itself", async () => {
+  it("says so again when it is opened again, and resumes listening by itself", async () => {
     const gone = await played("+0:05 [microphone gone]", "+0:05 [crash]");
     expect(count(gone.texts, "The microphone gives nothing")).toBe(2);
     const back = await played(

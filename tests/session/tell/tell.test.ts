@@ -27,7 +27,7 @@ async function serve(answer: Answerer, at = folder): Promise<TellServer> {
   return opened.server;
 }
 
-/** Sends raw bytes and gives what comes back until the end. */
+/** Sends raw bytes and returns what comes back until the end. */
 function raw(address: string, bytes: string | Buffer): Promise<string> {
   return new Promise((resolve) => {
     let heard = "";
@@ -52,7 +52,7 @@ describe("words handed to an open kitchen", () => {
     });
   });
 
-  it("may be refused, and an answerer that fails refuses too", async () => {
+  it("may be refused, and a failing answerer refuses too", async () => {
     await serve((words) => {
       if (words === "fail") throw new Error("no\nsuch thing");
       return { refused: true, lines: ["There is no boil to lose."] };
@@ -61,7 +61,7 @@ describe("words handed to an open kitchen", () => {
     expect(await tell(folder, "fail")).toMatchObject({ ok: true, refused: true });
   });
 
-  it("are refused where no kitchen is open, or its socket is a dead one's", async () => {
+  it("are refused where no kitchen is open, or its socket was left by a dead program", async () => {
     expect(await tell(folder, "hello")).toMatchObject({ ok: false, why: "no-kitchen" });
     const server = await serve(echo);
     await server.close();
@@ -104,7 +104,7 @@ describe("hostile words", () => {
     expect(await raw(address, "\n")).toBe("refused\nno words came\n");
   });
 
-  it("of any bytes are handed on at most once and always answered", async () => {
+  it("are passed on at most once and always answered, whatever their bytes", async () => {
     let count = 0;
     const { address } = await serve((words) => {
       count += 1;
@@ -142,7 +142,7 @@ describe("hostile words", () => {
 });
 
 describe.skipIf(process.platform === "win32")("the socket", () => {
-  it("is for its owner alone, whatever the folder around it allows", async () => {
+  it("is only for its owner, whatever the folder around it allows", async () => {
     fs.chmodSync(folder, 0o755);
     fs.mkdirSync(join(folder, "tell"), { mode: 0o777 });
     const { address } = await serve(echo);
@@ -163,7 +163,7 @@ describe.skipIf(process.platform === "win32")("the socket", () => {
     other.close();
   });
 
-  it("does not take the place of a file that is no socket", async () => {
+  it("does not replace a file that is not a socket", async () => {
     fs.mkdirSync(join(folder, "tell"));
     fs.writeFileSync(join(folder, "tell", "socket"), "precious");
     const opened = await openTellServer(folder, () => true, echo);

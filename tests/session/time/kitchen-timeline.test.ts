@@ -21,7 +21,7 @@ describe("kitchen time", () => {
     expect([now(), timeline.offsetMs]).toEqual([START + 2 * HOUR_MS, 0]);
   });
 
-  it("does not care for a set clock, which only moves the offset", () => {
+  it("is unaffected by a set clock, which only moves the offset", () => {
     const { clock, timeline, now } = begun();
     clock.setWall(8 * HOUR_MS);
     clock.advance(1000);

@@ -4,7 +4,7 @@ import { bootIdOfThisMachine, realClock } from "../../../src/session/time/real-c
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 describe("the machine's clocks", () => {
-  it("all move together, in milliseconds, under one start of the machine", async () => {
+  it("all move together, in milliseconds, within one start of the machine", async () => {
     const clock = realClock();
     const before = clock.read();
     await pause(300);

@@ -31,7 +31,7 @@ describe("the time watch", () => {
     expect(found((clock) => clock.advance(0))).toEqual([]);
   });
 
-  it("tells a set wall clock by how much, forward and back, and passes over drift", () => {
+  it("reports by how much the wall clock was set, forward or back, and ignores drift", () => {
     const set = (byMs: number) =>
       found((clock) => {
         clock.advance(1000);
@@ -43,14 +43,14 @@ describe("the time watch", () => {
     expect([set(1400), set(-1400)]).toEqual([[], []]);
   });
 
-  it("tells sleep from a standstill", () => {
+  it("distinguishes sleep from a standstill", () => {
     expect(found((clock) => clock.sleep(8 * HOUR_MS))).toEqual([
       { kind: "asleep", ms: 8 * HOUR_MS },
     ]);
     expect(found((clock) => clock.stall(45_000))).toEqual([{ kind: "stalled", ms: 45_000 }]);
   });
 
-  it("tells several things that came at once", () => {
+  it("reports several things that happened at once", () => {
     const findings = found((clock) => {
       clock.sleep(HOUR_MS);
       clock.stall(10_000);
@@ -63,7 +63,7 @@ describe("the time watch", () => {
     ]);
   });
 
-  it("across a restart has only the wall to go by, and never goes back", () => {
+  it("has only the wall clock to go by across a restart, and never goes back", () => {
     expect(found((clock) => clock.reboot(90_000))).toEqual([{ kind: "rebooted", ms: 90_000 }]);
     const back = (clock: MadeUpClock) => {
       clock.reboot(90_000);
@@ -76,26 +76,26 @@ describe("the time watch", () => {
 describe("two readings", () => {
   const reading = { wallMs: START, monoMs: 500, bootMs: 500, bootId: "a", zone: "UTC" };
 
-  it("are of one start of the machine where its name is the same and its clock went on", () => {
+  it("belong to one start of the machine where its name is the same and its clock went on", () => {
     expect(sameBoot(reading, { ...reading, bootMs: 600 })).toBe(true);
     expect(sameBoot(reading, { ...reading, bootId: "b" })).toBe(false);
     expect(sameBoot(reading, { ...reading, bootMs: 100 })).toBe(false);
   });
 
-  it("whose starts are known by the wall alone are compared with some seconds' tolerance", () => {
+  it("are compared with some seconds' tolerance where starts are known only by the wall clock", () => {
     const named = (startMs: number) => ({ ...reading, bootId: `started-${startMs}` });
     expect(sameBoot(named(10_000), named(12_000))).toBe(true);
     expect(sameBoot(named(10_000), named(90_000))).toBe(false);
     expect(sameBoot(named(10_000), reading)).toBe(false);
   });
 
-  it("lie apart by the boot clock, or marked by the wall", () => {
+  it("are apart by the boot clock, or by the wall clock and marked as such", () => {
     const later = { ...reading, wallMs: START + HOUR_MS, bootMs: 700 };
     expect(elapsedBetween(reading, later)).toEqual({ ms: 200, by: "boot" });
     expect(elapsedBetween(reading, { ...later, bootId: "b" })).toEqual({ ms: HOUR_MS, by: "wall" });
   });
 
-  it("on a system whose timers count sleep show it as a standstill", () => {
+  it("show sleep as a standstill on a system whose timers count it", () => {
     const woken = { ...reading, wallMs: START + 9000, monoMs: 9500, bootMs: 9500 };
     expect(compareReadings(reading, woken, 1000)).toEqual([{ kind: "stalled", ms: 9000 }]);
   });

@@ -19,7 +19,7 @@ describe("clocks in words", () => {
     expect(digitsText(-130_000)).toBe("2:10");
   });
 
-  it("name the day where it is another", () => {
+  it("name the day where it is not today", () => {
     const now = Date.parse("2027-08-14T14:00:00-06:00");
     expect(whenText(now + HOUR, now, "America/Denver")).toBe("15:00");
     expect(whenText(now + 19 * HOUR, now, "America/Denver")).toBe("Sun 09:00");

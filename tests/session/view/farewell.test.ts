@@ -6,13 +6,13 @@ describe("what is left in the terminal after closing", () => {
   const story = new Story();
   story.begins(0, "dilled-green-beans");
 
-  it("says that the clocks are kept, and what runs on", () => {
+  it("says that the clocks are kept, and what keeps running", () => {
     const [first, ...rest] = farewell(story.state, 0);
     expect(first).toContain("the clocks are kept");
     expect(rest.join()).toContain("dilled green beans");
   });
 
-  it("claims nothing to be kept where the log could not be written", () => {
+  it("does not claim to keep anything where the log could not be written", () => {
     const lines = farewell(story.state, 0, true);
     expect(lines[0]).toContain("could not be written");
     expect(lines.join()).not.toContain("kept");

@@ -7,7 +7,7 @@ import { theLibrary } from "../../scenarios/play.ts";
 const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 
 describe("the strip of a planned day", () => {
-  it("shows what is still to begin where the plan has it, one thing at a time in a lane", () => {
+  it("shows what is still to begin at its planned time, one thing at a time in a lane", () => {
     const kitchen = new MadeUpKitchen({
       library: theLibrary(),
       startMs: EIGHT,

@@ -3,7 +3,7 @@ import { restUntil } from "../../../src/session/view/rest.ts";
 import { madeUp } from "../../screen/made-up-screen.ts";
 
 describe("a rest of everything", () => {
-  it("is none in an empty kitchen, and none while somebody has work", async () => {
+  it("does not exist in an empty kitchen, or while somebody has work", async () => {
     const { session } = (await madeUp()).kitchen;
     expect(restUntil(session.state, session.now())).toBeUndefined();
     session.hear("start the dilly beans");
