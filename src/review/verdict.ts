@@ -24,15 +24,15 @@ export type Judged = { verdict: Verdict; reasons: string[] };
 const ANSWERED_FOR: Partial<Record<ProcessTerms["method"], { no: string; silent: string }>> = {
   "boiling-water": {
     no: "not a full boil throughout, or the lids were uncovered at the end",
-    silent: "nobody vouched for a full boil throughout with the lids covered",
+    silent: "nobody answered for a full boil throughout with the lids covered",
   },
   steam: {
     no: "not a full column of steam throughout",
-    silent: "nobody vouched for a full column of steam throughout",
+    silent: "nobody answered for a full column of steam throughout",
   },
   pressure: {
     no: "not at the pressure throughout, not vented, or not left to fall by itself",
-    silent: "nobody vouched for the pressure throughout, the venting and the coming down",
+    silent: "nobody answered for the pressure throughout, the vent and the coming down",
   },
 };
 

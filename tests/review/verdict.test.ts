@@ -102,7 +102,7 @@ describe("a load that was as tested is not", () => {
     ],
     [
       "of whose end nobody said anything",
-      /^nobody vouched for the pressure/,
+      /^nobody answered for the pressure/,
       (load) => {
         load.endAsked = true;
       },
@@ -143,9 +143,9 @@ describe("a load that was as tested is not", () => {
     expect(reasons.some((one) => reason.test(one))).toBe(true);
   });
 
-  it("whose full boil nobody vouched for", () => {
+  it("whose full boil nobody answered for", () => {
     const silent = judged((load) => delete load.endAnswer, "270701-L1");
-    expect(silent.reasons).toEqual([expect.stringMatching(/^nobody vouched for a full boil/)]);
+    expect(silent.reasons).toEqual([expect.stringMatching(/^nobody answered for a full boil/)]);
   });
 
   it("settled while its jars are in, words that were heard are open, or the log is damaged", () => {

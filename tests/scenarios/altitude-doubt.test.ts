@@ -26,7 +26,7 @@ describe("a boil that reads further off than weather explains", () => {
     expect(batch.process).toMatchObject({ testedMinutes: 5, achievedMinutes: 5 });
   });
 
-  it("is a lost boil if it is lower than any thermometer would show there, once that is confirmed", async () => {
+  it("is a lost boil below what any thermometer would show there", async () => {
     const { batch } = await low(`${BOIL}+0:01 the canner is at 205\n+0:00 yes${DONE}`);
     expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);
     const again = `${BOIL}+0:01 the canner is at 205\n+0:00 yes
@@ -75,7 +75,7 @@ describe("a boil that reads further off than weather explains", () => {
 });
 
 describe("a boil that reads far too low to be one", () => {
-  it("asks whether it boils, then about the altitude; it is a loss where both are confirmed", async () => {
+  it("asks whether it boils, then about the altitude; a loss where both hold", async () => {
     const { batch, asked } = await low(`${BOIL}+0:02 the canner is at 190${DONE}`, "4400ft");
     expect(asked).toContain("Water boils at about 204 here. Is it really at a full boil?");
     expect(batch.process).toMatchObject({ restarts: 1 });

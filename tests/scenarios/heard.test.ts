@@ -42,7 +42,7 @@ describe("a plain loss", () => {
     expect(batch.confirmed.map(({ factor }) => factor)).toEqual(["vinegar-5-percent"]);
   });
 
-  it("leaves a doubt about the canner where it may be another pot, until that is said", async () => {
+  it("leaves a doubt about the canner until it is said which pot it was", async () => {
     const two = (answer: string) =>
       play(
         [BEANS, "bread-and-butter-pickles"],

@@ -142,7 +142,7 @@ describe("other questions of the moment", () => {
 describe("what is read out", () => {
   const READ = "0:00 what now\n+0:00 read me the ingredients one by one\n";
 
-  it("comes one thing at a time, at the cook's request for the next, which ends no stage meanwhile", async () => {
+  it("comes one thing at a time, when the cook says next, which ends no stage", async () => {
     const played = await play(BEANS, `${READ}+0:01 next\n+0:01 how much dill per jar\n+0:01 next`);
     const texts = played.said.map(({ text }) => text);
     expect(texts[texts.length - 4]).toMatch(

@@ -108,7 +108,7 @@ describe("time in which nobody watched a process", () => {
     expect(batch.deviations).toMatchObject([{ code: "unwatched", disposition: "undecided" }]);
   });
 
-  it("leaves nothing open where the boil was lost afterwards and the whole time was run", async () => {
+  it("leaves nothing open where the boil was lost later and the whole time run", async () => {
     const { batch } = await boiled(
       `+0:05 [closed for 0:10]
 +0:01 it went off the boil

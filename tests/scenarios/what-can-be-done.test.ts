@@ -18,7 +18,7 @@ describe("a jar that breaks in a closed pressure canner", () => {
 });
 
 describe("a flame that goes out under pressure", () => {
-  it("is answered as the source says: the whole time again, or by how long it was cold", async () => {
+  it("is answered by its source: the whole time again, or by how long it was off", async () => {
     const played = await play(PRESSED, `${PROCESS}+0:05 the flame went out\n+0:01 what now`);
     expect(allSaid(played)).toMatch(/Bring it back to pressure.*the whole .* start again/);
     expect(allSaid(played)).toMatch(/leave it shut until it has come down.*two hours.*new lids/);

@@ -54,7 +54,7 @@ describe("timers by voice", () => {
     ]);
   });
 
-  it("that ended while the program was closed are announced at opening with how long ago", async () => {
+  it("that ended while it was closed are announced at opening with how long ago", async () => {
     const played = await saying(`
 0:01 timer for ten minutes for the rice
 0:02 [closed for 0:30]
@@ -78,7 +78,7 @@ describe("reminders by voice", () => {
     expect(rung?.rank).toBe("alarm");
   });
 
-  it("that come due while the program is closed are announced exactly once, at the opening", async () => {
+  it("that come due while it is closed are announced exactly once, at the opening", async () => {
     const played = await saying(`
 0:05 remind me tomorrow at nine to wipe the jars
 0:06 [closed for 48:00]

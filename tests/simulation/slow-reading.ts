@@ -7,7 +7,7 @@
 export type Row = Record<string, unknown> & { type: string; t: number; w: number; cmd: string };
 
 const VENT_SECONDS = 600;
-/** Gaps that nobody vouched for, of up to this in all during one process, ask nothing. */
+/** Gaps that nobody vouched for, adding up to at most this in one process, ask nothing. */
 const ALLOWED_SECONDS = 30;
 const READ_SECONDS = 5 * 60 + 30;
 
@@ -372,7 +372,7 @@ function loadObjections(load: SlowLoad, method: string): string[] {
     objections.push(`${load.id} vented ${load.ventSeconds} s`);
   }
   if ((method === "boiling-water" || method === "steam") && !load.endAnswered) {
-    objections.push(`${load.id}: nobody vouched for its end`);
+    objections.push(`${load.id}: nobody answered for its end`);
   }
   return objections;
 }

@@ -35,7 +35,7 @@ describe("the declarations", () => {
     );
   });
 
-  it("say which times are bounded as a start's or a loss's, and which may be corrected freely", () => {
+  it("say which times are bounded as a start's or a loss's, and which are free", () => {
     expect(having(({ timed }) => timed === "loss")).toEqual(LOSSES);
     expect(having(({ timed }) => timed === "start")).toEqual(STARTS);
     expect(having(({ timed }) => timed === "told")).toEqual([

@@ -183,7 +183,7 @@ describe("moving house", () => {
     expect(files(to)).toEqual({});
   });
 
-  it("carries the person's own recipes, and saves one whose name is taken under another", async () => {
+  it("carries own recipes, and saves one whose name is taken under another", async () => {
     const { archiveText } = await import("../../../src/session/archive/archive.ts");
     const to = home([]);
     const text = recipeFile("sauerkraut.yaml").replace("id: sauerkraut", "id: my-kraut");

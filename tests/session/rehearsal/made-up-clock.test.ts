@@ -75,7 +75,7 @@ describe("the made-up clock", () => {
     expect(made.untilNextTimer()).toBe(420);
   });
 
-  it("lets timers stop during sleep, come late after a standstill, and die with the program", () => {
+  it("stops timers during sleep, is late after a standstill, and dies with the program", () => {
     const made = clock();
     const ran: number[] = [];
     made.after(1000, () => ran.push(made.read().wallMs - START));

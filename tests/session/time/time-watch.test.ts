@@ -82,7 +82,7 @@ describe("two readings", () => {
     expect(sameBoot(reading, { ...reading, bootMs: 100 })).toBe(false);
   });
 
-  it("are compared with some seconds' tolerance where starts are known only by the wall clock", () => {
+  it("are compared with seconds of tolerance where only the wall clock knows the start", () => {
     const named = (startMs: number) => ({ ...reading, bootId: `started-${startMs}` });
     expect(sameBoot(named(10_000), named(12_000))).toBe(true);
     expect(sameBoot(named(10_000), named(90_000))).toBe(false);
