@@ -3,14 +3,18 @@ import type { Gap } from "../../src/kitchen/state.ts";
 import {
   achievedMinutes,
   addGap,
+  beyondAllowance,
+  clockEndsAt,
   completesAt,
   current,
   isLost,
   lose,
   newKept,
+  OFF_PROCESS_LIMIT_MS,
   offMs,
   read,
   restarts,
+  roundOf,
   start,
   unanswered,
   vouch,
@@ -144,5 +148,168 @@ describe("a condition known only by readings", () => {
     addGap(kept, gap(6, 14));
     read(kept, at(15));
     expect(unanswered(kept)).toHaveLength(1);
+  });
+});
+
+describe("the time that counts", () => {
+  it("begins empty, with no readings where none are asked for", () => {
+    expect(newKept(15)).toEqual({ needMinutes: 15, stretches: [], gaps: [] });
+    expect(newKept(30, 5)).toMatchObject({ readAt: [], readEveryMinutes: 5 });
+    expect(completesAt(newKept(15))).toBeUndefined();
+    expect(clockEndsAt(newKept(15))).toBeUndefined();
+    expect(achievedMinutes(newKept(15), at(60))).toBe(0);
+  });
+
+  it("has a round of its own for each start and each raise", () => {
+    const kept = begun();
+    expect(roundOf(kept)).toBe("1");
+    expect(roundOf({ ...kept, raised: 1 })).toBe("1.1");
+  });
+
+  it("shows on the clock where it ends while it holds, and nowhere once it is lost", () => {
+    const kept = begun(15, 3);
+    expect(clockEndsAt(kept)).toBe(at(18));
+    lose(kept, at(4), "lost");
+    expect(clockEndsAt(kept)).toBeUndefined();
+  });
+
+  it("is full to the very moment, and is none before pressure was raised", () => {
+    const kept = begun();
+    lose(kept, at(15), "out");
+    expect(completesAt(kept)).toBe(at(15));
+    expect(isLost(kept)).toBe(false);
+    const raised = { ...begun(), countsFrom: at(5) };
+    expect(completesAt(raised)).toBeUndefined();
+    expect(achievedMinutes(raised, at(15))).toBe(0);
+    const anew = { ...begun(15, 5), countsFrom: at(5) };
+    expect(completesAt(anew)).toBe(at(20));
+    expect(achievedMinutes(anew, at(20))).toBe(15);
+  });
+
+  it("is not held up by a gap outside of it", () => {
+    const kept = begun();
+    kept.gaps.push(gap(15, 25), gap(-10, 0));
+    expect(beyondAllowance(kept)).toBe(true);
+    expect(completesAt(kept)).toBe(at(15));
+    expect(achievedMinutes(kept, at(15))).toBe(15);
+    expect(unanswered(kept)).toMatchObject([{ from: at(15) }]);
+  });
+
+  it("is the longest stretch of several", () => {
+    const kept = begun();
+    lose(kept, at(9), "lost");
+    start(kept, at(20));
+    lose(kept, at(24), "lost");
+    expect(achievedMinutes(kept, at(60))).toBe(9);
+    expect(restarts(newKept(15))).toBe(0);
+  });
+
+  it("leaves an earlier loss as it was where another is told of later", () => {
+    const kept = begun();
+    lose(kept, at(5), "lost");
+    lose(kept, at(7), "off");
+    expect(kept.stretches).toEqual([{ from: at(0), to: at(5), ended: "lost" }]);
+    lose(kept, at(5), "off");
+    expect(kept.stretches).toEqual([{ from: at(0), to: at(5), ended: "lost" }]);
+  });
+
+  it("asks no more of a gap that was answered", () => {
+    const kept = begun();
+    addGap(kept, gap(5, 12));
+    vouch(kept, true);
+    vouch(kept, false);
+    expect(kept.gaps).toMatchObject([{ held: true }]);
+    expect(current(kept)).toBeDefined();
+    expect(offMs(kept, at(20))).toBe(0);
+  });
+
+  it("may be off for two hours in all", () => {
+    expect(OFF_PROCESS_LIMIT_MS).toBe(at(120) - at(0));
+    const kept = begun();
+    expect(offMs(newKept(15), at(9))).toBe(0);
+    lose(kept, at(15), "out");
+    expect(offMs(kept, at(60))).toBe(0);
+  });
+
+  it("is not counted from a boil that nobody confirmed once that was lost", () => {
+    const kept = { ...newKept(15), unconfirmedAt: at(0) };
+    lose(kept, at(1), "lost");
+    expect(kept.unconfirmedAt).toBeUndefined();
+    expect(kept.stretches).toEqual([]);
+  });
+});
+
+describe("readings that show it", () => {
+  const kept = () => {
+    const one = newKept(30, 5);
+    start(one, at(0));
+    return one;
+  };
+
+  it("may be five and a half minutes apart, and not more", () => {
+    const one = kept();
+    read(one, at(5.5));
+    expect(one.gaps).toEqual([]);
+    read(one, at(11.1));
+    expect(one.gaps).toEqual([{ from: at(5.5), to: at(11.1), cause: "stalled" }]);
+  });
+
+  it("count from the start where there was none before", () => {
+    const one = kept();
+    read(one, at(6));
+    expect(one.gaps).toMatchObject([{ from: at(0), to: at(6) }]);
+  });
+
+  it("are replaced by a time that was vouched for, and not by one that was not", () => {
+    const one = kept();
+    read(one, at(4));
+    one.gaps.push({ ...gap(5, 20), held: true });
+    read(one, at(24));
+    expect(one.gaps).toHaveLength(1);
+    const other = kept();
+    read(other, at(4));
+    other.gaps.push({ ...gap(5, 20), held: false });
+    read(other, at(24));
+    expect(other.gaps).toMatchObject([{ held: false }, { from: at(4), to: at(24) }]);
+  });
+
+  it("that were missing before such a time are still missed", () => {
+    const one = kept();
+    read(one, at(1));
+    one.gaps.push({ ...gap(9, 20), held: true });
+    read(one, at(24));
+    expect(one.gaps.at(-1)).toMatchObject({ from: at(1), to: at(24), cause: "stalled" });
+  });
+
+  it("take a gap inside the wait into one question, and leave others", () => {
+    const one = kept();
+    one.gaps.push(gap(1, 2));
+    read(one, at(4));
+    one.gaps.push(gap(6, 14));
+    read(one, at(15));
+    expect(one.gaps).toMatchObject([{ from: at(1) }, { from: at(4), to: at(15) }]);
+  });
+
+  it("of what is lost, or not known by readings, change nothing but the list", () => {
+    const lost = kept();
+    lose(lost, at(2), "lost");
+    read(lost, at(20));
+    expect(lost.gaps).toEqual([]);
+    expect(lost.readAt).toEqual([at(20)]);
+    const boil = begun();
+    read(boil, at(20));
+    expect(boil.readAt).toBeUndefined();
+    const half = { ...newKept(30), readAt: [] };
+    read(half, at(1));
+    expect(half.readAt).toEqual([]);
+  });
+
+  it("that come out of order are held against those before them", () => {
+    const one = kept();
+    read(one, at(5));
+    read(one, at(10));
+    read(one, at(8));
+    expect(one.gaps).toEqual([]);
+    expect(achievedMinutes(one, at(9))).toBe(8);
   });
 });
