@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     include: [
       "tests/kitchen/*.test.ts",
-      "tests/review/verdict.test.ts",
+      "tests/review/verdict*.test.ts",
       "tests/recipe/{choose-process,food-gate}.test.ts",
       "tests/language/{confirms,dial-answers,clearing,denials}.test.ts",
     ],
