@@ -20,7 +20,7 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
     white wine|rice|red wine|store bought|distilled white|plain] vinegar [bottle|label]
   `,
   labeled: "(labeled|labelled|marked|sold as|labeled as|labelled as)",
-  label: "[the|its] [back of the|vinegar] (label|bottle|jug|vinegar|small print)",
+  label: "[the|it is] [back of the|vinegar] (label|bottle|jug|vinegar|small print)",
   percent: "(percent|per cent) [acidity|acid|acetic|acetic acid|strength|strong]",
   we: "(i|we) [have]",
   juice: "[the|our|my] [lemon|lime|lemon and lime] juice",
@@ -36,7 +36,7 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   `,
   new: "([all] [brand|all] new|fresh|unused)",
   fresh: `
-    [fresh|new|straight|right|just|came|come|they came] (out of|from|off|out) (the|a|their|its)
+    [fresh|new|straight|right|just|came|come|they came] (out of|from|off|out) (the|a|their|it is)
     [brand]
     [new|fresh|unopened|sealed] (box|sleeve|packet|package|pack|carton|shop|store)|
     [still] in (the|their) [new|fresh|paper|original] (box|sleeve|paper sleeve|packet|package|
@@ -99,7 +99,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "{value} [<percent>] [is what] (it|<label>) (says|reads)",
       "{value} <percent> [on <label>|it says|vinegar]",
       "<vinegar> [at|of] {value} <percent> [on <label>]",
-      "(it|<vinegar>|<label>) is {value} [<percent>] by (the|its) (label|bottle)",
+      "(it|<vinegar>|<label>) is {value} [<percent>] by (the|it is) (label|bottle)",
       `
         <we> (used|using|put in|poured in) [the|a|our|my] [white|cider|malt]
         {value} <percent> [vinegar|stuff|kind|one]
@@ -160,7 +160,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
   "acid-in-every-jar": {
     yes: [
       "<acid> [is|went] in (every|each|every single) jar",
-      "(every|each|every single) jar (got|has|had) (it is|its) (acid|lemon juice|citric acid)",
+      "(every|each|every single) jar (got|has|had) (it is) (acid|lemon juice|citric acid)",
       "(every|each|every single) jar (got|has) <acid>",
       "[<we>] (put|added) <acid> (in|to) (every|each|every single) jar",
       `
@@ -171,12 +171,12 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "<acid> [is|went] in [<amount>] <every>",
       `
         (every|each|every single|every last) (jar|one|quart|pint) (got|has|had|gets) [it is|
-        its] [<amount>] <acid>
+        it is] [<amount>] <acid>
       `,
       "all [of] [the|them] [jars|quarts|pints] (got|have|had) [their] [<amount>] <acid>",
     ],
     no: [
-      "not (every|each) jar (got|has|had) [it is|its] [acid|lemon juice|citric acid]",
+      "not (every|each) jar (got|has|had) [it is] [acid|lemon juice|citric acid]",
       "(one|two|some|a few) [of the] (jar|jars) (has|have|got) no (acid|lemon juice)",
       "[<we>] (forgot|left out) <acid>",
       "no (acid|lemon juice|citric acid)",

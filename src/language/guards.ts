@@ -40,6 +40,16 @@ const HEARSAY = new RegExp(
     "(say|says|said|told|tell|tells|thinks|thought|swears|claims|reckons|figures)\\b",
 );
 
+/** What is somebody else's, or said to be nothing at all, or still to be done. */
+const NOT_OURS = /\b(?<!bless )your (?!records)|\b(damn|sod|bugger|naff) all\b/;
+const TO_BE_DONE = /\b(i|we) (will|shall) (?!not\b)/;
+/** "All but one": not all. */
+const ALL_BUT =
+  /\b(all|every\w*|each|jars?|lids?|one|them) (but|except|excepting|save|bar|apart)\b/;
+/** A little is not the thing itself. */
+const MERELY =
+  /\b(just|only|merely|barely|hardly|but) (steam|steaming|wisps|a wisp|a puff|puffs)\b/;
+
 /** True where the words ask, wish, doubt or plan, whatever they matched. */
 export function isNoReport(said: Utterance, intent: Intent): boolean {
   const { report, unasked, doubting } = MEANINGS[intent];
@@ -48,7 +58,9 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (said.asked) return true;
   if (said.words.some(({ word }) => DOUBT.has(word) && !doubting?.includes(word))) return true;
   const text = said.words.map(({ word }) => word).join(" ");
-  if (HEARSAY.test(text)) return true;
+  if (HEARSAY.test(text) || NOT_OURS.test(text) || TO_BE_DONE.test(text)) return true;
+  if (intent === "sealed" && ALL_BUT.test(text)) return true;
+  if (intent === "venting" && MERELY.test(text)) return true;
   // "It's hot in here" is about the room.
   if (intent !== "temperature" && /\bin here\b/.test(text)) return true;
   const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));

@@ -69,3 +69,26 @@ describe("a word that is never passed over as unexpected", () => {
     expect(TELLING.has(word)).toBe(true);
   });
 });
+
+describe("no report is what is", () => {
+  it.each<[string, Intent]>([
+    ["your pot is boiling", "boiling"],
+    ["damn all sealed", "sealed"],
+    ["bugger all is sealed", "sealed"],
+    ["I'll put the jars in the canner", "loaded"],
+    ["all but the last one are sealed", "sealed"],
+    ["every jar except number two is sealed", "sealed"],
+    ["it's just steaming", "venting"],
+  ])("somebody else's, nothing, to be done, not all, or a little: %s", (text, intent) => {
+    expect(none(text, intent)).toBe(true);
+  });
+
+  it.each<[string, Intent]>([
+    ["bless your heart, it's boiling", "boiling"],
+    ["every damn one is sealed", "sealed"],
+    ["the lids won't seal", "seal-failed"],
+    ["it has just started steaming", "venting"],
+  ])("and no more than that: %s", (text, intent) => {
+    expect(none(text, intent)).toBe(false);
+  });
+});

@@ -40,7 +40,7 @@ export const boiling: MeaningOf<"boiling"> = {
   lists: {
     be: "is|are|has|have|am|has been|have been|been|has got|have got",
     boil: `
-      (a|the|its|full|that|another) [<full>] [<full>] (boil|boiling|rolling)|
+      (a|the|it is|full|that|another) [<full>] [<full>] (boil|boiling|rolling)|
       <full> [<full>] boil|boil|boiling|boiling point|the boiling point
     `,
     boiling: `
@@ -109,7 +109,7 @@ export const boiling: MeaningOf<"boiling"> = {
       spare
     `,
     depth: `
-      (an|one|1|two|2|three|3|a couple of|a good|a full|half an) [good|full] (inch|inches)|
+      (an|one|1|two|2|three|3|a couple of|a good|a full) [good|full] (inch|inches)|
       (one|two|three|1|2|3) and a half inches|an inch and a half|an inch or (two|more)|
       [an|one|1|a good] (inch|inches) [and] (a|one) half [inch]|a good inch and a half|inch|
       (one|1|two|2|three|3) and [a] half inch|(two|three) fingers|a finger
@@ -117,7 +117,7 @@ export const boiling: MeaningOf<"boiling"> = {
     and: "and|with|plus|and the|while",
     "boil-seen": `
       boiling [<hard>]|
-      [at|to|on|up to|back to|back at|into|back on] (a|the|our|that|its) [<full>] [<full>]
+      [at|to|on|up to|back to|back at|into|back on] (a|the|our|that|it is) [<full>] [<full>]
       (boil|roll)|
       [at|to|on|into] <full> [<full>] boil|(started|begun|began) to (boil|roll)|
       boil (started|is on|is up|is back|on|up|is going)|

@@ -125,10 +125,10 @@ export const done: MeaningOf<"done"> = {
     peels|husks|silk|scum|pods|strings|cores|bones) [all] [off|out] [<how-done>]`,
     `[<the>] (sugar|salt|dill|garlic|spices|vinegar|pectin|mustard seed|peppers|onions|herbs) [is|
     are] [all] (in|stirred in) [<when>]`,
-    `[<the>] {target} (has|have) had (its|their|it is) [whole] (scrub|soak|wash|chill|bath|trim|
+    `[<the>] {target} (has|have) had (it is|their) [whole] (scrub|soak|wash|chill|bath|trim|
     rinse|
     time|boil|cook|rest|salting) [<when>]`,
-    `[<the>|that is [<the>|all the]] <doing> [of [<the>] ({target}|<things>)] (is|are) [now|all]
+    `[<the>|that is [<the>|all the]] <doing> [of [<the>] ({target}|<things>)] [is|are] [now|all]
     (over|past|at an end|behind (me|us)|finished with)`,
     `[<the>] ({target}|<things>|they) (is|are|have) (done|finished|through) [with] [their] <doing>
     [<when>]`,

@@ -40,7 +40,7 @@ export const loaded: MeaningOf<"loaded"> = {
     "[all] (loaded|loaded up|loaded in) [now|and ready] [<lid-on>] [<when>]",
     "(jars|all jars|pints|quarts|load) [is|are] in [the canner|the pot|the water|the bath]",
     "[the] load [{number}|one|two|three] is in [the canner|the pot] [<when>]",
-    "[<the>] canner [has] [got] (its|it is|all its|all the|the|a full) (load|jars) [in it|in]",
+    "[<the>] canner [has] [got] (it is|all it is|all the|the|a full) (load|jars) [in it|in]",
     "[the] jars are (down|lowered|submerged) [in the canner] [<when>]",
     `[<we>|i] (have|got|have got) [<the>] [all the] jars in [the canner|the water|the pot]
     [<when>]`,
@@ -54,7 +54,7 @@ export const loaded: MeaningOf<"loaded"> = {
     "[<the>] (beets|beans|pickles|tomatoes) (is|are) in the canner",
     `(i|we) [have|just|have just] (put|got|set|lowered|loaded|placed) [all] [<the>] {target}
     [jars] [all] [down] (in|into) the (canner|water bath|pressure canner|bath) [now] [<when>]`,
-    `<load> [is|are|was|has|have|got|went|go|goes|that are|that is] [now|all|both|just|safely|
+    `<load> [is|are|was|has|have|got|went|that are|that is] [now|all|both|just|safely|
     already|been|gone|sitting|standing|sat|put|set|lowered|loaded|tucked|packed|down] <went-in>
     [<went-in>] [and] [<lid-on>] [<lid-on>] [<no-room>] [<when>|<lasting>]`,
     `[<we>|i] [have|had|just|have just|finally|all] <put-in> [down|in] <named-load> <went-in>
@@ -89,7 +89,9 @@ export const loaded: MeaningOf<"loaded"> = {
     `,
     load: "<named-load>|they|them",
     "named-load": `
-      <every-jar>|[all] [<the>] [first|second|next|last|whole] load|
+      <every-jar>|[that is] the (last|final|very last) [of the|of my|of our] (jar|one|{size}|of
+      them|
+      jars|of it|lot)|[all] [<the>] [first|second|next|last|whole] load|
       [all|there is|there are|that is|with|got|we have|i have|we have got|<the>] {count:whole}
       [<jars-or-size>|of <the> lot|more]|
       {count:whole} and all|
@@ -112,9 +114,9 @@ export const loaded: MeaningOf<"loaded"> = {
     `,
     "lid-on": `
       [i|i have|we have|got|have got|i got|and i have] [put|shut|locked|turned|twisted|clamped]
-      [the|its|that|her] (cover|lid) (on|down|locked|locked on|shut|tight|on top|till it (locked|
+      [the|it is|that|her] (cover|lid) (on|down|locked|locked on|shut|tight|on top|till it (locked|
       clicked)|until it (locked|clicked)|to locked|locked down)|
-      [and|with] [the|its|that] (lid|cover|top) [is|has|has been|has gone] (on|down|shut|closed|
+      [and|with] [the|it is|that] (lid|cover|top) [is|has|has been|has gone] (on|down|shut|closed|
       locked|on tight|clamped|fastened|sealed down|clicked shut|locked down|clicked|on top|fast|
       closed fast|on it|locked shut|back on)|locked|it is locked|
       [and|with] (the lid|lid|the lids|lids) [is|are] (on|down|closed|locked|locked on|in

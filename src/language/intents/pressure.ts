@@ -78,7 +78,7 @@ export const pressure: MeaningOf<"pressure"> = {
       steady|still|staying|staying put|dropping|falling|creeping up|crawling up|coming up|coming
       down|going down|steadied|steady there|rock steady|quiet) [steady|there|up|nicely|slowly]|
       [as] steady as a rock|like a rock|pretty as you please|where (it|she) should be|and staying
-      there|on its own|by itself|and [there] it (stays|sits)|and will not budge
+      there|on it is own|by itself|and [there] it (stays|sits)|and will not budge
     `,
     gauge: "<gauge-name>|the canner|canner|<the> pressure canner",
     "pressure-unit": "{unit=psi} <psi>|{unit=kPa} <kpa>",

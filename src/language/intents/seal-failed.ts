@@ -132,7 +132,7 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
       (pops|clicks|flexes|moves|gives|bounces|springs back|still pops|still clicks|still flexes|
       pop|click|flex|goes up and down|springs up) when (i|you|we) (press|push|press on|push on|
       touch|press down on|tap) [it|them|the lid|the middle|the center]|
-      failed|failed to seal|lost its seal|lost the seal|lost their seal|is still up|are still
+      failed|failed to seal|lost it is seal|lost the seal|lost their seal|is still up|are still
       up|spring back|came unsealed|
       (still pop|still click|still flex|still pop up|still give) [when i press them]|
       (pop|click|flex|give|bounce) when i press them|
@@ -140,7 +140,7 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
       them)]|
       came up again|has no seal|had no seal|did not get a seal|has failed|have failed|failed the
       seal|failed the seal check|stayed up|stayed domed|has a bad seal|came loose|have no seal|
-      is a bust|missed its seal|is a dud|is up|are up|came open|comes right off|lifts right off|
+      is a bust|missed it is seal|is a dud|is up|are up|came open|comes right off|lifts right off|
       has not popped|has let go|let go
     `,
     "seal-failure": `

@@ -14,7 +14,8 @@ export const sealed: MeaningOf<"sealed"> = {
     {
       set: { all: true },
       phrases: [
-        `[<pressed> [and]] <all-jars> [have|has|are|is|got|of them|all|now] [all|now|finally|really]
+        `[<pressed> [and]] <all-jars> [have|has|are|is|got|have been|has been|of them|all|now]
+        [all|now|finally|really]
         (<sealed>|<went-down>) [now|up|tight|well|too|<sealed-tail>]`,
         `<pressed> [and] (none|not one|no lid|nothing|not a one|never a one) [of them] (gave|gives|
         give|moved|moves|move|flexed|flexes|budged|budges|clicked|clicks|came up|popped up|fell
@@ -106,7 +107,7 @@ export const sealed: MeaningOf<"sealed"> = {
       everyone|everybody|they|they all|they have all|the lot|the whole lot|the jars|the lids|
       the jars all|the lids all|both|both of (them|those|these|the jars)|both (jars|lids|pints|
       quarts)|
-      [every|each] (single|last|and every|blessed) [last] (one|lid|jar|seal|pint|quart) [of
+      (every|each) (single|last|and every|blessed) [last] (one|lid|jar|seal|pint|quart) [of
       (them|these|those|mine|ours|the lot|the jars|the lids|my jars|our jars|the pints|the
       quarts)]|
       (every|each) (lid|jar|pint|quart|one) [of (them|these|those|mine|ours|the lot|the jars|
@@ -121,9 +122,10 @@ export const sealed: MeaningOf<"sealed"> = {
     pressed: `
       [i|we|i have|we have] [just|now] (pressed|pushed|pushed on|pressed on|tapped|checked|tested|
       tried|knocked on|felt|lifted|picked up|went over|went down|poked|prodded|thumbed) [on] [all|
-      each|every] [and every] [last|single] (one|lid|jar|of them|them|the lids|the jars|the lot|the
+      each|every] [and every] [last|single] (one|lid|jar|of them|them all|them|the lids|the jars|
+      the lot|the
       row|the line|in turn) [in turn|of them|myself|with (my|a|one) (finger|thumb|spoon)|by (the
-      lid|its lid|their lids)|one by one|one after another|[right] in the middle|again]
+      lid|it is lid|their lids)|one by one|one after another|[right] in the middle|again]
     `,
     "sealed-tail": "so far|up|tight|nicely|good|well|hard|down|this morning|overnight|as well|too",
     "other-jars": `

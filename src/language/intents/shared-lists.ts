@@ -33,7 +33,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   hard: `
     hard|away|well|good|fine|steadily|strongly|properly|vigorously|nicely|great|fully|full on|
-    full tilt|at a full roll|merrily|happily|<like>|its head off|their heads off|fit to bust|full
+    full tilt|at a full roll|merrily|happily|<like>|it is head off|their heads off|fit to bust|full
     blast|full force|at full tilt|full bore|full pelt|flat out|up a storm|strong|proper|good and
     (hard|proper|strong|steady)|real (good|hard|nice|big|strong)|right (well|hard|up|good)|for
     real|in earnest|something (fierce|awful)|furiously|ferociously|wildly|briskly|beautifully|
@@ -140,7 +140,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   climbed: `
     (come|came|comes|coming|climbed|climbing|climbs|got|gotten|gets|gone|went|risen|rose|crept|
-    creeping|made it|worked its way|crawled|shot|built|brought it|worked up|jumped|jumped up|
+    creeping|made it|worked it is way|crawled|shot|built|brought it|worked up|jumped|jumped up|
     leapt|shot|shot up|run up|ran up|overshot|crept up|crawled up|risen|
     arrived|made|pulled|dropped|dropped down|fell|fallen|sunk|sank|sagged|slid|drifted|slipped|
     settled in|settled
@@ -187,11 +187,11 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     [that is] all of (it|them|those|these)|(every|each) [single|last] (jar|one|{size}) [of them|of
     these|of those|of the lot]|
     everything|the (whole|entire) (lot|load|batch|bunch|rack|gang|crew)|the lot [of them]|
-    they all|all <jars-or-size>|
-    the (last|final|very last) [of the|of my|of our] (jar|one|{size}|of them|jars|of it|lot)
+    they all|all <jars-or-size>
   `,
   vessel: `
-    [the|my|our|this|that|its] [big|old|hot|large|great|tall|deep|blue|pressure|canning|stock|water
+    [the|my|our|this|that|it is] [big|old|hot|large|great|tall|deep|blue|pressure|canning|stock|
+    water
     bath|boiling|enamel|{target}] (canner|pot|kettle|bath|water bath|water|hot water|boiling water|
     rack|basket|pan|cooker|tub|boiler|brute|beast|hot tub|tank|drink)
   `,

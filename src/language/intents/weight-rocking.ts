@@ -28,7 +28,8 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
     [now] [<still>] <rocking> [and (rocking|rattling|hissing|jiggling|singing|spitting)]
     [<rock-how>]
     [<rock-how>] [<when>|<lasting>]`,
-    `[<the>] [<weight-kind>] <weight> (does|is doing|does its|is doing its|has started its) [its|
+    `[<the>] [<weight-kind>] <weight> (does|is doing|does it is|is doing it is|has started it is)
+    [it is|
     the] (dance|jiggle|jig|thing|rock|shimmy|wobble) [<rock-how>] [<when>]`,
   ],
   spoken: ["the weight is (rocking|jiggling)"],
