@@ -26,7 +26,7 @@ const PAIRS = `
   ablow: below| atween: between| ahint: behind| anither: another| ither: other| ithers: others|
   ony: any| onything: anything| mony: many| muny: many| jist: just| jus: just| iver: ever|
   niver: never| nivver: never| ivery: every| watter: water| bile: boil| biled: boiled|
-  biles: boils| bilin: boiling| byle: boil| heid: head| haun: hand| hauns: hands| jaur: jar|
+  biles: boils| bilin: boiling| biling: boiling| byle: boil| heid: head| haun: hand| hauns: hands| jaur: jar|
   jaurs: jars| jarr: jar| tattie: potato| tatties: potatoes| saut: salt| soor: sour| pund: pounds|
   pun: pounds| poond: pound| poonds: pounds| bairn: child| lass: girl| lassie: girl| hoose: house|
   hame: home| wrang: wrong| stane: stone| bane: bone| stoot: stout| cannae: can not|

@@ -53,8 +53,8 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   const answered = reading === "sure";
   const costs = commands.map(({ intent }) => MEANINGS[intent].cost);
   const settled = heard.whole === true && !costs.every((cost) => cost === "harmless");
-  const meant = costs.includes("raising") || costs.includes("clearing");
-  if (answered && (settled || meant)) return { ...heard, commands: lost };
+  const told = lost.some(({ evidence }) => evidence !== undefined);
+  if (answered && (settled || told)) return { ...heard, commands: lost };
   const evidence = doubtIn(said, { frame, intents }, answered);
   return evidence ? { ...heard, evidence } : heard;
 }

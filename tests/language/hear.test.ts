@@ -132,3 +132,52 @@ describe("dialect", () => {
     );
   });
 });
+
+describe("a loss in words that nobody listed", () => {
+  const processing = {
+    ...context,
+    loads: [
+      {
+        id: "L1",
+        canner: "canner",
+        stages: [{ id: "process", title: "process", kind: "process", state: "running" as const }],
+      },
+    ],
+  };
+  const left = (text: string) => {
+    const { commands, evidence } = hear(text, processing);
+    return evidence ?? commands.find((command) => command.evidence !== undefined)?.evidence;
+  };
+
+  it.each([
+    "hob's clicked off, the pan's gone all quiet",
+    "she's stopped her bubbling, poor thing",
+    "the breaker tripped and everything went dark in here",
+    "I look and it is not more cooking, only warm",
+    "the little blue ring under it isn't there any more",
+    "somebody nudged the dial down, it's just steaming",
+    "damn cat, the burner's dead",
+    "the bubbles went away",
+    "no more flame, gas bottle's empty I reckon",
+    "it's gone flat calm in there",
+    "it's sulking, barely a shimmer on top",
+    "I've had it on low by mistake this whole while",
+    "my lad's turned it down to a simmer",
+    "it wisnae biling when I keeked in",
+    "they were peeking out the top of the water when I looked",
+    "water's dropped, I can see the rings",
+    "I topped it up with cold and it went off for a bit",
+    "took the canner off for a minute to clean under it",
+    "we lost power a few minutes but it's back now",
+  ])("leaves a loss, a suspicion or a trace: %s", (said) => {
+    expect(left(said)).toBeDefined();
+  });
+
+  it.each([
+    "my sister is getting married in June",
+    "what a lovely morning",
+    "no I like the blue one",
+  ])("is not found in idle talk: %s", (said) => {
+    expect(left(said)).toBeUndefined();
+  });
+});

@@ -26,7 +26,8 @@ const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
     "boil",
     stems(
       "boil simmer bubbl roll flame burner fire gas heat hob stove spit sputter flicker power",
-      "electric propane pilot knob fizz murmur shiver trembl",
+      "electric propane pilot knob fizz murmur shiver trembl shimmer sulk lukewarm tepid cook",
+      "quiet calm low nudg",
     ),
   ],
   ["lids", stems("lid band rubber reused")],
@@ -117,6 +118,14 @@ const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "i
 /** How likely a meaning has to be for a doubt. */
 const LIKELY = 0.2;
 
+/** Shorter, or likelier to be nothing for the kitchen, what is not understood is let go. */
+const LEAST_SAID = 3;
+const IDLE = 0.35;
+
+function idleness({ intents }: Taken): number {
+  return intents.find(({ name }) => name === "unknown")?.probability ?? 0;
+}
+
 /** What the model takes a sentence to be. */
 type Taken = {
   frame: Frame;
@@ -162,5 +171,7 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
     return { strength: unsure ? "suspicion" : "trace", about: stem[0], ...told };
   }
   const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
-  return foods.length > 0 ? { strength: "trace", about: "food", foods, ...told } : undefined;
+  if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
+  const unheard = !answered && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
+  return unheard ? { strength: "trace", about: "boil", ...told } : undefined;
 }
