@@ -21,6 +21,8 @@ export type DeskMoment = {
   day: string;
   /** All that rings, as it is said now. */
   ringing: readonly Want[];
+  /** It is night and nobody is up: kitchen time until when. */
+  asleepUntil?: number | undefined;
 };
 
 /** Wants that are said in one breath where they come together. */
@@ -29,6 +31,9 @@ const MERGED: ReadonlySet<Want["rank"]> = new Set(["alarm", "prompt", "news"]);
 export class Desk {
   private readonly alarms = new Alarms();
   private said = new Map<string, string>();
+  /** News that came at night, for the morning. */
+  private held: Want[] = [];
+  private putOffTill = new Map<string, number>();
   private log: DeskDecision[] = [];
 
   /** When an alarm is to be said again, kitchen time; Infinity where none rings. */
@@ -39,7 +44,8 @@ export class Desk {
   /** The lines to be said now, in this order. */
   decide(wants: readonly Want[], moment: DeskMoment): Line[] {
     const { now, ringing } = moment;
-    const kept = this.withoutTwins(wants, now).filter((want) => this.stillTrue(want, now));
+    const waking = this.hold(wants, moment);
+    const kept = this.withoutTwins(waking, now).filter((want) => this.stillTrue(want, now));
     const keyed = new Set(kept.map(({ key }) => key));
     const fresh = kept.filter(({ rank, key }) => rank === "alarm" && key !== undefined);
     for (const { key = "", broken } of fresh) this.alarms.spoke(key, now, broken);
@@ -53,9 +59,24 @@ export class Desk {
     return lines.map((group) => this.line(group, moment));
   }
 
-  /** What was put off by others, such as a night. */
+  /** What is kept for later, told once for each time it is put off. */
   putOff(wanted: string, at: number, deferredTill: number, why: string): void {
+    if (this.putOffTill.get(wanted) === deferredTill) return;
+    this.putOffTill.set(wanted, deferredTill);
     this.log.push(decision(wanted, at, { deferredTill, why }));
+  }
+
+  /** News waits until somebody is up; nothing else does here. */
+  private hold(wants: readonly Want[], { now, asleepUntil }: DeskMoment): Want[] {
+    if (asleepUntil === undefined) {
+      const all = [...this.held, ...wants];
+      this.held = [];
+      return all;
+    }
+    const news = wants.filter(({ rank }) => rank === "news");
+    this.held.push(...news);
+    for (const want of news) this.putOff(wholeOf(want), now, asleepUntil, "night");
+    return wants.filter(({ rank }) => rank !== "news");
   }
 
   /** What was decided since the last time. */

@@ -14,6 +14,7 @@ import { type DueWhat, planKey, type StageDue, stageDueKey, warmUpKey } from "./
 import type { DatedFact, PlannedItem } from "./events.ts";
 import { warmUpAt } from "./loads/next-load.ts";
 import { mayStandMinutes } from "./loads/standing.ts";
+import { eveningBefore, tellAt } from "./nights.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "./owners.ts";
 import { readyAt } from "./settle.ts";
 import { endsAt } from "./stage-run.ts";
@@ -30,7 +31,7 @@ import {
   roundOf,
 } from "./unbroken-time.ts";
 
-export type DueItem = {
+export type DueMoment = {
   /** Made by `due-key.ts`, or the id of a timer or reminder. */
   key: string;
   at: number;
@@ -42,9 +43,12 @@ export type DueItem = {
   planned?: PlannedItem;
 };
 
+/** With when it is told: later than it is due where it can wait for the morning. */
+export type DueItem = DueMoment & { tellAt: number };
+
 /** Everything still to come due, soonest first; what is already recorded is left out. */
 export function agenda(state: State, now: number): DueItem[] {
-  const items: DueItem[] = [];
+  const items: DueMoment[] = [];
   for (const owner of activeOwners(state)) {
     if (!isLoad(owner) && owner.state === "abandoned") continue;
     for (const run of owner.stages) items.push(...runItems(state, owner, run));
@@ -66,31 +70,34 @@ export function agenda(state: State, now: number): DueItem[] {
     const at = kitchenTimeOf(state, reminder.wallMs);
     items.push({ key: reminder.id, at, rank: "alarm", what: "reminder" });
   }
-  return items.filter((item) => state.due[item.key] === undefined).sort((a, b) => a.at - b.at);
+  return items
+    .filter((item) => state.due[item.key] === undefined)
+    .map((item) => ({ ...item, tellAt: tellAt(state, item.at, item.what, item.run) }))
+    .sort((a, b) => a.at - b.at);
 }
 
 /** What has come due by now, as facts with their true times. */
 export function comeDue(state: State, now: number): DatedFact[] {
   return agenda(state, now)
-    .filter((item) => item.at <= now && item.what !== "warm-up")
+    .filter((item) => item.tellAt <= now && item.what !== "warm-up")
     .map((item) => ({ type: "due", key: item.key, rings: item.rank === "alarm", t: item.at }));
 }
 
 /** Something of a stage that comes due. */
 function stageItem(
-  item: { owner: Owner; run: StageRun; what: StageDue } & Pick<DueItem, "at" | "rank">,
+  item: { owner: Owner; run: StageRun; what: StageDue } & Pick<DueMoment, "at" | "rank">,
   ...rounds: (string | number)[]
-): DueItem {
+): DueMoment {
   const { owner, run, what } = item;
   return { ...item, key: stageDueKey({ owner: owner.id, stage: run.id, what }, ...rounds) };
 }
 
-function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
+function runItems(state: State, owner: Owner, run: StageRun): DueMoment[] {
   if (run.state === "complete") return endItem(owner, run);
   if (run.state !== "running") return [];
   const rules = rulesOf(run.spec);
-  const items: DueItem[] = [];
-  const add = (what: StageDue, at: number, rank: DueItem["rank"], ...rounds: number[]) => {
+  const items: DueMoment[] = [];
+  const add = (what: StageDue, at: number, rank: DueMoment["rank"], ...rounds: number[]) => {
     items.push(stageItem({ owner, run, what, at, rank }, ...rounds));
   };
   const { window } = run.spec;
@@ -103,6 +110,8 @@ function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
       add("max", run.startedAt + window.maxMinutes * MINUTE_MS, "alarm");
     }
   }
+  const evening = eveningBefore(state, run);
+  if (evening !== undefined) add("evening", evening, "prompt");
   for (const check of run.spec.checks ?? []) {
     const from = Math.max(run.startedAt ?? 0, run.checkedAt ?? 0);
     const wall = nextMatch(check.cron, wallOf(state, from), state.zone);
@@ -115,7 +124,7 @@ function runItems(state: State, owner: Owner, run: StageRun): DueItem[] {
 }
 
 /** The end of a clock is announced even when the stage ended with it. */
-function endItem(owner: Owner, run: StageRun): DueItem[] {
+function endItem(owner: Owner, run: StageRun): DueMoment[] {
   const rules = rulesOf(run.spec);
   const fixed = run.spec.window?.minMinutes === run.spec.window?.maxMinutes;
   const bySelf =
@@ -130,12 +139,12 @@ function endItem(owner: Owner, run: StageRun): DueItem[] {
   return [stageItem({ owner, run, what: "end", at: end, rank: "alarm" }, round)];
 }
 
-function keptItems(owner: Owner, run: StageRun): DueItem[] {
+function keptItems(owner: Owner, run: StageRun): DueMoment[] {
   const { kept } = run;
   if (!kept) return [];
   const round = roundOf(kept);
-  const items: DueItem[] = [];
-  const add = (what: StageDue, at: number, rank: DueItem["rank"], ...rounds: number[]) => {
+  const items: DueMoment[] = [];
+  const add = (what: StageDue, at: number, rank: DueMoment["rank"], ...rounds: number[]) => {
     items.push(stageItem({ owner, run, what, at, rank }, round, ...rounds));
   };
   const end = endsAt(run);
@@ -170,8 +179,8 @@ function readMoments(last: number, clockEnd: number): number[] {
 }
 
 /** Waiting stages that are late after the stage before them, or should be started soon. */
-function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
-  const items: DueItem[] = [];
+function waitingItems(state: State, batch: Batch, now: number): DueMoment[] {
+  const items: DueMoment[] = [];
   const warm = warmUpAt(state, batch, now);
   if (warm !== undefined) {
     const key = warmUpKey(batch.id, batch.loads.length);
@@ -195,11 +204,11 @@ function waitingItems(state: State, batch: Batch, now: number): DueItem[] {
 }
 
 /** Filled jars waiting for a canner: mentioned early, and rung before they have stood too long. */
-function standingItems(state: State, batch: Batch): DueItem[] {
+function standingItems(state: State, batch: Batch): DueMoment[] {
   const run = runOfRole(batch, "filling");
   const { filledFrom } = batch;
   if (!run || !batch.option || batch.ready === 0 || filledFrom === undefined) return [];
-  const due = (minutes: number, what: "stands" | "stood", rank: DueItem["rank"]): DueItem => {
+  const due = (minutes: number, what: "stands" | "stood", rank: DueMoment["rank"]): DueMoment => {
     const at = filledFrom + minutes * MINUTE_MS;
     return stageItem({ owner: batch, run, what, at, rank }, batch.loads.length);
   };
@@ -233,8 +242,8 @@ export function startByWordAt(
 }
 
 /** Warnings that were asked for, one each time the clock starts. */
-function warningItems(state: State): DueItem[] {
-  return state.warnings.flatMap(({ owner: id, stage, minutes }): DueItem[] => {
+function warningItems(state: State): DueMoment[] {
+  return state.warnings.flatMap(({ owner: id, stage, minutes }): DueMoment[] => {
     const owner = activeOwners(state).find((one) => one.id === id);
     const run = owner && runOf(owner, stage);
     const clock = run && stageClock(run);
@@ -247,9 +256,9 @@ function warningItems(state: State): DueItem[] {
 }
 
 /** Shelf dates: ready to open, and best by. */
-function dateItems(batch: Batch): DueItem[] {
+function dateItems(batch: Batch): DueMoment[] {
   if (batch.state === "abandoned") return [];
-  const items: DueItem[] = [];
+  const items: DueMoment[] = [];
   for (const run of batch.stages) {
     const { window } = run.spec;
     const { date } = rulesOf(run.spec);

@@ -14,6 +14,7 @@ export const STAGE_DUES = [
   "stands",
   "stood",
   "warning",
+  "evening",
 ] as const;
 export type StageDue = (typeof STAGE_DUES)[number];
 

@@ -280,6 +280,8 @@ export type State = {
     canners: Canner[];
     burners: number;
     units: "us" | "metric";
+    /** The night, in which what can wait is not told; null where it is told at any hour. */
+    quiet: QuietHours | null;
   };
   zone: string;
   rehearsal: boolean;
@@ -336,6 +338,9 @@ export type State = {
   history: KitchenEvent[];
 };
 
+/** The night where nobody has set another (our choice). */
+const USUAL_NIGHT: QuietHours = { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 };
+
 export function initialState(): State {
   return {
     kitchen: {
@@ -344,6 +349,7 @@ export function initialState(): State {
       canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
       burners: 4,
       units: "us",
+      quiet: { ...USUAL_NIGHT },
     },
     zone: "UTC",
     rehearsal: false,

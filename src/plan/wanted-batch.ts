@@ -134,13 +134,3 @@ export function quietSpans(
   }
   return spans;
 }
-
-/** Reads `22:00-06:00`; undefined where it is not a span of hours. */
-export function parseQuietHours(text: string): QuietHours | undefined {
-  const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
-  if (!match) return undefined;
-  const fromMinute = Number(match[1]) * 60 + Number(match[2]);
-  const toMinute = Number(match[3]) * 60 + Number(match[4]);
-  const fits = fromMinute < DAY_MINUTES && toMinute < DAY_MINUTES && fromMinute !== toMinute;
-  return fits ? { fromMinute, toMinute } : undefined;
-}

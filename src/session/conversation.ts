@@ -8,7 +8,13 @@ import type { ReadOut } from "../speech/answers/known.ts";
 import { lineWords } from "../speech/line-words.ts";
 
 /** The moment in which something is said. */
-export type TalkMoment = { now: number; wallMs: number; day: string };
+export type TalkMoment = {
+  now: number;
+  wallMs: number;
+  day: string;
+  /** It is night and nobody is up: kitchen time until when. */
+  asleepUntil?: number | undefined;
+};
 
 export type ConversationParts = {
   voice: VoicePort;
@@ -121,11 +127,11 @@ export class Conversation {
   /** Says and shows what the desk makes of all that is wanted; the lines since the last time. */
   flush(): Line[] {
     const { moment, ringing, onLines, onDecided } = this.parts;
-    const { now, day, wallMs } = moment();
+    const { wallMs, ...at } = moment();
     const rings = ringing();
     const wants = this.wants;
     this.wants = [];
-    for (const line of this.desk.decide(wants, { now, day, ringing: rings })) {
+    for (const line of this.desk.decide(wants, { ...at, ringing: rings })) {
       this.put(line, Math.round(wallMs));
     }
     const live = new Set(rings.map(({ key }) => key));

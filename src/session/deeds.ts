@@ -5,7 +5,8 @@ import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";
-import { acknowledgement } from "../speech/acknowledge.ts";
+import { acknowledgement, noted } from "../speech/acknowledge.ts";
+import { dueSentence } from "../speech/due-sentences.ts";
 import { type Conversation, withoutClaims } from "./conversation.ts";
 import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { Outlook } from "./time/outlook.ts";
@@ -26,10 +27,14 @@ export class Deeds {
     this.parts = parts;
   }
 
-  /** What was decided, and what the kitchen does of its own accord after it. */
-  decided(facts: readonly DatedFact[], cmd: string, now: number): void {
+  /**
+   * What was decided, and what the kitchen does of its own accord after it.
+   * @param answers false where it is answered elsewhere.
+   */
+  decided(facts: readonly DatedFact[], cmd: string, now: number, answers: boolean): void {
     const { state, library, log } = this.parts;
-    this.written(new CarriedOut(state, log.mark(cmd)).add(facts).follow(now, library), now);
+    const done = new CarriedOut(state, log.mark(cmd)).add(facts).follow(now, library);
+    this.written(done, now, answers ? noted(state, facts) : "");
   }
 
   /** What was seen: by a probe, by the clocks. */
@@ -38,16 +43,18 @@ export class Deeds {
     this.written(new CarriedOut(state, log.mark(cmd)).add(facts), now);
   }
 
-  private written(done: CarriedOut, now: number): void {
+  private written(done: CarriedOut, now: number, otherwise = ""): void {
     const { state, log, talk } = this.parts;
     const { events } = done;
     const before = { ...state };
     const written = log.write(done);
     if (!written) talk.say("answer", NOT_RECORDED);
     const answer = acknowledgement(before, state, events, now);
-    const said = written ? answer : withoutClaims(answer);
-    if (said) talk.say("answer", said);
-    for (const want of answeredWants(state, events)) talk.want(want);
+    const known = answeredWants(state, events);
+    const said = answer || (known.length > 0 ? "" : otherwise);
+    const claimed = written ? said : withoutClaims(said);
+    if (claimed) talk.say("answer", claimed);
+    for (const want of known) talk.want(want);
     this.comeDue(now, before);
     for (const want of turnWants(before, state, now)) talk.want(want);
   }
@@ -58,6 +65,10 @@ export class Deeds {
     if (this.outlook.holds(state, now)) return;
     this.outlook.dealtWith(now);
     const items = new Map(agenda(state, now).map((item) => [item.key, item]));
+    for (const item of items.values()) {
+      if (item.at > now || item.tellAt <= now) continue;
+      talk.desk.putOff(dueSentence(state, item), now, item.tellAt, "night");
+    }
     const woken = wake(state, now, library, () => log.mark(log.nextId(now, OWN_COMMAND)));
     if (!woken) return;
     const was = before ?? { ...state };

@@ -94,7 +94,7 @@ export function openSession(parts: OpenParts): OpenedSession {
   const facts = [...openingFacts(parts, state, { now, from, byWall, reading }), ...sealed];
   const mark = (what: string) => ({ cmd: `${OWN_COMMAND}${what}.${Math.round(now)}`, w: now });
   const written = write(opened.journal, state, new CarriedOut(state, mark("open")).add(facts));
-  const due = agenda(state, now).filter((item) => item.at <= now);
+  const due = agenda(state, now).filter((item) => item.tellAt <= now);
   const woken = wake(state, now, parts.library, () => mark("woke"));
   if (woken) write(opened.journal, state, woken);
   const damaged = opened.found === "damaged";

@@ -79,7 +79,8 @@ export class Session {
     const now = this.now();
     const wallMs = wallOf(this.state, now);
     const { year, month, day } = localFields(wallMs, this.state.zone);
-    return { now, wallMs, day: `${year}-${month}-${day}` };
+    const asleepUntil = this.turn.asleepUntil(now);
+    return { now, wallMs, day: `${year}-${month}-${day}`, asleepUntil };
   }
 
   /** True while what happened is not all on the disk. */

@@ -3,9 +3,11 @@ import type { Command, Evidence } from "../kitchen/command.ts";
 import { decide, decideKeyPress } from "../kitchen/decide/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { Decision, Wish } from "../kitchen/decide/decision.ts";
-import { questions, questionToAsk } from "../kitchen/questions/questions.ts";
+import { nightUntil } from "../kitchen/nights.ts";
+import { questions, questionToAsk, waitsForMorning } from "../kitchen/questions/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import type { State } from "../kitchen/state.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Context } from "../language/context.ts";
 import { type Heard, hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
@@ -26,6 +28,9 @@ import type { SessionParts } from "./session-parts.ts";
 /** Double presses of a wet sleeve within this count once, ms. */
 const KEY_GUARD_MS = 2000;
 
+/** Who has said something within this is awake, ms. */
+const AWAKE_MS = 30 * MINUTE_MS;
+
 export type TurnParts = {
   parts: SessionParts;
   deeds: Deeds;
@@ -45,6 +50,7 @@ export class Turn {
   private lastKeyMs = Number.NEGATIVE_INFINITY;
   /** Sentences in a row that meant nothing. */
   private misses = 0;
+  private lastWordsAt = Number.NEGATIVE_INFINITY;
   /** True once the program is to be left. */
   left = false;
 
@@ -73,6 +79,7 @@ export class Turn {
 
   hear(text: string, confidence: number, now: number): boolean {
     const { talk } = this.with;
+    this.lastWordsAt = now;
     talk.show("heard", text);
     const heard = hear(text, this.context(now));
     const guarded = !this.open && questions(this.state).length > 0;
@@ -98,6 +105,7 @@ export class Turn {
   press(now: number): boolean {
     if (now - this.lastKeyMs < KEY_GUARD_MS) return false;
     this.lastKeyMs = now;
+    this.lastWordsAt = now;
     if (!keyOffer(this.state, now)) {
       this.with.talk.refuse("Nothing there for the key. Say what happened.");
       return true;
@@ -108,6 +116,7 @@ export class Turn {
 
   /** A command that was put together elsewhere, such as one from a plan or a rehearsal's cook. */
   carry({ wish, words }: Carried, now: number): boolean {
+    this.lastWordsAt = now;
     this.with.talk.show("heard", words);
     return this.follow(this.decided(wish, now), wish.command, now);
   }
@@ -140,7 +149,7 @@ export class Turn {
     const outcome = this.decided({ command: { ...NOT_UNDERSTOOD, evidence } }, now);
     if (outcome.kind !== "done") return undefined;
     const { deeds, log } = this.with;
-    deeds.decided(outcome.facts, log.nextId(now), now);
+    deeds.decided(outcome.facts, log.nextId(now), now, false);
     return evidence.strength;
   }
 
@@ -161,7 +170,7 @@ export class Turn {
       case "done": {
         talk.stopReading();
         const cmd = log.nextId(now);
-        deeds.decided(outcome.facts, cmd, now);
+        deeds.decided(outcome.facts, cmd, now, outcome.refusal === undefined);
         this.lastDone = command && { command, cmd };
         if (outcome.refusal !== undefined) talk.refuse(outcome.refusal);
         return outcome.refusal !== undefined;
@@ -194,10 +203,20 @@ export class Turn {
     return true;
   }
 
-  /** Asks the question that guards safety, once. */
+  /** Nobody has said anything for a while, and it is night. */
+  asleepUntil(now: number): number | undefined {
+    return now - this.lastWordsAt < AWAKE_MS ? undefined : nightUntil(this.state, now);
+  }
+
+  /** Asks the question that guards safety, once; what can wait is asked in the morning. */
   ask(now: number): void {
     const { parts, log, talk } = this.with;
     const open = parts.asks ? questionToAsk(this.state, now) : undefined;
+    const asleepUntil = open && waitsForMorning(open) ? this.asleepUntil(now) : undefined;
+    if (open && asleepUntil !== undefined) {
+      talk.desk.putOff(open.text, now, asleepUntil, "night");
+      return;
+    }
     // A damaged file is asked about once the day goes on in another.
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
     if (this.open && comesFirst(this.open, now - this.openSince, open)) return;

@@ -1,6 +1,6 @@
 /** What the kitchen wants said of its own accord: turns that came, what is due, what rings. */
 import type { Want } from "../desk/want.ts";
-import type { DueItem } from "../kitchen/agenda.ts";
+import type { DueMoment } from "../kitchen/agenda.ts";
 import { readStageDue } from "../kitchen/due-key.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
@@ -11,7 +11,7 @@ import { dueWording } from "../speech/due-sentences.ts";
 import { newTurns, promptWording } from "../speech/prompts.ts";
 
 /** The due item a recorded key stands for. */
-export function itemOf(state: State, key: string): DueItem {
+export function itemOf(state: State, key: string): DueMoment {
   const at = state.due[key] ?? 0;
   const timer = state.timers[key];
   if (timer) return { key, at, rank: "alarm", what: "timer" };
@@ -35,7 +35,7 @@ export function ringing(state: State): Want[] {
 }
 
 /** An alarm that guards a process is said even when the kitchen is hushed. */
-function alarmOf(state: State, item: DueItem): Want {
+function alarmOf(state: State, item: DueMoment): Want {
   const { key, run, what } = item;
   const guards = run !== undefined && rulesOf(run.spec).watched;
   const broken = guards && (what === "off" || (run.kept !== undefined && isLost(run.kept)));
@@ -43,7 +43,7 @@ function alarmOf(state: State, item: DueItem): Want {
 }
 
 /** What came due; an alarm is said because it rings. */
-export function dueWants(state: State, item: DueItem): Want[] {
+export function dueWants(state: State, item: DueMoment): Want[] {
   if (item.rank === "alarm") return [];
   const wording = dueWording(state, item);
   return wording.text === "" ? [] : [{ rank: "prompt", key: item.key, ...wording }];

@@ -58,7 +58,8 @@ export class Watch {
     }
     const { bootMs } = this.parts.clock.read();
     const due = agenda(state, now).filter((item) => {
-      if (item.at > now || item.what === "warm-up" || this.unwritten.has(item.key)) return false;
+      if (item.tellAt > now || item.what === "warm-up" || this.unwritten.has(item.key))
+        return false;
       return (this.left.get(item.key) ?? 0) <= bootMs;
     });
     return due.length === 0 ? { kind: "quiet" } : this.write(due, state, now, bootMs);
@@ -105,8 +106,12 @@ export class Watch {
 
   private untilNext(): number {
     const { state, now } = this.kitchen();
-    const next = agenda(state, now).find((item) => item.at > now)?.at;
-    return next === undefined ? LOOK_MS : Math.min(LOOK_MS, Math.max(1, next - now));
+    const next = Math.min(
+      ...agenda(state, now)
+        .map((item) => item.tellAt)
+        .filter((at) => at > now),
+    );
+    return Math.min(LOOK_MS, Math.max(1, next - now));
   }
 
   /** The kitchen as its journal tells it, and its own time by the clocks that nobody can set. */

@@ -150,7 +150,9 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
 export function turnedOffSentence(told: Told, loadId: string): string {
   const load = told.state.loads[loadId];
   const process = load && runOfRole(load, "treatment");
-  return process?.kept && isLost(process.kept) ? lostSentence(told, loadId, undefined) : "";
+  return process?.kept && isLost(process.kept)
+    ? lostSentence(told, loadId, undefined)
+    : "Heat off.";
 }
 
 export function temperatureSentence(

@@ -2,7 +2,14 @@ import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../
 import { loadsOf } from "../kitchen/jars.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
 import { factorOf } from "../kitchen/questions/factor-questions.ts";
-import { batchName, timerName, upper } from "../kitchen/spoken-names.ts";
+import {
+  batchName,
+  calledName,
+  potOf,
+  severalRun,
+  timerName,
+  upper,
+} from "../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { disposalWords } from "../recipe/cautions.ts";
@@ -43,7 +50,10 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   // --- batches
   "batch-begun": (told, { batch }) => openingSentence(told, batch),
   "batch-changed": (told, { batch }) => changedSentence(told, batch),
-  "stage-begun": null,
+  "stage-begun": ({ state }, { owner, stage }) => {
+    const run = runOf(ownerOf(state, owner), stage);
+    return run ? `${upper(potOf(run))} on.` : "";
+  },
   "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),
   "stage-skipped": () => "Left out. The log says so.",
   held: ({ before }, { batch }) => `${nameIn(before, batch)} is held. Its clocks run on.`,
@@ -86,7 +96,8 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "load-opened": null,
   "load-terms": (told, { raised, load }) => (raised ? raisedSentence(told, load) : ""),
   loaded: (told, fact) => loadedSentence(told, fact),
-  unloaded: (_, { early }) => (early ? "Taken out early. That load is not as tested." : ""),
+  unloaded: (_, { early }) =>
+    early ? "Taken out early. That load is not as tested." : "Jars out.",
   "jars-filled": (told, { batch, count }) => filledSentence(told, batch, count),
   "all-filled": () => "All filled.",
   "set-aside": ({ state }, { batch, count }) => {
@@ -184,10 +195,37 @@ export function acknowledgement(
   for (const fact of facts) {
     if (uncovered && fact.type === "water-low") continue;
     const sentence = factSentence({ state, before, now }, fact.type, fact);
-    if (sentence && !sentences.includes(sentence)) sentences.push(sentence);
+    const named = sentence && `${whose(state, fact, sentences)}${sentence}`;
+    if (named && !sentences.includes(named)) sentences.push(named);
   }
   return sentences.join(" ");
 }
+
+/** The answer to a person where the facts themselves have none. */
+export function noted(state: State, facts: readonly DatedFact[]): string {
+  const [fact] = facts;
+  return `${fact ? whose(state, fact, []) : ""}Noted.`;
+}
+
+/** In front of what does not say itself what it was done to, where several are running. */
+function whose(state: State, fact: DatedFact, said: readonly string[]): string {
+  const owner = ownerOf(state, subjectOf(fact) ?? "");
+  if (!owner || NAMES_ITSELF.has(fact.type) || !severalRun(state)) return "";
+  const name = `${upper(calledName(state, owner))}: `;
+  return said.some((sentence) => sentence.startsWith(name)) ? "" : name;
+}
+
+function subjectOf(fact: DatedFact): string | undefined {
+  const { batch, load, owner } = { batch: null, load: null, owner: null, ...fact };
+  for (const id of [batch, load, owner]) if (typeof id === "string") return id;
+  return undefined;
+}
+
+/** Facts whose sentences name the batch. */
+const NAMES_ITSELF: ReadonlySet<EventType> = new Set([
+  ...(["batch-begun", "batch-changed", "held", "abandoned", "focused", "loaded"] as const),
+  ...(["sealed", "seal-failed", "warning-set", "withdrawn", "load-terms"] as const),
+]);
 
 function factSentence<T extends EventType>(told: Told, type: T, fact: FactOf<T>): string {
   return SENTENCES[type]?.(told, fact) ?? "";
@@ -235,7 +273,7 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
   const run = runOf(ownerOf(told.state, ownerId), stage);
   if (!run || run.startedAt === undefined || run.endedAt === undefined) return "";
   const took = run.endedAt - run.startedAt;
-  if (run.id === "canner") return nextJars(told, ownerId);
+  if (run.id === "canner") return nextJars(told, ownerId) || "The canner is hot.";
   if (run.endedShort && run.spec.window) {
     const wanted = durationWords(run.spec.window.minMinutes * MINUTE_MS);
     return (
@@ -250,5 +288,5 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
     const long = `${upper(run.spec.title)} took ${durationWords(took)}`;
     return `${long}, longer than it should. The log says so.`;
   }
-  return "";
+  return `${upper(run.spec.title)}: done.`;
 }

@@ -1,7 +1,7 @@
 /** What is said when something comes due, and when an alarm repeats. */
 
 import type { Wording } from "../desk/want.ts";
-import { type DueItem, stageClock } from "../kitchen/agenda.ts";
+import { type DueMoment, stageClock } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
@@ -13,18 +13,25 @@ import { type Batch, type Load, type StageRun, type State, wallOf } from "../kit
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
-import { durationWords } from "./spoken-time.ts";
+import { durationWords, momentWords } from "./spoken-time.ts";
 
 type Says = StageRules["says"];
-type OfWindow = (title: string, length: string) => string;
+type OfWindow = (title: string, length: string, closes: string) => string;
 
 const OPENS: Record<Says["opens"], OfWindow> = {
   "may-go-on": (title, length) => `${title} has had ${length}. Say done when you go on.`,
-  "check-seals": () => "cooled long enough. Check the seals.",
+  "check-seals": (_, __, closes) => `cooled long enough. Check the seals, ${closes}.`,
   "ready-to-open": () => "ready to open.",
 };
 
-const CLOSES: Record<Says["closes"], OfWindow> = {
+/** In the evening before a night in which it closes. */
+const EVENINGS: Record<Says["opens"], (title: string, closes: string) => string> = {
+  "may-go-on": (title, closes) => `before the night: ${title} should go on ${closes}.`,
+  "check-seals": (_, closes) => `before the night: check the seals, ${closes}.`,
+  "ready-to-open": (_, closes) => `before the night: best ${closes}.`,
+};
+
+const CLOSES: Record<Says["closes"], (title: string, length: string) => string> = {
   "go-on": (title, length) => `${title} has had its longest, ${length}. Go on now.`,
   "check-seals": () => "a whole day since they came out. Check the seals now.",
   "past-best": () => "past its best time on the shelf. Eat it soon.",
@@ -41,13 +48,13 @@ const ENDS: Record<Says["ends"], string | undefined> = {
 };
 
 /** The sentence for something that came due, with whose it is. */
-export function dueSentence(state: State, item: DueItem): string {
+export function dueSentence(state: State, item: DueMoment): string {
   const { name, text } = dueWording(state, item);
   return name === undefined ? text : `${name}: ${text}`;
 }
 
 /** What is said of something that came due. */
-export function dueWording(state: State, item: DueItem): Wording {
+export function dueWording(state: State, item: DueMoment): Wording {
   const { owner, run, planned } = item;
   if (planned) return { text: beginSentence(state, planned, item.at) };
   if (item.what === "timer" || item.what === "reminder") return { text: askedFor(state, item) };
@@ -58,7 +65,7 @@ export function dueWording(state: State, item: DueItem): Wording {
   return { name, text: stageSentence(state, item, owner, run), ...lesson };
 }
 
-function askedFor(state: State, item: DueItem): string {
+function askedFor(state: State, item: DueMoment): string {
   if (item.what === "timer") {
     const timer = state.timers[item.key];
     return timer ? `${upper(timerName(timer))} is done.` : "A timer is done.";
@@ -66,7 +73,7 @@ function askedFor(state: State, item: DueItem): string {
   return `A reminder: ${state.reminders[item.key]?.text ?? ""}.`;
 }
 
-function stageSentence(state: State, item: DueItem, owner: Owner, run: StageRun): string {
+function stageSentence(state: State, item: DueMoment, owner: Owner, run: StageRun): string {
   const title = run.spec.title;
   const { window } = run.spec;
   const { says } = rulesOf(run.spec);
@@ -106,7 +113,9 @@ function stageSentence(state: State, item: DueItem, owner: Owner, run: StageRun)
     case "start":
       return `time to start to ${title}.`;
     case "min":
-      return OPENS[says.opens](title, length(window?.minMinutes));
+      return OPENS[says.opens](title, length(window?.minMinutes), closing(state, run));
+    case "evening":
+      return EVENINGS[says.opens](title, closing(state, run));
     case "max":
       return CLOSES[says.closes](title, length(window?.maxMinutes));
     case "end":
@@ -124,6 +133,13 @@ function beginSentence(state: State, { recipe, variety, title }: PlannedItem, at
   return batch
     ? `Time to begin ${batchName(batch)}, by the plan.`
     : `By the plan the ${title} were to begin. Say start the ${title} when you do.`;
+}
+
+/** "by ten past ten": when the window closes. */
+function closing(state: State, { startedAt = 0, spec }: StageRun): string {
+  const at = startedAt + (spec.window?.maxMinutes ?? 0) * MINUTE_MS;
+  const words = momentWords(wallOf(state, at), wallOf(state, state.lastW), state.zone);
+  return `by ${words.replace(/^(at|on) /, "")}`;
 }
 
 function length(minutes = 0): string {
@@ -150,7 +166,7 @@ function halfway(load: Load): string {
   );
 }
 
-function endSentence(item: DueItem): string {
+function endSentence(item: DueMoment): string {
   const { owner, run } = item;
   if (!owner || !run) return "";
   const own = ENDS[rulesOf(run.spec).says.ends];

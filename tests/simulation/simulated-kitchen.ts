@@ -251,7 +251,7 @@ export class SimulatedKitchen {
     });
     const now = session.now();
     rangOnce(state.history);
-    const late = agenda(state, now).filter((one) => one.at < now - 1 && one.what !== "warm-up");
+    const late = agenda(state, now).filter((one) => one.tellAt < now - 1 && one.what !== "warm-up");
     must("nothing that is due is left out", late.length === 0, () => late.map((l) => l.key).join());
     const rows = rowsOf(texts);
     timersRang(rows, now);

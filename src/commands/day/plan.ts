@@ -1,6 +1,7 @@
 /** `brinebell plan`: several batches over one kitchen and one pair of hands. */
 
 import { answeredName } from "../../kitchen/decide/begin-gate.ts";
+import type { QuietHours } from "../../kitchen/events.ts";
 import { capacity } from "../../kitchen/jars.ts";
 import type { State } from "../../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
@@ -9,11 +10,11 @@ import { utteranceOf } from "../../language/words.ts";
 import { dayBatch } from "../../plan/day-batches.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { lessonsOf } from "../../plan/learning/learn.ts";
-import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import { nightOf } from "../../plan/quiet-hours.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
 import {
   type CanningFacts,
-  parseQuietHours,
   quietSpans,
   stageLength,
   type Wanted,
@@ -191,7 +192,10 @@ async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promi
     return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
   });
   const night = optionValue(options, "quiet");
-  const quiet = quietOf(night, startMs, io.zone, batches);
+  const hours = nightWanted(night, kept?.kitchen.quiet ?? null);
+  const quiet: QuietSpans | undefined = hours
+    ? (more) => quietSpans(hours, startMs, io.zone, batches, more)
+    : undefined;
   return {
     notes,
     begin: {
@@ -300,14 +304,10 @@ function momentOf(options: Options, name: string, io: PlanIo): number | undefine
   return whole.value;
 }
 
-function quietOf(
-  text: string | undefined,
-  startMs: number,
-  zone: string,
-  batches: readonly PlanBatch[],
-): QuietSpans | undefined {
-  if (text === undefined) return undefined;
-  const hours = parseQuietHours(text);
-  if (!hours) return fault(`--quiet: ${quoted(text)} is not a span of hours; write 22:00-06:00`);
-  return (moreNights) => quietSpans(hours, startMs, zone, batches, moreNights);
+/** The night of this plan: what is written, else the kitchen's own. */
+function nightWanted(text: string | undefined, own: QuietHours | null): QuietHours | null {
+  if (text === undefined) return own;
+  const hours = nightOf(text);
+  if (hours !== undefined) return hours;
+  return fault(`--quiet: ${quoted(text)} is not a span of hours; write 22:00-06:00, or none`);
 }

@@ -3,6 +3,7 @@
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
 import type { State } from "../../kitchen/state.ts";
 import { localFields } from "../../kitchen/time.ts";
+import { nightOf, nightText } from "../../plan/quiet-hours.ts";
 import { parseQuantity } from "../../reckon/quantity.ts";
 import { KPA_PER_PSI } from "../../reckon/units.ts";
 import { readKitchen } from "../../session/reading/read-kitchen.ts";
@@ -75,6 +76,12 @@ function changes(
     if (units !== "us" && units !== "metric") return "--units: write us or metric";
     set.units = units;
   }
+  const night = optionValue(options, "quiet");
+  if (night !== undefined) {
+    const quiet = nightOf(night);
+    if (quiet === undefined) return "--quiet: write hours such as 22:00-06:00, or none";
+    set.quiet = quiet;
+  }
   const canners = cannersOf(options, state);
   if (typeof canners === "string") return canners;
   if (canners) set.canners = canners;
@@ -133,6 +140,7 @@ function text(kitchen: State["kitchen"]): string {
     `altitude  ${altitudeFt === null ? "not known yet: --altitude 6200ft" : known}`,
     `burners   ${kitchen.burners}`,
     `units     ${kitchen.units}`,
+    `quiet     ${nightText(kitchen.quiet)}`,
   ];
   for (const canner of kitchen.canners) {
     const holds = Object.entries(canner.holds).map(([size, count]) => `${count} ${size}s`);

@@ -1,6 +1,8 @@
 /** `brinebell rehearse`: plays a session against a made-up clock. */
 
+import type { DeskDecision } from "../../desk/want.ts";
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
+import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset, parseIso } from "../../kitchen/time.ts";
 import type { Line } from "../../ports/view.ts";
 import type { Library } from "../../recipe/library.ts";
@@ -181,6 +183,7 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
   const report = {
     review: log,
     ...conversation(kitchen.lines, DEMO.zone),
+    desk: kitchen.decisions.map((one) => deskJson(state, one)),
     journal: state.history.map(({ t, w, ...event }) => ({
       at: isoWithOffset(t, DEMO.zone),
       written: isoWithOffset(w, DEMO.zone),
@@ -191,6 +194,12 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
     ...(trouble ? { trouble } : {}),
   };
   return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr };
+}
+
+/** What the desk decided, with its instants as the JSON gives them. */
+function deskJson(state: State, { at, deferredTill, ...rest }: DeskDecision) {
+  const iso = (t: number) => isoWithOffset(Math.round(wallOf(state, t)), DEMO.zone);
+  return { at: iso(at), ...rest, deferredTill: deferredTill === null ? null : iso(deferredTill) };
 }
 
 /** What was said, refused and asked, as the JSON gives it. */

@@ -30,6 +30,7 @@ export const KITCHEN_FACTS = {
       canners: z.optional(z.array(canner)),
       burners: z.optional(count),
       units: z.optional(z.enum(["us", "metric"])),
+      quiet: z.optional(z.nullable(quietHours)),
     },
     follows: "nothing",
     stays: true,
@@ -44,6 +45,7 @@ export const KITCHEN_FACTS = {
       if (event.canners) state.kitchen.canners = structuredClone(event.canners);
       if (event.burners !== undefined) state.kitchen.burners = event.burners;
       if (event.units) state.kitchen.units = event.units;
+      if (event.quiet !== undefined) state.kitchen.quiet = event.quiet;
       return true;
     },
   }),

@@ -10,7 +10,7 @@ import { countTrouble, unaccounted } from "../jars.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { batchName, loadName, upper } from "../spoken-names.ts";
+import { batchName, calledName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import type { Batch, Load, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
@@ -156,6 +156,11 @@ function openStill(state: State, question: Question): Question | undefined {
     return owner.ready === 0 && runOfRole(owner, "filling")?.state !== "running";
   });
   return calm ? { ...question, key: again } : undefined;
+}
+
+/** Whether nobody need be asked at night: no jars in the canner hang on it. */
+export function waitsForMorning({ kind }: Question): boolean {
+  return RANK[kind] >= RANK.altitude;
 }
 
 /** The question to ask now: none while one that was just asked, or an urgent one, waits. */
@@ -391,10 +396,10 @@ function aboutWords(state: State, question: Question): string {
   if (running.length < 2 || question.about === null) return "";
   if (question.batches) {
     const lots = question.batches.flatMap((id) => state.batches[id] ?? []);
-    return `${upper(lots.map(batchName).join(" and "))}: `;
+    return `${upper(lots.map((lot) => calledName(state, lot)).join(" and "))}: `;
   }
   const batch = state.batches[question.about];
   const load = state.loads[question.about];
-  const name = batch ? batchName(batch) : load ? loadName(state, load) : "";
-  return name === "" ? "" : `${name.charAt(0).toUpperCase()}${name.slice(1)}: `;
+  const owner = batch ?? load;
+  return owner ? `${upper(calledName(state, owner))}: ` : "";
 }

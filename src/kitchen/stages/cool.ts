@@ -23,6 +23,7 @@ export const cool: StageRules = {
   clock: "at-begin",
   ends: "window",
   watched: false,
+  waits: true,
   learned: false,
   guarded: false,
   window: { short: "cool-short", long: null, opens: "prompt", reminded: false },

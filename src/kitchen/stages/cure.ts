@@ -22,6 +22,7 @@ export const cure: StageRules = {
   clock: "at-begin",
   ends: "date",
   watched: false,
+  waits: true,
   learned: false,
   guarded: false,
   window: null,

@@ -23,6 +23,7 @@ export const depressurize: StageRules = {
   clock: "at-sign",
   ends: "wait-after-sign",
   watched: false,
+  waits: false,
   learned: false,
   guarded: false,
   window: null,

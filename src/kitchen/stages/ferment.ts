@@ -22,6 +22,7 @@ export const ferment: StageRules = {
   clock: "at-begin",
   ends: "window",
   watched: false,
+  waits: true,
   learned: false,
   guarded: false,
   window: { short: "rest-short", long: "rest-long", opens: "prompt", reminded: true },

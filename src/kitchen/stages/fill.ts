@@ -22,6 +22,7 @@ export const fill: StageRules = {
   clock: "none",
   ends: "count",
   watched: false,
+  waits: false,
   learned: true,
   guarded: false,
   window: null,

@@ -22,6 +22,7 @@ export const handsOn: StageRules = {
   clock: "none",
   ends: "word",
   watched: false,
+  waits: false,
   learned: true,
   guarded: false,
   window: null,

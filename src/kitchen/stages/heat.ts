@@ -22,6 +22,7 @@ export const heat: StageRules = {
   clock: "at-sign",
   ends: "sign",
   watched: false,
+  waits: false,
   learned: true,
   guarded: false,
   window: null,

@@ -43,6 +43,7 @@ export const process: StageRules = {
   clock: "at-sign",
   ends: "kept-time",
   watched: true,
+  waits: false,
   learned: false,
   guarded: true,
   window: null,

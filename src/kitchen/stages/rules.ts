@@ -23,6 +23,8 @@ export type StageRules = KindInRecipe & {
   ends: "word" | "sign" | "kept-time" | "window" | "wait-after-sign" | "count" | "date";
   /** Time nobody watched must be vouched for, and its alarms are spoken even when hushed. */
   watched: boolean;
+  /** What comes due of it, where it lasts long, can wait for the morning: nothing is hot. */
+  waits: boolean;
   /** Whether its length depends on this cook and this stove, and may be learned. */
   learned: boolean;
   /** Only words or a labeled key end it, never the bare one. */

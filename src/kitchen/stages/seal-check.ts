@@ -22,6 +22,7 @@ export const sealCheck: StageRules = {
   clock: "none",
   ends: "count",
   watched: false,
+  waits: true,
   learned: true,
   guarded: true,
   window: null,

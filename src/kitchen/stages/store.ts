@@ -26,6 +26,7 @@ export const store: StageRules = {
   clock: "at-begin",
   ends: "date",
   watched: false,
+  waits: true,
   learned: false,
   guarded: false,
   window: null,

@@ -23,6 +23,7 @@ export const vent: StageRules = {
   clock: "at-sign",
   ends: "kept-time",
   watched: true,
+  waits: false,
   learned: false,
   guarded: false,
   window: null,

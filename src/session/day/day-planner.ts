@@ -15,9 +15,10 @@ import { dayRequest } from "../../plan/day-request.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { type Lessons, lessonsOf } from "../../plan/learning/learn.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import { nightOf } from "../../plan/quiet-hours.ts";
 import { hotCanner } from "../../plan/running-batch.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
-import { parseQuietHours, wantedLabel } from "../../plan/wanted-batch.ts";
+import { wantedLabel } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
 import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
 import {
@@ -135,11 +136,11 @@ export class DayPlanner {
     const notBefore = this.moment(slots.startAt, "start", now);
     if (typeof finishBy === "string") return finishBy;
     if (typeof notBefore === "string") return notBefore;
-    const quiet = slots.quiet === undefined ? undefined : parseQuietHours(slots.quiet);
+    const quiet = slots.quiet === undefined ? undefined : nightOf(slots.quiet);
     return {
       items,
       finishBy: finishBy ?? old?.finishBy ?? null,
-      quiet: quiet ?? old?.quiet ?? null,
+      quiet: quiet === undefined ? (old ?? state.kitchen).quiet : quiet,
       ...(notBefore === undefined ? {} : { notBefore }),
     };
   }

@@ -3,6 +3,7 @@
  * and for tests and simulations, which break what they like.
  */
 
+import type { DeskDecision } from "../../desk/want.ts";
 import { type LateAnswer, lockOrLate } from "../../journal/late-lock.ts";
 import { MemoryDisk } from "../../journal/memory-disk.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
@@ -53,6 +54,8 @@ export class MadeUpKitchen {
   readonly clock: MadeUpClock;
   disk: Disk;
   readonly lines: Line[] = [];
+  /** What the desk decided, of every program. */
+  readonly decisions: DeskDecision[] = [];
   private readonly parts: MadeUpParts;
   private opened!: OpenedSession;
   /** Which program this is, of those begun so far: the one that holds the folder's lock. */
@@ -192,6 +195,7 @@ export class MadeUpKitchen {
       // A made-up clock need not be watched every second: it stops where something comes due.
       lookMs: (kept) => (kept ? FIVE_SECONDS_MS : HOUR_MS),
       onLines,
+      onDecided: (decisions) => void this.decisions.push(...decisions),
     });
   }
 

@@ -35,9 +35,10 @@ export class Outlook {
   /** With nothing overdue, a look holds for a minute or to the next event. */
   private look(state: State, now: number): void {
     const items = agenda(state, now);
-    const next = items.find((item) => item.at > this.dealtWithBy);
-    this.soonest = next?.at ?? Number.POSITIVE_INFINITY;
-    const overdue = items.some((item) => item.at <= now);
+    const times = items.map((item) => item.tellAt);
+    const next = times.filter((at) => at > this.dealtWithBy);
+    this.soonest = Math.min(...next, Number.POSITIVE_INFINITY);
+    const overdue = times.some((at) => at <= now);
     this.until = overdue ? now : Math.min(this.soonest, now + HOLDS_MS);
     this.events = state.history.length;
   }
