@@ -56,7 +56,7 @@ export class Desk {
       const ofRank = all.filter((want) => want.rank === rank);
       return MERGED.has(rank) ? together(ofRank) : ofRank.map((want) => [want]);
     });
-    return lines.map((group) => this.line(group, moment));
+    return namedOnce(lines.map((group) => this.line(group, moment)));
   }
 
   /** What is kept for later, told once for each time it is put off. */
@@ -144,6 +144,19 @@ export class Desk {
     if (!known) return [text];
     return short === undefined ? [] : [short];
   }
+}
+
+/** Who was named just before is not named again; an alarm never loses its name. */
+function namedOnce(lines: Line[]): Line[] {
+  let last: string | undefined;
+  for (const line of lines) {
+    for (const part of line.parts) {
+      const same = part.name !== undefined && part.name === last;
+      last = part.name ?? last;
+      if (same && line.rank !== "alarm") delete part.name;
+    }
+  }
+  return lines;
 }
 
 function isTwin(one: Want, other: Want): boolean {

@@ -47,12 +47,24 @@ export function calledName(state: State, owner: Owner): string {
   return `${canner}${names.join(" and ")}`;
 }
 
+/** As it is put in front of what is said of it: "Provider", "Pickled beets". */
+export function leadName(state: State, owner: Owner): string {
+  return upper(calledName(state, owner).replace(/\bthe /g, ""));
+}
+
 /** As `calledName`, of a batch. */
 export function calledBatch(state: State, batch: Batch): string {
   const { variety } = batch.lot;
   const others = runningBatches(state).filter((one) => one !== batch);
   const alike = others.some((one) => one.lot.variety === variety);
   return variety && others.length > 0 && !alike ? `the ${variety}` : batchName(batch);
+}
+
+/** Whether another batch of the same recipe is running. */
+export function hasTwin(state: State, batch: Batch): boolean {
+  return runningBatches(state).some((one) => {
+    return one !== batch && one.recipe.id === batch.recipe.id;
+  });
 }
 
 /** Whether more than one batch is running, so that each is called by its name. */

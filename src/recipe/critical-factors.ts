@@ -26,6 +26,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
   {
     id: "vinegar-5-percent",
     ask: "What strength does the vinegar's label say?",
+    askShort: "The vinegar: what percent?",
     answer: { type: "percent", least: 5 },
     otherwise:
       "The recipe was tested with 5 percent: make the brine again with that before you fill, or " +
@@ -75,6 +76,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
   {
     id: "hot-pack-hot",
     ask: "Food into the jars: hot off the boil or cooled?",
+    askShort: "Food in hot or cooled?",
     answer: {
       type: "choice",
       right: ["hot off the boil", "hot", "boiling"],
@@ -88,6 +90,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
   {
     id: "headspace",
     ask: "How much headspace did you leave?",
+    askShort: "How much headspace?",
     answer: { type: "inches" },
     otherwise: "Put it right before the jars go in; otherwise keep them in the refrigerator.",
     later: SEAL,

@@ -25,6 +25,8 @@ export type KindInRecipe = {
   usual: {
     title: string | null;
     say: string | null;
+    /** Said once the whole was said that day. */
+    short?: string;
     /** Said instead where the jars had no process. */
     sayUnprocessed: string | null;
     minutes: number | null;

@@ -57,7 +57,7 @@ function stageOf(written: StageFile, above: string | undefined, kinds: Kinds): S
     minutesPerLb: written.perLb,
     window,
     heat,
-    short: written.short,
+    short: written.short ?? usual.short,
     pot: written.pot,
     temperatureF: written.temperatureF,
     checks: written.checks,

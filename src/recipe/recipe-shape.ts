@@ -154,6 +154,8 @@ export const criticalFactor = z.object({
   id,
   /** Asks for a value; without `answer`, a yes-or-no question that a yes confirms. */
   ask: text,
+  /** As it is asked once the whole was asked that day. */
+  askShort: z.optional(text),
   answer: z.optional(factorAnswer),
   /** What to do where it does not hold: before the canner, and once the jars are out of it. */
   otherwise: z.optional(text),

@@ -1,4 +1,5 @@
 /** What is done: written down first, then answered, then what follows from it is said. */
+import type { Part } from "../desk/want.ts";
 import { agenda } from "../kitchen/agenda.ts";
 import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
@@ -34,7 +35,7 @@ export class Deeds {
   decided(facts: readonly DatedFact[], cmd: string, now: number, answers: boolean): void {
     const { state, library, log } = this.parts;
     const done = new CarriedOut(state, log.mark(cmd)).add(facts).follow(now, library);
-    this.written(done, now, answers ? noted(state, facts) : "");
+    this.written(done, now, answers ? noted(state, facts) : undefined);
   }
 
   /** What was seen: by a probe, by the clocks. */
@@ -43,7 +44,7 @@ export class Deeds {
     this.written(new CarriedOut(state, log.mark(cmd)).add(facts), now);
   }
 
-  private written(done: CarriedOut, now: number, otherwise = ""): void {
+  private written(done: CarriedOut, now: number, otherwise?: Part): void {
     const { state, log, talk } = this.parts;
     const { events } = done;
     const before = { ...state };
@@ -51,9 +52,9 @@ export class Deeds {
     if (!written) talk.say("answer", NOT_RECORDED);
     const answer = acknowledgement(before, state, events, now);
     const known = answeredWants(state, events);
-    const said = answer || (known.length > 0 ? "" : otherwise);
-    const claimed = written ? said : withoutClaims(said);
-    if (claimed) talk.say("answer", claimed);
+    const said = answer.text || known.length > 0 ? answer : (otherwise ?? answer);
+    const text = written ? said.text : withoutClaims(said.text);
+    if (text) talk.want({ rank: "answer", ...said, text });
     for (const want of known) talk.want(want);
     this.comeDue(now, before);
     for (const want of turnWants(before, state, now)) talk.want(want);
@@ -75,7 +76,7 @@ export class Deeds {
     log.write(woken);
     // An altitude set from outside may have raised what runs: that is said, unlike other terms.
     const raised = acknowledgement(was, state, woken.events.filter(speaksOfAltitude), now);
-    if (raised) talk.say("alarm", raised);
+    if (raised.text) talk.want({ rank: "alarm", ...raised });
     for (const fact of woken.events) {
       const item = fact.type === "due" ? items.get(fact.key) : undefined;
       for (const want of item ? dueWants(state, item) : []) talk.want(want);

@@ -18,7 +18,7 @@ import { contextOf } from "./context-of.ts";
 import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";
 import type { Deeds } from "./deeds.ts";
-import { comesFirst, type Pending, resolve, survives } from "./dialogue.ts";
+import { comesFirst, type Pending, resolve, SURE_ENOUGH, survives } from "./dialogue.ts";
 import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { type LastDone, moved } from "./moved.ts";
@@ -27,6 +27,8 @@ import type { SessionParts } from "./session-parts.ts";
 
 /** Double presses of a wet sleeve within this count once, ms. */
 const KEY_GUARD_MS = 2000;
+
+const NOT_HEARD = "I did not get that.";
 
 /** Who has said something within this is awake, ms. */
 const AWAKE_MS = 30 * MINUTE_MS;
@@ -50,6 +52,7 @@ export class Turn {
   private lastKeyMs = Number.NEGATIVE_INFINITY;
   /** Sentences in a row that meant nothing. */
   private misses = 0;
+  private unsure = false;
   private lastWordsAt = Number.NEGATIVE_INFINITY;
   /** True once the program is to be left. */
   left = false;
@@ -80,6 +83,7 @@ export class Turn {
   hear(text: string, confidence: number, now: number): boolean {
     const { talk } = this.with;
     this.lastWordsAt = now;
+    this.unsure = confidence < SURE_ENOUGH;
     talk.show("heard", text);
     const heard = hear(text, this.context(now));
     const guarded = !this.open && questions(this.state).length > 0;
@@ -199,7 +203,9 @@ export class Turn {
     const { state, open: pending } = this;
     const place = { state, now, library: parts.library, pending };
     if (command && answered(talk, command, place)) return false;
-    talk.refuse(notUnderstood(examplesNow(state, pending), this.misses));
+    // What was hardly heard may have been the radio: no more than a word is said of it.
+    const reason = notUnderstood(examplesNow(state, pending), this.misses);
+    talk.refuse(this.unsure ? NOT_HEARD : reason);
     return true;
   }
 
@@ -221,9 +227,11 @@ export class Turn {
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
     if (this.open && comesFirst(this.open, now - this.openSince, open)) return;
     this.open = undefined;
-    const { key, text } = open;
+    const { key, kind, text, lead, short, detail = "" } = open;
     log.commit([{ type: "asked", key, text, t: now }], log.nextId(now, OWN_COMMAND));
-    talk.say("question", text, key);
+    const lesson = short === undefined ? {} : { lesson: { id: `${kind}/${detail}`, short } };
+    const own = lead === undefined ? { text } : { name: lead, text: text.slice(lead.length + 2) };
+    talk.want({ rank: "question", key, ...own, ...lesson });
   }
 
   /** The journal's file is damaged and sealed: asks whether to go on in a fresh one. */

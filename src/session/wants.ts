@@ -4,6 +4,7 @@ import type { DueMoment } from "../kitchen/agenda.ts";
 import { readStageDue } from "../kitchen/due-key.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
+import { lower } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import { isLost } from "../kitchen/unbroken-time.ts";
@@ -65,9 +66,9 @@ export function answeredWants(state: State, facts: readonly DatedFact[]): Want[]
     if (fact.type !== "acknowledged" || fact.keys.length === 0) return [];
     const names = fact.keys.map((key) => {
       const { name, text } = dueWording(state, itemOf(state, key));
-      return name === undefined ? text : `${name}: ${text}`;
+      return name ?? lower(text.replace(/ is done\.$|\.$/, ""));
     });
-    return [{ rank: "answer", text: `Got it: ${names.join(" ")}` }];
+    return [{ rank: "answer", text: `Got it: ${[...new Set(names)].join(" and ")}.` }];
   });
 }
 

@@ -14,7 +14,7 @@ export function openingSentence({ state }: Told, id: string): string {
   const { terms } = batch;
   const note = isUncompared(state, terms) ? memoryNote(terms) : undefined;
   const memory = note ? ` ${upper(note)}. Until then its jars are not as tested.` : "";
-  return `${opening(batch)}${memory}`;
+  return `${opening(state, batch)}${memory}`;
 }
 
 /** What a batch is now, once something of it was changed. */

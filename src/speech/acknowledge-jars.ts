@@ -3,7 +3,7 @@ import type { Disposition, FactOf } from "../kitchen/events.ts";
 import { jarCounts } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { batchName, upper } from "../kitchen/spoken-names.ts";
+import { batchName, calledBatch, upper } from "../kitchen/spoken-names.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
@@ -44,7 +44,7 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
   if (!load) return "";
   const parts = fact.parts.map((part) => {
     const batch = told.state.batches[part.batch];
-    return `${part.jars} of ${batch ? batchName(batch) : part.batch}`;
+    return `${part.jars} of ${batch ? calledBatch(told.state, batch) : part.batch}`;
   });
   const left = fact.parts.reduce((n, part) => n + (told.state.batches[part.batch]?.ready ?? 0), 0);
   const rest =

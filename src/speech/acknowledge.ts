@@ -1,10 +1,12 @@
+import type { Part } from "../desk/want.ts";
 import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
 import { loadsOf } from "../kitchen/jars.ts";
-import { ownerOf, runOf } from "../kitchen/owners.ts";
+import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
 import { factorOf } from "../kitchen/questions/factor-questions.ts";
 import {
   batchName,
-  calledName,
+  hasTwin,
+  leadName,
   potOf,
   severalRun,
   timerName,
@@ -39,7 +41,7 @@ import {
 import { durationWords, momentWords } from "./spoken-time.ts";
 
 const COLD = "Keep those jars in the refrigerator.";
-const LOGGED = "Good. That is in the log.";
+const LOGGED = "Good. It is in the log.";
 const REOPENED = "Then that answer no longer stands; the log says so.";
 const INTO_THE_LOG = "It goes in the log.";
 
@@ -182,37 +184,48 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "day-plan-dropped": () => "The plan is dropped. What has begun goes on.",
 };
 
-/** The answer to what was written down; empty where the prompts that follow say it all. */
+/** The answer to what was written down, and of whom; empty where none is to be given. */
 export function acknowledgement(
   before: State,
   state: State,
-  facts: DatedFact[],
+  facts: readonly DatedFact[],
   now: number,
-): string {
-  const sentences: string[] = [];
+): Part {
+  const parts: Part[] = [];
   // Lids out of the water say more than the water that is low.
   const uncovered = facts.some((fact) => fact.type === "cover");
   for (const fact of facts) {
     if (uncovered && fact.type === "water-low") continue;
-    const sentence = factSentence({ state, before, now }, fact.type, fact);
-    const named = sentence && `${whose(state, fact, sentences)}${sentence}`;
-    if (named && !sentences.includes(named)) sentences.push(named);
+    const text = factSentence({ state, before, now }, fact.type, fact);
+    if (text) parts.push({ ...whose(state, fact), text });
   }
-  return sentences.join(" ");
+  return inOne(parts);
+}
+
+/** Said of one, with its name in front of all; of several, with each name before its own. */
+function inOne(parts: readonly Part[]): Part {
+  const names = new Set(parts.map(({ name }) => name));
+  const one = names.size === 1;
+  const texts = parts.map(({ name, text }) => (one || !name ? text : `${name}: ${text}`));
+  const [name] = names;
+  return { ...(one && name ? { name } : {}), text: [...new Set(texts)].join(" ") };
 }
 
 /** The answer to a person where the facts themselves have none. */
-export function noted(state: State, facts: readonly DatedFact[]): string {
+export function noted(state: State, facts: readonly DatedFact[]): Part {
   const [fact] = facts;
-  return `${fact ? whose(state, fact, []) : ""}Noted.`;
+  // What was asked has named it already.
+  const of = fact && fact.type !== "confirmed" ? whose(state, fact) : {};
+  return { ...of, text: "Noted." };
 }
 
 /** In front of what does not say itself what it was done to, where several are running. */
-function whose(state: State, fact: DatedFact, said: readonly string[]): string {
+function whose(state: State, fact: DatedFact): Pick<Part, "name"> {
   const owner = ownerOf(state, subjectOf(fact) ?? "");
-  if (!owner || NAMES_ITSELF.has(fact.type) || !severalRun(state)) return "";
-  const name = `${upper(calledName(state, owner))}: `;
-  return said.some((sentence) => sentence.startsWith(name)) ? "" : name;
+  if (!owner || !severalRun(state)) return {};
+  const asTwin = fact.type === "batch-begun" && !isLoad(owner) && hasTwin(state, owner);
+  if (NAMES_ITSELF.has(fact.type) && !asTwin) return {};
+  return { name: leadName(state, owner) };
 }
 
 function subjectOf(fact: DatedFact): string | undefined {

@@ -6,7 +6,14 @@ import { nextMatch } from "../kitchen/cron.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
 import { isLoad, type Owner } from "../kitchen/owners.ts";
-import { batchName, calledName, timerName, upper } from "../kitchen/spoken-names.ts";
+import {
+  batchName,
+  calledName,
+  leadName,
+  severalRun,
+  timerName,
+  upper,
+} from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { StageRules } from "../kitchen/stages/rules.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
@@ -59,7 +66,7 @@ export function dueWording(state: State, item: DueMoment): Wording {
   if (planned) return { text: beginSentence(state, planned, item.at) };
   if (item.what === "timer" || item.what === "reminder") return { text: askedFor(state, item) };
   if (!owner || !run) return { text: "" };
-  const name = upper(calledName(state, owner));
+  const name = severalRun(state) ? leadName(state, owner) : upper(calledName(state, owner));
   const short = item.what === "half" ? SHORT_HALF : undefined;
   const lesson = short && { lesson: { id: `${item.what}/${methodOf(owner)}`, short } };
   return { name, text: stageSentence(state, item, owner, run), ...lesson };

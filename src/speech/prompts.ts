@@ -4,9 +4,10 @@ import { type SaidCaution, type Wording, wholeOf } from "../desk/want.ts";
 import { startByWordAt } from "../kitchen/agenda.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
+import { tellAt } from "../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
-import { batchName, calledName, severalRun, upper } from "../kitchen/spoken-names.ts";
+import { batchName, hasTwin, leadName, severalRun, upper } from "../kitchen/spoken-names.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
@@ -79,7 +80,7 @@ export function prompt(state: State, owner: Owner, run: StageRun, now: number): 
 
 /** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
 export function promptWording(state: State, owner: Owner, run: StageRun, now: number): Wording {
-  const name = severalRun(state) ? { name: upper(calledName(state, owner)) } : {};
+  const name = severalRun(state) ? { name: leadName(state, owner) } : {};
   const { text, short, brief, waits } = sayOf(state, owner, run, now);
   if (text === "") return { text };
   const cautions = run.spec.cautions.map(asSaid);
@@ -104,8 +105,7 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   const { turn } = rulesOf(spec).says;
   const short = spec.short ?? `${upper(spec.title)}.`;
   if (turn === "how-many-jars" && !isLoad(owner)) {
-    const more = marking(state, owner);
-    return { text: `${spec.say}${more}`, short: `${short}${more}` };
+    return { text: `${spec.say}${marking(state, owner)}`, short: briefFill(state, owner, short) };
   }
   if (turn === "when-to-check" && run.startedAt !== undefined) {
     const more = sealTimes(state, run, now);
@@ -161,24 +161,42 @@ function marking(state: State, batch: Batch): string {
   return `${wait}${expected}${part}${lids} Tell me how many.`;
 }
 
-/** When the seals may be checked: "from nine in the morning to nine at night". */
+/** "Fill the jars, about 8 pints, lids D 1 and up. Tell me how many." */
+function briefFill(state: State, batch: Batch, short: string): string {
+  const about = batch.expectedJars ? `, about ${batch.expectedJars} ${batch.jar}s` : "";
+  const lids = batch.lot.variety ? `, lids ${batch.mark} 1 and up` : "";
+  const part = fillPart(state, batch, batch.expectedJars ?? 0);
+  return `${short.replace(/\.$/, "")}${about}${lids}.${part} Tell me how many.`;
+}
+
+/** The hours between are rounded to a quarter, inwards. */
+const QUARTER_MS = 15 * MINUTE_MS;
+
+/** When the seals may be checked: "from nine tonight to nine tomorrow morning". */
 function sealTimes(state: State, run: StageRun, now: number): string {
   const { window } = run.spec;
-  if (!window || run.startedAt === undefined) return "";
+  const { startedAt } = run;
+  if (!window || startedAt === undefined) return "";
   const wall = wallOf(state, now);
-  const words = (minutes: number) =>
-    momentWords(wallOf(state, (run.startedAt ?? 0) + minutes * MINUTE_MS), wall, state.zone);
-  const [from, to] = [words(window.minMinutes), words(window.maxMinutes)];
-  const earliest = from.replace(/^at /, "from ");
-  return ` Check the seals ${earliest}, to ${to.replace(/^(at|on) /, "")} at the latest.`;
+  const opens = startedAt + window.minMinutes * MINUTE_MS;
+  const closes = wallOf(state, startedAt + window.maxMinutes * MINUTE_MS);
+  const to = momentWords(Math.floor(closes / QUARTER_MS) * QUARTER_MS, wall, state.zone);
+  const by = to.replace(/^(at|on) /, "");
+  // Where it opens at night, the morning tells of it.
+  if (tellAt(state, opens, "min", run) > opens) return ` Check the seals by ${by}.`;
+  const from = Math.ceil(wallOf(state, opens) / QUARTER_MS) * QUARTER_MS;
+  const earliest = momentWords(from, wall, state.zone).replace(/^at /, "from ");
+  return ` Check the seals ${earliest} to ${by}.`;
 }
 
 /**
  * Said when a batch begins: the canner comes first, since it takes an hour to heat. Where there
  * will be none because nobody tested it, that is said before the work is done.
  */
-export function opening(batch: Batch): string {
-  const jars = batch.expectedJars ? ` Expect about ${batch.expectedJars} ${batch.jar}s.` : "";
+export function opening(state: State, batch: Batch): string {
+  const about = batch.expectedJars ? `about ${batch.expectedJars} ${batch.jar}s.` : "";
+  if (hasTwin(state, batch)) return about || "begun.";
+  const jars = about && ` Expect ${about}`;
   const cold = batch.recipe.tested ? "" : ` ${whyOffTheShelf(batch.recipe)}.`;
   return `${upper(batchName(batch))}.${jars}${cold}`;
 }

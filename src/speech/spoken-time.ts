@@ -61,13 +61,13 @@ export function clockWords(wallMs: number, zone: string): string {
 }
 
 function partOfDay(hour: number): string {
-  if (hour < 5) return "at night";
+  if (hour < NIGHT_UNTIL) return "at night";
   if (hour < 12) return "in the morning";
   if (hour < 18) return "in the afternoon";
-  return hour < 22 ? "in the evening" : "at night";
+  return hour < NIGHT_FROM ? "in the evening" : "at night";
 }
 
-/** "at ten past four", "at nine in the morning tomorrow", "on Monday the 16th of August". */
+/** "at ten past four", "at nine tomorrow morning", "at ten to one tonight", "on August 16". */
 export function momentWords(wallMs: number, nowWallMs: number, zone: string): string {
   const at = localFields(wallMs, zone);
   const now = localFields(nowWallMs, zone);
@@ -75,18 +75,30 @@ export function momentWords(wallMs: number, nowWallMs: number, zone: string): st
     Math.round(Date.UTC(f.year, f.month - 1, f.day) / DAY_MS);
   const days = dayNumber(at) - dayNumber(now);
   const clock = clockWords(wallMs, zone);
-  if (days === 0) {
-    return Math.abs(wallMs - nowWallMs) < 11 * HOUR_MS
-      ? `at ${clock}`
-      : `at ${clock} ${partOfDay(at.hour)}`;
-  }
-  const bare =
-    clock === "noon" || clock === "midnight"
-      ? clock
-      : `${clock.replace(" o'clock", "")} ${partOfDay(at.hour)}`;
-  if (days === 1) return `at ${bare} tomorrow`;
-  if (days === -1) return `at ${bare} yesterday`;
-  if (days > 0 && days < 7) return `at ${bare} on ${WEEKDAYS[at.weekday]}`;
+  if (days === 0 && Math.abs(wallMs - nowWallMs) < 11 * HOUR_MS) return `at ${clock}`;
+  const bare = clock.replace(" o'clock", "");
+  const named = clock === "noon" || clock === "midnight";
+  if (days >= -1 && days <= 1) return `at ${bare} ${dayPart(days, at.hour, named)}`;
+  const when = named ? bare : `${bare} ${partOfDay(at.hour)}`;
+  if (days > 0 && days < 7) return `at ${when} on ${WEEKDAYS[at.weekday]}`;
   const year = at.year === now.year ? "" : ` ${at.year}`;
   return `on ${MONTHS[at.month - 1]} ${at.day}${year}`;
 }
+
+/** Of today, tomorrow or yesterday: "tonight", "tomorrow morning". A night is that of its evening. */
+function dayPart(days: number, hour: number, named: boolean): string {
+  const night = hour < NIGHT_UNTIL || hour >= NIGHT_FROM;
+  const evening = hour < NIGHT_UNTIL ? days - 1 : days;
+  if (night && evening === 0) return "tonight";
+  if (night && evening === -1) return "last night";
+  const day = { "-2": "the night before last", "-1": "yesterday", "0": "today", "1": "tomorrow" }[
+    String(night ? evening : days)
+  ];
+  if (named && hour === 12) return day ?? "";
+  if (days === 0 && !night) return partOfDay(hour);
+  const part = night ? "night" : partOfDay(hour).replace("in the ", "");
+  return evening === -2 && night ? (day ?? "") : `${day} ${part}`;
+}
+
+const NIGHT_UNTIL = 5;
+const NIGHT_FROM = 22;

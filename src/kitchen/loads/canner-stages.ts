@@ -53,10 +53,10 @@ function stage({ kind, usual }: StageRules, given: Given): Stage {
 }
 
 function warmUp(terms: ProcessTerms, hot: boolean): Stage {
-  const kettle = "Put a kettle on beside it and keep the jars hot.";
+  const kettle = "A kettle beside it, and the jars kept hot.";
   const deep = `${PRESSURE_WATER_IN.min} to ${PRESSURE_WATER_IN.max}`;
   const cold = {
-    "boiling-water": "Fill the canner about half with water and light it.",
+    "boiling-water": "Fill the canner half and light it.",
     "low-temperature": "Fill the canner half full of warm water and light it.",
     steam: "Fill the base of the steam canner to its line and light it.",
     pressure: `Put ${deep} inches of water in the canner and light it.`,
@@ -65,11 +65,11 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
   const wanted =
     terms.method === "steam"
       ? ""
-      : ` It should be at ${terms.waterStartF} degrees for ${terms.pack} packs.`;
+      : ` At ${terms.waterStartF} degrees it is ready for ${terms.pack} packs.`;
   return stage(heat, {
     id: "canner",
     title: "canner warming",
-    say: `${water} ${kettle}${wanted} Say canner's ready when it is.`,
+    say: `${water} ${kettle}${wanted} Say canner's ready then.`,
     short: hot ? "Top the canner up and light it again." : "Fill the canner half and light it.",
     typicalMinutes: hot ? HOT_CANNER_MINUTES : CANNER_WARM_UP_MINUTES,
     heat: { until: { temperatureF: terms.waterStartF }, holdMinutes: 0 },

@@ -64,7 +64,7 @@ function asking(state: State): Batch[] {
 export function factorQuestions(state: State): Question[] {
   return asking(state).flatMap((batch) =>
     batch.recipe.critical.flatMap((factor): Question[] => {
-      const { id, ask, answer } = factor;
+      const { id, ask, askShort, answer } = factor;
       if (!applies(batch, factor) || !isOpen(state, batch, id)) return [];
       const lots = together(state, batch, id);
       if (lots[0] !== batch) return [];
@@ -72,6 +72,7 @@ export function factorQuestions(state: State): Question[] {
       const key = `factor/${batch.id}/${id}${round > 0 ? `/${round}` : ""}`;
       const about = batch.id;
       const question: Question = { key, kind: "factor", text: ask, about, detail: id };
+      if (askShort !== undefined) question.short = askShort;
       if (lots.length > 1) question.batches = lots.map((one) => one.id);
       if (answer?.type === "choice") {
         question.choices = [...answer.right.slice(0, 1), ...answer.wrong.slice(0, 1)];

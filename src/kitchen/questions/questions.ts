@@ -10,7 +10,7 @@ import { countTrouble, unaccounted } from "../jars.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { batchName, calledName, upper } from "../spoken-names.ts";
+import { batchName, leadName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import type { Batch, Load, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
@@ -46,6 +46,10 @@ export type Question = {
   key: string;
   kind: QuestionKind;
   text: string;
+  /** Whose it is, where several are running; its text begins with it. */
+  lead?: string;
+  /** As it is asked, after its lead, once the whole was asked that day. */
+  short?: string;
   /** The batch, load or canner it is about. */
   about: string | null;
   /** Which factor, gap or deviation. */
@@ -193,7 +197,10 @@ function byRank(state: State): Question[] {
     list.push(...heardQuestion(state, load, ending));
   }
   list.push(...dispositionQuestions(state), ...doubtQuestion(state), ...sealedQuestions(state));
-  const named = list.map((one) => ({ ...one, text: `${aboutWords(state, one)}${one.text}` }));
+  const named = list.map((one) => {
+    const lead = leadOf(state, one);
+    return lead === undefined ? one : { ...one, lead, text: `${lead}: ${one.text}` };
+  });
   return named.sort((a, b) => RANK[a.kind] - RANK[b.kind]);
 }
 
@@ -278,10 +285,11 @@ function loadQuestions(state: State, load: Load): Question[] {
   });
   const ending = ENDING[terms.method];
   if (ending && hasEnded(load, process) && !load.endAnswer) {
-    const text = `${quotedDoubts(state, processDoubts(load))} ${ending}`.trim();
+    const doubts = quotedDoubts(state, processDoubts(load));
+    const forms = doubts ? { text: `${doubts} ${ending.text}` } : ending;
     const again = load.endReopened.map((at) => `/${at}`).at(-1) ?? "";
     const key = `end/${about}/${roundOf(kept)}${again}`;
-    list.push({ key, kind: "end", text, about });
+    list.push({ key, kind: "end", ...forms, about });
   }
   if (load.brokenInside !== undefined && load.unloadedAt !== undefined) {
     const text = "How many jars broke in the canner?";
@@ -296,10 +304,19 @@ function loadQuestions(state: State, load: Load): Question[] {
 }
 
 /** Asked at the end of a process; readings alone speak for a pasteurization. */
-const ENDING: Partial<Record<ProcessTerms["method"], string>> = {
-  "boiling-water": "Was it a full boil throughout, with the lids covered at the end?",
-  steam: "Was there a full column of steam throughout?",
-  pressure: "At the pressure throughout, vented, and left to fall by itself?",
+const ENDING: Partial<Record<ProcessTerms["method"], { text: string; short: string }>> = {
+  "boiling-water": {
+    text: "Was it a full boil throughout, with the lids covered at the end?",
+    short: "A full boil throughout, lids covered at the end?",
+  },
+  steam: {
+    text: "Was there a full column of steam throughout?",
+    short: "A full column of steam throughout?",
+  },
+  pressure: {
+    text: "At the pressure throughout, vented, and left to fall by itself?",
+    short: "At the pressure throughout, vented, and left to fall by itself?",
+  },
 };
 
 /** Whether its time is full and, for a pressure canner, it has come down too. */
@@ -389,17 +406,17 @@ function dispositionQuestions(state: State): Question[] {
 }
 
 /** "The Provider dilled green beans: " before a question, where several batches run. */
-function aboutWords(state: State, question: Question): string {
+function leadOf(state: State, question: Question): string | undefined {
   const running = activeOwners(state).filter(
     (owner) => !isLoad(owner) && owner.state !== "complete",
   );
-  if (running.length < 2 || question.about === null) return "";
+  if (running.length < 2 || question.about === null) return undefined;
   if (question.batches) {
     const lots = question.batches.flatMap((id) => state.batches[id] ?? []);
-    return `${upper(lots.map((lot) => calledName(state, lot)).join(" and "))}: `;
+    return lots.map((lot) => leadName(state, lot)).join(" and ");
   }
   const batch = state.batches[question.about];
   const load = state.loads[question.about];
   const owner = batch ?? load;
-  return owner ? `${upper(calledName(state, owner))}: ` : "";
+  return owner && leadName(state, owner);
 }

@@ -13,6 +13,7 @@ export const cool: StageRules = {
   usual: {
     title: "cool",
     say: "Let the jars stand, an inch apart, untouched. Do not tighten the bands.",
+    short: "Let them stand.",
     sayUnprocessed: null,
     minutes: COOL_USUAL_HOURS * 60,
     window: { minMinutes: COOL_HOURS.min * 60, maxMinutes: COOL_HOURS.max * 60 },
