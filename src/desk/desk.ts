@@ -175,7 +175,7 @@ function sameOnce(forms: readonly Part[]): Part[] {
     const same = parts.find((part) => part.name !== undefined && part.text === form.text);
     if (same && form.name !== undefined) {
       if (!same.name?.split(" and ").includes(form.name)) {
-        same.name = `${same.name} and ${form.name.charAt(0).toLowerCase()}${form.name.slice(1)}`;
+        same.name = `${same.name} and ${form.name}`;
       }
     } else parts.push({ ...form });
   }

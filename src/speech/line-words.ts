@@ -1,6 +1,6 @@
 /** The words of one line: what is said in one breath, and of whom. */
 import type { Line, Part } from "../desk/want.ts";
-import { lower, upper } from "../kitchen/spoken-names.ts";
+import { upper } from "../kitchen/spoken-names.ts";
 import { numberWords } from "../reckon/number-words.ts";
 
 /** "The Provider: the time is full; the beets: lift the jars now." */
@@ -11,7 +11,7 @@ export function lineWords({ rank, parts }: Pick<Line, "rank" | "parts">): string
   const brief = parts.every(({ text }) => isOneSentence(text));
   if (rank === "alarm" && brief && names.size > 1) {
     const said = parts.map((part) => partWords(part).replace(/\.$/, ""));
-    return `${said.map((text, index) => (index === 0 ? text : lower(text))).join("; ")}.`;
+    return `${said.join("; ")}.`;
   }
   const lead = names.size > 1 ? `${upper(numberWords(names.size))} things. ` : "";
   const words = parts.map((part, index) => {

@@ -145,18 +145,21 @@ export function fillPart(state: State, batch: Batch, left: number): string {
   return left > holds ? ` Fill ${numberWords(holds)} now; keep the rest hot.` : "";
 }
 
-/** How the lids are to be marked, so that lots stay apart. */
+/** Lids are marked where jars of several lots could be taken for one another. */
+function marksLids(state: State, batch: Batch): boolean {
+  const others = activeOwners(state).some((one) => {
+    return !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun);
+  });
+  return others || batch.lot.variety !== null;
+}
+
+/** How many jars there will be, and how their lids are to be marked. */
 function marking(state: State, batch: Batch): string {
-  const others = activeOwners(state).some(
-    (one) => !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun),
-  );
   const load = openLoad(state, batch);
   const expected = batch.expectedJars ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
-  const lids =
-    batch.lot.variety || others
-      ? ` Mark the lids ${batch.mark} 1, ${batch.mark} 2, and so on.`
-      : "";
+  const { mark } = batch;
+  const lids = marksLids(state, batch) ? ` Mark the lids ${mark} 1, ${mark} 2, and so on.` : "";
   const wait = load || !batch.option ? "" : " Wait for the canner.";
   return `${wait}${expected}${part}${lids} Tell me how many.`;
 }
@@ -164,7 +167,7 @@ function marking(state: State, batch: Batch): string {
 /** "Fill the jars, about 8 pints, lids D 1 and up. Tell me how many." */
 function briefFill(state: State, batch: Batch, short: string): string {
   const about = batch.expectedJars ? `, about ${batch.expectedJars} ${batch.jar}s` : "";
-  const lids = batch.lot.variety ? `, lids ${batch.mark} 1 and up` : "";
+  const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 and up` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   return `${short.replace(/\.$/, "")}${about}${lids}.${part} Tell me how many.`;
 }

@@ -12,7 +12,7 @@ async function cooled(script: string, recipe = BEANS) {
 describe("cooling", () => {
   it("says when the seals may be checked before the day is closed", async () => {
     const { played } = await cooled("+0:00 what now");
-    expect(allSaid(played)).toMatch(/Check the seals from .* to .* at the latest/);
+    expect(allSaid(played)).toMatch(/Check the seals by \w+ tomorrow morning/);
     expect(allSaid(played)).toContain("Do not tighten the bands");
   });
 
@@ -231,6 +231,6 @@ describe("counting jars", () => {
       BEANS,
       "0:00 start the dilly beans, Provider, 2 pounds\n+0:00 [cook until done]",
     );
-    expect(allSaid(played)).toContain("Mark the lids P 1, P 2");
+    expect(allSaid(played)).toMatch(/lids P 1 and up/);
   });
 });

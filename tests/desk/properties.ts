@@ -1,0 +1,158 @@
+/** What must hold of any desk, asked of the one that is handed in. */
+import type { Desk, DeskMoment } from "../../src/desk/desk.ts";
+import { type Line, RANKS, type Want } from "../../src/desk/want.ts";
+import { type Dice, dice as diceOf } from "../simulation/dice.ts";
+
+type Made = new () => Desk;
+
+const NAMES = ["Provider", "Dragon Tongue", "Beets"] as const;
+const STEPS = 300;
+const SECOND = 1000;
+
+/** One day of wants by chance, with what was said at each of its moments. */
+type Played = { wants: Want[]; moment: DeskMoment; lines: Line[]; desk: Desk };
+
+function play(Made: Made, seed: number): Played[] {
+  const dice = diceOf(seed);
+  const desk = new Made();
+  const played: Played[] = [];
+  let now = 0;
+  let ringing: Want[] = [];
+  for (let step = 0; step < STEPS; step++) {
+    now += dice.whole(1, 40) * SECOND;
+    const name = dice.pick(NAMES);
+    const alarm: Want = {
+      rank: "alarm",
+      key: `a${step}`,
+      name,
+      text: `alarm ${step}.`,
+      guards: true,
+    };
+    if (dice.chance(0.06)) ringing = [...ringing, { ...alarm, broken: dice.chance(0.5) }];
+    if (dice.chance(0.05)) ringing = ringing.slice(1);
+    const asleepUntil = step > 200 && step < 250 ? 1e9 : undefined;
+    const wants = [...Array(dice.whole(0, 3))].map((_, n) => want(dice, name, `${step}.${n}`, now));
+    const moment = { now, day: step < 150 ? "one" : "two", ringing, asleepUntil };
+    played.push({ wants, moment, lines: desk.decide(wants, moment), desk });
+  }
+  return played;
+}
+
+function want(dice: Dice, name: string, id: string, now: number): Want {
+  const rank = dice.pick(RANKS.slice(1));
+  const base: Want = { rank, name, key: `k${id}`, text: `text ${id}.` };
+  if (rank !== "prompt") return base;
+  const until = dice.chance(0.2) ? { until: dice.chance(0.5) ? now - 1 : now + 1 } : {};
+  const lesson = `l${dice.whole(1, 4)}`;
+  return {
+    ...base,
+    ...until,
+    text: `whole ${lesson}.`,
+    lesson: { id: lesson, short: `short ${lesson}.` },
+    cautions: [{ text: "Steam burns.", short: "Mind the steam." }, { text: "It is sharp." }],
+  };
+}
+
+function text(lines: readonly Line[]): string {
+  return lines.flatMap(({ parts }) => parts.map((part) => part.text)).join(" ");
+}
+
+/** What does not hold, by name; empty where all does. */
+export function brokenProperties(Made: Made, seed = 1): string[] {
+  const broken = new Set<string>();
+  const must = (name: string, holds: boolean) => void (holds || broken.add(name));
+  const played = play(Made, seed);
+  const rang = new Map<string, number[]>();
+  const whole = new Set<string>();
+  for (const { wants, moment, lines } of played) {
+    const { now, day, ringing, asleepUntil } = moment;
+    const said = text(lines);
+    const order = lines.map(({ rank }) => RANKS.indexOf(rank));
+    must(
+      "ranks are kept in order",
+      order.every((at, i) => i === 0 || at >= (order[i - 1] ?? 0)),
+    );
+    for (const line of lines) {
+      if (line.rank !== "alarm") continue;
+      for (const key of line.keys) rang.set(key, [...(rang.get(key) ?? []), now]);
+      must(
+        "only what rings is said",
+        line.keys.every((key) => ringing.some((r) => r.key === key)),
+      );
+    }
+    for (const one of ringing) {
+      const times = rang.get(one.key ?? "") ?? [];
+      must("what rings is said at once", times.length > 0);
+      const since = now - (times.at(-1) ?? Number.NEGATIVE_INFINITY);
+      // Moments lie up to 40 seconds apart.
+      const longest = one.broken ? 30 * SECOND : 300 * SECOND;
+      must("what rings is said again", since < longest + 40 * SECOND);
+      if (times.at(-1) !== now) continue;
+      const parts = lines.filter(({ rank }) => rank === "alarm").flatMap((line) => line.parts);
+      const named = parts.some((part) => part.name === one.name && part.text.includes(one.text));
+      must("an alarm has its name", named);
+      must(
+        "an alarm that guards says so",
+        lines.some((l) => l.rank === "alarm" && l.guards),
+      );
+    }
+    for (const one of wants) {
+      const past = one.until !== undefined && one.until <= now;
+      const waits = one.rank === "news" && asleepUntil !== undefined;
+      if (past)
+        must("what is not true is not said", !lines.some((l) => l.keys.includes(one.key ?? "")));
+      else if (waits) must("news waits at night", !said.includes(one.text));
+      else
+        must(
+          "nothing is lost",
+          lines.some((l) => l.keys.includes(one.key ?? "")),
+        );
+      if (!one.lesson || past) continue;
+      const first = !whole.has(`${day} ${one.lesson.id}`);
+      whole.add(`${day} ${one.lesson.id}`);
+      must("the first of a day is whole", !first || said.includes(one.text));
+      const once = wants.filter(({ lesson }) => lesson?.id === one.lesson?.id).length === 1;
+      must("what comes after is short", first || !once || !said.includes(one.text));
+      must("a caution about steam is never left out", /Steam burns|Mind the steam/.test(said));
+    }
+  }
+  const log = played[0]?.desk.decisions() ?? [];
+  must(
+    "every decision can be read",
+    log.some((one) => one.said !== null),
+  );
+  must(
+    "what was dropped says why",
+    log.every((one) => !one.dropped || one.why !== null),
+  );
+  must("what was put off is said later", putOffIsSaid(played, log));
+  must("unanswered alarms grow rarer", growsRarer(played, rang));
+  must("cautions are said once a day", onceADay(played));
+  return [...broken];
+}
+
+function putOffIsSaid(
+  played: readonly Played[],
+  log: readonly { wanted: string; said: string | null; deferredTill: number | null }[],
+): boolean {
+  const all = text(played.flatMap(({ lines }) => lines));
+  const put = log.filter(({ deferredTill }) => deferredTill !== null);
+  return put.length > 0 && put.every(({ wanted }) => all.includes(wanted));
+}
+
+function growsRarer(played: readonly Played[], rang: ReadonlyMap<string, number[]>): boolean {
+  const unbroken = played.flatMap(({ moment }) => moment.ringing).filter(({ broken }) => !broken);
+  return [...new Set(unbroken.map(({ key = "" }) => key))].every((key) => {
+    const times = rang.get(key) ?? [];
+    const pauses = times.map((at, i) => at - (times[i - 1] ?? at)).slice(1);
+    return pauses.length < 4 || (pauses.at(-1) ?? 0) > 2 * (pauses[0] ?? 0);
+  });
+}
+
+function onceADay(played: readonly Played[]): boolean {
+  for (const day of ["one", "two"]) {
+    const lines = played.filter(({ moment }) => moment.day === day).flatMap((one) => one.lines);
+    if (text(lines).split("It is sharp.").length - 1 > 1) return false;
+  }
+  return true;
+}
