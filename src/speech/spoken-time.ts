@@ -85,7 +85,7 @@ export function momentWords(wallMs: number, nowWallMs: number, zone: string): st
   return `on ${MONTHS[at.month - 1]} ${at.day}${year}`;
 }
 
-/** Of today, tomorrow or yesterday: "tonight", "tomorrow morning". A night is that of its evening. */
+/** "tonight", "tomorrow morning": a night is named for the evening it follows. */
 function dayPart(days: number, hour: number, named: boolean): string {
   const night = hour < NIGHT_UNTIL || hour >= NIGHT_FROM;
   const evening = hour < NIGHT_UNTIL ? days - 1 : days;

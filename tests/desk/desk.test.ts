@@ -39,7 +39,7 @@ const brine: Want = {
 };
 
 describe("the desk", () => {
-  it("puts an alarm first, then the answer, the read-back, the question, the prompt, the news", () => {
+  it("puts alarm, answer, read-back, question, prompt and news in this order", () => {
     const said = new Counter().at(0, [
       { rank: "news", text: "news" },
       { rank: "prompt", text: "prompt" },

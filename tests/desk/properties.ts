@@ -57,78 +57,75 @@ function text(lines: readonly Line[]): string {
   return lines.flatMap(({ parts }) => parts.map((part) => part.text)).join(" ");
 }
 
+type Must = (name: string, holds: boolean) => void;
+
 /** What does not hold, by name; empty where all does. */
 export function brokenProperties(Made: Made, seed = 1): string[] {
   const broken = new Set<string>();
-  const must = (name: string, holds: boolean) => void (holds || broken.add(name));
+  const must: Must = (name, holds) => void (holds || broken.add(name));
   const played = play(Made, seed);
   const rang = new Map<string, number[]>();
   const whole = new Set<string>();
-  for (const { wants, moment, lines } of played) {
-    const { now, day, ringing, asleepUntil } = moment;
-    const said = text(lines);
-    const order = lines.map(({ rank }) => RANKS.indexOf(rank));
-    must(
-      "ranks are kept in order",
-      order.every((at, i) => i === 0 || at >= (order[i - 1] ?? 0)),
-    );
-    for (const line of lines) {
-      if (line.rank !== "alarm") continue;
-      for (const key of line.keys) rang.set(key, [...(rang.get(key) ?? []), now]);
-      must(
-        "only what rings is said",
-        line.keys.every((key) => ringing.some((r) => r.key === key)),
-      );
-    }
-    for (const one of ringing) {
-      const times = rang.get(one.key ?? "") ?? [];
-      must("what rings is said at once", times.length > 0);
-      const since = now - (times.at(-1) ?? Number.NEGATIVE_INFINITY);
-      // Moments lie up to 40 seconds apart.
-      const longest = one.broken ? 30 * SECOND : 300 * SECOND;
-      must("what rings is said again", since < longest + 40 * SECOND);
-      if (times.at(-1) !== now) continue;
-      const parts = lines.filter(({ rank }) => rank === "alarm").flatMap((line) => line.parts);
-      const named = parts.some((part) => part.name === one.name && part.text.includes(one.text));
-      must("an alarm has its name", named);
-      must(
-        "an alarm that guards says so",
-        lines.some((l) => l.rank === "alarm" && l.guards),
-      );
-    }
-    for (const one of wants) {
-      const past = one.until !== undefined && one.until <= now;
-      const waits = one.rank === "news" && asleepUntil !== undefined;
-      if (past)
-        must("what is not true is not said", !lines.some((l) => l.keys.includes(one.key ?? "")));
-      else if (waits) must("news waits at night", !said.includes(one.text));
-      else
-        must(
-          "nothing is lost",
-          lines.some((l) => l.keys.includes(one.key ?? "")),
-        );
-      if (!one.lesson || past) continue;
-      const first = !whole.has(`${day} ${one.lesson.id}`);
-      whole.add(`${day} ${one.lesson.id}`);
-      must("the first of a day is whole", !first || said.includes(one.text));
-      const once = wants.filter(({ lesson }) => lesson?.id === one.lesson?.id).length === 1;
-      must("what comes after is short", first || !once || !said.includes(one.text));
-      must("a caution about steam is never left out", /Steam burns|Mind the steam/.test(said));
-    }
+  for (const one of played) {
+    const order = one.lines.map(({ rank }) => RANKS.indexOf(rank));
+    const inOrder = order.every((at, i) => i === 0 || at >= (order[i - 1] ?? 0));
+    must("ranks are kept in order", inOrder);
+    alarmsHold(one, rang, must);
+    for (const each of one.wants) wantHolds(each, one, whole, must);
   }
   const log = played[0]?.desk.decisions() ?? [];
-  must(
-    "every decision can be read",
-    log.some((one) => one.said !== null),
-  );
-  must(
-    "what was dropped says why",
-    log.every((one) => !one.dropped || one.why !== null),
-  );
+  const read = log.some((one) => one.said !== null);
+  must("every decision can be read", read);
+  const reasoned = log.every((one) => !one.dropped || one.why !== null);
+  must("what was dropped says why", reasoned);
   must("what was put off is said later", putOffIsSaid(played, log));
   must("unanswered alarms grow rarer", growsRarer(played, rang));
   must("cautions are said once a day", onceADay(played));
   return [...broken];
+}
+
+function alarmsHold({ moment, lines }: Played, rang: Map<string, number[]>, must: Must): void {
+  const { now, ringing } = moment;
+  const alarms = lines.filter(({ rank }) => rank === "alarm");
+  for (const key of alarms.flatMap(({ keys }) => keys)) {
+    rang.set(key, [...(rang.get(key) ?? []), now]);
+    const rings = ringing.some((one) => one.key === key);
+    must("only what rings is said", rings);
+  }
+  for (const { key = "", name, text: own, broken } of ringing) {
+    const times = rang.get(key) ?? [];
+    must("what rings is said at once", times.length > 0);
+    const since = now - (times.at(-1) ?? Number.NEGATIVE_INFINITY);
+    // Moments lie up to 40 seconds apart.
+    const longest = broken ? 30 * SECOND : 300 * SECOND;
+    must("what rings is said again", since < longest + 40 * SECOND);
+    if (times.at(-1) !== now) continue;
+    const parts = alarms.flatMap((line) => line.parts);
+    const named = parts.some((part) => part.name === name && part.text.includes(own));
+    must("an alarm has its name", named);
+    const guards = alarms.some((line) => line.guards);
+    must("an alarm that guards says so", guards);
+  }
+}
+
+function wantHolds(want: Want, played: Played, whole: Set<string>, must: Must): void {
+  const { moment, lines, wants } = played;
+  const { now, day, asleepUntil } = moment;
+  const said = text(lines);
+  const isSaid = lines.some(({ keys }) => keys.includes(want.key ?? ""));
+  const past = want.until !== undefined && want.until <= now;
+  const waits = want.rank === "news" && asleepUntil !== undefined;
+  if (past) must("what is not true is not said", !isSaid);
+  else if (waits) must("news waits at night", !isSaid);
+  else must("nothing is lost", isSaid);
+  if (!want.lesson || past) return;
+  const { id } = want.lesson;
+  const first = !whole.has(`${day} ${id}`);
+  whole.add(`${day} ${id}`);
+  must("the first of a day is whole", !first || said.includes(want.text));
+  const once = wants.filter(({ lesson }) => lesson?.id === id).length === 1;
+  must("what comes after is short", first || !once || !said.includes(want.text));
+  must("a caution about steam is never left out", /Steam burns|Mind the steam/.test(said));
 }
 
 function putOffIsSaid(

@@ -6,7 +6,7 @@ import { unaccounted } from "../jars.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, namesSort, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { dispositionsFor, undecided } from "../questions/questions.ts";
+import { dispositionsFor, undecided } from "../questions/dispositions.ts";
 import { batchName } from "../spoken-names.ts";
 import type { Load, LoadPart } from "../state.ts";
 import { HOUR_MS, MINUTE_MS } from "../time.ts";

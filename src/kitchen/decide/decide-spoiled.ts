@@ -7,7 +7,7 @@ import type { Ref } from "../command.ts";
 import { standingJars, standingOutside } from "../loads/spoil.ts";
 import { batchesOf, namesSort, ownerIds } from "../meant.ts";
 import { runOfRole } from "../owners.ts";
-import { REPROCESS_WITHIN_MS } from "../questions/questions.ts";
+import { REPROCESS_WITHIN_MS } from "../questions/dispositions.ts";
 import { batchName, upper } from "../spoken-names.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";

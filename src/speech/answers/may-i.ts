@@ -6,7 +6,7 @@ import { handsBusy } from "../../kitchen/decide/planned-begin.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { ownerIds } from "../../kitchen/meant.ts";
 import { inCanner, runOf, runOfRole } from "../../kitchen/owners.ts";
-import { REPROCESS_WITHIN_MS } from "../../kitchen/questions/questions.ts";
+import { REPROCESS_WITHIN_MS } from "../../kitchen/questions/dispositions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
 import { batchName, loadName, ownerName, upper } from "../../kitchen/spoken-names.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";

@@ -1,0 +1,91 @@
+/** What becomes of jars that something went wrong with. */
+import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
+import type { Disposition } from "../events.ts";
+import { countTrouble, unaccounted } from "../jars.ts";
+import { mayReprocess } from "../loads/hot-pack.ts";
+import { lowReadings } from "../loads/low-readings.ts";
+import { runOfRole } from "../owners.ts";
+import { isOver } from "../stage-run.ts";
+import type { Load, State } from "../state.ts";
+import { HOUR_MS } from "../time.ts";
+import { OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
+import type { Question } from "./questions.ts";
+
+/** Jars may be reprocessed within this of coming out. */
+export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
+
+/**
+ * What may become of jars now. Off the process for over two hours, they are not processed again;
+ * after a day, a failed seal or a short process leaves only throwing them out.
+ */
+export function dispositionsFor(load: Load, code: string, now: number): Disposition[] {
+  if (load.unloadedAt === undefined) return ["refrigerate", "freeze", "discard"];
+  const inTime = now <= load.unloadedAt + REPROCESS_WITHIN_MS;
+  if (inTime) return ["reprocess", "refrigerate", "freeze", "discard"];
+  return code === "seal-failed" ? ["discard"] : ["refrigerate", "freeze", "discard"];
+}
+
+type Undecided = "process-short" | "boil-lost" | "pressure-lost" | "seal-failed";
+
+/** What has gone wrong with jars and still waits for a person to say what becomes of them. */
+export function undecided(state: State, load: Load): { code: Undecided; jars: number } | undefined {
+  if (load.state === "abandoned") return undefined;
+  const process = runOfRole(load, "treatment");
+  const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
+  // Off the heat after its time was full is how every process ends.
+  const off = process?.kept && !isOver(process) ? offMs(process.kept, state.lastW) : 0;
+  const short =
+    load.unloadedAt === undefined
+      ? off > OFF_PROCESS_LIMIT_MS
+      : process?.endedShort || process?.state === "skipped" || lowReadings(load).length > 0;
+  if (short && jars > 0) return { code: "process-short", jars };
+  const lost = load.unloadedAt !== undefined && load.endAnswer?.yes === false;
+  const code = load.terms?.method === "pressure" ? "pressure-lost" : "boil-lost";
+  if (lost && jars > 0) return { code, jars };
+  const failed = load.parts.reduce((sum, part) => sum + part.failed - part.failedAgain, 0);
+  const disposed = load.disposed
+    .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
+    .reduce((sum, one) => sum + (one.count ?? failed), 0);
+  const left = failed - disposed;
+  if (left > 0 && !countsWait(state, load)) return { code: "seal-failed", jars: left };
+  return undefined;
+}
+
+/** While jars are still being counted, more may fail: one question for all of them. */
+function countsWait(state: State, load: Load): boolean {
+  const check = runOfRole(load, "seals");
+  if (check?.state !== "running") return false;
+  return load.parts.some((part) => {
+    const batch = state.batches[part.batch];
+    return batch !== undefined && part.failed === 0 && countTrouble(state, batch) !== undefined;
+  });
+}
+
+const REPROCESS = `reprocess within ${REPROCESS_WITHIN_HOURS} hours`;
+
+export function dispositionQuestions(state: State): Question[] {
+  const list: Question[] = [];
+  const recent = Object.values(state.loads);
+  for (const load of recent) {
+    const open = undecided(state, load);
+    if (!open) continue;
+    const jars = open.jars === 1 ? "the jar" : `the ${open.jars} jars`;
+    const choices = dispositionsFor(load, open.code, state.lastW).filter(
+      (one) => one !== "reprocess" || mayReprocess(state, load),
+    );
+    const why = {
+      "process-short": "That process was too short to count.",
+      "boil-lost": "That was not a full boil throughout.",
+      "pressure-lost": "That was not the tested pressure throughout.",
+      "seal-failed": `${open.jars} did not seal.`,
+    }[open.code];
+    const names = choices.map((one) => (one === "reprocess" ? REPROCESS : one));
+    const last = names.pop();
+    const ways = [names.join(", "), last].filter(Boolean).join(" or ");
+    const text = `${why} What becomes of ${jars}: ${ways}?`;
+    const key = `disposition/${load.id}/${open.code}/${load.disposed.length}`;
+    const kind = "disposition" as const;
+    list.push({ key, kind, text, about: load.id, detail: open.code, choices });
+  }
+  return list;
+}
