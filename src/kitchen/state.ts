@@ -280,7 +280,7 @@ export type State = {
     canners: Canner[];
     burners: number;
     units: "us" | "metric";
-    /** The night, in which what can wait is not told; null where it is told at any hour. */
+    /** In which what can wait is not told; null for never. */
     quiet: QuietHours | null;
   };
   zone: string;
@@ -338,9 +338,6 @@ export type State = {
   history: KitchenEvent[];
 };
 
-/** The night where nobody has set another (our choice). */
-const USUAL_NIGHT: QuietHours = { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 };
-
 export function initialState(): State {
   return {
     kitchen: {
@@ -349,7 +346,8 @@ export function initialState(): State {
       canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
       burners: 4,
       units: "us",
-      quiet: { ...USUAL_NIGHT },
+      // Half past nine to half past six (our choice).
+      quiet: { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 },
     },
     zone: "UTC",
     rehearsal: false,
