@@ -1,4 +1,4 @@
-/** Tells what came due to whoever is near: a line, a notice on the desktop, the voice. */
+/** Announces what came due to whoever is near: as a line, a desktop notice, and aloud. */
 import type { State } from "../kitchen/state.ts";
 import type { BellPort } from "../ports/bell.ts";
 import type { VoicePort } from "../ports/voice.ts";
@@ -21,7 +21,7 @@ export type Announcement = {
   zone: State["zone"];
 };
 
-/** Prints each, shows and speaks it where that is possible, and rings where neither is. */
+/** Prints each, shows and speaks it where possible, and rings where neither works. */
 export async function announce(
   { told, hushed, wallMs, zone }: Announcement,
   parts: AnnouncerParts,

@@ -33,7 +33,9 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
 const NEXT =
   /^(and |okay )?(next( one| please)?|the next one|go on|continue|and then|keep going)[.!?]*$/i;
 
-/** Says the last thing again, or the next piece of what is read out, where that is asked for. */
+/**
+ * Says the last thing again, or the next piece of what is being read out, where that is asked for.
+ */
 export function saidAgain(talk: Conversation, command: Command, text: string): boolean {
   if (command.intent === "repeat") {
     talk.repeat(command.slots);

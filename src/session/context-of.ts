@@ -1,4 +1,4 @@
-/** What the understanding is told of the kitchen: plain names of what is there, no more. */
+/** What `language/` gets to know about the kitchen: the names of what is there, no more. */
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import {
   type AnswerKind,
@@ -93,14 +93,14 @@ export function thingsOf(state: State): Pick<Context, "running" | "loads" | "tim
 
 const known = new WeakMap<Library, Recipe[]>();
 
-/** The recipes of a library, the same list each time, so that names are gathered from it once. */
+/** The recipes of a library, the same list each time, so that names are gathered only once. */
 function recipesOf(library: Library): Recipe[] {
   const recipes = known.get(library) ?? [...library.recipes.values()];
   known.set(library, recipes);
   return recipes;
 }
 
-/** What the understanding may know of this kitchen at this moment. */
+/** What `language/` may know about this kitchen at this moment. */
 export function contextOf(
   state: State,
   now: number,

@@ -1,4 +1,4 @@
-/** What is said and shown in one sitting: all of it goes over the desk. */
+/** What is said and shown in one session: all of it passes the desk. */
 import { Desk } from "../desk/desk.ts";
 import type { DeskDecision, Rank, Want, Line as WordedLine } from "../desk/want.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -19,18 +19,18 @@ export type TalkMoment = {
 export type ConversationParts = {
   voice: VoicePort;
   moment(): TalkMoment;
-  /** All that rings, as it is said now. */
+  /** Everything that rings, as it is said now. */
   ringing(): Want[];
-  /** Handed the lines that are new. */
+  /** Receives the new lines. */
   onLines(lines: Line[]): void;
-  /** Handed what the desk decided. */
+  /** Receives what the desk decided. */
   onDecided?(decisions: DeskDecision[]): void;
 };
 
-/** So long "next" asks for the next piece of what is read out. */
+/** For this long, "next" asks for the next piece of what is being read out. */
 const READING_PATIENCE_MS = 15 * MINUTE_MS;
 
-/** The key of the alarm that the log is not being written. */
+/** The key of the alarm for a log that is not being written. */
 export const LOG_KEY = "log";
 
 /** Between the keys of alarms that are said in one breath. */
@@ -68,12 +68,12 @@ export class Conversation {
     this.parts = parts;
   }
 
-  /** Shows what was heard, or what is told without a voice. */
+  /** Shows what was heard, or a notice that is not spoken. */
   show(kind: "heard" | "notice", text: string): void {
     this.collected.push({ wallMs: Math.round(this.parts.moment().wallMs), kind, text });
   }
 
-  /** Hands a want to the desk. */
+  /** Passes a want to the desk. */
   want(want: Want): void {
     this.wants.push(want);
   }
@@ -101,7 +101,7 @@ export class Conversation {
       this.reading && rest.length > 0 ? { ...this.reading, pages: rest, atMs } : undefined;
   }
 
-  /** No more of it is read out. */
+  /** Stops reading out. */
   stopReading(): void {
     this.reading = undefined;
   }
@@ -155,7 +155,7 @@ export class Conversation {
     this.parts.voice.say({ rank: SPOKEN_AS[rank], text, ...key, ...(guards ? { guards } : {}) });
     this.lastSaid = text;
     if (rank === "alarm" && keys.some((one) => one !== LOG_KEY)) this.lastAlarms = keys;
-    // A short form leaves its whole for who asks for more.
+    // A short form keeps its full text for a person who asks for more.
     if (rank === "prompt" && whole !== text && !this.reading) {
       this.reading = { pages: [whole], paced: false, atMs: wallMs };
     }

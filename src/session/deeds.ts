@@ -74,7 +74,8 @@ export class Deeds {
     if (!woken) return;
     const was = before ?? { ...state };
     log.write(woken);
-    // An altitude set from outside may have raised what runs: that is said, unlike other terms.
+    // An altitude set from outside may have raised running processes: that is said, unlike other
+    // terms.
     const raised = acknowledgement(was, state, woken.events.filter(speaksOfAltitude), now);
     if (raised.text) talk.want({ rank: "alarm", ...raised });
     for (const fact of woken.events) {

@@ -1,6 +1,6 @@
 /**
  * Notices on the desktop. Text goes to the system's program as an argument or in its environment,
- * never as a part of a command line or a script, and without control characters.
+ * never as part of a command line or a script, and without control characters.
  */
 import { execFile } from "node:child_process";
 import { findProgram } from "../voice/find-program.ts";
@@ -29,7 +29,7 @@ const POWERSHELL = [
   "$notice.Dispose()",
 ].join("; ");
 
-/** The call that shows a notice on a system whose program lies at `program`. */
+/** The call that shows a notice on a system, with its program at `program`. */
 export function noticeCall(
   platform: NodeJS.Platform,
   program: string,
@@ -44,7 +44,7 @@ export function noticeCall(
     const args = ["-NoProfile", "-NonInteractive", "-Command", POWERSHELL];
     return { program, args, env: { BRINEBELL_TITLE: head, BRINEBELL_TEXT: body } };
   }
-  // A notice's body may carry markup; what looks like it is written so that it is shown as it is.
+  // The body of a notice may contain markup, so what looks like markup is escaped.
   const shown = body.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
   return { program, args: ["--app-name=Brinebell", "--", head, shown] };
 }
@@ -68,7 +68,7 @@ export function desktopNotice(
   };
 }
 
-/** One line of bounded length without control characters, that begins with no dash. */
+/** One line of limited length, without control characters or a leading dash. */
 function plain(text: string): string {
   const line = text.replace(/[\p{Cc}\p{Cs}\u2028\u2029]+/gu, " ").trim();
   return line.replace(/^-+\s*/, "").slice(0, LONGEST_TEXT);

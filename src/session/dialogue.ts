@@ -1,6 +1,6 @@
 /**
- * The one question that is about words, not about the food: "which one?", "really?", "how many?".
- * It is not kept in the journal, and a changed mind simply says something else.
+ * The one question that is about the words, not the food: "which one?", "really?", "how many?". It
+ * is not kept in the journal; a person who changes their mind simply says something else.
  */
 import type { Command } from "../kitchen/command.ts";
 import type { Decision, Wish } from "../kitchen/decide/decision.ts";
@@ -66,10 +66,10 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
   }
 }
 
-/** Questions that a no does not drop: it is one of their answers, or says nothing to them. */
+/** Questions that a no does not drop: it is one of their answers, or does not answer them. */
 const NO_IS_NONE: ReadonlySet<Pending["expects"]> = new Set(["number", "either", "minutes"]);
 
-/** "I think so" is no yes, and no news either. */
+/** "I think so" is not a yes, and not a new report either. */
 function isUnsure({ intent, slots }: Command): boolean {
   return intent === "answer" && "value" in slots && slots.value === UNSURE;
 }
@@ -79,18 +79,20 @@ function withSlot(wish: Wish, name: string, value: unknown): Wish {
   return { ...wish, command: command as Command };
 }
 
-/** A pending question that a new report leaves standing; other words drop a "really?". */
+/** Whether a pending question survives a new report; other words drop a "really?". */
 export function survives(pending: Pending | undefined): boolean {
   return pending !== undefined && !YES_NO.has(pending.expects);
 }
 
-/** What is answered by a yes or a no. */
+/** Questions answered by a yes or a no. */
 export const YES_NO: ReadonlySet<Pending["expects"]> = new Set(["yes", "either", "heard"]);
 
-/** Spoken words under this confidence are read back, where they would change what matters. */
+/**
+ * Spoken words below this confidence are read back, where they would change something that matters.
+ */
 export const SURE_ENOUGH = 0.7;
 
-/** From here on every word is known, in whatever order. */
+/** From this certainty up, every word is known, in whatever order. */
 const KNOWN_WORDS = 0.8;
 
 /** A closed question about what words may mean; undefined where a mistake would cost nothing. */
@@ -108,8 +110,8 @@ export function askBack(command: Command, text: string): Pending | undefined {
 
 /**
  * Asks for a yes to what was heard in doubt; undefined where it is sure or changes little.
- * `guarded`: a question that guards safety is what it answers. A clatter taken for a word must not
- * answer that; the yes to this read-back is then taken, however it sounds.
+ * `guarded`: a question that guards safety is what it answers. A clatter mistaken for a word must
+ * not answer that; the yes to this read-back is then accepted, however it sounds.
  */
 export function readBack(
   command: Command,
@@ -121,11 +123,11 @@ export function readBack(
   const wanted = cost === "clearing" ? CERTAIN : KNOWN_WORDS;
   const whole = !plainly || command.confidence >= wanted;
   if (confidence >= SURE_ENOUGH && whole) return undefined;
-  // Asking whether an answer to a question of ours was meant would go on for ever.
+  // Asking whether an answer to our own question was meant would go on forever.
   return answer && !guarded ? undefined : askBack(command, text);
 }
 
-/** Whether a transient question stays the one that is open, where another is to be asked. */
+/** Whether a transient question stays the open one when another is to be asked. */
 export function comesFirst(pending: Pending, sinceMs: number, other: Question): boolean {
   const same = pending.facts !== undefined && other.kind === "still";
   return sinceMs < PATIENCE_MS && (same || !isUrgent(other));

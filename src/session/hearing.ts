@@ -1,4 +1,6 @@
-/** What is done about a sentence once it is understood: acted on fact by fact, or asked about. */
+/**
+ * What happens with a sentence once it is understood: it is acted on fact by fact, or asked about.
+ */
 import type { Command, CommandOf, Evidence } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Heard } from "../language/hear.ts";
@@ -6,7 +8,7 @@ import { MEANINGS } from "../language/intents/all.ts";
 import { askBack, type Pending, readBack } from "./dialogue.ts";
 import { momentOf } from "./listening/listening-moment.ts";
 
-/** A sentence, and how surely its words were heard, 0 to 1. */
+/** A sentence, and how certain its words are, 0 to 1. */
 type Said = { text: string; confidence: number };
 
 /** One fact or order; with a question where it waits for a yes. */
@@ -21,7 +23,7 @@ export function stepsOf(
   guarded: boolean,
   kept?: Evidence["strength"],
 ): Step[] {
-  // A likely loss has a question of its own, and is asked nothing else.
+  // A likely loss has a question of its own; nothing else is asked.
   if (kept === "suspicion") return [];
   const [likely] = heard.candidates;
   if (heard.reading === "ask" && likely) {
@@ -53,7 +55,7 @@ export function examplesNow(state: State, pending: Pending | undefined): string[
   });
 }
 
-/** What is said of words that are kept for a doubt they raise. */
+/** What is said about words that are kept because they raise a doubt. */
 export const KEPT: Record<Evidence["strength"], string> = {
   loss: "Written down.",
   suspicion: "Written down as you said it.",

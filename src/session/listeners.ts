@@ -1,8 +1,8 @@
-/** Those who want to be told of something, in the order in which they came. */
+/** Listeners for something, in order of arrival. */
 export class Listeners<Told extends unknown[] = []> {
   private readonly all = new Set<(...told: Told) => void>();
 
-  /** The function returned takes the listener away again. */
+  /** The function returned removes the listener again. */
   add(listener: (...told: Told) => void): () => void {
     this.all.add(listener);
     return () => void this.all.delete(listener);

@@ -1,6 +1,6 @@
 /**
  * The kitchen on a real machine: real clock, disk and voice around one session, with the lock that
- * makes it the only writer and the socket that lets others hand it words.
+ * makes it the only writer and the socket that lets others pass words to it.
  */
 
 import { lockOrLate } from "../journal/late-lock.ts";
@@ -34,7 +34,7 @@ export type LiveParts = {
 
 export type LiveKitchen = {
   session: Session;
-  /** The conversation of this sitting. */
+  /** The conversation of this session. */
   lines: Line[];
   damaged: boolean;
   onChange(listener: () => void): () => void;
@@ -46,7 +46,7 @@ export type LiveKitchen = {
   isElsewhere(): boolean;
   isSpeaking(): boolean;
   onSpeaking(listener: (speaking: boolean) => void): void;
-  /** Writes that it closes, gives the lock back, stops speaking. */
+  /** Writes down that it closes, releases the lock, and stops speaking. */
   close(): Promise<void>;
 };
 
@@ -128,7 +128,7 @@ function glassesOf(kitchen: LiveKitchen, watched: Watched, build: string): OpenG
   };
 }
 
-/** What whoever watches is told of: lines, the voice, the ears. */
+/** What watchers are notified of: lines, the voice, the ears. */
 class Watched {
   readonly lines: Line[] = [];
   readonly changes = new Listeners();
@@ -171,7 +171,7 @@ function liveKitchen(
   };
 }
 
-/** The machine's own voice and bell; a kitchen that is to be silent has neither. */
+/** The machine's own voice and bell; a silent kitchen has neither. */
 function speakerOf(
   parts: LiveParts,
   clock: Clock,

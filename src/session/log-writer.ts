@@ -1,4 +1,4 @@
-/** Facts into the journal and the state, in that order, whatever the disk does. */
+/** Writes facts into the journal and the state, in that order, whatever the disk does. */
 
 import { writeHeartbeat } from "../journal/heartbeat.ts";
 import type { Journal, WriteRefusal } from "../journal/journal.ts";
@@ -20,11 +20,11 @@ export type LogWriterParts = {
   /** Kitchen time now. */
   now(): number;
   /**
-   * Told once for every outage of the disk, and when it turns out to be another program or another
-   * file; `asks` where it waits for a yes to go on in a fresh file.
+   * Called once for every outage of the disk, and when it turns out to be another program or
+   * another file; `asks` where it waits for a yes to go on in a fresh file.
    */
   onTrouble(message: string, asks: boolean): void;
-  /** Told once where the side file of clocks cannot be written and the log can. */
+  /** Called once where the side file of clocks cannot be written but the log can. */
   onClocksNotKept(message: string): void;
 };
 
@@ -43,7 +43,7 @@ export class LogWriter {
 
   constructor(parts: LogWriterParts) {
     this.parts = parts;
-    // Numbers go on where the log ends: an id is never given to two commands.
+    // Numbers continue from the end of the log: an id is never given to two commands.
     this.commands = parts.state.history.length;
     const { pending } = parts.journal;
     if (pending > 0) {
@@ -73,7 +73,10 @@ export class LogWriter {
     return { cmd, w: this.parts.now() };
   }
 
-  /** Facts that nothing follows from to the disk and into the state; false as `write` says. */
+  /**
+   * Writes facts without consequences to the disk and into the state; returns false as `write`
+   * does.
+   */
   commit(facts: readonly DatedFact[], cmd: string): boolean {
     const mark = this.mark(cmd);
     const events = facts.map((fact): KitchenEvent => ({ ...fact, ...mark }));
@@ -82,7 +85,9 @@ export class LogWriter {
     });
   }
 
-  /** What was carried out to the disk, and its state becomes ours; false where the disk refused. */
+  /**
+   * Writes what was carried out to the disk and takes over its state; false where the disk refused.
+   */
   write({ events, after }: CarriedOut): boolean {
     return this.append(events, (state) => Object.assign(state, after));
   }
@@ -109,7 +114,9 @@ export class LogWriter {
     if (first || news) this.parts.onTrouble(message, why === "displaced");
   }
 
-  /** Writes what is missing once the disk takes it, and that it was missing; true then. */
+  /**
+   * Writes what is missing once the disk accepts it, and the fact that it was missing; true then.
+   */
   recover(now: number): boolean {
     const { failingSince: from, failedEvents: events } = this;
     if (from === undefined) return false;
@@ -124,7 +131,10 @@ export class LogWriter {
     return this.commit([missed], `${OWN_COMMAND}log${Math.round(now)}`);
   }
 
-  /** The clocks to the side file: after every event, and in between while something is kept. */
+  /**
+   * Writes the clocks to the side file: after every event, and in between while something must be
+   * kept.
+   */
   keepBeat(reading: ClockReading): void {
     if (reading.monoMs - this.lastBeatMs >= HEARTBEAT_MS) this.beat(reading);
   }
@@ -140,13 +150,15 @@ export class LogWriter {
       lastSum,
       kitchenMs: this.parts.now(),
     });
-    // A disk that refuses all is told of already.
+    // A disk that refuses everything has already been reported.
     if (kept.ok || this.toldOfClocks || journal.pending > 0) return;
     this.toldOfClocks = true;
     this.parts.onClocksNotKept(kept.message);
   }
 
-  /** Leaves a damaged file as it is and goes on in a fresh one; why not, where that fails. */
+  /**
+   * Leaves a damaged file as it is and goes on in a fresh one; returns the reason where that fails.
+   */
   goOnInFreshFile(): string | undefined {
     const begun = this.parts.journal.continueInFreshFile();
     if (begun.ok) this.told.delete("displaced");

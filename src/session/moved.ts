@@ -1,4 +1,4 @@
-/** "No, the Dragon Tongue": what was done last is moved to what it was meant of. */
+/** "No, the Dragon Tongue": what was done last is moved to what it was really about. */
 import type { Command } from "../kitchen/command.ts";
 import { decide } from "../kitchen/decide/decide.ts";
 import { movedTo } from "../kitchen/decide/decide-corrections.ts";
@@ -7,7 +7,7 @@ import type { Deciding, Decision } from "../kitchen/decide/decision.ts";
 /** What was done last, and the id it was written under. */
 export type LastDone = { command: Command; cmd: string };
 
-/** Nothing where something else is wished. */
+/** Undefined where the wish is something else. */
 export function moved(
   { state, now, library, wish }: Deciding,
   last: LastDone | undefined,

@@ -1,6 +1,6 @@
 /**
- * Opens the kitchen: takes the one writer's place, reads the journal, works out how long nobody
- * watched, and tells what came due meanwhile.
+ * Opens the kitchen: becomes the only writer, reads the journal, works out how long nobody watched,
+ * and announces what came due meanwhile.
  */
 
 import type { DeskDecision } from "../desk/want.ts";
@@ -48,17 +48,17 @@ export type OpenParts = {
   whyNot?: () => WriteRefusal | undefined;
   /** False where nobody is there to be asked: questions wait for the next opening. */
   asks?: boolean;
-  /** The longest between two looks at the clocks, ms; once a second where nothing is said. */
+  /** The longest time between two looks at the clocks, ms; a second by default. */
   lookMs?: (kept: boolean) => number;
-  /** How work is put off until an answer is out; done at once where nothing is said. */
+  /** How work is put off until an answer is out; done at once by default. */
   later?: (work: () => void) => void;
-  /** What limits a search for a plan besides its steps; nothing where nothing is said. */
+  /** What limits a search for a plan besides its steps; nothing by default. */
   elapsedMs?: () => number;
   onLines(lines: Line[]): void;
   onDecided?: (decisions: DeskDecision[]) => void;
 };
 
-/** Something that came due while nobody was there, as told at the opening; `at` is wall ms. */
+/** Something that came due while nobody was there, as announced at the opening; `at` is wall ms. */
 export type CameDue = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
 
 export type OpenedSession = {
@@ -71,7 +71,7 @@ export type OpenedSession = {
 
 /** How far apart two looks at the clocks are expected, ms. */
 const LOOK_MS = 1000;
-/** A wall clock that strays less than this from kitchen time was not set by anybody, ms. */
+/** A wall clock that strays less than this from kitchen time, ms, was not set by anybody. */
 const DRIFT_MS = 1500;
 
 export function openSession(parts: OpenParts): OpenedSession {
@@ -131,7 +131,7 @@ export function openSession(parts: OpenParts): OpenedSession {
 
 const BY_THE_WALL = "how long nobody watched is reckoned by the wall clock alone.";
 
-/** Clocks of another log tell nothing of this one. */
+/** The clocks of another log say nothing about this one. */
 function ofThisLog(
   clocks: ReturnType<typeof lookAtHeartbeat>,
   records: Parameters<typeof isOfLog>[1],
@@ -150,7 +150,7 @@ function beginningMissing(ids: string[]): string {
   );
 }
 
-/** What came due meanwhile, with how long ago; nothing where there is nothing to say of it. */
+/** What came due meanwhile, with how long ago; empty where there is nothing to say about it. */
 function tellDue(state: State, item: DueItem, now: number): CameDue[] {
   const { key, rank } = item;
   const warming = item.what === "warm-up";
@@ -170,7 +170,7 @@ function lightTheCanner(state: State, { owner }: DueItem, now: number): string {
   return "";
 }
 
-/** What is running at an opening, by name, and what still waits for its answer. */
+/** What is running at an opening, by name, and what is still unanswered. */
 function runningNow(state: State): string[] {
   const names = activeOwners(state)
     .filter((owner) => isLoad(owner) || owner.state === "running" || owner.state === "held")
@@ -189,7 +189,9 @@ function runningNow(state: State): string[] {
   ];
 }
 
-/** Goes on from the last moment known: the side file of clocks, else the last event's own time. */
+/**
+ * Continues from the last known moment: the side file of clocks, else the last event's own time.
+ */
 export function resumeTime(
   state: State,
   beat: Heartbeat | undefined,
@@ -202,7 +204,8 @@ export function resumeTime(
   if (beat) {
     const { reading: last, kitchenMs = last.wallMs - offset } = beat;
     const timeline = KitchenTimeline.from(kitchenMs, last);
-    // The log may have gone on after the beat, and then a machine been started with an early wall.
+    // The log may have gone on after the heartbeat, and the machine may then have started with an
+    // early wall clock.
     const behind = timeline.now(reading) < state.lastW;
     return {
       timeline: behind ? KitchenTimeline.from(state.lastW, reading) : timeline,
@@ -210,7 +213,7 @@ export function resumeTime(
       byWall: !sameBoot(last, reading),
     };
   }
-  // Without a reading of the clocks, only the wall can tell how long it was.
+  // Without a reading of the clocks, only the wall clock shows how long it was.
   const wall = { ...reading, wallMs: state.lastW + offset, bootMs: 0, bootId: "unknown" };
   return { timeline: KitchenTimeline.from(state.lastW, wall), from: state.lastW, byWall: true };
 }

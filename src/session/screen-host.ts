@@ -1,4 +1,4 @@
-/** A kitchen, real or made up, as the screen and the plain lines see it. */
+/** A kitchen, real or simulated, as the screen and the plain lines see it. */
 import { waitedFor } from "../kitchen/watched.ts";
 import type { Line } from "../ports/view.ts";
 import type { ScreenHost } from "../screen/screen-host.ts";
@@ -9,10 +9,10 @@ import { labeledKeys } from "./view/labeled-keys.ts";
 import { view } from "./view/view.ts";
 
 export type ShownKitchen = {
-  /** May be another one after a crash that was played. */
+  /** May be a different one after a rehearsed crash. */
   readonly session: Session;
   readonly lines: Line[];
-  /** Tells of every look at the clocks; the function returned stops that. */
+  /** Calls back at every look at the clocks; the function returned stops that. */
   onChange(listener: () => void): () => void;
   status(): { listening?: string; voice?: string };
   /** True while another window is heard, which alone is left where somebody asks to leave. */
@@ -51,7 +51,9 @@ export function screenHost(
   };
 }
 
-/** A look at the clocks that found nothing is no reason to draw; the screen's tick does that. */
+/**
+ * A look at the clocks that found nothing is no reason to draw; the screen's own tick does that.
+ */
 function onHappening(kitchen: ShownKitchen, listener: () => void): () => void {
   let before = "";
   return kitchen.onChange(() => {

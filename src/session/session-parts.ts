@@ -1,4 +1,4 @@
-/** What a session is made of: its doors to the outside, and where it begins. */
+/** What a session is made of: its connections to the outside, and its starting point. */
 
 import type { DeskDecision } from "../desk/want.ts";
 import type { Journal } from "../journal/journal.ts";
@@ -21,7 +21,7 @@ export type SessionParts = {
   state: State;
   timeline: KitchenTimeline;
   watch: TimeWatch;
-  /** The longest between two looks at the clocks, ms; shorter where something must be kept. */
+  /** The longest time between two looks at the clocks, ms; shorter where something must be kept. */
   lookMs(kept: boolean): number;
   /** False where nobody is there to be asked. */
   asks: boolean;
@@ -29,8 +29,8 @@ export type SessionParts = {
   later(work: () => void): void;
   /** Milliseconds since some fixed moment, the outer limit of a search for a plan. */
   elapsedMs(): number;
-  /** Called after anything changed, with the lines that are new. */
+  /** Called after anything changed, with the new lines. */
   onLines(lines: Line[]): void;
-  /** Handed what the desk decided, by a program that prints it. */
+  /** Receives what the desk decided, for programs that print it. */
   onDecided?(decisions: DeskDecision[]): void;
 };

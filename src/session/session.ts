@@ -1,5 +1,5 @@
 /**
- * One sitting in the kitchen: turns of talk (`turn.ts`) and wake-ups (`wake-up.ts`) around one
+ * One session in the kitchen: turns of talk (`turn.ts`) and wake-ups (`wake-up.ts`) around one
  * state, one log and one voice. Nothing is answered before it is written.
  */
 
@@ -113,7 +113,7 @@ export class Session {
     return this.dayPlan.tasks;
   }
 
-  /** The transient question that waits. */
+  /** The transient question that is open. */
   get waitingFor(): Pending | undefined {
     return this.turn.pending;
   }
@@ -133,14 +133,14 @@ export class Session {
     return this.reply((now) => this.turn.carry(carried, now));
   }
 
-  /** Facts a command of the program was asked to write down, answered like any report. */
+  /** Writes down facts for one of the program's commands, and answers them like any report. */
   setDown(facts: DatedFact[]): Reply {
     const t = this.now();
     const dated = facts.map((fact) => ({ ...fact, t }));
     return this.witness(dated, undefined, "c");
   }
 
-  /** What a probe saw, at its own times; `words` are said where it matters to hear them. */
+  /** Writes down what a probe saw, at its own times; `words` are spoken where they matter. */
   witness(facts: DatedFact[], words?: string, who = `${OWN_COMMAND}p`): Reply {
     return this.reply((now) => {
       if (facts.length > 0) this.deeds.seen(facts, this.log.nextId(now, who), now);
@@ -170,7 +170,7 @@ export class Session {
     this.wakeUp.tick();
   }
 
-  /** Closes in good order. */
+  /** Closes properly. */
   close(): void {
     this.wakeUp.stop();
     const now = this.wakeUp.passTime();
@@ -179,7 +179,7 @@ export class Session {
     this.talk.flush();
   }
 
-  /** Stops without a word to anyone, as a crash does. */
+  /** Stops silently, as in a crash. */
   die(): void {
     this.wakeUp.stop();
   }

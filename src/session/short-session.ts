@@ -1,4 +1,4 @@
-/** A sitting of a moment, without voice or screen, for commands that write something down. */
+/** A momentary session, without voice or screen, for commands that write something down. */
 import { takeLock } from "../journal/lock.ts";
 import { realDisk } from "../journal/real-disk.ts";
 import type { Clock } from "../ports/clock.ts";
@@ -9,7 +9,7 @@ import { type OpenedSession, openSession } from "./open-session.ts";
 import type { Session } from "./session.ts";
 import { realClock } from "./time/real-clock.ts";
 
-/** Says nothing to nobody. */
+/** A silent voice. */
 export const SILENT: VoicePort = {
   say() {},
   cancel() {},

@@ -25,7 +25,7 @@ import { type LastDone, moved } from "./moved.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 
-/** Double presses of a wet sleeve within this count once, ms. */
+/** Double presses by a wet sleeve within this time count once, ms. */
 const KEY_GUARD_MS = 2000;
 
 const NOT_HEARD = "I did not get that.";
@@ -41,7 +41,7 @@ export type TurnParts = {
   dayPlan: DayPlanner;
 };
 
-/** Its entries return whether anything was refused. */
+/** Its public methods return whether anything was refused. */
 export class Turn {
   private readonly with: TurnParts;
   /** A probe, where there is one: what a person says is compared with what it sees. */
@@ -97,7 +97,7 @@ export class Turn {
     return refused;
   }
 
-  /** A guess that could come to nothing now is not asked about: it was said of something else. */
+  /** A guess that could have no effect now is not asked about: it was about something else. */
   private worthAsking(heard: Heard, now: number): Heard {
     const [likely] = heard.candidates;
     if (heard.reading !== "ask" || !likely) return heard;
@@ -167,7 +167,7 @@ export class Turn {
     return this.second ? doubted(this.second, outcome, wish, now) : outcome;
   }
 
-  /** Writes down and answers what a decision came to. */
+  /** Writes down and answers a decision. */
   private follow(outcome: Decision, command: Command | undefined, now: number): boolean {
     const { talk, log, deeds } = this.with;
     switch (outcome.kind) {

@@ -1,4 +1,4 @@
-/** The one wake-up: time passed, what came due is written and said, the next one is armed. */
+/** The wake-up: time passed, what came due is written and said, and the next one is armed. */
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import { mustBeKept } from "../kitchen/watched.ts";
 import type { Conversation } from "./conversation.ts";
@@ -59,7 +59,7 @@ export class WakeUp {
     this.keepPlan();
   }
 
-  /** For the soonest due moment, and at the latest for the next look at the clocks. */
+  /** Arms it for the soonest due moment, and at the latest for the next look at the clocks. */
   arm(): void {
     const { parts, deeds, talk } = this.with;
     this.stopTick?.();
@@ -69,7 +69,7 @@ export class WakeUp {
     this.stopTick = parts.clock.after(wait, () => this.tick());
   }
 
-  /** Plans again what has not begun, once nobody waits for an answer. */
+  /** Plans what has not begun again, once nobody is waiting for an answer. */
   keepPlan(): void {
     const { parts, deeds, log, talk, dayPlan, ask } = this.with;
     if (!dayPlan.isStale(this.now())) return;
@@ -86,7 +86,7 @@ export class WakeUp {
     });
   }
 
-  /** No wake-up comes any more. */
+  /** Cancels the next wake-up. */
   stop(): void {
     this.stopTick?.();
     this.stopped = true;

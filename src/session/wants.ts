@@ -1,4 +1,6 @@
-/** What the kitchen wants said of its own accord: turns that came, what is due, what rings. */
+/**
+ * What the kitchen wants to say of its own accord: stages whose turn came, what is due, what rings.
+ */
 import type { Want } from "../desk/want.ts";
 import type { DueMoment } from "../kitchen/agenda.ts";
 import { readStageDue } from "../kitchen/due-key.ts";
@@ -72,7 +74,7 @@ export function answeredWants(state: State, facts: readonly DatedFact[]): Want[]
   });
 }
 
-/** Terms that are told of at once, whoever set them. */
+/** Whether terms are announced at once, whoever set them. */
 export function speaksOfAltitude(fact: DatedFact): boolean {
   return fact.type === "load-terms" || fact.type === "altitude-doubt";
 }

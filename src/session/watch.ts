@@ -1,6 +1,6 @@
 /**
- * Keeps the reminders while no kitchen is open: looks at the journal, and what has come due is
- * written down as due in a sitting of a moment and then told, once. An open kitchen tells its own.
+ * Keeps the reminders while no kitchen is open: checks the journal, writes down what has come due
+ * in a momentary session, and then announces it once. An open kitchen announces its own.
  */
 import { fileName, filesInOrder } from "../journal/file-name.ts";
 import { readHeartbeat } from "../journal/heartbeat.ts";
@@ -31,9 +31,9 @@ export type WatchFinding =
 
 /** Clocks and journal are looked at this often, since machines sleep and clocks are set, ms. */
 const LOOK_MS = 30_000;
-/** A wall clock that strays less than this from kitchen time was not set by anybody, ms. */
+/** A wall clock that strays less than this from kitchen time, ms, was not set by anybody. */
 const DRIFT_MS = 1500;
-/** Something that an opening did not take as due is left alone for so long, ms. */
+/** Something that an opening did not find due is left alone for this long, ms. */
 const LEAVE_MS = 10 * 60_000;
 
 export class Watch {
@@ -41,7 +41,7 @@ export class Watch {
   private read: { signature: string; kitchen: ReadKitchen } | undefined;
   /** Boot time until which a key is left alone. */
   private readonly left = new Map<string, number>();
-  /** Told although it could not be written down. */
+  /** Announced although it could not be written down. */
   private readonly unwritten = new Set<string>();
   private stopTimer: (() => void) | undefined;
   private stopped = false;
@@ -50,7 +50,7 @@ export class Watch {
     this.parts = parts;
   }
 
-  /** Tells nothing itself: what came due is written down as told and handed back. */
+  /** Announces nothing itself: what came due is written down as announced and returned. */
   look(): WatchFinding {
     const { kitchen, state, now } = this.kitchen();
     if (kitchen.unreadable !== undefined) {
@@ -89,7 +89,7 @@ export class Watch {
     return { kind: "told", told, hushed, notRecorded: answer.message };
   }
 
-  /** Looks now and from then on until stopped, at the latest every half minute. */
+  /** Looks now and then repeatedly until stopped, at least every half minute. */
   start(tell: (look: WatchFinding) => void): void {
     const turn = () => {
       if (this.stopped) return;
@@ -129,7 +129,7 @@ export class Watch {
     const offsetMs = reading.wallMs - now;
     const known = kitchen.state.offsets.at(-1)?.offsetMs ?? 0;
     if (Math.abs(offsetMs - known) <= DRIFT_MS) return { kitchen, state: kitchen.state, now };
-    // The clock was set since: dates go by what it shows now.
+    // The clock was set since then: dates go by what it shows now.
     const offsets = [...kitchen.state.offsets, { from: now, offsetMs }];
     return { kitchen, state: { ...kitchen.state, offsets }, now };
   }

@@ -1,4 +1,4 @@
-/** What is answered to an altitude: what it means for jars that are in a canner, or were. */
+/** Answers to an altitude: what it means for jars that are or were in a canner. */
 
 import { stageClock } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
@@ -81,7 +81,7 @@ function bringBack(load: Load): string {
   return terms?.method === "steam" ? "bring it back to full steam" : "bring it back to a full boil";
 }
 
-/** What a doubt of the altitude says before it asks; the question itself follows. */
+/** What is said about a doubt of the altitude; the question itself follows. */
 export function doubtSentence(
   told: Told,
   { why, detail }: Extract<DatedFact, { type: "altitude-doubt" }>,

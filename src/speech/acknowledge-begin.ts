@@ -1,4 +1,4 @@
-/** What is answered as a batch begins: what to expect, and what its time rests on. */
+/** Answers as a batch begins: what to expect, and what its time rests on. */
 import type { GuideAnswer } from "../kitchen/events.ts";
 import { isUncompared } from "../kitchen/guide.ts";
 import { batchName, upper } from "../kitchen/spoken-names.ts";
@@ -7,7 +7,7 @@ import { countWords, numberWords } from "../reckon/number-words.ts";
 import type { Told } from "./acknowledge-signs.ts";
 import { opening } from "./prompts.ts";
 
-/** "The Provider dilly beans. Expect about 8 pints." A time from memory is called one. */
+/** "The Provider dilly beans. Expect about 8 pints." Says so where its time is from memory. */
 export function openingSentence({ state }: Told, id: string): string {
   const batch = state.batches[id];
   if (!batch) return "";
@@ -17,7 +17,7 @@ export function openingSentence({ state }: Told, id: string): string {
   return `${opening(state, batch)}${memory}`;
 }
 
-/** What a batch is now, once something of it was changed. */
+/** Describes a batch after something about it was changed. */
 export function changedSentence({ state, before }: Told, id: string): string {
   const batch = state.batches[id];
   const was = before.batches[id];
@@ -31,7 +31,7 @@ export function changedSentence({ state, before }: Told, id: string): string {
   return `${upper(batchName(batch))}.${weight}${jars}${time}`;
 }
 
-/** What a comparison with a person's own guide means for what begins. */
+/** What the comparison with a person's own guide means for the batch. */
 export function guideSentence(
   { jar, minutes, oursMinutes }: GuideAnswer,
   assumed: boolean,

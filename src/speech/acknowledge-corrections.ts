@@ -1,4 +1,4 @@
-/** What is answered to a taking back, and to a warning that was asked for. */
+/** Answers to taking something back, and to a requested warning. */
 import { stageClock } from "../kitchen/agenda.ts";
 import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { FactOf } from "../kitchen/events.ts";
@@ -7,7 +7,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import { at, type Told } from "./acknowledge-signs.ts";
 import { durationWords } from "./spoken-time.ts";
 
-/** What was taken back, or put back where that was itself a taking back. */
+/** Says what was taken back, or put back where an undo was undone. */
 export function withdrawnSentence({ before, state }: Told, cmd: string): string {
   const events = before.history.filter((event) => event.cmd === cmd);
   const back = events.find((event) => event.type === "withdrawn");

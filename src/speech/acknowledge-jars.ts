@@ -1,4 +1,4 @@
-/** What is answered to reports about jars: filled, loaded, sealed, and what becomes of them. */
+/** Answers to reports about jars: filled, loaded, sealed, and what becomes of them. */
 import type { Disposition, FactOf } from "../kitchen/events.ts";
 import { jarCounts } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
@@ -69,7 +69,7 @@ export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">)
   return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
 }
 
-/** What is to be done with jars, by what was said becomes of them. */
+/** What to do with jars, by the disposition that was reported. */
 export const DISPOSED: Readonly<Record<Disposition, string>> = {
   reprocess:
     `Within ${REPROCESS_WITHIN_HOURS} hours: empty the jars, bring the food back to a boil, ` +

@@ -1,4 +1,4 @@
-/** What is answered to a canner's signs: boil, steam, pressure, temperature, and their loss. */
+/** Answers to a canner's signs: boil, steam, pressure, temperature, and their loss. */
 
 import { stageClock } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
@@ -57,7 +57,7 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
 function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun): string {
   const { kept } = run;
   if (!kept || kept.stretches.length === 0) return "";
-  // A jelly's mark is told with its reading.
+  // A jelly's mark is said with its reading.
   if (run.spec.heat?.until === "jelling-point") return "";
   if (kept.needMinutes === 0) return "Boiling.";
   const shown = stageClock(run);
@@ -146,7 +146,7 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
   );
 }
 
-/** The heat is off: the next step where the time was full, else its clock stands still. */
+/** The heat is off: the next step where the time was full, else its clock stops. */
 export function turnedOffSentence(told: Told, loadId: string): string {
   const load = told.state.loads[loadId];
   const process = load && runOfRole(load, "treatment");

@@ -47,7 +47,7 @@ const INTO_THE_LOG = "It goes in the log.";
 
 type Sentence<T extends EventType> = ((told: Told, fact: FactOf<T>) => string) | null;
 
-/** What is answered to each kind of fact; null where what follows from it says it all. */
+/** The answer to each kind of fact; null where its consequences say it all. */
 const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   // --- batches
   "batch-begun": (told, { batch }) => openingSentence(told, batch),

@@ -12,7 +12,7 @@ import { ML_PER_CUP } from "../reckon/units.ts";
 import { batchInMind, runningBatches } from "./answers/in-mind.ts";
 import type { Known, ReadOut } from "./answers/known.ts";
 
-/** What is made, of how much. */
+/** What is made, and from how much. */
 type Made = { recipe: Recipe; name: string; forLb?: number; jar?: JarSize; batch?: Batch };
 
 const FRACTIONS: Record<number, string> = {
@@ -51,7 +51,7 @@ function meant(
 
 type Asked = { amount?: number; unit?: "lb" | "cup" | "jar"; size?: string };
 
-/** Scaled to pounds, cups or jars that were asked for; its own where none were, or none can be. */
+/** Scaled to the pounds, cups or jars asked for; unscaled where none were asked for or possible. */
 function scaledTo(made: Made, { amount, unit, size }: Asked): Made {
   if (amount === undefined) return made;
   const { recipe } = made;
@@ -73,7 +73,7 @@ function headspace({ recipe: { headspaceIn } }: Made): string {
   return `Headspace ${FRACTIONS[headspaceIn] ?? `${headspaceIn} inches`}.`;
 }
 
-/** An amount as it is spoken: without the grams, which are shown elsewhere. */
+/** An amount as it is spoken, without the grams, which are shown elsewhere. */
 function line({ name, amount, perJar }: ScaledIngredient, jar: string | null): string {
   const each = perJar ? `${perJar} in each ${jar}` : undefined;
   return [name, [amount, each].filter(Boolean).join(", ")].filter(Boolean).join(": ");
@@ -125,7 +125,7 @@ export function howMuch(
     return `For ${made.name}: ${lines(made).list.join("; ")}.`;
   }
   const words = (slots.subject ?? what).split(/\W+/).filter((word) => word.length > 2);
-  // What the batch in focus has not, another that runs may have.
+  // What the batch in focus lacks, another running batch may have.
   const others = slots.target === undefined ? runningBatches(state).map(madeOf) : [];
   for (const one of [made, ...others]) {
     const found = lines(one);

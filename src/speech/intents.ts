@@ -1,6 +1,6 @@
 /**
- * How each meaning is asked back where it was heard in doubt, and how it is answered. What is
- * written down is answered by its facts (acknowledge.ts); what only asks, by an answer of its own.
+ * How each meaning is asked about where it was heard in doubt, and how it is answered. What is
+ * written down is answered by its facts (acknowledge.ts); a mere question has an answer of its own.
  */
 import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/command.ts";
 import { GLOSSARY } from "../kitchen/glossary.ts";
@@ -25,7 +25,7 @@ import { withSource } from "./texts/own-text.ts";
 import { ANY_TROUBLE, TROUBLES } from "./texts/troubles.ts";
 
 type SpeechOf<I extends Intent> = {
-  /** A closed question; null, or nothing for these slots, where it is never asked back. */
+  /** A closed question; null, or undefined for some slots, where it is never asked about. */
   askBack: string | ((slots: SlotsOf[I]) => string | undefined) | null;
   /** Worked out from the state, for what writes nothing down; null where its facts are answered. */
   answer: ((state: State, command: CommandOf<I>, now: number, known: Known) => Answer) | null;
@@ -55,7 +55,7 @@ const DISPOSITIONS: Record<DispositionWord, string> = {
   undecided: "Decide later?",
 };
 
-/** What `done` is said of besides a stage or a batch. */
+/** What else `done` can be about, besides a stage or a batch. */
 const DONE: Record<string, string> = {
   jars: "Are the jars out of the canner?",
   "heat off": "Is the heat off?",
@@ -144,7 +144,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     askBack: "Was nobody in the kitchen?",
     answer: () => "Nothing had to be watched just then.",
   },
-  // A guess at a factor asks that factor's own question.
+  // A guess about a factor asks that factor's own question.
   factor: {
     askBack: ({ factor, held }) => (factor && held === "unsure" ? undefined : "Is that right?"),
     answer: null,

@@ -1,4 +1,4 @@
-/** What is said to words that mean nothing here: what is waited for, and how that could be said. */
+/** The answer to words that mean nothing here: what is waited for, and how to say that. */
 
 const MOST_EXAMPLES = 2;
 

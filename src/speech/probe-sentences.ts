@@ -1,4 +1,4 @@
-/** What is said of a probe: what it saw, and where it and a person do not agree. */
+/** What is said about a probe: what it saw, and where it and a person disagree. */
 
 import { countWords } from "../reckon/number-words.ts";
 import { PROBE_SILENT_SECONDS, PROBE_STUCK_MINUTES } from "../reckon/trade-numbers.ts";
@@ -38,7 +38,7 @@ export function fellSentence(shown: string): string {
   return `The probe shows that it fell to ${shown} while nobody watched. That time does not count.`;
 }
 
-/** Why a probe is not gone by, and what of it counts all the same. */
+/** Why a probe is not relied on, and which of its readings count all the same. */
 export function unfitSentence(what: string, unfit: "slow" | "coarse"): string {
   const why = {
     slow: "reads too seldom: I need a reading every fifteen seconds at least",

@@ -17,7 +17,7 @@ import { whyOffTheShelf } from "../recipe/choose-process.ts";
 import { numberWords } from "../reckon/number-words.ts";
 import { momentWords } from "./spoken-time.ts";
 
-/** Stages that began or whose turn to be begun came between two states, oldest owner first. */
+/** Stages that began, or whose turn to begin came, between two states, oldest owner first. */
 export function newTurns(
   before: State,
   after: State,
@@ -57,7 +57,7 @@ function becameReady(
   return !old || !oldRun || !isReady(before, old, oldRun, now);
 }
 
-/** Whether the canner is now all that holds a stage up, and was not before. */
+/** Whether a stage is now held up by the canner alone, and was not before. */
 function becameHeld(
   before: State,
   after: State,

@@ -1,6 +1,6 @@
 /**
- * What a reported temperature means for the pot, crock or canner it is of: how far there is to go,
- * or what does not fit. Words only; nothing is timed, started or stopped by them.
+ * What a reported temperature means for its pot, crock or canner: how far there is to go, or what
+ * does not fit. Only words: nothing is timed, started or stopped by them.
  */
 
 import { activeOwners, isLoad, type Owner, ownerOf, runOfRole } from "../kitchen/owners.ts";
@@ -19,11 +19,14 @@ import {
 import { steamTemperatureF } from "../reckon/steam.ts";
 import type { Told } from "./acknowledge-signs.ts";
 
-/** Steam that reads further than this from its pressure's own does not fit; our choice, F. */
+/**
+ * Steam that reads further than this, F, from the temperature of its pressure does not fit; our
+ * choice.
+ */
 const STEAM_DOUBT_F = 4;
-/** Sugar and salt raise a boil; no brine or syrup is this far over water's (our choice), F. */
+/** Sugar and salt raise the boiling point, but never this far above water's, F (our choice). */
 const OVER_BOIL_F = 12;
-/** A jelly so far over its mark is past it: the mark itself is within 1 F. */
+/** A jelly this far over its mark is past it: the mark itself is within 1 F. */
 const PAST_JELLING_F = 2;
 
 type Read = { told: Told; what: string; f: number; boils: number };
@@ -44,7 +47,7 @@ function isPot({ spec }: StageRun): boolean {
   return rulesOf(spec).thermometer === "pot";
 }
 
-/** Whose pot or canner a reading is of that nothing waits for: it was hot, and may be so still. */
+/** The owner of a hot pot or canner for a reading that nothing waits for. */
 function standsWarm(state: State, what: string): Owner | undefined {
   return activeOwners(state).find((owner) => {
     if (isLoad(owner)) return what === "canner" && owner.loadedAt === undefined;
@@ -93,7 +96,7 @@ function ofStage(read: Read, owner: Owner, altitude: number): string {
   return `It wants ${until.temperatureF}.`;
 }
 
-/** A crock or a rest, against the room it wants; outside that is a matter of quality. */
+/** A crock or a rest, compared with the room it needs; outside that is a matter of quality. */
 function ofLongStage({ f }: Read, { spec }: StageRun): string {
   const range = spec.temperatureF;
   if (!range) return "";

@@ -42,7 +42,7 @@ function ticking(state: State): Ticking[] {
   return list.sort((a, b) => a.dueAt - b.dueAt);
 }
 
-/** What a name narrows the clocks to; all where nothing was named, none where it fits nothing. */
+/** The clocks that a name picks; all where nothing was named, none where it fits nothing. */
 function narrowed(state: State, ref: Meant | undefined): Ticking[] {
   const all = ticking(state);
   if (namesOnlySort(ref, "timer")) return all.filter((one) => one.timer);
@@ -79,10 +79,10 @@ function usually(state: State, owner: Owner, named: StageRun | undefined, now: n
   return `${name}: ${run.spec.title} has had ${had}; it usually takes about ${typical}.`;
 }
 
-/** What was asked after, in words and by what it stands for. */
+/** What was asked about, in words and by what it stands for. */
 type AskedAfter = { slots: { target?: string }; ref?: Meant };
 
-/** How long is left of what was asked after; of all where nothing was named. */
+/** How long is left for what was asked about; for everything where nothing was named. */
 export function clocks(state: State, asked: AskedAfter, now: number): string {
   const { slots, ref } = asked;
   const { target } = slots;

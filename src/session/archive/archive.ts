@@ -1,6 +1,6 @@
 /**
- * Everything a kitchen knows in one file, to be carried to another machine. UTF-8 text, one JSON
- * object a line:
+ * Everything a kitchen knows in one file, to take to another machine. UTF-8 text, one JSON object
+ * per line:
  *
  *     {"archive":"brinebell","version":1,"zone":"America/Denver","events":2,"recipes":1}
  *     {"event":{"type":…,"cmd":…,"t":…,"w":…,…},"sum":"4e5f6071"}        one for each event
@@ -8,10 +8,10 @@
  *     {"end":3,"sum":"5c6d…"}
  *
  * Events are those of the journal in its order, without the fields the journal keeps for itself.
- * A line's `sum` is the CRC-32 of the JSON of what stands before it; the last line has the number
- * of lines between first and last, and the SHA-256 of every byte before it, so that a file cut
- * short, joined or changed is seen. Reading checks all of it, and every event's shape, before
- * anything is done with it.
+ * A line's `sum` is the CRC-32 of the JSON before it; the last line has the number of lines between
+ * first and last, and the SHA-256 of every byte before it, so that a truncated, joined or changed
+ * file is detected. Reading checks all of it, and every event's shape, before anything is done with
+ * it.
  */
 import { createHash } from "node:crypto";
 import { crc32 } from "node:zlib";
@@ -23,7 +23,7 @@ export type OwnRecipe = { name: string; text: string };
 export type Archive = { zone: string; events: KitchenEvent[]; recipes: OwnRecipe[] };
 
 const VERSION = 1;
-/** A file name that stays in its folder. */
+/** A file name that cannot leave its folder. */
 const RECIPE_NAME = /^[\p{L}\p{N}][\p{L}\p{N} ._-]{0,99}\.ya?ml$/u;
 
 function sumOf(json: string): string {
@@ -88,7 +88,7 @@ function parsed(line: string | undefined): Line | undefined {
   }
 }
 
-/** Adds what a line holds; or says what is wrong with it. */
+/** Adds what a line holds, or returns what is wrong with it. */
 function takeLine(archive: Archive, line: Line | undefined): string | undefined {
   if (!line) return "it cannot be read";
   if ("event" in line) {

@@ -1,14 +1,14 @@
 /**
- * Brings another kitchen's events into this one. What is here already is known by its content,
- * whatever its id; an id that means something else here gets a new one, the same each time. The
- * other kitchen's settings, sittings and clock stay behind: this kitchen has its own.
+ * Merges another kitchen's events into this one. What is already here is recognized by its content,
+ * whatever its id; an id that means something else here is replaced by a new one, the same each
+ * time. The other kitchen's settings, sessions and clock are left out: this kitchen has its own.
  */
 import type { KitchenEvent } from "../../kitchen/events.ts";
 import { declarationOf } from "../../kitchen/facts/all-facts.ts";
 import { withNames } from "../../kitchen/facts/references.ts";
 
 export type Merge = {
-  /** To be added, in their order, under their ids here. */
+  /** Events to be added, in order, with their ids here. */
   events: KitchenEvent[];
   /** Batches' ids there and here. */
   batches: Map<string, string>;
@@ -40,7 +40,7 @@ function contentOf(event: KitchenEvent, withoutId: boolean): string {
   return canonical(rest);
 }
 
-/** Events from sittings that were no rehearsal. */
+/** Events from sessions that were not rehearsals. */
 function lived(events: readonly KitchenEvent[]): KitchenEvent[] {
   let rehearsal = false;
   return events.filter((event) => {
@@ -49,7 +49,7 @@ function lived(events: readonly KitchenEvent[]): KitchenEvent[] {
   });
 }
 
-/** What of `theirs` is new beside `ours`. */
+/** What in `theirs` is new to `ours`. */
 export function mergeEvents(ours: readonly KitchenEvent[], theirs: readonly KitchenEvent[]): Merge {
   const real = lived(theirs);
   const wanted = real.filter((event) => !declarationOf(event.type).stays);
@@ -119,7 +119,7 @@ function idBegun(event: KitchenEvent): string | undefined {
   return field === undefined ? undefined : ((event as Fields)[field] as string);
 }
 
-/** An event with the ids it names as they are here. */
+/** An event, with the ids it names as they are here. */
 function withIds(event: KitchenEvent, ids: ReadonlyMap<string, string>): KitchenEvent {
   const here = (id: string) => ids.get(id) ?? id;
   return withNames(event, (name, kind) => {

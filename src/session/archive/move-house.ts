@@ -1,4 +1,4 @@
-/** Carrying a kitchen to another machine: everything out into one file, and in again, checked. */
+/** Moving a kitchen to another machine: everything out to one file, and in again, checked. */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { takeLock } from "../../journal/lock.ts";
@@ -114,7 +114,7 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
 
 type Plan = { ok: true; events: KitchenEvent[]; counts: Omit<Imported, "recipes"> } | Bad;
 
-/** What is to be appended; refused where a batch would read otherwise than before. */
+/** What is to be appended; refused where a batch would read differently than before. */
 function planned(
   ours: readonly KitchenEvent[],
   { events }: Archive,
@@ -165,14 +165,14 @@ function workedOut(events: readonly KitchenEvent[]): State | undefined {
   }
 }
 
-/** Departures of a kitchen's clock and place, which do not travel. */
+/** Deviations that belong to a kitchen's clock and place, which do not move with it. */
 const OF_THE_PLACE: ReadonlySet<string> = new Set([
   "clock-changed",
   "log-not-written",
   "altitude-doubt",
 ]);
 
-/** What a log says of the food, without its dates, ids and altitude. */
+/** What a log says about the food, without its dates, ids and altitude. */
 function essence(log: BatchLog): string {
   const stages = log.stages.map(({ id, state, minutes, restarts }) => [
     id,
@@ -204,7 +204,7 @@ function differing(
   }
   for (const [from, to] of ids) {
     const [one, other] = [theirs.batches[from], after.batches[to]];
-    // A batch both kitchens know may have gone on here; then it is theirs that is behind.
+    // A batch that both kitchens know may have gone on here; then theirs is behind.
     if (before.batches[to]) continue;
     if (!one || !other) return from;
     if (essence(batchLog(theirs, one, now)) !== essence(batchLog(after, other, now))) return from;
@@ -222,7 +222,7 @@ async function faultOfRecipes(recipes: readonly OwnRecipe[]): Promise<string | u
   return undefined;
 }
 
-/** New recipes are written; where a name is taken, beside it under a name that is not read. */
+/** Writes new recipes; where a name is taken, beside it under a name that is not read. */
 function addRecipes(folder: string, recipes: readonly OwnRecipe[]): Imported["recipes"] {
   const done: Imported["recipes"] = { added: [], known: 0, beside: [] };
   if (recipes.length === 0) return done;

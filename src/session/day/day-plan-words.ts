@@ -7,10 +7,10 @@ import { durationWords, momentWords } from "../../speech/spoken-time.ts";
 import { stageOf } from "./planned-day.ts";
 
 const FIVE_MINUTES_MS = 5 * MINUTE_MS;
-/** More begins than this are shown, not said. */
+/** More beginnings than this are shown, not said. */
 const MOST_SAID = 5;
 
-/** "by half past nine", on the five minutes at or after it. */
+/** "by half past nine", rounded up to five minutes. */
 function byWords(state: State, t: number, now: number): string {
   const wall = Math.ceil(wallOf(state, t) / FIVE_MINUTES_MS) * FIVE_MINUTES_MS;
   const words = momentWords(wall, wallOf(state, now), state.zone);

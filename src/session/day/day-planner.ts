@@ -1,7 +1,7 @@
 /**
- * The day's plan as the day goes by: worked out when it is asked for, and again at every start
- * and finish of a stage, for what has not begun. What has to outlive a crash is in the log; the
- * tasks and the order of hands are worked out anew.
+ * The day's plan as the day goes by: worked out when it is asked for, and again at every start and
+ * finish of a stage, for what has not begun. What has to survive a crash is in the log; the tasks
+ * and their order are worked out again.
  */
 import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import { planIds } from "../../kitchen/decide/day-plan.ts";
@@ -43,16 +43,16 @@ export type DayPlannerParts = {
 /** What came of replanning: facts to write down, sentences to say. */
 export type Replanned = { facts: DatedFact[]; said: string[] };
 
-/** A plan that is asked for may be thought about for so long; one between two reports may not. */
+/** A plan that is asked for may take this long; one between two reports may not. */
 const ASKED = { nodeBudget: 150_000, limitMs: 1500 };
 const BETWEEN = { nodeBudget: 12_000, limitMs: 150 };
-/** A finish that moves by more than this is told. */
+/** A finish that moves by more than this is announced. */
 const TOLD_MS = 10 * MINUTE_MS;
-/** Without any report, the plan is looked at again after this. */
+/** Without any report, the plan is checked again after this long. */
 const LOOK_AGAIN_MS = 20 * MINUTE_MS;
-/** A plan that was proposed may be begun by a word for so long. */
+/** A proposed plan may be accepted for this long. */
 const PROPOSAL_MS = 60 * MINUTE_MS;
-/** A plan is new for so long. */
+/** A plan counts as new for this long. */
 const NEW_MS = 2 * MINUTE_MS;
 const MOST_LB = 500;
 const MOST_ITEMS = 60;
@@ -74,7 +74,9 @@ export class DayPlanner {
     this.parts = parts;
   }
 
-  /** What a wish about the plan comes to before the kitchen decides; undefined where it may. */
+  /**
+   * The decision about a wish for a plan, if it need not go to the kitchen; undefined otherwise.
+   */
   outcome(wish: Wish, now: number): Decision | undefined {
     const { command } = wish;
     if (command.intent !== "plan") return undefined;
@@ -114,7 +116,7 @@ export class DayPlanner {
     return { kind: "ask", text, wish, expects: "yes", choices: [] };
   }
 
-  /** What is wished for now, with what the plan there is still has to begin; or a refusal. */
+  /** What is asked for now, plus what the existing plan still has to begin; or a refusal. */
   private asked(slots: SlotsOf["plan"], now: number): Wished | string {
     const state = this.parts.state();
     const old = state.dayPlan;
@@ -196,7 +198,7 @@ export class DayPlanner {
     return this.known.lessons;
   }
 
-  /** A plan as it is kept: when each batch begins, and when the day is done. */
+  /** A plan in the form in which it is kept: when each batch begins, and when the day is done. */
   private settled(wished: Wished, { plan, request }: Worked): Kept {
     const state = this.parts.state();
     const now = kitchenTimeOf(state, request.nowMs ?? request.startMs);
@@ -205,7 +207,7 @@ export class DayPlanner {
     const items = wished.items.map((item) => {
       const wall = starts.get(item.id);
       const at = wall === undefined ? item.beginAt : kitchenTimeOf(state, wall);
-      // The plan's grid of minutes lies up to one behind the clock.
+      // The plan's grid lies up to a minute behind the clock.
       return { ...item, beginAt: at - now < MINUTE_MS ? now : at };
     });
     const { finishBy, quiet } = wished;
@@ -213,7 +215,9 @@ export class DayPlanner {
     return { items, agreedAt: finishAt, finishAt, finishBy, quiet };
   }
 
-  /** Whether something has happened, or not happened, that the plan has to take up. */
+  /**
+   * Whether something has happened, or failed to happen, that the plan has to take into account.
+   */
   isStale(now: number): boolean {
     const state = this.parts.state();
     const { dayPlan } = state;
@@ -231,7 +235,7 @@ export class DayPlanner {
     return overdue && now - this.plannedAt >= MINUTE_MS && handsBusy(state, now);
   }
 
-  /** Plans what has not begun again. The plan there is stays where nothing better can be found. */
+  /** Plans what has not begun again. The existing plan stays where nothing better can be found. */
   replan(now: number): Replanned {
     const state = this.parts.state();
     const { dayPlan } = state;
@@ -254,7 +258,7 @@ export class DayPlanner {
     const moved = items.length !== dayPlan.items.length || hasMoved(dayPlan.items, fresh.items);
     if (!told && !moved) return { facts: [], said: order };
     const { finishBy } = dayPlan;
-    // A better plan found at once is what was agreed to: nothing of the day went faster.
+    // A better plan found at once counts as what was agreed to: nothing went faster.
     const better = told && fresh.finishAt < dayPlan.finishAt && now - agreedSince(state) < NEW_MS;
     const agreedAt = better ? fresh.finishAt : dayPlan.agreedAt;
     const finishAt = told ? fresh.finishAt : dayPlan.finishAt;
@@ -265,7 +269,7 @@ export class DayPlanner {
     };
   }
 
-  /** With what was wished, else without the wished finish, else without the quiet hours. */
+  /** A plan with everything asked for, else without the finish, else without the quiet hours. */
   private best(wished: Wished, now: number, effort: typeof BETWEEN): Worked | undefined {
     for (const less of [{}, { finishBy: null }, { finishBy: null, quiet: null }]) {
       const found = this.work({ ...wished, ...less }, now, effort);
@@ -275,7 +279,7 @@ export class DayPlanner {
     return undefined;
   }
 
-  /** Which of several things in hand goes first, told once for each choice. */
+  /** Which of several things in hand goes first, said once for each choice. */
   private order(state: State, request: PlanRequest, now: number): string[] {
     const wall = wallOf(state, now);
     const open = openHandwork(state, this.tasks);

@@ -1,15 +1,15 @@
 /**
- * A command that one program hands to the kitchen another has open, for what it knows better than
- * words could say: the very batch, and seed lots with all there is to know of them.
+ * A command that one program passes to the kitchen another has open, for what words could not say
+ * exactly: a particular batch, or seed lots with all their details.
  */
 import type { Command } from "../../kitchen/command.ts";
 import { handedSlots } from "../../kitchen/facts/handed-slots.ts";
 import type { Carried } from "../carried.ts";
 
-/** A line that begins so carries a command as JSON; people's words never hold such a character. */
+/** Begins a line that carries a command as JSON; people's words never contain this character. */
 export const COMMAND_MARK = "\u0001";
 
-/** So many characters of a command are taken. */
+/** The longest command accepted, in characters. */
 export const LONGEST_COMMAND = 50_000;
 
 /** The line for a wish, without its line end. `chosen` is the batch it is about. */
@@ -20,7 +20,7 @@ export function handedLine({ wish, words: text }: Carried): string {
   return `${COMMAND_MARK}${JSON.stringify({ intent, slots, text, ...owner })}`;
 }
 
-/** The wish in a line; undefined where it is none, or one that is not handed over. */
+/** The wish in a line; undefined where it is not one, or one that may not be passed on. */
 export function handedWish(line: string): Carried | undefined {
   const found = objectIn(line.slice(COMMAND_MARK.length));
   const { intent, slots, text, owner } = found ?? {};

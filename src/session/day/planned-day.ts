@@ -7,7 +7,7 @@ import type { State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
 
-/** A begin that moves by less stays where it is. */
+/** A beginning that moves by less than this stays where it is. */
 export const MOVED_MS = 2 * MINUTE_MS;
 
 /** The same recipe and variety, running or to begin: they could not be told apart. */
@@ -66,7 +66,7 @@ export function hasMoved(old: readonly PlannedItem[], fresh: readonly PlannedIte
   });
 }
 
-/** Work that hands could be at now, as the plan orders it. */
+/** Work that could be done now, in the plan's order. */
 export function openHandwork(state: State, tasks: readonly PlanTask[]): PlanTask[] {
   return tasks
     .filter((task) => {
@@ -99,7 +99,7 @@ export function signatureOf(state: State): string {
   return [...items, ...owners].join(";");
 }
 
-/** When each step is planned, by what its batch is called: a batch has no id before it begins. */
+/** When each step is planned, by its batch's name: a batch has no id before it begins. */
 export function startsByName(
   request: PlanRequest,
   tasks: readonly PlanTask[],

@@ -5,7 +5,7 @@
  */
 import type { LabeledKey, Line, View } from "../../ports/view.ts";
 
-/** A line that begins so opens a glass; people's words never hold such a character. */
+/** Begins a line that opens a glass; people's words never contain this character. */
 export const GLASS_MARK = "\u0003";
 
 /** Names the build the glass is of, and whether it wants lines whatever the kitchen is of. */
@@ -30,7 +30,7 @@ export type Seen = {
 /** What is typed at a glass. */
 export type Typed = { hear: string } | { press: true };
 
-/** A message from a glass is no longer than this; one that is ends the glass. */
+/** The longest message from a glass; a longer one ends the glass. */
 export const LONGEST_TYPED = 20_000;
 
 export function helloLine(hello: Hello): string {
@@ -50,7 +50,7 @@ export function typedIn(line: string): Typed | undefined {
   return press === true ? { press } : undefined;
 }
 
-/** What is seen; JSON has no infinity, which a clock that stands still is due at. */
+/** What is seen; a stopped clock is due at infinity, which JSON does not have. */
 export function seenIn(line: string): Seen {
   return JSON.parse(line, (key, value) => {
     return key === "dueAt" && value === null ? Number.POSITIVE_INFINITY : value;

@@ -1,4 +1,4 @@
-/** What makes sense to say just now: the smaller the grammar, the better it is heard. */
+/** What makes sense to say at this moment: the smaller the grammar, the better the recognition. */
 
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import { type QuestionKind, questions } from "../../kitchen/questions/questions.ts";
@@ -10,23 +10,23 @@ import type { When } from "../../language/intents/meaning.ts";
 import { celsiusOf } from "../../reckon/units.ts";
 import type { Pending } from "../dialogue.ts";
 
-/** What kitchens time besides their batches. */
+/** What people time in kitchens besides their batches. */
 const LABELS = ["eggs", "rice", "bread", "oven", "potatoes"];
 
 /** Where jam jells at sea level, degrees Fahrenheit (8 above boiling); less higher up. */
 const JELLING_F = 220;
 
-/** Readings come in from so far around what is wanted, in degrees Fahrenheit. */
+/** How far around the wanted temperature readings are expected, degrees Fahrenheit. */
 const AROUND_F = 10;
 
-/** Most jars that are counted aloud, whatever is expected. */
+/** The most jars that are counted aloud, whatever is expected. */
 const MOST_JARS = 24;
 
 function isOpen(run: StageRun): boolean {
   return run.state === "running" || run.state === "waiting" || run.state === "held";
 }
 
-/** Stages of a batch that are under way, or wait only for a word. */
+/** Stages of a batch that are under way, or only wait for a person to start them. */
 function atHand(batch: Batch): StageRun[] {
   return batch.stages.filter(
     (run) => run.state === "running" || (run.state === "waiting" && run.spec.start === "word"),
@@ -49,10 +49,10 @@ function ofLoad(load: Load): When[] {
   ];
 }
 
-/** Kinds of questions that are answered in their own words, and not by a yes, a no or a value. */
+/** Kinds of questions that have their own answers, not a yes, a no or a value. */
 const OWN_WORDS: ReadonlySet<QuestionKind> = new Set(["altitude", "seals", "disposition"]);
 
-/** The question that waits, if one does. */
+/** The open question, if there is one. */
 function asked(state: State, pending: Pending | undefined): When[] {
   if (pending) return ["asked"];
   const [question] = questions(state);
@@ -60,7 +60,7 @@ function asked(state: State, pending: Pending | undefined): When[] {
   return OWN_WORDS.has(question.kind) ? [`asked:${question.kind}`] : ["asked"];
 }
 
-/** Temperatures that are wanted of the stages at hand, in degrees Fahrenheit. */
+/** Temperatures that the current stages need, degrees Fahrenheit. */
 function wantedF(owners: readonly Owner[]): number[] {
   return owners.flatMap((owner) => {
     const runs = isLoad(owner)

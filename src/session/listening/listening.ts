@@ -18,7 +18,7 @@ import { momentOf } from "./listening-moment.ts";
 export const WAKE_WORDS = ["brine", "bell"];
 
 export type ListeningWish = {
-  /** Words that come first; none in a quiet kitchen. */
+  /** The wake words; none in a quiet kitchen. */
   wakeWords: string[];
   /** Where the sound comes from. */
   source: CaptureSource;
@@ -58,10 +58,10 @@ export function grammarNow(session: Session): EarsGrammar {
   return spokenGrammar(session.context(), momentOf(state, waitingFor));
 }
 
-/** Two hearings that mean the same are as good as one sure one: "fill" and "filled" alike. */
+/** Two hearings with the same meaning are as good as one certain one: "fill" and "filled". */
 const MEANS_THE_SAME = 0.75;
 
-/** How sure it is of what was heard, where the other hearing of it meant the same. */
+/** How certain it is of what was heard, considering whether the other hearing means the same. */
 export function surenessOf(session: Session, { text, confidence, orElse }: HeardWords): number {
   if (orElse === undefined || confidence >= MEANS_THE_SAME) return confidence;
   const context = session.context();
@@ -72,7 +72,7 @@ export function surenessOf(session: Session, { text, confidence, orElse }: Heard
   return one === other ? MEANS_THE_SAME : confidence;
 }
 
-/** What listening needs of a kitchen. */
+/** What listening needs from a kitchen. */
 export type ListeningKitchen = Pick<
   LiveKitchen,
   "session" | "onChange" | "setListening" | "onSpeaking"
@@ -103,7 +103,7 @@ export function startListening(
   });
   let expected = grammarNow(session);
   let seen = { events: -1, asked: session.waitingFor };
-  // What can be said follows from what happened and what is asked, not from the time.
+  // What can be said depends on what happened and what is asked, not on the time.
   const refresh = () => {
     const { state, waitingFor: asked } = session;
     const events = state.history.length;

@@ -1,4 +1,4 @@
-/** One thing a probe measures: its last readings, and what was made of them. */
+/** One thing a probe measures: its last readings, and what they showed. */
 import type { Filter, Sample } from "../../kitchen/probe/probe-filter.ts";
 import type { Fitness, Unfit } from "../../kitchen/probe/probe-fitness.ts";
 import type { ProbeReading } from "../../kitchen/probe/probe-line.ts";
@@ -16,7 +16,7 @@ export type Channel = {
   loggedAt: number;
   lastAt: number;
   lastRead: number;
-  /** `owner/stage` of what it is taken to measure. */
+  /** `owner/stage` of what it is assumed to measure. */
   subject?: string;
   /** Where it stood at a boil that a person reported, degrees F. */
   stoodAtF?: number;
@@ -25,13 +25,13 @@ export type Channel = {
   trouble?: "stuck" | "silent" | Unfit;
 };
 
-/** The middle of some readings; undefined where there are none. */
+/** The median of some readings; undefined where there are none. */
 export function middleValue(samples: readonly Sample[]): number | undefined {
   const values = samples.map((one) => one.value).sort((a, b) => a - b);
   return values[Math.floor(values.length / 2)];
 }
 
-/** The middle of a working probe's readings of just now; undefined where there are none. */
+/** The median of a working probe's latest readings; undefined where there are none. */
 export function freshValue(channel: Channel | undefined, now: number): number | undefined {
   if (!channel || channel.trouble) return undefined;
   return middleValue(channel.watching.recent.filter((one) => one.t >= now - BLIND_MS));

@@ -1,4 +1,4 @@
-/** Where a person reports what a probe plainly does not show: the question that is then asked. */
+/** The question asked where a person reports what a probe clearly does not show. */
 import type { DatedFact } from "../../kitchen/events.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { isLoad, type Owner, ownerOf, runOfRole } from "../../kitchen/owners.ts";

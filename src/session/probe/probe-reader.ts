@@ -8,7 +8,7 @@ import type { ProbeEvents, ProbePort } from "../../ports/probe.ts";
 
 const LOOK_MS = 50;
 const TRY_AGAIN_MS = 2000;
-/** Read at most so much at a look: over a hundred times what a probe says in that time. */
+/** The most read at one look: over a hundred times what a probe sends in that time. */
 const BYTES_A_LOOK = 16_384;
 const LONGEST_LINE = 200;
 
@@ -28,7 +28,7 @@ class PathReader implements ProbePort {
   private stopTimer: (() => void) | undefined;
   private rest = "";
   private position = 0;
-  /** Up to here the file was there when it was opened. */
+  /** The length of the file when it was opened. */
   private oldUntil = 0;
   private regular = false;
   private out = false;
@@ -88,7 +88,7 @@ class PathReader implements ProbePort {
   private read(): void {
     const { descriptor } = this;
     if (descriptor === undefined) return;
-    // A file that was begun anew is read from its beginning.
+    // A file that was started over is read from its beginning.
     if (this.regular && fstatSync(descriptor).size < this.position) {
       this.position = 0;
       this.oldUntil = 0;

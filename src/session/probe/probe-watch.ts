@@ -1,7 +1,7 @@
 /**
- * A probe's lines, watched: told apart, judged by the rules, and brought to the session as reports
- * and readings. What it sees takes the same way in as words; where it and a person disagree, the
- * safer one holds and a question is asked.
+ * Watches a probe's lines: sorts them, judges them by the rules, and passes them to the session as
+ * reports and readings. What it sees takes the same path as words; where it and a person disagree,
+ * the safer one holds and a question is asked.
  */
 import type { Command, Intent } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
@@ -41,14 +41,14 @@ import { doubtOf, ownerAltitude } from "./probe-doubts.ts";
 import { awaitsSign, type ProbeSubject, ruleFor, subjectOf } from "./probe-subject.ts";
 import type { SecondWitness } from "./second-witness.ts";
 
-/** Readings go to the log so often, thinned. */
+/** How often readings go to the log, thinned. */
 const LOG_EVERY_MS = 10 * MINUTE_MS;
-/** A low-temperature process is read at least every five minutes; this is in good time. */
+/** A low-temperature process is read at least every five minutes; this is early enough. */
 const READ_EVERY_MS = 4 * MINUTE_MS;
 const SILENT_MS = PROBE_SILENT_SECONDS * SECOND_MS;
-/** Readings kept in memory to answer for a gap, one a second: half a day. */
+/** How many readings are kept in memory to vouch for a gap, one per second: half a day. */
 const MOST_KEPT = 43_200;
-/** A time stamp may be so far ahead of the kitchen's clock. */
+/** How far ahead of the kitchen's clock a timestamp may be. */
 const AHEAD_MS = MINUTE_MS;
 
 export class ProbeWatch implements SecondWitness {
@@ -64,8 +64,8 @@ export class ProbeWatch implements SecondWitness {
   }
 
   /**
-   * One line from the probe; one that is none is passed over, and so is an `old` one without a time
-   * of its own: it says nothing of now.
+   * Takes one line from the probe; ignores invalid lines, and `old` ones without a time of their
+   * own, which say nothing about now.
    */
   hear(line: string, old = false): void {
     const { state } = this.session;
@@ -260,7 +260,7 @@ export class ProbeWatch implements SecondWitness {
     channel.watching.level = "at";
   }
 
-  /** Time that nobody watched is answered for where the readings cover it. */
+  /** Vouches for time that nobody watched, where the readings cover it. */
   private answerGaps(channel: Channel, subject: ProbeSubject, rule: ProbeRule): void {
     const { owner, run } = subject;
     if (!isLoad(owner) || !run.kept) return;

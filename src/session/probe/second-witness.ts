@@ -1,14 +1,14 @@
-/** A probe beside the person: what it sees may speak against a report. */
+/** A probe beside the person: what it sees may contradict a report. */
 
 import { askYes, type Decision, type Wish } from "../../kitchen/decide/decision.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 
-/** Somebody else who watches: says why a report is to be doubted, or nothing. */
+/** Another observer: says why a report should be doubted, or nothing. */
 export type SecondWitness = {
   doubts(facts: readonly DatedFact[], now: number): string | undefined;
 };
 
-/** A report that a probe speaks against needs a yes, and the log then says so. */
+/** A report that a probe contradicts needs a yes, and the log then says so. */
 export function doubted(
   second: SecondWitness,
   outcome: Decision,

@@ -1,4 +1,4 @@
-/** Puts a probe beside an open kitchen. */
+/** Connects a probe to an open kitchen. */
 import { PassThrough } from "node:stream";
 import { readProbeLine } from "../../kitchen/probe/probe-line.ts";
 import type { LiveKitchen } from "../live-kitchen.ts";
@@ -7,7 +7,7 @@ import { probeReader } from "./probe-reader.ts";
 import { ProbeWatch } from "./probe-watch.ts";
 
 export type StartedProbe = {
-  /** Where words come from now: with `-`, standard input without the probe's lines. */
+  /** Where words now come from: with `-`, standard input without the probe's lines. */
   words: NodeJS.ReadStream;
   /** Writes the last readings; before the kitchen is closed. */
   stop(): void;

@@ -1,4 +1,7 @@
-/** Events as journal records: instants as ISO wall time to read, as kitchen time to replay. */
+/**
+ * Events as journal records, with instants as ISO wall time for reading and as kitchen time for
+ * replay.
+ */
 import { type Damage, FORMAT, type JournalFormat } from "../../journal/read-journal.ts";
 import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
@@ -26,22 +29,22 @@ function eventOf(record: Record<string, unknown>): KitchenEvent {
   return event as KitchenEvent;
 }
 
-/** The events of lines that were read as `KITCHEN_FORMAT` has it. */
+/** The events of lines that were read in `KITCHEN_FORMAT`. */
 export function eventsOf(records: readonly object[]): KitchenEvent[] {
   return records.map((record) => eventOf(record as Record<string, unknown>));
 }
 
 /**
- * The events as they lie in the journal, the journal's own fields beside theirs: for replay alone,
- * since copying them costs more than working them out.
+ * The events as they are in the journal, with the journal's own fields: only for replay, since
+ * copying them costs more than replaying them.
  */
 export function rawEventsOf(records: readonly object[]): KitchenEvent[] {
   return records as KitchenEvent[];
 }
 
 /**
- * The events and, where the journal is damaged, what that touches, for whoever only reads and
- * writes nothing down about it.
+ * The events and, where the journal is damaged, what that affects, for readers that write nothing
+ * down about it.
  */
 export function withDamage(events: KitchenEvent[], damages: readonly Damage[]): KitchenEvent[] {
   if (damages.length === 0) return events;

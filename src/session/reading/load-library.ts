@@ -1,6 +1,6 @@
 /**
  * The recipes: those that come with the program, and the person's own beside the journal. Parsing
- * is slow and depends on the text alone, so the build keeps its outcome under the text's digest.
+ * is slow and depends only on the text, so the build keeps its result under the text's digest.
  */
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
@@ -16,7 +16,7 @@ import {
 
 export type ParsedByDigest = Record<string, ParsedFile>;
 
-/** Guards against what was edited since the build, not against forgery, and is quick to load. */
+/** Detects edits since the build, not forgery, and is quick to compute. */
 export function digestOf(text: string): string {
   return `${crc32(text).toString(16)}.${text.length}`;
 }
@@ -40,7 +40,7 @@ function namesIn(folder: string): string[] {
   }
 }
 
-/** Only a plain file of a recipe's size is opened: of others, reading might never end. */
+/** Only a regular file of a recipe's size is opened: reading anything else might never end. */
 function textOf(folder: string, name: string): RecipeText {
   try {
     const found = statSync(join(folder, name));
@@ -55,8 +55,8 @@ function textOf(folder: string, name: string): RecipeText {
 }
 
 /**
- * The files of one recipe and the tables, where its id names a file and no folder besides the
- * program's own has any that could be meant; else undefined.
+ * The files of one recipe and the tables, if its id names a file and no other folder has one that
+ * could be meant; else undefined.
  */
 function textsOfOne(folders: string[], id: string): RecipeText[] | undefined {
   const [own, ...others] = folders;

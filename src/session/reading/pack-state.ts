@@ -1,6 +1,6 @@
 /**
  * A state as JSON that is quick to read: parts that copies may share are written once, however many
- * batches they stand in, and readings, most of a season by far, as columns.
+ * batches contain them, and readings, by far the largest part of a season, as columns.
  */
 import { SHARED_PARTS } from "../../kitchen/evolve.ts";
 import type { Measurement, State } from "../../kitchen/state.ts";
@@ -39,7 +39,7 @@ export function packedState({ history: _history, ...state }: State): string {
   return `{"shared":[${shared.join(",")}],"state":${rest}}`;
 }
 
-/** The state in such a JSON. What it shares must not be changed, as in any state. */
+/** The state in such JSON. Shared parts must not be changed, as in any state. */
 export function unpackedState(text: string): Kept {
   const { shared, state } = JSON.parse(text) as { shared: object[]; state: Kept };
   unpack(state, shared);

@@ -1,4 +1,4 @@
-/** The kitchen as its journal tells it, for commands that only read. */
+/** The kitchen replayed from its journal, for commands that only read. */
 import { type JournalReading, readJournal } from "../../journal/read-journal.ts";
 import { realDisk } from "../../journal/real-disk.ts";
 import { replay } from "../../kitchen/evolve.ts";
@@ -11,7 +11,7 @@ export type ReadKitchen = {
   state: State;
   /** Kitchen time now, ms; not before the last event. */
   nowMs: number;
-  /** What could not be relied on, a sentence each. */
+  /** What could not be relied on, one sentence each. */
   notices: string[];
   /** Why nothing could be read at all; the state is then that of an empty kitchen. */
   unreadable?: string;
@@ -21,14 +21,17 @@ export type Reader = {
   /** Wall time now, epoch ms. */
   wallMs?: number | undefined;
   disk?: Disk;
-  /** The build of the program: with it, what a long journal came to is kept as a snapshot. */
+  /**
+   * The build of the program: with it, the state replayed from a long journal is kept as a
+   * snapshot.
+   */
   build?: string | undefined;
 };
 
 /**
- * Reads and works out the journal of a folder without a lock; an absent folder is an empty
- * kitchen. Writes nothing but the snapshot. Time goes by the wall, less what the journal says it
- * is off.
+ * Reads and replays the journal of a folder without a lock; a missing folder is an empty kitchen.
+ * Writes nothing but the snapshot. Time goes by the wall clock, corrected by the offset in the
+ * journal.
  */
 export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
   const { wallMs = Date.now(), disk = realDisk(), build } = reader;
@@ -43,7 +46,7 @@ export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
   const notices = noticesOf(reading, folder);
   const sound = notices.length === 0 && !reading.unreadable;
   if (place && key !== undefined && sound && reading.records.length >= WORTH_KEEPING) {
-    // A line written meanwhile may be in the state and not in the key.
+    // A line written in the meantime may be in the state but not in the key.
     if (snapshotKey(place) === key) keepSnapshot(place, key, state);
   }
   const found = readAt(state, wallMs, notices);
@@ -55,7 +58,7 @@ function readAt(state: State, wallMs: number, notices: string[]): ReadKitchen {
   return { state, nowMs: Math.max(state.lastW, wallMs - offset), notices };
 }
 
-/** What of a journal could not be relied on, a sentence each. */
+/** What in a journal could not be relied on, one sentence each. */
 export function noticesOf({ damages, torn, newerFile }: JournalReading, folder: string): string[] {
   const notices = damages.map(({ file, line, reason }) => {
     const where = line > 0 ? `line ${line} of ${folder}/${file}` : `${folder}/${file}`;

@@ -1,7 +1,7 @@
 /**
- * What a long journal came to, kept beside it so that the next reader need not work it out again.
- * It holds for the very bytes it was made of and the very program that made it, and is only ever a
- * saving of time: whoever deletes it, or cannot write it, loses nothing else.
+ * State replayed from a long journal, kept beside it so that the next reader need not replay it
+ * again. It is valid only for the exact bytes it was made from and the exact program that made it,
+ * and only ever saves time: deleting it, or being unable to write it, loses nothing else.
  */
 import { crc32 } from "node:zlib";
 import { fileName, filesInOrder } from "../../journal/file-name.ts";
@@ -11,13 +11,13 @@ import { packedState, unpackedState } from "./pack-state.ts";
 
 const NAME = "snapshot.json";
 
-/** A snapshot is looked for and kept by one build of the program alone. */
+/** A snapshot is only used by the build of the program that kept it. */
 export type SnapshotPlace = { disk: Disk; folder: string; build: string };
 
-/** A journal of fewer lines is read as quickly as its snapshot. */
+/** A journal with fewer lines is replayed as quickly as its snapshot is read. */
 export const WORTH_KEEPING = 2_000;
 
-/** Names the program and the journal's bytes; undefined where a file cannot be read. */
+/** Identifies the program and the journal's bytes; undefined where a file cannot be read. */
 export function snapshotKey({ disk, folder, build }: SnapshotPlace): string | undefined {
   const listed = disk.list(folder);
   if (!listed.ok) return undefined;
@@ -57,7 +57,7 @@ export function readSnapshot(
   }) as State;
 }
 
-/** Keeps a state under a key in the place of the one before. A disk that refuses is let be. */
+/** Keeps a state under a key, replacing the previous one. A refusal of the disk is ignored. */
 export function keepSnapshot({ disk, folder }: SnapshotPlace, key: string, state: State): void {
   const body = Buffer.from(packedState(state));
   const head = Buffer.from(`${headOf(key, body)}\n`);

@@ -28,7 +28,7 @@ import type { Carried } from "../carried.ts";
 
 export type CookAction = Carried & { at: number };
 
-/** An alarm that no work of the next minutes answers is answered by a word after this. */
+/** An alarm that no work in the next minutes answers is acknowledged after this. */
 const ANSWER_MS = 2 * MINUTE_MS;
 const RECOVERY_MINUTES = 2;
 const SEALS_MINUTES = 5;
@@ -104,7 +104,7 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
   }
 }
 
-/** What the recipe asks, in the kind of answer that the question takes. */
+/** What the recipe asks for, as the kind of answer that the question takes. */
 function factorAnswer(state: State, { about, detail }: Question): Carried {
   const batch = state.batches[about ?? ""];
   const factor = batch && factorOf(batch, detail ?? "");

@@ -4,7 +4,7 @@ type Timer = { dueMonoMs: number; order: number; run: () => void };
 
 /**
  * A clock that moves only when told to, for rehearsals and tests. Its timers go by `monoMs` as
- * they do on Linux: they stand still while the machine sleeps. The same calls give the same
+ * they do on Linux: they stop while the machine sleeps. The same calls give the same
  * readings and the same order of callbacks, always.
  */
 export class MadeUpClock implements Clock {
@@ -78,7 +78,7 @@ export class MadeUpClock implements Clock {
     this.move(ms);
   }
 
-  /** Somebody sets the wall clock forward or (negative) back by so much. */
+  /** Somebody sets the wall clock forward or (negative) back by this much. */
   setWall(byMs: number): void {
     this.wallMs += byMs;
   }

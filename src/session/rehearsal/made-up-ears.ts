@@ -1,4 +1,4 @@
-/** A microphone with a recognizer behind it that hear what they are told to, for rehearsals. */
+/** A microphone with a recognizer that hears what it is told to, for rehearsals. */
 import type { EarsEvents, EarsGrammar, EarsPort, HeardWords } from "../../ports/ears.ts";
 
 const GONE = "The microphone gives nothing: it is gone. Typing goes on.";
@@ -34,7 +34,7 @@ export class MadeUpEars implements EarsPort {
     return Promise.resolve();
   }
 
-  /** Pulls the microphone out, or puts it back; told once each. */
+  /** Unplugs the microphone, or plugs it in; reported once each. */
   unplug(gone: boolean): void {
     if (gone === this.gone) return;
     this.gone = gone;

@@ -1,6 +1,6 @@
 /**
- * A kitchen whose clock, disk and voice are made up, around the very same session: for rehearsals,
- * and for tests and simulations, which break what they like.
+ * A kitchen with a simulated clock, disk and voice around the same session: for rehearsals, and for
+ * tests and simulations, which can break anything.
  */
 
 import type { DeskDecision } from "../../desk/want.ts";
@@ -25,7 +25,7 @@ export type MadeUpParts = {
   startMs: number;
   zone: string;
   setUp: DatedFact[];
-  /** Where the journal goes; in memory where nothing is said. */
+  /** Where the journal goes; in memory by default. */
   disk?: Disk;
   folder?: string;
   voice: (
@@ -34,20 +34,20 @@ export type MadeUpParts = {
     onSpeaking: (speaking: boolean) => void,
   ) => VoicePort;
   version: string;
-  /** False for a day that is played as a real one; true where nothing is said. */
+  /** False for a day that is played as a real one; true by default. */
   rehearsal?: boolean;
   onLines?: (lines: Line[]) => void;
 };
 
 type HeldLock = Extract<LateAnswer, { ok: true }>["lock"];
 
-/** The number of a program that only looks in. */
+/** The process number of a program that only looks in. */
 const VISITOR = 1_000_000;
 
 const HOUR_MS = 3_600_000;
 const FIVE_SECONDS_MS = 5000;
 
-/** Looks that a disk answers from memory take no time, however slow it is. */
+/** Calls that a disk answers from memory take no time, however slow it is. */
 const QUICK_CALLS: ReadonlySet<string> = new Set(["list", "identity"]);
 
 export class MadeUpKitchen {
@@ -60,9 +60,9 @@ export class MadeUpKitchen {
   private opened!: OpenedSession;
   /** Which program this is, of those begun so far: the one that holds the folder's lock. */
   program = 0;
-  /** How many of them had to begin without it, for want of room. */
+  /** How many of them had to begin without the lock, for lack of room. */
   withoutLock = 0;
-  /** Notes that programs that only looked in were told are written. */
+  /** Notes by programs that only looked in, which were told they are written. */
   visitorsNotes = 0;
   private watching: ProbeWatch | undefined;
   private listening: MadeUpEars | undefined;
@@ -104,13 +104,13 @@ export class MadeUpKitchen {
     return this.listening !== undefined;
   }
 
-  /** Pulls the microphone out, or puts it back. */
+  /** Unplugs the microphone, or plugs it in. */
   unplugMicrophone(gone: boolean): void {
     this.microphoneGone = gone;
     this.ears.unplug(gone);
   }
 
-  /** Every call of the disk takes so long from now on. */
+  /** Makes every disk call take this long from now on. */
   slowDisk(callMs: number): void {
     this.diskCallMs = callMs;
     const { disk } = this;
@@ -192,14 +192,14 @@ export class MadeUpKitchen {
       version,
       rehearsal: this.parts.rehearsal ?? true,
       setUp,
-      // A made-up clock need not be watched every second: it stops where something comes due.
+      // A simulated clock need not be watched every second: it stops where something comes due.
       lookMs: (kept) => (kept ? FIVE_SECONDS_MS : HOUR_MS),
       onLines,
       onDecided: (decisions) => void this.decisions.push(...decisions),
     });
   }
 
-  /** Dies without a word and is opened again after so long. */
+  /** Dies silently and is opened again after a while. */
   crash(closedForMs = 0): void {
     this.end();
     this.clock.advance(closedForMs);
@@ -212,7 +212,7 @@ export class MadeUpKitchen {
     this.clock.endProgram();
   }
 
-  /** The power goes for so long: what was not synced is gone, and the machine starts anew. */
+  /** The power fails for a while: what was not synced is gone, and the machine restarts. */
   powerCut(downMs: number): void {
     this.end();
     if (this.disk instanceof MemoryDisk) this.disk = this.disk.afterPowerCut("lost");
@@ -221,7 +221,7 @@ export class MadeUpKitchen {
     this.begin();
   }
 
-  /** The program stands still, awake, and goes on. */
+  /** The program stalls, awake, and goes on. */
   standStill(ms: number): void {
     this.clock.stall(ms);
     this.session.tick();
@@ -254,7 +254,7 @@ export class MadeUpKitchen {
     this.session.tick();
   }
 
-  /** The machine sleeps so long, and wakes. */
+  /** The machine sleeps for a while, and wakes. */
   sleep(ms: number): void {
     this.clock.sleep(ms);
     this.session.tick();

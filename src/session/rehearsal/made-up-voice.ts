@@ -1,4 +1,4 @@
-/** A voice that is made up: it says nothing aloud, fails when told to, and can be overheard. */
+/** A simulated voice: it says nothing aloud, fails when told to, and can be overheard. */
 import type {
   SpeechHandle,
   SpeechOutcome,
@@ -30,7 +30,7 @@ function spokenLate(): SpeechHandle {
   return { done, stop: () => settle({ kind: "spoken" }) };
 }
 
-/** The same voice, with somebody told of all that it is to say. */
+/** The same voice, with a listener for everything it is asked to say. */
 export function overheard(
   voice: VoicePort,
   onSaid: (utterance: SpokenSentence) => void,

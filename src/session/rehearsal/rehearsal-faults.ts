@@ -4,7 +4,7 @@ import { type DiskCall, MemoryDisk } from "../../journal/memory-disk.ts";
 import type { MadeUpKitchen } from "./made-up-kitchen.ts";
 import type { Direction } from "./rehearsal-script.ts";
 
-/** Thrown out of a disk call by the program's death in the midst of it. */
+/** Thrown from a disk call when the program dies during it. */
 export class ProgramDied extends Error {
   constructor() {
     super("the program died");
@@ -64,7 +64,7 @@ export function breakDisk(
   }
 }
 
-/** At the disk's n-th change from now the program is gone: before it, or half-way through. */
+/** The program dies at the disk's n-th change from now: before it, or halfway through. */
 function dieAtWrite(disk: MemoryDisk, write: number, half: boolean): void {
   let left = write;
   disk.fault = (call) => {

@@ -10,7 +10,7 @@ export type Direction =
   | { kind: "asleep"; ms: number }
   | { kind: "clock-set"; byMs: number }
   | { kind: "disk"; full: boolean }
-  /** Every call of the disk takes so long. */
+  /** Every disk call takes this long. */
   | { kind: "slow-disk"; ms: number }
   | { kind: "voice"; mood: "well" | "gone" | "hangs" | "late" }
   /** Faults for tests: what a machine may do to a program at its worst moment. */
@@ -21,10 +21,10 @@ export type Direction =
   | { kind: "bad-end"; end: "torn" | "repeated" }
   /** Takes the folder over, or only looks in. */
   | { kind: "another-program"; stays: boolean }
-  /** What a microphone makes of a sound: words, how sure, and what else they might have been. */
+  /** What a microphone makes of a sound: words, how certain, and what else they might have been. */
   | { kind: "hears"; text: string; confidence: number; orElse?: string }
   | { kind: "microphone"; gone: boolean }
-  /** A probe's line, once or every two seconds for so long. */
+  /** A probe's line, once or every two seconds for a while. */
   | { kind: "probe"; line: string; ms: number }
   | { kind: "say"; text: string };
 
@@ -35,7 +35,10 @@ export type ScriptRead = { ok: true; lines: ScriptLine[] } | { ok: false; messag
 
 const TIME = /^(\+)?(?:(\d+)d\s+)?(\d{1,3}):(\d{2})(?::(\d{2}))?$/;
 
-/** Milliseconds of `[Nd ]H:MM[:SS]`, with whether it had a leading `+`; undefined if it is none. */
+/**
+ * Milliseconds of `[Nd ]H:MM[:SS]`, and whether it had a leading `+`; undefined where it is not a
+ * time.
+ */
 export function scriptTime(text: string): { ms: number; relative: boolean } | undefined {
   const match = TIME.exec(text);
   if (!match) return undefined;
@@ -115,7 +118,7 @@ const PLAIN: Record<string, Direction> = {
   "another program looks in": { kind: "another-program", stays: false },
 };
 
-/** Reads a whole script; the first line that is none is named. */
+/** Reads a whole script; an error names the first invalid line. */
 export function readScript(text: string): ScriptRead {
   const lines: ScriptLine[] = [];
   for (const [index, raw] of text

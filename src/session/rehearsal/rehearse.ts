@@ -1,6 +1,6 @@
 /**
- * Plays a session against a made-up clock: an ideal cook, a script, or both by turns. The same
- * arguments give the same lines to the byte.
+ * Plays a session against a simulated clock: an ideal cook, a script, or both in turn. The same
+ * arguments give the same lines, byte for byte.
  */
 
 import type { SlotsOf } from "../../kitchen/command.ts";
@@ -36,9 +36,9 @@ export type RehearsalParts = {
   disk?: Disk;
   folder?: string;
   onLines?: (lines: Line[]) => void;
-  /** Told of every sentence that the voice is given, and which program gave it. */
+  /** Called with every sentence given to the voice, and the program that gave it. */
   onSaid?: (utterance: SpokenSentence, program: number) => void;
-  /** Awaited before time moves on by so many ms, for playing at a watchable speed. */
+  /** Awaited before time moves on by this many ms, to play at a watchable speed. */
   pace?: (ms: number) => Promise<void>;
 };
 
@@ -47,7 +47,7 @@ export type Played = { kitchen: MadeUpKitchen; trouble?: string };
 const PROBE_EVERY_MS = 2000;
 const MADE_UP_FOLDER = "made-up";
 
-/** An ideal cook who does this many things in one go is stuck. */
+/** An ideal cook who does this many things at once is stuck. */
 const MOST_ACTIONS = 20_000;
 
 export class Rehearsal {
@@ -55,7 +55,7 @@ export class Rehearsal {
   private readonly parts: RehearsalParts;
   private readonly engine = new MadeUpVoice();
   private passedMs = 0;
-  /** How often the program died in the midst of what it did. */
+  /** How often the program died in the middle of something. */
   deaths = 0;
 
   constructor(parts: RehearsalParts) {
@@ -89,7 +89,7 @@ export class Rehearsal {
     });
   }
 
-  /** Plays everything; `trouble` says where a script asked for what cannot be. */
+  /** Plays everything; `trouble` says where a script asked for something impossible. */
   async play(): Promise<Played> {
     await this.begin();
     const { script } = this.parts;
@@ -192,7 +192,7 @@ export class Rehearsal {
     else kitchen.powerCut(ms);
   }
 
-  /** Opens the program again each time it dies in the midst of what it does. */
+  /** Opens the program again each time it dies in the middle of something. */
   private surviving(act: () => void): void {
     for (let again: (() => void) | undefined = act; again; ) {
       const tried = again;
@@ -212,7 +212,7 @@ export class Rehearsal {
     await this.parts.pace?.(ms);
     const { clock } = this.kitchen;
     const end = clock.read().monoMs + ms;
-    // The program may die on the way; what is left of the time passes all the same.
+    // The program may die on the way; the rest of the time passes all the same.
     for (let left = ms; left > 0; left = end - clock.read().monoMs) {
       const step = Math.min(left, Math.max(1, clock.untilNextTimer() ?? left));
       this.surviving(() => clock.advance(step));
@@ -264,7 +264,7 @@ export class Rehearsal {
 
 /** A stage of the kind runs, or waits only for the report that begins it. */
 function isCurrent(state: State, kind: StageKind): boolean {
-  // What only waits for its date on the shelf is no longer among the active.
+  // What only waits for a date on the shelf is no longer active.
   const onShelf = Object.values(state.batches).some((batch) => {
     return batch.stages.some((run) => {
       return run.spec.kind === kind && run.state === "running" && rulesOf(run.spec).ends === "date";
@@ -285,7 +285,7 @@ function isCurrent(state: State, kind: StageKind): boolean {
   });
 }
 
-/** Lets what was promised come about: the voice answers in its own turn. */
+/** Lets pending promises settle: the voice answers in its own turn. */
 async function settled(): Promise<void> {
   for (let turn = 0; turn < 8; turn++) await Promise.resolve();
 }

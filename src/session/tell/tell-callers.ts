@@ -13,17 +13,17 @@ import {
   type TellAnswer,
 } from "./tell-protocol.ts";
 
-/** What the kitchen says to words, or to a command, handed in. */
+/** The kitchen's answer to words or a command passed to it. */
 export type Answerer = (said: string | Carried) => TellAnswer | Promise<TellAnswer>;
 
 /** Takes a connection over for good; `hello` is its first line, `rest` what came behind it. */
 export type OpenGlass = (socket: Socket, hello: string, rest: string) => void;
 
-/** A caller has so long to say its words, and the kitchen to answer. */
+/** How long a caller has to send its words, and the kitchen to answer, ms. */
 const LINE_DEADLINE_MS = 5000;
 const ANSWER_DEADLINE_MS = 10_000;
 
-/** Answers of so many messages are known again. */
+/** How many messages' answers are remembered. */
 const REMEMBERED = 1000;
 
 export class Callers {
@@ -70,7 +70,7 @@ export class Callers {
       if (!over) reply(refused(heard === "" ? "no words came" : "the words were cut short"));
     };
     socket.setEncoding("utf8");
-    // A caller that does not take its answer is not waited for.
+    // A caller that does not read its answer is not waited for.
     socket.setTimeout(LINE_DEADLINE_MS + ANSWER_DEADLINE_MS, () => socket.destroy());
     socket.on("error", () => socket.destroy());
     socket.on("close", () => clearTimeout(deadline));

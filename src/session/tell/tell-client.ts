@@ -24,7 +24,7 @@ export type TellReply =
 const DEADLINE_MS = 12_000;
 
 /**
- * Hands words to the kitchen that is open on this data folder. Words may have 2,000 characters;
+ * Passes words to the kitchen that is open on this data folder. Words may have 2,000 characters;
  * line ends and control characters in them become spaces. Settles within the deadline
  * (milliseconds); never rejects.
  */
@@ -35,7 +35,7 @@ export function tell(folder: string, words: string, deadlineMs = DEADLINE_MS): P
   return Promise.resolve({ ok: false, why: "bad-words", message });
 }
 
-/** Hands a command to it as it is; its intent is a `HandedIntent`. Settles as `tell` does. */
+/** Passes it a command unchanged; its intent is a `HandedIntent`. Settles like `tell`. */
 export function hand(
   folder: string,
   carried: Carried,

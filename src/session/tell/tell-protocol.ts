@@ -6,10 +6,10 @@
  */
 export type TellAnswer = { refused: boolean; lines: string[] };
 
-/** So many characters of words are taken at a time. */
+/** The most characters of words accepted at a time. */
 export const LONGEST_WORDS = 2000;
 
-/** So many characters of an answer are read. */
+/** The most characters of an answer that are read. */
 export const LONGEST_ANSWER = 100_000;
 
 /** The folder inside the data folder that holds the socket; open to its owner alone. */
@@ -26,7 +26,7 @@ export const protocolFile = (folder: string): string => `${tellFolder(folder)}/p
 
 export const PROTOCOL = "2";
 
-/** A line that begins so is a message; people's words never hold such a character. */
+/** Begins a line that is a message; people's words never contain this character. */
 const MESSAGE_MARK = "\u0002";
 
 /**
@@ -54,7 +54,7 @@ export function messageIn(line: string): Message | undefined {
   }
 }
 
-/** Escape sequences, line ends and marks that turn text around become spaces. */
+/** Turns escape sequences, line ends and marks that reverse text into spaces. */
 export function oneLine(text: string): string {
   return text
     .replace(/[\p{Cc}\u2028\u2029\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]+/gu, " ")
@@ -65,7 +65,7 @@ export function answerText({ refused, lines }: TellAnswer): string {
   return `${[refused ? "refused" : "done", ...lines.map(oneLine)].join("\n")}\n`;
 }
 
-/** The answer in what the kitchen sent; undefined where it is none, or not all of it. */
+/** The answer in what the kitchen sent; undefined where it is not one, or incomplete. */
 export function answerFrom(text: string): TellAnswer | undefined {
   const [status, ...lines] = text.split("\n");
   if ((status !== "done" && status !== "refused") || lines.pop() !== "") return undefined;

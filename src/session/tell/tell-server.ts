@@ -21,7 +21,7 @@ const LONGEST_PATH_BYTES = 103;
 const MOST_AT_ONCE = 200;
 
 /**
- * Lets other programs of the same owner hand words to this kitchen. Only the holder of the lock
+ * Lets other programs of the same owner pass words to this kitchen. Only the holder of the lock
  * may call it: a socket left by a dead program is replaced. Never rejects.
  */
 export async function openTellServer(
@@ -52,7 +52,7 @@ export async function openTellServer(
   }
 }
 
-/** Makes the private folder and clears away a dead program's socket. */
+/** Makes the private folder and removes a dead program's socket. */
 function prepareAddress(folder: string): string {
   makePrivate(tellFolder(folder));
   for (const left of [addressFile(folder), protocolFile(folder)]) fs.rmSync(left, { force: true });

@@ -1,12 +1,12 @@
 import type { ClockReading } from "../../ports/clock.ts";
 import { elapsedBetween } from "./time-watch.ts";
 
-/** The wall may stray so far from kitchen time before the offset follows it. */
+/** How far the wall clock may stray from kitchen time before the offset follows it. */
 const DRIFT_MS = 1500;
 
 /**
  * The kitchen's own time: milliseconds that look like epoch milliseconds and run steadily,
- * whatever becomes of the wall clock. It begins at the wall time of the first reading; within one
+ * whatever happens to the wall clock. It begins at the wall time of the first reading; within one
  * start of the machine it advances with the boot clock, across starts with the wall, and never
  * goes back. Wall time is kitchen time plus `offsetMs`.
  */

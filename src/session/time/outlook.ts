@@ -1,4 +1,4 @@
-/** When the next due moment is; worked out anew only where something may have changed it. */
+/** When the next due moment is; worked out again only where something may have changed it. */
 import { agenda } from "../../kitchen/agenda.ts";
 import type { State } from "../../kitchen/state.ts";
 
@@ -10,7 +10,7 @@ export class Outlook {
   private events = -1;
   private until = 0;
   private soonest = Number.POSITIVE_INFINITY;
-  /** What was due by then has been dealt with, or waits for something else than time. */
+  /** What was due by then has been dealt with, or waits for something other than time. */
   private dealtWithBy = Number.NEGATIVE_INFINITY;
 
   /** Everything due by this moment is being dealt with. */

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { uptime } from "node:os";
 import type { Clock } from "../../ports/clock.ts";
 
-/** The longest wait a timer of Node takes; beyond it fires at once. */
+/** The longest wait a Node timer can take; a longer one fires at once. */
 const LONGEST_TIMER_MS = 2 ** 31 - 1;
 
 /**

@@ -1,9 +1,9 @@
-/** What the clocks tell has happened between two looks, as facts for the log. */
+/** What the clocks show to have happened between two looks, as facts for the log. */
 import type { DatedFact } from "../../kitchen/events.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { TimeFinding } from "./time-watch.ts";
 
-/** Gaps are only worth a line while something is going on. */
+/** Whether anything is going on: only then are gaps worth a line. */
 export function somethingRuns(state: State): boolean {
   if (state.active.length > 0) return true;
   return Object.values(state.timers).some((timer) => timer.state === "running");

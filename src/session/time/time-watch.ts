@@ -1,14 +1,14 @@
 import type { ClockReading } from "../../ports/clock.ts";
 
-/** What the clocks tell has happened between two readings. Milliseconds. */
+/** What the clocks show to have happened between two readings. Milliseconds. */
 export type TimeFinding =
   /** Somebody set the wall clock; negative is back. */
   | { kind: "clock-set"; byMs: number }
   /** The machine slept. */
   | { kind: "asleep"; ms: number }
-  /** The program stood still awake (or slept, where the system's timers count sleep). */
+  /** The program stalled while awake (or slept, where the system's timers count sleep). */
   | { kind: "stalled"; ms: number }
-  /** The machine was started anew; so long by the wall, which is all there is to go by. */
+  /** The machine was restarted; the length is by the wall clock, which is all there is to go by. */
   | { kind: "rebooted"; ms: number };
 
 /** How long it was between two readings, and which clock says so. */
@@ -17,10 +17,10 @@ export type Elapsed = { ms: number; by: "boot" | "wall" };
 /** Below this the wall clock only drifts and is nudged by the network. */
 const DRIFT_MS = 1500;
 
-/** Below this beyond the heartbeat a late reading is ordinary. */
+/** A reading less than this late after the heartbeat is ordinary. */
 const LATE_MS = 2000;
 
-/** A start of the machine named by its wall time is told within so many milliseconds. */
+/** The tolerance, ms, when comparing starts of the machine known by their wall time. */
 const START_TOLERANCE_MS = 5000;
 
 /** Whether both readings are of the same start of the machine. */

@@ -1,4 +1,4 @@
-/** Clocks as the screen shows them: how long still, and at what time of day. */
+/** Clocks as the screen shows them: the time left, and the time of day. */
 import {
   DAY_MS,
   HOUR_MS,
@@ -34,8 +34,8 @@ export function digitsText(ms: number): string {
 }
 
 /**
- * When something is due, never before it is: `14:05`, with the day before it where that is another
- * one: `Sun 09:00`, `3 Oct`.
+ * When something is due, rounded up: `14:05`, preceded by the day where that is not today: `Sun
+ * 09:00`, `3 Oct`.
  */
 export function whenText(wallMs: number, nowWallMs: number, zone: string): string {
   const at = localFields(upToMinute(wallMs), zone);

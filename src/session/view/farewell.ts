@@ -1,4 +1,4 @@
-/** What is told at closing: that the clocks are kept, and what runs on. */
+/** What is said at closing: that the clocks are kept, and what keeps running. */
 
 import { stageClock } from "../../kitchen/agenda.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";

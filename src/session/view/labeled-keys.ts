@@ -1,6 +1,7 @@
 /**
  * Keys for what the bare key must not do: the start sign of a process, its loss, and the jars
- * coming out. Each stands for words, goes the same way as they do, and is shown with what it says.
+ * coming out. Each stands for words, takes the same path as they do, and is shown with what it
+ * says.
  */
 
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";

@@ -1,6 +1,6 @@
 /**
- * The day by who or what is busy: hands, burners, canners. What has been comes from what was
- * reported, what comes from clocks that run and from each stage's usual length.
+ * The day by what is busy: hands, burners, canners. The past comes from reports, the future from
+ * running clocks and each stage's usual length.
  */
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
 import { isOver } from "../../kitchen/stage-run.ts";

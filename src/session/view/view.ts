@@ -134,7 +134,7 @@ function shown(
   };
 }
 
-/** Varieties alone where they tell things apart; the canner by its own name. */
+/** Only the variety where that is enough to tell things apart; the canner by its own name. */
 function nameOf(state: State, { owner }: ShelfItem): string {
   if (!isLoad(owner)) return owner.lot.variety ?? owner.recipe.title;
   const parts = owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
@@ -194,7 +194,7 @@ function timerItems(state: State, now: number): Item[] {
     });
 }
 
-/** What comes due first, or has; a clock that stands still is not counted. */
+/** What comes due first, or already has; a stopped clock does not count. */
 function soonestOf(items: Item[]): BigClock | undefined {
   let best: Item | undefined;
   for (const item of items) {
@@ -247,7 +247,7 @@ function keyOf(state: State, now: number): View["key"] {
   return { works: false, text: wordsNeeded(state, top?.owner, top?.run) };
 }
 
-/** What comes after what runs, and the next moment anything is due. */
+/** What comes after what is running, and the next moment anything is due. */
 function nextOf(state: State, now: number): string[] {
   const steps = activeOwners(state).flatMap((owner) => {
     if (!isLoad(owner) && owner.state !== "running") return [];

@@ -1,4 +1,4 @@
-/** "I'm out for an hour": whether that is safe, what falls due meanwhile, and what is held. */
+/** "I'm out for an hour": whether that is safe, what comes due meanwhile, and what is held. */
 import { agenda } from "../../kitchen/agenda.ts";
 import type { CommandOf } from "../../kitchen/command.ts";
 import { batchName, upper } from "../../kitchen/spoken-names.ts";
@@ -9,9 +9,9 @@ import { overview } from "../telling.ts";
 import { dueName, whyStay } from "./leaving.ts";
 import { atMoment } from "./time-left.ts";
 
-/** So much of what falls due is told. */
+/** At most this much of what comes due is mentioned. */
 const MOST_TOLD = 3;
-/** Where nobody said how long, minutes. */
+/** The time assumed where nobody said how long, minutes. */
 const USUAL_MINUTES = 30;
 
 export function whileAway(state: State, { slots }: CommandOf<"away">, now: number): string {
@@ -37,13 +37,13 @@ export function whileAway(state: State, { slots }: CommandOf<"away">, now: numbe
     .join(" ");
 }
 
-/** There again: what still rings, and how things stand. */
+/** Being back: what still rings, and how things stand. */
 export function sinceAway(state: State, _: CommandOf<"back">, now: number): string {
   const rang = stillRinging(state);
   return [...rang, overview(state, now)].join(" ");
 }
 
-/** What rang and nobody answered, as it was said. */
+/** What rang and nobody acknowledged, as it was said. */
 function stillRinging(state: State): string[] {
   return state.ringing.slice(-MOST_TOLD).flatMap((key) => {
     const at = state.due[key] ?? state.lastW;

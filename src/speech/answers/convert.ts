@@ -1,4 +1,4 @@
-/** An amount in another unit; weight and volume only of things whose weight is known. */
+/** An amount in another unit; between weight and volume only for things of known weight. */
 import type { CommandOf } from "../../kitchen/command.ts";
 import { findHouseholdWeight, gramsPerMl } from "../../reckon/household-weights.ts";
 import { UNITS } from "../../reckon/units.ts";

@@ -1,7 +1,7 @@
-/** What answers are made from besides the state of the kitchen, and what they can be. */
+/** What answers are made from besides the state of the kitchen, and the forms they take. */
 import type { Library } from "../../recipe/library.ts";
 
-/** Jars of one batch that stand in one place. Dates are ISO days. */
+/** Jars of one batch in one place. Dates are ISO days. */
 export type StockLine = {
   batch: string;
   title: string;
@@ -30,11 +30,14 @@ export type Known = {
   seeds(): readonly SeedLine[];
   /** Published shortest and longest life of a crop's seed, years. */
   seedLife(crop: string): readonly [number, number] | undefined;
-  /** Reports that something waits for now, as they are said. */
+  /** Reports that something is waiting for, in words. */
   examples(): readonly string[];
 };
 
-/** An answer that is read a piece at a time; `paced` at the cook's word, with hands in between. */
+/**
+ * An answer that is read out piece by piece; `paced` means at the cook's word, with work in
+ * between.
+ */
 export type ReadOut = { pages: readonly string[]; paced: boolean };
 
 export type Answer = string | ReadOut;

@@ -1,4 +1,4 @@
-/** "Can I go out": what must be watched, and what falls due first. */
+/** "Can I go out": what must be watched, and what comes due first. */
 import { agenda, type DueItem, stageClock } from "../../kitchen/agenda.ts";
 import { activeOwners, inCanner } from "../../kitchen/owners.ts";
 import { shelves } from "../../kitchen/shelves.ts";
@@ -15,7 +15,7 @@ export function dueName(state: State, { key, owner, run }: DueItem): string {
   return state.reminders[key]?.text ?? "the next thing on the plan";
 }
 
-/** Why nobody may go; undefined where nothing has to be watched. */
+/** Why a person has to stay; undefined where nothing has to be watched. */
 export function whyStay(state: State, now: number): string | undefined {
   for (const owner of activeOwners(state)) {
     const watched = owner.stages.find(

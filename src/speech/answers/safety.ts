@@ -1,4 +1,4 @@
-/** "Is it safe", "are you sure": from what runs where that tells, else from the rules. */
+/** "Is it safe", "are you sure": from what is running where that tells, else from the rules. */
 import type { CommandOf } from "../../kitchen/command.ts";
 import { batchName } from "../../kitchen/spoken-names.ts";
 import type { State } from "../../kitchen/state.ts";
@@ -21,7 +21,7 @@ function processTime(state: State): string | undefined {
   return `Yes: ${minutes} minutes${pounds} for ${batchName(batch)}, ${where}. By ${source}.`;
 }
 
-/** The stem by which one and several of a thing are the same. */
+/** A stem that is the same in singular and plural. */
 function stem(word: string): string {
   return word.replace(/(ies|y|es|s)$/, "");
 }

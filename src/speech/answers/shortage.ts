@@ -1,4 +1,4 @@
-/** What was tested in the place of what has run out, and how far the rest reaches. */
+/** What was tested instead of what has run out, and how far the rest goes. */
 import type { CommandOf } from "../../kitchen/command.ts";
 import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
@@ -10,7 +10,7 @@ import { withSource } from "../texts/own-text.ts";
 import { ANY_SHORTAGE, SHORTAGES } from "../texts/shortages.ts";
 import { batchInMind } from "./in-mind.ts";
 
-/** What the recipe has of it: by its id, or by a word of its name. */
+/** The recipe's ingredient for it: by its id, or by a word in its name. */
 function ingredientFor(batch: Batch, item: Shortage): Ingredient | undefined {
   const name = item === "canning-salt" ? "salt" : item.replaceAll("-", " ");
   return batch.recipe.ingredients.find(({ id, name: said }) => {

@@ -66,7 +66,7 @@ export function whichOne(state: State): string {
   return "I haven't spoken of any one just now.";
 }
 
-/** What is wrong or late before all else; then how the day runs against its plan. */
+/** What is wrong or late first; then how the day compares with its plan. */
 export function standing(state: State, now: number): string {
   const open = questions(state).find(({ key }) => state.asked[key] !== undefined);
   const lost = activeOwners(state).find((owner) =>

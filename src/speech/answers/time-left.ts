@@ -1,4 +1,4 @@
-/** How long something still takes, never said shorter than it is. */
+/** How long something still takes, never rounded down. */
 
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -9,7 +9,7 @@ function upToMinute(ms: number): number {
   return Math.ceil(ms / MINUTE_MS) * MINUTE_MS;
 }
 
-/** "six minutes are left, until 12:29": the minute that has come by the true end. */
+/** "six minutes are left, until 12:29": rounded up, so that the end has come by then. */
 export function leftUntil(state: State, dueAt: number, now: number): string {
   const left = upToMinute(dueAt - now);
   const clock = clockWords(upToMinute(wallOf(state, dueAt)), state.zone);

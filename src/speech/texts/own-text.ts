@@ -1,4 +1,4 @@
-/** A fixed text of our own: at most three sentences, and where what it says stands. */
+/** A fixed text of our own, of at most three sentences, with its source. */
 export type OwnText = {
   text: string;
   /** A publication; null where it is from memory. */
@@ -24,5 +24,5 @@ export function withSource({ text, source }: OwnText): string {
   return source === null ? `${text} That is from memory.` : `${text} By ${source}.`;
 }
 
-/** Where nothing is known here. */
+/** Said where nothing is known here. */
 export const ASK_EXTENSION = "I don't know that here. Ask your extension service.";
