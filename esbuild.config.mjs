@@ -105,8 +105,11 @@ const plainProcess = {
 const REQUIRE =
   'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);';
 
-/** Builds these of the outputs; gives the paths of the files made. */
-async function built(paths, splitting) {
+/**
+ * Builds these of the outputs; gives the paths of the files made. The entry has to be read by a
+ * Node that is too old for the rest, so that it can say so.
+ */
+async function built(paths, splitting, target = "node20") {
   const { metafile } = await esbuild.build({
     entryPoints: Object.fromEntries(paths.map((path) => [outputs.get(path), path])),
     outdir: "dist",
@@ -114,7 +117,7 @@ async function built(paths, splitting) {
     splitting,
     format: "esm",
     platform: "node",
-    target: "node20",
+    target,
     jsx: "automatic",
     minify: true,
     legalComments: "none",
@@ -135,7 +138,13 @@ async function built(paths, splitting) {
 
 const whole = new Set(WHOLE.map((file) => resolve(file)));
 const shared = [...outputs.keys()].filter((path) => !whole.has(path));
-const made = new Set([...(await built([...whole], false)), ...(await built(shared, true))]);
+const entry = resolve("src/main.ts");
+whole.delete(entry);
+const made = new Set([
+  ...(await built([entry], false, "node13.2")),
+  ...(await built([...whole], false)),
+  ...(await built(shared, true)),
+]);
 
 // What earlier builds left goes only once this one has worked.
 for (const name of readdirSync("dist", { recursive: true, withFileTypes: true })) {

@@ -12,7 +12,17 @@ export {};
 const version = BRINEBELL_VERSION;
 const args = process.argv.slice(2);
 
-if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
+/** The oldest Node that has all that is used. Nothing newer than this file may be loaded before. */
+const OLDEST_NODE = [20, 15] as const;
+const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
+
+if (major < OLDEST_NODE[0] || (major === OLDEST_NODE[0] && minor < OLDEST_NODE[1])) {
+  const needs = `it needs Node ${OLDEST_NODE.join(".")} or newer`;
+  process.stderr.write(
+    `brinebell: ${needs}, and this is ${process.version}; install a newer one\n`,
+  );
+  process.exitCode = 3;
+} else if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
   process.stdout.write(`${version}\n`);
 } else {
   // A reader that has read enough (`| head`) is no fault of ours. An open kitchen has a handler of
@@ -23,7 +33,9 @@ if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
     process.stderr.write(`brinebell: the output cannot be written: ${error.message}\n`);
     process.exit(3);
   });
-  const { run } = await import("./commands/run.ts");
-  const status = await run(args, version, BRINEBELL_BUILD);
-  if (status !== undefined) process.exitCode = status;
+  // An older Node knows no `await` here, and has to be told so.
+  import("./commands/run.ts").then(async ({ run }) => {
+    const status = await run(args, version, BRINEBELL_BUILD);
+    if (status !== undefined) process.exitCode = status;
+  });
 }

@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import type { CommandName } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
+import { safeLine } from "./call/safe-output.ts";
 import type { Machine } from "./machine.ts";
 
 type Runner = (args: string[], machine: Machine) => Promise<number | CommandResult | undefined>;
@@ -142,9 +143,9 @@ async function keptKitchen(
 }
 
 function print(line: string): void {
-  process.stdout.write(`${line}\n`);
+  process.stdout.write(`${safeLine(line)}\n`);
 }
 
 function complain(line: string): void {
-  process.stderr.write(`${line}\n`);
+  process.stderr.write(`${safeLine(line)}\n`);
 }

@@ -3,6 +3,7 @@ import { closeSync, openSync, readFileSync, readSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { dataFolder, ownRecipes } from "../session/data-folder.ts";
+import { machineZone } from "../session/time/machine-zone.ts";
 
 export type Machine = {
   version: string;
@@ -66,7 +67,7 @@ export function machineFor(home: string | undefined, version: string, build: str
     folder,
     // Looked up only when needed: it takes as long as everything else that most calls do.
     get zone() {
-      return Intl.DateTimeFormat().resolvedOptions().timeZone;
+      return machineZone();
     },
     async library(only) {
       const { loadLibrary } = await import("../session/reading/load-library.ts");

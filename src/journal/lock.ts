@@ -106,7 +106,8 @@ function identityOf(disk: Disk, path: string): string | undefined {
 
 function isRunning(holder: LockHolder, me: LockHolder, processes: Processes): boolean {
   if (isExact(holder.bootId) && isExact(me.bootId) && holder.bootId !== me.bootId) return false;
-  if (!processes.isAlive(holder.pid)) return false;
+  // Numbers below 1 name no process: the system takes them for groups, ours among them.
+  if (holder.pid < 1 || !processes.isAlive(holder.pid)) return false;
   const ticks = processes.startTicks(holder.pid);
   return ticks === null || holder.startTicks === null || ticks === holder.startTicks;
 }
@@ -122,9 +123,10 @@ function isExact(bootId: string): boolean {
 function holderOf(bytes: Uint8Array): LockHolder | undefined {
   try {
     const found = JSON.parse(Buffer.from(bytes).toString("utf8"));
-    const whole = Number.isSafeInteger(found.pid) && typeof found.bootId === "string";
-    if (!whole) return undefined;
-    return { startTicks: null, startedAt: "", ...found };
+    if (typeof found.bootId !== "string") return undefined;
+    // Who names no process holds nothing.
+    const pid = Number.isSafeInteger(found.pid) ? found.pid : 0;
+    return { startTicks: null, startedAt: "", ...found, pid };
   } catch {
     return undefined;
   }

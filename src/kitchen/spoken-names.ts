@@ -77,7 +77,15 @@ function runningBatches(state: State): Batch[] {
 }
 
 export function timerName(timer: Timer): string {
-  return timer.label ? `the ${timer.label} timer` : `the ${timer.minutes} minute timer`;
+  return timer.label ? `the ${timer.label} timer` : `the ${timerLength(timer.minutes)} timer`;
+}
+
+/** As it was asked for: "9 minute", "90 second", "2 minute 30 second". */
+function timerLength(minutes: number): string {
+  const seconds = Math.round(minutes * 60);
+  if (seconds % 60 === 0) return `${seconds / 60} minute`;
+  if (seconds < 120) return `${seconds} second`;
+  return `${Math.floor(seconds / 60)} minute ${seconds % 60} second`;
 }
 
 /** "P" for Provider, longer where another batch already marks its lids so. */

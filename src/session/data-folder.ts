@@ -1,4 +1,5 @@
 /** Where the kitchen's data lives. */
+import { chmodSync, statSync } from "node:fs";
 import { join } from "node:path";
 import envPaths from "env-paths";
 
@@ -9,6 +10,37 @@ export function dataFolder(
 ): string {
   const chosen = home ?? env.BRINEBELL_HOME;
   return chosen || envPaths("brinebell", { suffix: "" }).data;
+}
+
+/**
+ * Who else may get at a data folder: nobody, others who may read in it, or others who may change
+ * what is there. Nobody where it is not there yet, or the system has no such thing.
+ */
+export function openTo(folder: string): "nobody" | "readers" | "writers" {
+  const mode = process.platform === "win32" ? 0 : (statSync(folder, NO_THROW)?.mode ?? 0);
+  if ((mode & 0o022) !== 0) return "writers";
+  return (mode & 0o055) === 0 ? "nobody" : "readers";
+}
+
+const NO_THROW = { throwIfNoEntry: false } as const;
+
+/**
+ * Makes the platform's own data folder private; of one that the person chose it is told, since it
+ * may be shared on purpose. A sentence where there is something to tell.
+ */
+export function keepPrivate(folder: string, chosen: boolean): string | undefined {
+  const to = openTo(folder);
+  if (to === "nobody" || (chosen && to === "readers")) return undefined;
+  if (!chosen) {
+    try {
+      chmodSync(folder, 0o700);
+      return undefined;
+    } catch {
+      // It is another's; that is told.
+    }
+  }
+  const may = to === "writers" ? "change" : "read";
+  return `Others on this machine may ${may} what is in ${folder}: chmod 700 makes it yours alone.`;
 }
 
 /** The person's own recipes, beside the journal. */

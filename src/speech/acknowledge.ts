@@ -38,7 +38,7 @@ import {
   turnedOffSentence,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
-import { durationWords, momentWords } from "./spoken-time.ts";
+import { durationWords, exactDurationWords, momentWords } from "./spoken-time.ts";
 
 const COLD = "Keep those jars in the refrigerator.";
 const LOGGED = "Good. It is in the log.";
@@ -126,7 +126,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "timer-set": (told, { timer: id }) => {
     const timer = told.state.timers[id];
     if (!timer) return "";
-    const length = durationWords(timer.minutes * MINUTE_MS);
+    const length = exactDurationWords(timer.minutes * MINUTE_MS);
     return `${upper(timerName(timer))}, ${length}, ${at(told, timer.endsAt)}.`;
   },
   "timer-added": (told, { timer: id }) => {

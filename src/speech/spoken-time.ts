@@ -23,6 +23,15 @@ function counted(value: number, unit: string): string {
   return countWords(value, unit);
 }
 
+/** The same to the second, for what was asked for: "ninety seconds", "nine minutes". */
+export function exactDurationWords(ms: number): string {
+  const seconds = Math.round(Math.abs(ms) / 1000);
+  const rest = seconds % 60;
+  if (rest === 0) return durationWords(ms);
+  if (seconds < 120) return counted(seconds, "second");
+  return `${durationWords((seconds - rest) * 1000)} and ${counted(rest, "second")}`;
+}
+
 /** "twelve minutes", "an hour and a quarter", "three days": rounded the way people round. */
 export function durationWords(ms: number): string {
   const minutes = Math.round(Math.abs(ms) / MINUTE_MS);

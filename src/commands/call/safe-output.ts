@@ -15,6 +15,11 @@ function escapedCharacter(character: string): string {
   return `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
 }
 
+/** One line, plain or of JSON, in which what could steer a terminal is written as its escape. */
+export function safeLine(line: string): string {
+  return STEERS.test(line) ? line.replace(new RegExp(STEERS, "g"), escapedCharacter) : line;
+}
+
 /**
  * The same text; in JSON, control sequences are written as escapes, elsewhere they are left out.
  */

@@ -4,6 +4,7 @@ import { closeSync, openSync } from "node:fs";
 import { devNull } from "node:os";
 import { waitedFor } from "../../kitchen/watched.ts";
 import { outletOf } from "../../screen/outlet.ts";
+import { keepPrivate } from "../../session/data-folder.ts";
 import { desktopNotice } from "../../session/desktop-notice.ts";
 import { type LiveKitchen, openLiveKitchen } from "../../session/live-kitchen.ts";
 import { screenHost } from "../../session/screen-host.ts";
@@ -11,6 +12,7 @@ import { goOnWithoutFace, mayNotEnd } from "../../session/without-face.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { safeLine } from "../call/safe-output.ts";
 import type { Machine } from "../machine.ts";
 import { glassSoon, lookThrough, talkToTheOther } from "./glass.ts";
 
@@ -53,6 +55,9 @@ export async function openCommand(
     return failed(3, `${machine.folder}: ${opened.message}`);
   }
   const { kitchen } = opened;
+  const chosen = machine.home !== undefined || Boolean(process.env.BRINEBELL_HOME);
+  const shared = keepPrivate(machine.folder, chosen);
+  if (shared !== undefined) kitchen.session.notice(shared);
   const probePath = optionValue(options, "probe");
   const probe =
     probePath === undefined
@@ -98,7 +103,7 @@ function withoutFace(kitchen: LiveKitchen): Promise<void> {
 /** A last word to the terminal, which is not waited for. */
 async function complain(message: string): Promise<void> {
   const outlet = outletOf(process.stderr);
-  outlet.write(`brinebell: ${message}\n`);
+  outlet.write(`brinebell: ${safeLine(message)}\n`);
   if (process.stderr.isTTY) await outlet.drained(LAST_WORD_MS);
 }
 

@@ -2,8 +2,9 @@ import { randomBytes } from "node:crypto";
 import * as fs from "node:fs";
 import { createServer, type Server, type Socket } from "node:net";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { type Answerer, Callers, type OpenGlass } from "./tell-callers.ts";
+import { readText } from "./tell-client.ts";
 import { addressFile, PROTOCOL, protocolFile, tellFolder, usualAddress } from "./tell-protocol.ts";
 
 export type TellServer = {
@@ -55,6 +56,7 @@ export async function openTellServer(
 /** Makes the private folder and removes a dead program's socket. */
 function prepareAddress(folder: string): string {
   makePrivate(tellFolder(folder));
+  clearBorrowed(folder);
   for (const left of [addressFile(folder), protocolFile(folder)]) fs.rmSync(left, { force: true });
   const usual = usualAddress(folder);
   if (process.platform === "win32") {
@@ -67,6 +69,13 @@ function prepareAddress(folder: string): string {
   if (found && !found.isSocket()) throw new Error(`${usual} is in the way; remove it`);
   fs.rmSync(usual, { force: true });
   return usual;
+}
+
+/** A socket of a dead program in the system's folder goes with the folder made for it. */
+function clearBorrowed(folder: string): void {
+  const left = dirname(readText(addressFile(folder)) ?? "");
+  const ours = dirname(left) === tmpdir() && /^brinebell-\w+$/.test(basename(left));
+  if (ours) fs.rmSync(left, { recursive: true, force: true });
 }
 
 /** The file is where only the owner can read it, so its name cannot be guessed. */

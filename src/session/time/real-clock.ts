@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { uptime } from "node:os";
 import type { Clock } from "../../ports/clock.ts";
+import { machineZone } from "./machine-zone.ts";
 
 /** The longest wait a Node timer can take; a longer one fires at once. */
 const LONGEST_TIMER_MS = 2 ** 31 - 1;
@@ -17,7 +18,7 @@ export function realClock(): Clock {
       monoMs: Number(process.hrtime.bigint() / 1000n) / 1000,
       bootMs: Math.round(uptime() * 1000),
       bootId,
-      zone: new Intl.DateTimeFormat().resolvedOptions().timeZone || "UTC",
+      zone: machineZone(),
     }),
     after: waitFor,
   };
