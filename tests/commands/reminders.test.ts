@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import ICAL from "ical.js";
@@ -11,6 +11,7 @@ import { openSession } from "../../src/session/open-session.ts";
 import { MadeUpClock } from "../../src/session/rehearsal/made-up-clock.ts";
 import { SILENT } from "../../src/session/short-session.ts";
 import { theLibrary } from "../scenarios/play.ts";
+import { strictCalendar } from "./strict-calendar.ts";
 
 const ZONE = "America/Denver";
 const START = Date.parse("2027-10-22T08:00:00-06:00");
@@ -52,9 +53,15 @@ function reminders(...args: string[]) {
 
 /** The entries of a calendar file as an independent parser reads them. */
 function entries(text: string) {
+  const strict = strictCalendar(text);
   const calendar = new ICAL.Component(ICAL.parse(text));
-  return calendar.getAllSubcomponents("vevent").map((component) => {
+  const found = calendar.getAllSubcomponents("vevent");
+  expect(strict.map(({ UID }) => UID)).toEqual(
+    found.map((one) => one.getFirstPropertyValue("uid")),
+  );
+  return found.map((component, index) => {
     const event = new ICAL.Event(component);
+    expect(event.summary).toBe(strict[index]?.SUMMARY);
     return {
       uid: event.uid,
       at: event.startDate.toJSDate().toISOString(),
@@ -140,6 +147,14 @@ describe("brinebell reminders", () => {
     for (const one of third) expect(one.sequence).toBe((second[0]?.sequence ?? 0) + 1);
   });
 
+  it("writes no empty calendar, and says so", async () => {
+    const file = join(beside, "kitchen.ics");
+    const { code, stdout } = await reminders("--ics", file);
+    expect([code, stdout]).toEqual([0, expect.stringContaining("No calendar is written.")]);
+    expect(existsSync(file)).toBe(false);
+    expect((await reminders("--ics", "-")).stdout).toBe("");
+  });
+
   it("refuses a number of days that is none, a stray word and an unknown option", async () => {
     for (const days of ["0", "-3", "1.5", "soon", "99999", ""]) {
       const { code, stderr } = await reminders(`--days=${days}`);
@@ -152,11 +167,12 @@ describe("brinebell reminders", () => {
   });
 
   it("says in one line that a file cannot be written, or a journal not read", async () => {
+    sitting(...KRAUT);
     const lost = await reminders("--ics", join(beside, "no", "such", "place.ics"));
     expect(lost).toMatchObject({ code: 3, stdout: "" });
     expect(lost.stderr.trim().split("\n")).toHaveLength(1);
     expect(lost.stderr).toContain("--ics");
-    mkdirSync(join(folder, "journal-2027.jsonl"));
+    mkdirSync(join(folder, "journal-2028.jsonl"));
     const unread = await reminders();
     expect(unread.code).toBe(3);
     expect(unread.stderr.trim().split("\n")).toHaveLength(1);

@@ -1,5 +1,4 @@
-/** Reminders as an iCalendar (RFC 5545) file that other calendars can import. */
-import ical, { ICalAlarmType, ICalCalendarMethod } from "ical-generator";
+/** Reminders as an iCalendar file that other calendars can import, to the letter of RFC 5545. */
 import type { Upcoming } from "../../review/shelf/upcoming.ts";
 
 type CalendarFacts = {
@@ -12,33 +11,77 @@ type CalendarFacts = {
 };
 
 const ENTRY_MINUTES = 15;
+/** Section 3.1: no line is longer than this without its line end; the rest goes on in the next. */
+const LONGEST_LINE_BYTES = 75;
 
 /**
- * The file's text. Times are in UTC, which every calendar shows in its own zone, before and after a
- * clock change. An entry keeps its UID, so that a second file updates the first.
+ * The file's text; there has to be something in it, since a calendar may not be empty. Times are
+ * in UTC, which every calendar shows in its own zone, before and after a clock change. An entry
+ * keeps its UID, so that a second file updates the first.
  */
 export function calendarText(items: readonly Upcoming[], facts: CalendarFacts): string {
-  const calendar = ical({
-    name: "Brinebell",
-    prodId: { company: "brinebell", product: "reminders" },
-    method: ICalCalendarMethod.PUBLISH,
-  });
-  for (const item of items) {
-    const title = plain(item.title) || "Reminder";
-    const event = calendar.createEvent({
-      id: `${item.id.replace(/[^A-Za-z0-9./-]/g, "-")}.${facts.mark}@brinebell`,
-      start: new Date(item.at),
-      end: new Date(item.at + ENTRY_MINUTES * 60_000),
-      stamp: new Date(facts.madeAt),
-      lastModified: new Date(item.changedAt),
-      sequence: facts.revision,
-      summary: title,
-    });
-    const detail = plain(item.detail);
-    if (detail) event.description(detail);
-    event.createAlarm({ type: ICalAlarmType.display, trigger: 0, description: title });
+  const lines = [
+    "BEGIN:VCALENDAR",
+    "VERSION:2.0",
+    "PRODID:-//brinebell//reminders//EN",
+    "METHOD:PUBLISH",
+    "X-WR-CALNAME:Brinebell",
+    ...items.flatMap((item) => eventLines(item, facts)),
+    "END:VCALENDAR",
+  ];
+  return lines.map((line) => `${folded(line)}\r\n`).join("");
+}
+
+function eventLines(item: Upcoming, { mark, revision, madeAt }: CalendarFacts): string[] {
+  const title = escaped(plain(item.title) || "Reminder");
+  const detail = plain(item.detail);
+  return [
+    "BEGIN:VEVENT",
+    `UID:${item.id.replace(/[^A-Za-z0-9./-]/g, "-")}.${mark}@brinebell`,
+    `DTSTAMP:${utc(madeAt)}`,
+    `DTSTART:${utc(item.at)}`,
+    `DTEND:${utc(item.at + ENTRY_MINUTES * 60_000)}`,
+    `SEQUENCE:${revision}`,
+    `LAST-MODIFIED:${utc(item.changedAt)}`,
+    `SUMMARY:${title}`,
+    ...(detail ? [`DESCRIPTION:${escaped(detail)}`] : []),
+    // Alarms come after all of the entry's own lines.
+    "BEGIN:VALARM",
+    "ACTION:DISPLAY",
+    "TRIGGER:PT0S",
+    `DESCRIPTION:${title}`,
+    "END:VALARM",
+    "END:VEVENT",
+  ];
+}
+
+/** `20270814T140000Z`. */
+function utc(ms: number): string {
+  return `${new Date(ms).toISOString().slice(0, 19).replace(/[-:]/g, "")}Z`;
+}
+
+/** Section 3.3.11. */
+function escaped(text: string): string {
+  return text.replace(/[\\;,]/g, "\\$&").replace(/\n/g, "\\n");
+}
+
+/** A long line in pieces, each but the first behind a blank; no character is cut in two. */
+function folded(line: string): string {
+  const pieces: string[] = [];
+  let piece = "";
+  let bytes = 0;
+  for (const character of line) {
+    const more = Buffer.byteLength(character);
+    if (bytes + more > LONGEST_LINE_BYTES) {
+      pieces.push(piece);
+      piece = "";
+      // The blank that goes before it.
+      bytes = 1;
+    }
+    piece += character;
+    bytes += more;
   }
-  return calendar.toString();
+  return [...pieces, piece].join("\r\n ");
 }
 
 /** Unifies line ends, and removes what calendars cannot show. */

@@ -42,7 +42,12 @@ export async function remindersCommand(
   if (unreadable !== undefined) return failed(3, `reminders: ${unreadable}`);
   const stderr = notices.map((notice) => `brinebell reminders: ${notice}\n`).join("");
   const items = upcoming(state, nowMs, days);
-  if (file !== undefined) {
+  if (file !== undefined && items.length === 0 && !isOn(options, "json")) {
+    // A calendar may not be empty.
+    const told = `${listText(items, state.zone, days).trim()} No calendar is written.\n`;
+    return { code: 0, stdout: file === "-" ? "" : told, stderr: file === "-" ? told : stderr };
+  }
+  if (file !== undefined && items.length > 0) {
     const { calendarText } = await import("./calendar.ts");
     const facts = { mark: kitchenMark(state), revision: revision(state), madeAt: wallMs };
     const calendar = calendarText(items, facts);
