@@ -55,9 +55,7 @@ export async function openCommand(
     return failed(3, `${machine.folder}: ${opened.message}`);
   }
   const { kitchen } = opened;
-  const chosen = machine.home !== undefined || Boolean(process.env.BRINEBELL_HOME);
-  const shared = keepPrivate(machine.folder, chosen);
-  if (shared !== undefined) kitchen.session.notice(shared);
+  tellIfShared(kitchen, machine);
   const probePath = optionValue(options, "probe");
   const probe =
     probePath === undefined
@@ -98,6 +96,12 @@ function letGo(): void {
 function withoutFace(kitchen: LiveKitchen): Promise<void> {
   const notice = desktopNotice(process.platform, process.env.PATH ?? "", process.env);
   return goOnWithoutFace({ kitchen, notice, nowMs: () => performance.now() });
+}
+
+function tellIfShared(kitchen: LiveKitchen, { home, folder }: Machine): void {
+  const chosen = home !== undefined || Boolean(process.env.BRINEBELL_HOME);
+  const shared = keepPrivate(folder, chosen);
+  if (shared !== undefined) kitchen.session.notice(shared);
 }
 
 /** A last word to the terminal, which is not waited for. */
