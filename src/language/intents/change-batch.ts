@@ -24,7 +24,7 @@ function asWritten(text: string, name: string): string {
 export const changeBatch: MeaningOf<"change-batch"> = {
   cost: "changing",
   when: ["working"],
-  slots: { target: "name", weightLb: "number", jar: "word", variety: "name", name: "name" },
+  slots: { target: "name", weightLb: "number", jar: "size", variety: "name", name: "name" },
   parts: ["weight", "size", "called", "other"],
   example: "make that seven pounds",
   unasked: true,

@@ -13,7 +13,7 @@ export const howMuch: MeaningOf<"how-much"> = {
     subject: "name",
     amount: "number",
     unit: "word",
-    size: "word",
+    size: "size",
   },
   example: "how much dill per jar",
   finish: ({ what }, context, plain, said) => {

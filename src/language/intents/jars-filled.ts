@@ -6,7 +6,7 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   plainly: true,
   report: true,
   when: ["stage:filling"],
-  slots: { target: "name", count: "count", size: "word" },
+  slots: { target: "name", count: "count", size: "size" },
   example: "eight pints filled",
   wordings: [
     "<tally> {count:whole} <filled-state> [now|so far]",

@@ -10,7 +10,7 @@ export const loaded: MeaningOf<"loaded"> = {
   report: true,
   when: ["load:waiting"],
   finish: (raw) => (Number(raw.count ?? 0) > MOST_IN_CANNER ? undefined : { slots: raw }),
-  slots: { target: "name", at: "instant", count: "count", size: "word" },
+  slots: { target: "name", at: "instant", count: "count", size: "size" },
   example: "the jars are in the canner",
   wordings: [
     `[<the>|all <the>|all] [{count:whole}] (jars|pints|quarts|half pints) [are|is] [all|now]

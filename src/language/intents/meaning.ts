@@ -37,11 +37,16 @@ export type When =
   | "asked"
   | `asked:${QuestionKind}`;
 
-/** What a slot holds. A name is kept as the person says it; a word is one of a few. */
+/**
+ * What a slot holds. A name is kept as the person says it; a word is one of a few. How many jars, of
+ * which size and at which pressure are kinds of their own: no memory ever fills them.
+ */
 type SlotKind<V> =
   | (V extends true ? "flag" : never)
-  | (V extends number ? "number" | "count" : never)
-  | (V extends string ? (string extends V ? "name" | "text" | "instant" | "word" : "word") : never)
+  | (V extends number ? "number" | "count" | "gauge" : never)
+  | (V extends string
+      ? (string extends V ? "name" | "text" | "instant" | "word" : "word") | "size"
+      : never)
   | (V extends readonly number[] ? "numbers" : never)
   | (V extends readonly string[] ? "names" : never)
   | (V extends readonly LotToPlan[] ? "lots" : never)

@@ -6,7 +6,7 @@ export const opened: MeaningOf<"opened"> = {
   report: true,
   when: ["always"],
   ofRecord: true,
-  slots: { target: "name", count: "count", size: "word" },
+  slots: { target: "name", count: "count", size: "size" },
   example: "we opened a pint of the beets",
   doubting: ["used"],
   wordings: [

@@ -13,7 +13,7 @@ export const pressure: MeaningOf<"pressure"> = {
   plainly: true,
   report: true,
   when: ["load:in-steam"],
-  slots: { target: "name", at: "instant", value: "number", unit: "word" },
+  slots: { target: "name", at: "instant", value: "gauge", unit: "word" },
   example: "eleven pounds on the gauge",
   finish: (raw, { pressureUnit = "psi", loads }, _plain, said) => {
     const plainly = said.words.some(({ word }) => OF_A_GAUGE.has(word));

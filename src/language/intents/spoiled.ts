@@ -6,7 +6,7 @@ export const spoiled: MeaningOf<"spoiled"> = {
   report: true,
   when: ["always"],
   ofRecord: true,
-  slots: { target: "name", count: "count", size: "word", jars: "numbers", sign: "word" },
+  slots: { target: "name", count: "count", size: "size", jars: "numbers", sign: "word" },
   example: "a jar of the beets is leaking",
   doubting: ["used", "would"],
   wordings: [
