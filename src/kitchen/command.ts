@@ -292,6 +292,10 @@ export type SlotsOf = {
   recipes: Nothing;
   more: Nothing;
   standing: Nothing;
+  /** What the person's own words were learned to mean. */
+  "own-words": Nothing;
+  /** All of them, the one of this number in their list, or the one learned last. */
+  "forget-words": { all?: true; number?: number };
   unknown: Nothing;
 };
 

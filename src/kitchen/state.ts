@@ -16,6 +16,7 @@ import type {
   QuietHours,
   SpoilSign,
 } from "./events.ts";
+import type { OwnWords } from "./own-words.ts";
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
 
@@ -250,14 +251,6 @@ export type Doubt = {
   settledFt?: number;
 };
 
-type SpoiledJars = {
-  at: number;
-  batch: string;
-  count: number;
-  jars: number[];
-  sign: SpoilSign;
-};
-
 /** A place in the journal that cannot be relied on, and the batches and loads it touches. */
 export type SealedLine = {
   seal: string;
@@ -308,9 +301,11 @@ export type State = {
   nameAnswers: { food: string; name: string; isVariety: boolean }[];
   /** Times from memory that were compared with the person's own guide. */
   guides: GuideAnswer[];
+  /** What words of this person were found to mean, in the order they were learned. */
+  ownWords: OwnWords[];
   openedJars: { at: number; batch: string; count: number }[];
   /** Jars that were found spoiled: never eaten, and gone. */
-  spoiledJars: SpoiledJars[];
+  spoiledJars: { at: number; batch: string; count: number; jars: number[]; sign: SpoilSign }[];
   places: Record<string, string>;
   focus: string | null;
   dayPlan: DayPlan | null;
@@ -364,6 +359,7 @@ export function initialState(): State {
     preferences: [],
     nameAnswers: [],
     guides: [],
+    ownWords: [],
     openedJars: [],
     spoiledJars: [],
     places: {},

@@ -1,3 +1,4 @@
+import type { OwnWords } from "../kitchen/own-words.ts";
 import type { Library } from "../recipe/library.ts";
 
 /** A stage, with the names it goes by. */
@@ -46,6 +47,8 @@ export type Context = {
   onRecord?: { batches: readonly NamedBatch[]; loads: readonly NamedLoad[] };
   /** Critical factors of what is running; `words` confirm a factor that only its recipe has. */
   factors?: readonly { id: string; words?: readonly string[] }[];
+  /** What words of this person were found to mean. */
+  ownWords?: readonly OwnWords[];
   /** The question that waits for an answer, if there is one. */
   question?: OpenQuestion;
   /** The unit meant where a temperature is said without one; F where missing. */

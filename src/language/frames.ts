@@ -41,6 +41,18 @@ const NOBODY = wordSet(
 );
 const SPOKEN_TO = /^([A-Z][a-z]+), (could|can|would|will|please|go|do|you)\b/;
 
+/**
+ * Whether a sentence has somebody's name in it: one to whom it is said, or a capital letter within
+ * it that is none of the names the command holds.
+ */
+export function namesSomebody({ text }: Utterance, { slots }: Command): boolean {
+  const spokenTo = /^\W*([A-Z][a-z]+),/.exec(text)?.[1]?.toLowerCase();
+  if (spokenTo !== undefined && !NOBODY.has(spokenTo)) return true;
+  const held = JSON.stringify(slots).toLowerCase();
+  const names = text.match(/(?<=[a-z,;:] )[A-Z][a-z]+/g) ?? [];
+  return names.some((name) => !held.includes(name.toLowerCase()));
+}
+
 /** Who is spoken to by these is in the room. */
 const OTHERS = /^\W*(?:hey |oh )?(kids|children|boys|girls|mom|mum|mommy|dad|daddy|grandma|son),/i;
 

@@ -4,6 +4,7 @@
  * mistake would cost decides between acting, asking back and ignoring it.
  */
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
+import type { OwnWords } from "../kitchen/own-words.ts";
 import { type Fact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
@@ -13,6 +14,7 @@ import { MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
+import { type Recalled, recalled } from "./own-words.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understand } from "./understand.ts";
@@ -38,25 +40,34 @@ export type Heard = {
   frame: Frame;
   /** The doubt it raises about jars at stake, where nothing is done about it. */
   evidence?: Evidence;
+  /** What it is acted on by, where that is a yes said to the same words before. */
+  memory?: OwnWords;
 };
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
   const text = withoutFirstThoughts(words, context);
   const said = utteranceOf(text);
-  const heard = urgentFirst(unlessStopped(readIn(text, context, models), said), said, context);
-  const { commands, reading, frame, intents } = heard;
+  const anew = urgentFirst(unlessStopped(readIn(text, context, models), said), said, context);
+  const own = anew.reading === "sure" ? undefined : recalled(words, anew, context, models);
+  const heard = own ? recalling(anew, own) : anew;
+  const { commands, frame, intents } = heard;
   const lost = commands.map((command): Command => {
     const evidence = lossIn(command, words);
     return evidence ? { ...command, evidence } : command;
   });
-  const answered = reading === "sure";
+  // A memory takes nothing from a doubt that the words raise.
+  const answered = anew.reading === "sure";
   const costs = commands.map(({ intent }) => MEANINGS[intent].cost);
   const settled = heard.whole === true && !costs.every((cost) => cost === "harmless");
   const told = lost.some(({ evidence }) => evidence !== undefined);
   if (answered && (settled || told)) return { ...heard, commands: lost };
-  const evidence = doubtIn(said, { frame, intents }, answered);
+  const evidence = doubtIn(said, { frame, intents }, answered, heard.reading === "sure");
   return evidence ? { ...heard, evidence } : heard;
+}
+
+function recalling(heard: Read, { command, memory }: Recalled): Read {
+  return { ...heard, reading: "sure", commands: [command], candidates: [command], memory };
 }
 
 /** Somebody hurt or in danger comes before whatever else was said, and before all questions. */

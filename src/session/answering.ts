@@ -1,6 +1,6 @@
 /** What answers are made from besides the state: the library, the stores, what can be said now. */
 
-import type { Command } from "../kitchen/command.ts";
+import type { Command, Intent } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import type { Library } from "../recipe/library.ts";
@@ -22,12 +22,18 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
     seeds: () => seedReports(state),
     seedLife,
     examples: () => examplesNow(state, pending),
+    exampleOf,
   });
   if (answer === undefined) return false;
   const rank = MEANINGS[command.intent].urgent ? "alarm" : "answer";
   if (typeof answer === "string") talk.say(rank, answer);
   else talk.read(answer);
   return true;
+}
+
+/** How a meaning is said, as an example; undefined where it is none, or is never said. */
+export function exampleOf(intent: string): string | undefined {
+  return Object.hasOwn(MEANINGS, intent) ? MEANINGS[intent as Intent].example : undefined;
 }
 
 const NEXT =

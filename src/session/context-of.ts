@@ -117,6 +117,7 @@ export function contextOf(
     recipes: recipesOf(library),
     library,
     ...thingsOf(state),
+    ownWords: state.ownWords,
     factors: [...new Map(factors.map((factor) => [factor.id, factor])).values()],
     temperatureUnit: metric ? "C" : "F",
     pressureUnit: metric ? "kPa" : "psi",

@@ -22,6 +22,7 @@ import { comesFirst, type Pending, resolve, SURE_ENOUGH, survives } from "./dial
 import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { type LastDone, moved } from "./moved.ts";
+import { OwnWordsTalk } from "./own-words.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 
@@ -46,6 +47,7 @@ export class Turn {
   private readonly with: TurnParts;
   /** A probe, where there is one: what a person says is compared with what it sees. */
   second: SecondWitness | undefined;
+  private readonly own = new OwnWordsTalk();
   private open: Pending | undefined;
   private openSince = 0;
   private lastDone: LastDone | undefined;
@@ -85,13 +87,21 @@ export class Turn {
     this.lastWordsAt = now;
     this.unsure = confidence < SURE_ENOUGH;
     talk.show("heard", text);
-    const heard = hear(text, this.context(now));
+    const context = this.context(now);
+    const heard = hear(text, context);
+    const disowned = this.unsure ? undefined : this.disowned(heard, now);
+    if (disowned !== undefined) return disowned;
     const guarded = !this.open && questions(this.state).length > 0;
     const kept = heard.evidence && this.keep(heard.evidence, now);
     const steps = stepsOf(this.worthAsking(heard, now), { text, confidence }, guarded, kept);
+    this.own.asks(heard, steps, { text, confidence }, context);
+    const before = this.lastDone;
     const refused = eachStep(steps, (command, question) =>
       question ? this.follow(question, command, now) : this.take(command, text, now),
     );
+    const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;
+    const acted = !refused && steps.every(({ question }) => !question);
+    this.own.did(acted ? heard.memory : undefined, cmd, now);
     if (kept && heard.reading !== "sure") talk.say("answer", KEPT[kept]);
     this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
     return refused;
@@ -105,11 +115,27 @@ export class Turn {
     return kind === "refused" ? { ...heard, reading: "unknown", candidates: [] } : heard;
   }
 
+  /** A no right after an act by a memory; undefined where the words have yet to be followed. */
+  private disowned(heard: Heard, now: number): boolean | undefined {
+    const { log, parts } = this.with;
+    const present = { state: this.state, now, library: parts.library };
+    const disowned = this.own.contradicted(heard, this.open, present);
+    if (!disowned) return undefined;
+    const { dropped, back } = disowned;
+    if (back?.kind === "done") {
+      this.own.did(undefined, undefined, now);
+      return this.follow({ ...back, facts: [...back.facts, dropped] }, undefined, now);
+    }
+    log.commit([dropped], log.nextId(now, OWN_COMMAND));
+    return back && this.follow(back, undefined, now);
+  }
+
   /** The key for wet hands: does what Hands shows. */
   press(now: number): boolean {
     if (now - this.lastKeyMs < KEY_GUARD_MS) return false;
     this.lastKeyMs = now;
     this.lastWordsAt = now;
+    this.own.did(undefined, undefined, now);
     if (!keyOffer(this.state, now)) {
       this.with.talk.refuse("Nothing there for the key. Say what happened.");
       return true;
@@ -126,16 +152,20 @@ export class Turn {
   }
 
   private take(command: Command, text: string, now: number): boolean {
-    const { talk } = this.with;
+    const { talk, log } = this.with;
     if (this.open) {
       const resolved = resolve(this.open, command, text);
       if (resolved.kind !== "other") {
+        const question = this.open;
         this.open = undefined;
         if (resolved.kind === "dropped") {
           talk.say("answer", "All right, nothing changed.");
           return false;
         }
-        return this.follow(this.decided(resolved.wish, now), resolved.wish.command, now);
+        const outcome = this.decided(resolved.wish, now);
+        const taught = this.own.taught(question, outcome, now);
+        if (taught.length > 0) log.commit(taught, log.nextId(now, OWN_COMMAND));
+        return this.follow(outcome, resolved.wish.command, now);
       }
       if (MEANINGS[command.intent].answer) {
         talk.refuse(this.open.text);

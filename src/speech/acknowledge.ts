@@ -152,6 +152,9 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "jars-moved": (_, { place }) => `Noted: in the ${place}.`,
   "seed-saved": (_, { seed }) => `Seed lot ${seed} noted.`,
   germination: () => "Germination noted.",
+  // --- a person's own words
+  "words-learned": null,
+  "words-forgotten": () => "Forgotten: I ask about those words again.",
   // --- the session
   opened: null,
   closed: null,

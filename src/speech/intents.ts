@@ -12,6 +12,7 @@ import { converted } from "./answers/convert.ts";
 import { helpNow } from "./answers/help.ts";
 import type { Answer, Known } from "./answers/known.ts";
 import { mayI } from "./answers/may-i.ts";
+import { ownWordsAnswer } from "./answers/own-words.ts";
 import { recipesAnswer } from "./answers/recipes.ts";
 import { safetyAnswer } from "./answers/safety.ts";
 import { shortage } from "./answers/shortage.ts";
@@ -125,6 +126,14 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   standing: {
     askBack: "Do you want to know how the day stands?",
     answer: (state, _, now) => standing(state, now),
+  },
+  "own-words": {
+    askBack: "Do you want to know which of your words I have learned?",
+    answer: (state, _, __, known) => ownWordsAnswer(state, known),
+  },
+  "forget-words": {
+    askBack: ({ all }) => (all ? "Shall I forget your words?" : "Shall I forget those words?"),
+    answer: null,
   },
   explain: { askBack: null, answer: (_, { slots }) => GLOSSARY[slots.term] },
   help: { askBack: null, answer: (state, _, __, known) => helpNow(state, known) },

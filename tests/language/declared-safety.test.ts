@@ -34,7 +34,8 @@ describe("the declarations of meanings", () => {
   it("say which change nothing: those alone are done whatever frame they stand in", () => {
     expect(having(({ cost }) => cost === "harmless")).toEqual([
       ...["away", "canner-state", "convert", "emergency", "explain", "finish-time", "focus"],
-      ...["help", "how-much", "ingredients", "is-safe", "may-i", "more", "overview", "pantry"],
+      ...["help", "how-much", "ingredients", "is-safe", "may-i", "more", "overview", "own-words"],
+      "pantry",
       ...["ready-when", "recipes", "repeat", "seeds", "short-of", "standing", "time-left"],
       ...["trouble", "unhush", "unknown", "what-next", "what-now", "which"],
     ]);
@@ -64,7 +65,18 @@ describe("the declarations of meanings", () => {
   it("say which are not meant by a question", () => {
     expect(having(({ unasked }) => unasked)).toEqual([
       ...["abandon", "altitude", "away", "back", "begin", "change-batch", "correct-time"],
-      ...["disposition", "factor", "instead", "no", "quit", "redo", "skip", "taste", "yes"],
+      ...[
+        "disposition",
+        "factor",
+        "forget-words",
+        "instead",
+        "no",
+        "quit",
+        "redo",
+        "skip",
+        "taste",
+        "yes",
+      ],
     ]);
   });
 

@@ -16,6 +16,7 @@ import {
   type Decision,
   done,
   happenedAt,
+  type Present,
   refused,
   type Wish,
   wallIso,
@@ -103,9 +104,20 @@ function warningOf(events: readonly KitchenEvent[]): string | undefined {
 }
 
 export function decideUndo(deciding: Deciding<"undo">): Decision {
-  const { state, now, wish } = deciding;
+  const { state } = deciding;
   const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
+  return told ? takenBack(deciding, told) : refused("There is nothing to take back.");
+}
+
+/** Takes back what was done under an id; refused where it does not stand. */
+export function takeBack(present: Present, cmd: string): Decision {
+  const told = standing(present.state).find((one) => one.cmd === cmd);
+  const command = { intent: "undo", slots: {}, confidence: 1 } as const;
   if (!told) return refused("There is nothing to take back.");
+  return takenBack({ ...present, wish: { command } }, told);
+}
+
+function takenBack({ state, now, wish }: Deciding<"undo">, told: Told): Decision {
   const name = describe(state, told.events);
   const warning = warningOf(told.events) ?? otherBatch(state, told);
   if (warning !== undefined && !wish.confirmed) {

@@ -48,6 +48,7 @@ import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seal
 import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
+import { decideForgetWords } from "./decide-words.ts";
 import {
   type Deciding,
   type Decision,
@@ -91,6 +92,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   recipes: tell,
   more: tell,
   standing: tell,
+  "own-words": tell,
   help: tell,
   unknown: decideUnknown,
   added: decideAdded,
@@ -99,6 +101,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   undo: decideUndo,
   redo: decideRedo,
   "forget-it": decideForget,
+  "forget-words": decideForgetWords,
   instead: () => refused("I have nothing to move there."),
   "change-batch": decideChange,
   skip: decideSkip,

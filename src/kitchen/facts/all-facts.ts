@@ -11,6 +11,7 @@ import { SESSION_FACTS } from "./session-facts.ts";
 import { SHELF_FACTS } from "./shelf-facts.ts";
 import { SIGN_FACTS } from "./sign-facts.ts";
 import { TIMER_FACTS } from "./timer-facts.ts";
+import { WORDS_FACTS } from "./words-facts.ts";
 
 export const FACTS = {
   ...SESSION_FACTS,
@@ -24,6 +25,7 @@ export const FACTS = {
   ...TIMER_FACTS,
   ...CORRECTION_FACTS,
   ...SHELF_FACTS,
+  ...WORDS_FACTS,
 };
 
 export type FactType = keyof typeof FACTS;

@@ -141,8 +141,14 @@ export function lossIn({ intent }: Command, text: string): Evidence | undefined 
 /**
  * The evidence in a sentence that nothing was done about.
  * @param answered it was a question, and has its answer
+ * @param understood what it means is known, if only by a memory
  */
-export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evidence | undefined {
+export function doubtIn(
+  said: Utterance,
+  taken: Taken,
+  answered: boolean,
+  understood = answered,
+): Evidence | undefined {
   const { text } = said;
   const words = said.words.map(({ word }) => word);
   if (words.some((word) => ELSEWHERE.has(word))) return undefined;
@@ -172,6 +178,6 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   }
   const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
   if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
-  const unheard = !answered && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
+  const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
   return unheard ? { strength: "trace", about: "boil", ...told } : undefined;
 }

@@ -21,6 +21,7 @@ import { factor } from "./factor.ts";
 import { finishTime } from "./finish-time.ts";
 import { focus } from "./focus.ts";
 import { forgetIt } from "./forget-it.ts";
+import { forgetWords } from "./forget-words.ts";
 import { germination } from "./germination.ts";
 import { help } from "./help.ts";
 import { hold } from "./hold.ts";
@@ -39,6 +40,7 @@ import { no } from "./no.ts";
 import { note } from "./note.ts";
 import { opened } from "./opened.ts";
 import { overview } from "./overview.ts";
+import { ownWords } from "./own-words.ts";
 import { pantry } from "./pantry.ts";
 import { place } from "./place.ts";
 import { plan } from "./plan.ts";
@@ -109,8 +111,10 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   recipes,
   more,
   standing,
+  "own-words": ownWords,
   repeat,
   help,
+  "forget-words": forgetWords,
   undo,
   redo,
   "forget-it": forgetIt,

@@ -38,8 +38,8 @@ export type When =
   | `asked:${QuestionKind}`;
 
 /**
- * What a slot holds. A name is kept as the person says it; a word is one of a few. How many jars, of
- * which size and at which pressure are kinds of their own: no memory ever fills them.
+ * What a slot holds. A name is kept as the person says it; a word is one of a few. How many jars,
+ * of which size and at which pressure are kinds of their own: no memory ever fills them.
  */
 type SlotKind<V> =
   | (V extends true ? "flag" : never)

@@ -32,6 +32,8 @@ export type Known = {
   seedLife(crop: string): readonly [number, number] | undefined;
   /** Reports that something is waiting for, in words. */
   examples(): readonly string[];
+  /** How a meaning is said, as an example; undefined where it is none, or is never said. */
+  exampleOf(intent: string): string | undefined;
 };
 
 /**

@@ -62,13 +62,14 @@ describe("the declarations", () => {
   });
 
   it("say which are never taken back, and which only along with others", () => {
-    expect(having(({ undo }) => undo === "never")).toEqual(["asked", "withdrawn"]);
+    expect(having(({ undo }) => undo === "never")).toEqual(["asked", "withdrawn", "words-learned"]);
     expect(having(({ undo }) => undo === "along")).toEqual(["acknowledged"]);
   });
 
   it("say which the program writes by itself", () => {
     expect(having(({ own }) => own)).toEqual([
       ...["acknowledged", "asked", "due", "focused", "line-sealed", "load-opened", "load-terms"],
+      "words-learned",
     ]);
   });
 
@@ -101,7 +102,7 @@ describe("the declarations", () => {
       "probe-is",
       ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
       ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "warning-set"],
-      ...["withdrawn"],
+      ...["withdrawn", "words-forgotten", "words-learned"],
     ]);
   });
 

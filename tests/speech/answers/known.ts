@@ -1,6 +1,7 @@
 import type { State } from "../../../src/kitchen/state.ts";
 import { pantryOf } from "../../../src/review/shelf/pantry.ts";
 import { seedLife, seedReports } from "../../../src/review/shelf/seeds.ts";
+import { exampleOf } from "../../../src/session/answering.ts";
 import type { Known } from "../../../src/speech/answers/known.ts";
 import { theLibrary } from "../../scenarios/play.ts";
 
@@ -12,5 +13,6 @@ export function knownOf(state: State, now = 0): Known {
     seeds: () => seedReports(state),
     seedLife,
     examples: () => [],
+    exampleOf,
   };
 }
