@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { STAGE_KINDS } from "../src/recipe/recipe.ts";
 
 /**
- * The rules of the house that no compiler and no linter keeps: which folder may import which, what
+ * The house rules that no compiler or linter checks: which folder may import which, what
  * pure folders may not touch, and how large things may grow. A fault is `file:line: rule`.
  */
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
@@ -29,7 +29,7 @@ function sourceOf(file: string): Source {
   return { file, folder: file.split("/")[1] ?? "", text, lines: text.split("\n") };
 }
 
-/** The imports of a file; those that span lines are named by their first. */
+/** The imports of a file; one that spans lines is named by its first. */
 function importsOf(source: Source): Import[] {
   const found: Import[] = [];
   const pattern =
@@ -52,7 +52,7 @@ const tests = filesUnder("tests")
   .filter((file) => file !== "tests/house-rules.test.ts")
   .map(sourceOf);
 
-/** What a folder may import; a folder that is not here may import all but `commands`. */
+/** What a folder may import; a folder that is not listed may import all but `commands`. */
 const MAY: Record<string, string[]> = {
   ports: ["ports"],
   reckon: ["reckon"],
@@ -67,7 +67,7 @@ const MAY: Record<string, string[]> = {
   screen: ["screen", "ports"],
   journal: ["journal", "ports"],
 };
-/** Folders that may take types, and nothing that runs, from the kitchen. */
+/** Folders that may import only types from the kitchen. */
 const KITCHEN_TYPES = new Set(["voice", "screen", "journal"]);
 
 /** The folder under src of an import's target; undefined for packages. */
@@ -121,7 +121,7 @@ function impureFaults(): string[] {
     );
 }
 
-/** Shapes are declared where what has them is declared: recipes, and facts. */
+/** Shapes are declared with what has them: recipes and facts. */
 const PLACES_OF: Record<string, RegExp> = { zod: /^src\/(recipe|kitchen\/facts)\// };
 
 function packageFaults(): string[] {
@@ -166,7 +166,9 @@ const FUNCTION_HEAD =
   /^(\s*)(export )?(default )?(async )?(function\b|(private |public |static |async |get |set )*[\w$]+(<[^>]*>)?\(.*\{$|(const|let) [\w$]+.*=>\s*\{$)/;
 const NO_FUNCTION = /^\s*(if|for|while|switch|return|describe|it|catch|expect)\b/;
 
-/** Functions by their first and last line: formatted code closes a brace where it was opened. */
+/**
+ * Finds functions by their first and last line: formatted code closes a brace at its own indent.
+ */
 function functionFaults(list: Source[]): string[] {
   return list.flatMap((source) =>
     source.lines.flatMap((line, index) => {
@@ -182,7 +184,7 @@ function functionFaults(list: Source[]): string[] {
   );
 }
 
-/** Words that say nothing of what a thing is, or that put work off. */
+/** Words that say nothing about what a thing is, or that put work off. */
 const UNUSED_WORDS =
   /(?<![-:])\b(TODO|FIXME|XXX|HACK|[Uu]tils?|[Hh]elpers?|[Mm]isc|\w*(Manager|Helper|Util|Utils))\b/;
 
@@ -206,7 +208,7 @@ function nameFaults(list: Source[]): string[] {
   });
 }
 
-/** Imports that lead back to where they began, types aside. */
+/** Imports, apart from types, that lead back to where they began. */
 function cycleFaults(): string[] {
   const graph = new Map<string, string[]>();
   for (const source of sources) {
@@ -228,10 +230,10 @@ function cycleFaults(): string[] {
   return faults;
 }
 
-/** What answers at once; it may not wait until the shapes of facts and recipes are loaded. */
+/** What answers at once; it must not wait for the shapes of facts and recipes to load. */
 const AT_ONCE = ["src/main.ts", "src/commands/run.ts", "src/commands/reckon/reckon.ts"];
 
-/** A package that is loaded, types aside, along with one of the files that answer at once. */
+/** A package that is loaded, apart from types, with one of the files that answer at once. */
 function slowFaults(name: string): string[] {
   const known = new Map(sources.map((source) => [source.file, source]));
   const seen = new Set<string>();
@@ -262,7 +264,7 @@ function portFaults(): string[] {
     );
 }
 
-/** What a kind of stage is called may mean something else too: there, and in no other file. */
+/** Names of kinds of stages that also mean something else, in these files only. */
 const OTHERWISE: Readonly<Record<string, RegExp>> = {
   heat: /^src\/(ports\/view|kitchen\/shelves|session\/view\/view|speech\/telling|plan\/learning\/learn)\.ts$/,
   rest: /^src\/(ports\/view|kitchen\/(shelves|decide\/decide-stages)|session\/view\/(rest|view))\.ts$/,
@@ -272,7 +274,7 @@ const OTHERWISE: Readonly<Record<string, RegExp>> = {
     /^src\/(commands\/(command-table|reckon\/reckon-(recipe|kinds))|language\/evidence\/named-topics)\.ts$/,
 };
 
-/** Kinds of stages asked for by name: what is particular to one stands in its own file. */
+/** Kinds of stages asked for by name: what is particular to one belongs in its own file. */
 function kindFaults(list: Source[]): string[] {
   const kind = new RegExp(`(?<!Stage\\[)"(${STAGE_KINDS.join("|")})"`, "g");
   return list
@@ -287,7 +289,7 @@ function kindFaults(list: Source[]): string[] {
     );
 }
 
-/** What the core may read by pattern: ids, instants and figures, which no person says. */
+/** What the core may read by pattern: ids, instants and figures, which nobody says. */
 const READS_SIGNS =
   /^src\/kitchen\/(cron|time|spoken-names|probe\/probe-line|facts\/(gate|checker|fields))\.ts$/;
 const READS_WORDS =
@@ -306,7 +308,7 @@ function readingFaults(list: Source[]): string[] {
     );
 }
 
-/** Numbers of the trade name their unit and say what they rest on. */
+/** Numbers of the trade state their unit and what they rest on. */
 function numberFaults(list: Source[]): string[] {
   const rests = /^(\/\*\*|\s*\*) (Published|Common practice|From memory|Our choice): /;
   return list

@@ -1,4 +1,7 @@
-/** What is done: written down first, then answered, then what follows from it is said. */
+/**
+ * Carries out what is done: it is written down first, then answered, then its consequences are
+ * said.
+ */
 import type { Part } from "../desk/want.ts";
 import { agenda } from "../kitchen/agenda.ts";
 import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";

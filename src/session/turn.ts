@@ -56,7 +56,7 @@ export class Turn {
   private misses = 0;
   private unsure = false;
   private lastWordsAt = Number.NEGATIVE_INFINITY;
-  /** True once the program is to be left. */
+  /** True once the program should close. */
   left = false;
 
   constructor(parts: TurnParts) {

@@ -195,7 +195,7 @@ export function acknowledgement(
   now: number,
 ): Part {
   const parts: Part[] = [];
-  // Lids out of the water say more than the water that is low.
+  // Lids out of the water matter more than low water.
   const uncovered = facts.some((fact) => fact.type === "cover");
   for (const fact of facts) {
     if (uncovered && fact.type === "water-low") continue;

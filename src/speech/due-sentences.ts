@@ -54,13 +54,13 @@ const ENDS: Record<Says["ends"], string | undefined> = {
   "lid-may-come-off": `${AT_ZERO} at zero. The lid may come off, away from you.`,
 };
 
-/** The sentence for something that came due, with whose it is. */
+/** The sentence for something that came due, with the name of its batch. */
 export function dueSentence(state: State, item: DueMoment): string {
   const { name, text } = dueWording(state, item);
   return name === undefined ? text : `${name}: ${text}`;
 }
 
-/** What is said of something that came due. */
+/** The wording for something that came due. */
 export function dueWording(state: State, item: DueMoment): Wording {
   const { owner, run, planned } = item;
   if (planned) return { text: beginSentence(state, planned, item.at) };

@@ -1,7 +1,7 @@
 /**
- * The journal against the least that could be done, in the same run: appending against a bare
- * write + fdatasync of the same bytes, opening against a bare read + JSON.parse of its lines.
- * Printed with the machine; never a timed test.
+ * The journal compared with the least that could be done, in the same run: appending with a bare
+ * write + fdatasync of the same bytes, opening with a bare read + JSON.parse of its lines. Printed
+ * with the machine; never a timed test.
  */
 import * as fs from "node:fs";
 import { cpus, platform, tmpdir } from "node:os";
@@ -45,7 +45,7 @@ function timed(run: () => void): number {
   return performance.now() - startMs;
 }
 
-/** Appends and bare writes take turns, so that both meet the same disk. */
+/** Appends and bare writes alternate, so that both meet the same disk. */
 function benchAppend(): void {
   const folder = join(scratch, "append");
   const self = { pid: process.pid, bootId: bootIdOfThisMachine(), startedAt: "" };

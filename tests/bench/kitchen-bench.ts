@@ -1,7 +1,7 @@
 /**
- * The kitchen's own figures, each against a bare baseline in the same run: the version, opening a
- * journal of 100,000 events with everything worked out, and how late due moments come with 200
- * clocks. Printed with the machine; never a timed test.
+ * The kitchen's own figures, each compared with a bare baseline in the same run: the version,
+ * opening and replaying a journal of 100,000 events, and how late due moments come with 200 clocks.
+ * Printed with the machine; never a timed test.
  */
 import { spawnSync } from "node:child_process";
 import * as fs from "node:fs";
@@ -57,7 +57,7 @@ function benchVersion(): void {
   );
 }
 
-/** Events of real batches, and readings, notes and timers around them, up to so many. */
+/** Events of real batches, with readings, notes and timers around them, up to a number. */
 async function season(): Promise<KitchenEvent[]> {
   const rehearsal = new Rehearsal({
     library,
@@ -141,7 +141,9 @@ async function benchOpening(): Promise<void> {
 }
 
 const model = cpus()[0]?.model ?? "unknown";
-/** 200 clocks due within a few seconds, against as many bare timers due at the same moments. */
+/**
+ * 200 clocks due within a few seconds, compared with as many bare timers due at the same moments.
+ */
 async function benchLateness(): Promise<void> {
   const { session } = openSession({
     clock: realClock(),

@@ -1,7 +1,7 @@
 /**
- * The built program, open in earnest with a probe at twenty readings a second and words all the
- * time: its memory and its open files at each of five looks. Seconds as the argument: 20 by
- * default, 1200 for twenty minutes.
+ * The built program, really open, with a probe at twenty readings a second and words all the time:
+ * its memory and its open files at each of five looks. Seconds as the argument: 20 by default, 1200
+ * for twenty minutes.
  */
 import { spawn } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";

@@ -1,4 +1,4 @@
-/** What a probe's rules miss and what they call in vain, on made-up traces with a known truth. */
+/** What a probe's rules miss and their false alarms, on made-up traces with a known truth. */
 import { judge, tally } from "../kitchen/probe/probe-judge.ts";
 import { SCENES, trace } from "../kitchen/probe/probe-traces.ts";
 

@@ -37,7 +37,7 @@ export function readPsplib(path: string): Project {
   };
 }
 
-/** The longest chain of jobs, resources aside: the critical-path bound. */
+/** The longest chain of jobs, ignoring resources: the critical-path bound. */
 export function criticalPath(project: Project): number {
   const start = new Map(project.activities.map((activity) => [activity.id, 0]));
   for (let moved = true; moved; ) {

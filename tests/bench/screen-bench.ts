@@ -1,7 +1,7 @@
 /**
- * The built program on a terminal of 100x40: from its start to its first whole screen, against a
- * bare ink hello run unbundled; and what it costs to stand there with 12 clocks running. The
- * terminal is the standard `script`. Wants the built program (`npm run build`). Printed with the
+ * The built program on a terminal of 100x40: from its start to its first whole screen, compared
+ * with a bare ink hello run unbundled; and what it costs to stay open with 12 clocks running. The
+ * terminal is the standard `script`. Needs the built program (`npm run build`). Printed with the
  * machine; never a timed test.
  */
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
@@ -14,13 +14,13 @@ const IDLE_SECONDS = 30;
 const TICKS_PER_SECOND = 100;
 const scratch = mkdtempSync(join(tmpdir(), "screen-bench-"));
 
-/** Bare ink, as a program without a bundle has it. */
+/** Bare ink, as in a program without a bundle. */
 const HELLO = `import React from "react";
 import { render, Text } from "ink";
 render(React.createElement(Text, null, "hello"));
 setTimeout(() => {}, 10000);
 `;
-// Beside node_modules, so that its packages are found.
+// Next to node_modules, so that its packages are found.
 const hello = join(process.cwd(), "node_modules", ".screen-bench-hello.mjs");
 
 function onTerminal(command: string): ChildProcess {

@@ -1,7 +1,7 @@
 /**
- * Reviewing a season of 60 batches and 20,000 events: one batch against `--version`, the whole
- * season, the pantry, and the size of the largest page. Wants the built program (`npm run build`).
- * Printed with the machine; never a timed test.
+ * Reviewing a season of 60 batches and 20,000 events: one batch compared with `--version`, the
+ * whole season, the pantry, and the size of the largest page. Needs the built program (`npm run
+ * build`). Printed with the machine; never a timed test.
  *
  *     node tests/bench/run.mjs season [PROGRAM]
  */
@@ -16,7 +16,7 @@ import { kitchenFolder } from "../review/kitchen-folder.ts";
 
 const EVENTS = 20_000;
 const ROUNDS = 15;
-/** The journal was written in since somebody last read it, so there is no snapshot. */
+/** The journal was written to since somebody last read it, so there is no snapshot. */
 const ANEW = "review of one batch, journal anew";
 const program = process.argv[2] ?? "dist/brinebell.js";
 
@@ -60,7 +60,7 @@ const calls: Record<string, string[]> = {
 };
 try {
   const times = Object.fromEntries(Object.keys(calls).map((name) => [name, [] as number[]]));
-  // In turn, so that a busy moment of the machine falls on all of them.
+  // In turn, so that a busy moment of the machine affects all of them.
   for (let round = 0; round < ROUNDS; round++) {
     for (const [name, args] of Object.entries(calls)) {
       if (name === ANEW) rmSync(join(folder, "snapshot.json"), { force: true });

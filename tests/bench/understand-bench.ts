@@ -1,4 +1,4 @@
-/** Utterances understood in a second, and how long the slowest take: `npm run bench understand`. */
+/** Utterances understood per second, and how long the slowest take: `npm run bench understand`. */
 import { cpus } from "node:os";
 import { parseIso } from "../../src/kitchen/time.ts";
 import type { Context } from "../../src/language/context.ts";

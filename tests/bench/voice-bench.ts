@@ -1,6 +1,6 @@
 /**
- * From the event to the first sample of speech, against starting the engine alone with the same
- * text in the same run. Printed, never a timed test.
+ * From the event to the first sample of speech, compared with starting the engine alone with the
+ * same text in the same run. Printed, never a timed test.
  */
 import { spawn } from "node:child_process";
 import { cpus } from "node:os";

@@ -31,7 +31,7 @@ describe("options", () => {
     expect(optionValue(read(line), name)).toBe(value);
   });
 
-  it("leave words, switches and repeated values apart", () => {
+  it("keep words, switches and repeated values apart", () => {
     const options = read("beans --produce cucumbers=6 lb --json --produce onion=3lb beets --tag a");
     expect(options.words).toEqual(["beans", "beets"]);
     expect(optionValues(options, "produce")).toEqual(["cucumbers=6 lb", "onion=3lb"]);
@@ -69,7 +69,7 @@ describe("options", () => {
 });
 
 describe("the nearest name", () => {
-  it("is found through a slip of the fingers, and not across the alphabet", () => {
+  it("is found after a slip of the fingers, but not across the alphabet", () => {
     const known = ["boiling-point", "brine", "heat-up"];
     expect(nearestName("birne", known)).toBe("brine");
     expect(nearestName("boiling", known)).toBe("boiling-point");

@@ -47,14 +47,14 @@ describe("the plan of a day", () => {
     }
   });
 
-  it("says of a process when it needs hands, and that it does not throughout", async () => {
+  it("says when a process needs hands, and that it does not throughout", async () => {
     const { tasks } = await plan("pickled-beets 7lb");
     const process = tasks.find((task) => task.kind === "process");
     expect(process?.hands).toBe(false);
     expect(process?.attended.length).toBeGreaterThan(0);
   });
 
-  it("refuses a jar that was not tested, and takes the time of the wished one", async () => {
+  it("refuses a jar that was not tested, and takes the time of the jar asked for", async () => {
     const half = await planCommand(["pickled-beets 7lb", "--jar", "half-gallon", ...START], io);
     expect(half.code).toBe(2);
     expect(half.stderr).toContain("half-gallon jars were not tested");
@@ -65,13 +65,13 @@ describe("the plan of a day", () => {
     expect((await length("quart")) - (await length("pint"))).toBe(10);
   });
 
-  it("says that quiet hours leave no room, and does not wait them out", async () => {
+  it("says that quiet hours leave no room, and does not wait for them to end", async () => {
     const { feasible, why } = await plan("pickled-beets 7lb", "--quiet", "00:00-23:59");
     expect(feasible).toBe(false);
     expect(why[0]).toContain("the quiet hours leave too little of the day");
   });
 
-  it("keeps the nights quiet in which a ferment stands and those after it", async () => {
+  it("keeps the nights of a ferment quiet, and those after it", async () => {
     const { feasible, tasks } = await plan("sauerkraut 25lb", "--quiet", "09:00-20:00");
     expect(feasible).toBe(true);
     const hour = (iso: string) => Number(iso.slice(11, 13));

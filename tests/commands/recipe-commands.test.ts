@@ -53,13 +53,13 @@ describe("brinebell recipes", () => {
     expect(text.stdout).toMatch(/^ {2}8 cups .*vinegar, 5 percent/m);
   });
 
-  it("takes the kept kitchen's altitude and gauge", async () => {
+  it("takes the recorded kitchen's altitude and gauge", async () => {
     const kitchen = () => ({ altitudeFt: 6200, gauge: "dial" as const });
     const { stdout } = await recipesCommand(["snap-beans", "--json"], { ...io, kitchen });
     expect(JSON.parse(stdout).process).toMatchObject({ minutes: 20, pressurePsi: 14 });
   });
 
-  it("counts canner loads only of what goes through a canner", async () => {
+  it("counts canner loads only for what goes through a canner", async () => {
     for (const [call, loads] of [
       ["pickled-beets --canner-holds 9 --json", 1],
       ["pickled-beets --method refrigerator --canner-holds 9 --json", null],
@@ -130,7 +130,7 @@ describe("brinebell check", () => {
     expect((await checkCommand(["mine.yaml"], io)).stdout).toMatch(/danger vinegar-diluted at/);
   });
 
-  it("finds a file that is no recipe, with its line", async () => {
+  it("finds a file that is not a recipe, with its line", async () => {
     const { code, stdout } = await checkCommand(["broken.yaml", "big.yaml", "--json"], io);
     expect(code).toBe(1);
     const rules = JSON.parse(stdout).map(
@@ -167,7 +167,7 @@ describe("brinebell reckon process", () => {
     });
   });
 
-  it("says where the time stands, and plainly where it is from memory", async () => {
+  it("says where the time is published, and plainly where it is from memory", async () => {
     const call = "--recipe choice-salsa --altitude 6200 ft";
     const { stdout } = await reckonProcess([...words(call), "--json"], io);
     expect(JSON.parse(stdout)).toMatchObject({
@@ -224,13 +224,13 @@ describe("brinebell reckon process", () => {
 describe("the kept kitchen", () => {
   const kept = { altitudeFt: 6200, gauge: "dial" as const, cannerHolds: { pint: 7 } };
 
-  it("gives reckon process the altitude and the gauge that a call leaves open", async () => {
+  it("gives reckon process the altitude and the gauge that a call leaves out", async () => {
     const call = "--recipe snap-beans --jar pint --json";
     const { stdout } = await reckonProcess(words(call), { ...io, kitchen: () => kept });
     expect(JSON.parse(stdout)).toMatchObject({ altitudeFt: 6200, gauge: "dial", pressurePsi: 14 });
   });
 
-  it("gives an altitude that may be off to reckon process and recipes alike", async () => {
+  it("gives an uncertain altitude to reckon process and recipes alike", async () => {
     const vague = { altitudeFt: 1000, altitudeUncertaintyFt: 100 };
     const kitchen = () => vague;
     const call = "--recipe dilled-green-beans --jar pint --json";
@@ -250,7 +250,7 @@ describe("the kept kitchen", () => {
     expect(loads).toBe(Math.ceil(value / 7));
   });
 
-  it("is not read where a call leaves nothing open", async () => {
+  it("is not read where a call leaves nothing out", async () => {
     const kitchen = () => {
       throw new Error("the journal was read");
     };

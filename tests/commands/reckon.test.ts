@@ -64,7 +64,7 @@ describe("brinebell reckon", () => {
     expect(stdout).toContain("source: ");
   });
 
-  it("gives the pH with its own range, and both null for produce not known", async () => {
+  it("gives the pH with its own range, and null for unknown produce", async () => {
     const acid = "acid --vinegar 4cups --strength 5 --water 4cups";
     const known = await json(`${acid} --produce cucumbers=4lb --produce onions=1lb`);
     expect(known.phRange).toHaveLength(2);
@@ -80,7 +80,7 @@ describe("brinebell reckon", () => {
     expect(Number(sweet.value)).toBeLessThan(Number(plain.value));
   });
 
-  it("takes the same call twice to the same byte", async () => {
+  it("answers the same call twice with the same bytes", async () => {
     const line = "heat-up --water 8L --from 60F --power 2500W --json";
     expect(await run(line)).toEqual(await run(line));
   });

@@ -27,7 +27,7 @@ afterEach(async () => {
   rmSync(folder, { recursive: true });
 });
 
-// Long past, as a kitchen opens after all that its log holds.
+// Long past, since a kitchen opens after everything in its log.
 const YEARS_BACK = -5 * 366;
 
 async function opened(at: string): Promise<LiveKitchen> {
@@ -60,7 +60,7 @@ describe("while a kitchen is open", () => {
     expect(stderr).toMatch(/^.*seeds: There is no seed lot S9/);
   });
 
-  it("jars of one of two batches alike are put in their place, and nothing is asked", async () => {
+  it("jars of one of two similar batches get their place, and nothing is asked", async () => {
     await kitchen.close();
     const wanted = { recipe: "dilled-green-beans", variety: "Provider", weightLb: 4 } as const;
     const events = await playedEvents(LIBRARY, wanted);

@@ -84,7 +84,7 @@ const KRAUT = [
 ];
 
 describe("brinebell reminders", () => {
-  it("lists what is coming with its day, in the kitchen's zone", async () => {
+  it("lists what is coming up with its day, in the kitchen's zone", async () => {
     sitting(...KRAUT);
     const { code, stdout } = await reminders("--days", "20");
     expect(code).toBe(0);
@@ -93,7 +93,7 @@ describe("brinebell reminders", () => {
     expect(stdout.match(/under the brine/g)).toHaveLength(1);
   });
 
-  it("gives the same as JSON, an id each", async () => {
+  it("gives the same as JSON, each with an id", async () => {
     sitting(...KRAUT);
     const { reminders: list, zone } = JSON.parse((await reminders("--json")).stdout);
     expect(zone).toBe(ZONE);
@@ -109,7 +109,7 @@ describe("brinebell reminders", () => {
     });
   });
 
-  it("writes a calendar whose times hold on both sides of a change of the clocks", async () => {
+  it("writes a calendar whose times hold on both sides of a clock change", async () => {
     sitting(...KRAUT);
     const file = join(beside, "kitchen.ics");
     const written = await reminders("--ics", file, "--days", "30");
@@ -124,7 +124,7 @@ describe("brinebell reminders", () => {
     expect(found.every(({ alarms }) => alarms === 1)).toBe(true);
   });
 
-  it("updates and does not double: the same ids, later stamps, a rising sequence", async () => {
+  it("updates without duplicates: the same ids, later stamps, a rising sequence", async () => {
     sitting(...KRAUT);
     const file = join(beside, "kitchen.ics");
     await reminders("--ics", file);
@@ -197,7 +197,7 @@ describe("the calendar file", () => {
     expect(entry?.modified).toBe("2027-10-22T13:00:00Z");
   });
 
-  it("lets no text end a line or begin a component of its own", () => {
+  it("does not let text end a line or begin a component", () => {
     const ends = ["\r\n", "\n", "\r", "\u0085", "\u2028", "\u2029", "\u000b", "\u0000", "\\n"];
     for (const end of ends) {
       const evil = `x${end}END:VEVENT${end}BEGIN:VEVENT${end}ATTACH:file:///etc/passwd`;

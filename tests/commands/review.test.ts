@@ -60,7 +60,7 @@ function json(result: CommandResult) {
 }
 
 describe("brinebell review", () => {
-  it("lists batches, and shows the one of an id or of a name", async () => {
+  it("lists batches, and shows the one with an id or a name", async () => {
     const io = kitchen();
     const list = await reviewCommand([], io);
     expect(list.stdout.trim().split("\n")).toHaveLength(3);
@@ -71,7 +71,7 @@ describe("brinebell review", () => {
     expect(byId.stdout).toMatch(/\d\d:\d\d process {16}\|.*=.*\| 15 min/);
   });
 
-  it("gives one batch with its loads alone, as the published JSON", async () => {
+  it("gives one batch with only its loads, as the published JSON", async () => {
     const { batches, loads, timers } = json(await reviewCommand([idOf(0), "--json"], kitchen()));
     expect(batches).toHaveLength(1);
     expect(batches[0]).toMatchObject({ id: idOf(0), jars: { sealed: 7, failed: 1 } });
@@ -94,7 +94,7 @@ describe("brinebell review", () => {
     }
   });
 
-  it("says which words are off, and that several batches go by a name", async () => {
+  it("says which words are wrong, and that several batches share a name", async () => {
     const io = kitchen();
     expect(await reviewCommand(["--jsn"], io)).toMatchObject({ code: 2 });
     expect(await reviewCommand(["--json", "--csv"], io)).toMatchObject({ code: 2 });
@@ -123,7 +123,7 @@ describe("brinebell review", () => {
     });
   });
 
-  it("tells of an empty kitchen, and of one that cannot be read", async () => {
+  it("says that a kitchen is empty, or cannot be read", async () => {
     const io = ioFor("/nowhere/at/all");
     expect(await reviewCommand([], io)).toMatchObject({
       code: 0,
@@ -140,7 +140,7 @@ describe("brinebell pantry", () => {
     const io = kitchen();
     const opened = await pantryCommand(["--opened", `${idOf(2)}:2`], io);
     expect(opened.code).toBe(0);
-    // What came due while nobody was there is told first, and once.
+    // What came due while nobody was there is announced first, exactly once.
     expect(opened.stdout).toMatch(/past its best time on the shelf[\s\S]*Taken off the shelf\./);
     const again = await pantryCommand(["--opened", idOf(2)], io);
     expect(again.stdout).toBe("Taken off the shelf. Enjoy it.\n");
@@ -153,7 +153,7 @@ describe("brinebell pantry", () => {
     expect(spoilt).toEqual([false, false, true]);
   });
 
-  it("shows and counts what the words fit, and says where nothing does", async () => {
+  it("shows and counts what fits the words, and says where nothing does", async () => {
     const io = kitchen();
     expect((await pantryCommand(["half"], io)).stdout).toMatch(/^Nothing in store fits "half"/);
     expect((await pantryCommand(["pint"], io)).stdout).toContain("Provider");
@@ -185,7 +185,7 @@ describe("brinebell pantry", () => {
 describe("brinebell labels", () => {
   const pdftotext = spawnSync("pdftotext", ["-v"]).error === undefined;
 
-  it("shows what will be printed, a shelf label for sealed jars alone", async () => {
+  it("shows what will be printed, with shelf labels only for sealed jars", async () => {
     const { labels } = json(await labelsCommand([idOf(0), "--json"], kitchen()));
     const keeps = labels.map((one: { keep: string }) => one.keep);
     expect(keeps.filter((keep: string) => keep === "shelf")).toHaveLength(7);
@@ -211,7 +211,7 @@ describe("brinebell labels", () => {
     expect(stdout).toContain(`batch ${idOf(0)}, jar 3`);
   });
 
-  it("writes letters the PDF's font lacks as near as it can, and says when it cannot", () => {
+  it("writes letters the PDF's font lacks as close as it can, and says where it cannot", () => {
     expect(plainForFont("crème fraîche – naïve")).toMatchObject({ changed: false, lost: false });
     expect(plainForFont("Żółw ğ")).toEqual({ text: "Zólw g", changed: true, lost: false });
     expect(plainForFont("огурцы 黄瓜")).toMatchObject({ changed: true, lost: true });
@@ -219,7 +219,7 @@ describe("brinebell labels", () => {
 });
 
 describe("brinebell seeds", () => {
-  it("keeps a lot and its test, with what the test can tell", async () => {
+  it("keeps a lot and its test, with what the test can show", async () => {
     const io = kitchen();
     const words = ["add", "beans", "Provider", "--dry-weight", "7oz", "--storage", "jar, cellar"];
     const added = await seedsCommand(words, io);

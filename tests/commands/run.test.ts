@@ -40,7 +40,7 @@ describe("the help of a command", () => {
     expect(help("plan", "rhubarb 7lb")).toBeUndefined();
   });
 
-  it("is none for names that every object has; a wrong name is told the nearest", () => {
+  it("does not exist for names that every object has; a wrong name suggests the nearest", () => {
     for (const name of ["constructor", "toString", "__proto__"]) {
       expect(help(name, "--help")).toBeUndefined();
     }
@@ -55,7 +55,7 @@ describe("the help of a command", () => {
     for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(100);
   });
 
-  it("is there for every command that runs, and every one runs", () => {
+  it("exists for every command that runs, and every one runs", () => {
     const called = Object.keys(CALLS).filter((name) => name !== "open" && name !== "help");
     expect(Object.keys(RUNNERS).sort()).toEqual(called.sort());
     const program = help("--help") ?? "";

@@ -59,7 +59,7 @@ describe("brinebell tell", () => {
     });
   });
 
-  it("ends with 2 and says how where the call is off", async () => {
+  it("ends with 2 and says how to call it where the call is wrong", async () => {
     for (const args of [[], [""], ["--loud", "x"], ["x".repeat(2001)]]) {
       const { status, out, err } = await run(args);
       expect([status, out, err.length]).toEqual([2, [], 1]);

@@ -17,7 +17,7 @@ async function run(args: string[], lines: string[]) {
 }
 
 describe("brinebell understand", () => {
-  it("prints one JSON object a line, in order", async () => {
+  it("prints one JSON object per line, in order", async () => {
     const lines = ["it has been boiling since ten to two", "", "what a lovely day"];
     const { status, out } = await run(["--json", "--now", "2027-08-14T14:00:00"], lines);
     expect(status).toBe(0);
@@ -39,7 +39,7 @@ describe("brinebell understand", () => {
     }
   });
 
-  it("says what is off with the call", async () => {
+  it("says what is wrong with the call", async () => {
     const late = await run(["--now", "teatime"], []);
     expect(late.status).toBe(2);
     expect(late.err[0]).toContain('"teatime" is not a time');

@@ -22,13 +22,13 @@ function write(path: string, force = false, kind: OutputKind = "page", content =
 }
 
 describe("what a command writes for a person", () => {
-  it("is written where nothing stands, and over an earlier output of its kind", () => {
+  it("is written where there is nothing, and over an earlier output of its kind", () => {
     expect(write(inPlace("a.html"))).toEqual({ ok: true });
     expect(write(inPlace("a.html"), false, "page", `${PAGE} again`)).toEqual({ ok: true });
     expect(readFileSync(inPlace("a.html"), "utf8")).toContain("again");
   });
 
-  it("goes over another file only when forced", () => {
+  it("overwrites a different file only when forced", () => {
     writeFileSync(inPlace("letter.txt"), "dear aunt");
     expect(write(inPlace("letter.txt"))).toMatchObject({ ok: false, code: 1 });
     expect(readFileSync(inPlace("letter.txt"), "utf8")).toBe("dear aunt");
@@ -47,7 +47,7 @@ describe("what a command writes for a person", () => {
     expect(readFileSync(journal, "utf8")).toBe("the log");
   });
 
-  it("is refused at once where a pipe or a folder stands, and where no folder is", () => {
+  it("is refused at once where there is a pipe or a folder, or no folder to hold it", () => {
     execFileSync("mkfifo", [inPlace("pipe")]);
     expect(write(inPlace("pipe"), true)).toMatchObject({ ok: false, code: 2 });
     mkdirSync(inPlace("folder"));
@@ -57,7 +57,7 @@ describe("what a command writes for a person", () => {
 });
 
 describe("the disk", () => {
-  it("refuses a pipe or a device in a file's place at once", () => {
+  it("refuses a pipe or a device in place of a file at once", () => {
     execFileSync("mkfifo", [inPlace("pipe")]);
     for (const path of [inPlace("pipe"), "/dev/zero", place]) {
       expect(realDisk().read(path)).toMatchObject({ ok: false });

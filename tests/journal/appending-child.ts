@@ -3,7 +3,7 @@ import { openJournal } from "../../src/journal/open-journal.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
 
 /**
- * A program for the tests: takes the lock of the folder it is given and appends, telling each
+ * A program for the tests: takes the lock of the folder it is given and appends, printing each
  * number once it is acknowledged, until it is killed. Without the lock it says so and ends.
  */
 const [folder = "", bootId = ""] = process.argv.slice(2);

@@ -31,7 +31,7 @@ function textAt(disk: Disk, path: string): string {
 }
 
 describe.each(DISKS)("%s", (_name, make) => {
-  it("makes folders with those above them, twice if asked", () => {
+  it("makes folders with their parents, twice if asked", () => {
     const { disk, folder } = fresh(make);
     expect(disk.makeFolder(folder).ok).toBe(true);
     expect(disk.list(folder)).toEqual({ ok: true, names: [] });
@@ -53,7 +53,7 @@ describe.each(DISKS)("%s", (_name, make) => {
     second.file.close();
   });
 
-  it("cuts a file, and what is added afterwards follows the cut", () => {
+  it("truncates a file, and what is added afterwards follows the cut", () => {
     const { disk, folder } = fresh(make);
     const opened = disk.openAppend(`${folder}/f`);
     if (!opened.ok) throw new Error(opened.message);
@@ -64,7 +64,7 @@ describe.each(DISKS)("%s", (_name, make) => {
     opened.file.close();
   });
 
-  it("replaces a file whole, whether there was one or not", () => {
+  it("replaces a whole file, whether there was one or not", () => {
     const { disk, folder } = fresh(make);
     for (const text of ["first", "second, longer", "", "3"]) {
       expect(disk.replace(`${folder}/f`, bytes(text)).ok).toBe(true);
@@ -91,7 +91,7 @@ describe.each(DISKS)("%s", (_name, make) => {
     expect(textAt(disk, `${folder}/d`)).toBe("c");
   });
 
-  it("tells a file from another of the same name, and knows it again when renamed", () => {
+  it("distinguishes a file from another of the same name, and recognizes it when renamed", () => {
     const { disk, folder } = fresh(make);
     const path = `${folder}/f`;
     disk.createExclusive(path, bytes("x"));

@@ -3,7 +3,7 @@ import { type DiskFault, MemoryDisk, type Unsynced } from "../../src/journal/mem
 import { openJournal } from "../../src/journal/open-journal.ts";
 import { diskWith, FOLDER, journalOf, open, said } from "./support.ts";
 
-/** What was handed to the journal, and how much of it was acknowledged. */
+/** What was given to the journal, and how much of it was acknowledged. */
 type Lived = { handed: string[]; acknowledged: number };
 
 const CUTS: Unsynced[] = ["lost", "kept", "half", "zeros"];
@@ -15,7 +15,7 @@ const FAULTS: DiskFault[] = [
   { why: "denied" },
 ];
 
-/** A season in small: appends of one and of several records, over a new year. */
+/** A small season: appends of one and of several records, across a new year. */
 function live(disk: MemoryDisk, lived: Lived): void {
   let year = 2027;
   const { journal } = openJournal(disk, FOLDER, { year: () => year });
@@ -33,7 +33,7 @@ function live(disk: MemoryDisk, lived: Lived): void {
   hand("h");
 }
 
-/** Runs once for a fault at the n-th call, for n = 1, 2, ... until none is met; says how many. */
+/** Runs with a fault at the n-th call, for n = 1, 2, ... until none is hit; returns how many. */
 function atEveryCall(run: (n: number, disk: MemoryDisk) => void): number {
   for (let n = 1; ; n += 1) {
     const disk = new MemoryDisk();
@@ -77,7 +77,7 @@ describe("with a disk that fails at the n-th call", () => {
     });
   });
 
-  it.each(FAULTS)("all that waits is written once it recovers: %o", (fault) => {
+  it.each(FAULTS)("everything waiting is written once it recovers: %o", (fault) => {
     atEveryCall((n, disk) => {
       const { journal } = openJournal(disk, FOLDER, { year: () => 2027 });
       disk.fault = ({ count }) => (count >= n ? fault : undefined);
@@ -89,14 +89,14 @@ describe("with a disk that fails at the n-th call", () => {
   });
 });
 
-describe("with a power cut in the midst of any call", () => {
-  it("no acknowledged record is lost and what is found is a beginning of what was handed", () => {
+describe("with a power cut in the middle of any call", () => {
+  it("no acknowledged record is lost and what is found is a prefix of what was given", () => {
     const cuts = atEveryCall((n, disk) => {
       const lived: Lived = { handed: [], acknowledged: 0 };
       let image: (() => MemoryDisk)[] = [];
       let acknowledged = 0;
       disk.fault = ({ count }) => {
-        // Half of this call is done and then the power goes: nothing after it reaches the disk.
+        // Half of this call is done and then the power fails: nothing after it reaches the disk.
         if (count === n) acknowledged = lived.acknowledged;
         if (count === n + 1) image = CUTS.map((cut) => frozen(disk, cut));
         return count === n ? { why: "io", half: true } : undefined;

@@ -36,7 +36,7 @@ describe("the side file of clocks", () => {
     }
   });
 
-  it("keeps the one before where the disk refuses", () => {
+  it("keeps the previous one where the disk refuses", () => {
     const on = disk();
     writeHeartbeat(on, "/home", { reading, lastN: 6 });
     on.fault = () => ({ why: "full" });

@@ -12,7 +12,7 @@ describe("the journal", () => {
     expect(disk.list(FOLDER).ok).toBe(false);
   });
 
-  it("gives back what was appended, numbered without a gap", () => {
+  it("returns what was appended, numbered without a gap", () => {
     const disk = new MemoryDisk();
     const { journal } = open(disk);
     expect(journal.append([{ say: "a" }])).toEqual({ ok: true, lastN: 1 });
@@ -25,7 +25,7 @@ describe("the journal", () => {
     expect(said(open(disk))).toEqual(["a", "b", "c", "d"]);
   });
 
-  it("is one JSON object a line, each with its number, version, the sum before and its own", () => {
+  it("is one JSON object per line, with its number, version, the previous sum and its own", () => {
     const disk = new MemoryDisk();
     open(disk).journal.append([{ type: "jar-broken", at: "2027-08-14T09:00:00-06:00" }]);
     const [header, line] = linesOf(disk, "journal-2027.jsonl").map((text) => JSON.parse(text));
@@ -50,7 +50,7 @@ describe("the journal", () => {
     expect(said(open(disk, { year: 2028 }))).toEqual(["a", "b", "c"]);
   });
 
-  it("is found again whatever year a wrong clock tells", () => {
+  it("is found again whatever year a wrong clock shows", () => {
     for (const year of [Number.NaN, -5, 0, 12.7, 99_999, Number.POSITIVE_INFINITY]) {
       const disk = new MemoryDisk();
       expect(open(disk, { year }).journal.append([{ say: "a" }]).ok).toBe(true);
@@ -67,7 +67,7 @@ describe("the journal", () => {
     expect(open(disk).found).toBe("sound");
   });
 
-  it("refuses a record that can never be a line, and keeps nothing of that append", () => {
+  it("refuses a record that cannot be a line, and keeps nothing of that append", () => {
     const disk = new MemoryDisk();
     const { journal } = open(disk);
     const circle: { self?: unknown } = {};
@@ -108,7 +108,7 @@ describe("a refused append", () => {
     expect(said(open(disk))).toEqual(["a", "b", "c", "d"]);
   });
 
-  it("that wrote half restores the line boundary before it writes again", () => {
+  it("restores the line boundary before it writes again if half was written", () => {
     const disk = new MemoryDisk();
     const { journal } = open(disk);
     journal.append([{ say: "a" }]);
@@ -121,7 +121,7 @@ describe("a refused append", () => {
     expect(namesOn(disk)).toEqual(["journal-2027.jsonl"]);
   });
 
-  it("after a failed sync is written again in a fresh file, and counts once", () => {
+  it("is written again in a fresh file after a failed sync, and counts once", () => {
     const disk = new MemoryDisk();
     const { journal } = open(disk);
     journal.append([{ say: "a" }]);
@@ -146,7 +146,7 @@ describe("a refused append", () => {
     expect(open(disk).records.length).toBe(21);
   });
 
-  it("on a disk that fills up and is freed loses nothing", () => {
+  it("loses nothing on a disk that fills up and is freed", () => {
     const disk = new MemoryDisk();
     disk.roomBytes = 2000;
     const { journal } = open(disk);

@@ -12,7 +12,7 @@ const processes = { isAlive: (pid: number) => alive.has(pid), startTicks: () => 
 
 type Opening = { journal: Opened["journal"]; late: LateLock | undefined; records: number };
 
-/** Opens the journal as a kitchen does; `late` where its lock is not had yet. */
+/** Opens the journal as a kitchen does; `late` where its lock is not held yet. */
 function open(disk: MemoryDisk, pid: number, year = 2027): Opening {
   const taken = lockOrLate(disk, FOLDER, { pid, bootId: "b1", startedAt }, processes);
   if (!taken.ok) throw new Error(taken.message);
@@ -59,7 +59,7 @@ describe("a kitchen whose lock cannot be made", () => {
     expect(readJournal(disk, FOLDER).records.length).toBe(4);
   });
 
-  it("says how to mend it", () => {
+  it("says how to fix it", () => {
     const { journal } = open(fullDisk(), 10);
     const refused = journal.append([{ type: "note" }]);
     expect(refused.ok ? "" : refused.message).toMatch(/full.*once there is room/);
@@ -81,7 +81,7 @@ describe("a kitchen whose lock cannot be made", () => {
     expect(journalText(disk)).toBe(before);
   });
 
-  it("never writes behind what another program wrote and closed", () => {
+  it("never writes after another program wrote and closed", () => {
     const disk = fullDisk();
     const first = open(disk, 10);
     first.journal.append([{ type: "note", who: "first" }]);
@@ -113,7 +113,7 @@ describe("a kitchen whose lock cannot be made", () => {
     const disk = new MemoryDisk();
     open(disk, 10);
     const create = disk.createExclusive.bind(disk);
-    // A real disk finds that it has no room before it finds that the file is there.
+    // A real disk notices that it has no room before it notices that the file exists.
     disk.createExclusive = (path, bytes) => {
       const made = create(path, bytes);
       return made.ok ? made : { ok: false, why: "full", message: "no room" };
@@ -125,14 +125,14 @@ describe("a kitchen whose lock cannot be made", () => {
     alive.add(10);
   });
 
-  it("is refused at once where the folder's name is no folder's", () => {
+  it("is refused at once where the folder's name is not a folder's", () => {
     const disk = fullDisk();
     disk.fault = ({ name }) => (name === "makeFolder" ? { why: "exists" } : undefined);
     const self = { pid: 10, bootId: "b1", startedAt };
     expect(lockOrLate(disk, FOLDER, self, processes)).toMatchObject({ ok: false, why: "exists" });
   });
 
-  it("goes on behind lines that were never synced, once those are", () => {
+  it("continues after lines that were never synced, once they are", () => {
     const disk = new MemoryDisk();
     const dead = open(disk, 10);
     dead.journal.append([{ type: "note", at: 1 }]);

@@ -26,7 +26,7 @@ function lockOf(answer: LockAnswer) {
 }
 
 describe("the lock", () => {
-  it("goes to one program, and the next is told who has it", () => {
+  it("goes to one program, and the next hears who has it", () => {
     const disk = new MemoryDisk();
     expect(lockOf(take(disk, 10, { 10: "1" })).owns()).toBe(true);
     const second = take(disk, 11, { 10: "1", 11: "2" });
@@ -34,7 +34,7 @@ describe("the lock", () => {
     if (!second.ok) expect(second.message).toMatch(/process 10 has this kitchen open since 2027/);
   });
 
-  it("is free again once given back", () => {
+  it("is free again once released", () => {
     const disk = new MemoryDisk();
     lockOf(take(disk, 10, { 10: "1" })).release();
     expect(take(disk, 11, { 10: "1", 11: "2" }).ok).toBe(true);
@@ -64,7 +64,7 @@ describe("the lock", () => {
     expect(take(disk, 11, ticks, second)).toMatchObject({ ok: false, why: "held" });
   });
 
-  it("that cannot be read is nobody's to take, and says how to mend it", () => {
+  it("cannot be taken where it cannot be read, and says how to fix it", () => {
     const disk = new MemoryDisk();
     disk.makeFolder("/home");
     for (const text of ["", "{", "null", "[]", '{"pid":"10"}']) {
@@ -75,7 +75,7 @@ describe("the lock", () => {
     }
   });
 
-  it("is lost once the file is another's or gone", () => {
+  it("is lost once the file belongs to another or is gone", () => {
     const disk = new MemoryDisk();
     const lock = lockOf(take(disk, 10, { 10: "1" }));
     disk.remove(LOCK);
@@ -84,7 +84,7 @@ describe("the lock", () => {
     expect(lock.owns()).toBe(false);
   });
 
-  it("put back after a mistaken takeover is still its holder's", () => {
+  it("still belongs to its holder when put back after a mistaken takeover", () => {
     const disk = new MemoryDisk();
     const dead = lockOf(take(disk, 9, { 9: "1" }));
     expect(dead.owns()).toBe(true);

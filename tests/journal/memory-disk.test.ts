@@ -18,7 +18,7 @@ function textAt(disk: MemoryDisk, path = "/home/f"): string {
 }
 
 describe("a power cut on the disk in memory", () => {
-  it("keeps what was synced and, of the rest, as much as asked", () => {
+  it("keeps what was synced and, of the rest, as much as requested", () => {
     const { disk, file } = begun();
     file.append(bytes("safe"));
     file.sync();
@@ -42,7 +42,7 @@ describe("a power cut on the disk in memory", () => {
     expect(textAt(disk.afterPowerCut("kept"), "/home/g")).toBe("safe");
   });
 
-  it("never has what a failed sync gave up, though a second sync claims success", () => {
+  it("never has what a failed sync dropped, though a second sync claims success", () => {
     const { disk, file } = begun();
     disk.syncFolder("/home");
     disk.fault = ({ name }) => (name === "sync" ? { why: "io" } : undefined);
@@ -54,7 +54,7 @@ describe("a power cut on the disk in memory", () => {
     expect(textAt(disk.afterPowerCut("kept"))).toBe("\0\0\0\0");
   });
 
-  it("leaves the disk before it untouched by what is written after it", () => {
+  it("leaves the earlier disk untouched by what is written afterwards", () => {
     const { disk, file } = begun();
     file.append(bytes("one"));
     const after = disk.afterPowerCut("kept");
@@ -66,7 +66,7 @@ describe("a power cut on the disk in memory", () => {
 });
 
 describe("faults of the disk in memory", () => {
-  it("fail the call they are asked for, with half of the bytes written if wanted", () => {
+  it("fail the requested call, with half of the bytes written on request", () => {
     const { disk, file } = begun();
     const first = disk.calls;
     disk.fault = ({ count }) => (count === first + 2 ? { why: "io", half: true } : undefined);
@@ -76,7 +76,7 @@ describe("faults of the disk in memory", () => {
     expect(textAt(disk)).toBe("aaaabbcccc");
   });
 
-  it("fill the disk after so many bytes; an old file is never replaced by a part", () => {
+  it("fill the disk after some bytes; an old file is never replaced by a part", () => {
     const { disk, file } = begun();
     disk.roomBytes = 10;
     expect(file.append(bytes("123456")).ok).toBe(true);

@@ -20,7 +20,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
 
-/** A child's lines as they come; `whole` are those with their line end. */
+/** A child's lines as they arrive; `whole` are those with their line end. */
 function begin(folder: string): {
   child: ChildProcess;
   lines: () => string[];
@@ -66,7 +66,7 @@ describe("a program killed while it appends", () => {
 });
 
 describe("several programs that open the same folder at once", () => {
-  it("one writes and the others are told who, over a dead one's lock too", async () => {
+  it("one writes and the others hear who, even over a dead program's lock", async () => {
     const folder = join(scratch, "raced");
     for (let round = 0; round < 4; round += 1) {
       const racers = Array.from({ length: 4 }, () => begin(folder));
@@ -122,7 +122,7 @@ describe("a disk that is really full", () => {
     disk.remove(join(folder, "journal-2027.jsonl"));
   });
 
-  it.runIf(mounted)("never puts a part in the place of a whole file", () => {
+  it.runIf(mounted)("never replaces a whole file by a part", () => {
     const disk = realDisk();
     const path = join(small, "settings");
     const whole = Buffer.alloc(20_000, "a");

@@ -28,7 +28,7 @@ describe("a journal cut short", () => {
     }
   });
 
-  it("with rubbish or zeros after its last line sets those aside", () => {
+  it("sets aside garbage or zeros after its last line", () => {
     for (const rubbish of ["rubbish", "rub\nbish\n", "\0".repeat(5000), "\n\n", '{"n":6}\n']) {
       const disk = diskWith(Buffer.concat([sound.bytes, Buffer.from(rubbish)]));
       const opened = open(disk);
@@ -65,7 +65,7 @@ describe("a journal cut short", () => {
     expect(bytesOf(disk, FILE).length).toBe(sound.bytes.length - 3);
   });
 
-  it("keeps lines that were never synced from the moment something builds on them", () => {
+  it("keeps lines that were never synced once something builds on them", () => {
     const disk = diskWith(sound.bytes.subarray(0, sound.ends[2]));
     const dying = disk.openAppend(`${FOLDER}/${FILE}`);
     if (!dying.ok) throw new Error(dying.message);
@@ -80,14 +80,14 @@ describe("a journal cut short", () => {
     expect([again.damages, said(again)]).toEqual([[], [...TEXTS.slice(0, 4), "on"]]);
   });
 
-  it("at a line's end is told from the number that had been written", () => {
+  it("at a line's end is recognized by the number that had been written", () => {
     const disk = diskWith(sound.bytes.subarray(0, sound.ends[2]));
     const { found, notices } = open(disk, { expectedN: 5 });
     expect(found).toBe("sound");
     expect(notices.join()).toMatch(/ends with number 3, though number 5 had been written/);
   });
 
-  it("or with a line written twice counts it once", () => {
+  it("with a line written twice counts it once", () => {
     const lines = soundLines();
     const opened = open(fileOf([...lines, lines.at(-1) ?? ""]));
     expect([opened.found, said(opened)]).toEqual(["sound", TEXTS]);
@@ -134,7 +134,7 @@ describe("damage further up", () => {
     expect(said(again)).toEqual(["jars warm", "canner lit", "lids on", "full boil", "on"]);
   });
 
-  it("is found where a line is missing, put elsewhere or the first line is gone", () => {
+  it("is found where a line is missing or moved, or the first line is gone", () => {
     const lines = soundLines();
     const missing = lines.filter((_, i) => i !== 3);
     const swapped = [...lines.slice(0, 3), lines[4] ?? "", lines[3] ?? "", lines[5] ?? ""];
@@ -145,7 +145,7 @@ describe("damage further up", () => {
     expect(said(open(fileOf(swapped)))).toEqual(TEXTS);
   });
 
-  it("in an old year's file stops nothing today", () => {
+  it("does not stop anything today in an old year's file", () => {
     const disk = diskWith(sound.bytes);
     open(disk, { year: 2028 }).journal.append([{ say: "next summer" }]);
     const bytes = bytesOf(disk, FILE);
@@ -156,7 +156,7 @@ describe("damage further up", () => {
     expect(journal.append([{ say: "goes on" }])).toEqual({ ok: true, lastN: 7 });
   });
 
-  it("is told, and stops nothing, where an old file is short, gone or cannot be read", () => {
+  it("is reported, and stops nothing, where an old file is short, gone or unreadable", () => {
     const make = () => {
       const disk = diskWith(sound.bytes);
       open(disk, { year: 2028 }).journal.append([{ say: "next summer" }]);
@@ -186,7 +186,7 @@ describe("other versions", () => {
     upcast: (line: object) => ({ ...line, v: 2, lifted: true }) as never,
   };
 
-  it("older lines are lifted when read, and never rewritten", () => {
+  it("older lines are upgraded when read, and never rewritten", () => {
     const disk = diskWith(sound.bytes);
     const options = { year: () => 2027, format: later };
     const { records, journal } = openJournal(disk, FOLDER, options);
@@ -213,14 +213,14 @@ describe("other versions", () => {
     expect([namesOn(disk), bytesOf(disk, FILE).equals(before)]).toEqual([[FILE], true]);
   });
 
-  it("a later version that sums its lines otherwise is known by its first line", () => {
+  it("a later version that sums its lines differently is recognized by its first line", () => {
     const line = '{"journal":"brinebell","v":3,"after":0,"from":null,"check":"x"}';
     expect(open(fileOf([line, "whatever"])).found).toBe("newer");
   });
 });
 
 describe("a folder that cannot be read", () => {
-  it("is said, and nothing is written", () => {
+  it("is reported, and nothing is written", () => {
     const disk = diskWith(sound.bytes);
     disk.fault = ({ name }) => (name === "list" ? { why: "denied" } : undefined);
     const { found, notices, journal } = open(disk);

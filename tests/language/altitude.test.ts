@@ -18,7 +18,7 @@ describe("an altitude that may be off", () => {
     expect(understood).toMatchObject({ intent: "altitude", slots: { feet, uncertaintyFt } });
   });
 
-  it("is only about so many feet where no other number was said", () => {
+  it("is only approximate where no other number was said", () => {
     const about = (feet: number) => ({ feet, about: true });
     expect(understand("we're at about six thousand feet", context).slots).toEqual(about(6000));
     expect(understand("a thousand feet more or less", context).slots).toEqual(about(1000));

@@ -1,5 +1,7 @@
 // data table
-/** Talk, questions, wishes, plans, denials and tales that only sound like a report or order. */
+/**
+ * Talk, questions, wishes, plans, denials and stories that only sound like a report or an order.
+ */
 export const CHATTER: readonly string[] = [
   "is it boiling yet",
   "after that's taken care of",

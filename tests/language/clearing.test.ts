@@ -1,4 +1,4 @@
-/** Food is never taken for sound on a guess. */
+/** Food is never taken to be sound on a guess. */
 import { describe, expect, it } from "vitest";
 import { hear } from "../../src/language/hear.ts";
 import { MEANINGS } from "../../src/language/intents/all.ts";
@@ -11,7 +11,7 @@ const context = kitchenContext({
   running: [{ id: "b-1", recipe: "dilled-green-beans", variety: "Provider" }],
 });
 
-/** Said as no wording has it. */
+/** Said in a way that no wording covers. */
 const UNFORESEEN = [
   "right then we've got a proper rolling boil going on in the big canner there",
   "there she goes like the clappers, one great rolling boil all over the pot",
@@ -22,14 +22,14 @@ const UNFORESEEN = [
   "that's the beans finished with their trimming at last",
 ];
 
-describe("a report that clears a doubt and that only the model takes for one", () => {
+describe("a report that clears a doubt and that only the model recognizes", () => {
   it.each(UNFORESEEN)("is not acted on: %s", (text) => {
     expect(understand(text, context).confidence).toBeLessThan(CERTAIN);
     const { commands } = hear(text, context);
     expect(commands.map(({ intent }) => MEANINGS[intent].cost)).not.toContain("clearing");
   });
 
-  it("would be, if how sure the model is were enough", () => {
+  it("would be, if the model's certainty were enough", () => {
     const sure = UNFORESEEN.flatMap((text) => {
       const [best] = hear(text, context).candidates;
       return best && MEANINGS[best.intent].cost === "clearing" ? [best.confidence] : [];

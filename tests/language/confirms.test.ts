@@ -55,7 +55,7 @@ describe("a whole clause", () => {
     expect(Object.keys(FACTOR_WORDINGS)).toHaveLength(CRITICAL_FACTORS.length);
   });
 
-  it("confirms beside a report that is whole without it", () => {
+  it("confirms beside a report that is complete without it", () => {
     for (const text of ["eight pints filled, new lids", "8 pints filled with new lids"]) {
       expect(understand(text, context)).toMatchObject({
         intent: "jars-filled",
@@ -112,7 +112,7 @@ describe("a whole clause", () => {
   });
 });
 
-/** Each holds words of a confirmation, or a number of one, and is none. */
+/** Each contains words or a number of a confirmation, and is not one. */
 const NOTHING_CONFIRMED = `
 4.5
 5

@@ -1,4 +1,4 @@
-/** What guards safety in the declaration of each meaning, held against a second list. */
+/** What guards safety in the declaration of each meaning, compared with a second list. */
 import { describe, expect, it } from "vitest";
 import type { Intent } from "../../src/kitchen/command.ts";
 import { meanings } from "../../src/language/intents/all.ts";
@@ -17,7 +17,7 @@ const REPORTS = [
 ];
 
 describe("the declarations of meanings", () => {
-  it("say which clear a doubt where they are mistaken", () => {
+  it("say which clear a doubt if misunderstood", () => {
     expect(having(({ cost }) => cost === "clearing")).toEqual([
       ...["answer", "boiling", "done", "factor", "pressure", "sealed", "temperature", "venting"],
       ...["weight-rocking", "yes"],
@@ -31,7 +31,7 @@ describe("the declarations of meanings", () => {
     ]);
   });
 
-  it("say which change nothing: those alone are done whatever frame they stand in", () => {
+  it("say which change nothing: only those are done in any frame", () => {
     expect(having(({ cost }) => cost === "harmless")).toEqual([
       ...["away", "canner-state", "convert", "emergency", "explain", "finish-time", "focus"],
       ...["help", "how-much", "ingredients", "is-safe", "may-i", "more", "overview", "own-words"],
@@ -80,7 +80,7 @@ describe("the declarations of meanings", () => {
     ]);
   });
 
-  it("say which may hold a word that nobody expected: nothing that raises or clears", () => {
+  it("say which may contain an unexpected word: nothing that raises or clears", () => {
     expect(having(({ forgiving }) => forgiving)).toEqual([
       ...["altitude", "begin", "finish-time", "focus", "help", "hold", "hush", "overview"],
       ...["repeat", "resume", "taste", "time-left", "timer-add", "timer-cancel", "timer-set"],
@@ -88,7 +88,7 @@ describe("the declarations of meanings", () => {
     ]);
   });
 
-  it("say which answer the question that waits, and which goes before all else", () => {
+  it("say which answer the open question, and which comes before all else", () => {
     expect(having(({ answer }) => answer)).toEqual(["answer", "no", "yes"]);
     expect(having(({ urgent }) => urgent)).toEqual(["emergency"]);
   });

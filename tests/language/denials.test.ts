@@ -1,4 +1,4 @@
-/** Whatever a denial's wording can say: it denies, and confirms nothing. */
+/** Whatever a denial's wording can produce, it denies and confirms nothing. */
 import { describe, expect, it } from "vitest";
 import { partedFrom } from "../../src/language/confirms.ts";
 import { FACTOR_LISTS, FACTOR_WORDINGS } from "../../src/language/factor-wordings.ts";
@@ -6,7 +6,7 @@ import { utteranceOf } from "../../src/language/words.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { type Dice, dice } from "../simulation/dice.ts";
 
-/** Splits at the bars that stand in no brackets. */
+/** Splits at the bars outside brackets. */
 function choices(text: string): string[] {
   const parts = [""];
   let depth = 0;
@@ -19,7 +19,7 @@ function choices(text: string): string[] {
   return parts;
 }
 
-/** One sentence that a phrase of the pattern language stands for, by chance. */
+/** A random sentence that a phrase of the pattern language stands for. */
 function sentenceOf(chance: Dice, phrase: string): string {
   const inner = /\(([^()[\]]*)\)|\[([^()[\]]*)\]|<([^<>]+)>/.exec(phrase);
   if (!inner) return chance.pick(choices(phrase)).trim().replaceAll(/\s+/g, " ");

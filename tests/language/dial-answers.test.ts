@@ -15,7 +15,7 @@ describe("how far off a dial is", () => {
     ["1.5 pounds high", 1.5],
     ["it reads true", 0],
     ["it's spot on", 0],
-  ])("is heard in so many words: %s", (words, readsHighPsi) => {
+  ])("is heard in exactly those words: %s", (words, readsHighPsi) => {
     expect(understand(words, context)).toMatchObject({ intent: "answer", slots: { readsHighPsi } });
   });
 

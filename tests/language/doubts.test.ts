@@ -1,4 +1,4 @@
-/** What is left of a sentence that nothing was done about, by each of its likely words. */
+/** What a sentence that nothing was done about leaves, for each of its telling words. */
 import { describe, expect, it } from "vitest";
 import { doubtIn } from "../../src/language/evidence/doubts.ts";
 import type { Frame } from "../../src/language/model/corpus.ts";
@@ -50,7 +50,7 @@ describe("a likely loss", () => {
     },
   );
 
-  it("is no more than a trace where it is a question, or of another year", () => {
+  it("is no more than a trace where it is a question, or about another year", () => {
     expect(doubt("has the flame gone out?")?.strength).toBe("trace");
     expect(doubt("the flame had gone out last year")?.strength).toBe("trace");
   });

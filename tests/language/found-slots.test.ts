@@ -34,11 +34,11 @@ describe("a guess that a sentence is about a critical factor", () => {
     ["I put half the salt on the cabbage", "full-salt"],
     ["they had gone cold before I packed them", "hot-pack-hot"],
     ["the kraut smells wrong", "sound-ferment"],
-  ])("finds which by its words, and holds nothing for so: %s", (text, factor) => {
+  ])("finds which one by its words, and takes nothing to hold: %s", (text, factor) => {
     expect(found("factor", text)).toEqual({ factor, held: "unsure" });
   });
 
-  it("is about what is asked where its words name none", () => {
+  it("is about the open question where its words name none", () => {
     const question = { kind: "inches", key: "headspace", guards: true } as const;
     const slots = found("factor", "somebody else did that", { ...kitchen, question });
     expect(slots).toEqual({ factor: "headspace", held: "unsure" });
@@ -69,7 +69,7 @@ describe("the values of a guess", () => {
     ["place", "they are on the shelf in the cellar", { place: "cellar" }],
     ["begin", "I fancy having a go at pickled beets today", { recipe: "pickled-beets" }],
     ["begin", "I fancy having a go at it today", undefined],
-  ])("are found wherever they stand: %s, %s", (intent, text, slots) => {
+  ])("are found anywhere: %s, %s", (intent, text, slots) => {
     const all = found(intent, text);
     if (slots === undefined) expect(all).toBeUndefined();
     else expect(all).toMatchObject(slots);

@@ -1,4 +1,4 @@
-/** Every frame that takes an order or a report back, by itself, whatever else would stop it. */
+/** Every frame that takes back an order or a report, on its own. */
 import { describe, expect, it } from "vitest";
 import type { Command } from "../../src/kitchen/command.ts";
 import { isStopped } from "../../src/language/frames.ts";
@@ -47,7 +47,7 @@ describe("a frame that stops an order", () => {
 });
 
 describe("a report", () => {
-  it("is stopped where it is asked, and no doubt ever is", () => {
+  it("is stopped where it is asked, but a doubt never is", () => {
     expect(stopped("it's boiling?", BOILING)).toBe(true);
     const lost: Command = { intent: "boil-lost", slots: {}, confidence: 1 };
     for (const text of ["my neighbor says it stopped boiling", "if only it stopped boiling"]) {
@@ -55,7 +55,7 @@ describe("a report", () => {
     }
   });
 
-  it("that denies is stopped unless its own wording is the whole of it", () => {
+  it("that denies is stopped unless its own wording covers it all", () => {
     expect(stopped("I did not start the beets", START)).toBe(true);
     expect(stopped("I did not start the beets", START, true)).toBe(false);
   });
@@ -70,7 +70,7 @@ describe("a report", () => {
     expect(stopped("she said the lids are new", held)).toBe(true);
   });
 
-  it("of what somebody else tells is stopped also where quiet is ordered", () => {
+  it("of what somebody else says is stopped even where quiet is ordered", () => {
     const hush: Command = { intent: "hush", slots: {}, confidence: 1 };
     const help: Command = { intent: "help", slots: {}, confidence: 1 };
     expect(stopped("my neighbor says be quiet", hush)).toBe(true);

@@ -1,4 +1,6 @@
-/** What is no report whatever words it matched, guard by guard; and words nobody may pass over. */
+/**
+ * What is not a report whatever words it matched, guard by guard; and words that are never skipped.
+ */
 import { describe, expect, it } from "vitest";
 import type { Intent } from "../../src/kitchen/command.ts";
 import { isNoReport, TELLING } from "../../src/language/guards.ts";
@@ -30,7 +32,7 @@ describe("no report is what", () => {
     },
   );
 
-  it("tells of the room, save that it has a temperature", () => {
+  it("is about the room, unless it gives a temperature", () => {
     expect(none("it's boiling in here")).toBe(true);
     expect(none("it's ninety degrees in here", "temperature")).toBe(false);
   });

@@ -36,7 +36,7 @@ describe("a correction in the same breath", () => {
     "no, six",
     "well three sealed",
     "two jars broke and three sealed",
-  ])("is not heard where nothing is put right: %s", (said) => {
+  ])("is not heard where nothing is corrected: %s", (said) => {
     expect(withoutFirstThoughts(said, context)).toBe(said);
   });
 });
@@ -48,7 +48,7 @@ describe("a sentence of several clauses", () => {
     ).toEqual(["boiling", "jar-broken", "timer-set"]);
   });
 
-  it("is heard through what says nothing beside it", () => {
+  it("is heard in spite of empty words beside it", () => {
     expect(acted("my sister rang twice about her roses, so set a timer for nine minutes")).toEqual([
       "timer-set",
     ]);
@@ -59,19 +59,19 @@ describe("a sentence of several clauses", () => {
     expect(acted("they all sealed, no wait, not yet")).not.toContain("sealed");
   });
 
-  it("clears nothing beside a condition, a tale or a doubt", () => {
+  it("clears nothing beside a condition, a story or a doubt", () => {
     for (const beside of ["if I'm lucky", "my neighbor says", "I wish", "maybe not all of it"]) {
       expect(acted(`${beside}, the water is boiling`)).not.toContain("boiling");
       expect(acted(`all the jars sealed, ${beside}`)).not.toContain("sealed");
     }
   });
 
-  it("answers the question that waits before it asks its own", () => {
+  it("answers the open question before it asks its own", () => {
     const question = { kind: "yes-no", key: "end" } as const;
     expect(acted("yes, and what do I do now", question)).toEqual(["yes", "what-now"]);
   });
 
-  it("takes the name before a clause for what the clause is of", () => {
+  it("takes the name before a clause as what the clause is about", () => {
     const [taste] = hear("the beets, crunch four and flavor three", context).commands;
     expect(taste).toMatchObject({
       intent: "taste",
@@ -90,12 +90,12 @@ describe("a report that is wrapped in a question", () => {
     expect(acted(said)).toEqual([intent]);
   });
 
-  it("stays a note, and what it raises is heard as well", () => {
+  it("stays a note, and the doubt it raises is heard too", () => {
     expect(acted("note that the dill had gone to seed")).toEqual(["note"]);
     expect(acted("make a note that the flame went out")).toContain("boil-lost");
   });
 
-  it("is no report where it asks", () => {
+  it("is not a report where it asks", () => {
     expect(acted("is it boiling yet?")).not.toContain("boiling");
     expect(acted("did they all seal?")).not.toContain("sealed");
   });
@@ -126,7 +126,7 @@ describe("dialect", () => {
     expect(words("six o them")).toBe("six of them");
   });
 
-  it("leaves alone what may be anything else", () => {
+  it("leaves alone what may mean something else", () => {
     expect(words("one o six, an hour, blue fur, a peach pit")).toBe(
       "one o six an hour blue fur a peach pit",
     );

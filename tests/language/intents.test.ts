@@ -25,7 +25,7 @@ describe("a meaning", () => {
     expect(understand(example, context).intent).toBe(intent);
   });
 
-  it("goes without an example only where no sentence means it", () => {
+  it("has no example only where no sentence means it", () => {
     const without = meanings().filter(([, { example }]) => example === undefined);
     expect(without.map(([intent]) => intent)).toEqual(["seed-saved", "germination", "unknown"]);
     for (const [, { wordings, bags, spoken }] of without) {
@@ -34,14 +34,17 @@ describe("a meaning", () => {
   });
 
   const costly = examples.filter(({ cost }) => cost !== "harmless");
-  it.each(costly)("that may cost something is asked back: $example", ({ intent, example }) => {
-    const question = askedBack(understand(example, context));
-    // What rings is quiet at any noise at all; asking about that would only make more of it.
-    if (intent === "acknowledge") expect(question).toBeUndefined();
-    else expect(question).toMatch(/^[A-Z\d].*\?$/);
-  });
+  it.each(costly)(
+    "is asked about where a mistake may cost something: $example",
+    ({ intent, example }) => {
+      const question = askedBack(understand(example, context));
+      // Any noise silences an alarm; asking about that would only make more noise.
+      if (intent === "acknowledge") expect(question).toBeUndefined();
+      else expect(question).toMatch(/^[A-Z\d].*\?$/);
+    },
+  );
 
-  it("is asked back with what was heard of it", () => {
+  it("is asked about with what was heard of it", () => {
     const asked = (text: string) => askedBack(understand(text, context));
     expect(asked("set a timer for ten minutes")).toBe("A timer for ten minutes?");
     expect(asked("eleven pounds on the gauge")).toBe("Does the gauge read 11 pounds?");
@@ -54,7 +57,7 @@ describe("a meaning", () => {
 describe("a word of the trade", () => {
   const terms = Object.keys(GLOSSARY);
 
-  it("is explained if it can be asked about, and the other way round", () => {
+  it("is explained if it can be asked about, and vice versa", () => {
     const asked = MEANINGS.explain.lists?.term?.match(/(?<={term=)[^}]+/g) ?? [];
     expect([...new Set(asked)].toSorted()).toEqual(terms.toSorted());
   });
@@ -67,7 +70,7 @@ describe("a word of the trade", () => {
     ["what is a low-acid food", "low-acid"],
     ["how do i know it's boiling hard", "full-boil"],
     ["explain the seal check to me", "seal"],
-  ])("is known from the question: %s", (text, term) => {
+  ])("is recognized in the question: %s", (text, term) => {
     expect(understand(text, context)).toMatchObject({ intent: "explain", slots: { term } });
   });
 

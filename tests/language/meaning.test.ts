@@ -15,7 +15,7 @@ function meaning(story: Story, name: string) {
 }
 
 describe("what a name stands for", () => {
-  it("is a batch by its variety, and all that a shared name fits", () => {
+  it("is a batch by its variety, and everything that a shared name fits", () => {
     const { story, provider, lake } = lots();
     const both = [{ owner: provider.id }, { owner: lake.id }];
     expect(meaning(story, "provider").running).toEqual([{ owner: provider.id }]);
@@ -23,7 +23,7 @@ describe("what a name stands for", () => {
     expect(meaning(story, "the Provider and the Blue Lake").running).toEqual(both);
   });
 
-  it("is nothing where a word fits nothing", () => {
+  it("is empty where a word fits nothing", () => {
     const { running, recorded, vessels, parts, sorts } = meaning(lots().story, "the purple ones");
     expect([running, recorded, vessels, parts, sorts].flat()).toEqual([]);
   });
@@ -54,7 +54,7 @@ describe("what a name stands for", () => {
     expect(meaning(story, "provider jars")).toMatchObject({ sorts: ["jars"], sortAlone: false });
   });
 
-  it("may be a batch that is done with, where the shelf is spoken of", () => {
+  it("may be a finished batch, where the shelf is mentioned", () => {
     const { story, provider } = lots();
     story.happened(5, { type: "abandoned", batch: provider.id });
     expect(meaning(story, "provider").running).toEqual([]);

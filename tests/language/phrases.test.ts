@@ -39,7 +39,7 @@ describe("the phrases", () => {
     expect(wrong).toEqual([]);
   });
 
-  it("name only lists there are, each of them by a name of its own", () => {
+  it("name only existing lists, each by a unique name", () => {
     const named = [
       ...Object.keys(SHARED_LISTS),
       ...meanings().flatMap(([, { lists = {} }]) => Object.keys(lists)),
@@ -61,7 +61,7 @@ describe("the phrases", () => {
 });
 
 describe("names of recipes", () => {
-  it("cover every recipe the command line speaks of", () => {
+  it("cover every recipe the command line knows", () => {
     const ids = Object.keys(RECIPE_NAMES);
     expect(ids).toHaveLength(40);
     for (const id of ids) expect(RECIPE_NAMES[id]?.length).toBeGreaterThan(0);

@@ -14,7 +14,7 @@ const running = [
 const context = kitchenContext({ recipes, running, timers: [{ id: "t-1", label: "rice" }] });
 
 describe.each(QUESTIONS)("%s", (intent, wordings) => {
-  it("is known from ten wordings and more", () => {
+  it("is recognized in ten wordings and more", () => {
     expect(wordings.length).toBeGreaterThanOrEqual(10);
   });
 

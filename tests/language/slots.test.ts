@@ -11,7 +11,7 @@ import { ZONE } from "./kitchen-context.ts";
 
 const now = parseIso("2027-08-14T14:00:00", ZONE) ?? 0;
 
-/** The reading that takes all the words, or nothing. */
+/** The reading that takes all the words, if there is one. */
 function whole<T>(text: string, read: (at: number) => { value: T; next: number }[]): T | undefined {
   const { words } = utteranceOf(text);
   return read(0).find(({ next }) => next === words.length)?.value;

@@ -19,13 +19,13 @@ describe("the grammar for the recognizer", () => {
     expect(rules).not.toMatch(/\(\s*\)|\[\s*\]|\|\s*\||\|\s*\)|\(\s*\|/);
   });
 
-  it("can be held to a few intents", () => {
+  it("can be limited to a few intents", () => {
     const { rules } = spokenGrammar(kitchenContext({ running }), { intents: ["boiling", "hush"] });
     expect(rules).toContain("rolling");
     expect(rules).not.toContain("slot_lot");
   });
 
-  it("can be held to the commonest phrases of each family", () => {
+  it("can be limited to the commonest phrases of each meaning", () => {
     const forms = [1, 2, undefined].map((phrasesEach) => {
       const { rules, command } = spokenGrammar(kitchenContext({ running }), { phrasesEach });
       return new GrammarSentences(rules).forms(command);
@@ -41,7 +41,7 @@ describe("the grammar for the recognizer", () => {
     expect(rules).not.toContain("it is boiling");
   });
 
-  it("keeps numbers to what they can be", () => {
+  it("limits numbers to plausible ones", () => {
     const { rules } = spokenGrammar(kitchenContext({ running }), {
       mostJars: 7,
       temperature: [180, 185],
@@ -52,7 +52,7 @@ describe("the grammar for the recognizer", () => {
     expect(rules).not.toContain("one hundred eighty six");
   });
 
-  it("says is of one thing and are of several", () => {
+  it("uses is for one thing and are for several", () => {
     const { rules } = spokenGrammar(kitchenContext({ running }), { things: ["brine", "canner"] });
     expect(rules).toMatch(/<slot_target_being> = \( .*pickled beets are .*brine is .*\);/);
     expect(rules).not.toMatch(/beets is|brine are/);

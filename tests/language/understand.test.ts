@@ -67,7 +67,7 @@ describe("talk, questions, wishes, plans, denials and tales", () => {
     "unless",
     "yesterday",
     "maybe",
-  ])("no report is one behind %j", (before) => {
+  ])("a report is not one after %j", (before) => {
     for (const [text] of reports) {
       const { intent } = understand(`${before} ${text}`, kitchenContext());
       expect({ text, report: MEANINGS[intent].report }).toEqual({ text });
@@ -116,7 +116,7 @@ describe("names of what is running", () => {
     },
   );
 
-  it("mends what was misheard, within limits", () => {
+  it("corrects what was misheard, within limits", () => {
     expect(understand("the beats are done", context).slots).toEqual({ target: "beets" });
     expect(understand("go to the dragon tung", context).slots).toEqual({
       target: "dragon tongue",
@@ -125,7 +125,7 @@ describe("names of what is running", () => {
     expect(understand("the buses are done", context).intent).toBe("unknown");
   });
 
-  it("asks back for a name that fits several recipes", () => {
+  it("asks about a name that fits several recipes", () => {
     const { slots } = understand("start the pickles", kitchenContext());
     expect(slots).toMatchObject({ named: "pickles" });
     expect((slots as { choices: string[] }).choices).toContain("bread-and-butter-pickles");
@@ -144,7 +144,7 @@ describe("times", () => {
     }
   });
 
-  it("hold over the day the clocks are put back", () => {
+  it("hold across the day the clocks go back", () => {
     const nowMs = parseIso("2027-11-06T20:00:00", ZONE) ?? 0;
     const { slots } = understand(
       "remind me tomorrow at nine to check the crock",
@@ -182,7 +182,7 @@ describe("an answer to a question that waits", () => {
     expect(understand("all right", context).intent).toBe("acknowledge");
   });
 
-  it("lets a new report and an order through", () => {
+  it("lets a new report or an order through", () => {
     const choice = { kind: "choice", choices: ["pickled beets", "dilly beans"] } as const;
     const context = kitchenContext({ question: choice });
     expect(understand("it's boiling", context).intent).toBe("boiling");
@@ -229,7 +229,7 @@ describe("any text at all", () => {
     understand(text, context);
     const before = performance.now();
     understand(text, context);
-    // Two orders of magnitude above what it takes, and far below what backtracking would.
+    // Two orders of magnitude above what it takes, and far below what backtracking would take.
     expect(performance.now() - before).toBeLessThan(1000);
   });
 

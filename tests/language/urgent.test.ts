@@ -8,11 +8,11 @@ const context = kitchenContext({ running: [{ id: "b-1", recipe: "dilled-green-be
 const meant = (text: string) => hear(text, context).commands.map(({ intent }) => intent);
 
 describe("somebody hurt", () => {
-  it("goes before what else was said, which is done all the same", () => {
+  it("comes before whatever else was said, which is done all the same", () => {
     expect(meant("hand's scalded, I turned the heat off")).toEqual(["emergency", "done"]);
   });
 
-  it("goes before a question in the same breath", () => {
+  it("comes before a question in the same breath", () => {
     const text = "she ate a spoonful before I saw the fuzz, what do I do";
     expect(hear(text, context).commands).toMatchObject([
       { intent: "emergency", slots: { what: "ill" } },
@@ -31,7 +31,7 @@ describe("a meaning that is only asked", () => {
   });
 
   const asked = meanings().filter(([, { asked }]) => asked);
-  it.each(asked)("is asked back by a closed question: %s", (intent) => {
+  it.each(asked)("is asked about with a closed question: %s", (intent) => {
     expect(askedBack({ intent, slots: {}, confidence: 0.3 } as never)).toMatch(/^[A-Z].*\?$/);
   });
 });

@@ -34,17 +34,17 @@ function isExact({ text, intent, slots }: Wording): boolean {
   );
 }
 
-describe("wordings written without a look at the phrases", () => {
+describe("wordings written without looking at the phrases", () => {
   const files = readdirSync(FOLDER).filter((file) => file.endsWith(".tsv"));
 
-  it.each(files)("are understood but for one in a hundred: %s", (file) => {
+  it.each(files)("are understood except for one in a hundred: %s", (file) => {
     const commands = wordingsIn(file).filter(({ intent }) => intent !== "unknown");
     const wrong = commands.filter((wording) => !isExact(wording)).map(({ text }) => text);
     const most = Math.floor(commands.length / 100);
     expect(wrong.length, wrong.join("\n")).toBeLessThanOrEqual(most);
   });
 
-  it.each(files)("hold no talk that is taken for a report: %s", (file) => {
+  it.each(files)("contain no talk that is taken for a report: %s", (file) => {
     const talk = wordingsIn(file).filter(({ intent }) => intent === "unknown");
     const taken = talk.filter(({ text }) => MEANINGS[understand(text, context).intent].report);
     expect(taken.map(({ text }) => text)).toEqual([]);

@@ -1,7 +1,7 @@
 /**
- * The pages as a browser has them: quiet console, no request, nothing run, nothing that axe-core
- * finds fault with, in light, in dark and on paper. With BRINEBELL_SHOTS=FOLDER the pictures are
- * kept, to be looked at.
+ * The pages in a browser: a quiet console, no requests, no scripts, nothing that axe-core objects
+ * to, in light, in dark and on paper. With BRINEBELL_SHOTS=FOLDER the pictures are kept, to be
+ * looked at.
  */
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -67,7 +67,7 @@ async function plainEvents(): Promise<KitchenEvent[]> {
   return [...opening(lots[0]?.[0]?.t ?? 0), ...lots.flatMap((lot, i) => moved(lot, i, i + 1))];
 }
 
-/** What axe-core finds fault with on a page, as the ids of its rules. */
+/** What axe-core objects to on a page, as the ids of its rules. */
 async function violations(page: Page): Promise<string[]> {
   await page.evaluate(AXE);
   const found: { id: string }[] = await page.evaluate("axe.run().then((all) => all.violations)");
@@ -145,7 +145,7 @@ describe.skipIf(!CHROMIUM)("a page in a browser", () => {
     },
   );
 
-  it("would be found fault with, were a picture without words in it", async () => {
+  it("would be objected to if a picture had no words", async () => {
     const { page } = await openFile(browser, pages[0]?.path ?? "", "light");
     await page.evaluate("document.querySelector('main').append(document.createElement('img'))");
     expect(await violations(page)).toContain("image-alt");

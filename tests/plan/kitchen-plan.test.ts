@@ -60,7 +60,7 @@ describe("a day in the kitchen", () => {
     expect(tasks.filter(({ stage }) => stage === "trim")).toHaveLength(1);
   });
 
-  it("plans what opens a short window by how long it may take, not how long it mostly does", () => {
+  it("plans what opens a short window by its longest time, not its usual one", () => {
     const { tasks } = planKitchen(day([pickles("a", "Sweet pickles")]), effort());
     const syrup = tasks.find(({ stage }) => stage === "syrup")!;
     expect((syrup.endMs - syrup.startMs) / MINUTE).toBe(35);
@@ -73,7 +73,7 @@ describe("a day in the kitchen", () => {
     expect(faults(request, plan.tasks)).toEqual([]);
   });
 
-  it("uses the time up to the wished finish to wait less", () => {
+  it("uses the time up to the requested finish to reduce waiting", () => {
     const batches = FIVE.slice(0, 3);
     const short = planKitchen(day(batches), effort());
     const finishByMs = short.finishMs + 90 * MINUTE;
@@ -153,7 +153,7 @@ describe("a day that has begun", () => {
     for (const task of rest) expect(task.startMs).toBeGreaterThanOrEqual(nowMs);
   });
 
-  it("waits for work that takes longer than thought", () => {
+  it("waits for work that takes longer than expected", () => {
     const begun = batches.map((batch, b) => ({
       ...batch,
       stages: batch.stages.map((stage, s) =>

@@ -71,7 +71,7 @@ export function day(batches: readonly PlanBatch[], more: Partial<PlanRequest> = 
   return { batches, resources, startMs: EIGHT, zone: ZONE, ...more };
 }
 
-/** What is wrong with a plan by a look at its times alone; empty where nothing is. */
+/** What is wrong with a plan, judging by its times alone; empty where nothing is. */
 export function faults(request: PlanRequest, tasks: readonly PlanTask[]): string[] {
   const found: string[] = [];
   const spans = (what: string) =>

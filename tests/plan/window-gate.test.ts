@@ -5,7 +5,7 @@ import { pickles } from "./sample-day.ts";
 const { stages } = pickles("a", "Bread-and-butter pickles");
 
 describe("the gate before a short window", () => {
-  it("asks for everything the hot syrup leads to, by when it may be needed on a quick day", () => {
+  it("requires everything the hot syrup leads to, by when it may be needed on a quick day", () => {
     expect(windowGate(stages, "syrup")).toEqual({
       done: [],
       meanwhile: ["drain"],
@@ -16,18 +16,18 @@ describe("the gate before a short window", () => {
     });
   });
 
-  it("asks for what takes long to be done first", () => {
+  it("requires slow steps to be done first", () => {
     const slow = stages.map((stage) => (stage.id === "drain" ? { ...stage, minutes: 20 } : stage));
     expect(windowGate(slow, "syrup")?.done).toEqual(["drain"]);
     expect(windowGate(slow, "drain")?.done).toEqual([]);
   });
 
-  it("asks for the canner before jars are filled", () => {
+  it("requires the canner before jars are filled", () => {
     const free = windowGate(stages, "fill")?.free.map(({ what }) => what);
     expect(free).toEqual(["canner", "burner", "hands"]);
   });
 
-  it("asks nothing of a stage that can wait", () => {
+  it("requires nothing for a stage that can wait", () => {
     expect(windowGate(stages, "slice")).toBeNull();
     expect(windowGate(stages, "chill")).toBeNull();
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { FOODS, foodCalled, isLowAcid } from "../../src/recipe/foods/foods.ts";
 
-/** pH 4.6 parts acid from low-acid food: 21 CFR 114.3. */
+/** pH 4.6 separates acid from low-acid food: 21 CFR 114.3. */
 const LIMIT = 4.6;
 
 /** FDA, Approximate pH of Foods and Food Products, 2003: highest figure printed for the food. */
@@ -91,7 +91,7 @@ describe("which side of pH 4.6 a food is on", () => {
     }
   });
 
-  it("nothing is acid by memory or common practice", () => {
+  it("nothing is called acid from memory or common practice", () => {
     const published = /^(?:FDA|BBB|ARS|G[1-7]|NCHFP|UWEX|KSRE|UC)\b/;
     for (const { name, acidity, basis } of FOODS) {
       if (acidity !== "acid" && acidity !== "by-process") continue;
@@ -106,7 +106,7 @@ describe("which side of pH 4.6 a food is on", () => {
     }
   });
 
-  it("what nothing published was read of counts as low in acid", () => {
+  it("what no publication covers counts as low in acid", () => {
     for (const food of FOODS) {
       if (food.kind === "no food" || food.kind === "herb" || food.kind === "water") continue;
       if (food.acidity === "unknown") expect(isLowAcid(food), food.name).toBe(true);

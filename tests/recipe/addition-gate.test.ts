@@ -48,7 +48,7 @@ describe("what is said to be added", () => {
     expect(add(id, said).is).toBe("seasoning");
   });
 
-  it("what nobody knows is asked about", () => {
+  it("an unknown addition is asked about", () => {
     expect(add("berry-jam", "zorkberries").is).toBe("unknown");
     expect(add("berry-jam", "a zork").is).toBe("unknown");
   });

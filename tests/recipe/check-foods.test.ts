@@ -66,7 +66,7 @@ describe("food the table was not tested for", () => {
     );
   });
 
-  it("is found behind a role or a name that would hide it", () => {
+  it("is found despite a role or a name that would hide it", () => {
     expect(dangers("peach-jam", added("zucchini", "1 cup", "sugar"))).toContain("untested-food");
     expect(dangers("peach-jam", added("mashed roots", "3 lb", "sugar"))).toContain("untested-food");
     expect(dangers("dilled-green-beans", added("not-too-old corn", "3 lb"))).toContain(
@@ -124,7 +124,7 @@ describe("another food's table", () => {
     expect(hot(id, from, to)).toContain("untested-food");
   });
 
-  it("chicken is no stock, and without bones not chicken with them", () => {
+  it("chicken is not stock, and without bones not chicken with bones", () => {
     const headspace: Change = ["headspaceIn: 1.25", "headspaceIn: 1"];
     expect(hot("chicken", "chicken-boned-pressure", "stock-pressure", headspace)).toContain(
       "untested-food",
@@ -134,7 +134,7 @@ describe("another food's table", () => {
     );
   });
 
-  it("fish is no soup, dry beans are no snap beans, creamed corn is no whole corn", () => {
+  it("fish is not soup, dry beans are not snap beans, creamed corn is not whole corn", () => {
     const soup: Change = ["pack: raw, table: fish-pressure", "pack: hot, table: soup-pressure"];
     expect(dangers("fish", soup)).toContain("untested-food");
     expect(dangers("snap-beans", ["tender, crisp snap beans", "pinto beans, soaked"])).toContain(

@@ -49,7 +49,7 @@ describe("vinegar", () => {
     "cider vinegar we made ourselves",
     "vinegar diluted half with water",
     "kombucha vinegar",
-  ])("called %s is of too little or no known strength", (name) => {
+  ])("called %s is too weak or of unknown strength", (name) => {
     expect(dangers(BEANS, ["white vinegar, 5 percent", name])).toContain("vinegar-strength");
   });
 
@@ -97,7 +97,7 @@ describe("every table's formula", () => {
     );
   });
 
-  it("wants its salt where a pickle is pasteurized", () => {
+  it("needs its salt where a pickle is pasteurized", () => {
     const salt: Change = [/ {2}- \{id: salt,.*\n/, ""];
     expect(dangers("bread-and-butter-pickles", salt)).toEqual(["pasteurization"]);
     const warm: Change = [/ {2}- \{method: low-temp.*\n/, ""];

@@ -9,7 +9,7 @@ describe("every recipe of the library", () => {
   });
 
   for (const recipe of library.recipes.values()) {
-    it(`${recipe.id} passes without a finding, save that it may be untested`, () => {
+    it(`${recipe.id} passes without a finding, except that it may be untested`, () => {
       const findings = checkRecipe(recipe, library.tables, KINDS).map(({ rule }) => rule);
       expect(findings).toEqual(recipe.tested ? [] : ["no-tested-source"]);
     });

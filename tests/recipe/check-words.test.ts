@@ -87,7 +87,7 @@ describe("words that contradict the recipe", () => {
   });
 });
 
-describe("names that stand for nothing", () => {
+describe("names that vouch for nothing", () => {
   it("a common question asked in other words", () => {
     const factor =
       'factors:\n  - {id: sterile-jars, ask: Are the jars nice?, words: ["yes"], source: me}\n';

@@ -178,7 +178,7 @@ describe("nothing tested means no process", () => {
     expect(reason("cucumber-seed")).toMatch(/no canner process/);
   });
 
-  it("for a method or pack the recipe has not", () => {
+  it("for a method or pack the recipe lacks", () => {
     expect(reason("snap-beans", { method: "boiling-water" })).toMatch(/no boiling water process/);
     expect(reason("pickled-beets", { method: "low-temperature" })).toMatch(/no low-temperature/);
     expect(reason("pears", { pack: "raw" })).toMatch(/no raw pack was tested/);

@@ -237,11 +237,11 @@ describe("a recipe's own title", () => {
     ["peaches", "White peaches in light syrup", "white peach"],
     ["dilled-green-beans", "Okra dills", "okra"],
     ["whole-berries", "Elderberries in syrup", "elderberry"],
-  ])("%s called %s is found out", (id, title, food) => {
+  ])("%s called %s is detected", (id, title, food) => {
     expect(gateTitle(titled(id, title), library.tables)?.name).toBe(food);
   });
 
-  it("and makes the recipe a danger to the check", () => {
+  it("and makes the check call the recipe a danger", () => {
     const change: Change = ["title: Berry jam without added pectin", "title: Banana jam"];
     expect(rules(found("berry-jam", change))).toEqual(["untested-food"]);
     expect(rules(found("berry-jam", added("bananas", "1 lb", "produce")))).toContain(

@@ -54,7 +54,7 @@ describe("the library", () => {
     expect(small.problems.join("\n")).toMatch(/^mine\.yaml:\d+: /m);
   });
 
-  it("leaves out a recipe whose table does not stand behind it, or whose id is taken", () => {
+  it("leaves out a recipe whose table is missing, or whose id is taken", () => {
     const tables = parseLibraryFile("tables.yaml", recipeFile("tables.yaml"));
     const jam = parseLibraryFile("berry-jam.yaml", recipeFile("berry-jam.yaml"));
     const wrong = parseLibraryFile(

@@ -1,5 +1,5 @@
 // data table
-/** The foods near a tested one that each table was not tested for, held against a second list. */
+/** The foods near a tested one that each table was not tested for, compared with a second list. */
 import { describe, expect, it } from "vitest";
 import { wholeLibrary } from "./library-files.ts";
 

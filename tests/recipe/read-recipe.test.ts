@@ -123,7 +123,7 @@ describe("a recipe that does not fit is refused with file, line and reason", () 
     expect(problems(text)[0]?.message).toMatch(/one seal-check stage; this one has 0/);
   });
 
-  it("minutes in a stage that is no process", () => {
+  it("minutes in a stage that is not a process", () => {
     const text = changed("typical: 40 min", "typical: 40 min\n    minutes: 40");
     expect(problems(text)[0]?.message).toMatch(/typical: 20 min/);
   });
@@ -131,7 +131,7 @@ describe("a recipe that does not fit is refused with file, line and reason", () 
   it("a file cut short", () => {
     for (let length = 1; length < good.length; length += 97) {
       const read = readRecipe(good.slice(0, length), "kitchen.yaml", KINDS);
-      // A cut may leave a whole, shorter recipe only where the last stage alone is missing.
+      // A cut may leave a valid, shorter recipe only where just the last stage is missing.
       if (read.ok) expect(length).toBeGreaterThan(good.indexOf("kind: cure"));
       else expect(read.problems.length).toBeGreaterThan(0);
     }

@@ -43,7 +43,7 @@ describe("twelve pounds of cucumbers", () => {
     expect(scaled.loads).toBe(2);
   });
 
-  it("want vinegar, salt, sugar and lids", () => {
+  it("need vinegar, salt, sugar and lids", () => {
     expect(scaled.buy.map((one) => one.item)).toEqual([
       "vinegar, 5 percent",
       "canning salt",
@@ -129,7 +129,7 @@ describe("what goes in each jar", () => {
 });
 
 describe("seed", () => {
-  it("fills no jars and wants no lids", () => {
+  it("fills no jars and needs no lids", () => {
     const scaled = scaleRecipe(recipe("cucumber-seed"), { forLb: 6 });
     expect(scaled).toMatchObject({ jar: null, jars: null, loads: null, buy: [] });
   });

@@ -52,7 +52,7 @@ describe("acid at equilibrium", () => {
     }
   });
 
-  it("gives no pH for produce it knows nothing of, and says so", () => {
+  it("gives no pH for produce it knows nothing about, and says so", () => {
     const made = good(acidAtEquilibrium({ ...beans, produce: [{ name: "okra", grams: 900 }] }));
     expect(made.ph).toBeNull();
     expect(made.phRange).toBeNull();
@@ -70,7 +70,7 @@ describe("acid at equilibrium", () => {
     expect(wrong(acidAtEquilibrium({ ...beans, strengthPercent }))).toContain("--strength");
   });
 
-  it("never words a number as an approval", () => {
+  it("never phrases a number as an approval", () => {
     for (const vinegarMl of [50, 500, 5000]) {
       const said = good(acidAtEquilibrium({ ...beans, vinegarMl })).notes.join(" ");
       expect(said).toContain("estimate for the record; never a reason to change a tested process");
@@ -109,7 +109,7 @@ describe("acid against the tested recipe", () => {
 });
 
 describe("the balance of charges", () => {
-  it("gives back the pH whose strong ions were reckoned", () => {
+  it("returns the pH whose strong ions were computed", () => {
     for (const ph of [3, 4.2, 5.6, 7]) {
       const solutes = [{ acid: CITRIC, molal: 0.02 }];
       const strong = strongIonsAt(ph, solutes);

@@ -31,7 +31,7 @@ describe("a measured boil", () => {
     expect(notes.join(" ")).toContain("never lowers it");
   });
 
-  it("is refused where no water boils so", () => {
+  it("is refused where water cannot boil like that", () => {
     expect(wrong(altitudeFromBoil(240))).toContain("--boils-at");
     expect(wrong(altitudeFromBoil(95))).toContain("check the thermometer and the unit");
   });
@@ -61,7 +61,7 @@ describe("ranges and refusals", () => {
     expect(wrong(gaugeForSteam(400, 0))).toContain("--steam-at");
   });
 
-  it("says of every pressure that the tested table's setting stands", () => {
+  it("says with every pressure that the tested table's setting is what counts", () => {
     for (const notes of [
       good(steamTemperature(11, 6200)).notes,
       good(gaugeForSteam(240, 6200)).notes,

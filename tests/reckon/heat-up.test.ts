@@ -9,7 +9,7 @@ import type { Heating } from "../../src/reckon/heat-up.ts";
 import { heatCapacityJPerK, heatUp, heatUpMinutes, stallsAtC } from "../../src/reckon/heat-up.ts";
 import { good, wrong } from "./good-result.ts";
 
-/** Temperature after so many minutes by small steps of the heat balance. */
+/** Temperature after some minutes, by small steps of the heat balance. */
 function marched(heating: Heating, minutes: number): number {
   const stepS = 0.05;
   let celsius = heating.fromC;
@@ -36,7 +36,7 @@ describe("time to come to a boil", () => {
     expect(heatUpMinutes(plain)).toBeCloseTo(83.53, 1);
   });
 
-  it("ends at the temperature wanted, by a march through the heat balance", () => {
+  it("ends at the temperature wanted, by stepping through the heat balance", () => {
     for (const heating of [plain, { ...plain, powerW: 2400, efficiency: 0.42, fromC: 60 }]) {
       expect(marched(heating, heatUpMinutes(heating))).toBeCloseTo(heating.toC, 1);
     }
@@ -118,7 +118,7 @@ describe("a burner learned from its boils", () => {
     expect(expected.high).toBeCloseTo(high, 4);
   });
 
-  it("does not care for the order, nor whether logs come one by one", () => {
+  it("does not depend on the order, or on whether logs come one by one", () => {
     const prior = priorEfficiency(0.42);
     const atOnce = learnEfficiency(prior, [0.36, 0.38, 0.35]);
     const oneByOne = [0.35, 0.36, 0.38].reduce((now, one) => learnEfficiency(now, [one]), prior);

@@ -35,7 +35,7 @@ function summed(log: readonly LogReading[]): number {
 describe("a short log", () => {
   const at200 = (minutes: number, temperatureC = 93.3) => ({ minutes, temperatureC });
 
-  it("credits nothing across a gap among three readings", () => {
+  it("counts nothing across a gap among three readings", () => {
     const shown = good(
       lethality(
         [0, 1, 60].map((minute) => at200(minute)),
@@ -87,7 +87,7 @@ describe("the lethality of a log", () => {
     expect(value).toBeLessThanOrEqual(exact);
   });
 
-  it("is told apart into heating and cooling", () => {
+  it("is split into heating and cooling", () => {
     const { value, heatingMinutes, coolingMinutes } = good(lethality(IRREGULAR, ACID));
     expect(heatingMinutes + coolingMinutes).toBeCloseTo(value, 9);
     expect(coolingMinutes).toBeGreaterThan(1);
@@ -142,7 +142,7 @@ describe("the words", () => {
     expect([...notes, source].join(" ")).not.toMatch(/adequate|sufficient|safe|equivalent|enough/);
   });
 
-  it("refuse a z or a reference that is none", () => {
+  it("refuse an impossible z or reference", () => {
     expect(wrong(lethality(IRREGULAR, { ...ACID, zC: 0 }))).toContain("--z");
     expect(wrong(lethality(IRREGULAR, { ...ACID, temperatureC: 900 }))).toContain("--reference");
   });

@@ -8,7 +8,7 @@ import { good } from "./good-result.ts";
 
 const cups = (count: number) => formatVolume(count * ML_PER_CUP);
 
-/** Millilitres of what was written. */
+/** Milliliters of what was written. */
 function read(text: string): number {
   return good(parseQuantity(text, ["volume"], "test")).value;
 }

@@ -55,7 +55,7 @@ describe("a quantity", () => {
     expect(good(parseQuantity("3 1/2 Cups", EVERY, "here")).unit).toBe("Cups");
   });
 
-  it("without a unit is an error that says what, where and how to mend it", () => {
+  it("without a unit is an error that says what, where and how to fix it", () => {
     expect(wrong(parseQuantity("6200", ["length"], "--altitude"))).toBe(
       '--altitude: "6200" has no unit; write it with one, for example 6200ft or 1890m',
     );
@@ -78,7 +78,7 @@ describe("a quantity", () => {
     expect(wrong(parseQuantity(text, EVERY, "--for"))).toContain(reason);
   });
 
-  it("of another kind names what is wanted", () => {
+  it("of another kind names what is needed", () => {
     expect(wrong(parseQuantity("12lb", ["length"], "--altitude"))).toBe(
       '--altitude: "12lb" is a weight; a height is wanted, for example 6200ft or 1890m',
     );

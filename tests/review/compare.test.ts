@@ -1,4 +1,4 @@
-/** Lots side by side say nothing that was said of something else. */
+/** Lots side by side do not count what was said about something else. */
 import { beforeAll, describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";

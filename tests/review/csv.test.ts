@@ -29,7 +29,7 @@ beforeAll(async () => {
 });
 
 describe("comma-separated values", () => {
-  it("are read back by another parser as they were, but for what a spreadsheet would run", () => {
+  it("are read back by another parser unchanged, except for what a spreadsheet would run", () => {
     fc.assert(
       fc.property(
         fc.array(fc.array(fc.string({ unit: "grapheme" }), { minLength: 3, maxLength: 3 })),
@@ -62,7 +62,7 @@ describe("comma-separated values", () => {
     "\u115f@x",
     "\u202e@SUM(1)",
     "\u200b+1",
-  ])("tames %j", (text) => {
+  ])("defuses %j", (text) => {
     const read: string[][] = parse(csv(["a"], [[text]]));
     expect(read[1]).toEqual([`'${text}`]);
   });
@@ -90,7 +90,7 @@ describe("comma-separated values", () => {
     expect(sealed?.value).toBe(String(log.jars?.sealed));
   });
 
-  it("have a row a batch in the list", () => {
+  it("have one row per batch in the list", () => {
     const hostile = { ...log, lot: { ...log.lot, variety: "=cmd|' /C calc'!A0" } };
     const csv = batchesCsv([hostile, hostile]);
     const rows: Record<string, string>[] = parse(csv, { columns: true });

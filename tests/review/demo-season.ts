@@ -69,7 +69,7 @@ const STUFF: Wanted[] = [
   { recipe: "sauerkraut", weightLb: 25 },
 ];
 
-/** Numbers from 0 to 1 that follow from the seed alone (mulberry32). */
+/** Numbers from 0 to 1 that depend only on the seed (mulberry32). */
 export function dice(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
@@ -80,7 +80,9 @@ export function dice(seed: number): () => number {
   };
 }
 
-/** Plays one batch and gives its events, without the sitting's own; throws where it gets stuck. */
+/**
+ * Plays one batch and returns its events, without the session's own; throws where it gets stuck.
+ */
 export async function playedEvents(library: Library, wanted: Wanted): Promise<KitchenEvent[]> {
   const script = wanted.script === undefined ? undefined : readScript(wanted.script);
   if (script && !script.ok) throw new Error(script.message);
@@ -108,7 +110,7 @@ export async function playedEvents(library: Library, wanted: Wanted): Promise<Ki
 
 const ID = /\b(27\d\d)(\d\d)-([A-Z]?)(\d+)/g;
 
-/** The same batch on another day, under ids of its own. */
+/** The same batch on another day, with its own ids. */
 export function moved(events: readonly KitchenEvent[], days: number, mark: number): KitchenEvent[] {
   const shift = days * DAY_MS;
   return events.map((event) => {
@@ -193,7 +195,7 @@ function afterwards(begun: KitchenEvent[], die: () => number): KitchenEvent[] {
 
 const BATCHES = 60;
 
-/** Sixty batches and so many events in all, in the order they were written. */
+/** Sixty batches and some number of events in total, in the order they were written. */
 export async function demoSeason(
   library: Library,
   wantedEvents: number,

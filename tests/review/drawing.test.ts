@@ -60,7 +60,7 @@ describe("minutes at or above a line", () => {
     expect(joined(points)).toHaveLength(2);
   });
 
-  it("are not counted across a loss that was told of, however near the readings", () => {
+  it("are not counted across a reported loss, however close the readings", () => {
     const points = [0, 2, 4, 6].map((minute) => ({ at: minute * MINUTE, value: 14 }));
     const losses = [{ from: 2 * MINUTE, to: 4 * MINUTE }];
     expect(minutesAtOrAbove(points, 14)).toBe(6);

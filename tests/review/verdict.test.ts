@@ -1,4 +1,4 @@
-/** Each thing that keeps a load or a batch from being called as tested, by itself. */
+/** Everything that keeps a load or a batch from being called as tested, one at a time. */
 import { describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { DEVIATION_CODES } from "../../src/kitchen/deviation-codes.ts";

@@ -18,7 +18,7 @@ describe("large digits", () => {
     expect(largestSize("9:41", 200, 15)).toBe(3);
   });
 
-  it("are told apart by their shapes alone", () => {
+  it("can be told apart by their shapes alone", () => {
     const shapes = [..."0123456789hd-+"].map((one) => bigDigits(one, 1).join("\n"));
     expect(new Set(shapes).size).toBe(shapes.length);
     expect(new Set([..."0123456789"].map((one) => bigDigits(one, "half").join("\n"))).size).toBe(

@@ -1,4 +1,4 @@
-/** Every moment of whole days: what the keys promise, and that every window holds the screen. */
+/** Every moment of whole days: what the keys promise, and that the screen fits every window. */
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { decide, decideKeyPress } from "../../src/kitchen/decide/decide.ts";
@@ -77,7 +77,7 @@ describe("keys, at every moment of seven days", () => {
     }
   });
 
-  it("taking jars out is never the bare key's", () => {
+  it("taking jars out is never on the bare key", () => {
     for (const { state, now } of moments) {
       const outcome = decideKeyPress(state, now, library);
       if (outcome.kind !== "done") continue;
@@ -116,7 +116,7 @@ describe("a window of any size", () => {
     );
   });
 
-  it("has room at 100x40 for all that the hands are told, its caution with it", () => {
+  it("has room at 100x40 for everything that Hands says, including its caution", () => {
     let cautions = 0;
     for (const { state, now, lines } of moments) {
       const shown = view(state, now, { lines, notRecorded: false });
@@ -151,7 +151,7 @@ describe("a window of any size", () => {
 });
 
 describe("an empty kitchen", () => {
-  it("names three ways to begin that work as they stand", async () => {
+  it("names three ways to begin that work exactly as written", async () => {
     const [first] = await momentsOf("berry-jam", 10_000);
     for (const words of EXAMPLES) {
       const command = understood(first!, words);

@@ -10,7 +10,7 @@ export class FakeTerminal {
   private readonly screen: InstanceType<typeof xterm.Terminal>;
 
   constructor(columns: number, rows: number) {
-    // A line feed goes to the line's beginning, as a terminal's own driver has it.
+    // A line feed also returns to the line's beginning, as a terminal's driver makes it.
     const options = { convertEol: true, allowProposedApi: true };
     this.screen = new xterm.Terminal({ cols: columns, rows, ...options });
     this.stdin = new FakeStdin();

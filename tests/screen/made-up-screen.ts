@@ -98,7 +98,7 @@ export async function momentsOf(
   return moments;
 }
 
-/** Waits until what was just done has come to the screen. */
+/** Waits until what was just done has reached the screen. */
 export function settled(ms = 20): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, ms));
 }

@@ -38,7 +38,7 @@ describe("plain lines", () => {
     expect(lines.at(-1)).toContain("the dilled green beans");
   });
 
-  it("take a blank line in a pipe as nothing, and in a terminal as the one key", async () => {
+  it("ignore a blank line in a pipe, and take it as the one key in a terminal", async () => {
     for (const [isTTY, state] of [
       [false, "running"],
       [true, "complete"],
@@ -54,7 +54,7 @@ describe("plain lines", () => {
     }
   });
 
-  it("hear a last line without an end", async () => {
+  it("hear a last line without a line end", async () => {
     const made = await madeUp();
     const pipe = pipes(false);
     const done = runPlain(made.host, pipe.io);
@@ -64,7 +64,7 @@ describe("plain lines", () => {
     expect(Object.values(made.kitchen.session.state.batches)).toHaveLength(1);
   });
 
-  it("let no control through", async () => {
+  it("let no control characters through", async () => {
     const made = await madeUp();
     const pipe = pipes(false);
     const done = runPlain(made.host, pipe.io);

@@ -23,14 +23,14 @@ describe("text for the terminal", () => {
     expect(printable("Jalapeño 豆 º")).toBe("Jalapeño 豆 º");
   });
 
-  it("takes whole sequences out, with their tails", () => {
+  it("removes whole sequences, with their tails", () => {
     expect(printable("a\u001b[31mb\u001b]0;owned\u0007c")).toBe("abc");
     expect(printable("a\u001b]52;c;ZXZpbA==")).toBe("a");
     expect(printable("one\ntwo\tthree")).toBe("one two three");
     expect(printable("\u202Eabc\u202C")).toBe("abc");
   });
 
-  it("lets nothing through that steers a terminal, whatever comes in", () => {
+  it("lets nothing through that controls a terminal, whatever comes in", () => {
     const piece = fc.oneof(fc.constantFrom(...NASTY), fc.string({ unit: "binary" }));
     fc.assert(
       fc.property(fc.array(piece), (pieces) => {

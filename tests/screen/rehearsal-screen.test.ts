@@ -31,7 +31,7 @@ async function rehearse(terminal: FakeTerminal, speed?: number) {
 }
 
 describe("a rehearsal on the screen", () => {
-  it("plays the whole to its end", async () => {
+  it("plays to its end", async () => {
     const terminal = new FakeTerminal(100, 40);
     const { end, session } = await rehearse(terminal, 200_000);
     await end;

@@ -81,7 +81,7 @@ describe("the kitchen screen", () => {
     expect(await terminal.text()).toContain("7 min");
   });
 
-  it("says an alarm until somebody answers it", async () => {
+  it("repeats an alarm until somebody answers it", async () => {
     const made = await madeUp();
     const terminal = show(made, 80, 24);
     terminal.type("timer for one minute for the eggs\r");
@@ -136,7 +136,7 @@ describe("the kitchen screen", () => {
     expect(terminal.writes.length).toBe(count);
     made.kitchen.session.hear("note: the dill is from the north bed");
     expect(terminal.writes.length).toBe(count + 1);
-    // One line more of the conversation does not send the whole screen again.
+    // One more line of the conversation does not send the whole screen again.
     expect(terminal.writes.at(-1)?.length).toBeLessThan(1500);
   });
 
@@ -179,7 +179,7 @@ describe("the kitchen screen", () => {
     expect(await terminal.text()).not.toContain("Brinebell is closed");
   });
 
-  it("puts the cursor where the next letter comes", async () => {
+  it("puts the cursor where the next letter goes", async () => {
     const made = await madeUp();
     const terminal = show(made, 80, 24);
     terminal.type("hello");
@@ -190,7 +190,7 @@ describe("the kitchen screen", () => {
     expect(x).toBe(6);
   });
 
-  it("follows the window when it changes, also through nothing at all", async () => {
+  it("follows the window when it changes, even down to nothing", async () => {
     const made = await madeUp();
     const terminal = show(made, 120, 40);
     terminal.type("start the dilly beans\r");
@@ -205,7 +205,7 @@ describe("the kitchen screen", () => {
     expect(terminal.raw).not.toMatch(CLEARS);
   });
 
-  it("tells what runs on Ctrl-C, closes on a second, puts the terminal back", async () => {
+  it("says what is running on Ctrl-C, closes on a second, restores the terminal", async () => {
     const made = await madeUp();
     const terminal = show(made, 80, 24);
     expect(terminal.stdin.rawMode).toBe(true);
@@ -253,7 +253,7 @@ describe("hostile text", () => {
     "\u001b[31m\u009b5A\u202Ereversed\u0000\r\n\u0008",
   ].join("");
 
-  it("from a recipe, a note, a label or a mouth never reaches the terminal", async () => {
+  it("from a recipe, a note, a label or a person never reaches the terminal", async () => {
     const made = await madeUp();
     const terminal = show(made, 100, 40);
     terminal.type("start the dilly beans\r");

@@ -35,12 +35,12 @@ describe("keys from a terminal", () => {
     expect(names(reader.settle())).toEqual(["escape"]);
   });
 
-  it("of no use here are left out, with everything that belongs to them", () => {
+  it("without a use here are left out, with everything that belongs to them", () => {
     const reader = new KeyReader();
     expect(reader.push("\u001b[<0;3;4M\u001b[I\u001bx\u001b[15~\u0000")).toEqual([]);
   });
 
-  it("pasted come as one, however they are cut", () => {
+  it("arrive together when pasted, however they are cut", () => {
     const reader = new KeyReader();
     expect(reader.push("\u001b[200~done\n")).toEqual([]);
     expect(reader.push("all sealed\u001b[201")).toEqual([]);
@@ -64,7 +64,7 @@ describe("the line", () => {
     expect(lineOf(edit(edit(line, "end"), "backspace"))).toBe("its boilin");
   });
 
-  it("never stands inside a character", () => {
+  it("never has its cursor inside a character", () => {
     const line = insert(newEditor(), "a🌶");
     expect(lineOf(edit(line, "backspace"))).toBe("a");
   });
@@ -131,7 +131,7 @@ describe("what keys do", () => {
     expect(presses).toBe(1);
   });
 
-  it("an Enter that bounces after a line is no press", () => {
+  it("an Enter that bounces after a line is not a press", () => {
     type("done\r\r");
     now = 100;
     type("\r");
@@ -141,7 +141,7 @@ describe("what keys do", () => {
     expect(presses).toBe(1);
   });
 
-  it("a paste with line ends is several lines, and its blanks are nothing", () => {
+  it("a paste with line ends is several lines, and its blanks do nothing", () => {
     type("\u001b[200~done\n\n  all sealed\r\nnote: dill\u001b[201~");
     expect(said).toEqual(["done", "all sealed"]);
     expect(lineOf(control.editor)).toBe("note: dill");
@@ -167,7 +167,7 @@ describe("what keys do", () => {
     expect(lineOf(control.editor)).toBe("--");
   });
 
-  it("the terminal's own keys go where they belong", () => {
+  it("the terminal's own keys do what they should", () => {
     type("\u0003\u001a\u000c\u0004");
     expect(said).toEqual(["^C", "^Z", "^L", "^C"]);
   });

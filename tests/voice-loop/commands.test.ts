@@ -67,7 +67,7 @@ describe.skipIf(missing)("commands spoken to it", () => {
     expect(short).toEqual([]);
   });
 
-  it.runIf(full)("are understood in voices with which no bound was found", () => {
+  it.runIf(full)("are understood in voices that no threshold was tuned on", () => {
     const recognizer = makeRecognizer();
     for (const condition of CONDITIONS.filter(({ kind }) => kind !== "fan").slice(1)) {
       const said = commandsSaid(otherVoices(), 5, 1);

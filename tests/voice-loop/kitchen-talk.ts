@@ -1,5 +1,7 @@
 // data table
-/** What is spoken to the recognizer: commands with their grammar, and talk that is none. */
+/**
+ * What is spoken to the recognizer: commands with their grammar, and talk that is not a command.
+ */
 import type { EarsGrammar } from "../../src/ports/ears.ts";
 
 /** Twenty-five forms of command, numbers only where they are plausible. */

@@ -9,7 +9,7 @@ import type { SyntheticVoice } from "./synthetic-voices.ts";
 /** Below this confidence a command is read back before it is acted on. */
 export const READ_BACK = 0.7;
 
-/** What is answered or done at once, however sure: it changes nothing of food and times. */
+/** What is answered or done at once, however uncertain: it affects neither food nor times. */
 const HARMLESS = /^(?:say|what|how|when|help|speak up|got it|yes|no|hush$)/;
 
 function isReadBack(heard: string, confidence: number): boolean {
@@ -32,7 +32,7 @@ export const CONDITIONS: Condition[] = [
   { kind: "boiling", snrDb: 10, leastRight: 0.75 },
 ];
 
-/** What the loop needs and this machine lacks, in words; undefined when all is there. */
+/** What the loop needs and this machine lacks, in words; undefined where nothing is missing. */
 export function missingForLoop(): string | undefined {
   const loaded = loadSphinx();
   if ("missing" in loaded) return loaded.missing;
@@ -46,7 +46,7 @@ export function makeRecognizer(wakeWords = WAKE_WORDS): Recognizer {
   return new Recognizer(loaded.library, loaded.modelFolder, wakeWords);
 }
 
-/** The half of the commands with which no bound was found. */
+/** The half of the commands that no threshold was tuned on. */
 export const HELD_OUT: ReadonlySet<string> = new Set(
   COMMANDS.filter((_, index) => index % 2 === 1),
 );
@@ -126,7 +126,7 @@ export function figures(result: TrialResult): Figures {
   };
 }
 
-/** Right and wrong among the commands with which no bound was found. */
+/** Right and wrong among the commands that no threshold was tuned on. */
 export function heldOut(result: TrialResult): string {
   const said = result.outcomes.filter(({ text }) => HELD_OUT.has(text));
   const right = said.filter((each) => each.right).length;

@@ -88,7 +88,7 @@ export function syntheticVoices(): SyntheticVoice[] {
   return voices;
 }
 
-/** Voices with which no bound was found. */
+/** Voices that no threshold was tuned on. */
 export function otherVoices(): SyntheticVoice[] {
   const names = ["en-us+m1", "en-us+m7", "en-us+f3", "en-gb-x-gbclan", "en-us-nyc"];
   return has("espeak-ng") ? names.map((name) => espeak(name, "-v", name)) : [];

@@ -5,7 +5,7 @@ type Sound = { sampleRate: number; samples: Int16Array };
 /**
  * Reads a PCM WAV of 16 bits; several channels are averaged. A header written by a program that
  * streams, whose sizes are wrong, is read to the end of the bytes.
- * @throws Error when the bytes are no such WAV
+ * @throws Error when the bytes are not such a WAV
  */
 export function readWav(bytes: Buffer): Sound {
   if (bytes.toString("latin1", 0, 4) !== "RIFF" || bytes.toString("latin1", 8, 12) !== "WAVE") {

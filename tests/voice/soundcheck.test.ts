@@ -42,7 +42,7 @@ async function check(hears: (events: EarsEvents) => void, engine: FakeVoice | un
 }
 
 describe("a sound check", () => {
-  it("speaks a line, hears one, and tells the levels", async () => {
+  it("speaks a line, hears one, and reports the levels", async () => {
     const result = await check((events) => {
       events.onLevel?.(LEVEL);
       events.onHeard({ text: "what now", confidence: 0.9, heardAtMs: 0, delayMs: 300 });

@@ -19,7 +19,7 @@ export function corpus(): Map<string, Sentence[]> {
   return new Map(linesOf(CORPUS).map(({ file, text }) => [file, sentencesIn(file, text)]));
 }
 
-/** Short wordings without a frame; those that mean nothing teach nothing of what is meant. */
+/** Short wordings without a frame, leaving out those that mean nothing. */
 export function wordings(): Sentence[] {
   return linesOf(WORDINGS).flatMap(({ text }) =>
     text.split("\n").flatMap((line): Sentence[] => {

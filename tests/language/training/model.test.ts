@@ -8,7 +8,7 @@ describe("the model that is shipped", () => {
     expect(LEARNED_FROM).toBe(digestOf(allSentences()));
   });
 
-  it("belongs to another corpus as soon as one sentence of it is another", () => {
+  it("no longer fits the corpus as soon as one of its sentences changes", () => {
     const [first, ...others] = allSentences();
     if (!first) throw new Error("the corpus is empty");
     expect(digestOf([{ ...first, text: `${first.text}!` }, ...others])).not.toBe(LEARNED_FROM);

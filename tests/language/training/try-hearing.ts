@@ -1,7 +1,8 @@
 /**
- * How a writer is heard whom the model has not read: `run.mjs try-hearing days-3.tsv`. By speaker:
- * understood at once, asked about with the right meaning first, asked wrongly, acted on wrongly,
- * and not understood; and of what is no report or order, what was acted on all the same.
+ * How well a writer is understood on whom the model was not trained: `run.mjs try-hearing
+ * days-3.tsv`. By speaker: understood at once, asked about with the right meaning first, asked
+ * wrongly, acted on wrongly, and not understood; and, of what is neither a report nor an order,
+ * what was acted on all the same.
  */
 import type { Intent } from "../../../src/kitchen/command.ts";
 import { parseIso } from "../../../src/kitchen/time.ts";

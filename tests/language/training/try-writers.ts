@@ -1,6 +1,6 @@
 /**
- * How well the model knows a writer it has not read: `run.mjs try-writers days-3.tsv`. For each
- * frame and speaker the share whose first guess, and one of the first three, is right.
+ * How well the model does on a writer it was not trained on: `run.mjs try-writers days-3.tsv`. For
+ * each frame and speaker the share whose first guess, and one of the first three, is right.
  */
 import { seenOf } from "../../../src/language/model/corpus.ts";
 import { likely } from "../../../src/language/model/linear-model.ts";

@@ -43,7 +43,7 @@ describe("what a kitchen has learned", () => {
     expect(slice.p90Minutes).toBe(slice.range[1]);
   });
 
-  it("moves part of the way with one batch and nearly all of it with ten", () => {
+  it("moves part of the way after one batch and nearly all of it after ten", () => {
     const slow = { ...PLAIN, slice: 40 };
     const one = learned(cooked([slow]), "slice").yoursMinutes;
     const ten = learned(cooked(Array(10).fill(slow)), "slice").yoursMinutes;
@@ -53,7 +53,7 @@ describe("what a kitchen has learned", () => {
     expect(ten).toBeLessThanOrEqual(40);
   });
 
-  it("expects a slow cook to be slow at other stages too, though less surely", () => {
+  it("expects a slow cook to be slow at other stages too, with less certainty", () => {
     const state = cooked(Array(5).fill({ ...PLAIN, slice: 40 }));
     const lessons = lessonsOf(state);
     const other = { ...stageOf(PICKLES, "pack"), id: "peel", typicalMinutes: 30 };
@@ -63,13 +63,13 @@ describe("what a kitchen has learned", () => {
     expect(time?.yoursMinutes).toBeGreaterThan(31);
   });
 
-  it("goes by the pounds: twice the weight is not a slower cook", () => {
+  it("goes by weight: twice the pounds do not make a slower cook", () => {
     const state = cooked(Array(6).fill({ ...PLAIN, slice: 50, weightLb: 10 }));
     expect(learned(state, "slice", 10)).toMatchObject({ typicalMinutes: 50, yoursMinutes: 50 });
     expect(learned(state, "slice", 5)).toMatchObject({ typicalMinutes: 25, yoursMinutes: 25 });
   });
 
-  it("leaves out a stop that was forgotten and a stage told in one go, and says so", () => {
+  it("leaves out a forgotten report and stages reported together, and says so", () => {
     const state = cooked([PLAIN, PLAIN, { ...PLAIN, slice: 300 }, { ...PLAIN, pack: 1 }]);
     expect(learned(state, "slice")).toMatchObject({ n: 3, yoursMinutes: 25 });
     expect(learned(state, "pack").n).toBe(3);
@@ -114,7 +114,7 @@ describe("what a kitchen has learned", () => {
     }
   });
 
-  it("keeps a hold at the boil as the recipe has it, however fast the pot is", () => {
+  it("keeps a hold at the boil as in the recipe, however fast the pot is", () => {
     const fast = learned(cooked(Array(9).fill({ ...PLAIN, boil: 8 })), "brine");
     expect(fast.typicalMinutes).toBe(25);
     expect(fast.yoursMinutes).toBeGreaterThanOrEqual(5 + 8);
@@ -128,7 +128,7 @@ describe("what a burner is worth", () => {
   const JOULES = 8 * 236.588 * (4.186 + 0.2 * 0.46) * 82;
   const boilAt = (watts: number) => JOULES / watts / 60;
 
-  it("is found from the boils of pots whose contents the recipe tells", () => {
+  it("is found from the boils of pots whose contents the recipe states", () => {
     const state = cooked(Array(12).fill({ ...PLAIN, boil: boilAt(900) }));
     const found = usefulBurnerWatts(lessonsOf(state));
     expect(found?.n).toBe(12);
@@ -138,7 +138,7 @@ describe("what a burner is worth", () => {
     expect(found?.range[1]).toBeGreaterThan(900);
   });
 
-  it("foretells a pot of another recipe, more water taking longer and a mountain boil less", () => {
+  it("predicts a pot of another recipe: more water takes longer, a mountain boil less", () => {
     const lessons = lessonsOf(cooked(Array(12).fill({ ...PLAIN, boil: boilAt(500) })));
     const dilled = recipeOf(wholeLibrary(), "dilled-green-beans");
     const brine = stageOf(dilled, "brine");
@@ -209,7 +209,7 @@ describe("learning from simulated cooks whose truth is known", () => {
 });
 
 describe("one pair of hands", () => {
-  it("is given to the stage that was finished first, where two waited for it", () => {
+  it("goes to the stage that was finished first, where two waited for it", () => {
     const state = cooked([PLAIN]);
     const shift = state.history
       .filter((event) => event.type !== "opened" && event.type !== "kitchen-set")
@@ -243,7 +243,7 @@ describe("the report of what was learned", () => {
 });
 
 describe("a whole day with the canner", () => {
-  it("teaches every attended stage and heating, in the times the ideal cook took", async () => {
+  it("teaches every attended stage and heating, with the times the ideal cook took", async () => {
     const played = await play("dilled-green-beans", undefined, { altitude: "6200ft" });
     const events = played.journal.map(({ at: _at, written: _written, ...event }) => {
       return { ...event, ...(event.type === "opened" ? { rehearsal: false } : {}) };

@@ -19,7 +19,7 @@ describe("what is expected of a stage from few observations", () => {
     expect(pool.freedom).toBe(6);
   });
 
-  it("gives the worked middles and ranges, drawn together the more the less is known", () => {
+  it("gives the computed middles and ranges, drawn together more where less is known", () => {
     expect(ratios(expectNext(slice, pool))).toEqual([1.4757, 1.1107, 1.9608]);
     expect(ratios(expectNext(heat, pool))).toEqual([1.1267, 0.8096, 1.568]);
     expect(ratios(expectNext([], pool))).toEqual([1.1847, 0.724, 1.9386]);
@@ -32,7 +32,7 @@ describe("what is expected of a stage from few observations", () => {
     expect(Math.exp(nothing.high)).toBeLessThan(2.2);
   });
 
-  it("takes the middle one of many, so that one bad day moves it little", () => {
+  it("takes the median of many, so that one bad day moves it little", () => {
     const steady = logs(1.2, 1.25, 1.2, 1.15, 1.2, 1.22, 1.18, 1.2);
     const withBadDay = [...steady.slice(1), Math.log(2.9)];
     const before = expectNext(steady, poolOf([steady])).middle;

@@ -48,7 +48,7 @@ describe("the pantry", () => {
     ]);
   });
 
-  it("forgets an unsealed jar when nobody would have it any more", () => {
+  it("forgets an unsealed jar when nobody would still have it", () => {
     const { state, now } = kitchen(badSeal, [], 40);
     expect(pantryOf(state, now).lines.map((line) => line.keep)).toEqual(["shelf"]);
   });
@@ -72,7 +72,7 @@ describe("the pantry", () => {
     expect(pantryOf(state, now).lines.map((line) => line.keep)).toEqual(["refrigerate"]);
   });
 
-  it("never calls to the table what is past its use-by, but to be thrown out", () => {
+  it("never suggests eating what is past its use-by, but throwing it out", () => {
     const unsaid = beans.filter(({ type }) => type !== "confirmed");
     const fresh = kitchen(unsaid, [], 2);
     expect(pantryOf(fresh.state, fresh.now)).toMatchObject({ throwOut: [], eatFirst: [/./] });
@@ -90,7 +90,7 @@ describe("the pantry", () => {
     });
   });
 
-  it("takes opened jars off, a spoiled one as such, and follows the jars to another place", () => {
+  it("subtracts opened jars, a spoiled one as such, and follows the jars to another place", () => {
     const { batch } = kitchen(beans);
     const { state, now } = kitchen(beans, [
       { type: "jars-moved", batch: batch.id, place: "cellar" },

@@ -36,7 +36,7 @@ function add(state: State, ...facts: object[]): State {
 }
 
 describe("what is coming", () => {
-  it("has every check of a ferment when its recipe says, over a change of the clocks", async () => {
+  it("has every check of a ferment when its recipe says, across a clock change", async () => {
     const { state, now } = await kitchenAfter(
       "sauerkraut",
       "+0:00 [cook until ferment]",
@@ -138,7 +138,7 @@ describe("what is coming", () => {
     expect(listed(state, now, 30)).toEqual([]);
   });
 
-  it("knows a kitchen by its first moment, and counts what was put right", async () => {
+  it("identifies a kitchen by its first moment, and counts corrections", async () => {
     const { state } = await kitchenAfter("cucumber-seed", "0:20 done\n0:25 undo");
     expect(kitchenMark(state)).toMatch(/^[0-9a-z]+$/);
     expect(revision(state)).toBe(1);
@@ -153,12 +153,12 @@ describe("what is coming", () => {
 });
 
 describe("the recurring checks of the recipes", () => {
-  it("are made up for where the clocks skip their minute", () => {
+  it("are caught up where the clocks skip their minute", () => {
     const at = nextMatch("30 2 * * *", Date.parse("2027-03-14T00:00:00-07:00"), ZONE);
     expect(at && isoWithOffset(at, ZONE)).toBe("2027-03-14T03:30:00-06:00");
   });
 
-  it("come at the minutes an independent cron finds, over a change of the clocks", async () => {
+  it("come at the minutes an independent cron finds, across a clock change", async () => {
     const cron = await import("node-cron");
     const { vi } = await import("vitest");
     const expressions = new Set(

@@ -56,14 +56,14 @@ describe("a germination test", () => {
     expect(to).toBeCloseTo(high, 3);
   });
 
-  it("says how much thicker to sow, likely and at worst", () => {
+  it("says how much more thickly to sow, likely and at worst", () => {
     const result = germinationOf(18, 20);
     expect(result.sowTimes).toBe(1.1);
     expect(result.sowTimesAtWorst).toBe(1.4);
     expect(result.sentence).toContain("1.4 times to be safe");
   });
 
-  it("says that ten seeds tell little, and that none of twenty are not for sowing", () => {
+  it("says that ten seeds tell little, and not to sow where none of twenty sprouted", () => {
     expect(germinationOf(9, 10).sentence).toContain("10 seeds tell little");
     expect(germinationOf(0, 20)).toMatchObject({ sowTimes: null, sowTimesAtWorst: null });
     expect(germinationOf(0, 20).sentence).toContain("too little to sow");

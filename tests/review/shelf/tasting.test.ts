@@ -14,7 +14,7 @@ function votes(provider: string[], dragon: string[]): Vote[] {
 const THINGS = ["Dragon Tongue", "Provider"];
 
 describe("preferences", () => {
-  it("call four of six what it is: easily chance", () => {
+  it("call four of six easily chance", () => {
     const [pair] = pairResults(THINGS, votes(["a", "b", "c", "d"], ["e", "f"]));
     expect(pair).toMatchObject({ first: "Provider", forFirst: 4, tasters: 6 });
     expect(pair?.p).toBeCloseTo(0.6875, 4);
@@ -32,7 +32,7 @@ describe("preferences", () => {
     expect(five?.sentence).toContain("this few tasters cannot show a preference");
   });
 
-  it("count one voice a person, the latest, whatever the case of the name", () => {
+  it("count one vote per person, the latest, whatever the case of the name", () => {
     const said = votes(["june", "June", "JUNE"], []);
     const changed = { at: 99, thing: "Dragon Tongue", over: "Provider", taster: "June" };
     expect(pairResults(THINGS, said)[0]).toMatchObject({ forFirst: 1, tasters: 1 });
@@ -43,12 +43,12 @@ describe("preferences", () => {
     });
   });
 
-  it("say that voices without a name may be one person's", () => {
+  it("say that votes without a name may be one person's", () => {
     const unnamed = [1, 2].map((at) => ({ at, thing: "Provider", over: null, taster: null }));
     expect(pairResults(THINGS, unnamed)[0]?.sentence).toContain("2 gave no name");
   });
 
-  it("claim no more for many words without a name than one person's voice can show", () => {
+  it("claim no more for many unnamed votes than one person's vote can show", () => {
     const unnamed = [1, 2, 3, 4, 5, 6].map((at) => {
       return { at, thing: "Provider", over: null, taster: null };
     });

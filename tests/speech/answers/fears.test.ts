@@ -41,13 +41,13 @@ describe("somebody who is afraid of botulism", () => {
 });
 
 describe("trouble", () => {
-  it("is told by what its source says", () => {
+  it("is answered with what its source says", () => {
     expect(answered("two of the jars lost liquid")).toMatch(
       /less than half.*By the National Center/,
     );
   });
 
-  it("says what to look at where nobody said what is odd", () => {
+  it("says what to check where nobody said what is odd", () => {
     const state = initialState();
     const command = { intent: "trouble", slots: {}, confidence: 0.5 } as const;
     expect(telling(state, command, 0, knownOf(state))).toMatch(

@@ -12,7 +12,7 @@ const texts = Object.entries(TABLES).flatMap(([table, rows]) =>
   Object.entries<OwnText>(rows).map(([key, row]) => ({ name: `${table} ${key}`, row })),
 );
 
-/** What is too long to be taken in by ear. */
+/** What is too long to follow by ear. */
 function tooLong(text: string): string[] {
   const sentences = text.split(/(?<=[.!?]) /);
   const long = sentences.filter((one) => one.split(" ").length > 25);
@@ -31,12 +31,12 @@ describe("a fixed text", () => {
     },
   );
 
-  it("would be found too long", () => {
+  it("would be found if it were too long", () => {
     expect(tooLong("One. Two. Three. Four.")).toHaveLength(1);
     expect(tooLong(`${"word ".repeat(26)}end.`)).toHaveLength(1);
   });
 
-  it.each(texts)("says where it stands, or that it is from memory: $name", ({ row }) => {
+  it.each(texts)("names its source, or says that it is from memory: $name", ({ row }) => {
     expect(withSource(row)).toMatch(row.source === null ? /That is from memory\.$/ : /By .+\.$/);
   });
 });
@@ -70,7 +70,7 @@ describe("an emergency", () => {
   });
 });
 
-describe("what was tested in the place of something", () => {
+describe("what was tested in place of something", () => {
   // USDA Complete Guide, Guide 3: acid for a quart of tomatoes (University of Missouri GH1456).
   it("is the published acid for tomatoes", () => {
     expect(SHORTAGES["lemon-juice"].text).toMatch(/half a teaspoon a quart, a quarter a pint/);

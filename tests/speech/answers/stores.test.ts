@@ -33,7 +33,7 @@ describe("the pantry", () => {
     });
   });
 
-  it("puts what is past its date before all else, and never offers it", () => {
+  it("puts what is past its date first, and never offers it", () => {
     const known = stocked({ lines: [line, bad], eatFirst: ["b-1"], throwOut: ["b-3"] });
     const answer = pantryAnswer(state, ASKED, NOW, known);
     expect(typeof answer === "string" ? answer : answer.pages[0]).toMatch(
@@ -53,7 +53,7 @@ describe("saved seed", () => {
   const lot = { crop: "cucumber", variety: "Boston", saved: "2027-09-10", tests: [] };
   const asked: CommandOf<"seeds"> = { intent: "seeds", slots: {}, confidence: 1 };
 
-  it("is told by its lots and their last test", () => {
+  it("is described by its lots and their last test", () => {
     const tests = [{ sentence: "9 of 10 sprouted" }, { sentence: "47 of 50 sprouted" }];
     const known = { ...knownOf(state), seeds: () => [{ ...lot, tests }] };
     expect(seedsAnswer(state, asked, NOW, known)).toMatchObject({
@@ -62,7 +62,7 @@ describe("saved seed", () => {
   });
 
   // Two published seed-life lists and a chart, shortest to longest: onion 1, bean 3 to 4 years.
-  it("that is not on record is told by its published life", () => {
+  it("is described by its published life where it is not on record", () => {
     const told = (target: string) =>
       seedsAnswer(state, { ...asked, slots: { target } }, NOW, knownOf(state));
     expect(told("onion")).toMatch(/^I have no onion seed on record\. .* one year;/);
@@ -96,13 +96,13 @@ describe("a conversion", () => {
   });
 
   // USDA Standard Reference: a cup of granulated sugar weighs 200 g.
-  it("between weight and volume goes by the thing, with its source", () => {
+  it("between weight and volume depends on the ingredient, with its source", () => {
     expect(told(1, "cup", "gram", "sugar")).toMatch(/^1 cup of sugar is about 200 grams\. By USDA/);
     expect(told(1, "cup", "gram", "marbles")).toMatch(/I don't know what marbles weighs/);
     expect(told(1, "cup", "gram")).toBe("That depends on what it is.");
   });
 
-  it("of two things that aren't alike is refused", () => {
+  it("between two different kinds of things is refused", () => {
     expect(told(1, "cup", "psi")).toBe("Those two don't measure the same thing.");
   });
 });

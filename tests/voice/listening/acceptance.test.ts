@@ -17,7 +17,7 @@ const good = {
 };
 
 describe("whether a command is taken", () => {
-  it("depends on the wake words and on the sentence, each by itself", () => {
+  it("depends on the wake words and on the sentence separately", () => {
     expect(acceptance(good, 25, true)).toMatchObject({ taken: true });
     expect(acceptance({ ...good, wakeFit: -6 }, 25, true)).toMatchObject({ why: "no-wake-words" });
     expect(acceptance({ ...good, fit: -6 }, 25, true)).toMatchObject({ why: "unsure" });
@@ -33,7 +33,7 @@ describe("whether a command is taken", () => {
     expect(acceptance({ ...good, frames: 400 }, 25, false)).toMatchObject({ why: "too-long" });
   });
 
-  it("is refused to what has a pause in the middle of the command", () => {
+  it("is refused with a pause in the middle of the command", () => {
     expect(acceptance({ ...good, longestGap: 20 }, 25, true)).toMatchObject({ taken: true });
     expect(acceptance({ ...good, longestGap: 40 }, 25, true)).toMatchObject({ why: "unsure" });
   });
@@ -45,7 +45,7 @@ describe("whether a command is taken", () => {
     expect(acceptance(good, 8, true)).toMatchObject({ taken: true });
   });
 
-  it("is surer the better the command fits", () => {
+  it("is more certain the better the command fits", () => {
     const confidences = [-2.5, -2, -1.5, -1].map(
       (commandFit) => acceptance({ ...good, commandFit }, 25, true).confidence,
     );
@@ -53,7 +53,7 @@ describe("whether a command is taken", () => {
     expect(confidences.at(-1)).toBeGreaterThan(0.9);
   });
 
-  it("wants speech to rise above the noise", () => {
+  it("requires speech to rise above the noise", () => {
     expect(acceptance(good, 2, true)).toMatchObject({ taken: false, why: "unsure" });
   });
 
@@ -64,7 +64,7 @@ describe("whether a command is taken", () => {
     expect(settled(150)).toEqual({ taken: true, confidence: 0.95, orElse: "text" });
   });
 
-  it("is never sure where two hearings disagree, and refuses then what fits poorly", () => {
+  it("is never certain where two hearings disagree, and then refuses what fits poorly", () => {
     const settled = (more: object) => afterSecondHearing({ ...good, ...more }, 25, 0.95);
     expect(settled({ again: "the next" })).toEqual({ taken: true, confidence: 0.95 });
     expect(settled({ again: "text" })).toEqual({ taken: true, confidence: 0.4, orElse: "text" });
@@ -99,7 +99,7 @@ describe("the grammar of a moment", () => {
     expect([...grammarWords(grammar.rules)]).toEqual(["one", "two", "set", "a", "timer"]);
   });
 
-  it("tells its commands from other words", () => {
+  it("distinguishes its commands from other words", () => {
     const isCommand = commandTest(grammar);
     expect(["timer", "set a timer", "timer timer one two"].every(isCommand)).toBe(true);
     expect(["set timer", "one", "timers", "timer three"].some(isCommand)).toBe(false);

@@ -82,7 +82,7 @@ describe.skipIf(process.platform === "win32")("sound from a microphone", () => {
     expect(end).toEqual({ over: false, reason: "no such device" });
   });
 
-  it("that stands still is given up", { timeout: 15_000 }, async () => {
+  it("that stops sending is given up", { timeout: 15_000 }, async () => {
     programs.add("arecord", "exec sleep 60");
     const { end } = await captured(microphone());
     expect(end).toEqual({ over: false, reason: "the microphone gives no sound" });

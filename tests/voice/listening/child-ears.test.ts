@@ -64,7 +64,7 @@ function script(name: string, body: string): string {
   return path;
 }
 
-describe("the ears, a program apart", () => {
+describe("the ears, a separate program", () => {
   it("that dies is reported once and started again", async () => {
     const path = script("dies", "process.exit(1);");
     open(path);
@@ -74,7 +74,7 @@ describe("the ears, a program apart", () => {
     expect(problems).toEqual(["Listening stopped; trying again. Typing goes on."]);
   });
 
-  it("tell what they hear, and what is no report is passed over", async () => {
+  it("report what they hear, and anything else is ignored", async () => {
     const line = { is: "heard", heard: { text: "next", confidence: 1, heardAtMs: 1, delayMs: 1 } };
     const body = `console.log('rubbish'); console.log(${JSON.stringify(JSON.stringify(line))});
       setTimeout(() => 0, 60000);`;
@@ -82,7 +82,7 @@ describe("the ears, a program apart", () => {
     await expect.poll(() => heard.map(({ text }) => text), { timeout: 4000 }).toEqual(["next"]);
   });
 
-  it("that do not leave when asked are ended", async () => {
+  it("that do not end when asked are killed", async () => {
     const body = "process.stdin.resume(); setInterval(() => 0, 1000);";
     const stubborn = open(script("stays", body));
     const started = performance.now();
@@ -118,7 +118,7 @@ describe.skipIf(!recognizerIsHere || process.platform === "win32")("a microphone
     expect(problems[0]).toContain("unplugged");
   });
 
-  it("that is a file is heard to its end; a bad grammar is told and changes nothing", async () => {
+  it("that is a file is heard to its end; a bad grammar changes nothing", async () => {
     const path = join(programs.folder, "silence.raw");
     writeFileSync(path, Buffer.alloc(64_000));
     const listening = open(built, { source: { from: "file", path, paced: false } });

@@ -19,7 +19,7 @@ describe("where speech begins and ends", () => {
     expect(push(endpointer, 250, 0)[0]).toBe("ends");
   });
 
-  it("is not begun by a click, nor ended by the gap in a word", () => {
+  it("does not begin with a click, or end in the gap within a word", () => {
     const endpointer = new Endpointer();
     expect(push(endpointer, 32, 8)).toEqual([]);
     expect(push(endpointer, 500, 0)).toEqual([]);
@@ -28,14 +28,14 @@ describe("where speech begins and ends", () => {
     expect(push(endpointer, 400, 10)).toEqual([]);
   });
 
-  it("waits longer where it is told that less is not enough", () => {
+  it("waits longer where asked to", () => {
     const endpointer = new Endpointer();
     push(endpointer, 500, 10);
     expect(push(endpointer, 1000, 0, 1200)).toEqual([]);
     expect(push(endpointer, 400, 0, 1200)[0]).toBe("ends");
   });
 
-  it("takes speech without a pause for talk, and listens again after a silence", () => {
+  it("treats speech without a pause as talk, and listens again after a silence", () => {
     const endpointer = new Endpointer();
     expect(push(endpointer, 8000, 10)).toEqual(["begins", "too-long"]);
     push(endpointer, 500, 0);

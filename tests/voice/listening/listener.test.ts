@@ -128,7 +128,7 @@ describe("the listener", () => {
     expect(heard[0]?.delayMs).toBeLessThan(600);
   });
 
-  it("tells of speech that is no command, and why", () => {
+  it("reports speech that is not a command, and why", () => {
     recognizer.answer = { ...NEXT, wakeFit: -9 };
     speak(1000);
     quiet(600);
@@ -145,7 +145,7 @@ describe("the listener", () => {
     expect(heard).toHaveLength(1);
   });
 
-  it("is less sure when the number could as well be its sound-alike, and names it", () => {
+  it("is less certain when the number could as well be its sound-alike, and names it", () => {
     recognizer.rival = { text: "thirty", leadOver: 5 };
     speak(800);
     quiet(600);
@@ -153,7 +153,7 @@ describe("the listener", () => {
     expect(heard[0]?.orElse).toBe("thirty");
   });
 
-  it("does not hear itself, nor the moment after", () => {
+  it("does not hear itself, or the moment after", () => {
     speak(300);
     listener.deafen(true);
     speak(2000);
@@ -166,7 +166,7 @@ describe("the listener", () => {
     expect(heard).toHaveLength(1);
   });
 
-  it("changes the grammar between utterances only", () => {
+  it("changes the grammar only between utterances", () => {
     listener.expect({ command: "first", rules: "" });
     speak(500);
     listener.expect({ command: "second", rules: "" });
@@ -175,7 +175,7 @@ describe("the listener", () => {
     expect(recognizer.log).toEqual(["expect first", "begin", "ahead", "end", "expect second"]);
   });
 
-  it("tells the level about four times a second", () => {
+  it("reports the level about four times a second", () => {
     const before = levels.length;
     quiet(2000);
     expect(levels.length - before).toBeGreaterThanOrEqual(7);

@@ -29,7 +29,7 @@ function reduced(samples: Int16Array, turnDownDb: number): CleanedPiece[] {
 const flat = (pieces: CleanedPiece[]) => pieces.flatMap(({ samples }) => [...samples]);
 
 describe("the Fourier transform", () => {
-  it("finds a tone and gives the signal back", () => {
+  it("finds a tone and restores the signal", () => {
     const fourier = new Fourier(64);
     const re = Float64Array.from({ length: 64 }, (_, n) => Math.cos((2 * Math.PI * 5 * n) / 64));
     const im = new Float64Array(64);
@@ -60,7 +60,7 @@ describe("turning noise down", () => {
     expect(fallDb).toBeGreaterThan(-9);
   });
 
-  it("tells a voice over the noise by its rise, and how loud the noise is", () => {
+  it("recognizes a voice over the noise by its rise, and how loud the noise is", () => {
     const voiced = noisy.map((sample, at) => {
       const speaking = at > HOP * 200 && at < HOP * 220;
       const sum = [300, 600, 900, 1500, 2100, 2700, 3300].reduce((all, hertz) => {

@@ -78,7 +78,7 @@ describe.skipIf(process.platform === "win32")("a program that speaks", () => {
     expect(await speak(path)).toEqual({ kind: "spoken" });
   });
 
-  it("is stopped with what it started, and nobody else is touched", async () => {
+  it("is stopped with what it started, and no other process is touched", async () => {
     const pidFile = join(folder, "tree.pid");
     const bystander = spawn("sleep", ["60"]);
     const path = program("tree", `sleep 60 & echo $! >${pidFile}; wait`);
@@ -177,7 +177,7 @@ describe.skipIf(process.platform === "win32")("the choice of a voice", () => {
     return chooseVoice({ platform, searchPath: path });
   };
 
-  it("is espeak-ng on Linux, else festival, else none with the command that gets one", () => {
+  it("is espeak-ng on Linux, else festival, else none with the command that installs one", () => {
     expect(choose("linux", "espeak-ng", "festival").engine?.name).toBe("espeak-ng");
     expect(choose("linux", "festival").engine?.name).toBe("festival");
     const none = choose("linux", "dnf");

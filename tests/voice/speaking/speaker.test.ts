@@ -33,14 +33,14 @@ const alarm = (text: string, more: Partial<SpokenSentence> = {}): SpokenSentence
 const answer = (text: string): SpokenSentence => ({ rank: "answer", text });
 
 describe("the speaking queue", () => {
-  it("speaks one sentence at a time, answers before prompts, as they came", async () => {
+  it("speaks one sentence at a time, answers before prompts, in order of arrival", async () => {
     for (const each of [prompt("c"), prompt("d"), answer("a"), answer("b")]) speaker.say(each);
     await clock.pass(10_000);
     expect(voice.texts).toEqual(["c", "a", "b", "c", "d"]);
     expect(voice.mostAtOnce).toBe(1);
   });
 
-  it("lets an alarm cut in, begins it with the bell, and then says the prompt whole", async () => {
+  it("lets an alarm cut in, begins it with the bell, and then says the whole prompt", async () => {
     speaker.say(prompt("slice the beets"));
     await clock.pass(200);
     speaker.say(alarm("the boil is lost"));
@@ -70,7 +70,7 @@ describe("the speaking queue", () => {
     expect(voice.texts).toEqual(["first", "four minutes left"]);
   });
 
-  it("stops an alarm that was answered, and says it no more", async () => {
+  it("stops an alarm that was answered, and does not repeat it", async () => {
     speaker.say(alarm("the rice", { key: "timer" }));
     await clock.pass(100);
     speaker.cancel("timer");
@@ -78,7 +78,7 @@ describe("the speaking queue", () => {
     expect(diary.outcomes).toEqual([["the rice", "stopped"]]);
   });
 
-  it("is bounded: the oldest of the least rank is given up first", async () => {
+  it("is bounded: the oldest of the lowest rank is dropped first", async () => {
     speaker.say(alarm("now"));
     for (let n = 0; n < QUEUE_MAX; n++) speaker.say(answer(`answer ${n}`));
     speaker.say(alarm("later"));
@@ -87,7 +87,7 @@ describe("the speaking queue", () => {
     expect(voice.texts.slice(0, 3)).toEqual(["now", "later", "answer 1"]);
   });
 
-  it("says nothing when hushed but alarms that guard a process", async () => {
+  it("says only alarms that guard a process when hushed", async () => {
     speaker.say(prompt("being said"));
     speaker.say(prompt("waiting"));
     await clock.pass(10);
@@ -111,7 +111,7 @@ describe("the speaking queue", () => {
     expect(speaker.adjust({ rate: 9, volume: 0 })).toEqual({ rate: 2, volume: 0.5 });
   });
 
-  it("tells when it may be heard, once for a run of sentences", async () => {
+  it("reports when it may be heard, once for a run of sentences", async () => {
     speaker.say(answer("one"));
     speaker.say(answer("two"));
     await clock.pass(10_000);
@@ -138,8 +138,8 @@ describe("the speaking queue", () => {
   });
 });
 
-describe("a voice in trouble costs the voice and nothing else", () => {
-  it("is missing: told once how to get one, and the bell rings instead", async () => {
+describe("with a voice in trouble, only the voice is lost", () => {
+  it("is missing: it says once how to get one, and the bell rings instead", async () => {
     speaker = speakerWith(undefined);
     speaker.say(prompt("fill the jars"));
     speaker.say(alarm("the boil is lost"));

@@ -29,7 +29,7 @@ describe("sound files", () => {
     Buffer.from("RIFF"),
     Buffer.from("hello world, this is no sound at all, none"),
     Buffer.from("RIFF....WAVEfmt ", "latin1"),
-  ])("that are none are refused, case %#", (bytes) => {
+  ])("that are not WAV are refused, case %#", (bytes) => {
     expect(() => readWav(bytes)).toThrow();
   });
 
