@@ -22,7 +22,7 @@ const MORE = /^\s*(?:(?:and|also|plus|and also|and then|then also)\b[\s,]*)+/i;
 const SAME = /^\s*(?:and\s+|then\s+)*(?:the\s+)?same\s+(?:again\s+)?(?:for|with)\s+/i;
 const LEAD = "(?:okay|right|now|so|let's|let us|please|can we|and|,|\\s)*";
 const ORDER = new RegExp(`^\\s*${LEAD}\\b(?:start|begin|make|do)\\s+(?:both\\s+)?`, "i");
-const TOO = /[\s,]+(?:too|as well|also)(?=[\s,.!]|$)/i;
+const TOO = /[\s,]+(?:too|as well|also)(?=\s*(?:[,.!;]|$|(?:please|then|and|now|thanks)\b))/i;
 const EACH = /[\s,]+(?:at\s+)?([^,]*?)\s+(?:each|apiece|of each)[\s.!]*$/i;
 
 /** Words that are never a variety's name. */
