@@ -89,7 +89,7 @@ export const SPOIL_SIGNS: Topics<SpoilSign> = [
   ["unsealed", /\b(unsealed|not sealed|came open|come open|loose|popped open|lost its seal)\b/],
   [
     "off",
-    /\b(spoil\w*|rott\w*|rancid|stink\w*|stank|smell\w*|stench|reek\w*|pong\w*|whiff\w*|off|bad|slimy|cloudy)\b/,
+    /\b(spoil\w*|rott\w*|rancid|stink\w*|stank|smell\w* (bad|off|wrong|funny|foul|awful|rotten|horrible|odd|weird)|stench|reek\w*|pong\w*|whiff\w*|off|bad|slimy|cloudy)\b/,
   ],
 ];
 

@@ -95,7 +95,7 @@ export const loaded: MeaningOf<"loaded"> = {
       [all|there is|there are|that is|with|got|we have|i have|we have got|<the>] {count:whole}
       [<jars-or-size>|of <the> lot|more]|
       {count:whole} and all|
-      [<the>] {target} [jars|ones|load|glasses|{size}]|[<the>] (jars|glasses|{size})|
+      [<the>] {target} (jars|ones|load|glasses|{size})|[<the>] (jars|glasses|{size})|
       they both|both [of them|loads]|[<the>] rack [of jars] [with {count:whole}]
     `,
     "went-in": `

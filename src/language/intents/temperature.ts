@@ -1,5 +1,9 @@
 import type { MeaningOf } from "./meaning.ts";
 
+/** Water boils at no less where anybody cooks: some 180 F at 16,000 feet. */
+const LEAST_BOIL_F = 180;
+const LEAST_BOIL_C = 82;
+
 /** What the thermometer reads. */
 export const temperature: MeaningOf<"temperature"> = {
   cost: "clearing",
@@ -9,9 +13,13 @@ export const temperature: MeaningOf<"temperature"> = {
   slots: { target: "name", at: "instant", value: "number", unit: "word", boiling: "flag" },
   example: "it's at one eighty two degrees",
   topical: true,
-  finish: (raw, { temperatureUnit = "F" }) => ({
-    slots: { ...raw, unit: raw.unit ?? temperatureUnit },
-  }),
+  finish: (raw, { temperatureUnit = "F" }) => {
+    const unit = raw.unit ?? temperatureUnit;
+    // "A boil at one thirty-eight" is a time.
+    const least = unit === "C" ? LEAST_BOIL_C : LEAST_BOIL_F;
+    if (raw.boiling === true && Number(raw.value) < least) return undefined;
+    return { slots: { ...raw, unit } };
+  },
   wordings: [
     "<it> [<at-value>|<fell-to>] {value:temperature} [<degrees>] [<temp-tail>]",
     `<temp-subject> [<at-value>|<fell-to>] {value:temperature} [<degrees>] [{unit=F}
@@ -27,7 +35,8 @@ export const temperature: MeaningOf<"temperature"> = {
     [<temp-unit>] [<when>]`,
     "[<the>] {target} [temperature|temp] {value:number} <temp-unit>",
     `(measured|i measured|i get|getting|i am getting|i read|read|took a reading of|i see|i am
-    reading|we are reading|we are getting|i am seeing) {value:number} [<temp-unit>]
+    reading|we are reading|we are getting|i am seeing) ({value:number} <temp-unit>|
+    {value:temperature})
     [<temp-tail>]`,
     `[<temp-subject>|<it>|<we>] [<at-value>|<got>] {value:temperature} [<temp-unit>] <at-boil>
     {boiling=true}`,

@@ -15,7 +15,8 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
     alive|come alive|going|moving|got moving|woke up|kicked in|come on) [<steady>] [<steady>]
     [<when>]`,
     `<it> (is|has|has started|started|has begun|just started|began|starts) [<still>] [to]
-    <rocking> [<steady>] [<steady>] [<when>|<lasting>]`,
+    (rocking|jiggling|dancing|wobbling|rock|jiggle|dance|wobble|jittering|swaying) [<steady>]
+    [<steady>] [<when>|<lasting>]`,
     "<rocking> [<steady>] [<steady>]",
     `(<we>|i|<got>) [have|got|have got|hear|see|can hear] [a|the|<the>] [<full>] [weight]
     (rocking|jiggling|weight rocking|jiggle|rock|weight jiggling|rattle|rocking weight|jiggler
