@@ -6,6 +6,7 @@ import {
   newWatching,
   pressureRule,
 } from "../../../src/kitchen/probe/probe-rules.ts";
+import { BOIL_DOUBT_F, boilingPointF } from "../../../src/reckon/boiling.ts";
 import { ALTITUDE_FT, TARGET_PSI, type Trace, trace } from "./probe-traces.ts";
 
 export type Judged = {
@@ -39,8 +40,12 @@ export function judge(one: Trace): Judged {
       const since = reading.t - one.trulyFrom;
       if (since > LEARN_AFTER_MS && since < LEARN_AFTER_MS + 30_000) {
         const values = watching.recent.map((each) => each.value).sort((a, b) => a - b);
-        stoodAt = values[Math.floor(values.length / 2)];
-        watching.level = "at";
+        const middle = values[Math.floor(values.length / 2)] ?? 0;
+        // One that is further off is not learned from.
+        if (Math.abs(middle - boilingPointF(ALTITUDE_FT)) <= BOIL_DOUBT_F) {
+          stoodAt = middle;
+          watching.level = "at";
+        }
       }
     }
     if (verdict?.kind === "reached") {
