@@ -5,6 +5,7 @@
  */
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
+import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { type Fact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
@@ -48,7 +49,11 @@ export type Heard = {
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
   const text = withoutFirstThoughts(words, context);
   const said = utteranceOf(text);
-  const anew = urgentFirst(unlessStopped(readIn(text, context, models), said), said, context);
+  const anew = urgentFirst(
+    unlessStopped(unmixed(readIn(text, context, models)), said),
+    said,
+    context,
+  );
   const own = anew.reading === "sure" ? undefined : recalled(words, anew, context, models);
   const heard = own ? recalling(anew, own) : anew;
   const { commands, frame, intents } = heard;
@@ -64,6 +69,22 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   if (answered && (settled || told)) return { ...heard, commands: lost };
   const evidence = doubtIn(said, { frame, intents }, answered, heard.reading === "sure");
   return evidence ? { ...heard, evidence } : heard;
+}
+
+/**
+ * What is begun along with a food that was not tested may be one mix with it, and is not begun: the
+ * untested food is answered, and one that nothing is known of leaves the order open.
+ */
+function unmixed(heard: Read): Read {
+  const begun = heard.commands.filter(({ intent }) => intent === "begin");
+  if (begun.length === 0 || heard.commands.length < 2) return heard;
+  const untested = begun.filter(({ slots }) => "untested" in slots && slots.untested !== undefined);
+  if (untested.length > 0) return { ...heard, commands: untested };
+  const stray = heard.commands.some(({ intent, slots }) => {
+    if (intent !== "focus" || !("target" in slots)) return false;
+    return foodsNamed(String(slots.target)).length > 0;
+  });
+  return stray ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
 function recalling(heard: Read, { command, memory }: Recalled): Read {

@@ -21,7 +21,7 @@ function process(load: Load) {
 }
 
 describe("a loss", () => {
-  it("within the time ends the stretch there, settles what was heard, and quiets what rings", () => {
+  it("within the time ends the stretch, settles what was heard, and quiets what rings", () => {
     const { story, load } = boiling();
     load.heard.push({ at: 1, text: "x", strength: "suspicion", about: "boil" });
     load.column = 1;

@@ -48,3 +48,13 @@ describe("a pot that bears its batch's name", () => {
     expect(played.asked.map(({ text }) => text).join("\n")).not.toContain("Which is boiling");
   });
 });
+
+describe("what is begun along with a food that was not tested", () => {
+  it.each(["start the carrots and cabbage", "start the peaches and bananas"])(
+    "may be one mix, and is not begun: %s",
+    async (text) => {
+      const played = await play("pickled-beets", `0:01 ${text}\n+0:01 what now`);
+      expect(played.review.batches.map(({ recipe }) => recipe)).toEqual(["pickled-beets"]);
+    },
+  );
+});
