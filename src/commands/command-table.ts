@@ -56,6 +56,7 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   labels: async (args, machine) =>
     (await import("./record/labels.ts")).labelsCommand(args, machine),
   seeds: async (args, machine) => (await import("./record/seeds.ts")).seedsCommand(args, machine),
+  words: async (args, machine) => (await import("./record/words.ts")).wordsCommand(args, machine),
   export: async (args, machine) =>
     (await import("./record/export.ts")).exportCommand(args, machine),
   import: async (args, machine) =>

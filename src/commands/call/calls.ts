@@ -318,6 +318,14 @@ export const CALLS = {
       ...JSON_OUT,
     },
   },
+  words: {
+    about: "your own words that were learned, and what they mean",
+    example: "words --forget 2",
+    options: {
+      forget: text("N|all", "forget the words of this number, or all of them"),
+      ...JSON_OUT,
+    },
+  },
   export: {
     words: "FILE",
     about: "write everything to one file, to move to another machine",

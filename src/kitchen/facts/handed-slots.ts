@@ -25,6 +25,7 @@ const SLOTS = {
     storage: z.optional(text),
     batch: z.optional(text),
   }),
+  "forget-words": z.object({ all: z.optional(z.literal(true)), number: z.optional(number) }),
   germination: z.object({ seed: text, sprouted: number, of: number, days: z.optional(number) }),
 };
 
