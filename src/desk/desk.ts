@@ -5,10 +5,10 @@
 import { Alarms } from "./alarms.ts";
 import {
   type DeskDecision,
-  type Line,
-  type Part,
+  type LinePart,
   RANKS,
   type SaidCaution,
+  type SpokenLine,
   type Want,
   wholeOf,
 } from "./want.ts";
@@ -42,7 +42,7 @@ export class Desk {
   }
 
   /** The lines to be said now, in this order. */
-  decide(wants: readonly Want[], moment: DeskMoment): Line[] {
+  decide(wants: readonly Want[], moment: DeskMoment): SpokenLine[] {
     const { now, ringing } = moment;
     const waking = this.hold(wants, moment);
     const kept = this.withoutTwins(waking, now).filter((want) => this.stillTrue(want, now));
@@ -105,7 +105,7 @@ export class Desk {
     this.log.push(decision(wholeOf(want), now, { dropped: true, why }));
   }
 
-  private line(group: readonly Want[], moment: DeskMoment): Line {
+  private line(group: readonly Want[], moment: DeskMoment): SpokenLine {
     const forms = group.map((want) => this.form(want, moment));
     const parts = sameOnce(forms);
     const keys = group.flatMap(({ key }) => key ?? []);
@@ -127,7 +127,7 @@ export class Desk {
   }
 
   /** A want as it is said now: whole the first time of a day, short after. */
-  private form(want: Want, { day }: DeskMoment): Part {
+  private form(want: Want, { day }: DeskMoment): LinePart {
     const { name, text, lesson, cautions = [], brief } = want;
     const of = name === undefined ? {} : { name };
     if (brief && lesson) return { ...of, text: lesson.short };
@@ -147,7 +147,7 @@ export class Desk {
 }
 
 /** Who was named just before is not named again; an alarm never loses its name. */
-function namedOnce(lines: Line[]): Line[] {
+function namedOnce(lines: SpokenLine[]): SpokenLine[] {
   let last: string | undefined;
   for (const line of lines) {
     for (const part of line.parts) {
@@ -169,8 +169,8 @@ function together(wants: Want[]): Want[][] {
 }
 
 /** What is said of several in the same words is said once, naming all. */
-function sameOnce(forms: readonly Part[]): Part[] {
-  const parts: Part[] = [];
+function sameOnce(forms: readonly LinePart[]): LinePart[] {
+  const parts: LinePart[] = [];
   for (const form of forms) {
     const same = parts.find((part) => part.name !== undefined && part.text === form.text);
     if (same && form.name !== undefined) {

@@ -34,11 +34,11 @@ export type Want = Wording & {
 };
 
 /** One part of a line: whose it is and what is said of it. */
-export type Part = { name?: string; text: string };
+export type LinePart = { name?: string; text: string };
 
 /** What is said in one breath. */
-export type Line = Pick<Want, "rank" | "guards" | "refuses"> & {
-  parts: Part[];
+export type SpokenLine = Pick<Want, "rank" | "guards" | "refuses"> & {
+  parts: LinePart[];
   keys: string[];
   /** The whole of what was shortened, for who asks for more. */
   whole: string;

@@ -21,7 +21,7 @@ export type StageDue = (typeof STAGE_DUES)[number];
 export type DueWhat = StageDue | "timer" | "reminder" | "warm-up" | "begin";
 
 /** What a key of a stage says; timers and reminders come due under their ids. */
-export type StageDueKey = { owner: string; stage: string; what: StageDue };
+type StageDueKey = { owner: string; stage: string; what: StageDue };
 
 const PLAN = "plan";
 const WARM_UP = "warm-up";

@@ -31,7 +31,7 @@ export function nightUntil(state: State, t: number): number | undefined {
  * Whether what comes due of a stage can wait for the morning: nothing is on the heat, in the
  * canner or stands warm, and its window is long.
  */
-export function canWait({ spec }: StageRun): boolean {
+function canWait({ spec }: StageRun): boolean {
   const rules = rulesOf(spec);
   if (!rules.waits || (isOfCanner(spec) && rules.ofCanner !== "after")) return false;
   return !spec.window || spec.window.maxMinutes * MINUTE_MS >= OVERNIGHT_HOURS * HOUR_MS;

@@ -60,10 +60,10 @@ export class Hearing {
   }
 
   /** The clauses as several facts, where each is one, or says nothing. */
-  several(said: Utterance, whole: Guess): Fact[] {
+  several(said: Utterance, whole: Guess): ClauseFact[] {
     const clauses = clausesIn(said);
     if (clauses.length < 2) return [];
-    let found: Fact[] = [];
+    let found: ClauseFact[] = [];
     const beside: Utterance[] = [];
     const unclear: { clause: Utterance; best: Command | undefined }[] = [];
     let guessed = false;
@@ -99,7 +99,7 @@ export class Hearing {
   }
 
   /** "Yes, and what do I do now?": an answer, and what it is said beside. */
-  answeredFirst(said: Utterance, plain: Command, whole: Guess): readonly Fact[] | undefined {
+  answeredFirst(said: Utterance, plain: Command, whole: Guess): readonly ClauseFact[] | undefined {
     const facts = MEANINGS[plain.intent].answer ? [] : this.several(said, whole);
     const [first, ...others] = facts;
     if (!first || others.length === 0) return undefined;
@@ -110,7 +110,7 @@ export class Hearing {
 }
 
 /** A fact, and the clause it stands in. */
-export type Fact = { command: Command; clause: Utterance };
+export type ClauseFact = { command: Command; clause: Utterance };
 
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
 const LEAST_WORDS = 3;
@@ -119,7 +119,7 @@ const LEAST_WORDS = 3;
 const ANOTHER_MEANING = 0.45;
 
 /** Whether a clause that fits no wording is likely to say something besides the facts. */
-function isAnother(best: Command, facts: readonly Fact[]): boolean {
+function isAnother(best: Command, facts: readonly ClauseFact[]): boolean {
   if (best.confidence < ANOTHER_MEANING || MEANINGS[best.intent].cost === "harmless") return false;
   return !facts.some(({ command }) => command.intent === best.intent);
 }
@@ -159,10 +159,10 @@ function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean 
 }
 
 /** "The beans, I'd give them a five": a name before a clause is what the clause is about. */
-function aboutTopics(facts: readonly Fact[]): Fact[] {
-  const takes = ({ command: { intent, slots } }: Fact) =>
+function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {
+  const takes = ({ command: { intent, slots } }: ClauseFact) =>
     "target" in MEANINGS[intent].slots && !("target" in slots);
-  return facts.flatMap((fact, at): Fact[] => {
+  return facts.flatMap((fact, at): ClauseFact[] => {
     const [before, next] = [facts[at - 1], facts[at + 1]];
     if (fact.command.intent === "focus" && next && takes(next)) return [];
     if (before?.command.intent !== "focus" || !takes(fact)) return [fact];
@@ -186,8 +186,8 @@ function completes(one: Command, other: Command): boolean {
 }
 
 /** Of one meaning, what its clauses say together, unless they contradict each other. */
-function merged(facts: readonly Fact[]): Fact[] {
-  const list: Fact[] = [];
+function merged(facts: readonly ClauseFact[]): ClauseFact[] {
+  const list: ClauseFact[] = [];
   for (const fact of facts) {
     const { intent, slots } = fact.command;
     const same = list.some(({ command }) => {

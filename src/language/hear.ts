@@ -178,7 +178,7 @@ class Reader {
     return this.read("ask", [], [...this.hearing.readings(this.said, this.whole), plain]);
   }
 
-  private facts(list: readonly Fact[], readings: readonly Command[]): Read {
+  private facts(list: readonly ClauseFact[], readings: readonly Command[]): Read {
     const commands = list.map(({ command }) => command);
     const clauses = list.map(({ clause }) => clause);
     return { ...this.read("sure", commands, [...commands, ...readings]), clauses };

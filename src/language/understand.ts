@@ -214,7 +214,7 @@ export function surelyUnderstood(said: Utterance, context: Context): Command | u
 }
 
 /** Words as one command, by the wordings alone. */
-export function understoodWords(said: Utterance, context: Context): Command {
+function understoodWords(said: Utterance, context: Context): Command {
   if (said.words.length === 0) return UNKNOWN;
   const answer = context.question ? answerTo(said, context.question) : undefined;
   if (answer) return answer;

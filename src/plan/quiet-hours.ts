@@ -5,7 +5,7 @@ import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
 const DAY_MINUTES = DAY_MS / MINUTE_MS;
 
 /** Reads `22:00-06:00`; undefined where it is no span of hours. */
-export function parseQuietHours(text: string): QuietHours | undefined {
+function parseQuietHours(text: string): QuietHours | undefined {
   const match = /^(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})$/.exec(text.trim());
   if (!match) return undefined;
   const fromMinute = Number(match[1]) * 60 + Number(match[2]);

@@ -48,7 +48,7 @@ export const ingredientRole = z.enum([
 export const stageUse = z.enum(["burner", "refrigerator", "pot"]);
 
 /** Where a figure was published; `memory` names the part that was not checked there. */
-export const source = z.object({
+const source = z.object({
   publication: text,
   guide: z.optional(text),
   edition: z.optional(text),

@@ -3,10 +3,10 @@
  * speaks only about the record, never about the food.
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
-import { againstMemory } from "../kitchen/guide.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
+import { againstMemory } from "../kitchen/questions/guide.ts";
 import { openDoubts } from "../kitchen/questions/heard-doubts.ts";
 import { sealedName, sealedOver } from "../kitchen/questions/sealed-lines.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";

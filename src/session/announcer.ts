@@ -14,7 +14,7 @@ export type AnnouncerParts = {
   bell: BellPort;
 };
 
-export type Announcement = {
+type Announcement = {
   told: readonly CameDue[];
   hushed: boolean;
   wallMs: number;

@@ -11,7 +11,7 @@ import type { Conversation } from "./conversation.ts";
 import type { Pending } from "./dialogue.ts";
 import { examplesNow } from "./hearing.ts";
 
-export type Place = { state: State; now: number; library: Library; pending: Pending | undefined };
+type Place = { state: State; now: number; library: Library; pending: Pending | undefined };
 
 /** Answers a question that writes nothing down; false where there is no answer. */
 export function answered(talk: Conversation, command: Command, place: Place): boolean {

@@ -1,6 +1,6 @@
 /** What is said and shown in one session: all of it passes the desk. */
 import { Desk } from "../desk/desk.ts";
-import type { DeskDecision, Rank, Want, Line as WordedLine } from "../desk/want.ts";
+import type { DeskDecision, Rank, Want, SpokenLine as WordedLine } from "../desk/want.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Line, LineKind } from "../ports/view.ts";
 import type { SpeechRank, VoicePort } from "../ports/voice.ts";
@@ -16,7 +16,7 @@ export type TalkMoment = {
   asleepUntil?: number | undefined;
 };
 
-export type ConversationParts = {
+type ConversationParts = {
   voice: VoicePort;
   moment(): TalkMoment;
   /** Everything that rings, as it is said now. */

@@ -16,7 +16,7 @@ export function dataFolder(
  * Who else may get at a data folder: nobody, others who may read in it, or others who may change
  * what is there. Nobody where it is not there yet, or the system has no such thing.
  */
-export function openTo(folder: string): "nobody" | "readers" | "writers" {
+function openTo(folder: string): "nobody" | "readers" | "writers" {
   const mode = process.platform === "win32" ? 0 : (statSync(folder, NO_THROW)?.mode ?? 0);
   if ((mode & 0o022) !== 0) return "writers";
   return (mode & 0o055) === 0 ? "nobody" : "readers";

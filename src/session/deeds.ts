@@ -2,7 +2,7 @@
  * Carries out what is done: it is written down first, then answered, then its consequences are
  * said.
  */
-import type { Part } from "../desk/want.ts";
+import type { LinePart } from "../desk/want.ts";
 import { agenda } from "../kitchen/agenda.ts";
 import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
@@ -16,7 +16,7 @@ import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { Outlook } from "./time/outlook.ts";
 import { answeredWants, dueWants, speaksOfAltitude, turnWants } from "./wants.ts";
 
-export type DeedsParts = {
+type DeedsParts = {
   state: State;
   library: Library;
   log: LogWriter;
@@ -47,7 +47,7 @@ export class Deeds {
     this.written(new CarriedOut(state, log.mark(cmd)).add(facts), now);
   }
 
-  private written(done: CarriedOut, now: number, otherwise?: Part): void {
+  private written(done: CarriedOut, now: number, otherwise?: LinePart): void {
     const { state, log, talk } = this.parts;
     const { events } = done;
     const before = { ...state };

@@ -13,7 +13,7 @@ import { askedBack } from "../speech/intents.ts";
 
 export type Pending = Extract<Decision, { kind: "ask" }>;
 
-export type Resolved =
+type Resolved =
   /** The answer: the command is decided again with it. */
   | { kind: "wish"; wish: Wish }
   /** It was dropped by a no. */

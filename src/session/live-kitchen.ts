@@ -20,7 +20,7 @@ import type { Answerer, OpenGlass } from "./tell/tell-callers.ts";
 import { openTellServer, type TellServer } from "./tell/tell-server.ts";
 import { realClock } from "./time/real-clock.ts";
 
-export type LiveParts = {
+type LiveParts = {
   folder: string;
   library: Library;
   version: string;
@@ -50,7 +50,7 @@ export type LiveKitchen = {
   close(): Promise<void>;
 };
 
-export type LiveAnswer =
+type LiveAnswer =
   | { ok: true; kitchen: LiveKitchen }
   | { ok: false; why: "held"; message: string }
   | { ok: false; why: "disk"; message: string };

@@ -2,7 +2,7 @@
 
 import { writeHeartbeat } from "../journal/heartbeat.ts";
 import type { Journal, WriteRefusal } from "../journal/journal.ts";
-import type { CarriedOut, Mark } from "../kitchen/decide/carry-out.ts";
+import type { CarriedOut, EventMark } from "../kitchen/decide/carry-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply } from "../kitchen/evolve.ts";
@@ -11,7 +11,7 @@ import type { Clock, ClockReading } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import { recordOf } from "./reading/journal-records.ts";
 
-export type LogWriterParts = {
+type LogWriterParts = {
   clock: Clock;
   disk: Disk;
   folder: string;
@@ -69,7 +69,7 @@ export class LogWriter {
   }
 
   /** What events are written under now. */
-  mark(cmd: string): Mark {
+  mark(cmd: string): EventMark {
     return { cmd, w: this.parts.now() };
   }
 

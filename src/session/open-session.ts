@@ -33,7 +33,7 @@ import { KitchenTimeline } from "./time/kitchen-timeline.ts";
 import { somethingRuns } from "./time/time-facts.ts";
 import { sameBoot, TimeWatch } from "./time/time-watch.ts";
 
-export type OpenParts = {
+type OpenParts = {
   clock: Clock;
   disk: Disk;
   folder: string;

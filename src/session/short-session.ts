@@ -19,9 +19,7 @@ export const SILENT: VoicePort = {
   close: () => Promise.resolve(),
 };
 
-export type ShortAnswer<T> =
-  | { ok: true; value: T }
-  | { ok: false; why: "held" | "disk"; message: string };
+type ShortAnswer<T> = { ok: true; value: T } | { ok: false; why: "held" | "disk"; message: string };
 
 /** Opens the folder as its only writer, does one thing, and closes again. Asks nothing. */
 export function inShortSession<T>(

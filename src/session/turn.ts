@@ -34,7 +34,7 @@ const NOT_HEARD = "I did not get that.";
 /** Who has said something within this is awake, ms. */
 const AWAKE_MS = 30 * MINUTE_MS;
 
-export type TurnParts = {
+type TurnParts = {
   parts: SessionParts;
   deeds: Deeds;
   log: LogWriter;

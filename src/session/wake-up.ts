@@ -9,7 +9,7 @@ import type { SessionParts } from "./session-parts.ts";
 import { isHushed } from "./time/outlook.ts";
 import { factsOfFindings } from "./time/time-facts.ts";
 
-export type WakeUpParts = {
+type WakeUpParts = {
   parts: SessionParts;
   deeds: Deeds;
   log: LogWriter;

@@ -14,7 +14,7 @@ import { dueWording } from "../speech/due-sentences.ts";
 import { newTurns, promptWording } from "../speech/prompts.ts";
 
 /** The due item a recorded key stands for. */
-export function itemOf(state: State, key: string): DueMoment {
+function itemOf(state: State, key: string): DueMoment {
   const at = state.due[key] ?? 0;
   const timer = state.timers[key];
   if (timer) return { key, at, rank: "alarm", what: "timer" };

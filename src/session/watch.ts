@@ -14,7 +14,7 @@ import { type CameDue, resumeTime } from "./open-session.ts";
 import { type ReadKitchen, readKitchen } from "./reading/read-kitchen.ts";
 import { inShortSession } from "./short-session.ts";
 
-export type WatchParts = {
+type WatchParts = {
   clock: Clock;
   disk: Disk;
   folder: string;

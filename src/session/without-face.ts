@@ -7,7 +7,7 @@ import type { LiveKitchen } from "./live-kitchen.ts";
 const LONGEST_RINGING_MS = 60 * 60_000;
 const LOOK_MS = 1000;
 
-export type WithoutFace = {
+type WithoutFace = {
   kitchen: LiveKitchen;
   /** Shows alarms on the desktop, where the system can. */
   notice: ShowNotice | undefined;

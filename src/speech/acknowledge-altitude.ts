@@ -11,9 +11,9 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import { current } from "../kitchen/unbroken-time.ts";
 import { boilingPointF } from "../reckon/boiling.ts";
 import { withCommas } from "../reckon/reckoned.ts";
-import type { Told } from "./acknowledge-signs.ts";
 import { endClock } from "./acknowledge-signs.ts";
 import { durationWords } from "./spoken-time.ts";
+import type { Told } from "./told.ts";
 
 /** "Altitude 900 feet." And that a process which runs is never cut short by it. */
 export function altitudeSentence(told: Told, feet: number): string {

@@ -1,11 +1,11 @@
 /** Answers as a batch begins: what to expect, and what its time rests on. */
 import type { GuideAnswer } from "../kitchen/events.ts";
-import { isUncompared } from "../kitchen/guide.ts";
+import { isUncompared } from "../kitchen/questions/guide.ts";
 import { batchName, upper } from "../kitchen/spoken-names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
-import type { Told } from "./acknowledge-signs.ts";
 import { opening } from "./prompts.ts";
+import type { Told } from "./told.ts";
 
 /** "The Provider dilly beans. Expect about 8 pints." Says so where its time is from memory. */
 export function openingSentence({ state }: Told, id: string): string {

@@ -4,8 +4,9 @@ import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { FactOf } from "../kitchen/events.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { at, type Told } from "./acknowledge-signs.ts";
+import { at } from "./acknowledge-signs.ts";
 import { durationWords } from "./spoken-time.ts";
+import type { Told } from "./told.ts";
 
 /** Says what was taken back, or put back where an undo was undone. */
 export function withdrawnSentence({ before, state }: Told, cmd: string): string {

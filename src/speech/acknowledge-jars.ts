@@ -11,9 +11,9 @@ import {
   FREEZER_HEADSPACE_IN,
   REPROCESS_WITHIN_HOURS,
 } from "../reckon/trade-numbers.ts";
-import type { Told } from "./acknowledge-signs.ts";
 import { fillPart } from "./prompts.ts";
 import { durationWords } from "./spoken-time.ts";
+import type { Told } from "./told.ts";
 
 /** A canner that is ready again while its batch is still being filled. */
 export function nextJars(told: Told, loadId: string): string {

@@ -8,7 +8,7 @@ import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
 import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.ts";
 import { upper } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
-import { type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
+import { type Load, type StageRun, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
@@ -23,8 +23,7 @@ import {
 } from "../reckon/trade-numbers.ts";
 import { readingSentence } from "./reading-sentences.ts";
 import { clockWords, durationWords, momentWords } from "./spoken-time.ts";
-
-export type Told = { state: State; before: State; now: number };
+import type { Told } from "./told.ts";
 
 /** "at ten past four", said of an instant of kitchen time. */
 export function at(told: Told, t: number): string {

@@ -1,4 +1,4 @@
-import type { Part } from "../desk/want.ts";
+import type { LinePart } from "../desk/want.ts";
 import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
@@ -33,12 +33,12 @@ import {
   lostSentence,
   pressureSentence,
   signSentence,
-  type Told,
   temperatureSentence,
   turnedOffSentence,
   vouchedSentence,
 } from "./acknowledge-signs.ts";
 import { durationWords, exactDurationWords, momentWords } from "./spoken-time.ts";
+import type { Told } from "./told.ts";
 
 const COLD = "Keep those jars in the refrigerator.";
 const LOGGED = "Good. It is in the log.";
@@ -193,8 +193,8 @@ export function acknowledgement(
   state: State,
   facts: readonly DatedFact[],
   now: number,
-): Part {
-  const parts: Part[] = [];
+): LinePart {
+  const parts: LinePart[] = [];
   // Lids out of the water matter more than low water.
   const uncovered = facts.some((fact) => fact.type === "cover");
   for (const fact of facts) {
@@ -206,7 +206,7 @@ export function acknowledgement(
 }
 
 /** Said of one, with its name in front of all; of several, with each name before its own. */
-function inOne(parts: readonly Part[]): Part {
+function inOne(parts: readonly LinePart[]): LinePart {
   const names = new Set(parts.map(({ name }) => name));
   const one = names.size === 1;
   const texts = parts.map(({ name, text }) => (one || !name ? text : `${name}: ${text}`));
@@ -215,7 +215,7 @@ function inOne(parts: readonly Part[]): Part {
 }
 
 /** The answer to a person where the facts themselves have none. */
-export function noted(state: State, facts: readonly DatedFact[]): Part {
+export function noted(state: State, facts: readonly DatedFact[]): LinePart {
   const [fact] = facts;
   // What was asked has named it already.
   const of = fact && fact.type !== "confirmed" ? whose(state, fact) : {};
@@ -223,7 +223,7 @@ export function noted(state: State, facts: readonly DatedFact[]): Part {
 }
 
 /** In front of what does not say itself what it was done to, where several are running. */
-function whose(state: State, fact: DatedFact): Pick<Part, "name"> {
+function whose(state: State, fact: DatedFact): Pick<LinePart, "name"> {
   const owner = ownerOf(state, subjectOf(fact) ?? "");
   if (!owner || !severalRun(state)) return {};
   const asTwin = fact.type === "batch-begun" && !isLoad(owner) && hasTwin(state, owner);

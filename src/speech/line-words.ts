@@ -1,10 +1,10 @@
 /** The words of one line: what is said in one breath, and of whom. */
-import type { Line, Part } from "../desk/want.ts";
+import type { LinePart, SpokenLine } from "../desk/want.ts";
 import { upper } from "../kitchen/spoken-names.ts";
 import { numberWords } from "../reckon/number-words.ts";
 
 /** "The Provider: the time is full; the beets: lift the jars now." */
-export function lineWords({ rank, parts }: Pick<Line, "rank" | "parts">): string {
+export function lineWords({ rank, parts }: Pick<SpokenLine, "rank" | "parts">): string {
   const names = new Set(parts.map(({ name }) => name));
   const [first] = parts;
   if (!first || parts.length === 1) return first ? partWords(first) : "";
@@ -21,7 +21,7 @@ export function lineWords({ rank, parts }: Pick<Line, "rank" | "parts">): string
   return `${lead}${words.join(" ")}`;
 }
 
-function partWords({ name, text }: Part): string {
+function partWords({ name, text }: LinePart): string {
   return name === undefined ? text : `${upper(name)}: ${text}`;
 }
 

@@ -17,7 +17,7 @@ import {
   jellingPoint,
 } from "../reckon/boiling.ts";
 import { steamTemperatureF } from "../reckon/steam.ts";
-import type { Told } from "./acknowledge-signs.ts";
+import type { Told } from "./told.ts";
 
 /**
  * Steam that reads further than this, F, from the temperature of its pressure does not fit; our

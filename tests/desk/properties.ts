@@ -1,6 +1,6 @@
 /** What must hold of any desk, asked of the one that is handed in. */
 import type { Desk, DeskMoment } from "../../src/desk/desk.ts";
-import { type Line, RANKS, type Want } from "../../src/desk/want.ts";
+import { RANKS, type SpokenLine, type Want } from "../../src/desk/want.ts";
 import { type Dice, dice as diceOf } from "../simulation/dice.ts";
 
 type Made = new () => Desk;
@@ -10,7 +10,7 @@ const STEPS = 300;
 const SECOND = 1000;
 
 /** One day of wants by chance, with what was said at each of its moments. */
-type Played = { wants: Want[]; moment: DeskMoment; lines: Line[]; desk: Desk };
+type Played = { wants: Want[]; moment: DeskMoment; lines: SpokenLine[]; desk: Desk };
 
 function play(Made: Made, seed: number): Played[] {
   const dice = diceOf(seed);
@@ -53,7 +53,7 @@ function want(dice: Dice, name: string, id: string, now: number): Want {
   };
 }
 
-function text(lines: readonly Line[]): string {
+function text(lines: readonly SpokenLine[]): string {
   return lines.flatMap(({ parts }) => parts.map((part) => part.text)).join(" ");
 }
 

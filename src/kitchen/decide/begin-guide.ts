@@ -2,7 +2,7 @@
 import { lasting } from "../../recipe/choose-process.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import type { DatedFact } from "../events.ts";
-import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../guide.ts";
+import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../questions/guide.ts";
 import type { Question } from "../questions/questions.ts";
 import {
   askMinutes,
@@ -48,7 +48,7 @@ function compared(terms: ProcessTerms, minutes: number, t: number) {
 }
 
 /** What the guide says about a load whose time came from another row than its batch began with. */
-export function guideAnswer(
+export function answerFromGuide(
   { state, now }: Present,
   question: Question,
   minutes: number,

@@ -9,15 +9,15 @@ import { beginPlanned } from "./day-plan.ts";
 import { nextId } from "./decide-batch.ts";
 
 /** Under which command events are written, and when in kitchen time. */
-export type Mark = Pick<KitchenEvent, "cmd" | "w">;
+export type EventMark = Pick<KitchenEvent, "cmd" | "w">;
 
 export class CarriedOut {
   readonly events: KitchenEvent[] = [];
   /** The state after the events so far. */
   readonly after: State;
-  private readonly mark: Mark;
+  private readonly mark: EventMark;
 
-  constructor(before: State, mark: Mark) {
+  constructor(before: State, mark: EventMark) {
     this.after = fork(before);
     this.mark = mark;
   }
@@ -53,7 +53,7 @@ export function wake(
   state: State,
   now: number,
   library: Library,
-  mark: () => Mark,
+  mark: () => EventMark,
 ): CarriedOut | undefined {
   const ripe = comeDue(state, now);
   const idle = ripe.length === 0 && openLoads(state, now, library, "trial").length === 0;

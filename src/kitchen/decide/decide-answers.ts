@@ -7,7 +7,7 @@ import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
 import type { Batch, State } from "../state.ts";
-import { guideAnswer } from "./begin-guide.ts";
+import { answerFromGuide } from "./begin-guide.ts";
 import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
@@ -122,7 +122,7 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
       if (answerKind(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
       return factorValue(deciding, question, slots.value);
     case "guide":
-      return guideAnswer(deciding, question, number);
+      return answerFromGuide(deciding, question, number);
     case "still":
       return stillAnswer(deciding, question, slots.value);
     case "broken":

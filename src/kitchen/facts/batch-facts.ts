@@ -2,9 +2,9 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
-import { rowKey } from "../guide.ts";
 import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
+import { rowKey } from "../questions/guide.ts";
 import { quiet } from "../settle.ts";
 import { beginStage, finish, isOver, newRun, skipStage } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";

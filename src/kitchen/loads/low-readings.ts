@@ -11,7 +11,7 @@ import { MINUTE_MS } from "../time.ts";
 import { gaugeTargetPsi } from "./gauge-target.ts";
 
 /** What no reading of a unit may fall under while the process is timed. */
-export type Mark = { unit: "F" | "psi"; least: number };
+type Mark = { unit: "F" | "psi"; least: number };
 
 /** The mark of a load's process; undefined where there is no process. */
 export function markOf(load: Load): Mark | undefined {

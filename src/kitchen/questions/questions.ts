@@ -3,7 +3,6 @@
  * the one that is asked, and a yes or no answers it.
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { guideQuestion, isUncompared, rowKey } from "../guide.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, leadName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -15,6 +14,7 @@ import { ALTITUDE_QUESTION, doubtQuestion } from "./altitude-doubts.ts";
 import { dispositionQuestions } from "./dispositions.ts";
 import { factorQuestions } from "./factor-questions.ts";
 import { gapQuestions } from "./gap-questions.ts";
+import { guideQuestion, isUncompared, rowKey } from "./guide.ts";
 import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard-doubts.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 

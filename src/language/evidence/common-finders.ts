@@ -1,9 +1,8 @@
 /** Values that several meanings take, found anywhere in a sentence. */
+import type { Raw } from "../intents/meaning.ts";
 import type { Target } from "../values/targets.ts";
 import type { FoundValue, Scan } from "./scan.ts";
 
-/** Slots as phrases would have captured them. */
-export type Raw = Record<string, unknown>;
 export type Finder = (scan: Scan) => Raw | undefined;
 
 /** What is named: running things first, and exact names before those that only sound alike. */

@@ -3,8 +3,9 @@
  * anywhere in the sentence.
  */
 import type { DispositionWord, Intent } from "../../kitchen/command.ts";
+import type { Raw } from "../intents/meaning.ts";
 import { textBetween } from "../values/open-slots.ts";
-import { type Finder, minutes, moment, type Raw, size, target } from "./common-finders.ts";
+import { type Finder, minutes, moment, size, target } from "./common-finders.ts";
 import { TOPIC_FINDERS } from "./found-topics.ts";
 import type { FoundValue, Scan } from "./scan.ts";
 

@@ -1,8 +1,9 @@
 /** Slots found by what a sentence is about, apart from counts, times and names. */
 import type { Intent } from "../../kitchen/command.ts";
-import { UNITS } from "../intents/convert.ts";
+import { UNIT_WORDINGS } from "../intents/convert.ts";
+import type { Raw } from "../intents/meaning.ts";
 import type { SpokenLot } from "../values/lots.ts";
-import { type Finder, minutes, type Raw, size, target } from "./common-finders.ts";
+import { type Finder, minutes, size, target } from "./common-finders.ts";
 import { FACTOR_TOPICS, PLACES, SPOIL_SIGNS, TERM_TOPICS } from "./named-topics.ts";
 import type { Scan } from "./scan.ts";
 
@@ -60,7 +61,7 @@ function begun(scan: Scan): Raw | undefined {
   return lot && { lot: lot.value, ...(produce ? { produce: produce.value } : {}) };
 }
 
-const UNIT_WORDS: readonly (readonly [string, RegExp])[] = Object.entries(UNITS).map(
+const UNIT_WORDS: readonly (readonly [string, RegExp])[] = Object.entries(UNIT_WORDINGS).map(
   ([unit, words]) => [unit, new RegExp(`\\b(?:${words.replaceAll(/\[[^\]]*\] /g, "")})\\b`)],
 );
 /** "How many cups in a quart", "a quart in cups", "turn four quarts to pints". */

@@ -1,7 +1,7 @@
 import type { MeaningOf } from "./meaning.ts";
 
 /** Units by the names that `reckon` knows, with the words for them. */
-export const UNITS: Readonly<Record<string, string>> = {
+export const UNIT_WORDINGS: Readonly<Record<string, string>> = {
   cup: "cup|cups",
   tablespoon: "tablespoon|tablespoons|table spoon|table spoons",
   teaspoon: "teaspoon|teaspoons|tea spoon|tea spoons",
@@ -24,7 +24,7 @@ export const UNITS: Readonly<Record<string, string>> = {
 };
 
 function unitsInto(slot: "from" | "to"): string {
-  return Object.entries(UNITS)
+  return Object.entries(UNIT_WORDINGS)
     .map(([unit, words]) => `(${words}) {${slot}=${unit}}`)
     .join("|");
 }

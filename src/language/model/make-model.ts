@@ -70,7 +70,7 @@ function base64(bytes: Uint8Array): string {
 }
 
 /** FNV-1a over all that a model is learned from: tells whose a model is. */
-export function digestOf(sentences: readonly Sentence[]): string {
+export function corpusDigest(sentences: readonly Sentence[]): string {
   let hash = 0x811c9dc5;
   for (const one of sentences) {
     for (const character of JSON.stringify(one)) {
@@ -102,7 +102,7 @@ export function modelSource(sentences: readonly Sentence[]): string {
     sourceOf("FRAME_MODEL", frames),
     "export const LEARNED_MANNERS: Readonly<Record<string, readonly number[]>> =",
     `  ${JSON.stringify(manners)};`,
-    `export const LEARNED_FROM = "${digestOf(sentences)}";`,
+    `export const LEARNED_FROM = "${corpusDigest(sentences)}";`,
     "",
   ].join("\n");
 }

@@ -48,7 +48,7 @@ export function archiveText({ zone, events, recipes }: Archive): string {
   return `${body}${JSON.stringify({ end: lines.length - 1, sum: digest(body) })}\n`;
 }
 
-export type ArchiveRead = { ok: true; archive: Archive } | { ok: false; message: string };
+type ArchiveRead = { ok: true; archive: Archive } | { ok: false; message: string };
 
 type Line = Record<string, unknown>;
 

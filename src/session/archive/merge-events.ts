@@ -7,7 +7,7 @@ import type { KitchenEvent } from "../../kitchen/events.ts";
 import { declarationOf } from "../../kitchen/facts/all-facts.ts";
 import { withNames } from "../../kitchen/facts/references.ts";
 
-export type Merge = {
+type Merge = {
   /** Events to be added, in order, with their ids here. */
   events: KitchenEvent[];
   /** Batches' ids there and here. */

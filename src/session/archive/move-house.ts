@@ -19,7 +19,7 @@ import { realClock } from "../time/real-clock.ts";
 import { type Archive, archiveText, type OwnRecipe, readArchive } from "./archive.ts";
 import { mergeEvents } from "./merge-events.ts";
 
-export type Exported = {
+type Exported = {
   text: string;
   events: number;
   recipes: number;
@@ -59,7 +59,7 @@ export type Imported = {
   recipes: { added: string[]; known: number; beside: string[] };
 };
 
-export type ImportAnswer =
+type ImportAnswer =
   | { ok: true; done: Imported }
   /** `bad` file, this kitchen is `held` or `busy`, or the `disk` refuses. Nothing was changed. */
   | { ok: false; why: "bad" | "held" | "busy" | "disk"; message: string };

@@ -33,7 +33,7 @@ import {
   startsLike,
 } from "./planned-day.ts";
 
-export type DayPlannerParts = {
+type DayPlannerParts = {
   state(): State;
   library: Library;
   /** Milliseconds since some fixed moment: the outer limit of a search. Stands still in tests. */
@@ -41,7 +41,7 @@ export type DayPlannerParts = {
 };
 
 /** What came of replanning: facts to write down, sentences to say. */
-export type Replanned = { facts: DatedFact[]; said: string[] };
+type Replanned = { facts: DatedFact[]; said: string[] };
 
 /** A plan that is asked for may take this long; one between two reports may not. */
 const ASKED = { nodeBudget: 150_000, limitMs: 1500 };

@@ -12,7 +12,7 @@ import {
   typedIn,
 } from "./glass-protocol.ts";
 
-export type GlassParts = {
+type GlassParts = {
   host: ScreenHost;
   zone(): string;
   build: string;

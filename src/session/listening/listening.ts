@@ -15,9 +15,9 @@ import type { Session } from "../session.ts";
 import { realClock } from "../time/real-clock.ts";
 import { momentOf } from "./listening-moment.ts";
 
-export const WAKE_WORDS = ["brine", "bell"];
+const WAKE_WORDS = ["brine", "bell"];
 
-export type ListeningWish = {
+type ListeningWish = {
   /** The wake words; none in a quiet kitchen. */
   wakeWords: string[];
   /** Where the sound comes from. */
@@ -36,7 +36,7 @@ export function wakeWordsOf(text: string | undefined): string[] {
 }
 
 /** The program that listens, built beside this one. */
-export function listeningProgram(): string {
+function listeningProgram(): string {
   const here = fileURLToPath(new URL(".", import.meta.url));
   const beside = join(here, "listening-program.js");
   return existsSync(beside) ? beside : join(here, "..", "listening-program.js");
@@ -73,10 +73,7 @@ export function surenessOf(session: Session, { text, confidence, orElse }: Heard
 }
 
 /** What listening needs from a kitchen. */
-export type ListeningKitchen = Pick<
-  LiveKitchen,
-  "session" | "onChange" | "setListening" | "onSpeaking"
->;
+type ListeningKitchen = Pick<LiveKitchen, "session" | "onChange" | "setListening" | "onSpeaking">;
 
 /**
  * Listens until the function given back is called; `open` gives the ears, those of the machine

@@ -6,7 +6,7 @@ import { realClock } from "../time/real-clock.ts";
 import { probeReader } from "./probe-reader.ts";
 import { ProbeWatch } from "./probe-watch.ts";
 
-export type StartedProbe = {
+type StartedProbe = {
   /** Where words now come from: with `-`, standard input without the probe's lines. */
   words: NodeJS.ReadStream;
   /** Writes the last readings; before the kitchen is closed. */

@@ -17,12 +17,12 @@ import {
 export type ParsedByDigest = Record<string, ParsedFile>;
 
 /** Detects edits since the build, not forgery, and is quick to compute. */
-export function digestOf(text: string): string {
+function digestOf(text: string): string {
   return `${crc32(text).toString(16)}.${text.length}`;
 }
 
 /** A file of a recipes folder: its text, or why it was not read. */
-export type RecipeText = { name: string; text: string } | { name: string; problem: string };
+type RecipeText = { name: string; text: string } | { name: string; problem: string };
 
 /** The files of a recipes folder by name; none where the folder is missing. Never throws. */
 export function recipeTexts(folder: string): RecipeText[] {

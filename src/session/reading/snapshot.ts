@@ -12,7 +12,7 @@ import { packedState, unpackedState } from "./pack-state.ts";
 const NAME = "snapshot.json";
 
 /** A snapshot is only used by the build of the program that kept it. */
-export type SnapshotPlace = { disk: Disk; folder: string; build: string };
+type SnapshotPlace = { disk: Disk; folder: string; build: string };
 
 /** A journal with fewer lines is replayed as quickly as its snapshot is read. */
 export const WORTH_KEEPING = 2_000;

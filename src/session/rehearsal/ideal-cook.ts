@@ -26,7 +26,7 @@ import {
 } from "../../reckon/trade-numbers.ts";
 import type { Carried } from "../carried.ts";
 
-export type CookAction = Carried & { at: number };
+type CookAction = Carried & { at: number };
 
 /** An alarm that no work in the next minutes answers is acknowledged after this. */
 const ANSWER_MS = 2 * MINUTE_MS;

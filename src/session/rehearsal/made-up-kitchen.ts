@@ -20,7 +20,7 @@ import { SILENT } from "../short-session.ts";
 import { MadeUpClock } from "./made-up-clock.ts";
 import { MadeUpEars } from "./made-up-ears.ts";
 
-export type MadeUpParts = {
+type MadeUpParts = {
   library: Library;
   startMs: number;
   zone: string;

@@ -11,7 +11,7 @@ export class ProgramDied extends Error {
   }
 }
 
-export type DiskDirection = Extract<
+type DiskDirection = Extract<
   Direction,
   { kind: "disk" | "slow-disk" | "dies-at-write" | "write-fails" | "bad-end" }
 >;

@@ -31,7 +31,7 @@ export type Direction =
 /** One line: when (since the rehearsal began, or since the line before had finished), and what. */
 export type ScriptLine = { line: number; ms: number; relative: boolean; direction: Direction };
 
-export type ScriptRead = { ok: true; lines: ScriptLine[] } | { ok: false; message: string };
+type ScriptRead = { ok: true; lines: ScriptLine[] } | { ok: false; message: string };
 
 const TIME = /^(\+)?(?:(\d+)d\s+)?(\d{1,3}):(\d{2})(?::(\d{2}))?$/;
 
@@ -39,7 +39,7 @@ const TIME = /^(\+)?(?:(\d+)d\s+)?(\d{1,3}):(\d{2})(?::(\d{2}))?$/;
  * Milliseconds of `[Nd ]H:MM[:SS]`, and whether it had a leading `+`; undefined where it is not a
  * time.
  */
-export function scriptTime(text: string): { ms: number; relative: boolean } | undefined {
+function scriptTime(text: string): { ms: number; relative: boolean } | undefined {
   const match = TIME.exec(text);
   if (!match) return undefined;
   const [, plus, days = "0", hours = "0", minutes = "0", seconds = "0"] = match;

@@ -5,7 +5,7 @@ import { type ShownKitchen, screenHost } from "../screen-host.ts";
 import { restUntil } from "../view/rest.ts";
 import { type Played, Rehearsal, type RehearsalParts } from "./rehearse.ts";
 
-export type Watched = Omit<WatchedRehearsal, "play"> & {
+type Watched = Omit<WatchedRehearsal, "play"> & {
   rehearsal: Rehearsal;
   play(): Promise<Played>;
 };

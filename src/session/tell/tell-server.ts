@@ -14,7 +14,7 @@ export type TellServer = {
   close(): Promise<void>;
 };
 
-export type TellServerAnswer = { ok: true; server: TellServer } | { ok: false; message: string };
+type TellServerAnswer = { ok: true; server: TellServer } | { ok: false; message: string };
 
 /** Socket paths may have 107 bytes on Linux, 103 elsewhere. */
 const LONGEST_PATH_BYTES = 103;

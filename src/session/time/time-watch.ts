@@ -12,7 +12,7 @@ export type TimeFinding =
   | { kind: "rebooted"; ms: number };
 
 /** How long it was between two readings, and which clock says so. */
-export type Elapsed = { ms: number; by: "boot" | "wall" };
+type Elapsed = { ms: number; by: "boot" | "wall" };
 
 /** Below this the wall clock only drifts and is nudged by the network. */
 const DRIFT_MS = 1500;

@@ -28,7 +28,7 @@ import { labeledKeys } from "./labeled-keys.ts";
 import { dayStrip } from "./lanes.ts";
 import { keyWords, needsWords, wordsNeeded } from "./offer-words.ts";
 
-export type ViewParts = Partial<ScreenParts> & {
+type ViewParts = Partial<ScreenParts> & {
   lines: readonly Line[];
   /** The transient question: "which one?". */
   pending?: Pick<Pending, "text" | "expects"> | undefined;

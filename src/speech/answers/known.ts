@@ -13,7 +13,7 @@ export type StockLine = {
 };
 
 /** A lot of saved seed, with its latest germination test last. */
-export type SeedLine = {
+type SeedLine = {
   crop: string;
   variety: string | null;
   saved: string;

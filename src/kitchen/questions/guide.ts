@@ -2,10 +2,10 @@
  * Tested times entered from memory: each is compared once with the person's own guide, and what the
  * guide says is kept for that row of the table and its edition.
  */
-import { lasting } from "../recipe/choose-process.ts";
-import type { ProcessTerms } from "../recipe/recipe.ts";
-import type { GuideAnswer } from "./facts/fields.ts";
-import type { State } from "./state.ts";
+import { lasting } from "../../recipe/choose-process.ts";
+import type { ProcessTerms } from "../../recipe/recipe.ts";
+import type { GuideAnswer } from "../facts/fields.ts";
+import type { State } from "../state.ts";
 
 /** The row of a table that a comparison is kept under. */
 export function tableRowOf(terms: ProcessTerms): Omit<GuideAnswer, "minutes" | "oursMinutes"> {

@@ -1,8 +1,8 @@
 /** What a sentence that nothing was done about leaves, for each of its telling words. */
 import { describe, expect, it } from "vitest";
-import { doubtIn } from "../../src/language/evidence/doubts.ts";
-import type { Frame } from "../../src/language/model/corpus.ts";
-import { utteranceOf } from "../../src/language/words.ts";
+import { doubtIn } from "../../../src/language/evidence/doubts.ts";
+import type { Frame } from "../../../src/language/model/corpus.ts";
+import { utteranceOf } from "../../../src/language/words.ts";
 
 const doubt = (text: string, frame: Frame = "said", answered = false) =>
   doubtIn(utteranceOf(text), { frame, intents: [] }, answered);

@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
-import type { Intent } from "../../src/kitchen/command.ts";
-import { foundSlots } from "../../src/language/evidence/found-slots.ts";
-import { Scan } from "../../src/language/evidence/scan.ts";
-import { phraseBook } from "../../src/language/grammar/phrase-book.ts";
-import { finishSlots } from "../../src/language/values/finish-slots.ts";
-import { slotReader } from "../../src/language/values/slots.ts";
-import { spokenNames } from "../../src/language/values/targets.ts";
-import { utteranceOf } from "../../src/language/words.ts";
-import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import type { Intent } from "../../../src/kitchen/command.ts";
+import { foundSlots } from "../../../src/language/evidence/found-slots.ts";
+import { Scan } from "../../../src/language/evidence/scan.ts";
+import { phraseBook } from "../../../src/language/grammar/phrase-book.ts";
+import { finishSlots } from "../../../src/language/values/finish-slots.ts";
+import { slotReader } from "../../../src/language/values/slots.ts";
+import { spokenNames } from "../../../src/language/values/targets.ts";
+import { utteranceOf } from "../../../src/language/words.ts";
+import { CRITICAL_FACTORS } from "../../../src/recipe/critical-factors.ts";
+import { kitchenContext } from "../kitchen-context.ts";
 
 const kitchen = kitchenContext({
   running: [{ id: "b-1", recipe: "dilled-green-beans", variety: "Provider" }],
