@@ -6,7 +6,7 @@
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
-import { type Fact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
+import { type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";

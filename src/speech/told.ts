@@ -1,4 +1,4 @@
 import type { State } from "../kitchen/state.ts";
 
-/** What an answer is made from: the state after and before what was written, and kitchen time now. */
+/** What an answer is made from: the state after and before the facts, and kitchen time now. */
 export type Told = { state: State; before: State; now: number };
