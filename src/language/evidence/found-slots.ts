@@ -196,6 +196,8 @@ function asked(slot: string): Finder {
 /** No kitchen counts this many jars: the number means something else. */
 const TOO_MANY = 200;
 
+const ONE_JAR = /\b(a|another|the last|one) (half )?(jar|pint|quart)\b/;
+
 function filled(scan: Scan): Raw | undefined {
   if (scan.one<number>("number", ({ value }) => value > TOO_MANY)) return undefined;
   const many = count(scan);
@@ -263,7 +265,11 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   altitude,
   answer: bareNumber,
   taste: withScores,
-  opened: filled,
+  opened: (scan) => {
+    const jars = filled(scan);
+    const one = ONE_JAR.test(scan.joined) ? { count: 1 } : {};
+    return jars && { ...one, ...jars };
+  },
   "timer-set": timerSet,
   "timer-add": timerAdd,
   "timer-cancel": withTarget,

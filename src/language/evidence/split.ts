@@ -1,9 +1,19 @@
 /** The clauses of a sentence, split at its punctuation and at conjunctions. */
 import { wordSet } from "../grammar/word-set.ts";
-import type { Utterance } from "../words.ts";
+import { numbersAt } from "../values/spoken-numbers.ts";
+import type { Utterance, Word } from "../words.ts";
 
 const JOINERS = wordSet("and but then so also plus while");
 const MARK = /[,.;:!?–—]|\s-\s|\.\.\./;
+
+/** "One hundred and ninety", "two and a half": the word in it joins no clauses. */
+function isWithinNumber(words: readonly Word[], at: number): boolean {
+  if (words[at]?.word !== "and") return false;
+  const before = words[at - 1]?.word ?? "";
+  if (/^(hundred|thousand)$/.test(before)) return numbersAt(words, at + 1).length > 0;
+  const behind = words[at + 1]?.word === "a" ? words[at + 2]?.word : words[at + 1]?.word;
+  return numbersAt(words, at - 1).length > 0 && /^(half|quarter)$/.test(behind ?? "");
+}
 
 /** Each clause as an utterance of its own, without a conjunction at its beginning. */
 export function clausesIn(said: Utterance): Utterance[] {
@@ -12,7 +22,8 @@ export function clausesIn(said: Utterance): Utterance[] {
   for (let at = 1; at < words.length; at++) {
     const [before, here] = [words[at - 1], words[at]];
     if (!before || !here || before.start === here.start) continue;
-    if (MARK.test(text.slice(before.end, here.start)) || JOINERS.has(here.word)) cuts.push(at);
+    const joins = JOINERS.has(here.word) && !isWithinNumber(words, at);
+    if (joins || MARK.test(text.slice(before.end, here.start))) cuts.push(at);
   }
   cuts.push(words.length);
   return cuts.slice(1).flatMap((end, index): Utterance[] => {

@@ -15,11 +15,24 @@ function said(words: readonly Word[], at: number): string {
   return words[at]?.word ?? "";
 }
 
+/** Units that make a number before them no hour. */
+const UNIT =
+  /^(pounds?|cups?|inch(es)?|pints?|quarts?|jars?|minutes?|hours?|percent|of|dozen|hundred|psi|feet)$/;
+
+function isHourEnd(words: readonly Word[], at: number): boolean {
+  return !UNIT.test(said(words, at));
+}
+
 /** Minutes past or to the hour: "ten past two", "quarter to three", "half past one". */
 function relativeAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
   let next = said(words, at) === "a" ? at + 1 : at;
   let minutes: number;
   const first = said(words, next);
+  const halfPast = first === "half" ? smallWholeAt(words, next + 1) : undefined;
+  // "Half five" is half past five, as it is said in Britain.
+  if (halfPast && halfPast.value > 0 && halfPast.value <= 12 && isHourEnd(words, halfPast.next)) {
+    return { value: { hour: halfPast.value, minute: 30 }, next: halfPast.next };
+  }
   if (first === "quarter" || first === "half") {
     minutes = first === "half" ? 30 : 15;
     next += 1;
