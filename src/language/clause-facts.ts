@@ -130,7 +130,10 @@ function isKept({ intent }: Command): boolean {
 }
 
 function makesDoubt({ words }: Utterance): boolean {
-  return words.some(({ word }) => MAKES_DOUBT.has(word));
+  const forgot = words.some(({ word }) => word === "forgot");
+  return words.some(({ word }) => {
+    return MAKES_DOUBT.has(word) && !(forgot && /^(almost|nearly)$/.test(word));
+  });
 }
 
 /** In a clause beside a report these can make it a wish, a tale, a condition or its opposite. */

@@ -1,5 +1,6 @@
 /** The clauses of a sentence, split at its punctuation and at conjunctions. */
 import { wordSet } from "../grammar/word-set.ts";
+import { RECIPE_NAMES } from "../values/recipe-names.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
 import type { Utterance, Word } from "../words.ts";
 
@@ -15,6 +16,17 @@ function isWithinNumber(words: readonly Word[], at: number): boolean {
   return numbersAt(words, at - 1).length > 0 && /^(half|quarter)$/.test(behind ?? "");
 }
 
+/** Words around the "and" of recipes' names: "bread and butter". */
+const NAMED = new Set(
+  Object.values(RECIPE_NAMES)
+    .flat()
+    .flatMap((name) => name.toLowerCase().match(/\w+ and \w+/g) ?? []),
+);
+
+function isWithinName(words: readonly Word[], at: number): boolean {
+  return NAMED.has([at - 1, at, at + 1].map((place) => words[place]?.word ?? "").join(" "));
+}
+
 /** Each clause as an utterance of its own, without a conjunction at its beginning. */
 export function clausesIn(said: Utterance): Utterance[] {
   const { text, words } = said;
@@ -22,7 +34,8 @@ export function clausesIn(said: Utterance): Utterance[] {
   for (let at = 1; at < words.length; at++) {
     const [before, here] = [words[at - 1], words[at]];
     if (!before || !here || before.start === here.start) continue;
-    const joins = JOINERS.has(here.word) && !isWithinNumber(words, at);
+    const within = isWithinNumber(words, at) || isWithinName(words, at);
+    const joins = JOINERS.has(here.word) && !within;
     if (joins || MARK.test(text.slice(before.end, here.start))) cuts.push(at);
   }
   cuts.push(words.length);

@@ -17,7 +17,7 @@ function said(words: readonly Word[], at: number): string {
 
 /** Units that make a number before them no hour. */
 const UNIT =
-  /^(pounds?|cups?|inch(es)?|pints?|quarts?|jars?|minutes?|hours?|percent|of|dozen|hundred|psi|feet)$/;
+  /^(pounds?|cups?|inch(es)?|pints?|quarts?|jars?|minutes?|hours?|percent|of|hundred|psi|feet)$/;
 
 function isHourEnd(words: readonly Word[], at: number): boolean {
   return !UNIT.test(said(words, at));
