@@ -92,6 +92,18 @@ function sourceOf(name: string, model: LinearModel): string {
   ].join("\n");
 }
 
+/** As the formatter leaves it, one meaning a line. */
+function mannersSource(manners: Manners): string[] {
+  const rows = Object.entries(manners).map(([intent, row]) => {
+    return `  ${/^\w+$/.test(intent) ? intent : `"${intent}"`}: [${row.join(", ")}],`;
+  });
+  return [
+    "export const LEARNED_MANNERS: Readonly<Record<string, readonly number[]>> = {",
+    ...rows,
+    "};",
+  ];
+}
+
 /** The source of `weights.ts`. */
 export function modelSource(sentences: readonly Sentence[]): string {
   const { intents, frames, manners } = modelsOf(sentences);
@@ -100,8 +112,7 @@ export function modelSource(sentences: readonly Sentence[]): string {
     "/** Learned from the sentences of ../corpus by `npm run train`; never written by hand. */",
     sourceOf("INTENT_MODEL", intents),
     sourceOf("FRAME_MODEL", frames),
-    "export const LEARNED_MANNERS: Readonly<Record<string, readonly number[]>> =",
-    `  ${JSON.stringify(manners)};`,
+    ...mannersSource(manners),
     `export const LEARNED_FROM = "${corpusDigest(sentences)}";`,
     "",
   ].join("\n");
