@@ -74,6 +74,22 @@ describe("the reasons of a load", () => {
     expect(reasonsOf(dial(untested), BOILING)).not.toContain(reason);
   });
 
+  it("are a cooling cut short, unless every jar goes through again", () => {
+    const short = (again: number, failedAgain = 0) =>
+      reasonsOf((load) => {
+        const cool = runOfRole(load, "cooling");
+        if (cool) cool.endedShort = true;
+        const [part] = load.parts;
+        if (part) Object.assign(part, { again, failedAgain });
+        load.parts = part ? [part, { ...part, again: part.jars }] : [];
+      }).join();
+    const jars = copied().load.parts[0]?.jars ?? 0;
+    expect(short(0)).toMatch(/^cool-short/);
+    expect(short(jars)).toBe("");
+    expect(short(jars, 1)).toMatch(/^cool-short/);
+    expect(short(jars - 1)).toMatch(/^cool-short/);
+  });
+
   it("name the stage whose unwatched minutes nobody answered for", () => {
     const asked = reasonsOf((load) => {
       const { kept } = process(load);
