@@ -78,6 +78,7 @@ describe("a factor applies", () => {
       return applies({ ...batch, ...change }, one);
     };
     expect(way({})).toBe(true);
+    expect(way({}, { terms: null })).toBe(true);
     expect(way({ methods: ["boiling-water"] })).toBe(true);
     expect(way({ methods: ["pressure"] })).toBe(false);
     expect(way({ methods: ["boiling-water"] }, { option: null })).toBe(false);
