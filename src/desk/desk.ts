@@ -56,7 +56,8 @@ export class Desk {
       const ofRank = all.filter((want) => want.rank === rank);
       return MERGED.has(rank) ? together(ofRank) : ofRank.map((want) => [want]);
     });
-    return namedOnce(lines.map((group) => this.line(group, moment)));
+    const made = lines.map((group) => this.line(group, moment));
+    return namedOnce(made.filter(({ parts }) => parts.length > 0));
   }
 
   /** What is kept for later, told once for each time it is put off. */
@@ -107,16 +108,17 @@ export class Desk {
 
   private line(group: readonly Want[], moment: DeskMoment): SpokenLine {
     const forms = group.map((want) => this.form(want, moment));
-    const parts = sameOnce(forms);
+    const parts = sameOnce(forms.filter(({ text }) => text !== ""));
     const keys = group.flatMap(({ key }) => key ?? []);
     const wholes = group.map(wholeOf);
     wholes.forEach((whole, index) => {
       const said = forms[index]?.text ?? "";
       this.log.push(
         decision(whole, moment.now, {
-          said,
+          said: said || null,
+          dropped: said === "",
           mergedWith: wholes.filter((one) => one !== whole),
-          why: said === whole ? null : "short for now",
+          why: said === whole ? null : said ? "short for now" : "told today",
         }),
       );
     });
@@ -130,12 +132,20 @@ export class Desk {
   private form(want: Want, { day }: DeskMoment): LinePart {
     const { name, text, lesson, cautions = [], brief } = want;
     const of = name === undefined ? {} : { name };
-    if (brief && lesson) return { ...of, text: lesson.short };
+    if (brief && lesson) return { ...of, text: this.once(lesson, day) };
     const known = lesson !== undefined && this.said.get(lesson.id) === day;
     if (lesson) this.said.set(lesson.id, day);
     const words = [known ? lesson.short : text];
     for (const caution of cautions) words.push(...this.caution(caution, day));
     return { ...of, text: words.filter(Boolean).join(" ") };
+  }
+
+  /** What its time will come for is told once a day. */
+  private once({ id, short }: NonNullable<Want["lesson"]>, day: string): string {
+    const key = `${id}/told`;
+    if (this.said.get(key) === day) return "";
+    this.said.set(key, day);
+    return short;
   }
 
   private caution({ text, short }: SaidCaution, day: string): string[] {

@@ -3,7 +3,8 @@ import type { Disposition, FactOf } from "../kitchen/events.ts";
 import { jarCounts } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { batchName, calledBatch, upper } from "../kitchen/spoken-names.ts";
+import { batchName, calledBatch } from "../kitchen/spoken-names.ts";
+import type { Load, State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
@@ -53,10 +54,21 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
       : "";
   const terms = load.terms;
   const pounds = terms?.pressurePsi ? ` at ${gaugeTargetPsi(load)} pounds` : "";
-  const time = terms
-    ? ` The tested time here is ${durationWords(terms.minutes * MINUTE_MS)}${pounds}.`
-    : "";
+  const time =
+    terms && !isKnown(told.state, load)
+      ? ` The tested time here is ${durationWords(terms.minutes * MINUTE_MS)}${pounds}.`
+      : "";
   return `${parts.join(" and ")} in the canner.${rest}${time}`;
+}
+
+/** An earlier load, of the same recipe, was told the same time. */
+function isKnown({ batches, loads }: State, load: Load): boolean {
+  const recipeOf = (one: Load) => batches[one.batch]?.recipe.id;
+  return Object.values(loads).some((one) => {
+    const earlier = one.loadedAt !== undefined && one.loadedAt < (load.loadedAt ?? 0);
+    const alike = recipeOf(one) === recipeOf(load) && one.terms?.minutes === load.terms?.minutes;
+    return earlier && alike;
+  });
 }
 
 export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">): string {
@@ -64,8 +76,7 @@ export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">)
   const load = told.state.loads[fact.load];
   if (!batch || !load) return "";
   const { sealed, failed } = jarCounts(told.state, batch);
-  if (load.state === "complete")
-    return `${upper(batchName(batch))}: ${sealed} sealed, ${failed} not.`;
+  if (load.state === "complete") return `${sealed} sealed, ${failed} not.`;
   return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
 }
 

@@ -41,7 +41,7 @@ import { durationWords, exactDurationWords, momentWords } from "./spoken-time.ts
 import type { Told } from "./told.ts";
 
 const COLD = "Keep those jars in the refrigerator.";
-const LOGGED = "Good. It is in the log.";
+const LOGGED = "Good. Logged.";
 const REOPENED = "Then that answer no longer stands; the log says so.";
 const INTO_THE_LOG = "It goes in the log.";
 
@@ -240,7 +240,7 @@ function subjectOf(fact: DatedFact): string | undefined {
 /** Facts whose sentences name the batch. */
 const NAMES_ITSELF: ReadonlySet<EventType> = new Set([
   ...(["batch-begun", "batch-changed", "held", "abandoned", "focused", "loaded"] as const),
-  ...(["sealed", "seal-failed", "warning-set", "withdrawn", "load-terms"] as const),
+  ...(["warning-set", "withdrawn", "load-terms"] as const),
 ]);
 
 function factSentence<T extends EventType>(told: Told, type: T, fact: FactOf<T>): string {

@@ -18,6 +18,7 @@ import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { StageRules } from "../kitchen/stages/rules.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
+import type { ProcessTerms } from "../recipe/recipe.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
@@ -67,8 +68,9 @@ export function dueWording(state: State, item: DueMoment): Wording {
   if (item.what === "timer" || item.what === "reminder") return { text: askedFor(state, item) };
   if (!owner || !run) return { text: "" };
   const name = severalRun(state) ? leadName(state, owner) : upper(calledName(state, owner));
-  const short = item.what === "half" ? SHORT_HALF : undefined;
-  const lesson = short && { lesson: { id: `${item.what}/${methodOf(owner)}`, short } };
+  const method = methodOf(owner);
+  const short = item.what === "half" && method ? SHORT_HALF[method] : undefined;
+  const lesson = short && { lesson: { id: `${item.what}/${method}`, short } };
   return { name, text: stageSentence(state, item, owner, run), ...lesson };
 }
 
@@ -158,9 +160,14 @@ function filled(owner: Owner): string {
   return `${jars} filled jar${jars === 1 ? " stands" : "s stand"}`;
 }
 
-const SHORT_HALF = "halfway. Have a look.";
+const SHORT_HALF: Record<ProcessTerms["method"], string> = {
+  "boiling-water": "halfway. See that the lids are covered.",
+  "low-temperature": "halfway. See that the lids are covered.",
+  steam: "halfway. Look at the steam column.",
+  pressure: "halfway. Look at the gauge.",
+};
 
-function methodOf(owner: Owner): string | undefined {
+function methodOf(owner: Owner): ProcessTerms["method"] | undefined {
   return isLoad(owner) ? owner.terms?.method : undefined;
 }
 

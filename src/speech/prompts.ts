@@ -133,9 +133,9 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
 function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
   const canner = openLoad(state, batch)
     ? "Tell me when the canner is ready."
-    : "I'll tell you when there is a canner for it.";
+    : "I'll tell you when.";
   const wait = `Wait with this until the canner is hot: ${run.spec.title}.`;
-  const text = `${wait} It goes into the jars at once. ${canner}`;
+  const text = `${wait} ${canner}`;
   return { text, short: `${upper(run.spec.title)}: not before the canner is hot.`, waits: true };
 }
 

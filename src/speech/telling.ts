@@ -7,7 +7,14 @@ import { namesOnlySort, namesSort } from "../kitchen/meant.ts";
 import { activeOwners, inCanner, isLoad, type Owner, ownerOf, runOf } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
 import { shelves } from "../kitchen/shelves.ts";
-import { batchName, loadName, ownerName, timerName, upper } from "../kitchen/spoken-names.ts";
+import {
+  batchName,
+  calledName,
+  loadName,
+  ownerName,
+  timerName,
+  upper,
+} from "../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type StageRun, type State, type Timer, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
@@ -31,7 +38,7 @@ function ticking(state: State): Ticking[] {
     for (const run of owner.stages) {
       const clock = stageClock(run);
       if (!clock) continue;
-      const name = `${ownerName(state, owner)}, ${run.spec.title}`;
+      const name = `${calledName(state, owner)}, ${run.spec.title}`;
       list.push({ name, dueAt: clock.dueAt, lost: clock.lost, owner, run });
     }
   }
@@ -118,17 +125,19 @@ export function whenDone(state: State, asked: AskedAfter, now: number): string {
 }
 
 export function overview(state: State, now: number): string {
+  const ticks = ticking(state);
   const names = activeOwners(state)
     .filter((owner) => !isLoad(owner) || owner.unloadedAt === undefined)
     .flatMap((owner) => {
       const run = owner.stages.find((one) => one.state === "running");
-      const held = isHeld(owner) ? "held, " : "";
-      return run ? [`${ownerName(state, owner)} is ${held}at ${run.spec.title}`] : [];
+      if (!run || ticks.some((one) => one.owner === owner)) return [];
+      const held = isHeld(owner) ? "held, at " : "";
+      return [`${calledName(state, owner)}: ${held}${run.spec.title}`];
     });
-  const ticks = ticking(state).map((one) => leftSentence(state, one, now));
+  const clocksLeft = ticks.map((one) => leftSentence(state, one, now));
   if (names.length === 0 && ticks.length === 0)
     return "Nothing is running. Say start and a recipe to begin.";
-  return [...names.map((name) => `${upper(name)}.`), ...ticks].join(" ");
+  return [...names.map((name) => `${upper(name)}.`), ...clocksLeft].join(" ");
 }
 
 function isHeld(owner: Owner): boolean {

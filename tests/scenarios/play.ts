@@ -7,6 +7,16 @@ import { contradictions } from "./own-figures.ts";
 
 /** A line of the conversation as `rehearse --json` gives it. */
 export type Said = { at: string; rank: string; text: string };
+/** What became of one want, as `rehearse --json` gives it. */
+export type Decided = {
+  at: string;
+  wanted: string;
+  said: string | null;
+  mergedWith: string[];
+  deferredTill: string | null;
+  dropped: boolean;
+  why: string | null;
+};
 /** One event as `rehearse --json` prints it: the fields every event has, and its own. */
 export type Written = { at: string; written: string; t: number; w: number; cmd: string } & {
   type: string;
@@ -18,6 +28,7 @@ export type Played = {
   said: Said[];
   asked: { at: string; text: string }[];
   refused: { at: string; text: string; reason: string }[];
+  desk: Decided[];
   journal: Written[];
   trouble?: string;
   code: number;

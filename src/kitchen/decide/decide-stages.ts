@@ -6,7 +6,7 @@ import { namesSort, standsFor } from "../meant.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
 import { shelves } from "../shelves.ts";
-import { loadName, ownerName, potOf, upper } from "../spoken-names.ts";
+import { calledName, loadName, ownerName, potOf, upper } from "../spoken-names.ts";
 import { farTooEarly, isOver } from "../stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../stages/kinds.ts";
 import { type Load, type StageRun, type State, wallOf } from "../state.ts";
@@ -28,13 +28,13 @@ import {
 
 export type Candidate = { owner: Owner; run: StageRun };
 
-/** "the Provider dilled green beans: boil the brine", shorter where that is clear. */
+/** "the Provider brine", shorter where that is clear. */
 function candidateLabel(state: State, candidate: Candidate): string {
   const { owner, run } = candidate;
   if (isLoad(owner)) return state.kitchen.canners.length > 1 ? owner.canner : "the canner";
   const pot = potOf(run);
   const others = activeOwners(state).filter((one) => !isLoad(one));
-  return others.length > 1 ? `${ownerName(state, owner)}: ${pot}` : `the ${pot}`;
+  return others.length > 1 ? `${calledName(state, owner)} ${pot}` : `the ${pot}`;
 }
 
 /** Stages of active batches and loads that pass a test, narrowed to what was named. */

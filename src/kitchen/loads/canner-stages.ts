@@ -90,7 +90,7 @@ function loading(terms: ProcessTerms): Stage {
     id: "load",
     title: "load the canner",
     say: `Bands fingertip tight. Lower the jars in. ${over} Say the jars are in.`,
-    short: "Jars into the canner, covered. Say the jars are in.",
+    short: "Jars into the canner, well covered.",
     typicalMinutes: LOAD_MINUTES,
     cautions: cautions("lifter"),
   });
@@ -172,7 +172,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
     say:
       "Lift the jars straight up and stand them an inch apart, out of drafts. " +
       "Leave the bands alone. Say the jars are out.",
-    short: "Lift them straight up, an inch apart. Say the jars are out.",
+    short: "Straight up, an inch apart.",
     typicalMinutes: UNLOAD_MINUTES,
     cautions: cautions("hot-lids"),
   });

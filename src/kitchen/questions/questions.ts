@@ -294,7 +294,8 @@ function loadQuestions(state: State, load: Load): Question[] {
   const check = runOfRole(load, "seals");
   if (check?.state === "running") {
     const text = "Which jars did not seal? Say their numbers, or all sealed.";
-    list.push({ key: `seals/${about}`, kind: "seals", text, about });
+    const short = "Which did not seal?";
+    list.push({ key: `seals/${about}`, kind: "seals", text, short, about });
   }
   return list;
 }

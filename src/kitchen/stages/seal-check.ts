@@ -11,7 +11,7 @@ export const sealCheck: StageRules = {
   restsAsTested: false,
   usual: {
     title: "seal check",
-    say: "Bands off. Press the middle of each lid. How many sealed, and which did not?",
+    say: "Bands off. Press the middle of each lid.",
     sayUnprocessed: null,
     minutes: 10,
     window: null,
