@@ -131,8 +131,8 @@ export function overview(state: State, now: number): string {
     .flatMap((owner) => {
       const run = owner.stages.find((one) => one.state === "running");
       if (!run || ticks.some((one) => one.owner === owner)) return [];
-      const held = isHeld(owner) ? "held, at " : "";
-      return [`${calledName(state, owner)}: ${held}${run.spec.title}`];
+      const at = isHeld(owner) ? " is held, at" : ":";
+      return [`${calledName(state, owner)}${at} ${run.spec.title}`];
     });
   const clocksLeft = ticks.map((one) => leftSentence(state, one, now));
   if (names.length === 0 && ticks.length === 0)

@@ -1,6 +1,6 @@
 /**
- * A whole Saturday as the cook hears it. Its text is kept beside this test: whoever changes it reads
- * it aloud to the end. `npx vitest run tests/scenarios/golden-saturday.test.ts -u` writes it anew.
+ * A whole Saturday as the cook hears it. Its text is kept beside this test: whoever changes it
+ * reads it aloud to the end. `npx vitest run tests/scenarios/golden-saturday.test.ts -u` writes it anew.
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -9,7 +9,7 @@ import { type Played, play } from "./play.ts";
 
 const SCRIPT = readFileSync(join(import.meta.dirname, "golden-saturday.script.txt"), "utf8");
 
-/** Measured on the same script before there was a desk: 2,774 words, 302 in the first minute, 22 questions, 4 prompts at night. */
+/** Before there was a desk: 2,774 words, 302 in the first minute, 22 questions, 4 at night. */
 const MOST_WORDS = 1480;
 const MOST_WORDS_IN_THE_FIRST_MINUTE = 90;
 const MOST_QUESTIONS = 19;
