@@ -34,7 +34,7 @@ const READING_PATIENCE_MS = 15 * MINUTE_MS;
 export const LOG_KEY = "log";
 
 /** Between the keys of alarms that are said in one breath. */
-const AND = " + ";
+export const AND = " + ";
 
 const SPOKEN_AS: Record<Rank, SpeechRank> = {
   alarm: "alarm",

@@ -1,6 +1,6 @@
 /**
  * A whole Saturday as the cook hears it. Its text is kept beside this test: whoever changes it
- * reads it aloud to the end. `npx vitest run tests/scenarios/golden-saturday.test.ts -u` writes it anew.
+ * reads it aloud to the end. Run with `-u`, this test writes it anew.
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";

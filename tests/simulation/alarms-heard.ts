@@ -1,6 +1,7 @@
 /** The alarms as somebody in the kitchen hears them, beside what the log says of them. */
 import type { State } from "../../src/kitchen/state.ts";
 import type { SpokenSentence } from "../../src/ports/voice.ts";
+import { AND } from "../../src/session/conversation.ts";
 import { must } from "./what-must-hold.ts";
 
 /** The alarm that the log cannot be written is about no clock. */
@@ -22,8 +23,10 @@ export class AlarmsHeard {
   private events = 0;
 
   said({ rank, key }: SpokenSentence, program: number, atMs: number): void {
-    if (rank === "alarm" && key !== undefined && key !== LOG_KEY) {
-      this.fresh.push({ key, program, atMs });
+    if (rank !== "alarm" || key === undefined) return;
+    // Alarms that are said in one breath are named together.
+    for (const one of key.split(AND)) {
+      if (one !== LOG_KEY) this.fresh.push({ key: one, program, atMs });
     }
   }
 
