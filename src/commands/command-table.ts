@@ -111,6 +111,14 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   },
 };
 
+/** The data could not be read at all; whoever needed it ends with status 3. */
+export class CannotRead extends Error {}
+
+/** Commands that show what a kitchen holds, and are for nothing where there is none. */
+export const READERS: ReadonlySet<string> = new Set([
+  ...["review", "pantry", "labels", "seeds", "export", "reminders"],
+]);
+
 function recipeIo(machine: Machine): import("./recipes/recipe-io.ts").RecipeIo {
   const kitchen = () => keptKitchen(machine);
   return { library: machine.library, readFile: machine.readFile, kitchen };
@@ -123,7 +131,12 @@ async function keptState({
 }: Machine): Promise<import("../kitchen/state.ts").State | undefined> {
   if (!existsSync(folder)) return undefined;
   const { readKitchen } = await import("../session/reading/read-kitchen.ts");
-  return readKitchen(folder, { build }).state;
+  const { state, notices, incomplete, unreadable } = readKitchen(folder, { build });
+  if (unreadable !== undefined) throw new CannotRead(unreadable);
+  for (const notice of notices) complain(`brinebell: ${notice}`);
+  // What was worked out may lack what is missing.
+  if (incomplete) process.exitCode = 3;
+  return state;
 }
 
 /**

@@ -11,6 +11,8 @@ export type Machine = {
   build: string;
   home: string | undefined;
   folder: string;
+  /** True where the call or the environment named the folder, and not the platform. */
+  chosen: boolean;
   readonly zone: string;
   /** All recipes; with `only` an id, the others may be missing. */
   library(only?: string): Promise<import("../recipe/library.ts").Library>;
@@ -65,6 +67,7 @@ export function machineFor(home: string | undefined, version: string, build: str
     build,
     home,
     folder,
+    chosen: home !== undefined || Boolean(process.env.BRINEBELL_HOME),
     // Looked up only when needed: it takes as long as everything else that most calls do.
     get zone() {
       return machineZone();

@@ -1,12 +1,13 @@
 /** Finds and runs the command that a call asks for. */
 
+import { existsSync } from "node:fs";
 import { CALLS } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
 import { failed } from "./call/command-result.ts";
 import { asksHelp, commandHelp, helpText } from "./call/help.ts";
 import { nearestName } from "./call/nearest.ts";
 import { safeOutput } from "./call/safe-output.ts";
-import { RUNNERS } from "./command-table.ts";
+import { CannotRead, READERS, RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
 
 /** Takes `--home DIR` out of a call, anywhere before a `--`. */
@@ -67,7 +68,18 @@ export async function run(
   }
   const runner = Object.hasOwn(RUNNERS, name) ? RUNNERS[name as keyof typeof RUNNERS] : undefined;
   if (!runner) return finish(noCommand(name));
-  return finish(await runner(words, machine));
+  if (READERS.has(name) && machine.chosen && !existsSync(machine.folder)) {
+    const mend = "name the folder of a kitchen, or open one there: brinebell --home DIR";
+    return finish(failed(3, `${name}: there is no kitchen in ${machine.folder}; ${mend}`));
+  }
+  try {
+    const status = await finish(await runner(words, machine));
+    // A command that had to do without part of the data has set it so.
+    return status === 0 ? undefined : status;
+  } catch (error) {
+    if (!(error instanceof CannotRead)) throw error;
+    return finish(failed(3, `${name}: ${error.message}`));
+  }
 }
 
 async function finish(result: number | CommandResult | undefined): Promise<number | undefined> {

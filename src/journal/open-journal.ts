@@ -3,6 +3,7 @@ import { fileName } from "./file-name.ts";
 import { Journal, type WriteRefusal } from "./journal.ts";
 import type { JournalLine } from "./line.ts";
 import {
+  checkExpected,
   type Damage,
   FORMAT,
   type JournalFormat,
@@ -78,21 +79,6 @@ function settle(disk: Disk, folder: string, { end }: JournalReading): boolean {
   const synced = opened.file.sync();
   opened.file.close();
   return synced.ok;
-}
-
-/**
- * Checks the last number expected: whole lines cut off at the end leave no trace in the file
- * itself.
- */
-function checkExpected({ end, records, damages }: JournalReading, expectedN: number): void {
-  if (end.n >= expectedN || !end.place) return;
-  damages.push({
-    file: fileName(end.place),
-    line: 0,
-    reason: `it ends with number ${end.n}, though number ${expectedN} had been written`,
-    recordsBefore: records.length,
-    stops: false,
-  });
 }
 
 function judge({ unreadable, newerFile, damages, torn, end }: JournalReading): JournalCondition {

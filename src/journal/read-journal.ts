@@ -233,3 +233,18 @@ function damage(
   const damaged = { file, line, reason, recordsBefore, stops };
   result.damages.push(refused ? { ...damaged, refused } : damaged);
 }
+
+/**
+ * Checks the last number expected: whole lines cut off at the end leave no trace in the file
+ * itself.
+ */
+export function checkExpected({ end, records, damages }: JournalReading, expectedN: number): void {
+  if (end.n >= expectedN || !end.place) return;
+  damages.push({
+    file: fileName(end.place),
+    line: 0,
+    reason: `it ends with number ${end.n}, though number ${expectedN} had been written`,
+    recordsBefore: records.length,
+    stops: false,
+  });
+}

@@ -13,6 +13,7 @@ import { type CommandResult, failed } from "../call/command-result.ts";
 import { parseCannerHolds, readKitchenOptions } from "../call/kitchen-options.ts";
 import { isOn, type Options, optionValue, optionValues, parseOptions } from "../call/options.ts";
 import type { Machine } from "../machine.ts";
+import { withNotices } from "../record/review-io.ts";
 
 const MOST_BURNERS = 12;
 
@@ -45,9 +46,9 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
 
 /** Showing it writes nothing. */
 function show(options: Options, { folder, build }: Machine): CommandResult {
-  const { state, unreadable } = readKitchen(folder, { build });
-  if (unreadable !== undefined) return failed(3, `kitchen: ${unreadable}`);
-  return shown(options, state.kitchen);
+  const kitchen = readKitchen(folder, { build });
+  if (kitchen.unreadable !== undefined) return failed(3, `kitchen: ${kitchen.unreadable}`);
+  return withNotices(shown(options, kitchen.state.kitchen), "kitchen", kitchen);
 }
 
 function shown(options: Options, kitchen: State["kitchen"]): CommandResult {

@@ -98,8 +98,7 @@ function withoutFace(kitchen: LiveKitchen): Promise<void> {
   return goOnWithoutFace({ kitchen, notice, nowMs: () => performance.now() });
 }
 
-function tellIfShared(kitchen: LiveKitchen, { home, folder }: Machine): void {
-  const chosen = home !== undefined || Boolean(process.env.BRINEBELL_HOME);
+function tellIfShared(kitchen: LiveKitchen, { chosen, folder }: Machine): void {
   const shared = keepPrivate(folder, chosen);
   if (shared !== undefined) kitchen.session.notice(shared);
 }

@@ -13,7 +13,8 @@ export async function exportCommand(args: string[], io: ReviewIo): Promise<Comma
   if (file === undefined || more.length > 0) {
     return failed(2, "export: name one file to write: brinebell export kitchen.brinebell");
   }
-  const { text, events, recipes, notices, unreadable } = exportKitchen(io.folder);
+  const kitchen = exportKitchen(io.folder);
+  const { text, events, recipes, unreadable } = kitchen;
   if (unreadable !== undefined) return failed(3, `export: ${unreadable}`);
   const result = writtenOutput("export", io, parsed.value, {
     path: file,
@@ -21,9 +22,9 @@ export async function exportCommand(args: string[], io: ReviewIo): Promise<Comma
     kind: "archive",
   });
   if (result.code !== 0) return result;
-  if (file === "-") return withNotices(result, "export", notices);
+  if (file === "-") return withNotices(result, "export", kitchen);
   const counted = isOn(parsed.value, "json")
     ? printedJson({ file, events, recipes })
     : { ...result, stdout: `${result.stdout}${events} events and ${recipes} own recipes.\n` };
-  return withNotices(counted, "export", notices);
+  return withNotices(counted, "export", kitchen);
 }

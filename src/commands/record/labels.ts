@@ -29,7 +29,7 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   if (!sheet.ok) return failed(2, `labels: ${sheet.error}`);
   const read = kitchenFor("labels", io);
   if (!read.ok) return read.result;
-  const { state, nowMs, notices } = read.kitchen;
+  const { state, nowMs } = read.kitchen;
   const found = batchNamed(state, options.words.join(" "));
   if (!found.ok) return failed(2, `labels: ${found.message}`);
   const { batch } = found;
@@ -45,7 +45,7 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   const pdf = optionValue(options, "pdf");
   if (isOn(options, "json")) return printedJson({ sheet: sheet.value, labels });
   if (html === undefined && pdf === undefined) {
-    return withNotices(printed(preview(labels, sheet.value)), "labels", notices);
+    return withNotices(printed(preview(labels, sheet.value)), "labels", read.kitchen);
   }
   const results: CommandResult[] = [];
   if (html !== undefined) {
@@ -58,7 +58,7 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
     );
   }
   if (pdf !== undefined) results.push(await writePdf(labels, sheet.value, io, options, pdf));
-  return withNotices(together(results), "labels", notices);
+  return withNotices(together(results), "labels", read.kitchen);
 }
 
 function together(results: readonly CommandResult[]): CommandResult {

@@ -46,7 +46,7 @@ export async function pantryCommand(args: string[], io: ReviewIo): Promise<Comma
   const said = options.words.join(" ").toLowerCase();
   const show = isOn(options, "eaten") ? eaten : shown;
   const result = show(options, kitchen, said, season.season);
-  return withNotices(result, "pantry", kitchen.notices);
+  return withNotices(result, "pantry", kitchen);
 }
 
 function wordsOff(options: Options): string | undefined {

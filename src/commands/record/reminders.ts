@@ -38,20 +38,21 @@ export async function remindersCommand(
     const mend = `write a whole number from 1 to ${MOST_DAYS}`;
     return failed(2, `reminders: --days: ${JSON.stringify(said)} is not a number of days; ${mend}`);
   }
-  const { state, nowMs, notices, unreadable } = readKitchen(machine.folder, { wallMs });
+  const { state, nowMs, notices, incomplete, unreadable } = readKitchen(machine.folder, { wallMs });
+  const code = incomplete ? 3 : 0;
   if (unreadable !== undefined) return failed(3, `reminders: ${unreadable}`);
   const stderr = notices.map((notice) => `brinebell reminders: ${notice}\n`).join("");
   const items = upcoming(state, nowMs, days);
   if (file !== undefined && items.length === 0 && !isOn(options, "json")) {
     // A calendar may not be empty.
     const told = `${listText(items, state.zone, days).trim()} No calendar is written.\n`;
-    return { code: 0, stdout: file === "-" ? "" : told, stderr: file === "-" ? told : stderr };
+    return { code, stdout: file === "-" ? "" : told, stderr: file === "-" ? told : stderr };
   }
   if (file !== undefined && items.length > 0) {
     const { calendarText } = await import("./calendar.ts");
     const facts = { mark: kitchenMark(state), revision: revision(state), madeAt: wallMs };
     const calendar = calendarText(items, facts);
-    if (file === "-") return { code: 0, stdout: calendar, stderr };
+    if (file === "-") return { code, stdout: calendar, stderr };
     const force = isOn(options, "force");
     const output = { path: file, content: calendar, kind: "calendar", force } as const;
     const answer = writeOutput({ ...output, folder: machine.folder });
@@ -63,13 +64,13 @@ export async function remindersCommand(
       return { id, at: isoWithOffset(Math.round(at), state.zone), title, detail, batch, overdue };
     });
     const stdout = `${JSON.stringify({ now, zone: state.zone, days, reminders }, null, 2)}\n`;
-    return { code: 0, stdout, stderr };
+    return { code, stdout, stderr };
   }
   if (file !== undefined) {
     const count = items.length === 1 ? "1 reminder" : `${items.length} reminders`;
-    return { code: 0, stdout: `${count} written to ${file}\n`, stderr };
+    return { code, stdout: `${count} written to ${file}\n`, stderr };
   }
-  return { code: 0, stdout: listText(items, state.zone, days), stderr };
+  return { code, stdout: listText(items, state.zone, days), stderr };
 }
 
 function daysFrom(text: string): number | undefined {

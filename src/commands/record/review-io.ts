@@ -40,14 +40,15 @@ export function kitchenFor(
   return { ok: true, kitchen };
 }
 
-/** Adds what was found damaged to a result, one line each; the result stands. */
+/** Adds what was found damaged to a result, one line each; what is not all there is status 3. */
 export function withNotices(
   result: CommandResult,
   name: string,
-  notices: readonly string[],
+  { notices, incomplete }: Pick<ReadKitchen, "notices" | "incomplete">,
 ): CommandResult {
   const lines = notices.map((notice) => `brinebell ${name}: ${notice}\n`).join("");
-  return { ...result, stderr: `${result.stderr}${lines}` };
+  const code = incomplete && result.code === 0 ? 3 : result.code;
+  return { ...result, code, stderr: `${result.stderr}${lines}` };
 }
 
 /** The batch with an id, or the only one with a name or variety; `season` narrows the search. */

@@ -47,7 +47,7 @@ export async function reviewCommand(args: string[], io: ReviewIo): Promise<Comma
   const read = kitchenFor("review", io);
   if (!read.ok) return read.result;
   const result = reviewed(options, read.kitchen, io, season.season);
-  return withNotices(result, "review", read.kitchen.notices);
+  return withNotices(result, "review", read.kitchen);
 }
 
 function reviewed(

@@ -24,7 +24,7 @@ export async function seedsCommand(args: string[], io: ReviewIo): Promise<Comman
   const result = isOn(options, "json")
     ? printedJson({ seeds: reports })
     : printed(reports.map(seedText).join("\n") || "No seed lots yet: brinebell seeds add CROP\n");
-  return withNotices(result, "seeds", read.kitchen.notices);
+  return withNotices(result, "seeds", read.kitchen);
 }
 
 function wholeDays(options: Options, name: string): number | undefined | string {

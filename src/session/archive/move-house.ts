@@ -3,7 +3,6 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { takeLock } from "../../journal/lock.ts";
 import { openJournal } from "../../journal/open-journal.ts";
-import { readJournal } from "../../journal/read-journal.ts";
 import { realDisk } from "../../journal/real-disk.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
 import { replay } from "../../kitchen/evolve.ts";
@@ -14,7 +13,7 @@ import { type BatchLog, batchLog } from "../../review/batch-log.ts";
 import { ownRecipes } from "../data-folder.ts";
 import { eventsOf, KITCHEN_FORMAT, recordOf, withDamage } from "../reading/journal-records.ts";
 import { recipeTexts } from "../reading/load-library.ts";
-import { noticesOf } from "../reading/read-kitchen.ts";
+import { isIncomplete, noticesOf, readChecked } from "../reading/read-kitchen.ts";
 import { realClock } from "../time/real-clock.ts";
 import { type Archive, archiveText, type OwnRecipe, readArchive } from "./archive.ts";
 import { mergeEvents } from "./merge-events.ts";
@@ -24,13 +23,15 @@ type Exported = {
   events: number;
   recipes: number;
   notices: string[];
+  /** True where lines are missing or damaged. */
+  incomplete: boolean;
   /** Why nothing could be read. */
   unreadable?: string;
 };
 
 /** Everything in a data folder as an archive's text; nothing is written. */
 export function exportKitchen(folder: string): Exported {
-  const reading = readJournal(realDisk(), folder, KITCHEN_FORMAT);
+  const reading = readChecked(realDisk(), folder);
   const events = withDamage(eventsOf(reading.records), reading.damages);
   const found = recipeTexts(ownRecipes(folder));
   const recipes = found.flatMap((file) => ("text" in file ? [file] : []));
@@ -45,6 +46,7 @@ export function exportKitchen(folder: string): Exported {
     events: events.length,
     recipes: recipes.length,
     notices,
+    incomplete: isIncomplete(reading),
     ...(reading.unreadable ? { unreadable: reading.unreadable.message } : {}),
   };
 }

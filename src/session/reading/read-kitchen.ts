@@ -1,5 +1,6 @@
 /** The kitchen replayed from its journal, for commands that only read. */
-import { type JournalReading, readJournal } from "../../journal/read-journal.ts";
+import { readHeartbeat } from "../../journal/heartbeat.ts";
+import { checkExpected, type JournalReading, readJournal } from "../../journal/read-journal.ts";
 import { realDisk } from "../../journal/real-disk.ts";
 import { replay } from "../../kitchen/evolve.ts";
 import type { State } from "../../kitchen/state.ts";
@@ -13,6 +14,8 @@ export type ReadKitchen = {
   nowMs: number;
   /** What could not be relied on, one sentence each. */
   notices: string[];
+  /** True where lines are missing or damaged, so that what is shown may not be all. */
+  incomplete: boolean;
   /** Why nothing could be read at all; the state is then that of an empty kitchen. */
   unreadable?: string;
 };
@@ -36,26 +39,44 @@ export type Reader = {
 export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
   const { wallMs = Date.now(), disk = realDisk(), build } = reader;
   const place = build === undefined ? undefined : { disk, folder, build };
-  const key = place && snapshotKey(place);
+  // Before the journal: who has it open may write on meanwhile.
+  const beat = readHeartbeat(disk, folder);
+  const key = place && snapshotKey(place, beat);
   const read = () => readJournal(disk, folder, KITCHEN_FORMAT);
   const history = () => rawEventsOf(read().records);
   const kept = place && key !== undefined ? readSnapshot(place, key, history) : undefined;
-  if (kept) return readAt(kept, wallMs, []);
-  const reading = read();
+  if (kept) return readAt(kept, wallMs, [], false);
+  const reading = readChecked(disk, folder, beat);
   const state = replay(withDamage(rawEventsOf(reading.records), reading.damages));
   const notices = noticesOf(reading, folder);
   const sound = notices.length === 0 && !reading.unreadable;
   if (place && key !== undefined && sound && reading.records.length >= WORTH_KEEPING) {
     // A line written in the meantime may be in the state but not in the key.
-    if (snapshotKey(place) === key) keepSnapshot(place, key, state);
+    if (snapshotKey(place, beat) === key) keepSnapshot(place, key, state);
   }
-  const found = readAt(state, wallMs, notices);
+  const found = readAt(state, wallMs, notices, isIncomplete(reading));
   return reading.unreadable ? { ...found, unreadable: reading.unreadable.message } : found;
 }
 
-function readAt(state: State, wallMs: number, notices: string[]): ReadKitchen {
+/** The journal as every command reads it, checked against how far the clocks say that it went. */
+export function readChecked(
+  disk: Disk,
+  folder: string,
+  beat = readHeartbeat(disk, folder),
+): JournalReading {
+  const reading = readJournal(disk, folder, KITCHEN_FORMAT);
+  checkExpected(reading, beat?.lastN ?? 0);
+  return reading;
+}
+
+/** True where lines are missing, damaged or not known; a cut-off end never counted. */
+export function isIncomplete({ damages, newerFile }: JournalReading): boolean {
+  return damages.length > 0 || newerFile !== undefined;
+}
+
+function readAt(state: State, wallMs: number, notices: string[], incomplete: boolean): ReadKitchen {
   const offset = state.offsets.at(-1)?.offsetMs ?? 0;
-  return { state, nowMs: Math.max(state.lastW, wallMs - offset), notices };
+  return { state, nowMs: Math.max(state.lastW, wallMs - offset), notices, incomplete };
 }
 
 /** What in a journal could not be relied on, one sentence each. */

@@ -5,6 +5,7 @@
  */
 import { crc32 } from "node:zlib";
 import { fileName, filesInOrder } from "../../journal/file-name.ts";
+import type { Heartbeat } from "../../journal/heartbeat.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { Disk } from "../../ports/disk.ts";
 import { packedState, unpackedState } from "./pack-state.ts";
@@ -18,10 +19,14 @@ type SnapshotPlace = { disk: Disk; folder: string; build: string };
 export const WORTH_KEEPING = 2_000;
 
 /** Identifies the program and the journal's bytes; undefined where a file cannot be read. */
-export function snapshotKey({ disk, folder, build }: SnapshotPlace): string | undefined {
+export function snapshotKey(
+  { disk, folder, build }: SnapshotPlace,
+  beat: Heartbeat | undefined,
+): string | undefined {
   const listed = disk.list(folder);
   if (!listed.ok) return undefined;
-  const parts = [build];
+  // The clocks know how far the journal went, which a cut one does not.
+  const parts = [build, String(beat?.lastN ?? "")];
   for (const name of filesInOrder(listed.names).map(fileName)) {
     const file = disk.read(`${folder}/${name}`);
     if (!file.ok) return undefined;
