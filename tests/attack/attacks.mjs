@@ -1,5 +1,7 @@
 /** All attacks, by name. */
+import { damagedJournal } from "./damaged-journal.mjs";
 import { lostTerminal } from "./lost-terminal.mjs";
+import { locks, outputs, typing, zones } from "./odds.mjs";
 import { stalledTerminal } from "./stalled-terminal.mjs";
 import { swappedFiles } from "./swapped-files.mjs";
 
@@ -7,4 +9,9 @@ export const ATTACKS = {
   "stalled-terminal": stalledTerminal,
   "lost-terminal": lostTerminal,
   "swapped-files": swappedFiles,
+  "damaged-journal": damagedJournal,
+  zones,
+  locks,
+  outputs,
+  typing,
 };

@@ -1,0 +1,156 @@
+/** Odd surroundings: zones, locks, folders, outputs, what is typed and pasted, windows of any size. */
+import * as fs from "node:fs";
+import { join } from "node:path";
+import { Kitchen, rawly } from "./kitchen.mjs";
+import { openOn } from "./stalled-terminal.mjs";
+import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
+
+const ZONES = ["", "Nowhere/Bad", ":/etc/localtime", "Etc/Unknown", "UTC+99", "../../etc/passwd"];
+
+export async function zones(tally) {
+  for (const TZ of [...ZONES, "EST5EDT,M3.2.0,M11.1.0", "\u001b[31m", "x".repeat(5000)]) {
+    await tally.case(`TZ=${TZ.slice(0, 30)}`, async (home, end) => {
+      const kitchen = await new Kitchen(home, { env: { TZ } }).opened();
+      end(() => kitchen.kill());
+      await kitchen.tell("set a timer for one second");
+      await until(() => journal(home).some(({ type }) => type === "due"), "it does not ring");
+      must((await kitchen.close()) === 0, `it ends with ${kitchen.code}: ${kitchen.err}`);
+      const calls = [["review"], ["reminders"], ["plan", "dilled-green-beans 5lb"], ["pantry"]];
+      for (const call of calls) {
+        const told = run([...call, "--home", home], { env: { TZ } });
+        must(told.status === 0, `${call} gives ${told.status}: ${told.stderr}`);
+      }
+    });
+  }
+}
+
+export async function locks(tally) {
+  const boot = () => fs.readFileSync("/proc/sys/kernel/random/boot_id", "utf8").trim();
+  const stale = {
+    "process 0": { pid: 0 },
+    "a negative one": { pid: -1 },
+    "its own group": { pid: -process.pid },
+    none: {},
+    "a word": { pid: "many" },
+    "one that is gone": { pid: 4_000_000 },
+    "one of another start": { pid: 1, bootId: "another" },
+    "one that started otherwise": { pid: 1, startTicks: "7" },
+  };
+  for (const [name, holder] of Object.entries(stale)) {
+    await tally.case(`a lock of ${name} is stale`, async (home) => {
+      fs.writeFileSync(join(home, "lock"), JSON.stringify({ bootId: boot(), ...holder }));
+      const kitchen = await new Kitchen(home).opened();
+      await kitchen.tell("note mark one");
+      must((await kitchen.close()) === 0, kitchen.err);
+      must(JSON.stringify(journal(home)).includes("mark one"), "it does not write");
+    });
+  }
+  await tally.case("a socket of a dead kitchen in a long path is cleared", async (home) => {
+    const long = join(home, "x".repeat(90), "y".repeat(60));
+    const kitchen = new Kitchen(long);
+    const address = join(long, "tell", "address");
+    await until(() => fs.existsSync(address), "it does not open");
+    const socket = fs.readFileSync(address, "utf8");
+    await kitchen.kill();
+    must(fs.existsSync(socket), "nothing was left to clear");
+    const again = new Kitchen(long);
+    await until(() => again.out !== "" && !fs.existsSync(socket), "the old socket stays");
+    await again.close();
+  });
+  await tally.case("a folder open to others is named", async (home) => {
+    fs.chmodSync(home, 0o777);
+    const kitchen = await new Kitchen(home).opened();
+    await kitchen.close();
+    must(/Others on this machine may change/.test(kitchen.out), `it is not said: ${kitchen.out}`);
+  });
+  await tally.case("a Node that is too old is told so", async (home) => {
+    const fake = join(home, "old.cjs");
+    const versions = "{ ...process.versions, node: '18.19.0' }";
+    fs.writeFileSync(fake, `Object.defineProperty(process, "versions", { value: ${versions} });`);
+    const told = run(["review"], { env: { NODE_OPTIONS: `-r ${fake}` } });
+    must(told.status === 3 && /needs Node 20/.test(told.stderr), `${told.status} ${told.stderr}`);
+    must(told.stderr.trim().split("\n").length === 1, told.stderr);
+    const entry = fs.readFileSync(PROGRAM, "utf8");
+    must(!/\?\?|\?\.|^await |[^n]await import/.test(entry), "the entry is not for an old Node");
+  });
+}
+
+const OUTPUTS = [["review", "--html"], ["reminders", "--ics"], ["export"]];
+
+export async function outputs(tally) {
+  for (const call of OUTPUTS) {
+    const targets = {
+      "the journal": (home) => join(home, "k", journalName(home)),
+      "the lock's place": (home) => join(home, "k", "lock"),
+      "a file of another kind": (home) => join(home, "precious.txt"),
+      "a full device": () => "/dev/full",
+      "a folder": (home) => home,
+      "a folder that is not there": (home) => join(home, "no", "such", "file"),
+    };
+    for (const [name, place] of Object.entries(targets)) {
+      await tally.case(`${call.join(" ")} onto ${name}`, async (home) => {
+        const kitchen = await new Kitchen(join(home, "k")).opened();
+        await kitchen.tell("remind me tomorrow at nine to look in the cellar");
+        await kitchen.close();
+        fs.writeFileSync(join(home, "precious.txt"), "precious");
+        const before = snapshotOf(home);
+        const told = run([...call, place(home), "--home", join(home, "k")]);
+        must([1, 2, 3].includes(told.status), `it gives ${told.status}: ${told.stdout}`);
+        must(told.stderr.trim().split("\n").length === 1, told.stderr);
+        must(snapshotOf(home) === before, "something was changed");
+      });
+    }
+  }
+}
+
+const journalName = (home) =>
+  fs.readdirSync(join(home, "k")).find((one) => one.endsWith(".jsonl")) ?? "journal";
+
+function snapshotOf(home) {
+  const names = fs.readdirSync(home, { recursive: true, withFileTypes: true });
+  const files = names.filter((one) => one.isFile() && one.name !== "snapshot.json");
+  return files
+    .map((one) => join(one.parentPath, one.name))
+    .sort()
+    .map((path) => `${path} ${fs.readFileSync(path, "latin1")}`)
+    .join("\n");
+}
+
+export async function typing(tally) {
+  await tally.case("a storm of resizing from 1x1 to 400x200", async (home, end) => {
+    const terminal = await openOn(home);
+    end(() => terminal.kill());
+    const many = tally.short ? 60 : 600;
+    for (let at = 0; at < many; at++) {
+      const wide = [1, 2, 400, 40, 1][at % 5];
+      terminal.resize(1 + ((at * 37) % wide), 1 + ((at * 53) % 200));
+      if (at % 10 === 0) await wait(15);
+    }
+    terminal.resize(100, 40);
+    await terminal.say("note the storm is over");
+    await terminal.shows("the storm is over");
+    must(!terminal.ended, "it ended");
+  });
+  await tally.case("a page of words pasted", async (home, end) => {
+    const terminal = await openOn(home);
+    end(() => terminal.kill());
+    const lines = Array.from({ length: 60 }, (_, at) => `note line ${at} \u001b]0;x\u0007 of it`);
+    terminal.type(`\u001b[200~${lines.join("\r")}\r\u001b[201~`);
+    const count = () => journal(home).filter(({ type }) => type === "note").length;
+    await until(() => count() === 60, `${count()} of 60 lines were heard`, 30_000);
+    await terminal.shows("line 59");
+    must(!terminal.raw.includes("\u001b]0;"), "a sequence reached the terminal");
+  });
+  await tally.case("a flood of messages", async (home, end) => {
+    const kitchen = await new Kitchen(home).opened();
+    end(() => kitchen.kill());
+    const many = tally.short ? 200 : 2000;
+    for (let at = 0; at < many; at += 50) {
+      const burst = Array.from({ length: 50 }, (_, more) => `note flood ${at + more} end\n`);
+      const answers = await Promise.all(burst.map((line) => rawly(home, line, 20_000)));
+      for (const answer of answers) must(/^(done|refused)\n/.test(answer), `no answer: ${answer}`);
+    }
+    const text = JSON.stringify(journal(home));
+    for (let at = 0; at < many; at++) must(text.includes(`flood ${at} end`), `${at} is missing`);
+  });
+}
