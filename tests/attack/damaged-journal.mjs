@@ -26,7 +26,7 @@ async function sample(home) {
   return { path, bytes: fs.readFileSync(path) };
 }
 
-/** What every reader owes whatever lies there: an end, a status, a reason, and JSON that is JSON. */
+/** What every reader owes, whatever lies there: an end, a status, a reason, JSON that is JSON. */
 function reads(home, args, wanted) {
   const told = run([...args, "--home", home]);
   const name = args.join(" ");

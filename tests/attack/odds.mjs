@@ -1,4 +1,4 @@
-/** Odd surroundings: zones, locks, folders, outputs, what is typed and pasted, windows of any size. */
+/** Odd surroundings: zones, locks, folders, outputs, what is typed, windows of any size. */
 import * as fs from "node:fs";
 import { join } from "node:path";
 import { Kitchen, rawly } from "./kitchen.mjs";
