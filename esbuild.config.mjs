@@ -101,6 +101,9 @@ const plainProcess = {
   },
 };
 
+/** The folders of the packages that are built in. */
+const inside = new Set();
+
 /** Packages of the older kind ask for `require`, which a module has to make for itself. */
 const REQUIRE =
   'import { createRequire as __require } from "node:module"; const require = __require(import.meta.url);';
@@ -133,7 +136,22 @@ async function built(paths, splitting, target = "node20") {
     logLevel: "warning",
     metafile: true,
   });
+  for (const input of Object.keys(metafile.inputs)) {
+    const [package_] = /^.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(input) ?? [];
+    if (package_) inside.add(package_);
+  }
   return Object.keys(metafile.outputs);
+}
+
+/** The licence of a package that is built in, as its authors want it kept. */
+function notice(folder) {
+  const { name, version, license, author } = JSON.parse(
+    readFileSync(`${folder}/package.json`, "utf8"),
+  );
+  const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
+  const by = typeof author === "string" ? author : (author?.name ?? "its authors");
+  const text = file ? readFileSync(`${folder}/${file}`, "utf8").trim() : `Copyright ${by}`;
+  return `${name} ${version} (${license})\n\n${text}\n`;
 }
 
 const whole = new Set(WHOLE.map((file) => resolve(file)));
@@ -162,4 +180,6 @@ for (const name of readdirSync("recipes").sort()) {
   parsed[`${crc32(text).toString(16)}.${text.length}`] = parseLibraryFile(name, text);
 }
 writeFileSync("dist/recipes.json", JSON.stringify(parsed));
+const rule = `\n${"-".repeat(80)}\n\n`;
+writeFileSync("dist/NOTICES.txt", [...inside].sort().map(notice).join(rule));
 chmodSync("dist/brinebell.js", 0o755);

@@ -22,10 +22,10 @@ export async function wordsCommand(args: string[], io: ReviewIo): Promise<Comman
   if (forget !== undefined) return forgotten(forget, io);
   const read = kitchenFor("words", io);
   if (!read.ok) return read.result;
-  const { state, notices } = read.kitchen;
+  const { state } = read.kitchen;
   const list = state.ownWords.map((one, at) => lineOf(state, one, at + 1));
   const result = isOn(parsed.value, "json") ? printedJson({ words: list }) : printed(textOf(list));
-  return withNotices(result, "words", notices);
+  return withNotices(result, "words", read.kitchen);
 }
 
 type WordsLine = Omit<OwnWords, "at"> & { number: number; learned: string };
