@@ -1,5 +1,6 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
 import type { Command, Intent } from "../kitchen/command.ts";
+import { confirmInClause, isGuess } from "./confirms.ts";
 import type { Context } from "./context.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
@@ -59,12 +60,20 @@ export class Hearing {
     return first && this.context.question ? plain : undefined;
   }
 
+  /** What a clause says about a critical factor, covered from end to end. */
+  private confirmed(clause: Utterance, said: Utterance): Command | undefined {
+    const factors = this.context.factors ?? [];
+    const confirm = factors.length > 0 ? confirmInClause(clause, said, factors) : undefined;
+    if (!confirm) return undefined;
+    return { intent: "factor", slots: { ...confirm }, confidence: 1, confirms: [confirm] };
+  }
+
   /** The clauses as several facts, where each is one, or says nothing. */
   several(said: Utterance, whole: Guess): ClauseFact[] {
     const clauses = clausesIn(said);
     if (clauses.length < 2) return [];
     let found: ClauseFact[] = [];
-    const beside: Utterance[] = [];
+    const beside: { clause: Utterance; idle: boolean }[] = [];
     const unclear: { clause: Utterance; best: Command | undefined }[] = [];
     let guessed = false;
     for (const [at, clause] of clauses.entries()) {
@@ -72,7 +81,7 @@ export class Hearing {
         found = found.filter(({ command }) => isKept(command));
         continue;
       }
-      const plain = this.worded(clause, at === 0);
+      const plain = this.worded(clause, at === 0) ?? this.confirmed(clause, said);
       if (plain) {
         const { answer } = MEANINGS[plain.intent];
         if (!answer && directness(plain.intent, whole) < FRAME_TO_ASK) return [];
@@ -86,12 +95,15 @@ export class Hearing {
         found.push({ command: best, clause });
         continue;
       }
-      beside.push(clause);
+      beside.push({ clause, idle: idleness(own) >= IDLE });
       if (!saysNothing(clause, own)) unclear.push({ clause, best });
     }
-    const facts = merged(aboutTopics(found));
+    const facts = merged(aboutTopics(withoutOpeners(found)));
     const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
-    if (clears && beside.some(makesDoubt)) return [];
+    if (clears && beside.some(({ clause }) => makesDoubt(clause))) return [];
+    // "The lids are new, two old ones": beside a confirmation stands nothing but idle talk.
+    const confirms = facts.some(({ command }) => command.intent === "factor");
+    if (confirms && beside.some(({ clause, idle }) => !idle || isGuess(clause.words))) return [];
     if (unclear.length === 0) return facts;
     const another = unclear.some(({ best }) => best && isAnother(best, facts));
     const slight = facts.every(({ clause }) => clause.words.length < LEAST_WORDS);
@@ -111,6 +123,13 @@ export class Hearing {
 
 /** A fact, and the clause it stands in. */
 export type ClauseFact = { command: Command; clause: Utterance };
+
+/** "Right, the beans are cut": a word that opens a sentence acknowledges nothing. */
+function withoutOpeners(facts: ClauseFact[]): ClauseFact[] {
+  const [first, ...others] = facts;
+  const opens = first?.command.intent === "acknowledge" && first.clause.words.length === 1;
+  return opens && others.length > 0 ? others : facts;
+}
 
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
 const LEAST_WORDS = 3;
@@ -156,10 +175,15 @@ function takesBack({ words }: Utterance): boolean {
 }
 
 /** Short, or by the model nothing for the kitchen. */
-function saysNothing({ words }: Utterance, { intents, frames }: Guess): boolean {
-  const idle = intents.find(({ name }) => name === "unknown")?.probability ?? 0;
-  return words.length <= 2 || idle >= 0.4 || frames.idle >= 0.5;
+function saysNothing({ words }: Utterance, from: Guess): boolean {
+  return words.length <= 2 || idleness(from) >= IDLE || from.frames.idle >= 0.5;
 }
+
+/** How likely it is nothing for the kitchen, and from where on it is taken to be. */
+function idleness({ intents }: Guess): number {
+  return intents.find(({ name }) => name === "unknown")?.probability ?? 0;
+}
+const IDLE = 0.4;
 
 /** "The beans, I'd give them a five": a name before a clause is what the clause is about. */
 function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {

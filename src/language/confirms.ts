@@ -9,7 +9,7 @@ import { Grammar, type Match, type Phrase, type Run } from "./grammar/matcher.ts
 import { skipsOf } from "./grammar/passing-over.ts";
 import { skipTable } from "./grammar/phrase-book.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
-import { utteranceOf, type Word } from "./words.ts";
+import { type Utterance, utteranceOf, type Word } from "./words.ts";
 
 type Held = "yes" | "no";
 type Wording = { held: Held; phrase: Phrase; value?: number };
@@ -101,6 +101,16 @@ function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Co
     }
   }
   return undefined;
+}
+
+/** What one clause of several says about a factor, unless something is excepted in the sentence. */
+export function confirmInClause(
+  clause: Utterance,
+  said: Utterance,
+  factors: readonly AskedFactor[],
+): Confirm | undefined {
+  if (clause.asked || said.words.some(({ word }) => EXCEPTING.has(word))) return undefined;
+  return confirmIn(clause.words, factors);
 }
 
 /**

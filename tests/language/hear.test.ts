@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { hear } from "../../src/language/hear.ts";
 import { withoutFirstThoughts } from "../../src/language/second-thoughts.ts";
 import { utteranceOf } from "../../src/language/words.ts";
+import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
 const context = kitchenContext({
@@ -98,6 +99,31 @@ describe("a report that is wrapped in a question", () => {
   it("is not a report where it asks", () => {
     expect(acted("is it boiling yet?")).not.toContain("boiling");
     expect(acted("did they all seal?")).not.toContain("sealed");
+  });
+});
+
+describe("a clause about a critical factor", () => {
+  const asking = { ...context, factors: CRITICAL_FACTORS };
+  const confirmed = (text: string) => {
+    const { commands } = hear(text, asking);
+    return commands.flatMap(({ confirms = [] }) => confirms).filter(({ held }) => held === "yes");
+  };
+
+  it("confirms it beside idle talk and beside other facts", () => {
+    expect(confirmed("my sister is on the phone again, all new lids")).toHaveLength(1);
+    expect(confirmed("eight pints filled, new lids, headspace is right")).toHaveLength(2);
+  });
+
+  it.each([
+    "the lids are new, two old ones",
+    "the lids are new, mostly",
+    "the lids are new, I think",
+    "the acid is in every jar, but one",
+    "if the lids are new, we can go",
+    "all new lids, my neighbor says",
+    "I wish, all new lids",
+  ])("confirms nothing where anything else may stand beside it: %s", (said) => {
+    expect(confirmed(said)).toEqual([]);
   });
 });
 
