@@ -7,8 +7,11 @@ import type { LiveKitchen } from "./live-kitchen.ts";
 const LONGEST_RINGING_MS = 60 * 60_000;
 const LOOK_MS = 1000;
 
+/** What it needs of the kitchen. */
+type Faceless = Pick<LiveKitchen, "session" | "lines" | "onChange" | "glasses">;
+
 type WithoutFace = {
-  kitchen: LiveKitchen;
+  kitchen: Faceless;
   /** Shows alarms on the desktop, where the system can. */
   notice: ShowNotice | undefined;
   /** Milliseconds of a steady clock. */
@@ -58,7 +61,7 @@ export function goOnWithoutFace({
 }
 
 /** Shows alarms on the desktop while no window does. */
-function noticing(kitchen: LiveKitchen, notice: ShowNotice | undefined): () => void {
+function noticing(kitchen: Faceless, notice: ShowNotice | undefined): () => void {
   const shown = new WeakSet<object>(kitchen.lines);
   return () => {
     for (const line of kitchen.lines) {
