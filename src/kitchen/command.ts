@@ -233,6 +233,7 @@ export type SlotsOf = {
   prefer: Targeted & { over?: string; taster?: string };
   /** Where the jars of a batch now stand. */
   place: Targeted & { place: string };
+  labeled: Targeted;
   /** Seed put away; everything but the crop may be unknown. Weight in grams. */
   "seed-saved": {
     crop: string;

@@ -93,6 +93,8 @@ export type Batch = {
   option: BatchOption | null;
   /** As last looked up for it; a load keeps its own. */
   terms: ProcessTerms | null;
+  /** When its jars got their labels. */
+  labeledAt?: number;
   /** The row from memory that was asked about before it began, as `rowKey` has it. */
   askedRow: string | null;
   expectedJars: number | null;

@@ -149,6 +149,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   tasted: () => "Tasting noted.",
   preferred: () => "Tasting noted.",
   "jar-opened": () => "Taken off the shelf. Enjoy it.",
+  labeled: () => "Noted: labeled.",
   "jars-moved": (_, { place }) => `Noted: in the ${place}.`,
   "seed-saved": (_, { seed }) => `Seed lot ${seed} noted.`,
   germination: () => "Germination noted.",

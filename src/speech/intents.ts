@@ -199,6 +199,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   disposition: { askBack: ({ what }) => DISPOSITIONS[what], answer: null },
   opened: { askBack: "Was a jar opened?", answer: null },
   spoiled: { askBack: "Was a jar spoiled?", answer: null },
+  labeled: { askBack: ({ target }) => `Are ${named(target)} labeled?`, answer: null },
   place: { askBack: ({ target, place }) => `Is ${named(target)} in the ${place}?`, answer: null },
   prefer: { askBack: ({ target }) => `Was ${named(target)} better?`, answer: null },
   taste: { askBack: "Shall I note that tasting?", answer: null },

@@ -58,3 +58,24 @@ describe("what is begun along with a food that was not tested", () => {
     },
   );
 });
+
+describe("an open doubt of jars that are put away", () => {
+  const doubted = "0:00 [cook until done]\n+1:00 I pulled the jars too soon";
+  const answered = (between: string) => play(BEANS, `${doubted}\n+0:01 ${between}\n+48:00 yes`);
+
+  it("can be answered days later, and no more once the jars are labeled", async () => {
+    expect(onlyBatch(await answered("what now")).verdict).toBe("as-tested");
+    const labeled = await answered("the jars are labeled");
+    expect(labeled.journal.some(({ type }) => type === "labeled")).toBe(true);
+    expect(onlyBatch(labeled).verdict).toBe("unfinished");
+    const late = `${doubted}\n+0:01 the jars are labeled\n+0:01 I pulled the jars too soon`;
+    expect(onlyBatch(await play(BEANS, late)).heard).toHaveLength(1);
+  });
+
+  it("is of nobody's labels where no jars wait for them", async () => {
+    const early = await play(BEANS, "0:01 the jars are labeled");
+    expect(early.refused.map(({ reason }) => reason)).toEqual([
+      "No jars are waiting for their labels.",
+    ]);
+  });
+});

@@ -31,6 +31,20 @@ export function decidePlace(deciding: Deciding<"place">): Decision {
   return done({ type: "jars-moved", batch: batch.id, place, t: deciding.now });
 }
 
+/** The jars of the batch that is named, or all that are put away, have their labels. */
+export function decideLabeled(deciding: Deciding<"labeled">): Decision {
+  const { state, now: t, wish } = deciding;
+  if (wish.command.slots.target !== undefined) {
+    const batch = shelved(deciding);
+    return "kind" in batch ? batch : done({ type: "labeled", batch: batch.id, t });
+  }
+  const waiting = Object.values(state.batches).filter(({ option, labeledAt, state: is }) => {
+    return option !== null && is === "complete" && labeledAt === undefined;
+  });
+  if (waiting.length === 0) return refused("No jars are waiting for their labels.");
+  return done(...waiting.map(({ id }) => ({ type: "labeled", batch: id, t }) as const));
+}
+
 export function decideSeedSaved(deciding: Deciding<"seed-saved">): Decision {
   const { state, now, wish } = deciding;
   const { slots } = wish.command;

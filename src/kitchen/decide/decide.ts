@@ -45,7 +45,13 @@ import {
 } from "./decide-kitchen.ts";
 import { decideBack, decideQuit, decideWarnAhead } from "./decide-leaving.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
-import { decideGermination, decidePlace, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
+import {
+  decideGermination,
+  decideLabeled,
+  decidePlace,
+  decidePrefer,
+  decideSeedSaved,
+} from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
 import { decideForgetWords } from "./decide-words.ts";
@@ -140,6 +146,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   spoiled: decideSpoiled,
   prefer: decidePrefer,
   place: decidePlace,
+  labeled: decideLabeled,
   "seed-saved": decideSeedSaved,
   germination: decideGermination,
   "timer-set": decideTimerSet,

@@ -59,6 +59,19 @@ export const SHELF_FACTS = {
       return true;
     },
   }),
+  /** Its jars have their labels: what is still in doubt about them is no longer asked. */
+  labeled: fact({
+    fields: { batch: batchId },
+    follows: "nothing",
+    ofTheShelf: true,
+    undone: ({ of }) => `the labels${of}`,
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch) return false;
+      batch.labeledAt = event.t;
+      return true;
+    },
+  }),
   "jars-moved": fact({
     fields: { batch: batchId, place: text },
     follows: "nothing",

@@ -20,7 +20,7 @@ import type { Question } from "./questions.ts";
 const APART_MS = 10 * MINUTE_MS;
 const MOST_INTERRUPTIONS = 2;
 const MOST_QUOTED = 3;
-/** Doubts about jars out of the canner are asked about for this long. */
+/** What is remembered about jars that are put away is taken as about them for this long. */
 const ASKED_FOR_MS = 24 * HOUR_MS;
 
 /** Subjects that concern only the process; lids and acid concern the filling before it too. */
@@ -42,7 +42,9 @@ export function atStake(state: State, { about, strength, past }: Evidence, now: 
   const over = past === true || !OF_PROCESS.has(about);
   if (inside.length > 0 || strength === "trace" || !over) return inside;
   const out = loads.filter((load) => load.unloadedAt !== undefined);
-  return out.length > 0 ? out : Object.values(state.loads).filter((load) => isLately(load, now));
+  return out.length > 0
+    ? out
+    : Object.values(state.loads).filter((load) => isLately(load, now) && !isLabeled(state, load));
 }
 
 /** Put away so lately that what is remembered of it may still be told. */
@@ -155,13 +157,17 @@ export function quotedDoubts(state: State, open: readonly HeardDoubt[]): string 
   return said.join(" ");
 }
 
+/** Whether all its jars have their labels: what was doubted of them then stands. */
+function isLabeled(state: State, { parts }: Load): boolean {
+  return parts.every(({ batch }) => state.batches[batch]?.labeledAt !== undefined);
+}
+
 /** The question about words that no closing question covers, once the jars are out. */
 export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Question[] {
   const open = openDoubts(load).filter(({ about }) => !endIsAsked || !OF_PROCESS.has(about));
   const [first] = open;
   const { unloadedAt } = load;
-  if (!first || unloadedAt === undefined) return [];
-  if (state.lastW - unloadedAt > ASKED_FOR_MS) return [];
+  if (!first || unloadedAt === undefined || isLabeled(state, load)) return [];
   const text = `${quotedDoubts(state, open)} Was everything all right with that?`;
   return [{ key: `heard/${load.id}/${first.at}`, kind: "heard", text, about: load.id }];
 }

@@ -32,6 +32,7 @@ import { instead } from "./instead.ts";
 import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
+import { labeled } from "./labeled.ts";
 import { loaded } from "./loaded.ts";
 import { mayI } from "./may-i.ts";
 import type { MeaningOf } from "./meaning.ts";
@@ -165,6 +166,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "correct-time": correctTime,
   hush,
   unhush,
+  labeled,
   place,
   prefer,
   answer,

@@ -187,7 +187,7 @@ export const done: MeaningOf<"done"> = {
       trimmed|sliced|washed|packed|filled|peeled|chopped|salted|drained|rinsed|mixed|weighed|
       sorted|snapped|topped|tailed|topped and tailed|stemmed|pitted|cored|blanched|skinned|
       shredded|pounded|tamped down|cooked|wiped|ladled|cleaned|scrubbed|cut|cut up|strained|
-      measured|iced|chilled|mashed|crushed|labeled|labelled|scalded|roasted|heated|warmed|skimmed|
+      measured|iced|chilled|mashed|crushed|scalded|roasted|heated|warmed|skimmed|
       ground|diced|minced|squeezed|spread out|prepped|prepared|hulled|picked over|lidded|capped|
       marked|husked|shelled|soaked|sterilized|layered|pressed|weighed down|salted down|packed
       away|dissolved|tightened|all cut|cut and cored|scraped|dried|slipped|quartered|halved|put

@@ -97,7 +97,8 @@ describe("the declarations", () => {
       ...["closed", "day-plan-dropped"],
       ...["day-planned", "due", "end-reopened", "factor-reopened", "focused", "germination"],
       ...["guide-compared", "heard", "heard-settled"],
-      ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "left-open", "line-sealed"],
+      ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "labeled", "left-open"],
+      "line-sealed",
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
       "probe-is",
       ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
@@ -108,7 +109,7 @@ describe("the declarations", () => {
 
   it("say which concern the shelf, and which accompany others", () => {
     expect(having(({ ofTheShelf }) => ofTheShelf)).toEqual([
-      ...["jar-opened", "jars-moved", "preferred", "spoiled", "tasted"],
+      ...["jar-opened", "jars-moved", "labeled", "preferred", "spoiled", "tasted"],
     ]);
     expect(having(({ passing }) => passing)).toEqual([
       ...["confirmed", "due", "guide-compared", "heard", "load-opened", "load-terms"],

@@ -13,7 +13,12 @@ import {
 } from "./golden-journals.ts";
 
 /** Kinds that came after those journals were written. */
-const LATER: ReadonlySet<string> = new Set(["probe-is", "words-learned", "words-forgotten"]);
+const LATER: ReadonlySet<string> = new Set([
+  "probe-is",
+  "labeled",
+  "words-learned",
+  "words-forgotten",
+]);
 
 function opened(name: GoldenName) {
   const disk = new MemoryDisk();
