@@ -48,7 +48,7 @@ export class AlarmsHeard {
         const near = one.atMs >= before.atMs && one.atMs - before.atMs < ONE_BREATH_MS;
         return before.key === one.key && before.program === one.program && near;
       });
-      // A slow disk stands between what is said and when that counts as said.
+      // A slow disk delays the moment at which an utterance counts as recorded.
       const dueAgain = again < earlier ? 1 : 2;
       const times = due.filter((key) => key === one.key).length;
       const fine = again < 0 || times >= dueAgain || diskMs > 0;

@@ -105,7 +105,7 @@ export function timersRang(rows: readonly Row[], now: number): void {
 
 /** A timer rings at its time, but for what nobody watched and what a slow disk takes. */
 export function rangInTime(rows: readonly Row[], slowMs: number, stallMs: number): void {
-  // A made-up clock is looked at once an hour where nothing is kept: a stall may go unnoticed.
+  // A simulated clock is looked at once an hour where nothing is kept: a stall may go unnoticed.
   const allowedMs = LATE_MS + slowMs * SLOW_CALLS + stallMs;
   for (const { id, lateMs } of slowLateness(rows)) {
     must("a timer rings in time", lateMs <= allowedMs, () => `${id} rang ${lateMs} ms late`);

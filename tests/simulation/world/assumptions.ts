@@ -7,19 +7,19 @@ export type Assumed = {
   fallPerQuestion: number;
   /** The chance of a reflex answer to the first of them. */
   reflexAtFirst: number;
-  /** Of reflex answers to a question for a value, so many are looked up after all. */
+  /** The share of reflex answers to a question for a value that are looked up after all. */
   valueLookedUp: number;
-  /** What goes wrong on the stove is never seen, so often. */
+  /** The chance that trouble on the stove is never seen. */
   neverSeen: number;
-  /** Else it is seen after so many minutes, in the mean. */
+  /** Otherwise the mean number of minutes until it is seen. */
   seenAfterMinutes: number;
-  /** What was seen or is known is said, so often. */
+  /** The chance that what was seen or is known is said. */
   tells: number;
-  /** And said in words of one's own rather than in a usual phrase, so often. */
+  /** The chance that it is said in free wording rather than a usual phrase. */
   ownWords: number;
   /** After each needless interruption but the first, the chance that the program is muted. */
   mutes: number;
-  /** A question is left lying, so often. */
+  /** The chance that a question is left unanswered. */
   leavesQuestion: number;
   /** Each time there is nothing to do, something else is said. */
   chatters: number;
@@ -56,5 +56,5 @@ export function scaled(factor: number, only?: keyof Assumed): Assumed {
 
 /** What a day is: right, or with one thing that goes wrong, or with two. */
 export const DAY_MIX = { right: 0.4, two: 0.12 } as const;
-/** Of what is told, so often in a plain clause, and in likely words; else in a trace. */
+/** The shares of what is told in a plain clause and in likely words; the rest is a trace. */
 export const STRENGTH_MIX = { loss: 0.5, suspicion: 0.3 } as const;

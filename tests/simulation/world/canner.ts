@@ -15,7 +15,7 @@ const LOSS_W_PER_F = { covered: 4.5, open: 12 };
 const STEAM_J_PER_KG = 2.257e6;
 /** Share of the steam that a lid gives back as drops. */
 const LID_GIVES_BACK = 0.6;
-/** A kilogram of water stands so high in a pot of 33 cm, inches. */
+/** Height of a kilogram of water in a pot of 33 cm, inches. */
 const INCHES_PER_KG = 0.46;
 /** Under this share of the burner's heat left over for steam, bubbles are no full boil. */
 const FULL_BOIL = 0.1;
@@ -24,7 +24,7 @@ const PRESSURE_MINUTES = 12;
 /** The flame that just keeps a closed canner at zero, and how far more of it raises the needle. */
 const FLAME_AT_ZERO = 0.25;
 const FLAME_PER_PSI = 0.015;
-/** A canner of steam with air in it is so many degrees F cooler than its gauge says, at most. */
+/** How many degrees F, at most, a canner with air in its steam is cooler than its gauge says. */
 const AIR_COOLS_F = 12;
 
 const SECONDS_A_MINUTE = 60;
@@ -77,7 +77,7 @@ export class WorldCanner {
     this.waterF -= Math.max(0, this.waterF - jarF) * 0.35;
   }
 
-  /** Lets so many seconds pass. */
+  /** Lets the given number of seconds pass. */
   pass(seconds: number): void {
     if (this.weightOn) this.passUnderPressure(seconds);
     else this.passOpen(seconds);

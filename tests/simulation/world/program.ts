@@ -1,4 +1,4 @@
-/** The real session with a made-up clock and disk, and what of it the outside can see. */
+/** The real session with a simulated clock and disk, and what of it the outside can see. */
 import type { Line } from "../../../src/ports/view.ts";
 import type { Library } from "../../../src/recipe/library.ts";
 import { type BatchLog, review } from "../../../src/review/batch-log.ts";
@@ -142,7 +142,7 @@ export class Program {
     return more((log) => log.heard?.length ?? 0) ? "trace" : "nothing";
   }
 
-  /** Closes in good order. */
+  /** Closes cleanly. */
   close(): void {
     this.kitchen.session.close();
   }

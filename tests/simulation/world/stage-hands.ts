@@ -8,7 +8,7 @@ import { REPORTS } from "./wordings.ts";
 
 type Report = keyof typeof REPORTS;
 
-/** A report that moves nothing is made again after so many minutes, so often. */
+/** After how many minutes a report that changed nothing is repeated, and how often. */
 const SAY_AGAIN_MINUTES = 2;
 const MOST_TIMES = 5;
 const POT_MINUTES = 12;

@@ -3,7 +3,7 @@ import type { DayFlow } from "./day-flow.ts";
 import type { Mishap } from "./mishaps.ts";
 
 const STOVE: ReadonlySet<Mishap> = new Set(["flame-out", "turned-down", "water-low"]);
-/** What nobody sees is over after so many minutes, where it does not last. */
+/** After how many minutes a passing event that nobody saw is over. */
 const PASSES_AFTER = { from: 2, to: 9 };
 const TOPPED_UP_IN = 2;
 

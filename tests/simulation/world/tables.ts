@@ -31,7 +31,7 @@ export const steamF = (psia: number): number => between(byPressure, Math.log(psi
 /** Where water boils in the open at an altitude, degrees F. */
 export const boilsAtF = (altitudeFt: number): number => steamF(airPsia(altitudeFt));
 
-/** A jar that was filled so hot, after so many minutes in the room, degrees F. */
+/** Temperature (degrees F) of a jar filled at a given heat after some minutes in the room. */
 export function jarF(filledF: number, minutes: number, jar: string): number {
   const left = between(PINT_COOLS, minutes / (COOLS_LIKE[jar] ?? 1));
   return ROOM_F + (filledF - ROOM_F) * left;

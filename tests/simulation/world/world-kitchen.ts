@@ -79,7 +79,7 @@ export class WorldKitchen {
     return this.canner.weightOn && psi >= markPsi(altitudeFt) - SLACK_PSI;
   }
 
-  /** Jars are filled with what came off the boil so many minutes ago. */
+  /** Fills the jars with contents that came off the boil the given minutes ago. */
   fill(minutesOffBoil: number): void {
     const from = this.card.pack === "hot" ? boilsAtF(this.altitudeFt) : 170;
     // A pot keeps its heat about as a quart does, times two.
