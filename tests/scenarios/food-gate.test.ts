@@ -21,6 +21,7 @@ describe("what nothing was tested for", () => {
     ],
     ["start the elderberries", /lderberr.*Tested nearby/s],
     ["we're making creamed corn", /corn/i],
+    ["start the garlic in oil", /under oil can make botulism.*four days at most/],
     ["start the pickled asparagus", /For asparagus there is asparagus/],
     ["start the asparagus dilly beans", /sparagus/],
   ])("begins nothing: %s", async (words, reason) => {

@@ -92,6 +92,18 @@ function notTested(food: Food, table: ProcessTable | undefined): string {
   );
 }
 
+/** What no process was tested for whatever the recipe. */
+const OF_KIND: Partial<Record<Food["kind"], { why: (name: string) => string; source?: string }>> = {
+  poison: { why: (name) => `${name}: poisonous, and not to be put up in any way.` },
+  // Garlic in oil: 4 days at 40 °F or below, or frozen for months, NCHFP, reviewed 2015.
+  oil: {
+    why: () =>
+      "What lies under oil can make botulism without a sign, and no process makes it safe to " +
+      "store on a shelf. Keep it four days at most in the refrigerator, or freeze it.",
+    source: "National Center for Home Food Preservation, garlic in oil, reviewed 2015",
+  },
+};
+
 /** What is said about a food for which none of the recipes meant was tested. */
 function untested(
   library: Library,
@@ -111,14 +123,14 @@ function untested(
   const table = [of, ...others, ...near].flatMap((one) =>
     one ? tablesOf(one, library.tables) : [],
   )[0];
-  const poison = `${food.name}: poisonous, and not to be put up in any way.`;
+  const own = OF_KIND[food.kind];
   return {
     is: "untested",
     said: text,
     food,
-    why: food.kind === "poison" ? poison : (neighbor?.why ?? notTested(food, table)),
-    source: neighbor?.source ?? (table ? sourceLine(table.source) : ""),
-    nearby: asked.map(({ id }) => id).slice(0, MOST_NEARBY),
+    why: own?.why(food.name) ?? neighbor?.why ?? notTested(food, table),
+    source: own?.source ?? neighbor?.source ?? (table ? sourceLine(table.source) : ""),
+    nearby: own ? [] : asked.map(({ id }) => id).slice(0, MOST_NEARBY),
     instead,
   };
 }

@@ -17,6 +17,8 @@ export const FOOD_KINDS = [
   "water",
   /** Fresh herbs: they season, whatever their own acid. */
   "herb",
+  /** Garlic, herbs or vegetables under oil. */
+  "oil",
   /** May not be preserved at all. */
   "poison",
   /** A word that contains a food's name but is not a food, or not one that matters: celery seed. */
