@@ -156,14 +156,17 @@ export class Desk {
   }
 }
 
-/** Who was named just before is not named again; an alarm never loses its name. */
+/** What is to be answered says whose it is, whatever was said just before. */
+const KEEPS_NAME: ReadonlySet<Want["rank"]> = new Set(["alarm", "question", "read-back"]);
+
+/** Who was named just before is not named again. */
 function namedOnce(lines: SpokenLine[]): SpokenLine[] {
   let last: string | undefined;
   for (const line of lines) {
     for (const part of line.parts) {
       const same = part.name !== undefined && part.name === last;
       last = part.name ?? last;
-      if (same && line.rank !== "alarm") delete part.name;
+      if (same && !KEEPS_NAME.has(line.rank)) delete part.name;
     }
   }
   return lines;

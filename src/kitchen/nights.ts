@@ -1,6 +1,6 @@
 /** The quiet hours of the night: what can wait is told in the morning, the rest at any hour. */
-import { nextMatch } from "./cron.ts";
 import type { DueWhat } from "./due-key.ts";
+import type { QuietHours } from "./events.ts";
 import { isOfCanner, rulesOf } from "./stages/kinds.ts";
 import { kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
 import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
@@ -11,20 +11,31 @@ const EVENING_MS = 30 * MINUTE_MS;
 /** A rest that may last so long is one that people leave for the night. */
 const OVERNIGHT_HOURS = 10;
 
-function nextAt(state: State, t: number, minuteOfDay: number): number | undefined {
-  const cron = `${minuteOfDay % 60} ${Math.floor(minuteOfDay / 60) % 24} * * *`;
-  const wall = nextMatch(cron, wallOf(state, t), state.zone);
-  return wall === undefined ? undefined : kitchenTimeOf(state, wall);
+const DAY_MINUTES = 24 * 60;
+
+function minuteOfDay(wallMs: number, zone: string): number {
+  const { hour, minute } = localFields(wallMs, zone);
+  return hour * 60 + minute;
 }
 
 /** When the night that an instant lies in is over, kitchen time; undefined by day. */
 export function nightUntil(state: State, t: number): number | undefined {
   const { quiet } = state.kitchen;
   if (!quiet) return undefined;
-  const { hour, minute } = localFields(wallOf(state, t), state.zone);
-  const since = (hour * 60 + minute - quiet.fromMinute + 24 * 60) % (24 * 60);
-  const length = (quiet.toMinute - quiet.fromMinute + 24 * 60) % (24 * 60);
-  return since < length ? nextAt(state, t, quiet.toMinute) : undefined;
+  const wall = wallOf(state, t);
+  const { fromMinute, toMinute } = quiet;
+  const now = minuteOfDay(wall, state.zone);
+  const since = (now - fromMinute + DAY_MINUTES) % DAY_MINUTES;
+  if (since >= nightMinutes(quiet)) return undefined;
+  const left = (toMinute - now + DAY_MINUTES) % DAY_MINUTES;
+  const over = Math.floor(wall / MINUTE_MS) * MINUTE_MS + left * MINUTE_MS;
+  // Where the clocks are changed in this night, it is an hour shorter or longer.
+  const strayed = minuteOfDay(over, state.zone) - (toMinute % DAY_MINUTES);
+  return kitchenTimeOf(state, over - strayed * MINUTE_MS);
+}
+
+function nightMinutes({ fromMinute, toMinute }: QuietHours): number {
+  return (toMinute - fromMinute + DAY_MINUTES) % DAY_MINUTES;
 }
 
 /**
@@ -51,7 +62,6 @@ export function eveningBefore(state: State, run: StageRun): number | undefined {
   const closes = startedAt + spec.window.maxMinutes * MINUTE_MS;
   const morning = nightUntil(state, closes);
   if (morning === undefined) return undefined;
-  const length = (quiet.toMinute - quiet.fromMinute + 24 * 60) % (24 * 60);
-  const at = morning - length * MINUTE_MS - EVENING_MS;
+  const at = morning - nightMinutes(quiet) * MINUTE_MS - EVENING_MS;
   return at > startedAt ? at : undefined;
 }

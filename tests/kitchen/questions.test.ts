@@ -88,7 +88,7 @@ describe("questions that guard safety", () => {
     expect(questions(story.state)[0]?.text).toMatch(/^What strength does the vinegar/);
     story.begins(2, "pickled-beets");
     expect(questions(story.state)[0]?.text).toMatch(
-      /^The Provider dilled green beans: What strength/,
+      /^Provider: What strength/,
     );
   });
 

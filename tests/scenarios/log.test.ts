@@ -78,8 +78,8 @@ describe("timers", () => {
     );
     const answers = played.said.filter((one) => one.text.startsWith("Got it: "));
     expect(answers.map((one) => one.text)).toEqual([
-      "Got it: The eggs timer is done.",
-      "Got it: The 10 minute timer is done.",
+      "Got it: the eggs timer.",
+      "Got it: the 10 minute timer.",
     ]);
     expect(played.review.timers.map((one) => one.state)).toEqual(["answered", "answered"]);
   });
