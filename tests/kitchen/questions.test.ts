@@ -87,9 +87,7 @@ describe("questions that guard safety", () => {
     story.says(1, "begin", { named: "brine" });
     expect(questions(story.state)[0]?.text).toMatch(/^What strength does the vinegar/);
     story.begins(2, "pickled-beets");
-    expect(questions(story.state)[0]?.text).toMatch(
-      /^Provider: What strength/,
-    );
+    expect(questions(story.state)[0]?.text).toMatch(/^Provider: What strength/);
   });
 
   it("ask about a dial again each season", () => {
