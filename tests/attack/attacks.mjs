@@ -1,7 +1,7 @@
 /** All attacks, by name. */
 import { damagedJournal } from "./damaged-journal.mjs";
 import { lostTerminal } from "./lost-terminal.mjs";
-import { locks, outputs, typing, zones } from "./odds.mjs";
+import { archives, locks, outputs, typing, zones } from "./odds.mjs";
 import { stalledTerminal } from "./stalled-terminal.mjs";
 import { swappedFiles } from "./swapped-files.mjs";
 
@@ -14,4 +14,5 @@ export const ATTACKS = {
   locks,
   outputs,
   typing,
+  archives,
 };

