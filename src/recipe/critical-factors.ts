@@ -82,7 +82,9 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
       right: ["hot off the boil", "hot", "boiling"],
       wrong: ["cooled", "cold", "warm", "lukewarm", "raw"],
     },
-    otherwise: `The time was tested for food packed hot: heat it up and fill again. Otherwise: ${COLD}`,
+    otherwise:
+      "The time was tested for food packed hot: heat it up and fill again, " +
+      "or keep those jars in the refrigerator.",
     later: LATER,
     onlyFor: { packs: ["hot"] },
     source: GUIDE_1,
@@ -100,7 +102,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     id: "new-lids",
     ask: "Lids: new or used?",
     answer: { type: "choice", right: ["new"], wrong: ["used", "old", "reused"] },
-    otherwise: `Put on new lids before the jars go in. Otherwise: ${COLD}`,
+    otherwise: "Put on new lids before the jars go in, or keep those jars in the refrigerator.",
     later: SEAL,
     source: GUIDE_1,
   },

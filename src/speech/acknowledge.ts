@@ -305,5 +305,5 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
     const long = `${upper(run.spec.title)} took ${durationWords(took)}`;
     return `${long}, longer than it should. The log says so.`;
   }
-  return `${upper(run.spec.title)}: done.`;
+  return `${upper(run.spec.title)} done.`;
 }
