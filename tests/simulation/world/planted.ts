@@ -41,9 +41,10 @@ function asFact(type: string, change: (event: Event) => Event | undefined) {
 function asHeard(words: RegExp, intent: string, slots: object = {}) {
   const wrap: Wrap = (real) => (text, context) => {
     if (!words.test(text)) return real(text, context);
-    return { intent, slots, confidence: 1, text };
+    const command = { intent, slots, confidence: 1, text };
+    return { reading: "sure", commands: [command], candidates: [command], frame: "said" };
   };
-  return { module: "src/language/understand.ts", export: "understand", wrap };
+  return { module: "src/language/hear.ts", export: "hear", wrap };
 }
 
 /** A verdict that overlooks some deviations. */

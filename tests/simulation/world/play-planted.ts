@@ -1,9 +1,13 @@
 /** Plays the days that ought to show a planted bug, and tells the first that does. */
 import { loadLibrary } from "../../../src/session/reading/load-library.ts";
+import { ASSUMED } from "./assumptions.ts";
 import { CARDS } from "./cards.ts";
 import { type DayWish, playDay } from "./day.ts";
 import { PLANTED, type Planted } from "./planted.ts";
 import { broken, KNOWN_BROKEN } from "./properties.ts";
+
+/** A cook who misses little, tells it in usual words, and talks of much else. */
+const OPEN_EYED = { ...ASSUMED, neverSeen: 0.05, tells: 0.95, ownWords: 0.1, chatters: 0.9 };
 
 type Wish = Omit<DayWish, "library">;
 
@@ -14,7 +18,8 @@ function daysFor({ mishaps = [[]], cards }: Planted): Wish[] {
   const named = cards ?? CARDS.map((one) => one.id);
   return Array.from({ length: DAYS }, (_, at) => {
     const [mishap, card] = [mishaps[at % mishaps.length], named[at % named.length]];
-    return { seed: 7000 + at, mishaps: mishap ?? [], ...(card ? { card } : {}) };
+    const assumed = OPEN_EYED;
+    return { seed: 7000 + at, mishaps: mishap ?? [], assumed, ...(card ? { card } : {}) };
   });
 }
 

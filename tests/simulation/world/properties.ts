@@ -50,7 +50,7 @@ export const PROPERTIES: Record<string, Property> = {
     const stove = ["boil", "cover", "pressure"];
     return day.told.find((one) => {
       const usual = !one.own && stove.includes(one.topic) && !atTheMark(one.text, day.askedPsi);
-      return usual && one.inProcess && one.kept === "nothing";
+      return usual && one.inProcess && (one.kept === "nothing" || one.kept === "trace");
     })?.text;
   },
   "as-tested has the whole time": ({ record, ...day }) => {
@@ -93,6 +93,10 @@ export const PROPERTIES: Record<string, Property> = {
   "unwatched minutes are asked about": (day) => {
     if (!day.slept || day.answers.some((one) => one.kind === "gap")) return undefined;
     return day.record.codes.includes("unwatched") ? undefined : "no question";
+  },
+  "unwatched minutes that were denied do not count": (day) => {
+    const denied = day.answers.some((one) => one.kind === "gap" && /^no/.test(one.text));
+    return denied && tested(day) && day.record.restarts === 0 ? "no restart" : undefined;
   },
   "talk leaves no loss": (day) => day.chatter.find((one) => one.kept === "loss")?.text,
   "a dial that reads high has its mark raised": (day) => {
