@@ -83,6 +83,8 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,5} (hours?|afternoon|breakfast)\b/,
   ],
   ["jars", /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,4} (day|good while|morning)\b/],
+  // Another place than the one that was told: its altitude may be another.
+  ["jars", /\bhigher up\b|\bat the (cabin|lodge)\b|\bup in the mountains\b/],
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
 ];

@@ -36,6 +36,7 @@ describe("a likely loss", () => {
     ["those are up to the brim", "jars"],
     ["the filled ones stood for two hours", "jars"],
     ["it had gone cold by then", "jars"],
+    ["we are a good deal higher up now", "jars"],
     ["a lid had dents", "lids"],
     ["maybe one jar went without the citric acid", "acid"],
     ["I can't remember the lemon", "acid"],
