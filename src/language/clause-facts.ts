@@ -7,6 +7,7 @@ import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
+import { beginsAsking } from "./guards.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Situation } from "./model/features.ts";
 import type { Models } from "./model/linear-model.ts";
@@ -70,7 +71,7 @@ export class Hearing {
 
   /** The clauses as several facts, where each is one, or says nothing. */
   several(said: Utterance, whole: Guess): ClauseFact[] {
-    const clauses = clausesIn(said);
+    const clauses = askedAlike(clausesIn(said), said);
     if (clauses.length < 2) return [];
     let found: ClauseFact[] = [];
     const beside: { clause: Utterance; idle: boolean }[] = [];
@@ -123,6 +124,15 @@ export class Hearing {
 
 /** A fact, and the clause it stands in. */
 export type ClauseFact = { command: Command; clause: Utterance };
+
+const OWN_QUESTION = /^(what|how|when|where|which|who|whose|why)$/;
+
+/** "It's boiling and the lids are covered?" asks of both; "that's done, what's next?" does not. */
+function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
+  const words = clauses.at(-1)?.words.map(({ word }) => word) ?? [];
+  const own = beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
+  return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
+}
 
 /** "Right, the beans are cut": a word that opens a sentence acknowledges nothing. */
 function withoutOpeners(facts: ClauseFact[]): ClauseFact[] {

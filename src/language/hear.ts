@@ -68,7 +68,10 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   const told = lost.some(({ evidence }) => evidence !== undefined);
   if (answered && (settled || told)) return { ...heard, commands: lost };
   const evidence = doubtIn(said, { frame, intents }, answered, heard.reading === "sure");
-  return evidence ? { ...heard, evidence } : heard;
+  // "Can I begin the beets now": what a question is about has gone into no jar.
+  const asks = answered && costs.every((cost) => cost === "harmless");
+  if (evidence === undefined || (asks && evidence.about === "food")) return heard;
+  return { ...heard, evidence };
 }
 
 /**
@@ -96,7 +99,10 @@ function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
   const { commands, intents, frame } = heard;
   const likely = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
   const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
-  if (!likely || likely.probability < BOUNDS.harmless.act || known) return heard;
+  // Beside nothing but questions a lesser guess is enough: the answer to them can wait.
+  const alone = commands.every(({ intent }) => MEANINGS[intent].cost === "harmless");
+  const least = alone && commands.length > 0 ? BOUNDS.harmless.ask : BOUNDS.harmless.act;
+  if (!likely || likely.probability < least || known) return heard;
   if (!DIRECT.includes(frame)) return heard;
   const { name, probability } = likely;
   const urgent = finishSlots(name as Intent, {}, probability, said, context);

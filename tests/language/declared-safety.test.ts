@@ -11,7 +11,17 @@ function having(test: (meaning: MeaningOf<Intent>) => unknown): string[] {
 }
 
 const REPORTS = [
-  ...["added", "boil-lost", "boiling", "done", "jar-broken", "jars-filled", "loaded", "opened"],
+  ...[
+    "added",
+    "boil-lost",
+    "boiling",
+    "done",
+    "jar-broken",
+    "jars-filled",
+    "labeled",
+    "loaded",
+    "opened",
+  ],
   ...["pressure", "pressure-lost", "seal-failed", "sealed", "set-aside", "spoiled", "temperature"],
   ...["topped-up", "venting", "was-away", "water-low", "weight-rocking"],
 ];

@@ -66,7 +66,18 @@ describe("a yes to a reading", () => {
     expect(changing.map(([intent]) => intent).sort()).toEqual([
       ...["abandon", "acknowledge", "back", "begin", "change-batch", "correct-time"],
       ...["disposition", "forget-it", "forget-words", "germination", "hold", "hush", "instead"],
-      ...["note", "opened", "place", "plan", "prefer", "quit", "redo", "remind", "resume"],
+      ...[
+        "labeled",
+        "note",
+        "opened",
+        "place",
+        "plan",
+        "prefer",
+        "quit",
+        "redo",
+        "remind",
+        "resume",
+      ],
       ...["seed-saved", "set-aside", "skip", "taste", "timer-add", "timer-cancel", "timer-set"],
       ...["undo", "warn-ahead"],
     ]);

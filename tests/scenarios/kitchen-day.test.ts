@@ -119,9 +119,11 @@ describe("critical factors", () => {
 
   it("are not confirmed by a clause that the wording does not cover", async () => {
     const { batch } = await day(
-      "0:00 [cook until fill]\n+0:10 8 pints filled with half inch headspace and new lids",
+      "0:00 [cook until fill]\n+0:10 8 pints filled with some headspace and new lids",
     );
     expect(batch.confirmed.map((one) => one.factor)).not.toContain("headspace");
+    const other = await day("0:00 [cook until fill]\n+0:10 8 pints filled with one inch headspace");
+    expect(other.batch.confirmed.map((one) => one.factor)).not.toContain("headspace");
   });
 
   it("are not confirmed by an okay", async () => {
@@ -291,7 +293,7 @@ describe("reports that cannot be true now", () => {
   });
 
   it("and unknown words get a short question back, and record nothing", async () => {
-    const { played } = await day("0:02 the moon is made of green cheese");
+    const { played } = await day("0:02 the moon is made of thin paper");
     expect(played.refused).toHaveLength(1);
     expect(played.journal.filter((one) => one.cmd.startsWith("c"))).toHaveLength(2);
   });

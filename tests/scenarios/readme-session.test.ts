@@ -36,7 +36,7 @@ const DAY: readonly Step[] = [
   ["+0:00", "what's running", /Provider dilled green beans.*wash and trim/],
   ["+0:00", "how much dill per jar", /dill heads: .* in each pint/],
   ["+0:00", "what headspace", /Headspace half an inch/],
-  ["+0:14", "done", /Wash and trim: done/],
+  ["+0:14", "done", /Wash and trim done/],
   ["+0:10", "it's boiling", /Boiling.*vinegar/],
   ["+0:00", "five percent", /Noted/],
   ["+0:00", "timer for twelve minutes", /12 minute timer/],
