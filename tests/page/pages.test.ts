@@ -54,7 +54,7 @@ async function hostileEvents(): Promise<KitchenEvent[]> {
     ...named,
     { type: "note", owner: batch, text: HOSTILE, ...stamp(1) },
     { type: "ingredient-changed", batch, detail: HOSTILE, ...stamp(2) },
-    { type: "tasted", batch, taster: HOSTILE, scores: { [HOSTILE]: 3 }, ...stamp(3) },
+    { type: "tasted", batch, taster: HOSTILE, scores: { crunch: 3 }, ...stamp(3) },
   ];
 }
 
