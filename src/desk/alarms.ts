@@ -4,8 +4,6 @@ import type { Want } from "./want.ts";
 /** First repeat after this, each later one after twice as long, up to the last. */
 const FIRST_REPEAT_MS = 30_000;
 const LONGEST_REPEAT_MS = 300_000;
-/** What is said so soon after is said in one breath. */
-const BREATH_MS = 1000;
 /** One that would be said within this part of its pause anyway is said with the others. */
 const GATHERED_PART = 1 / 3;
 
@@ -20,12 +18,6 @@ export class Alarms {
     const longer = before && !broken ? before.waitMs * 2 : FIRST_REPEAT_MS;
     const waitMs = Math.min(longer, LONGEST_REPEAT_MS);
     this.known.set(key, { nextAt: now + waitMs, waitMs });
-  }
-
-  /** Whether it was said within a breath before now. */
-  justSaid(key: string, now: number): boolean {
-    const before = this.known.get(key);
-    return before !== undefined && now - (before.nextAt - before.waitMs) < BREATH_MS;
   }
 
   /** When the next of what rings is to be said; what rings unheard at once; else Infinity. */

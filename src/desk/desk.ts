@@ -45,8 +45,7 @@ export class Desk {
   decide(wants: readonly Want[], moment: DeskMoment): SpokenLine[] {
     const { now, ringing } = moment;
     const waking = this.hold(wants, moment);
-    const wanted = this.withoutTwins(waking, now).filter((want) => this.stillTrue(want, now));
-    const kept = wanted.filter((want) => !this.isRungAlready(want, now));
+    const kept = this.withoutTwins(waking, now).filter((want) => this.stillTrue(want, now));
     const keyed = new Set(kept.map(({ key }) => key));
     const fresh = kept.filter(({ rank, key }) => rank === "alarm" && key !== undefined);
     for (const { key = "", broken } of fresh) this.alarms.spoke(key, now, broken);
@@ -59,11 +58,6 @@ export class Desk {
     });
     const made = lines.map((group) => this.line(group, moment));
     return namedOnce(made.filter(({ parts }) => parts.length > 0));
-  }
-
-  /** An opening tells what rings, which may have been said in the same breath already. */
-  private isRungAlready({ rank, key, broken }: Want, now: number): boolean {
-    return rank === "alarm" && key !== undefined && !broken && this.alarms.justSaid(key, now);
   }
 
   /** What is kept for later, told once for each time it is put off. */

@@ -115,15 +115,18 @@ export function openSession(parts: OpenParts): OpenedSession {
     onLines: parts.onLines,
     ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),
   });
-  for (const notice of opened.notices) session.notice(notice);
-  if (problem !== undefined) session.notice(`${problem}: ${BY_THE_WALL}`);
   const unknown = opened.damages.length > 0 ? unknownOwners(state) : [];
-  if (unknown.length > 0) session.notice(beginningMissing(unknown));
-  if (!written.ok && written.why !== "read-only")
-    session.notice(`Not recorded: ${written.message}`);
+  const unwritten = !written.ok && written.why !== "read-only" ? written.message : undefined;
+  const notices = [
+    ...opened.notices,
+    ...(problem === undefined ? [] : [`${problem}: ${BY_THE_WALL}`]),
+    ...(unknown.length > 0 ? [beginningMissing(unknown)] : []),
+    ...(unwritten === undefined ? [] : [`Not recorded: ${unwritten}`]),
+  ];
   const told = due.flatMap((item) => tellDue(state, item, now));
   const running = runningNow(state);
-  session.greet([...told, ...running.map((text) => ({ rank: "prompt" as const, text }))]);
+  const waiting = running.map((text) => ({ rank: "prompt" as const, text }));
+  session.greet([...told, ...waiting], notices);
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
   return { session, notices: opened.notices, damaged, told: recorded };

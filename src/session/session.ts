@@ -190,8 +190,12 @@ export class Session {
     this.talk.flush();
   }
 
-  /** Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. */
-  greet(wants: readonly Want[]): void {
+  /**
+   * Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. All of
+   * it passes the desk at once, so that what rings is said with how long ago it came due.
+   */
+  greet(wants: readonly Want[], notices: readonly string[]): void {
+    for (const text of notices) this.talk.show("notice", text);
     const rings = ringing(this.state);
     for (const want of wants) {
       const guards = rings.some((one) => one.key === want.key && one.guards);
