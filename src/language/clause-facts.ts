@@ -16,7 +16,14 @@ import { surelyUnderstood } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
-import { directness, FRAME_TO_ASK, isToAct, MOST_GUESSED, situationOf } from "./weighing.ts";
+import {
+  directness,
+  FRAME_TO_ASK,
+  idleness,
+  isToAct,
+  MOST_GUESSED,
+  situationOf,
+} from "./weighing.ts";
 import type { Utterance } from "./words.ts";
 
 export const MOST_CANDIDATES = 3;
@@ -25,7 +32,7 @@ export class Hearing {
   private readonly situation: Situation;
 
   constructor(
-    private readonly context: Context,
+    readonly context: Context,
     private readonly models: Models,
   ) {
     this.situation = situationOf(context);
@@ -45,7 +52,7 @@ export class Hearing {
 
   /** What the model takes words to mean, with values, the likeliest first. */
   readings(said: Utterance, from: Guess): Command[] {
-    const idle = from.intents.find(({ name }) => name === "unknown")?.probability ?? 0;
+    const idle = idleness(from);
     return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
       const known = Object.hasOwn(MEANINGS, name) && name !== "unknown";
       if (!known || probability < idle) return [];
@@ -189,10 +196,7 @@ function saysNothing({ words }: Utterance, from: Guess): boolean {
   return words.length <= 2 || idleness(from) >= IDLE || from.frames.idle >= 0.5;
 }
 
-/** How likely it is nothing for the kitchen, and from where on it is taken to be. */
-function idleness({ intents }: Guess): number {
-  return intents.find(({ name }) => name === "unknown")?.probability ?? 0;
-}
+/** From here on a clause is taken to be nothing for the kitchen. */
 const IDLE = 0.4;
 
 /** "The beans, I'd give them a five": a name before a clause is what the clause is about. */

@@ -18,7 +18,7 @@ import { type Guess, shippedModels } from "./model/shipped.ts";
 import { type Recalled, recalled } from "./own-words.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
-import { CERTAIN, surelyUnderstood, understand } from "./understand.ts";
+import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAct, isToAsk } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
@@ -47,14 +47,11 @@ export type Heard = {
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
-  const text = withoutFirstThoughts(words, context);
-  const said = utteranceOf(text);
-  const anew = urgentFirst(
-    unlessStopped(unmixed(readIn(text, context, models)), said),
-    said,
-    context,
-  );
-  const own = anew.reading === "sure" ? undefined : recalled(words, anew, context, models);
+  const said = utteranceOf(withoutFirstThoughts(words, context));
+  const hearing = new Hearing(context, models);
+  const read = unmixed(readIn(said, context, hearing));
+  const anew = urgentFirst(unlessStopped(read, said), said, context);
+  const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
   const heard = own ? recalling(anew, own) : anew;
   const { commands, frame, intents } = heard;
   const lost = commands.map((command): Command => {
@@ -63,15 +60,18 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   });
   // A memory takes nothing from a doubt that the words raise.
   const answered = anew.reading === "sure";
-  const costs = commands.map(({ intent }) => MEANINGS[intent].cost);
-  const settled = heard.whole === true && !costs.every((cost) => cost === "harmless");
+  const harmless = commands.every(isHarmless);
+  const settled = heard.whole === true && !harmless;
   const told = lost.some(({ evidence }) => evidence !== undefined);
   if (answered && (settled || told)) return { ...heard, commands: lost };
   const evidence = doubtIn(said, { frame, intents }, answered, heard.reading === "sure");
   // "Can I begin the beets now": what a question is about has gone into no jar.
-  const asks = answered && costs.every((cost) => cost === "harmless");
-  if (evidence === undefined || (asks && evidence.about === "food")) return heard;
+  if (evidence === undefined || (answered && harmless && evidence.about === "food")) return heard;
   return { ...heard, evidence };
+}
+
+function isHarmless({ intent }: Command): boolean {
+  return MEANINGS[intent].cost === "harmless";
 }
 
 /**
@@ -100,14 +100,14 @@ function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
   const likely = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
   const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
   // Beside nothing but questions a lesser guess is enough: the answer to them can wait.
-  const alone = commands.every(({ intent }) => MEANINGS[intent].cost === "harmless");
+  const alone = commands.every(isHarmless);
   const least = alone && commands.length > 0 ? BOUNDS.harmless.ask : BOUNDS.harmless.act;
   if (!likely || likely.probability < least || known) return heard;
   if (!DIRECT.includes(frame)) return heard;
   const { name, probability } = likely;
   const urgent = finishSlots(name as Intent, {}, probability, said, context);
   if (!urgent) return heard;
-  const facts = commands.filter(({ intent }) => MEANINGS[intent].cost !== "harmless");
+  const facts = commands.filter((command) => !isHarmless(command));
   return { ...heard, reading: "sure", commands: [urgent, ...facts] };
 }
 
@@ -133,12 +133,12 @@ function begunIn(commands: Command[]): Read {
 }
 
 /** A report wrapped in a question or an order to write it down; a note as such is kept as well. */
-function toldPolitely(text: string, context: Context): Read | undefined {
-  for (const told of toldWithin(text)) {
+function toldPolitely(said: Utterance, context: Context): Read | undefined {
+  for (const told of toldWithin(said.text)) {
     const report = surelyUnderstood(utteranceOf(told), context);
     if (!report || !MEANINGS[report.intent].report) continue;
     const { cost } = MEANINGS[report.intent];
-    const note = /\bnote\b/i.test(text) ? understand(text, context) : undefined;
+    const note = /\bnote\b/i.test(said.text) ? understandUtterance(said, context) : undefined;
     if (note?.intent === "note" && cost !== "raising") continue;
     const commands = note?.intent === "note" ? [report, note] : [report];
     return {
@@ -156,15 +156,13 @@ function toldPolitely(text: string, context: Context): Read | undefined {
 
 /** Readings of one sentence, put together as what they come to. */
 class Reader {
-  private readonly said: Utterance;
   private readonly whole: Guess;
 
   constructor(
-    text: string,
+    private readonly said: Utterance,
     private readonly hearing: Hearing,
   ) {
-    this.said = utteranceOf(text);
-    this.whole = hearing.guess(this.said);
+    this.whole = hearing.guess(said);
   }
 
   private read(reading: Heard["reading"], commands: Command[], all: readonly Command[]): Read {
@@ -207,13 +205,13 @@ class Reader {
   }
 }
 
-function readIn(text: string, context: Context, models: Models): Read {
-  const begins = furtherBegins(utteranceOf(text), context);
+function readIn(said: Utterance, context: Context, hearing: Hearing): Read {
+  const begins = furtherBegins(said, context);
   if (begins.length > 0) return begunIn(begins);
-  const told = toldPolitely(text, context);
+  const told = toldPolitely(said, context);
   if (told) return told;
-  const plain = understand(text, context);
-  const reader = new Reader(text, new Hearing(context, models));
+  const plain = understandUtterance(said, context);
+  const reader = new Reader(said, hearing);
   const certain = plain.intent !== "unknown" && plain.confidence >= CERTAIN;
   return certain ? reader.worded(plain) : reader.guessed(plain);
 }

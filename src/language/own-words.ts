@@ -5,14 +5,12 @@
  */
 import type { Command, Intent } from "../kitchen/command.ts";
 import { type OwnWords, type Saying, sameWords } from "../kitchen/own-words.ts";
-import { Hearing } from "./clause-facts.ts";
+import type { Hearing } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { isStopped, namesSomebody } from "./frames.ts";
 import { MEANINGS } from "./intents/all.ts";
-import type { Models } from "./model/linear-model.ts";
-import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { MOST_GUESSED, situationOf } from "./weighing.ts";
-import { utteranceOf } from "./words.ts";
+import { type Utterance, utteranceOf } from "./words.ts";
 
 /** Kinds of slots that say how many jars, of which size, or at which pressure. */
 const GUARDED: ReadonlySet<string> = new Set(["count", "numbers", "size", "gauge"]);
@@ -49,15 +47,17 @@ export function learnable(
 export type Recalled = { command: Command; memory: OwnWords };
 
 /**
- * What the words were learned to mean in this moment; undefined where without a memory they would
+ * What the words were learned to mean in this moment, `said` being the same with corrections put
+ * right; undefined where without a memory they would
  * be asked about for something that raises or clears a doubt.
  */
 export function recalled(
   text: string,
+  said: Utterance,
   anew: { reading: "sure" | "ask" | "unknown"; candidates: readonly Command[] },
-  context: Context,
-  models: Models,
+  hearing: Hearing,
 ): Recalled | undefined {
+  const { context } = hearing;
   const { ownWords = [] } = context;
   const saying = ownWords.length > 0 ? sayingOf(text, context) : undefined;
   const memory = saying && ownWords.find((one) => sameWords(one, saying));
@@ -65,11 +65,7 @@ export function recalled(
   const asked = anew.reading === "ask" ? anew.candidates[0] : undefined;
   if (asked && !mayBeLearned(asked)) return undefined;
   const intent = memory.intent as Intent;
-  const said = utteranceOf(withoutFirstThoughts(text, context));
-  const command =
-    asked?.intent === intent
-      ? asked
-      : new Hearing(context, models).command(intent, MOST_GUESSED, said);
+  const command = asked?.intent === intent ? asked : hearing.command(intent, MOST_GUESSED, said);
   if (!command || !mayBeLearned(command)) return undefined;
   if (isStopped(command, said, { whole: false }) || namesSomebody(said, command)) return undefined;
   return { command, memory };

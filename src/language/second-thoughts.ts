@@ -10,7 +10,7 @@ import { spokenNames, type Target } from "./values/targets.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /** What takes back what was just said, longest first. */
-export const CORRECTIONS: readonly (readonly string[])[] = [
+const CORRECTIONS: readonly (readonly string[])[] = [
   "no wait",
   "no sorry",
   "no no",
@@ -33,6 +33,11 @@ export const CORRECTIONS: readonly (readonly string[])[] = [
   "nope",
   "no",
 ].map((words) => words.split(" "));
+
+/** The longest correction that begins at this word; undefined where none does. */
+export function correctionAt(words: Utterance["words"], at: number): readonly string[] | undefined {
+  return CORRECTIONS.find((one) => one.every((word, step) => words[at + step]?.word === word));
+}
 
 /** These are said in other ways too: they put right only what stands close before them. */
 const WEAK = wordSet("no well wait sorry actually rather nope");
@@ -65,7 +70,7 @@ class Thoughts {
   /** Where what takes back begins and ends, the last one first. */
   *corrections(): Generator<Correction> {
     for (let at = this.said.words.length - 2; at > 0; at -= 1) {
-      const found = CORRECTIONS.find((one) => one.every((word, k) => this.word(at + k) === word));
+      const found = correctionAt(this.said.words, at);
       if (!found || this.isInside(at)) continue;
       let next = at + found.length;
       while (this.isCorrection(next) || LEADS.has(this.word(next))) next += 1;
@@ -74,7 +79,7 @@ class Thoughts {
   }
 
   private isCorrection(at: number): boolean {
-    return CORRECTIONS.some((one) => one.every((word, k) => this.word(at + k) === word));
+    return correctionAt(this.said.words, at) !== undefined;
   }
 
   /** Part of a longer one that begins before it. */

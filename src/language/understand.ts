@@ -105,8 +105,11 @@ export const CERTAIN = 0.9;
  * What is not certainly an order, a question the program answers, or a report is `unknown`.
  */
 export function understand(words: string, context: Context): Command {
-  const text = withoutFirstThoughts(words, context);
-  const said = utteranceOf(text);
+  return understandUtterance(utteranceOf(withoutFirstThoughts(words, context)), context);
+}
+
+/** The same of an utterance in which what was corrected is put right already. */
+export function understandUtterance(said: Utterance, context: Context): Command {
   const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
     return { intent: "answer", slots: { value: UNSURE, unsure: true }, confidence: 1 };
@@ -114,7 +117,7 @@ export function understand(words: string, context: Context): Command {
   const confirming = withConfirms(said, context);
   if (confirming?.intent === "factor" && !MEANINGS[plain.intent].report) return confirming;
   if (plain.intent !== "unknown" && plain.confidence >= CERTAIN) return plain;
-  return confirming ?? (plain.intent === "unknown" ? ofMarked(text, context) : plain);
+  return confirming ?? (plain.intent === "unknown" ? ofMarked(said.text, context) : plain);
 }
 
 /** A command about jars named by the marks on their lids. */

@@ -8,6 +8,7 @@ import { MEANINGS } from "./intents/all.ts";
 import type { Cost } from "./intents/meaning.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Situation } from "./model/features.ts";
+import type { Likely } from "./model/linear-model.ts";
 import type { Guess } from "./model/shipped.ts";
 
 /** No guess is ever as sure as a wording that fits. */
@@ -50,6 +51,11 @@ export function directness(intent: Intent, { frames }: Guess): number {
   if (MEANINGS[intent].asked) return frames.asked + frames.ordered;
   if (cost === "harmless") return frames.asked + frames.ordered + frames.said;
   return frames.said + frames.ordered + (MEANINGS[intent].unasked ? 0 : frames.asked / 2);
+}
+
+/** How likely a sentence is nothing for the kitchen. */
+export function idleness({ intents }: { intents: readonly Likely[] }): number {
+  return intents.find(({ name }) => name === "unknown")?.probability ?? 0;
 }
 
 /** How it is likeliest meant. */

@@ -6,6 +6,8 @@ import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { Frame } from "../model/corpus.ts";
+import type { Likely } from "../model/linear-model.ts";
+import { idleness } from "../weighing.ts";
 import type { Utterance } from "../words.ts";
 
 type Subject = Evidence["about"];
@@ -124,14 +126,10 @@ const LIKELY = 0.2;
 const LEAST_SAID = 3;
 const IDLE = 0.35;
 
-function idleness({ intents }: Taken): number {
-  return intents.find(({ name }) => name === "unknown")?.probability ?? 0;
-}
-
 /** What the model takes a sentence to be. */
 type Taken = {
   frame: Frame;
-  intents: readonly { name: string; probability: number }[];
+  intents: readonly Likely[];
 };
 
 /** The evidence in a plain report of a loss; undefined for anything else. */

@@ -3,7 +3,7 @@
  * value after the correction takes precedence over one before it.
  */
 import type { SlotReader } from "../grammar/matcher.ts";
-import { CORRECTIONS } from "../second-thoughts.ts";
+import { correctionAt } from "../second-thoughts.ts";
 import type { Utterance } from "../words.ts";
 
 export type FoundValue<T> = { value: T; at: number; next: number };
@@ -12,9 +12,7 @@ export type FoundValue<T> = { value: T; at: number; next: number };
 function correctedFrom(said: Utterance): number {
   const { words } = said;
   for (let at = words.length - 2; at > 0; at--) {
-    const known = CORRECTIONS.find((one) =>
-      one.every((word, step) => words[at + step]?.word === word),
-    );
+    const known = correctionAt(words, at);
     if (known) return at + known.length;
   }
   return 0;
