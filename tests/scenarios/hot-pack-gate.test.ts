@@ -1,24 +1,16 @@
 import { describe, expect, it } from "vitest";
 import type { Command } from "../../src/kitchen/command.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
-import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
-import { SILENT } from "../../src/session/short-session.ts";
-import { allSaid, codes, onlyBatch, play, stageOf, theLibrary, timesSaid } from "./play.ts";
+import type { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
+import { allSaid, codes, onlyBatch, play, stageOf, timesSaid } from "./play.ts";
+import { saturdayKitchen } from "./saturday-kitchen.ts";
 
 const BEETS = "pickled-beets";
 const BREAD = "bread-and-butter-pickles";
 
 /** Beets that are peeled and a syrup that boils, with a canner that was lit and is not hot yet. */
 function beetsReady(): MadeUpKitchen {
-  const startMs = Date.parse("2027-08-14T08:00:00-06:00");
-  const kitchen = new MadeUpKitchen({
-    library: theLibrary(),
-    startMs,
-    zone: "America/Denver",
-    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: startMs }],
-    version: "0.0.0",
-    voice: () => SILENT,
-  });
+  const kitchen = saturdayKitchen();
   kitchen.session.hear("start the pickled beets");
   for (const [minutes, intent, stage] of [
     [20, "done", "trim"],

@@ -3,28 +3,14 @@ import type { Command } from "../../src/kitchen/command.ts";
 import type { PlannedItem } from "../../src/kitchen/events.ts";
 import type { State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
-import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
-import { SILENT } from "../../src/session/short-session.ts";
-import { theLibrary } from "../scenarios/play.ts";
+import { EIGHT, saturdayKitchen } from "../scenarios/saturday-kitchen.ts";
 import { DrawnCook } from "./drawn-cook.ts";
 
-const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 const PLAN =
   "plan eight pounds of Provider dilly beans, seven pounds of pickled beets and " +
   "six pounds of bread and butter pickles";
 const SPREAD = 0.3;
 const DAYS = 8;
-
-function openKitchen(): MadeUpKitchen {
-  return new MadeUpKitchen({
-    library: theLibrary(),
-    startMs: EIGHT,
-    zone: "America/Denver",
-    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: EIGHT }],
-    version: "0.0.0",
-    voice: () => SILENT,
-  });
-}
 
 function isOver(state: State): boolean {
   const loads = Object.values(state.loads);
@@ -38,7 +24,7 @@ function isOver(state: State): boolean {
 
 /** The day with the plan kept: begun by the kitchen, planned again as it goes. */
 function kept(seed: number, patient: boolean): DrawnCook {
-  const kitchen = openKitchen();
+  const kitchen = saturdayKitchen();
   kitchen.session.hear(PLAN);
   kitchen.session.hear("yes");
   const cook = new DrawnCook(kitchen, seed, SPREAD, patient);
@@ -48,7 +34,7 @@ function kept(seed: number, patient: boolean): DrawnCook {
 
 /** The same plan as a timetable: each batch begun when it first said, and nothing planned again. */
 function blind(seed: number): DrawnCook {
-  const kitchen = openKitchen();
+  const kitchen = saturdayKitchen();
   kitchen.session.hear(PLAN);
   kitchen.session.hear("yes");
   const [first] = kitchen.session.state.history.filter((event) => event.type === "day-planned");

@@ -2,26 +2,13 @@ import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { MINUTE_MS } from "../../../src/kitchen/time.ts";
 import { nextAction } from "../../../src/session/rehearsal/ideal-cook.ts";
-import { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
-import { SILENT } from "../../../src/session/short-session.ts";
-import { theLibrary } from "../../scenarios/play.ts";
+import type { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
+import { EIGHT, saturdayKitchen } from "../../scenarios/saturday-kitchen.ts";
 
-const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
 const PLAN = "plan eight pounds of Provider dilly beans and seven pounds of pickled beets";
 
-function openKitchen(): MadeUpKitchen {
-  return new MadeUpKitchen({
-    library: theLibrary(),
-    startMs: EIGHT,
-    zone: "America/Denver",
-    setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: EIGHT }],
-    version: "0.0.0",
-    voice: () => SILENT,
-  });
-}
-
 function planned(): MadeUpKitchen {
-  const kitchen = openKitchen();
+  const kitchen = saturdayKitchen();
   kitchen.session.hear(PLAN);
   kitchen.session.hear("yes");
   return kitchen;
@@ -62,7 +49,7 @@ function plans(kitchen: MadeUpKitchen) {
 
 describe("a day that is asked for", () => {
   it("is described in a few sentences, with what limits it, and begun after a yes", () => {
-    const kitchen = openKitchen();
+    const kitchen = saturdayKitchen();
     const { lines, refused } = kitchen.session.hear(`${PLAN}, done by six`);
     expect(refused).toBe(false);
     expect(lines.join(" ")).toMatch(
@@ -78,7 +65,7 @@ describe("a day that is asked for", () => {
   });
 
   it("is not begun after a no, and may still be begun on request", () => {
-    const kitchen = openKitchen();
+    const kitchen = saturdayKitchen();
     kitchen.session.hear(PLAN);
     kitchen.session.hear("no");
     expect(kitchen.session.state.dayPlan).toBeNull();
@@ -95,13 +82,13 @@ describe("a day that is asked for", () => {
     ],
     ["plan seven pounds of pickled beets, done by nine", /No plan fits/],
   ])("refuses %j with the reason", (words, reason) => {
-    const { refused, lines } = openKitchen().session.hear(words);
+    const { refused, lines } = saturdayKitchen().session.hear(words);
     expect(refused).toBe(true);
     expect(lines.join(" ")).toMatch(reason);
   });
 
   it("takes account of what is running", () => {
-    const kitchen = openKitchen();
+    const kitchen = saturdayKitchen();
     kitchen.session.hear("start seven pounds of pickled beets");
     const { lines } = kitchen.session.hear("plan the day");
     expect(lines.join(" ")).toMatch(/The jars are out by .* Shall I keep to it\?/);

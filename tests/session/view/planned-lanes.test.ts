@@ -1,21 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
-import { SILENT } from "../../../src/session/short-session.ts";
 import { dayLanes } from "../../../src/session/view/lanes.ts";
-import { theLibrary } from "../../scenarios/play.ts";
-
-const EIGHT = Date.parse("2027-08-14T08:00:00-06:00");
+import { saturdayKitchen } from "../../scenarios/saturday-kitchen.ts";
 
 describe("the strip of a planned day", () => {
   it("shows what is still to begin at its planned time, one thing at a time in a lane", () => {
-    const kitchen = new MadeUpKitchen({
-      library: theLibrary(),
-      startMs: EIGHT,
-      zone: "America/Denver",
-      setUp: [{ type: "kitchen-set", altitudeFt: 6200, t: EIGHT }],
-      version: "0.0.0",
-      voice: () => SILENT,
-    });
+    const kitchen = saturdayKitchen();
     const { session } = kitchen;
     session.hear("plan eight pounds of Provider dilly beans and seven pounds of pickled beets");
     session.hear("yes");
