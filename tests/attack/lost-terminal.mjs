@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { rawly } from "./kitchen.mjs";
 import { openOn, stall } from "./stalled-terminal.mjs";
 import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
-import { Terminal } from "./terminal.mjs";
+import { PROMPT, Terminal } from "./terminal.mjs";
 
 const dues = (home) => journal(home).filter(({ type }) => type === "due").length;
 const says = (home, words) => JSON.stringify(journal(home)).split(words).length - 1;
@@ -20,7 +20,7 @@ function told(home, words) {
 async function glassOn(home, args = []) {
   const words = [process.execPath, PROGRAM, "--silent", "--home", home, ...args];
   const glass = new Terminal(words, { env: { TZ: "America/Denver" } });
-  await glass.shows(args.length === 0 ? "> " : "crock");
+  await glass.shows(args.length === 0 ? PROMPT : "crock");
   return glass;
 }
 

@@ -1,13 +1,13 @@
 /** Terminals that take no output: nothing else may wait for them. */
 import { readFileSync } from "node:fs";
 import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
-import { Terminal } from "./terminal.mjs";
+import { PROMPT, Terminal } from "./terminal.mjs";
 
 /** Opens the kitchen on a terminal, its altitude set. */
 export async function openOn(home, args = [], options = {}) {
   const words = [process.execPath, PROGRAM, "--silent", "--home", home, ...args];
   const terminal = new Terminal(words, { env: { TZ: "America/Denver" }, ...options });
-  await terminal.shows(args.includes("--plain") ? "local ext" : "> ");
+  await terminal.shows(args.includes("--plain") ? "local ext" : PROMPT);
   await terminal.say("we're at 6200 feet");
   await terminal.shows("Altitude 6200 feet.");
   return terminal;

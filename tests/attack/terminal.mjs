@@ -4,6 +4,9 @@ import { join } from "node:path";
 import { createInterface } from "node:readline";
 import xterm from "@xterm/headless";
 
+/** The line that is typed on: where no color is drawn, ink drops the blank behind the prompt. */
+export const PROMPT = /^>/m;
+
 export class Terminal {
   /** @param argv the program and its arguments. */
   constructor(argv, { columns = 100, rows = 40, env = {} } = {}) {
