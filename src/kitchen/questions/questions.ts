@@ -121,7 +121,19 @@ export function isUrgent({ kind }: Question): boolean {
  * Open questions. First the one that a yes, a no or a number answers now (the one asked last, or
  * one that a process depends on) ; then the others, the one to ask next in front.
  */
-export function questions(state: State): Question[] {
+export function questions(state: State): readonly Question[] {
+  const events = state.history.length;
+  const last = found.get(state);
+  if (last?.events === events) return last.list;
+  const list = openQuestions(state);
+  found.set(state, { events, list });
+  return list;
+}
+
+/** A state changes by events alone, and all of them are in its history. */
+const found = new WeakMap<State, { events: number; list: readonly Question[] }>();
+
+function openQuestions(state: State): Question[] {
   const list = byRank(state).flatMap((one) => openStill(state, one) ?? []);
   const asked = list.filter((one) => state.asked[one.key] !== undefined);
   const when = (one: Question) => state.asked[one.key] ?? 0;
@@ -165,14 +177,14 @@ export function waitsForMorning({ kind }: Question): boolean {
 
 /** The question to ask now: none while one that was just asked, or an urgent one, waits. */
 export function questionToAsk(state: State, now: number): Question | undefined {
-  const [open, ...others] = questions(state);
-  if (!open) return undefined;
-  const askedAt = state.asked[open.key];
-  if (askedAt === undefined) return open;
+  const [first, ...others] = questions(state);
+  if (!first) return undefined;
+  const askedAt = state.asked[first.key];
+  if (askedAt === undefined) return first;
   const next = others.find((one) => state.asked[one.key] === undefined);
   if (!next) return undefined;
-  if (RANK[next.kind] < RANK[open.kind]) return next;
-  const waits = RANK[open.kind] <= URGENT_RANK || now - askedAt < PATIENCE_MS;
+  if (RANK[next.kind] < RANK[first.kind]) return next;
+  const waits = RANK[first.kind] <= URGENT_RANK || now - askedAt < PATIENCE_MS;
   return waits ? undefined : next;
 }
 
