@@ -22,20 +22,24 @@ if (major < OLDEST_NODE[0] || (major === OLDEST_NODE[0] && minor < OLDEST_NODE[1
     `brinebell: ${needs}, and this is ${process.version}; install a newer one\n`,
   );
   process.exitCode = 3;
-} else if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
-  process.stdout.write(`${version}\n`);
 } else {
   // A reader that has read enough (`| head`) is no fault of ours. An open kitchen has a handler of
   // its own, which closes the log first.
   process.stdout.on("error", (error: NodeJS.ErrnoException) => {
     if (process.stdout.listenerCount("error") > 1) return;
-    if (error.code === "EPIPE") process.exit(0);
+    if (error.code === "EPIPE") process.exit();
     process.stderr.write(`brinebell: the output cannot be written: ${error.message}\n`);
     process.exit(3);
   });
-  // An older Node knows no `await` here, and has to be told so.
-  import("./commands/run.ts").then(async ({ run }) => {
-    const status = await run(args, version, BRINEBELL_BUILD);
-    if (status !== undefined) process.exitCode = status;
-  });
+  // What cannot be complained about is no reason to fail otherwise.
+  process.stderr.on("error", () => {});
+  if (args.length === 1 && (args[0] === "--version" || args[0] === "-V")) {
+    process.stdout.write(`${version}\n`);
+  } else {
+    // An older Node knows no `await` here, and has to be told so.
+    import("./commands/run.ts").then(async ({ run }) => {
+      const status = await run(args, version, BRINEBELL_BUILD);
+      if (status !== undefined) process.exitCode = status;
+    });
+  }
 }

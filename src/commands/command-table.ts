@@ -3,6 +3,7 @@ import type { CommandName } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
 import { safeLine } from "./call/safe-output.ts";
 import type { Machine } from "./machine.ts";
+import { CannotRead } from "./needs-kitchen.ts";
 
 type Runner = (args: string[], machine: Machine) => Promise<number | CommandResult | undefined>;
 
@@ -111,12 +112,9 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   },
 };
 
-/** The data could not be read at all; whoever needed it ends with status 3. */
-export class CannotRead extends Error {}
-
 /** Commands that show what a kitchen holds, and are for nothing where there is none. */
 export const READERS: ReadonlySet<string> = new Set([
-  ...["review", "pantry", "labels", "seeds", "export", "reminders"],
+  ...["review", "pantry", "labels", "seeds", "words", "export", "reminders"],
 ]);
 
 function recipeIo(machine: Machine): import("./recipes/recipe-io.ts").RecipeIo {
@@ -125,11 +123,14 @@ function recipeIo(machine: Machine): import("./recipes/recipe-io.ts").RecipeIo {
 }
 
 /** The kitchen replayed from its journal; undefined where there is none. */
-async function keptState({
-  folder,
-  build,
-}: Machine): Promise<import("../kitchen/state.ts").State | undefined> {
-  if (!existsSync(folder)) return undefined;
+async function keptState(
+  machine: Machine,
+): Promise<import("../kitchen/state.ts").State | undefined> {
+  const { chosen, folder, build } = machine;
+  if (!existsSync(folder)) {
+    if (chosen) complain(`brinebell: there is no kitchen in ${folder}; nothing is taken from it`);
+    return undefined;
+  }
   const { readKitchen } = await import("../session/reading/read-kitchen.ts");
   const { state, notices, incomplete, unreadable } = readKitchen(folder, { build });
   if (unreadable !== undefined) throw new CannotRead(unreadable);

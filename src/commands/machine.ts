@@ -1,7 +1,8 @@
 /** What a command gets from the machine it runs on. */
-import { closeSync, openSync, readFileSync, readSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { readRegular } from "../journal/regular-file.ts";
 import { dataFolder, ownRecipes } from "../session/data-folder.ts";
 import { machineZone } from "../session/time/machine-zone.ts";
 
@@ -16,8 +17,11 @@ export type Machine = {
   readonly zone: string;
   /** All recipes; with `only` an id, the others may be missing. */
   library(only?: string): Promise<import("../recipe/library.ts").Library>;
-  readFile(path: string, mostBytes?: number): string;
-  readStdin(): Promise<string>;
+  /**
+   * The text of a file that a call names, or of standard input for `-`; with `mostBytes`, so many
+   * and one more. Rejects where something else than a file is there.
+   */
+  readFile(path: string, mostBytes?: number): Promise<string>;
 };
 
 /** Where the built program and its recipes are. */
@@ -37,26 +41,15 @@ function programFolder(): string {
   return join(HERE, "..");
 }
 
-/** Reads a file up to one byte past a limit, so that a huge file costs nothing. */
-function readSome(path: string, mostBytes = Number.POSITIVE_INFINITY): string {
-  if (mostBytes === Number.POSITIVE_INFINITY) return readFileSync(path, "utf8");
-  const file = openSync(path, "r");
-  try {
-    const bytes = Buffer.alloc(mostBytes + 1);
-    let length = 0;
-    for (let more = 1; more > 0 && length < bytes.length; length += more) {
-      more = readSync(file, bytes, length, bytes.length - length, null);
-    }
-    return bytes.toString("utf8", 0, length);
-  } finally {
-    closeSync(file);
-  }
-}
-
-async function readStdin(): Promise<string> {
+/** A file, or `-` for standard input; with `mostBytes` so many and one more. */
+async function readFile(path: string, mostBytes?: number): Promise<string> {
+  if (path !== "-") return readRegular(path, mostBytes).toString("utf8");
   let text = "";
   process.stdin.setEncoding("utf8");
-  for await (const chunk of process.stdin) text += chunk;
+  for await (const chunk of process.stdin) {
+    text += chunk;
+    if (mostBytes !== undefined && text.length > mostBytes) break;
+  }
   return text;
 }
 
@@ -78,8 +71,7 @@ export function machineFor(home: string | undefined, version: string, build: str
       const known = parsedByBuild(program);
       return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known, only);
     },
-    readFile: readSome,
-    readStdin,
+    readFile,
   };
 }
 

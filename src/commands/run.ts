@@ -1,14 +1,14 @@
 /** Finds and runs the command that a call asks for. */
 
-import { existsSync } from "node:fs";
 import { CALLS } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
 import { failed } from "./call/command-result.ts";
 import { asksHelp, commandHelp, helpText } from "./call/help.ts";
 import { nearestName } from "./call/nearest.ts";
 import { safeOutput } from "./call/safe-output.ts";
-import { CannotRead, READERS, RUNNERS } from "./command-table.ts";
+import { READERS, RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
+import { CannotRead, needsKitchen } from "./needs-kitchen.ts";
 
 /** Takes `--home DIR` out of a call, anywhere before a `--`. */
 function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
@@ -68,11 +68,8 @@ export async function run(
   }
   const runner = Object.hasOwn(RUNNERS, name) ? RUNNERS[name as keyof typeof RUNNERS] : undefined;
   if (!runner) return finish(noCommand(name));
-  if (READERS.has(name) && machine.chosen && !existsSync(machine.folder)) {
-    const mend = "name the folder of a kitchen, or open one there: brinebell --home DIR";
-    return finish(failed(3, `${name}: there is no kitchen in ${machine.folder}; ${mend}`));
-  }
   try {
+    if (READERS.has(name)) needsKitchen(machine);
     const status = await finish(await runner(words, machine));
     // A command that had to do without part of the data has set it so.
     return status === 0 ? undefined : status;

@@ -8,6 +8,7 @@ import type {
   DiskTrouble,
   FileIdentity,
 } from "../ports/disk.ts";
+import { openRegular, readRegular } from "./regular-file.ts";
 
 const FILE_MODE = 0o600;
 const FOLDER_MODE = 0o700;
@@ -35,7 +36,7 @@ let temporaryFiles = 0;
 /** The machine's disk. Files it makes are for their owner alone (0600), folders too (0700). */
 export function realDisk(): Disk {
   return {
-    read: (path) => attempt("read", path, () => ({ bytes: readWhole(path) })),
+    read: (path) => attempt("read", path, () => ({ bytes: readRegular(path) })),
     openAppend: (path) => attempt("open", path, () => openAppend(path)),
     truncate: (path, length) => attempt("shorten", path, () => truncate(path, length)),
     replace: (path, bytes) => attempt("replace", path, () => replace(path, bytes)),
@@ -69,29 +70,9 @@ function makeFolder(folder: string): void {
   syncFolder(above);
 }
 
-/** A pipe or a device in place of a file is refused at once, not waited for. */
-function mustBeFile(descriptor: number): void {
-  if (fs.fstatSync(descriptor).isFile()) return;
-  fs.closeSync(descriptor);
-  throw new Error("it is a pipe, a folder or a device, not a file");
-}
-
-const NEVER_WAITING = fs.constants.O_NONBLOCK ?? 0;
-
-function readWhole(path: string): Uint8Array {
-  const descriptor = fs.openSync(path, fs.constants.O_RDONLY | NEVER_WAITING);
-  mustBeFile(descriptor);
-  try {
-    return fs.readFileSync(descriptor);
-  } finally {
-    fs.closeSync(descriptor);
-  }
-}
-
 function openAppend(path: string): { file: AppendFile; length: number } {
   const { O_APPEND, O_CREAT, O_WRONLY } = fs.constants;
-  const descriptor = fs.openSync(path, O_APPEND | O_CREAT | O_WRONLY | NEVER_WAITING, FILE_MODE);
-  mustBeFile(descriptor);
+  const descriptor = openRegular(path, O_APPEND | O_CREAT | O_WRONLY, FILE_MODE);
   const file: AppendFile = {
     append: (bytes) => attempt("write", path, () => writeAll(descriptor, bytes)),
     sync: () => attempt("sync", path, () => fs.fdatasyncSync(descriptor)),

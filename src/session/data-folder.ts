@@ -1,7 +1,9 @@
 /** Where the kitchen's data lives. */
-import { chmodSync, statSync } from "node:fs";
+import { chmodSync, existsSync, statSync } from "node:fs";
 import { join } from "node:path";
 import envPaths from "env-paths";
+import { filesInOrder } from "../journal/file-name.ts";
+import { realDisk } from "../journal/real-disk.ts";
 
 /** `--home`, else BRINEBELL_HOME, else the platform's own data folder. */
 export function dataFolder(
@@ -41,6 +43,20 @@ export function keepPrivate(folder: string, chosen: boolean): string | undefined
   }
   const may = to === "writers" ? "change" : "read";
   return `Others on this machine may ${may} what is in ${folder}: chmod 700 makes it yours alone.`;
+}
+
+/**
+ * Why a folder that the person named is no kitchen: it is not there (`missing`), or holds no log
+ * yet. Undefined where it holds one.
+ */
+export function noKitchenIn(folder: string): { missing: boolean; message: string } | undefined {
+  const mend = "name the folder of a kitchen, or open one there: brinebell --home DIR";
+  if (!existsSync(folder)) {
+    return { missing: true, message: `there is no kitchen in ${folder}; ${mend}` };
+  }
+  const listed = realDisk().list(folder);
+  if (!listed.ok || filesInOrder(listed.names).length > 0) return undefined;
+  return { missing: false, message: `there is no log in ${folder} yet; ${mend}` };
 }
 
 /** The person's own recipes, beside the journal. */

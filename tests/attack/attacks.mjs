@@ -1,9 +1,11 @@
 /** All attacks, by name. */
 import { damagedJournal } from "./damaged-journal.mjs";
 import { lostTerminal } from "./lost-terminal.mjs";
-import { archives, locks, outputs, typing, zones } from "./odds.mjs";
+import { archives, locks, typing, zones } from "./odds.mjs";
+import { fullDevices, namedFiles, outputs } from "./outputs.mjs";
 import { stalledTerminal } from "./stalled-terminal.mjs";
 import { swappedFiles } from "./swapped-files.mjs";
+import { windows } from "./windows.mjs";
 
 export const ATTACKS = {
   "stalled-terminal": stalledTerminal,
@@ -13,6 +15,9 @@ export const ATTACKS = {
   zones,
   locks,
   outputs,
+  "full-devices": fullDevices,
+  "named-files": namedFiles,
   typing,
   archives,
+  windows,
 };

@@ -1,4 +1,4 @@
-/** Odd surroundings: zones, locks, folders, outputs, what is typed, windows of any size. */
+/** Odd surroundings: zones, locks, folders, what is typed, windows of any size, archives. */
 import * as fs from "node:fs";
 import { join } from "node:path";
 import { Kitchen, rawly } from "./kitchen.mjs";
@@ -73,47 +73,6 @@ export async function locks(tally) {
     const entry = fs.readFileSync(PROGRAM, "utf8");
     must(!/\?\?|\?\.|^await |[^n]await import/.test(entry), "the entry is not for an old Node");
   });
-}
-
-const OUTPUTS = [["review", "--html"], ["reminders", "--ics"], ["export"]];
-
-export async function outputs(tally) {
-  for (const call of OUTPUTS) {
-    const targets = {
-      "the journal": (home) => join(home, "k", journalName(home)),
-      "the lock's place": (home) => join(home, "k", "lock"),
-      "a file of another kind": (home) => join(home, "precious.txt"),
-      "a full device": () => "/dev/full",
-      "a folder": (home) => home,
-      "a folder that is not there": (home) => join(home, "no", "such", "file"),
-    };
-    for (const [name, place] of Object.entries(targets)) {
-      await tally.case(`${call.join(" ")} onto ${name}`, async (home) => {
-        const kitchen = await new Kitchen(join(home, "k")).opened();
-        await kitchen.tell("remind me tomorrow at nine to look in the cellar");
-        await kitchen.close();
-        fs.writeFileSync(join(home, "precious.txt"), "precious");
-        const before = snapshotOf(home);
-        const told = run([...call, place(home), "--home", join(home, "k")]);
-        must([1, 2, 3].includes(told.status), `it gives ${told.status}: ${told.stdout}`);
-        must(told.stderr.trim().split("\n").length === 1, told.stderr);
-        must(snapshotOf(home) === before, "something was changed");
-      });
-    }
-  }
-}
-
-const journalName = (home) =>
-  fs.readdirSync(join(home, "k")).find((one) => one.endsWith(".jsonl")) ?? "journal";
-
-function snapshotOf(home) {
-  const names = fs.readdirSync(home, { recursive: true, withFileTypes: true });
-  const files = names.filter((one) => one.isFile() && one.name !== "snapshot.json");
-  return files
-    .map((one) => join(one.parentPath, one.name))
-    .sort()
-    .map((path) => `${path} ${fs.readFileSync(path, "latin1")}`)
-    .join("\n");
 }
 
 export async function typing(tally) {

@@ -9,14 +9,18 @@ import { ATTACKS } from "./attacks.mjs";
 import { Tally } from "./tally.mjs";
 
 const { values } = parseArgs({
-  options: { short: { type: "boolean", default: false }, only: { type: "string" } },
+  options: {
+    short: { type: "boolean", default: false },
+    only: { type: "string" },
+    minutes: { type: "string" },
+  },
 });
 const only = values.only?.split(",");
 let tried = 0;
 let held = 0;
 for (const [name, attack] of Object.entries(ATTACKS)) {
   if (only && !only.includes(name)) continue;
-  const tally = new Tally(values.short);
+  const tally = new Tally(values.short, values.minutes && Number(values.minutes));
   const begun = performance.now();
   await attack(tally);
   const seconds = ((performance.now() - begun) / 1000).toFixed(1);

@@ -53,8 +53,10 @@ export class Tally {
   failures = [];
   notes = [];
 
-  constructor(short) {
+  constructor(short, minutes) {
     this.short = short;
+    /** How long `windows` looks, where the call says so. */
+    this.minutes = minutes;
   }
 
   async case(name, does) {

@@ -1,14 +1,29 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type OutputKind, writeOutput } from "../../src/commands/call/write-output.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
+import { html } from "../../src/review/pages/html.ts";
+import { labelPage } from "../../src/review/pages/label-page.ts";
+import { page } from "../../src/review/pages/page.ts";
+import { DEFAULT_SHEET, sheetOf } from "../../src/review/pages/sheet.ts";
 
 let place = "";
 const inPlace = (...names: string[]) => join(place, ...names);
-const PAGE = '<head><meta name="generator" content="Brinebell">';
+const PAGE = page("Beans", html``);
+const SHEET = sheetOf(DEFAULT_SHEET);
+if (!SHEET.ok) throw new Error(SHEET.error);
+const LABELS = labelPage([], SHEET.value);
 
 beforeEach(() => {
   place = mkdtempSync(join(tmpdir(), "output-"));
@@ -35,6 +50,24 @@ describe("what a command writes for a person", () => {
     write(inPlace("page.html"));
     expect(write(inPlace("page.html"), false, "calendar")).toMatchObject({ ok: false, code: 1 });
     expect(write(inPlace("letter.txt"), true)).toEqual({ ok: true });
+  });
+
+  it("takes labels for no page, and a text about a page for none", () => {
+    write(inPlace("page.html"));
+    expect(write(inPlace("page.html"), false, "labels", LABELS)).toMatchObject({ code: 1 });
+    expect(write(inPlace("labels.html"), false, "labels", LABELS)).toEqual({ ok: true });
+    expect(write(inPlace("labels.html"), false, "labels", LABELS)).toEqual({ ok: true });
+    expect(write(inPlace("labels.html"))).toMatchObject({ code: 1 });
+    writeFileSync(inPlace("notes.txt"), `It begins with ${PAGE}`);
+    expect(write(inPlace("notes.txt"))).toMatchObject({ code: 1 });
+  });
+
+  it("goes where a link leads, and leaves the link", () => {
+    write(inPlace("a.html"));
+    symlinkSync(inPlace("a.html"), inPlace("link.html"));
+    expect(write(inPlace("link.html"), false, "page", `${PAGE} again`)).toEqual({ ok: true });
+    expect(readFileSync(inPlace("a.html"), "utf8")).toContain("again");
+    expect(lstatSync(inPlace("link.html")).isSymbolicLink()).toBe(true);
   });
 
   it("never goes into the data folder, forced or by a link", () => {

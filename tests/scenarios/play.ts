@@ -59,8 +59,7 @@ export async function play(
   if (script !== undefined) args.push("--script", "-");
   const result = await rehearseCommand(args, {
     library,
-    readFile: (path) => readFileSync(path, "utf8"),
-    readStdin: async () => script ?? "",
+    readFile: (path) => (path === "-" ? (script ?? "") : readFileSync(path, "utf8")),
     version: "0.0.0",
   });
   if (result.stdout === "") throw new Error(`code ${result.code}: ${result.stderr}`);

@@ -96,7 +96,6 @@ export class SimulatedKitchen {
     const call = await readRehearseCall(args, {
       library: () => library,
       readFile: () => "",
-      readStdin: () => Promise.resolve(""),
       version: "0.0.0",
     });
     if (!call.ok) throw new Error(`${args.join(" ")}: ${call.message}`);

@@ -134,7 +134,7 @@ const RECKON_CALLS = {
     about: "the lethality of a process, from its temperature readings",
     example: "reckon lethality --readings FILE.csv --reference 250F --z 18F",
     options: {
-      readings: text("FILE", "a column of times and one of temperatures"),
+      readings: text("FILE", "a column of times and one of temperatures; - reads standard input"),
       reference: quantity("TEMPERATURE", "the reference temperature: 250F"),
       z: quantity("DEGREES", "the difference that changes the rate tenfold: 18F"),
     },
@@ -214,7 +214,7 @@ export const CALLS = {
   },
   check: {
     words: "FILE-OR-ID...",
-    about: "the safety check of a recipe",
+    about: "the safety check of a recipe; - reads standard input",
     example: "check my-recipe.yaml",
     completes: "recipes",
     options: JSON_OUT,
@@ -335,7 +335,7 @@ export const CALLS = {
   },
   import: {
     words: "FILE",
-    about: "add what another machine exported, without duplicates",
+    about: "add what another machine exported, without duplicates; - reads standard input",
     example: "import kitchen.brinebell",
     completes: "files",
     options: JSON_OUT,

@@ -8,11 +8,17 @@ import { realDisk } from "../../journal/real-disk.ts";
 
 /** What identifies earlier outputs of a kind, so that they may be overwritten. */
 const MARKS = {
-  page: /<meta name="generator" content="Brinebell">/,
+  page: pageOf("Brinebell"),
+  labels: pageOf("Brinebell labels"),
   pdf: /^%PDF-[\s\S]*\/Creator \(Brinebell\)/,
   calendar: /^BEGIN:VCALENDAR\r?\n[\s\S]{0,400}PRODID:[^\n]*brinebell/i,
   archive: /^\{"archive":"brinebell"/,
 } as const satisfies Record<string, RegExp>;
+
+function pageOf(maker: string): RegExp {
+  const mark = `<meta name="generator" content="${maker}">`;
+  return new RegExp(`^<!doctype html>\\s<html[^>]*>\\s<head>\\s${mark}`);
+}
 
 export type OutputKind = keyof typeof MARKS;
 
@@ -68,11 +74,13 @@ function found(path: string, kind: OutputKind): "nothing" | "earlier" | "other" 
 }
 
 /**
- * Writes an output to a temporary file and renames it into place, so that a failure leaves what was
- * there. Code 2: a bad path; 1: a different file is there; 3: it cannot be written.
+ * Writes an output to a temporary file and renames it into place (that of the file a link leads
+ * to), so that a failure leaves what was there. Code 2: a bad path; 1: a different file is there;
+ * 3: it cannot be written.
  */
 export function writeOutput({ path, content, kind, folder, force }: Output): WriteAnswer {
   const refused = (code: 1 | 2 | 3, message: string) => ({ ok: false as const, code, message });
+  if (path === "") return refused(2, "the file has no name; name one");
   if (isInside(path, folder)) {
     return refused(2, `${path} is in the data folder; name a file outside ${folder}`);
   }
@@ -82,6 +90,6 @@ export function writeOutput({ path, content, kind, folder, force }: Output): Wri
     return refused(1, `${path} is a different file; name another one, or add --force`);
   }
   const bytes = typeof content === "string" ? new TextEncoder().encode(content) : content;
-  const answer = realDisk().replace(path, bytes);
+  const answer = realDisk().replace(realPath(resolve(path)), bytes);
   return answer.ok ? { ok: true } : refused(3, `${answer.message}; name another file`);
 }

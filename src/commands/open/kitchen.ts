@@ -13,6 +13,7 @@ import { type CommandResult, failed } from "../call/command-result.ts";
 import { parseCannerHolds, readKitchenOptions } from "../call/kitchen-options.ts";
 import { isOn, type Options, optionValue, optionValues, parseOptions } from "../call/options.ts";
 import type { Machine } from "../machine.ts";
+import { needsKitchen } from "../needs-kitchen.ts";
 import { withNotices } from "../record/review-io.ts";
 
 const MOST_BURNERS = 12;
@@ -26,7 +27,10 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
   const asked = Object.keys(CALLS.kitchen.options).filter(
     (name) => name !== "json" && isOn(options, name),
   );
-  if (asked.length === 0) return show(options, machine);
+  if (asked.length === 0) {
+    needsKitchen(machine);
+    return show(options, machine);
+  }
   const library = await machine.library();
   const done = inShortSession(machine.folder, library, machine.version, (session, { told }) => {
     const facts = changes(options, session.state, shared.value.altitudeFt);

@@ -76,10 +76,22 @@ export async function openCommand(
     if (mayNotEnd(kitchen)) await withoutFace(kitchen);
   }
   await close();
-  if (face === "lost" && !terminal) return outlet.lostBy === "EPIPE" ? 0 : 3;
-  if (!kitchen.session.notRecorded) return 0;
-  await complain(`${machine.folder}: what was said here is not all recorded`);
-  return 3;
+  return endedWith(kitchen, machine.folder, terminal ? undefined : outlet.lostBy);
+}
+
+/** The exit status, with a last word where something was not written. */
+async function endedWith(
+  { session }: LiveKitchen,
+  folder: string,
+  lostBy: string | undefined,
+): Promise<number> {
+  // Who reads no further has had enough.
+  const fault =
+    lostBy !== undefined && lostBy !== "EPIPE"
+      ? `the output cannot be written: ${lostBy}`
+      : session.notRecorded && `${folder}: what was said here is not all recorded`;
+  if (fault) await complain(fault);
+  return fault ? 3 : 0;
 }
 
 /**

@@ -16,7 +16,7 @@ type Checked = { file: string; ok: boolean; findings: Finding[] };
 
 /** Whether a word names a file rather than a recipe. */
 function looksLikeFile(word: string): boolean {
-  return /[/\\]/.test(word) || /\.ya?ml$/i.test(word);
+  return word === "-" || /[/\\]/.test(word) || /\.ya?ml$/i.test(word);
 }
 
 /** A file that is not a valid recipe, as findings: each problem with its line. */

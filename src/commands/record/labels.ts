@@ -43,22 +43,25 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   }
   const html = optionValue(options, "html");
   const pdf = optionValue(options, "pdf");
-  if (isOn(options, "json")) return printedJson({ sheet: sheet.value, labels });
-  if (html === undefined && pdf === undefined) {
-    return withNotices(printed(preview(labels, sheet.value)), "labels", read.kitchen);
-  }
+  const json = isOn(options, "json");
+  const shown = json
+    ? printedJson({ sheet: sheet.value, labels })
+    : printed(preview(labels, sheet.value));
+  if (html === undefined && pdf === undefined) return withNotices(shown, "labels", read.kitchen);
   const results: CommandResult[] = [];
   if (html !== undefined) {
     results.push(
       writtenOutput("labels", io, options, {
         path: html,
         content: labelPage(labels, sheet.value),
-        kind: "page",
+        kind: "labels",
       }),
     );
   }
   if (pdf !== undefined) results.push(await writePdf(labels, sheet.value, io, options, pdf));
-  return withNotices(together(results), "labels", read.kitchen);
+  const done = together(results);
+  const result = json && done.code === 0 ? { ...done, stdout: shown.stdout } : done;
+  return withNotices(result, "labels", read.kitchen);
 }
 
 function together(results: readonly CommandResult[]): CommandResult {

@@ -23,6 +23,7 @@ import {
   kitchenFor,
   printed,
   printedJson,
+  printedLines,
   type ReviewIo,
   seasonFrom,
   withNotices,
@@ -42,7 +43,7 @@ export async function pantryCommand(args: string[], io: ReviewIo): Promise<Comma
   const opened = optionValue(options, "opened");
   if (opened !== undefined) return open(options, kitchen, io, opened, season.season);
   const place = optionValue(options, "place");
-  if (place !== undefined) return move(kitchen, io, place, season.season);
+  if (place !== undefined) return move(options, kitchen, io, place, season.season);
   const said = options.words.join(" ").toLowerCase();
   const show = isOn(options, "eaten") ? eaten : shown;
   const result = show(options, kitchen, said, season.season);
@@ -172,10 +173,11 @@ async function open(
   const command = spoiled
     ? ({ intent: "spoiled", slots: { ...slots, sign: "off" } } as const)
     : ({ intent: "opened", slots } as const);
-  return wrote(io, command, words, found.batch);
+  return wrote(options, io, command, words, found.batch);
 }
 
 async function move(
+  options: Options,
   { state }: ReadKitchen,
   io: ReviewIo,
   text: string,
@@ -188,10 +190,11 @@ async function move(
   if (!found.ok) return failed(2, `pantry: --place: ${found.message}`);
   const words = `put ${batchName(found.batch)} in the ${place}`;
   const slots = { place, target: found.batch.id };
-  return wrote(io, { intent: "place", slots }, words, found.batch);
+  return wrote(options, io, { intent: "place", slots }, words, found.batch);
 }
 
 async function wrote(
+  options: Options,
   io: ReviewIo,
   command:
     | { intent: "opened"; slots: { count: number; target: string } }
@@ -202,6 +205,5 @@ async function wrote(
 ): Promise<CommandResult> {
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("pantry", io, command, words, batch.id);
-  if (!done.ok) return done.result;
-  return printed(`${done.lines.join("\n")}\n`);
+  return done.ok ? printedLines(done.lines, options) : done.result;
 }

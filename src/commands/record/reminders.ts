@@ -5,12 +5,12 @@ import { isoWithOffset } from "../../kitchen/time.ts";
 import { dayAndTime } from "../../review/day-and-time.ts";
 import { kitchenMark, revision, upcoming } from "../../review/shelf/reminders.ts";
 import type { Upcoming } from "../../review/shelf/upcoming.ts";
-import { readKitchen } from "../../session/reading/read-kitchen.ts";
+import { type ReadKitchen, readKitchen } from "../../session/reading/read-kitchen.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import { isOn, optionValue, parseOptions } from "../call/options.ts";
-import { writeOutput } from "../call/write-output.ts";
+import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import type { Machine } from "../machine.ts";
+import { printed, printedJson, withNotices, writtenOutput } from "./review-io.ts";
 
 const LIST_DAYS = 30;
 /** A calendar reaches past the next season, so that best-by dates and seed tests are in it. */
@@ -38,39 +38,65 @@ export async function remindersCommand(
     const mend = `write a whole number from 1 to ${MOST_DAYS}`;
     return failed(2, `reminders: --days: ${JSON.stringify(said)} is not a number of days; ${mend}`);
   }
-  const { state, nowMs, notices, incomplete, unreadable } = readKitchen(machine.folder, { wallMs });
-  const code = incomplete ? 3 : 0;
-  if (unreadable !== undefined) return failed(3, `reminders: ${unreadable}`);
-  const stderr = notices.map((notice) => `brinebell reminders: ${notice}\n`).join("");
+  const kitchen = readKitchen(machine.folder, { wallMs });
+  if (kitchen.unreadable !== undefined) return failed(3, `reminders: ${kitchen.unreadable}`);
+  const { state, nowMs } = kitchen;
   const items = upcoming(state, nowMs, days);
-  if (file !== undefined && items.length === 0 && !isOn(options, "json")) {
+  const list = isOn(options, "json")
+    ? printedJson(listJson(items, kitchen, days))
+    : printed(listText(items, state.zone, days));
+  const result =
+    file === undefined
+      ? list
+      : await withCalendar(list, items, {
+          options,
+          machine,
+          file,
+          kitchen,
+          madeAt: wallMs,
+        });
+  return withNotices(result, "reminders", kitchen);
+}
+
+type CalendarCall = {
+  options: Options;
+  machine: Pick<Machine, "folder">;
+  file: string;
+  kitchen: ReadKitchen;
+  /** Wall time, epoch ms. */
+  madeAt: number;
+};
+
+/** The calendar written or printed; what is then said about it, or the whole list as JSON. */
+async function withCalendar(
+  list: CommandResult,
+  items: readonly Upcoming[],
+  { options, machine, file, madeAt, kitchen: { state } }: CalendarCall,
+): Promise<CommandResult> {
+  const json = isOn(options, "json");
+  if (items.length === 0) {
     // A calendar may not be empty.
-    const told = `${listText(items, state.zone, days).trim()} No calendar is written.\n`;
-    return { code, stdout: file === "-" ? "" : told, stderr: file === "-" ? told : stderr };
+    if (json) return list;
+    const told = `${list.stdout.trim()} No calendar is written.\n`;
+    return file === "-" ? { ...list, stdout: "", stderr: told } : printed(told);
   }
-  if (file !== undefined && items.length > 0) {
-    const { calendarText } = await import("./calendar.ts");
-    const facts = { mark: kitchenMark(state), revision: revision(state), madeAt: wallMs };
-    const calendar = calendarText(items, facts);
-    if (file === "-") return { code, stdout: calendar, stderr };
-    const force = isOn(options, "force");
-    const output = { path: file, content: calendar, kind: "calendar", force } as const;
-    const answer = writeOutput({ ...output, folder: machine.folder });
-    if (!answer.ok) return failed(answer.code, `reminders: --ics: ${answer.message}`);
-  }
-  const now = isoWithOffset(Math.round(wallOf(state, nowMs)), state.zone);
-  if (isOn(options, "json")) {
-    const reminders = items.map(({ id, at, title, detail, batch, overdue }) => {
-      return { id, at: isoWithOffset(Math.round(at), state.zone), title, detail, batch, overdue };
-    });
-    const stdout = `${JSON.stringify({ now, zone: state.zone, days, reminders }, null, 2)}\n`;
-    return { code, stdout, stderr };
-  }
-  if (file !== undefined) {
-    const count = items.length === 1 ? "1 reminder" : `${items.length} reminders`;
-    return { code, stdout: `${count} written to ${file}\n`, stderr };
-  }
-  return { code, stdout: listText(items, state.zone, days), stderr };
+  const { calendarText } = await import("./calendar.ts");
+  const facts = { mark: kitchenMark(state), revision: revision(state), madeAt };
+  const output = { path: file, content: calendarText(items, facts), kind: "calendar" } as const;
+  const written = writtenOutput("reminders: --ics", machine, options, output);
+  if (written.code !== 0 || file === "-") return written;
+  if (json) return list;
+  const count = items.length === 1 ? "1 reminder" : `${items.length} reminders`;
+  return printed(`${count} written to ${file}\n`);
+}
+
+function listJson(items: readonly Upcoming[], { state, nowMs }: ReadKitchen, days: number) {
+  const { zone } = state;
+  const iso = (wallMs: number) => isoWithOffset(Math.round(wallMs), zone);
+  const reminders = items.map(({ id, at, title, detail, batch, overdue }) => {
+    return { id, at: iso(at), title, detail, batch, overdue };
+  });
+  return { now: iso(wallOf(state, nowMs)), zone, days, reminders };
 }
 
 function daysFrom(text: string): number | undefined {

@@ -87,24 +87,34 @@ export function seasonFrom(
   return { ok: true, season: Number(text) };
 }
 
-/** Writes a file and says so; `-` is standard output. */
+/** Writes a file and says so; `-` is standard output, which is then for nothing else. */
 export function writtenOutput(
   name: string,
-  io: ReviewIo,
+  io: Pick<ReviewIo, "folder">,
   options: Options,
   output: { path: string; content: string | Uint8Array; kind: OutputKind },
 ): CommandResult {
   const { path, content } = output;
-  if (path === "-" && typeof content === "string") return printed(content);
+  if (path === "-") {
+    if (isOn(options, "json")) {
+      return failed(2, `${name}: - and --json both mean standard output; leave one out`);
+    }
+    if (typeof content === "string") return printed(content);
+    return failed(2, `${name}: - would print a binary file; name a file to write`);
+  }
   const answer = writeOutput({ ...output, folder: io.folder, force: isOn(options, "force") });
   if (!answer.ok) return failed(answer.code, `${name}: ${answer.message}`);
   const kb = Math.max(1, Math.round(Buffer.byteLength(content) / 1000));
-  return printed(`Wrote ${path} (${kb} kB).
-`);
+  return printed(`Wrote ${path} (${kb} kB).\n`);
 }
 
 export function printed(stdout: string): CommandResult {
   return { code: 0, stdout, stderr: "" };
+}
+
+/** What was answered to something that was written down, a line each, or all of it as JSON. */
+export function printedLines(lines: readonly string[], options: Options): CommandResult {
+  return isOn(options, "json") ? printedJson({ lines }) : printed(`${lines.join("\n")}\n`);
 }
 
 export function printedJson(value: unknown): CommandResult {

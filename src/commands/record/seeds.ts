@@ -6,7 +6,14 @@ import { germinationOf, type SeedReport, seedReports } from "../../review/shelf/
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
-import { kitchenFor, printed, printedJson, type ReviewIo, withNotices } from "./review-io.ts";
+import {
+  kitchenFor,
+  printed,
+  printedJson,
+  printedLines,
+  type ReviewIo,
+  withNotices,
+} from "./review-io.ts";
 
 const USAGE = "say seeds, seeds add CROP --variety NAME, or seeds test LOT 18/20 --days 7";
 
@@ -58,7 +65,7 @@ async function add(options: Options, words: string[], io: ReviewIo): Promise<Com
     if (value !== undefined) slots[name] = value;
   }
   const text = `saved seed: ${[variety, crop].filter(Boolean).join(" ")}`;
-  return record(io, { intent: "seed-saved", slots }, text, []);
+  return record(options, io, { intent: "seed-saved", slots }, text, []);
 }
 
 async function test(options: Options, words: string[], io: ReviewIo): Promise<CommandResult> {
@@ -74,10 +81,11 @@ async function test(options: Options, words: string[], io: ReviewIo): Promise<Co
   const slots = { seed, sprouted, of, ...(days === undefined ? {} : { days }) };
   const text = `${sprouted} of ${of} seeds of ${seed} sprouted`;
   const after = [germinationOf(sprouted, of).sentence];
-  return record(io, { intent: "germination", slots }, text, after);
+  return record(options, io, { intent: "germination", slots }, text, after);
 }
 
 async function record(
+  options: Options,
   io: ReviewIo,
   command:
     | { intent: "seed-saved"; slots: { crop: string } }
@@ -87,7 +95,7 @@ async function record(
 ): Promise<CommandResult> {
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("seeds", io, command, words);
-  return done.ok ? printed(`${[...done.lines, ...after].join("\n")}\n`) : done.result;
+  return done.ok ? printedLines([...done.lines, ...after], options) : done.result;
 }
 
 function seedText(lot: SeedReport): string {

@@ -5,8 +5,15 @@ import { localIso } from "../../kitchen/time.ts";
 import { exampleOf } from "../../session/answering.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import { isOn, optionValue, parseOptions } from "../call/options.ts";
-import { kitchenFor, printed, printedJson, type ReviewIo, withNotices } from "./review-io.ts";
+import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import {
+  kitchenFor,
+  printed,
+  printedJson,
+  printedLines,
+  type ReviewIo,
+  withNotices,
+} from "./review-io.ts";
 
 export async function wordsCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
   const parsed = parseOptions(args, CALLS.words.options);
@@ -19,7 +26,7 @@ export async function wordsCommand(args: string[], io: ReviewIo): Promise<Comman
     );
   }
   const forget = optionValue(parsed.value, "forget");
-  if (forget !== undefined) return forgotten(forget, io);
+  if (forget !== undefined) return forgotten(parsed.value, forget, io);
   const read = kitchenFor("words", io);
   if (!read.ok) return read.result;
   const { state } = read.kitchen;
@@ -44,7 +51,7 @@ function textOf(list: readonly WordsLine[]): string {
   return lines.join("") || "No words were learned yet.\n";
 }
 
-async function forgotten(which: string, io: ReviewIo): Promise<CommandResult> {
+async function forgotten(options: Options, which: string, io: ReviewIo): Promise<CommandResult> {
   const number = Number(which);
   if (which !== "all" && !(Number.isInteger(number) && number > 0)) {
     return failed(2, `words: --forget: ${JSON.stringify(which)} is no number; write 2, or all`);
@@ -53,5 +60,5 @@ async function forgotten(which: string, io: ReviewIo): Promise<CommandResult> {
   const said = which === "all" ? "forget my words" : `forget number ${number} of my words`;
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("words", io, { intent: "forget-words", slots }, said);
-  return done.ok ? printed(`${done.lines.join("\n")}\n`) : done.result;
+  return done.ok ? printedLines(done.lines, options) : done.result;
 }

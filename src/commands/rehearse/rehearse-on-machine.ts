@@ -23,7 +23,6 @@ export async function rehearseOnMachine(
   const io: RehearseIo = {
     library: machine.library,
     readFile: machine.readFile,
-    readStdin: machine.readStdin,
     version: machine.version,
     home: keptFolder,
   };

@@ -28,7 +28,6 @@ const DEMO = {
 export type RehearseIo = {
   library(): Promise<Library> | Library;
   readFile(path: string): Promise<string> | string;
-  readStdin(): Promise<string>;
   version: string;
   /** Opens the kept folder for `--home`; refuses one that holds real batches. */
   home?(
@@ -113,7 +112,7 @@ async function scriptOf(
   if (name === undefined) return { ok: true };
   let text: string;
   try {
-    text = name === "-" ? await io.readStdin() : await io.readFile(name);
+    text = await io.readFile(name);
   } catch (error) {
     return {
       ok: false,

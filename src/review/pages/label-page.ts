@@ -43,7 +43,7 @@ h1 { font-size: 1rem; margin: 1rem; } main { margin: 0; }
   });
   const sheets = [...pages.values()].map((list) => html`<ul class="sheet">\n${list}</ul>\n`);
   const title = `Labels for batch ${labels[0]?.batch ?? ""}`;
-  return page(title, html`<h1>${title}</h1>\n${sheets}`, style);
+  return page(title, html`<h1>${title}</h1>\n${sheets}`, style, "Brinebell labels");
 }
 
 function labelMarkup(label: Label, sheet: Sheet, xMm: number, yMm: number): Markup {

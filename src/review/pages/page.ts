@@ -45,12 +45,15 @@ svg text { fill: var(--ink); font-size: 13px; } svg .soft { fill: var(--soft); }
 /** Nothing may be fetched and nothing may run; only the page's own style applies. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
-/** A whole document; `style` is added to the page's own, and `body` is its main part. */
-export function page(title: string, body: Markup, style = ""): string {
+/**
+ * A whole document with `body` as its main part; `style` stands in place of the usual one. `maker`
+ * is what tells an earlier page of its kind from any other file.
+ */
+export function page(title: string, body: Markup, style = "", maker = "Brinebell"): string {
   return html`<!doctype html>
 <html lang="en">
 <head>
-<meta name="generator" content="Brinebell">
+<meta name="generator" content="${maker}">
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width, initial-scale=1">

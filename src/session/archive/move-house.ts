@@ -1,5 +1,4 @@
 /** Moving a kitchen to another machine: everything out to one file, and in again, checked. */
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { takeLock } from "../../journal/lock.ts";
 import { openJournal } from "../../journal/open-journal.ts";
@@ -63,7 +62,10 @@ export type Imported = {
 
 type ImportAnswer =
   | { ok: true; done: Imported }
-  /** `bad` file, this kitchen is `held` or `busy`, or the `disk` refuses. Nothing was changed. */
+  /**
+   * `bad` file, this kitchen is `held` or `busy`, or the `disk` refuses. Nothing was changed,
+   * unless the message says so.
+   */
   | { ok: false; why: "bad" | "held" | "busy" | "disk"; message: string };
 
 type Bad = Extract<ImportAnswer, { ok: false }>;
@@ -108,7 +110,9 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
     opened.journal.close();
     if (!appended.ok) return { ok: false, why: "disk", message: appended.message };
     const recipes = addRecipes(folder, archive.recipes);
-    return { ok: true, done: { ...plan.counts, recipes } };
+    if (typeof recipes !== "string") return { ok: true, done: { ...plan.counts, recipes } };
+    const message = `its events were added, but not all recipes: ${recipes}`;
+    return { ok: false, why: "disk", message };
   } finally {
     lock.lock.release();
   }
@@ -224,23 +228,34 @@ async function faultOfRecipes(recipes: readonly OwnRecipe[]): Promise<string | u
   return undefined;
 }
 
-/** Writes new recipes; where a name is taken, beside it under a name that is not read. */
-function addRecipes(folder: string, recipes: readonly OwnRecipe[]): Imported["recipes"] {
+/**
+ * Writes new recipes; where a name is taken, beside it under a name that is not read. The disk's
+ * message where it refuses.
+ */
+function addRecipes(folder: string, recipes: readonly OwnRecipe[]): Imported["recipes"] | string {
   const done: Imported["recipes"] = { added: [], known: 0, beside: [] };
   if (recipes.length === 0) return done;
+  const disk = realDisk();
   const into = ownRecipes(folder);
-  mkdirSync(into, { recursive: true, mode: 0o700 });
+  const made = disk.makeFolder(into);
+  if (!made.ok) return made.message;
   for (const { name, text } of recipes) {
-    const path = join(into, name);
-    if (!existsSync(path)) {
-      writeFileSync(path, text, { flag: "wx", mode: 0o600 });
+    const bytes = Buffer.from(text);
+    const created = disk.createExclusive(join(into, name), bytes);
+    if (created.ok) {
       done.added.push(name);
-    } else if (readFileSync(path, "utf8") === text) done.known += 1;
-    else {
-      const beside = `${name}.imported`;
-      writeFileSync(join(into, beside), text, { mode: 0o600 });
-      done.beside.push(beside);
+      continue;
     }
+    if (created.why !== "exists") return created.message;
+    const there = disk.read(join(into, name));
+    if (there.ok && bytes.equals(there.bytes)) {
+      done.known += 1;
+      continue;
+    }
+    const beside = `${name}.imported`;
+    const written = disk.replace(join(into, beside), bytes);
+    if (!written.ok) return written.message;
+    done.beside.push(beside);
   }
   return done;
 }

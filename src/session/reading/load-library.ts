@@ -2,9 +2,10 @@
  * The recipes: those that come with the program, and the person's own beside the journal. Parsing
  * is slow and depends only on the text, so the build keeps its result under the text's digest.
  */
-import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { crc32 } from "node:zlib";
+import { readRegular } from "../../journal/regular-file.ts";
 import {
   type DangerOf,
   type Library,
@@ -40,15 +41,13 @@ function namesIn(folder: string): string[] {
   }
 }
 
-/** Only a regular file of a recipe's size is opened: reading anything else might never end. */
 function textOf(folder: string, name: string): RecipeText {
   try {
-    const found = statSync(join(folder, name));
-    if (!found.isFile()) return { name, problem: "this is no file; move it elsewhere" };
-    if (found.size > MOST_RECIPE_BYTES) {
+    const bytes = readRegular(join(folder, name), MOST_RECIPE_BYTES);
+    if (bytes.length > MOST_RECIPE_BYTES) {
       return { name, problem: `over ${MOST_RECIPE_BYTES / 1000} kB, so this is no recipe` };
     }
-    return { name, text: readFileSync(join(folder, name), "utf8") };
+    return { name, text: bytes.toString("utf8") };
   } catch (error) {
     return { name, problem: `it cannot be read (${(error as Error).message.split("\n")[0]})` };
   }

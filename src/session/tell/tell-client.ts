@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
-import { readFileSync } from "node:fs";
 import { connect } from "node:net";
+import { readRegular } from "../../journal/regular-file.ts";
 import type { Carried } from "../carried.ts";
 import { handedLine, LONGEST_COMMAND } from "../day/handed-wish.ts";
 import {
@@ -80,7 +80,7 @@ export function addressOf(folder: string): string {
 /** A small file that may not be there. */
 export function readText(path: string): string | undefined {
   try {
-    return readFileSync(path, "utf8");
+    return readRegular(path).toString("utf8");
   } catch {
     return undefined;
   }

@@ -18,7 +18,6 @@ async function played(...lines: string[]) {
   const call = await readRehearseCall(["dilled-green-beans"], {
     library: () => library,
     readFile: () => "",
-    readStdin: () => Promise.resolve(""),
     version: "0.0.0",
   });
   if (!call.ok) throw new Error(call.message);
