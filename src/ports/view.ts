@@ -25,18 +25,15 @@ export type LabeledKey = {
   stage: string;
 };
 
-type ClockState = "running" | "open" | "over" | "lost";
+/** `over` is past its end, `open` may end now, `stopped` counts no more. */
+export type ClockState = "running" | "open" | "over" | "stopped";
 
 export type ShownClock = {
   state: ClockState;
-  /** `2 min 41 s`, and with the state in words where it is not simply running. */
+  /** `11:40`, `2 h 05 min`, `3 days`, and with its state in words where it is not running. */
   text: string;
-  /** Time of day it is due. */
+  /** Time of day it is due; empty for a stopped clock. */
   due: string;
-  /** For the large digits. */
-  digits: string;
-  /** When it is due, kitchen time, ms; infinite for a stopped clock. */
-  dueAt: number;
 };
 
 /** One piece of work on a shelf, or a timer. */
@@ -46,14 +43,34 @@ export type Item = {
   name: string;
   title: string;
   clock?: ShownClock;
-  /** Its state in words, where it has no clock: `not boiling yet`. */
+  /** Its state in words, where it has no clock: `waits`. */
   stands?: string;
   keys: LabeledKey[];
-  /** What to do, for the first piece of work and for what is heating up. */
+  /** What to do, for what has no clock to wait for; and the same short. */
   say?: string;
+  brief?: string;
+  /** What goes into it for this batch's weight, one ingredient each; for the first of Hands. */
+  amounts?: string[];
 };
 
-export type BigClock = { digits: string; name: string; title: string; clock: ShownClock };
+/** The one clock in large digits: what ends within the hour, or has stopped. */
+export type BigClock = {
+  /** The item it belongs to, whose row then shows no clock. */
+  id: string;
+  shelf: Item["shelf"];
+  name: string;
+  title: string;
+  state: ClockState;
+  /** `11:40`; `STOP` where it has stopped. */
+  digits: string;
+  /** How much of its time is done, from 0 to 1, and in words. */
+  done?: { part: number; text: string };
+  /** `ends 09:55:00`; empty for a stopped clock. */
+  ends: string;
+  /** What to do where it has stopped. */
+  say?: string;
+  keys: LabeledKey[];
+};
 
 export type LanePart = {
   fromWallMs: number;
@@ -89,7 +106,7 @@ export type View = {
   heat: Item[];
   rest: Item[];
   timers: Item[];
-  soonest?: BigClock;
+  clock?: BigClock;
   /** The open question; `of` is how many wait, including this one. */
   question?: { text: string; answer: string; of: number };
   /** What Space or Enter on an empty line does, or what to say instead. */
@@ -97,15 +114,21 @@ export type View = {
   keys: LabeledKey[];
   next: string[];
   queue: string[];
+  /** Words that raised a doubt which nobody has settled, each with when it was heard. */
+  unexplained: string[];
   talk: ShownLine[];
+  /** What was heard last, and what was said since that is shown nowhere else. */
+  latest: ShownLine[];
   strip: DayStrip;
   input: TypedLine;
   /** What the program itself has to say at this moment, such as how to close it. */
   hint?: string;
+  /** The whole conversation is open, this many rows back from its end. */
+  talkBack?: number;
 };
 
 /** The line being typed; the cursor stands after this many characters. */
 type TypedLine = { text: string; cursor: number };
 
 /** What only the screen knows, to be shown with the rest. */
-export type ScreenParts = { input: TypedLine; hint?: string };
+export type ScreenParts = { input: TypedLine; hint?: string; talkBack?: number };

@@ -1,4 +1,4 @@
-/** Digits large enough to read from across a kitchen, drawn in blocks. */
+/** Digits and the word STOP, large enough to read from across a kitchen, drawn in blocks. */
 
 /** Three dots wide and five high; a row of dots is three bits. */
 const SHAPES: Record<string, number[]> = {
@@ -12,10 +12,11 @@ const SHAPES: Record<string, number[]> = {
   "7": [7, 1, 2, 2, 2],
   "8": [7, 5, 7, 5, 7],
   "9": [7, 5, 7, 1, 7],
-  "-": [0, 0, 7, 0, 0],
   "+": [0, 2, 7, 2, 0],
-  h: [4, 4, 7, 5, 5],
-  d: [1, 1, 7, 5, 7],
+  S: [7, 4, 7, 1, 7],
+  T: [7, 2, 2, 2, 2],
+  O: [7, 5, 5, 5, 7],
+  P: [7, 5, 7, 4, 4],
 };
 /** The colon takes one dot's width. */
 const COLON = [0, 1, 0, 1, 0];
@@ -75,10 +76,4 @@ function half(upper: boolean, lower: boolean): string {
 export function digitsWidth(text: string, size: DigitSize): number {
   const across = Math.max(0, ...dots(text).map((row) => row.length));
   return size === "half" ? across : across * 2 * size;
-}
-
-/** The largest size that fits, or undefined where not even the smallest does. */
-export function largestSize(text: string, width: number, rows: number): DigitSize | undefined {
-  const sizes: DigitSize[] = [3, 2, 1, "half"];
-  return sizes.find((size) => digitRows(size) <= rows && digitsWidth(text, size) <= width);
 }

@@ -1,8 +1,9 @@
-/** What is shown at the edges: warnings, the open question, what the key does, the typed line. */
+/** What is shown at the edges: warnings, doubts, what is expected of the person, the typed line. */
 import type { View } from "../ports/view.ts";
 import { cells, printable, wrap } from "./printable.ts";
-import { BOLD, cut, DIM, ends, type Row, rowOf, span } from "./row.ts";
+import { BOLD, cut, DIM, ends, type Row, rowOf, span, widthOf } from "./row.ts";
 import type { Section } from "./sections.ts";
+import { keySpans } from "./shelf-section.ts";
 
 export function headerSection(view: View, turn: number): Section {
   return {
@@ -15,34 +16,46 @@ export function headerSection(view: View, turn: number): Section {
   };
 }
 
+/** The most rows of a warning or of a hint; a question is never cut. */
+const MOST_ROWS = 4;
+const WHOLE = 40;
+
 export function warningSection(view: View, width: number, turn: number): Section {
-  const look = { bold: true, inverse: true, color: "red" } as const;
-  const lines = view.warnings.flatMap((text) => wrap(printable(text), width, 2));
+  const look = { bold: true, inverse: true, tone: "late" } as const;
+  const lines = view.warnings.flatMap((text) => wrap(printable(text), width, MOST_ROWS));
   return {
     steps: lines.length > 0 ? [{ to: lines.length, turn }] : [],
     draw: (_, height) => lines.slice(0, height).map((line) => rowOf(line, look)),
   };
 }
 
-export function questionSection(view: View, width: number, turns: [number, number]): Section {
-  const { question } = view;
-  if (!question) return { steps: [], draw: () => [] };
-  const look = { bold: true, color: "cyan" } as const;
-  const place = question.of > 1 ? `1 of ${question.of}: ` : "";
-  const text = `? ${place}${printable(question.text)} (${printable(question.answer)})`;
-  const whole = wrap(text, width, 4).length;
+/** Words that raised a doubt, until somebody has explained them. */
+export function unexplainedSection(view: View, turns: [number, number]): Section {
+  const { unexplained } = view;
+  if (unexplained.length === 0) return { steps: [], draw: () => [] };
+  const look = { bold: true, tone: "late" } as const;
   return {
     steps: [
       { to: 1, turn: turns[0] },
-      { to: whole, turn: turns[1] },
+      { to: unexplained.length, turn: turns[1] },
     ],
-    draw: (across, height) => wrap(text, across, height).map((line) => rowOf(line, look)),
+    draw: (width, height) => {
+      const more = unexplained.length - height;
+      const shown = unexplained.slice(-height);
+      return shown.map((text, index) => {
+        const others = index === 0 && more > 0 ? ` (and ${more} more)` : "";
+        return cut([span(`Not explained yet${others}: `, look), span(text)], width);
+      });
+    },
   };
 }
 
-/** What Space does, and the labeled keys; or what the program has to say at this moment. */
-export function keySection(view: View, width: number, turns: [number, number]): Section {
-  const rows = keyRows(view, width);
+/**
+ * The one line for what is expected of the person: the open question with what answers it, else
+ * what Space does and the keys that no piece of work has; or what the program itself has to say.
+ */
+export function askingSection(view: View, width: number, turns: [number, number]): Section {
+  const rows = askingRows(view, width);
   return {
     steps: [
       { to: 1, turn: turns[0] },
@@ -52,29 +65,38 @@ export function keySection(view: View, width: number, turns: [number, number]): 
   };
 }
 
-function keyRows(view: View, width: number): Row[] {
+function askingRows(view: View, width: number): Row[] {
   if (view.hint !== undefined) {
-    return wrap(printable(view.hint), width, 3).map((line) => rowOf(line, BOLD));
+    return wrap(printable(view.hint), width, MOST_ROWS).map((line) => rowOf(line, BOLD));
   }
+  if (view.question) return questionRows(view.question, width);
   const { key, keys } = view;
+  const own = keys.filter(({ owner }) => owner === "");
   const pieces: Row[] = [
     key.works
       ? [span("Space", { bold: true, inverse: true }), span(` ${key.text}`, BOLD)]
       : [span(key.text, DIM)],
-    ...keys.map((one): Row => [span(`[${one.key}]`, BOLD), span(` ${one.label}`)]),
+    ...own.map((one): Row => keySpans([one])),
   ];
-  const rows: Row[] = [];
-  let row: Row = [];
-  for (const piece of pieces) {
-    const wider = [...row, ...(row.length > 0 ? [span("   ")] : []), ...piece];
-    const fits = wider.reduce((sum, one) => sum + one.width, 0) <= width;
-    if (row.length > 0 && !fits) {
-      rows.push(row);
-      row = piece;
-    } else row = wider;
-  }
-  return [...rows, row].map((one) => cut(one, width));
+  const row = pieces.flatMap((piece, index) => [...(index > 0 ? [span("   ")] : []), ...piece]);
+  return widthOf(row) <= width ? [row] : pieces.map((one) => cut(one, width));
 }
+
+function questionRows({ text, answer, of }: NonNullable<View["question"]>, width: number): Row[] {
+  const place = of > 1 ? `1 of ${of}: ` : "";
+  const asked = wrap(`? ${place}${printable(text)}`, width, WHOLE);
+  const how = wrap(`(${printable(answer)})`, width, WHOLE);
+  const together = `${asked.at(-1)} ${how[0]}`;
+  if (how.length === 1 && cells(together) <= width) {
+    return [...asked.slice(0, -1).map((line) => rowOf(line, ASK)), rowOf(together, ASK)];
+  }
+  return [
+    ...asked.map((line) => rowOf(line, ASK)),
+    ...how.map((line) => rowOf(line, { tone: "ask" })),
+  ];
+}
+
+const ASK = { bold: true, tone: "ask" } as const;
 
 const PROMPT = "> ";
 

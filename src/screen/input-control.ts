@@ -16,6 +16,8 @@ type InputCalls = {
   interrupt(): void;
   suspend(): void;
   repaint(): void;
+  /** Opens the whole talk or closes it, or leafs in it; false where there is nothing to do. */
+  talk(key: "talk" | "page-up" | "page-down" | "escape"): boolean;
   /** Milliseconds of any steady clock. */
   nowMs(): number;
 };
@@ -80,6 +82,10 @@ export class InputControl {
       else this.editor = edit(this.editor, "delete");
     } else if (name === "suspend") this.calls.suspend();
     else if (name === "repaint") this.calls.repaint();
+    else if (name === "page-up" || name === "page-down") this.calls.talk(name);
+    else if (name === "escape" && this.isEmpty() && this.calls.talk(name)) return;
+    else if (name === "talk" && this.isEmpty()) this.calls.talk(name);
+    else if (name === "talk") this.typed(" ");
     else this.editor = edit(this.editor, name);
   }
 

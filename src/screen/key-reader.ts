@@ -19,7 +19,10 @@ export type KeyName =
   | "interrupt"
   | "end-of-input"
   | "suspend"
-  | "repaint";
+  | "repaint"
+  | "talk"
+  | "page-up"
+  | "page-down";
 
 export type Key =
   | { kind: "text"; text: string }
@@ -45,6 +48,7 @@ const CONTROLS: Record<string, KeyName> = {
   "\u0004": "end-of-input",
   "\u001a": "suspend",
   "\u000c": "repaint",
+  "\t": "talk",
 };
 
 /** Endings of the sequences `ESC [` and `ESC O`. */
@@ -60,6 +64,8 @@ const SEQUENCES: Record<string, KeyName> = {
   "4~": "end",
   "8~": "end",
   "3~": "delete",
+  "5~": "page-up",
+  "6~": "page-down",
 };
 
 const PASTE_BEGINS = "\u001b[200~";
@@ -142,7 +148,6 @@ function plain(rest: string, keys: Key[]): string {
   if (control === "\u001b") return rest.slice(at);
   const name = CONTROLS[control];
   if (name) keys.push({ kind: "key", name });
-  else if (control === "\t") keys.push({ kind: "text", text: " " });
   // Carriage return and line feed together are one Enter.
   return rest.slice(rest.startsWith("\r\n", at) ? at + 2 : at + 1);
 }

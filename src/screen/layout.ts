@@ -2,22 +2,22 @@
  * Where everything goes in a window of a given size. Always at least one row and one column less
  * than the window; what does not fit is left out, the least needed first.
  */
-import type { View } from "../ports/view.ts";
+import type { Item, View } from "../ports/view.ts";
 import {
+  askingSection,
   headerSection,
   inputLine,
   inputSection,
-  keySection,
   nextSection,
-  questionSection,
+  unexplainedSection,
   warningSection,
 } from "./bottom-sections.ts";
 import { clockSection } from "./clock-section.ts";
 import { lanesSection } from "./lanes-section.ts";
 import { beside, cut, type Row } from "./row.ts";
 import { column, type Section, share } from "./sections.ts";
-import { shelfSection } from "./shelf-section.ts";
-import { talkSection } from "./talk-section.ts";
+import { handsSection, shelfSection } from "./shelf-section.ts";
+import { latestSection, openTalkSection } from "./talk-section.ts";
 import { welcomeSection } from "./welcome-section.ts";
 
 type ScreenFrame = {
@@ -27,17 +27,34 @@ type ScreenFrame = {
 };
 
 const TWO_COLUMNS = 96;
-const THREE_COLUMNS = 160;
 const GAP = 3;
 const WHOLE = Number.MAX_SAFE_INTEGER;
+
+/**
+ * Who takes room first. What needs the hands now, the clock and the question come whole before
+ * anything else gets a second row.
+ */
+const TURNS = {
+  warning: 1,
+  asking: [2, 5],
+  hands: { least: 3, brief: 6, whole: 13, items: 20 },
+  clock: { least: 4, whole: 7 },
+  header: 8,
+  heat: { least: 9, items: 17, details: 30 },
+  rest: { least: 10, items: 18, details: 40 },
+  timers: { least: 11, items: 19, details: 41 },
+  unexplained: [12, 23],
+  latest: [15, 25],
+  lanes: 33,
+  next: 35,
+} as const;
 
 /** Draws a view for a window; every row is included, so frames for one window are equally high. */
 export function layOut(view: View, columns: number, rows: number): ScreenFrame {
   const width = Math.max(0, Math.floor(columns) - 1);
   const height = Math.max(0, Math.floor(rows) - 1);
   if (width === 0 || height === 0) return { rows: [] };
-  const sections = columnsOf(view, width, height);
-  const edges = [...sections.top, body(sections), ...sections.bottom];
+  const edges = edgesOf(view, width, height);
   const heights = share(edges, height);
   const drawn: Row[] = [];
   let cursor: ScreenFrame["cursor"];
@@ -59,28 +76,50 @@ export function layOut(view: View, columns: number, rows: number): ScreenFrame {
   return { rows: all, ...(cursor ? { cursor } : {}) };
 }
 
-type Parts = {
-  top: Section[];
-  bottom: Section[];
-  columns: { sections: Section[]; width: number }[];
-};
-
-/** The middle: all the room that the edges leave. */
-function body(parts: Parts): Section {
-  return {
-    steps: [
-      { to: 1, turn: 2 },
-      { to: 2, turn: 4 },
-      { to: 3, turn: 6 },
-      { to: 9, turn: 20 },
-      { to: 16, turn: 25 },
-      { to: WHOLE, turn: 60 },
-    ],
-    draw: (_, height) => drawColumns(parts.columns, height),
-  };
+/** All sections from top to bottom; the clock keeps its place under the first row. */
+function edgesOf(view: View, width: number, height: number): Section[] {
+  const open = view.talkBack !== undefined;
+  const lanes = height >= 22 && width >= 60 && !open ? [lanesSection(view, TURNS.lanes)] : [];
+  return [
+    headerSection(view, TURNS.header),
+    clockSection(view.clock, width, height, TURNS.clock),
+    warningSection(view, width, TURNS.warning),
+    body(middle(view, width)),
+    unexplainedSection(view, [...TURNS.unexplained]),
+    ...(open ? [] : [latestSection(view.latest, width, [...TURNS.latest])]),
+    ...lanes,
+    askingSection(view, width, [...TURNS.asking]),
+    inputSection(view, height >= 2 || view.input.text ? 0 : 99),
+  ];
 }
 
 type Column = { sections: Section[]; width: number };
+
+/** The middle grows as the sections in its columns do, and takes what is left at the end. */
+function body(columns: Column[]): Section {
+  const turns = new Set(columns.flatMap(({ sections }) => sections).flatMap(turnsOf));
+  const steps = [...turns]
+    .sort((a, b) => a - b)
+    .map((turn) => {
+      const needs = columns.map(({ sections }) => heightBy(sections, turn));
+      return { to: Math.max(...needs), turn };
+    });
+  return {
+    steps: [...steps, { to: WHOLE, turn: 60 }],
+    draw: (_, height) => drawColumns(columns, height),
+  };
+}
+
+function turnsOf({ steps }: Section): number[] {
+  return steps.map(({ turn }) => turn);
+}
+
+/** The rows that sections have taken together once a turn is over. */
+function heightBy(sections: Section[], turn: number): number {
+  return sections.reduce((sum, { steps }) => {
+    return sum + Math.max(0, ...steps.filter((step) => step.turn <= turn).map(({ to }) => to));
+  }, 0);
+}
 
 function drawColumns(columns: Column[], height: number): Row[] {
   const [only, ...others] = columns;
@@ -91,75 +130,55 @@ function drawColumns(columns: Column[], height: number): Row[] {
   return beside(blocks, height, GAP);
 }
 
-/** Columns inside a column, under the large clock that reaches over all of them. */
-function sideBySide(columns: Column[]): Section {
-  return {
-    steps: [
-      { to: 8, turn: 1 },
-      { to: 14, turn: 30 },
-      { to: WHOLE, turn: 60 },
-    ],
-    draw: (_, height) => {
-      if (height < 10) return drawColumns(columns, height);
-      return [[], ...drawColumns(columns, height - 1)];
-    },
-  };
-}
-
-function columnsOf(view: View, width: number, height: number): Parts {
-  const top = [headerSection(view, 10), warningSection(view, width, 1)];
-  const lanes = height >= 22 && width >= 60 ? [lanesSection(view, 30)] : [];
-  const bottom = [
-    ...lanes,
-    questionSection(view, width, [3, 12]),
-    keySection(view, width, [5, 13]),
-    inputSection(view, height >= 2 || view.input.text ? 0 : 99),
-  ];
-  return { top, bottom, columns: middle(view, width, height) };
-}
-
-function middle(view: View, width: number, height: number): Parts["columns"] {
-  const talk = (steps: Section["steps"]) => talkSection(view.talk, steps);
-  if (width >= THREE_COLUMNS && height >= 16 && !view.empty) {
-    const third = Math.floor((width - 2 * GAP) / 3);
-    const left = 2 * third + GAP;
-    const parts = shelves(view, left);
-    const shelved = sideBySide([
-      { width: third, sections: [parts.hands] },
-      { width: third, sections: [parts.heat, parts.rest, parts.timers, nextSection(view, 20)] },
-    ]);
+function middle(view: View, width: number): Column[] {
+  const two = width >= TWO_COLUMNS;
+  const left = two ? Math.floor((width - GAP) * 0.56) : width;
+  const right = two ? width - left - GAP : width;
+  const hands = (across: number) => (view.empty ? welcomeSection(2) : handsShelf(view, across));
+  if (view.talkBack !== undefined) {
+    const talk = openTalkSection(view.talk, view.talkBack);
+    if (!two) return [{ width, sections: [talk] }];
     return [
-      { width: left, sections: [parts.clock, shelved] },
-      { width: width - left - GAP, sections: [talk([{ to: WHOLE, turn: 1 }])] },
+      { width: left, sections: [hands(left)] },
+      { width: right, sections: [talk] },
     ];
   }
-  const two = width >= TWO_COLUMNS && height >= 10;
-  const across = two ? Math.floor((width - GAP) * 0.56) : width;
-  const parts = shelves(view, across);
-  const main = view.empty
-    ? [welcomeSection(1)]
-    : [parts.clock, parts.hands, parts.heat, parts.rest, parts.timers, nextSection(view, 25)];
-  if (two) {
-    return [
-      { width: across, sections: main },
-      { width: width - across - GAP, sections: [talk([{ to: WHOLE, turn: 1 }])] },
-    ];
+  const others = view.empty ? [] : otherShelves(view, right);
+  if (!two || others.every(({ steps }) => steps.length === 0)) {
+    return [{ width, sections: [hands(width), ...others] }];
   }
-  const steps = [
-    { to: 2, turn: 15 },
-    { to: 4, turn: 31 },
-    { to: 12, turn: 45 },
+  return [
+    { width: left, sections: [hands(left)] },
+    { width: right, sections: others },
   ];
-  return [{ width, sections: [...main, talk(steps)] }];
 }
 
-/** The turns in which the shelves and the large clock take their room. */
-function shelves(view: View, width: number) {
-  return {
-    clock: clockSection(view.soonest, width, { least: 7, half: 14, full: 16, huge: 47 }),
-    hands: shelfSection("HANDS", "needs you now", view.hands, { least: 1, items: 8, details: 17 }),
-    heat: shelfSection("HEAT", "on the heat", view.heat, { least: 2, items: 9, details: 28 }),
-    rest: shelfSection("REST", "waits by itself", view.rest, { least: 3, items: 10, details: 40 }),
-    timers: shelfSection("TIMERS", "yours", view.timers, { least: 4, items: 11, details: 41 }),
-  };
+/** Work without the clock that is shown large, and without what is shown with it. */
+function withoutClock(view: View, items: Item[]): Item[] {
+  return items.flatMap((item) => {
+    if (item.id !== view.clock?.id) return [item];
+    const { clock: _, ...rest } = item;
+    return item.shelf === "hands" ? [{ ...rest, keys: [] }] : [];
+  });
+}
+
+function handsShelf(view: View, width: number): Section {
+  const items = withoutClock(view, view.hands);
+  const shelf = { title: "HANDS", about: "needs you now", tone: "hands", items } as const;
+  return handsSection(shelf, width, TURNS.hands);
+}
+
+function otherShelves(view: View, width: number): Section[] {
+  const [heat, rest, timers] = [view.heat, view.rest, view.timers].map((items) => {
+    return withoutClock(view, items);
+  });
+  const shelf = (title: string, about: string, tone: Item["shelf"], items: Item[] = []) => ({
+    ...{ title, about, tone, items },
+  });
+  return [
+    shelfSection(shelf("HEAT", "on the heat", "heat", heat), width, TURNS.heat),
+    shelfSection(shelf("REST", "waits by itself", "rest", rest), width, TURNS.rest),
+    shelfSection(shelf("TIMERS", "yours", "timers", timers), width, TURNS.timers),
+    nextSection(view, TURNS.next),
+  ];
 }

@@ -9,6 +9,7 @@ import type { View } from "../ports/view.ts";
 import { FrameRows } from "./frame-rows.tsx";
 import { layOut } from "./layout.ts";
 import { Page } from "./page.ts";
+import { type Palette, paletteFor } from "./palette.ts";
 import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";
 import { Terminal } from "./terminal.ts";
@@ -19,7 +20,7 @@ const STALL_MS = 250;
 export class Painter {
   readonly terminal: Terminal;
   private readonly io: ScreenIo;
-  private readonly colors: boolean;
+  private readonly palette: Palette | undefined;
   private mounted: { instance: Instance; page: Page } | undefined;
   /** What is on each row, and where the cursor is. */
   private shown: string[] = [];
@@ -33,7 +34,7 @@ export class Painter {
   constructor(io: ScreenIo) {
     this.io = io;
     this.terminal = new Terminal(io);
-    this.colors = !process.env.NO_COLOR;
+    this.palette = paletteFor(io.stdout.getColorDepth?.() ?? 1, process.env);
   }
 
   open(): void {
@@ -68,7 +69,7 @@ export class Painter {
     this.cursor = place;
     if (changed.length > 0 || !this.mounted) {
       const placed = changed.map((index) => ({ index, row: rows[index] ?? [] }));
-      const drawn = <FrameRows rows={placed} colors={this.colors} />;
+      const drawn = <FrameRows rows={placed} palette={this.palette} />;
       if (this.mounted) this.mounted.instance.rerender(drawn);
       else this.mounted = this.mount(drawn);
     }

@@ -1,4 +1,5 @@
 /** A line of the screen: pieces of text, each with its look. Every piece is made printable. */
+import type { Tone } from "./palette.ts";
 import { cells, clip, printable } from "./printable.ts";
 
 export type Look = {
@@ -6,7 +7,7 @@ export type Look = {
   dim?: true;
   inverse?: true;
   /** Only ever used together with words or shapes that mean the same. */
-  color?: "red" | "yellow" | "green" | "cyan";
+  tone?: Tone;
 };
 
 export type Span = { text: string; look: Look; width: number };
@@ -91,6 +92,6 @@ export function keyOf(row: Row): string {
   return row.map((one) => `${one.text}\u0000${lookKey(one.look)}`).join("\u0001");
 }
 
-function lookKey({ bold, dim, inverse, color }: Look): string {
-  return `${bold ? "b" : ""}${dim ? "d" : ""}${inverse ? "i" : ""}${color ?? ""}`;
+function lookKey({ bold, dim, inverse, tone }: Look): string {
+  return `${bold ? "b" : ""}${dim ? "d" : ""}${inverse ? "i" : ""}${tone ?? ""}`;
 }

@@ -40,6 +40,8 @@ class Screen {
   private readonly reader = new KeyReader();
   private readonly input: InputControl;
   private hint: string | undefined;
+  /** Rows back from the end of the talk, while it is open. */
+  private talkBack: number | undefined;
   private ticking: NodeJS.Timeout | undefined;
   private escaping: NodeJS.Timeout | undefined;
   private stopped = false;
@@ -57,6 +59,7 @@ class Screen {
       interrupt: () => this.interrupt(),
       suspend: () => void this.suspend(),
       repaint: () => this.painter.forget(),
+      talk: (key) => this.talk(key),
       nowMs: () => performance.now(),
     });
   }
@@ -122,6 +125,7 @@ class Screen {
     const view = this.host.view({
       input: { text: lineOf(editor), cursor: editor.cursor },
       ...(this.hint === undefined ? {} : { hint: this.hint }),
+      ...(this.talkBack === undefined ? {} : { talkBack: this.talkBack }),
     });
     this.painter.paint(view, () => this.paint());
   }
@@ -148,6 +152,16 @@ class Screen {
     // Anything else than asking again takes the hint away.
     if (hint !== undefined && this.hint === hint) this.hint = undefined;
     this.paint();
+  }
+
+  private talk(key: "talk" | "page-up" | "page-down" | "escape"): boolean {
+    const back = this.talkBack;
+    const page = Math.max(1, Math.floor(this.painter.terminal.size.rows / 2));
+    if (key === "talk") this.talkBack = back === undefined ? 0 : undefined;
+    else if (back === undefined) return false;
+    else if (key === "escape") this.talkBack = undefined;
+    else this.talkBack = Math.max(0, back + (key === "page-up" ? page : -page));
+    return true;
   }
 
   private interrupt(): void {

@@ -1,4 +1,4 @@
-/** The conversation: what was heard and answered, the newest at the bottom. */
+/** The conversation: two lines of it, or the whole with the newest at the bottom. */
 import type { LineKind, ShownLine } from "../ports/view.ts";
 import { printable, wrap } from "./printable.ts";
 import { BOLD, DIM, type Look, type Row, rowOf, span } from "./row.ts";
@@ -19,33 +19,44 @@ const LOOKS: Record<LineKind, Look> = {
   heard: DIM,
   answer: {},
   prompt: {},
-  alarm: { bold: true, color: "yellow" },
-  asked: { bold: true, color: "cyan" },
+  alarm: { bold: true, tone: "late" },
+  asked: { bold: true, tone: "ask" },
   refused: { bold: true },
   notice: DIM,
 };
 
 /** Narrower than this, lines go without the time. */
-const WIDE = 60;
-const MOST_LINES = 10;
+const WIDE = 50;
+/** The most rows of an answer while the talk is not open. */
+const MOST_ROWS = 4;
+const WHOLE = 40;
 
-export function talkSection(lines: ShownLine[], steps: Section["steps"]): Section {
+/** What was heard last and what was answered: a row each, and more where there is room for it. */
+export function latestSection(lines: ShownLine[], width: number, turns: [number, number]): Section {
+  if (lines.length === 0) return { steps: [], draw: () => [] };
+  const whole = lines.flatMap((line) => lineRows(line, width, MOST_ROWS));
   return {
-    draw: (width, height) => drawTalk(lines, width, height),
-    steps: lines.length > 0 ? steps : [],
+    steps: [
+      { to: lines.length, turn: turns[0] },
+      { to: whole.length, turn: turns[1], whole: true },
+    ],
+    draw: (_, height) => {
+      const rows = height >= whole.length ? whole : lines.flatMap((one) => lineRows(one, width, 1));
+      return rows.slice(0, height);
+    },
   };
 }
 
-function drawTalk(lines: ShownLine[], width: number, height: number): Row[] {
-  const rows: Row[] = [];
-  for (let index = lines.length - 1; index >= 0 && rows.length < height; index--) {
-    const line = lines[index];
-    if (!line) continue;
-    const left = height - rows.length;
-    const own = lineRows(line, width, Math.min(MOST_LINES, left));
-    rows.unshift(...own);
-  }
-  return rows;
+/** The whole conversation, opened so many rows back from its end. */
+export function openTalkSection(lines: ShownLine[], back: number): Section {
+  return {
+    steps: [{ to: WHOLE * WHOLE, turn: 1 }],
+    draw: (width, height) => {
+      const all = lines.flatMap((line) => lineRows(line, width, WHOLE));
+      const end = Math.max(Math.min(all.length, height), all.length - back);
+      return all.slice(Math.max(0, end - height), end);
+    },
+  };
 }
 
 function lineRows(line: ShownLine, width: number, most: number): Row[] {

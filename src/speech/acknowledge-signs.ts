@@ -3,11 +3,11 @@
 import { stageClock } from "../kitchen/agenda.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
-import { isLoad, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
+import { isLoad, type Owner, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
 import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.ts";
 import { upper } from "../kitchen/spoken-names.ts";
-import { rulesOf } from "../kitchen/stages/kinds.ts";
+import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Load, type StageRun, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
@@ -127,22 +127,28 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
   if (!owner || !run?.kept) return "The clock is stopped.";
   const vent = isLoad(owner) ? runOfRole(owner, "venting") : undefined;
   if (vent?.kept && isLost(vent.kept) && vent.state === "running") {
-    const whole = countWords(VENT_MINUTES, "minute");
-    return `The clock is stopped. Bring the steam back; the ${whole} start again.`;
+    return `The clock is stopped. ${bringBack(owner, vent)}`;
   }
   if (run.kept.stretches.length === 0) return "Tell me when it is back.";
   const method = isLoad(owner) ? owner.terms?.method : undefined;
-  const back =
-    method === "pressure" ? "to pressure" : method === "steam" ? "to full steam" : "to a full boil";
-  const need = durationWords(run.kept.needMinutes * MINUTE_MS);
   const water =
     method === "boiling-water" && run.kept.stretches.length === 1
       ? " Look at the water; top up with boiling water."
       : "";
-  return (
-    `The clock is stopped. Bring it back ${back} and tell me; ` +
-    `the whole ${need} start again.${method === "pressure" ? COLD : water}`
-  );
+  return `The clock is stopped. ${bringBack(owner, run)}${method === "pressure" ? COLD : water}`;
+}
+
+/** What to do about a clock that has stopped. */
+export function bringBack(owner: Owner, run: StageRun): string {
+  const { needMinutes = 0 } = run.kept ?? {};
+  if (hasRole(run.spec, "venting")) {
+    return `Bring the steam back; the ${countWords(VENT_MINUTES, "minute")} start again.`;
+  }
+  const method = isLoad(owner) ? owner.terms?.method : undefined;
+  const back =
+    method === "pressure" ? "to pressure" : method === "steam" ? "to full steam" : "to a full boil";
+  const need = durationWords(needMinutes * MINUTE_MS);
+  return `Bring it back ${back} and tell me; the whole ${need} start again.`;
 }
 
 /** The heat is off: the next step where the time was full, else its clock stops. */

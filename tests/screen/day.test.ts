@@ -116,20 +116,6 @@ describe("a window of any size", () => {
     );
   });
 
-  it("has room at 100x40 for everything that Hands says, including its caution", () => {
-    let cautions = 0;
-    for (const { state, now, lines } of moments) {
-      const shown = view(state, now, { lines, notRecorded: false });
-      const rows = layOut(shown, 100, 40).rows.map((row) => textOf(row).slice(0, 55).trim());
-      const text = rows.join(" ").replace(/\s+/g, " ");
-      const say = shown.hands[0]?.say;
-      if (!say) continue;
-      expect(text).toContain(say);
-      if (say.includes("Careful")) cautions += 1;
-    }
-    expect(cautions).toBeGreaterThan(0);
-  });
-
   it("shows what is most needed as long as there is a line for it", () => {
     for (const moment of moments.filter((_, index) => index % 7 === 0)) {
       const shown = view(moment.state, moment.now, { lines: moment.lines, notRecorded: true });

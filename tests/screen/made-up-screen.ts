@@ -1,12 +1,13 @@
 /** A made-up kitchen behind the real screen, and the moments of a whole day to draw. */
 import { fork } from "../../src/kitchen/evolve.ts";
 import type { State } from "../../src/kitchen/state.ts";
-import type { Line } from "../../src/ports/view.ts";
+import type { Line, View } from "../../src/ports/view.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import type { ScreenHost } from "../../src/screen/screen-host.ts";
 import { Listeners } from "../../src/session/listeners.ts";
 import { loadLibrary } from "../../src/session/reading/load-library.ts";
 import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
+import type { ScriptLine } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import { screenHost } from "../../src/session/screen-host.ts";
 
@@ -57,16 +58,16 @@ export async function madeUp(altitudeFt: number | undefined = 6200): Promise<Mad
   return { kitchen, host, changed };
 }
 
-export type Moment = { state: State; now: number; lines: Line[] };
+export type Moment = { state: State; now: number; lines: Line[]; view: View };
 
 /** How a made-up day differs from the plain one. */
-export type DayWishes = { begin?: object; weighted?: boolean };
+export type DayWishes = { begin?: object; weighted?: boolean; script?: ScriptLine[] };
 
 /** Every so often a moment of the day on which a recipe is made, from first word to last. */
 export async function momentsOf(
   recipe: string,
   every = 1,
-  { begin = {}, weighted = false }: DayWishes = {},
+  { begin = {}, weighted = false, script }: DayWishes = {},
 ): Promise<Moment[]> {
   const kind = weighted ? "weighted" : "dial";
   const gauge = { kind, testedSeason: 2027, readsHighPsi: 0 } as const;
@@ -76,7 +77,8 @@ export async function momentsOf(
   let steps = 0;
   const rehearsal: Rehearsal = new Rehearsal({
     library: await recipes(),
-    recipes: [recipe],
+    recipes: script ? [] : [recipe],
+    ...(script ? { script } : {}),
     begin,
     startMs: MORNING,
     zone: ZONE,
@@ -87,8 +89,18 @@ export async function momentsOf(
     pace: async () => {
       if (steps++ % every !== 0) return;
       const { session } = rehearsal.kitchen;
-      moments.push({ state: fork(session.state), now: session.now(), lines: [...lines] });
+      const now = session.now();
+      const shown = host.view({ input: { text: "", cursor: 0 } });
+      moments.push({ state: fork(session.state), now, lines: [...lines], view: shown });
     },
+  });
+  const host = screenHost({
+    get session() {
+      return rehearsal.kitchen.session;
+    },
+    lines,
+    onChange: () => () => {},
+    status: () => ({}),
   });
   const { trouble } = await rehearsal.play();
   if (trouble) throw new Error(trouble);

@@ -103,6 +103,7 @@ describe("what keys do", () => {
       interrupt: () => said.push("^C"),
       suspend: () => said.push("^Z"),
       repaint: () => said.push("^L"),
+      talk: (key) => said.push(key) > 0,
       nowMs: () => now,
     });
   });

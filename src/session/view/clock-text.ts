@@ -13,24 +13,13 @@ const two = (value: number) => String(value).padStart(2, "0");
 const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
-/** `2 min 41 s`, `12 min`, `2 h 05 min`, `3 days`: seconds only where they matter. */
+/** The one style of clocks, large and small: `11:40` in minutes and seconds, `2 h 05 min`, `3 days`. */
 export function lengthText(ms: number): string {
-  const seconds = Math.ceil(Math.abs(ms) / SECOND_MS);
-  if (seconds < 60) return `${seconds} s`;
-  if (seconds < 180) return `${Math.floor(seconds / 60)} min ${two(seconds % 60)} s`;
-  const minutes = Math.ceil(Math.abs(ms) / MINUTE_MS);
-  if (minutes < 60) return `${minutes} min`;
-  if (Math.abs(ms) < 2 * DAY_MS) return `${Math.floor(minutes / 60)} h ${two(minutes % 60)} min`;
-  return `${Math.round(Math.abs(ms) / DAY_MS)} days`;
-}
-
-/** For the large digits: `9:41` in minutes and seconds, `2h05`, `3d`. */
-export function digitsText(ms: number): string {
   const seconds = Math.ceil(Math.abs(ms) / SECOND_MS);
   if (seconds < 3600) return `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
   const minutes = Math.ceil(Math.abs(ms) / MINUTE_MS);
-  if (Math.abs(ms) < 2 * DAY_MS) return `${Math.floor(minutes / 60)}h${two(minutes % 60)}`;
-  return `${Math.round(Math.abs(ms) / DAY_MS)}d`;
+  if (Math.abs(ms) < 2 * DAY_MS) return `${Math.floor(minutes / 60)} h ${two(minutes % 60)} min`;
+  return `${Math.round(Math.abs(ms) / DAY_MS)} days`;
 }
 
 /**
@@ -56,6 +45,12 @@ export function dayText(wallMs: number, zone: string): string {
 export function timeText(wallMs: number, zone: string): string {
   const { hour, minute } = localFields(wallMs, zone);
   return `${two(hour)}:${two(minute)}`;
+}
+
+/** `14:03:20`, up to the second. */
+export function secondText(wallMs: number, zone: string): string {
+  const { hour, minute, second } = localFields(Math.ceil(wallMs / SECOND_MS) * SECOND_MS, zone);
+  return `${two(hour)}:${two(minute)}:${two(second)}`;
 }
 
 /** The full hours from one instant to another, for a scale. */

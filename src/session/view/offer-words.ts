@@ -2,7 +2,7 @@
 
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import type { ShelfItem } from "../../kitchen/shelves.ts";
-import { ownerName } from "../../kitchen/spoken-names.ts";
+import { leadName } from "../../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../kitchen/state.ts";
 
@@ -10,7 +10,7 @@ import type { StageRun, State } from "../../kitchen/state.ts";
 export function keyWords(state: State, { owner, run, offer }: ShelfItem): string {
   const what = offer === "begin" ? `begin: ${run.spec.title}` : doneWords(state, owner, run);
   const several = activeOwners(state).filter((one) => !isLoad(one)).length > 1;
-  return several ? `${what} (${ownerName(state, owner).replace(/\bthe /g, "")})` : what;
+  return several ? `${what} (${leadName(state, owner)})` : what;
 }
 
 function doneWords(state: State, owner: Owner, run: StageRun): string {

@@ -1,0 +1,58 @@
+/** Which color each tone has in a terminal: with 256 colors, one that reads on dark and on light. */
+
+/** What a color means. The shelves have their own; the others are urgencies. */
+export type Tone = "hands" | "heat" | "rest" | "timers" | "stop" | "late" | "ready" | "ask";
+
+export type Palette = Record<Tone, string>;
+
+/** Numbers of the 256, each of them legible on black and on white alike (`palette.test.ts`). */
+export const COLORS_256: Record<Tone, number> = {
+  hands: 63,
+  heat: 130,
+  rest: 29,
+  timers: 98,
+  stop: 196,
+  late: 163,
+  ready: 28,
+  ask: 30,
+};
+
+const ON_DARK: Palette = {
+  hands: "blueBright",
+  heat: "yellow",
+  rest: "green",
+  timers: "magentaBright",
+  stop: "redBright",
+  late: "yellowBright",
+  ready: "greenBright",
+  ask: "cyanBright",
+};
+
+/** The bright ones, yellow and green are hard to see on white. */
+const ON_LIGHT: Palette = {
+  hands: "blue",
+  heat: "red",
+  rest: "magenta",
+  timers: "blue",
+  stop: "red",
+  late: "red",
+  ready: "magenta",
+  ask: "blue",
+};
+
+/**
+ * The colors for a terminal of so many bits of color; undefined where none are wanted or there are
+ * none. A background is known to be light where COLORFGBG says so.
+ */
+export function paletteFor(
+  depth: number,
+  { NO_COLOR, COLORFGBG }: { NO_COLOR?: string | undefined; COLORFGBG?: string | undefined },
+): Palette | undefined {
+  if (NO_COLOR || depth < 4) return undefined;
+  if (depth >= 8) {
+    const named = Object.entries(COLORS_256).map(([tone, n]) => [tone, `ansi256(${n})`]);
+    return Object.fromEntries(named) as Palette;
+  }
+  const background = Number(COLORFGBG?.split(";").at(-1) ?? 0);
+  return background === 7 || background === 15 ? ON_LIGHT : ON_DARK;
+}
