@@ -266,8 +266,8 @@ function portFaults(): string[] {
 
 /** Names of kinds of stages that also mean something else, in these files only. */
 const OTHERWISE: Readonly<Record<string, RegExp>> = {
-  heat: /^src\/(ports\/view|kitchen\/shelves|session\/view\/view|speech\/telling|plan\/learning\/learn)\.ts$/,
-  rest: /^src\/(ports\/view|kitchen\/(shelves|decide\/decide-stages)|session\/view\/(rest|view))\.ts$/,
+  heat: /^src\/(screen|session\/view|ports\/view|kitchen\/shelves|speech\/telling|plan\/learning\/learn)\b/,
+  rest: /^src\/(screen|session\/view|ports\/view|kitchen\/(shelves|decide\/decide-stages))\b/,
   ferment: /^src\/(recipe|review\/shelf|kitchen\/decide\/decide-batch)\b/,
   dry: /^src\/(recipe\/(recipe|recipe-shape|schema)|review\/(verdict|shelf\/shelf-jars))\.ts$/,
   process:

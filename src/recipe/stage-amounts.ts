@@ -6,16 +6,15 @@ type StageAmount = { name: string; amount: string };
 
 /**
  * The ingredients that a stage names, with their amounts for a weight of produce in pounds; where
- * nothing was weighed, the recipe's own. What goes into another pot is not its own, and filling
- * jars asks for what goes into each.
+ * nothing was weighed, the recipe's own. What goes into another pot is not its own, and a stage
+ * that fills jars asks for what goes into each.
  */
 export function stageAmounts(
   recipe: Recipe,
   stage: Named,
-  wish: { forLb?: number; jar?: JarSize },
+  { fills, ...wish }: { forLb?: number; jar?: JarSize; fills: boolean },
 ): StageAmount[] {
   const { ingredients, jar, batches } = scaleRecipe(recipe, wish);
-  const fills = stage.kind === "fill";
   return ingredients.flatMap((one): StageAmount[] => {
     // What is measured out is measured out once, however often it is named.
     const first = recipe.stages.find((other) => goesIn(recipe, one, other));
@@ -30,19 +29,19 @@ export function stageAmounts(
   });
 }
 
-type Named = Pick<Stage, "id" | "say" | "kind" | "pot">;
+type Named = Pick<Stage, "id" | "say" | "pot"> & { heat?: Stage["heat"] };
 
-function goesIn({ stages }: Recipe, one: ScaledIngredient, { id, say, kind, pot }: Named): boolean {
+function goesIn({ stages }: Recipe, one: ScaledIngredient, { id, say, heat, pot }: Named): boolean {
   const words = new Set(wordsOf(say));
   const { into } = one;
   const placed = stages.some((stage) => stage.pot === into || stage.id === into);
-  const here = into === pot || into === id || (!placed && kind !== "heat");
+  const here = into === pot || into === id || (!placed && heat === undefined);
   const own = into === null ? pot !== WATER : here;
-  if (!own || (kind === "fill" && one.into !== null)) return false;
+  if (!own) return false;
   if (words.has("everything")) return true;
   const isSpice = one.role === "spice";
   // What only covers is not measured, and what is chopped is no spice.
-  if (kind === "hands-on" && isSpice && one.into === null) return false;
+  if (heat === undefined && isSpice && into === null && one.perJar === null) return false;
   if (one.id === WATER && /\b(?:boiling|hot|fresh|warm) water\b/i.test(say)) return false;
   return isNamed(one, words) || (isSpice && /\bspices\b|\bspice in\b/i.test(say));
 }

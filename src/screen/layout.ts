@@ -143,8 +143,8 @@ function middle(view: View, width: number): Column[] {
       { width: right, sections: [talk] },
     ];
   }
-  const others = view.empty ? [] : otherShelves(view, right);
-  if (!two || others.every(({ steps }) => steps.length === 0)) {
+  const others = view.empty ? [] : otherShelves(view, view.hands.length > 0 ? right : width);
+  if (!two || view.hands.length === 0 || others.every(({ steps }) => steps.length === 0)) {
     return [{ width, sections: [hands(width), ...others] }];
   }
   return [

@@ -1,4 +1,4 @@
-/** Which color each tone has in a terminal: with 256 colors, one that reads on dark and on light. */
+/** Which color each tone has: with 256 colors, one that reads on dark and on light. */
 
 /** What a color means. The shelves have their own; the others are urgencies. */
 export type Tone = "hands" | "heat" | "rest" | "timers" | "stop" | "late" | "ready" | "ask";

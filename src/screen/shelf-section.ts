@@ -67,7 +67,7 @@ function headRows(item: Item, width: number): Row[] {
 
 type ShelfTurns = { least: number; items: number; details: number };
 
-/** A shelf whose work goes on by itself; what must be done about it is added where there is room. */
+/** A shelf whose work goes on by itself; what to do about it is added where there is room. */
 export function shelfSection(shelf: Shelf, width: number, turns: ShelfTurns): Section {
   const { items } = shelf;
   if (items.length === 0) return { draw: () => [], steps: [] };
@@ -126,7 +126,7 @@ function itemRow(item: Item, width: number): Row {
   const right = rightSide(item, width, room);
   if (right.length === 0) return cut(left, width);
   // Where both do not fit, the stage says more than the batch.
-  if (widthOf(right) > room && title && width < NARROW) {
+  if (widthOf(right) > room && title) {
     return ends([span(title, BOLD), span(` ${name}`)], right, width);
   }
   return ends(left, right, width);

@@ -16,7 +16,7 @@ function luminance(index: number): number {
 }
 
 describe("colors", () => {
-  it("of the 256 read on black and on white alike: WCAG wants 3 to 1 for large and bold text", () => {
+  it("of the 256 read on black and on white: WCAG 2.1 wants 3 to 1 for large or bold text", () => {
     for (const [tone, index] of Object.entries(COLORS_256)) {
       const own = luminance(index);
       expect((own + 0.05) / 0.05, `${tone} on black`).toBeGreaterThan(3.9);

@@ -13,7 +13,7 @@ const two = (value: number) => String(value).padStart(2, "0");
 const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
-/** The one style of clocks, large and small: `11:40` in minutes and seconds, `2 h 05 min`, `3 days`. */
+/** The one style of clocks: `11:40` in minutes and seconds, `2 h 05 min`, `3 days`. */
 export function lengthText(ms: number): string {
   const seconds = Math.ceil(Math.abs(ms) / SECOND_MS);
   if (seconds < 3600) return `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;

@@ -3,6 +3,7 @@ import { wholeOf } from "../../desk/want.ts";
 import { isLoad } from "../../kitchen/owners.ts";
 import { type ShelfItem, shelves } from "../../kitchen/shelves.ts";
 import { timerName } from "../../kitchen/spoken-names.ts";
+import { hasRole } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/unbroken-time.ts";
 import type { Item, LabeledKey } from "../../ports/view.ts";
@@ -65,7 +66,11 @@ function amountsOf(
   { spec }: ShelfItem["run"],
 ): string[] {
   const forLb = lot.weightLb === null ? {} : { forLb: lot.weightLb };
-  const list = stageAmounts(recipe, spec, { ...forLb, ...(jar ? { jar } : {}) });
+  const list = stageAmounts(recipe, spec, {
+    ...forLb,
+    ...(jar ? { jar } : {}),
+    fills: hasRole(spec, "filling"),
+  });
   return list.map(({ name, amount }) => `${name}: ${amount.replace(/ \([\d.,]+ k?g\)/g, "")}`);
 }
 

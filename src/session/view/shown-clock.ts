@@ -57,7 +57,8 @@ export function bigClock(
   const { dueAt, from } = reading;
   const whole = dueAt - from;
   const part = whole > 0 ? Math.min(1, Math.max(0, (now - from) / whole)) : 1;
-  const text = `${lengthText(Math.min(Math.floor((now - from) / 1000) * 1000, whole))} of ${lengthText(whole)}`;
+  const passed = Math.min(Math.floor((now - from) / SECOND_MS) * SECOND_MS, whole);
+  const text = `${lengthText(passed)} of ${lengthText(whole)}`;
   const end = secondText(wallOf(state, dueAt), state.zone);
   const ends = { running: "ends", open: "at the latest", over: "ended" }[reading.state];
   const digits = `${reading.state === "over" ? "+" : ""}${lengthText(dueAt - now)}`;
