@@ -2,6 +2,7 @@
  * One desk for everything that is said: what goes first, what goes together, what is said short
  * because the whole was said today, what is not true any more. Pure: the moment is handed in.
  */
+import { listed } from "../kitchen/spoken-names.ts";
 import { Alarms } from "./alarms.ts";
 import {
   type DeskDecision,
@@ -25,6 +26,9 @@ export type DeskMoment = {
   asleepUntil?: number | undefined;
 };
 
+/** A name that was said holds for so long, as long as nothing else is talked of. */
+const TOPIC_MS = 60_000;
+
 /** Wants that are said in one breath where they come together. */
 const MERGED: ReadonlySet<Want["rank"]> = new Set(["alarm", "prompt", "news"]);
 
@@ -35,6 +39,8 @@ export class Desk {
   private held: Want[] = [];
   private putOffTill = new Map<string, number>();
   private log: DeskDecision[] = [];
+  /** Who was named last, and when. */
+  private topic: { name: string; at: number } | undefined;
 
   /** When an alarm is to be said again, kitchen time; Infinity where none rings. */
   nextAt(ringing: readonly string[]): number {
@@ -57,7 +63,24 @@ export class Desk {
       return MERGED.has(rank) ? together(ofRank) : ofRank.map((want) => [want]);
     });
     const made = lines.map((group) => this.line(group, moment));
-    return namedOnce(made.filter(({ parts }) => parts.length > 0));
+    return this.namedOnce(
+      made.filter(({ parts }) => parts.length > 0),
+      now,
+    );
+  }
+
+  /** What the talk is of is not named again for a while; an alarm always has its name. */
+  private namedOnce(lines: SpokenLine[], now: number): SpokenLine[] {
+    for (const line of lines) {
+      for (const part of line.parts) {
+        const { name } = part;
+        const { topic } = this;
+        const same = name !== undefined && name === topic?.name && now - topic.at < TOPIC_MS;
+        this.topic = name === undefined ? undefined : { name, at: now };
+        if (same && line.rank !== "alarm") delete part.name;
+      }
+    }
+    return lines;
   }
 
   /** What is kept for later, told once for each time it is put off. */
@@ -130,8 +153,8 @@ export class Desk {
 
   /** A want as it is said now: whole the first time of a day, short after. */
   private form(want: Want, { day }: DeskMoment): LinePart {
-    const { name, text, lesson, cautions = [], brief } = want;
-    const of = name === undefined ? {} : { name };
+    const { name, text, task, lesson, cautions = [], brief } = want;
+    const of = { ...(name === undefined ? {} : { name }), ...(task ? { task } : {}) };
     if (brief && lesson) return { ...of, text: this.once(lesson, day) };
     const known = lesson !== undefined && this.said.get(lesson.id) === day;
     if (lesson) this.said.set(lesson.id, day);
@@ -156,22 +179,6 @@ export class Desk {
   }
 }
 
-/** What is to be answered says whose it is, whatever was said just before. */
-const KEEPS_NAME: ReadonlySet<Want["rank"]> = new Set(["alarm", "question", "read-back"]);
-
-/** Who was named just before is not named again. */
-function namedOnce(lines: SpokenLine[]): SpokenLine[] {
-  let last: string | undefined;
-  for (const line of lines) {
-    for (const part of line.parts) {
-      const same = part.name !== undefined && part.name === last;
-      last = part.name ?? last;
-      if (same && !KEEPS_NAME.has(line.rank)) delete part.name;
-    }
-  }
-  return lines;
-}
-
 function isTwin(one: Want, other: Want): boolean {
   if (one.key !== undefined || other.key !== undefined) return one.key === other.key;
   return one.name === other.name && wholeOf(one) === wholeOf(other);
@@ -183,16 +190,17 @@ function together(wants: Want[]): Want[][] {
 
 /** What is said of several in the same words is said once, naming all. */
 function sameOnce(forms: readonly LinePart[]): LinePart[] {
-  const parts: LinePart[] = [];
-  for (const form of forms) {
-    const same = parts.find((part) => part.name !== undefined && part.text === form.text);
-    if (same && form.name !== undefined) {
-      if (!same.name?.split(" and ").includes(form.name)) {
-        same.name = `${same.name} and ${form.name}`;
-      }
-    } else parts.push({ ...form });
-  }
-  return parts;
+  const alike = (form: LinePart) => (one: LinePart) =>
+    one === form || (form.name !== undefined && one.name !== undefined && one.text === form.text);
+  return forms.flatMap((form) => {
+    const all = forms.filter(alike(form));
+    if (all[0] !== form) return [];
+    return form.name === undefined ? form : { ...form, name: listed(all.map(nameOf)) };
+  });
+}
+
+function nameOf({ name = "" }: LinePart): string {
+  return name;
 }
 
 function decision(

@@ -7,11 +7,16 @@ export type Rank = (typeof RANKS)[number];
 /** What may hurt somebody; with a short form, it is said at each load, short after the first. */
 export type SaidCaution = { text: string; short?: string };
 
+/** "check the seals", and "by ten past ten". */
+export type Task = { todo: string; each: string };
+
 /** A sentence in its forms. */
 export type Wording = {
   /** Whose it is, said in front where several are running: "The Provider". */
   name?: string;
   text: string;
+  /** Where several come with the same to do, it is said once, with what is particular to each. */
+  task?: Task;
   /** What is said once the whole was said today, and under which name it was; 20 words at most. */
   lesson?: { id: string; short: string };
   cautions?: readonly SaidCaution[];
@@ -34,7 +39,7 @@ export type Want = Wording & {
 };
 
 /** One part of a line: whose it is and what is said of it. */
-export type LinePart = { name?: string; text: string };
+export type LinePart = Pick<Wording, "name" | "text" | "task">;
 
 /** What is said in one breath. */
 export type SpokenLine = Pick<Want, "rank" | "guards" | "refuses"> & {

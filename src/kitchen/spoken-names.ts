@@ -35,7 +35,7 @@ export function ownerName(state: State, owner: Owner): string {
   return isLoad(owner) ? loadName(state, owner) : batchName(owner);
 }
 
-/** What it goes by among those running: its variety alone, where that tells them apart. */
+/** What it goes by among those running: its variety or the food, where that tells them apart. */
 export function calledName(state: State, owner: Owner): string {
   if (!isLoad(owner)) return calledBatch(state, owner);
   const ids = owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
@@ -52,12 +52,27 @@ export function leadName(state: State, owner: Owner): string {
   return upper(calledName(state, owner).replace(/\bthe /g, ""));
 }
 
+/** "Provider, Dragon Tongue and Blue Lake". */
+export function leadNames(state: State, owners: readonly Owner[]): string {
+  return listed(owners.map((owner) => leadName(state, owner)));
+}
+
+/** "a, b and c", each once. */
+export function listed(names: readonly string[], word = "and"): string {
+  const [last = "", ...others] = [...new Set(names)].toReversed();
+  return others.length > 0 ? `${others.toReversed().join(", ")} ${word} ${last}` : last;
+}
+
 /** As `calledName`, of a batch. */
 export function calledBatch(state: State, batch: Batch): string {
   const { variety } = batch.lot;
   const others = runningBatches(state).filter((one) => one !== batch);
+  if (others.length === 0) return batchName(batch);
   const alike = others.some((one) => one.lot.variety === variety);
-  return variety && others.length > 0 && !alike ? `the ${variety}` : batchName(batch);
+  if (variety) return alike ? batchName(batch) : `the ${variety}`;
+  const { called } = batch.recipe;
+  const unique = others.every((one) => one.recipe.called !== called);
+  return called && unique ? `the ${called}` : batchName(batch);
 }
 
 /** Whether another batch of the same recipe is running. */

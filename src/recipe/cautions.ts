@@ -5,10 +5,10 @@ import type { FoodClass } from "./recipe.ts";
 /** Cautions said where work can hurt someone. Recipes point here by id; texts are our own. */
 export const CAUTIONS: Record<string, string> = {
   botulism: "Low-acid food not pressure canned for its tested time can carry botulism.",
-  "tested-only": "Change nothing in vinegar, food or water: the time was tested for this mix.",
-  "hot-liquid": "Careful: it is boiling hot and clings. Keep children away from the stove.",
-  "hot-sugar": "Careful: boiling sugar clings and burns deep. Use a long spoon and a dry cloth.",
-  "hot-jars": "Hot jars break on cold. Set them on a towel, never on bare stone or metal.",
+  "tested-only": "Change nothing: this mix is the tested one.",
+  "hot-liquid": "It clings, boiling hot: keep children away.",
+  "hot-sugar": "Boiling sugar burns deep: long spoon, dry cloth.",
+  "hot-jars": "Hot jars break on cold: set them on a towel.",
   steam: "Steam burns. Lift any lid away from you.",
   "pressure-lid": "Never open the canner before the pressure is back to zero by itself.",
   "never-taste": "If a jar seems doubtful, never taste it.",
@@ -16,8 +16,8 @@ export const CAUTIONS: Record<string, string> = {
   lime: "Lime burns eyes and lungs. Do not breathe the dust, and rinse it all off.",
   peeling: "The fruit comes out of boiling water. Dip it cold before you touch it.",
   knife: "Wet hands, sharp knife: go slowly.",
-  lifter: "Hot jars and hot liquid: use the lifter, and keep your face clear of the steam.",
-  "hot-lids": "Do not press the lids and do not retighten the bands while they are hot.",
+  lifter: "Use the lifter; keep your face clear of the steam.",
+  "hot-lids": "Leave hot lids and bands alone.",
   forcing: "Never force a canner open or cool it to hurry it. Lift the lid away from you.",
 };
 
@@ -25,7 +25,7 @@ export const CAUTIONS: Record<string, string> = {
 const AT_EACH_LOAD: Record<string, string> = {
   steam: "Lid away from you.",
   "pressure-lid": "It stays shut until it is at zero by itself.",
-  lifter: "Lifter, and face clear of the steam.",
+  lifter: "Lifter; face clear of the steam.",
   "hot-lids": "Leave lids and bands alone.",
   forcing: "Never force it. Lid away from you.",
 };

@@ -27,6 +27,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     id: "vinegar-5-percent",
     ask: "What strength does the vinegar's label say?",
     askShort: "The vinegar: what percent?",
+    shared: true,
     answer: { type: "percent", least: 5 },
     otherwise:
       "The recipe was tested with 5 percent: make the brine again with that before you fill, or " +

@@ -27,6 +27,8 @@ export type KindInRecipe = {
     say: string | null;
     /** Said once the whole was said that day. */
     short?: string;
+    /** What belongs to it in every recipe: said once a day, before its cautions. */
+    closing?: string;
     /** Said instead where the jars had no process. */
     sayUnprocessed: string | null;
     minutes: number | null;

@@ -62,7 +62,10 @@ function stageOf(written: StageFile, above: string | undefined, kinds: Kinds): S
     temperatureF: written.temperatureF,
     checks: written.checks,
     asks: written.asks ?? [],
-    cautions: (written.cautions ?? []).map((id) => CAUTIONS[id] ?? id),
+    cautions: [
+      ...(usual.closing === undefined ? [] : [usual.closing]),
+      ...(written.cautions ?? []).map((id) => CAUTIONS[id] ?? id),
+    ],
     uses: written.uses ?? usual.uses,
     attended: written.attended ?? usual.attended,
     optional: written.optional,

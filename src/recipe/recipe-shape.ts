@@ -157,6 +157,8 @@ export const criticalFactor = z.object({
   /** As it is asked once the whole was asked that day. */
   askShort: z.optional(text),
   answer: z.optional(factorAnswer),
+  /** The same thing serves every lot of the recipe: asked once for all that have begun. */
+  shared: z.optional(z.boolean()),
   /** What to do where it does not hold: before the canner, and once the jars are out of it. */
   otherwise: z.optional(text),
   later: z.optional(text),
@@ -190,6 +192,8 @@ const jarCount = z.object({ count: positive, size: jarSize });
 export const recipe = z.object({
   id,
   title: text,
+  /** What it goes by in the kitchen, where its title is longer: "beets". */
+  called: z.optional(text),
   /** Everyday names, lower case. */
   names: z.array(text),
   class: foodClass,

@@ -154,6 +154,7 @@ const factor = z.strictObject({
 export const recipeSchema = z.strictObject({
   id,
   title: text(80),
+  called: text(40).optional(),
   names: z.array(text(60)).max(40).default([]),
   class: z.enum(foodClass.options),
   tested: z.boolean().default(true),

@@ -55,12 +55,13 @@ export class Deeds {
     if (!written) talk.say("answer", NOT_RECORDED);
     const answer = acknowledgement(before, state, events, now);
     const known = answeredWants(state, events);
-    const said = answer.text || known.length > 0 ? answer : (otherwise ?? answer);
+    this.comeDue(now, before);
+    const turns = turnWants(before, state, now);
+    const answered = answer.text !== "" || known.length > 0 || turns.length > 0;
+    const said = answered ? answer : (otherwise ?? answer);
     const text = written ? said.text : withoutClaims(said.text);
     if (text) talk.want({ rank: "answer", ...said, text });
-    for (const want of known) talk.want(want);
-    this.comeDue(now, before);
-    for (const want of turnWants(before, state, now)) talk.want(want);
+    for (const want of [...known, ...turns]) talk.want(want);
   }
 
   /** Writes and says what has come due; `before` where a command's own prompts come after it. */

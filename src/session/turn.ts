@@ -25,6 +25,7 @@ import { type LastDone, moved } from "./moved.ts";
 import { OwnWordsTalk } from "./own-words.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
+import { isHushed } from "./time/outlook.ts";
 
 /** Double presses by a wet sleeve within this time count once, ms. */
 const KEY_GUARD_MS = 2000;
@@ -233,9 +234,9 @@ export class Turn {
     const { state, open: pending } = this;
     const place = { state, now, library: parts.library, pending };
     if (command && answered(talk, command, place)) return false;
-    // What was hardly heard may have been the radio: no more than a word is said of it.
     const reason = notUnderstood(examplesNow(state, pending), this.misses);
-    talk.refuse(this.unsure ? NOT_HEARD : reason);
+    // What was hardly heard may have been the radio, and what is said in a hush the telephone.
+    talk.refuse(this.unsure || isHushed(state, now) ? NOT_HEARD : reason);
     return true;
   }
 

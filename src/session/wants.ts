@@ -6,7 +6,7 @@ import type { DueMoment } from "../kitchen/agenda.ts";
 import { readStageDue } from "../kitchen/due-key.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
-import { lower } from "../kitchen/spoken-names.ts";
+import { listed, lower } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import { isLost } from "../kitchen/unbroken-time.ts";
@@ -70,7 +70,7 @@ export function answeredWants(state: State, facts: readonly DatedFact[]): Want[]
       const { name, text } = dueWording(state, itemOf(state, key));
       return name ?? lower(text.replace(/ is done\.$|\.$/, ""));
     });
-    return [{ rank: "answer", text: `Got it: ${[...new Set(names)].join(" and ")}.` }];
+    return [{ rank: "answer", name: listed(names), text: "Got it." }];
   });
 }
 

@@ -3,7 +3,7 @@ import type { Disposition, FactOf } from "../kitchen/events.ts";
 import { jarCounts } from "../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { batchName, calledBatch } from "../kitchen/spoken-names.ts";
+import { batchName, calledBatch, upper } from "../kitchen/spoken-names.ts";
 import type { Load, State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { countWords } from "../reckon/number-words.ts";
@@ -43,6 +43,8 @@ export function filledSentence(told: Told, batchId: string, count: number): stri
 export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
   const load = told.state.loads[fact.load];
   if (!load) return "";
+  const [only, ...others] = fact.parts;
+  const jars = only?.jars === 1 ? "1 jar" : `${only?.jars} jars`;
   const parts = fact.parts.map((part) => {
     const batch = told.state.batches[part.batch];
     return `${part.jars} of ${batch ? calledBatch(told.state, batch) : part.batch}`;
@@ -56,9 +58,10 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
   const pounds = terms?.pressurePsi ? ` at ${gaugeTargetPsi(load)} pounds` : "";
   const time =
     terms && !isKnown(told.state, load)
-      ? ` The tested time here is ${durationWords(terms.minutes * MINUTE_MS)}${pounds}.`
+      ? ` ${upper(durationWords(terms.minutes * MINUTE_MS))}${pounds}.`
       : "";
-  return `${parts.join(" and ")} in the canner.${rest}${time}`;
+  const inside = others.length > 0 ? `${parts.join(" and ")} in the canner` : `${jars} in`;
+  return `${inside}.${rest}${time}`;
 }
 
 /** An earlier load, of the same recipe, was told the same time. */
@@ -76,7 +79,9 @@ export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">)
   const load = told.state.loads[fact.load];
   if (!batch || !load) return "";
   const { sealed, failed } = jarCounts(told.state, batch);
-  if (load.state === "complete") return `${sealed} sealed, ${failed} not.`;
+  if (load.state === "complete") {
+    return failed === 0 ? `All ${sealed} sealed.` : `${sealed} sealed, ${failed} not.`;
+  }
   return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
 }
 

@@ -6,8 +6,8 @@ import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { isLoad, type Owner, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
 import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.ts";
-import { upper } from "../kitchen/spoken-names.ts";
-import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
+import { potOf, upper } from "../kitchen/spoken-names.ts";
+import { hasRole } from "../kitchen/stages/kinds.ts";
 import { type Load, type StageRun, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
@@ -49,31 +49,21 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
     return "A full column of steam. Tell me its temperature.";
   }
   if (run.kept.unconfirmedAt !== undefined) return `Boiling ${at(told, run.kept.unconfirmedAt)}.`;
-  return startedSentence(told, owner, run);
+  return startedSentence(told, run);
 }
 
-/** "Boiling. Twelve minutes, until ten past four." The whole time again after a loss. */
-function startedSentence(told: Told, owner: Load | { id: string }, run: StageRun): string {
+/** "Twelve minutes, until ten past four." The whole time again after a loss. */
+function startedSentence(told: Told, run: StageRun): string {
   const { kept } = run;
   if (!kept || kept.stretches.length === 0) return "";
   // A jelly's mark is said with its reading.
   if (run.spec.heat?.until === "jelling-point") return "";
-  if (kept.needMinutes === 0) return "Boiling.";
+  if (kept.needMinutes === 0) return `${upper(potOf(run))} boiling.`;
   const shown = stageClock(run);
   if (!shown || shown.lost) return "";
-  const again = kept.stretches.length > 1 ? "The whole time starts again: " : "";
   const length = durationWords(kept.needMinutes * MINUTE_MS);
-  const { began } = rulesOf(run.spec).says;
-  const what =
-    began === "processing" ? processWord(owner) : began === "venting" ? "Venting" : "Boiling";
-  const body = `${length}, until ${endClock(told, shown.dueAt)}`;
-  return again ? `${what}. ${again}${body}.` : `${what}. ${upper(body)}.`;
-}
-
-function processWord(owner: Load | { id: string }): string {
-  if (!("terms" in owner)) return "Boiling";
-  if (owner.terms?.method === "pressure") return "At pressure";
-  return owner.terms?.method === "boiling-water" ? "A full boil" : "Timed";
+  const body = `${length}, until ${endClock(told, shown.dueAt)}.`;
+  return kept.stretches.length > 1 ? `The whole time starts again: ${body}` : upper(body);
 }
 
 export function pressureSentence(told: Told, loadId: string, psi: number): string {
@@ -95,7 +85,7 @@ export function pressureSentence(told: Told, loadId: string, psi: number): strin
   const target = gaugeTargetPsi(load);
   const over = target !== undefined && psi > target + OVER_PRESSURE_PSI ? overWords(target) : "";
   if (process.kept.stretches.length > (was ?? 0)) {
-    const started = startedSentence(told, load, process);
+    const started = startedSentence(told, process);
     return over ? `${started} ${over}` : started;
   }
   const raised = process.kept.stretches.at(-1)?.ended === "raised";
@@ -133,7 +123,7 @@ export function lostSentence(told: Told, ownerId: string, stage: string | undefi
   const method = isLoad(owner) ? owner.terms?.method : undefined;
   const water =
     method === "boiling-water" && run.kept.stretches.length === 1
-      ? " Look at the water; top up with boiling water."
+      ? " Top up with boiling water."
       : "";
   return `The clock is stopped. ${bringBack(owner, run)}${method === "pressure" ? COLD : water}`;
 }
@@ -148,7 +138,7 @@ export function bringBack(owner: Owner, run: StageRun): string {
   const back =
     method === "pressure" ? "to pressure" : method === "steam" ? "to full steam" : "to a full boil";
   const need = durationWords(needMinutes * MINUTE_MS);
-  return `Bring it back ${back} and tell me; the whole ${need} start again.`;
+  return `Bring it back ${back} and tell me: the whole ${need} start again.`;
 }
 
 /** The heat is off: the next step where the time was full, else its clock stops. */
@@ -201,7 +191,7 @@ function steamTemperature(told: Told, load: Load, process: StageRun, f: number):
   const kept = process.kept;
   if (!kept) return "";
   if (kept.stretches.length > (was?.stretches.length ?? 0)) {
-    return `${f}. ${startedSentence(told, load, process)}`;
+    return `${f}. ${startedSentence(told, process)}`;
   }
   if (isLost(kept) && was && !isLost(was)) return lostSentence(told, load.id, undefined);
   if (current(kept)) return `${f}. Good.`;
@@ -224,7 +214,7 @@ function lowTemperature(told: Told, load: Load, process: StageRun, f: number): s
   const began = (process.kept?.stretches.length ?? 0) > was;
   const every = countWords(LOW_TEMPERATURE_READ_MINUTES, "minute");
   const next = process.state === "complete" ? "" : ` Read it again in ${every}.`;
-  return `${f}.${began ? ` ${startedSentence(told, load, process)}` : ""}${high}${next}`;
+  return `${f}.${began ? ` ${startedSentence(told, process)}` : ""}${high}${next}`;
 }
 
 export function coverSentence(told: Told, loadId: string, covered: boolean): string {
@@ -240,7 +230,7 @@ export function coverSentence(told: Told, loadId: string, covered: boolean): str
   }
   const old = told.before.loads[loadId];
   const was = (old && runOfRole(old, "treatment")?.kept?.stretches.length) ?? 0;
-  return process.kept.stretches.length > was ? startedSentence(told, load, process) : "Good.";
+  return process.kept.stretches.length > was ? startedSentence(told, process) : "Good.";
 }
 
 export function vouchedSentence(told: Told, loadId: string, held: boolean): string {

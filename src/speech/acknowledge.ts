@@ -7,7 +7,7 @@ import {
   batchName,
   hasTwin,
   leadName,
-  potOf,
+  listed,
   severalRun,
   timerName,
   upper,
@@ -52,10 +52,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   // --- batches
   "batch-begun": (told, { batch }) => openingSentence(told, batch),
   "batch-changed": (told, { batch }) => changedSentence(told, batch),
-  "stage-begun": ({ state }, { owner, stage }) => {
-    const run = runOf(ownerOf(state, owner), stage);
-    return run ? `${upper(potOf(run))} on.` : "";
-  },
+  "stage-begun": null,
   "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),
   "stage-skipped": () => "Left out. The log says so.",
   held: ({ before }, { batch }) => `${nameIn(before, batch)} is held. Its clocks run on.`,
@@ -198,8 +195,11 @@ export function acknowledgement(
   const parts: LinePart[] = [];
   // Lids out of the water matter more than low water.
   const uncovered = facts.some((fact) => fact.type === "cover");
+  // That they have cooled goes without saying once their seals are checked.
+  const checked = facts.some(({ type }) => type === "sealed" || type === "seal-failed");
   for (const fact of facts) {
     if (uncovered && fact.type === "water-low") continue;
+    if (checked && fact.type === "stage-done") continue;
     const text = factSentence({ state, before, now }, fact.type, fact);
     if (text) parts.push({ ...whose(state, fact), text });
   }
@@ -217,10 +217,8 @@ function inOne(parts: readonly LinePart[]): LinePart {
 
 /** The answer to a person where the facts themselves have none. */
 export function noted(state: State, facts: readonly DatedFact[]): LinePart {
-  const [fact] = facts;
-  // What was asked has named it already.
-  const of = fact && fact.type !== "confirmed" ? whose(state, fact) : {};
-  return { ...of, text: "Noted." };
+  const names = facts.flatMap((fact) => whose(state, fact).name ?? []);
+  return { ...(names.length > 0 ? { name: listed(names) } : {}), text: "Noted." };
 }
 
 /** In front of what does not say itself what it was done to, where several are running. */
@@ -240,7 +238,7 @@ function subjectOf(fact: DatedFact): string | undefined {
 
 /** Facts whose sentences name the batch. */
 const NAMES_ITSELF: ReadonlySet<EventType> = new Set([
-  ...(["batch-begun", "batch-changed", "held", "abandoned", "focused", "loaded"] as const),
+  ...(["batch-begun", "batch-changed", "held", "abandoned", "focused"] as const),
   ...(["warning-set", "withdrawn", "load-terms"] as const),
 ]);
 
@@ -268,7 +266,7 @@ function deniedSentence({ state }: Told, id: string, factorId: string): string {
   const factor = batch && factorOf(batch, factorId);
   const out = batch ? loadsOf(state, batch).some((load) => load.unloadedAt !== undefined) : false;
   const what = (out && factor?.later) || factor?.otherwise;
-  return `Then it is not the tested recipe. ${what ?? COLD} The log says so.`;
+  return `Then it is not the tested recipe. ${what ?? COLD}`;
 }
 
 /** The reason behind what went in. */
@@ -290,7 +288,7 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
   const run = runOf(ownerOf(told.state, ownerId), stage);
   if (!run || run.startedAt === undefined || run.endedAt === undefined) return "";
   const took = run.endedAt - run.startedAt;
-  if (run.id === "canner") return nextJars(told, ownerId) || "The canner is hot.";
+  if (run.id === "canner") return nextJars(told, ownerId) || "Canner hot.";
   if (run.endedShort && run.spec.window) {
     const wanted = durationWords(run.spec.window.minMinutes * MINUTE_MS);
     return (

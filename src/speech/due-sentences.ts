@@ -26,16 +26,18 @@ import { durationWords, momentWords } from "./spoken-time.ts";
 type Says = StageRules["says"];
 type OfWindow = (title: string, length: string, closes: string) => string;
 
+const CHECK_SEALS = "check the seals";
+
 const OPENS: Record<Says["opens"], OfWindow> = {
   "may-go-on": (title, length) => `${title} has had ${length}. Say done when you go on.`,
-  "check-seals": (_, __, closes) => `cooled long enough. Check the seals, ${closes}.`,
+  "check-seals": (_, __, closes) => `${CHECK_SEALS} ${closes}.`,
   "ready-to-open": () => "ready to open.",
 };
 
 /** In the evening before a night in which it closes. */
 const EVENINGS: Record<Says["opens"], (title: string, closes: string) => string> = {
   "may-go-on": (title, closes) => `before the night: ${title} should go on ${closes}.`,
-  "check-seals": (_, closes) => `before the night: check the seals, ${closes}.`,
+  "check-seals": (_, closes) => `before the night: check the seals ${closes}.`,
   "ready-to-open": (_, closes) => `before the night: best ${closes}.`,
 };
 
@@ -71,7 +73,9 @@ export function dueWording(state: State, item: DueMoment): Wording {
   const method = methodOf(owner);
   const short = item.what === "half" && method ? SHORT_HALF[method] : undefined;
   const lesson = short && { lesson: { id: `${item.what}/${method}`, short } };
-  return { name, text: stageSentence(state, item, owner, run), ...lesson };
+  const seals = item.what === "min" && rulesOf(run.spec).says.opens === "check-seals";
+  const task = seals && { task: { todo: CHECK_SEALS, each: closing(state, run) } };
+  return { name, text: stageSentence(state, item, owner, run), ...lesson, ...task };
 }
 
 function askedFor(state: State, item: DueMoment): string {
@@ -161,8 +165,8 @@ function filled(owner: Owner): string {
 }
 
 const SHORT_HALF: Record<ProcessTerms["method"], string> = {
-  "boiling-water": "halfway. See that the lids are covered.",
-  "low-temperature": "halfway. See that the lids are covered.",
+  "boiling-water": "halfway. Keep the lids covered.",
+  "low-temperature": "halfway. Keep the lids covered.",
   steam: "halfway. Look at the steam column.",
   pressure: "halfway. Look at the gauge.",
 };
@@ -175,9 +179,7 @@ function halfway(load: Load): string {
   const method = methodOf(load);
   if (method === "steam") return "halfway. Look at the steam column; keep the lid shut.";
   if (method === "pressure") return "halfway. Look at the gauge.";
-  return (
-    "halfway. See that the lids are still covered; " + "top up with boiling water, around the jars."
-  );
+  return "halfway. Keep the lids covered: top up with boiling water, around the jars.";
 }
 
 function endSentence(item: DueMoment): string {

@@ -4,7 +4,6 @@ import { type SaidCaution, type Wording, wholeOf } from "../desk/want.ts";
 import { startByWordAt } from "../kitchen/agenda.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
-import { tellAt } from "../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
 import { batchName, hasTwin, leadName, severalRun, upper } from "../kitchen/spoken-names.ts";
@@ -84,8 +83,9 @@ export function promptWording(state: State, owner: Owner, run: StageRun, now: nu
   const { text, short, brief, waits } = sayOf(state, owner, run, now);
   if (text === "") return { text };
   const cautions = run.spec.cautions.map(asSaid);
-  const recipe = isLoad(owner) ? "canner" : owner.recipe.id;
-  const lesson = short && { lesson: { id: `${recipe}/${run.id}${waits ? "/waits" : ""}`, short } };
+  // What is done in a canner is the same for every recipe, but not by every method.
+  const whole = isLoad(owner) ? `${owner.terms?.method}/${run.id}` : run.spec.say;
+  const lesson = short === undefined ? {} : { lesson: { id: waits ? short : whole, short } };
   return { ...name, text, cautions, ...lesson, ...(brief ? { brief } : {}) };
 }
 
@@ -107,10 +107,6 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   if (turn === "how-many-jars" && !isLoad(owner)) {
     return { text: `${spec.say}${marking(state, owner)}`, short: briefFill(state, owner, short) };
   }
-  if (turn === "when-to-check" && run.startedAt !== undefined) {
-    const more = sealTimes(state, run, now);
-    return { text: `${spec.say}${more}`, short: `${short}${more}` };
-  }
   return { text: spec.say, short };
 }
 
@@ -122,7 +118,7 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
   const wall = wallOf(state, now);
   if (at === undefined || at <= now + SOON_MINUTES * MINUTE_MS) {
     const { title, pot = title, say } = run.spec;
-    const short = `${upper(title)} any time now: say start the ${pot}.`;
+    const short = `Start the ${pot} any time now.`;
     return { text: `${say} Tell me when it boils.`, short, brief: true };
   }
   const when = momentWords(wallOf(state, at), wall, state.zone);
@@ -131,12 +127,9 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
 
 /** Food that is packed hot is not heated before there is a hot canner to take it. */
 function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
-  const canner = openLoad(state, batch)
-    ? "Tell me when the canner is ready."
-    : "I'll tell you when.";
-  const wait = `Wait with this until the canner is hot: ${run.spec.title}.`;
-  const text = `${wait} ${canner}`;
-  return { text, short: `${upper(run.spec.title)}: not before the canner is hot.`, waits: true };
+  const short = `Wait: ${run.spec.title} once the canner is hot.`;
+  const text = openLoad(state, batch) ? `${short} Tell me when it is.` : short;
+  return { text, short, waits: true };
 }
 
 /** Jars are filled load by load, so that none stands before a canner that is full. */
@@ -159,37 +152,17 @@ function marking(state: State, batch: Batch): string {
   const expected = batch.expectedJars ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   const { mark } = batch;
-  const lids = marksLids(state, batch) ? ` Mark the lids ${mark} 1, ${mark} 2, and so on.` : "";
+  const lids = marksLids(state, batch) ? ` Mark the lids ${mark} 1 and up.` : "";
   const wait = load || !batch.option ? "" : " Wait for the canner.";
   return `${wait}${expected}${part}${lids} Tell me how many.`;
 }
 
-/** "Fill the jars, about 8 pints, lids D 1 and up. Tell me how many." */
+/** "Fill the jars, about 8 pints, lids D 1 and up." */
 function briefFill(state: State, batch: Batch, short: string): string {
   const about = batch.expectedJars ? `, about ${batch.expectedJars} ${batch.jar}s` : "";
-  const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 and up` : "";
+  const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 up` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
-  return `${short.replace(/\.$/, "")}${about}${lids}.${part} Tell me how many.`;
-}
-
-/** The hours between are rounded to a quarter, inwards. */
-const QUARTER_MS = 15 * MINUTE_MS;
-
-/** When the seals may be checked: "from nine tonight to nine tomorrow morning". */
-function sealTimes(state: State, run: StageRun, now: number): string {
-  const { window } = run.spec;
-  const { startedAt } = run;
-  if (!window || startedAt === undefined) return "";
-  const wall = wallOf(state, now);
-  const opens = startedAt + window.minMinutes * MINUTE_MS;
-  const closes = wallOf(state, startedAt + window.maxMinutes * MINUTE_MS);
-  const to = momentWords(Math.floor(closes / QUARTER_MS) * QUARTER_MS, wall, state.zone);
-  const by = to.replace(/^(at|on) /, "");
-  // Where it opens at night, the morning tells of it.
-  if (tellAt(state, opens, "min", run) > opens) return ` Check the seals by ${by}.`;
-  const from = Math.ceil(wallOf(state, opens) / QUARTER_MS) * QUARTER_MS;
-  const earliest = momentWords(from, wall, state.zone).replace(/^at /, "from ");
-  return ` Check the seals ${earliest} to ${by}.`;
+  return `${short.replace(/\.$/, "")}${about}${lids}.${part}`;
 }
 
 /**

@@ -4,6 +4,7 @@ import type { Library } from "../../recipe/library.ts";
 import type { CommandOf, Intent, Ref } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { type Owner, ownerOf, runOf } from "../owners.ts";
+import { listed } from "../spoken-names.ts";
 import { kitchenTimeOf, type StageRun, type State, wallOf } from "../state.ts";
 import { localIso, MINUTE_MS, parseIso } from "../time.ts";
 
@@ -76,12 +77,25 @@ export function askNumber(wish: Wish, text: string): Decision {
   return { kind: "ask", text, wish, expects: "number", choices: [] };
 }
 
-/** "Which one: the brine or the canner?" */
+const THE = "the ";
+
+/** "Which one: the brine or the canner?", "Which brine: Provider or Blue Lake?" */
 export function askWhich(wish: Wish, lead: string, choices: Choice[]): Decision {
-  const names = choices.map((choice) => choice.label);
-  const last = names.pop();
-  const text = `${lead} ${names.join(", ")}${names.length > 0 ? " or " : ""}${last}?`;
+  const labels = choices.map((choice) => choice.label);
+  const sort = lead === "Which one:" ? sharedEnd(labels) : undefined;
+  const names = sort === undefined ? labels : labels.map((one) => one.slice(THE.length, -sort.length - 1));
+  const said = sort === undefined ? lead : `Which ${sort}:`;
+  const text = `${said} ${listed(names, "or")}?`;
   return { kind: "ask", text, wish, expects: "which", choices };
+}
+
+/** The words that several names end with, where each has another before them besides "the". */
+function sharedEnd(labels: readonly string[]): string | undefined {
+  const [first = [], ...others] = labels.map((label) => label.split(" ").toReversed());
+  const differs = first.findIndex((word, i) => others.some((other) => other[i] !== word));
+  const shared = first.slice(0, differs).toReversed().join(" ");
+  const whole = labels.some((label) => label === THE + shared || !label.startsWith(THE));
+  return others.length > 0 && shared !== "" && !whole ? shared : undefined;
 }
 
 /** A report may lie at most this far in the future; clocks and people round. */

@@ -53,7 +53,7 @@ function stage({ kind, usual }: StageRules, given: Given): Stage {
 }
 
 function warmUp(terms: ProcessTerms, hot: boolean): Stage {
-  const kettle = "A kettle beside it, and the jars kept hot.";
+  const kettle = "Heat a kettle and the jars too.";
   const deep = `${PRESSURE_WATER_IN.min} to ${PRESSURE_WATER_IN.max}`;
   const cold = {
     "boiling-water": "Fill the canner half and light it.",
@@ -61,16 +61,14 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
     steam: "Fill the base of the steam canner to its line and light it.",
     pressure: `Put ${deep} inches of water in the canner and light it.`,
   }[terms.method];
-  const water = hot ? "The canner is still hot: top it up and light it again." : cold;
+  const water = hot ? "Top up the canner and light it." : cold;
   const wanted =
-    terms.method === "steam"
-      ? ""
-      : ` At ${terms.waterStartF} degrees it is ready for ${terms.pack} packs.`;
+    terms.method === "steam" ? "Say canner's ready then." : `Tell me at ${terms.waterStartF} degrees.`;
   return stage(heat, {
     id: "canner",
     title: "canner warming",
-    say: `${water} ${kettle}${wanted} Say canner's ready then.`,
-    short: hot ? "Top the canner up and light it again." : "Fill the canner half and light it.",
+    say: `${water} ${kettle} ${wanted}`,
+    short: water,
     typicalMinutes: hot ? HOT_CANNER_MINUTES : CANNER_WARM_UP_MINUTES,
     heat: { until: { temperatureF: terms.waterStartF }, holdMinutes: 0 },
     pot: "canner",
@@ -89,8 +87,8 @@ function loading(terms: ProcessTerms): Stage {
   return stage(handsOn, {
     id: "load",
     title: "load the canner",
-    say: `Bands fingertip tight. Lower the jars in. ${over} Say the jars are in.`,
-    short: "Jars into the canner, well covered.",
+    say: `Lower the jars in. ${over} Say the jars are in.`,
+    short: terms.coverIn ? `Jars in, ${inches} under water.` : "Jars in, lid on.",
     typicalMinutes: LOAD_MINUTES,
     cautions: cautions("lifter"),
   });
@@ -100,7 +98,7 @@ function comeUp(terms: ProcessTerms): Stage {
   const warm = LOW_TEMPERATURE_F.min;
   const say = {
     "boiling-water":
-      "Bring it to a full boil. Tell me when it boils, and that the lids are covered.",
+      "Bring it to a full boil. Say when it boils and the lids are covered.",
     "low-temperature": `Bring the water to ${warm} degrees, and tell me the temperature.`,
     steam:
       "Heat until a full column of steam comes out, then tell me, and tell me its temperature.",
@@ -170,9 +168,8 @@ function afterwards(terms: ProcessTerms): Stage[] {
     id: "unload",
     title: "lift the jars out",
     say:
-      "Lift the jars straight up and stand them an inch apart, out of drafts. " +
-      "Leave the bands alone. Say the jars are out.",
-    short: "Straight up, an inch apart.",
+      "Straight up, and stand them an inch apart, out of drafts. Say the jars are out.",
+    short: "",
     typicalMinutes: UNLOAD_MINUTES,
     cautions: cautions("hot-lids"),
   });
@@ -212,7 +209,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
       id: "settle",
       title: `${countWords(SETTLE_MINUTES, "minute")}' wait`,
       say: `Wait ${SETTLE_MINUTES} minutes before you lift the jars.`,
-      short: `${SETTLE_MINUTES} minutes before you lift them.`,
+      short: `Wait ${SETTLE_MINUTES} minutes.`,
       typicalMinutes: SETTLE_MINUTES,
       window: { minMinutes: SETTLE_MINUTES, maxMinutes: SETTLE_MINUTES },
     }),

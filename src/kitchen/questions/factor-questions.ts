@@ -44,13 +44,23 @@ function isOpen(state: State, batch: Batch, id: string): boolean {
 }
 
 /**
- * Lots whose pots and jars are in step with a batch's, itself first: one question covers them all.
+ * Lots whose pots and jars are in step with a batch's, and those that will need what is shared: one
+ * question names and covers them all. The first that must know now is in front.
  */
-function together(state: State, batch: Batch, id: string): Batch[] {
-  return asking(state).filter((one) => {
+function together(state: State, batch: Batch, { id, shared }: CriticalFactor): Batch[] {
+  const alike = asking(state).filter((one) => {
     if (one.recipe.id !== batch.recipe.id || one.pack !== batch.pack) return false;
-    return factorOf(one, id) !== undefined && isOpen(state, one, id);
+    return factorOf(one, id) !== undefined;
   });
+  const open = alike.filter((one) => isOpen(state, one, id));
+  const later = alike.filter((one) => shared && !open.includes(one) && willAsk(one, id));
+  return [...open, ...later];
+}
+
+/** Whether the stage that asks for a factor is still to come, and nothing is known of it yet. */
+function willAsk(batch: Batch, id: string): boolean {
+  const known = [...batch.confirmed, ...batch.reopened].some((one) => one.factor === id);
+  return batch.state === "running" && !known && batch.filled === 0;
 }
 
 /** Batches that may have something to ask: those under way, and those with a recent retraction. */
@@ -66,7 +76,7 @@ export function factorQuestions(state: State): Question[] {
     batch.recipe.critical.flatMap((factor): Question[] => {
       const { id, ask, askShort, answer } = factor;
       if (!applies(batch, factor) || !isOpen(state, batch, id)) return [];
-      const lots = together(state, batch, id);
+      const lots = together(state, batch, factor);
       if (lots[0] !== batch) return [];
       const round = batch.reopened.filter((one) => one.factor === id).length;
       const key = `factor/${batch.id}/${id}${round > 0 ? `/${round}` : ""}`;

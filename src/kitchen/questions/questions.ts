@@ -4,7 +4,7 @@
  */
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { batchName, leadName, upper } from "../spoken-names.ts";
+import { batchName, leadName, leadNames, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import type { Batch, Load, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
@@ -316,7 +316,7 @@ function loadQuestions(state: State, load: Load): Question[] {
 const ENDING: Partial<Record<ProcessTerms["method"], { text: string; short: string }>> = {
   "boiling-water": {
     text: "Was it a full boil throughout, with the lids covered at the end?",
-    short: "A full boil throughout, lids covered at the end?",
+    short: "A full boil throughout, lids covered?",
   },
   steam: {
     text: "Was there a full column of steam throughout?",
@@ -343,7 +343,7 @@ function leadOf(state: State, question: Question): string | undefined {
   if (running.length < 2 || question.about === null) return undefined;
   if (question.batches) {
     const lots = question.batches.flatMap((id) => state.batches[id] ?? []);
-    return lots.map((lot) => leadName(state, lot)).join(" and ");
+    return leadNames(state, lots);
   }
   const batch = state.batches[question.about];
   const load = state.loads[question.about];

@@ -12,8 +12,8 @@ export const cool: StageRules = {
   restsAsTested: false,
   usual: {
     title: "cool",
-    say: "Let the jars stand, an inch apart, untouched. Do not tighten the bands.",
-    short: "Let them stand.",
+    say: "Let the jars stand untouched.",
+    short: "",
     sayUnprocessed: null,
     minutes: COOL_USUAL_HOURS * 60,
     window: { minMinutes: COOL_HOURS.min * 60, maxMinutes: COOL_HOURS.max * 60 },
@@ -32,7 +32,7 @@ export const cool: StageRules = {
   condition: null,
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
-    turn: "when-to-check",
+    turn: "recipe",
     began: "boiling",
     lost: "boil",
     opens: "check-seals",

@@ -12,6 +12,7 @@ export const fill: StageRules = {
   usual: {
     title: null,
     say: null,
+    closing: "Free the bubbles, wipe the rims, lids on, bands fingertip tight.",
     sayUnprocessed: null,
     minutes: null,
     window: null,
