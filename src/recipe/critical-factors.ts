@@ -26,7 +26,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
   {
     id: "vinegar-5-percent",
     ask: "What strength does the vinegar's label say?",
-    askShort: "The vinegar: what percent?",
+    askShort: "What percent is the vinegar?",
     shared: true,
     answer: { type: "percent", least: 5 },
     otherwise:

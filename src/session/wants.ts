@@ -66,11 +66,13 @@ export function turnWants(before: State, state: State, now: number): Want[] {
 export function answeredWants(state: State, facts: readonly DatedFact[]): Want[] {
   return facts.flatMap((fact): Want[] => {
     if (fact.type !== "acknowledged" || fact.keys.length === 0) return [];
-    const names = fact.keys.map((key) => {
-      const { name, text } = dueWording(state, itemOf(state, key));
-      return name ?? lower(text.replace(/ is done\.$|\.$/, ""));
-    });
-    return [{ rank: "answer", name: listed(names), text: "Got it." }];
+    const wordings = fact.keys.map((key) => dueWording(state, itemOf(state, key)));
+    const names = wordings.flatMap(({ name }) => name ?? []);
+    const others = wordings.flatMap(({ name, text }) =>
+      name === undefined ? lower(text.replace(/ is done\.$|\.$/, "")) : [],
+    );
+    const text = others.length > 0 ? `Got it: ${listed(others)}.` : "Got it.";
+    return [{ rank: "answer", ...(names.length > 0 ? { name: listed(names) } : {}), text }];
   });
 }
 

@@ -4,6 +4,7 @@ import { type SaidCaution, type Wording, wholeOf } from "../desk/want.ts";
 import { startByWordAt } from "../kitchen/agenda.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
+import { tellAt } from "../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
 import { batchName, hasTwin, leadName, severalRun, upper } from "../kitchen/spoken-names.ts";
@@ -107,6 +108,7 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   if (turn === "how-many-jars" && !isLoad(owner)) {
     return { text: `${spec.say}${marking(state, owner)}`, short: briefFill(state, owner, short) };
   }
+  if (turn === "when-to-check") return { text: `${spec.say}${sealTimes(state, run, now)}`, short };
   return { text: spec.say, short };
 }
 
@@ -127,7 +129,7 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
 
 /** Food that is packed hot is not heated before there is a hot canner to take it. */
 function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
-  const short = `Wait: ${run.spec.title} once the canner is hot.`;
+  const short = `Once the canner is hot: ${run.spec.title}.`;
   const text = openLoad(state, batch) ? `${short} Tell me when it is.` : short;
   return { text, short, waits: true };
 }
@@ -160,9 +162,29 @@ function marking(state: State, batch: Batch): string {
 /** "Fill the jars, about 8 pints, lids D 1 and up." */
 function briefFill(state: State, batch: Batch, short: string): string {
   const about = batch.expectedJars ? `, about ${batch.expectedJars} ${batch.jar}s` : "";
-  const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 up` : "";
+  const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 and up` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   return `${short.replace(/\.$/, "")}${about}${lids}.${part}`;
+}
+
+/** The hours between are rounded to a quarter, inwards. */
+const QUARTER_MS = 15 * MINUTE_MS;
+
+/** When the seals may be checked: "from nine tonight to nine tomorrow morning". */
+function sealTimes(state: State, run: StageRun, now: number): string {
+  const { window } = run.spec;
+  const { startedAt } = run;
+  if (!window || startedAt === undefined) return "";
+  const wall = wallOf(state, now);
+  const opens = startedAt + window.minMinutes * MINUTE_MS;
+  const closes = wallOf(state, startedAt + window.maxMinutes * MINUTE_MS);
+  const to = momentWords(Math.floor(closes / QUARTER_MS) * QUARTER_MS, wall, state.zone);
+  const by = to.replace(/^(at|on) /, "");
+  // Where it opens at night, the morning tells of it.
+  if (tellAt(state, opens, "min", run) > opens) return ` Check the seals by ${by}.`;
+  const from = Math.ceil(wallOf(state, opens) / QUARTER_MS) * QUARTER_MS;
+  const earliest = momentWords(from, wall, state.zone).replace(/^at /, "from ");
+  return ` Check the seals ${earliest} to ${by}.`;
 }
 
 /**

@@ -41,14 +41,14 @@ const brine: Want = {
 describe("the desk", () => {
   it("puts alarm, answer, read-back, question, prompt and news in this order", () => {
     const said = new Counter().at(0, [
-      { rank: "news", text: "news" },
-      { rank: "prompt", text: "prompt" },
-      { rank: "question", text: "question" },
-      { rank: "read-back", text: "read-back" },
-      { rank: "answer", text: "answer" },
-      { rank: "alarm", text: "alarm" },
+      { rank: "news", text: "News." },
+      { rank: "prompt", text: "Prompt." },
+      { rank: "question", text: "Question?" },
+      { rank: "read-back", text: "Read-back." },
+      { rank: "answer", text: "Answer." },
+      { rank: "alarm", text: "Alarm." },
     ]);
-    expect(said).toEqual(["alarm", "answer", "read-back", "question", "prompt", "news"]);
+    expect(said).toEqual(["Alarm.", "Answer.", "Read-back.", "Question?", "Prompt.", "News."]);
   });
 
   it("says a prompt whole the first time of a day, then short, and whole again tomorrow", () => {
@@ -75,11 +75,16 @@ describe("the desk", () => {
   it("says in one breath what comes together, and names each", () => {
     const [said] = new Counter().at(0, [
       { ...brine, cautions: [] },
-      { rank: "prompt", key: "x", name: "Beets", text: "Slip off the skins." },
+      { rank: "prompt", key: "x", name: "Beets", text: "Drain them. Slip off the skins." },
     ]);
     expect(said).toBe(
-      "Two things. Provider: Vinegar, water and salt into a pot. Beets: Slip off the skins.",
+      "Two things. Provider: Vinegar, water and salt into a pot. " +
+        "Beets: Drain them. Slip off the skins.",
     );
+    const brief = { rank: "prompt", key: "x", name: "Beets", text: "Slip off the skins." } as const;
+    expect(new Counter().at(0, [{ ...brine, cautions: [] }, brief])).toEqual([
+      "Provider: Vinegar, water and salt into a pot. Beets: Slip off the skins.",
+    ]);
   });
 
   it("says once what is the same for several", () => {
@@ -91,6 +96,21 @@ describe("the desk", () => {
     expect(said).toEqual(["Provider and Blue Lake: check the seals."]);
   });
 
+  it("says once what several have to do, with what is particular to each", () => {
+    const seals = (name: string, each: string): Want => ({
+      rank: "prompt",
+      key: name,
+      name,
+      text: `check the seals ${each}.`,
+      task: { todo: "check the seals", each },
+    });
+    const wants = [seals("Provider", "by ten"), seals("Blue Lake", "by noon")];
+    expect(new Counter().at(0, wants)).toEqual([
+      "Check the seals: Provider by ten, Blue Lake by noon.",
+    ]);
+    expect(new Counter().at(0, wants.slice(1))).toEqual(["Blue Lake: check the seals by noon."]);
+  });
+
   it("never says what is no longer true, and says why it was dropped", () => {
     const counter = new Counter();
     expect(counter.at(10, [{ rank: "prompt", text: "gone", until: 5000 }])).toEqual([]);
@@ -99,10 +119,10 @@ describe("the desk", () => {
 
   it("lets a later want of the same key take the place of an earlier one", () => {
     const said = new Counter().at(0, [
-      { rank: "prompt", key: "k", text: "before" },
-      { rank: "prompt", key: "k", text: "after" },
+      { rank: "prompt", key: "k", text: "Before." },
+      { rank: "prompt", key: "k", text: "After." },
     ]);
-    expect(said).toEqual(["after"]);
+    expect(said).toEqual(["After."]);
   });
 
   it("does not say a name twice in a row, but an alarm always has its own", () => {
@@ -114,21 +134,33 @@ describe("the desk", () => {
     ]);
   });
 
+  it("names again what is talked of once a minute has passed or something else was said", () => {
+    const counter = new Counter();
+    const answer = (text: string): Want => ({ rank: "answer", name: "Provider", text });
+    expect(counter.at(0, [answer("8 pints.")])).toEqual(["Provider: 8 pints."]);
+    expect(counter.at(20, [answer("Noted.")])).toEqual(["Noted."]);
+    expect(counter.at(90, [answer("8 jars in.")])).toEqual(["Provider: 8 jars in."]);
+    counter.at(95, [{ rank: "answer", name: "Beets", text: "Syrup boiling." }]);
+    expect(counter.at(100, [answer("Noted.")])).toEqual(["Provider: Noted."]);
+    counter.at(105, [{ rank: "answer", text: "Nothing is ringing." }]);
+    expect(counter.at(110, [answer("Noted.")])).toEqual(["Provider: Noted."]);
+  });
+
   it("keeps news for the morning while everybody sleeps, and nothing else", () => {
     const counter = new Counter();
     const wants: Want[] = [
-      { rank: "news", text: "the plan moved" },
-      { rank: "prompt", text: "now" },
+      { rank: "news", text: "The plan moved." },
+      { rank: "prompt", text: "Now." },
     ];
-    expect(counter.at(0, wants, { asleepUntil: 8 * 60 * MINUTE })).toEqual(["now"]);
+    expect(counter.at(0, wants, { asleepUntil: 8 * 60 * MINUTE })).toEqual(["Now."]);
     expect(counter.desk.decisions()).toContainEqual(
       expect.objectContaining({
-        wanted: "the plan moved",
+        wanted: "The plan moved.",
         deferredTill: 8 * 60 * MINUTE,
         said: null,
       }),
     );
-    expect(counter.at(8 * 3600)).toEqual(["the plan moved"]);
+    expect(counter.at(8 * 3600)).toEqual(["The plan moved."]);
     expect(counter.at(8 * 3600 + 1)).toEqual([]);
   });
 });

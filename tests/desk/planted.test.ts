@@ -18,7 +18,7 @@ const PLANTED: Record<string, [file: string, line: string, instead: string]> = {
     'wants.filter(({ rank }) => rank !== "news")',
     'wants.filter(({ rank }) => rank !== "news" && rank !== "prompt")',
   ],
-  "a merged alarm loses its name": ["desk.ts", "same && !KEEPS_NAME.has(line.rank)", "same"],
+  "a merged alarm loses its name": ["desk.ts", 'same && line.rank !== "alarm"', "same"],
   "an alarm is said once and never again": [
     "alarms.ts",
     "left(want, 0) <= 0",

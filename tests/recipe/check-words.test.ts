@@ -6,7 +6,7 @@ const BEANS = "dilled-green-beans";
 const dangers = (...changes: Change[]) => rules(found(BEANS, ...changes));
 const process = (say: string): Change => ["- {kind: process}", `- {kind: process, say: "${say}"}`];
 const trim = (say: string): Change => ["say: Wash the beans", `say: ${say} Wash the beans`];
-const fill = (say: string): Change => ["fingertip tight.\n", `fingertip tight. ${say}\n`];
+const fill = (say: string): Change => ["below the rim.\n", `below the rim. ${say}\n`];
 
 describe("numbers as they are said", () => {
   it.each([
@@ -46,10 +46,7 @@ describe("a time said to the cook", () => {
     trim("The whole process takes 90 minutes."),
     trim("Stir it so it can thicken, about 30 minutes."),
     trim("Boil the empty jars ten minutes to sterilize them."),
-    [
-      "Bring it to a boil.",
-      "Bring it to a boil in the canner kettle; boiled 10 minutes.",
-    ] as Change,
+    ["and to a boil.", "and to a boil in the canner kettle; boiled 10 minutes."] as Change,
   ])("of something else is harmless: %j", (...change) => {
     expect(found(BEANS, change as Change)).toEqual([]);
   });
@@ -65,9 +62,7 @@ describe("words that contradict the recipe", () => {
   });
 
   it("a larger jar", () => {
-    expect(dangers(["Free the bubbles", "In half-gallon jars. Free the bubbles"])).toEqual([
-      "jar-too-large",
-    ]);
+    expect(dangers(["Cover with", "In half-gallon jars. Cover with"])).toEqual(["jar-too-large"]);
   });
 
   it.each([

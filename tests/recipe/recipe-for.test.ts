@@ -49,8 +49,8 @@ describe("a recipe as one batch makes it", () => {
     const said = (tested: boolean) => {
       return JSON.stringify(recipeFor({ ...beets, tested }, KINDS, "refrigerator").stages);
     };
-    expect(said(true)).toContain("tested for this mix");
-    expect(said(false)).not.toContain("tested for this mix");
+    expect(said(true)).toContain("this mix was tested");
+    expect(said(false)).not.toContain("this mix was tested");
   });
 
   it("with nothing to leave out is the recipe itself", () => {

@@ -276,6 +276,6 @@ describe("a boil with several things waiting", () => {
 +0:00 start the syrup
 +0:00 it's boiling and the lids are covered`,
     );
-    expect(allSaid(played)).toContain("A full boil. Fifteen minutes");
+    expect(allSaid(played)).toContain("Fifteen minutes, until ");
   });
 });

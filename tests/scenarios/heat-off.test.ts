@@ -92,7 +92,7 @@ describe("an end that is told", () => {
     const minute = Math.ceil(full.getTime() / 60_000) % 60;
     const said = allSaid(played);
     expect(begun).toMatch(/:58[+-]/);
-    expect(said).toMatch(/A full boil\. Fifteen minutes, until /);
+    expect(said).toMatch(/Fifteen minutes, until /);
     expect(said).toMatch(/process: eleven minutes, at /);
     const words = minute % 5 === 0 ? /until (.*past|.*to) / : new RegExp(`until \\d+:${minute}`);
     expect(said).toMatch(words);

@@ -13,7 +13,7 @@ describe("cooling", () => {
   it("says when the seals may be checked before the day is closed", async () => {
     const { played } = await cooled("+0:00 what now");
     expect(allSaid(played)).toMatch(/Check the seals by \w+ tomorrow morning/);
-    expect(allSaid(played)).toContain("Do not tighten the bands");
+    expect(allSaid(played)).toContain("Leave hot lids and bands alone");
   });
 
   it("takes a lid that pinged too early as a note, not as a seal", async () => {

@@ -83,7 +83,8 @@ const THE = "the ";
 export function askWhich(wish: Wish, lead: string, choices: Choice[]): Decision {
   const labels = choices.map((choice) => choice.label);
   const sort = lead === "Which one:" ? sharedEnd(labels) : undefined;
-  const names = sort === undefined ? labels : labels.map((one) => one.slice(THE.length, -sort.length - 1));
+  const names =
+    sort === undefined ? labels : labels.map((one) => one.slice(THE.length, -sort.length - 1));
   const said = sort === undefined ? lead : `Which ${sort}:`;
   const text = `${said} ${listed(names, "or")}?`;
   return { kind: "ask", text, wish, expects: "which", choices };

@@ -63,7 +63,9 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
   }[terms.method];
   const water = hot ? "Top up the canner and light it." : cold;
   const wanted =
-    terms.method === "steam" ? "Say canner's ready then." : `Tell me at ${terms.waterStartF} degrees.`;
+    terms.method === "steam"
+      ? "Say canner's ready then."
+      : `Tell me at ${terms.waterStartF} degrees.`;
   return stage(heat, {
     id: "canner",
     title: "canner warming",
@@ -97,8 +99,7 @@ function loading(terms: ProcessTerms): Stage {
 function comeUp(terms: ProcessTerms): Stage {
   const warm = LOW_TEMPERATURE_F.min;
   const say = {
-    "boiling-water":
-      "Bring it to a full boil. Say when it boils and the lids are covered.",
+    "boiling-water": "Bring it to a full boil. Say when it boils and the lids are covered.",
     "low-temperature": `Bring the water to ${warm} degrees, and tell me the temperature.`,
     steam:
       "Heat until a full column of steam comes out, then tell me, and tell me its temperature.",
@@ -167,8 +168,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
   const lift = stage(handsOn, {
     id: "unload",
     title: "lift the jars out",
-    say:
-      "Straight up, and stand them an inch apart, out of drafts. Say the jars are out.",
+    say: "Straight up, and stand them an inch apart, out of drafts. Say the jars are out.",
     short: "",
     typicalMinutes: UNLOAD_MINUTES,
     cautions: cautions("hot-lids"),

@@ -32,7 +32,7 @@ export const cool: StageRules = {
   condition: null,
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
-    turn: "recipe",
+    turn: "when-to-check",
     began: "boiling",
     lost: "boil",
     opens: "check-seals",
