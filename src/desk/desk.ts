@@ -4,6 +4,7 @@
  */
 import { listed } from "../kitchen/spoken-names.ts";
 import { Alarms } from "./alarms.ts";
+import { type Askable, type AskMoment, waitsTill } from "./asking.ts";
 import {
   type DeskDecision,
   type LinePart,
@@ -81,6 +82,13 @@ export class Desk {
       }
     }
     return lines;
+  }
+
+  /** Whether a question is asked now; one that waits is written down as put off. */
+  mayAsk(asked: Askable, moment: AskMoment): boolean {
+    const waits = waitsTill(asked, moment);
+    if (waits) this.putOff(asked.text, moment.now, waits.till, waits.why);
+    return waits === undefined;
   }
 
   /** What is kept for later, told once for each time it is put off. */

@@ -8,6 +8,12 @@ export const MINUTE_MS = 60 * SECOND_MS;
 export const HOUR_MS = 60 * MINUTE_MS;
 export const DAY_MS = 24 * HOUR_MS;
 
+/** The date in a zone, as a name for the day. */
+export function localDay(wallMs: number, zone: string): string {
+  const { year, month, day } = localFields(wallMs, zone);
+  return `${year}-${month}-${day}`;
+}
+
 /** The full minute at or after a wall instant: an end is announced by it, so never too early. */
 export function upToMinute(wallMs: number): number {
   return Math.ceil(wallMs / MINUTE_MS) * MINUTE_MS;

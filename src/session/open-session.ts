@@ -16,6 +16,7 @@ import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
 import { sealedFacts, unknownOwners } from "../kitchen/sealed-places.ts";
 import { ownerName } from "../kitchen/spoken-names.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { isLost } from "../kitchen/unbroken-time.ts";
@@ -59,7 +60,14 @@ type OpenParts = {
 };
 
 /** Something that came due while nobody was there, as announced at the opening; `at` is wall ms. */
-export type CameDue = { key: string; at: number; rank: "alarm" | "prompt"; text: string };
+export type CameDue = {
+  key: string;
+  at: number;
+  rank: "alarm" | "prompt";
+  text: string;
+  /** It tells of a process, and is said even in a hush. */
+  guards: boolean;
+};
 
 export type OpenedSession = {
   session: Session;
@@ -153,15 +161,22 @@ function beginningMissing(ids: string[]): string {
   );
 }
 
+/** What came due, as it is announced where nobody was there. */
+export function cameDue(state: State, item: DueItem): CameDue {
+  const { key, rank, run } = item;
+  const guards = rank === "alarm" && run !== undefined && rulesOf(run.spec).watched;
+  const at = Math.round(wallOf(state, item.at));
+  return { key, at, rank, text: dueSentence(state, item), guards };
+}
+
 /** What came due meanwhile, with how long ago; empty where there is nothing to say about it. */
 function tellDue(state: State, item: DueItem, now: number): CameDue[] {
-  const { key, rank } = item;
   const warming = item.what === "warm-up";
   const text = warming ? lightTheCanner(state, item, now) : dueSentence(state, item);
   if (!text) return [];
   const since = now - item.at;
   const ago = warming || since < MINUTE_MS ? "" : ` That was ${durationWords(since)} ago.`;
-  return [{ key, at: Math.round(wallOf(state, item.at)), rank, text: `${text}${ago}` }];
+  return [{ ...cameDue(state, item), text: `${text}${ago}` }];
 }
 
 /** A canner whose time to be lit came while nobody was there is not lit yet. */

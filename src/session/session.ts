@@ -7,7 +7,7 @@ import type { Want } from "../desk/want.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
-import { localFields } from "../kitchen/time.ts";
+import { localDay } from "../kitchen/time.ts";
 import type { Context } from "../language/context.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
 import type { Carried } from "./carried.ts";
@@ -78,9 +78,8 @@ export class Session {
   private moment(): TalkMoment {
     const now = this.now();
     const wallMs = wallOf(this.state, now);
-    const { year, month, day } = localFields(wallMs, this.state.zone);
-    const asleepUntil = this.turn.asleepUntil(now);
-    return { now, wallMs, day: `${year}-${month}-${day}`, asleepUntil };
+    const day = localDay(wallMs, this.state.zone);
+    return { now, wallMs, day, asleepUntil: this.turn.asleepUntil(now) };
   }
 
   /** True while what happened is not all on the disk. */
@@ -196,11 +195,7 @@ export class Session {
    */
   greet(wants: readonly Want[], notices: readonly string[]): void {
     for (const text of notices) this.talk.show("notice", text);
-    const rings = ringing(this.state);
-    for (const want of wants) {
-      const guards = rings.some((one) => one.key === want.key && one.guards);
-      this.talk.want({ ...want, guards });
-    }
+    for (const want of wants) this.talk.want(want);
     if (this.log.failing) {
       this.talk.want({ rank: "alarm", text: NOT_RECORDED, key: LOG_KEY, guards: true });
     }

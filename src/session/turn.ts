@@ -3,8 +3,14 @@ import type { Command, Evidence } from "../kitchen/command.ts";
 import { decide, decideKeyPress } from "../kitchen/decide/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { Decision, Wish } from "../kitchen/decide/decision.ts";
+import { handsFreeAt, waitsForHands } from "../kitchen/hands.ts";
 import { nightUntil } from "../kitchen/nights.ts";
-import { questions, questionToAsk, waitsForMorning } from "../kitchen/questions/questions.ts";
+import {
+  type Question,
+  questions,
+  questionToAsk,
+  waitsForMorning,
+} from "../kitchen/questions/questions.ts";
 import { keyOffer } from "../kitchen/shelves.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -248,12 +254,13 @@ export class Turn {
   /** Asks the question that guards safety, once; what can wait is asked in the morning. */
   ask(now: number): void {
     const { parts, log, talk } = this.with;
-    const open = parts.asks ? questionToAsk(this.state, now) : undefined;
-    const asleepUntil = open && waitsForMorning(open) ? this.asleepUntil(now) : undefined;
-    if (open && asleepUntil !== undefined) {
-      talk.desk.putOff(open.text, now, asleepUntil, "night");
-      return;
-    }
+    const asleepUntil = this.asleepUntil(now);
+    const moment = { now, asleepUntil, handsFreeAt: handsFreeAt(this.state, now) };
+    const mayAsk = (one: Question) => {
+      const waits = { morning: waitsForMorning(one), hands: waitsForHands(this.state, one) };
+      return talk.desk.mayAsk({ text: one.text, waits }, moment);
+    };
+    const open = parts.asks ? questionToAsk(this.state, now, mayAsk) : undefined;
     // A damaged file is asked about once the day goes on in another.
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
     if (this.open && comesFirst(this.open, now - this.openSince, open)) return;

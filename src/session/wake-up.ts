@@ -1,5 +1,6 @@
 /** The wake-up: time passed, what came due is written and said, and the next one is armed. */
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import { handsFreeAt } from "../kitchen/hands.ts";
 import { mustBeKept } from "../kitchen/watched.ts";
 import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";
@@ -64,7 +65,8 @@ export class WakeUp {
     const { parts, deeds, talk } = this.with;
     this.stopTick?.();
     const now = this.now();
-    const next = Math.min(deeds.dueAt(now), talk.desk.nextAt(parts.state.ringing));
+    const free = handsFreeAt(parts.state, now) ?? Number.POSITIVE_INFINITY;
+    const next = Math.min(deeds.dueAt(now), talk.desk.nextAt(parts.state.ringing), free);
     const wait = Math.min(parts.lookMs(mustBeKept(parts.state)), Math.max(1, next - now));
     this.stopTick = parts.clock.after(wait, () => this.tick());
   }

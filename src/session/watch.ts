@@ -5,12 +5,11 @@
 import { fileName, filesInOrder } from "../journal/file-name.ts";
 import { readHeartbeat } from "../journal/heartbeat.ts";
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
-import { type State, wallOf } from "../kitchen/state.ts";
+import type { State } from "../kitchen/state.ts";
 import type { Clock } from "../ports/clock.ts";
 import type { Disk } from "../ports/disk.ts";
 import type { Library } from "../recipe/library.ts";
-import { dueSentence } from "../speech/due-sentences.ts";
-import { type CameDue, resumeTime } from "./open-session.ts";
+import { type CameDue, cameDue, resumeTime } from "./open-session.ts";
 import { type ReadKitchen, readKitchen } from "./reading/read-kitchen.ts";
 import { inShortSession } from "./short-session.ts";
 
@@ -80,12 +79,8 @@ export class Watch {
         : { kind: "told", told: answer.value, hushed };
     }
     if (answer.why === "held") return { kind: "kitchen-open" };
-    const told = due.map((item): CameDue => {
-      this.unwritten.add(item.key);
-      const { key, rank } = item;
-      const at = Math.round(wallOf(state, item.at));
-      return { key, at, rank, text: dueSentence(state, item) };
-    });
+    for (const { key } of due) this.unwritten.add(key);
+    const told = due.map((item) => cameDue(state, item));
     return { kind: "told", told, hushed, notRecorded: answer.message };
   }
 

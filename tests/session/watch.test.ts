@@ -4,7 +4,7 @@ import { delimiter, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { takeLock } from "../../src/journal/lock.ts";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
-import { announce } from "../../src/session/announcer.ts";
+import { Announcer } from "../../src/session/announcer.ts";
 import { desktopNotice, noticeCall } from "../../src/session/desktop-notice.ts";
 import { type OpenedSession, openSession } from "../../src/session/open-session.ts";
 import { readKitchen } from "../../src/session/reading/read-kitchen.ts";
@@ -229,16 +229,33 @@ describe("a notice on the desktop", () => {
   it("is replaced by a line and the bell where it cannot be shown", async () => {
     const printed: string[] = [];
     let rings = 0;
-    const told = [{ key: "k", at: MORNING, rank: "alarm" as const, text: "Stir.\u0007\u001b[2J" }];
+    const stir = { at: MORNING, rank: "alarm" as const, guards: false };
+    const told = [{ ...stir, key: "k", text: "Stir.\u0007\u001b[2J" }];
     const parts = { print: (line: string) => printed.push(line), voice: undefined };
     const bell = { ring: () => void rings++ };
     const now = { told, hushed: false, wallMs: MORNING, zone: ZONE };
-    await announce(now, { ...parts, bell, notice: async () => false });
+    const silent = new Announcer({ ...parts, bell, notice: async () => false });
+    await silent.announce(now);
     expect(printed).toEqual(["Sat Aug 14 2027, 8:00 AM  Stir. [2J"]);
     expect(rings).toBe(1);
-    await announce(now, { ...parts, bell, notice: async () => true });
-    await announce({ ...now, hushed: true }, { ...parts, bell, notice: undefined });
+    await new Announcer({ ...parts, bell, notice: async () => true }).announce(now);
+    await silent.announce({ ...now, hushed: true });
     expect(rings).toBe(1);
     expect(printed).toHaveLength(3);
+    const guarding = { ...stir, key: "p", text: "The time is full.", guards: true };
+    await silent.announce({ ...now, told: [guarding], hushed: true });
+    expect(rings).toBe(2);
+  });
+
+  it("says over the desk, in one breath, what came due together", async () => {
+    const printed: string[] = [];
+    const parts = { print: (line: string) => printed.push(line), voice: undefined };
+    const bell = { ring: () => {} };
+    const announcer = new Announcer({ ...parts, bell, notice: undefined });
+    const told = ["Stir.", "Skim it."].map((text, n) => {
+      return { key: `${n}`, at: MORNING, rank: "alarm" as const, text, guards: false };
+    });
+    await announcer.announce({ told, hushed: false, wallMs: MORNING, zone: ZONE });
+    expect(printed).toEqual(["Sat Aug 14 2027, 8:00 AM  Stir. Skim it."]);
   });
 });

@@ -4,7 +4,7 @@ import { realDisk } from "../../journal/real-disk.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
 import type { Clock } from "../../ports/clock.ts";
 import type { Library } from "../../recipe/library.ts";
-import { type AnnouncerParts, announce } from "../../session/announcer.ts";
+import { Announcer } from "../../session/announcer.ts";
 import { desktopNotice } from "../../session/desktop-notice.ts";
 import { realClock } from "../../session/time/real-clock.ts";
 import { Watch, type WatchFinding } from "../../session/watch.ts";
@@ -57,12 +57,12 @@ export async function watchCommand(args: string[], io: WatchIo): Promise<number>
   const status = once
     ? await lookOnce(watch, announcer, clock, io, json)
     : await keepWatching(watch, announcer, clock, io, trouble);
-  await announcer.voice?.idle();
-  await announcer.voice?.close();
+  await announcer.parts.voice?.idle();
+  await announcer.parts.voice?.close();
   return status;
 }
 
-function announcerFor(io: WatchIo, clock: Clock, silent: boolean, json: boolean): AnnouncerParts {
+function announcerFor(io: WatchIo, clock: Clock, silent: boolean, json: boolean): Announcer {
   const { platform } = io;
   const searchPath = io.env.PATH ?? "";
   const bell = terminalBell(io.ring);
@@ -72,23 +72,23 @@ function announcerFor(io: WatchIo, clock: Clock, silent: boolean, json: boolean)
   const voice = engine
     ? new Speaker({ engine, bell, clock, advice, onProblem: (text) => io.err(text) })
     : undefined;
-  return {
+  return new Announcer({
     print: json ? () => {} : io.out,
     notice: json ? undefined : desktopNotice(platform, searchPath, io.env),
     voice,
     bell: json || silent ? { ring: () => {} } : bell,
-  };
+  });
 }
 
-async function tellOf(look: WatchFinding, announcer: AnnouncerParts, clock: Clock): Promise<void> {
+async function tellOf(look: WatchFinding, announcer: Announcer, clock: Clock): Promise<void> {
   if (look.kind !== "told") return;
   const { wallMs, zone } = clock.read();
-  await announce({ told: look.told, hushed: look.hushed, wallMs, zone }, announcer);
+  await announcer.announce({ told: look.told, hushed: look.hushed, wallMs, zone });
 }
 
 async function lookOnce(
   watch: Watch,
-  announcer: AnnouncerParts,
+  announcer: Announcer,
   clock: Clock,
   io: WatchIo,
   json: boolean,
@@ -124,7 +124,7 @@ function notRecorded(message: string): string {
 
 async function keepWatching(
   watch: Watch,
-  announcer: AnnouncerParts,
+  announcer: Announcer,
   clock: Clock,
   io: WatchIo,
   trouble: { last: string },

@@ -164,10 +164,16 @@ function openStill(state: State, question: Question): Question | undefined {
   if (state.leftOpen[again] !== undefined || state.lastW - leftAt < AGAIN_AFTER_MS)
     return undefined;
   const calm = activeOwners(state).every((owner) => {
-    if (isLoad(owner)) return owner.loadedAt === undefined || owner.unloadedAt !== undefined;
+    if (isLoad(owner)) return owner.loadedAt === undefined || isQuiet(owner);
     return owner.ready === 0 && runOfRole(owner, "filling")?.state !== "running";
   });
   return calm ? { ...question, key: again } : undefined;
+}
+
+/** Whether its jars are out, or its process runs and nothing of it is in doubt. */
+function isQuiet(load: Load): boolean {
+  const kept = runOfRole(load, "treatment")?.kept;
+  return load.unloadedAt !== undefined || (kept !== undefined && current(kept) !== undefined);
 }
 
 /** Whether nobody need be asked at night: no jars in the canner hang on it. */
@@ -175,16 +181,23 @@ export function waitsForMorning({ kind }: Question): boolean {
   return RANK[kind] >= RANK.altitude;
 }
 
-/** The question to ask now: none while one that was just asked, or an urgent one, waits. */
-export function questionToAsk(state: State, now: number): Question | undefined {
-  const [first, ...others] = questions(state);
-  if (!first) return undefined;
-  const askedAt = state.asked[first.key];
-  if (askedAt === undefined) return first;
-  const next = others.find((one) => state.asked[one.key] === undefined);
-  if (!next) return undefined;
-  if (RANK[next.kind] < RANK[first.kind]) return next;
-  const waits = RANK[first.kind] <= URGENT_RANK || now - askedAt < PATIENCE_MS;
+/**
+ * The question to ask now: none while one that was just asked, or an urgent one, waits.
+ * @param may whether one may be asked at this moment.
+ */
+export function questionToAsk(
+  state: State,
+  now: number,
+  may: (question: Question) => boolean = () => true,
+): Question | undefined {
+  const all = questions(state);
+  const [open] = all;
+  if (!open) return undefined;
+  const next = all.find((one) => state.asked[one.key] === undefined && may(one));
+  const askedAt = state.asked[open.key];
+  if (askedAt === undefined || !next) return next;
+  if (RANK[next.kind] < RANK[open.kind]) return next;
+  const waits = RANK[open.kind] <= URGENT_RANK || now - askedAt < PATIENCE_MS;
   return waits ? undefined : next;
 }
 
