@@ -1,6 +1,6 @@
 /**
- * Announces what came due while no kitchen was open: over the desk, as a line, a desktop notice, and
- * aloud.
+ * Announces what came due while no kitchen was open: over the desk, as a line, a desktop notice,
+ * and aloud.
  */
 import { Desk } from "../desk/desk.ts";
 import type { State } from "../kitchen/state.ts";

@@ -36,4 +36,4 @@ describe("a question while hands are in the jars", () => {
     expect(last?.text).toMatch(/vinegar/);
     expect(minuteOf(last?.at ?? "")).toBe(110);
   });
-});
+}, 60_000);
