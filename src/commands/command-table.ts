@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import type { CommandName } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
-import { safeLine } from "./call/safe-output.ts";
+import { complain, printLine, printText } from "./call/print.ts";
 import type { Machine } from "./machine.ts";
 import { CannotRead } from "./needs-kitchen.ts";
 
@@ -72,9 +72,9 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
       folder: machine.folder,
       version: machine.version,
       library: machine.library,
-      out: print,
+      out: printLine,
       err: complain,
-      ring: (text) => process.stdout.write(text),
+      ring: printText,
       platform: process.platform,
       env: process.env,
       ended: new Promise((resolve) => {
@@ -86,11 +86,11 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   },
   tell: async (args, machine) => {
     const { tellCommand } = await import("./open/tell.ts");
-    return tellCommand(args, { folder: machine.folder, out: print, err: complain });
+    return tellCommand(args, { folder: machine.folder, out: printLine, err: complain });
   },
   soundcheck: async (args) => {
     const { soundcheckCommand } = await import("./open/soundcheck.ts");
-    return soundcheckCommand(args, { searchPath: process.env.PATH ?? "", out: print });
+    return soundcheckCommand(args, { searchPath: process.env.PATH ?? "", out: printLine });
   },
   understand: async (args, machine) => {
     const { understandCommand } = await import("./open/understand.ts");
@@ -101,7 +101,7 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
       zone: machine.zone,
       nowMs: Date.now(),
       library,
-      out: print,
+      out: printLine,
       err: complain,
     });
   },
@@ -155,12 +155,4 @@ async function keptKitchen(
     ...(first?.gauge ? { gauge: first.gauge.kind } : {}),
     ...(first ? { cannerHolds: first.holds } : {}),
   };
-}
-
-function print(line: string): void {
-  process.stdout.write(`${safeLine(line)}\n`);
-}
-
-function complain(line: string): void {
-  process.stderr.write(`${safeLine(line)}\n`);
 }

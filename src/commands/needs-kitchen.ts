@@ -1,6 +1,6 @@
 /** Commands for which a folder without a kitchen is no empty kitchen. */
 import { noKitchenIn } from "../session/data-folder.ts";
-import { safeLine } from "./call/safe-output.ts";
+import { complain } from "./call/print.ts";
 import type { Machine } from "./machine.ts";
 
 /** The data could not be read at all; whoever needed it ends with status 3. */
@@ -13,5 +13,5 @@ export class CannotRead extends Error {}
 export function needsKitchen({ chosen, folder }: Pick<Machine, "chosen" | "folder">): void {
   const odd = chosen ? noKitchenIn(folder) : undefined;
   if (odd?.missing) throw new CannotRead(odd.message);
-  if (odd) process.stderr.write(`brinebell: ${safeLine(odd.message)}\n`);
+  if (odd) complain(`brinebell: ${odd.message}`);
 }

@@ -5,6 +5,7 @@ import type { CommandResult } from "./call/command-result.ts";
 import { failed } from "./call/command-result.ts";
 import { asksHelp, commandHelp, helpText } from "./call/help.ts";
 import { nearestName } from "./call/nearest.ts";
+import { printText } from "./call/print.ts";
 import { safeOutput } from "./call/safe-output.ts";
 import { READERS, RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
@@ -81,7 +82,7 @@ export async function run(
 
 async function finish(result: number | CommandResult | undefined): Promise<number | undefined> {
   if (result === undefined || typeof result === "number") return result;
-  if (result.stdout) process.stdout.write(await safeOutput(result.stdout));
+  if (result.stdout) printText(await safeOutput(result.stdout));
   if (result.stderr) process.stderr.write(await safeOutput(result.stderr));
   return result.code;
 }

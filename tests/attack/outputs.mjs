@@ -65,6 +65,14 @@ export async function fullDevices(tally) {
       must(!/^ {4}at /m.test(told.stderr), told.stderr);
     });
   }
+  await tally.case("a file that has no room for the rest", (home) => {
+    const out = join(home, "out.json");
+    const call = 'trap "" XFSZ; ulimit -f 2; exec "$0" "$1" review --json --home "$2" > "$3"';
+    const words = ["-c", call, process.execPath, PROGRAM, kept, out];
+    const told = spawnSync("sh", words, { encoding: "utf8", timeout: 20_000 });
+    must(fs.statSync(out).size > 0, "nothing was written");
+    must(told.status === 3, `it gives ${told.status}: ${told.stderr}`);
+  });
   fs.rmSync(folder, { recursive: true, force: true });
 }
 

@@ -3,7 +3,7 @@ import { createInterface } from "node:readline";
 import type { ScreenIo } from "../../screen/screen-host.ts";
 import { type Glass, openGlass } from "../../session/glass/open-glass.ts";
 import { type TellReply, tell } from "../../session/tell/tell-client.ts";
-import { safeLine } from "../call/safe-output.ts";
+import { complain, printLine } from "../call/print.ts";
 import type { Machine } from "../machine.ts";
 
 /** A kitchen of the same moment is given so long to listen: three seconds in all. */
@@ -55,18 +55,19 @@ function tellSoon(machine: Machine, words: string): Promise<TellReply> {
 
 /** A second program on the same data hands its words to the first. */
 export async function talkToTheOther(machine: Machine, why: string): Promise<number> {
-  process.stderr.write(`brinebell: ${safeLine(why)}\nWhat you type here goes to that kitchen.\n`);
+  complain(`brinebell: ${why}`);
+  complain("What you type here goes to that kitchen.");
   let status = 0;
   for await (const line of createInterface({ input: process.stdin })) {
     const words = line.trim();
     if (words === "") continue;
     const reply = await tellSoon(machine, words);
     if (!reply.ok) {
-      process.stderr.write(`brinebell: ${safeLine(reply.message)}\n`);
+      complain(`brinebell: ${reply.message}`);
       status = 3;
       continue;
     }
-    for (const answer of reply.lines) process.stdout.write(`${answer}\n`);
+    for (const answer of reply.lines) printLine(answer);
   }
   return status;
 }

@@ -4,7 +4,6 @@ import { takeLock } from "../../journal/lock.ts";
 import { realDisk } from "../../journal/real-disk.ts";
 import { outletOf } from "../../screen/outlet.ts";
 import { readKitchen } from "../../session/reading/read-kitchen.ts";
-import type { RehearsalParts } from "../../session/rehearsal/rehearse.ts";
 import { realClock } from "../../session/time/real-clock.ts";
 import type { CommandResult } from "../call/command-result.ts";
 import { failed } from "../call/command-result.ts";
@@ -57,26 +56,24 @@ async function onScreen(wish: RehearseWish): Promise<CommandResult | number> {
   return trouble === undefined ? 0 : failed(1, `rehearse: ${trouble}`);
 }
 
-type Kept =
-  | { ok: true; disk: RehearsalParts["disk"]; done(): void }
-  | { ok: false; message: string };
+type Kept = ReturnType<NonNullable<RehearseIo["home"]>>;
 
 /** A folder to keep a rehearsal in; one that holds real batches is refused. */
 function keptFolder(folder: string): Kept {
   const disk = realDisk();
   if (existsSync(folder)) {
     const { state, unreadable } = readKitchen(folder);
-    if (unreadable !== undefined) return { ok: false, message: unreadable };
+    if (unreadable !== undefined) return { ok: false, code: 3, message: unreadable };
     const real = Object.values(state.batches).some((batch) => !batch.rehearsal);
     const opened = state.history.some((event) => event.type === "opened" && !event.rehearsal);
     if (real || opened) {
       const message = `--home: ${folder} holds a real kitchen; name a folder of its own`;
-      return { ok: false, message };
+      return { ok: false, code: 1, message };
     }
   }
   const { bootId, wallMs } = realClock().read();
   const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
   const lock = takeLock(disk, folder, self);
-  if (!lock.ok) return { ok: false, message: lock.message };
+  if (!lock.ok) return { ok: false, code: lock.why === "held" ? 1 : 3, message: lock.message };
   return { ok: true, disk, done: () => lock.lock.release() };
 }

@@ -32,7 +32,9 @@ export type RehearseIo = {
   /** Opens the kept folder for `--home`; refuses one that holds real batches. */
   home?(
     folder: string,
-  ): { ok: true; disk: RehearsalParts["disk"]; done(): void } | { ok: false; message: string };
+  ):
+    | { ok: true; disk: RehearsalParts["disk"]; done(): void }
+    | { ok: false; code: 1 | 3; message: string };
 };
 
 export type RehearseWish = {
@@ -160,7 +162,7 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
   let home: { disk: RehearsalParts["disk"]; done(): void } | undefined;
   if (wish.home !== undefined && io.home) {
     const opened = io.home(wish.home);
-    if (!opened.ok) return failed(1, `rehearse: ${opened.message}`);
+    if (!opened.ok) return failed(opened.code, `rehearse: ${opened.message}`);
     home = opened;
   }
   const disk = home?.disk;
