@@ -1,9 +1,8 @@
-import { existsSync } from "node:fs";
+import { existsSync, realpathSync } from "node:fs";
 import type { CommandName } from "./call/calls.ts";
 import type { CommandResult } from "./call/command-result.ts";
 import { complain, printLine, printText } from "./call/print.ts";
 import type { Machine } from "./machine.ts";
-import { CannotRead } from "./needs-kitchen.ts";
 
 type Runner = (args: string[], machine: Machine) => Promise<number | CommandResult | undefined>;
 
@@ -70,6 +69,8 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
     const { watchCommand } = await import("./open/watch.ts");
     return watchCommand(args, {
       folder: machine.folder,
+      chosen: machine.chosen,
+      program: [process.execPath, realpathSync(process.argv[1] ?? "")],
       version: machine.version,
       library: machine.library,
       out: printLine,
@@ -111,6 +112,9 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
     return completionCommand(args, [...recipes.keys()]);
   },
 };
+
+/** The data could not be read at all; whoever needed it ends with status 3. */
+export class CannotRead extends Error {}
 
 /** Commands that show what a kitchen holds, and are for nothing where there is none. */
 export const READERS: ReadonlySet<string> = new Set([

@@ -7,9 +7,9 @@ import { asksHelp, commandHelp, helpText } from "./call/help.ts";
 import { nearestName } from "./call/nearest.ts";
 import { printText } from "./call/print.ts";
 import { safeOutput } from "./call/safe-output.ts";
-import { READERS, RUNNERS } from "./command-table.ts";
+import { CannotRead, READERS, RUNNERS } from "./command-table.ts";
 import { machineFor } from "./machine.ts";
-import { CannotRead, needsKitchen } from "./needs-kitchen.ts";
+import { needsKitchen } from "./needs-kitchen.ts";
 
 /** Takes `--home DIR` out of a call, anywhere before a `--`. */
 function takeHome(args: string[]): { rest: string[]; home?: string; missing?: boolean } {
@@ -69,8 +69,9 @@ export async function run(
   }
   const runner = Object.hasOwn(RUNNERS, name) ? RUNNERS[name as keyof typeof RUNNERS] : undefined;
   if (!runner) return finish(noCommand(name));
+  const lacking = READERS.has(name) ? needsKitchen(name, machine) : undefined;
+  if (lacking) return finish(lacking);
   try {
-    if (READERS.has(name)) needsKitchen(machine);
     const status = await finish(await runner(words, machine));
     // A command that had to do without part of the data has set it so.
     return status === 0 ? undefined : status;

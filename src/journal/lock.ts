@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Disk, DiskRefusal } from "../ports/disk.ts";
 
 /** What the lock file says about the program that holds it. */
-type LockHolder = {
+export type LockHolder = {
   pid: number;
   /** Which start of the machine; see `ClockReading`. */
   bootId: string;
@@ -61,15 +61,27 @@ export function takeLock(
     if (created.why !== "exists") {
       // Even on a full or read-only disk, one can see that somebody else is there.
       const there = read.ok ? holderOf(read.bytes) : undefined;
-      return there && isRunning(there, me, processes) ? held(there, path) : created;
+      return there && isRunning(there, me.bootId, processes) ? held(there, path) : created;
     }
     if (!read.ok && read.why === "missing") continue;
     if (!read.ok) return read;
     const holder = holderOf(read.bytes);
-    if (!holder || isRunning(holder, me, processes)) return held(holder, path);
+    if (!holder || isRunning(holder, me.bootId, processes)) return held(holder, path);
     clearStale(disk, path, read.bytes, `${path}.stale-${me.pid}-${turn}`);
   }
   return held(undefined, path);
+}
+
+/** Who holds a folder's lock and is running; undefined where nobody does. Takes nothing. */
+export function lockHolder(
+  disk: Disk,
+  folder: string,
+  bootId: string,
+  processes: Processes = systemProcesses,
+): LockHolder | undefined {
+  const read = disk.read(`${folder}/${NAME}`);
+  const holder = read.ok ? holderOf(read.bytes) : undefined;
+  return holder && isRunning(holder, bootId, processes) ? holder : undefined;
 }
 
 /** Only the file that was judged is removed; a newer one that got in between is put back. */
@@ -104,8 +116,8 @@ function identityOf(disk: Disk, path: string): string | undefined {
   return answer.ok ? answer.identity : undefined;
 }
 
-function isRunning(holder: LockHolder, me: LockHolder, processes: Processes): boolean {
-  if (isExact(holder.bootId) && isExact(me.bootId) && holder.bootId !== me.bootId) return false;
+function isRunning(holder: LockHolder, bootId: string, processes: Processes): boolean {
+  if (isExact(holder.bootId) && isExact(bootId) && holder.bootId !== bootId) return false;
   // Numbers below 1 name no process: the system takes them for groups, ours among them.
   if (holder.pid < 1 || !processes.isAlive(holder.pid)) return false;
   const ticks = processes.startTicks(holder.pid);
@@ -148,19 +160,24 @@ export const systemProcesses: Processes = {
   isAlive: (pid) => {
     try {
       process.kill(pid, 0);
-      return true;
     } catch (error) {
-      return (error as NodeJS.ErrnoException).code === "EPERM";
+      if ((error as NodeJS.ErrnoException).code !== "EPERM") return false;
     }
+    // One that has ended and that nobody has asked about keeps its number.
+    return !/^[ZX]$/.test(statOf(pid)[0] ?? "");
   },
-  startTicks: (pid) => {
-    try {
-      const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
-      // The program's name, in brackets, may contain anything; the start is the 20th field after
-      // it.
-      return stat.slice(stat.lastIndexOf(")") + 2).split(" ")[19] ?? null;
-    } catch {
-      return null;
-    }
-  },
+  startTicks: (pid) => statOf(pid)[19] ?? null,
 };
+
+/**
+ * What Linux tells of a process from its state on: the fields behind its name, which is in brackets
+ * and may contain anything. None on other systems.
+ */
+function statOf(pid: number): string[] {
+  try {
+    const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
+    return stat.slice(stat.lastIndexOf(")") + 2).split(" ");
+  } catch {
+    return [];
+  }
+}

@@ -5,6 +5,7 @@ import { archives, locks, typing, zones } from "./odds.mjs";
 import { fullDevices, namedFiles, outputs } from "./outputs.mjs";
 import { stalledTerminal } from "./stalled-terminal.mjs";
 import { swappedFiles } from "./swapped-files.mjs";
+import { watches } from "./watches.mjs";
 import { windows } from "./windows.mjs";
 
 export const ATTACKS = {
@@ -19,5 +20,6 @@ export const ATTACKS = {
   "named-files": namedFiles,
   typing,
   archives,
+  watches,
   windows,
 };

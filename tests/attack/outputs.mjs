@@ -45,7 +45,7 @@ export async function fullDevices(tally) {
   });
   const folder = fs.mkdtempSync(join(tmpdir(), "brinebell-attack-"));
   const [kept, other] = [join(folder, "kept"), join(folder, "other")];
-  run(["rehearse", "sauerkraut", "--speed", "max", "--home", kept]);
+  run(["rehearse", "dilled-green-beans", "--speed", "max", "--home", kept]);
   run(["kitchen", "--altitude", "6200ft", "--home", other]);
   run(["export", join(folder, "b.brinebell"), "--home", other]);
   fs.writeFileSync(join(folder, "r.csv"), "minutes,F\n0,240\n9,250\n");
@@ -99,8 +99,8 @@ const PRINTING = [
   ...["kitchen --home KEPT", "kitchen --json --home KEPT", "kitchen --burners 3 --home NEW"],
   ...["plan sauerkraut", "plan sauerkraut --json"],
   ...["review --home KEPT", "review --json --home KEPT", "review --csv --home KEPT"],
-  ...["review --markdown --home KEPT", "review sauerkraut --html - --home KEPT"],
-  ...["pantry --home KEPT", "pantry --json --home KEPT", "labels sauerkraut --home KEPT"],
+  ...["review --markdown --home KEPT", "review beans --html - --home KEPT"],
+  ...["pantry --home KEPT", "pantry --json --home KEPT", "labels beans --home KEPT"],
   ...["seeds --home KEPT", "seeds --json --home KEPT", "words --home KEPT"],
   ...["words --json --home KEPT", "export - --home KEPT", "export HERE/a.brinebell --home KEPT"],
   ...["import HERE/b.brinebell --home NEW", "tell note the jar is hot --home OPEN"],

@@ -351,10 +351,14 @@ export const CALLS = {
     },
   },
   watch: {
-    about: "stay in the background and keep the reminders",
-    example: "watch --once",
+    about: "keep the reminders while no kitchen is open",
+    example: "watch --background",
     options: {
+      background: flag("go on without this terminal"),
+      status: flag("say who watches this kitchen"),
+      stop: flag("end the watch on this kitchen"),
       once: flag("check once and exit"),
+      unit: one(["systemd", "launchd"], "print a unit that starts the watch at login"),
       silent: flag("say nothing aloud"),
       ...JSON_OUT,
     },

@@ -27,10 +27,7 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
   const asked = Object.keys(CALLS.kitchen.options).filter(
     (name) => name !== "json" && isOn(options, name),
   );
-  if (asked.length === 0) {
-    needsKitchen(machine);
-    return show(options, machine);
-  }
+  if (asked.length === 0) return needsKitchen("kitchen", machine) ?? show(options, machine);
   const library = await machine.library();
   const done = inShortSession(machine.folder, library, machine.version, (session, { told }) => {
     const facts = changes(options, session.state, shared.value.altitudeFt);

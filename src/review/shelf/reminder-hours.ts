@@ -1,18 +1,17 @@
 /** At which hour people are reminded of what is due on a day, or came due in the night. */
+import { nightUntil } from "../../kitchen/nights.ts";
+import { kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";
 import { instantOf, localFields } from "../../kitchen/time.ts";
 
-/** Jars that have cooled overnight are checked in the morning. */
-const MORNING = { from: 8, until: 21 };
 /** Things that are due on a day, not at an hour. */
 export const DAY_HOUR = 9;
 /** Seed is tested early enough in the year to still buy new seed. */
 const SEED_TEST = { month: 3, day: 1 };
 
-/** The same moment in the daytime; at night, the next morning. */
-export function inTheMorning(wallMs: number, zone: string): number {
-  const { hour } = localFields(wallMs, zone);
-  if (hour >= MORNING.from && hour < MORNING.until) return wallMs;
-  return atHour(wallMs, zone, MORNING.from, true);
+/** The same wall moment, or the end of the quiet hours that it lies in. */
+export function byDay(state: State, wallMs: number): number {
+  const over = nightUntil(state, kitchenTimeOf(state, wallMs));
+  return over === undefined ? wallMs : wallOf(state, over);
 }
 
 /** An hour of that day; with `after`, of the next day where that hour has passed. */

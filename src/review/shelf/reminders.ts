@@ -6,13 +6,14 @@
 import { agenda, type DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
 import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
+import { tellAt } from "../../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import { ownerName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
-import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
+import { kitchenTimeOf, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
 import { dayAndTime } from "../day-and-time.ts";
-import { atHour, DAY_HOUR, inTheMorning } from "./reminder-hours.ts";
+import { atHour, byDay, DAY_HOUR } from "./reminder-hours.ts";
 import { seedReminders, shelf } from "./store-room-reminders.ts";
 import type { FoundReminder, Upcoming } from "./upcoming.ts";
 
@@ -30,8 +31,9 @@ export function upcoming(state: State, now: number, days: number): Upcoming[] {
     ...fromAgenda(state, now),
     ...checks(state, wallNow, until),
     ...seals(state),
-    ...shelf(state, now, wallNow),
-    ...seedReminders(state, wallNow),
+    ...[...shelf(state, now, wallNow), ...seedReminders(state, wallNow)].map((one) => {
+      return { ...one, at: byDay(state, one.at) };
+    }),
     ...asked(state, wallNow),
   ];
   return found
@@ -76,7 +78,9 @@ function fromAgenda(state: State, now: number): FoundReminder[] {
     const { date } = rulesOf(run.spec);
     if (date && item.at < now - DAY_MS) return [];
     const wall = wallOf(state, item.at);
-    const at = date ? atHour(wall, state.zone, DAY_HOUR, date === "from") : wall;
+    const at = date
+      ? byDay(state, atHour(wall, state.zone, DAY_HOUR, date === "from"))
+      : wallOf(state, item.tellAt);
     return [{ id: item.key, at, ...words, batch: batchOf(owner), owner: owner.id }];
   });
 }
@@ -127,7 +131,7 @@ function checks(state: State, wallNow: number, until: number): FoundReminder[] {
         const ends = Math.min(last, until);
         return matches(cron, from, wallNow, ends, state.zone).map((at) => ({
           id: `${owner.id}/${run.id}/check/${at / MINUTE_MS}`,
-          at,
+          at: wallOf(state, tellAt(state, kitchenTimeOf(state, at), "check", run)),
           title: `Look at ${ownerName(state, owner)}`,
           detail: say,
           batch: batchOf(owner),
@@ -175,7 +179,7 @@ function seals(state: State): FoundReminder[] {
     return [
       {
         id: `${owner.id}/${cool.id}/min`,
-        at: waits ? Math.min(inTheMorning(cooled, state.zone), latest - HOUR_MS) : ended,
+        at: waits ? Math.min(byDay(state, cooled), latest - HOUR_MS) : ended,
         title: `Check the seals: ${ownerName(state, owner)}`,
         detail:
           "Bands off, press each lid in the middle. " +

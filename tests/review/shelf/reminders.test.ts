@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { comeDue } from "../../../src/kitchen/agenda.ts";
 import { nextMatch } from "../../../src/kitchen/cron.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
@@ -69,11 +70,37 @@ describe("what is coming", () => {
     const [seals] = upcoming(state, now, 2).filter((one) =>
       one.title.startsWith("Check the seals"),
     );
-    expect(seals && isoWithOffset(seals.at, ZONE)).toBe("2027-08-15T08:00:00-06:00");
+    expect(seals && isoWithOffset(seals.at, ZONE)).toBe("2027-08-15T06:30:00-06:00");
     expect(seals?.batch).toBe(Object.keys(state.batches)[0]);
     expect(seals?.detail).toMatch(/only until Sun Aug 15 2027, \d+:\d\d PM\.$/);
     const late = upcoming(state, now + 1.5 * DAY_MS, 2);
     expect(late.find((one) => one.id === seals?.id)?.overdue).toBe(true);
+  });
+
+  it("keeps the quiet hours, but for what people asked for", async () => {
+    const script = "+0:00 [cook until ferment]\n+0:01 remind me tomorrow at 5am to light the stove";
+    const { state: usual, now } = await kitchenAfter("sauerkraut", script);
+    const longer = { fromMinute: 21 * 60, toMinute: 10 * 60 };
+    const state = add(usual, { type: "kitchen-set", quiet: longer });
+    const lines = listed(state, now, 5);
+    expect(lines.filter((line) => line.includes("Look at"))).toEqual([
+      "2027-08-16T10:00 Look at the sauerkraut",
+      "2027-08-18T10:00 Look at the sauerkraut",
+    ]);
+    expect(lines).toContain("2027-08-15T05:00 light the stove");
+    const rings = comeDue(state, Date.parse("2027-08-16T09:59:00-06:00"));
+    expect(rings.some((one) => "key" in one && one.key.includes("check"))).toBe(false);
+    const none = add(usual, { type: "kitchen-set", quiet: null });
+    expect(listed(none, now, 5)).toContain("2027-08-16T09:00 Look at the sauerkraut");
+  });
+
+  it("dates jars and seed after a long night, not in it", async () => {
+    const { state: usual, now } = await kitchenAfter("bread-and-butter-pickles", undefined);
+    const quiet = { fromMinute: 20 * 60, toMinute: 9 * 60 + 30 };
+    const dates = listed(add(usual, { type: "kitchen-set", quiet }), now, 500);
+    expect(dates.some((line) => /T09:30 Ready to open/.test(line))).toBe(true);
+    expect(dates.some((line) => /T09:30 Best by/.test(line))).toBe(true);
+    expect(dates.filter((line) => /T09:00/.test(line))).toEqual([]);
   });
 
   it("has jars ready to open and best by, each on its morning, while there are any", async () => {
