@@ -55,6 +55,12 @@ export type AnswerMeant = {
   what?: DispositionWord;
   /** Every jar sealed. */
   all?: true;
+  /** It is left for later. */
+  later?: true;
+  /** How many jars of a size a canner holds. */
+  halfPints?: number;
+  pints?: number;
+  quarts?: number;
   /** The number is only approximate. */
   about?: true;
   /** The gauge was never tested. */

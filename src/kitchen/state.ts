@@ -266,6 +266,9 @@ export type SealedLine = {
   held?: boolean;
 };
 
+/** What a first opening asks about. */
+export type SetUpTopic = "altitude" | "canner" | "gauge" | "units" | "voice";
+
 export type State = {
   kitchen: {
     altitudeFt: number | null;
@@ -314,6 +317,8 @@ export type State = {
   /** Due moments already recorded, and those still ringing (newest last). */
   due: Record<string, number>;
   ringing: string[];
+  /** What the first opening has still to ask, and what was left for later. */
+  setUp: { topic: SetUpTopic; left: boolean }[];
   /** Questions already asked, by key, with when. */
   asked: Record<string, number>;
   /** Questions whose answer left them open, by key, with when. */
@@ -369,6 +374,7 @@ export function initialState(): State {
     dayPlan: null,
     due: {},
     ringing: [],
+    setUp: [],
     asked: {},
     leftOpen: {},
     hushedUntil: undefined,

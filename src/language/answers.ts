@@ -135,6 +135,10 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
  * is understood as itself.
  */
 export function answerTo(said: Utterance, question: OpenQuestion): Command | undefined {
+  if (question.mayWait && LATER.test(said.words.map(({ word }) => word).join(" "))) {
+    return answer("later", 1, { later: true });
+  }
+  if (question.kind === "holds") return holds(said);
   const safe = question.guards ? guarded(said, question) : undefined;
   if (safe) return safe;
   if (question.guards && !NUMBERED.has(question.kind)) return undefined;
@@ -157,6 +161,44 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   }
   if (question.kind !== "text" && noneAtAll(said)) return answer(0, 0.9);
   return undefined;
+}
+
+/** "Later", "skip that", "not now". */
+const LATER =
+  /^(?:(?:um|uh|well|oh|okay|no|please|let us|i will|we will) )*(?:(?:do|tell|say|ask|answer|leave|skip|pass)(?: you| me| on)?(?: it| that| this)?(?: one| for)? )?(?:later|another time|not now|next time|now|skip|skip (?:it|that|this)|pass|leave it|leave that)(?: on)?(?: please)?$/;
+
+/** "Nine pints and seven quarts": how many jars of each size, and nothing else. */
+function holds(said: Utterance): Command | undefined {
+  if (said.asked || isGuess(said.words)) return isGuess(said.words) ? UNKNOWN_TO_US : undefined;
+  const { words } = said;
+  const found: { [size in Size]?: number } = {};
+  let at = 0;
+  while (at < words.length) {
+    const number = numbersAt(words, at).at(-1);
+    const after = number && jarAt(words, number.next);
+    if (number && after) {
+      found[after.size] = number.value;
+      at = after.next;
+    } else if (BESIDE_HOLDS.has(words[at]?.word ?? "")) at += 1;
+    else return undefined;
+  }
+  const [first] = Object.values(found);
+  return first === undefined ? undefined : answer(first, 1, found);
+}
+
+const BESIDE_HOLDS = wordSet(
+  "um uh er well it holds takes has room for and or the canner at a time fits jars of",
+);
+
+type Size = "halfPints" | "pints" | "quarts";
+
+function jarAt(words: Utterance["words"], at: number): { size: Size; next: number } | undefined {
+  const word = words[at]?.word ?? "";
+  if (word === "half" && /^pints?$/.test(words[at + 1]?.word ?? "")) {
+    return { size: "halfPints", next: at + 2 };
+  }
+  const size = /^(pint|quart)s?$/.exec(word)?.[1];
+  return size === undefined ? undefined : { size: `${size}s` as Size, next: at + 1 };
 }
 
 /** Questions that guard safety and take a number. */

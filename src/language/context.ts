@@ -72,9 +72,12 @@ export type OpenQuestion = {
     | "gauge-off"
     | "percent"
     | "minutes"
-    | "inches";
+    | "inches"
+    | "holds";
   choices?: readonly string[];
   /** What it asks about: a critical factor, or its kind in the kitchen. */
   key?: string;
   guards?: true;
+  /** It may be left for later. */
+  mayWait?: true;
 };

@@ -6,6 +6,7 @@ import {
   answerKind,
   shownQuestion,
 } from "../kitchen/questions/questions.ts";
+import { mayWait } from "../kitchen/questions/set-up.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import type {
@@ -29,6 +30,7 @@ const KINDS: Record<AnswerKind, OpenQuestion["kind"]> = {
   jars: "jars",
   count: "number",
   minutes: "minutes",
+  holds: "holds",
 };
 
 function kindOf(question: Asked): OpenQuestion {
@@ -37,9 +39,10 @@ function kindOf(question: Asked): OpenQuestion {
   return { kind, guards: true, ...(kind === "choice" ? { choices: choices ?? [] } : {}) };
 }
 
-function asked(question: Asked): OpenQuestion {
+function asked(state: State, question: Asked): OpenQuestion {
   const { kind, detail } = question;
-  return { ...kindOf(question), key: kind === "factor" && detail ? detail : kind };
+  const waits = mayWait(state, question) ? { mayWait: true as const } : {};
+  return { ...waits, ...kindOf(question), key: kind === "factor" && detail ? detail : kind };
 }
 
 function pendingKind(pending: Pending): OpenQuestion {
@@ -108,7 +111,7 @@ export function contextOf(
   pending: Pending | undefined,
 ): Context {
   const open = shownQuestion(state);
-  const question = pending ? pendingKind(pending) : open ? asked(open) : undefined;
+  const question = pending ? pendingKind(pending) : open ? asked(state, open) : undefined;
   const metric = state.kitchen.units === "metric";
   const factors = Object.values(state.batches).flatMap(({ recipe }) => recipe.critical);
   return {

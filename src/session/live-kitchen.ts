@@ -30,6 +30,8 @@ type LiveParts = {
   ring: (text: string) => void;
   /** False for a kitchen without a voice (`--silent`). */
   speaks: boolean;
+  /** Somebody is at a terminal, who can be asked about a new kitchen. */
+  welcomes: boolean;
 };
 
 export type LiveKitchen = {
@@ -78,6 +80,7 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     library: parts.library,
     version: parts.version,
     rehearsal: false,
+    welcomes: parts.welcomes,
     owns: () => lock.owns(),
     whyNot: () => lock.whyNot?.(),
     later: (work) => void setImmediate(work),

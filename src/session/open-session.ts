@@ -14,10 +14,11 @@ import type { DatedFact } from "../kitchen/events.ts";
 import { replay } from "../kitchen/evolve.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
+import { SET_UP_TOPICS } from "../kitchen/questions/set-up.ts";
 import { sealedFacts, unknownOwners } from "../kitchen/sealed-places.ts";
 import { ownerName } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
-import { type State, wallOf } from "../kitchen/state.ts";
+import { type SetUpTopic, type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
 import { isLost } from "../kitchen/unbroken-time.ts";
 import type { Clock, ClockReading } from "../ports/clock.ts";
@@ -44,6 +45,8 @@ type OpenParts = {
   rehearsal: boolean;
   /** Facts to write at the first opening of an empty kitchen, such as a rehearsal's altitude. */
   setUp?: DatedFact[];
+  /** Somebody is there to be asked about a kitchen that is new. */
+  welcomes?: boolean;
   owns?: () => boolean;
   /** Why this program may not write, where `owns` says so. */
   whyNot?: () => WriteRefusal | undefined;
@@ -262,7 +265,25 @@ function openingFacts(
     t: now,
   });
   if (first) facts.push(...(parts.setUp ?? []).map((fact) => ({ ...fact, t: now })));
+  if (parts.welcomes) facts.push(...welcomeFacts(state, now));
   return facts;
+}
+
+/** A home that never made anything is asked, once, for what nobody has set yet. */
+function welcomeFacts(state: State, t: number): DatedFact[] {
+  const { history, batches, kitchen } = state;
+  if (Object.keys(batches).length > 0 || history.some(({ type }) => type === "set-up")) return [];
+  const sets = history.filter((event) => event.type === "kitchen-set");
+  const known: Record<SetUpTopic, boolean> = {
+    altitude: kitchen.altitudeFt !== null,
+    canner: sets.some(({ canners }) => canners),
+    gauge: kitchen.canners.some(({ gauge }) => gauge),
+    units: sets.some(({ units }) => units),
+    voice: false,
+  };
+  return SET_UP_TOPICS.filter((topic) => !known[topic]).map((topic) => {
+    return { type: "set-up", topic, became: "open", t };
+  });
 }
 
 function write(

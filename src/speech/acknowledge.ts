@@ -27,6 +27,7 @@ import {
   nextJars,
   sealSentence,
 } from "./acknowledge-jars.ts";
+import { kitchenSentence, setUpSentence } from "./acknowledge-set-up.ts";
 import {
   at,
   coverSentence,
@@ -173,9 +174,11 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   },
   unhushed: () => "Speaking again.",
   // --- the kitchen
-  "kitchen-set": (told, { altitudeFt }) => {
-    return altitudeFt === undefined ? "Changed." : altitudeSentence(told, altitudeFt);
+  "kitchen-set": (told, fact) => {
+    const { altitudeFt } = fact;
+    return altitudeFt === undefined ? kitchenSentence(fact) : altitudeSentence(told, altitudeFt);
   },
+  "set-up": (_, fact) => setUpSentence(fact),
   "name-settled": null,
   "guide-compared": (_, { row, assumed }) => guideSentence(row, assumed === true),
   "gauge-set": (_, { gauge }) => gaugeSentence(gauge),

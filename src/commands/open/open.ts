@@ -45,6 +45,7 @@ export async function openCommand(
       if (stdout.isTTY && !outlet.waiting) outlet.write(text);
     },
     speaks: !isOn(options, "silent"),
+    welcomes: terminal,
   });
   if (!opened.ok) {
     if (opened.why === "held") {

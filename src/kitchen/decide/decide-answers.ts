@@ -1,12 +1,14 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
 
-import type { DatedFact, GaugeRecord } from "../events.ts";
+import type { AnswerMeant } from "../command.ts";
+import type { Canner, DatedFact, GaugeRecord } from "../events.ts";
 import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
 import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
-import type { Batch, State } from "../state.ts";
+import { mayWait, UNIT_CHOICES } from "../questions/set-up.ts";
+import type { Batch, SetUpTopic, State } from "../state.ts";
 import { answerFromGuide } from "./begin-guide.ts";
 import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
@@ -57,6 +59,8 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
         : { kind: "dial", untestedSeason: season };
       return [{ type: "gauge-set", canner: about, gauge, t: now }];
     }
+    case "set-up":
+      return [{ type: "set-up", topic: "voice", became: "answered", yes, t: now }];
     default:
       return undefined;
   }
@@ -93,9 +97,49 @@ function unsure(deciding: Present, question: Question): Decision {
     case "gauge-tested":
     case "gauge-off":
       return done(untestedGauge(deciding, question));
+    case "set-up":
+      return leave(deciding, question);
     default:
       return refused(question.text);
   }
+}
+
+/** A question of the first opening is left for when it is needed. */
+function leave({ now }: Present, { kind, detail }: Question): Decision {
+  const topic = kind === "set-up" ? (detail as SetUpTopic) : "altitude";
+  return done({ type: "set-up", topic, became: "left", t: now });
+}
+
+/** More jars than any household canner takes (our choice). */
+const MOST_JARS = 50;
+
+function holdsOf({ halfPints, pints, quarts }: AnswerMeant): Canner["holds"] | undefined {
+  const sizes = { "half-pint": halfPints, pint: pints, quart: quarts };
+  const said = Object.entries(sizes).filter(([, count]) => count !== undefined);
+  const fits = said.every(([, count]) => {
+    return Number.isInteger(count) && Number(count) > 0 && Number(count) <= MOST_JARS;
+  });
+  return said.length > 0 && fits ? (Object.fromEntries(said) as Canner["holds"]) : undefined;
+}
+
+/** What was said of the canner, its gauge or the units; an answer of another type is none. */
+function setUpAnswer(deciding: Deciding<"answer">, question: Question): Decision {
+  const { state, now, wish } = deciding;
+  const { gauge, value } = wish.command.slots;
+  const holds = holdsOf(wish.command.slots);
+  const [canner, ...others] = state.kitchen.canners;
+  if (question.detail === "canner" && holds && canner) {
+    return done({ type: "kitchen-set", canners: [{ ...canner, holds }, ...others], t: now });
+  }
+  if (question.detail === "gauge" && canner) {
+    if (!gauge) return done({ type: "set-up", topic: "gauge", became: "answered", t: now });
+    return done({ type: "gauge-set", canner: canner.id, gauge: { kind: gauge }, t: now });
+  }
+  const units = (["us", "metric"] as const).find((one) => {
+    return (UNIT_CHOICES[one] as readonly (string | number)[]).includes(value);
+  });
+  if (question.detail === "units" && units) return done({ type: "kitchen-set", units, t: now });
+  return refused(question.text);
 }
 
 /** A bare number or name, taken by the question that is shown. */
@@ -103,6 +147,7 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
   const { slots } = deciding.wish.command;
   const question = shownQuestion(deciding.state);
   if (!question) return refused(`I have not asked anything just now.${unitWanted(deciding)}`);
+  if (slots.later && mayWait(deciding.state, question)) return leave(deciding, question);
   if (slots.unsure) return unsure(deciding, question);
   const number = Number(slots.value);
   switch (question.kind) {
@@ -129,6 +174,8 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
       return brokenAnswer(deciding, question, number);
     case "seals":
       return sealsAnswer(deciding, number);
+    case "set-up":
+      return setUpAnswer(deciding, question);
     case "disposition": {
       if (!slots.what) return refused(question.text);
       return decideDisposition({

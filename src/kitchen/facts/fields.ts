@@ -8,6 +8,7 @@ import { type Infer, jarSize, pack, processOption } from "../../recipe/recipe-sh
 import { isZone } from "../time.ts";
 
 export const text = z.string();
+export const setUpTopic = z.enum(["altitude", "canner", "gauge", "units", "voice"]);
 export const flag = z.boolean();
 /** Epoch-like ms: the years 1970 to 2999. */
 export const instant = z.number().check(z.minimum(0), z.lt(32_503_680_000_000));

@@ -2,6 +2,7 @@
 
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
+import type { SetUpTopic, State } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
   altitudeDoubt,
@@ -16,10 +17,16 @@ import {
   ownerId,
   plannedItem,
   quietHours,
+  setUpTopic,
   text,
   uncertaintyFt,
   word,
 } from "./fields.ts";
+
+/** It need not be asked any more. */
+function settle(state: State, topic: SetUpTopic): void {
+  state.setUp = state.setUp.filter((one) => one.topic !== topic);
+}
 
 export const KITCHEN_FACTS = {
   "kitchen-set": fact({
@@ -46,6 +53,10 @@ export const KITCHEN_FACTS = {
       if (event.burners !== undefined) state.kitchen.burners = event.burners;
       if (event.units) state.kitchen.units = event.units;
       if (event.quiet !== undefined) state.kitchen.quiet = event.quiet;
+      if (event.altitudeFt !== undefined) settle(state, "altitude");
+      if (event.canners) settle(state, "canner");
+      if (event.canners?.some(({ gauge }) => gauge)) settle(state, "gauge");
+      if (event.units) settle(state, "units");
       return true;
     },
   }),
@@ -80,6 +91,22 @@ export const KITCHEN_FACTS = {
       const canner = state.kitchen.canners.find((one) => one.id === event.canner);
       if (!canner) return false;
       canner.gauge = { ...event.gauge };
+      settle(state, "gauge");
+      return true;
+    },
+  }),
+  /** A first opening asks about it, or it was answered, or left for later. */
+  "set-up": fact({
+    fields: {
+      topic: setUpTopic,
+      became: z.enum(["open", "left", "answered"]),
+      yes: z.optional(flag),
+    },
+    follows: "nothing",
+    undone: (_, { topic }) => `what was said of the ${topic}`,
+    evolve(state, { topic, became }): boolean {
+      settle(state, topic);
+      if (became !== "answered") state.setUp.push({ topic, left: became === "left" });
       return true;
     },
   }),

@@ -17,6 +17,7 @@ import { gapQuestions } from "./gap-questions.ts";
 import { guideQuestion, isUncompared, rowKey } from "./guide.ts";
 import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard-doubts.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
+import { isPutOff, mayWait, setUpQuestions, WHERE_IS_THE_KITCHEN } from "./set-up.ts";
 
 export type QuestionKind =
   | "altitude"
@@ -36,7 +37,8 @@ export type QuestionKind =
   | "broken"
   | "disposition"
   | "seals"
-  | "sealed-line";
+  | "sealed-line"
+  | "set-up";
 
 export type Question = {
   key: string;
@@ -69,7 +71,8 @@ export type AnswerKind =
   | "feet"
   | "count"
   | "minutes"
-  | "jars";
+  | "jars"
+  | "holds";
 
 const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
   altitude: "feet",
@@ -105,6 +108,7 @@ const RANK: Record<QuestionKind, number> = {
   factor: 6,
   seals: 7,
   "sealed-line": 7,
+  "set-up": 8,
 };
 
 /** Questions that a running process depends on: nothing else is asked while one of them waits. */
@@ -203,8 +207,14 @@ export function questionToAsk(
 
 function byRank(state: State): Question[] {
   const list: Question[] = [];
-  if (state.kitchen.altitudeFt === null) {
-    list.push({ key: "altitude", kind: "altitude", text: ALTITUDE_QUESTION, about: null });
+  if (state.kitchen.altitudeFt === null && !isPutOff(state, "altitude")) {
+    const first = {
+      key: "altitude",
+      kind: "altitude",
+      text: ALTITUDE_QUESTION,
+      about: null,
+    } as const;
+    list.push(mayWait(state, first) ? { ...first, text: WHERE_IS_THE_KITCHEN } : first);
   }
   for (const owner of activeOwners(state)) {
     if (isLoad(owner)) list.push(...loadQuestions(state, owner), ...guideQuestions(state, owner));
@@ -217,6 +227,7 @@ function byRank(state: State): Question[] {
     const ending = list.some(({ kind, about }) => kind === "end" && about === load.id);
     list.push(...heardQuestion(state, load, ending));
   }
+  list.push(...setUpQuestions(state));
   list.push(...dispositionQuestions(state), ...doubtQuestion(state), ...sealedQuestions(state));
   const named = list.map((one) => {
     const lead = leadOf(state, one);

@@ -5,6 +5,7 @@ import { queue } from "../../kitchen/loads/next-load.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { openDoubts } from "../../kitchen/questions/heard-doubts.ts";
 import { type AnswerKind, answerKind, questions } from "../../kitchen/questions/questions.ts";
+import { mayWait } from "../../kitchen/questions/set-up.ts";
 import { keyOffer, shelves } from "../../kitchen/shelves.ts";
 import { leadName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -156,6 +157,7 @@ const TAKES: Record<AnswerKind, string> = {
   count: "answer with a number",
   minutes: "answer with minutes, or I don't know",
   jars: "all sealed, or the numbers that did not",
+  holds: "such as nine pints and seven quarts",
 };
 
 function questionOf(state: State, parts: ViewParts): View["question"] {
@@ -166,8 +168,9 @@ function questionOf(state: State, parts: ViewParts): View["question"] {
   }
   const [open] = all;
   if (!open) return undefined;
-  const choices = open.choices?.join(", ");
-  return { text: open.text, answer: choices ?? TAKES[answerKind(open)], of: all.length };
+  const choices = open.choices?.join(", ") ?? TAKES[answerKind(open)];
+  const later = mayWait(state, open) ? ", or later" : "";
+  return { text: open.text, answer: `${choices}${later}`, of: all.length };
 }
 
 function keyOf(state: State, now: number): View["key"] {

@@ -18,6 +18,7 @@ const LATER: ReadonlySet<string> = new Set([
   "labeled",
   "words-learned",
   "words-forgotten",
+  "set-up",
 ]);
 
 function opened(name: GoldenName) {
