@@ -163,9 +163,13 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   return undefined;
 }
 
-/** "Later", "skip that", "not now". */
-const LATER =
-  /^(?:(?:um|uh|well|oh|okay|no|please|let us|i will|we will) )*(?:(?:do|tell|say|ask|answer|leave|skip|pass)(?: you| me| on)?(?: it| that| this)?(?: one| for)? )?(?:later|another time|not now|next time|now|skip|skip (?:it|that|this)|pass|leave it|leave that)(?: on)?(?: please)?$/;
+/** "Later", "skip that", "not now please": that, and nothing beside it but a courtesy. */
+const LATER = new RegExp(
+  "^(?:(?:um|uh|well|oh|okay|no|please|let us|i will) )*" +
+    "(?:(?:do|tell|say|ask|answer|leave) (?:you |me )?(?:it |that |this )?(?:for )?)?" +
+    "(?:later|another time|not now|next time|(?:skip|pass|leave)(?: it| that| this)?)" +
+    "(?: on)?(?: please)?$",
+);
 
 /** "Nine pints and seven quarts": how many jars of each size, and nothing else. */
 function holds(said: Utterance): Command | undefined {

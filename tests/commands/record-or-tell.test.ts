@@ -31,7 +31,14 @@ afterEach(async () => {
 const YEARS_BACK = -5 * 366;
 
 async function opened(at: string): Promise<LiveKitchen> {
-  const parts = { folder: at, library: LIBRARY, version: "0", build: "0", speaks: false };
+  const parts = {
+    folder: at,
+    library: LIBRARY,
+    version: "0",
+    build: "0",
+    speaks: false,
+    welcomes: false,
+  };
   const answer = await openLiveKitchen({ ...parts, ring: () => {} });
   if (!answer.ok) throw new Error(answer.message);
   return answer.kitchen;

@@ -36,6 +36,8 @@ type MadeUpParts = {
   version: string;
   /** False for a day that is played as a real one; true by default. */
   rehearsal?: boolean;
+  /** True where the talk of a first opening is wanted. */
+  welcomes?: boolean;
   onLines?: (lines: Line[]) => void;
 };
 
@@ -192,6 +194,7 @@ export class MadeUpKitchen {
       version,
       rehearsal: this.parts.rehearsal ?? true,
       setUp,
+      welcomes: this.parts.welcomes ?? false,
       // A simulated clock need not be watched every second: it stops where something comes due.
       lookMs: (kept) => (kept ? FIVE_SECONDS_MS : HOUR_MS),
       onLines,

@@ -76,10 +76,10 @@ export function view(state: State, now: number, parts: ViewParts): View {
       .map((batch) => leadName(state, batch)),
     unexplained: unexplainedOf(state, question),
     talk,
-    latest: latestOf(
-      talk.filter(isRecent),
-      [...items, ...(clock ? [clock] : [])].flatMap(({ say }) => say ?? []),
-    ),
+    latest: latestOf(talk.filter(isRecent), [
+      ...[...items, ...(clock ? [clock] : [])].flatMap(({ say }) => say ?? []),
+      ...(question ? [question.text] : []),
+    ]),
     strip: dayStrip(state, now, parts.planned),
     input: parts.input ?? { text: "", cursor: 0 },
     ...(parts.hint === undefined ? {} : { hint: parts.hint }),

@@ -101,7 +101,7 @@ describe("the declarations", () => {
       "line-sealed",
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
       "probe-is",
-      ...["reminder-cancelled", "reminder-set", "seed-saved", "tasted"],
+      ...["reminder-cancelled", "reminder-set", "seed-saved", "set-up", "tasted"],
       ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "warning-set"],
       ...["withdrawn", "words-forgotten", "words-learned"],
     ]);
