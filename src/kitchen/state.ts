@@ -17,6 +17,7 @@ import type {
   SpoilSign,
 } from "./events.ts";
 import type { OwnWords } from "./own-words.ts";
+import type { SetUp } from "./set-up-topic.ts";
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
 
@@ -266,9 +267,6 @@ export type SealedLine = {
   held?: boolean;
 };
 
-/** What a first opening asks about. */
-export type SetUpTopic = "altitude" | "canner" | "gauge" | "units" | "voice";
-
 export type State = {
   kitchen: {
     altitudeFt: number | null;
@@ -317,8 +315,7 @@ export type State = {
   /** Due moments already recorded, and those still ringing (newest last). */
   due: Record<string, number>;
   ringing: string[];
-  /** What the first opening has still to ask, and what was left for later. */
-  setUp: { topic: SetUpTopic; left: boolean }[];
+  setUp: SetUp[];
   /** Questions already asked, by key, with when. */
   asked: Record<string, number>;
   /** Questions whose answer left them open, by key, with when. */

@@ -1,6 +1,6 @@
 /** Answers in the talk of a first opening. */
 import type { FactOf } from "../kitchen/events.ts";
-import type { SetUpTopic } from "../kitchen/state.ts";
+import type { SetUpTopic } from "../kitchen/set-up-topic.ts";
 
 /** What a topic is needed for, said where it is left for later. */
 const NEEDED: Record<SetUpTopic, string> = {

@@ -97,7 +97,7 @@ describe("the talk of a first opening", () => {
     }
   });
 
-  it("says what it is needed for when it is needed: altitude and canner, with the first batch", () => {
+  it("says what altitude and canner are needed for when the first batch needs them", () => {
     const { asked, say, text } = opened();
     for (let at = 0; at < 5; at++) say("later");
     say("start the dilly beans, 4 pounds");

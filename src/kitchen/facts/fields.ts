@@ -5,10 +5,11 @@
 import * as z from "zod/mini";
 import { JAR_SIZES } from "../../recipe/recipe.ts";
 import { type Infer, jarSize, pack, processOption } from "../../recipe/recipe-shape.ts";
+import { SET_UP_TOPICS } from "../set-up-topic.ts";
 import { isZone } from "../time.ts";
 
 export const text = z.string();
-export const setUpTopic = z.enum(["altitude", "canner", "gauge", "units", "voice"]);
+export const setUpTopic = z.enum(SET_UP_TOPICS);
 export const flag = z.boolean();
 /** Epoch-like ms: the years 1970 to 2999. */
 export const instant = z.number().check(z.minimum(0), z.lt(32_503_680_000_000));

@@ -2,7 +2,8 @@
 
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
-import type { SetUpTopic, State } from "../state.ts";
+import type { SetUpTopic } from "../set-up-topic.ts";
+import type { State } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
   altitudeDoubt,

@@ -3,17 +3,9 @@
  * begun. What was put off is asked when something that was begun needs it.
  */
 import { activeOwners, isLoad } from "../owners.ts";
-import type { SetUpTopic, State } from "../state.ts";
+import type { SetUpTopic } from "../set-up-topic.ts";
+import type { State } from "../state.ts";
 import type { AnswerKind, Question } from "./questions.ts";
-
-/** What the talk asks about, in this order. */
-export const SET_UP_TOPICS: readonly SetUpTopic[] = [
-  "altitude",
-  "canner",
-  "gauge",
-  "units",
-  "voice",
-];
 
 /** The first question of all: how the altitude is found, and that it may wait. */
 export const WHERE_IS_THE_KITCHEN =
