@@ -50,9 +50,7 @@ export type UnbrokenTime = {
   raised?: number;
   /** Stretches that began before this do not count: the pressure was too low for the altitude. */
   countsFrom?: number;
-  /**
-   * Where only readings show the condition: how far apart they may be, and when they were taken.
-   */
+  /** Where only readings show the condition: how far apart they may be, and when they were. */
   readEveryMinutes?: number;
   readAt?: number[];
 };

@@ -17,7 +17,6 @@ import { questions } from "../kitchen/questions/questions.ts";
 import { sealedFacts, unknownOwners } from "../kitchen/sealed-places.ts";
 import { SET_UP_TOPICS, type SetUpTopic } from "../kitchen/set-up-topic.ts";
 import { ownerName } from "../kitchen/spoken-names.ts";
-import { SET_UP_TOPICS, type SetUpTopic } from "../kitchen/set-up-topic.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../kitchen/state.ts";
 import { localFields, MINUTE_MS } from "../kitchen/time.ts";
