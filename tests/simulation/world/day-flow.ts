@@ -10,7 +10,7 @@ import { kindOfQuestion, type QuestionKind, ROUTINE, SPEAKS_OF } from "./questio
 import { StageHands } from "./stage-hands.ts";
 import { StoveTrouble } from "./stove-trouble.ts";
 import { Tellings } from "./tellings.ts";
-import { CHATTER, type Topic } from "./wordings.ts";
+import type { Topic } from "./wordings.ts";
 import type { WorldKitchen } from "./world-kitchen.ts";
 
 export type DayParts = {
@@ -22,6 +22,7 @@ export type DayParts = {
   mishaps: readonly Mishap[];
   assumed: Assumed;
   policy: Policy;
+  chatter: readonly string[];
   keepsLines: boolean;
 };
 
@@ -119,6 +120,8 @@ export class DayFlow {
   }
 
   private heardAlarm(text: string): void {
+    const { book } = this.parts;
+    if (book.lost && text.endsWith("the time is full.")) book.fullWhileLost = true;
     if (this.alarms.has(text)) return;
     this.alarms.add(text);
     if (this.parts.dice.chance(ANSWERS_ALARM)) this.later(0.5, () => this.say("got it"));
@@ -181,6 +184,7 @@ export class DayFlow {
     program.pass(seconds);
     world.pass(seconds);
     this.listen();
+    if (this.stage("process")?.boils) this.parts.book.lost = false;
     this.stove.pass();
     this.sayWhatIsDue();
     this.hands.act();
@@ -193,11 +197,11 @@ export class DayFlow {
   }
 
   private chatter(): void {
-    const { dice, assumed, book, program } = this.parts;
+    const { dice, assumed, book, program, chatter } = this.parts;
     if (this.hands.idles || this.minutes - this.chatteredAt < 20) return;
     this.chatteredAt = this.minutes;
     if (!dice.chance(assumed.chatters)) return;
-    const text = dice.pick(CHATTER);
+    const text = dice.pick(chatter);
     this.write(`> ${text}`);
     book.chatter.push({ text, kept: program.told(text) });
     this.listen();

@@ -10,7 +10,7 @@ import { befall, drawMishaps, type Mishap } from "./mishaps.ts";
 import { type Kept, type Log, Program } from "./program.ts";
 import { kindOfQuestion, type QuestionKind, ROUTINE } from "./questions-read.ts";
 import { markPsi, testedMinutes } from "./tables.ts";
-import type { Strength, Topic } from "./wordings.ts";
+import { CHATTER, type Strength, type Topic } from "./wordings.ts";
 import { WorldKitchen } from "./world-kitchen.ts";
 
 /** Who asks: the program as it is, or one that takes every hoped-for answer as given. */
@@ -45,10 +45,12 @@ export type DayResult = {
   chatter: { text: string; kept: Kept }[];
   /** What the world knows that the record must not contradict. */
   world: { heatedMinutes: number; needMinutes: number; needToldMinutes: number; markPsi: number };
-  /** Minutes from the report that started the clock to the full time; undefined where unclear. */
+  /** Minutes from the report that last started the clock to the full time; undefined of none. */
   ranMinutes: number | undefined;
-  /** The machine slept while a process was timed. */
+  /** The machine slept while the clock of a process ran. */
   slept: boolean;
+  /** The time was called full after a told loss, with no boil or pressure reported since. */
+  fullWhileLost: boolean;
   /** The pressure that the program asked the dial to show. */
   askedPsi: number;
   /** The whole conversation, for a look at one seed. */
@@ -76,6 +78,8 @@ export type DayWish = {
   /** Instead of what the seed would draw. */
   mishaps?: Mishap[];
   card?: string;
+  /** What is said beside the work, instead of the usual talk. */
+  chatter?: readonly string[];
   keepsLines?: boolean;
 };
 
@@ -92,6 +96,9 @@ export class DayBook {
   readonly chatter: DayResult["chatter"] = [];
   ranMinutes: number | undefined;
   slept = false;
+  /** The clock of the process was stopped by a told loss, and has not started since. */
+  lost = false;
+  fullWhileLost = false;
   questions = 0;
   extraQuestions = 0;
   private readonly askedKinds = new Set<string>();
@@ -156,6 +163,7 @@ export function playDay(wish: DayWish): DayResult {
     ...parts,
     assumed: wish.assumed ?? ASSUMED,
     policy: wish.policy ?? "program",
+    chatter: wish.chatter ?? CHATTER,
     keepsLines: wish.keepsLines ?? false,
   });
   flow.play();
@@ -190,6 +198,7 @@ export function playDay(wish: DayWish): DayResult {
     },
     ranMinutes: book.ranMinutes,
     slept: book.slept,
+    fullWhileLost: book.fullWhileLost,
     askedPsi: card.method === "pressure" ? flow.targetPsi : 0,
     lines: book.lines,
   };

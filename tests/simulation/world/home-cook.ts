@@ -68,6 +68,7 @@ export class HomeCook {
       case "sterile":
         return !SPEAKS_OF[kind].some((topic) => wrongs.includes(topic));
       case "gauge-tested":
+        return world.gaugeTested;
       case "gauge-off":
         return world.gaugeReadsHighPsi === 0;
       case "altitude":

@@ -113,6 +113,7 @@ export function befall(mishap: Mishap, world: WorldKitchen, dice: Dice): void {
       return;
     case "gauge-high":
       world.gaugeReadsHighPsi = dice.whole(2, 4);
+      world.gaugeTested = dice.chance(0.5);
       return;
     case "altitude-off":
       world.toldAltitudeFt = dice.whole(100, 900);

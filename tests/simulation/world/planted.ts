@@ -18,6 +18,10 @@ export type Planted = {
   /** The days that ought to show it. */
   mishaps?: Mishap[][];
   cards?: string[];
+  /** What is talked of beside the work. */
+  chatter?: string[];
+  /** The cook answers, and tells nothing. */
+  quiet?: true;
 };
 
 type Event = Record<string, unknown>;
@@ -127,6 +131,7 @@ export const PLANTED: readonly Planted[] = [
     ...asFact("end-answer", (event) => ({ ...event, yes: true })),
     mishaps: LOST,
     cards: BOILS,
+    quiet: true,
   },
   {
     name: "the answer at the end is never written",
@@ -175,7 +180,9 @@ export const PLANTED: readonly Planted[] = [
   {
     name: "jars that come out early count as whole",
     rule: "minutes count to heat off or unloading",
-    ...asFact("unloaded", (event) => ({ ...event, early: false })),
+    ...inKept("lose", (real) => (kept, at, ended) => {
+      if ((ended as string) !== "out") real(kept, at, ended);
+    }),
     mishaps: [["early-off"]],
     cards: BOILS,
   },
@@ -209,7 +216,9 @@ export const PLANTED: readonly Planted[] = [
   {
     name: "unwatched time asks nothing",
     rule: "what was not watched does not count by itself",
-    ...inKept("beyondAllowance", () => () => false),
+    module: "src/kitchen/questions/gap-questions.ts",
+    export: "gapQuestions",
+    wrap: () => () => [],
     mishaps: [["asleep"]],
     cards: BOILS,
   },
@@ -221,7 +230,7 @@ export const PLANTED: readonly Planted[] = [
       const from = stretches.at(-1)?.from ?? at;
       real(kept, Math.max(at, from + needMinutes * MINUTE_MS) as never, ended);
     }),
-    mishaps: LOST,
+    mishaps: [["flame-out"]],
     cards: BOILS,
   },
   {
@@ -298,6 +307,7 @@ export const PLANTED: readonly Planted[] = [
     name: "a question stops the clock",
     rule: "questions never act",
     ...asHeard(/what if it stops boiling/, "boil-lost"),
+    chatter: ["what if it stops boiling"],
     mishaps: [[]],
     cards: BOILS,
   },
@@ -305,6 +315,7 @@ export const PLANTED: readonly Planted[] = [
     name: "another's lost boil stops the clock",
     rule: "reports of another's words never act",
     ...asHeard(/my sister says she lost her boil/, "boil-lost"),
+    chatter: ["my sister says she lost her boil last week"],
     mishaps: [[]],
     cards: BOILS,
   },
@@ -312,6 +323,7 @@ export const PLANTED: readonly Planted[] = [
     name: "the past stops the clock",
     rule: "the past never acts",
     ...asHeard(/last year the flame went out/, "boil-lost"),
+    chatter: ["last year the flame went out on me twice"],
     mishaps: [[]],
     cards: BOILS,
   },
@@ -319,7 +331,9 @@ export const PLANTED: readonly Planted[] = [
     name: "a no is heard as a yes",
     rule: "a reply goes to the question that is shown",
     ...asHeard(/^(no|nope)\b/, "yes"),
-    mishaps: [["used-lids"], ["overfull"], ["flame-out"]],
+    mishaps: LOST,
+    cards: BOILS,
+    quiet: true,
   },
   {
     name: "a jar is counted twice",

@@ -14,12 +14,13 @@ type Wish = Omit<DayWish, "library">;
 /** So many days for each planted bug, by turns over its mishaps and cards. */
 const DAYS = 16;
 
-function daysFor({ mishaps = [[]], cards }: Planted): Wish[] {
+function daysFor({ mishaps = [[]], cards, chatter, quiet }: Planted): Wish[] {
   const named = cards ?? CARDS.map((one) => one.id);
   return Array.from({ length: DAYS }, (_, at) => {
     const [mishap, card] = [mishaps[at % mishaps.length], named[at % named.length]];
-    const assumed = OPEN_EYED;
-    return { seed: 7000 + at, mishaps: mishap ?? [], assumed, ...(card ? { card } : {}) };
+    const assumed = quiet ? { ...OPEN_EYED, tells: 0 } : OPEN_EYED;
+    const talk = chatter ? { chatter } : {};
+    return { seed: 7000 + at, mishaps: mishap ?? [], assumed, ...talk, ...(card ? { card } : {}) };
   });
 }
 

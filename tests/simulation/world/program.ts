@@ -4,11 +4,12 @@ import type { Library } from "../../../src/recipe/library.ts";
 import { type BatchLog, review } from "../../../src/review/batch-log.ts";
 import { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
 import { SILENT } from "../../../src/session/short-session.ts";
+import type { Topic } from "./wordings.ts";
 
 const START_MS = Date.UTC(2027, 7, 14, 14);
 
-/** The published log with the fields that are to come. */
-export type Log = BatchLog & { heard?: unknown[] };
+/** The published log. */
+export type Log = BatchLog;
 
 /** Stages that happen in the canner. */
 const IN_LOADS: ReadonlySet<string> = new Set(["process", "cool", "seal-check"]);
@@ -21,6 +22,19 @@ export type Stage = {
   minMinutes: number;
   /** Its clock runs: what has to be kept was reported, and not lost since. */
   boils: boolean;
+};
+
+/** By which reasons the record holds of a topic already what is told of it once more. */
+const STANDS: Partial<Record<Topic, RegExp>> = {
+  vinegar: /vinegar.*answered no/,
+  acid: /acid.*answered no/,
+  cold: /hot-pack.*answered no/,
+  lids: /lids.*answered no/,
+  headspace: /headspace.*answered no/,
+  sterile: /sterile.*answered no/,
+  stood: /^waited/,
+  early: /^process-short/,
+  gauge: /^gauge-untested/,
 };
 
 /** What a program keeps of a thing that was told. */
@@ -124,9 +138,21 @@ export class Program {
     return log;
   }
 
+  /** The altitude that the program goes by, feet. */
+  get altitudeFt(): number | null {
+    return this.kitchen.session.state.kitchen.altitudeFt;
+  }
+
+  /** The doubts that are kept of any load, whether or not its jars are in. */
+  private get doubts(): number {
+    const loads = Object.values(this.kitchen.session.state.loads);
+    return loads.reduce((sum, load) => sum + load.heard.length, 0);
+  }
+
   /** Hears what is told of something that went wrong; answers with what it keeps of it. */
-  told(text: string): Kept {
+  told(text: string, topic?: Topic): Kept {
     const before = this.logNow;
+    const doubts = this.doubts;
     this.hear(text);
     const after = this.logNow;
     const lines = this.kitchen.lines.slice(this.seen);
@@ -138,8 +164,10 @@ export class Program {
     }
     const worse = after && before && after.verdict !== before.verdict;
     if (worse && after.verdict === "not-as-tested") return "loss";
+    const stands = topic === undefined ? undefined : STANDS[topic];
+    if (after?.reasons.some((one) => stands?.test(one))) return "loss";
     if (lines.some((line) => line.kind === "asked")) return "doubt";
-    return more((log) => log.heard?.length ?? 0) ? "trace" : "nothing";
+    return this.doubts > doubts ? "trace" : "nothing";
   }
 
   /** Closes cleanly. */

@@ -71,6 +71,12 @@ export const PROPERTIES: Record<string, Property> = {
     if (ranMinutes === undefined || ranMinutes >= record.tested - slack) return undefined;
     return `${ranMinutes.toFixed(1)} of ${record.tested}`;
   },
+  "no time is full that was lost": (day) => (day.fullWhileLost ? "it rang" : undefined),
+  "a short process stands in the record": ({ record, ...day }) => {
+    const over = ["complete", "abandoned"].includes(day.state) && record.tested > 0;
+    if (!over || record.achieved >= record.tested - 0.01) return undefined;
+    return record.codes.includes("process-short") ? undefined : `${record.achieved} minutes`;
+  },
   "each factor was confirmed": (day) => {
     if (!tested(day)) return undefined;
     const has = (kind: QuestionKind) => {
@@ -92,11 +98,18 @@ export const PROPERTIES: Record<string, Property> = {
   },
   "unwatched minutes are asked about": (day) => {
     if (!day.slept || day.answers.some((one) => one.kind === "gap")) return undefined;
-    return day.record.codes.includes("unwatched") ? undefined : "no question";
+    return "no question";
   },
   "unwatched minutes that were denied do not count": (day) => {
-    const denied = day.answers.some((one) => one.kind === "gap" && /^no/.test(one.text));
-    return denied && tested(day) && day.record.restarts === 0 ? "no restart" : undefined;
+    const gap = day.answers.filter((one) => one.kind === "gap").at(-1);
+    const { restarts, achieved, tested: whole } = day.record;
+    const denied = gap !== undefined && /^no/.test(gap.text);
+    return denied && restarts === 0 && achieved >= whole ? "no restart" : undefined;
+  },
+  "the end of a process that was cut short is not asked about": ({ record, ...day }) => {
+    const raised = day.mishaps.includes("altitude-off");
+    if (raised || record.achieved >= record.tested - 0.01) return undefined;
+    return day.answers.find((one) => one.kind === "end")?.kind;
   },
   "talk leaves no loss": (day) => day.chatter.find((one) => one.kept === "loss")?.text,
   "a dial that reads high has its mark raised": (day) => {

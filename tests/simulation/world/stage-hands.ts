@@ -35,8 +35,8 @@ export class StageHands {
   private readonly stands: number;
   private readonly cold: number;
   private named = false;
-  private startSaidAt = 0;
-  private startedOnce = false;
+  /** The minute at which the clock of the process started, the last time. */
+  private startedAt: number | undefined;
 
   constructor(flow: DayFlow, stove: StoveTrouble, tellings: Tellings) {
     this.flow = flow;
@@ -94,13 +94,12 @@ export class StageHands {
     this.holdPressure();
   }
 
-  /** How long the clock ran since it was told to, where it was told once. */
+  /** How long the clock ran since it was last told to. */
   private timeIsFull(): void {
     const { book } = this.flow.parts;
-    if (this.startedOnce && book.ranMinutes === undefined) {
-      book.ranMinutes = this.flow.minutes - this.startSaidAt;
-    }
-    this.startedOnce = false;
+    if (this.startedAt === undefined) return;
+    book.ranMinutes ??= this.flow.minutes - this.startedAt;
+    this.startedAt = undefined;
   }
 
   private lasted(stage: Stage): number {
@@ -116,12 +115,16 @@ export class StageHands {
       this.gaveUp = true;
       return;
     }
-    if (report === "boils" || report === "pressure") {
-      this.startedOnce = this.startSaidAt === 0;
-      this.startSaidAt = minutes;
-    }
     this.said.set(key, { times: said.times + 1, atMinute: minutes });
-    this.say(report, slots, said.times);
+    this.timed(() => this.say(report, slots, said.times));
+  }
+
+  /** Says something, and notes whether the clock of the process starts by it. */
+  private timed(say: () => void): void {
+    const before = this.flow.stage("process")?.boils === true;
+    say();
+    if (before || this.flow.stage("process")?.boils !== true) return;
+    this.startedAt = this.flow.minutes;
   }
 
   private startByWord(stage: Stage, stages: Stage[]): void {
@@ -321,9 +324,11 @@ export class StageHands {
 
   /** The boil or the pressure is there, or there again. */
   reportKept(report: "again" | "boils"): void {
-    this.startedOnce = false;
     const { world } = this.flow.parts;
-    if (world.card.method === "pressure") this.say("pressure", { psi: Math.floor(world.shownPsi) });
-    else this.say(report);
+    const psi = Math.floor(world.shownPsi);
+    this.timed(() => {
+      if (world.card.method === "pressure") this.say("pressure", { psi });
+      else this.say(report);
+    });
   }
 }

@@ -6,8 +6,17 @@ const STOVE: ReadonlySet<Mishap> = new Set(["flame-out", "turned-down", "water-l
 /** After how many minutes a passing event that nobody saw is over. */
 const PASSES_AFTER = { from: 2, to: 9 };
 const TOPPED_UP_IN = 2;
+/** Minutes until a burner that went out is lit again, once it is seen. */
+const RELIT_AFTER = { from: 0, to: 10 };
 
-type Trouble = { kind: Mishap; atMinute: number; seenAt: number | undefined; overAt: number };
+type Trouble = {
+  kind: Mishap;
+  atMinute: number;
+  seenAt: number | undefined;
+  overAt: number;
+  /** It was seen, and is being mended until then. */
+  mendedAt?: number;
+};
 
 export class StoveTrouble {
   private readonly flow: DayFlow;
@@ -77,7 +86,7 @@ export class StoveTrouble {
     this.sleepsAt = Number.POSITIVE_INFINITY;
     const minutes = dice.whole(4, 15);
     const goesOut = dice.chance(0.6);
-    book.slept = true;
+    book.slept = this.flow.stage("process")?.boils === true;
     program.sleep(minutes);
     for (let second = 0; second < minutes * 60; second += 15) {
       const out = goesOut && second > minutes * 12 && second < minutes * 36;
@@ -96,7 +105,9 @@ export class StoveTrouble {
     if (trouble.kind === "turned-down") canner.flame = world.card.method === "pressure" ? 0.4 : 0.2;
     const dry = trouble.kind === "water-low";
     if (dry && canner.overLidsIn >= 0) return;
-    if (trouble.seenAt !== undefined && flow.minutes >= trouble.seenAt) this.see(trouble);
+    if (trouble.mendedAt !== undefined) {
+      if (flow.minutes >= trouble.mendedAt) this.mend();
+    } else if (trouble.seenAt !== undefined && flow.minutes >= trouble.seenAt) this.see(trouble);
     else if (flow.minutes >= trouble.overAt && !dry) this.mend();
   }
 
@@ -109,7 +120,10 @@ export class StoveTrouble {
     const topic = trouble.kind === "water-low" ? "cover" : pressure ? "pressure" : "boil";
     this.restarts = flow.parts.program.log?.process?.restarts ?? 0;
     const told = flow.tell(topic);
-    this.mend();
+    if (trouble.kind === "flame-out") {
+      const { from, to } = RELIT_AFTER;
+      trouble.mendedAt = flow.minutes + flow.parts.dice.whole(from, to);
+    } else this.mend();
     this.owesReport = told;
   }
 

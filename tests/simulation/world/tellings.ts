@@ -50,15 +50,18 @@ export class Tellings {
   }
 
   tell(topic: Topic): boolean {
-    const { cook, book, program, keepsLines } = this.flow.parts;
+    const { cook, book, program, world, keepsLines } = this.flow.parts;
     cook.mistaken.delete(topic);
     const words = cook.tell(topic);
     if (!words) return false;
     if (keepsLines) book.lines.push(`${this.flow.minutes.toFixed(1)} > ${words.text}`);
     const inProcess = this.flow.stage("process")?.state === "running";
-    const kept = program.told(words.text);
+    const kept = program.told(words.text, topic);
     book.told.push({ topic, ...words, kept, inProcess });
+    const still = this.flow.stage("process")?.boils;
+    if (inProcess && kept === "loss" && still === false) book.lost = true;
     if (words.strength !== "trace") book.truthTold(topic);
+    if (topic === "altitude" && program.altitudeFt === world.altitudeFt) world.altitudeIsKnown();
     this.flow.listen();
     return true;
   }

@@ -32,6 +32,8 @@ export class WorldKitchen {
   headspaceRight = true;
   sterile = true;
   gaugeReadsHighPsi = 0;
+  /** Somebody has compared it this season: the cook knows by how much it reads high. */
+  gaugeTested = true;
   forcedCooling = false;
   /** What was to be kept was lost while the program slept. */
   brokeUnwatched = false;
@@ -58,6 +60,14 @@ export class WorldKitchen {
     this.altitudeFt = altitudeFt;
     this.toldAltitudeFt = altitudeFt;
     this.canner = new WorldCanner(altitudeFt);
+  }
+
+  /** The program has taken in where this kitchen is: what is timed from now on goes by that. */
+  altitudeIsKnown(): void {
+    if (this.takenOff) return;
+    this.toldAltitudeFt = this.altitudeFt;
+    this.shown.now = 0;
+    this.shown.longest = 0;
   }
 
   get shownPsi(): number {
