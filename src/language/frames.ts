@@ -80,6 +80,7 @@ const OF_ITSELF = wordSet(
   "note remind taste prefer opened place seed-saved germination correct-time yes no answer",
   "acknowledge spoiled unknown",
 );
+const MOVED = /\bmoved\b/i;
 /** Harmless, but they change something. */
 const WRITTEN = wordSet("hush unhush focus");
 
@@ -100,5 +101,7 @@ export function isStopped(
   const frame = clause ? clauseFrame(clause, said) : stoppingFrame(said);
   if (frame === undefined) return false;
   if (intent === "factor" && confirms?.some(({ held }) => held === "no")) return false;
+  // Who has moved is still there.
+  if (intent === "altitude" && frame === "past" && MOVED.test(said.text)) return false;
   return !(frame === "denied" && whole);
 }

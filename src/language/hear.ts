@@ -41,6 +41,8 @@ export type Heard = {
   frame: Frame;
   /** The doubt it raises about jars at stake, where nothing is done about it. */
   evidence?: Evidence;
+  /** The doubt it raises if its commands turn out to change nothing. */
+  otherwise?: Evidence;
   /** What it is acted on by, where that is a yes said to the same words before. */
   memory?: OwnWords;
 };
@@ -63,11 +65,30 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   const harmless = commands.every(isHarmless);
   const settled = heard.whole === true && !harmless;
   const told = lost.some(({ evidence }) => evidence !== undefined);
-  if (answered && (settled || told)) return { ...heard, commands: lost };
-  const evidence = doubtIn(said, { frame, intents }, answered, heard.reading === "sure");
+  if (answered && told) return { ...heard, commands: lost };
+  const sure = heard.reading === "sure";
+  const evidence = doubtIn(said, { frame, intents }, answered, sure);
+  if (evidence === undefined) return heard;
+  if (answered && settled) {
+    return isLikely(evidence) ? { ...heard, otherwise: weakened(evidence) } : heard;
+  }
+  if (!answered || !harmless) return { ...heard, evidence };
   // "Can I begin the beets now": what a question is about has gone into no jar.
-  if (evidence === undefined || (answered && harmless && evidence.about === "food")) return heard;
-  return { ...heard, evidence };
+  const asks = said.asked || frame !== "said";
+  if (asks && evidence.about === "food") return heard;
+  return { ...heard, evidence: weakened(evidence) };
+}
+
+const OF_HEAT: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
+
+/** More than a word that may have to do with how the jars were filled: "it boils" is said often. */
+function isLikely({ strength, foods, about }: Evidence): boolean {
+  return foods !== undefined || (strength !== "trace" && !OF_HEAT.has(about));
+}
+
+/** What has its answer interrupts nothing. */
+function weakened(evidence: Evidence): Evidence {
+  return { ...evidence, strength: "trace" };
 }
 
 function isHarmless({ intent }: Command): boolean {

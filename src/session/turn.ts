@@ -106,10 +106,13 @@ export class Turn {
     const refused = eachStep(steps, (command, question) =>
       question ? this.follow(question, command, now) : this.take(command, text, now),
     );
+    const nothing = this.lastDone === before && !this.open;
+    const late = nothing && heard.otherwise && this.keep(heard.otherwise, now);
     const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;
     const acted = !refused && steps.every(({ question }) => !question);
     this.own.did(acted ? heard.memory : undefined, cmd, now);
-    if (kept && heard.reading !== "sure") talk.say("answer", KEPT[kept]);
+    const aloud = late || (nothing ? kept : undefined);
+    if (aloud) talk.say("answer", KEPT[aloud]);
     this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
     return refused;
   }

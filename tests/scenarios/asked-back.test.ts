@@ -61,10 +61,13 @@ describe("what is begun along with a food that was not tested", () => {
 
 describe("an open doubt of jars that are put away", () => {
   const doubted = "0:00 [cook until done]\n+1:00 I pulled the jars too soon";
-  const answered = (between: string) => play(BEANS, `${doubted}\n+0:01 ${between}\n+48:00 yes`);
+  const answered = (between: string, answer = "all was well") =>
+    play(BEANS, `${doubted}\n+0:01 ${between}\n+48:00 ${answer}`);
 
-  it("can be answered days later, and no more once the jars are labeled", async () => {
+  it("can be answered days later, not by a bare yes, and no more once the jars are labeled", async () => {
     expect(onlyBatch(await answered("what now")).verdict).toBe("as-tested");
+    expect(onlyBatch(await answered("what now", "yes")).verdict).toBe("unfinished");
+    expect(onlyBatch(await answered("what now", "it was so")).verdict).toBe("not-as-tested");
     const labeled = await answered("the jars are labeled");
     expect(labeled.journal.some(({ type }) => type === "labeled")).toBe(true);
     expect(onlyBatch(labeled).verdict).toBe("unfinished");

@@ -130,6 +130,14 @@ describe("words that fit nothing", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
+  it("are not settled by an answer to a question that was shown before them", async () => {
+    const late = rest("what now").replace("what now", "the water is dancing funny\n+0:00 yes");
+    const { asked, batch } = await boiled(`+0:05 it's spitting all over\n${late}`);
+    expect(batch.heard.map(({ answered }) => answered)).toEqual(["well", null]);
+    expect(asked.at(-1)).toContain('"the water is dancing funny". Was everything all right');
+    expect(batch.verdict).toBe("unfinished");
+  });
+
   it("quote three at most; after a no to them, the record is not as tested", async () => {
     const { asked, batch } = await boiled(
       `+0:03 it's spitting all over\n+0:01 the water is dancing funny\n+0:01 big noise from the ` +

@@ -6,6 +6,7 @@ import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
 import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
+import { saysWell } from "../questions/heard-doubts.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
 import { mayWait, UNIT_CHOICES } from "../questions/set-up.ts";
 import type { SetUpTopic } from "../set-up-topic.ts";
@@ -171,6 +172,11 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
       return answerFromGuide(deciding, question, number);
     case "still":
       return stillAnswer(deciding, question, slots.value);
+    case "heard": {
+      const held = saysWell(slots.value);
+      if (held === undefined) return refused(question.text);
+      return done({ type: "heard-settled", load: question.about ?? "", held, t: deciding.now });
+    }
     case "broken":
       return brokenAnswer(deciding, question, number);
     case "seals":

@@ -1,6 +1,7 @@
 /** Facts about words that raised a doubt about jars at stake, and about how it was settled. */
 import * as z from "zod/mini";
 import { settleDoubts } from "../loads/settle-doubts.ts";
+import { processDoubts } from "../questions/heard-doubts.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
 import { flag, loadId, text, word } from "./fields.ts";
 
@@ -31,7 +32,10 @@ export const HEARD_FACTS = {
     evolve(state, { load: id, held, t }): boolean {
       const load = state.loads[id];
       if (!load) return false;
-      settleDoubts(load.heard, t, held);
+      // While jars are in, it is about the heat; after that, about what was quoted.
+      const inside = load.unloadedAt === undefined;
+      const asked = load.heard.filter((one) => one.asked === true);
+      settleDoubts(inside ? processDoubts(load) : asked, t, held);
       return true;
     },
   }),

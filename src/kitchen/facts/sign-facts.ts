@@ -260,7 +260,9 @@ export const SIGN_FACTS = {
       const load = state.loads[event.load];
       if (!load) return false;
       load.endAnswer = { at: event.t, yes: event.yes };
-      settleDoubts(processDoubts(load), event.t, event.yes);
+      // What was said after the question was shown is asked about in its turn.
+      const shown = processDoubts(load).filter(({ asked }) => asked === true);
+      settleDoubts(shown, event.t, event.yes);
       return "noted";
     },
   }),

@@ -24,14 +24,16 @@ const MOST_QUOTED = 3;
 const ASKED_FOR_MS = 24 * HOUR_MS;
 
 /** Subjects that concern only the process; lids and acid concern the filling before it too. */
-const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "gauge", "pressure"]);
+const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
 
 /**
  * Loads that words about a subject may concern: those in a canner, else those just out of it.
  * @param now kitchen time in ms
  */
 export function atStake(state: State, { about, strength, past }: Evidence, now: number): Load[] {
-  const loads = activeOwners(state).filter(isLoad);
+  const loads = activeOwners(state)
+    .filter(isLoad)
+    .filter((load) => hasGauge(state, load, about));
   const inside = loads.filter((load) => {
     if (load.unloadedAt !== undefined) return false;
     // What goes into a jar is at stake from the moment a canner is lit for it.
@@ -39,12 +41,18 @@ export function atStake(state: State, { about, strength, past }: Evidence, now: 
       !OF_PROCESS.has(about) || (load.loadedAt !== undefined && (hasBegun(load) || isVenting(load)))
     );
   });
-  const over = past === true || !OF_PROCESS.has(about);
-  if (inside.length > 0 || strength === "trace" || !over) return inside;
+  const ofFilling = !OF_PROCESS.has(about);
+  const over = ofFilling || (past === true && strength !== "trace");
+  if (inside.length > 0 || !over) return inside;
   const out = loads.filter((load) => load.unloadedAt !== undefined);
   return out.length > 0
     ? out
     : Object.values(state.loads).filter((load) => isLately(load, now) && !isLabeled(state, load));
+}
+
+/** Whether a subject can concern a load at all: what is said of a gauge, only under pressure. */
+function hasGauge(state: State, { batch }: Load, about: Evidence["about"]): boolean {
+  return about !== "gauge" || state.batches[batch]?.option?.method === "pressure";
 }
 
 /** Put away so lately that what is remembered of it may still be told. */
@@ -168,6 +176,33 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
   const [first] = open;
   const { unloadedAt } = load;
   if (!first || unloadedAt === undefined || isLabeled(state, load)) return [];
-  const text = `${quotedDoubts(state, open)} Was everything all right with that?`;
-  return [{ key: `heard/${load.id}/${first.at}`, kind: "heard", text, about: load.id }];
+  const key = `heard/${load.id}/${first.at}`;
+  const quoted = quotedDoubts(state, open);
+  const about = load.id;
+  if (open.every(({ strength }) => strength === "trace")) {
+    return [{ key, kind: "heard", text: `${quoted} Was everything all right with that?`, about }];
+  }
+  // What was said plainly is never cleared by a bare yes.
+  const choices = [...WAS_SO.right.slice(0, 1), ...WAS_SO.wrong.slice(0, 1)];
+  const alsoSaid = [...WAS_SO.right, ...WAS_SO.wrong];
+  const answers = { choices, alsoSaid, takes: "choice" } as const;
+  return [{ key, kind: "heard", text: `${quoted} ${WAS_SO.text}`, about, ...answers }];
+}
+
+const WAS_SO: Either = {
+  text: "Was all well with that, or was it so?",
+  right: [
+    "all was well",
+    "all well",
+    "all is well",
+    "everything was all right",
+    "it was all right",
+  ],
+  wrong: ["it was so", "that was so", "that is so", "it is so", "was so"],
+};
+
+/** Whether an answer to it says that all was well; undefined where it is not an answer. */
+export function saysWell(value: number | string): boolean | undefined {
+  if (WAS_SO.right.includes(String(value))) return true;
+  return WAS_SO.wrong.includes(String(value)) ? false : undefined;
 }

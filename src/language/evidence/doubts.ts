@@ -21,7 +21,7 @@ const RAISES: Partial<Record<Intent, Subject>> = {
 
 /** Beginnings of words about a subject; the first subject with one of them is taken. */
 const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
-  ["acid", stems("vinegar lemon lime citric acid percent")],
+  ["acid", stems("vinegar lemon lime citric acid percent grain")],
   ["pressure", stems("pressur needle weight rock jiggl hiss pound psi steam")],
   ["gauge", stems("gauge dial")],
   [
@@ -33,6 +33,8 @@ const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
     ),
   ],
   ["lids", stems("lid band rubber reused")],
+  // What was done with the jars before they went in, and where the kitchen is.
+  ["jars", stems("jar fill inch rim brim headspac overf steril altitud elevat cabin")],
   ["water", stems("water cover uncover poking sticking submerg dry")],
 ];
 
@@ -85,13 +87,23 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,5} (hours?|afternoon|breakfast)\b/,
   ],
   ["jars", /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,4} (day|good while|morning)\b/],
+  [
+    "jars",
+    /\b(filled|packed|ladled)( \w+){0,3} (morning|yesterday|last night|hours? ago|breakfast)\b/,
+  ],
   // Another place than the one that was told: its altitude may be another.
-  ["jars", /\bhigher up\b|\bat the (cabin|lodge)\b|\bup in the mountains\b/],
+  ["jars", /\bhigher up\b|\bat the (cabin|lodge)\b|\bup in the mountains\b|\bup here\b/],
+  ["jars", /\b(moved|altitude|elevation)\b.*\bfeet\b|\bfeet (high|up|of (altitude|elevation))\b/],
+  ["gauge", /\b(gauge|dial|needle)( \w+){0,4} (high|low|off|wrong|much|tested|trust|rests)\b/],
+  ["gauge", /\b(trust|believe)( \w+){0,2} (gauge|dial|needle)\b/],
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
+  ["acid", /\b(watered|thinned|diluted|stretched|cut|made|brewed)( \w+){0,3} vinegar\b/],
+  ["acid", /\b(squeezed|fresh)( \w+){0,2} (lemons?|limes?)\b/],
+  ["jars", /\b(ran|run|short)( \w+){0,4} (used|instead)\b/],
 ];
 
-const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars"]);
+const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
 
 /** Things on the stove that hold nothing at stake. */
 const ELSEWHERE = wordSet(
@@ -103,9 +115,16 @@ const OUTSIDE = wordSet(
   "kids children dog dogs cat cats yard porch radio television mail mailman school washer dryer",
 );
 
+/** "Since breakfast": a time, not a thing on the stove. */
+const TIMELY = wordSet("since before after until till at by for");
+
+function isOnTheStove(words: readonly string[]): boolean {
+  return words.some((word, at) => ELSEWHERE.has(word) && !TIMELY.has(words[at - 1] ?? ""));
+}
+
 /** Whether the words speak of something that no jar at stake has to do with. */
 export function isElsewhere({ words }: Utterance): boolean {
-  return words.some(({ word }) => ELSEWHERE.has(word) || OUTSIDE.has(word));
+  return isOnTheStove(words.map(({ word }) => word)) || words.some(({ word }) => OUTSIDE.has(word));
 }
 
 /** What is over, or was true on another day. */
@@ -151,7 +170,7 @@ export function doubtIn(
 ): Evidence | undefined {
   const { text } = said;
   const words = said.words.map(({ word }) => word);
-  if (words.some((word) => ELSEWHERE.has(word))) return undefined;
+  if (isOnTheStove(words)) return undefined;
   const told = { text, ...(words.some((word) => OVER.has(word)) ? { past: true as const } : {}) };
   const all = words.join(" ");
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);

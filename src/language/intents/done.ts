@@ -4,6 +4,11 @@ import type { MeaningOf } from "./meaning.ts";
 /** With one of these, words about how it was done may say that it was not. */
 const NOT_ALL = wordSet("not no never none without except but only yet still most some almost");
 
+/** Jars filled too far are not just filled. */
+const OVERFILLED = /\bto the (very )?(brim|rim|top|lip)\b/;
+/** "I added peppers" tells of something new; "I added the peppers" of a step that is known. */
+const ADDED = /\badded (?!the\b|my\b|our\b|all\b|it\b|them\b|those\b|everything\b)\w/;
+
 /** A stage is done. Jars out of the canner, the heat off and the canner ready are parts of it. */
 export const done: MeaningOf<"done"> = {
   cost: "clearing",
@@ -13,6 +18,8 @@ export const done: MeaningOf<"done"> = {
   parts: ["count", "number", "size", "how", "other"],
   finish: ({ how, ...slots }, _context, _plain, said) => {
     if (how !== undefined && said.words.some(({ word }) => NOT_ALL.has(word))) return undefined;
+    const all = said.words.map(({ word }) => word).join(" ");
+    if (OVERFILLED.test(all) || ADDED.test(all)) return undefined;
     return { slots: { target: slots.target, at: slots.at } };
   },
   example: "that's done",

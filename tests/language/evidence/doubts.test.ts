@@ -96,6 +96,17 @@ describe("words that fit nothing", () => {
     expect(doubt("the figs are ripe", "asked", true)).toBeUndefined();
   });
 
+  it.each([
+    ["they have been sitting since breakfast", "jars"],
+    ["I filled those this morning", "jars"],
+    ["our kitchen moved up to 6000 feet", "jars"],
+    ["we thinned out the vinegar a bit", "acid"],
+    ["I put in fresh lemons", "acid"],
+    ["the dial is two pounds off", "gauge"],
+  ] as const)("suspect how jars were filled or measured: %s", (words, about) => {
+    expect(doubt(words)).toMatchObject({ strength: "suspicion", about });
+  });
+
   it("leave none where a question about them was answered", () => {
     expect(doubt("that water there again", "asked", true)).toBeUndefined();
     expect(doubt("nice weather")).toBeUndefined();

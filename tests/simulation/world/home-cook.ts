@@ -157,6 +157,8 @@ export class HomeCook {
         return good ? "hot off the boil" : "cooled";
       case "acid":
         return good ? "in every jar" : "only in some";
+      case "heard":
+        return good ? "all was well" : "it was so";
       case "sterile":
         return good ? "sterilized" : "only washed";
       default:
