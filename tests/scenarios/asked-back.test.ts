@@ -61,8 +61,9 @@ describe("what is begun along with a food that was not tested", () => {
 
 describe("an open doubt of jars that are put away", () => {
   const doubted = "0:00 [cook until done]\n+1:00 I pulled the jars too soon";
-  const answered = (between: string, answer = "all was well") =>
-    play(BEANS, `${doubted}\n+0:01 ${between}\n+48:00 ${answer}`);
+  const answered = (between: string, answer = "all was well") => {
+    return play(BEANS, `${doubted}\n+0:01 ${between}\n+48:00 ${answer}`);
+  };
 
   it("can be answered days later, not by a bare yes, and no more once the jars are labeled", async () => {
     expect(onlyBatch(await answered("what now")).verdict).toBe("as-tested");
