@@ -65,7 +65,7 @@ describe("an open doubt of jars that are put away", () => {
     return play(BEANS, `${doubted}\n+0:01 ${between}\n+48:00 ${answer}`);
   };
 
-  it("can be answered days later, not by a bare yes, and no more once the jars are labeled", async () => {
+  it("can be answered days later in a clause, and no more once the jars are labeled", async () => {
     expect(onlyBatch(await answered("what now")).verdict).toBe("as-tested");
     expect(onlyBatch(await answered("what now", "yes")).verdict).toBe("unfinished");
     expect(onlyBatch(await answered("what now", "it was so")).verdict).toBe("not-as-tested");
