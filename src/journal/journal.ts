@@ -156,7 +156,7 @@ export class Journal {
   }
 
   private notOurs(): WriteRefusal {
-    const message = `another program now writes the journal in ${this.folder}`;
+    const message = `the lock of ${this.folder} is another program's now, or the folder is gone`;
     return this.options.whyNot?.() ?? { why: "not-ours", message };
   }
 

@@ -94,19 +94,24 @@ function clearStale(disk: Disk, path: string, judged: Uint8Array, aside: string)
 
 function heldLock(disk: Disk, path: string, mine: Uint8Array): Lock {
   let identity = identityOf(disk, path);
+  let released = false;
   const owns = (): boolean => {
+    if (released) return false;
     const now = identityOf(disk, path);
     if (now !== undefined && now === identity) return true;
     // Another program may have moved it aside by mistake and put it back as a new file.
     const read = disk.read(path);
-    if (!read.ok || !same(read.bytes, mine)) return false;
-    identity = now;
+    // Where somebody removed it, nobody else has it; what was written meanwhile the journal sees.
+    const again = !read.ok && read.why === "missing" && disk.createExclusive(path, mine).ok;
+    if (!again && !(read.ok && same(read.bytes, mine))) return false;
+    identity = identityOf(disk, path);
     return true;
   };
   return {
     owns,
     release: () => {
       if (owns()) disk.remove(path);
+      released = true;
     },
   };
 }

@@ -234,16 +234,22 @@ function damage(
   result.damages.push(refused ? { ...damaged, refused } : damaged);
 }
 
+/** Names the log where none of its files is there. */
+const ANY_FILE = "journal-*.jsonl";
+
 /**
  * Checks the last number expected: whole lines cut off at the end leave no trace in the file
  * itself.
  */
 export function checkExpected({ end, records, damages }: JournalReading, expectedN: number): void {
-  if (end.n >= expectedN || !end.place) return;
+  if (end.n >= expectedN) return;
+  const { file, found } = end.place
+    ? { file: fileName(end.place), found: `it ends with number ${end.n}` }
+    : { file: ANY_FILE, found: "nothing is left of it" };
   damages.push({
-    file: fileName(end.place),
+    file,
     line: 0,
-    reason: `it ends with number ${end.n}, though number ${expectedN} had been written`,
+    reason: `${found}, though number ${expectedN} had been written`,
     recordsBefore: records.length,
     stops: false,
   });

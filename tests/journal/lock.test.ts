@@ -1,6 +1,8 @@
-import { describe, expect, it } from "vitest";
+import { spawn } from "node:child_process";
+import { describe, expect, it, vi } from "vitest";
 import {
   type LockAnswer,
+  lockHolder,
   type Processes,
   systemProcesses,
   takeLock,
@@ -75,13 +77,36 @@ describe("the lock", () => {
     }
   });
 
-  it("is lost once the file belongs to another or is gone", () => {
+  it("is lost once the file belongs to another, also after it was gone", () => {
     const disk = new MemoryDisk();
     const lock = lockOf(take(disk, 10, { 10: "1" }));
     disk.remove(LOCK);
-    expect(lock.owns()).toBe(false);
     disk.plant(LOCK, Buffer.from('{"pid":11,"bootId":"b1"}'));
     expect(lock.owns()).toBe(false);
+    lock.release();
+    expect(disk.read(LOCK).ok).toBe(true);
+  });
+
+  it("is made again where somebody removed its file, and never after its release", () => {
+    const disk = new MemoryDisk();
+    const lock = lockOf(take(disk, 10, { 10: "1" }));
+    disk.remove(LOCK);
+    expect(lock.owns()).toBe(true);
+    expect(take(disk, 11, { 10: "1", 11: "2" })).toMatchObject({ ok: false, why: "held" });
+    lock.release();
+    expect(lock.owns()).toBe(false);
+    expect(disk.read(LOCK).ok).toBe(false);
+  });
+
+  it("names who holds it and runs, and takes nothing", () => {
+    const disk = new MemoryDisk();
+    const holder = (started: Record<number, string>) =>
+      lockHolder(disk, "/home", "b1", running(started));
+    expect(holder({ 10: "1" })).toBeUndefined();
+    take(disk, 10, { 10: "1" });
+    expect(holder({ 10: "1" })?.pid).toBe(10);
+    expect(holder({})).toBeUndefined();
+    expect(holder({ 10: "2" })).toBeUndefined();
   });
 
   it("still belongs to its holder when put back after a mistaken takeover", () => {
@@ -117,6 +142,25 @@ describe("the system's processes", () => {
     expect(systemProcesses.isAlive(process.pid)).toBe(true);
     expect(systemProcesses.isAlive(2 ** 30)).toBe(false);
   });
+
+  it.runIf(process.platform === "linux")(
+    "one that ended is not, though its parent did not ask",
+    () => {
+      // The shell becomes a program that knows nothing of the child it inherits.
+      const parent = spawn("sh", ["-c", "true & echo $!; exec sleep 20"]);
+      const over = new Promise((resolve) => parent.on("close", resolve));
+      return new Promise<void>((resolve) => {
+        parent.stdout.once("data", async (pid) => {
+          await vi.waitFor(() => expect(systemProcesses.isAlive(Number(pid))).toBe(false));
+          // It still has its number.
+          expect(systemProcesses.startTicks(Number(pid))).toMatch(/^\d+$/);
+          parent.kill();
+          await over;
+          resolve();
+        });
+      });
+    },
+  );
 
   it.runIf(process.platform === "linux")("on Linux each tells when it started", () => {
     expect(systemProcesses.startTicks(process.pid)).toMatch(/^\d+$/);

@@ -87,6 +87,16 @@ describe("a journal cut short", () => {
     expect(notices.join()).toMatch(/ends with number 3, though number 5 had been written/);
   });
 
+  it("that is the whole log is missed, whether its file is empty or gone", () => {
+    for (const disk of [diskWith(new Uint8Array()), new MemoryDisk()]) {
+      const { notices, damages, journal } = open(disk, { expectedN: 5 });
+      expect(notices.join()).toMatch(/nothing is left of it, though number 5 had been written/);
+      expect(damages).toHaveLength(1);
+      expect(journal.append([{ say: "on" }]).ok).toBe(true);
+    }
+    expect(open(new MemoryDisk(), { expectedN: 0 }).damages).toEqual([]);
+  });
+
   it("with a line written twice counts it once", () => {
     const lines = soundLines();
     const opened = open(fileOf([...lines, lines.at(-1) ?? ""]));
