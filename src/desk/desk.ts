@@ -25,6 +25,8 @@ export type DeskMoment = {
   ringing: readonly Want[];
   /** It is night and nobody is up: kitchen time until when. */
   asleepUntil?: number | undefined;
+  /** The cook knows it all: only the short forms are said. */
+  short?: boolean;
 };
 
 /** A name that was said holds for so long, as long as nothing else is talked of. */
@@ -160,11 +162,11 @@ export class Desk {
   }
 
   /** A want as it is said now: whole the first time of a day, short after. */
-  private form(want: Want, { day }: DeskMoment): LinePart {
+  private form(want: Want, { day, short = false }: DeskMoment): LinePart {
     const { name, text, task, lesson, cautions = [], brief } = want;
     const of = { ...(name === undefined ? {} : { name }), ...(task ? { task } : {}) };
     if (brief && lesson) return { ...of, text: this.once(lesson, day) };
-    const known = lesson !== undefined && this.said.get(lesson.id) === day;
+    const known = lesson !== undefined && (short || this.said.get(lesson.id) === day);
     if (lesson) this.said.set(lesson.id, day);
     const words = [known ? lesson.short : text];
     for (const caution of cautions) words.push(...this.caution(caution, day));

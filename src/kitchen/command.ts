@@ -260,6 +260,8 @@ export type SlotsOf = {
   note: { text: string };
   "correct-time": { at: string };
   hush: { minutes?: number };
+  /** How much is said; and the night, as `22:00-06:00`, as none, or as none just this once. */
+  settings: { talk?: "whole" | "short"; night?: string };
   /** Going away for some minutes or until a local ISO time, and being back. */
   away: { minutes?: number; until?: string };
   back: Nothing;

@@ -20,8 +20,8 @@ function minuteOfDay(wallMs: number, zone: string): number {
 
 /** When the night that an instant lies in is over, kitchen time; undefined by day. */
 export function nightUntil(state: State, t: number): number | undefined {
-  const { quiet } = state.kitchen;
-  if (!quiet) return undefined;
+  const { quiet, awakeUntil = Number.NEGATIVE_INFINITY } = state.kitchen;
+  if (!quiet || t < awakeUntil) return undefined;
   const wall = wallOf(state, t);
   const { fromMinute, toMinute } = quiet;
   const now = minuteOfDay(wall, state.zone);
@@ -32,6 +32,15 @@ export function nightUntil(state: State, t: number): number | undefined {
   // Where the clocks are changed in this night, it is an hour shorter or longer.
   const strayed = minuteOfDay(over, state.zone) - (toMinute % DAY_MINUTES);
   return kitchenTimeOf(state, over - strayed * MINUTE_MS);
+}
+
+/** When the night that lies around an instant or comes next is over, kitchen time. */
+export function nextMorning(state: State, t: number): number | undefined {
+  const { quiet } = state.kitchen;
+  if (!quiet) return undefined;
+  const minute = minuteOfDay(wallOf(state, t), state.zone);
+  const until = (quiet.fromMinute - minute + DAY_MINUTES) % DAY_MINUTES;
+  return nightUntil(state, t) ?? nightUntil(state, t + until * MINUTE_MS);
 }
 
 function nightMinutes({ fromMinute, toMinute }: QuietHours): number {

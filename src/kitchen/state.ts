@@ -274,8 +274,9 @@ export type State = {
     canners: Canner[];
     burners: number;
     units: "us" | "metric";
-    /** In which what can wait is not told; null for never. */
     quiet: QuietHours | null;
+    awakeUntil?: number;
+    talk: "whole" | "short";
   };
   zone: string;
   rehearsal: boolean;
@@ -343,8 +344,8 @@ export function initialState(): State {
       canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
       burners: 4,
       units: "us",
-      // Half past nine to half past six (our choice).
       quiet: { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 },
+      talk: "whole",
     },
     zone: "UTC",
     rehearsal: false,

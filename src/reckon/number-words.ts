@@ -51,3 +51,11 @@ export function numberWords(value: number): string {
 export function countWords(value: number, unit: string): string {
   return `${numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
 }
+
+/** Headspaces as they are said. */
+export const INCHES: Readonly<Record<number, string>> = {
+  0.25: "a quarter inch",
+  0.5: "half an inch",
+  1: "1 inch",
+  1.25: "1 and a quarter inches",
+};

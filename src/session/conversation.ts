@@ -14,6 +14,8 @@ export type TalkMoment = {
   day: string;
   /** It is night and nobody is up: kitchen time until when. */
   asleepUntil?: number | undefined;
+  /** Only short forms are wanted. */
+  short: boolean;
 };
 
 type ConversationParts = {

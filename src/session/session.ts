@@ -79,7 +79,8 @@ export class Session {
     const now = this.now();
     const wallMs = wallOf(this.state, now);
     const day = localDay(wallMs, this.state.zone);
-    return { now, wallMs, day, asleepUntil: this.turn.asleepUntil(now) };
+    const short = this.state.kitchen.talk === "short";
+    return { now, wallMs, day, asleepUntil: this.turn.asleepUntil(now), short };
   }
 
   /** True while what happened is not all on the disk. */

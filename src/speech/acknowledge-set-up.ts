@@ -1,6 +1,10 @@
-/** Answers in the talk of a first opening. */
+/** Answers to what is set of the kitchen, in the talk of a first opening and later. */
 import type { FactOf } from "../kitchen/events.ts";
 import type { SetUpTopic } from "../kitchen/set-up-topic.ts";
+import { wallOf } from "../kitchen/state.ts";
+import { instantOf, localFields } from "../kitchen/time.ts";
+import { clockWords } from "./spoken-time.ts";
+import type { Told } from "./told.ts";
 
 /** What a topic is needed for, said where it is left for later. */
 const NEEDED: Record<SetUpTopic, string> = {
@@ -22,11 +26,33 @@ export function setUpSentence({ topic, became, yes }: FactOf<"set-up">): string 
 }
 
 /** What was set that has no sentence of its own. */
-export function kitchenSentence({ canners, units }: FactOf<"kitchen-set">): string {
+export function kitchenSentence(told: Told, fact: FactOf<"kitchen-set">): string {
+  const { canners, units } = fact;
+  const manner = mannerSentence(told, fact);
+  if (manner !== undefined) return manner;
   if (units)
     return units === "metric" ? "Kilograms and Celsius it is." : "Pounds and Fahrenheit it is.";
   const holds = Object.entries(canners?.[0]?.holds ?? {});
   if (holds.length === 0) return "Changed.";
   const sizes = holds.map(([size, count]) => `${count} ${size.replace("-", " ")}s`);
   return `It holds ${sizes.join(" or ")}.`;
+}
+
+/** What was set of how much is said, and when. */
+function mannerSentence(told: Told, fact: FactOf<"kitchen-set">): string | undefined {
+  const { talk, quiet, awakeUntil } = fact;
+  if (talk === "short") return "Short from now on. Say more to hear the rest.";
+  if (talk === "whole") return "From now on I say it all, the first time of a day.";
+  if (awakeUntil !== undefined) return "No quiet hours tonight.";
+  if (quiet === null) return "No quiet hours: I speak up at any hour.";
+  if (quiet === undefined) return undefined;
+  const clock = (minute: number) => clockOfDay(told, minute);
+  return `Quiet from ${clock(quiet.fromMinute)} to ${clock(quiet.toMinute)}.`;
+}
+
+/** "half past nine", of a minute of the day. */
+function clockOfDay({ state, now }: Told, minute: number): string {
+  const { zone } = state;
+  const time = { hour: Math.floor(minute / 60) % 24, minute: minute % 60, second: 0 };
+  return clockWords(instantOf({ ...localFields(wallOf(state, now), zone), ...time }, zone), zone);
 }

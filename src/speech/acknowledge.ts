@@ -176,7 +176,9 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   // --- the kitchen
   "kitchen-set": (told, fact) => {
     const { altitudeFt } = fact;
-    return altitudeFt === undefined ? kitchenSentence(fact) : altitudeSentence(told, altitudeFt);
+    return altitudeFt === undefined
+      ? kitchenSentence(told, fact)
+      : altitudeSentence(told, altitudeFt);
   },
   "set-up": (_, fact) => setUpSentence(fact),
   "name-settled": null,

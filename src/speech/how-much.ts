@@ -8,19 +8,13 @@ import { defaultJar } from "../recipe/choose-process.ts";
 import { jarSizeOf, publishedYield } from "../recipe/jar-volume.ts";
 import type { JarSize, Recipe } from "../recipe/recipe.ts";
 import { type ScaledIngredient, scaleRecipe } from "../recipe/scale.ts";
+import { INCHES } from "../reckon/number-words.ts";
 import { ML_PER_CUP } from "../reckon/units.ts";
 import { batchInMind, runningBatches } from "./answers/in-mind.ts";
 import type { Known, ReadOut } from "./answers/known.ts";
 
 /** What is made, and from how much. */
 type Made = { recipe: Recipe; name: string; forLb?: number; jar?: JarSize; batch?: Batch };
-
-const FRACTIONS: Record<number, string> = {
-  0.25: "a quarter inch",
-  0.5: "half an inch",
-  1: "1 inch",
-  1.25: "1 and a quarter inches",
-};
 
 function madeOf(batch: Batch): Made {
   const { recipe, lot, jar } = batch;
@@ -70,7 +64,7 @@ function scaledTo(made: Made, { amount, unit, size }: Asked): Made {
 
 function headspace({ recipe: { headspaceIn } }: Made): string {
   if (headspaceIn === undefined) return "That recipe has no headspace.";
-  return `Headspace ${FRACTIONS[headspaceIn] ?? `${headspaceIn} inches`}.`;
+  return `Headspace ${INCHES[headspaceIn] ?? `${headspaceIn} inches`}.`;
 }
 
 /** An amount as it is spoken, without the grams, which are shown elsewhere. */

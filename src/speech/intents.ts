@@ -254,6 +254,13 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     answer: null,
   },
   unhush: { askBack: null, answer: null },
+  settings: {
+    askBack: ({ talk, night }) => {
+      if (talk !== undefined) return talk === "short" ? "Shall I say less?" : "Shall I say it all?";
+      return night === undefined ? undefined : "Shall I change the quiet hours?";
+    },
+    answer: null,
+  },
 };
 
 function speechOf<I extends Intent>(intent: I): SpeechOf<I> {

@@ -14,7 +14,7 @@ import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { shortCaution } from "../recipe/cautions.ts";
 import { whyOffTheShelf } from "../recipe/choose-process.ts";
-import { numberWords } from "../reckon/number-words.ts";
+import { INCHES, numberWords } from "../reckon/number-words.ts";
 import { momentWords } from "./spoken-time.ts";
 
 /** Stages that began, or whose turn to begin came, between two states, oldest owner first. */
@@ -159,12 +159,14 @@ function marking(state: State, batch: Batch): string {
   return `${wait}${expected}${part}${lids} Tell me how many.`;
 }
 
-/** "Fill the jars, about 8 pints, lids D 1 and up." */
+/** "Fill the jars to half an inch, about 8 pints, lids D 1 and up." */
 function briefFill(state: State, batch: Batch, short: string): string {
   const about = batch.expectedJars ? `, about ${batch.expectedJars} ${batch.jar}s` : "";
   const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 and up` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
-  return `${short.replace(/\.$/, "")}${about}${lids}.${part}`;
+  const space = INCHES[batch.recipe.headspaceIn ?? 0];
+  const to = space === undefined ? "" : ` to ${space}`;
+  return `${short.replace(/\.$/, "")}${to}${about}${lids}.${part}`;
 }
 
 /** The hours between are rounded to a quarter, inwards. */

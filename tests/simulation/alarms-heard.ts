@@ -1,5 +1,7 @@
 /** The alarms as somebody in the kitchen hears them, beside what the log says of them. */
-import type { State } from "../../src/kitchen/state.ts";
+import { readStageDue } from "../../src/kitchen/due-key.ts";
+import { rulesOf } from "../../src/kitchen/stages/kinds.ts";
+import type { StageRun, State } from "../../src/kitchen/state.ts";
 import type { SpokenSentence } from "../../src/ports/voice.ts";
 import { AND } from "../../src/session/conversation.ts";
 import { must } from "./what-must-hold.ts";
@@ -13,7 +15,38 @@ const ONE_BREATH_MS = 20_000;
 /** What rings is said within so long; an undo can make it ring once more. */
 const SOON_MS = 2000;
 
-type Alarm = { key: string; program: number; atMs: number };
+type Alarm = { key: string; program: number; atMs: number; text: string; guards: boolean };
+
+/** What somebody could know a batch by: its variety, or its food. */
+function namesOf(state: State, owner: string): string[][] {
+  const load = state.loads[owner];
+  const ids = load ? [...new Set([load.batch, ...load.parts.map(({ batch }) => batch)])] : [owner];
+  return ids.flatMap((id) => {
+    const batch = state.batches[id];
+    if (!batch) return [];
+    const { title, called = title } = batch.recipe;
+    return [batch.lot.variety === null ? [title, called] : [batch.lot.variety]];
+  });
+}
+
+/** An alarm of a process, a vent or a falling pressure names its batch and is said in a hush. */
+function namesAndGuards(state: State, { key, text, guards }: Alarm): void {
+  const due = readStageDue(key);
+  const run = due && ownerRun(state, due.owner, due.stage);
+  if (!due || !run) return;
+  const said = text.toLowerCase();
+  const named = namesOf(state, due.owner).some((names) =>
+    names.some((name) => said.includes(name.toLowerCase())),
+  );
+  must("an alarm has the name of its batch", named, () => `${key}: ${text}`);
+  const guarding = guards || !rulesOf(run.spec).watched;
+  must("an alarm of a process is said in a hush", guarding, () => `${key}: ${text}`);
+}
+
+function ownerRun(state: State, owner: string, stage: string): StageRun | undefined {
+  const stages = (state.batches[owner] ?? state.loads[owner])?.stages;
+  return stages?.find(({ id }) => id === stage);
+}
 
 export class AlarmsHeard {
   private heard: Alarm[] = [];
@@ -22,11 +55,12 @@ export class AlarmsHeard {
   private ringing = new Map<string, number>();
   private events = 0;
 
-  said({ rank, key }: SpokenSentence, program: number, atMs: number): void {
+  said(sentence: SpokenSentence, program: number, atMs: number): void {
+    const { rank, key, text, guards = false } = sentence;
     if (rank !== "alarm" || key === undefined) return;
     // Alarms that are said in one breath are named together.
     for (const one of key.split(AND)) {
-      if (one !== LOG_KEY) this.fresh.push({ key: one, program, atMs });
+      if (one !== LOG_KEY) this.fresh.push({ key: one, program, atMs, text, guards });
     }
   }
 
@@ -44,6 +78,7 @@ export class AlarmsHeard {
       must("what was answered does not ring", rings || state.ringing.includes(one.key), () => {
         return one.key;
       });
+      if (!other && state.ringing.includes(one.key)) namesAndGuards(state, one);
       const again = this.heard.findIndex((before) => {
         const near = one.atMs >= before.atMs && one.atMs - before.atMs < ONE_BREATH_MS;
         return before.key === one.key && before.program === one.program && near;

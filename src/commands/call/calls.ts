@@ -243,6 +243,7 @@ export const CALLS = {
       burners: text("N", "how many burners there are"),
       units: one(["us", "metric"], "the units to show and say"),
       quiet: text("HOURS", "the night, in which what can wait is silent: 22:00-06:00, or none"),
+      talk: one(["whole", "short"], "prompts whole the first time of a day, or always short"),
       ...JSON_OUT,
     },
   },

@@ -11,7 +11,6 @@ import { dayBatch } from "../../plan/day-batches.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { lessonsOf } from "../../plan/learning/learn.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
-import { nightOf } from "../../plan/quiet-hours.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
 import {
   type CanningFacts,
@@ -22,6 +21,7 @@ import {
 } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
+import { nightOf } from "../../reckon/quiet-hours.ts";
 import { G_PER_LB } from "../../reckon/units.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";

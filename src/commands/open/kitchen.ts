@@ -3,8 +3,8 @@
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
 import type { State } from "../../kitchen/state.ts";
 import { localFields } from "../../kitchen/time.ts";
-import { nightOf, nightText } from "../../plan/quiet-hours.ts";
 import { parseQuantity } from "../../reckon/quantity.ts";
+import { nightOf, nightText } from "../../reckon/quiet-hours.ts";
 import { KPA_PER_PSI } from "../../reckon/units.ts";
 import { readKitchen } from "../../session/reading/read-kitchen.ts";
 import { inShortSession } from "../../session/short-session.ts";
@@ -84,6 +84,11 @@ function changes(
     if (quiet === undefined) return "--quiet: write hours such as 22:00-06:00, or none";
     set.quiet = quiet;
   }
+  const talk = optionValue(options, "talk");
+  if (talk !== undefined) {
+    if (talk !== "whole" && talk !== "short") return "--talk: write whole or short";
+    set.talk = talk;
+  }
   const canners = cannersOf(options, state);
   if (typeof canners === "string") return canners;
   if (canners) set.canners = canners;
@@ -143,6 +148,7 @@ function text(kitchen: State["kitchen"]): string {
     `burners   ${kitchen.burners}`,
     `units     ${kitchen.units}`,
     `quiet     ${nightText(kitchen.quiet)}`,
+    `talk      ${kitchen.talk}`,
   ];
   for (const canner of kitchen.canners) {
     const holds = Object.entries(canner.holds).map(([size, count]) => `${count} ${size}s`);

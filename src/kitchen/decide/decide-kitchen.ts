@@ -1,7 +1,10 @@
 /** Deciding on the kitchen itself, timers and reminders, notes, quiet, and what is eaten. */
+
+import { nightOf } from "../../reckon/quiet-hours.ts";
 import type { Intent, SlotsOf } from "../command.ts";
 import { jarCounts } from "../jars.ts";
 import { batchesOf, namesOnlySort, timersOf } from "../meant.ts";
+import { nextMorning } from "../nights.ts";
 import { batchName, timerName, upper } from "../spoken-names.ts";
 import type { Batch, State, Timer } from "../state.ts";
 import { wallOf } from "../state.ts";
@@ -140,6 +143,20 @@ export function decideHush(deciding: Deciding<"hush">): Decision {
   const { minutes } = deciding.wish.command.slots;
   const until = minutes === undefined ? null : deciding.now + minutes * MINUTE_MS;
   return done({ type: "hushed", until, t: deciding.now });
+}
+
+/** How much is said, and the quiet hours. */
+export function decideSettings({ state, now, wish }: Deciding<"settings">): Decision {
+  const { talk, night } = wish.command.slots;
+  if (talk !== undefined) return done({ type: "kitchen-set", talk, t: now });
+  if (night === "not-tonight") {
+    const awakeUntil = nextMorning(state, now);
+    if (awakeUntil === undefined) return refused("There are no quiet hours.");
+    return done({ type: "kitchen-set", awakeUntil, t: now });
+  }
+  const quiet = nightOf(night ?? "");
+  if (quiet === undefined) return refused("From when to when? Say quiet from ten to six.");
+  return done({ type: "kitchen-set", quiet, t: now });
 }
 
 /** "Got it" answers the alarms that were said last. */

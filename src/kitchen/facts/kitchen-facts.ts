@@ -39,11 +39,19 @@ export const KITCHEN_FACTS = {
       burners: z.optional(count),
       units: z.optional(z.enum(["us", "metric"])),
       quiet: z.optional(z.nullable(quietHours)),
+      /** Until then it is not night, whatever the quiet hours say. */
+      awakeUntil: z.optional(instant),
+      /** Prompts are whole the first time of a day, or always short. */
+      talk: z.optional(z.enum(["whole", "short"])),
     },
     follows: "nothing",
     stays: true,
-    undone: (_, { altitudeFt }) =>
-      altitudeFt === undefined ? "the kitchen's setting" : "the altitude",
+    undone: (_, { altitudeFt, talk, quiet, awakeUntil }) => {
+      if (altitudeFt !== undefined) return "the altitude";
+      if (talk !== undefined) return "the setting for how much I say";
+      const night = quiet !== undefined || awakeUntil !== undefined;
+      return night ? "the quiet hours" : "the kitchen's setting";
+    },
     evolve(state, event): boolean {
       if (event.altitudeFt !== undefined) {
         state.kitchen.altitudeFt = event.altitudeFt;
@@ -54,6 +62,8 @@ export const KITCHEN_FACTS = {
       if (event.burners !== undefined) state.kitchen.burners = event.burners;
       if (event.units) state.kitchen.units = event.units;
       if (event.quiet !== undefined) state.kitchen.quiet = event.quiet;
+      if (event.awakeUntil !== undefined) state.kitchen.awakeUntil = event.awakeUntil;
+      if (event.talk !== undefined) state.kitchen.talk = event.talk;
       if (event.altitudeFt !== undefined) settle(state, "altitude");
       if (event.canners) settle(state, "canner");
       if (event.canners?.some(({ gauge }) => gauge)) settle(state, "gauge");

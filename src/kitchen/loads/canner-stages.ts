@@ -70,7 +70,7 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
     id: "canner",
     title: "canner warming",
     say: `${water} ${kettle} ${wanted}`,
-    short: water,
+    short: hot ? water : `${water} ${wanted}`,
     typicalMinutes: hot ? HOT_CANNER_MINUTES : CANNER_WARM_UP_MINUTES,
     heat: { until: { temperatureF: terms.waterStartF }, holdMinutes: 0 },
     pot: "canner",

@@ -60,6 +60,7 @@ import { sealed } from "./sealed.ts";
 import { seedSaved } from "./seed-saved.ts";
 import { seeds } from "./seeds.ts";
 import { setAside } from "./set-aside.ts";
+import { settings } from "./settings.ts";
 import { shortOf } from "./short-of.ts";
 import { skip } from "./skip.ts";
 import { spoiled } from "./spoiled.ts";
@@ -91,6 +92,7 @@ import { yes } from "./yes.ts";
  */
 export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   emergency,
+  settings,
   convert,
   "ready-when": readyWhen,
   seeds,

@@ -1,4 +1,5 @@
 import { DAY_MS, instantOf, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/time.ts";
+import { clockText } from "../../reckon/quiet-hours.ts";
 import type { Word } from "../words.ts";
 import { durationsAt } from "./durations.ts";
 import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
@@ -130,6 +131,33 @@ export function clockAt(words: readonly Word[], at: number): Parsed<ClockTime> |
   const half = halfOfDayAt(words, next);
   if (!half || clock.value.half) return { value: clock.value, next };
   return { value: { ...clock.value, half: half.value }, next: half.next };
+}
+
+/** Minutes from midnight of one end of a night; an hour without its half lies in the night. */
+function minuteOfNight({ hour, minute, half }: ClockTime): number {
+  const late = half === undefined && hour > 5 && hour < 12;
+  const [hours = 0] = hoursOf(
+    late ? { hour, minute, half: "pm" } : { hour, minute, half: half ?? "am" },
+  );
+  return hours * 60 + minute;
+}
+
+/** "From ten to six", "half past nine to six thirty in the morning": hours of the night. */
+export function nightAt(words: readonly Word[], at: number): Parsed<string> | undefined {
+  const start = /^(from|between)$/.test(said(words, at)) ? at + 1 : at;
+  // "Ten to six" is a span here, and no time of the day.
+  const begins = [plainAt(words, start), clockAt(words, start)].flatMap((one) => one ?? []);
+  for (const from of begins) {
+    const half = from.value.half ? undefined : halfOfDayAt(words, from.next);
+    const next = half?.next ?? from.next;
+    if (!/^(to|till|until|through|and)$/.test(said(words, next))) continue;
+    const to = clockAt(words, next + 1);
+    if (!to) continue;
+    const begin = { ...from.value, ...(half ? { half: half.value } : {}) };
+    const minutes = [minuteOfNight(begin), minuteOfNight({ half: "am", ...to.value })];
+    return { value: minutes.map(clockText).join("-"), next: to.next };
+  }
+  return undefined;
 }
 
 /** The hours of the day (0 to 23) a clock time can mean. */

@@ -3,7 +3,7 @@ import type { Context } from "../context.ts";
 import type { SlotMatch, SlotReader } from "../grammar/matcher.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { Utterance } from "../words.ts";
-import { clockAt, lastTimeOf, pastMomentsAt } from "./clock-times.ts";
+import { clockAt, lastTimeOf, nightAt, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
 import { foodLotAt, lotAt, producedAt, type SpokenLot, weighedAt } from "./lots.ts";
@@ -148,6 +148,10 @@ function timeReaders(said: Utterance, context: Context): Record<string, Reader> 
         next,
         cost: 0,
       })),
+    hours: (at) => {
+      const night = nightAt(words, at);
+      return night ? sure([night]) : [];
+    },
     length: (at) => sure(durationsAt(words, at)),
     duration: (at) => sure(durationsAt(words, at).filter(({ next }) => !hasMore(said, at, next))),
     more: (at) => sure(durationsAt(words, at).filter(({ next }) => isMore(said, at, next))),
@@ -277,7 +281,7 @@ export function slotReader(
 /** The kinds of slots that phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing person past lasting ago moment future duration length",
-  "more text pinged asked lot food number count whole temperature jars jar-list size scores",
+  "more hours text pinged asked lot food number count whole temperature jars jar-list size scores",
   "score-name produce weight",
 ]
   .join(" ")

@@ -15,11 +15,11 @@ import { dayRequest } from "../../plan/day-request.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { type Lessons, lessonsOf } from "../../plan/learning/learn.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
-import { nightOf } from "../../plan/quiet-hours.ts";
 import { hotCanner } from "../../plan/running-batch.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
 import { wantedLabel } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
+import { nightOf } from "../../reckon/quiet-hours.ts";
 import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
 import {
   agreedSince,

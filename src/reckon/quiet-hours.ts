@@ -1,8 +1,9 @@
 /** The night as it is written: `22:00-06:00`. */
-import type { QuietHours } from "../kitchen/events.ts";
-import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
 
-const DAY_MINUTES = DAY_MS / MINUTE_MS;
+/** From and to, in minutes of the day. */
+type QuietHours = { fromMinute: number; toMinute: number };
+
+const DAY_MINUTES = 24 * 60;
 
 /** Reads `22:00-06:00`; undefined where it is no span of hours. */
 function parseQuietHours(text: string): QuietHours | undefined {
@@ -19,12 +20,13 @@ export function nightOf(text: string): QuietHours | null | undefined {
   return text.trim() === "none" ? null : parseQuietHours(text);
 }
 
+/** "21:30": a minute of the day. */
+export function clockText(minute: number): string {
+  const two = (value: number) => String(value).padStart(2, "0");
+  return `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
+}
+
 /** "21:30 to 06:30", or "none". */
 export function nightText(quiet: QuietHours | null): string {
-  if (!quiet) return "none";
-  const clock = (minute: number) => {
-    const two = (value: number) => String(value).padStart(2, "0");
-    return `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
-  };
-  return `${clock(quiet.fromMinute)} to ${clock(quiet.toMinute)}`;
+  return quiet ? `${clockText(quiet.fromMinute)} to ${clockText(quiet.toMinute)}` : "none";
 }
