@@ -147,7 +147,7 @@ describe("the system's processes", () => {
     "one that ended is not, though its parent did not ask",
     () => {
       // The shell becomes a program that knows nothing of the child it inherits.
-      const parent = spawn("sh", ["-c", "true & echo $!; exec sleep 20"]);
+      const parent = spawn("sh", ["-c", "sleep 0.3 & echo $!; exec sleep 20"]);
       const over = new Promise((resolve) => parent.on("close", resolve));
       return new Promise<void>((resolve) => {
         parent.stdout.once("data", async (pid) => {
