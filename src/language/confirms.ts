@@ -8,6 +8,7 @@ import { FACTOR_FILLERS, FACTOR_LISTS, FACTOR_WORDINGS, GUESSES } from "./factor
 import { Grammar, type Match, type Phrase, type Run } from "./grammar/matcher.ts";
 import { skipsOf } from "./grammar/passing-over.ts";
 import { skipTable } from "./grammar/phrase-book.ts";
+import { WordPlaces } from "./grammar/word-places.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
 import { type Utterance, utteranceOf, type Word } from "./words.ts";
 
@@ -51,7 +52,7 @@ function runOf(clause: readonly Word[]): Run {
   const alts = clause.map(({ alt }) => alt);
   const has = [...new Set([...words, ...alts.filter((alt) => alt !== undefined)])];
   return {
-    ...{ words, alts, has },
+    ...{ words, alts, has, places: new WordPlaces(words, alts) },
     skips: skipsOf(words, { fillers }, false),
     read: (_kind, at) => numbersAt(clause, at).map(({ value, next }) => ({ value, next, cost: 0 })),
     lists: [],

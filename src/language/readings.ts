@@ -35,8 +35,8 @@ function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
   const before = places[start];
   if (before) return before;
   const found: Matched[] = [];
-  for (const of of candidatePhrases(book, run)) {
-    if (!of.phrase.mayBegin(run, start)) continue;
+  for (const { of, last } of candidatePhrases(book, run)) {
+    if (start > last || !of.phrase.mayBegin(run, start)) continue;
     for (const match of of.phrase.match(run, start)) {
       if (match.next !== start) found.push({ of, match });
     }

@@ -6,8 +6,8 @@ import type { Context } from "./context.ts";
 import type { Joined } from "./grammar/bags.ts";
 import type { Run } from "./grammar/matcher.ts";
 import { skipsOf, tailsOf } from "./grammar/passing-over.ts";
-import { ANY_FIGURE } from "./grammar/pattern-facts.ts";
 import { type PhraseBook, phraseBook } from "./grammar/phrase-book.ts";
+import { ANY_FIGURE, WordPlaces } from "./grammar/word-places.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
 import { MEANINGS } from "./intents/all.ts";
 import { wholeReading } from "./readings.ts";
@@ -55,6 +55,7 @@ function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
     words,
     alts,
     has: hasOf(words, alts),
+    places: new WordPlaces(words, alts),
     skips: skipsOf(words, book, false),
     read: slotReader(said, context, spokenNames(context), book.plain),
     lists: [],

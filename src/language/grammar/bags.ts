@@ -49,7 +49,7 @@ export class BagReader {
       const { intent } = open;
       const { set, asking } = open.bag;
       if ((asks && !asking) || refused(intent)) continue;
-      if (!open.must.every((phrase) => phrase.couldMatch(run.has))) continue;
+      if (!open.must.every((phrase) => phrase.lastStart(run) >= 0)) continue;
       const path = walk(open, run, book);
       if (!path || (best && best.cost <= path.cost)) continue;
       const slots: Record<string, unknown> = { ...set };

@@ -1,5 +1,6 @@
 import { type Pattern, parsePattern, plainWordsOf } from "./pattern.ts";
 import { type Needs, PatternFacts } from "./pattern-facts.ts";
+import { optionNumber, type WordGroup, type WordPlaces } from "./word-places.ts";
 
 /**
  * Matches phrases against words. Every list and slot is read at most once at each place of an
@@ -25,6 +26,8 @@ export type Run = {
   alts: readonly (string | undefined)[];
   /** All words of both lists, each once. */
   has: readonly string[];
+  /** Where they stand. */
+  places: WordPlaces;
   /** Places reachable from each place by skipping words that say nothing. */
   skips: readonly (readonly { at: number; cost: number }[])[];
   read: SlotReader;
@@ -37,28 +40,67 @@ type Matcher = (run: Run, at: number) => Match[];
 const NO_CAPTURES: readonly SlotCapture[] = [];
 const NONE: Match[] = [];
 
+/** A piece that an option cannot do without; `of` where it is one of several. */
+type Piece = { group: WordGroup | undefined; of: readonly Option[] | undefined };
+
 /** One of several options: what it can begin with, and its matcher once it has been tried. */
 class Option {
+  private readonly id = optionNumber();
   private compiled: Matcher | undefined;
   /** Null where it can begin with a slot or be empty. */
   private begins: ReadonlySet<string> | null | undefined;
-  private needs: Needs;
+  private pieces: readonly Piece[] | undefined;
 
   constructor(
     private readonly grammar: Grammar,
     private readonly pattern: Pattern,
   ) {}
 
-  mayBegin(run: Run, at: number): boolean {
-    if (this.begins === undefined) {
-      this.begins = this.grammar.facts.begins(this.pattern) ?? null;
-      this.needs = this.begins ? undefined : this.grammar.facts.needs(this.pattern);
+  private get required(): readonly Piece[] {
+    this.pieces ??= this.grammar.facts.required(this.pattern).map(({ group, part }) => {
+      return { group, of: this.grammar.optionsOf(part) };
+    });
+    return this.pieces;
+  }
+
+  /**
+   * The last place from which on the pieces it requires stand in their order; -1 where they do not.
+   */
+  lastStart(run: Run): number {
+    const { places } = run;
+    const known = places.start(this.id);
+    if (known !== undefined) return known;
+    const found = this.lastFrom(run, false) < 0 ? -1 : this.lastFrom(run, true);
+    places.keepStart(this.id, found);
+    return found;
+  }
+
+  /** `deep` looks into the options of each piece. */
+  private lastFrom(run: Run, deep: boolean): number {
+    const { places, words } = run;
+    let at = words.length;
+    for (let index = this.required.length - 1; index >= 0 && at >= 0; index -= 1) {
+      const { group, of } = this.required[index]!;
+      at = group ? places.lastOf(group, at) : at - 1;
+      if (!deep || !of) continue;
+      let last = -1;
+      for (const option of of) last = Math.max(last, option.lastStart(run));
+      at = Math.min(at, last);
     }
-    if (this.begins === null) return !this.needs || saysOneOf(run.has, this.needs);
+    return at;
+  }
+
+  mayBegin(run: Run, at: number): boolean {
+    if (this.begins === undefined) this.begins = this.grammar.facts.begins(this.pattern) ?? null;
+    if (this.begins === null) return at <= this.lastStart(run);
     for (const place of run.skips[at]!) {
-      if (this.begins.has(run.words[place.at] ?? "")) return true;
       const alt = run.alts[place.at];
-      if (alt !== undefined && this.begins.has(alt)) return true;
+      if (
+        this.begins.has(run.words[place.at] ?? "") ||
+        (alt !== undefined && this.begins.has(alt))
+      ) {
+        return at <= this.lastStart(run);
+      }
     }
     return false;
   }
@@ -79,7 +121,7 @@ function saysOneOf(said: readonly string[], words: ReadonlySet<string>): boolean
 /** What is known about a phrase before it is compiled, which happens when it is first tried. */
 export class Phrase {
   private whole: { pattern: Pattern; option: Option } | undefined;
-  private required: ReadonlySet<string>[] | undefined;
+  private required: WordGroup[] | undefined;
   /** Words of which at least one has to be said. */
   readonly needs: Needs;
 
@@ -100,10 +142,19 @@ export class Phrase {
     return this.whole;
   }
 
+  /**
+   * The last place from which on the pieces it requires stand in their order; -1 where they do not.
+   */
+  lastStart(run: Run): number {
+    return this.read.option.lastStart(run);
+  }
+
   /** False where a piece it requires is not among these words. */
   couldMatch(said: readonly string[]): boolean {
-    this.required ??= this.grammar.facts.required(this.read.pattern);
-    for (const one of this.required) if (!saysOneOf(said, one)) return false;
+    this.required ??= this.grammar.facts
+      .required(this.read.pattern)
+      .flatMap(({ group }) => group ?? []);
+    for (const { words } of this.required) if (!saysOneOf(said, words)) return false;
     return true;
   }
 
@@ -140,6 +191,26 @@ export class Grammar {
     return matcher;
   }
 
+  /** The options of a choice or a list; undefined where all are single words, or it is neither. */
+  optionsOf(pattern: Pattern): readonly Option[] | undefined {
+    if (pattern.is === "list") return this.optionsOf(this.facts.list(pattern.name));
+    if (pattern.is === "sequence") return [this.option(pattern)]
+    if (pattern.is !== "choice" || pattern.of.every(({ is }) => is === "word")) return undefined;
+    return pattern.of.map((one) => this.option(one));
+  }
+
+  /** One option, made once for each place it is written in. */
+  private option(pattern: Pattern): Option {
+    let made = this.made.get(pattern);
+    if (!made) {
+      made = new Option(this, pattern);
+      this.made.set(pattern, made);
+    }
+    return made;
+  }
+
+  private readonly made = new Map<Pattern, Option>();
+
   compile(pattern: Pattern): Matcher {
     switch (pattern.is) {
       case "word":
@@ -170,7 +241,7 @@ export class Grammar {
     const byWord = new Map<string, Option[]>();
     const others: Option[] = [];
     for (const pattern of of) {
-      const option = new Option(this, pattern);
+      const option = this.option(pattern);
       const first = pattern.is === "sequence" ? pattern.parts[0] : pattern;
       if (first?.is !== "word") others.push(option);
       else {

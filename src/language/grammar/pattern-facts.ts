@@ -1,12 +1,14 @@
 import { type Pattern, parsePattern } from "./pattern.ts";
+import { type WordGroup, wordGroup } from "./word-places.ts";
 
 /** Words of which a text must contain at least one to match; undefined where nothing is known. */
 export type Needs = ReadonlySet<string> | undefined;
 
+/** A piece that cannot be left out, and the words of which one has to be said for it. */
+export type Required = { part: Pattern; group?: WordGroup };
+
 /** Words needed for a slot of a kind to be filled at all. */
 const LENGTH_WORDS = "second seconds minute minutes hour hours day days week weeks".split(" ");
-/** A word that begins with a digit may be any number; "0" stands for all of them. */
-export const ANY_FIGURE = "0";
 const NUMBER_WORDS = [
   "0 zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen",
   "sixteen seventeen eighteen nineteen twenty thirty forty fourty fifty sixty seventy eighty",
@@ -134,13 +136,27 @@ export class PatternFacts {
     return words && new Set(words);
   }
 
-  /** For each required piece, the words of which one has to be said. */
-  required(pattern: Pattern): ReadonlySet<string>[] {
+  /** What has to stand in the words, in order, for a pattern to match. */
+  required(pattern: Pattern): Required[] {
     const parts = pattern.is === "sequence" ? pattern.parts : [pattern];
-    return parts.flatMap((part) => {
+    return parts.flatMap((part): Required[] => {
       if (part.is === "sequence") return this.required(part);
-      return this.needs(part) ?? [];
+      if (this.canBeEmpty(part)) return [];
+      const group = this.groupOf(part);
+      return [group ? { group, part } : { part }];
     });
+  }
+
+  private readonly groups = new Map<string, WordGroup | undefined>();
+
+  /** Pieces that are written alike share their group. */
+  private groupOf(pattern: Pattern): WordGroup | undefined {
+    const key = pattern.is === "word" ? pattern.word : JSON.stringify(pattern);
+    if (!this.groups.has(key)) {
+      const needs = this.needs(pattern);
+      this.groups.set(key, needs && wordGroup(needs));
+    }
+    return this.groups.get(key);
   }
 
   private needed(pattern: Pattern): readonly string[] | undefined {

@@ -7,6 +7,7 @@ import { BagReader } from "./bags.ts";
 import { Grammar, type Phrase, type Run } from "./matcher.ts";
 import type { Passable, SkipTable } from "./passing-over.ts";
 import { alternatives } from "./pattern.ts";
+import type { WordPlaces } from "./word-places.ts";
 
 /** One phrase of a meaning, and its place in the order of preference. */
 export type MeaningPhrase = {
@@ -120,17 +121,24 @@ export function phraseBook(): PhraseBook {
   return made;
 }
 
-const known = new WeakMap<readonly string[], MeaningPhrase[]>();
+/** A phrase whose required words were said, and the last place where it could begin. */
+export type Candidate = { of: MeaningPhrase; last: number };
 
-/** The phrases whose required words were said. */
-export function candidatePhrases(book: PhraseBook, run: Run): MeaningPhrase[] {
-  const before = known.get(run.has);
+const known = new WeakMap<WordPlaces, Candidate[]>();
+
+/** The phrases whose required words were said in their order. */
+export function candidatePhrases(book: PhraseBook, run: Run): Candidate[] {
+  const before = known.get(run.places);
   if (before) return before;
   const found = new Set(book.needless);
   for (const word of run.has) {
     for (const phrase of book.byNeed.get(word) ?? []) found.add(phrase);
   }
-  const able = [...found].filter(({ phrase }) => phrase.couldMatch(run.has));
-  known.set(run.has, able);
+  const able: Candidate[] = [];
+  for (const of of found) {
+    const last = of.phrase.lastStart(run);
+    if (last >= 0) able.push({ of, last });
+  }
+  known.set(run.places, able);
   return able;
 }
