@@ -30,6 +30,8 @@ export const MOST_CANDIDATES = 3;
 
 export class Hearing {
   private readonly situation: Situation;
+  /** Of the utterance that values were last looked for in. */
+  private scan: Scan | undefined;
 
   constructor(
     readonly context: Context,
@@ -45,19 +47,27 @@ export class Hearing {
 
   /** A reading of the model as a command, with the values found in the words. */
   command(intent: Intent, probability: number, said: Utterance): Command | undefined {
-    const read = slotReader(said, this.context, spokenNames(this.context), phraseBook().plain);
-    const raw = foundSlots(intent, new Scan(said, read));
+    const raw = foundSlots(intent, this.scanOf(said));
     return raw && finishSlots(intent, raw, Math.min(probability, MOST_GUESSED), said, this.context);
   }
 
+  private scanOf(said: Utterance): Scan {
+    if (this.scan?.said !== said) {
+      const names = spokenNames(this.context);
+      this.scan = new Scan(said, slotReader(said, this.context, names, phraseBook().plain));
+    }
+    return this.scan;
+  }
+
   /** What the model takes words to mean, with values, the likeliest first. */
-  readings(said: Utterance, from: Guess): Command[] {
+  *eachReading(said: Utterance, from: Guess): Generator<Command> {
     const idle = idleness(from);
-    return from.intents.slice(0, 2 * MOST_CANDIDATES).flatMap(({ name, probability }) => {
+    for (const { name, probability } of from.intents.slice(0, 2 * MOST_CANDIDATES)) {
       const known = Object.hasOwn(MEANINGS, name) && name !== "unknown";
-      if (!known || probability < idle) return [];
-      return this.command(name as Intent, probability, said) ?? [];
-    });
+      if (!known || probability < idle) continue;
+      const command = this.command(name as Intent, probability, said);
+      if (command) yield command;
+    }
   }
 
   /** What a clause says by its wording; a yes or no only where something is asked. */
@@ -97,7 +107,7 @@ export class Hearing {
         continue;
       }
       const own = this.guess(clause);
-      const [best] = this.readings(clause, own);
+      const [best] = this.eachReading(clause, own);
       if (best && isToAct(best, own)) {
         guessed = true;
         found.push({ command: best, clause });

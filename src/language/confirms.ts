@@ -20,7 +20,8 @@ type AskedFactor = NonNullable<Context["factors"]>[number];
 
 const grammar = new Grammar(FACTOR_LISTS);
 const fillers = skipTable(FACTOR_FILLERS);
-const guesses = skipTable(GUESSES);
+/** The longest first. */
+const guesses = GUESSES.map((guess) => guess.split(" ")).sort((a, b) => b.length - a.length);
 const known = new Map<string, Wording[]>();
 
 function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
@@ -61,13 +62,13 @@ function runOf(clause: readonly Word[]): Run {
 
 /** The clause itself, without guesses before or after it. */
 function withoutGuesses(words: readonly Word[]): { words: readonly Word[]; guessed: boolean } {
-  const all = words.map(({ word }) => word);
-  const found = [...guesses.values()].flat().toSorted((a, b) => b.length - a.length);
-  const before = found.find((guess) => guess.every((word, at) => all[at] === word));
+  const standsAt = (guess: readonly string[], from: number) =>
+    guess.every((word, at) => words[from + at]?.word === word);
+  const before = guesses.find((guess) => standsAt(guess, 0));
   if (before) return { words: words.slice(before.length), guessed: true };
-  const behind = found.find((guess) => {
-    const from = all.length - guess.length;
-    return from > 0 && guess.every((word, at) => all[from + at] === word);
+  const behind = guesses.find((guess) => {
+    const from = words.length - guess.length;
+    return from > 0 && standsAt(guess, from);
   });
   if (behind) return { words: words.slice(0, words.length - behind.length), guessed: true };
   return { words, guessed: false };
@@ -81,23 +82,34 @@ function heldBy({ held, value }: Wording, match: Match): Omit<Confirm, "factor">
   return { held: said === value ? "yes" : said < value ? "no" : "unsure", value: said };
 }
 
+/** Wordings of a factor, denials first: "not new lids" contains the wording of a yes. */
+type Candidates = { id: string; wordings: readonly Wording[] };
+
+/** The factors with those of their wordings that could stand in these words. */
+function candidatesIn(run: Run, factors: readonly AskedFactor[]): Candidates[] {
+  return factors.flatMap((factor) => {
+    const all = wordingsOf(factor).filter(({ phrase }) => phrase.lastStart(run) >= 0);
+    return all.length > 0 ? [{ id: factor.id, wordings: all.toReversed() }] : [];
+  });
+}
+
 /** What one clause says, if a wording covers it from its first word to its last. */
-function confirmIn(clause: readonly Word[], factors: readonly AskedFactor[]): Confirm | undefined {
+function confirmIn(clause: readonly Word[], candidates: readonly Candidates[]) {
+  if (candidates.length === 0) return undefined;
   const { words, guessed } = withoutGuesses(clause);
   const run = runOf(words);
   if (words.length === 0) return undefined;
   const ends = (at: number) => run.skips[at]?.some((place) => place.at === words.length) ?? false;
   const starts = (run.skips[0] ?? []).map(({ at }) => at);
-  for (const factor of factors) {
-    // A denial is looked for first: "not new lids" contains the wording of a yes.
-    for (const wording of wordingsOf(factor).toReversed()) {
+  for (const { id, wordings } of candidates) {
+    for (const wording of wordings) {
       for (const start of starts.filter((at) => at < words.length)) {
         const match = wording.phrase.match(run, start).find(({ next }) => ends(next));
         if (!match) continue;
         const said = heldBy(wording, match);
         const guess = said.held === "unsure" ? {} : { leans: said.held };
-        if (!guessed) return { factor: factor.id, ...said };
-        return { factor: factor.id, ...said, held: "unsure", ...guess };
+        if (!guessed) return { factor: id, ...said };
+        return { factor: id, ...said, held: "unsure", ...guess } as const;
       }
     }
   }
@@ -111,18 +123,7 @@ export function confirmInClause(
   factors: readonly AskedFactor[],
 ): Confirm | undefined {
   if (clause.asked || said.words.some(({ word }) => EXCEPTING.has(word))) return undefined;
-  return confirmIn(clause.words, factors);
-}
-
-/**
- * What each of these clauses says about the factors; clauses that say nothing about them are left
- * out.
- */
-function confirmsIn(
-  clauses: readonly (readonly Word[])[],
-  factors: readonly AskedFactor[],
-): Confirm[] {
-  return clauses.flatMap((clause) => confirmIn(clause, factors) ?? []);
+  return confirmIn(clause.words, candidatesIn(runOf(clause.words), factors));
 }
 
 /** Clauses about factors, and the words that are left without them. */
@@ -135,16 +136,27 @@ const LONGEST_CLAUSE = 14;
 /** Longer utterances are stories. */
 const MOST_WORDS = 30;
 
+/** Those of the wordings that could stand between two places. */
+function within(all: readonly Candidates[], run: Run, from: number, end: number): Candidates[] {
+  return all.flatMap(({ id, wordings }) => {
+    const some = wordings.filter(({ phrase }) => phrase.mayStandIn(run, from, end));
+    return some.length > 0 ? [{ id, wordings: some }] : [];
+  });
+}
+
 /** Takes the clauses about factors out of an utterance, the longest first. */
 export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]): Parted {
-  const { has } = runOf(words);
+  const run = runOf(words);
   const factors = asked.filter((factor) => {
-    return wordingsOf(factor).some(({ phrase }) => phrase.couldMatch(has));
+    return wordingsOf(factor).some(({ phrase }) => phrase.couldMatch(run.has));
   });
   if (factors.length === 0 || words.length > MOST_WORDS) return { confirms: [], rest: words };
+  const candidates = candidatesIn(run, factors);
+  if (candidates.length === 0) return { confirms: [], rest: words };
   for (let length = Math.min(LONGEST_CLAUSE, words.length); length > 0; length -= 1) {
     for (let from = 0; from + length <= words.length; from += 1) {
-      const [confirm] = confirmsIn([words.slice(from, from + length)], factors);
+      const standing = within(candidates, run, from, from + length);
+      const confirm = confirmIn(words.slice(from, from + length), standing);
       const behind = words[from + length]?.word ?? "";
       if (!confirm || (confirm.held === "yes" && EXCEPTING.has(behind))) continue;
       const joined = JOINERS.has(words[from - 1]?.word ?? "");

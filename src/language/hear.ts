@@ -200,7 +200,7 @@ class Reader {
     if (!contradicted(plain, this.whole)) {
       return { ...this.read("sure", [plain], [plain]), whole: true };
     }
-    return this.read("ask", [], [...this.hearing.readings(this.said, this.whole), plain]);
+    return this.read("ask", [], [...this.hearing.eachReading(this.said, this.whole), plain]);
   }
 
   private facts(list: readonly ClauseFact[], readings: readonly Command[]): Read {
@@ -211,7 +211,7 @@ class Reader {
 
   /** No wording covers it surely; `plain` is what one may. */
   guessed(plain: Command): Read {
-    const readings = this.hearing.readings(this.said, this.whole);
+    const readings = [...this.hearing.eachReading(this.said, this.whole)];
     const several = this.hearing.several(this.said, this.whole);
     const known = plain.intent !== "unknown";
     if (several.length > 1 || (several.length === 1 && !known))

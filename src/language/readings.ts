@@ -25,8 +25,11 @@ type Matched = { of: MeaningPhrase; match: Match };
 
 const matched = new WeakMap<Run, Matched[][]>();
 
-/** Every way phrases match from one place on; each place is looked at once. */
-function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
+/**
+ * Every way phrases match from one place on; each place is looked at once. Unexpected words are
+ * skipped only for meanings that forgive them.
+ */
+function matchesAt(run: Run, book: PhraseBook, start: number, strangers: boolean): Matched[] {
   let places = matched.get(run);
   if (!places) {
     places = [];
@@ -36,7 +39,8 @@ function matchesAt(run: Run, book: PhraseBook, start: number): Matched[] {
   if (before) return before;
   const found: Matched[] = [];
   for (const { of, last } of candidatePhrases(book, run)) {
-    if (start > last || !of.phrase.mayBegin(run, start)) continue;
+    if (start > last || (strangers && !MEANINGS[of.intent].forgiving)) continue;
+    if (!of.phrase.mayBegin(run, start)) continue;
     for (const match of of.phrase.match(run, start)) {
       if (match.next !== start) found.push({ of, match });
     }
@@ -50,10 +54,11 @@ function* readingsFrom(
   starts: ReadonlyMap<number, Passed>,
   run: Run,
   book: PhraseBook,
+  strangers = false,
 ): Generator<Reading> {
   for (const [start, passed] of starts) {
     if (start >= run.words.length) continue;
-    for (const { of, match } of matchesAt(run, book, start)) {
+    for (const { of, match } of matchesAt(run, book, start, strangers)) {
       yield { of, match, cost: passed.cost + match.cost, hedged: passed.hedged };
     }
   }
@@ -83,12 +88,11 @@ export function wholeReading(
   const starts = startsFrom(0, run, book, leave.asides);
   if (leave.asides && !leavesMore(starts, tails, run, book)) return undefined;
   let best: Reading | undefined;
-  for (const reading of readingsFrom(starts, run, book)) {
+  for (const reading of readingsFrom(starts, run, book, leave.strangers)) {
     const tail = tails[reading.match.next];
     if (tail === undefined) continue;
     const whole = { ...reading, cost: reading.cost + tail };
-    const strange = whole.cost >= MOST_STRANGE || !MEANINGS[whole.of.intent].forgiving;
-    if (leave.strangers && strange) continue;
+    if (leave.strangers && whole.cost >= MOST_STRANGE) continue;
     if (beats(whole, best) && !refused(whole.of.intent)) best = whole;
   }
   return best;

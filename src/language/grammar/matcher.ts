@@ -50,6 +50,8 @@ class Option {
   /** Null where it can begin with a slot or be empty. */
   private begins: ReadonlySet<string> | null | undefined;
   private pieces: readonly Piece[] | undefined;
+  /** The fewest words of which it needs one; null where none are known. */
+  private key: WordGroup | null | undefined;
 
   constructor(
     private readonly grammar: Grammar,
@@ -63,22 +65,33 @@ class Option {
     return this.pieces;
   }
 
+  /** False where the words it most needs are missing, which rules out most options at once. */
+  isLikely({ places }: Run): boolean {
+    if (this.key === undefined) {
+      const groups = this.required.flatMap(({ group }) => group ?? []);
+      this.key = groups.sort((a, b) => a.words.size - b.words.size)[0] ?? null;
+    }
+    return this.key === null || places.mayHave(this.key);
+  }
+
   /**
    * The last place from which on the pieces it requires stand in their order; -1 where they do not.
    */
   lastStart(run: Run): number {
+    if (!this.isLikely(run)) return -1;
     const { places } = run;
     const known = places.start(this.id);
     if (known !== undefined) return known;
-    const found = this.lastFrom(run, false) < 0 ? -1 : this.lastFrom(run, true);
+    const end = run.words.length;
+    const found = this.lastFrom(run, end, false) < 0 ? -1 : this.lastFrom(run, end, true);
     places.keepStart(this.id, found);
     return found;
   }
 
-  /** `deep` looks into the options of each piece. */
-  private lastFrom(run: Run, deep: boolean): number {
-    const { places, words } = run;
-    let at = words.length;
+  /** The last place before `end`; `deep` looks into the options of each piece. */
+  lastFrom(run: Run, end: number, deep: boolean): number {
+    const { places } = run;
+    let at = end;
     for (let index = this.required.length - 1; index >= 0 && at >= 0; index -= 1) {
       const { group, of } = this.required[index]!;
       at = group ? places.lastOf(group, at) : at - 1;
@@ -149,6 +162,11 @@ export class Phrase {
     return this.read.option.lastStart(run);
   }
 
+  /** False where its pieces do not stand in their order between two places. */
+  mayStandIn(run: Run, from: number, end: number): boolean {
+    return this.read.option.lastFrom(run, end, false) >= from;
+  }
+
   /** False where a piece it requires is not among these words. */
   couldMatch(said: readonly string[]): boolean {
     this.required ??= this.grammar.facts
@@ -194,7 +212,7 @@ export class Grammar {
   /** The options of a choice or a list; undefined where all are single words, or it is neither. */
   optionsOf(pattern: Pattern): readonly Option[] | undefined {
     if (pattern.is === "list") return this.optionsOf(this.facts.list(pattern.name));
-    if (pattern.is === "sequence") return [this.option(pattern)]
+    if (pattern.is === "sequence") return [this.option(pattern)];
     if (pattern.is !== "choice" || pattern.of.every(({ is }) => is === "word")) return undefined;
     return pattern.of.map((one) => this.option(one));
   }

@@ -130,15 +130,16 @@ const known = new WeakMap<WordPlaces, Candidate[]>();
 export function candidatePhrases(book: PhraseBook, run: Run): Candidate[] {
   const before = known.get(run.places);
   if (before) return before;
-  const found = new Set(book.needless);
-  for (const word of run.has) {
-    for (const phrase of book.byNeed.get(word) ?? []) found.add(phrase);
-  }
   const able: Candidate[] = [];
-  for (const of of found) {
+  const seen = new Set<MeaningPhrase>();
+  const add = (of: MeaningPhrase) => {
     const last = of.phrase.lastStart(run);
-    if (last >= 0) able.push({ of, last });
-  }
+    if (last < 0 || seen.has(of)) return;
+    seen.add(of);
+    able.push({ of, last });
+  };
+  book.needless.forEach(add);
+  for (const word of run.has) book.byNeed.get(word)?.forEach(add);
   known.set(run.places, able);
   return able;
 }

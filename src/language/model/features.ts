@@ -32,47 +32,106 @@ const NUMBERS = new Set(
   ).split(" "),
 );
 
-/** FNV-1a over the characters of a feature's name, folded to the places there are. */
-function placeOf(name: string): number {
-  let hash = 0x811c9dc5;
-  for (let index = 0; index < name.length; index++) {
-    hash ^= name.charCodeAt(index);
-    hash = Math.imul(hash, 0x01000193);
+const BASIS = 0x811c9dc5 | 0;
+
+/** FNV-1a over characters, going on from those before them. */
+function hashed(text: string, before = BASIS): number {
+  let hash = before;
+  for (let index = 0; index < text.length; index++) {
+    hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
   }
-  return ((hash >>> 11) ^ hash) & (FEATURES - 1);
+  return hash;
 }
+
+/** Kinds of features, by how their names begin. */
+const BEGIN = {
+  word: hashed("u "),
+  pair: hashed("b "),
+  three: hashed("t "),
+  over: hashed("s "),
+  stem: hashed("p "),
+  piece: hashed("c "),
+  concept: hashed("o "),
+  concepts: hashed("oo "),
+};
 
 /** Any number, in figures or words, counts as the same. */
 function generalised(word: string): string {
-  return /^\d/.test(word) || NUMBERS.has(word) ? "#" : word;
+  const code = word.charCodeAt(0);
+  return (code >= 48 && code <= 57) || NUMBERS.has(word) ? "#" : word;
 }
 
-type Add = (name: string) => void;
+/** The features of one sentence, as the hashes of their names are folded to the places there are. */
+class Found {
+  private readonly places: number[] = [];
+
+  add(hash: number): void {
+    this.places.push(((hash >>> 11) ^ hash) & (FEATURES - 1));
+  }
+
+  /** In ascending order, each once. */
+  sorted(): Int32Array {
+    const all = Int32Array.from(this.places).sort();
+    let count = 0;
+    for (const place of all) if (count === 0 || all[count - 1] !== place) all[count++] = place;
+    return all.slice(0, count);
+  }
+}
 
 /** The words and the runs of two and three of them. */
-function addRuns(said: readonly string[], add: Add): void {
-  const bounded = ["^", ...said, "$"];
-  for (const word of said) add(`u ${word}`);
-  for (let at = 0; at + 1 < bounded.length; at++) {
-    const pair = `${bounded[at]} ${bounded[at + 1]}`;
-    add(`b ${pair}`);
-    if (at + 2 < bounded.length) add(`t ${pair} ${bounded[at + 2]}`);
+function addRuns(said: readonly string[], found: Found): void {
+  for (const word of said) found.add(hashed(word, BEGIN.word));
+  for (let at = -1; at < said.length; at++) {
+    const pair = ` ${said[at + 1] ?? "$"}`;
+    const first = said[at] ?? "^";
+    found.add(hashed(pair, hashed(first, BEGIN.pair)));
+    if (at + 1 >= said.length) continue;
+    const third = ` ${said[at + 2] ?? "$"}`;
+    found.add(hashed(third, hashed(pair, hashed(first, BEGIN.three))));
   }
 }
 
 /** How something is meant shows in its words and their order: in ascending order, each once. */
 export function manner(words: readonly string[], asked: boolean): Int32Array {
-  const found = new Set<number>();
-  const add = (name: string) => found.add(placeOf(name));
+  const found = new Found();
   const said = words.map(generalised);
-  addRuns(said, add);
+  addRuns(said, found);
   said.forEach((word, at) => {
-    if (at + 2 < said.length) add(`s ${word} ${said[at + 2]}`);
-    if (at < 3) add(`${at} ${word}`);
+    if (at + 2 < said.length) found.add(hashed(` ${said[at + 2]}`, hashed(word, BEGIN.over)));
+    if (at < 3) found.add(hashed(`${at} ${word}`));
   });
-  add(`n ${Math.min(said.length, 8)}`);
-  if (asked) add("?");
-  return Int32Array.from(found).sort();
+  found.add(hashed(`n ${Math.min(said.length, 8)}`));
+  if (asked) found.add(hashed("?"));
+  return found.sorted();
+}
+
+/** The beginning of a word, and all its pieces with their place at its edge. */
+function addPieces(word: string, found: Found): void {
+  if (word.length > STEM) found.add(hashed(word.slice(0, STEM), BEGIN.stem));
+  const edged = `<${word}>`;
+  for (let at = 0; at + SHORTEST_PIECE <= edged.length; at++) {
+    let hash = BEGIN.piece;
+    const end = Math.min(at + LONGEST_PIECE, edged.length);
+    for (let next = at; next < end; next++) {
+      hash = hashed(edged[next] ?? "", hash);
+      if (next + 1 - at >= SHORTEST_PIECE) found.add(hash);
+    }
+  }
+}
+
+function addConcepts(words: readonly string[], found: Found): void {
+  const meant: string[] = [];
+  for (const word of words) {
+    const concepts = conceptsOf(word);
+    for (const concept of concepts) found.add(hashed(concept, BEGIN.concept));
+    if (concepts[0] !== undefined) meant.push(concepts[0]);
+  }
+  meant.forEach((one, at) => {
+    const first = hashed(`${one} `, BEGIN.concepts);
+    for (const other of meant.slice(at + 1, at + 4)) {
+      if (other !== one) found.add(hashed(other, first));
+    }
+  });
 }
 
 /**
@@ -80,28 +139,17 @@ export function manner(words: readonly string[], asked: boolean): Int32Array {
  * @param words lower case, without punctuation, contractions taken apart
  */
 export function featuresOf(words: readonly string[], situation: Situation): Int32Array {
-  const found = new Set<number>();
-  const add = (name: string) => found.add(placeOf(name));
+  const found = new Found();
   const said = words.map(generalised);
-  addRuns(said, add);
-  for (const word of new Set(words)) {
-    if (word.length > STEM) add(`p ${word.slice(0, STEM)}`);
-    const edged = `<${word}>`;
-    for (let size = SHORTEST_PIECE; size <= LONGEST_PIECE; size++) {
-      for (let at = 0; at + size <= edged.length; at++) add(`c ${edged.slice(at, at + size)}`);
-    }
-  }
-  const standing = words.map((word) => conceptsOf(word)[0] ?? "-");
-  for (const concept of new Set(words.flatMap(conceptsOf))) add(`o ${concept}`);
-  const meant = standing.filter((one) => one !== "-");
-  meant.forEach((one, at) => {
-    for (const other of meant.slice(at + 1, at + 4)) if (other !== one) add(`oo ${one} ${other}`);
-  });
+  addRuns(said, found);
+  for (const word of new Set(words)) addPieces(word, found);
+  addConcepts(words, found);
   const question = `q ${situation.question ?? ""}`;
   for (const moment of [...situation.stages.map((kind) => `k ${kind}`), question]) {
-    add(moment);
+    const hash = hashed(moment);
+    found.add(hash);
     if (moment === question && !situation.question && said.length >= SHORT) continue;
-    for (const word of said) add(`${moment} ${word}`);
+    for (const word of said) found.add(hashed(` ${word}`, hash));
   }
-  return Int32Array.from(found).sort();
+  return found.sorted();
 }

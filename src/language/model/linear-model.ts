@@ -10,6 +10,8 @@ export type LinearModel = {
   bias: Float64Array;
   /** The features that have weights, ascending. */
   features: Int32Array;
+  /** Where the features of each drawer begin, so that few have to be looked at. */
+  drawers: Int32Array;
   /** How telling each of them is, 1 to 15; rare ones more. */
   rarity: Uint8Array;
   /** Where each feature's pairs begin; one more than there are features. */
@@ -48,25 +50,32 @@ export function soften(sums: Float64Array): void {
   let most = Number.NEGATIVE_INFINITY;
   for (const sum of sums) most = Math.max(most, sum);
   let all = 0;
-  sums.forEach((sum, index) => {
-    sums[index] = exponential(sum - most);
-    all += sums[index] ?? 0;
-  });
-  sums.forEach((sum, index) => {
-    sums[index] = sum / all;
-  });
+  for (let to = 0; to < sums.length; to++) {
+    sums[to] = exponential((sums[to] ?? 0) - most);
+    all += sums[to] ?? 0;
+  }
+  for (let to = 0; to < sums.length; to++) sums[to] = (sums[to] ?? 0) / all;
+}
+
+/** Features that differ only in these last bits are in one drawer. */
+const DRAWER_BITS = 5;
+
+/** Where the features of each drawer begin, one more than there are. */
+export function drawersOf(features: Int32Array): Int32Array {
+  const drawers = new Int32Array((FEATURES >>> DRAWER_BITS) + 1);
+  for (const feature of features) drawers[(feature >>> DRAWER_BITS) + 1]! += 1;
+  for (let drawer = 1; drawer < drawers.length; drawer++) {
+    drawers[drawer]! += drawers[drawer - 1] ?? 0;
+  }
+  return drawers;
 }
 
 /** The place of a feature among a model's; -1 where it has no weights. */
-function placeIn(features: Int32Array, feature: number): number {
-  let low = 0;
-  let high = features.length - 1;
-  while (low <= high) {
-    const middle = (low + high) >>> 1;
-    const found = features[middle] ?? 0;
-    if (found === feature) return middle;
-    if (found < feature) low = middle + 1;
-    else high = middle - 1;
+function placeIn({ features, drawers }: LinearModel, feature: number): number {
+  const drawer = feature >>> DRAWER_BITS;
+  const end = drawers[drawer + 1] ?? 0;
+  for (let place = drawers[drawer] ?? 0; place < end; place++) {
+    if (features[place] === feature) return place;
   }
   return -1;
 }
@@ -77,28 +86,31 @@ export type Manners = Readonly<Record<string, readonly number[]>>;
 /** The two models that are shipped, what is meant and how, and how the one goes with the other. */
 export type Models = { intents: LinearModel; frames: LinearModel; manners: Manners };
 
-/** All classes, the likeliest first. */
-export function likely(model: LinearModel, said: Int32Array): Likely[] {
+/** How likely each class is, in the order of the classes. */
+export function likelihoods(model: LinearModel, said: Int32Array): Float64Array {
+  const { bias, rarity, starts, pairClass, pairWeight } = model;
   const sums = new Float64Array(model.classes.length);
   let length = 0;
   for (const feature of said) {
-    const place = placeIn(model.features, feature);
-    const rarity = place < 0 ? MOST_RARE : (model.rarity[place] ?? 0);
-    length += rarity * rarity;
+    const place = placeIn(model, feature);
+    const rare = place < 0 ? MOST_RARE : (rarity[place] ?? 0);
+    length += rare * rare;
     if (place < 0) continue;
-    const end = model.starts[place + 1] ?? 0;
-    for (let at = model.starts[place] ?? 0; at < end; at++) {
-      const to = model.pairClass[at] ?? 0;
-      sums[to] = (sums[to] ?? 0) + rarity * (model.pairWeight[at] ?? 0);
+    const end = starts[place + 1] ?? 0;
+    for (let at = starts[place] ?? 0; at < end; at++) {
+      sums[pairClass[at] ?? 0]! += rare * (pairWeight[at] ?? 0);
     }
   }
   const scale = length === 0 ? 0 : model.unit / Math.sqrt(length);
-  sums.forEach((sum, index) => {
-    sums[index] = (model.bias[index] ?? 0) + sum * scale;
-  });
+  for (let to = 0; to < sums.length; to++) sums[to] = (bias[to] ?? 0) + (sums[to] ?? 0) * scale;
   soften(sums);
-  return model.classes
-    .map((name, index) => ({ name, probability: sums[index] ?? 0 }))
+  return sums;
+}
+
+/** All classes, the likeliest first. */
+export function ranked(classes: readonly string[], probabilities: Float64Array): Likely[] {
+  return classes
+    .map((name, index) => ({ name, probability: probabilities[index] ?? 0 }))
     .sort((a, b) => b.probability - a.probability);
 }
 
@@ -179,11 +191,13 @@ export function unpackModel(
     }
     starts.push(pairClass.length);
   }
+  const all = Int32Array.from(features);
   return {
     classes,
     unit,
     bias: Float64Array.from(bias),
-    features: Int32Array.from(features),
+    features: all,
+    drawers: drawersOf(all),
     rarity: Uint8Array.from(rarity),
     starts: Int32Array.from(starts),
     pairClass: Uint8Array.from(pairClass),

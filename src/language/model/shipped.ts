@@ -2,7 +2,7 @@
 import { FRAMES, type Frame } from "./corpus.ts";
 import type { Situation } from "./features.ts";
 import { featuresOf, manner } from "./features.ts";
-import { type Likely, likely, type Manners, type Models, unpackModel } from "./linear-model.ts";
+import { type Likely, likelihoods, type Models, ranked, unpackModel } from "./linear-model.ts";
 import { FRAME_MODEL, INTENT_MODEL, LEARNED_MANNERS } from "./weights.ts";
 
 function bytesOf(weights: string): Uint8Array {
@@ -29,12 +29,14 @@ export function guess(
   situation: Situation,
   models: Models,
 ): Guess {
-  const frames = Object.fromEntries(FRAMES.map((frame) => [frame, 0])) as Record<Frame, number>;
-  for (const { name, probability } of likely(models.frames, manner(words, asked))) {
-    frames[name as Frame] = probability;
-  }
-  const meant = likely(models.intents, featuresOf(words, situation));
-  return { intents: inManner(meant, frames, models.manners), frames };
+  const manners = likelihoods(models.frames, manner(words, asked));
+  const meant = likelihoods(models.intents, featuresOf(words, situation));
+  inManner(meant, manners, models);
+  const frames = {} as Record<Frame, number>;
+  FRAMES.forEach((frame, at) => {
+    frames[frame] = manners[at] ?? 0;
+  });
+  return { intents: ranked(models.intents.classes, meant), frames };
 }
 
 /** To the power of 3/4, by roots, which every machine gives alike. */
@@ -43,20 +45,20 @@ function tempered(value: number): number {
   return root * Math.sqrt(root);
 }
 
-/** Takes together what is likely to be meant and how: a question is no report. Found by trying. */
-function inManner(
-  meant: readonly Likely[],
-  frames: Readonly<Record<Frame, number>>,
-  manners: Manners,
-): Likely[] {
-  const weighed = meant.map(({ name, probability }) => {
+/**
+ * Takes together what is likely to be meant and how, in place: a question is no report. Found by
+ * trying.
+ */
+function inManner(meant: Float64Array, frames: Float64Array, { intents, manners }: Models): void {
+  let all = 0;
+  for (const [to, name] of intents.classes.entries()) {
     const row = Object.hasOwn(manners, name) ? manners[name] : undefined;
-    if (!row) return { name, probability };
-    const fits = FRAMES.reduce((sum, frame, at) => sum + frames[frame] * (row[at] ?? 1), 0);
-    return { name, probability: probability * tempered(fits) };
-  });
-  const all = weighed.reduce((sum, { probability }) => sum + probability, 0);
-  return weighed
-    .map(({ name, probability }) => ({ name, probability: probability / all }))
-    .sort((a, b) => b.probability - a.probability);
+    if (row) {
+      let fits = 0;
+      for (let at = 0; at < frames.length; at++) fits += (frames[at] ?? 0) * (row[at] ?? 1);
+      meant[to] = (meant[to] ?? 0) * tempered(fits);
+    }
+    all += meant[to] ?? 0;
+  }
+  for (let to = 0; to < meant.length; to++) meant[to] = (meant[to] ?? 0) / all;
 }

@@ -5,7 +5,7 @@
  * machine. Compared with a perceptron and naive Bayes, it did best on sentences by a writer it had
  * not been trained on.
  */
-import { LARGEST_WEIGHT, type LinearModel, MOST_RARE, soften } from "./linear-model.ts";
+import { drawersOf, LARGEST_WEIGHT, type LinearModel, MOST_RARE, soften } from "./linear-model.ts";
 
 /** What was said, as features, and all the classes that are right for it. */
 export type Example = {
@@ -219,10 +219,12 @@ function kept(learner: Learner, vocabulary: Vocabulary, training: Training): Lin
     model.rarity.push(rarityOf(place));
     starts.push(model.classes.length);
   });
+  const features = Int32Array.from(model.features);
   return {
     classes: training.classes,
     bias: Float64Array.from(bias, (one) => Math.round(one * 1000) / 1000),
-    features: Int32Array.from(model.features),
+    features,
+    drawers: drawersOf(features),
     rarity: Uint8Array.from(model.rarity),
     starts: Int32Array.from(starts),
     pairClass: Uint8Array.from(model.classes),

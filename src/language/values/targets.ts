@@ -104,13 +104,18 @@ function emptyNames(): Names {
 /** Names of the last context, which the next one usually shares. */
 let last: { recipes: Context["recipes"]; signature: string; names: Names } | undefined;
 
+const namesOf = new WeakMap<Context, Names>();
+
 /** All names that mean something in this context. */
 export function spokenNames(context: Context): Names {
+  const known = namesOf.get(context);
+  if (known) return known;
   const signature = JSON.stringify([context.running, context.timers]);
-  if (last?.recipes === context.recipes && last.signature === signature) return last.names;
-  const names = gatherNames(context);
-  last = { recipes: context.recipes, signature, names };
-  return names;
+  if (last?.recipes !== context.recipes || last.signature !== signature) {
+    last = { recipes: context.recipes, signature, names: gatherNames(context) };
+  }
+  namesOf.set(context, last.names);
+  return last.names;
 }
 
 function gatherNames(context: Context): Names {

@@ -3,7 +3,7 @@
  * each frame and speaker the share whose first guess, and one of the first three, is right.
  */
 import { seenOf } from "../../../src/language/model/corpus.ts";
-import { likely } from "../../../src/language/model/linear-model.ts";
+import { type LinearModel, likelihoods, ranked } from "../../../src/language/model/linear-model.ts";
 import { modelsOf } from "../../../src/language/model/make-model.ts";
 import { corpus, wordings } from "./corpus-files.ts";
 
@@ -13,6 +13,8 @@ const tried = files.get(held);
 if (!tried) throw new Error(`there is no ${held}; there are ${[...files.keys()].join(", ")}`);
 const others = [...files].flatMap(([file, sentences]) => (file === held ? [] : sentences));
 const { intents, frames } = modelsOf([...others, ...wordings()]);
+const likely = (model: LinearModel, said: Int32Array) =>
+  ranked(model.classes, likelihoods(model, said));
 const rows = new Map<string, { all: number; first: number; three: number; frame: number }>();
 for (const sentence of tried) {
   const seen = seenOf(sentence.text, sentence.situation);

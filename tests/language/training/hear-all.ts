@@ -1,0 +1,76 @@
+/**
+ * Writes what every sentence of the corpus and of the tests is heard as, and those sentences
+ * mangled, one a line: `run.mjs hear-all FILE [ONE-IN]`. Two programs that hear alike write the
+ * same bytes.
+ */
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Context, OpenQuestion } from "../../../src/language/context.ts";
+import { FACTOR_WORDINGS } from "../../../src/language/factor-wordings.ts";
+import { hear } from "../../../src/language/hear.ts";
+import type { Sentence } from "../../../src/language/model/corpus.ts";
+import { understand } from "../../../src/language/understand.ts";
+import { loadLibrary } from "../../../src/session/reading/load-library.ts";
+import { CHATTER } from "../chatter.ts";
+import { COMMANDS } from "../commands.ts";
+import { kitchenContext } from "../kitchen-context.ts";
+import { SAMPLE } from "../sample.ts";
+import { allSentences } from "./corpus-files.ts";
+
+const [file = "", oneIn = "1"] = process.argv.slice(2);
+if (file === "") throw new Error("run.mjs hear-all FILE [ONE-IN]");
+const library = await loadLibrary([join(process.cwd(), "recipes")], {});
+const recipes = [...library.recipes.values()];
+const ANSWERED_BY: Readonly<Record<string, OpenQuestion["kind"]>> = {
+  altitude: "altitude",
+  seals: "jars",
+  gauge: "choice",
+  "gauge-off": "gauge-off",
+  filled: "number",
+  which: "choice",
+};
+
+/** A kitchen in which this was said; every second one is asked for all its critical factors. */
+function contextOf({ situation }: Sentence, at: number): Context {
+  const { stages, question: key } = situation;
+  const choices = key === "gauge" ? { choices: ["dial", "weighted"] } : {};
+  const named = stages.map((kind) => ({ id: kind, title: kind, kind, state: "running" as const }));
+  return kitchenContext({
+    recipes: at % 3 === 0 ? [] : recipes,
+    ...(at % 3 === 0 ? {} : { library }),
+    running: [
+      { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
+      { id: "b-2", recipe: "pickled-beets" },
+    ],
+    timers: [{ id: "t-1", label: "rice" }],
+    loads: named.length > 0 ? [{ id: "L1", canner: "canner", stages: named }] : [],
+    ...(key ? { question: { kind: ANSWERED_BY[key] ?? "yes-no", key, ...choices } } : {}),
+    ...(at % 2 === 0 ? { factors: Object.keys(FACTOR_WORDINGS).map((id) => ({ id })) } : {}),
+  });
+}
+
+/** The sentence with a word left out, two in each other's place, or another sentence behind it. */
+function mangled(text: string, at: number, behind: string): string {
+  const words = text.split(" ");
+  const place = (at * 7919) % words.length;
+  const kept = words.filter((_, index) => index !== place).join(" ");
+  const turned = [...words.slice(place), ...words.slice(0, place)].join(" ");
+  return [kept, turned, `${text}, ${behind}`, `${text} and ${kept}`][at % 4] ?? text;
+}
+
+const short = [...SAMPLE.map(([text]) => text), ...COMMANDS.map(([text]) => text), ...CHATTER];
+const bare = short.map((text) => ({ text, situation: { stages: [] } }) as unknown as Sentence);
+const all = [...allSentences(), ...bare];
+const lines = all.flatMap((sentence, at): string[] => {
+  if (at % Number(oneIn) !== 0) return [];
+  const context = contextOf(sentence, at);
+  const wrong = mangled(sentence.text, at, all[(at + 13) % all.length]?.text ?? "");
+  return [sentence.text, wrong].map((text) => {
+    const heard = { text, heard: hear(text, context), plain: understand(text, context) };
+    return JSON.stringify(heard, (_key, value) => {
+      return typeof value === "number" ? Number(value.toPrecision(8)) : value;
+    });
+  });
+});
+writeFileSync(file, `${lines.join("\n")}\n`);
+console.log(`${lines.length} lines`);
