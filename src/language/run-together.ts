@@ -37,5 +37,7 @@ function expanded(words: readonly Word[], at: number): Word[] {
 /** The utterance with run-together words taken apart; undefined where there were none. */
 export function takenApart(said: Utterance): Utterance | undefined {
   const words = said.words.flatMap((_, at) => expanded(said.words, at));
-  return words.length === said.words.length ? undefined : { ...said, words };
+  if (words.length === said.words.length) return undefined;
+  const { text, asked, cut } = said;
+  return { text, words, asked, cut };
 }

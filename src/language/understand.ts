@@ -48,6 +48,19 @@ function hasOf(words: readonly string[], alts: readonly (string | undefined)[]):
   return [...has];
 }
 
+const placesOf = new WeakMap<Utterance, WordPlaces>();
+
+/** Where the words of an utterance stand; of a clause, with what is known of its sentence. */
+function placesIn(said: Utterance): WordPlaces {
+  const known = placesOf.get(said);
+  if (known) return known;
+  const words = said.words.map(({ word }) => word);
+  const alts = said.words.map(({ alt }) => alt);
+  const places = new WordPlaces(words, alts, said.within && placesOf.get(said.within));
+  placesOf.set(said, places);
+  return places;
+}
+
 function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
   const words = said.words.map(({ word }) => word);
   const alts = said.words.map(({ alt }) => alt);
@@ -55,7 +68,7 @@ function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
     words,
     alts,
     has: hasOf(words, alts),
-    places: new WordPlaces(words, alts),
+    places: placesIn(said),
     skips: skipsOf(words, book, false),
     read: slotReader(said, context, spokenNames(context), book.plain),
     lists: [],
@@ -191,7 +204,12 @@ type Matched = { said: Utterance; run: Run; book: PhraseBook; refused: Refused; 
 
 function matched(said: Utterance, context: Context): Matched {
   const book = phraseBook();
-  const refused: Refused = (intent) => isNoReport(said, intent);
+  const known = new Map<Intent, boolean>();
+  const refused: Refused = (intent) => {
+    const answer = known.get(intent) ?? isNoReport(said, intent);
+    known.set(intent, answer);
+    return answer;
+  };
   return { said, run: runOf(said, context, book), book, refused, context };
 }
 

@@ -11,8 +11,17 @@ import { wordSet } from "./grammar/word-set.ts";
  */
 export type Word = { word: string; alt?: string; start: number; end: number };
 
-/** The words of an utterance. `asked` where it ends in a question mark. */
-export type Utterance = { text: string; words: Word[]; asked: boolean; cut: boolean };
+/**
+ * The words of an utterance. `asked` where it ends in a question mark; `within` is the sentence
+ * that a clause was cut out of, word by word.
+ */
+export type Utterance = {
+  text: string;
+  words: Word[];
+  asked: boolean;
+  cut: boolean;
+  within?: Utterance;
+};
 
 /** Nothing is read beyond this many characters or words; only a note may be longer. */
 const MAX_CHARACTERS = 600;

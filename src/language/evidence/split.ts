@@ -45,6 +45,7 @@ export function clausesIn(said: Utterance): Utterance[] {
     if (from >= end) return [];
     const piece = words.slice(from, end);
     const behind = text.slice(piece.at(-1)?.end ?? 0);
-    return [{ text, words: piece, asked: /^\s*["'”’)]*\?/.test(behind), cut: false }];
+    const asked = /^\s*["'”’)]*\?/.test(behind);
+    return [{ text, words: piece, asked, cut: false, within: said }];
   });
 }

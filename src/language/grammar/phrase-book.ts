@@ -138,8 +138,12 @@ export function candidatePhrases(book: PhraseBook, run: Run): Candidate[] {
     seen.add(of);
     able.push({ of, last });
   };
-  book.needless.forEach(add);
-  for (const word of run.has) book.byNeed.get(word)?.forEach(add);
+  const around = run.places.within && known.get(run.places.within);
+  if (around) for (const { of } of around) add(of);
+  else {
+    book.needless.forEach(add);
+    for (const word of run.has) book.byNeed.get(word)?.forEach(add);
+  }
   known.set(run.places, able);
   return able;
 }

@@ -60,6 +60,8 @@ export class WordPlaces {
   constructor(
     private readonly words: readonly string[],
     private readonly alts: readonly (string | undefined)[],
+    /** Those of the sentence that these words are a part of: what cannot be there cannot be here. */
+    readonly within?: WordPlaces,
   ) {
     this.known = groups.size;
     this.low = new Int32Array(this.known);
@@ -88,7 +90,8 @@ export class WordPlaces {
   /** What was kept of an option; undefined where nothing was. */
   start(option: number): number | undefined {
     const kept = this.starts[option] ?? 0;
-    return kept === 0 ? undefined : kept - 2;
+    if (kept !== 0) return kept - 2;
+    return this.within?.start(option) === -1 ? -1 : undefined;
   }
 
   /** Keeps where an option can begin last, -1 for nowhere. */

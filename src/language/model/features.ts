@@ -61,7 +61,7 @@ function generalised(word: string): string {
   return (code >= 48 && code <= 57) || NUMBERS.has(word) ? "#" : word;
 }
 
-/** The features of one sentence, as the hashes of their names are folded to the places there are. */
+/** The features of one sentence: the hashes of their names, folded to the places there are. */
 class Found {
   private readonly places: number[] = [];
 

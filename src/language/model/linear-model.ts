@@ -80,11 +80,15 @@ function placeIn({ features, drawers }: LinearModel, feature: number): number {
   return -1;
 }
 
-/** For each meaning, how much oftener than any sentence it is meant in each of the frames. */
-export type Manners = Readonly<Record<string, readonly number[]>>;
-
-/** The two models that are shipped, what is meant and how, and how the one goes with the other. */
-export type Models = { intents: LinearModel; frames: LinearModel; manners: Manners };
+/**
+ * The two models that are shipped, what is meant and how, and how the one goes with the other: for
+ * each class of meaning, how much oftener than any sentence it is meant in each of the frames.
+ */
+export type Models = {
+  intents: LinearModel;
+  frames: LinearModel;
+  manners: readonly (readonly number[])[];
+};
 
 /** How likely each class is, in the order of the classes. */
 export function likelihoods(model: LinearModel, said: Int32Array): Float64Array {

@@ -1,6 +1,6 @@
 /** Makes the file of the model from the corpus. */
 import { FRAMES, type Frame, type Sentence, seenOf } from "./corpus.ts";
-import { type LinearModel, type Manners, type Models, packModel } from "./linear-model.ts";
+import { type LinearModel, type Models, packModel } from "./linear-model.ts";
 import { type Example, train } from "./train.ts";
 
 const PASSES = 6;
@@ -12,22 +12,19 @@ const FRAME_BYTES = 48_000;
 const PRIOR = 2;
 
 /** How much oftener than all sentences one of a meaning is meant in each frame. */
-function mannersOf(sentences: readonly Sentence[], classes: readonly string[]): Manners {
+function mannersOf(sentences: readonly Sentence[], classes: readonly string[]): number[][] {
   const framed = sentences.filter(({ frame }) => frame !== undefined);
   const count = (list: readonly Sentence[], one: Frame) =>
     list.filter(({ frame }) => frame === one).length;
   const shares = FRAMES.map((frame) => count(framed, frame) / framed.length);
-  return Object.fromEntries(
-    classes.map((intent) => {
-      const own = framed.filter(({ intents }) => intents.includes(intent));
-      const oftener = FRAMES.map((frame, at) => {
-        const share = shares[at] ?? 0;
-        const here = (count(own, frame) + PRIOR * share) / (own.length + PRIOR);
-        return share === 0 ? 1 : Math.round((100 * here) / share) / 100;
-      });
-      return [intent, oftener];
-    }),
-  );
+  return classes.map((intent) => {
+    const own = framed.filter(({ intents }) => intents.includes(intent));
+    return FRAMES.map((frame, at) => {
+      const share = shares[at] ?? 0;
+      const here = (count(own, frame) + PRIOR * share) / (own.length + PRIOR);
+      return share === 0 ? 1 : Math.round((100 * here) / share) / 100;
+    });
+  });
 }
 
 /** The two models of a corpus, what is meant and how, and how the one goes with the other. */
@@ -93,8 +90,9 @@ function sourceOf(name: string, model: LinearModel): string {
 }
 
 /** As the formatter leaves it, one meaning a line. */
-function mannersSource(manners: Manners): string[] {
-  const rows = Object.entries(manners).map(([intent, row]) => {
+function mannersSource({ intents, manners }: Models): string[] {
+  const rows = intents.classes.map((intent, at) => {
+    const row = manners[at] ?? [];
     return `  ${/^\w+$/.test(intent) ? intent : `"${intent}"`}: [${row.join(", ")}],`;
   });
   return [
@@ -106,13 +104,13 @@ function mannersSource(manners: Manners): string[] {
 
 /** The source of `weights.ts`. */
 export function modelSource(sentences: readonly Sentence[]): string {
-  const { intents, frames, manners } = modelsOf(sentences);
+  const models = modelsOf(sentences);
   return [
     "// data table",
     "/** Learned from the sentences of ../corpus by `npm run train`; never written by hand. */",
-    sourceOf("INTENT_MODEL", intents),
-    sourceOf("FRAME_MODEL", frames),
-    ...mannersSource(manners),
+    sourceOf("INTENT_MODEL", models.intents),
+    sourceOf("FRAME_MODEL", models.frames),
+    ...mannersSource(models),
     `export const LEARNED_FROM = "${corpusDigest(sentences)}";`,
     "",
   ].join("\n");

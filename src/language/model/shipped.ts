@@ -15,7 +15,7 @@ export function shippedModels(): Models {
   read ??= {
     intents: unpackModel(INTENT_MODEL, bytesOf(INTENT_MODEL.weights)),
     frames: unpackModel(FRAME_MODEL, bytesOf(FRAME_MODEL.weights)),
-    manners: LEARNED_MANNERS,
+    manners: INTENT_MODEL.classes.map((intent) => LEARNED_MANNERS[intent] ?? []),
   };
   return read;
 }
@@ -49,15 +49,13 @@ function tempered(value: number): number {
  * Takes together what is likely to be meant and how, in place: a question is no report. Found by
  * trying.
  */
-function inManner(meant: Float64Array, frames: Float64Array, { intents, manners }: Models): void {
+function inManner(meant: Float64Array, frames: Float64Array, { manners }: Models): void {
   let all = 0;
-  for (const [to, name] of intents.classes.entries()) {
-    const row = Object.hasOwn(manners, name) ? manners[name] : undefined;
-    if (row) {
-      let fits = 0;
-      for (let at = 0; at < frames.length; at++) fits += (frames[at] ?? 0) * (row[at] ?? 1);
-      meant[to] = (meant[to] ?? 0) * tempered(fits);
-    }
+  for (let to = 0; to < meant.length; to++) {
+    const row = manners[to] ?? [];
+    let fits = 0;
+    for (let at = 0; at < frames.length; at++) fits += (frames[at] ?? 0) * (row[at] ?? 1);
+    meant[to] = (meant[to] ?? 0) * tempered(fits);
     all += meant[to] ?? 0;
   }
   for (let to = 0; to < meant.length; to++) meant[to] = (meant[to] ?? 0) / all;

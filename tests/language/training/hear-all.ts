@@ -66,10 +66,9 @@ const lines = all.flatMap((sentence, at): string[] => {
   const context = contextOf(sentence, at);
   const wrong = mangled(sentence.text, at, all[(at + 13) % all.length]?.text ?? "");
   return [sentence.text, wrong].map((text) => {
-    const heard = { text, heard: hear(text, context), plain: understand(text, context) };
-    return JSON.stringify(heard, (_key, value) => {
-      return typeof value === "number" ? Number(value.toPrecision(8)) : value;
-    });
+    const { reading, commands, candidates, frame, evidence, memory } = hear(text, context);
+    const heard = { reading, commands, candidates, frame, evidence, memory };
+    return JSON.stringify({ text, heard, plain: understand(text, context) });
   });
 });
 writeFileSync(file, `${lines.join("\n")}\n`);
