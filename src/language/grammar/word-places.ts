@@ -60,7 +60,7 @@ export class WordPlaces {
   constructor(
     private readonly words: readonly string[],
     private readonly alts: readonly (string | undefined)[],
-    /** Those of the sentence that these words are a part of: what cannot be there cannot be here. */
+    /** Those of the sentence these words are a part of: what cannot be there cannot be here. */
     readonly within?: WordPlaces,
   ) {
     this.known = groups.size;
