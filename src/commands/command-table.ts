@@ -152,9 +152,10 @@ async function keptKitchen(
 ): Promise<import("./recipes/recipe-io.ts").KeptKitchen> {
   const state = await keptState(machine);
   if (!state) return {};
-  const { altitudeFt, altitudeUncertaintyFt, canners } = state.kitchen;
+  const { altitudeFt, altitudeUncertaintyFt, canners, units } = state.kitchen;
   const [first] = canners;
   return {
+    units,
     ...(altitudeFt === null ? {} : { altitudeFt, altitudeUncertaintyFt }),
     ...(first?.gauge ? { gauge: first.gauge.kind } : {}),
     ...(first ? { cannerHolds: first.holds } : {}),

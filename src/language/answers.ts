@@ -1,4 +1,5 @@
 import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
+import { FT_PER_M } from "../reckon/units.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
 import type { OpenQuestion } from "./context.ts";
@@ -87,13 +88,13 @@ function neverTested(said: Utterance): boolean {
 const BESIDE_MEASURE = wordSet(
   "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left",
   "there exactly of an in each every all jar jars headspace percent inch inches yes strength",
-  "vinegar our my guide book minutes minute",
+  "vinegar our my guide book minutes minute centimeters centimeter cm millimeters millimeter mm",
 );
 /** Words that make a measure a guess. */
 const ROUGHLY = /\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish)\b/;
 
 /** A measure and nothing else: "five percent", "half an inch"; a rough one is a guess. */
-function measure(said: Utterance): Command | undefined {
+function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | undefined {
   const { words } = said;
   if (said.asked) return undefined;
   const all = words.map(({ word }) => word).join(" ");
@@ -102,9 +103,21 @@ function measure(said: Utterance): Command | undefined {
       list.every(({ word }) => BESIDE_MEASURE.has(word) || ROUGHLY.test(word));
     if (!beside(words.slice(0, from))) return undefined;
     const whole = numbersAt(words, from).find(({ next }) => beside(words.slice(next)));
-    if (whole) return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(whole.value, 1);
+    if (whole) {
+      const inches = kind === "inches" ? inInches(whole.value, all, metric) : whole.value;
+      return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(inches, 1);
+    }
   }
   return /^(a|an|(it is )?an) inch$/.test(all) ? answer(1, 1) : undefined;
+}
+
+/** A headspace as it was tested, where centimeters come as near to it as they are read. */
+function inInches(value: number, all: string, metric: boolean | undefined): number {
+  const unit = /\b(millimeter|centimeter|mm|cm|inch)/.exec(all)?.[1] ?? (metric ? "cm" : "inch");
+  if (unit === "inch") return value;
+  const inches = value / (unit.startsWith("m") ? 25.4 : 2.54);
+  const quarters = Math.round(inches * 4) / 4;
+  return Math.abs(quarters - inches) <= 0.03 ? quarters : inches;
 }
 
 /** The answer recorded for a guess, or for not knowing. */
@@ -124,7 +137,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
     case "percent":
     case "inches":
     case "minutes":
-      return measure(said);
+      return measure(said, question);
     default:
       return undefined;
   }
@@ -156,8 +169,9 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   if (question.kind === "jars" && noneAtAll(said)) return answer("none", 1, { all: true });
   const number = bareNumber(said);
   if (number !== undefined && !hasFeet(said)) {
-    const about = question.kind === "altitude" && saysAbout(said);
-    return answer(number, 1, about ? { about } : {});
+    if (question.kind !== "altitude") return answer(number, 1);
+    const feet = question.metric ? Math.round(number * FT_PER_M) : number;
+    return answer(feet, 1, saysAbout(said) ? { about: true } : {});
   }
   if (question.kind !== "text" && noneAtAll(said)) return answer(0, 0.9);
   return undefined;

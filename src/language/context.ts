@@ -80,4 +80,6 @@ export type OpenQuestion = {
   guards?: true;
   /** It may be left for later. */
   mayWait?: true;
+  /** A bare number is in metric units. */
+  metric?: true;
 };

@@ -42,7 +42,13 @@ function kindOf(question: Asked): OpenQuestion {
 function asked(state: State, question: Asked): OpenQuestion {
   const { kind, detail } = question;
   const waits = mayWait(state, question) ? { mayWait: true as const } : {};
-  return { ...waits, ...kindOf(question), key: kind === "factor" && detail ? detail : kind };
+  const metric = state.kitchen.units === "metric" ? { metric: true as const } : {};
+  return {
+    ...waits,
+    ...metric,
+    ...kindOf(question),
+    key: kind === "factor" && detail ? detail : kind,
+  };
 }
 
 function pendingKind(pending: Pending): OpenQuestion {

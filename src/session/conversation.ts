@@ -21,6 +21,8 @@ export type TalkMoment = {
 type ConversationParts = {
   voice: VoicePort;
   moment(): TalkMoment;
+  /** Says quantities in the units of the kitchen. */
+  worded(text: string): string;
   /** Everything that rings, as it is said now. */
   ringing(): Want[];
   /** Receives the new lines. */
@@ -149,8 +151,9 @@ export class Conversation {
   }
 
   private put(line: WordedLine, wallMs: number): void {
-    const { rank, keys, guards = false, refuses, whole } = line;
-    const text = lineWords(line);
+    const { rank, keys, guards = false, refuses } = line;
+    const text = this.parts.worded(lineWords(line));
+    const whole = this.parts.worded(line.whole);
     const kind = refuses ? "refused" : SHOWN_AS[rank];
     this.collected.push({ wallMs, kind, text });
     const key = keys.length > 0 ? { key: keys.join(AND) } : {};

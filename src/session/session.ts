@@ -19,6 +19,7 @@ import { FILE_BESIDE, LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import type { SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 import { Turn } from "./turn.ts";
+import { inUnitsOf } from "./view/in-units.ts";
 import { WakeUp } from "./wake-up.ts";
 import { ringing } from "./wants.ts";
 
@@ -41,6 +42,7 @@ export class Session {
     this.talk = new Conversation({
       voice: parts.voice,
       moment: () => this.moment(),
+      worded: (text) => inUnitsOf(state, text),
       ringing: () => ringing(state),
       onLines: parts.onLines,
       ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),

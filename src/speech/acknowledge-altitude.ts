@@ -19,7 +19,9 @@ import type { Told } from "./told.ts";
 export function altitudeSentence(told: Told, feet: number): string {
   const { altitudeUncertaintyFt: off } = told.state.kitchen;
   const within =
-    off > 0 ? ` Give or take ${withCommas(off)}, so I go by ${withCommas(feet + off)}.` : "";
+    off > 0
+      ? ` Give or take ${withCommas(off)} feet, so I go by ${withCommas(feet + off)} feet.`
+      : "";
   const said = `Altitude ${feet} feet.${within}`;
   const loads = activeOwners(told.state).filter((one): one is Load => isLoad(one) && runs(one));
   const same = loads.filter(
@@ -93,7 +95,7 @@ export function doubtSentence(
   }
   const feet = told.state.kitchen.altitudeFt ?? 0;
   const boils = Math.round(boilingPointF(feet));
-  const usual = `At ${withCommas(feet)} feet water boils at about ${boils}.`;
+  const usual = `At ${withCommas(feet)} feet water boils at about ${boils} degrees.`;
   const mend = why === undefined ? " Tell me the altitude if it is wrong." : "";
   return `${usual} Check the thermometer.${mend}`;
 }

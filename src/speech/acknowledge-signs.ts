@@ -176,12 +176,12 @@ export function temperatureSentence(
   return readingSentence(told, owner, what, f);
 }
 
-/** "204 at a full boil: right for 4,400 feet", the kitchen's own; a doubt says more itself. */
+/** "204 degrees at a full boil: right for 4,400 feet", the kitchen's own; a doubt says more itself. */
 function fullBoil(f: number, altitude: number): string {
   const { doubt, differenceF } = judgeBoil(f, altitude);
   if (differenceF < -OFF_BOIL_F) return `${f} degrees is far under a full boil.`;
   const right = doubt ? "" : `: right for ${withCommas(altitude)} feet`;
-  return `${f} at a full boil${right}.`;
+  return `${f} degrees at a full boil${right}.`;
 }
 
 /** A steam canner's reading: what starts its clock, stops it, or is still missing. */
@@ -191,12 +191,12 @@ function steamTemperature(told: Told, load: Load, process: StageRun, f: number):
   const kept = process.kept;
   if (!kept) return "";
   if (kept.stretches.length > (was?.stretches.length ?? 0)) {
-    return `${f}. ${startedSentence(told, process)}`;
+    return `${f} degrees. ${startedSentence(told, process)}`;
   }
   if (isLost(kept) && was && !isLost(was)) return lostSentence(told, load.id, undefined);
-  if (current(kept)) return `${f}. Good.`;
-  if (load.hot === undefined) return `${f}. It wants the boiling point of this place.`;
-  return `${f}. Tell me when a full column of steam comes out.`;
+  if (current(kept)) return `${f} degrees. Good.`;
+  if (load.hot === undefined) return `${f} degrees. It wants the boiling point of this place.`;
+  return `${f} degrees. Tell me when a full column of steam comes out.`;
 }
 
 function lowTemperature(told: Told, load: Load, process: StageRun, f: number): string {
@@ -205,16 +205,16 @@ function lowTemperature(told: Told, load: Load, process: StageRun, f: number): s
     const lost = process.kept && process.kept.stretches.length > 0;
     const whole = durationWords((process.kept?.needMinutes ?? 0) * MINUTE_MS);
     return lost
-      ? `${f} is under ${min}. Bring it back; the whole ${whole} start again.`
-      : `${f}. It starts at ${min}.`;
+      ? `${f} degrees is under ${min} degrees. Bring it back; the whole ${whole} start again.`
+      : `${f} degrees. It starts at ${min} degrees.`;
   }
-  const high = f > max ? ` Over ${max} the pickles soften; turn it down.` : "";
+  const high = f > max ? ` Over ${max} degrees the pickles soften; turn it down.` : "";
   const old = told.before.loads[load.id];
   const was = (old && runOfRole(old, "treatment")?.kept?.stretches.length) ?? 0;
   const began = (process.kept?.stretches.length ?? 0) > was;
   const every = countWords(LOW_TEMPERATURE_READ_MINUTES, "minute");
   const next = process.state === "complete" ? "" : ` Read it again in ${every}.`;
-  return `${f}.${began ? ` ${startedSentence(told, process)}` : ""}${high}${next}`;
+  return `${f} degrees.${began ? ` ${startedSentence(told, process)}` : ""}${high}${next}`;
 }
 
 export function coverSentence(told: Told, loadId: string, covered: boolean): string {

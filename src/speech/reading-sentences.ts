@@ -66,7 +66,9 @@ function ofCanner({ f, boils }: Read, load: Load, altitude: number): string {
   const process = runOfRole(load, "treatment");
   if (!process || isOver(process)) return "";
   if (f > boils + OFF_BOIL_F) return tooHot(boils);
-  return f < boils - BOIL_DOUBT_F ? `It boils at about ${boils} here.` : "That is a boil here.";
+  return f < boils - BOIL_DOUBT_F
+    ? `It boils at about ${boils} degrees here.`
+    : "That is a boil here.";
 }
 
 /** A pressure canner's steam, against what its gauge last showed. */
@@ -129,10 +131,10 @@ function ofPot({ f, boils }: Read, run: StageRun): string {
   if (f >= boils - BOIL_DOUBT_F) return "That is a boil here.";
   const said = !isOver(run) && run.kept && current(run.kept);
   return said
-    ? `It boils at about ${boils} here, so it may not boil. Tell me if it lost its boil.`
-    : `It boils at about ${boils} here.`;
+    ? `It boils at about ${boils} degrees here, so it may not boil. Tell me if it lost its boil.`
+    : `It boils at about ${boils} degrees here.`;
 }
 
 function tooHot(boils: number): string {
-  return `Water boils at about ${boils} here. Check the thermometer.`;
+  return `Water boils at about ${boils} degrees here. Check the thermometer.`;
 }

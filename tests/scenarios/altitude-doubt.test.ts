@@ -20,7 +20,7 @@ describe("a boil that reads further off than weather explains", () => {
       `${BOIL}+0:01 the canner is at 208\n+0:01 yes${DONE}`,
     );
     expect(asked).toContain("Is the altitude really 900 feet?");
-    expect(allSaid(played)).toContain("At 900 feet water boils at about 210.");
+    expect(allSaid(played)).toContain("At 900 feet water boils at about 210 degrees.");
     expect(codes(batch)).toEqual(["altitude-doubt"]);
     expect(batch).toMatchObject({ verdict: "as-tested", altitudeFt: 900 });
     expect(batch.process).toMatchObject({ testedMinutes: 5, achievedMinutes: 5 });
@@ -77,7 +77,7 @@ describe("a boil that reads further off than weather explains", () => {
 describe("a boil that reads far too low to be one", () => {
   it("asks whether it boils, then about the altitude; a loss where both hold", async () => {
     const { batch, asked } = await low(`${BOIL}+0:02 the canner is at 190${DONE}`, "4400ft");
-    expect(asked).toContain("Water boils at about 204 here. Is it really at a full boil?");
+    expect(asked).toContain("Water boils at about 204 degrees here. Is it really at a full boil?");
     expect(batch.process).toMatchObject({ restarts: 1 });
     expect(codes(batch)).toEqual(["altitude-doubt", "boil-lost", "process-restarted"]);
   });

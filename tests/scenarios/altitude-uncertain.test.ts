@@ -25,7 +25,7 @@ describe("an altitude that may be off", () => {
 
   it("is repeated with the feet it is taken as", async () => {
     const played = await play(BEANS, "0:00 we're at about a thousand feet");
-    expect(allSaid(played)).toContain("Give or take 100, so I go by 1,100.");
+    expect(allSaid(played)).toContain("Give or take 100 feet, so I go by 1,100 feet.");
   });
 
   it("raises running processes, as a higher altitude does", async () => {

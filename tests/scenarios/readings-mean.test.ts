@@ -24,7 +24,7 @@ describe("a boil read with its temperature", () => {
   ])("reports the boil and fits the altitude: %s", async (words) => {
     const script = `${WAIT}+0:00 ${words}\n+0:01 yes\n+0:00 204 at a full boil`;
     const played = await play(BEANS, script, { altitude: "4400ft" });
-    expect(allSaid(played)).toContain("204 at a full boil: right for 4,400 feet.");
+    expect(allSaid(played)).toContain("204 degrees at a full boil: right for 4,400 feet.");
     expect(boilsOfCanner(played)).toBe(1);
     expect(onlyBatch(played).process?.state).toBe("running");
   });

@@ -3,6 +3,7 @@
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
 import type { State } from "../../kitchen/state.ts";
 import { localFields } from "../../kitchen/time.ts";
+import { metricWords } from "../../reckon/metric-words.ts";
 import { parseQuantity } from "../../reckon/quantity.ts";
 import { nightOf, nightText } from "../../reckon/quiet-hours.ts";
 import { KPA_PER_PSI } from "../../reckon/units.ts";
@@ -154,7 +155,8 @@ function text(kitchen: State["kitchen"]): string {
     const holds = Object.entries(canner.holds).map(([size, count]) => `${count} ${size}s`);
     lines.push(`canner    ${canner.name}: ${holds.join(" or ")}${gaugeText(canner)}`);
   }
-  return `${lines.join("\n")}\n`;
+  const shown = kitchen.units === "metric" ? lines.map(metricWords) : lines;
+  return `${shown.join("\n")}\n`;
 }
 
 function gaugeText({ gauge }: Canner): string {

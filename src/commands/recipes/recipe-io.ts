@@ -24,6 +24,7 @@ export type KeptKitchen = {
   altitudeUncertaintyFt?: number;
   gauge?: GaugeKind;
   cannerHolds?: CannerHolds;
+  units?: "us" | "metric";
 };
 
 /** The recipe with an id or name, or an error line that names the nearest. */

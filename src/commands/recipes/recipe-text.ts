@@ -45,14 +45,14 @@ function stageTime(stage: Stage): string {
   return `about ${formatMinutes(typicalMinutes)}${held}`;
 }
 
-function stageLines(worked: WorkedOut): string[] {
+function stageLines(worked: WorkedOut, words: Words): string[] {
   return worked.recipe.stages.flatMap((stage, index) => [
     `${index + 1}. ${stage.title} (${stageTime(stage)})`,
-    wrapped([stage.say, ...stage.cautions].join(" "), "   "),
+    wrapped(words([stage.say, ...stage.cautions].join(" ")), "   "),
   ]);
 }
 
-function processLines({ process, reason }: WorkedOut): string[] {
+function processLines({ process, reason }: WorkedOut, words: Words): string[] {
   if (!process) return [`Process: ${reason}`];
   const psi =
     process.pressurePsi === null ? "" : ` at ${process.pressurePsi} psi (${process.gauge})`;
@@ -66,12 +66,12 @@ function processLines({ process, reason }: WorkedOut): string[] {
   if (process.jarTested !== process.jar) lines.push(`  the time tested for ${process.jarTested}`);
   if (process.sterileJars)
     lines.push(`  under ${countWords(STERILE_BELOW_MINUTES, "minute")}: sterilize the empty jars`);
-  if (process.coverIn > 0) lines.push(`  ${process.coverIn} in of water over the lids`);
+  if (process.coverIn > 0) lines.push(`  ${process.coverIn} inch of water over the lids`);
   if (process.note) lines.push(`  ${process.note}`);
   const memory = memoryNote(process);
-  if (memory) lines.push(wrapped(memory, "  "));
-  if (process.locator?.disagrees) lines.push(wrapped(process.locator.disagrees, "  "));
-  return [...lines, wrapped(`source: ${process.source}`, "  ")];
+  if (memory) lines.push(wrapped(words(memory), "  "));
+  if (process.locator?.disagrees) lines.push(wrapped(words(process.locator.disagrees), "  "));
+  return [...lines.map(words), wrapped(`source: ${process.source}`, "  ")];
 }
 
 function yieldLines(scaled: Scaled): string[] {
@@ -81,30 +81,33 @@ function yieldLines(scaled: Scaled): string[] {
   return [`Makes about ${expected} ${scaled.jar} jars (${low} to ${high})${loads}`];
 }
 
+/** Says a text in the units of the kitchen. */
+type Words = (text: string) => string;
+
 /** A recipe worked out, as a page of plain text. */
-export function recipeText(worked: WorkedOut): string {
+export function recipeText(worked: WorkedOut, words: Words): string {
   const { recipe, scaled } = worked;
   const weight = Math.round(scaled.weightLb * 100) / 100;
   const pots = scaled.batches > 1 ? `, ${scaled.batches} pots` : "";
   return [
     `${recipe.title} (${recipe.id})`,
-    `For ${weight} lb of ${recipe.yield.produce}${pots}`,
+    words(`For ${weight} lb of ${recipe.yield.produce}${pots}`),
     ...yieldLines(scaled),
-    ...processLines(worked),
-    ...(recipe.headspaceIn ? [`Headspace: ${recipe.headspaceIn} in`] : []),
+    ...processLines(worked, words),
+    ...(recipe.headspaceIn ? [words(`Headspace: ${recipe.headspaceIn} inch`)] : []),
     "",
     scaled.batches > 1 ? "Ingredients for one pot" : "Ingredients",
-    ...ingredientLines(scaled),
+    ...ingredientLines(scaled).map(words),
     "",
     "To buy",
-    ...scaled.buy.map((one) => `  ${one.amount}  ${one.item}`),
+    ...scaled.buy.map((one) => words(`  ${one.amount}  ${one.item}`)),
     ...scaled.notes.map((note) => `  ${note}`),
     "",
     "Stages",
-    ...stageLines(worked),
+    ...stageLines(worked, words),
     "",
     wrapped(`Source: ${sourceLine(recipe.source)}`, ""),
-    ...(recipe.note ? [wrapped(`Note: ${recipe.note}`, "")] : []),
+    ...(recipe.note ? [wrapped(words(`Note: ${recipe.note}`), "")] : []),
     "",
   ].join("\n");
 }

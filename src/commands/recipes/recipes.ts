@@ -3,6 +3,7 @@ import type { Library } from "../../recipe/library.ts";
 import { methodsOf } from "../../recipe/library.ts";
 import { sourceLine } from "../../recipe/process-table.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
+import { metricWords } from "../../reckon/metric-words.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import { CALLS } from "../call/calls.ts";
 import type { CommandResult } from "../call/command-result.ts";
@@ -65,7 +66,18 @@ export async function recipesCommand(args: string[], io: RecipeIo): Promise<Comm
   }
   const found = recipeNamed(library, said);
   if (!found.ok) return failed(2, `recipes: ${found.error}`);
-  const worked = workOut(found.value, library, wish.value, await io.kitchen());
+  const kitchen = await io.kitchen();
+  const worked = workOut(found.value, library, wish.value, kitchen);
   if (worked.refused) return failed(1, `recipes: ${worked.reason}`);
-  return { code: 0, stdout: json ? showJson(worked) : recipeText(worked), stderr };
+  return {
+    code: 0,
+    stdout: json
+      ? showJson(worked)
+      : recipeText(worked, kitchen.units === "metric" ? metricWords : asItIs),
+    stderr,
+  };
+}
+
+function asItIs(text: string): string {
+  return text;
 }

@@ -1,8 +1,9 @@
 /** `brinebell review`: what actually happened, one batch, all of them, or a season. */
 
-import type { Batch } from "../../kitchen/state.ts";
+import type { Batch, State } from "../../kitchen/state.ts";
 import { learnedOf, learnedReport } from "../../plan/learning/learned-report.ts";
 import { findRecipe } from "../../recipe/find-recipe.ts";
+import { metricText } from "../../reckon/metric-words.ts";
 import { batchLog, review } from "../../review/batch-log.ts";
 import { compareLots } from "../../review/compare.ts";
 import { batchCsv, batchesCsv } from "../../review/csv.ts";
@@ -76,6 +77,11 @@ function reviewed(
     : wholeSeason(options, kitchen, io, season);
 }
 
+/** A text or a page in the units of the kitchen; figures for a machine keep theirs. */
+function inUnits({ kitchen }: State, content: string): string {
+  return kitchen.units === "metric" ? metricText(content) : content;
+}
+
 function page(options: Options, io: ReviewIo, path: string, content: string): CommandResult {
   return writtenOutput("review", io, options, { path, content, kind: "page" });
 }
@@ -87,17 +93,19 @@ function oneBatch(
   batch: Batch,
 ): CommandResult {
   const file = optionValue(options, "html");
-  if (file !== undefined) return page(options, io, file, batchPage(state, batch, nowMs));
+  if (file !== undefined)
+    return page(options, io, file, inUnits(state, batchPage(state, batch, nowMs)));
   const learned = () => learnedOf(state, batch.recipe.id);
   if (isOn(options, "json")) {
     return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
   }
   const log = batchLog(state, batch, nowMs);
   if (isOn(options, "csv")) return printed(batchCsv(log));
-  if (isOn(options, "markdown")) return printed(batchMarkdown(log));
+  if (isOn(options, "markdown")) return printed(inUnits(state, batchMarkdown(log)));
   const times = learned().map(({ sentence }) => `  ${sentence}\n`);
   const lengths = times.length > 0 ? `\nHow long it takes here:\n${times.join("")}` : "";
-  return printed(`${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}${lengths}`);
+  const text = `${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}${lengths}`;
+  return printed(inUnits(state, text));
 }
 
 function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {
@@ -107,8 +115,10 @@ function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandRes
   const all = review(state, nowMs);
   if (isOn(options, "json")) return printedJson(all);
   if (isOn(options, "csv")) return printed(batchesCsv(all.batches));
-  if (isOn(options, "markdown")) return printed(all.batches.map(batchMarkdown).join("\n"));
-  return printed(listText(all));
+  if (isOn(options, "markdown")) {
+    return printed(inUnits(state, all.batches.map(batchMarkdown).join("\n")));
+  }
+  return printed(inUnits(state, listText(all)));
 }
 
 function wholeSeason(
@@ -122,7 +132,7 @@ function wholeSeason(
   });
   const season = seasonOf(state, year, nowMs, learned);
   const file = optionValue(options, "html");
-  if (file !== undefined) return page(options, io, file, seasonPage(season));
+  if (file !== undefined) return page(options, io, file, inUnits(state, seasonPage(season)));
   const batches = () => batchesOfSeason(state, year);
   if (isOn(options, "json")) {
     return printedJson({ season, ...review(state, nowMs, batches()) });
@@ -132,9 +142,9 @@ function wholeSeason(
   }
   if (isOn(options, "markdown")) {
     const logs = batches().map((batch) => batchLog(state, batch, nowMs));
-    return printed(logs.map(batchMarkdown).join("\n"));
+    return printed(inUnits(state, logs.map(batchMarkdown).join("\n")));
   }
-  return printed(seasonText(season));
+  return printed(inUnits(state, seasonText(season)));
 }
 
 function compared(
@@ -156,6 +166,7 @@ function compared(
     return failed(2, `review: no batches of ${asked} to compare; there is ${known}`);
   }
   const file = optionValue(options, "html");
-  if (file !== undefined) return page(options, io, file, comparePage(comparison));
-  return isOn(options, "json") ? printedJson(comparison) : printed(comparisonText(comparison));
+  if (file !== undefined) return page(options, io, file, inUnits(state, comparePage(comparison)));
+  if (isOn(options, "json")) return printedJson(comparison);
+  return printed(inUnits(state, comparisonText(comparison)));
 }

@@ -129,7 +129,7 @@ export function doubtQuestion(state: State): Question[] {
     }
     default: {
       const boils = Math.round(boilingPointF(altitudeFt));
-      const text = `Water boils at about ${boils} here. Is it really at a full boil?`;
+      const text = `Water boils at about ${boils} degrees here. Is it really at a full boil?`;
       return [{ key: `no-boil/${at}`, kind: "no-boil", text, about: owner }];
     }
   }

@@ -46,7 +46,7 @@ function shown(state: State, one: ShelfItem, { keys, now, reading, first }: Show
   const wording = tells ? promptWording(state, owner, run, now) : { text: "" };
   const cautions = (wording.cautions ?? []).flatMap(({ short }) => short ?? []);
   const brief = [wording.lesson?.short ?? wording.text, ...cautions].join(" ").trim();
-  const amounts = first && !isLoad(owner) ? amountsOf(owner, run) : [];
+  const amounts = first && !isLoad(owner) ? amountsOf(state, owner, run) : [];
   return {
     id: `${owner.id}/${run.id}`,
     shelf,
@@ -62,6 +62,7 @@ function shown(state: State, one: ShelfItem, { keys, now, reading, first }: Show
 
 /** `canning salt: 1/2 cup`, for the weight of the batch. */
 function amountsOf(
+  { kitchen }: State,
   { recipe, lot, jar }: Extract<ShelfItem["owner"], { lot: unknown }>,
   { spec }: ShelfItem["run"],
 ): string[] {
@@ -71,7 +72,8 @@ function amountsOf(
     ...(jar ? { jar } : {}),
     fills: hasRole(spec, "filling"),
   });
-  return list.map(({ name, amount }) => `${name}: ${amount.replace(/ \([\d.,]+ k?g\)/g, "")}`);
+  const grams = kitchen.units === "metric" ? /$^/ : / \([\d.,]+ k?g\)/g;
+  return list.map(({ name, amount }) => `${name}: ${amount.replace(grams, "")}`);
 }
 
 /** Only the variety where that is enough to tell things apart; the canner by its own name. */

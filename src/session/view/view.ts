@@ -16,6 +16,7 @@ import type { Item, Line, ScreenParts, ShownLine, View } from "../../ports/view.
 import { withCommas } from "../../reckon/reckoned.ts";
 import type { Pending } from "../dialogue.ts";
 import { dayText, timeText, whenText } from "./clock-text.ts";
+import { metricView } from "./in-units.ts";
 import { itemsOf } from "./items.ts";
 import { labeledKeys } from "./labeled-keys.ts";
 import { dayStrip } from "./lanes.ts";
@@ -54,7 +55,7 @@ export function view(state: State, now: number, parts: ViewParts): View {
   });
   const isRecent = ({ wallMs }: Line) => nowWallMs - wallMs <= RECENT_MS;
   const { listening, voice } = parts.status ?? {};
-  return {
+  const shown: View = {
     time: timeText(nowWallMs, zone),
     nowWallMs,
     day: dayText(nowWallMs, zone),
@@ -85,6 +86,7 @@ export function view(state: State, now: number, parts: ViewParts): View {
     ...(parts.hint === undefined ? {} : { hint: parts.hint }),
     ...(parts.talkBack === undefined ? {} : { talkBack: parts.talkBack }),
   };
+  return state.kitchen.units === "metric" ? metricView(shown) : shown;
 }
 
 const NOT_RECORDED = "NOT RECORDED: the log cannot be written. The clocks run on.";

@@ -1,0 +1,160 @@
+/**
+ * Sentences in pounds, inches and Fahrenheit, said in metric units: the one place that words
+ * quantities for a kitchen that wants them so. Jars keep the names of their sizes, spoons stay
+ * spoons, and a gauge's own pounds stand beside the kilopascals.
+ */
+import { ONES, TEENS, TENS } from "./number-words.ts";
+import { withCommas } from "./reckoned.ts";
+import { celsiusOf, FT_PER_M, G_PER_LB, KPA_PER_PSI, ML_PER_CUP, ML_PER_QUART } from "./units.ts";
+
+const CM_PER_IN = 2.54;
+const G_PER_OZ = G_PER_LB / 16;
+const QUARTS_PER_GALLON = 4;
+
+const PARTS: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  "a half": 1 / 2,
+  "a quarter": 1 / 4,
+  "three quarters": 3 / 4,
+  "a sixteenth": 1 / 16,
+  "three sixteenths": 3 / 16,
+};
+const NAMES = [...Object.keys(ONES).slice(1), ...Object.keys(TEENS), ...Object.keys(TENS)].join(
+  "|",
+);
+const TENS_WORD = Object.keys(TENS).join("|");
+const PART = Object.keys(PARTS).join("|");
+/** A number in digits or in words, whole or with a part: `4 1/2`, `half an`, `one and a quarter`. */
+const NUMBER =
+  "(?:\\d[\\d,]*(?:\\.\\d+)?(?: \\d/\\d)?|\\d/\\d|(?:a|one) hundred|" +
+  `(?:${PART})(?: of)?(?: an?)?|(?:${TENS_WORD})-(?:${NAMES})|` +
+  `(?:${NAMES}|\\d+)(?: and (?:${PART}))?|an?)`;
+
+function numberIn(text: string): number {
+  const words = text.toLowerCase().trim();
+  const fraction = /^(?:(\d[\d,]*) )?(\d)\/(\d)$/.exec(words);
+  if (fraction) return Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
+  if (/^\d/.test(words) && !words.includes(" ")) return Number(words.replaceAll(",", ""));
+  if (words === "a" || words === "an") return 1;
+  if (words.endsWith(" hundred")) return 100;
+  const part = PARTS[words.replace(/(?: of)?(?: an?)?$/, "")] ?? PARTS[words];
+  if (part !== undefined) return part;
+  const [whole = "", more] = words.split(" and ");
+  return wholeOf(whole) + (more ? (PARTS[more] ?? 0) : 0);
+}
+
+function wholeOf(word: string): number {
+  const known = ONES[word] ?? TEENS[word] ?? TENS[word];
+  if (known !== undefined) return known;
+  const [tens = "", ones = ""] = word.split("-");
+  return TENS[tens] === undefined ? Number(word) : TENS[tens] + (ONES[ones] ?? 0);
+}
+
+/** At most this many decimals, none where they are zero. */
+function shown(value: number, decimals: number): string {
+  const rounded = Number(value.toFixed(decimals));
+  return rounded >= 1000 ? withCommas(Math.round(rounded)) : String(rounded);
+}
+
+/** From `low` to `high`, which are the same where there is no range. */
+type Shown = { low: string; high: string; unit: string };
+/** How a unit is found, and what is said in its place; `exact` where digits were said. */
+type Measure = { unit: string; into(low: number, high: number, exact: boolean): Shown };
+
+function each(unit: string, say: (value: number, exact: boolean) => string): Measure["into"] {
+  return (low, high, exact) => ({ low: say(low, exact), high: say(high, exact), unit });
+}
+
+/** Never less than is wanted, since acid depends on it. */
+function liquid(unit: string, ml: number): Measure {
+  const say = (value: number, inLiters: boolean) => {
+    return inLiters ? shown(Math.ceil(value / 10) / 100, 2) : String(Math.ceil(value / 5) * 5);
+  };
+  return {
+    unit,
+    into(low, high) {
+      const large = high * ml >= 1000;
+      const unit = large ? "liters" : "milliliters";
+      return { low: say(low * ml, large), high: say(high * ml, large), unit };
+    },
+  };
+}
+
+function centimeters(inches: number): string {
+  const cm = inches * CM_PER_IN;
+  return shown(cm, cm < 4 ? 1 : 0);
+}
+
+const degrees = (f: number, exact: boolean) => shown(celsiusOf(f), exact ? 1 : 0);
+
+const MEASURES: readonly Measure[] = [
+  { unit: "-inch\\b", into: each("-centimeter", centimeters) },
+  { unit: " inch(?:es)?\\b", into: each(" centimeters", centimeters) },
+  { unit: " ?(?:feet|foot|ft)\\b", into: each(" meters", (ft) => shown(ft / FT_PER_M, 0)) },
+  {
+    unit: "(?: degrees(?: Fahrenheit)?\\b(?! above boiling)| F\\b)",
+    into: each(" degrees", degrees),
+  },
+  {
+    unit: " degrees(?= above boiling)",
+    into: each(" Celsius degrees", (f) => shown((f * 5) / 9, 1)),
+  },
+  {
+    unit: " (?:lb|pounds?)\\b(?! weight)",
+    into: each(" kilograms", (lb) => shown((lb * G_PER_LB) / 1000, 2)),
+  },
+  { unit: " (?:oz|ounces?)\\b", into: each(" grams", (oz) => shown(oz * G_PER_OZ, 0)) },
+  liquid(" cups?\\b", ML_PER_CUP),
+  liquid(" quarts?(?= of| for)", ML_PER_QUART),
+  liquid(" gallons?\\b", ML_PER_QUART * QUARTS_PER_GALLON),
+];
+
+/** Pounds in digits are a gauge's, unless they are pounds of something. */
+const PRESSURE = /(\d+(?:\.\d+)?) (?:psi\b|pounds?\b(?! (?:of|make|can't|or)\b)( weight)?)/g;
+
+/** In words that name a metric unit all is said already. */
+const METRIC = /\b(?:\w*(?:meters?|grams?|liters?|pascals?)|Celsius|kg|kPa)\b/;
+
+/** A text with its quantities in metric units. */
+export function metricWords(text: string): string {
+  return text
+    .split(/(?<=[.!?;]) /)
+    .map((sentence) => (METRIC.test(sentence) ? sentence : metricSentence(sentence)))
+    .join(" ");
+}
+
+/** A text of several lines, or a page, of which only what is read is changed. */
+export function metricText(content: string): string {
+  if (!content.startsWith("<")) return content.split("\n").map(metricWords).join("\n");
+  return content.replace(/(?<=>)[^<>]+(?=<)/g, metricWords);
+}
+
+function metricSentence(sentence: string): string {
+  // What is written with its grams is weighed.
+  let said = sentence.replace(
+    new RegExp(`${NUMBER} [a-z]+(?: \\+ ${NUMBER} [a-z]+)*(?: \\d+ oz)? \\(([\\d,.]+) g\\)`, "gi"),
+    (_, grams: string) => weight(Number(grams.replaceAll(",", ""))),
+  );
+  said = said.replace(PRESSURE, (_, psi: string, own = "") => {
+    const kPa = Math.ceil(Number(psi) * KPA_PER_PSI);
+    return own ? `${psi} pound weight (${kPa} kilopascals)` : `${kPa} kilopascals (${psi} pounds)`;
+  });
+  for (const measure of MEASURES) said = into(said, measure);
+  return said.replace(/\bin feet\b/g, "in meters");
+}
+
+function weight(grams: number): string {
+  return grams >= 1000 ? `${shown(grams / 1000, 2)} kg` : `${shown(grams, 1)} g`;
+}
+
+function into(sentence: string, measure: Measure): string {
+  const range = `(?<![\\w(])(${NUMBER})(?:( to | or |-)(${NUMBER}))?(?:${measure.unit})`;
+  return sentence.replace(new RegExp(range, "gi"), (whole, from, between = "", to = from) => {
+    const [low, high] = [numberIn(from), numberIn(to)];
+    if (Number.isNaN(low) || Number.isNaN(high)) return whole;
+    const said = measure.into(low, high, /\d/.test(from));
+    const unit =
+      said.unit.startsWith("-") || said.unit.startsWith(" ") ? said.unit : ` ${said.unit}`;
+    return between === "" ? `${said.high}${unit}` : `${said.low}${between}${said.high}${unit}`;
+  });
+}

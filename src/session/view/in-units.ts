@@ -1,0 +1,57 @@
+/** What is shown and said, with its quantities in the units that the kitchen wants. */
+import type { State } from "../../kitchen/state.ts";
+import type { Item, LabeledKey, View } from "../../ports/view.ts";
+import { metricWords } from "../../reckon/metric-words.ts";
+
+export function inUnitsOf({ kitchen }: Pick<State, "kitchen">, text: string): string {
+  return kitchen.units === "metric" ? metricWords(text) : text;
+}
+
+/** A view in metric units; what was said before is in its units already. */
+export function metricView(view: View): View {
+  const { hands, heat, rest, timers, clock, question, key, keys, next, hint } = view;
+  return {
+    ...view,
+    hands: hands.map(metricItem),
+    heat: heat.map(metricItem),
+    rest: rest.map(metricItem),
+    timers: timers.map(metricItem),
+    keys: keys.map(metricKey),
+    next: next.map(metricWords),
+    key: { ...key, text: metricWords(key.text) },
+    ...(hint === undefined ? {} : { hint: metricWords(hint) }),
+    ...(question
+      ? {
+          question: {
+            ...question,
+            text: metricWords(question.text),
+            answer: metricWords(question.answer),
+          },
+        }
+      : {}),
+    ...(clock
+      ? {
+          clock: {
+            ...clock,
+            ...(clock.say ? { say: metricWords(clock.say) } : {}),
+            keys: clock.keys.map(metricKey),
+          },
+        }
+      : {}),
+  };
+}
+
+function metricItem(item: Item): Item {
+  const { say, brief, amounts, keys } = item;
+  return {
+    ...item,
+    keys: keys.map(metricKey),
+    ...(say ? { say: metricWords(say) } : {}),
+    ...(brief ? { brief: metricWords(brief) } : {}),
+    ...(amounts ? { amounts: amounts.map(metricWords) } : {}),
+  };
+}
+
+function metricKey(key: LabeledKey): LabeledKey {
+  return { ...key, label: metricWords(key.label) };
+}
