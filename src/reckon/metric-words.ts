@@ -19,10 +19,8 @@ const PARTS: Readonly<Record<string, number>> = {
   "a sixteenth": 1 / 16,
   "three sixteenths": 3 / 16,
 };
-const NAMES = [...Object.keys(ONES).slice(1), ...Object.keys(TEENS), ...Object.keys(TENS)].join(
-  "|",
-);
 const TENS_WORD = Object.keys(TENS).join("|");
+const NAMES = [...Object.keys({ ...ONES, ...TEENS }).slice(1), TENS_WORD].join("|");
 const PART = Object.keys(PARTS).join("|");
 /** A number in digits or in words, whole or with a part: `4 1/2`, `half an`, `one and a quarter`. */
 const NUMBER =

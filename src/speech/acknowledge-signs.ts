@@ -176,7 +176,7 @@ export function temperatureSentence(
   return readingSentence(told, owner, what, f);
 }
 
-/** "204 degrees at a full boil: right for 4,400 feet", the kitchen's own; a doubt says more itself. */
+/** "204 degrees at a full boil: right for 4,400 feet"; a doubt says more itself. */
 function fullBoil(f: number, altitude: number): string {
   const { doubt, differenceF } = judgeBoil(f, altitude);
   if (differenceF < -OFF_BOIL_F) return `${f} degrees is far under a full boil.`;

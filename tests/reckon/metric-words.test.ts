@@ -4,7 +4,7 @@ import { wholeLibrary } from "../recipe/library-files.ts";
 
 /** Units that a metric kitchen does not use; a gauge's pounds stand in brackets. */
 const LEFT =
-  /\b(?:inch(?:es)?|feet|foot|ft|psi|lb|ounces?|oz|Fahrenheit|gallons?)\b|\b(?:cups?|pounds?)\b(?!\)| weight)/i;
+  /\b(?:inch(?:es)?|feet|ft|psi|lb|ounces?|Fahrenheit|gallons?|(?:cups?|pounds?)(?!\)| weight))\b/i;
 
 describe("quantities in metric units", () => {
   it.each([

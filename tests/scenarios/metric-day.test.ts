@@ -6,7 +6,7 @@ import { view } from "../../src/session/view/view.ts";
 import { theLibrary } from "./play.ts";
 
 const LEFT =
-  /\b(?:inch(?:es)?|feet|foot|ft|psi|lb|ounces?|oz|Fahrenheit|gallons?)\b|\b(?:cups?|pounds?)\b(?!\)| weight)/i;
+  /\b(?:inch(?:es)?|feet|ft|psi|lb|ounces?|Fahrenheit|gallons?|(?:cups?|pounds?)(?!\)| weight))\b/i;
 
 /** Up to hot beans beside a hot canner. */
 const READY = ["done", "the canner's ready", "it's boiling", "done"];

@@ -32,7 +32,7 @@ describe("a boil read with its temperature", () => {
   it("starts nothing where it is far under the boil here", async () => {
     const played = await play(BEANS, `${WAIT}+0:00 190 at a full boil`, { altitude: "4400ft" });
     expect(boilsOfCanner(played)).toBe(0);
-    expect(allSaid(played)).toContain("Canner at 190 degrees. It boils at about 204 here.");
+    expect(allSaid(played)).toContain("Canner at 190 degrees. It boils at about 204 degrees here.");
   });
 
   it("doubts the altitude although nothing boils for a batch", () => {
@@ -49,7 +49,7 @@ describe("a temperature says what it means", () => {
       "0:00 [cook until heat]\n+0:15 the brine is at 199\n+0:01 the brine is at 240",
       "900ft",
     );
-    expect(words).toContain("Brine at 199 degrees. It boils at about 210 here.");
+    expect(words).toContain("Brine at 199 degrees. It boils at about 210 degrees here.");
     expect(words).toMatch(/Brine at 240 degrees.*Check the thermometer/);
   });
 
