@@ -22,7 +22,7 @@ const PARTS: Readonly<Record<string, number>> = {
 const TENS_WORD = Object.keys(TENS).join("|");
 const NAMES = [...Object.keys({ ...ONES, ...TEENS }).slice(1), TENS_WORD].join("|");
 const PART = Object.keys(PARTS).join("|");
-/** A number in digits or in words, whole or with a part: `4 1/2`, `half an`, `one and a quarter`. */
+/** A number in digits or words, whole or with a part: `4 1/2`, `half an`, `one and a quarter`. */
 const NUMBER =
   "(?:\\d[\\d,]*(?:\\.\\d+)?(?: \\d/\\d)?|\\d/\\d|(?:a|one) hundred|" +
   `(?:${PART})(?: of)?(?: an?)?|(?:${TENS_WORD})-(?:${NAMES})|` +
