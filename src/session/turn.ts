@@ -191,6 +191,10 @@ export class Turn {
   /** Keeps words that raise a doubt about jars at stake; undefined where there are none. */
   private keep(evidence: Evidence, now: number): Evidence["strength"] | undefined {
     const outcome = this.decided({ command: { ...NOT_UNDERSTOOD, evidence } }, now);
+    if (outcome.kind === "ask") {
+      this.follow(outcome, undefined, now);
+      return evidence.strength;
+    }
     if (outcome.kind !== "done") return undefined;
     const { deeds, log } = this.with;
     deeds.decided(outcome.facts, log.nextId(now), now, false);

@@ -3,13 +3,15 @@ import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { runOf, runOfRole } from "../owners.ts";
+import { activeOwners, isLoad, runOf, runOfRole } from "../owners.ts";
 import { atStake, processDoubts, saysStill } from "../questions/heard-doubts.ts";
 import type { Question } from "../questions/questions.ts";
+import { batchName } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
-import type { Load, State } from "../state.ts";
+import type { Batch, Load, State } from "../state.ts";
 import { current, isLost } from "../unbroken-time.ts";
 import {
+  askYes,
   type Deciding,
   type Decision,
   done,
@@ -37,13 +39,32 @@ export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">
     return !foods || foods.some((food) => isStrange(state, load, food, library));
   });
   const facts = heardFacts(loads, evidence, now);
-  return facts.length > 0 ? done(...facts) : { kind: "tell" };
+  if (facts.length > 0) return done(...facts);
+  return mixedIn(state, evidence, library) ?? { kind: "tell" };
 }
 
 /** Whether a food is none of what the recipe of a load was tested with. */
-function isStrange(state: State, load: Load, food: string, { tables }: Library): boolean {
-  const recipe = state.batches[load.batch]?.recipe;
-  return recipe !== undefined && gateAddition(recipe, tables, food).is === "changes";
+function isStrange(state: State, load: Load, food: string, library: Library): boolean {
+  return changes(state.batches[load.batch], food, library);
+}
+
+function changes(batch: Batch | undefined, food: string, { tables }: Library): boolean {
+  return batch !== undefined && gateAddition(batch.recipe, tables, food).is === "changes";
+}
+
+/** A food that seems to go into a batch whose canner is not lit yet: it is asked about at once. */
+function mixedIn(
+  state: State,
+  { foods = [], strength }: Evidence,
+  library: Library,
+): Decision | undefined {
+  if (strength !== "suspicion") return undefined;
+  const running = activeOwners(state).flatMap((one) => (isLoad(one) ? [] : one));
+  const [batch, other] = running.filter((one) => one.option && one.loads.length === 0);
+  const food = foods.find((one) => changes(batch, one, library));
+  if (!batch || other || food === undefined) return undefined;
+  const command = { intent: "added", slots: { food }, confidence: 1 } as const;
+  return askYes({ command }, `Does ${food} go into ${batchName(batch)}?`);
 }
 
 /** Whether a plain loss can still concern this load: not known already, and not the proper end. */

@@ -42,10 +42,9 @@ export function atStake(state: State, { about, strength, past }: Evidence, now: 
     );
   });
   const ofFilling = !OF_PROCESS.has(about);
-  const over = ofFilling || (past === true && strength !== "trace");
-  if (inside.length > 0 || !over) return inside;
+  if (inside.length > 0 || !(ofFilling || past === true)) return inside;
   const out = loads.filter((load) => load.unloadedAt !== undefined);
-  return out.length > 0
+  return out.length > 0 || (strength === "trace" && !ofFilling)
     ? out
     : Object.values(state.loads).filter((load) => isLately(load, now) && !isLabeled(state, load));
 }

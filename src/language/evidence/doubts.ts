@@ -68,10 +68,15 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ],
   // A canner that was made to come down, or opened before it had.
   ["pressure", /\b(opened|cooled|hurried|rushed)( \w+){0,6} (pressure|sink|steam|cooling)\b/],
-  ["pressure", /\b(cold water|ice|wet towel)( \w+){0,3} (on|over|onto) (the|that|my) canner\b/],
+  ["pressure", /\b(cold water|ice|wet \w+)( \w+){0,3} (on|over|onto) (the|that|my) canner\b/],
+  ["pressure", /\b(let|bled|released)( \w+){0,2} pressure (out|off|down)\b|\bdunked\b/],
   ["pressure", /\b(lifted|took|knocked|pulled)( \w+){0,2} weight\b/],
   // Jars that were taken out, or heat that was taken off, before the time.
-  ["boil", /\b(took|pulled|lifted|turned|shut|came)( \w+){0,6} (early|too soon|a bit soon)\b/],
+  [
+    "boil",
+    /\b(took|pulled|lifted|turned|shut|came|stopped|cut)( \w+){0,6} (early|too soon|a bit soon)\b/,
+  ],
+  ["boil", /\bcut( \w+){0,2} short\b|\bonly (had|got|went|ran)( \w+){0,2} minutes\b/],
   ["boil", /\b(before|short of)( \w+){0,2} time\b/],
   ["water", /\b(lids?|jars?|tops)( \w+){0,3} (uncovered|showing|exposed|out of the water)\b/],
   ["water", /\bwater( \w+){0,3} (low|below|boiled away|gone)\b/],
@@ -91,6 +96,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     "jars",
     /\b(filled|packed|ladled)( \w+){0,3} (morning|yesterday|last night|hours? ago|breakfast)\b/,
   ],
+  ["jars", /\b(had|left|sat|stood|been)( \w+){0,4} (counter|overnight|table)\b/],
+  ["jars", /\blet( \w+){0,2} (pot|food|sauce|fruit|syrup|brine|jars)( \w+)? (cool|stand|sit)\b/],
+  ["jars", /\b(much|far|way|lot) higher\b|\bup the (mountain|hill)\b/],
+  ["jars", /\bat the (lake|summer|mountain|ski) house\b/],
   // Another place than the one that was told: its altitude may be another.
   ["jars", /\bhigher up\b|\bat the (cabin|lodge)\b|\bup in the mountains\b|\bup here\b/],
   ["jars", /\b(moved|altitude|elevation)\b.*\bfeet\b|\bfeet (high|up|of (altitude|elevation))\b/],
@@ -99,9 +108,14 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
   ["acid", /\b(watered|thinned|diluted|stretched|cut|made|brewed)( \w+){0,3} vinegar\b/],
+  ["acid", /\b(rice|wine|malt|balsamic|homemade|cleaning)( \w+){0,2} vinegar\b/],
   ["acid", /\b(squeezed|fresh)( \w+){0,2} (lemons?|limes?)\b/],
   ["jars", /\b(ran|run|short)( \w+){0,4} (used|instead)\b/],
 ];
+
+/** Beside a food: that it is what is being put up, or part of it. */
+const MIXED =
+  /\b(half|mostly|instead|really|not|threw|tossed|using|use up|went in|rid of)\b|\bin (it|this|there|these|with)\b/;
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
 
@@ -119,7 +133,10 @@ const OUTSIDE = wordSet(
 const TIMELY = wordSet("since before after until till at by for");
 
 function isOnTheStove(words: readonly string[]): boolean {
-  return words.some((word, at) => ELSEWHERE.has(word) && !TIMELY.has(words[at - 1] ?? ""));
+  return words.some((word, at) => {
+    const other = TIMELY.has(words[at - 1] ?? "") || words[at + 1] === "vinegar";
+    return ELSEWHERE.has(word) && !other;
+  });
 }
 
 /** Whether the words speak of something that no jar at stake has to do with. */
@@ -130,7 +147,7 @@ export function isElsewhere({ words }: Utterance): boolean {
 /** What is over, or was true on another day. */
 const OVER = wordSet(
   "was were had went stopped quit lost came ran fell dropped died turned forgot took pulled shut",
-  "lifted opened cooled hurried rushed knocked",
+  "lifted opened cooled hurried rushed knocked cut let dunked released bled put sat stood left",
 );
 const UNSURE = /\b(might|may|maybe|not sure|can not remember|do not (know|remember|think))\b/;
 const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
@@ -171,8 +188,9 @@ export function doubtIn(
   const { text } = said;
   const words = said.words.map(({ word }) => word);
   if (isOnTheStove(words)) return undefined;
-  const told = { text, ...(words.some((word) => OVER.has(word)) ? { past: true as const } : {}) };
   const all = words.join(" ");
+  const over = !OTHER_DAY.test(all) && words.some((word) => OVER.has(word));
+  const told = { text, ...(over ? { past: true as const } : {}) };
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
   // Words about lids, acid and filling say nothing about the heat.
@@ -196,7 +214,10 @@ export function doubtIn(
     return { strength: unsure ? "suspicion" : "trace", about: stem[0], ...told };
   }
   const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
-  if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
+  if (foods.length > 0) {
+    const mixed = !faint && MIXED.test(all);
+    return { strength: mixed ? "suspicion" : "trace", about: "food", foods, ...told };
+  }
   const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
   return unheard ? { strength: "trace", about: "boil", ...told } : undefined;
 }

@@ -1,3 +1,4 @@
+import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { JARS_SAID } from "../values/lot-ways.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
@@ -10,9 +11,14 @@ const finishChange: Finish = ({ weight, size, called, target }, _context, _plain
     ...(jar ? { jar } : {}),
     ...(name ? { variety: name } : {}),
   };
-  if (Object.keys(changed).length === 0) return undefined;
+  if (Object.keys(changed).length === 0 || (name && isAnotherFood(name))) return undefined;
   return { slots: { ...changed, ...(target ? { target } : {}) } };
 };
+
+/** "These are zucchini, not beans": one word that names a food is no variety of another. */
+function isAnotherFood(name: string): boolean {
+  return !name.includes(" ") && foodsNamed(name).length > 0;
+}
 
 /** A name as it was written, capitals and all. */
 function asWritten(text: string, name: string): string {

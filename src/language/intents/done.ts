@@ -145,6 +145,15 @@ export const done: MeaningOf<"done"> = {
     <not-so>`,
     "<jars-on-board>",
     {
+      set: { target: "canner" },
+      phrases: [
+        "[<the>] (canner|canner water) is [now|good and] (hot enough|up to heat|ready for the jars)",
+        "[<the>] (canner|canner water) is (up to|at) temperature|[<the>] canner water is hot [now]",
+        "[<the>] water in <the> canner is [now|good and] (hot|hot enough|up to (heat|temperature))",
+        "[<the>] (canner|canner water) has come [up] to (heat|temperature)",
+      ],
+    },
+    {
       set: { target: "heat off" },
       phrases: [
         "[<the>] (heat|burner|stove|gas|fire|flame) [is] off [now]",

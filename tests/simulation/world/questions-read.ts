@@ -24,7 +24,7 @@ export type QuestionKind =
   | "other";
 
 const WORDS: readonly (readonly [QuestionKind, RegExp])[] = [
-  ["heard", /all right with that/i],
+  ["heard", /all (right|well) with that/i],
   ["seals", /did not seal|all sealed/i],
   ["which", /^which (is|one|pot)\b/i],
   ["disposition", /what becomes of|refrigerate/i],
