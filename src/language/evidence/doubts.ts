@@ -114,8 +114,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
 ];
 
 /** Beside a food: that it is what is being put up, or part of it. */
-const MIXED =
-  /\b(half|mostly|instead|really|not|threw|tossed|using|use up|went in|rid of)\b|\bin (it|this|there|these|with)\b/;
+const MIXED = new RegExp(
+  "\\b(half|mostly|instead|really|not|threw|tossed|using|use up|went in|rid of)\\b|" +
+    "\\bin (it|this|there|these|with)\\b",
+);
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
 

@@ -148,7 +148,8 @@ export const done: MeaningOf<"done"> = {
       set: { target: "canner" },
       phrases: [
         "[<the>] (canner|canner water) is [now|good and] (hot enough|up to heat|ready for the jars)",
-        "[<the>] (canner|canner water) is (up to|at) temperature|[<the>] canner water is hot [now]",
+        "[<the>] (canner|canner water) is (up to|at) temperature",
+        "[<the>] canner water is hot [now]",
         "[<the>] water in <the> canner is [now|good and] (hot|hot enough|up to (heat|temperature))",
         "[<the>] (canner|canner water) has come [up] to (heat|temperature)",
       ],
