@@ -147,7 +147,7 @@ export const done: MeaningOf<"done"> = {
     {
       set: { target: "canner" },
       phrases: [
-        "[<the>] (canner|canner water) is [now|good and] (hot enough|up to heat|ready for the jars)",
+        "[<the>] (canner|canner water) is [now] (hot enough|up to heat|ready for the jars)",
         "[<the>] (canner|canner water) is (up to|at) temperature",
         "[<the>] canner water is hot [now]",
         "[<the>] water in <the> canner is [now|good and] (hot|hot enough|up to (heat|temperature))",
