@@ -1,13 +1,15 @@
 /**
- * How the built program hears sentences by writers it was not made with: `npm run held-out`. Each
- * look is written to openings.tsv, and three looks at a file are all it is good for; afterwards
- * others have to be written. By kind of speaker: exact (meaning, and values where the file has
+ * How the built program hears sentences by writers it was not made with: `npm run held-out -- days`
+ * or `commands`. Each look is written to openings.tsv, and three looks at a file are all it is good
+ * for; afterwards others have to be written. `score.mjs FILE [--values]` scores any other file in
+ * the form of the corpus, as often as wanted. By kind of speaker: exact (meaning, and values where the file has
  * them to match), partly, asked about with the right meaning first, asked wrongly, acted wrongly,
  * answered wrongly, not understood; of what is no message, acted on, asked about and left.
  */
 import { execFileSync, spawnSync } from "node:child_process";
-import { appendFileSync, readdirSync, readFileSync } from "node:fs";
+import { appendFileSync, existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { build } from "esbuild";
 
 const HERE = import.meta.dirname;
 const MOST_LOOKS = 3;
@@ -16,18 +18,28 @@ const PROGRAM = join(HERE, "../../../dist/brinebell.js");
 const CORPUS = join(HERE, "../../../src/language/corpus");
 /** In these frames nothing that is named is to be done or believed. */
 const INDIRECT = new Set(["wished", "denied", "imagined", "reported", "past", "elsewhere", "idle"]);
-/** Answers, and nothing else, come of these. */
-const HARMLESS = new Set(
-  (
-    "repeat what-now what-next overview help time-left finish-time how-much focus acknowledge " +
-    "unhush explain is-safe may-i trouble emergency which canner-state standing convert recipes " +
-    "more pantry seeds ingredients ready-when short-of away hush unknown"
-  ).split(" "),
-);
 const COLUMNS = [
   ...["exact", "partly", "asked", "asked wrongly", "acted wrongly", "answered wrongly", "unknown"],
   ...["trap left", "trap asked", "trap acted"],
 ];
+
+/** What a mistake about each meaning costs, as the program declares it. */
+async function costs() {
+  const { outputFiles } = await build({
+    entryPoints: [join(HERE, "../../../src/language/intents/all.ts")],
+    bundle: true,
+    write: false,
+    platform: "node",
+    format: "esm",
+  });
+  const code = Buffer.from(outputFiles[0].contents).toString("base64");
+  const { MEANINGS } = await import(`data:text/javascript;base64,${code}`);
+  return new Map(Object.entries(MEANINGS).map(([intent, { cost }]) => [intent, cost]));
+}
+
+const COSTS = await costs();
+/** An answer, and nothing else, comes of it. */
+const isHarmless = ({ intent }) => intent === "unknown" || COSTS.get(intent) === "harmless";
 
 const key = (text) =>
   text
@@ -89,34 +101,38 @@ function kindOf({ meant, frame }, { reading, candidates, also = [], ...first }, 
   const facts = reading === "sure" ? [first, ...also] : [];
   const names = meant.map(({ intent }) => intent);
   if (INDIRECT.has(frame) || names[0] === "unknown") {
-    if (facts.some(({ intent }) => !HARMLESS.has(intent))) return "trap acted";
+    if (!facts.every(isHarmless)) return "trap acted";
     return reading === "ask" ? "trap asked" : "trap left";
   }
   if (reading === "sure") {
     if (meant.every((one) => facts.some((fact) => fits(one, fact, valued)))) return "exact";
     if (facts.some(({ intent }) => names.includes(intent))) return "partly";
-    const harmless = facts.every(({ intent }) => HARMLESS.has(intent));
-    return harmless ? "answered wrongly" : "acted wrongly";
+    return facts.every(isHarmless) ? "answered wrongly" : "acted wrongly";
   }
   if (reading === "ask") return names.includes(candidates[0]?.intent) ? "asked" : "asked wrongly";
   return "unknown";
 }
 
-const name = process.argv[2];
-const rows = readFileSync(OPENINGS, "utf8")
+const [name = "", ...flags] = process.argv.slice(2);
+const sealed = ["days", "commands"].includes(name);
+if (!sealed && !existsSync(name)) {
+  throw new Error(`there is no file ${name}; sealed are days and commands`);
+}
+const looks = readFileSync(OPENINGS, "utf8")
   .split("\n")
   .filter((line) => line.startsWith(`${name}\t`));
-if (!["days", "commands"].includes(name)) throw new Error("npm run held-out -- days, or commands");
-if (rows.length >= MOST_LOOKS) {
+if (sealed && looks.length >= MOST_LOOKS) {
   throw new Error(`${name} was looked at ${MOST_LOOKS} times: it needs other sentences by others`);
 }
+const valued = name === "commands" || flags.includes("--values");
+const file = sealed ? join(HERE, `${name}.tsv`) : name;
 const known = new Set(
   readdirSync(CORPUS).flatMap((file) => rowsOf(join(CORPUS, file)).map(({ text }) => key(text))),
 );
-const tried = rowsOf(join(HERE, `${name}.tsv`)).filter(({ text }) => !known.has(key(text)));
+const tried = rowsOf(file).filter(({ text }) => !known.has(key(text)));
 const table = new Map();
 for (const [row, answer] of heardOf(tried)) {
-  const kind = kindOf(row, answer, name === "commands");
+  const kind = kindOf(row, answer, valued);
   for (const group of ["all", row.speaker]) {
     const counts = table.get(group) ?? { all: 0 };
     counts.all += 1;
@@ -131,10 +147,12 @@ for (const [group, counts] of [...table].sort()) {
     ...["all", ...COLUMNS].map((column) => String(counts[column] ?? 0).padStart(9)),
   );
 }
-const commit = execFileSync("git", ["rev-parse", "--short", "HEAD"], { encoding: "utf8" }).trim();
-const all = table.get("all");
-const figures = COLUMNS.map((column) => `${column} ${all[column] ?? 0}`).join(", ");
-appendFileSync(
-  OPENINGS,
-  `${name}\t${new Date().toISOString().slice(0, 10)}\t${commit}\tof ${all.all}: ${figures}\n`,
-);
+if (sealed) {
+  const commit = execFileSync("git", ["rev-parse", "--short", "HEAD"], { encoding: "utf8" }).trim();
+  const all = table.get("all");
+  const figures = COLUMNS.map((column) => `${column} ${all[column] ?? 0}`).join(", ");
+  appendFileSync(
+    OPENINGS,
+    `${name}\t${new Date().toISOString().slice(0, 10)}\t${commit}\tof ${all.all}: ${figures}\n`,
+  );
+}

@@ -14,6 +14,13 @@ function linesOf(folder: string): { file: string; text: string }[] {
     .map((file) => ({ file, text: readFileSync(join(folder, file), "utf8") }));
 }
 
+/** The lines of each file of the corpus, as they are written. */
+export function corpusLines(): { path: string; lines: string[] }[] {
+  return linesOf(CORPUS).map(({ file, text }) => {
+    return { path: join(CORPUS, file), lines: text.split("\n") };
+  });
+}
+
 /** Every sentence of the corpus, by its file. */
 export function corpus(): Map<string, Sentence[]> {
   return new Map(linesOf(CORPUS).map(({ file, text }) => [file, sentencesIn(file, text)]));
