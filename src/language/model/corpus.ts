@@ -17,10 +17,14 @@ export const FRAMES = [
 ] as const;
 export type Frame = (typeof FRAMES)[number];
 
-/** One line: what was said, what it means (several facts in the order said), and when. */
+/**
+ * One line: what was said, what it means (several facts in the order said), and when. `open` where
+ * two labelings differ: `intents` are those of both, and the right outcome is a question.
+ */
 export type Sentence = {
   text: string;
   intents: string[];
+  open?: true;
   frame: Frame | undefined;
   speaker: string;
   situation: Situation;
@@ -43,7 +47,9 @@ export function sentencesIn(file: string, text: string): Sentence[] {
       stages: stage === "" ? [] : [stage],
       ...(question === "" ? {} : { question }),
     };
-    return [{ text: said, intents: intents.split("+"), frame: known, speaker, situation }];
+    const open = intents.includes("|") ? { open: true as const } : {};
+    const named = intents.split(/[+|]/);
+    return [{ text: said, intents: named, ...open, frame: known, speaker, situation }];
   });
 }
 
