@@ -2,9 +2,9 @@
  * How the built program hears sentences by writers it was not made with: `npm run held-out -- days`
  * or `commands`. Each look is written to openings.tsv, and three looks at a file are all it is good
  * for; afterwards others have to be written. `score.mjs FILE [--values]` scores any other file in
- * the form of the corpus, as often as wanted. By kind of speaker: exact (meaning, and values where the file has
- * them to match), partly, asked about with the right meaning first, asked wrongly, acted wrongly,
- * answered wrongly, not understood; of what is no message, acted on, asked about and left.
+ * the form of the corpus, as often as wanted. By kind of speaker: exact (meaning, and values where
+ * they are to match), partly, asked about with the right meaning first, asked wrongly, acted
+ * wrongly, answered wrongly, not understood; of what is no message, acted on, asked about and left.
  */
 import { execFileSync, spawnSync } from "node:child_process";
 import { appendFileSync, existsSync, readdirSync, readFileSync } from "node:fs";
