@@ -20,7 +20,7 @@ type SpeakerParts = {
   engine: VoiceEngine | undefined;
   bell: BellPort;
   clock: Clock;
-  /** How to get a voice on this system; added to what `onProblem` gets. */
+  /** How to get a voice on this system, told where there is none. */
   advice: string;
   /** One line, once for every outage of the voice. */
   onProblem(message: string): void;
@@ -155,7 +155,7 @@ export class Speaker implements VoicePort {
     if (text === "") return "nothing-to-read";
     const { engine, clock } = this.parts;
     if (!engine || (this.outage && clock.read().monoMs < this.outage.retryAtMs)) {
-      if (!engine) this.fail("There is no voice on this system.");
+      if (!engine) this.fail(`There is no voice on this system. ${this.parts.advice}`);
       if (utterance.rank === "prompt" || utterance.rank === "question") this.parts.bell.ring();
       return "no-voice";
     }
@@ -193,8 +193,7 @@ export class Speaker implements VoicePort {
     const { bell } = this.parts;
     if (!current.cutShort) {
       if (outcome.kind === "failed" || outcome.kind === "timed-out") {
-        const hung = "The voice did not answer in time.";
-        this.fail(outcome.kind === "failed" ? `The voice failed: ${outcome.reason}.` : hung);
+        this.fail(outcome.kind === "failed" ? failureWords(outcome.reason) : HUNG);
         if (current.utterance.rank !== "answer") bell.ring();
       } else if (outcome.kind === "spoken" && this.outage) {
         this.outage = undefined;
@@ -209,7 +208,7 @@ export class Speaker implements VoicePort {
     const waitMs = Math.min(RETRY_LAST_MS, (this.outage?.waitMs ?? RETRY_FIRST_MS / 2) * 2);
     const first = !this.outage;
     this.outage = { waitMs, retryAtMs: this.parts.clock.read().monoMs + waitMs };
-    if (first) this.parts.onProblem(`${what} ${this.parts.advice}`.trim());
+    if (first) this.parts.onProblem(what.trim());
   }
 
   private drop({ utterance, why }: Dropped): void {
@@ -225,4 +224,16 @@ export class Speaker implements VoicePort {
     this.idleWaiters = [];
     for (const wake of waiters) wake();
   }
+}
+
+const HUNG =
+  "The voice did not answer in time: another program may hold the loudspeaker. " +
+  "brinebell soundcheck tries it.";
+/** What engines say where they find nothing to play on. */
+const NO_SOUND = /\b(?:audio|sound|alsa|pulse\w*|pcm|device|card)\b/i;
+
+/** What is wrong with a voice that is there, and what to look at. */
+function failureWords(reason: string): string {
+  if (!NO_SOUND.test(reason)) return `The voice failed: ${reason}. brinebell soundcheck tries it.`;
+  return `No sound card or loudspeaker is found: plug one in, or switch it on (${reason}).`;
 }

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import type { SpokenSentence } from "../../../src/ports/voice.ts";
+import type { SpokenSentence, VoiceEngine } from "../../../src/ports/voice.ts";
 import { Speaker } from "../../../src/voice/speaking/speaker.ts";
 import { QUEUE_MAX } from "../../../src/voice/speaking/speech-queue.ts";
 import { FakeBell, FakeVoice, HandClock, SpeakerDiary } from "../fakes.ts";
@@ -12,7 +12,7 @@ let bell: FakeBell;
 let diary: SpeakerDiary;
 let speaker: Speaker;
 
-function speakerWith(engine: FakeVoice | undefined): Speaker {
+function speakerWith(engine: VoiceEngine | undefined): Speaker {
   return new Speaker({ engine, bell, clock, advice: ADVICE, ...diary.callbacks });
 }
 
@@ -157,7 +157,8 @@ describe("with a voice in trouble, only the voice is lost", () => {
       speaker.say(prompt("two"));
       await clock.pass(100);
       expect(diary.problems).toHaveLength(1);
-      expect(diary.problems[0]).toContain(ADVICE);
+      expect(diary.problems[0]).toMatch(/^The voice failed: |^No sound card/);
+      expect(diary.problems[0]).not.toContain(ADVICE);
       expect(bell.rings).toBe(2);
       voice.mood = "works";
       await clock.pass(5_000);
@@ -167,6 +168,21 @@ describe("with a voice in trouble, only the voice is lost", () => {
       expect(diary.recoveries).toBe(1);
     },
   );
+
+  it.each([
+    ["ALSA lib confmisc.c:855:(parse_card) cannot find card '0'", /^No sound card or loudspeaker/],
+    ["the voice ended with 3", /^The voice failed: the voice ended with 3\. /],
+  ])("says what is wrong, and advises no install where a voice is: %s", async (reason, told) => {
+    const failing: VoiceEngine = {
+      name: "failing",
+      start: () => ({ done: Promise.resolve({ kind: "failed", reason }), stop: () => {} }),
+    };
+    speaker = speakerWith(failing);
+    speaker.say(prompt("one"));
+    await clock.pass(100);
+    expect(diary.problems).toEqual([expect.stringMatching(told)]);
+    expect(diary.problems[0]).not.toContain("install");
+  });
 
   it.each(["hangs", "deaf-to-stop"] as const)("%s: it is given up in time", async (mood) => {
     voice.mood = mood;
