@@ -127,14 +127,6 @@ describe("README's first session", () => {
     const [provider] = review(state, day.kitchen.session.now()).batches;
     expect(provider?.lot).toMatchObject({ variety: "Provider", weightLb: 4 });
     expect(provider?.process).toMatchObject({ testedMinutes: 15, state: "complete" });
-    console.log(
-      "VVV",
-      JSON.stringify([
-        provider?.verdict,
-        provider?.deviations.map((d) => d.detail),
-        provider?.confirmed,
-      ]),
-    );
     const factors = provider?.confirmed.map(({ factor }) => factor);
     expect(factors).toEqual(["vinegar-5-percent", "new-lids", "headspace"]);
     expect(provider?.verdict).toBe("as-tested");

@@ -14,7 +14,7 @@ import { MORNING, recipes, ZONE } from "./made-up-screen.ts";
 
 const README = readFileSync(join(import.meta.dirname, "../../README.md"), "utf8");
 const SHOWN = README.slice(README.indexOf("## What it looks like"));
-const [, SCREEN = "", LINES = ""] = /```\n([^]*?)\n```[^]*?```\n([^]*?)\n```/.exec(SHOWN) ?? [];
+const [, SCREEN = "", , LINES = ""] = SHOWN.split(/^```\n/m).map((part) => part.trimEnd());
 
 type Parts = ConstructorParameters<typeof Rehearsal>[0];
 
