@@ -29,7 +29,7 @@ type OfWindow = (title: string, length: string, closes: string) => string;
 const CHECK_SEALS = "check the seals";
 
 const OPENS: Record<Says["opens"], OfWindow> = {
-  "may-go-on": (title, length) => `${title} has had ${length}. Say done when you go on.`,
+  "may-go-on": (_, length) => `it has had ${length}. Say done when you go on.`,
   "check-seals": (_, __, closes) => `${CHECK_SEALS} ${closes}.`,
   "ready-to-open": () => "ready to open.",
 };
@@ -42,7 +42,7 @@ const EVENINGS: Record<Says["opens"], (title: string, closes: string) => string>
 };
 
 const CLOSES: Record<Says["closes"], (title: string, length: string) => string> = {
-  "go-on": (title, length) => `${title} has had its longest, ${length}. Go on now.`,
+  "go-on": (_, length) => `it has had its longest, ${length}. Go on now.`,
   "check-seals": () => "a whole day since they came out. Check the seals now.",
   "past-best": () => "past its best time on the shelf. Eat it soon.",
 };

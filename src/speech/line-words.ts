@@ -23,10 +23,10 @@ export function lineWords({ rank, parts }: Pick<SpokenLine, "rank" | "parts">): 
   return `${lead}${words.join(" ")}`;
 }
 
-/** "Check the seals: Provider by ten past ten, Blue Lake by noon." */
+/** "Check the seals: Provider by ten past ten; Blue Lake by noon." */
 function taskWords({ todo }: Task, parts: readonly LinePart[]): string {
   const each = parts.map(({ name = "", task }) => `${name} ${task?.each}`.trim());
-  return `${upper(todo)}: ${each.join(", ")}.`;
+  return `${upper(todo)}: ${each.join("; ")}.`;
 }
 
 function partWords({ name, text }: LinePart): string {

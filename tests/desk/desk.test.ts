@@ -106,7 +106,7 @@ describe("the desk", () => {
     });
     const wants = [seals("Provider", "by ten"), seals("Blue Lake", "by noon")];
     expect(new Counter().at(0, wants)).toEqual([
-      "Check the seals: Provider by ten, Blue Lake by noon.",
+      "Check the seals: Provider by ten; Blue Lake by noon.",
     ]);
     expect(new Counter().at(0, wants.slice(1))).toEqual(["Blue Lake: check the seals by noon."]);
   });

@@ -40,7 +40,8 @@ function play(Made: Made, seed: number): Played[] {
 
 function want(dice: Dice, name: string, id: string, now: number): Want {
   const rank = dice.pick(RANKS.slice(1));
-  const base: Want = { rank, name, key: `k${id}`, text: `text ${id}.` };
+  const named = dice.chance(0.8) ? { name } : {};
+  const base: Want = { rank, ...named, key: `k${id}`, text: `text ${id}.` };
   if (rank !== "prompt") return base;
   const until = dice.chance(0.2) ? { until: dice.chance(0.5) ? now - 1 : now + 1 } : {};
   const lesson = `l${dice.whole(1, 4)}`;
@@ -66,8 +67,13 @@ export function brokenProperties(Made: Made, seed = 1): string[] {
   const played = play(Made, seed);
   const rang = new Map<string, number[]>();
   const whole = new Set<string>();
+  const wanted = played.flatMap(({ wants }) => wants);
+  const own = wanted.filter(({ rank }) => rank !== "prompt");
+  const nameOf = new Map(own.map(({ text: said, name }) => [said, name]));
+  const heard: Heard = { at: 0 };
   for (const one of played) {
     const order = one.lines.map(({ rank }) => RANKS.indexOf(rank));
+    must("a name that is left out was just said", namesKnown(one, nameOf, heard));
     const inOrder = order.every((at, i) => i === 0 || at >= (order[i - 1] ?? 0));
     must("ranks are kept in order", inOrder);
     alarmsHold(one, rang, must);
@@ -82,6 +88,29 @@ export function brokenProperties(Made: Made, seed = 1): string[] {
   must("unanswered alarms grow rarer", growsRarer(played, rang));
   must("cautions are said once a day", onceADay(played));
   return [...broken];
+}
+
+/** Who was talked of last, and when. */
+type Heard = { name?: string | undefined; at: number };
+
+/** A listener knows of whom each line is: it says so, or the talk was just of that one. */
+function namesKnown(
+  { lines, moment: { now } }: Played,
+  nameOf: ReadonlyMap<string, string | undefined>,
+  heard: Heard,
+): boolean {
+  return lines
+    .flatMap(({ parts }) => parts)
+    .every(({ name, text: said }) => {
+      const own = nameOf.get(said);
+      const leftOut = name === undefined && own !== undefined;
+      const known = !leftOut || (own === heard.name && now - heard.at < 60 * SECOND);
+      // Sentences that several wants share tell nothing of whose they are.
+      const shared = name === undefined && !nameOf.has(said);
+      if (!shared) heard.name = name ?? own;
+      heard.at = now;
+      return known;
+    });
 }
 
 function alarmsHold({ moment, lines }: Played, rang: Map<string, number[]>, must: Must): void {

@@ -10,9 +10,10 @@ import { type Played, play } from "./play.ts";
 const SCRIPT = readFileSync(join(import.meta.dirname, "golden-saturday.script.txt"), "utf8");
 
 /** Before there was a desk: 2,774 words, 302 in the first minute, 22 questions, 4 at night. */
-const MOST_WORDS = 1500;
-const MOST_WORDS_IN_THE_FIRST_MINUTE = 90;
-const MOST_QUESTIONS = 19;
+const MOST_WORDS = 1090;
+const MOST_WORDS_IN_THE_FIRST_MINUTE = 70;
+const MOST_QUESTIONS = 17;
+const MOST_WORDS_OF_A_SHORT_FORM = 20;
 const LONGEST_SENTENCE = 25;
 
 let played: Played;
@@ -55,6 +56,25 @@ describe("the golden Saturday", () => {
     }
   });
 
+  it("is whole once, and short after, in twenty words at most", () => {
+    const opening = (text: string) => text.split(/(?<=[.!?]) /)[0];
+    const short = played.desk.filter(({ said, wanted }) => {
+      return said !== null && opening(said) !== opening(wanted);
+    });
+    expect(short.length).toBeGreaterThan(20);
+    for (const { said } of short) {
+      expect(words([said ?? ""]), said ?? "").toBeLessThanOrEqual(MOST_WORDS_OF_A_SHORT_FORM);
+    }
+  });
+
+  it("asks once about the vinegar that three lots share", () => {
+    const vinegar = played.asked.filter(({ text }) => /vinegar/.test(text));
+    expect(vinegar.map(({ text }) => text)).toEqual([
+      expect.stringContaining("Provider, Dragon Tongue and Blue Lake: "),
+      expect.stringContaining("What percent is the vinegar?"),
+    ]);
+  });
+
   it("says nothing at night, and in the morning what waited, with its time", () => {
     const night = played.said.filter(
       ({ at }) => minuteOfDay(at) >= 21 * 60 + 30 || minuteOfDay(at) < 6 * 60 + 30,
@@ -62,7 +82,7 @@ describe("the golden Saturday", () => {
     expect(night).toEqual([]);
     const morning = played.said.find(({ at }) => minuteOfDay(at) === 6 * 60 + 30);
     expect(morning?.text).toMatch(
-      /^Check the seals: Provider by .*, Dragon Tongue by .*, Blue Lake by .*, Beets by /,
+      /^Check the seals: Provider by .*; Dragon Tongue by .*; Blue Lake by .*; Beets by /,
     );
     const put = played.desk.filter((one) => one.deferredTill !== null);
     expect(put.map(({ why }) => why)).toEqual(Array(4).fill("night"));
