@@ -1,6 +1,7 @@
 /**
  * How much the built program says on whole days: words, questions, and seconds of speech as
- * espeak-ng renders it at the program's own rate. `desk MAIN` measures the program that MAIN begins.
+ * espeak-ng renders it at the program's own rate. `desk MAIN` measures the program that MAIN
+ * begins.
  */
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
