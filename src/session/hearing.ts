@@ -2,9 +2,11 @@
  * What happens with a sentence once it is understood: it is acted on fact by fact, or asked about.
  */
 import type { Command, CommandOf, Evidence } from "../kitchen/command.ts";
+import { shownQuestion } from "../kitchen/questions/questions.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Heard } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
+import { howAnswered, TO_ANSWER } from "../speech/how-answered.ts";
 import { askBack, type Pending, readBack } from "./dialogue.ts";
 import { momentOf } from "./listening/listening-moment.ts";
 
@@ -53,6 +55,13 @@ export function examplesNow(state: State, pending: Pending | undefined): string[
     const { example, report, when } = MEANINGS[intent];
     return example && report && !when.includes("always") ? [example] : [];
   });
+}
+
+/** How the question that waits is answered. */
+export function answerNow(state: State, pending: Pending | undefined): string | undefined {
+  if (pending) return TO_ANSWER[pending.expects];
+  const shown = shownQuestion(state);
+  return shown && howAnswered(state, shown);
 }
 
 /** What is said about words that are kept because they raise a doubt. */

@@ -25,7 +25,7 @@ import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";
 import type { Deeds } from "./deeds.ts";
 import { comesFirst, type Pending, resolve, SURE_ENOUGH, survives } from "./dialogue.ts";
-import { eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
+import { answerNow, eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { type LastDone, moved } from "./moved.ts";
 import { OwnWordsTalk } from "./own-words.ts";
@@ -247,7 +247,12 @@ export class Turn {
     const { state, open: pending } = this;
     const place = { state, now, library: parts.library, pending };
     if (command && answered(talk, command, place)) return false;
-    const reason = notUnderstood(examplesNow(state, pending), this.misses);
+    const examples = examplesNow(state, pending);
+    const reason = notUnderstood({
+      examples,
+      answer: answerNow(state, pending),
+      misses: this.misses,
+    });
     // What was hardly heard may have been the radio, and what is said in a hush the telephone.
     talk.refuse(this.unsure || isHushed(state, now) ? NOT_HEARD : reason);
     return true;

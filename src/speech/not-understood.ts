@@ -2,14 +2,20 @@
 
 const MOST_EXAMPLES = 2;
 
-/**
- * @param examples sentences that mean something at this moment, the likeliest first
- * @param misses how many sentences in a row were not understood before this one
- */
-export function notUnderstood(examples: readonly string[], misses: number): string {
+type Here = {
+  /** Sentences that mean something at this moment, the likeliest first. */
+  examples: readonly string[];
+  /** How the question that waits is answered. */
+  answer: string | undefined;
+  /** How many sentences in a row were not understood before this one. */
+  misses: number;
+};
+
+export function notUnderstood({ examples, answer, misses }: Here): string {
   const some = examples.slice(0, MOST_EXAMPLES).map((one) => `"${one}"`);
-  const instead = some.length > 0 ? ` Just now I take ${some.join(" or ")}.` : "";
-  const key = misses > 0 ? " The space bar does what Hands says; help tells more." : "";
-  const help = instead === "" && key === "" ? " Say help to hear what I understand." : "";
-  return `I did not get that.${instead}${key}${help}`;
+  const taken = some.length > 0 ? [`Just now I take ${some.join(" or ")}.`] : [];
+  const asked = answer === undefined ? taken : [`To what I asked, ${answer}.`];
+  const key = misses > 0 ? ["The space bar does what Hands says; help tells more."] : [];
+  const help = asked.length + key.length > 0 ? [] : ["Say help to hear what I understand."];
+  return ["I did not get that.", ...asked, ...key, ...help].join(" ");
 }

@@ -4,8 +4,7 @@ import { agenda } from "../../kitchen/agenda.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { openDoubts } from "../../kitchen/questions/heard-doubts.ts";
-import { type AnswerKind, answerKind, questions } from "../../kitchen/questions/questions.ts";
-import { mayWait } from "../../kitchen/questions/set-up.ts";
+import { questions } from "../../kitchen/questions/questions.ts";
 import { keyOffer, shelves } from "../../kitchen/shelves.ts";
 import { leadName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -14,6 +13,7 @@ import { HOUR_MS } from "../../kitchen/time.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
 import type { Item, Line, ScreenParts, ShownLine, View } from "../../ports/view.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
+import { howAnswered, TO_ANSWER } from "../../speech/how-answered.ts";
 import type { Pending } from "../dialogue.ts";
 import { dayText, timeText, whenText } from "./clock-text.ts";
 import { metricView } from "./in-units.ts";
@@ -138,41 +138,15 @@ function latestOf(talk: readonly ShownLine[], shown: readonly string[]): ShownLi
   return [...talk.slice(Math.max(0, at), at + 1), ...(said ? [said] : [])];
 }
 
-/** How each kind of transient question is answered. */
-const ANSWERS: Record<Pending["expects"], string> = {
-  yes: "answer yes or no",
-  either: "answer yes or no",
-  heard: "answer yes or no",
-  number: "answer with a number",
-  minutes: "answer with minutes, or I don't know",
-  when: "answer with a time, or no",
-  which: "answer by name, or no",
-};
-
-const TAKES: Record<AnswerKind, string> = {
-  "yes-no": "answer yes or no",
-  choice: "answer with one of them",
-  percent: "answer with a number, such as five percent",
-  inches: "answer with a number, such as half an inch",
-  pounds: "answer with a number, or never tested",
-  feet: "type it, such as 6200 feet",
-  count: "answer with a number",
-  minutes: "answer with minutes, or I don't know",
-  jars: "all sealed, or the numbers that did not",
-  holds: "such as nine pints and seven quarts",
-};
-
 function questionOf(state: State, parts: ViewParts): View["question"] {
   const { pending } = parts;
   const all = questions(state);
   if (pending) {
-    return { text: pending.text, answer: ANSWERS[pending.expects], of: all.length + 1 };
+    return { text: pending.text, answer: TO_ANSWER[pending.expects], of: all.length + 1 };
   }
   const [open] = all;
   if (!open) return undefined;
-  const choices = open.choices?.join(", ") ?? TAKES[answerKind(open)];
-  const later = mayWait(state, open) ? ", or later" : "";
-  return { text: open.text, answer: `${choices}${later}`, of: all.length };
+  return { text: open.text, answer: howAnswered(state, open), of: all.length };
 }
 
 function keyOf(state: State, now: number): View["key"] {
