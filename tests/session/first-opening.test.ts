@@ -67,6 +67,13 @@ describe("the talk of a first opening", () => {
     expect(canners[0]).toMatchObject({ holds: { pint: 8, quart: 7 }, gauge: { kind: "weighted" } });
   });
 
+  it("says how a question is answered to words that do not answer it", () => {
+    const { say } = opened();
+    expect(say("my aunt had a place like this")).toMatch(/answer in feet.*6200 feet, or later/);
+    say("6200 feet");
+    expect(say("it is green with a red knob")).toMatch(/answer like nine pints.*or later/);
+  });
+
   it.each(["later", "skip", "skip that", "not now please", "leave it for later"])(
     "leaves each question for later: %s",
     (words) => {
