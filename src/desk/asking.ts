@@ -1,10 +1,13 @@
 /** When a question is asked: what can wait is not asked at night, nor while hands are busy. */
-import type { DeskMoment } from "./desk.ts";
 
 /** A question, with what it can wait for. */
 export type Askable = { text: string; waits: { morning: boolean; hands: boolean } };
 
-export type AskMoment = Pick<DeskMoment, "now" | "asleepUntil"> & {
+export type AskMoment = {
+  /** Kitchen time, ms. */
+  now: number;
+  /** It is night and nobody is up: kitchen time until when. */
+  asleepUntil?: number | undefined;
   /** Hands are in the jars: kitchen time by which they are free. */
   handsFreeAt?: number | undefined;
 };

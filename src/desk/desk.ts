@@ -16,15 +16,11 @@ import {
 } from "./want.ts";
 
 /** The moment in which the desk decides. */
-export type DeskMoment = {
-  /** Kitchen time, ms. */
-  now: number;
+export type DeskMoment = Pick<AskMoment, "now" | "asleepUntil"> & {
   /** The date in the kitchen; what was said yesterday is said whole again. */
   day: string;
   /** All that rings, as it is said now. */
   ringing: readonly Want[];
-  /** It is night and nobody is up: kitchen time until when. */
-  asleepUntil?: number | undefined;
   /** The cook knows it all: only the short forms are said. */
   short?: boolean;
 };

@@ -6,7 +6,7 @@ import type { Untested } from "../recipe/foods/food-gate.ts";
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
-import type { DayPlan } from "./state.ts";
+import type { DayPlan, HeardDoubt } from "./state.ts";
 import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "./topics.ts";
 
 /** A size of jar, in the singular and in words: `half-pint`, `pint`, `quart` ... */
@@ -122,8 +122,8 @@ export type Confirm = {
  * that fit nothing. `intent` is what they may mean.
  */
 export type Evidence = {
-  strength: "loss" | "suspicion" | "trace";
-  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure" | "food" | "jars";
+  strength: HeardDoubt["strength"];
+  about: HeardDoubt["about"];
   text: string;
   /** Foods that were named, where it is about them. */
   foods?: readonly string[];

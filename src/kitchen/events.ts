@@ -5,9 +5,10 @@
  * kind of fact is declared in `facts/`.
  */
 import type { FACTS, FactType } from "./facts/all-facts.ts";
-import type { FieldsOf, Stamp } from "./facts/fact.ts";
+import type { FieldsOf } from "./facts/fact.ts";
+import type { Stamp } from "./stamp.ts";
+import type { State } from "./state.ts";
 
-export type { Stamp } from "./facts/fact.ts";
 export type {
   AltitudeDoubt,
   BatchOption,
@@ -22,6 +23,7 @@ export type {
   QuietHours,
   SpoilSign,
 } from "./facts/fields.ts";
+export type { Stamp } from "./stamp.ts";
 
 export type EventType = FactType;
 type FactByType = {
@@ -33,3 +35,8 @@ export type KitchenEvent = Fact & Stamp;
 export type FactOf<T extends EventType> = FactByType[T] & { t: number };
 /** A fact and when it happened, before the session stamps it with its command. */
 export type DatedFact = Fact & { t: number };
+
+/** The events that a state followed from: all of them passed the gate of `facts/`. */
+export function historyOf(state: Pick<State, "history">): KitchenEvent[] {
+  return state.history as KitchenEvent[];
+}

@@ -5,6 +5,7 @@
  */
 
 import type { KitchenEvent } from "./events.ts";
+import { historyOf } from "./events.ts";
 import { declarationOf } from "./facts/all-facts.ts";
 import { idsOf } from "./facts/references.ts";
 import { quiet, settle } from "./settle.ts";
@@ -35,7 +36,7 @@ function applyOne(state: State, event: KitchenEvent): boolean {
 /** Adds an event to a state in place. A correction replays the whole history. */
 export function apply(state: State, event: KitchenEvent): void {
   if (event.type === "amended" || event.type === "withdrawn") {
-    const history = state.history;
+    const history = historyOf(state);
     history.push(event);
     Object.assign(state, replayed(history).state);
     return;

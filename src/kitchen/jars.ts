@@ -1,7 +1,7 @@
 /** Counting jars: what a canner holds, what a batch has where, and whether it adds up. */
 import { JAR_SIZES, type JarSize, type ProcessTerms } from "../recipe/recipe.ts";
 import { WATER_START_F } from "../reckon/trade-numbers.ts";
-import type { Canner } from "./events.ts";
+import type { Canner } from "./facts/fields.ts";
 import type { Batch, Load, LoadPart, State } from "./state.ts";
 
 /**

@@ -2,7 +2,9 @@
  * What damage to a journal affects: the batches and loads that an unreliable line names, or else
  * whatever was open at that place.
  */
+
 import type { DatedFact, KitchenEvent } from "./events.ts";
+import { historyOf } from "./events.ts";
 import { apply } from "./evolve.ts";
 import { isFactType } from "./facts/all-facts.ts";
 import { idsOf, namingFields } from "./facts/references.ts";
@@ -105,6 +107,8 @@ function knownNames(events: readonly KitchenEvent[]): Map<string, string[]> {
  * or taken back.
  */
 export function unknownOwners(state: State): string[] {
-  const unknown = state.history.flatMap(idsOf).filter((id) => !ownerOf(state, id));
+  const unknown = historyOf(state)
+    .flatMap(idsOf)
+    .filter((id) => !ownerOf(state, id));
   return [...new Set(unknown)];
 }

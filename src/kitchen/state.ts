@@ -1,7 +1,6 @@
 /** The kitchen as worked out from its events: plain data, no behavior. */
 
 import type { JarSize, Pack, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
-import type { Evidence } from "./command.ts";
 import type {
   AltitudeDoubt,
   BatchOption,
@@ -10,14 +9,14 @@ import type {
   GapCause,
   GaugeRecord,
   GuideAnswer,
-  KitchenEvent,
   Lot,
   PlannedItem,
   QuietHours,
   SpoilSign,
-} from "./events.ts";
+} from "./facts/fields.ts";
 import type { OwnWords } from "./own-words.ts";
 import type { SetUp } from "./set-up-topic.ts";
+import type { Written } from "./stamp.ts";
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
 
@@ -152,8 +151,9 @@ export type LoadPart = {
 export type HeardDoubt = {
   at: number;
   text: string;
-  strength: Evidence["strength"];
-  about: Evidence["about"];
+  /** A plain loss, a likely one, or words about a subject that fit nothing. */
+  strength: "loss" | "suspicion" | "trace";
+  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure" | "food" | "jars";
   /** Whether it was asked about, on its own or in a closing question. */
   asked?: true;
   settledAt?: number;
@@ -332,8 +332,8 @@ export type State = {
   nextBegin: number;
   /** Written time of the last event. */
   lastW: number;
-  /** Every event that was written, to be replayed when one is corrected. */
-  history: KitchenEvent[];
+  /** Every event that was written, to be replayed when one is corrected; see `historyOf`. */
+  history: Written[];
 };
 
 export function initialState(): State {

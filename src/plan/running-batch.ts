@@ -1,5 +1,6 @@
 /** A running batch, as the planner sees it: what has happened is a fact, the rest is open. */
 
+import { historyOf } from "../kitchen/events.ts";
 import { largestLoad, loadsOf } from "../kitchen/jars.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { runOf, runOfRole } from "../kitchen/owners.ts";
@@ -146,7 +147,7 @@ class RunningDay {
   }
 
   private lastFilled(): number | undefined {
-    return this.state.history.findLast(
+    return historyOf(this.state).findLast(
       (event) => event.type === "jars-filled" && event.batch === this.batch.id,
     )?.t;
   }

@@ -4,7 +4,7 @@
  * so that a copy made by another version can still be read.
  */
 import * as z from "zod/mini";
-import { GAUGE_KINDS, JAR_SIZES, METHODS, PACKS, PROVENANCES, STAGE_KINDS } from "./recipe.ts";
+import { GAUGE_KINDS, JAR_SIZES, METHODS, PACKS, PROVENANCES, STAGE_KINDS } from "./choices.ts";
 
 export type Infer<S extends z.ZodMiniType> = z.infer<S>;
 

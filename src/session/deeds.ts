@@ -4,8 +4,9 @@
  */
 import type { LinePart } from "../desk/want.ts";
 import { agenda } from "../kitchen/agenda.ts";
-import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";
+import { CarriedOut } from "../kitchen/decide/carried-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import { wake } from "../kitchen/decide/wake.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";

@@ -2,7 +2,7 @@
 
 import { writeHeartbeat } from "../journal/heartbeat.ts";
 import type { Journal, WriteRefusal } from "../journal/journal.ts";
-import type { CarriedOut, EventMark } from "../kitchen/decide/carry-out.ts";
+import type { CarriedOut, EventMark } from "../kitchen/decide/carried-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { DatedFact, KitchenEvent } from "../kitchen/events.ts";
 import { apply } from "../kitchen/evolve.ts";

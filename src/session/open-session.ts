@@ -8,9 +8,11 @@ import { type Heartbeat, isOfLog, lookAtHeartbeat } from "../journal/heartbeat.t
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
-import { CarriedOut, wake } from "../kitchen/decide/carry-out.ts";
+import { CarriedOut } from "../kitchen/decide/carried-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
+import { wake } from "../kitchen/decide/wake.ts";
 import type { DatedFact } from "../kitchen/events.ts";
+import { historyOf } from "../kitchen/events.ts";
 import { replay } from "../kitchen/evolve.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
@@ -271,7 +273,8 @@ function openingFacts(
 
 /** A home that never made anything is asked, once, for what nobody has set yet. */
 function welcomeFacts(state: State, t: number): DatedFact[] {
-  const { history, batches, kitchen } = state;
+  const { batches, kitchen } = state;
+  const history = historyOf(state);
   if (Object.keys(batches).length > 0 || history.some(({ type }) => type === "set-up")) return [];
   const sets = history.filter((event) => event.type === "kitchen-set");
   const known: Record<SetUpTopic, boolean> = {

@@ -1,7 +1,9 @@
 /** Answers to taking something back, and to a requested warning. */
+
 import { stageClock } from "../kitchen/agenda.ts";
 import { describe } from "../kitchen/decide/decide-corrections.ts";
 import type { FactOf } from "../kitchen/events.ts";
+import { historyOf } from "../kitchen/events.ts";
 import { ownerOf, runOf } from "../kitchen/owners.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { at } from "./acknowledge-signs.ts";
@@ -10,10 +12,10 @@ import type { Told } from "./told.ts";
 
 /** Says what was taken back, or put back where an undo was undone. */
 export function withdrawnSentence({ before, state }: Told, cmd: string): string {
-  const events = before.history.filter((event) => event.cmd === cmd);
+  const events = historyOf(before).filter((event) => event.cmd === cmd);
   const back = events.find((event) => event.type === "withdrawn");
   if (back?.type !== "withdrawn") return `Taken back: ${describe(before, events)}.`;
-  const again = before.history.filter((event) => event.cmd === back.target);
+  const again = historyOf(before).filter((event) => event.cmd === back.target);
   return `Put back: ${describe(state, again)}.`;
 }
 

@@ -3,6 +3,7 @@
  * opening and replaying a journal of 100,000 events, and how late due moments come with 200 clocks.
  * Printed with the machine; never a timed test.
  */
+
 import { spawnSync } from "node:child_process";
 import * as fs from "node:fs";
 import { cpus, platform, tmpdir } from "node:os";
@@ -10,6 +11,7 @@ import { join } from "node:path";
 import { openJournal } from "../../src/journal/open-journal.ts";
 import { realDisk } from "../../src/journal/real-disk.ts";
 import type { DatedFact, KitchenEvent } from "../../src/kitchen/events.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import { parseLibraryFile } from "../../src/kitchen/read-library.ts";
 import { initialState } from "../../src/kitchen/state.ts";
@@ -84,7 +86,7 @@ async function season(): Promise<KitchenEvent[]> {
     version: "bench",
   });
   const { kitchen } = await rehearsal.play();
-  const events = [...kitchen.session.state.history];
+  const events = [...historyOf(kitchen.session.state)];
   const batches = Object.keys(kitchen.session.state.batches);
   let t = kitchen.session.now();
   for (let i = events.length; i < EVENTS; i++) {
@@ -165,7 +167,7 @@ async function benchLateness(): Promise<void> {
     }),
   );
   await new Promise((resolve) => setTimeout(resolve, 7000));
-  const ours = session.state.history.flatMap((event) =>
+  const ours = historyOf(session.state).flatMap((event) =>
     event.type === "due" && event.key.startsWith("T") ? [event.w - event.t] : [],
   );
   session.close();

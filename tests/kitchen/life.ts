@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import { theLibrary } from "../scenarios/play.ts";
@@ -191,5 +192,5 @@ export async function live({ recipes, gauge, steps }: Day): Promise<{
     // A cook that is refused or at the end stops; the day goes on.
     for (const line of script.lines) await rehearsal.playLine(line);
   }
-  return { history: [...rehearsal.kitchen.session.state.history], rehearsal };
+  return { history: [...historyOf(rehearsal.kitchen.session.state)], rehearsal };
 }

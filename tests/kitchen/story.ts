@@ -1,7 +1,8 @@
 import type { Command, Intent, SlotsOf } from "../../src/kitchen/command.ts";
-import { CarriedOut, wake } from "../../src/kitchen/decide/carry-out.ts";
+import { CarriedOut } from "../../src/kitchen/decide/carried-out.ts";
 import { decide } from "../../src/kitchen/decide/decide.ts";
 import type { Decision, Wish } from "../../src/kitchen/decide/decision.ts";
+import { wake } from "../../src/kitchen/decide/wake.ts";
 import type { DatedFact, Fact, KitchenEvent } from "../../src/kitchen/events.ts";
 import { apply } from "../../src/kitchen/evolve.ts";
 import { questionToAsk } from "../../src/kitchen/questions/questions.ts";

@@ -2,7 +2,9 @@
  * A season of a mountain kitchen, made by seeded code: batches played by the rehearsal's cook, set
  * one to a day from the first of July 2027, with readings, jars opened, tastings and seed lots.
  */
+
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { DAY_MS, MINUTE_MS, parseIso } from "../../src/kitchen/time.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
@@ -105,7 +107,7 @@ export async function playedEvents(library: Library, wanted: Wanted): Promise<Ki
   const { kitchen, trouble } = await rehearsal.play();
   if (trouble) throw new Error(`${wanted.recipe}: ${trouble}`);
   const own = new Set(["opened", "closed", "kitchen-set"]);
-  return kitchen.session.state.history.filter((event) => !own.has(event.type));
+  return historyOf(kitchen.session.state).filter((event) => !own.has(event.type));
 }
 
 const ID = /\b(27\d\d)(\d\d)-([A-Z]?)(\d+)/g;

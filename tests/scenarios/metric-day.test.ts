@@ -1,5 +1,6 @@
 /** A metric kitchen: what is said, asked and shown, and how its answers are taken. */
 import { describe, expect, it } from "vitest";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
 import { SILENT } from "../../src/session/short-session.ts";
 import { view } from "../../src/session/view/view.ts";
@@ -103,7 +104,7 @@ describe("a metric kitchen", () => {
     say("four pints filled");
     say("1.3");
     const batch = Object.values(made.session.state.batches)[0];
-    const headspace = made.session.state.history.find(
+    const headspace = historyOf(made.session.state).find(
       (event) => event.type === "confirmed" && event.factor === "headspace",
     );
     expect(batch).toBeDefined();
@@ -122,7 +123,7 @@ describe("a metric kitchen", () => {
     say("the canner's ready", 30);
     say("four pints filled");
     say(words);
-    const headspace = made.session.state.history.find(
+    const headspace = historyOf(made.session.state).find(
       (event) => event.type === "confirmed" && event.factor === "headspace",
     );
     expect(headspace).toMatchObject({ held: true, value: inches });

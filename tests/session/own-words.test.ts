@@ -1,6 +1,8 @@
 /** The person's own words: asked about once, done at once after a yes, dropped by a no. */
+
 import { beforeEach, describe, expect, it } from "vitest";
 import type { Intent } from "../../src/kitchen/command.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { fork, replay } from "../../src/kitchen/evolve.ts";
 import { answerKind, shownQuestion } from "../../src/kitchen/questions/questions.ts";
 import { initialState } from "../../src/kitchen/state.ts";
@@ -74,7 +76,8 @@ describe("words that were asked about and confirmed", () => {
   it("are facts: the log has them, and a kitchen opened again knows them", () => {
     session.hear(words);
     session.hear("yes");
-    const { history, ownWords } = session.state;
+    const { ownWords } = session.state;
+    const history = historyOf(session.state);
     expect(history.filter(({ type }) => type === "words-learned")).toHaveLength(1);
     expect(replay(history).ownWords).toEqual(ownWords);
     expect(ownWords).toHaveLength(1);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Command } from "../../src/kitchen/command.ts";
 import type { PlannedItem } from "../../src/kitchen/events.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import type { State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
 import { EIGHT, saturdayKitchen } from "../scenarios/saturday-kitchen.ts";
@@ -37,7 +38,7 @@ function blind(seed: number): DrawnCook {
   const kitchen = saturdayKitchen();
   kitchen.session.hear(PLAN);
   kitchen.session.hear("yes");
-  const [first] = kitchen.session.state.history.filter((event) => event.type === "day-planned");
+  const [first] = historyOf(kitchen.session.state).filter((event) => event.type === "day-planned");
   const items: PlannedItem[] = first?.type === "day-planned" ? [...first.items] : [];
   kitchen.session.hear("drop the plan");
   const cook = new DrawnCook(kitchen, seed, SPREAD, true);

@@ -1,5 +1,7 @@
 /** The alarms as somebody in the kitchen hears them, beside what the log says of them. */
+
 import { readStageDue } from "../../src/kitchen/due-key.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { rulesOf } from "../../src/kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../src/kitchen/state.ts";
 import type { SpokenSentence } from "../../src/ports/voice.ts";
@@ -66,7 +68,7 @@ export class AlarmsHeard {
 
   /** What must hold after each line: what rings was said, once; what was answered is not said. */
   check(state: State, program: number, nowMs: number, diskMs: number): void {
-    const { history } = state;
+    const history = historyOf(state);
     const from = Math.min(this.events, history.length);
     const due = history.slice(from).flatMap((event) => (event.type === "due" ? event.key : []));
     const cameDue = new Set(due);

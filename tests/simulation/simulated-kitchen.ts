@@ -6,6 +6,7 @@ import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { readJournal } from "../../src/journal/read-journal.ts";
 import { agenda } from "../../src/kitchen/agenda.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
+import { historyOf } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import type { SpokenSentence } from "../../src/ports/voice.ts";
@@ -249,7 +250,7 @@ export class SimulatedKitchen {
       return `${kept.length} of ${visitorsNotes} notes`;
     });
     const now = session.now();
-    rangOnce(state.history);
+    rangOnce(historyOf(state));
     const late = agenda(state, now).filter((one) => one.tellAt < now - 1 && one.what !== "warm-up");
     must("nothing that is due is left out", late.length === 0, () => late.map((l) => l.key).join());
     const rows = rowsOf(texts);
@@ -286,7 +287,7 @@ export class SimulatedKitchen {
 
   /** A program that was opened again knows every event that was acknowledged, in order. */
   private nothingLost(): void {
-    sameHistory(this.acknowledged, this.session.state.history);
+    sameHistory(this.acknowledged, historyOf(this.session.state));
   }
 
   private onDisk(): { events: KitchenEvent[]; texts: string[] } {

@@ -1,7 +1,9 @@
 /** `rehearse` on a real machine: on the screen in a terminal, otherwise as text or JSON. */
+
 import { existsSync } from "node:fs";
 import { takeLock } from "../../journal/lock.ts";
 import { realDisk } from "../../journal/real-disk.ts";
+import { historyOf } from "../../kitchen/events.ts";
 import { outletOf } from "../../screen/outlet.ts";
 import { readKitchen } from "../../session/reading/read-kitchen.ts";
 import { realClock } from "../../session/time/real-clock.ts";
@@ -65,7 +67,7 @@ function keptFolder(folder: string): Kept {
     const { state, unreadable } = readKitchen(folder);
     if (unreadable !== undefined) return { ok: false, code: 3, message: unreadable };
     const real = Object.values(state.batches).some((batch) => !batch.rehearsal);
-    const opened = state.history.some((event) => event.type === "opened" && !event.rehearsal);
+    const opened = historyOf(state).some((event) => event.type === "opened" && !event.rehearsal);
     if (real || opened) {
       const message = `--home: ${folder} holds a real kitchen; name a folder of its own`;
       return { ok: false, code: 1, message };

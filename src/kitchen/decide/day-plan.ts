@@ -3,8 +3,9 @@
 import type { Library } from "../../recipe/library.ts";
 import { planKey } from "../due-key.ts";
 import type { DatedFact, PlannedItem } from "../events.ts";
+import { historyOf } from "../events.ts";
 import type { State } from "../state.ts";
-import type { CarriedOut } from "./carry-out.ts";
+import type { CarriedOut } from "./carried-out.ts";
 import { decideBegin } from "./decide-batch.ts";
 import { type Deciding, type Decision, done, refused } from "./decision.ts";
 import { TOO_LATE_MS } from "./planned-begin.ts";
@@ -50,7 +51,7 @@ export function decidePlan(deciding: Deciding<"plan">): Decision {
 
 /** Ids for the batches of a plan, different from those of every earlier plan. */
 export function planIds(state: State, count: number): string[] {
-  const seen = state.history.flatMap((event) =>
+  const seen = historyOf(state).flatMap((event) =>
     event.type === "day-planned" ? event.items.map((item) => Number(item.id.slice(1))) : [],
   );
   const last = Math.max(0, ...seen.filter(Number.isFinite));

@@ -12,6 +12,7 @@ import type { JarSize, ProcessOption, ProcessTerms, Recipe } from "../../recipe/
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, Lot } from "../events.ts";
+import { historyOf } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
 import { namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
@@ -206,7 +207,7 @@ const NAMED: ReadonlySet<RefKind> = new Set([
 
 /** Ids that the log mentions, including those taken back since and those a damaged line began. */
 function givenOut(state: State): string[] {
-  return state.history.flatMap((event) => namesIn(event, NAMED));
+  return historyOf(state).flatMap((event) => namesIn(event, NAMED));
 }
 
 /**

@@ -1,6 +1,8 @@
 /** Deciding on reported departures from the recipe: things added, and time away. */
+
 import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
+import { historyOf } from "../events.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -104,7 +106,7 @@ function lastWord(history: readonly KitchenEvent[], now: number): number {
 /** Time nobody watched, by a person's own account: a gap that has to be vouched for. */
 export function decideWasAway({ state, now, wish }: Deciding<"was-away">): Decision {
   const { minutes } = wish.command.slots;
-  const from = minutes === undefined ? lastWord(state.history, now) : now - minutes * MINUTE_MS;
+  const from = minutes === undefined ? lastWord(historyOf(state), now) : now - minutes * MINUTE_MS;
   const loads = activeOwners(state).filter(isLoad);
   const over = loads.filter((load) => {
     const run = runOfRole(load, "treatment");

@@ -2,6 +2,7 @@
 
 import type { Command } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
+import { historyOf } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
 import { declarationOf } from "../facts/all-facts.ts";
 import type { About } from "../facts/fact.ts";
@@ -34,7 +35,7 @@ type Told = { cmd: string; events: KitchenEvent[] };
 
 /** Commands of people that still stand, newest first. */
 function standing(state: State): Told[] {
-  const { withdrawn } = corrections(state.history);
+  const { withdrawn } = corrections(historyOf(state));
   const list: Told[] = [];
   const known = new Map<string, Told>();
   for (let index = state.history.length - 1; index >= 0; index--) {
@@ -132,9 +133,9 @@ function takenBack({ state, now, wish }: Deciding<"undo">, told: Told): Decision
 
 /** What could not have happened without a command; undefined where everything still fits. */
 function misfitWithout(state: State, cmd: string, now: number): string | undefined {
-  const before = replayed([...state.history]).misfits.length;
+  const before = replayed([...historyOf(state)]).misfits.length;
   const fact = { type: "withdrawn", target: cmd, cmd: "trial", t: now, w: now } as const;
-  const { misfits } = replayed([...state.history, fact]);
+  const { misfits } = replayed([...historyOf(state), fact]);
   if (misfits.length <= before) return undefined;
   const later = misfits.at(-1);
   return later ? describe(state, [later]) : "what came after";
@@ -142,12 +143,12 @@ function misfitWithout(state: State, cmd: string, now: number): string | undefin
 
 /** The last correction that stands, where nobody has said anything since. */
 function lastTakenBack(state: State): KitchenEvent[] | undefined {
-  const { withdrawn } = corrections(state.history);
-  const last = state.history.findLast((event) => {
+  const { withdrawn } = corrections(historyOf(state));
+  const last = historyOf(state).findLast((event) => {
     return !event.cmd.startsWith(OWN_COMMAND) && !withdrawn.has(event.cmd);
   });
   if (last?.type !== "withdrawn") return undefined;
-  return state.history.filter(({ cmd }) => cmd === last.target);
+  return historyOf(state).filter(({ cmd }) => cmd === last.target);
 }
 
 /** Said where an undo affects a different batch than the undo before it or the one in focus. */
@@ -168,13 +169,13 @@ function batchesIn(state: State, events: readonly KitchenEvent[]): string[] {
 /** Puts back what was taken back last; the start of a time that counts needs a yes. */
 export function decideRedo(deciding: Deciding<"redo">): Decision {
   const { state, now, wish } = deciding;
-  const { withdrawn } = corrections(state.history);
-  const taken = state.history.findLast((event) => {
+  const { withdrawn } = corrections(historyOf(state));
+  const taken = historyOf(state).findLast((event) => {
     return event.type === "withdrawn" && !withdrawn.has(event.cmd);
   });
   if (taken?.type !== "withdrawn") return refused("Nothing was taken back.");
-  const events = state.history.filter(({ cmd }) => cmd === taken.target);
-  const { state: then } = replayed(state.history.filter((event) => event !== taken));
+  const events = historyOf(state).filter(({ cmd }) => cmd === taken.target);
+  const { state: then } = replayed(historyOf(state).filter((event) => event !== taken));
   const name = describe(then, events);
   const counts = events.some(({ type }) => CLEARS.has(declarationOf(type).timed ?? "told"));
   if (counts && !wish.confirmed) {
@@ -219,7 +220,7 @@ export function movedTo(
   if (misfit !== undefined) return refused(`I can't move ${name}: ${misfit} came after it.`);
   const fact = { type: "withdrawn", target: told.cmd, t: now } as const;
   const stamped = { ...fact, cmd: "trial", w: now };
-  const { state: without } = replayed([...state.history, stamped]);
+  const { state: without } = replayed([...historyOf(state), stamped]);
   const target = slots.target === undefined ? {} : { target: slots.target };
   const command = { ...last.command, ...(ref ? { ref } : {}) };
   const meant = { ...command, slots: { ...command.slots, ...target } } as Command;
@@ -259,8 +260,8 @@ export function decideCorrectTime(deciding: Deciding<"correct-time">): Decision 
     );
   }
   const fact: DatedFact = { type: "amended", target: told.cmd, t: when.t };
-  const before = replayed([...state.history]).misfits.length;
-  const { misfits } = replayed([...state.history, { ...fact, cmd: "trial", w: now }]);
+  const before = replayed([...historyOf(state)]).misfits.length;
+  const { misfits } = replayed([...historyOf(state), { ...fact, cmd: "trial", w: now }]);
   if (misfits.length > before)
     return refused("Then what was reported after it could not have happened.");
   return done(fact);

@@ -2,12 +2,8 @@
  * How a fact is declared: everything the program has to know about one kind of fact, in one place.
  */
 import type * as z from "zod/mini";
+import type { Stamp } from "../stamp.ts";
 import type { State } from "../state.ts";
-
-/**
- * When it happened and when it was written, in kitchen time (epoch-like ms), and by which command.
- */
-export type Stamp = { cmd: string; t: number; w: number };
 
 export type Fields = Record<string, z.ZodMiniType>;
 /** What a fact with these fields holds, besides its type and stamp. */

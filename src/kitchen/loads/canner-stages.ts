@@ -21,7 +21,7 @@ import {
   UNLOAD_MINUTES,
   VENT_MINUTES,
 } from "../../reckon/trade-numbers.ts";
-import type { GaugeRecord } from "../events.ts";
+import type { GaugeRecord } from "../facts/fields.ts";
 import { depressurize } from "../stages/depressurize.ts";
 import { handsOn } from "../stages/hands-on.ts";
 import { heat } from "../stages/heat.ts";

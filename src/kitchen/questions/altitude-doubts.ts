@@ -12,7 +12,7 @@ import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { type Doubt, type Load, type State, wallOf } from "../state.ts";
 import { localIso } from "../time.ts";
 import { current } from "../unbroken-time.ts";
-import type { Question } from "./questions.ts";
+import type { Question } from "./question.ts";
 
 export const ALTITUDE_QUESTION = "What is your altitude in feet? The process time depends on it.";
 

@@ -9,7 +9,7 @@ import { isOver } from "../stage-run.ts";
 import type { Load, State } from "../state.ts";
 import { HOUR_MS } from "../time.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
-import type { Question } from "./questions.ts";
+import type { Question } from "./question.ts";
 
 /** Jars may be reprocessed within this of coming out. */
 export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;

@@ -5,7 +5,7 @@ import { activeOwners, isLoad } from "../owners.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { HOUR_MS } from "../time.ts";
-import type { Question } from "./questions.ts";
+import type { Question } from "./question.ts";
 
 /** Whether a factor of the recipe applies to the way this batch is put up. */
 export function applies(batch: Batch, factor: CriticalFactor): boolean {

@@ -5,7 +5,7 @@ import { rulesOf } from "../stages/kinds.ts";
 import type { Load } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { unanswered } from "../unbroken-time.ts";
-import type { Question } from "./questions.ts";
+import type { Question } from "./question.ts";
 
 /** One question for each stage of a load with time that nobody has spoken for. */
 export function gapQuestions(load: Load, method: ProcessTerms["method"]): Question[] {

@@ -12,7 +12,7 @@ import { isOver } from "../stage-run.ts";
 import { type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
 import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
-import type { Question } from "./questions.ts";
+import type { Question } from "./question.ts";
 
 /**
  * At most one interruption for a load in this time, and this many in a whole process (our choice).

@@ -16,63 +16,11 @@ import { factorQuestions } from "./factor-questions.ts";
 import { gapQuestions } from "./gap-questions.ts";
 import { guideQuestion, isUncompared, rowKey } from "./guide.ts";
 import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard-doubts.ts";
+import type { AnswerKind, Question, QuestionKind } from "./question.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 import { isPutOff, mayWait, setUpQuestions, WHERE_IS_THE_KITCHEN } from "./set-up.ts";
 
-export type QuestionKind =
-  | "altitude"
-  | "altitude-doubt"
-  | "guide"
-  | "no-boil"
-  | "gauge"
-  | "gauge-tested"
-  | "gauge-off"
-  | "factor"
-  | "cover"
-  | "still-covered"
-  | "gap"
-  | "end"
-  | "still"
-  | "heard"
-  | "broken"
-  | "disposition"
-  | "seals"
-  | "sealed-line"
-  | "set-up";
-
-export type Question = {
-  key: string;
-  kind: QuestionKind;
-  text: string;
-  /** Whose it is, where several are running; its text begins with it. */
-  lead?: string;
-  /** As it is asked, after its lead, once the whole was asked that day. */
-  short?: string;
-  /** The batch, load or canner it is about. */
-  about: string | null;
-  /** Which factor, gap or deviation. */
-  detail?: string;
-  choices?: string[];
-  /** Other words for what is offered. */
-  alsoSaid?: string[];
-  /** The lots it is about, where there are several. */
-  batches?: string[];
-  /** What answers it, where that differs from others of its kind. */
-  takes?: AnswerKind;
-};
-
-/** Kinds of answers: one of another kind does not answer the question. */
-export type AnswerKind =
-  | "yes-no"
-  | "choice"
-  | "percent"
-  | "inches"
-  | "pounds"
-  | "feet"
-  | "count"
-  | "minutes"
-  | "jars"
-  | "holds";
+export type { AnswerKind, Question, QuestionKind } from "./question.ts";
 
 const TAKES: Partial<Record<QuestionKind, AnswerKind>> = {
   altitude: "feet",

@@ -5,7 +5,7 @@
 import { activeOwners, isLoad } from "../owners.ts";
 import type { SetUpTopic } from "../set-up-topic.ts";
 import type { State } from "../state.ts";
-import type { AnswerKind, Question } from "./questions.ts";
+import type { AnswerKind, Question } from "./question.ts";
 
 /** The first question of all: how the altitude is found, and that it may wait. */
 export const WHERE_IS_THE_KITCHEN =

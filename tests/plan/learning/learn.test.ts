@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { historyOf } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
 import {
   type LearnedTime,
@@ -222,7 +223,7 @@ describe("one pair of hands", () => {
         const by = Math.max(late, after) * 60_000;
         return { ...event, cmd: `${event.cmd}b`, t: event.t + by, w: event.w + by };
       });
-    const both = replay([...state.history, ...shift].sort((a, b) => a.w - b.w));
+    const both = replay([...historyOf(state), ...shift].sort((a, b) => a.w - b.w));
     const slices = lessonsOf(both).times.filter((time) => time.stage.id === "slice");
     expect(slices.map((time) => Math.round(time.minutes))).toEqual([25, 20]);
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { comeDue } from "../../../src/kitchen/agenda.ts";
 import { nextMatch } from "../../../src/kitchen/cron.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { historyOf } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
 import type { State } from "../../../src/kitchen/state.ts";
 import { isoWithOffset } from "../../../src/kitchen/time.ts";
@@ -33,7 +34,7 @@ function listed(state: State, now: number, days: number) {
 function add(state: State, ...facts: object[]): State {
   const t = state.lastW + 1000;
   const events = facts.map((fact, index) => ({ cmd: `x${index}`, t, w: t, ...fact }));
-  return replay([...state.history, ...(events as KitchenEvent[])]);
+  return replay([...historyOf(state), ...(events as KitchenEvent[])]);
 }
 
 describe("what is coming", () => {

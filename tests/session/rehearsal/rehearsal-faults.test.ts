@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { readRehearseCall } from "../../../src/commands/rehearse/rehearse.ts";
 import type { MemoryDisk } from "../../../src/journal/memory-disk.ts";
 import { readJournal } from "../../../src/journal/read-journal.ts";
+import { historyOf } from "../../../src/kitchen/events.ts";
 import type { Library } from "../../../src/recipe/library.ts";
 import { loadLibrary } from "../../../src/session/reading/load-library.ts";
 import { readScript } from "../../../src/session/rehearsal/rehearsal-script.ts";
@@ -28,7 +29,7 @@ async function played(...lines: string[]) {
   expect(trouble).toBeUndefined();
   const { session, disk } = kitchen;
   const texts = kitchen.lines.map(({ kind, text }) => `${kind}: ${text}`);
-  const { history } = session.state;
+  const history = historyOf(session.state);
   return { kitchen, session, disk: disk as MemoryDisk, texts, history };
 }
 

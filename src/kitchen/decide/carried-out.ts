@@ -1,11 +1,9 @@
 /** What is decided is carried out on a copy of the state, which becomes the state once written. */
 import type { Library } from "../../recipe/library.ts";
-import { comeDue } from "../agenda.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { apply, fork } from "../evolve.ts";
 import { openLoads, refreshTerms } from "../loads/next-load.ts";
 import type { State } from "../state.ts";
-import { beginPlanned } from "./day-plan.ts";
 import { nextId } from "./decide-batch.ts";
 
 /** Under which command events are written, and when in kitchen time. */
@@ -43,22 +41,4 @@ export class CarriedOut {
     }
     return this;
   }
-}
-
-/**
- * The passing of time is a command like any other; undefined where nothing has come of it.
- * @param mark asked for only where something has.
- */
-export function wake(
-  state: State,
-  now: number,
-  library: Library,
-  mark: () => EventMark,
-): CarriedOut | undefined {
-  const ripe = comeDue(state, now);
-  const idle = ripe.length === 0 && openLoads(state, now, library, "trial").length === 0;
-  if (idle && refreshTerms(state, now, library).length === 0) return undefined;
-  const woken = new CarriedOut(state, mark()).add(ripe);
-  beginPlanned(woken, now, library, ripe);
-  return woken.follow(now, library);
 }
