@@ -45,6 +45,7 @@ const TURNS = {
   timers: { least: 11, items: 19, details: 41 },
   unexplained: [12, 23],
   latest: [15, 25],
+  openTalk: 24,
   lanes: 33,
   next: 35,
 } as const;
@@ -136,7 +137,7 @@ function middle(view: View, width: number): Column[] {
   const right = two ? width - left - GAP : width;
   const hands = (across: number) => (view.empty ? welcomeSection(2) : handsShelf(view, across));
   if (view.talkBack !== undefined) {
-    const talk = openTalkSection(view.talk, view.talkBack);
+    const talk = openTalkSection(view.talk, view.talkBack, TURNS.openTalk);
     if (!two) return [{ width, sections: [talk] }];
     return [
       { width: left, sections: [hands(left)] },

@@ -48,9 +48,9 @@ export function latestSection(lines: ShownLine[], width: number, turns: [number,
 }
 
 /** The whole conversation, opened so many rows back from its end. */
-export function openTalkSection(lines: ShownLine[], back: number): Section {
+export function openTalkSection(lines: ShownLine[], back: number, turn: number): Section {
   return {
-    steps: [{ to: WHOLE * WHOLE, turn: 1 }],
+    steps: [{ to: WHOLE * WHOLE, turn }],
     draw: (width, height) => {
       const all = lines.flatMap((line) => lineRows(line, width, WHOLE));
       const end = Math.max(Math.min(all.length, height), all.length - back);

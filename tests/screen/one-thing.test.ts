@@ -222,6 +222,8 @@ describe("the talk", () => {
       const last = view.talk.at(-1);
       if (!last) continue;
       const text = flat({ ...view, talkBack: 0 }, 80, 24);
+      if (view.question) expect(text).toContain(words(view.question.text));
+      if (view.clock) expect(text).toContain(view.clock.ends);
       expect(text.replace(/ {2,}/g, " ")).toContain(words(last.text).slice(-40));
     }
   });
