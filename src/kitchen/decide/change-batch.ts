@@ -106,7 +106,7 @@ export function decideSkip(deciding: Deciding<"skip">): Decision {
   const { owner, run } = one;
   const title = run.spec.title;
   if (isLoad(owner) || !mayBeSkipped(run)) {
-    return refused(`${upper(title)} can't be left out: the jar's safety rests on it.`);
+    return refused("I can't leave that out: the jar's safety rests on it.");
   }
   if (wish.confirmed !== true) {
     const chosen = { ...wish, chosen: [{ owner: owner.id, stage: run.id }] };

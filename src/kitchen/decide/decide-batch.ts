@@ -85,7 +85,7 @@ export function decideBegin(deciding: Deciding<"begin">): Decision {
   );
   if (twin && !isLoad(twin)) {
     return refused(
-      `${upper(batchName(twin))} is running already. Name a variety to begin another lot.`,
+      `I have ${batchName(twin)} running already. Name a variety to begin another lot.`,
     );
   }
   const way = wayOf(deciding, found, slots, gate.options);

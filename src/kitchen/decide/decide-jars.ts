@@ -41,11 +41,13 @@ function activeBatches(state: State): Batch[] {
   );
 }
 
+const NO_JARS = "No jars of that are filled yet.";
+
 /** The batch a report about jars is for: the one named, or the only possible one; else it asks. */
 function oneBatch(
   deciding: Deciding,
   test: (batch: Batch) => boolean,
-  lead: string,
+  none: string,
 ): { batch: Batch } | { outcome: Decision } {
   const { state, wish } = deciding;
   const able = activeBatches(state).filter(test);
@@ -59,7 +61,7 @@ function oneBatch(
     if (focused.length === 1) list = focused;
   }
   const [batch] = list;
-  if (!batch) return { outcome: refused(`${lead} nothing that is running.`) };
+  if (!batch) return { outcome: refused(none) };
   if (list.length > 1) {
     const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
     return { outcome: askWhich(wish, "Which batch:", choices) };
@@ -93,7 +95,7 @@ function beforeFilling(batch: Batch): string | undefined {
 export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   const { state, now, wish, library } = deciding;
   const { slots } = wish.command;
-  const found = oneBatch(deciding, mayFill(state, now), "That is about");
+  const found = oneBatch(deciding, mayFill(state, now), "Nothing is to be filled now.");
   if ("outcome" in found) {
     const early = activeBatches(state).find(
       (batch) => runOfRole(batch, "filling")?.state === "waiting",
@@ -300,7 +302,7 @@ export function decideSetAside(deciding: Deciding<"set-aside">): Decision {
   const { slots } = deciding.wish.command;
   const able = (batch: Batch) =>
     batch.filled > 0 || runOfRole(batch, "filling")?.state === "running";
-  const found = oneBatch(deciding, able, "I have jars of");
+  const found = oneBatch(deciding, able, NO_JARS);
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   if (batch.ready === 0 && batch.loads.length > 0) {
@@ -330,7 +332,7 @@ function shutCanner(state: State, batch: Batch): Load | undefined {
 
 export function decideBroken(deciding: Deciding<"jar-broken">): Decision {
   const { slots } = deciding.wish.command;
-  const found = oneBatch(deciding, (batch) => batch.filled > 0, "I have jars of");
+  const found = oneBatch(deciding, (batch) => batch.filled > 0, NO_JARS);
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   const shut = batch.ready > 0 ? undefined : shutCanner(deciding.state, batch);
