@@ -10,6 +10,7 @@ import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
 import type { ScriptLine } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
 import { screenHost } from "../../src/session/screen-host.ts";
+import { view } from "../../src/session/view/view.ts";
 
 export const ZONE = "America/Denver";
 export const MORNING = Date.parse("2027-08-14T08:00:00-06:00");
@@ -89,18 +90,18 @@ export async function momentsOf(
     pace: async () => {
       if (steps++ % every !== 0) return;
       const { session } = rehearsal.kitchen;
-      const now = session.now();
-      const shown = host.view({ input: { text: "", cursor: 0 } });
-      moments.push({ state: fork(session.state), now, lines: [...lines], view: shown });
+      const state = fork(session.state);
+      const moment = { state, now: session.now(), lines: [...lines] };
+      const pending = session.waitingFor;
+      let drawn: View | undefined;
+      moments.push({
+        ...moment,
+        get view() {
+          drawn ??= view(state, moment.now, { lines: moment.lines, pending, notRecorded: false });
+          return drawn;
+        },
+      });
     },
-  });
-  const host = screenHost({
-    get session() {
-      return rehearsal.kitchen.session;
-    },
-    lines,
-    onChange: () => () => {},
-    status: () => ({}),
   });
   const { trouble } = await rehearsal.play();
   if (trouble) throw new Error(trouble);
