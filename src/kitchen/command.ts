@@ -193,6 +193,8 @@ export type SlotsOf = {
   /** Changes what can still be changed; `name` is what it is to be called, its variety. */
   "change-batch": Targeted & {
     weightLb?: number;
+    /** Comes on top of the weight told before. */
+    moreLb?: number;
     jar?: JarSize;
     variety?: string;
     name?: string;

@@ -4,6 +4,7 @@ import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
 import type { OpenQuestion } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
+import { beginsAsking } from "./guards.ts";
 import { saysAbout } from "./values/about.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
 import type { Utterance } from "./words.ts";
@@ -124,13 +125,49 @@ function inInches(value: number, all: string, metric: boolean | undefined): numb
 export const UNSURE = "unsure";
 const UNKNOWN_TO_US = answer(UNSURE, 1, { unsure: true });
 
+/**
+ * The answer that somebody does not know, where the words are not understood otherwise: it clears
+ * nothing, so a piece of a sentence is enough.
+ */
+export function unsureAnswer(said: Utterance, question: OpenQuestion): Command | undefined {
+  const asksOfFact = question.guards === true || question.kind === "yes-no";
+  return asksOfFact ? notKnown(said) : undefined;
+}
+
+/** Whoever says so does not know. */
+const NOT_KNOWN = new RegExp(
+  "\\b(" +
+    [
+      "who (can|could) (tell|say|know)|no (earthly |bloody |damn )?(idea|clue)|(do|did|would|could) not (rightly )?(know|say|tell|swear|recall)",
+      "can not (rightly |honestly )?(tell|say|swear|remember|recall|read|see)|not (sure|certain|positive)",
+      "not (a |one )?hundred percent|could not (tell you|swear to it)|who knows|hard to (say|tell)",
+      "was not (looking|watching)|were not (looking|watching)|did not (look|check|see|notice|watch)",
+      "i think so|i (suppose|guess|hope) so|happen (they|it)|your guess|beats me|(may|might) have|maybe|mibbe",
+      "probably|presumably|as far as i know|forgot to (look|check|read|measure)",
+    ].join("|") +
+    ")\\b",
+);
+
+/** Whoever names a choice with these only thinks so. */
+const HEDGED_CHOICE = /\b(think|guess|reckon|suppose|hope|believe|should be|must be|ought)\b/;
+
+/** Not to know is an answer to any question that guards safety, whatever stands around it. */
+function notKnown(said: Utterance): Command | undefined {
+  if (said.asked) return undefined;
+  const all = said.words.map(({ word }) => word).join(" ");
+  return NOT_KNOWN.test(all) ? UNKNOWN_TO_US : undefined;
+}
+
 /** The answer to a question that guards safety: exact, a guess, or not an answer. */
 function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
   if (isGuess(said.words)) return UNKNOWN_TO_US;
+  const all = said.words.map(({ word }) => word).join(" ");
   switch (question.kind) {
     case "yes-no":
       return lostBoil(said);
     case "choice": {
+      if (beginsAsking(said.words.map(({ word }) => word))) return undefined;
+      if (NOT_KNOWN.test(all) || HEDGED_CHOICE.test(all)) return UNKNOWN_TO_US;
       const chosen = exactChoice(said, question.choices ?? []);
       return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen));
     }

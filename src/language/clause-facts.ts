@@ -1,5 +1,6 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
 import type { Command, Intent } from "../kitchen/command.ts";
+import { unsureAnswer } from "./answers.ts";
 import { confirmInClause, isGuess } from "./confirms.ts";
 import type { Context } from "./context.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
@@ -9,10 +10,11 @@ import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { beginsAsking } from "./guards.ts";
 import { MEANINGS } from "./intents/all.ts";
+import { FRAMES } from "./model/corpus.ts";
 import type { Situation } from "./model/features.ts";
-import type { Models } from "./model/linear-model.ts";
+import type { Likely, Models } from "./model/linear-model.ts";
 import { type Guess, guess } from "./model/shipped.ts";
-import { surelyUnderstood } from "./understand.ts";
+import { accountedFor, surelyUnderstood } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
@@ -45,6 +47,34 @@ export class Hearing {
     return guess(words, said.asked, this.situation, this.models);
   }
 
+  /** A clause that says by itself, and names it, that somebody is hurt or in danger. */
+  urgentIn(said: Utterance): Likely | undefined {
+    const clauses = clausesIn(said);
+    if (clauses.length < 2) return undefined;
+    return clauses.flatMap((clause): Likely[] => {
+      const own = this.guess(clause);
+      const [first] = own.intents;
+      const urgent = first && MEANINGS[first.name as Intent]?.urgent;
+      if (!urgent || first.probability < URGENT || own.frames.said < URGENT) return [];
+      const named = this.command(first.name as Intent, first.probability, clause);
+      return named && Object.keys(named.slots).length > 0 ? [first] : [];
+    })[0];
+  }
+
+  /** That somebody does not know what was asked, unless something else is likelier meant. */
+  notKnown(said: Utterance, plain: Command, readings: readonly Command[]): Command | undefined {
+    const { question } = this.context;
+    const [best] = readings;
+    const other = best && best.confidence >= OTHERWISE && !ABOUT_ASKED.has(best.intent);
+    if (!question || other || plain.intent !== "unknown") return undefined;
+    return unsureAnswer(said, question);
+  }
+
+  /** Sure enough to be acted on, in this moment. */
+  isToAct(command: Command, from: Guess): boolean {
+    return isToAct(command, from, this.situation);
+  }
+
   /** A reading of the model as a command, with the values found in the words. */
   command(intent: Intent, probability: number, said: Utterance): Command | undefined {
     const raw = foundSlots(intent, this.scanOf(said));
@@ -71,11 +101,12 @@ export class Hearing {
   }
 
   /** What a clause says by its wording; a yes or no only where something is asked. */
-  private worded(clause: Utterance, first: boolean): Command | undefined {
+  private worded(clause: Utterance, said: Utterance, first: boolean): Command | undefined {
     const plain = surelyUnderstood(clause, this.context);
     if (!plain) return undefined;
     if (!MEANINGS[plain.intent].answer) return plain;
-    return first && this.context.question ? plain : undefined;
+    const asks = said.asked || beginsAsking(clause.words.map(({ word }) => word));
+    return first && this.context.question && !asks ? plain : undefined;
   }
 
   /** What a clause says about a critical factor, covered from end to end. */
@@ -99,16 +130,21 @@ export class Hearing {
         found = found.filter(({ command }) => isKept(command));
         continue;
       }
-      const plain = this.worded(clause, at === 0) ?? this.confirmed(clause, said);
+      const own = within(this.guess(clause), whole);
+      const plain =
+        this.worded(clause, said, at === 0) ??
+        this.confirmed(clause, said) ??
+        agreeing(accountedFor(clause, this.context), own);
       if (plain) {
-        const { answer } = MEANINGS[plain.intent];
+        const { answer, plainly } = MEANINGS[plain.intent];
+        // "My beans came up, six of them": a count of something else.
+        if (plainly && likelihood(plain.intent, whole) < LEAST_COUNTED) continue;
         if (!answer && directness(plain.intent, whole) < FRAME_TO_ASK) return [];
         found.push({ command: plain, clause });
         continue;
       }
-      const own = this.guess(clause);
       const [best] = this.eachReading(clause, own);
-      if (best && isToAct(best, own)) {
+      if (best && this.isToAct(best, own)) {
         guessed = true;
         found.push({ command: best, clause });
         continue;
@@ -123,9 +159,29 @@ export class Hearing {
     const confirms = facts.some(({ command }) => command.intent === "factor");
     if (confirms && beside.some(({ clause, idle }) => !idle || isGuess(clause.words))) return [];
     if (unclear.length === 0) return facts;
+    if (!clears) return facts.every(isSlight) ? [] : this.alone(facts, said, whole);
     const another = unclear.some(({ best }) => best && isAnother(best, facts));
-    const slight = facts.every(({ clause }) => clause.words.length < LEAST_WORDS);
-    return guessed || another || slight ? [] : facts;
+    return guessed || another || facts.every(isSlight) ? [] : facts;
+  }
+
+  /** What stands beside a single fact may hold its values: "I was out, for ten minutes". */
+  private alone(facts: ClauseFact[], said: Utterance, whole: Guess): ClauseFact[] {
+    const [fact] = facts;
+    if (!fact || facts.length > 1) return facts;
+    const [likely] = this.eachReading(said, whole);
+    const same = likely?.intent === fact.command.intent;
+    return same
+      ? [
+          {
+            ...fact,
+            command: {
+              ...likely,
+              ...fact.command,
+              slots: { ...likely.slots, ...fact.command.slots },
+            } as Command,
+          },
+        ]
+      : facts;
   }
 
   /** "Yes, and what do I do now?": an answer, and what it is said beside. */
@@ -151,6 +207,46 @@ function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
   return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
 }
 
+/** How likely a clause has to say that somebody is hurt. */
+const URGENT = 0.5;
+
+/** How likely something else has to be meant than an answer to what is asked. */
+const OTHERWISE = 0.6;
+const ABOUT_ASKED = wordSet("answer yes no factor unknown done repeat");
+
+/** How likely a meaning has to be that words in no known order are taken to have. */
+const AGREED = 0.4;
+
+/** A report that all words are accounted for in, where the model takes it so, too. */
+export function agreeing(plain: Command | undefined, from: Guess): Command | undefined {
+  const [first] = from.intents;
+  const agreed = first && first.name === plain?.intent && first.probability >= AGREED;
+  return agreed && plain && directness(plain.intent, from) >= AGREED ? plain : undefined;
+}
+
+/** How likely the whole sentence has to be about what a clause of it counts or measures. */
+const LEAST_COUNTED = 0.02;
+
+function likelihood(intent: Intent, { intents }: Guess): number {
+  return intents.find(({ name }) => name === intent)?.probability ?? 0;
+}
+
+/** A meaning that the whole sentence speaks against is never quite ruled out for a clause. */
+const LEAST_WHOLE = 0.01;
+
+/** What a clause means, as far as the whole sentence bears it out. */
+function within(own: Guess, whole: Guess): Guess {
+  const intents = own.intents.map(({ name, probability }) => {
+    const all = likelihood(name as Intent, whole);
+    return { name, probability: Math.sqrt(probability * Math.max(all, LEAST_WHOLE)) };
+  });
+  const sum = intents.reduce((before, { probability }) => before + probability, 0);
+  const shared = intents.map(({ name, probability }) => ({ name, probability: probability / sum }));
+  const frames = { ...own.frames };
+  for (const frame of FRAMES) frames[frame] = (own.frames[frame] + whole.frames[frame]) / 2;
+  return { intents: shared.sort((one, other) => other.probability - one.probability), frames };
+}
+
 /** "Right, the beans are cut": a word that opens a sentence acknowledges nothing. */
 function withoutOpeners(facts: ClauseFact[]): ClauseFact[] {
   const [first, ...others] = facts;
@@ -159,6 +255,9 @@ function withoutOpeners(facts: ClauseFact[]): ClauseFact[] {
 }
 
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
+function isSlight({ clause }: ClauseFact): boolean {
+  return clause.words.length < LEAST_WORDS;
+}
 const LEAST_WORDS = 3;
 
 /** From here on a clause that fits no wording is likely to be something besides. */
@@ -187,7 +286,8 @@ const MAKES_DOUBT = wordSet(
   "if unless until till when whenever wish hope hoping think thought guess maybe perhaps",
   "probably might say says said told tells claims reckon reckons ask asked dreamed dream",
   "pretend suppose used imagine yesterday almost nearly not no never none nothing only should",
-  "would could may must",
+  "would could may must was were stopped stops stop quit lost dropped fell died wait yet unsure",
+  "give gives gave loose flex flexes springs wiped thinned except bar pigs lie kidding joking",
 );
 
 const BACK = new RegExp(

@@ -43,7 +43,16 @@ const PAIRS = `
   coz: because| 'cause: because| yall: you all| yonder: there| reckons: thinks| agin: again|
   het: hot| bust: broke| busted: broke| sumpin: something| leastways: at least| t'other: the other|
   tother: the other| dat: that| dese: these| dose: those| ze: the| zis: this| zat: that| zey: they|
-  iz: is| vill: will| und: and| ma: my| mak: make| git: get| fer: for
+  iz: is| vill: will| und: and| ma: my| mak: make| git: get| fer: for|
+  thoom: thumb| gairden: garden| fu: full| stert: start| sterted: started| yestreen: last night|
+  maun: must| twinty: twenty| thirtie: thirty| eeleven: eleven| eleeven: eleven| eleevin: eleven|
+  nobbut: only| reet: right| tek: take| teks: takes| mek: make| meks: makes| allus: always|
+  gi: give| gie's: give me| brocht: brought| thocht: thought| dreepin: dripping| drap: drop|
+  drooned: drowned| heids: heads| bairns: children| thegither: together| thae: those| theday: today|
+  the'day: today| the'morn: tomorrow| awfy: awfully| faither: father| mither: mother| breid: bread|
+  swole: swollen| kilt: killed| het: hot| holt: hold| chimbley: chimney| hit's: it is| them's: those are|
+  rinsin: rinsing| pressin: pressing| ketch: catch| clumb: climbed| et: ate| fetcht: fetched| wisht: wish|
+  'appen: maybe| aboot: about| reckoned: thought
 `;
 
 const SPELLED: Readonly<Record<string, string>> = Object.fromEntries(

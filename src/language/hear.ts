@@ -6,21 +6,24 @@
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
-import { type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
+import { unsureAnswer } from "./answers.ts";
+import { agreeing, type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
+import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
 import { type Recalled, recalled } from "./own-words.ts";
+import { pairedLots } from "./paired-lots.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
-import { BOUNDS, contradicted, DIRECT, frameOf, isToAct, isToAsk } from "./weighing.ts";
+import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk, MOST_GUESSED } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /**
@@ -52,10 +55,12 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   const said = utteranceOf(withoutFirstThoughts(words, context));
   const hearing = new Hearing(context, models);
   const read = unmixed(readIn(said, context, hearing));
-  const anew = urgentFirst(unlessStopped(read, said), said, context);
+  const plainly = unhedged(yesAlone(unlessStopped(read, said), said, context), said);
+  const anew = urgentFirst(plainly, said, hearing);
   const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
   const heard = own ? recalling(anew, own) : anew;
-  const { commands, frame, intents } = heard;
+  const { frame, intents } = heard;
+  const commands = withReading(heard, hearing, said);
   const lost = commands.map((command): Command => {
     const evidence = lossIn(command, words);
     return evidence ? { ...command, evidence } : command;
@@ -91,6 +96,21 @@ function weakened(evidence: Evidence): Evidence {
   return { ...evidence, strength: "trace" };
 }
 
+/** "It's down to eight": a fall, and what the gauge reads. */
+function withReading(heard: Read, hearing: Hearing, said: Utterance): readonly Command[] {
+  const { commands } = heard;
+  const fell = commands.some(({ intent }) => intent === "pressure-lost");
+  const read = commands.some(({ intent }) => intent === "pressure");
+  if (heard.reading !== "sure" || !fell || read || FALLEN_BY.test(` ${said.text.toLowerCase()} `))
+    return commands;
+  const reading = hearing.command("pressure", MOST_GUESSED, said);
+  return reading ? [...commands, reading] : commands;
+}
+
+/** Here the number is no reading. */
+const FALLEN_BY =
+  /\b(below|under|beneath|less than|by|for|from|at least|minutes?|hours?|o'?clock|ago|past|since|quarter|half)\b/;
+
 function isHarmless({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "harmless";
 }
@@ -115,19 +135,67 @@ function recalling(heard: Read, { command, memory }: Recalled): Read {
   return { ...heard, reading: "sure", commands: [command], candidates: [command], memory };
 }
 
+const YES_WORDS = wordSet(
+  "yes yeah yep yup yea aye sure okay indeed course certainly absolutely definitely right true affirmative",
+  "they it that all every everyone each both of em them these those were was are is has have did do does am",
+  "the lot last single one whole time entire way through throughout sir maam honey love dear sugar hon lass ma",
+  "damn bloody well just i we you bet mm uh huh hm mhm correct exactly confirmed checked made held stayed kept",
+  "new brand covered under water boiling boil sealed bottled jar jars lid lids a full rolling by means please",
+);
+/** "Near enough", "some of them": a yes with one of these is none. */
+const NO_YES =
+  /\b(near enough|nearly|almost|about|more or less|mostly|most|some|one side|sort of|kind of|except|bar|but|apart|until|till|will|would|should|ought|think|hope|guess|reckon|suppose|probably|maybe|might|fairly|pretty)\b/;
+
+/**
+ * A yes to a question that guards safety stands alone, or beside words that say the same again:
+ * "yes, some" and "yes, Mum, I'm coming" are none.
+ */
+function yesAlone(heard: Read, said: Utterance, { question }: Context): Read {
+  const yes = heard.commands.find(({ intent }) => intent === "yes");
+  if (heard.reading !== "sure" || !yes || !question?.guards) return heard;
+  const others = heard.commands.flatMap(({ intent }, at) => {
+    return intent === "yes" ? [] : (heard.clauses?.[at]?.words.map(({ start }) => start) ?? []);
+  });
+  const words = said.words.filter(({ start }) => !others.includes(start)).map(({ word }) => word);
+  const all = words.join(" ");
+  if (!NO_YES.test(all) && words.every((word) => YES_WORDS.has(word))) return heard;
+  const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
+  if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
+  return { ...heard, reading: "ask", commands: [], candidates: [yes] };
+}
+
+const HEDGED =
+  /\b(i (think|believe|guess|reckon|hope|suppose|suspect|figure)|(they|it|that|lids?|jars?) looks?|looks? (like|as if)|(should|must) (be|have)|pretty sure|fairly sure|apparently|as far as i|maybe|probably|perhaps|supposedly)\b/;
+
+/** A report that would clear a doubt is asked back where the person only thinks so. */
+function unhedged(heard: Read, said: Utterance): Read {
+  const clears = heard.commands.some(({ intent, confirms }) => {
+    const { cost, plainly, report } = MEANINGS[intent];
+    return cost === "clearing" && report === true && plainly === true && !confirms;
+  });
+  const thought = HEDGED.test(said.words.map(({ word }) => word).join(" "));
+  if (heard.reading !== "sure" || !clears || !thought || heard.commands.length > 1) return heard;
+  return { ...heard, reading: "ask", candidates: heard.commands, commands: [] };
+}
+
 /** Somebody hurt or in danger comes before whatever else was said, and before all questions. */
-function urgentFirst(heard: Read, said: Utterance, context: Context): Read {
+function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
+  const { context } = hearing;
   const { commands, intents, frame } = heard;
-  const likely = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
+  const whole = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
+  const likely = hearing.urgentIn(said) ?? whole;
   const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
   // Beside nothing but questions a lesser guess is enough: the answer to them can wait.
   const alone = commands.every(isHarmless);
   const least = alone && commands.length > 0 ? BOUNDS.harmless.ask : BOUNDS.harmless.act;
-  if (!likely || likely.probability < least || known) return heard;
+  if (!likely || likely.probability < BOUNDS.harmless.ask || known) return heard;
   if (!DIRECT.includes(frame)) return heard;
   const { name, probability } = likely;
   const urgent = finishSlots(name as Intent, {}, probability, said, context);
   if (!urgent) return heard;
+  // What a word names needs less of a guess.
+  const named = Object.keys(urgent.slots).length > 0 && commands.length > 0;
+  if (probability < least && !named) return heard;
   const facts = commands.filter((command) => !isHarmless(command));
   return { ...heard, reading: "sure", commands: [urgent, ...facts] };
 }
@@ -175,6 +243,9 @@ function toldPolitely(said: Utterance, context: Context): Read | undefined {
   return undefined;
 }
 
+/** A report no surer than this was gathered from words in no known order. */
+const GATHERED = 0.7;
+
 /** Readings of one sentence, put together as what they come to. */
 class Reader {
   private readonly whole: Guess;
@@ -212,13 +283,16 @@ class Reader {
   /** No wording covers it surely; `plain` is what one may. */
   guessed(plain: Command): Read {
     const readings = [...this.hearing.eachReading(this.said, this.whole)];
+    const unsure = this.hearing.notKnown(this.said, plain, readings);
+    if (unsure) return this.read("sure", [unsure], [unsure, ...readings]);
     const several = this.hearing.several(this.said, this.whole);
-    const known = plain.intent !== "unknown";
+    const gathered = plain.confidence <= GATHERED && MEANINGS[plain.intent].report;
+    const known = plain.intent !== "unknown" && (!gathered || agreeing(plain, this.whole));
     if (several.length > 1 || (several.length === 1 && !known))
       return this.facts(several, readings);
     if (known) return this.read("sure", [plain], [plain, ...readings]);
     const [best] = readings;
-    if (best && isToAct(best, this.whole)) return this.read("sure", [best], readings);
+    if (best && this.hearing.isToAct(best, this.whole)) return this.read("sure", [best], readings);
     const asked = readings.filter((one) => isToAsk(one, this.whole));
     return asked.length > 0
       ? this.read("ask", [], [...asked, ...readings])
@@ -227,7 +301,8 @@ class Reader {
 }
 
 function readIn(said: Utterance, context: Context, hearing: Hearing): Read {
-  const begins = furtherBegins(said, context);
+  const pairs = pairedLots(said, context);
+  const begins = pairs.length > 0 ? pairs : furtherBegins(said, context);
   if (begins.length > 0) return begunIn(begins);
   const told = toldPolitely(said, context);
   if (told) return told;

@@ -27,6 +27,8 @@ const DOUBTS = {
   joined: 0.1,
   /** The words were not in a known order. */
   gathered: 0.15,
+  /** Words that change nothing stood among them. */
+  beside: 0.3,
   /** An unexpected word was skipped. */
   stranger: 0.35,
   /** Run-together words were taken apart. */
@@ -93,7 +95,7 @@ function found(run: Run, book: PhraseBook, refused: Refused): Found | undefined 
 /** In no known word order, but with all words known to belong to one intent. */
 function gathered(run: Run, book: PhraseBook, refused: Refused): Found | undefined {
   const bag = book.bags.read(run, book, refused);
-  return bag && { ...bag, doubt: DOUBTS.gathered };
+  return bag && { ...bag, doubt: bag.beside ? DOUBTS.beside : DOUBTS.gathered };
 }
 
 /** With one unexpected word skipped. */
@@ -233,6 +235,16 @@ export function surelyUnderstood(said: Utterance, context: Context): Command | u
   const answer = context.question ? answerTo(said, context.question) : undefined;
   const command = answer ?? inOrder(matched(said, context));
   return command && command.confidence >= CERTAIN ? command : undefined;
+}
+
+/**
+ * Words as one report, where all of them belong to it or change nothing; undefined where one does
+ * not.
+ */
+export function accountedFor(said: Utterance, context: Context): Command | undefined {
+  if (said.words.length === 0 || said.cut || said.asked) return undefined;
+  const whole = matched(said, context);
+  return finish(whole, gathered(whole.run, whole.book, whole.refused));
 }
 
 /** Words as one command, by the wordings alone. */

@@ -64,10 +64,20 @@ export function frameOf({ frames }: Guess): Frame {
   return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
 }
 
+/** Work at the table: whoever says too soon that it is done takes it back, and nothing is cleared. */
+const AT_THE_TABLE = /^(hands-on|rest)$/;
+
+/** What a mistake costs in this moment. */
+function costIn({ intent }: Command, { stages }: Situation): Cost {
+  const { cost, plainly } = MEANINGS[intent];
+  if (plainly) return "clearing";
+  const table = stages.length > 0 && stages.every((kind) => AT_THE_TABLE.test(kind));
+  return intent === "done" && table ? "changing" : cost;
+}
+
 /** Sure enough, for what a mistake costs, to be acted on. */
-export function isToAct(command: Command, from: Guess): boolean {
-  const { cost, plainly } = MEANINGS[command.intent];
-  const { act } = BOUNDS[plainly ? "clearing" : cost];
+export function isToAct(command: Command, from: Guess, situation: Situation): boolean {
+  const { act } = BOUNDS[costIn(command, situation)];
   return command.confidence >= act && directness(command.intent, from) >= FRAME_TO_ACT;
 }
 

@@ -213,6 +213,7 @@ function expand(raw: string, before: string | undefined): string[] {
   if (quote < 0) return [undrawn(plain)];
   const [stem, ending] = [plain.slice(0, quote), plain.slice(quote + 1)];
   if (ending === "") return [fromDialect(stem) ?? unswallowed(stem)];
+  if (/^th?$/.test(stem)) return ["the", ...expand(ending, before)];
   if (ending === "t" && stem.endsWith("n")) return [stem.slice(0, -1), "not"];
   const full = Object.hasOwn(ENDINGS, ending) ? ENDINGS[ending] : undefined;
   return full ? [...(fromDialect(stem) ?? stem).split(/['\s]/), full] : plain.split("'");
@@ -231,12 +232,54 @@ const FIGURE =
 /** Little words of dialect, by the words before and behind them: "an the lids", "a cup o salt". */
 const LITTLE: Readonly<Record<string, (before: string, behind: string) => string | undefined>> = {
   ya: (before) => (before === "" ? undefined : "you"),
+  our: (before) => (before === "half" ? "hour" : undefined),
+  pit: (before) => (/^(i|we|have|she|he|just)$/.test(before) ? "put" : undefined),
+  foot: (before) => (FIGURE.test(before) ? "feet" : undefined),
   an: (_before, behind) => (/^[b-gj-np-tv-z]/.test(behind) ? "and" : undefined),
   o: (before, behind) => {
     if (/^(the|them|those|these|my|our|us)$/.test(behind)) return "of";
     return before === "" || FIGURE.test(before) || FIGURE.test(behind) ? undefined : "of";
   },
 };
+
+/** Sounds of somebody out of breath or thinking, which stand for nothing. */
+const BREATHS = wordSet("hah hff hoo oof pff pfft hnf gah uff hup whoof huff ahem");
+
+/** Little words that are said twice by whoever looks for the next one. */
+const STUTTERED = wordSet(
+  "the a an my our your of in on to it is that and i we at from for with was by they them this",
+  "there have has so if are am been it's gotta got put start",
+);
+const LONGEST_STUTTER = 3;
+
+/** How many words from here on are said again right behind: "the, the", "warn me, warn me". */
+function stutterAt(words: readonly Word[], at: number): number {
+  for (let length = LONGEST_STUTTER; length > 0; length -= 1) {
+    const first = words.slice(at, at + length).map(({ word }) => word);
+    if (first.length < length || (length > 1 && new Set(first).size === 1)) continue;
+    const again = first.every((word, step) => words[at + length + step]?.word === word);
+    if (!again || first.some((word) => FIGURE.test(word) || NO_STUTTER.has(word))) continue;
+    if (length > 1 || STUTTERED.has(first[0] ?? "")) return length;
+  }
+  return 0;
+}
+
+/** Said twice these say more than once. */
+const NO_STUTTER = wordSet("no not never very");
+
+/** The words without breaths, and without those that were begun twice. */
+function withoutStutters(words: Word[]): Word[] {
+  const calm = words.filter(({ word }) => !BREATHS.has(word));
+  const said = calm.length > 0 ? calm : words;
+  const kept: Word[] = [];
+  for (let at = 0; at < said.length; ) {
+    const again = stutterAt(said, at);
+    const word = said[at];
+    if (again === 0 && word) kept.push(word);
+    at += Math.max(again, 1);
+  }
+  return kept;
+}
 
 /** Words that only the words around them tell from those they sound like. */
 function mendSounds(words: Word[]): void {
@@ -282,5 +325,10 @@ export function utteranceOf(text: string): Utterance {
     }
   }
   mendSounds(words);
-  return { text, words, asked: /\?\s*["'”’)]*\s*$/.test(text.slice(-40)), cut };
+  return {
+    text,
+    words: withoutStutters(words),
+    asked: /\?\s*["'”’)]*\s*$/.test(text.slice(-40)),
+    cut,
+  };
 }

@@ -13,8 +13,8 @@ const context = kitchenContext({
 
 /** Said in a way that no wording covers. */
 const UNFORESEEN = [
-  "right then we've got a proper rolling boil going on in the big canner there",
-  "there she goes like the clappers, one great rolling boil all over the pot",
+  "right then we've got a proper rolling boil going on in Effie's great preserving pan",
+  "there she goes like the clappers, one great rolling boil from here to Christmas",
   "every one of my lids has gone down with a pop overnight, lovely",
   "all nine of those have sealed up a treat",
   "steam is fairly belting out of that petcock in a solid jet now",

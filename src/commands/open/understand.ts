@@ -2,8 +2,9 @@ import type { Command } from "../../kitchen/command.ts";
 import { isZone, parseIso } from "../../kitchen/time.ts";
 import type { Context, NamedStage, OpenQuestion } from "../../language/context.ts";
 import { hear } from "../../language/hear.ts";
+import { CRITICAL_FACTORS } from "../../recipe/critical-factors.ts";
 import type { Library } from "../../recipe/library.ts";
-import { STAGE_KINDS } from "../../recipe/recipe.ts";
+import { type CriticalFactor, STAGE_KINDS } from "../../recipe/recipe.ts";
 import { CALLS } from "../call/calls.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 
@@ -57,10 +58,19 @@ const ANSWERED_BY: Readonly<Record<string, OpenQuestion["kind"]>> = {
   which: "choice",
 };
 
+/** The question that a critical factor is asked by. */
+function factorQuestion({ id, answer }: CriticalFactor): OpenQuestion {
+  const choices = answer?.type === "choice" ? { choices: [...answer.right, ...answer.wrong] } : {};
+  return { kind: answer?.type ?? "yes-no", key: id, guards: true, ...choices };
+}
+
 function questionFrom(key: string | undefined): OpenQuestion | undefined {
   if (key === undefined) return undefined;
+  const factor = CRITICAL_FACTORS.find(({ id }) => id === key);
+  if (factor) return factorQuestion(factor);
   const choices = key === "gauge" ? { choices: ["dial", "weighted"] } : {};
-  return { kind: ANSWERED_BY[key] ?? "yes-no", key, ...choices };
+  const guards = key === "which" ? {} : { guards: true as const };
+  return { kind: ANSWERED_BY[key] ?? "yes-no", key, ...guards, ...choices };
 }
 
 function unknownRecipe(running: Running, recipes: Context["recipes"]): string | undefined {
@@ -89,7 +99,10 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
   const question = questionFrom(optionValue(options, "question"));
   const loads = stage ? [{ id: stage.owner, canner: "canner", stages: [stage.stage] }] : [];
   const { zone, library } = io;
-  const base = { nowMs, zone, recipes, library, running, timers, loads };
+  const ofRunning = running.flatMap(({ recipe }) => library.recipes.get(recipe)?.critical ?? []);
+  const asked = CRITICAL_FACTORS.filter(({ id }) => id === question?.key);
+  const factors = [...new Map([...ofRunning, ...asked].map((one) => [one.id, one])).values()];
+  const base = { nowMs, zone, recipes, library, running, timers, loads, factors };
   return question ? { ...base, question } : base;
 }
 

@@ -25,7 +25,12 @@ export function decideChange(deciding: Deciding<"change-batch">): Decision {
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   const chosen = { ...wish, chosen: [{ owner: batch.id }] };
-  const { weightLb } = slots;
+  const { moreLb } = slots;
+  const before = batch.lot.weightLb;
+  if (moreLb !== undefined && before === undefined) {
+    return refused(`How many pounds of ${batchName(batch)} are there now in all?`);
+  }
+  const weightLb = moreLb === undefined ? slots.weightLb : (before ?? 0) + moreLb;
   if (weightLb !== undefined && !(weightLb > 0 && weightLb <= HEAVIEST_LB)) {
     return refused(`${weightLb} pounds can't be right. How much is there?`);
   }

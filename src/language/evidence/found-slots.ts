@@ -115,23 +115,73 @@ function altitude(scan: Scan): Raw | undefined {
   return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
 }
 
-/** What a timer is for: its label where that is known, else the words after "for". */
-function label(scan: Scan): Raw {
-  const found = scan.all<string>("thing", ({ at }) => {
-    return /^(the|for|my|on)$/.test(scan.word(at - 1)) || /^(the|my)$/.test(scan.word(at));
+/** Words that no timer is called by. */
+const NO_LABEL =
+  /^(clock|timer|alarm|one|stove|oven|fire|record|last|time|minutes?|while|moment|pot|pan|canner|bit)$/;
+/** A label stands behind one of these, or begins the sentence. */
+const BEFORE_LABEL = /^(the|for|my|on|that|this|them|those|to|an?|some)$/;
+
+/** What a timer is for, as it is written. */
+function labelSaid(scan: Scan): string | undefined {
+  const found = scan.all<string>("thing", ({ at, value }) => {
+    const [first = ""] = value.split(" ");
+    const placed = at === 0 || BEFORE_LABEL.test(scan.word(at - 1)) || /^(the|my)$/.test(first);
+    return placed && !NO_LABEL.test(first) && !NOT_LABEL.has(first);
   });
-  const first = scan.chosen(found);
-  return first ? { label: String(first.value).replace(/^(the|my) /, "") } : {};
+  const first = scan.chosen(found.filter(({ at }) => at > 0)) ?? scan.chosen(found);
+  if (!first) return undefined;
+  const words = String(first.value).split(" ");
+  const end = words.findIndex((word) => LABEL_ENDS.has(word) || NO_LABEL.test(word));
+  const label = words.slice(0, end < 1 ? words.length : end);
+  const from = first.next - words.length;
+  return textBetween(scan.said, from, from + label.length);
+}
+
+/** Verbs and little words that a sentence begins with, and no label does. */
+const NOT_LABEL = new Set(
+  (
+    "set start put give add stick throw let make time stop kill cancel drop forget turn tell warn " +
+    "call shout remind ring buzz gimme go keep leave bump another okay right please hey never fash"
+  ).split(" "),
+);
+/** A label is over where one of these begins. */
+const LABEL_ENDS = new Set(
+  "needs need wants want is are was were has have clock timer alarm again already eaten".split(" "),
+);
+
+function label(scan: Scan): Raw {
+  const found = labelSaid(scan);
+  return found === undefined ? {} : { label: found };
+}
+
+/** A timer by its name, known or not. */
+function timerNamed(scan: Scan): Raw {
+  const known = target(scan);
+  if (known.target) return known;
+  const said = labelSaid(scan);
+  if (said === undefined) return {};
+  return { target: { said, meaning: { recipes: [], batches: [], timers: [] }, exact: true } };
+}
+
+/** Longer than this no timer is set by a bare number. Minutes. */
+const MOST_BARE_MINUTES = 180;
+
+/** A length of time, or a number without another unit: "eggs, eight". */
+function timed(scan: Scan): FoundValue<number> | undefined {
+  const bare = scan.one<number>("whole", ({ next, value }) => {
+    return value > 0 && value <= MOST_BARE_MINUTES && !UNITS.has(scan.word(next));
+  });
+  return minutes(scan) ?? bare;
 }
 
 function timerSet(scan: Scan): Raw | undefined {
-  const length = minutes(scan);
+  const length = timed(scan);
   return length && { minutes: length.value, ...label(scan) };
 }
 
 function timerAdd(scan: Scan): Raw | undefined {
-  const length = minutes(scan);
-  return length && { minutes: length.value, ...target(scan) };
+  const length = timed(scan);
+  return length && { minutes: length.value, ...timerNamed(scan) };
 }
 
 function remind(scan: Scan): Raw {
@@ -272,7 +322,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   },
   "timer-set": timerSet,
   "timer-add": timerAdd,
-  "timer-cancel": withTarget,
+  "timer-cancel": timerNamed,
   remind,
   note,
   "correct-time": correctTime,

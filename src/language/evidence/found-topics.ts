@@ -84,11 +84,18 @@ function converted(scan: Scan): Raw | undefined {
 function away(scan: Scan): Raw {
   const length = minutes(scan);
   const until = scan.one<string>("future");
-  return length ? { minutes: length.value } : until ? { until: until.value } : {};
+  if (length) return { minutes: length.value };
+  if (until) return { until: until.value };
+  // "Back in ten": minutes, where no other unit is said.
+  const bare = scan.one<number>("whole", ({ at }) => /^(in|for|be)$/.test(scan.word(at - 1)));
+  return bare ? { minutes: bare.value } : {};
 }
 
 function warned(scan: Scan): Raw | undefined {
-  const length = minutes(scan);
+  const bare = scan.one<number>("whole", ({ next }) => {
+    return /^(before|ahead|afore|from|beforehand|minutes?)$/.test(scan.word(next));
+  });
+  const length = minutes(scan) ?? bare;
   return length && { minutes: length.value, ...target(scan) };
 }
 

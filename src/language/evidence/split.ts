@@ -4,7 +4,7 @@ import { RECIPE_NAMES } from "../values/recipe-names.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
 import type { Utterance, Word } from "../words.ts";
 
-const JOINERS = wordSet("and but then so also plus while");
+const JOINERS = wordSet("and but then so also plus while because");
 const MARK = /[,.;:!?–—]|\s-\s|\.\.\./;
 
 /** "One hundred and ninety", "two and a half": the word in it joins no clauses. */
@@ -23,6 +23,15 @@ const NAMED = new Set(
     .flatMap((name) => name.toLowerCase().match(/\w+ and \w+/g) ?? []),
 );
 
+/** "For a while", "so far", "so much": no clause begins with these. */
+function isWithinPhrase(words: readonly Word[], at: number): boolean {
+  const [before = "", here = "", behind = ""] = [at - 1, at, at + 1].map((one) => {
+    return words[one]?.word ?? "";
+  });
+  if (here === "while") return /^(a|good|little|long|quite|short|worth|the)$/.test(before);
+  return here === "so" && /^(far|much|many|hot|hard|long|good)$/.test(behind);
+}
+
 function isWithinName(words: readonly Word[], at: number): boolean {
   return NAMED.has([at - 1, at, at + 1].map((place) => words[place]?.word ?? "").join(" "));
 }
@@ -34,7 +43,7 @@ export function clausesIn(said: Utterance): Utterance[] {
   for (let at = 1; at < words.length; at++) {
     const [before, here] = [words[at - 1], words[at]];
     if (!before || !here || before.start === here.start) continue;
-    const within = isWithinNumber(words, at) || isWithinName(words, at);
+    const within = [isWithinNumber, isWithinName, isWithinPhrase].some((is) => is(words, at));
     const joins = JOINERS.has(here.word) && !within;
     if (joins || MARK.test(text.slice(before.end, here.start))) cuts.push(at);
   }

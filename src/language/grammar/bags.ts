@@ -1,9 +1,11 @@
 import type { Intent } from "../../kitchen/command.ts";
-import { beginsAsking } from "../guards.ts";
+import { BESIDE, LIKENS, MOST_LIKENED } from "../beside-words.ts";
+import { beginsAsking, TELLING } from "../guards.ts";
 import { meanings } from "../intents/all.ts";
 import type { Bag } from "../intents/meaning.ts";
 import type { Grammar, Match, Phrase, Run, SlotCapture } from "./matcher.ts";
 import { type Passable, startsFrom, tailsOf } from "./passing-over.ts";
+import { wordSet } from "./word-set.ts";
 
 /**
  * The last resort for commands in no known word order: an intent is taken where everything said
@@ -15,12 +17,27 @@ import { type Passable, startsFrom, tailsOf } from "./passing-over.ts";
 const MOST_WORDS = 20;
 
 /** A command put together from its parts: its intent, and its slots as the phrases filled them. */
-export type Joined = { intent: Intent; slots: Record<string, unknown>; hedged: boolean };
+export type Joined = {
+  intent: Intent;
+  slots: Record<string, unknown>;
+  hedged: boolean;
+  /** Words were passed over that belong to no meaning and change none. */
+  beside?: boolean;
+};
 
 type OpenBag = { intent: Intent; bag: Bag<Intent>; must: Phrase[]; may: Phrase };
 
 /** How far a bag has got at one place: which required pieces it has, and what they filled. */
-type Path = { has: number; captures: readonly SlotCapture[]; cost: number };
+type Path = {
+  has: number;
+  captures: readonly SlotCapture[];
+  cost: number;
+  /** Words were passed over that change nothing. */
+  beside: boolean;
+};
+
+/** A word that changes nothing costs more than one that belongs to the meaning. */
+const BESIDE_COST = 4;
 
 /** The bags of a grammar; their phrases are read at first use. */
 export class BagReader {
@@ -54,7 +71,8 @@ export class BagReader {
       if (!path || (best && best.cost <= path.cost)) continue;
       const slots: Record<string, unknown> = { ...set };
       for (const { slot, value } of path.captures) slots[slot] = value;
-      best = { joined: { intent, slots, hedged: false }, cost: path.cost };
+      const { beside } = path;
+      best = { joined: { intent, slots, hedged: false, beside }, cost: path.cost };
     }
     return best?.joined;
   }
@@ -92,9 +110,24 @@ function piecesAt(must: readonly Phrase[], may: Phrase, run: Run, at: number): P
   return pieces;
 }
 
+/** Words of a comparison that would make it a report of its own. */
+const TOLD = wordSet(
+  "stopped quit out off dropped low died lost gone empty fell falling dead cold",
+);
+
+/** Where words end that change nothing and begin here: one, or a comparison to the end of all. */
+function besideAt(words: readonly string[], at: number): number[] {
+  const word = words[at] ?? "";
+  const rest = words.slice(at + 1);
+  const likens = LIKENS.has(word) && rest.length > 0 && rest.length <= MOST_LIKENED;
+  const like = likens && !rest.some((one) => TELLING.has(one) || TOLD.has(one));
+  return [...(BESIDE.has(word) ? [at + 1] : []), ...(like ? [words.length] : [])];
+}
+
 /** The cheapest way through all words that has every required piece. */
-function walk({ must, may }: OpenBag, run: Run, book: Passable): Path | undefined {
+function walk({ bag, must, may }: OpenBag, run: Run, book: Passable): Path | undefined {
   const end = run.words.length;
+  const loose = bag.beside === true;
   const places: (Path[] | undefined)[] = [];
   const reach = (at: number, path: Path) => {
     places[at] ??= [];
@@ -104,7 +137,7 @@ function walk({ must, may }: OpenBag, run: Run, book: Passable): Path | undefine
     else if (path.cost < here[index]!.cost) here[index] = path;
   };
   for (const [at, { cost, hedged }] of startsFrom(0, run, book, false)) {
-    if (!hedged) reach(at, { has: 0, captures: [], cost });
+    if (!hedged) reach(at, { has: 0, captures: [], cost, beside: false });
   }
   for (let at = 0; at < end; at += 1) {
     const here = places[at];
@@ -114,7 +147,11 @@ function walk({ must, may }: OpenBag, run: Run, book: Passable): Path | undefine
       for (const { has, match } of pieces) {
         const captures = together(path.captures, match.captures);
         const cost = path.cost + match.cost + 1;
-        if (captures) reach(match.next, { has: path.has | has, captures, cost });
+        if (captures) reach(match.next, { ...path, has: path.has | has, captures, cost });
+      }
+      if (!loose) continue;
+      for (const next of besideAt(run.words, at)) {
+        reach(next, { ...path, cost: path.cost + BESIDE_COST, beside: true });
       }
     }
   }

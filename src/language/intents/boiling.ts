@@ -29,6 +29,7 @@ export const boiling: MeaningOf<"boiling"> = {
   ],
   bags: [
     {
+      beside: true,
       must: ["<boil-seen>"],
       may: `
         <said-of-it>|{target}|<when>|<lasting>|[and] {covered=true} <covered>|come|came|

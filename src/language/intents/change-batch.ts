@@ -2,12 +2,22 @@ import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { JARS_SAID } from "../values/lot-ways.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
+/** The weight comes on top of what was told. */
+const ADDED =
+  / (another|extra|additional|further|on top|as well|plus|besides|(pounds?|kilos?|them|of them) more|more (of|pounds?|kilos?|tomatoes|beans|beets)|more) (?!like )/;
+
 /** Slots as the kitchen has them; undefined where they change nothing. */
 const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {
   const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
   const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
+  const words = ` ${said.words.map(({ word }) => word).join(" ")} `;
+  const weighed = (weight as { weightLb: number } | undefined)?.weightLb;
   const changed = {
-    ...(weight ? { weightLb: (weight as { weightLb: number }).weightLb } : {}),
+    ...(weighed === undefined
+      ? {}
+      : ADDED.test(words)
+        ? { moreLb: weighed }
+        : { weightLb: weighed }),
     ...(jar ? { jar } : {}),
     ...(name ? { variety: name } : {}),
   };
@@ -30,7 +40,14 @@ function asWritten(text: string, name: string): string {
 export const changeBatch: MeaningOf<"change-batch"> = {
   cost: "changing",
   when: ["working"],
-  slots: { target: "name", weightLb: "number", jar: "size", variety: "name", name: "name" },
+  slots: {
+    target: "name",
+    weightLb: "number",
+    moreLb: "number",
+    jar: "size",
+    variety: "name",
+    name: "name",
+  },
   parts: ["weight", "size", "called", "other"],
   example: "make that seven pounds",
   unasked: true,

@@ -65,6 +65,7 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   ],
   bags: [
     {
+      beside: true,
       must: ["{count:whole} [full|filled|good] <jars-or-size>"],
       may: `
         <tally>|<filled-word>|it|that|we|i|have|has|is|are|got|all|and|so|in all|in total|

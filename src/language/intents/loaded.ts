@@ -74,6 +74,7 @@ export const loaded: MeaningOf<"loaded"> = {
   spoken: ["the jars are in [the canner]", "the canner is loaded", "they are in the canner"],
   bags: [
     {
+      beside: true,
       must: ["<all-in-canner>|[{count:whole}] (jars|pints|quarts|half pints)|rack", "<loaded-in>"],
       may: `
         <said-of-it>|i|put|set|lowered|got|placed|safely|down|snug|nicely|<when>|<lid-on>|every

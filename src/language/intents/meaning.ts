@@ -86,6 +86,8 @@ export type Bag<I extends Intent> = {
   may: string;
   /** True where it may begin like a question. */
   asking?: true;
+  /** Words that change nothing (`beside-words.ts`) may stand among the others. */
+  beside?: true;
 };
 
 type Declared<I extends Intent> = {

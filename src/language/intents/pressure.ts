@@ -7,6 +7,9 @@ const OF_A_GAUGE = wordSet(
     "steady canner sitting sits stands climbed reached hit rising",
 );
 
+/** Stages of a load in which a gauge is read. */
+const IN_CANNER = /^(heat|vent|process|depressurize|cool)$/;
+
 /** What the gauge reads. */
 export const pressure: MeaningOf<"pressure"> = {
   cost: "clearing",
@@ -17,7 +20,9 @@ export const pressure: MeaningOf<"pressure"> = {
   example: "eleven pounds on the gauge",
   finish: (raw, { pressureUnit = "psi", loads }, _plain, said) => {
     const plainly = said.words.some(({ word }) => OF_A_GAUGE.has(word));
-    const empty = loads?.every(({ stages }) => stages.every(({ state }) => state !== "running"));
+    const empty = loads?.every(({ stages }) => {
+      return !stages.some(({ state, kind }) => state === "running" && IN_CANNER.test(kind));
+    });
     // "Five pounds" is no pressure where nothing is in a canner.
     if (!plainly && empty) return undefined;
     // "Whole tomatoes, twenty-one pounds" is what they weigh.

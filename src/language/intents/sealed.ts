@@ -78,6 +78,7 @@ export const sealed: MeaningOf<"sealed"> = {
   ],
   bags: [
     {
+      beside: true,
       set: { all: true },
       must: [
         "<all-jars>|<other-jars>|[the] (whole|entire) (batch|lot|load|bunch)|all",
@@ -90,6 +91,7 @@ export const sealed: MeaningOf<"sealed"> = {
       `,
     },
     {
+      beside: true,
       must: ["<some-jars>|<numbered>", "<sealed>|<went-down>|good seals"],
       may: `
         <said-of-it>|i|so far|good|fine|nice|tight|well|too|both|now|lids|jars|nicely|counted|

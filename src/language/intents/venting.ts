@@ -40,11 +40,12 @@ export const venting: MeaningOf<"venting"> = {
   spoken: ["steam is coming out", "it is venting", "a full column of steam"],
   bags: [
     {
+      beside: true,
       must: ["steam|venting|steaming", "<steaming>|<from-vent>|venting|steaming"],
       may: `
         <said-of-it>|<steady>|<from-vent>|<when>|<lasting>|good|nice|strong|solid|full|plume|
         column|stream|jet|of|canner|vent|out|started|begun|to|can see|i see|i|lots of|plenty of|
-        a lot of
+        a lot of|here comes|there comes|comes|coming
       `,
     },
   ],

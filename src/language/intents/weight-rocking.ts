@@ -36,6 +36,7 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
   spoken: ["the weight is (rocking|jiggling)"],
   bags: [
     {
+      beside: true,
       must: ["<weight>", "<rocking>"],
       may: "<said-of-it>|<steady>|<when>|<lasting>|i|can|hear|see|started|begun|began|to|a|going",
     },

@@ -9,7 +9,8 @@ const CONCEPTS: Readonly<Record<string, string>> = {
   band: "band bands ring rings screwband screwbands",
   heat:
     "burner gas flame fire stove hob heat cooker element range oven furnace propane pilot " +
-    "induction electricity power",
+    "induction electricity power" +
+    " knob knobs matches lighter",
   pot:
     "pot pots pan kettle canner canners cooker bath cauldron stockpot saucepan vessel tub crock " +
     "crocks bucket basin bowl",
@@ -17,7 +18,9 @@ const CONCEPTS: Readonly<Record<string, string>> = {
   boils:
     "boil boils boiling boiled bubble bubbles bubbling bubbled roll rolling rolls rollin " +
     "tumbling seething galloping churning simmer simmering simmers",
-  calm: "flat still calm quiet dead stopped quit died lost gone dropped cooled settled silent",
+  calm:
+    "flat still calm quiet dead stopped quit died lost gone dropped cooled settled silent" +
+    " limp lazy sulking sulky feeble weak asleep drowsy blip blips lukewarm tepid barely",
   out: "out off died dead quit gone cut blew blown tripped failed lost stopped killed",
   back: "back again relit restored returned returns recovered",
   steam:
@@ -33,13 +36,16 @@ const CONCEPTS: Readonly<Record<string, string>> = {
   seals:
     "sealed seal seals pinged ping pings popped pop pops plinked clicked click clicks sucked " +
     "dipped concave tight indented dished",
-  unsealed: "unsealed flexes springs bounces domed dome buckled loose",
+  unsealed:
+    "unsealed flexes springs bounces domed dome buckled loose" +
+    " bounce bounces bouncing springy spring flex flexes flexing gives give jumping jumps wobbly clicky proud raised",
   broken:
     "broke broken break cracked crack cracks shattered split burst busted smashed exploded " +
     "chipped shards pieces",
   bad:
     "mold mould moldy mouldy slimy slime rotten stink stinks stinky fizz fizzing spurted bulging " +
-    "bulged bulges swollen furry fuzz rancid off foul reeks leaking leaked leaks hissed sprayed",
+    "bulged bulges swollen furry fuzz rancid off foul reeks leaking leaked leaks hissed sprayed" +
+    " fur hairy fluff fluffy mossy swole pushed blown spat squirted fizzed weeping oozing seeping",
   odd:
     "cloudy foam foaming foamy scum film froth murky white floating floats siphoned siphoning " +
     "sediment specks brown pink",
@@ -51,7 +57,9 @@ const CONCEPTS: Readonly<Record<string, string>> = {
   strength: "percent strength proof five label labeled says",
   new: "new fresh unused unopened brand box sleeve cellophane packet",
   used: "old used reused last year's secondhand",
-  space: "headspace inch inches gap space room quarter half rim brim",
+  space:
+    "headspace inch inches gap space room quarter half rim brim" +
+    " daylight thumb finger fingers brimful",
   food:
     "beans bean beets beet tomatoes tomato cucumbers cucumber pickles pickle kraut sauerkraut " +
     "cabbage corn carrots peaches peach pears pear apples applesauce jam jelly salsa relish beetroot " +
@@ -60,11 +68,14 @@ const CONCEPTS: Readonly<Record<string, string>> = {
   prep:
     "trimmed trim chopped sliced slice peeled peel cut washed wash scrubbed pitted snapped " +
     "shelled shredded cored rinsed drained soaked salted blanched blanch scalded skinned mashed " +
-    "crushed strained",
+    "crushed strained" +
+    " swilled swill swilling rinse rinsing sluiced dripping draining colander sieve strings shucked hulled stemmed",
   cold: "fridge refrigerator icebox freezer freeze cooler chill",
   throw:
     "throw threw toss tossed chuck chucked bin binned trash garbage compost dump dumped pigs hens",
-  store: "shelf cellar pantry cupboard basement larder garage attic closet shed",
+  store:
+    "shelf cellar pantry cupboard basement larder garage attic closet shed" +
+    " attic loft garage rack safe",
   eat: "eat ate eaten opened open opening tasted taste crunch crunchy flavor sour salty",
   person:
     "she he her him his they them mother mum mom dad daddy father sister brother aunt uncle " +
@@ -85,12 +96,16 @@ const CONCEPTS: Readonly<Record<string, string>> = {
   kin: "dear love darling hon honey sweetheart sweetie hen pet duck lass friend mate buddy",
   amount:
     "much many cups cup tablespoon tablespoons teaspoon pounds pound kilo kilos grams ounces " +
-    "pints quarts liters litres gallon",
+    "pints quarts liters litres gallon" +
+    " spoon spoons spoonful dollop splash pinch glug",
   safe: "safe poison botulism sick dangerous danger harm risky okay allowed bad kill die",
   away:
     "away phone door store shop church school bathroom toilet garden yard barn outside gone " +
-    "asleep nap",
-  seed: "seed seeds sprouted germinated germination saved envelope",
+    "asleep nap" +
+    " popping nipping fetch errand mailbox gate neighbor neighbour porch stepping gardens stairs",
+  seed:
+    "seed seeds sprouted germinated germination saved envelope" +
+    " sprout sprouts germinate seedlings",
   finished: "done finished finish ready complete completed over through",
   plus: "another more extra also too add added plus",
 };

@@ -42,7 +42,8 @@ const EMPTY = wordSet(
   "batch lot round load for and i we have got which weighs weighing variety today now please",
   "then another more first new fresh picked just there are here today's called worth total all",
   "in recipe next up out big little small couple crate row rows bushel basket lug going started",
-  "again them it ones afternoon morning evening",
+  "again them it ones afternoon morning evening already yet each apiece me us okay lass honey dear",
+  "thereabouts damn bloody wretched lovely",
 );
 
 /** Words for produce as such: never a variety. */
@@ -73,14 +74,26 @@ function wordAt(words: readonly Word[], at: number): string {
 function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   for (const number of numbersAt(words, at)) {
     const unit = wordAt(words, number.next);
-    if (Object.hasOwn(POUNDS_PER, unit)) {
-      return { value: number.value * (POUNDS_PER[unit] ?? 1), next: number.next + 1 };
-    }
+    if (!Object.hasOwn(POUNDS_PER, unit)) continue;
+    const part = shareAt(words, number.next + 1);
+    const value = (number.value + part.value) * (POUNDS_PER[unit] ?? 1);
+    return { value, next: part.next };
   }
   if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
-    return { value: 1, next: at + 2 };
+    const part = shareAt(words, at + 2);
+    return { value: 1 + part.value, next: part.next };
   }
   return undefined;
+}
+
+/** "A pound and three quarters": what comes to a whole unit; 0 where nothing does. */
+function shareAt(words: readonly Word[], at: number): Parsed<number> {
+  const [and, first, second] = [at, at + 1, at + 2].map((place) => wordAt(words, place));
+  if (and !== "and") return { value: 0, next: at };
+  if (first === "a" && second === "half") return { value: 0.5, next: at + 3 };
+  if (first === "a" && second === "quarter") return { value: 0.25, next: at + 3 };
+  const three = /^(three|3)$/.test(first ?? "") && /^quarters?$/.test(second ?? "");
+  return three ? { value: 0.75, next: at + 3 } : { value: 0, next: at };
 }
 
 /** A weight alone: "seven pounds". Pounds. */
@@ -244,6 +257,18 @@ function described(words: readonly Word[], at: number, named: Named): Described 
       continue;
     }
     const word = wordAt(words, next);
+    // "Seven pounds, I'm beat already": whoever talks of themselves names no variety.
+    if (
+      /^(i|we)$/.test(word) &&
+      /^(am|are|feel|know|hope|think|swear|promise)$/.test(wordAt(words, next + 1))
+    ) {
+      if (
+        !/^(using|making|doing|canning|pickling|starting|putting|going)$/.test(
+          wordAt(words, next + 2),
+        )
+      )
+        return undefined;
+    }
     if (REFUSED.has(word) || (word === "going" && wordAt(words, next + 1) === "to")) {
       return undefined;
     }

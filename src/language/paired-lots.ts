@@ -1,0 +1,143 @@
+/**
+ * Several varieties of one food in one breath, each with its weight: "dilly beans, both sorts,
+ * Provider two pounds, Dragon Tongue one and a half", "four pounds each of Provider and Blue Lake".
+ */
+import type { Command } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import { begunBy } from "./values/gated-lots.ts";
+import type { SpokenLot } from "./values/lots.ts";
+import { weighedAt } from "./values/lots.ts";
+import { RECIPE_NAMES } from "./values/recipe-names.ts";
+import { numbersAt } from "./values/spoken-numbers.ts";
+import type { Utterance } from "./words.ts";
+
+/** Names of two words at most; a third capital begins something else. */
+const MOST_NAME_WORDS = 2;
+const HEAVIEST_BARE_LB = 60;
+
+/** Words with capitals that name no variety. */
+const NO_NAME = wordSet(
+  "i the a an and but so now well then okay right both beans bean dill dilly pickles pickle beets god",
+  "lord please ma mom mum dad mama grandma two three four five six seven eight nine ten one pounds",
+  "provider's start set let's we i've baith honey sugar lass",
+);
+/** In a sentence with one of these nothing is begun. */
+const NOT_BEGUN = wordSet(
+  "not never no if when was were had did yesterday last how what why who should would could left",
+  "sealed opened open filled jars boiling done finished better tastes liked prefer seeds instead",
+);
+
+type Place = { at: number; next: number };
+type Named = Place & { name: string };
+type Weighed = Place & { weightLb: number };
+
+function isCapital({ text, words }: Utterance, at: number): boolean {
+  const word = words[at];
+  return word !== undefined && /^[A-Z][a-z]/.test(text.slice(word.start));
+}
+
+/** Names with capitals, the first word of a sentence only where another sort is named, too. */
+function namesIn(said: Utterance): Named[] {
+  const { text, words } = said;
+  const found: Named[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const fits = (place: number) => {
+      const expanded = words[place]?.start === words[place - 1]?.start;
+      return !expanded && isCapital(said, place) && !NO_NAME.has(words[place]?.word ?? "");
+    };
+    if (!fits(at)) continue;
+    let next = at + 1;
+    const joined = () => text.slice(words[next - 1]?.end, words[next]?.start) === " ";
+    while (next - at < MOST_NAME_WORDS && fits(next) && joined()) next += 1;
+    const name = text.slice(words[at]?.start, words[next - 1]?.end).replace(/['’]s$/, "");
+    found.push({ at, next, name });
+    at = next - 1;
+  }
+  return found;
+}
+
+/** Whether nothing else is said in the same breath: a mark, "and" or the end comes next. */
+function endsAt({ text, words }: Utterance, next: number): boolean {
+  const behind = text.slice(words[next - 1]?.end, words[next]?.start ?? text.length);
+  return next >= words.length || /[,.;:!–—]/.test(behind) || words[next]?.word === "and";
+}
+
+/** Weights, and numbers without a unit that stand alone: "Provider two pounds, Blue Lake three". */
+function weightsIn(said: Utterance): Weighed[] {
+  const { words } = said;
+  const found: Weighed[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const [weight] = weighedAt(words, at);
+    const [bare] = weight ? [] : numbersAt(words, at);
+    const one = weight
+      ? { weightLb: weight.value.weightLb, next: weight.next }
+      : bare && bare.value > 0 && bare.value <= HEAVIEST_BARE_LB && endsAt(said, bare.next)
+        ? { weightLb: bare.value, next: bare.next }
+        : undefined;
+    if (!one) continue;
+    found.push({ at, ...one });
+    at = one.next - 1;
+  }
+  return found;
+}
+
+/** The recipe named in the sentence, by the longest of its names. */
+function recipeIn({ words }: Utterance, context: Context): string | undefined {
+  const all = ` ${words.map(({ word }) => word).join(" ")} `;
+  const named = Object.entries(RECIPE_NAMES)
+    .filter(([id]) => context.recipes.length === 0 || context.recipes.some((one) => one.id === id))
+    .flatMap(([id, names]) => names.map((name) => ({ id, name: name.toLowerCase() })))
+    .filter(({ name }) => all.includes(` ${name} `))
+    .sort((a, b) => b.name.length - a.name.length);
+  const dilled = /\bbeans?\b/.test(all) && /\b(dill|dilled|dilly)\b/.test(all);
+  if (dilled) return "dilled-green-beans";
+  const [first] = named;
+  const several = named.filter(({ name }) => name === first?.name);
+  return several.length === 1 ? first?.id : undefined;
+}
+
+/** Each name with the weight of its own, if every name has one. */
+function paired(names: readonly Named[], weights: readonly Weighed[], said: Utterance) {
+  const each = said.words.some(({ word }) => /^(each|apiece)$/.test(word));
+  if (each && weights.length === 1) {
+    return names.map(({ name }) => ({ name, weightLb: weights[0]?.weightLb ?? 0 }));
+  }
+  if (weights.length !== names.length) return undefined;
+  return names.map(({ name }, index) => ({ name, weightLb: weights[index]?.weightLb ?? 0 }));
+}
+
+/**
+ * The beginnings in a sentence with at least two names and a weight for each; empty for any other.
+ * Without a recipe in it, the one begun last is meant.
+ */
+export function pairedLots(said: Utterance, context: Context): Command[] {
+  if (said.asked || said.cut || context.question) return [];
+  if (said.words.some(({ word }) => NOT_BEGUN.has(word))) return [];
+  const names = namesIn(said);
+  const weights = weightsIn(said).filter(({ at }) => {
+    return !names.some((name) => at >= name.at && at < name.next);
+  });
+  const measured = said.words.some((_, at) => weighedAt(said.words, at).length > 0);
+  if (names.length < 2 || !measured) return [];
+  const named = recipeIn(said, context);
+  const again = context.running.find(({ variety = "" }) =>
+    names.some(({ name }) => name === variety),
+  );
+  const recipe = named ?? again?.recipe ?? context.running.at(-1)?.recipe;
+  const lots = recipe ? paired(names, weights, said) : undefined;
+  if (!recipe || !lots) return [];
+  return lots.map(({ name, weightLb }): Command => {
+    const lot: SpokenLot = {
+      recipes: [recipe],
+      named: recipe,
+      said: name,
+      beside: name,
+      variety: name,
+      exact: true,
+      told: true,
+      weightLb,
+    };
+    return { intent: "begin", slots: begunBy(lot, context), confidence: 1 };
+  });
+}
