@@ -137,14 +137,15 @@ export function unsureAnswer(said: Utterance, question: OpenQuestion): Command |
 /** Whoever says so does not know. */
 const NOT_KNOWN = new RegExp(
   "\\b(" +
-    [
-      "who (can|could) (tell|say|know)|no (earthly |bloody |damn )?(idea|clue)|(do|did|would|could) not (rightly )?(know|say|tell|swear|recall)",
-      "can not (rightly |honestly )?(tell|say|swear|remember|recall|read|see)|not (sure|certain|positive)",
-      "not (a |one )?hundred percent|could not (tell you|swear to it)|who knows|hard to (say|tell)",
-      "was not (looking|watching)|were not (looking|watching)|did not (look|check|see|notice|watch)",
-      "i think so|i (suppose|guess|hope) so|happen (they|it)|your guess|beats me|(may|might) have|maybe|mibbe",
-      "probably|presumably|as far as i know|forgot to (look|check|read|measure)",
-    ].join("|") +
+    "who (can|could) (tell|say|know)|no (earthly |bloody |damn )?(idea|clue)|" +
+    "(do|did|would|could) not (rightly )?(know|say|tell|swear|recall)|" +
+    "can not (rightly |honestly )?(tell|say|swear|remember|recall|read|see)|" +
+    "not (sure|certain|positive)|not (a |one )?hundred percent|" +
+    "could not (tell you|swear to it)|who knows|hard to (say|tell)|" +
+    "was not (looking|watching)|were not (looking|watching)|" +
+    "did not (look|check|see|notice|watch)|i think so|i (suppose|guess|hope) so|" +
+    "happen (they|it)|your guess|beats me|(may|might) have|maybe|mibbe|probably|" +
+    "presumably|as far as i know|forgot to (look|check|read|measure)" +
     ")\\b",
 );
 

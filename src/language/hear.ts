@@ -6,19 +6,18 @@
 import type { Command, Evidence, Intent } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
-import { unsureAnswer } from "./answers.ts";
 import { agreeing, type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
-import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
 import { type Recalled, recalled } from "./own-words.ts";
 import { pairedLots } from "./paired-lots.ts";
+import { unhedged, yesAlone } from "./plain-yes.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
@@ -108,8 +107,12 @@ function withReading(heard: Read, hearing: Hearing, said: Utterance): readonly C
 }
 
 /** Here the number is no reading. */
-const FALLEN_BY =
-  /\b(below|under|beneath|less than|by|for|from|at least|minutes?|hours?|o'?clock|ago|past|since|quarter|half)\b/;
+const FALLEN_BY = new RegExp(
+  "\\b(" +
+    "below|under|beneath|less than|by|for|from|at least|minutes?|hours?|o'?clock|ago|" +
+    "past|since|quarter|half" +
+    ")\\b",
+);
 
 function isHarmless({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "harmless";
@@ -133,49 +136,6 @@ function unmixed(heard: Read): Read {
 
 function recalling(heard: Read, { command, memory }: Recalled): Read {
   return { ...heard, reading: "sure", commands: [command], candidates: [command], memory };
-}
-
-const YES_WORDS = wordSet(
-  "yes yeah yep yup yea aye sure okay indeed course certainly absolutely definitely right true affirmative",
-  "they it that all every everyone each both of em them these those were was are is has have did do does am",
-  "the lot last single one whole time entire way through throughout sir maam honey love dear sugar hon lass ma",
-  "damn bloody well just i we you bet mm uh huh hm mhm correct exactly confirmed checked made held stayed kept",
-  "new brand covered under water boiling boil sealed bottled jar jars lid lids a full rolling by means please",
-);
-/** "Near enough", "some of them": a yes with one of these is none. */
-const NO_YES =
-  /\b(near enough|nearly|almost|about|more or less|mostly|most|some|one side|sort of|kind of|except|bar|but|apart|until|till|will|would|should|ought|think|hope|guess|reckon|suppose|probably|maybe|might|fairly|pretty)\b/;
-
-/**
- * A yes to a question that guards safety stands alone, or beside words that say the same again:
- * "yes, some" and "yes, Mum, I'm coming" are none.
- */
-function yesAlone(heard: Read, said: Utterance, { question }: Context): Read {
-  const yes = heard.commands.find(({ intent }) => intent === "yes");
-  if (heard.reading !== "sure" || !yes || !question?.guards) return heard;
-  const others = heard.commands.flatMap(({ intent }, at) => {
-    return intent === "yes" ? [] : (heard.clauses?.[at]?.words.map(({ start }) => start) ?? []);
-  });
-  const words = said.words.filter(({ start }) => !others.includes(start)).map(({ word }) => word);
-  const all = words.join(" ");
-  if (!NO_YES.test(all) && words.every((word) => YES_WORDS.has(word))) return heard;
-  const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
-  if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
-  return { ...heard, reading: "ask", commands: [], candidates: [yes] };
-}
-
-const HEDGED =
-  /\b(i (think|believe|guess|reckon|hope|suppose|suspect|figure)|(they|it|that|lids?|jars?) looks?|looks? (like|as if)|(should|must) (be|have)|pretty sure|fairly sure|apparently|as far as i|maybe|probably|perhaps|supposedly)\b/;
-
-/** A report that would clear a doubt is asked back where the person only thinks so. */
-function unhedged(heard: Read, said: Utterance): Read {
-  const clears = heard.commands.some(({ intent, confirms }) => {
-    const { cost, plainly, report } = MEANINGS[intent];
-    return cost === "clearing" && report === true && plainly === true && !confirms;
-  });
-  const thought = HEDGED.test(said.words.map(({ word }) => word).join(" "));
-  if (heard.reading !== "sure" || !clears || !thought || heard.commands.length > 1) return heard;
-  return { ...heard, reading: "ask", candidates: heard.commands, commands: [] };
 }
 
 /** Somebody hurt or in danger comes before whatever else was said, and before all questions. */

@@ -64,7 +64,7 @@ export function frameOf({ frames }: Guess): Frame {
   return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
 }
 
-/** Work at the table: whoever says too soon that it is done takes it back, and nothing is cleared. */
+/** Work at the table: what is said too soon to be done is taken back, and nothing is cleared. */
 const AT_THE_TABLE = /^(hands-on|rest)$/;
 
 /** What a mistake costs in this moment. */

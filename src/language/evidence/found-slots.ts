@@ -116,8 +116,10 @@ function altitude(scan: Scan): Raw | undefined {
 }
 
 /** Words that no timer is called by. */
-const NO_LABEL =
-  /^(clock|timer|alarm|one|stove|oven|fire|record|last|time|minutes?|while|moment|pot|pan|canner|bit)$/;
+const NO_LABEL = new RegExp(
+  "^(clock|timer|alarm|one|stove|oven|fire|record|last|time|minutes?|while|moment|pot|pan|" +
+    "canner|bit)$",
+);
 /** A label stands behind one of these, or begins the sentence. */
 const BEFORE_LABEL = /^(the|for|my|on|that|this|them|those|to|an?|some)$/;
 
@@ -140,8 +142,9 @@ function labelSaid(scan: Scan): string | undefined {
 /** Verbs and little words that a sentence begins with, and no label does. */
 const NOT_LABEL = new Set(
   (
-    "set start put give add stick throw let make time stop kill cancel drop forget turn tell warn " +
-    "call shout remind ring buzz gimme go keep leave bump another okay right please hey never fash"
+    "set start put give add stick throw let make time stop kill cancel drop forget turn tell " +
+    "warn call shout remind ring buzz gimme go keep leave bump another okay right please hey " +
+    "never fash"
   ).split(" "),
 );
 /** A label is over where one of these begins. */

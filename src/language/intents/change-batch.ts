@@ -3,8 +3,10 @@ import { JARS_SAID } from "../values/lot-ways.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /** The weight comes on top of what was told. */
-const ADDED =
-  / (another|extra|additional|further|on top|as well|plus|besides|(pounds?|kilos?|them|of them) more|more (of|pounds?|kilos?|tomatoes|beans|beets)|more) (?!like )/;
+const ADDED = new RegExp(
+  " (another|extra|additional|further|on top|as well|plus|besides|(pounds?|kilos?|them) more|" +
+    "more (of|pounds?|kilos?|tomatoes|beans|beets)|more) (?!like )",
+);
 
 /** Slots as the kitchen has them; undefined where they change nothing. */
 const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {

@@ -107,6 +107,7 @@ export function modelSource(sentences: readonly Sentence[]): string {
   const models = modelsOf(sentences);
   return [
     "// data table",
+    "// biome-ignore-all lint/suspicious/noApproximativeNumericConstant: learned, no constants.",
     "/** Learned from the sentences of ../corpus by `npm run train`; never written by hand. */",
     sourceOf("INTENT_MODEL", models.intents),
     sourceOf("FRAME_MODEL", models.frames),

@@ -1,4 +1,5 @@
 // data table
+// biome-ignore-all lint/suspicious/noApproximativeNumericConstant: learned, no constants.
 /** Learned from the sentences of ../corpus by `npm run train`; never written by hand. */
 export const INTENT_MODEL = {
   classes: [

@@ -1,0 +1,65 @@
+/** What is no plain yes, and no plain report, though a wording fits it: it clears nothing. */
+import { unsureAnswer } from "./answers.ts";
+import type { Context } from "./context.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import type { Heard } from "./hear.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Utterance } from "./words.ts";
+
+/** What is heard, and the clauses that its commands stand in. */
+type Plain = Heard & { clauses?: readonly Utterance[] };
+
+/** Words of a yes, and of saying once more what was asked. */
+const YES_WORDS = wordSet(
+  "yes yeah yep yup yea aye sure okay indeed course certainly absolutely definitely right true",
+  "affirmative they it that all every everyone each both of em them these those were was are is",
+  "has have did do does am the lot last single one whole time entire way through throughout sir",
+  "maam honey love dear sugar hon lass ma damn bloody well just i we you bet mm uh huh hm mhm",
+  "correct exactly confirmed checked made held stayed kept new brand covered under water",
+  "boiling boil sealed bottled jar jars lid lids a full rolling by means please",
+);
+/** "Near enough", "some of them": a yes with one of these is none. */
+const NO_YES = new RegExp(
+  "\\b(" +
+    "near enough|nearly|almost|about|more or less|mostly|most|some|one side|sort of|" +
+    "kind of|except|bar|but|apart|until|till|will|would|should|ought|think|hope|guess|" +
+    "reckon|suppose|probably|maybe|might|fairly|pretty" +
+    ")\\b",
+);
+
+/**
+ * A yes to a question that guards safety stands alone, or beside words that say the same again:
+ * "yes, some" and "yes, Mum, I'm coming" are none.
+ */
+export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question }: Context): H {
+  const yes = heard.commands.find(({ intent }) => intent === "yes");
+  if (heard.reading !== "sure" || !yes || !question?.guards) return heard;
+  const others = heard.commands.flatMap(({ intent }, at) => {
+    return intent === "yes" ? [] : (heard.clauses?.[at]?.words.map(({ start }) => start) ?? []);
+  });
+  const words = said.words.filter(({ start }) => !others.includes(start)).map(({ word }) => word);
+  const all = words.join(" ");
+  if (!NO_YES.test(all) && words.every((word) => YES_WORDS.has(word))) return heard;
+  const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
+  if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
+  return { ...heard, reading: "ask", commands: [], candidates: [yes] };
+}
+
+const HEDGED = new RegExp(
+  "\\b(" +
+    "i (think|believe|guess|reckon|hope|suppose|suspect|figure)|" +
+    "(they|it|that|lids?|jars?) looks?|looks? (like|as if)|(should|must) (be|have)|" +
+    "pretty sure|fairly sure|apparently|as far as i|maybe|probably|perhaps|supposedly" +
+    ")\\b",
+);
+
+/** A report that would clear a doubt is asked back where the person only thinks so. */
+export function unhedged<H extends Heard>(heard: H, said: Utterance): H {
+  const clears = heard.commands.some(({ intent, confirms }) => {
+    const { cost, plainly, report } = MEANINGS[intent];
+    return cost === "clearing" && report === true && plainly === true && !confirms;
+  });
+  const thought = HEDGED.test(said.words.map(({ word }) => word).join(" "));
+  if (heard.reading !== "sure" || !clears || !thought || heard.commands.length > 1) return heard;
+  return { ...heard, reading: "ask", candidates: heard.commands, commands: [] };
+}
