@@ -19,7 +19,8 @@ const HEAVIEST_BARE_LB = 60;
 /** Words with capitals that name no variety. */
 const NO_NAME = wordSet(
   "i the a an and but so now well then okay right both beans bean dill dilly pickles pickle beets",
-  "god lord please ma mom mum dad mama grandma two three four five six seven eight nine ten one pounds",
+  "god lord please ma mom mum dad mama grandma two three four five six seven eight nine",
+  "ten one pounds",
   "provider's start set let's we i've baith honey sugar lass",
 );
 /** In a sentence with one of these nothing is begun. */
