@@ -1,13 +1,19 @@
 /** What is no plain yes, and no plain report, though a wording fits it: it clears nothing. */
+
+import type { Command } from "../kitchen/command.ts";
 import { unsureAnswer } from "./answers.ts";
 import type { Context } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
-import type { Heard } from "./hear.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Utterance } from "./words.ts";
 
 /** What is heard, and the clauses that its commands stand in. */
-type Plain = Heard & { clauses?: readonly Utterance[] };
+type Plain = {
+  reading: "sure" | "ask" | "unknown";
+  commands: readonly Command[];
+  candidates: readonly Command[];
+  clauses?: readonly Utterance[];
+};
 
 /** Words of a yes, and of saying once more what was asked. */
 const YES_WORDS = wordSet(
@@ -54,7 +60,7 @@ const HEDGED = new RegExp(
 );
 
 /** A report that would clear a doubt is asked back where the person only thinks so. */
-export function unhedged<H extends Heard>(heard: H, said: Utterance): H {
+export function unhedged<H extends Plain>(heard: H, said: Utterance): H {
   const clears = heard.commands.some(({ intent, confirms }) => {
     const { cost, plainly, report } = MEANINGS[intent];
     return cost === "clearing" && report === true && plainly === true && !confirms;
