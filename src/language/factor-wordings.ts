@@ -213,7 +213,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
     no: [
       "<empty-jars> (are|were) not (sterile|sterilized|boiled)",
-      "(i|we) did not (boil|sterilize) <empty-jars>",
+      "(i|we) (did not|never) (boil|boiled|sterilize|sterilized) <empty-jars>",
       "<empty-jars> (are|were) [only|just] (washed|clean|rinsed)",
       `
         <we> [only|just] (rinsed|washed) [the|my|our] [little] [jam|jelly|empty] jars [only]
