@@ -132,7 +132,7 @@ const OUTSIDE = wordSet(
 );
 
 /** "Since breakfast": a time, not a thing on the stove. */
-const TIMELY = wordSet("since before after until till at by for");
+const TIMELY = wordSet("since before after until till");
 
 function isOnTheStove(words: readonly string[]): boolean {
   return words.some((word, at) => {

@@ -86,6 +86,10 @@ describe("words that fit nothing", () => {
     expect(doubt(`the ${word} is boiling over`)).toBeUndefined();
   });
 
+  it("leave none where they are cooked for a meal", () => {
+    expect(doubt("the potatoes for supper are simmering")).toBeUndefined();
+  });
+
   it("leave a trace of the foods that they name, and of no watermelon as water", () => {
     expect(doubt("the pumpkin smells fine")).toMatchObject({ about: "food", foods: ["pumpkin"] });
     expect(doubt("a bowl of watermelon is here")).toMatchObject({ about: "food" });
