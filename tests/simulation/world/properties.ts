@@ -62,9 +62,11 @@ export const PROPERTIES: Record<string, Property> = {
     if (record.tested < world.needToldMinutes) return `${record.tested} minutes`;
     return (record.psi ?? 0) < world.markPsi ? `${record.psi} pounds` : undefined;
   },
-  "no more minutes than there was heat": ({ record, world, mishaps }) => {
-    if (mishaps.includes("early-off")) return undefined;
-    return record.achieved > world.heatedMinutes + 1 ? `${record.achieved} minutes` : undefined;
+  "no more minutes than there was heat, or than the clock ran": (day) => {
+    const { record, world, mishaps, ranMinutes = Number.POSITIVE_INFINITY } = day;
+    // Whoever takes jars out early has turned the heat off before, and may not have said so.
+    const most = mishaps.includes("early-off") ? ranMinutes + slack : world.heatedMinutes + 1;
+    return record.achieved > most ? `${record.achieved} minutes` : undefined;
   },
   "the clock runs for the whole time": ({ ranMinutes, record, mishaps }) => {
     if (mishaps.includes("early-off")) return undefined;
