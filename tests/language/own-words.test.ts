@@ -78,7 +78,16 @@ describe("a yes to a reading", () => {
         "remind",
         "resume",
       ],
-      ...["seed-saved", "set-aside", "skip", "taste", "timer-add", "timer-cancel", "timer-set"],
+      ...[
+        "seed-saved",
+        "set-aside",
+        "settings",
+        "skip",
+        "taste",
+        "timer-add",
+        "timer-cancel",
+        "timer-set",
+      ],
       ...["undo", "warn-ahead"],
     ]);
     const harmless = meanings().filter(([, { cost }]) => cost === "harmless");

@@ -10,7 +10,7 @@ import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import { dispositionsFor } from "../../kitchen/questions/dispositions.ts";
 import { factorOf } from "../../kitchen/questions/factor-questions.ts";
-import { type Question, questions } from "../../kitchen/questions/questions.ts";
+import { type Question, shownQuestion } from "../../kitchen/questions/questions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
 import { potOf } from "../../kitchen/spoken-names.ts";
 import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -62,7 +62,7 @@ export function nextAction(
 }
 
 function answers(state: State, now: number, demoAltitudeFt: number): CookAction | undefined {
-  const question = questions(state)[0];
+  const question = shownQuestion(state);
   if (!question) return undefined;
   switch (question.kind) {
     case "altitude":
