@@ -264,7 +264,7 @@ export class StageHands {
 
   /** Heard "when the dial shows 14 pounds". */
   heardMark(text: string): void {
-    const psi = /shows? (\d+) pounds/.exec(text)?.[1];
+    const psi = /(?:shows?|Bring it to) (\d+) pounds/.exec(text)?.[1];
     if (psi) this.markPsi = Number(psi);
   }
 
