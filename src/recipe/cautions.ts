@@ -6,7 +6,7 @@ import type { FoodClass } from "./recipe.ts";
 export const CAUTIONS: Record<string, string> = {
   botulism: "Low-acid food not pressure canned for its tested time can carry botulism.",
   "tested-only": "Change nothing: this mix was tested.",
-  "hot-liquid": "It clings, boiling hot: keep children away.",
+  "hot-liquid": "Boiling hot: keep children away.",
   "hot-sugar": "Boiling sugar burns deep: long spoon, dry cloth.",
   "hot-jars": "Hot jars break on cold: set them on a towel.",
   steam: "Steam burns. Lift any lid away from you.",
