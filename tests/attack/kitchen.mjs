@@ -51,9 +51,8 @@ export class Kitchen {
     });
   }
 
-  /** Waits until it is open: it has said something and answers over its socket. */
+  /** Waits until it is open and answers over its socket. */
   async opened() {
-    await until(() => this.out !== "" || this.code !== undefined, "it says nothing");
     let answer = "";
     await until(async () => {
       answer = await rawly(this.home, "what time is it\n", 2000);
