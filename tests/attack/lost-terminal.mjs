@@ -76,7 +76,7 @@ async function glasses(tally) {
     const [one, two] = [await glassOn(home), await glassOn(home)];
     const lines = await glassOn(home, ["--plain"]);
     for (const glass of [one, two, lines]) end(() => glass.kill());
-    await one.shows(/crock timer[^]*ends \d\d:\d\d:\d\d/i);
+    await one.shows(/crock timer[\s\S]*ends \d\d:\d\d:\d\d/i);
     await one.say("note the north crock is full");
     for (const glass of [one, two, lines]) await glass.shows("north crock is full");
     must(says(home, "north crock is full") === 1, "it is not in the log once");

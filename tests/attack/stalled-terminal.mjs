@@ -60,7 +60,7 @@ export async function stalledTerminal(tally) {
     await terminal.shows("ALARM");
     terminal.type("\t");
     const text = await terminal.shows("crock 11 is full");
-    must(/^> /m.test(text), `no whole screen: ${text}`);
+    must(PROMPT.test(text), `no whole screen: ${text}`);
   });
   await punctual(tally);
   await itEnds(tally);
