@@ -30,8 +30,12 @@ function inJarsSince(owner: Owner): number | undefined {
 }
 
 /** Kinds of questions that nothing in the jars hangs on. */
-const WAITS: ReadonlySet<Question["kind"]> = new Set([
-  ...(["gauge", "gauge-tested", "gauge-off", "seals", "sealed-line"] as const),
+const WAITS: ReadonlySet<Question["kind"]> = new Set<Question["kind"]>([
+  "gauge",
+  "gauge-tested",
+  "gauge-off",
+  "seals",
+  "sealed-line",
 ]);
 
 /**

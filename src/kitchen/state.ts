@@ -344,7 +344,7 @@ export function initialState(): State {
       canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
       burners: 4,
       units: "us",
-      quiet: { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 },
+      quiet: { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 }, // our choice
       talk: "whole",
     },
     zone: "UTC",

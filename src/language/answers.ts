@@ -1,5 +1,5 @@
 import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
-import { FT_PER_M } from "../reckon/units.ts";
+import { FT_PER_M, MM_PER_IN } from "../reckon/units.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
 import type { OpenQuestion } from "./context.ts";
@@ -116,7 +116,7 @@ function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | und
 function inInches(value: number, all: string, metric: boolean | undefined): number {
   const unit = /\b(millimeter|centimeter|mm|cm|inch)/.exec(all)?.[1] ?? (metric ? "cm" : "inch");
   if (unit === "inch") return value;
-  const inches = value / (unit.startsWith("m") ? 25.4 : 2.54);
+  const inches = (unit.startsWith("m") ? value : value * 10) / MM_PER_IN;
   const quarters = Math.round(inches * 4) / 4;
   return Math.abs(quarters - inches) <= 0.03 ? quarters : inches;
 }

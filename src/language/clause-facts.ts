@@ -169,19 +169,9 @@ export class Hearing {
     const [fact] = facts;
     if (!fact || facts.length > 1) return facts;
     const [likely] = this.eachReading(said, whole);
-    const same = likely?.intent === fact.command.intent;
-    return same
-      ? [
-          {
-            ...fact,
-            command: {
-              ...likely,
-              ...fact.command,
-              slots: { ...likely.slots, ...fact.command.slots },
-            } as Command,
-          },
-        ]
-      : facts;
+    if (likely?.intent !== fact.command.intent) return facts;
+    const slots = { ...likely.slots, ...fact.command.slots };
+    return [{ ...fact, command: { ...likely, ...fact.command, slots } as Command }];
   }
 
   /** "Yes, and what do I do now?": an answer, and what it is said beside. */
@@ -255,10 +245,11 @@ function withoutOpeners(facts: ClauseFact[]): ClauseFact[] {
 }
 
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
+const LEAST_WORDS = 3;
+
 function isSlight({ clause }: ClauseFact): boolean {
   return clause.words.length < LEAST_WORDS;
 }
-const LEAST_WORDS = 3;
 
 /** From here on a clause that fits no wording is likely to be something besides. */
 const ANOTHER_MEANING = 0.45;

@@ -5,9 +5,16 @@
  */
 import { ONES, TEENS, TENS } from "./number-words.ts";
 import { withCommas } from "./reckoned.ts";
-import { celsiusOf, FT_PER_M, G_PER_LB, KPA_PER_PSI, ML_PER_CUP, ML_PER_QUART } from "./units.ts";
+import {
+  celsiusOf,
+  FT_PER_M,
+  G_PER_LB,
+  KPA_PER_PSI,
+  ML_PER_CUP,
+  ML_PER_QUART,
+  MM_PER_IN,
+} from "./units.ts";
 
-const CM_PER_IN = 2.54;
 const G_PER_OZ = G_PER_LB / 16;
 const QUARTS_PER_GALLON = 4;
 
@@ -56,10 +63,16 @@ function shown(value: number, decimals: number): string {
 
 /** From `low` to `high`, which are the same where there is no range. */
 type Shown = { low: string; high: string; unit: string };
-/** How a unit is found, and what is said in its place; `exact` where digits were said. */
-type Measure = { unit: string; into(low: number, high: number, exact: boolean): Shown };
+type Into = (low: number, high: number, exact: boolean) => Shown;
+/** How a quantity is found, and what is said in its place; `exact` where digits were said. */
+type Measure = { found: RegExp; into: Into };
 
-function each(unit: string, say: (value: number, exact: boolean) => string): Measure["into"] {
+function measure(unit: string, into: Into): Measure {
+  const range = `(?<![\\w(])(${NUMBER})(?:( to | or |-)(${NUMBER}))?(?:${unit})`;
+  return { found: new RegExp(range, "gi"), into };
+}
+
+function each(unit: string, say: (value: number, exact: boolean) => string): Into {
   return (low, high, exact) => ({ low: say(low, exact), high: say(high, exact), unit });
 }
 
@@ -68,40 +81,40 @@ function liquid(unit: string, ml: number): Measure {
   const say = (value: number, inLiters: boolean) => {
     return inLiters ? shown(Math.ceil(value / 10) / 100, 2) : String(Math.ceil(value / 5) * 5);
   };
-  return {
-    unit,
-    into(low, high) {
-      const large = high * ml >= 1000;
-      const unit = large ? "liters" : "milliliters";
-      return { low: say(low * ml, large), high: say(high * ml, large), unit };
-    },
-  };
+  return measure(unit, (low, high) => {
+    const large = high * ml >= 1000;
+    const shownIn = large ? " liters" : " milliliters";
+    return { low: say(low * ml, large), high: say(high * ml, large), unit: shownIn };
+  });
 }
 
 function centimeters(inches: number): string {
-  const cm = inches * CM_PER_IN;
+  const cm = (inches * MM_PER_IN) / 10;
   return shown(cm, cm < 4 ? 1 : 0);
 }
 
 const degrees = (f: number, exact: boolean) => shown(celsiusOf(f), exact ? 1 : 0);
 
 const MEASURES: readonly Measure[] = [
-  { unit: "-inch\\b", into: each("-centimeter", centimeters) },
-  { unit: " inch(?:es)?\\b", into: each(" centimeters", centimeters) },
-  { unit: " ?(?:feet|foot|ft)\\b", into: each(" meters", (ft) => shown(ft / FT_PER_M, 0)) },
-  {
-    unit: "(?: degrees(?: Fahrenheit)?\\b(?! above boiling)| F\\b)",
-    into: each(" degrees", degrees),
-  },
-  {
-    unit: " degrees(?= above boiling)",
-    into: each(" Celsius degrees", (f) => shown((f * 5) / 9, 1)),
-  },
-  {
-    unit: " (?:lb|pounds?)\\b(?! weight)",
-    into: each(" kilograms", (lb) => shown((lb * G_PER_LB) / 1000, 2)),
-  },
-  { unit: " (?:oz|ounces?)\\b", into: each(" grams", (oz) => shown(oz * G_PER_OZ, 0)) },
+  measure("-inch\\b", each("-centimeter", centimeters)),
+  measure(" inch(?:es)?\\b", each(" centimeters", centimeters)),
+  measure(
+    " ?(?:feet|foot|ft)\\b",
+    each(" meters", (ft) => shown(ft / FT_PER_M, 0)),
+  ),
+  measure("(?: degrees(?: Fahrenheit)?\\b(?! above boiling)| F\\b)", each(" degrees", degrees)),
+  measure(
+    " degrees(?= above boiling)",
+    each(" Celsius degrees", (f) => shown((f * 5) / 9, 1)),
+  ),
+  measure(
+    " (?:lb|pounds?)\\b(?! weight)",
+    each(" kilograms", (lb) => shown((lb * G_PER_LB) / 1000, 2)),
+  ),
+  measure(
+    " (?:oz|ounces?)\\b",
+    each(" grams", (oz) => shown(oz * G_PER_OZ, 0)),
+  ),
   liquid(" cups?\\b", ML_PER_CUP),
   liquid(" quarts?(?= of| for)", ML_PER_QUART),
   liquid(" gallons?\\b", ML_PER_QUART * QUARTS_PER_GALLON),
@@ -112,6 +125,11 @@ const PRESSURE = /(\d+(?:\.\d+)?) (?:psi\b|pounds?\b(?! (?:of|make|can't|or)\b)(
 
 /** In words that name a metric unit all is said already. */
 const METRIC = /\b(?:\w*(?:meters?|grams?|liters?|pascals?)|Celsius|kg|kPa)\b/;
+
+/** A text in the units that a kitchen wants. */
+export function wordsIn(units: "us" | "metric" | undefined, text: string): string {
+  return units === "metric" ? metricWords(text) : text;
+}
 
 /** A text with its quantities in metric units. */
 export function metricWords(text: string): string {
@@ -127,17 +145,21 @@ export function metricText(content: string): string {
   return content.replace(/(?<=>)[^<>]+(?=<)/g, metricWords);
 }
 
+/** What is written with its grams is weighed. */
+const WEIGHED = new RegExp(
+  `${NUMBER} [a-z]+(?: \\+ ${NUMBER} [a-z]+)*(?: \\d+ oz)? \\(([\\d,.]+) g\\)`,
+  "gi",
+);
+
 function metricSentence(sentence: string): string {
-  // What is written with its grams is weighed.
-  let said = sentence.replace(
-    new RegExp(`${NUMBER} [a-z]+(?: \\+ ${NUMBER} [a-z]+)*(?: \\d+ oz)? \\(([\\d,.]+) g\\)`, "gi"),
-    (_, grams: string) => weight(Number(grams.replaceAll(",", ""))),
-  );
+  let said = sentence.replace(WEIGHED, (_, grams: string) => {
+    return weight(Number(grams.replaceAll(",", "")));
+  });
   said = said.replace(PRESSURE, (_, psi: string, own = "") => {
     const kPa = Math.ceil(Number(psi) * KPA_PER_PSI);
     return own ? `${psi} pound weight (${kPa} kilopascals)` : `${kPa} kilopascals (${psi} pounds)`;
   });
-  for (const measure of MEASURES) said = into(said, measure);
+  for (const one of MEASURES) said = into(said, one);
   return said.replace(/\bin feet\b/g, "in meters");
 }
 
@@ -145,14 +167,12 @@ function weight(grams: number): string {
   return grams >= 1000 ? `${shown(grams / 1000, 2)} kg` : `${shown(grams, 1)} g`;
 }
 
-function into(sentence: string, measure: Measure): string {
-  const range = `(?<![\\w(])(${NUMBER})(?:( to | or |-)(${NUMBER}))?(?:${measure.unit})`;
-  return sentence.replace(new RegExp(range, "gi"), (whole, from, between = "", to = from) => {
+function into(sentence: string, { found, into: say }: Measure): string {
+  return sentence.replace(found, (whole, from, between = "", to = from) => {
     const [low, high] = [numberIn(from), numberIn(to)];
     if (Number.isNaN(low) || Number.isNaN(high)) return whole;
-    const said = measure.into(low, high, /\d/.test(from));
-    const unit =
-      said.unit.startsWith("-") || said.unit.startsWith(" ") ? said.unit : ` ${said.unit}`;
-    return between === "" ? `${said.high}${unit}` : `${said.low}${between}${said.high}${unit}`;
+    const said = say(low, high, /\d/.test(from));
+    const shownAs = `${said.high}${said.unit}`;
+    return between === "" ? shownAs : `${said.low}${between}${shownAs}`;
   });
 }

@@ -173,9 +173,9 @@ function otherShelves(view: View, width: number): Section[] {
   const [heat, rest, timers] = [view.heat, view.rest, view.timers].map((items) => {
     return withoutClock(view, items);
   });
-  const shelf = (title: string, about: string, tone: Item["shelf"], items: Item[] = []) => ({
-    ...{ title, about, tone, items },
-  });
+  const shelf = (title: string, about: string, tone: Item["shelf"], items: Item[] = []) => {
+    return { title, about, tone, items };
+  };
   return [
     shelfSection(shelf("HEAT", "on the heat", "heat", heat), width, TURNS.heat),
     shelfSection(shelf("REST", "waits by itself", "rest", rest), width, TURNS.rest),

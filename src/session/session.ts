@@ -10,6 +10,7 @@ import { type State, wallOf } from "../kitchen/state.ts";
 import { localDay } from "../kitchen/time.ts";
 import type { Context } from "../language/context.ts";
 import type { PlanTask } from "../plan/plan-request.ts";
+import { wordsIn } from "../reckon/metric-words.ts";
 import type { Carried } from "./carried.ts";
 import { Conversation, LOG_KEY, type TalkMoment } from "./conversation.ts";
 import { DayPlanner } from "./day/day-planner.ts";
@@ -19,7 +20,6 @@ import { FILE_BESIDE, LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import type { SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
 import { Turn } from "./turn.ts";
-import { inUnitsOf } from "./view/in-units.ts";
 import { WakeUp } from "./wake-up.ts";
 import { ringing } from "./wants.ts";
 
@@ -42,7 +42,7 @@ export class Session {
     this.talk = new Conversation({
       voice: parts.voice,
       moment: () => this.moment(),
-      worded: (text) => inUnitsOf(state, text),
+      worded: (text) => wordsIn(state.kitchen.units, text),
       ringing: () => ringing(state),
       onLines: parts.onLines,
       ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),

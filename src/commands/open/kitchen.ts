@@ -3,7 +3,7 @@
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
 import type { State } from "../../kitchen/state.ts";
 import { localFields } from "../../kitchen/time.ts";
-import { metricWords } from "../../reckon/metric-words.ts";
+import { wordsIn } from "../../reckon/metric-words.ts";
 import { parseQuantity } from "../../reckon/quantity.ts";
 import { nightOf, nightText } from "../../reckon/quiet-hours.ts";
 import { KPA_PER_PSI } from "../../reckon/units.ts";
@@ -155,8 +155,7 @@ function text(kitchen: State["kitchen"]): string {
     const holds = Object.entries(canner.holds).map(([size, count]) => `${count} ${size}s`);
     lines.push(`canner    ${canner.name}: ${holds.join(" or ")}${gaugeText(canner)}`);
   }
-  const shown = kitchen.units === "metric" ? lines.map(metricWords) : lines;
-  return `${shown.join("\n")}\n`;
+  return lines.map((line) => `${wordsIn(kitchen.units, line)}\n`).join("");
 }
 
 function gaugeText({ gauge }: Canner): string {

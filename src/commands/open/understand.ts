@@ -64,7 +64,8 @@ function factorQuestion({ id, answer }: CriticalFactor): OpenQuestion {
   return { kind: answer?.type ?? "yes-no", key: id, guards: true, ...choices };
 }
 
-function questionFrom(key: string | undefined): OpenQuestion | undefined {
+/** The question of a key that `--question` may name. */
+export function questionFrom(key: string | undefined): OpenQuestion | undefined {
   if (key === undefined) return undefined;
   const factor = CRITICAL_FACTORS.find(({ id }) => id === key);
   if (factor) return factorQuestion(factor);

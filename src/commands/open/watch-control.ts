@@ -1,5 +1,6 @@
 /** The watch in the background: begun, asked about, ended. */
 import { spawn } from "node:child_process";
+import { upper } from "../../kitchen/spoken-names.ts";
 import { comesTrue, endWatch, watcherOf } from "../../session/watch-lock.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import type { WatchCall } from "./watch-units.ts";
@@ -64,7 +65,7 @@ export function watchedBy(
 /** Who watches; status 1 where nobody does. */
 export function watchStatus(folder: string, json: boolean): CommandResult {
   const watcher = watcherOf(folder);
-  if (watcher) return told(folder, json, `P${watchedBy(folder, watcher).slice(1)}.`);
+  if (watcher) return told(folder, json, `${upper(watchedBy(folder, watcher))}.`);
   return { ...told(folder, json, `Nobody watches ${folder}.`), code: 1 };
 }
 

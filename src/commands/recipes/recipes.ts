@@ -3,7 +3,7 @@ import type { Library } from "../../recipe/library.ts";
 import { methodsOf } from "../../recipe/library.ts";
 import { sourceLine } from "../../recipe/process-table.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
-import { metricWords } from "../../reckon/metric-words.ts";
+import { wordsIn } from "../../reckon/metric-words.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import { CALLS } from "../call/calls.ts";
 import type { CommandResult } from "../call/command-result.ts";
@@ -71,13 +71,7 @@ export async function recipesCommand(args: string[], io: RecipeIo): Promise<Comm
   if (worked.refused) return failed(1, `recipes: ${worked.reason}`);
   return {
     code: 0,
-    stdout: json
-      ? showJson(worked)
-      : recipeText(worked, kitchen.units === "metric" ? metricWords : asItIs),
+    stdout: json ? showJson(worked) : recipeText(worked, (text) => wordsIn(kitchen.units, text)),
     stderr,
   };
-}
-
-function asItIs(text: string): string {
-  return text;
 }

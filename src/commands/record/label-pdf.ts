@@ -3,11 +3,12 @@
  * that font lacks are written without their accents, or as a question mark.
  */
 import type PDFDocument from "pdfkit";
+import { MM_PER_IN } from "../../reckon/units.ts";
 import { typeSizes } from "../../review/pages/label-page.ts";
 import { placeOf, type Sheet } from "../../review/pages/sheet.ts";
 import type { Label } from "../../review/shelf/labels.ts";
 
-const PT_PER_MM = 72 / 25.4;
+const PT_PER_MM = 72 / MM_PER_IN;
 
 /** Beyond Latin-1, the characters of the PDF's standard encoding. */
 const ENCODED = new Set("€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ");

@@ -233,6 +233,9 @@ export function foodLotAt(
 
 type Described = { weightLb?: number; way: Way; loose: number[]; kept: number[] };
 
+const OF_THEMSELVES = /^(i|we) (am|are|feel|know|hope|think|swear|promise) /;
+const AT_WORK = / (using|making|doing|canning|pickling|starting|putting|going)$/;
+
 /** What stands beside the name; undefined where a word rules out an order to begin. */
 function described(words: readonly Word[], at: number, named: Named): Described | undefined {
   const found: Described = { way: {}, loose: [], kept: [] };
@@ -258,17 +261,8 @@ function described(words: readonly Word[], at: number, named: Named): Described 
     }
     const word = wordAt(words, next);
     // "Seven pounds, I'm beat already": whoever talks of themselves names no variety.
-    if (
-      /^(i|we)$/.test(word) &&
-      /^(am|are|feel|know|hope|think|swear|promise)$/.test(wordAt(words, next + 1))
-    ) {
-      if (
-        !/^(using|making|doing|canning|pickling|starting|putting|going)$/.test(
-          wordAt(words, next + 2),
-        )
-      )
-        return undefined;
-    }
+    const speaks = [word, wordAt(words, next + 1), wordAt(words, next + 2)].join(" ");
+    if (OF_THEMSELVES.test(speaks) && !AT_WORK.test(speaks)) return undefined;
     if (REFUSED.has(word) || (word === "going" && wordAt(words, next + 1) === "to")) {
       return undefined;
     }

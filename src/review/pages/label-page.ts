@@ -1,11 +1,12 @@
 /** A sheet of labels as a page to print, each label in its place on the sheet. */
 
+import { MM_PER_IN } from "../../reckon/units.ts";
 import type { Label } from "../shelf/labels.ts";
 import { html, type Markup } from "./html.ts";
 import { page } from "./page.ts";
 import { placeOf, type Sheet } from "./sheet.ts";
 
-const MM_PER_PT = 25.4 / 72;
+const MM_PER_PT = MM_PER_IN / 72;
 
 /** Point sizes that let the lines of a label fit its height; the first line is the largest. */
 export function typeSizes(label: Label, sheet: Sheet): { head: number; text: number } {

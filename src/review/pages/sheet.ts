@@ -5,8 +5,7 @@
  */
 import type { Result } from "../../reckon/result.ts";
 import { fail, ok } from "../../reckon/result.ts";
-
-const MM_PER_IN = 25.4;
+import { MM_PER_IN } from "../../reckon/units.ts";
 
 type Paper = { name: "letter" | "a4"; widthMm: number; heightMm: number };
 

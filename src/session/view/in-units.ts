@@ -1,11 +1,6 @@
-/** What is shown and said, with its quantities in the units that the kitchen wants. */
-import type { State } from "../../kitchen/state.ts";
+/** What is shown, with its quantities in metric units. */
 import type { Item, LabeledKey, View } from "../../ports/view.ts";
 import { metricWords } from "../../reckon/metric-words.ts";
-
-export function inUnitsOf({ kitchen }: Pick<State, "kitchen">, text: string): string {
-  return kitchen.units === "metric" ? metricWords(text) : text;
-}
 
 /** A view in metric units; what was said before is in its units already. */
 export function metricView(view: View): View {

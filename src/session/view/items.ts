@@ -72,8 +72,12 @@ function amountsOf(
     ...(jar ? { jar } : {}),
     fills: hasRole(spec, "filling"),
   });
-  const grams = kitchen.units === "metric" ? /$^/ : / \([\d.,]+ k?g\)/g;
-  return list.map(({ name, amount }) => `${name}: ${amount.replace(grams, "")}`);
+  const weighed = kitchen.units === "metric";
+  return list.map(({ name, amount }) => `${name}: ${weighed ? amount : withoutGrams(amount)}`);
+}
+
+function withoutGrams(amount: string): string {
+  return amount.replace(/ \([\d.,]+ k?g\)/g, "");
 }
 
 /** Only the variety where that is enough to tell things apart; the canner by its own name. */

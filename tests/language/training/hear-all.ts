@@ -5,7 +5,8 @@
  */
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Context, OpenQuestion } from "../../../src/language/context.ts";
+import { questionFrom } from "../../../src/commands/open/understand.ts";
+import type { Context } from "../../../src/language/context.ts";
 import { FACTOR_WORDINGS } from "../../../src/language/factor-wordings.ts";
 import { hear } from "../../../src/language/hear.ts";
 import type { Sentence } from "../../../src/language/model/corpus.ts";
@@ -21,19 +22,11 @@ const [file = "", oneIn = "1"] = process.argv.slice(2);
 if (file === "") throw new Error("run.mjs hear-all FILE [ONE-IN]");
 const library = await loadLibrary([join(process.cwd(), "recipes")], {});
 const recipes = [...library.recipes.values()];
-const ANSWERED_BY: Readonly<Record<string, OpenQuestion["kind"]>> = {
-  altitude: "altitude",
-  seals: "jars",
-  gauge: "choice",
-  "gauge-off": "gauge-off",
-  filled: "number",
-  which: "choice",
-};
 
 /** A kitchen in which this was said; every second one is asked for all its critical factors. */
 function contextOf({ situation }: Sentence, at: number): Context {
   const { stages, question: key } = situation;
-  const choices = key === "gauge" ? { choices: ["dial", "weighted"] } : {};
+  const question = questionFrom(key);
   const named = stages.map((kind) => ({ id: kind, title: kind, kind, state: "running" as const }));
   return kitchenContext({
     recipes: at % 3 === 0 ? [] : recipes,
@@ -44,7 +37,7 @@ function contextOf({ situation }: Sentence, at: number): Context {
     ],
     timers: [{ id: "t-1", label: "rice" }],
     loads: named.length > 0 ? [{ id: "L1", canner: "canner", stages: named }] : [],
-    ...(key ? { question: { kind: ANSWERED_BY[key] ?? "yes-no", key, ...choices } } : {}),
+    ...(question ? { question } : {}),
     ...(at % 2 === 0 ? { factors: Object.keys(FACTOR_WORDINGS).map((id) => ({ id })) } : {}),
   });
 }
