@@ -24,7 +24,7 @@ const YES_WORDS = wordSet(
   "correct exactly confirmed checked made held stayed kept new brand covered under water",
   "boiling boil sealed bottled jar jars lid lids a full rolling by means please",
 );
-/** "Near enough", "some of them": a yes with one of these is none. */
+/** "Near enough", "some of them": whoever says so to a question does not know. */
 const NO_YES = new RegExp(
   "\\b(" +
     "near enough|nearly|almost|about|more or less|mostly|most|some|one side|sort of|" +
@@ -45,7 +45,7 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   });
   const words = said.words.filter(({ start }) => !others.includes(start)).map(({ word }) => word);
   const all = words.join(" ");
-  if (!NO_YES.test(all) && words.every((word) => YES_WORDS.has(word))) return heard;
+  if (words.every((word) => YES_WORDS.has(word))) return heard;
   const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
   if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
   return { ...heard, reading: "ask", commands: [], candidates: [yes] };
