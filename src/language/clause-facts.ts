@@ -16,6 +16,7 @@ import type { Likely, Models } from "./model/linear-model.ts";
 import { type Guess, guess } from "./model/shipped.ts";
 import { accountedFor, surelyUnderstood } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
+import { isLotDetail } from "./values/lots.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
 import {
@@ -119,7 +120,7 @@ export class Hearing {
 
   /** The clauses as several facts, where each is one, or says nothing. */
   several(said: Utterance, whole: Guess): ClauseFact[] {
-    const clauses = askedAlike(clausesIn(said), said);
+    const clauses = withDetails(askedAlike(clausesIn(said), said), said, this.context);
     if (clauses.length < 2) return [];
     let found: ClauseFact[] = [];
     const beside: { clause: Utterance; idle: boolean }[] = [];
@@ -195,6 +196,28 @@ function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
   const words = clauses.at(-1)?.words.map(({ word }) => word) ?? [];
   const own = beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
   return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
+}
+
+/** "The dilly beans, four pounds of Provider": what only tells more of a lot joins its clause. */
+function withDetails(clauses: Utterance[], said: Utterance, context: Context): Utterance[] {
+  const list: Utterance[] = [];
+  for (const clause of clauses) {
+    const before = list.at(-1);
+    const whole = before && isLotDetail(clause) ? spanning(before, clause, said) : undefined;
+    const begun = whole && surelyUnderstood(whole, context)?.intent === "begin";
+    if (begun) list[list.length - 1] = whole;
+    else list.push(clause);
+  }
+  return list;
+}
+
+/** From the first word of one clause to the last of another. */
+function spanning(first: Utterance, last: Utterance, said: Utterance): Utterance {
+  const [from, to] = [first.words[0], last.words.at(-1)];
+  const words = said.words.filter(({ start, end }) => {
+    return start >= (from?.start ?? 0) && end <= (to?.end ?? 0);
+  });
+  return { ...first, words };
 }
 
 /** How likely a clause has to say that somebody is hurt. */

@@ -12,8 +12,9 @@ import { wordSet } from "./grammar/word-set.ts";
 import { lotsIn, type ReadLot } from "./values/day-wish.ts";
 import { refFor } from "./values/finish-slots.ts";
 import { begunBy } from "./values/gated-lots.ts";
-import { foodLotAt, lotAt, type SpokenLot, weighedAt } from "./values/lots.ts";
+import { foodLotAt, lotAt, type SpokenLot } from "./values/lots.ts";
 import { spokenNames } from "./values/targets.ts";
+import { weighedAt } from "./values/weights.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 type BeginSlots = SlotsOf["begin"];
@@ -107,6 +108,21 @@ function isSure(lots: readonly SpokenLot[], { same, ordered, rest }: Asked): boo
   return same || weighed || lots.every(({ told, exact }) => exact && !told);
 }
 
+/** "The bread-and-butters, four pounds of cucumbers": produce weighed for the lot before. */
+function withProduce(lots: readonly SpokenLot[]): SpokenLot[] {
+  const list: SpokenLot[] = [];
+  for (const lot of lots) {
+    const { weightLb, recipes, variety } = lot;
+    const before = list.at(-1);
+    const [recipe = "", another] = before?.recipes ?? [];
+    const same = another === undefined && recipes.length > 1 && recipes.includes(recipe);
+    if (before && same && before.weightLb === undefined && weightLb !== undefined) {
+      list[list.length - 1] = { ...before, weightLb, ...(variety ? { variety } : {}) };
+    } else list.push(lot);
+  }
+  return list;
+}
+
 /** Where several recipes fit, the one begun last is meant again. */
 function likeLast(slots: BeginSlots, last: NamedBatch | undefined): BeginSlots {
   const { choices, named, ...rest } = slots;
@@ -125,8 +141,9 @@ export function furtherBegins(said: Utterance, context: Context): Command[] {
     lotAt(text, words, at, end, names, known) ??
     (last && !more.ordered && !namesProduce(text) ? varietyLot(text, last) : undefined) ??
     foodLotAt(text, words, at, end);
-  const lots = lotsIn(rest, spokenNames(context), plain, read);
-  if (!lots) return [];
+  const listed = lotsIn(rest, spokenNames(context), plain, read);
+  if (!listed) return [];
+  const lots = withProduce(listed);
   const all = lots.map((lot) => (weightLb === undefined ? lot : { ...lot, weightLb }));
   if (!isSure(all, more)) return [];
   return all.map((lot): Command => {

@@ -7,9 +7,9 @@ import type { Context } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { begunBy } from "./values/gated-lots.ts";
 import type { SpokenLot } from "./values/lots.ts";
-import { weighedAt } from "./values/lots.ts";
 import { RECIPE_NAMES } from "./values/recipe-names.ts";
 import { numbersAt } from "./values/spoken-numbers.ts";
+import { weighedAt } from "./values/weights.ts";
 import type { Utterance } from "./words.ts";
 
 /** Names of two words at most; a third capital begins something else. */

@@ -23,6 +23,8 @@ const CORRECTIONS: readonly (readonly string[])[] = [
   "scratch that",
   "strike that",
   "or rather",
+  "or it was",
+  "or that was",
   "not that",
   "correction",
   "actually",
@@ -49,18 +51,43 @@ type Value = { at: number; next: number };
 type Correction = Value & { weak: boolean };
 
 /** Kinds of values that can take each other's place. */
-const KINDS = ["moment", "length", "weight", "jars", "size", "target", "number"] as const;
+const KINDS = [
+  ...(["moment", "length", "weight", "jars", "ordinal", "tally", "size", "target"] as const),
+  "number" as const,
+];
 const MOST_BETWEEN = 5;
+/** A reason may be given before what is meant: "five, no, I weighed the bowl too, four". */
+const LONGEST_REASON = 10;
+/** What says the value anew behind a reason. */
+const RESTATES = new Set(["make it", "make that", "put down", "call it", "it is", "that is"]);
+/** Where a boil, pressure or seal is talked of, a reason may tell of its loss: it stays said. */
+const GRAVE = new RegExp(
+  "\\b(boil|press|seal|steam|vent|gauge|needle|dial|lid|pop|broke|crack|leak|lost|lose|stop|" +
+    "quit|drop|fell)",
+  "i",
+);
+const UNDER_PRESSURE = /^(heat|vent|process|depressurize)$/;
+const OFF_A_GAUGE = /^(at|to|reads?|says?|shows?|hits?|holding|reading|showing)$/;
+/** Kinds that need no such words to be known for what is meant. */
+const ALONE: ReadonlySet<string> = new Set(["length", "weight", "ordinal", "tally", "size"]);
+const JARS = /^(jars?|pints?|quarts?)$/;
 const MOST_NAME_WORDS = 3;
 
 class Thoughts {
   private readonly read: ReturnType<typeof slotReader>;
+  /** Something is in a canner, or on its way to it: pounds may be a pressure. */
+  private readonly gauged: boolean;
 
   constructor(
     private readonly said: Utterance,
     context: Context,
   ) {
     this.read = slotReader(said, context, spokenNames(context), phraseBook().plain);
+    const { running, loads = [] } = context;
+    const stages = running.flatMap((one) => one.stages ?? []);
+    this.gauged =
+      loads.length > 0 ||
+      stages.some(({ kind, state }) => state === "running" && UNDER_PRESSURE.test(kind));
   }
 
   private word(at: number): string {
@@ -68,7 +95,7 @@ class Thoughts {
   }
 
   /** Where what takes back begins and ends, the last one first. */
-  *corrections(): Generator<Correction> {
+  private *corrections(): Generator<Correction> {
     for (let at = this.said.words.length - 2; at > 0; at -= 1) {
       const found = correctionAt(this.said.words, at);
       if (!found || this.isInside(at)) continue;
@@ -89,10 +116,25 @@ class Thoughts {
 
   private values(kind: (typeof KINDS)[number], at: number): Value[] {
     if (kind === "jars" && !/^(jars?|numbers?)$/.test(this.word(at))) return [];
+    if (kind === "ordinal") return this.nth(at);
+    if (kind === "tally") return this.tally(at);
     const found = this.read(kind, at).filter(({ value }) => {
       return kind !== "target" || (value as Target).exact;
     });
     return found.map(({ next }) => ({ at, next })).sort((a, b) => b.next - a.next);
+  }
+
+  /** "The fourth one", "the second jar". */
+  private nth(at: number): Value[] {
+    const [found] = this.read("ordinal", at);
+    const jar = found && /^(jar|lid|one|pint|quart)$/.test(this.word(found.next));
+    return found && jar ? [{ at, next: found.next + 1 }] : [];
+  }
+
+  /** How many jars: "seven pints". */
+  private tally(at: number): Value[] {
+    const list = this.read("whole", at).filter(({ next }) => JARS.test(this.word(next)));
+    return list.map(({ next }) => ({ at, next: next + 1 }));
   }
 
   /** The last value of these kinds in front of a place, from its first word on. */
@@ -123,19 +165,78 @@ class Thoughts {
   }
 
   /** The value in front of a correction that the one behind it takes the place of. */
-  pair(correction: Correction): { first: Value; second: Value } | undefined {
+  private pair(correction: Correction): { first: Value; second: Value } | undefined {
     const { at, next } = correction;
     const name = this.name(next);
     const named = name && this.nameBefore(at);
     if (name && named && named.next === at) return { first: named, second: name };
     for (const kind of KINDS) {
       const [second] = this.values(kind, next);
-      if (!second) continue;
-      const kinds = kind === "length" || kind === "weight" ? [kind, "number" as const] : [kind];
-      const first = this.valueBefore(at, kinds);
+      const first = second && this.firstOf(kind, at);
       if (first && this.isNear(first, second, correction)) return { first, second };
     }
     return name && named && { first: named, second: name };
+  }
+
+  /** What is put right, the last first; before that, what is behind a reason that is given. */
+  *pairs(): Generator<{ correction: Correction; first: Value; second: Value }> {
+    const all = [...this.corrections()];
+    for (const correction of all) {
+      const found = this.pair(correction) ? undefined : this.behindReason(correction);
+      if (found) yield { correction, ...found };
+    }
+    for (const correction of all) {
+      const found = this.pair(correction);
+      if (found) yield { correction, ...found };
+    }
+  }
+
+  /** What a value of this kind that is said behind a place takes the place of. */
+  private firstOf(kind: (typeof KINDS)[number], place: number): Value | undefined {
+    const kinds = kind === "length" || kind === "weight" ? [kind, "number" as const] : [kind];
+    return this.valueBefore(place, kinds);
+  }
+
+  /** "Quarts, no, I haven't enough quarts, make it pints": the value behind a reason. */
+  private behindReason({ at, next }: Correction): { first: Value; second: Value } | undefined {
+    const grave = GRAVE.test(this.said.text);
+    for (let place = next + 1; place <= next + LONGEST_REASON; place += 1) {
+      if (!this.isMarked(place)) continue;
+      const lead = this.leadAt(place);
+      for (const kind of KINDS) {
+        if (grave && kind !== "ordinal") continue;
+        if (lead.restates ? kind === "target" : !ALONE.has(kind)) continue;
+        const [second] = this.values(kind, lead.next);
+        const first = second && this.firstOf(kind, at);
+        const near = first && at - first.next <= MOST_BETWEEN;
+        if (!near || (kind === "number" && !this.isMeasured(first))) continue;
+        if (!this.isPressure(first, second)) return { first, second };
+      }
+    }
+    return undefined;
+  }
+
+  /** Where a value may begin, and whether words stand before it that say it anew. */
+  private leadAt(place: number): { next: number; restates: boolean } {
+    let next = /^(so|and|then|but)$/.test(this.word(place)) ? place + 1 : place;
+    const restates = RESTATES.has(`${this.word(next)} ${this.word(next + 1)}`);
+    if (restates) next += 2;
+    while (LEADS.has(this.word(next))) next += 1;
+    return { next, restates };
+  }
+
+  /** Pounds of nothing that could be read off a gauge: what is said of its fall stays said. */
+  private isPressure(first: Value, second: Value): boolean {
+    const pounds = [first, second].flatMap(({ at }) => this.values("weight", at));
+    if (pounds.length === 0) return false;
+    const of = pounds.some(({ next }) => this.word(next) === "of");
+    return OFF_A_GAUGE.test(this.word(first.at - 1)) || (!of && this.gauged);
+  }
+
+  /** Pounds, minutes: no reading of a gauge without its unit, and no count. */
+  private isMeasured({ at, next }: Value): boolean {
+    const whole = [...this.values("weight", at), ...this.values("length", at)];
+    return whole.some((one) => one.next > next);
   }
 
   private nameBefore(place: number): Value | undefined {
@@ -185,15 +286,9 @@ export function withoutFirstThoughts(text: string, context: Context): string {
     const said = utteranceOf(meant);
     if (!said.words.some(({ word }) => MARKING.has(word))) return meant;
     const thoughts = new Thoughts(said, context);
-    let found = false;
-    for (const correction of thoughts.corrections()) {
-      const pair = thoughts.pair(correction);
-      if (!pair) continue;
-      meant = thoughts.spliced(correction, pair);
-      found = true;
-      break;
-    }
+    const [found] = thoughts.pairs();
     if (!found) return meant;
+    meant = thoughts.spliced(found.correction, found);
   }
   return meant;
 }

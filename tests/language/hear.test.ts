@@ -28,6 +28,24 @@ describe("a correction in the same breath", () => {
     ["start dilly beans, four, no, five pounds", "start dilly beans, five pounds"],
     ["hush for five, or no, make it ten minutes", "hush for ten minutes"],
     ["five pounds of Blue Lake, I mean Provider", "five pounds of Provider"],
+    ["make it quarts, no, I haven't enough quarts, make it pints", "make it pints"],
+    [
+      "it's ten pounds, or it was till I cut out the bad ones, so put down eight and a half",
+      "it's eight and a half pounds",
+    ],
+    [
+      "start the kraut, five, no, I weighed the bowl too, four pounds",
+      "start the kraut, four pounds",
+    ],
+    [
+      "set a timer for ten minutes, no wait, it's not hot yet, make it fifteen minutes",
+      "set a timer for fifteen minutes",
+    ],
+    [
+      "the second jar, I mean the one after it, the fourth one didn't seal",
+      "the fourth one didn't seal",
+    ],
+    ["that's seven pints, well no, there's one under the towel, eight pints", "that's eight pints"],
   ])("counts: %s", (said, meant) => {
     expect(withoutFirstThoughts(said, context)).toBe(meant);
   });
@@ -37,9 +55,19 @@ describe("a correction in the same breath", () => {
     "no, six",
     "well three sealed",
     "two jars broke and three sealed",
+    "six pints boiling, no, I lost the boil, seven pints",
+    "it's at ten pounds, no, it sank for a while, it is at twelve",
+    "six jars sealed, no, a lid of mine popped up, five jars",
   ])("is not heard where nothing is corrected: %s", (said) => {
     expect(withoutFirstThoughts(said, context)).toBe(said);
   });
+});
+
+it("takes pounds for a pressure while something is in the canner, and leaves its fall said", () => {
+  const loads = [{ id: "l-1", canner: "pressure", stages: [] }];
+  const said = "ten pounds, no, it sank for a while, eleven pounds";
+  expect(withoutFirstThoughts(said, { ...context, loads })).toBe(said);
+  expect(withoutFirstThoughts(said, context)).toBe("eleven pounds");
 });
 
 describe("a sentence of several clauses", () => {

@@ -45,6 +45,21 @@ function named(scan: Scan, at: number): boolean {
   return /^(number|numbers|jar)$/.test(scan.word(at));
 }
 
+/** "The third jar", "the fourth bean one": the jar of that number, counted in their row. */
+function nth(scan: Scan): Raw {
+  const list = scan.all<number[]>("ordinal", ({ next }) => {
+    return [next, next + 1].some((at) => /^(jar|lid|one|pint|quart)$/.test(scan.word(at)));
+  });
+  const found = scan.chosen(list);
+  return found ? { jars: found.value } : {};
+}
+
+/** Jars by number, by their place in a row or by how many they are. */
+function jarsInRow(scan: Scan): Raw {
+  const jars = nth(scan);
+  return jars.jars ? { ...jars, ...target(scan) } : someJars(scan);
+}
+
 function someJars(scan: Scan): Raw {
   const jars = numbered(scan);
   if (jars.jars) return { ...jars, ...target(scan) };
@@ -311,7 +326,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   temperature,
   "jars-filled": filled,
   sealed,
-  "seal-failed": someJars,
+  "seal-failed": jarsInRow,
   "jar-broken": someJars,
   "set-aside": someJars,
   disposition,

@@ -80,6 +80,7 @@ export const begin: MeaningOf<"begin"> = {
     started|on|under way|underway|on the go]`,
     "[<let>|i am|we are] (go|going) (with|for) {lot}",
     "i (am|will be) (here to|ready to) (make|can|do|start|put up) {lot}",
+    "(i|we) (begin|start) [now] (with|on) {lot}|(i|we) now (begin|start) {lot}",
     "(i want|i would like|we want|give me) {lot} [today|started|going]",
     `[<let>] (start|start up|start on|start with|put on|begin|light|get going on|get started on|
     fire up|kick off|set going) [<the>|some|a|a pot of] [<kind>] <pot> [going|on|now|started|

@@ -14,6 +14,8 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
     "<numbered> [just|still|both|has|have] <failed>",
     "{jars:jar-list} [just|still|both|have] <failed>",
     "<some-jars> [still|just|has|have] <failed>",
+    "<nth> [just|still|has] <failed> [<others-fine>]",
+    "<nth> [that|it is|its|has a|with the] lid [has|is|just|still] <failed>",
     "[the] (lid|lids) (on|of) <numbered> [still|just|has|have|both] <failed>",
     `(<numbered>|{jars:jar-list}|<some-jars>) [just|still|both|has|have] <failed> [and|but|
     though] {othersSealed=true} [all] (the others|the rest|the other ones|all the others|
@@ -84,6 +86,12 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
     },
   ],
   lists: {
+    nth: `
+      [<the>] {jars:ordinal} [{target}] (jar|lid|one|pint|quart) [of [<the>] {target}] [along|down|
+      in]|
+      [the] lid (on|of|for) [the] {jars:ordinal} [{target}] (jar|one|pint|quart) [of [<the>]
+      {target}]
+    `,
     "others-fine": `
       [and|but|though] {othersSealed=true} [all] (the others|the rest|the other ones|all the others|
       everything else|the rest of them|all the rest|the other jars|every other (jar|one|lid)|all

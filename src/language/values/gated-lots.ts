@@ -39,6 +39,12 @@ function foodAndVariety({ said, variety, recipes }: SpokenLot) {
   return foodSlots(foods, named);
 }
 
+/** A name with capitals is kept whole, whatever its words mean alone: "Half Runner". */
+function wholeName(said: string | undefined, found: string | undefined): string | undefined {
+  const whole = said?.split(" ").every((word) => /^\p{Lu}/u.test(word));
+  return said && found && whole && said.includes(found) ? said : found;
+}
+
 /** What the gate makes of it; undefined where it knows none of the words. */
 function heldSlots(lot: SpokenLot, library: Library): BeginSlots | undefined {
   const gate = gateOf(lot, library);
@@ -46,7 +52,8 @@ function heldSlots(lot: SpokenLot, library: Library): BeginSlots | undefined {
   switch (gate.is) {
     case "tested": {
       // Words that are part of a recipe's name are not a variety.
-      const named = variety === undefined && recipes.length > 0 ? undefined : gate.variety;
+      const named =
+        variety === undefined && recipes.length > 0 ? undefined : wholeName(variety, gate.variety);
       return { recipe: gate.recipe, ...foodSlots(gate.foods, named) };
     }
     // The kitchen knows whether that was asked before.
@@ -74,8 +81,21 @@ function namedSlots(lot: SpokenLot, context: Context): BeginSlots {
   };
 }
 
+/** Of several recipes, the one that is put up as was said: "in the pressure canner". */
+function inThatWay(lot: SpokenLot, { library }: Context): SpokenLot {
+  const { method, pack, recipes } = lot;
+  if (!library || recipes.length < 2 || (!method && !pack)) return lot;
+  const fit = recipes.filter((id) =>
+    library.recipes.get(id)?.processes.some((one) => {
+      return (!method || one.method === method) && (!pack || one.pack === pack);
+    }),
+  );
+  return fit.length === 1 ? { ...lot, recipes: fit, told: true } : lot;
+}
+
 /** The recipe, foods and variety of a lot, or what was said and why it fits none. */
-export function begunBy(lot: SpokenLot, context: Context): BeginSlots {
+export function begunBy(spoken: SpokenLot, context: Context): BeginSlots {
+  const lot = inThatWay(spoken, context);
   const held = context.library && heldSlots(lot, context.library);
   const { weightLb, jar, pack, method } = lot;
   return {

@@ -3,11 +3,10 @@ import { mentionsIn } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { editDistance } from "../sound.ts";
-import type { Word } from "../words.ts";
+import type { Utterance, Word } from "../words.ts";
 import { type Way, wayAt } from "./lot-ways.ts";
-import { labelsAt } from "./open-slots.ts";
-import { numbersAt, type Parsed } from "./spoken-numbers.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
+import { weightAt } from "./weights.ts";
 
 /** What is to be begun: "fourteen pounds of crushed tomatoes", "Provider dilly beans, 8 lb". */
 export type SpokenLot = {
@@ -24,18 +23,6 @@ export type SpokenLot = {
   exact: boolean;
 } & Way;
 
-const POUNDS_PER: Record<string, number> = {
-  pounds: 1,
-  pound: 1,
-  kilo: 2.20462262,
-  kilos: 2.20462262,
-  kilogram: 2.20462262,
-  ounces: 1 / 16,
-  ounce: 1 / 16,
-  grams: 1 / 453.59237,
-  gram: 1 / 453.59237,
-};
-
 /** Words that mean nothing in the description of a lot. */
 const EMPTY = wordSet(
   "a an the some my our those these this that of with from using about around roughly it is at",
@@ -43,7 +30,7 @@ const EMPTY = wordSet(
   "then another more first new fresh picked just there are here today's called worth total all",
   "in recipe next up out big little small couple crate row rows bushel basket lug going started",
   "again them it ones afternoon morning evening already yet each apiece me us okay lass honey dear",
-  "thereabouts damn bloody wretched lovely",
+  "thereabouts damn bloody wretched lovely mess heap right well so oh hey",
 );
 
 /** Words for produce as such: never a variety. */
@@ -71,46 +58,24 @@ function wordAt(words: readonly Word[], at: number): string {
   return words[at]?.word ?? "";
 }
 
-function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {
-  for (const number of numbersAt(words, at)) {
-    const unit = wordAt(words, number.next);
-    if (!Object.hasOwn(POUNDS_PER, unit)) continue;
-    const part = shareAt(words, number.next + 1);
-    const value = (number.value + part.value) * (POUNDS_PER[unit] ?? 1);
-    return { value, next: part.next };
-  }
-  if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
-    const part = shareAt(words, at + 2);
-    return { value: 1 + part.value, next: part.next };
-  }
-  return undefined;
+/** What a clause begins with that says of which sort a lot is: "these are". */
+const OF_A_LOT = wordSet("it that these those they");
+
+/**
+ * Whether a clause tells no more than a detail of a lot named before it: a weight, a variety, a
+ * jar. At least a weight, or "these are", has to be said.
+ */
+export function isLotDetail({ text, words }: Utterance): boolean {
+  const nothing = { from: -1, next: -1, recipes: [], said: "", exact: true };
+  const found = described(text, words, 0, nothing);
+  if (!found || found.loose.length > MOST_DETAIL) return false;
+  const led = OF_A_LOT.has(wordAt(words, 0)) && /^(are|is)$/.test(wordAt(words, 1));
+  return found.weightLb !== undefined || (led && found.loose.length > 0);
 }
 
-/** "A pound and three quarters": what comes to a whole unit; 0 where nothing does. */
-function shareAt(words: readonly Word[], at: number): Parsed<number> {
-  const [and, first, second] = [at, at + 1, at + 2].map((place) => wordAt(words, place));
-  if (and !== "and") return { value: 0, next: at };
-  if (first === "a" && second === "half") return { value: 0.5, next: at + 3 };
-  if (first === "a" && second === "quarter") return { value: 0.25, next: at + 3 };
-  const three = /^(three|3)$/.test(first ?? "") && /^quarters?$/.test(second ?? "");
-  return three ? { value: 0.75, next: at + 3 } : { value: 0, next: at };
-}
-
-/** A weight alone: "seven pounds". Pounds. */
-export function weighedAt(words: readonly Word[], at: number): Parsed<{ weightLb: number }>[] {
-  const weight = weightAt(words, at);
-  if (!weight) return [];
-  return [{ value: { weightLb: Math.round(weight.value * 1000) / 1000 }, next: weight.next }];
-}
-
-/** Produce by weight, before the recipe is named: "ten pounds of cucumbers". Pounds. */
-export function producedAt(words: readonly Word[], at: number): Parsed<{ weightLb: number }>[] {
-  const weight = weightAt(words, at);
-  if (!weight) return [];
-  const weightLb = Math.round(weight.value * 1000) / 1000;
-  const of = wordAt(words, weight.next) === "of" ? weight.next + 1 : weight.next;
-  return labelsAt(words, of).map(({ next }) => ({ value: { weightLb }, next }));
-}
+const MOST_DETAIL = 4;
+/** More words than this beside a lot are no variety. */
+const MOST_NAME_WORDS = 3;
 
 type Named = { from: number; next: number; recipes: string[]; said: string; exact: boolean };
 
@@ -131,7 +96,10 @@ function recipeIn(
       const entry = names.byName.get(said);
       if (!entry || entry.recipes.length === 0) continue;
       if (!best || count > best.next - best.from) {
-        best = { from: at, next: at + count, recipes: entry.recipes, said, exact: true };
+        // "Snap beans in the pressure canner": two names of one recipe with a word in common.
+        const same = best?.recipes.length === 1 && entry.recipes.includes(best.recipes[0] ?? "");
+        const from = best && same && best.next > at ? best.from : at;
+        best = { from, next: at + count, recipes: entry.recipes, said, exact: true };
       }
       break;
     }
@@ -211,19 +179,26 @@ export function lotAt(
   return named && lotNamed(text, within, at, named);
 }
 
+/** Whether two foods with these words between them may be one thing: `peach and plum`. */
+function isJoined(between: readonly string[]): boolean {
+  return between.every((word) => /^(and|or|with|in|plus|on)$/.test(word));
+}
+
 /** The same where no recipe has that name, but a food does: `the elderberries`. */
 export function foodLotAt(
   text: string,
   words: readonly Word[],
   at: number,
-  end: number,
+  until: number,
 ): SpokenLot | undefined {
-  const within = words.slice(0, end);
-  const foods = mentionsIn(within.slice(at).map(({ word }) => word));
+  const within = words.slice(0, until);
+  const spoken = within.slice(at).map(({ word }) => word);
+  const foods = mentionsIn(spoken);
   const [first] = foods;
-  const last = foods.at(-1);
-  if (!first || !last || foods.every(({ food }) => isNoFood(food))) return undefined;
-  const [from, next] = [at + first.from, at + last.to];
+  if (!first || foods.every(({ food }) => isNoFood(food))) return undefined;
+  let end = first.to;
+  for (const { from, to } of foods) if (isJoined(spoken.slice(end, from))) end = to;
+  const [from, next] = [at + first.from, at + end];
   const said = within
     .slice(from, next)
     .map(({ word }) => word)
@@ -237,7 +212,12 @@ const OF_THEMSELVES = /^(i|we) (am|are|feel|know|hope|think|swear|promise) /;
 const AT_WORK = / (using|making|doing|canning|pickling|starting|putting|going)$/;
 
 /** What stands beside the name; undefined where a word rules out an order to begin. */
-function described(words: readonly Word[], at: number, named: Named): Described | undefined {
+function described(
+  text: string,
+  words: readonly Word[],
+  at: number,
+  named: Named,
+): Described | undefined {
   const found: Described = { way: {}, loose: [], kept: [] };
   let behind = false;
   for (let next = at; next < words.length; ) {
@@ -263,10 +243,16 @@ function described(words: readonly Word[], at: number, named: Named): Described 
     // "Seven pounds, I'm beat already": whoever talks of themselves names no variety.
     const speaks = [word, wordAt(words, next + 1), wordAt(words, next + 2)].join(" ");
     if (OF_THEMSELVES.test(speaks) && !AT_WORK.test(speaks)) return undefined;
+    if (word === "they" && wordAt(words, next + 1) === "are") {
+      next += 2;
+      continue;
+    }
     if (REFUSED.has(word) || (word === "going" && wordAt(words, next + 1) === "to")) {
       return undefined;
     }
-    if (word !== "going" && word.length > 4 && word.endsWith("ing")) return undefined;
+    const written = text[words[next]?.start ?? 0] ?? "";
+    const works = word !== "going" && word.length > 4 && word.endsWith("ing");
+    if (works && !(next > at && /\p{Lu}/u.test(written))) return undefined;
     if (!EMPTY.has(word)) {
       found.loose.push(next);
       found.kept.push(next);
@@ -282,7 +268,7 @@ function lotNamed(
   at: number,
   named: Named,
 ): SpokenLot | undefined {
-  const beside = described(within, at, named);
+  const beside = described(text, within, at, named);
   if (!beside) return undefined;
   const { weightLb, way, loose } = beside;
   const written = (place: number) => text.slice(within[place]?.start, within[place]?.end);
@@ -290,8 +276,9 @@ function lotNamed(
     ? text.slice(within[named.from]?.start, within[named.next - 1]?.end)
     : named.said;
   const said = beside.kept.map((place) => (place === named.from ? name : written(place)));
-  const [first] = loose;
-  const last = loose.at(-1);
+  const telling = inOneRow(loose, within);
+  const [first] = telling;
+  const last = telling.at(-1);
   const lot: SpokenLot = {
     recipes: named.recipes,
     named: named.said,
@@ -302,7 +289,7 @@ function lotNamed(
     ...(weightLb === undefined ? {} : { weightLb }),
   };
   if (first === undefined || last === undefined) return lot;
-  if (named.recipes.length === 0) return loose.length > 3 ? undefined : lot;
+  if (named.recipes.length === 0) return loose.length > MOST_NAME_WORDS ? undefined : lot;
   const chosen = narrowed(
     lot.recipes,
     loose.map((place) => wordAt(within, place)),
@@ -312,8 +299,16 @@ function lotNamed(
     const beside = loose.filter((place) => !parts.includes(wordAt(within, place))).map(written);
     return { ...lot, recipes: [chosen], told: true, beside: beside.join(" ") };
   }
-  if (loose.length > 3 || last - first + 1 !== loose.length) return undefined;
+  if (telling.length > MOST_NAME_WORDS || last - first + 1 !== telling.length) return undefined;
   return { ...lot, ...varietyOf(text, within, first, last, named) };
+}
+
+/** A few words in one row; of others, those that are no plain noun of produce. */
+function inOneRow(loose: readonly number[], words: readonly Word[]): readonly number[] {
+  const [first = 0] = loose;
+  const row = (loose.at(-1) ?? 0) - first + 1 === loose.length;
+  if (row && loose.length <= MOST_NAME_WORDS) return loose;
+  return loose.filter((place) => !PRODUCE.has(wordAt(words, place)));
 }
 
 /**

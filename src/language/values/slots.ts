@@ -6,10 +6,11 @@ import type { Utterance } from "../words.ts";
 import { clockAt, lastTimeOf, nightAt, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { foodLotAt, lotAt, producedAt, type SpokenLot, weighedAt } from "./lots.ts";
+import { foodLotAt, lotAt, type SpokenLot } from "./lots.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
-import { jarListAt, numbersAt, type Parsed } from "./spoken-numbers.ts";
+import { jarListAt, numbersAt, ordinalAt, type Parsed } from "./spoken-numbers.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
+import { producedAt, weighedAt } from "./weights.ts";
 
 /** Each word an open slot takes costs this much, so that closed phrases win. */
 const OPEN_WORD_COST = 0.3;
@@ -232,6 +233,10 @@ function numberReaders(said: Utterance): Record<string, Reader> {
         return degrees >= THERMOMETER.from && degrees <= THERMOMETER.to;
       }),
     jars: (at) => sure(jarListAt(words, at)),
+    ordinal: (at) => {
+      const found = ordinalAt(words, at);
+      return found ? sure([{ value: [found.value], next: found.next }]) : [];
+    },
     "jar-list": (at) => sure(jarListAt(words, at).filter(({ value }) => value.length > 1)),
     produce: (at) => sure(producedAt(words, at)),
     weight: (at) => sure(weighedAt(words, at)),
@@ -281,8 +286,8 @@ export function slotReader(
 /** The kinds of slots that phrases may use. */
 export const SLOT_KINDS: readonly string[] = [
   "target known-timer open timer thing person past lasting ago moment future duration length",
-  "more hours text pinged asked lot food number count whole temperature jars jar-list size scores",
-  "score-name produce weight",
+  "more hours text pinged asked lot food number count whole temperature jars jar-list ordinal size",
+  "scores score-name produce weight",
 ]
   .join(" ")
   .split(" ");

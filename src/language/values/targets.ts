@@ -170,9 +170,18 @@ function exactAt(
     const name = joined(words, at, count);
     const entry = names.byName.get(name);
     if (entry) return { value: entry, next: at + count };
+    const single = entry ? undefined : ofOne(name, names);
+    if (single) return { value: single, next: at + count };
     if (names.things.has(name)) return { value: name, next: at + count };
   }
   return undefined;
+}
+
+/** A running batch by the name of one of its pieces: "the third bean jar". */
+function ofOne(name: string, names: Names): Entry | undefined {
+  if (name.length < 4 || name.endsWith("s")) return undefined;
+  const all = [`${name}s`, `${name}es`].map((plural) => names.byName.get(plural));
+  return all.find((entry) => entry !== undefined && entry.batches.length > 0);
 }
 
 /** How far a name may be from what was heard: less where it is short or has many rivals. */

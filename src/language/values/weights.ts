@@ -1,0 +1,62 @@
+/** Weights of produce as people say them. Pounds. */
+import type { Word } from "../words.ts";
+import { labelsAt } from "./open-slots.ts";
+import { numbersAt, type Parsed } from "./spoken-numbers.ts";
+
+const POUNDS_PER: Record<string, number> = {
+  pounds: 1,
+  pound: 1,
+  kilo: 2.20462262,
+  kilos: 2.20462262,
+  kilogram: 2.20462262,
+  ounces: 1 / 16,
+  ounce: 1 / 16,
+  grams: 1 / 453.59237,
+  gram: 1 / 453.59237,
+};
+
+function wordAt(words: readonly Word[], at: number): string {
+  return words[at]?.word ?? "";
+}
+
+/** "Two pounds", "a pound and three quarters". Pounds. */
+export function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {
+  for (const number of numbersAt(words, at)) {
+    const unit = wordAt(words, number.next);
+    if (!Object.hasOwn(POUNDS_PER, unit)) continue;
+    const part = shareAt(words, number.next + 1);
+    const value = (number.value + part.value) * (POUNDS_PER[unit] ?? 1);
+    return { value, next: part.next };
+  }
+  if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
+    const part = shareAt(words, at + 2);
+    return { value: 1 + part.value, next: part.next };
+  }
+  return undefined;
+}
+
+/** "A pound and three quarters": what comes to a whole unit; 0 where nothing does. */
+function shareAt(words: readonly Word[], at: number): Parsed<number> {
+  const [and, first, second] = [at, at + 1, at + 2].map((place) => wordAt(words, place));
+  if (and !== "and") return { value: 0, next: at };
+  if (first === "a" && second === "half") return { value: 0.5, next: at + 3 };
+  if (first === "a" && second === "quarter") return { value: 0.25, next: at + 3 };
+  const three = /^(three|3)$/.test(first ?? "") && /^quarters?$/.test(second ?? "");
+  return three ? { value: 0.75, next: at + 3 } : { value: 0, next: at };
+}
+
+/** A weight alone: "seven pounds". Pounds. */
+export function weighedAt(words: readonly Word[], at: number): Parsed<{ weightLb: number }>[] {
+  const weight = weightAt(words, at);
+  if (!weight) return [];
+  return [{ value: { weightLb: Math.round(weight.value * 1000) / 1000 }, next: weight.next }];
+}
+
+/** Produce by weight, before the recipe is named: "ten pounds of cucumbers". Pounds. */
+export function producedAt(words: readonly Word[], at: number): Parsed<{ weightLb: number }>[] {
+  const weight = weightAt(words, at);
+  if (!weight) return [];
+  const weightLb = Math.round(weight.value * 1000) / 1000;
+  const of = wordAt(words, weight.next) === "of" ? weight.next + 1 : weight.next;
+  return labelsAt(words, of).map(({ next }) => ({ value: { weightLb }, next }));
+}
