@@ -131,7 +131,9 @@ function takeFile(
   // What lies beyond the line that the next file continues was never acknowledged in this one.
   const upTo = next ? next.after : Number.POSITIVE_INFINITY;
   const before = result.records.length;
-  const kept = reading.lines.filter(({ n }) => n > result.end.n && n <= upTo);
+  const after = reading.lines.findIndex(({ n }) => n > result.end.n);
+  const last = reading.lines.findLastIndex(({ n }) => n <= upTo);
+  const kept = after < 0 ? [] : reading.lines.slice(after, last + 1);
   const { admitted, refused } = admit(kept, format);
   if (result.records.length === 0) result.records = admitted;
   else for (const line of admitted) result.records.push(line);

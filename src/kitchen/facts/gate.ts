@@ -46,7 +46,7 @@ export function faultOfLine(line: unknown): string | undefined {
 
 function faultOf(value: unknown, checkerOf: (type: FactType) => Checker): string | undefined {
   if (typeof value !== "object" || value === null) return "it holds no event";
-  const type = Object.hasOwn(value, "type") ? (value as { type: unknown }).type : undefined;
+  const { type } = value as { type?: unknown };
   if (!isFactType(type)) {
     return `an event of the unknown type ${shown(type)}; a later version may know it`;
   }

@@ -20,12 +20,13 @@ export function recordOf(state: State, event: KitchenEvent): object {
   return { cmd, type, at, written, t, w, ...rest };
 }
 
-const OWN_FIELDS: ReadonlySet<string> = new Set(OF_THE_JOURNAL);
+const TAKEN: ReadonlySet<string> = new Set(["cmd", "type", "t", "w", ...OF_THE_JOURNAL]);
 
 /** The event of a journal's line that came through the gate. */
 function eventOf(record: Record<string, unknown>): KitchenEvent {
-  const event: Record<string, unknown> = {};
-  for (const key in record) if (!OWN_FIELDS.has(key)) event[key] = record[key];
+  const { cmd, type, t, w } = record;
+  const event: Record<string, unknown> = { cmd, type, t, w };
+  for (const key in record) if (!TAKEN.has(key)) event[key] = record[key];
   return event as KitchenEvent;
 }
 
