@@ -1,9 +1,9 @@
 /** The same session as lines: for a pipe, for a screen reader, or for those who prefer it. */
-import { isatty } from "node:tty";
 import type { Line, LineKind } from "../ports/view.ts";
 import type { Outlet } from "./outlet.ts";
 import { printable } from "./printable.ts";
 import type { FaceEnd, ScreenHost, ScreenIo } from "./screen-host.ts";
+import { isGone } from "./terminal.ts";
 
 /** The kind of each line, in a word that can be read aloud. */
 const PREFIX: Record<LineKind, string> = {
@@ -27,7 +27,7 @@ export async function runPlain(
   io: ScreenIo,
   options: { ended?: Promise<unknown> } = {},
 ): Promise<FaceEnd> {
-  const { stdin, outlet } = io;
+  const { stdin, stdout, outlet } = io;
   const interactive = Boolean(stdin.isTTY);
   const seen = new WeakSet<Line>();
   const printer = new Printer(outlet);
@@ -54,16 +54,16 @@ export async function runPlain(
   if (interactive && host.running().length === 0) printer.print(HOW_TO_BEGIN);
   const stopListening = host.onChange(print);
   const lost = new Promise<FaceEnd>((resolve) => {
-    outlet.onLost(() => resolve("lost"));
+    // Who reads no further from a pipe has only had enough.
+    outlet.onLost(() => resolve(stdout.isTTY ? "lost" : "closed"));
     void options.ended?.then((how) => resolve(how === "lost" ? "lost" : "closed"));
   });
   const over = eachLine(stdin, hear, () => host.left());
   const how = await Promise.race([over.ended, lost]);
   over.stop();
   stopListening();
-  // A terminal that was hung up reads as ended, and is no terminal any more.
-  const { fd = 0 } = stdin;
-  if (how === "lost" || (interactive && how === "ended" && !isatty(fd))) return "lost";
+  // A hang-up ends the pipes to and from a terminal's other programs as well, in any order.
+  if (how === "lost" || [stdin, stdout].some(isGone)) return "lost";
   for (const line of host.farewell()) printer.print(printable(line));
   await printer.finish(interactive);
   return "closed";

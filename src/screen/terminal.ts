@@ -2,6 +2,7 @@
  * The terminal while the screen is on it: the alternate page, raw keys, and everything restored
  * however it ends.
  */
+import { isatty } from "node:tty";
 import type { ScreenIo } from "./screen-host.ts";
 
 /** Alternate page, bracketed paste, cursor at the top. */
@@ -11,6 +12,11 @@ const LEAVE = "\u001b[?2004l\u001b[?1049l\u001b[?25h";
 const WIPE = "\u001b\\\u001b[0m\u001b[H\u001b[J";
 /** How long a stop may take to come before it is known that nobody stops us, ms. */
 const STOP_WAIT_MS = 200;
+
+/** True for a stream that was a terminal and is none any more, since that was hung up. */
+export function isGone(stream: { isTTY?: boolean; fd?: number }): boolean {
+  return stream.isTTY === true && stream.fd !== undefined && !isatty(stream.fd);
+}
 
 export class Terminal {
   private readonly io: ScreenIo;

@@ -1,4 +1,5 @@
 /** Terminals that go away while something runs, windows on the kitchen that goes on, and words. */
+import { spawnSync } from "node:child_process";
 import { randomUUID } from "node:crypto";
 import * as fs from "node:fs";
 import { join } from "node:path";
@@ -34,6 +35,32 @@ const LOSSES = {
   "a hang-up where lines are typed": (terminal) => terminal.hangUp(),
 };
 
+/** Calls where only one side of the program is the terminal. */
+const HALF_PIPED = {
+  "its output goes through a pipe": '"$0" "$@" | cat >/dev/null; :',
+  "its words come through a pipe": 'sleep 60 | "$0" "$@"; :',
+};
+
+async function halfPiped(tally) {
+  for (const [name, call] of Object.entries(HALF_PIPED)) {
+    await tally.case(`a timer rings after a hang-up where ${name}`, async (home, end) => {
+      const words = [process.execPath, PROGRAM, "--silent", "--home", home];
+      const terminal = new Terminal(["sh", "-c", call, ...words]);
+      end(() => terminal.kill());
+      await until(() => fs.existsSync(join(home, "tell", "protocol")), "it does not open");
+      const { pid } = JSON.parse(fs.readFileSync(join(home, "lock"), "utf8"));
+      end(() => spawnSync("kill", ["-9", pid]));
+      told(home, "we're at 6200 feet");
+      told(home, "set a timer for 3 seconds for the crock");
+      terminal.hangUp();
+      await until(() => dues(home) === 1, "the timer does not ring");
+      told(home, "got it");
+      await until(() => !fs.existsSync(join(home, "lock")), "it does not end");
+      must(journal(home).at(-1).type === "closed", "the log is not closed");
+    });
+  }
+}
+
 export async function lostTerminal(tally) {
   for (const [name, loses] of Object.entries(LOSSES)) {
     await tally.case(`a timer rings after ${name}, and then it ends`, async (home, end) => {
@@ -54,6 +81,7 @@ export async function lostTerminal(tally) {
       must(!fs.existsSync(join(home, "lock")), "the lock was left");
     });
   }
+  await halfPiped(tally);
   await tally.case("an empty kitchen ends with its terminal", async (home, end) => {
     const terminal = await openOn(home);
     end(() => terminal.kill());

@@ -15,7 +15,7 @@ function pipes(isTTY: boolean) {
     },
   } as never);
   return {
-    io: { stdin, outlet } as never,
+    io: { stdin, stdout: { isTTY }, outlet } as never,
     send: (chunk: string) => stdin.emit("data", chunk),
     end: () => stdin.emit("end"),
     lines: () => text.split("\n").filter(Boolean),

@@ -63,7 +63,7 @@ export async function openCommand(
       ? undefined
       : (await import("../../session/probe/start-probe.ts")).startProbe(kitchen, probePath, stdin);
   const close = closer(kitchen, () => probe?.stop());
-  const ended = catchSignals(close, terminal);
+  const ended = catchSignals(close, Boolean(stdin.isTTY || stdout.isTTY));
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
   const host = screenHost(kitchen);
   const io = { stdin: probe?.words ?? stdin, stdout, outlet };
@@ -72,12 +72,12 @@ export async function openCommand(
   const face = await show(host, io, { ended });
   // Who talks beside a terminal that is gone may mean anything.
   await stopListening?.();
-  if (face === "lost" && terminal) {
+  if (face === "lost") {
     letGo();
     if (mayNotEnd(kitchen)) await withoutFace(kitchen);
   }
   await close();
-  return endedWith(kitchen, machine.folder, terminal ? undefined : outlet.lostBy);
+  return endedWith(kitchen, machine.folder, stdout.isTTY ? undefined : outlet.lostBy);
 }
 
 /** The exit status, with a last word where something was not written. */
