@@ -271,16 +271,22 @@ export class Journal {
     for (let left = NAMES_TRIED; left > 0; left -= 1) {
       const place = { year, part };
       const opened = this.disk.openAppend(this.path(place));
-      if (!opened.ok) return opened;
-      if (opened.length === 0) {
+      if (opened.ok && opened.length === 0) {
         this.unproven = this.path(place);
         return { ok: true, file: opened.file, place };
       }
-      opened.file.close();
+      if (opened.ok) opened.file.close();
+      // A folder or a pipe may stand there; any other refusal holds for every name.
+      else if (!this.isTaken(place)) return opened;
       part += 1;
     }
     const message = `no free name for a fresh journal file in ${this.folder}`;
     return { ok: false, why: "exists", message };
+  }
+
+  private isTaken(place: FilePlace): boolean {
+    const listed = this.disk.list(this.folder);
+    return listed.ok && listed.names.includes(fileName(place));
   }
 
   /** Everything that waits, as lines that follow a line with this sum. */

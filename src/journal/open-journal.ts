@@ -101,7 +101,10 @@ function noticesOf(reading: JournalReading, found: JournalCondition, folder: str
   const notices: string[] = [];
   if (reading.unreadable) {
     const { message } = reading.unreadable;
-    notices.push(`The journal cannot be read, so nothing is written to it: ${message}.`);
+    notices.push(
+      `The journal cannot be read, so nothing is written to it: ${message}. ` +
+        "Once that is mended, open the kitchen again.",
+    );
   }
   if (reading.newerFile && found === "newer") {
     notices.push(

@@ -91,7 +91,7 @@ function writeAll(descriptor: number, bytes: Uint8Array): void {
 }
 
 function truncate(path: string, length: number): void {
-  const descriptor = fs.openSync(path, "r+");
+  const descriptor = openRegular(path, fs.constants.O_RDWR);
   try {
     fs.ftruncateSync(descriptor, length);
     fs.fsyncSync(descriptor);

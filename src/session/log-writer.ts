@@ -174,6 +174,8 @@ export const FRESH_FILE =
   "The log is damaged and kept as it is, for reading only. Shall I go on in a fresh file? " +
   "Until then nothing is recorded.";
 
+export const STAYS_SEALED = "All right. Nothing is recorded until you say yes.";
+
 export const WRITTEN_AGAIN = "The log is written again, with nothing missing.";
 
 export const NOT_RECORDED = "This is not recorded: the log cannot be written just now.";

@@ -26,7 +26,7 @@ import type { DayPlanner } from "./day/day-planner.ts";
 import type { Deeds } from "./deeds.ts";
 import { comesFirst, type Pending, resolve, SURE_ENOUGH, survives } from "./dialogue.ts";
 import { answerNow, eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
-import { FRESH_FILE, type LogWriter, NOT_RECORDED } from "./log-writer.ts";
+import { FRESH_FILE, type LogWriter, NOT_RECORDED, STAYS_SEALED } from "./log-writer.ts";
 import { type LastDone, moved } from "./moved.ts";
 import { OwnWordsTalk } from "./own-words.ts";
 import { doubted, type SecondWitness } from "./probe/second-witness.ts";
@@ -184,6 +184,10 @@ export class Turn {
       if (!survives(this.open)) this.open = undefined;
     }
     if (this.sealed && command.intent === "yes") return this.goOnInFreshFile();
+    if (this.sealed && command.intent === "no" && questions(this.state).length === 0) {
+      talk.say("answer", STAYS_SEALED);
+      return false;
+    }
     if (saidAgain(talk, command, text)) return false;
     return this.follow(this.decided({ command }, now), command, now);
   }
