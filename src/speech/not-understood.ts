@@ -16,6 +16,9 @@ export function notUnderstood({ examples, answer, misses }: Here): string {
   const taken = some.length > 0 ? [`Just now I take ${some.join(" or ")}.`] : [];
   const asked = answer === undefined ? taken : [`To what I asked, ${answer}.`];
   const key = misses > 0 ? ["The space bar does what Hands says; help tells more."] : [];
-  const help = asked.length + key.length > 0 ? [] : ["Say help to hear what I understand."];
+  const help =
+    asked.length + key.length > 0
+      ? []
+      : ['Say what you are putting up, "start the dilly beans", or help.'];
   return ["I did not get that.", ...asked, ...key, ...help].join(" ");
 }

@@ -11,6 +11,7 @@ const READERS = [
   ["seeds", "--json"],
   ["reminders", "--json"],
   ["export", "-"],
+  ["words", "--json"],
   ["kitchen", "--json"],
   ["reckon", "process", "--recipe", "dilled-green-beans", "--jar", "pint", "--json"],
 ];

@@ -33,7 +33,6 @@ export const cool: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
     turn: "when-to-check",
-    began: "boiling",
     lost: "boil",
     opens: "check-seals",
     closes: "check-seals",

@@ -31,7 +31,6 @@ export const cure: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "boiling",
     lost: "boil",
     opens: "ready-to-open",
     closes: "go-on",

@@ -31,7 +31,6 @@ export const dry: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: false },
   says: {
     turn: "recipe",
-    began: "boiling",
     lost: "boil",
     opens: "may-go-on",
     closes: "go-on",

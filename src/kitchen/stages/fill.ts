@@ -32,7 +32,6 @@ export const fill: StageRules = {
   plan: { hands: "none", work: "always", burner: false, byJars: true, foreseeable: true },
   says: {
     turn: "how-many-jars",
-    began: "boiling",
     lost: "boil",
     opens: "may-go-on",
     closes: "go-on",

@@ -31,7 +31,6 @@ export const handsOn: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: true, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "boiling",
     lost: "boil",
     opens: "may-go-on",
     closes: "go-on",

@@ -36,7 +36,6 @@ export const heat: StageRules = {
   plan: { hands: "start", work: "if-attended", burner: true, byJars: false, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "boiling",
     lost: "boil",
     opens: "may-go-on",
     closes: "go-on",

@@ -58,7 +58,6 @@ export const process: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "processing",
     lost: "process",
     opens: "may-go-on",
     closes: "go-on",

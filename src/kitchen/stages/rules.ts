@@ -66,7 +66,6 @@ export type StageRules = KindInRecipe & {
   /** Which sentences announce it; `speech/` has the words. */
   says: {
     turn: "recipe" | "how-many-jars" | "when-to-check";
-    began: "boiling" | "venting" | "processing";
     lost: "boil" | "process" | "steam";
     opens: "may-go-on" | "check-seals" | "ready-to-open";
     closes: "go-on" | "check-seals" | "past-best";

@@ -31,7 +31,6 @@ export const sealCheck: StageRules = {
   plan: { hands: "none", work: "can-wait", burner: false, byJars: true, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "boiling",
     lost: "boil",
     opens: "may-go-on",
     closes: "go-on",

@@ -35,7 +35,6 @@ export const store: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "boiling",
     lost: "boil",
     opens: "may-go-on",
     closes: "past-best",

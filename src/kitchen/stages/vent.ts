@@ -37,7 +37,6 @@ export const vent: StageRules = {
   plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
   says: {
     turn: "recipe",
-    began: "venting",
     lost: "steam",
     opens: "may-go-on",
     closes: "go-on",

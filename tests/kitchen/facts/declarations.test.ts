@@ -10,7 +10,7 @@ import {
   type FactType,
 } from "../../../src/kitchen/facts/all-facts.ts";
 import { idsOf, withNames } from "../../../src/kitchen/facts/references.ts";
-import { GOLDEN, goldenEvents } from "./golden-journals.ts";
+import { GOLDEN, goldenEvents, LATER_EVENTS } from "./golden-journals.ts";
 
 const TYPES = Object.keys(FACTS) as FactType[];
 
@@ -136,7 +136,7 @@ describe("the names in a fact", () => {
 
   it("are all that changes where they are renamed", () => {
     const named = new Set(["batch", "owner", "load", "timer", "reminder", "seed", "over"]);
-    for (const event of GOLDEN.flatMap(goldenEvents)) {
+    for (const event of [...GOLDEN.flatMap(goldenEvents), ...LATER_EVENTS]) {
       const renamed = withNames(event, (name) => `${name}!`) as Record<string, unknown>;
       for (const [field, value] of Object.entries(event)) {
         const name = named.has(field) && typeof value === "string";

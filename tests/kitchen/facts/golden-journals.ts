@@ -38,3 +38,27 @@ export function goldenEvents(name: GoldenName): KitchenEvent[] {
     return record;
   });
 }
+
+const stamp = { cmd: "c1", t: 1818252000000, w: 1818252000000 };
+
+/** One of each kind that came after those journals were written. */
+export const LATER_EVENTS: readonly KitchenEvent[] = [
+  { ...stamp, type: "probe-is", owner: "B1", what: "boiling", is: "silent" },
+  { ...stamp, type: "labeled", batch: "B1" },
+  {
+    ...stamp,
+    type: "words-learned",
+    words: "give me a shout at six",
+    stages: ["rest"],
+    question: null,
+    intent: "remind",
+  },
+  {
+    ...stamp,
+    type: "words-forgotten",
+    words: "give me a shout at six",
+    stages: ["rest"],
+    question: null,
+  },
+  { ...stamp, type: "set-up", topic: "gauge", became: "answered", yes: true },
+] as KitchenEvent[];

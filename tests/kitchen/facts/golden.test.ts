@@ -10,16 +10,10 @@ import {
   goldenEvents,
   goldenJournal,
   goldenReview,
+  LATER_EVENTS,
 } from "./golden-journals.ts";
 
-/** Kinds that came after those journals were written. */
-const LATER: ReadonlySet<string> = new Set([
-  "probe-is",
-  "labeled",
-  "words-learned",
-  "words-forgotten",
-  "set-up",
-]);
+const LATER: ReadonlySet<string> = new Set(LATER_EVENTS.map(({ type }) => type));
 
 function opened(name: GoldenName) {
   const disk = new MemoryDisk();
