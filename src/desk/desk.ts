@@ -25,8 +25,13 @@ export type DeskMoment = Pick<AskMoment, "now" | "asleepUntil"> & {
   short?: boolean;
 };
 
+type Lesson = NonNullable<Want["lesson"]>;
+
 /** A name that was said holds for so long, as long as nothing else is talked of. */
-const TOPIC_MS = 60_000;
+const TOPIC_MS = 300_000;
+
+/** What may follow from something that was done, and says it too. */
+const FOLLOWS: ReadonlySet<Want["rank"]> = new Set(["question", "prompt"]);
 
 /** Wants that are said in one breath where they come together. */
 const MERGED: ReadonlySet<Want["rank"]> = new Set(["alarm", "prompt", "news"]);
@@ -50,7 +55,8 @@ export class Desk {
   decide(wants: readonly Want[], moment: DeskMoment): SpokenLine[] {
     const { now, ringing } = moment;
     const waking = this.hold(wants, moment);
-    const kept = this.withoutTwins(waking, now).filter((want) => this.stillTrue(want, now));
+    const current = this.withoutTwins(waking, now).filter((want) => this.stillTrue(want, now));
+    const kept = this.withoutEcho(current, moment);
     const keyed = new Set(kept.map(({ key }) => key));
     const fresh = kept.filter(({ rank, key }) => rank === "alarm" && key !== undefined);
     for (const { key = "", broken } of fresh) this.alarms.spoke(key, now, broken);
@@ -131,6 +137,35 @@ export class Desk {
     return holds;
   }
 
+  /**
+   * That something was done goes without saying where what follows of the same one is said at
+   * once: a question, or a prompt, which is then the answer.
+   */
+  private withoutEcho(wants: readonly Want[], moment: DeskMoment): Want[] {
+    const followerOf = ({ plain, name }: Want) => {
+      const follows = (one: Want) => FOLLOWS.has(one.rank) && one.name === name;
+      return plain && wants.find((one) => follows(one) && this.hasWords(one, moment));
+    };
+    const echoes = wants.filter(followerOf);
+    for (const want of echoes) this.drop(want, moment.now, "what follows says it");
+    const answers = new Set(echoes.map(followerOf));
+    return wants
+      .filter((want) => !echoes.includes(want))
+      .map((want) => {
+        return answers.has(want) && want.rank === "prompt" ? { ...want, rank: "answer" } : want;
+      });
+  }
+
+  /** Whether anything is left to say of it, once what is known is left out. */
+  private hasWords({ lesson, brief, cautions = [] }: Want, { day, short }: DeskMoment): boolean {
+    const saidToday = (id: string) => this.said.get(id) === day;
+    if (!lesson) return true;
+    if (brief) return !saidToday(told(lesson));
+    const known = short || saidToday(lesson.id);
+    const left = cautions.some((one) => one.short !== undefined || !saidToday(one.text));
+    return !known || lesson.short !== "" || left;
+  }
+
   private drop(want: Want, now: number, why: string): void {
     this.log.push(decision(wholeOf(want), now, { dropped: true, why }));
   }
@@ -154,7 +189,8 @@ export class Desk {
     const guards = group.some((want) => want.guards);
     const refuses = group.some((want) => want.refuses);
     const rank = group[0]?.rank ?? "news";
-    return { rank, parts, keys, whole: wholes.join(" "), guards, refuses };
+    const isShort = forms.some(({ text }, index) => text !== wholes[index]);
+    return { rank, parts, keys, whole: isShort ? wholes.join(" ") : undefined, guards, refuses };
   }
 
   /** A want as it is said now: whole the first time of a day, short after. */
@@ -170,11 +206,10 @@ export class Desk {
   }
 
   /** What its time will come for is told once a day. */
-  private once({ id, short }: NonNullable<Want["lesson"]>, day: string): string {
-    const key = `${id}/told`;
-    if (this.said.get(key) === day) return "";
-    this.said.set(key, day);
-    return short;
+  private once(lesson: Lesson, day: string): string {
+    if (this.said.get(told(lesson)) === day) return "";
+    this.said.set(told(lesson), day);
+    return lesson.short;
   }
 
   private caution({ text, short }: SaidCaution, day: string): string[] {
@@ -183,6 +218,11 @@ export class Desk {
     if (!known) return [text];
     return short === undefined ? [] : [short];
   }
+}
+
+/** Under which name it is kept that what its time will come for was told. */
+function told({ id }: Lesson): string {
+  return `${id}/told`;
 }
 
 function isTwin(one: Want, other: Want): boolean {

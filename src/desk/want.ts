@@ -34,6 +34,8 @@ export type Want = Wording & {
   broken?: boolean;
   /** It says no to what was asked. */
   refuses?: boolean;
+  /** It says no more than that something was done: what follows of the same one says it too. */
+  plain?: boolean;
   /** Kitchen time from which it is not true any more. */
   until?: number;
 };
@@ -45,8 +47,8 @@ export type LinePart = Pick<Wording, "name" | "text" | "task">;
 export type SpokenLine = Pick<Want, "rank" | "guards" | "refuses"> & {
   parts: LinePart[];
   keys: string[];
-  /** The whole of what was shortened, for who asks for more. */
-  whole: string;
+  /** The whole of what was shortened, for who asks for more; undefined where nothing was. */
+  whole: string | undefined;
 };
 
 /** What became of a want, and why; `at` and `deferredTill` in kitchen time. */

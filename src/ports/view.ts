@@ -6,7 +6,13 @@
 export type LineKind = "heard" | "answer" | "prompt" | "alarm" | "asked" | "refused" | "notice";
 
 /** One line of the conversation, at a wall instant. */
-export type Line = { wallMs: number; kind: LineKind; text: string };
+export type Line = {
+  wallMs: number;
+  kind: LineKind;
+  text: string;
+  /** Shown only, as in a hush. */
+  unspoken?: true;
+};
 
 /** A line with its time of day, `14:03`. */
 export type ShownLine = Line & { time: string };

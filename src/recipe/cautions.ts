@@ -16,7 +16,7 @@ export const CAUTIONS: Record<string, string> = {
   lime: "Lime burns eyes and lungs. Do not breathe the dust, and rinse it all off.",
   peeling: "The fruit comes out of boiling water. Dip it cold before you touch it.",
   knife: "Wet hands, sharp knife: go slowly.",
-  lifter: "Use the lifter; keep your face clear of the steam.",
+  lifter: "Lifter, and your face clear of the steam.",
   "hot-lids": "Leave hot lids and bands alone.",
   forcing: "Never force a canner open or cool it to hurry it. Lift the lid away from you.",
 };
@@ -25,8 +25,8 @@ export const CAUTIONS: Record<string, string> = {
 const AT_EACH_LOAD: Record<string, string> = {
   steam: "Lid away from you.",
   "pressure-lid": "It stays shut until it is at zero by itself.",
-  lifter: "Lifter; face clear of the steam.",
-  "hot-lids": "Leave lids and bands alone.",
+  lifter: "Mind the steam.",
+  "hot-lids": "Hands off the lids.",
   forcing: "Never force it. Lid away from you.",
 };
 

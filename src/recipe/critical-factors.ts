@@ -76,8 +76,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
   },
   {
     id: "hot-pack-hot",
-    ask: "Food into the jars: hot off the boil or cooled?",
-    askShort: "Food in hot or cooled?",
+    ask: "Packed hot off the boil, or cooled?",
+    askShort: "Packed hot or cooled?",
     answer: {
       type: "choice",
       right: ["hot off the boil", "hot", "boiling"],
@@ -92,8 +92,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
   },
   {
     id: "headspace",
-    ask: "How much headspace did you leave?",
-    askShort: "How much headspace?",
+    ask: "How much headspace?",
     answer: { type: "inches" },
     otherwise: "Put it right before the jars go in; otherwise keep them in the refrigerator.",
     later: SEAL,
@@ -103,7 +102,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     id: "new-lids",
     ask: "Lids: new or used?",
     answer: { type: "choice", right: ["new"], wrong: ["used", "old", "reused"] },
-    otherwise: "Put on new lids before the jars go in, or keep those jars in the refrigerator.",
+    otherwise: "Put on new lids before the jars go in, or keep them in the refrigerator.",
     later: SEAL,
     source: GUIDE_1,
   },

@@ -58,6 +58,7 @@ function stageOf(written: StageFile, above: string | undefined, kinds: Kinds): S
     window,
     heat,
     short: written.short ?? usual.short,
+    done: written.done,
     pot: written.pot,
     temperatureF: written.temperatureF,
     checks: written.checks,

@@ -116,6 +116,8 @@ export const stage = z.object({
   ),
   /** What is said once the whole was said that day; its title where nothing is written. */
   short: z.optional(text),
+  /** What is said when it is done; its title and "done" where nothing is written. */
+  done: z.optional(text),
   /** Which pot or place, as people name it: `brine`, `syrup`, `crock`. */
   pot: z.optional(text),
   /** Room or liquid temperature for a long stage; outside it, quality suffers. */

@@ -107,6 +107,8 @@ const stage = z.strictObject({
   say: text(400).optional(),
   /** Said instead once the whole was said that day; 20 words at most. */
   short: text(120).optional(),
+  /** Said when it is done: `Washed and sliced.` */
+  done: text(60).optional(),
   after: z.union([afterItem, z.array(afterItem).max(8)]).optional(),
   start: z.enum(["auto", "word"]).optional(),
   typical: duration.optional(),

@@ -16,6 +16,8 @@ export type TalkMoment = {
   asleepUntil?: number | undefined;
   /** Only short forms are wanted. */
   short: boolean;
+  /** Nothing is spoken but alarms that guard a process. */
+  hushed: boolean;
 };
 
 type ConversationParts = {
@@ -64,6 +66,7 @@ export class Conversation {
   private collected: Line[] = [];
   private wants: Want[] = [];
   private lastSaid = "";
+  private hushed = false;
   /** The alarms that were said last, in one breath. */
   lastAlarms: readonly string[] = [];
   private reading: (ReadOut & { atMs: number }) | undefined;
@@ -125,13 +128,16 @@ export class Conversation {
   }
 
   hush(on: boolean): void {
+    this.hushed = on;
     this.parts.voice.hush(on);
   }
 
   /** Says and shows what the desk makes of all that is wanted; the lines since the last time. */
   flush(): Line[] {
     const { moment, ringing, onLines, onDecided } = this.parts;
-    const { wallMs, ...at } = moment();
+    const { wallMs, hushed, ...at } = moment();
+    // What ends a hush is heard, and so is the answer that begins it.
+    if (!hushed) this.hush(false);
     const rings = ringing();
     const wants = this.wants;
     this.wants = [];
@@ -153,16 +159,16 @@ export class Conversation {
   private put(line: WordedLine, wallMs: number): void {
     const { rank, keys, guards = false, refuses } = line;
     const text = this.parts.worded(lineWords(line));
-    const whole = this.parts.worded(line.whole);
     const kind = refuses ? "refused" : SHOWN_AS[rank];
-    this.collected.push({ wallMs, kind, text });
+    const unspoken = this.hushed && !(rank === "alarm" && guards);
+    this.collected.push({ wallMs, kind, text, ...(unspoken ? { unspoken } : {}) });
     const key = keys.length > 0 ? { key: keys.join(AND) } : {};
     this.parts.voice.say({ rank: SPOKEN_AS[rank], text, ...key, ...(guards ? { guards } : {}) });
     this.lastSaid = text;
     if (rank === "alarm" && keys.some((one) => one !== LOG_KEY)) this.lastAlarms = keys;
     // A short form keeps its full text for a person who asks for more.
-    if (rank === "prompt" && whole !== text && !this.reading) {
-      this.reading = { pages: [whole], paced: false, atMs: wallMs };
+    if (line.whole !== undefined && !this.reading) {
+      this.reading = { pages: [this.parts.worded(line.whole)], paced: false, atMs: wallMs };
     }
   }
 }

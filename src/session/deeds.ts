@@ -2,7 +2,6 @@
  * Carries out what is done: it is written down first, then answered, then its consequences are
  * said.
  */
-import type { LinePart } from "../desk/want.ts";
 import { agenda } from "../kitchen/agenda.ts";
 import { CarriedOut } from "../kitchen/decide/carried-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
@@ -10,7 +9,7 @@ import { wake } from "../kitchen/decide/wake.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";
-import { acknowledgement, noted } from "../speech/acknowledge.ts";
+import { type Answer, acknowledgement, noted } from "../speech/acknowledge.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 import { type Conversation, withoutClaims } from "./conversation.ts";
 import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
@@ -48,7 +47,7 @@ export class Deeds {
     this.written(new CarriedOut(state, log.mark(cmd)).add(facts), now);
   }
 
-  private written(done: CarriedOut, now: number, otherwise?: LinePart): void {
+  private written(done: CarriedOut, now: number, otherwise?: Answer): void {
     const { state, log, talk } = this.parts;
     const { events } = done;
     const before = { ...state };

@@ -19,6 +19,7 @@ import type { Pending } from "./dialogue.ts";
 import { FILE_BESIDE, LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import type { SecondWitness } from "./probe/second-witness.ts";
 import type { SessionParts } from "./session-parts.ts";
+import { isHushed } from "./time/outlook.ts";
 import { Turn } from "./turn.ts";
 import { WakeUp } from "./wake-up.ts";
 import { ringing } from "./wants.ts";
@@ -82,7 +83,8 @@ export class Session {
     const wallMs = wallOf(this.state, now);
     const day = localDay(wallMs, this.state.zone);
     const short = this.state.kitchen.talk === "short";
-    return { now, wallMs, day, asleepUntil: this.turn.asleepUntil(now), short };
+    const hushed = isHushed(this.state, now);
+    return { now, wallMs, day, asleepUntil: this.turn.asleepUntil(now), short, hushed };
   }
 
   /** True while what happened is not all on the disk. */

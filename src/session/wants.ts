@@ -71,7 +71,7 @@ export function answeredWants(state: State, facts: readonly DatedFact[]): Want[]
     const others = wordings.flatMap(({ name, text }) =>
       name === undefined ? lower(text.replace(/ is done\.$|\.$/, "")) : [],
     );
-    const text = others.length > 0 ? `Got it: ${listed(others)}.` : "Got it.";
+    const text = others.length > 0 ? `Got it: ${listed(others)}.` : "Okay.";
     return [{ rank: "answer", ...(names.length > 0 ? { name: listed(names) } : {}), text }];
   });
 }

@@ -1,11 +1,8 @@
 /** Answers to reports about jars: filled, loaded, sealed, and what becomes of them. */
 import type { Disposition, FactOf } from "../kitchen/events.ts";
 import { jarCounts } from "../kitchen/jars.ts";
-import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { batchName, calledBatch, upper } from "../kitchen/spoken-names.ts";
-import type { Load, State } from "../kitchen/state.ts";
-import { MINUTE_MS } from "../kitchen/time.ts";
+import { batchName, calledBatch } from "../kitchen/spoken-names.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
   DISCARD_BOIL_MINUTES,
@@ -13,7 +10,6 @@ import {
   REPROCESS_WITHIN_HOURS,
 } from "../reckon/trade-numbers.ts";
 import { fillPart } from "./prompts.ts";
-import { durationWords } from "./spoken-time.ts";
 import type { Told } from "./told.ts";
 
 /** A canner that is ready again while its batch is still being filled. */
@@ -54,24 +50,8 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
     left > 0
       ? ` ${left} left for the next load: keep them in the refrigerator or fill them later.`
       : "";
-  const terms = load.terms;
-  const pounds = terms?.pressurePsi ? ` at ${gaugeTargetPsi(load)} pounds` : "";
-  const time =
-    terms && !isKnown(told.state, load)
-      ? ` ${upper(durationWords(terms.minutes * MINUTE_MS))}${pounds}.`
-      : "";
   const inside = others.length > 0 ? `${parts.join(" and ")} in the canner` : `${jars} in`;
-  return `${inside}.${rest}${time}`;
-}
-
-/** An earlier load, of the same recipe, was told the same time. */
-function isKnown({ batches, loads }: State, load: Load): boolean {
-  const recipeOf = (one: Load) => batches[one.batch]?.recipe.id;
-  return Object.values(loads).some((one) => {
-    const earlier = one.loadedAt !== undefined && one.loadedAt < (load.loadedAt ?? 0);
-    const alike = recipeOf(one) === recipeOf(load) && one.terms?.minutes === load.terms?.minutes;
-    return earlier && alike;
-  });
+  return `${inside}.${rest}`;
 }
 
 export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">): string {

@@ -9,7 +9,7 @@ import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.
 import { potOf, upper } from "../kitchen/spoken-names.ts";
 import { hasRole } from "../kitchen/stages/kinds.ts";
 import { type Load, type StageRun, wallOf } from "../kitchen/state.ts";
-import { MINUTE_MS, upToMinute } from "../kitchen/time.ts";
+import { HOUR_MS, MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
 import { countWords } from "../reckon/number-words.ts";
@@ -52,7 +52,7 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
   return startedSentence(told, run);
 }
 
-/** "Twelve minutes, until ten past four." The whole time again after a loss. */
+/** "Twelve minutes, until ten past four"; after a loss "Twelve minutes again". */
 function startedSentence(told: Told, run: StageRun): string {
   const { kept } = run;
   if (!kept || kept.stretches.length === 0) return "";
@@ -62,8 +62,25 @@ function startedSentence(told: Told, run: StageRun): string {
   const shown = stageClock(run);
   if (!shown || shown.lost) return "";
   const length = durationWords(kept.needMinutes * MINUTE_MS);
-  const body = `${length}, until ${endClock(told, shown.dueAt)}.`;
-  return kept.stretches.length > 1 ? `The whole time starts again: ${body}` : upper(body);
+  const until = `until ${endClock(told, shown.dueAt)}.`;
+  if (kept.stretches.length > 1) return `${upper(length)} again, ${until}`;
+  return upper(isKnown(told, run) ? until : `${length}, ${until}`);
+}
+
+/** For so long what was said of a time is known, ms. */
+const KNOWN_MS = 12 * HOUR_MS;
+
+/** A load before it, of the same recipe, was told the same time that day. */
+function isKnown({ state: { batches, loads }, now }: Told, run: StageRun): boolean {
+  const all = Object.values(loads);
+  const load = all.find(({ stages }) => stages.includes(run));
+  const recipeOf = (one: Load) => batches[one.batch]?.recipe.id;
+  return all.some((one) => {
+    const before = runOfRole(one, "treatment")?.kept?.stretches[0]?.from;
+    if (load === undefined || one === load || before === undefined) return false;
+    if (now - before > KNOWN_MS) return false;
+    return recipeOf(one) === recipeOf(load) && one.terms?.minutes === load.terms?.minutes;
+  });
 }
 
 export function pressureSentence(told: Told, loadId: string, psi: number): string {

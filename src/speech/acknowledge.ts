@@ -1,4 +1,4 @@
-import type { LinePart } from "../desk/want.ts";
+import type { LinePart, Want } from "../desk/want.ts";
 import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
 import { loadsOf } from "../kitchen/jars.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
@@ -7,7 +7,6 @@ import {
   batchName,
   hasTwin,
   leadName,
-  listed,
   severalRun,
   timerName,
   upper,
@@ -42,9 +41,12 @@ import { durationWords, exactDurationWords, momentWords } from "./spoken-time.ts
 import type { Told } from "./told.ts";
 
 const COLD = "Keep those jars in the refrigerator.";
-const LOGGED = "Good. Logged.";
+const LOGGED = "Logged.";
 const REOPENED = "Then that answer no longer stands; the log says so.";
 const INTO_THE_LOG = "It goes in the log.";
+
+/** An answer; plain where it says no more than that something was done. */
+export type Answer = LinePart & Pick<Want, "plain">;
 
 type Sentence<T extends EventType> = ((told: Told, fact: FactOf<T>) => string) | null;
 
@@ -170,7 +172,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   acknowledged: null,
   hushed: ({ now }, { until }) => {
     const quiet = until === null ? "Quiet" : `Quiet for ${durationWords(until - now)}`;
-    return `${quiet}, but for alarms that guard a process.`;
+    return `${quiet}, safety alarms aside.`;
   },
   unhushed: () => "Speaking again.",
   // --- the kitchen
@@ -196,8 +198,8 @@ export function acknowledgement(
   state: State,
   facts: readonly DatedFact[],
   now: number,
-): LinePart {
-  const parts: LinePart[] = [];
+): Answer {
+  const parts: Answer[] = [];
   // Lids out of the water matter more than low water.
   const uncovered = facts.some((fact) => fact.type === "cover");
   // That they have cooled goes without saying once their seals are checked.
@@ -205,31 +207,45 @@ export function acknowledgement(
   for (const fact of facts) {
     if (uncovered && fact.type === "water-low") continue;
     if (checked && fact.type === "stage-done") continue;
-    const text = factSentence({ state, before, now }, fact.type, fact);
-    if (text) parts.push({ ...whose(state, fact), text });
+    const told = { state, before, now };
+    const text = factSentence(told, fact.type, fact);
+    if (text) parts.push({ ...whose(told, fact), text, plain: isPlain(fact, text) });
   }
   return inOne(parts);
 }
 
 /** Said of one, with its name in front of all; of several, with each name before its own. */
-function inOne(parts: readonly LinePart[]): LinePart {
+function inOne(parts: readonly Answer[]): Answer {
   const names = new Set(parts.map(({ name }) => name));
   const one = names.size === 1;
   const texts = parts.map(({ name, text }) => (one || !name ? text : `${name}: ${text}`));
   const [name] = names;
-  return { ...(one && name ? { name } : {}), text: [...new Set(texts)].join(" ") };
+  const plain = parts.every((part) => part.plain);
+  return { ...(one && name ? { name } : {}), text: [...new Set(texts)].join(" "), plain };
+}
+
+/** Answers that may say no more than that it was done; what is amiss takes a second sentence. */
+const PLAIN: ReadonlySet<EventType> = new Set(["stage-done", "heat-off", "loaded", "unloaded"]);
+
+function isPlain(fact: DatedFact, text: string): boolean {
+  const several = fact.type === "loaded" && fact.parts.length > 1;
+  return PLAIN.has(fact.type) && !several && !/[.!?;] /.test(text);
 }
 
 /** The answer to a person where the facts themselves have none. */
-export function noted(state: State, facts: readonly DatedFact[]): LinePart {
-  const names = facts.flatMap((fact) => whose(state, fact).name ?? []);
-  return { ...(names.length > 0 ? { name: listed(names) } : {}), text: "Noted." };
+export function noted(state: State, facts: readonly DatedFact[]): Answer {
+  const names = new Set(facts.flatMap((fact) => whose({ state, before: state }, fact).name ?? []));
+  const [name] = names;
+  // A question of several had all their names.
+  return { ...(name && names.size === 1 ? { name } : {}), text: "Noted.", plain: true };
 }
 
 /** In front of what does not say itself what it was done to, where several are running. */
-function whose(state: State, fact: DatedFact): Pick<LinePart, "name"> {
+function whose(told: Omit<Told, "now">, fact: DatedFact): Pick<LinePart, "name"> {
+  const { state, before } = told;
   const owner = ownerOf(state, subjectOf(fact) ?? "");
-  if (!owner || !severalRun(state)) return {};
+  // One that this very fact ended still ran beside the others.
+  if (!owner || !(severalRun(state) || severalRun(before))) return {};
   const asTwin = fact.type === "batch-begun" && !isLoad(owner) && hasTwin(state, owner);
   if (NAMES_ITSELF.has(fact.type) && !asTwin) return {};
   return { name: leadName(state, owner) };
@@ -308,5 +324,5 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
     const long = `${upper(run.spec.title)} took ${durationWords(took)}`;
     return `${long}, longer than it should. The log says so.`;
   }
-  return `${upper(run.spec.title)} done.`;
+  return run.spec.done ?? `${upper(run.spec.title)} done.`;
 }

@@ -3,6 +3,7 @@
 import type { Wording } from "../desk/want.ts";
 import { type DueMoment, stageClock } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
+import { readStageDue } from "../kitchen/due-key.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
 import { isLoad, type Owner } from "../kitchen/owners.ts";
@@ -132,7 +133,7 @@ function stageSentence(state: State, item: DueMoment, owner: Owner, run: StageRu
     case "max":
       return CLOSES[says.closes](title, length(window?.maxMinutes));
     case "end":
-      return endSentence(item);
+      return endSentence(state, item);
     default:
       return `${title}.`;
   }
@@ -182,13 +183,23 @@ function halfway(load: Load): string {
   return "halfway. Keep the lids covered: top up with boiling water, around the jars.";
 }
 
-function endSentence(item: DueMoment): string {
+function endSentence(state: State, item: DueMoment): string {
   const { owner, run } = item;
   if (!owner || !run) return "";
   const own = ENDS[rulesOf(run.spec).says.ends];
   if (own) return own;
   if (run.id === "settle") return "lift the jars now.";
   const minutes = run.kept?.needMinutes ?? run.spec.window?.minMinutes ?? 0;
-  const what = isLoad(owner) ? "" : `${run.spec.title}, `;
+  const what = hasOtherClock(state, owner, run) ? `${run.spec.title}, ` : "";
   return `${what}${durationWords(minutes * MINUTE_MS)} are up.`;
+}
+
+/** Whether another stage of the same batch has a clock, or rings. */
+function hasOtherClock(state: State, owner: Owner, run: StageRun): boolean {
+  const rings = state.ringing.flatMap((key) => readStageDue(key) ?? []);
+  const others = owner.stages.filter((one) => one !== run);
+  return others.some((one) => {
+    const ringsToo = rings.some((due) => due.owner === owner.id && due.stage === one.id);
+    return ringsToo || (one.state === "running" && stageClock(one) !== undefined);
+  });
 }

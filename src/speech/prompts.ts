@@ -11,7 +11,7 @@ import { batchName, hasTwin, leadName, severalRun, upper } from "../kitchen/spok
 import { isOver } from "../kitchen/stage-run.ts";
 import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
-import { MINUTE_MS } from "../kitchen/time.ts";
+import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
 import { shortCaution } from "../recipe/cautions.ts";
 import { whyOffTheShelf } from "../recipe/choose-process.ts";
 import { INCHES, numberWords } from "../reckon/number-words.ts";
@@ -81,9 +81,9 @@ export function prompt(state: State, owner: Owner, run: StageRun, now: number): 
 /** The prompt of a stage: whose it is where several run, what to do, and the cautions. */
 export function promptWording(state: State, owner: Owner, run: StageRun, now: number): Wording {
   const name = severalRun(state) ? { name: leadName(state, owner) } : {};
-  const { text, short, brief, waits } = sayOf(state, owner, run, now);
+  const { text, short, brief, waits, once = [] } = sayOf(state, owner, run, now);
   if (text === "") return { text };
-  const cautions = run.spec.cautions.map(asSaid);
+  const cautions = [...once, ...run.spec.cautions].map(asSaid);
   // What is done in a canner is the same for every recipe, but not by every method.
   const whole = isLoad(owner) ? `${owner.terms?.method}/${run.id}` : run.spec.say;
   const lesson = short === undefined ? {} : { lesson: { id: waits ? short : whole, short } };
@@ -96,7 +96,8 @@ function asSaid(text: string): SaidCaution {
   return short === undefined ? { text } : { text, short };
 }
 
-type Said = Pick<Wording, "text" | "brief"> & { short?: string; waits?: boolean };
+/** What is said of a stage; `once` is how to tell of it, said once a day. */
+type Said = Pick<Wording, "text" | "brief"> & { short?: string; waits?: boolean; once?: string[] };
 
 function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   const { spec } = run;
@@ -106,7 +107,8 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   const { turn } = rulesOf(spec).says;
   const short = spec.short ?? `${upper(spec.title)}.`;
   if (turn === "how-many-jars" && !isLoad(owner)) {
-    return { text: `${spec.say}${marking(state, owner)}`, short: briefFill(state, owner, short) };
+    const text = `${spec.say}${marking(state, owner, now)}`;
+    return { text, short: briefFill(state, owner, run), once: ["Tell me how many."] };
   }
   if (turn === "when-to-check") return { text: `${spec.say}${sealTimes(state, run, now)}`, short };
   return { text: spec.say, short };
@@ -148,25 +150,26 @@ function marksLids(state: State, batch: Batch): boolean {
   return others || batch.lot.variety !== null;
 }
 
-/** How many jars there will be, and how their lids are to be marked. */
-function marking(state: State, batch: Batch): string {
+/** How their lids are to be marked; how many there will be, where that was not told that day. */
+function marking(state: State, batch: Batch, now: number): string {
   const load = openLoad(state, batch);
-  const expected = batch.expectedJars ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
+  const told = now - batch.begunAt < DAY_MS / 2;
+  const expected = batch.expectedJars && !told ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   const { mark } = batch;
   const lids = marksLids(state, batch) ? ` Mark the lids ${mark} 1 and up.` : "";
   const wait = load || !batch.option ? "" : " Wait for the canner.";
-  return `${wait}${expected}${part}${lids} Tell me how many.`;
+  return `${wait}${expected}${part}${lids}`;
 }
 
-/** "Fill the jars to half an inch, about 8 pints, lids D 1 and up." */
-function briefFill(state: State, batch: Batch, short: string): string {
-  const about = batch.expectedJars ? `, about ${batch.expectedJars} ${batch.jar}s` : "";
+/** "Fill to half an inch, lids D 1 and up." */
+function briefFill(state: State, batch: Batch, { spec }: StageRun): string {
   const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 and up` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   const space = INCHES[batch.recipe.headspaceIn ?? 0];
-  const to = space === undefined ? "" : ` to ${space}`;
-  return `${short.replace(/\.$/, "")}${to}${about}${lids}.${part}`;
+  const fill = upper(spec.title);
+  const to = space === undefined ? fill : `${fill.replace(/ the jars$/, "")} to ${space}`;
+  return `${to}${lids}.${part}`;
 }
 
 /** The hours between are rounded to a quarter, inwards. */

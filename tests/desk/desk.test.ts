@@ -11,9 +11,13 @@ class Counter {
   readonly desk = new Desk();
   ringing: Want[] = [];
 
-  at(seconds: number, wants: Want[] = [], more: { day?: string; asleepUntil?: number } = {}) {
+  lines(seconds: number, wants: Want[] = [], more: { day?: string; asleepUntil?: number } = {}) {
     const moment = { now: seconds * 1000, day: DAY, ringing: this.ringing, ...more };
-    return this.desk.decide(wants, moment).map((line) => lineWords(line));
+    return this.desk.decide(wants, moment);
+  }
+
+  at(...when: Parameters<Counter["lines"]>): string[] {
+    return this.lines(...when).map((line) => lineWords(line));
   }
 }
 
@@ -134,16 +138,38 @@ describe("the desk", () => {
     ]);
   });
 
-  it("names again what is talked of once a minute has passed or something else was said", () => {
+  it("leaves out that something was done where what follows of the same one says it", () => {
+    const done: Want = { rank: "answer", name: "Provider", text: "Canner hot.", plain: true };
+    const fill: Want = { rank: "prompt", name: "Provider", key: "fill", text: "Fill the jars." };
+    const lines = new Counter().lines(0, [done, fill]);
+    expect(lines.map(({ rank, parts }) => [rank, parts[0]?.text])).toEqual([
+      ["answer", "Fill the jars."],
+    ]);
+    expect(new Counter().at(0, [done, { ...fill, name: "Beets" }])).toEqual([
+      "Provider: Canner hot.",
+      "Beets: Fill the jars.",
+    ]);
+  });
+
+  it("says that something was done where nothing is left to say of what follows", () => {
+    const counter = new Counter();
+    const lesson = { id: "stand", short: "" };
+    const stand: Want = { rank: "prompt", name: "Provider", text: "Let them stand.", lesson };
+    const out: Want = { rank: "answer", name: "Provider", text: "Jars out.", plain: true };
+    expect(counter.at(0, [out, stand])).toEqual(["Provider: Let them stand."]);
+    expect(counter.at(900, [out, stand])).toEqual(["Provider: Jars out."]);
+  });
+
+  it("names again what is talked of once five minutes have passed or something else was said", () => {
     const counter = new Counter();
     const answer = (text: string): Want => ({ rank: "answer", name: "Provider", text });
     expect(counter.at(0, [answer("8 pints.")])).toEqual(["Provider: 8 pints."]);
     expect(counter.at(20, [answer("Noted.")])).toEqual(["Noted."]);
-    expect(counter.at(90, [answer("8 jars in.")])).toEqual(["Provider: 8 jars in."]);
-    counter.at(95, [{ rank: "answer", name: "Beets", text: "Syrup boiling." }]);
-    expect(counter.at(100, [answer("Noted.")])).toEqual(["Provider: Noted."]);
-    counter.at(105, [{ rank: "answer", text: "Nothing is ringing." }]);
-    expect(counter.at(110, [answer("Noted.")])).toEqual(["Provider: Noted."]);
+    expect(counter.at(400, [answer("8 jars in.")])).toEqual(["Provider: 8 jars in."]);
+    counter.at(405, [{ rank: "answer", name: "Beets", text: "Syrup boiling." }]);
+    expect(counter.at(410, [answer("Noted.")])).toEqual(["Provider: Noted."]);
+    counter.at(415, [{ rank: "answer", text: "Nothing is ringing." }]);
+    expect(counter.at(420, [answer("Noted.")])).toEqual(["Provider: Noted."]);
   });
 
   it("keeps news for the morning while everybody sleeps, and nothing else", () => {

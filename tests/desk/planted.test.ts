@@ -48,6 +48,26 @@ const PLANTED: Record<string, [file: string, line: string, instead: string]> = {
     "this.topic = name === undefined ? undefined : { name, at: now };",
     "this.topic = name === undefined ? this.topic : { name, at: now };",
   ],
+  "what was done and what follows are both said": [
+    "desk.ts",
+    "return plain && wants",
+    "return false && wants",
+  ],
+  "what follows of another is taken for the answer": [
+    "desk.ts",
+    "FOLLOWS.has(one.rank) && one.name === name",
+    "FOLLOWS.has(one.rank)",
+  ],
+  "what is done is answered by nothing": [
+    "desk.ts",
+    "follows(one) && this.hasWords(one, moment)",
+    "follows(one)",
+  ],
+  "a prompt that is the answer is still a prompt": [
+    "desk.ts",
+    'rank: "answer" } : want',
+    "} : want",
+  ],
   "an alarm that guards does not say so": ["desk.ts", "group.some((want) => want.guards)", "false"],
   "nothing is written down of what was dropped": ["desk.ts", "dropped: true, why", "dropped: true"],
 };

@@ -20,6 +20,7 @@ function play(Made: Made, seed: number): Played[] {
   let ringing: Want[] = [];
   for (let step = 0; step < STEPS; step++) {
     now += dice.whole(1, 40) * SECOND;
+    if (ringing.length === 0 && dice.chance(0.05)) now += 400 * SECOND;
     const name = dice.pick(NAMES);
     const alarm: Want = {
       rank: "alarm",
@@ -41,9 +42,13 @@ function play(Made: Made, seed: number): Played[] {
 function want(dice: Dice, name: string, id: string, now: number): Want {
   const rank = dice.pick(RANKS.slice(1));
   const named = dice.chance(0.8) ? { name } : {};
-  const base: Want = { rank, ...named, key: `k${id}`, text: `text ${id}.` };
+  const plain = rank === "answer" && dice.chance(0.5) ? { plain: true } : {};
+  const base: Want = { rank, ...named, ...plain, key: `k${id}`, text: `text ${id}.` };
   if (rank !== "prompt") return base;
   const until = dice.chance(0.2) ? { until: dice.chance(0.5) ? now - 1 : now + 1 } : {};
+  if (dice.chance(0.2)) {
+    return { ...base, text: "whole quiet.", lesson: { id: "quiet", short: "" } };
+  }
   const lesson = `l${dice.whole(1, 4)}`;
   return {
     ...base,
@@ -104,7 +109,7 @@ function namesKnown(
     .every(({ name, text: said }) => {
       const own = nameOf.get(said);
       const leftOut = name === undefined && own !== undefined;
-      const known = !leftOut || (own === heard.name && now - heard.at < 60 * SECOND);
+      const known = !leftOut || (own === heard.name && now - heard.at < 300 * SECOND);
       // Sentences that several wants share tell nothing of whose they are.
       const shared = name === undefined && !nameOf.has(said);
       if (!shared) heard.name = name ?? own;
@@ -144,9 +149,11 @@ function wantHolds(want: Want, played: Played, whole: Set<string>, must: Must): 
   const isSaid = lines.some(({ keys }) => keys.includes(want.key ?? ""));
   const past = want.until !== undefined && want.until <= now;
   const waits = want.rank === "news" && asleepUntil !== undefined;
+  if (want.lesson?.short === "" && whole.has(`${day} ${want.lesson.id}`)) return;
   if (past) must("what is not true is not said", !isSaid);
   else if (waits) must("news waits at night", !isSaid);
-  else must("nothing is lost", isSaid);
+  else must("nothing is lost", isSaid || isEchoed(want, played));
+  if (want.plain) must("what follows says it", isSaid !== isEchoed(want, played));
   if (!want.lesson || past) return;
   const { id } = want.lesson;
   const first = !whole.has(`${day} ${id}`);
@@ -154,7 +161,18 @@ function wantHolds(want: Want, played: Played, whole: Set<string>, must: Must): 
   must("the first of a day is whole", !first || said.includes(want.text));
   const once = wants.filter(({ lesson }) => lesson?.id === id).length === 1;
   must("what comes after is short", first || !once || !said.includes(want.text));
-  must("a caution about steam is never left out", /Steam burns|Mind the steam/.test(said));
+  const steam = want.cautions === undefined || /Steam burns|Mind the steam/.test(said);
+  must("a caution about steam is never left out", steam);
+}
+
+/** That it was done is told by a question or an answer that says what follows of the same one. */
+function isEchoed({ plain, name }: Want, { lines, wants }: Played): boolean {
+  const follows = wants.filter((one) => {
+    return (one.rank === "prompt" || one.rank === "question") && one.name === name;
+  });
+  const said = lines.filter(({ rank }) => rank === "answer" || rank === "question");
+  const keys = said.flatMap((line) => line.keys);
+  return plain === true && follows.some(({ key = "" }) => keys.includes(key));
 }
 
 function putOffIsSaid(

@@ -97,7 +97,7 @@ describe("a canner that was just unloaded", () => {
     const played = await play(BEETS, undefined, { "canner-holds": "4" });
     const opened = played.journal.filter((one) => one.type === "load-opened");
     expect(opened.length).toBeGreaterThan(1);
-    expect(timesSaid(played, /Top up the canner and light it/)).toBe(opened.length - 1);
+    expect(timesSaid(played, /Top up and light the canner/)).toBe(opened.length - 1);
     const second = opened[1]?.load;
     const ready = played.journal.find(
       (one) => one.type === "stage-done" && one.stage === "canner" && one.owner === second,

@@ -46,7 +46,8 @@ beforeAll(async () => {
     said.push(...[ask, askShort, otherwise, later].filter((one) => one !== undefined));
   }
   for (const { stages } of theLibrary().recipes.values()) {
-    for (const stage of stages) said.push(stage.say, ...(stage.short ? [stage.short] : []));
+    for (const stage of stages)
+      said.push(...[stage.say, stage.short, stage.done].filter((one) => one !== undefined));
   }
 }, 120_000);
 

@@ -4,7 +4,7 @@ import type { DeskDecision } from "../../desk/want.ts";
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset, parseIso } from "../../kitchen/time.ts";
-import type { Line } from "../../ports/view.ts";
+import type { Line, LineKind } from "../../ports/view.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
 import { review } from "../../review/batch-log.ts";
@@ -203,25 +203,27 @@ function deskJson(state: State, { at, deferredTill, ...rest }: DeskDecision) {
   return { at: iso(at), ...rest, deferredTill: deferredTill === null ? null : iso(deferredTill) };
 }
 
-/** What was said, refused and asked, as the JSON gives it. */
+const SAID_AS: Record<Exclude<LineKind, "heard">, "alarm" | "prompt" | "answer"> = {
+  alarm: "alarm",
+  answer: "answer",
+  refused: "answer",
+  asked: "prompt",
+  prompt: "prompt",
+  notice: "prompt",
+};
+
+/** What was said, refused and asked, as the JSON gives it; a hush is only shown. */
 function conversation(lines: Line[], zone: string) {
-  const at = (line: Line) => isoWithOffset(line.wallMs, zone);
   const said: { at: string; rank: string; text: string }[] = [];
   const refused: { at: string; text: string; reason: string }[] = [];
   const asked: { at: string; text: string }[] = [];
   let heard = "";
-  for (const line of lines) {
-    if (line.kind === "heard") heard = line.text;
-    else if (line.kind === "refused") {
-      refused.push({ at: at(line), text: heard, reason: line.text });
-      said.push({ at: at(line), rank: "answer", text: line.text });
-    } else if (line.kind === "asked") {
-      asked.push({ at: at(line), text: line.text });
-      said.push({ at: at(line), rank: "prompt", text: line.text });
-    } else {
-      const rank = line.kind === "notice" ? "prompt" : line.kind;
-      said.push({ at: at(line), rank, text: line.text });
-    }
+  for (const { kind, text, unspoken, wallMs } of lines) {
+    const at = isoWithOffset(wallMs, zone);
+    if (kind === "heard") heard = text;
+    else if (!unspoken) said.push({ at, rank: SAID_AS[kind], text });
+    if (kind === "refused") refused.push({ at, text: heard, reason: text });
+    if (kind === "asked") asked.push({ at, text });
   }
   return { said, refused, asked };
 }

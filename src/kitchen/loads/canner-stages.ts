@@ -61,7 +61,7 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
     steam: "Fill the base of the steam canner to its line and light it.",
     pressure: `Put ${deep} inches of water in the canner and light it.`,
   }[terms.method];
-  const water = hot ? "Top up the canner and light it." : cold;
+  const water = hot ? "Top up and light the canner." : cold;
   const wanted =
     terms.method === "steam"
       ? "Say canner's ready then."
@@ -99,7 +99,7 @@ function loading(terms: ProcessTerms): Stage {
 function comeUp(terms: ProcessTerms): Stage {
   const warm = LOW_TEMPERATURE_F.min;
   const say = {
-    "boiling-water": "Bring it to a full boil. Say when it boils and the lids are covered.",
+    "boiling-water": "Say when it is at a full boil with the lids covered.",
     "low-temperature": `Bring the water to ${warm} degrees, and tell me the temperature.`,
     steam:
       "Heat until a full column of steam comes out, then tell me, and tell me its temperature.",
@@ -111,7 +111,7 @@ function comeUp(terms: ProcessTerms): Stage {
     say,
     short:
       terms.method === "boiling-water"
-        ? "To a full boil; lids covered?"
+        ? "Full boil next, lids covered."
         : "Bring it up, and tell me.",
     typicalMinutes: COME_UP_MINUTES,
     heat: { until: "boil", holdMinutes: 0 },
@@ -168,7 +168,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
   const lift = stage(handsOn, {
     id: "unload",
     title: "lift the jars out",
-    say: "Straight up, and stand them an inch apart, out of drafts. Say the jars are out.",
+    say: "Straight up, an inch apart, out of drafts. Say the jars are out.",
     short: "",
     typicalMinutes: UNLOAD_MINUTES,
     cautions: cautions("hot-lids"),
@@ -196,7 +196,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
   const off =
     terms.method === "steam"
       ? "Turn the heat off and leave the dome on. Say heat's off."
-      : "Turn the heat off and take the lid off, away from you. Say heat's off.";
+      : "Heat off, and the lid off, away from you. Say heat's off.";
   return [
     stage(handsOn, {
       id: "heat-off",
@@ -208,7 +208,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
     stage(rest, {
       id: "settle",
       title: `${countWords(SETTLE_MINUTES, "minute")}' wait`,
-      say: `Wait ${SETTLE_MINUTES} minutes before you lift the jars.`,
+      say: `Wait ${SETTLE_MINUTES} minutes.`,
       short: `Wait ${SETTLE_MINUTES} minutes.`,
       typicalMinutes: SETTLE_MINUTES,
       window: { minMinutes: SETTLE_MINUTES, maxMinutes: SETTLE_MINUTES },

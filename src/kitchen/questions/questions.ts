@@ -288,7 +288,7 @@ function loadQuestions(state: State, load: Load): Question[] {
 const ENDING: Partial<Record<ProcessTerms["method"], { text: string; short: string }>> = {
   "boiling-water": {
     text: "Was it a full boil throughout, with the lids covered at the end?",
-    short: "A full boil throughout, lids covered?",
+    short: "Full boil throughout, lids covered?",
   },
   steam: {
     text: "Was there a full column of steam throughout?",

@@ -103,7 +103,7 @@ describe("a plan that is kept", () => {
     const last = plans(kitchen).findLast((event) => event.items.length > 0)?.items[0]?.beginAt;
     expect(begunAt(kitchen, "pickled-beets")).toBe(last);
     expect(said(kitchen, /Time to begin the pickled beets, by the plan\./)).toHaveLength(1);
-    expect(said(kitchen, /Trim the tops, leaving an inch of stem/)).toHaveLength(1);
+    expect(said(kitchen, /Trim the tops to an inch/)).toHaveLength(1);
   });
 
   it("moves what has not begun when a stage runs late, and says by how much once", () => {
