@@ -160,7 +160,7 @@ describe("the desk", () => {
     expect(counter.at(900, [out, stand])).toEqual(["Provider: Jars out."]);
   });
 
-  it("names again what is talked of once five minutes have passed or something else was said", () => {
+  it("names again what is talked of after five minutes, or once something else was said", () => {
     const counter = new Counter();
     const answer = (text: string): Want => ({ rank: "answer", name: "Provider", text });
     expect(counter.at(0, [answer("8 pints.")])).toEqual(["Provider: 8 pints."]);
