@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { confirmInClause } from "../../src/language/confirms.ts";
 import { FACTOR_WORDINGS } from "../../src/language/factor-wordings.ts";
 import { understand } from "../../src/language/understand.ts";
+import { utteranceOf } from "../../src/language/words.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
@@ -10,6 +12,17 @@ function heldIn(text: string, held: "yes" | "no" | "unsure"): string[] {
   const { confirms = [] } = understand(text, context);
   return confirms.filter((one) => one.held === held).map(({ factor }) => factor);
 }
+
+describe("a clause of several", () => {
+  it("confirms a factor where it says so, and never where it asks", () => {
+    const inClause = (text: string) => {
+      const said = utteranceOf(text);
+      return confirmInClause(said, said, CRITICAL_FACTORS);
+    };
+    expect(inClause("the vinegar is five percent")).toMatchObject({ held: "yes" });
+    expect(inClause("the vinegar is five percent?")).toBeUndefined();
+  });
+});
 
 describe("a whole clause", () => {
   it.each([

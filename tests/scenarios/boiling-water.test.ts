@@ -123,6 +123,13 @@ describe("a boiling-water process", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
+  it("asks whether low water still covers the lids, and starts over after a no", async () => {
+    const { played, batch } = await boiled(`+0:05 the water is low\n+0:01 no${DONE}`);
+    expect(played.asked.map((one) => one.text)).toContain("Are the lids still covered?");
+    expect(codes(batch)).toEqual(["water-low", "boil-lost", "process-restarted"]);
+    expect(batch.process?.restarts).toBe(1);
+  });
+
   it("says once, halfway, to check the water", async () => {
     const { played } = await boiled(DONE);
     expect(timesSaid(played, "halfway")).toBe(1);

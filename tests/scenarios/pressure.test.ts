@@ -110,6 +110,17 @@ describe("a pressure process", () => {
     expect(codes(batch)).toEqual([]);
   });
 
+  it("was lost where a zero is corrected to a moment within it, and starts over", async () => {
+    const { batch } = await beans(
+      `0:00 [cook until process]
++0:00 14 pounds
++0:21 the pressure is zero
++0:01 that was 5 minutes ago${DONE}`,
+    );
+    expect(codes(batch)).toContain("pressure-lost");
+    expect(batch.process).toMatchObject({ restarts: 1, achievedMinutes: 20 });
+  });
+
   it("treats a reading of 300 pounds as a slip, asks again and does not record it", async () => {
     const { played, batch } = await beans("0:00 [cook until process]\n+0:00 300 psi");
     expect(played.refused[0]?.reason).toContain("can't be right");

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { mayStandMinutes } from "../../src/kitchen/loads/standing.ts";
+import { type Batch, initialState } from "../../src/kitchen/state.ts";
 import { contradictions } from "./own-figures.ts";
 import { allSaid, codes, onlyBatch, play } from "./play.ts";
 
@@ -32,6 +34,15 @@ describe("filled jars before the canner", () => {
     expect(codes(hot.batch)).toContain("waited");
     const mild = await filled("1:05", "+0:00 the room is 85 degrees\n");
     expect(mild.batch.verdict).toBe("as-tested");
+  });
+
+  it("may stand no longer than the recipe itself allows", () => {
+    const allowed = (atMostMinutes: number) => {
+      const stages = [{ kind: "process", after: [{ stage: "fill", atMostMinutes }] }];
+      return mayStandMinutes(initialState(), { recipe: { stages } } as unknown as Batch);
+    };
+    expect(allowed(30)).toBe(30);
+    expect(allowed(300)).toBe(120);
   });
 
   it("are filled load by load where there are more than the canner takes", async () => {
