@@ -329,3 +329,8 @@ export type CommandOf<I extends Intent> = {
 
 /** Any command, told apart by `intent`. */
 export type Command = { [I in Intent]: CommandOf<I> }[Intent];
+
+/** The command with further slots; those of another meaning must not be given. */
+export function withSlots(command: Command, slots: object): Command {
+  return { ...command, slots: { ...command.slots, ...slots } } as Command;
+}

@@ -1,5 +1,5 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
-import type { Command, Intent } from "../kitchen/command.ts";
+import { type Command, type Intent, withSlots } from "../kitchen/command.ts";
 import { unsureAnswer } from "./answers.ts";
 import { confirmInClause, isGuess } from "./confirms.ts";
 import type { Context } from "./context.ts";
@@ -9,7 +9,7 @@ import { clausesIn } from "./evidence/split.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { beginsAsking } from "./guards.ts";
-import { MEANINGS } from "./intents/all.ts";
+import { isIntent, MEANINGS } from "./intents/all.ts";
 import { FRAMES } from "./model/corpus.ts";
 import type { Situation } from "./model/features.ts";
 import type { Likely, Models } from "./model/linear-model.ts";
@@ -55,9 +55,9 @@ export class Hearing {
     return clauses.flatMap((clause): Likely[] => {
       const own = this.guess(clause);
       const [first] = own.intents;
-      const urgent = first && MEANINGS[first.name as Intent]?.urgent;
-      if (!urgent || first.probability < URGENT || own.frames.said < URGENT) return [];
-      const named = this.command(first.name as Intent, first.probability, clause);
+      if (!first || !isIntent(first.name) || !MEANINGS[first.name].urgent) return [];
+      if (first.probability < URGENT || own.frames.said < URGENT) return [];
+      const named = this.command(first.name, first.probability, clause);
       return named && Object.keys(named.slots).length > 0 ? [first] : [];
     })[0];
   }
@@ -94,9 +94,8 @@ export class Hearing {
   *eachReading(said: Utterance, from: Guess): Generator<Command> {
     const idle = idleness(from);
     for (const { name, probability } of from.intents.slice(0, 2 * MOST_CANDIDATES)) {
-      const known = Object.hasOwn(MEANINGS, name) && name !== "unknown";
-      if (!known || probability < idle) continue;
-      const command = this.command(name as Intent, probability, said);
+      if (!isIntent(name) || name === "unknown" || probability < idle) continue;
+      const command = this.command(name, probability, said);
       if (command) yield command;
     }
   }
@@ -240,7 +239,7 @@ export function agreeing(plain: Command | undefined, from: Guess): Command | und
 /** How likely the whole sentence has to be about what a clause of it counts or measures. */
 const LEAST_COUNTED = 0.02;
 
-function likelihood(intent: Intent, { intents }: Guess): number {
+function likelihood(intent: string, { intents }: Guess): number {
   return intents.find(({ name }) => name === intent)?.probability ?? 0;
 }
 
@@ -250,7 +249,7 @@ const LEAST_WHOLE = 0.01;
 /** What a clause means, as far as the whole sentence bears it out. */
 function within(own: Guess, whole: Guess): Guess {
   const intents = own.intents.map(({ name, probability }) => {
-    const all = likelihood(name as Intent, whole);
+    const all = likelihood(name, whole);
     return { name, probability: Math.sqrt(probability * Math.max(all, LEAST_WHOLE)) };
   });
   const sum = intents.reduce((before, { probability }) => before + probability, 0);
@@ -332,8 +331,8 @@ function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {
     if (fact.command.intent === "focus" && next && takes(next)) return [];
     if (before?.command.intent !== "focus" || !takes(fact)) return [fact];
     const { slots, ref } = before.command;
-    const named = { slots: { ...fact.command.slots, ...slots }, ...(ref ? { ref } : {}) };
-    return [{ ...fact, command: { ...fact.command, ...named } as Command }];
+    const command = { ...withSlots(fact.command, slots), ...(ref ? { ref } : {}) };
+    return [{ ...fact, command }];
   });
 }
 
@@ -361,7 +360,7 @@ function merged(facts: readonly ClauseFact[]): ClauseFact[] {
     if (same) continue;
     const last = list.at(-1);
     if (last && completes(last.command, fact.command)) {
-      const command = { ...last.command, slots: { ...slots, ...last.command.slots } } as Command;
+      const command = withSlots(last.command, { ...slots, ...last.command.slots });
       list[list.length - 1] = { ...last, command };
     } else list.push(fact);
   }

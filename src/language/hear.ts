@@ -3,7 +3,7 @@
  * clauses, and what a learned model takes it to mean, in the situation it was said in. What a
  * mistake would cost decides between acting, asking back and ignoring it.
  */
-import type { Command, Evidence, Intent } from "../kitchen/command.ts";
+import type { Command, Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { agreeing, type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
@@ -11,7 +11,7 @@ import type { Context } from "./context.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
-import { MEANINGS } from "./intents/all.ts";
+import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
@@ -142,7 +142,7 @@ function recalling(heard: Read, { command, memory }: Recalled): Read {
 function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   const { context } = hearing;
   const { commands, intents, frame } = heard;
-  const whole = intents.find(({ name }) => MEANINGS[name as Intent]?.urgent);
+  const whole = intents.find(({ name }) => isIntent(name) && MEANINGS[name].urgent);
   const likely = hearing.urgentIn(said) ?? whole;
   const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
   // Beside nothing but questions a lesser guess is enough: the answer to them can wait.
@@ -151,7 +151,7 @@ function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   if (!likely || likely.probability < BOUNDS.harmless.ask || known) return heard;
   if (!DIRECT.includes(frame)) return heard;
   const { name, probability } = likely;
-  const urgent = finishSlots(name as Intent, {}, probability, said, context);
+  const urgent = isIntent(name) && finishSlots(name, {}, probability, said, context);
   if (!urgent) return heard;
   // What a word names needs less of a guess.
   const named = Object.keys(urgent.slots).length > 0 && commands.length > 0;

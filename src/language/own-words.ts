@@ -3,12 +3,12 @@
  * found anew. A memory stands for that yes and for no more: what raises or clears a doubt, and what
  * sets how many jars, their size, a strength or a gauge, is asked about each time.
  */
-import type { Command, Intent } from "../kitchen/command.ts";
+import type { Command } from "../kitchen/command.ts";
 import { type OwnWords, type Saying, sameWords } from "../kitchen/own-words.ts";
 import type { Hearing } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { isStopped, namesSomebody } from "./frames.ts";
-import { MEANINGS } from "./intents/all.ts";
+import { isIntent, MEANINGS } from "./intents/all.ts";
 import { MOST_GUESSED, situationOf } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
@@ -61,10 +61,10 @@ export function recalled(
   const { ownWords = [] } = context;
   const saying = ownWords.length > 0 ? sayingOf(text, context) : undefined;
   const memory = saying && ownWords.find((one) => sameWords(one, saying));
-  if (!memory || !Object.hasOwn(MEANINGS, memory.intent)) return undefined;
+  if (!memory || !isIntent(memory.intent)) return undefined;
   const asked = anew.reading === "ask" ? anew.candidates[0] : undefined;
   if (asked && !mayBeLearned(asked)) return undefined;
-  const intent = memory.intent as Intent;
+  const intent = memory.intent;
   const command = asked?.intent === intent ? asked : hearing.command(intent, MOST_GUESSED, said);
   if (!command || !mayBeLearned(command)) return undefined;
   if (isStopped(command, said, { whole: false }) || namesSomebody(said, command)) return undefined;

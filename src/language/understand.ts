@@ -1,4 +1,4 @@
-import type { Command, Confirm, Intent } from "../kitchen/command.ts";
+import { type Command, type Confirm, type Intent, withSlots } from "../kitchen/command.ts";
 import { answerTo, bareAnswer, UNSURE } from "./answers.ts";
 import { joinedReading, slotsOf } from "./clauses.ts";
 import { isGuess, partedFrom } from "./confirms.ts";
@@ -145,7 +145,7 @@ function ofMarked(text: string, context: Context): Command {
   if (!("jars" in MEANINGS[command.intent].slots) || "target" in command.slots) return UNKNOWN;
   const { batch } = marked;
   const ref = refFor(batch, command.intent, words, context);
-  return { ...command, slots: { ...command.slots, target: batch }, ref } as Command;
+  return { ...withSlots(command, { target: batch }), ref };
 }
 
 /** Side remarks and fillers alone; a yes or a no is never passed over. */

@@ -45,6 +45,6 @@ export function gramsInBatch(recipe: Recipe, one: Ingredient, end: End): number 
   if (found.amount.kind === "volume") return gramsOf(quantity, one.name) ?? quantity;
   const weights = foodsNamed(one.name).map((food) => PIECE_GRAMS[food.name]);
   return weights.every((grams) => grams !== undefined) && weights.length > 0
-    ? quantity * Math.max(...(weights as number[]))
+    ? quantity * Math.max(...weights)
     : undefined;
 }

@@ -1,8 +1,8 @@
 /** What answers are made from besides the state: the library, the stores, what can be said now. */
 
-import type { Command, Intent } from "../kitchen/command.ts";
+import type { Command } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
-import { MEANINGS } from "../language/intents/all.ts";
+import { isIntent, MEANINGS } from "../language/intents/all.ts";
 import type { Library } from "../recipe/library.ts";
 import { pantryOf } from "../review/shelf/pantry.ts";
 import { seedLife, seedReports } from "../review/shelf/seeds.ts";
@@ -33,7 +33,7 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
 
 /** How a meaning is said, as an example; undefined where it is none, or is never said. */
 export function exampleOf(intent: string): string | undefined {
-  return Object.hasOwn(MEANINGS, intent) ? MEANINGS[intent as Intent].example : undefined;
+  return isIntent(intent) ? MEANINGS[intent].example : undefined;
 }
 
 const NEXT =

@@ -2,7 +2,7 @@
  * The one question that is about the words, not the food: "which one?", "really?", "how many?". It
  * is not kept in the journal; a person who changes their mind simply says something else.
  */
-import type { Command } from "../kitchen/command.ts";
+import { type Command, withSlots } from "../kitchen/command.ts";
 import type { Decision, Wish } from "../kitchen/decide/decision.ts";
 import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions/questions.ts";
 import { UNSURE } from "../language/answers.ts";
@@ -75,8 +75,7 @@ function isUnsure({ intent, slots }: Command): boolean {
 }
 
 function withSlot(wish: Wish, name: string, value: unknown): Wish {
-  const command = { ...wish.command, slots: { ...wish.command.slots, [name]: value } };
-  return { ...wish, command: command as Command };
+  return { ...wish, command: withSlots(wish.command, { [name]: value }) };
 }
 
 /** Whether a pending question survives a new report; other words drop a "really?". */

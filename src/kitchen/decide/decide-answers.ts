@@ -121,7 +121,7 @@ function holdsOf({ halfPints, pints, quarts }: AnswerMeant): Canner["holds"] | u
   const fits = said.every(([, count]) => {
     return Number.isInteger(count) && Number(count) > 0 && Number(count) <= MOST_JARS;
   });
-  return said.length > 0 && fits ? (Object.fromEntries(said) as Canner["holds"]) : undefined;
+  return said.length > 0 && fits ? Object.fromEntries(said) : undefined;
 }
 
 /** What was said of the canner, its gauge or the units; an answer of another type is none. */
@@ -138,7 +138,7 @@ function setUpAnswer(deciding: Deciding<"answer">, question: Question): Decision
     return done({ type: "gauge-set", canner: canner.id, gauge: { kind: gauge }, t: now });
   }
   const units = (["us", "metric"] as const).find((one) => {
-    return (UNIT_CHOICES[one] as readonly (string | number)[]).includes(value);
+    return UNIT_CHOICES[one].some((choice) => choice === value);
   });
   if (question.detail === "units" && units) return done({ type: "kitchen-set", units, t: now });
   return refused(question.text);

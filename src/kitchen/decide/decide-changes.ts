@@ -39,11 +39,12 @@ function oneOf(
 ): { batch: Batch } | { outcome: Decision } {
   const { state, wish } = deciding;
   const chosen = (wish.chosen ?? []).flatMap((ref) => lookUp(state, ref)?.owner ?? []);
-  const able = chosen.length > 0 ? chosen.filter((one) => !isLoad(one)) : ableBatches(state);
-  const [batch] = able as Batch[];
+  const able =
+    chosen.length > 0 ? chosen.filter((one): one is Batch => !isLoad(one)) : ableBatches(state);
+  const [batch] = able;
   if (!batch) return { outcome: refused("Nothing is running that it could have gone into.") };
   if (able.length === 1) return { batch };
-  const choices = (able as Batch[]).map((one): Choice => {
+  const choices = able.map((one): Choice => {
     return { label: batchName(one), ref: { owner: one.id } };
   });
   return { outcome: askWhich(wish, "Into which:", choices) };

@@ -1,6 +1,6 @@
 /** Undo and "that was ten minutes ago": corrections are events too, and some need a yes. */
 
-import type { Command } from "../command.ts";
+import { type Command, withSlots } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
@@ -223,8 +223,7 @@ export function movedTo(
   const { state: without } = replayed([...historyOf(state), stamped]);
   const target = slots.target === undefined ? {} : { target: slots.target };
   const command = { ...last.command, ...(ref ? { ref } : {}) };
-  const meant = { ...command, slots: { ...command.slots, ...target } } as Command;
-  const outcome = again(without, { command: meant });
+  const outcome = again(without, { command: withSlots(command, target) });
   if (outcome.kind !== "done") {
     return refused(`I can't do that with ${slots.target ?? "that"}: ${name} stays as it was.`);
   }

@@ -2,9 +2,11 @@
  * What a sentence may mean for jars at stake, apart from what is done about it: a likely loss, or
  * words about heat, water, lids, acid or a gauge that fit nothing else.
  */
+
 import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
+import { isIntent } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { idleness } from "../weighing.ts";
@@ -197,12 +199,13 @@ export function doubtIn(
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
   // Words about lids, acid and filling say nothing about the heat.
   const ofFood = piece !== undefined && OF_FILLING.has(piece[0]);
-  const likely = taken.intents.find(({ name, probability }) => {
-    return !ofFood && probability >= LIKELY && RAISES[name as Intent] !== undefined;
-  });
+  const intent = taken.intents
+    .filter(({ probability }) => !ofFood && probability >= LIKELY)
+    .map(({ name }) => name)
+    .filter(isIntent)
+    .find((name) => RAISES[name] !== undefined);
   if (faint && answered) return undefined;
-  if (likely) {
-    const intent = likely.name as Intent;
+  if (intent) {
     const weak = faint || taken.frame === "denied" || taken.frame === "past";
     const about = RAISES[intent] ?? "boil";
     return { strength: weak ? "trace" : "suspicion", about, intent, ...told };

@@ -182,3 +182,8 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
 export function meanings(): [Intent, MeaningOf<Intent>][] {
   return Object.entries(MEANINGS) as [Intent, MeaningOf<Intent>][];
 }
+
+/** Whether a name is that of a meaning. */
+export function isIntent(name: string): name is Intent {
+  return Object.hasOwn(MEANINGS, name);
+}

@@ -1,5 +1,4 @@
 import { begunBy } from "../values/gated-lots.ts";
-import type { SpokenLot } from "../values/lots.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /** How much less certain it is where a name fits several recipes. */
@@ -7,10 +6,10 @@ const SEVERAL = 0.3;
 
 /** Turns a lot into the recipe it names, or the choices where it names several. */
 const finishBegin: Finish = (raw, context) => {
-  const lot = (raw.lot ?? raw.food) as SpokenLot | undefined;
+  const lot = raw.lot ?? (typeof raw.food === "string" ? undefined : raw.food);
   if (!lot) return { slots: raw };
   const slots = begunBy(lot, context);
-  const produce = raw.produce as { weightLb: number } | undefined;
+  const produce = raw.produce;
   if (produce) slots.weightLb ??= produce.weightLb;
   return { slots, doubt: slots.choices ? SEVERAL : 0 };
 };

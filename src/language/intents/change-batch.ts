@@ -13,7 +13,7 @@ const finishChange: Finish = ({ weight, size, called, target }, _context, _plain
   const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
   const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
   const words = ` ${said.words.map(({ word }) => word).join(" ")} `;
-  const weighed = (weight as { weightLb: number } | undefined)?.weightLb;
+  const weighed = weight?.weightLb;
   const changed = {
     ...(weighed === undefined
       ? {}

@@ -4,6 +4,7 @@ import type { QuestionKind } from "../../kitchen/questions/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
 import type { Untested } from "../../recipe/foods/food-gate.ts";
 import type { Context } from "../context.ts";
+import type { SpokenLot } from "../values/lots.ts";
 import type { PlainWords } from "../values/targets.ts";
 import type { Utterance } from "../words.ts";
 
@@ -53,8 +54,14 @@ type SlotKind<V> =
   | (V extends DayPlan ? "plan" : never)
   | (V extends Untested ? "untested" : never);
 
-/** Slots as the phrases captured them. */
-export type Raw = Record<string, unknown>;
+/** Slots as the phrases captured them, and parts of which `finish` makes slots. */
+export type Raw = Record<string, unknown> & {
+  lot?: SpokenLot;
+  food?: SpokenLot | string;
+  produce?: { weightLb: number };
+  weight?: { weightLb: number };
+  scores?: Record<string, number>;
+};
 
 /** Slots as in the contract, and what makes the command less certain. */
 type Finished = { slots: Raw; doubt?: number; misheard?: boolean };

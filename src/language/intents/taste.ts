@@ -2,7 +2,7 @@ import type { Finish, MeaningOf } from "./meaning.ts";
 
 const finishTaste: Finish = ({ scores, scoreName, score, ...rest }) => {
   const named = typeof scoreName === "string" ? { [scoreName]: score } : {};
-  return { slots: { ...rest, ...named, ...(scores as Record<string, number>) } };
+  return { slots: { ...rest, ...named, ...scores } };
 };
 
 /** Scores of a tasting, by their names. */
