@@ -74,7 +74,7 @@ export async function run(
   try {
     const status = await finish(await runner(words, machine));
     // A command that had to do without part of the data has set it so.
-    return status === 0 ? undefined : status;
+    return status === 0 || process.exitCode === 3 ? undefined : status;
   } catch (error) {
     if (!(error instanceof CannotRead)) throw error;
     return finish(failed(3, `${name}: ${error.message}`));

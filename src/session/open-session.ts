@@ -76,7 +76,10 @@ export type CameDue = {
 
 export type OpenedSession = {
   session: Session;
+  /** What could not be relied on in the log, one sentence each. */
   notices: string[];
+  /** True where lines are missing or damaged. */
+  incomplete: boolean;
   damaged: boolean;
   /** What came due meanwhile and was written down as due by this opening. */
   told: CameDue[];
@@ -142,7 +145,8 @@ export function openSession(parts: OpenParts): OpenedSession {
   session.greet([...told, ...waiting], notices);
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
-  return { session, notices: opened.notices, damaged, told: recorded };
+  const incomplete = opened.damages.length > 0;
+  return { session, notices: opened.notices, incomplete, damaged, told: recorded };
 }
 
 const BY_THE_WALL = "how long nobody watched is reckoned by the wall clock alone.";

@@ -19,7 +19,10 @@ export const SILENT: VoicePort = {
   close: () => Promise.resolve(),
 };
 
-type ShortAnswer<T> = { ok: true; value: T } | { ok: false; why: "held" | "disk"; message: string };
+/** Also what the log was found to lack; see `OpenedSession`. */
+type ShortAnswer<T> =
+  | ({ ok: true; value: T } & Pick<OpenedSession, "notices" | "incomplete">)
+  | { ok: false; why: "held" | "disk"; message: string };
 
 /** Opens the folder as its only writer, does one thing, and closes again. Asks nothing. */
 export function inShortSession<T>(
@@ -53,7 +56,7 @@ export function inShortSession<T>(
     const unwritten = session.notRecorded;
     session.close();
     if (unwritten) return { ok: false, why: "disk", message: "the journal cannot be written" };
-    return { ok: true, value };
+    return { ok: true, value, notices: opened.notices, incomplete: opened.incomplete };
   } finally {
     lock.lock.release();
   }

@@ -49,6 +49,11 @@ export class Watch {
     this.parts = parts;
   }
 
+  /** What the log was found to lack at the last look. */
+  get found(): Pick<ReadKitchen, "notices" | "incomplete"> {
+    return this.kitchen().kitchen;
+  }
+
   /** Announces nothing itself: what came due is written down as announced and returned. */
   look(): WatchFinding {
     const { kitchen, state, now } = this.kitchen();

@@ -14,7 +14,21 @@ const READERS = [
   ["words", "--json"],
   ["kitchen", "--json"],
   ["reckon", "process", "--recipe", "dilled-green-beans", "--jar", "pint", "--json"],
+  ["plan", "sauerkraut", "--json"],
+  ["watch", "--once", "--json"],
 ];
+
+/** Calls about a batch that no log has, and calls that write something down. */
+const ASKING = [
+  ["review", "no-such-batch"],
+  ["labels", "no-such-batch"],
+  ["pantry", "--opened", "no-such-batch"],
+];
+const WRITING = [
+  ["kitchen", "--burners", "3"],
+  ["seeds", "add", "beans"],
+];
+const ALL = [...READERS, ...ASKING, ...WRITING];
 
 /** A kitchen with some lines in its log; the journal's path and bytes. */
 async function sample(home) {
@@ -52,7 +66,16 @@ export async function damagedJournal(tally) {
   const many = tally.short ? 6 : 40;
   await tally.case("a sound one is read by all", async (home) => {
     await sample(home);
-    for (const args of READERS) reads(home, args, [0]);
+    for (const args of [...READERS, ...WRITING]) reads(home, args, [0]);
+    for (const args of ASKING) reads(home, args, [2]);
+  });
+  await tally.case("one that is gone is missed by all", async (home) => {
+    for (const [at, args] of ALL.entries()) {
+      const { path } = await sample(join(home, `${at}`));
+      fs.rmSync(path);
+      const told = reads(join(home, `${at}`), args, [3]);
+      must(/number \d+ had been written/.test(told.stderr), `${args}: ${told.stderr}`);
+    }
   });
   for (let turn = 0; turn < many; turn++) {
     await tally.case(`cut, ${turn} of ${many}`, async (home) => {
@@ -60,7 +83,7 @@ export async function damagedJournal(tally) {
       const at = Math.floor((bytes.length * (turn + 0.5)) / many);
       fs.writeFileSync(path, bytes.subarray(0, at));
       // Every line had been answered, so whatever is cut off is missed.
-      const args = READERS[turn % READERS.length];
+      const args = ALL[turn % ALL.length];
       const told = reads(home, args, [3]);
       must(/number \d+ had been written|nothing in it|cut short/.test(told.stderr), told.stderr);
       await opens(home);

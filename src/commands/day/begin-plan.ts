@@ -3,7 +3,7 @@ import type { LotToPlan } from "../../kitchen/command.ts";
 import { localIso } from "../../kitchen/time.ts";
 import { type Wanted, wantedLabel } from "../../plan/wanted-batch.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import type { ReviewIo } from "../record/review-io.ts";
+import { type ReviewIo, withNotices } from "../record/review-io.ts";
 import { recordOrTell } from "./record-or-tell.ts";
 
 export type BeginWish = {
@@ -39,9 +39,9 @@ export async function beginPlan(
   const words = `plan and begin ${lots.join(", ")}`;
   const done = await recordOrTell("plan", io, { intent: "plan", slots }, words);
   if (!done.ok) return done.result;
-  const { lines } = done;
+  const { lines, found } = done;
   const text = json ? JSON.stringify({ begun: true, lines }, null, 2) : lines.join("\n");
-  return { code: 0, stdout: `${text}\n`, stderr: "" };
+  return withNotices({ code: 0, stdout: `${text}\n`, stderr: "" }, "plan", found);
 }
 
 /** Refuses options that a plan to be begun cannot have: it has to take the kitchen as it is. */

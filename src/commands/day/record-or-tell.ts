@@ -5,9 +5,12 @@ import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
 import { inShortSession } from "../../session/short-session.ts";
 import { hand } from "../../session/tell/tell-client.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import type { ReviewIo } from "../record/review-io.ts";
+import { type Found, type ReviewIo, withNotices } from "../record/review-io.ts";
 
-type Recorded = { ok: true; lines: string[] } | { ok: false; result: CommandResult };
+/** What was answered, and what the log was found to lack. */
+export type Recorded =
+  | { ok: true; lines: string[]; found: Found }
+  | { ok: false; result: CommandResult };
 
 /**
  * Carries out a command in a momentary session, or passes it to the kitchen that is open, which
@@ -29,17 +32,21 @@ export async function recordOrTell(
     const refused = reply.refused || session.waitingFor !== undefined;
     return { refused, lines: [...told, ...reply.lines] };
   });
-  if (answer.ok) return outcome(name, answer.value);
+  if (answer.ok) return outcome(name, answer.value, answer);
   if (answer.why !== "held") {
     return { ok: false, result: failed(3, `${name}: ${answer.message}`) };
   }
   const reply = await hand(io.folder, { wish, words });
-  if (reply.ok) return outcome(name, reply);
+  if (reply.ok) return outcome(name, reply, { notices: [], incomplete: false });
   return { ok: false, result: failed(3, `${name}: ${reply.message}`) };
 }
 
-function outcome(name: string, reply: { refused: boolean; lines: string[] }): Recorded {
-  if (!reply.refused) return { ok: true, lines: reply.lines };
+function outcome(
+  name: string,
+  reply: { refused: boolean; lines: string[] },
+  found: Found,
+): Recorded {
+  if (!reply.refused) return { ok: true, lines: reply.lines, found };
   const why = reply.lines.join(" ") || "that cannot be";
-  return { ok: false, result: failed(1, `${name}: ${why}`) };
+  return { ok: false, result: withNotices(failed(1, `${name}: ${why}`), name, found) };
 }

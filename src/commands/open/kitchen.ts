@@ -43,7 +43,7 @@ export async function kitchenCommand(args: string[], machine: Machine): Promise<
   const { kitchen, message, told } = done.value;
   const due = told.map((one) => `brinebell kitchen: ${one.text}\n`).join("");
   const result = kitchen ? shown(options, kitchen) : failed(2, `kitchen: ${message}`);
-  return { ...result, stderr: `${due}${result.stderr}` };
+  return withNotices({ ...result, stderr: `${due}${result.stderr}` }, "kitchen", done);
 }
 
 /** Showing it writes nothing. */

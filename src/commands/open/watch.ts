@@ -149,11 +149,14 @@ async function lookOnce(
   io: WatchIo,
   json: boolean,
 ): Promise<number> {
+  // What is written down afterward could hide that something is missing.
+  const { notices, incomplete } = watch.found;
   const look = watch.look();
   if (look.kind === "unreadable") {
     io.err(`brinebell watch: ${look.message}`);
     return 3;
   }
+  for (const notice of notices) io.err(`brinebell watch: ${notice}`);
   await tellOf(look, announcer, clock);
   const told = look.kind === "told" ? look.told : [];
   if (json) {
@@ -169,7 +172,7 @@ async function lookOnce(
   } else if (look.kind === "quiet") {
     io.out("Nothing is due now.");
   }
-  if (look.kind !== "told" || look.notRecorded === undefined) return 0;
+  if (look.kind !== "told" || look.notRecorded === undefined) return incomplete ? 3 : 0;
   io.err(`brinebell watch: ${notRecorded(look.notRecorded)}`);
   return 3;
 }
@@ -193,7 +196,7 @@ async function keepWatching(
         ? look.message
         : look.kind === "told" && look.notRecorded !== undefined
           ? notRecorded(look.notRecorded)
-          : "";
+          : watch.found.notices.join("; ");
     if (message && message !== trouble.last) io.err(`brinebell watch: ${message}`);
     trouble.last = message;
   });

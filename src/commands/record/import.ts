@@ -3,7 +3,7 @@ import { type Imported, importKitchen } from "../../session/archive/move-house.t
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, parseOptions } from "../call/options.ts";
-import { printed, printedJson, type ReviewIo } from "./review-io.ts";
+import { printed, printedJson, type ReviewIo, withNotices } from "./review-io.ts";
 
 export async function importCommand(args: string[], io: ReviewIo): Promise<CommandResult> {
   const parsed = parseOptions(args, CALLS.import.options);
@@ -24,7 +24,9 @@ export async function importCommand(args: string[], io: ReviewIo): Promise<Comma
     const mend = answer.why === "held" ? "; close that kitchen first" : "";
     return failed(code, `import: ${file}: ${answer.message}${mend}`);
   }
-  return isOn(parsed.value, "json") ? printedJson(answer.done) : printed(importText(answer.done));
+  const { done } = answer;
+  const result = isOn(parsed.value, "json") ? printedJson(done) : printed(importText(done));
+  return withNotices(result, "import", answer);
 }
 
 function importText(done: Imported): string {

@@ -31,15 +31,18 @@ export async function labelsCommand(args: string[], io: ReviewIo): Promise<Comma
   if (!read.ok) return read.result;
   const { state, nowMs } = read.kitchen;
   const found = batchNamed(state, options.words.join(" "));
-  if (!found.ok) return failed(2, `labels: ${found.message}`);
+  const refused = (code: 1 | 2, why: string) => {
+    return withNotices(failed(code, `labels: ${why}`), "labels", read.kitchen);
+  };
+  if (!found.ok) return refused(2, found.message);
   const { batch } = found;
   if (batch.rehearsal && !holdsRehearsalsAlone(state)) {
-    return failed(1, `labels: ${batch.id} was a rehearsal; it made no jars`);
+    return refused(1, `${batch.id} was a rehearsal; it made no jars`);
   }
   const labels = labelsOf(state, batch, nowMs);
   if (labels.length === 0) {
     const why = batch.state === "complete" ? "it has no jars to label" : "it is not finished";
-    return failed(1, `labels: ${batch.id}: ${why}`);
+    return refused(1, `${batch.id}: ${why}`);
   }
   const html = optionValue(options, "html");
   const pdf = optionValue(options, "pdf");

@@ -155,7 +155,7 @@ function lineText(line: PantryLine): string {
 
 async function open(
   options: Options,
-  { state }: ReadKitchen,
+  kitchen: ReadKitchen,
   io: ReviewIo,
   text: string,
   season: number | undefined,
@@ -164,8 +164,8 @@ async function open(
   const count = Number(match?.[2] ?? 1);
   if (!match || count < 1)
     return failed(2, "pantry: --opened: write BATCH or BATCH:2, at least one jar");
-  const found = batchNamed(state, match?.[1] ?? "", season);
-  if (!found.ok) return failed(2, `pantry: --opened: ${found.message}`);
+  const found = batchNamed(kitchen.state, match?.[1] ?? "", season);
+  if (!found.ok) return notFound("--opened", found.message, kitchen);
   const spoiled = isOn(options, "spoiled");
   const jars = `${spoiled ? "spoiled " : ""}${count === 1 ? "jar" : "jars"}`;
   const words = `opened ${count} ${jars} of ${batchName(found.batch)}`;
@@ -178,7 +178,7 @@ async function open(
 
 async function move(
   options: Options,
-  { state }: ReadKitchen,
+  kitchen: ReadKitchen,
   io: ReviewIo,
   text: string,
   season: number | undefined,
@@ -186,11 +186,15 @@ async function move(
   const cut = text.lastIndexOf("=");
   const place = text.slice(cut + 1).trim();
   if (cut < 1 || place === "") return failed(2, "pantry: --place: write BATCH=cellar");
-  const found = batchNamed(state, text.slice(0, cut), season);
-  if (!found.ok) return failed(2, `pantry: --place: ${found.message}`);
+  const found = batchNamed(kitchen.state, text.slice(0, cut), season);
+  if (!found.ok) return notFound("--place", found.message, kitchen);
   const words = `put ${batchName(found.batch)} in the ${place}`;
   const slots = { place, target: found.batch.id };
   return wrote(options, io, { intent: "place", slots }, words, found.batch);
+}
+
+function notFound(option: string, message: string, kitchen: ReadKitchen): CommandResult {
+  return withNotices(failed(2, `pantry: ${option}: ${message}`), "pantry", kitchen);
 }
 
 async function wrote(
@@ -205,5 +209,5 @@ async function wrote(
 ): Promise<CommandResult> {
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("pantry", io, command, words, batch.id);
-  return done.ok ? printedLines(done.lines, options) : done.result;
+  return done.ok ? printedLines("pantry", done, options) : done.result;
 }

@@ -40,14 +40,18 @@ export function kitchenFor(
   return { ok: true, kitchen };
 }
 
+/** What a log was found to lack. */
+export type Found = Pick<ReadKitchen, "notices" | "incomplete">;
+
 /** Adds what was found damaged to a result, one line each; what is not all there is status 3. */
 export function withNotices(
   result: CommandResult,
   name: string,
-  { notices, incomplete }: Pick<ReadKitchen, "notices" | "incomplete">,
+  { notices, incomplete }: Found,
 ): CommandResult {
   const lines = notices.map((notice) => `brinebell ${name}: ${notice}\n`).join("");
-  const code = incomplete && result.code === 0 ? 3 : result.code;
+  // What was not found may be what is missing.
+  const code = incomplete ? 3 : result.code;
   return { ...result, code, stderr: `${result.stderr}${lines}` };
 }
 
@@ -113,8 +117,14 @@ export function printed(stdout: string): CommandResult {
 }
 
 /** What was answered to something that was written down, a line each, or all of it as JSON. */
-export function printedLines(lines: readonly string[], options: Options): CommandResult {
-  return isOn(options, "json") ? printedJson({ lines }) : printed(`${lines.join("\n")}\n`);
+export function printedLines(
+  name: string,
+  { lines, found }: { lines: readonly string[]; found: Found },
+  options: Options,
+): CommandResult {
+  const json = isOn(options, "json");
+  const result = json ? printedJson({ lines }) : printed(`${lines.join("\n")}\n`);
+  return withNotices(result, name, found);
 }
 
 export function printedJson(value: unknown): CommandResult {

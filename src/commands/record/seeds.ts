@@ -95,7 +95,9 @@ async function record(
 ): Promise<CommandResult> {
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("seeds", io, command, words);
-  return done.ok ? printedLines([...done.lines, ...after], options) : done.result;
+  return done.ok
+    ? printedLines("seeds", { ...done, lines: [...done.lines, ...after] }, options)
+    : done.result;
 }
 
 function seedText(lot: SeedReport): string {

@@ -60,5 +60,5 @@ async function forgotten(options: Options, which: string, io: ReviewIo): Promise
   const said = which === "all" ? "forget my words" : `forget number ${number} of my words`;
   const { recordOrTell } = await import("../day/record-or-tell.ts");
   const done = await recordOrTell("words", io, { intent: "forget-words", slots }, said);
-  return done.ok ? printedLines(done.lines, options) : done.result;
+  return done.ok ? printedLines("words", done, options) : done.result;
 }

@@ -1,5 +1,6 @@
 /** Moving a kitchen to another machine: everything out to one file, and in again, checked. */
 import { join } from "node:path";
+import { readHeartbeat } from "../../journal/heartbeat.ts";
 import { takeLock } from "../../journal/lock.ts";
 import { openJournal } from "../../journal/open-journal.ts";
 import { realDisk } from "../../journal/real-disk.ts";
@@ -61,7 +62,8 @@ export type Imported = {
 };
 
 type ImportAnswer =
-  | { ok: true; done: Imported }
+  /** `notices`: what the log here was found to lack, one sentence each. */
+  | { ok: true; done: Imported; notices: string[]; incomplete: boolean }
   /**
    * `bad` file, this kitchen is `held` or `busy`, or the `disk` refuses. Nothing was changed,
    * unless the message says so.
@@ -99,9 +101,11 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
       format: KITCHEN_FORMAT,
       year: () => localFields(wallMs, zone).year,
       owns: () => lock.lock.owns(),
+      expectedN: readHeartbeat(disk, folder)?.lastN ?? 0,
     });
+    const { notices, damages } = opened;
     if (opened.found !== "new" && opened.found !== "sound" && opened.found !== "torn") {
-      return { ok: false, why: "disk", message: opened.notices[0] ?? opened.found };
+      return { ok: false, why: "disk", message: notices[0] ?? opened.found };
     }
     const plan = planned(eventsOf(opened.records), archive, theirs, wallMs);
     if (!plan.ok) return plan;
@@ -110,7 +114,10 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
     opened.journal.close();
     if (!appended.ok) return { ok: false, why: "disk", message: appended.message };
     const recipes = addRecipes(folder, archive.recipes);
-    if (typeof recipes !== "string") return { ok: true, done: { ...plan.counts, recipes } };
+    if (typeof recipes !== "string") {
+      const done = { ...plan.counts, recipes };
+      return { ok: true, done, notices, incomplete: damages.length > 0 };
+    }
     const message = `its events were added, but not all recipes: ${recipes}`;
     return { ok: false, why: "disk", message };
   } finally {
