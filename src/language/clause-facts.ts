@@ -6,6 +6,7 @@ import type { Context } from "./context.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
+import { furtherTimer, withLabel } from "./further-timers.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { beginsAsking } from "./guards.ts";
@@ -16,17 +17,19 @@ import type { Likely, Models } from "./model/linear-model.ts";
 import { type Guess, guess } from "./model/shipped.ts";
 import { accountedFor, surelyUnderstood } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
-import { isLotDetail } from "./values/lots.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
 import {
+  DIRECT,
   directness,
+  FRAME_TO_ACT,
   FRAME_TO_ASK,
   idleness,
   isToAct,
   MOST_GUESSED,
   situationOf,
 } from "./weighing.ts";
+import { wholeClauses } from "./whole-clauses.ts";
 import type { Utterance } from "./words.ts";
 
 export const MOST_CANDIDATES = 3;
@@ -119,8 +122,7 @@ export class Hearing {
 
   /** The clauses as several facts, where each is one, or says nothing. */
   several(said: Utterance, whole: Guess): ClauseFact[] {
-    const clauses = withDetails(askedAlike(clausesIn(said), said), said, this.context);
-    if (clauses.length < 2) return [];
+    const clauses = wholeClauses(said, this.context);
     let found: ClauseFact[] = [];
     const beside: { clause: Utterance; idle: boolean }[] = [];
     const unclear: { clause: Utterance; best: Command | undefined }[] = [];
@@ -132,6 +134,7 @@ export class Hearing {
       }
       const own = within(this.guess(clause), whole);
       const plain =
+        furtherTimer(clause, found.at(-1)?.command, this.context) ??
         this.worded(clause, said, at === 0) ??
         this.confirmed(clause, said) ??
         agreeing(accountedFor(clause, this.context), own);
@@ -139,20 +142,28 @@ export class Hearing {
         const { answer, plainly } = MEANINGS[plain.intent];
         // "My beans came up, six of them": a count of something else.
         if (plainly && likelihood(plain.intent, whole) < LEAST_COUNTED) continue;
-        if (!answer && directness(plain.intent, whole) < FRAME_TO_ASK) return [];
+        if (!answer && !this.isMeantSo(plain, clause, whole)) return [];
+        if (isContrast(clause, plain, found)) continue;
         found.push({ command: plain, clause });
         continue;
       }
       const [best] = this.eachReading(clause, own);
+      if (best && isContrast(clause, best, found)) continue;
       if (best && this.isToAct(best, own)) {
         guessed = true;
         found.push({ command: best, clause });
         continue;
       }
+      const last = found.at(-1);
+      const labeled = withLabel(clause, last?.command);
+      if (last && labeled) {
+        found[found.length - 1] = { ...last, command: labeled };
+        continue;
+      }
       beside.push({ clause, idle: idleness(own) >= IDLE });
       if (!saysNothing(clause, own)) unclear.push({ clause, best });
     }
-    const facts = merged(aboutTopics(withoutOpeners(found)));
+    const facts = merged(aboutTopics(found));
     const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
     if (clears && beside.some(({ clause }) => makesDoubt(clause))) return [];
     // "The lids are new, two old ones": beside a confirmation stands nothing but idle talk.
@@ -162,6 +173,14 @@ export class Hearing {
     if (!clears) return facts.every(isSlight) ? [] : this.alone(facts, said, whole);
     const another = unclear.some(({ best }) => best && isAnother(best, facts));
     return guessed || another || facts.every(isSlight) ? [] : facts;
+  }
+
+  /** Whether it is meant as said; a report may stand beside orders, unless it clears a doubt. */
+  private isMeantSo({ intent }: Command, clause: Utterance, whole: Guess): boolean {
+    if (directness(intent, whole) >= FRAME_TO_ASK) return true;
+    if (MEANINGS[intent].cost === "clearing") return false;
+    const direct = DIRECT.reduce((sum, frame) => sum + whole.frames[frame], 0);
+    return direct >= FRAME_TO_ACT && directness(intent, this.guess(clause)) >= FRAME_TO_ACT;
   }
 
   /** What stands beside a single fact may hold its values: "I was out, for ten minutes". */
@@ -187,37 +206,6 @@ export class Hearing {
 
 /** A fact, and the clause it stands in. */
 export type ClauseFact = { command: Command; clause: Utterance };
-
-const OWN_QUESTION = /^(what|how|when|where|which|who|whose|why)$/;
-
-/** "It's boiling and the lids are covered?" asks of both; "that's done, what's next?" does not. */
-function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
-  const words = clauses.at(-1)?.words.map(({ word }) => word) ?? [];
-  const own = beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
-  return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
-}
-
-/** "The dilly beans, four pounds of Provider": what only tells more of a lot joins its clause. */
-function withDetails(clauses: Utterance[], said: Utterance, context: Context): Utterance[] {
-  const list: Utterance[] = [];
-  for (const clause of clauses) {
-    const before = list.at(-1);
-    const whole = before && isLotDetail(clause) ? spanning(before, clause, said) : undefined;
-    const begun = whole && surelyUnderstood(whole, context)?.intent === "begin";
-    if (begun) list[list.length - 1] = whole;
-    else list.push(clause);
-  }
-  return list;
-}
-
-/** From the first word of one clause to the last of another. */
-function spanning(first: Utterance, last: Utterance, said: Utterance): Utterance {
-  const [from, to] = [first.words[0], last.words.at(-1)];
-  const words = said.words.filter(({ start, end }) => {
-    return start >= (from?.start ?? 0) && end <= (to?.end ?? 0);
-  });
-  return { ...first, words };
-}
 
 /** How likely a clause has to say that somebody is hurt. */
 const URGENT = 0.5;
@@ -259,11 +247,9 @@ function within(own: Guess, whole: Guess): Guess {
   return { intents: shared.sort((one, other) => other.probability - one.probability), frames };
 }
 
-/** "Right, the beans are cut": a word that opens a sentence acknowledges nothing. */
-function withoutOpeners(facts: ClauseFact[]): ClauseFact[] {
-  const [first, ...others] = facts;
-  const opens = first?.command.intent === "acknowledge" && first.clause.words.length === 1;
-  return opens && others.length > 0 ? others : facts;
+/** "Quarts for the beets, not pints": what is not meant, after what is. */
+function isContrast({ words }: Utterance, { intent }: Command, found: readonly ClauseFact[]) {
+  return words[0]?.word === "not" && found.at(-1)?.command.intent === intent;
 }
 
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */

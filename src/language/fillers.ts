@@ -22,7 +22,8 @@ export const FILLERS = phrasesIn(`
   last|i will be darned|well i will be|oh|hmm|mm|well|so|please|kindly|just|now|then|actually|
   really|finally|right|okay|hey|all right|here|there|nicely|already|anyway|honestly|basically|
   look|listen|you know|i mean|for me|for us|over here|over there|at last|at this point|as of
-  now|right now|by now|at the moment|by the way|good news|bad news|guess what|if you would|if
+  now|right now|by now|at the moment|by the way|good news|bad news|guess
+  what|you know what|do you know what|i tell you what|tell you what|if you would|if
   you could|if you please|if you will|if you do not mind|if you can|when you can|thank you|
   thanks|thank goodness|thank heavens|dear|my love|then love|please love|thanks love|now love|
   mum|bother|oh bother|right then|righto|now then|lord|good lord|mercy|mercy me|my goodness|
@@ -146,3 +147,15 @@ export const ASIDES = `
     that is what (you|we) (wanted|were after|were waiting for|have been waiting for|asked for)|
     (you may|you can) (go ahead|carry on)
 `;
+
+const OPENING = new RegExp(
+  "^((so|well|oh|ah|now|and) )*(okay|all right|right|righto|fine|good|great|lovely|very well|" +
+    "sure|thanks|thank you|cheers|ta|well|sorry|listen|look|whatever|hello|hi|hey|" +
+    "good (morning|afternoon|evening)|((do )?you know|guess|(i )?tell you) what)" +
+    "( (then|now|so|there|again|you|everyone|love|(my|old) (friend|dear|love)|friend|dear))*$",
+);
+
+/** Whether words do no more than open a sentence: "okay", "well hello again", "you know what". */
+export function opensOnly(words: readonly { word: string }[]): boolean {
+  return OPENING.test(words.map(({ word }) => word).join(" "));
+}

@@ -23,6 +23,7 @@ import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk, MOST_GUESSED } from "./weighing.ts";
+import { besideText } from "./whole-clauses.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /**
@@ -226,7 +227,9 @@ class Reader {
 
   /** A wording covers the sentence: it is believed, unless the model is sure of another frame. */
   worded(plain: Command): Read {
-    const answered = this.hearing.answeredFirst(this.said, plain, this.whole);
+    const answered =
+      this.hearing.answeredFirst(this.said, plain, this.whole) ??
+      besideText(this.said, plain, this.hearing.context);
     if (answered) return this.facts(answered, []);
     if (!contradicted(plain, this.whole)) {
       return { ...this.read("sure", [plain], [plain]), whole: true };
@@ -248,7 +251,8 @@ class Reader {
     const several = this.hearing.several(this.said, this.whole);
     const gathered = plain.confidence <= GATHERED && MEANINGS[plain.intent].report;
     const known = plain.intent !== "unknown" && (!gathered || agreeing(plain, this.whole));
-    if (several.length > 1 || (several.length === 1 && !known))
+    const surer = several.some(({ command }) => command.confidence > plain.confidence);
+    if (several.length > 1 || (several.length === 1 && (!known || surer)))
       return this.facts(several, readings);
     if (known) return this.read("sure", [plain], [plain, ...readings]);
     const [best] = readings;

@@ -30,7 +30,7 @@ export const BOUNDS: Record<Cost, Bounds> = {
 export const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
 
 /** How likely the frame has to be one in which a meaning can be acted on. */
-const FRAME_TO_ACT = 0.65;
+export const FRAME_TO_ACT = 0.65;
 export const FRAME_TO_ASK = 0.3;
 /** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
 const FRAME_AGAINST = 0.95;

@@ -132,7 +132,7 @@ function altitude(scan: Scan): Raw | undefined {
 
 /** Words that no timer is called by. */
 const NO_LABEL = new RegExp(
-  "^(clock|timer|alarm|one|stove|oven|fire|record|last|time|minutes?|while|moment|pot|pan|" +
+  "^(clock|timer|alarm|one|stove|oven|fire|record|last|time|minutes?|while|moment|spell|pot|pan|" +
     "canner|bit)$",
 );
 /** A label stands behind one of these, or begins the sentence. */
@@ -187,7 +187,8 @@ const MOST_BARE_MINUTES = 180;
 /** A length of time, or a number without another unit: "eggs, eight". */
 function timed(scan: Scan): FoundValue<number> | undefined {
   const bare = scan.one<number>("whole", ({ next, value }) => {
-    return value > 0 && value <= MOST_BARE_MINUTES && !UNITS.has(scan.word(next));
+    const counts = UNITS.has(scan.word(next)) || /^(timers?|alarms?)$/.test(scan.word(next));
+    return value > 0 && value <= MOST_BARE_MINUTES && !counts;
   });
   return minutes(scan) ?? bare;
 }

@@ -6,6 +6,11 @@ export const forgetIt: MeaningOf<"forget-it"> = {
   when: ["always"],
   slots: {},
   example: "never mind",
+  // "Because I will forget" is told of oneself.
+  finish: (slots, _context, _plain, { words }) => {
+    const all = words.map(({ word }) => word).join(" ");
+    return /\b(i|we|will|would|might|always|never) forget\b/.test(all) ? undefined : { slots };
+  },
   wordings: [
     `[oh|ah|well|no|okay|actually|just] (forget|forget about|never mind|nevermind|disregard|
     ignore|drop) [it|that|this|all that|about it|about that] [please|then|now|for now]`,

@@ -54,7 +54,8 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     `[<the>|them|those] {target} (made|filled|came to|came out at|gave|yielded|makes|fills) [me|us]
     [about|exactly|just] {count:whole} [full|good] <jars-or-size> [<filled-tail>] [<leftover>]`,
     `{count:whole} <jars-or-size> is what [<the>|them] {target} (came to|made|gave [me|us]|filled)`,
-    `{target} (is|are) [all] (in|packed in|in the) {count:whole} <jars-or-size> [now]`,
+    `{target} (is|are) [all] (in|packed in|in the|packed|filled|in jars) {count:whole}
+    <jars-or-size> [now|in all|all told]`,
   ],
   spoken: [
     "{count:whole} {size} filled",

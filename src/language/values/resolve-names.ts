@@ -2,8 +2,10 @@
 import type { Meant, Ref, Sort } from "../../kitchen/command.ts";
 import type { Context, NamedBatch, NamedLoad } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
+import { utteranceOf } from "../words.ts";
+import { ordinalAt } from "./spoken-numbers.ts";
 
-const SMALL_WORDS = wordSet("the a an my of for batch lot timer in");
+const SMALL_WORDS = wordSet("the a an my of for from batch lot run round timer in");
 
 function wordsIn(text: string): string[] {
   return text
@@ -153,6 +155,39 @@ function sortsIn(name: string): Pick<Meant, "sorts" | "sortAlone"> {
   return { sorts, sortAlone: found.length > 0 && found.length === words.length };
 }
 
+type Nth = { nth: number; rest: string };
+
+/** The place in a row that a name tells, and what is left of it: 2 and `beans`. */
+function nthIn(name: string): Nth | undefined {
+  const { words } = utteranceOf(name);
+  for (let at = 0; at < words.length; at += 1) {
+    const found = ordinalAt(words, at);
+    if (!found) continue;
+    const left = [...words.slice(0, at), ...words.slice(found.next)];
+    return { nth: found.value, rest: left.map(({ word }) => word).join(" ") };
+  }
+  return undefined;
+}
+
+/**
+ * The batch at that place among those running of the name; the one that runs where the others of
+ * its name are over. Empty where there is none at that place.
+ */
+function nthOf({ nth, rest }: Nth, things: Things, context: Surroundings): Ref[] {
+  const refs = bearingEach(rest, { batches: things.batches, loads: [] }, context);
+  const owners = things.batches.filter(({ id }) => refs.some((ref) => isOf(ref, id)));
+  const before = context.onRecord?.batches ?? [];
+  const named = bearingEach(rest, { batches: before, loads: [] }, context);
+  const over = before.filter(({ id }) => named.some((ref) => isOf(ref, id))).length;
+  const only = owners.length === 1 && over >= nth ? owners[0] : undefined;
+  const meant = owners[nth - 1] ?? only;
+  return meant ? refs.filter((ref) => isOf(ref, meant.id)) : [];
+}
+
+function isOf(ref: Ref, owner: string): boolean {
+  return "owner" in ref && ref.owner === owner;
+}
+
 /**
  * What a name stands for; empty where it fits nothing. `record` where finished batches may be meant
  * too.
@@ -160,11 +195,13 @@ function sortsIn(name: string): Pick<Meant, "sorts" | "sortAlone"> {
 export function meantBy(name: string, context: Surroundings, record = false): Meant {
   const { running: batches, loads = [] } = context;
   const said = wordsIn(name);
+  const nth = nthIn(name);
   const running = bearingEach(name, { batches, loads }, context);
+  const of = nth && running.length === 0 ? nthOf(nth, { batches, loads }, context) : running;
   const all = record ? context.onRecord : undefined;
   return {
-    running,
-    recorded: all ? bearingEach(name, all, context) : running,
+    running: of,
+    recorded: all && of === running ? bearingEach(name, all, context) : of,
     vessels: inVessel(said, context),
     parts: batches.flatMap((batch) => partsOf(said, batch, context)),
     ...sortsIn(name.toLowerCase()),

@@ -3,7 +3,7 @@ import { editDistance, soundKey } from "../sound.ts";
 import type { Word } from "../words.ts";
 import { KITCHEN_THINGS, PICKED, PICKERS } from "./kitchen-things.ts";
 import { HEARD_AS, RECIPE_NAMES, VAGUE_NAMES } from "./recipe-names.ts";
-import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
+import { ordinalAt, type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 
 /** What a name stands for; several where it fits several. */
 type Meaning = { recipes: string[]; batches: string[]; timers: string[] };
@@ -308,6 +308,35 @@ function pickedAt(words: readonly Word[], at: number): Parsed<Target> | undefine
   return { value: targetFrom(`${first} ${number.value}`, true), next: number.next };
 }
 
+const RUNS = /^(batch|lot|run|round)$/;
+
+/**
+ * Which of several batches of a name: "second beans", "second batch of the beans", "beans, second
+ * batch", "second bean batch".
+ */
+function nthAt(words: readonly Word[], at: number, names: Names): Parsed<Target> | undefined {
+  const word = (place: number) => words[place]?.word ?? "";
+  const first = /^(a|one|per|every)$/.test(word(at - 1)) ? undefined : ordinalAt(words, at);
+  let from = first?.next ?? at;
+  if (first && RUNS.test(word(from))) {
+    from += word(from + 1) === "of" ? 2 : 1;
+    while (ARTICLES.has(word(from))) from += 1;
+  }
+  const found = exactAt(words, from, names);
+  if (!found || typeof found.value === "string") return undefined;
+  const { batches } = found.value;
+  let { next } = found;
+  if (first && RUNS.test(word(next))) next += 1;
+  if (!first) while (/^(the|my|for|of|from)$/.test(word(next))) next += 1;
+  const behind = first ? undefined : ordinalAt(words, next);
+  const nth = first ?? (behind && RUNS.test(word(behind.next)) ? behind : undefined);
+  if (!nth || batches.length === 0) return undefined;
+  const end = behind ? behind.next + 1 : next;
+  const said = joined(words, at, end - at);
+  const meaning = { recipes: [], batches: batches.slice(nth.value - 1, nth.value), timers: [] };
+  return { value: { said, meaning, exact: true }, next: end };
+}
+
 /**
  * Names that may begin at this word, without an article or "batch of" before them and "batch" or
  * "timer" after them; the longest first. Only known names, so that talk of other things is not a
@@ -321,7 +350,7 @@ export function targetsAt(
 ): Parsed<Target>[] {
   let start = at;
   while (ARTICLES.has(words[start]?.word ?? "")) start += 1;
-  const picked = pickedAt(words, start);
+  const picked = nthAt(words, start, names) ?? pickedAt(words, start);
   if (picked) return [picked];
   if (HEADS.has(words[start]?.word ?? "") && words[start + 1]?.word === "of") {
     start += 2;

@@ -1,0 +1,105 @@
+/** The clauses of a sentence as they belong together: each one fact, or what is said beside one. */
+import type { Command, Intent } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { clausesIn } from "./evidence/split.ts";
+import { opensOnly } from "./fillers.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import { beginsAsking } from "./guards.ts";
+import { MEANINGS } from "./intents/all.ts";
+import { surelyUnderstood } from "./understand.ts";
+import { isLotDetail } from "./values/lots.ts";
+import type { Utterance } from "./words.ts";
+
+/** The clauses that may each say something; empty where the sentence is a single one. */
+export function wholeClauses(said: Utterance, context: Context): Utterance[] {
+  const all = askedAlike(clausesIn(said), said);
+  return all.length < 2 ? [] : joined(withoutOpeners(all, context), said, context);
+}
+
+const OWN_QUESTION = /^(what|how|when|where|which|who|whose|why)$/;
+
+/** "It's boiling and the lids are covered?" asks of both; "that's done, what's next?" does not. */
+function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
+  const words = clauses.at(-1)?.words.map(({ word }) => word) ?? [];
+  const own = beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
+  return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
+}
+
+/** The clauses without those that only open a sentence, unless one may answer what is asked. */
+function withoutOpeners(clauses: Utterance[], { question }: Context): Utterance[] {
+  const telling = question ? [] : clauses.filter(({ words }) => !opensOnly(words));
+  return telling.length > 0 ? telling : clauses;
+}
+
+/** Orders that may be told in several clauses: "set a timer for the eggs, eight minutes". */
+const IN_PIECES: ReadonlySet<Intent> = new Set<Intent>([
+  ...(["begin", "timer-set", "timer-add", "remind", "hush", "away"] as const),
+]);
+
+/** A clause that only tells more of the one before it is joined to it. */
+function joined(clauses: Utterance[], said: Utterance, context: Context): Utterance[] {
+  const list: Utterance[] = [];
+  for (const clause of clauses) {
+    const before = list.at(-1);
+    const whole = before && spanning(before, clause, said);
+    if (whole && isOne(whole, before, clause, context)) list[list.length - 1] = whole;
+    else list.push(clause);
+  }
+  return list;
+}
+
+/** Whether two clauses say one thing that neither says alone. */
+function isOne(whole: Utterance, one: Utterance, other: Utterance, context: Context): boolean {
+  if (other.words.length > MOST_DETAIL_WORDS) return false;
+  const meant = (said: Utterance) => surelyUnderstood(said, context)?.intent;
+  if (isLotDetail(other)) return meant(whole) === "begin";
+  const [first, second] = [meant(one), meant(other)];
+  // "The beans are all packed, seven pints".
+  const counted = first === "done" && second === "jars-filled";
+  if (counted) return other.words.length <= MOST_COUNT_WORDS && meant(whole) === second;
+  return !first && !second && IN_PIECES.has(meant(whole) ?? "unknown");
+}
+
+const MOST_DETAIL_WORDS = 8;
+const MOST_COUNT_WORDS = 3;
+
+/** From the first word of one clause to the last of another. */
+function spanning(first: Utterance, last: Utterance, said: Utterance): Utterance {
+  const [from, to] = [first.words[0], last.words.at(-1)];
+  const words = said.words.filter(({ start, end }) => {
+    return start >= (from?.start ?? 0) && end <= (to?.end ?? 0);
+  });
+  return { ...first, words };
+}
+
+/** Whether a clause behind words for the log is no part of them: a question, or an order. */
+function isBeside(intent: Intent, text: Intent): boolean {
+  if (intent === "focus") return false;
+  const { cost, asked } = MEANINGS[intent];
+  return cost === "harmless" || asked === true || (text === "note" && ORDERS.has(intent));
+}
+
+const ORDERS = wordSet("timer-set timer-add timer-cancel remind hush undo");
+
+/**
+ * Words for the log and what is asked or ordered beside them: "note the dill was bought, and what's
+ * next?". Undefined where all of it is for the log.
+ */
+export function besideText(
+  said: Utterance,
+  { intent }: Command,
+  context: Context,
+): { command: Command; clause: Utterance }[] | undefined {
+  const clauses = clausesIn(said);
+  const [first, last, before] = [clauses[0], clauses.at(-1), clauses.at(-2)];
+  if (!("text" in MEANINGS[intent].slots) || !first || !last || !before) return undefined;
+  const command = surelyUnderstood(last, context);
+  if (!command || !isBeside(command.intent, intent)) return undefined;
+  const clause = spanning(first, before, said);
+  const text = surelyUnderstood(clause, context);
+  if (text?.intent !== intent) return undefined;
+  return [
+    { command: text, clause },
+    { command, clause: last },
+  ];
+}
