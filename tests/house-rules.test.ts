@@ -293,7 +293,7 @@ function kindFaults(list: Source[]): string[] {
 const READS_SIGNS =
   /^src\/kitchen\/(cron|time|spoken-names|probe\/probe-line|facts\/(gate|checker|fields))\.ts$/;
 const READS_WORDS =
-  /\bRegExp\b|(?<![\w)\]] ?)\/(?![/*])(\\.|[^/\\])+\/[a-z]*(?=[.,;)\]]|$)|\.toLowerCase\(|\.text\b.*\.includes\(/;
+  /\bRegExp\b|(?<![\w)\]] ?)\/(?![/*])(\\.|[^/\\])+\/[a-z]*(?=[.,;)\]]|$)|\.toLowerCase\(|\.includes\(String\(|\.text\b.*\.includes\(/;
 
 /** The core reads no words: language/ turns them into typed commands. */
 function readingFaults(list: Source[]): string[] {

@@ -55,6 +55,10 @@ export type AnswerMeant = {
   what?: DispositionWord;
   /** Every jar sealed. */
   all?: true;
+  /** Of two choices: whether the one taken says that all is as it should be. */
+  held?: "yes" | "no";
+  /** The units to show things in. */
+  units?: "us" | "metric";
   /** It is left for later. */
   later?: true;
   /** How many jars of a size a canner holds. */

@@ -1,4 +1,5 @@
 import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
+import { UNIT_CHOICES } from "../kitchen/questions/set-up.ts";
 import { FT_PER_M, MM_PER_IN } from "../reckon/units.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
@@ -43,7 +44,12 @@ function answer(value: number | string, confidence: number, meant: AnswerMeant =
 const DISPOSITIONS: readonly DispositionWord[] = ["reprocess", "refrigerate", "freeze", "discard"];
 
 /** What an offered choice means. */
-function chosenMeans(choice: string): AnswerMeant {
+function chosenMeans(choice: string, { right, choices }: OpenQuestion): AnswerMeant {
+  if (right && choices?.includes(choice)) return { held: right.includes(choice) ? "yes" : "no" };
+  const units = (["us", "metric"] as const).find((one) =>
+    UNIT_CHOICES[one].some((words) => words === choice),
+  );
+  if (units) return { units };
   if (choice === "dial" || choice === "weighted") return { gauge: choice };
   const what = DISPOSITIONS.find((one) => one === choice);
   return what ? { what } : {};
@@ -170,7 +176,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
       if (beginsAsking(said.words.map(({ word }) => word))) return undefined;
       if (NOT_KNOWN.test(all) || HEDGED_CHOICE.test(all)) return UNKNOWN_TO_US;
       const chosen = exactChoice(said, question.choices ?? []);
-      return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen));
+      return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen, question));
     }
     case "percent":
     case "inches":
@@ -195,7 +201,7 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   if (question.guards && !NUMBERED.has(question.kind)) return undefined;
   if (question.kind === "choice" || question.choices) {
     const chosen = choiceIn(said, question.choices ?? []);
-    if (chosen !== undefined) return answer(chosen, 1, chosenMeans(chosen));
+    if (chosen !== undefined) return answer(chosen, 1, chosenMeans(chosen, question));
   }
   if (question.kind === "yes-no") return isGuess(said.words) ? UNKNOWN_TO_US : undefined;
   if (question.kind === "gauge-off" && neverTested(said)) {

@@ -75,6 +75,8 @@ export type OpenQuestion = {
     | "inches"
     | "holds";
   choices?: readonly string[];
+  /** Those of two choices that say that all is as it should be. */
+  right?: readonly string[];
   /** What it asks about: a critical factor, or its kind in the kitchen. */
   key?: string;
   guards?: true;

@@ -35,8 +35,9 @@ const KINDS: Record<AnswerKind, OpenQuestion["kind"]> = {
 
 function kindOf(question: Asked): OpenQuestion {
   const kind = KINDS[answerKind(question)];
-  const choices = question.alsoSaid ?? question.choices;
-  return { kind, guards: true, ...(kind === "choice" ? { choices: choices ?? [] } : {}) };
+  if (kind !== "choice") return { kind, guards: true };
+  const { choices = [], alsoSaid = choices, right } = question;
+  return { kind, guards: true, choices: alsoSaid, ...(right ? { right } : {}) };
 }
 
 function asked(state: State, question: Asked): OpenQuestion {

@@ -49,12 +49,6 @@ describe("a value that was answered", () => {
     expect(isRight({ ...batch, recipe } as Batch, one, asked)).toBeUndefined();
   });
 
-  it("of two choices is right, wrong, or none of them", () => {
-    const { batch, one } = factor({ type: "choice", right: ["new", "fresh"], wrong: ["used"] });
-    const right = (value: number | string) => isRight(batch, one, value);
-    expect(["fresh", "used", "red", 5].map(right)).toEqual([true, false, undefined, undefined]);
-  });
-
   it("says nothing where a yes or no was asked for", () => {
     const { batch, one } = factor(undefined);
     const { answer: _, ...plain } = one;

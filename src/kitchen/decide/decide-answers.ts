@@ -1,14 +1,13 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
 
-import type { AnswerMeant } from "../command.ts";
+import type { AnswerMeant, CommandOf } from "../command.ts";
 import type { Canner, DatedFact, GaugeRecord } from "../events.ts";
 import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
 import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
-import { saysWell } from "../questions/heard-doubts.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
-import { mayWait, UNIT_CHOICES } from "../questions/set-up.ts";
+import { mayWait } from "../questions/set-up.ts";
 import type { SetUpTopic } from "../set-up-topic.ts";
 import type { Batch, State } from "../state.ts";
 import { answerFromGuide } from "./begin-guide.ts";
@@ -73,12 +72,20 @@ export function batchesAsked(state: State, { about, batches }: Question): Batch[
   return (batches ?? [about ?? ""]).flatMap((id) => state.batches[id] ?? []);
 }
 
-/** A value given in answer to a question about a factor. */
-function factorValue(deciding: Present, question: Question, value: number | string): Decision {
-  const { state, now } = deciding;
+function isYes(held: AnswerMeant["held"]): boolean | undefined {
+  return held && held === "yes";
+}
+
+/** A value, or one of two choices, given in answer to a question about a factor. */
+function factorValue(
+  { state, now }: Present,
+  question: Question,
+  { value, held: choice }: CommandOf<"answer">["slots"],
+): Decision {
   const facts = batchesAsked(state, question).flatMap((batch): DatedFact[] => {
     const factor = factorOf(batch, question.detail ?? "");
-    const held = factor && isRight(batch, factor, value);
+    const chosen = factor?.answer?.type === "choice";
+    const held = chosen ? isYes(choice) : factor && isRight(batch, factor, value);
     if (held === undefined) return [];
     const said = typeof value === "number" ? { value } : {};
     return [
@@ -127,7 +134,7 @@ function holdsOf({ halfPints, pints, quarts }: AnswerMeant): Canner["holds"] | u
 /** What was said of the canner, its gauge or the units; an answer of another type is none. */
 function setUpAnswer(deciding: Deciding<"answer">, question: Question): Decision {
   const { state, now, wish } = deciding;
-  const { gauge, value } = wish.command.slots;
+  const { gauge, units } = wish.command.slots;
   const holds = holdsOf(wish.command.slots);
   const [canner, ...others] = state.kitchen.canners;
   if (question.detail === "canner" && holds && canner) {
@@ -137,9 +144,6 @@ function setUpAnswer(deciding: Deciding<"answer">, question: Question): Decision
     if (!gauge) return done({ type: "set-up", topic: "gauge", became: "answered", t: now });
     return done({ type: "gauge-set", canner: canner.id, gauge: { kind: gauge }, t: now });
   }
-  const units = (["us", "metric"] as const).find((one) => {
-    return UNIT_CHOICES[one].some((choice) => choice === value);
-  });
   if (question.detail === "units" && units) return done({ type: "kitchen-set", units, t: now });
   return refused(question.text);
 }
@@ -167,13 +171,13 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
       return gaugeOffAnswer(deciding, question, slots.readsHighPsi ?? number);
     case "factor":
       if (answerKind(question) === "yes-no") return refused(`${question.text} Say yes or no.`);
-      return factorValue(deciding, question, slots.value);
+      return factorValue(deciding, question, slots);
     case "guide":
       return answerFromGuide(deciding, question, number);
     case "still":
-      return stillAnswer(deciding, question, slots.value);
+      return stillAnswer(deciding, question, isYes(slots.held));
     case "heard": {
-      const held = saysWell(slots.value);
+      const held = isYes(slots.held);
       if (held === undefined) return refused(question.text);
       return done({ type: "heard-settled", load: question.about ?? "", held, t: deciding.now });
     }

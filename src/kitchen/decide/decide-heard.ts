@@ -4,7 +4,7 @@ import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { activeOwners, isLoad, runOf, runOfRole } from "../owners.ts";
-import { atStake, processDoubts, saysStill } from "../questions/heard-doubts.ts";
+import { atStake, processDoubts } from "../questions/heard-doubts.ts";
 import type { Question } from "../questions/questions.ts";
 import { batchName } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -115,10 +115,9 @@ export function notTheseLoads(state: State, lost: string, t: number): DatedFact[
 export function stillAnswer(
   { state, now }: Present,
   question: Question,
-  value: number | string,
+  still: boolean | undefined,
 ): Decision {
   const load = state.loads[question.about ?? ""];
-  const still = load && saysStill(load, question.detail ?? "", value);
   if (!load || still === undefined) return refused(question.text);
   if (still) return done({ type: "heard-settled", load: load.id, held: true, t: now });
   if (question.detail === "water")

@@ -5,7 +5,7 @@ import { activeOwners, isLoad } from "../owners.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { HOUR_MS } from "../time.ts";
-import type { Question } from "./question.ts";
+import { eitherOf, type Question } from "./question.ts";
 
 /** Whether a factor of the recipe applies to the way this batch is put up. */
 export function applies(batch: Batch, factor: CriticalFactor): boolean {
@@ -85,8 +85,7 @@ export function factorQuestions(state: State): Question[] {
       if (askShort !== undefined) question.short = askShort;
       if (lots.length > 1) question.batches = lots.map((one) => one.id);
       if (answer?.type === "choice") {
-        question.choices = [...answer.right.slice(0, 1), ...answer.wrong.slice(0, 1)];
-        question.alsoSaid = [...answer.right, ...answer.wrong];
+        return [{ ...question, ...eitherOf(answer.right, answer.wrong) }];
       }
       question.takes = answer?.type ?? "yes-no";
       return [question];
@@ -111,10 +110,6 @@ export function isRight(
   value: number | string,
 ): boolean | undefined {
   const { answer } = factor;
-  if (answer?.type === "choice") {
-    if (answer.right.includes(String(value))) return true;
-    return answer.wrong.includes(String(value)) ? false : undefined;
-  }
   if (typeof value !== "number" || !Number.isFinite(value) || value < 0) return undefined;
   if (answer?.type === "percent") {
     return value > STRONGEST_PERCENT ? undefined : value >= answer.least;

@@ -12,7 +12,7 @@ import { isOver } from "../stage-run.ts";
 import { type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
 import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
-import type { Question } from "./question.ts";
+import { eitherOf, type Question } from "./question.ts";
 
 /**
  * At most one interruption for a load in this time, and this many in a whole process (our choice).
@@ -132,26 +132,8 @@ export function stillQuestion(state: State, load: Load): Question[] {
   if (!asked && !mayInterrupt(state, load, state.lastW)) return [];
   const water = [first, ...more].every(({ about }) => about === "water");
   const { text, right, wrong } = water ? COVERED : EITHER[load.terms.method];
-  const choices = [...right.slice(0, 1), ...wrong.slice(0, 1)];
-  const also = { alsoSaid: [...right, ...wrong], takes: "choice" as const };
-  return [
-    {
-      key,
-      kind: "still",
-      text,
-      about: load.id,
-      detail: water ? "water" : "boil",
-      choices,
-      ...also,
-    },
-  ];
-}
-
-/** Whether an answer to it says that all is well; undefined where it is not an answer. */
-export function saysStill(load: Load, detail: string, value: number | string): boolean | undefined {
-  const either = detail === "water" ? COVERED : EITHER[load.terms?.method ?? "boiling-water"];
-  if (either.right.includes(String(value))) return true;
-  return either.wrong.includes(String(value)) ? false : undefined;
+  const detail = water ? "water" : "boil";
+  return [{ key, kind: "still", text, about: load.id, detail, ...eitherOf(right, wrong) }];
 }
 
 /** "At 10:42 I heard "it's spitting all over"." before a closing question; empty without doubts. */
@@ -182,10 +164,8 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
     return [{ key, kind: "heard", text: `${quoted} Was everything all right with that?`, about }];
   }
   // What was said plainly is never cleared by a bare yes.
-  const choices = [...WAS_SO.right.slice(0, 1), ...WAS_SO.wrong.slice(0, 1)];
-  const alsoSaid = [...WAS_SO.right, ...WAS_SO.wrong];
-  const answers = { choices, alsoSaid, takes: "choice" } as const;
-  return [{ key, kind: "heard", text: `${quoted} ${WAS_SO.text}`, about, ...answers }];
+  const either = eitherOf(WAS_SO.right, WAS_SO.wrong);
+  return [{ key, kind: "heard", text: `${quoted} ${WAS_SO.text}`, about, ...either }];
 }
 
 const WAS_SO: Either = {
@@ -199,9 +179,3 @@ const WAS_SO: Either = {
   ],
   wrong: ["it was so", "that was so", "that is so", "it is so", "was so"],
 };
-
-/** Whether an answer to it says that all was well; undefined where it is not an answer. */
-export function saysWell(value: number | string): boolean | undefined {
-  if (WAS_SO.right.includes(String(value))) return true;
-  return WAS_SO.wrong.includes(String(value)) ? false : undefined;
-}

@@ -36,6 +36,8 @@ export type Question = {
   choices?: string[];
   /** Other words for what is offered. */
   alsoSaid?: string[];
+  /** Of two choices, all words for the one that says that all is as it should be. */
+  right?: string[];
   /** The lots it is about, where there are several. */
   batches?: string[];
   /** What answers it, where that differs from others of its kind. */
@@ -54,3 +56,12 @@ export type AnswerKind =
   | "minutes"
   | "jars"
   | "holds";
+
+/** What a question between two choices offers: the words for each, first those it is asked in. */
+export function eitherOf(
+  right: string[],
+  wrong: string[],
+): Pick<Question, "choices" | "alsoSaid" | "right" | "takes"> {
+  const choices = [...right.slice(0, 1), ...wrong.slice(0, 1)];
+  return { choices, alsoSaid: [...right, ...wrong], right, takes: "choice" };
+}

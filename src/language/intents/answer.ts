@@ -9,6 +9,8 @@ export const answer: MeaningOf<"answer"> = {
     gauge: "word",
     readsHighPsi: "number",
     what: "word",
+    held: "word",
+    units: "word",
     all: "flag",
     about: "flag",
     untested: "flag",

@@ -90,7 +90,7 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
       return { at: now, ...wish("answer", { value: 1 }, "one") };
     case "still": {
       const value = question.choices?.[0] ?? "";
-      return { at: now, ...wish("answer", { value }, value) };
+      return { at: now, ...wish("answer", { value, held: "yes" }, value) };
     }
     case "factor":
       return { at: now, ...factorAnswer(state, question) };
@@ -118,7 +118,7 @@ function factorAnswer(state: State, { about, detail }: Question): Carried {
     }
     case "choice": {
       const value = answer.right[0] ?? "";
-      return wish("answer", { value }, value);
+      return wish("answer", { value, held: "yes" }, value);
     }
     default:
       return wish("yes", {}, "yes");
