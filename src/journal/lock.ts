@@ -37,10 +37,15 @@ const NAME = "lock";
 /** Races for a stale lock are over after a few rounds, or something else is wrong. */
 const TURNS = 8;
 
+/** A lock that says nothing is looked at again so often, so long apart, ms: it is being written. */
+const UNFINISHED_TURNS = 4;
+const UNFINISHED_MS = 75;
+
 /**
  * Takes the folder's lock, or says who holds it. A holder is dead only if the machine was restarted
  * since, its process is gone, or its number now belongs to a process that started at a different
- * moment; never by age, since clocks get set and machines sleep. A dead one's file is renamed to a
+ * moment; never by age, since clocks get set and machines sleep. A lock that names nobody, as one
+ * cut short by a loss of power, is nobody's. A dead one's file is renamed to a
  * name of its own, which only one of several programs can do, looked at again, and removed.
  */
 export function takeLock(
@@ -66,7 +71,11 @@ export function takeLock(
     if (!read.ok && read.why === "missing") continue;
     if (!read.ok) return read;
     const holder = holderOf(read.bytes);
-    if (!holder || isRunning(holder, me.bootId, processes)) return held(holder, path);
+    if (!holder && turn < UNFINISHED_TURNS) {
+      standStill(UNFINISHED_MS);
+      continue;
+    }
+    if (holder && isRunning(holder, me.bootId, processes)) return held(holder, path);
     clearStale(disk, path, read.bytes, `${path}.stale-${me.pid}-${turn}`);
   }
   return held(undefined, path);
@@ -134,16 +143,20 @@ function isRunning(holder: LockHolder, bootId: string, processes: Processes): bo
  * nothing.
  */
 function isExact(bootId: string): boolean {
-  return !bootId.startsWith("started-");
+  return !bootId.startsWith(BY_THE_WALL);
 }
+
+/** Begins the name of such a start. */
+const BY_THE_WALL = "started-";
 
 function holderOf(bytes: Uint8Array): LockHolder | undefined {
   try {
     const found = JSON.parse(Buffer.from(bytes).toString("utf8"));
-    if (typeof found.bootId !== "string") return undefined;
-    // Who names no process holds nothing.
+    if (typeof found !== "object" || found === null) return undefined;
+    // Who names no process holds nothing; who names one may, whatever start it is of.
     const pid = Number.isSafeInteger(found.pid) ? found.pid : 0;
-    return { startTicks: null, startedAt: "", ...found, pid };
+    const bootId = typeof found.bootId === "string" ? found.bootId : `${BY_THE_WALL}unknown`;
+    return { startTicks: null, startedAt: "", ...found, pid, bootId };
   } catch {
     return undefined;
   }
@@ -158,6 +171,11 @@ function held(holder: LockHolder | undefined, path: string): LockAnswer {
 
 function same(a: Uint8Array, b: Uint8Array): boolean {
   return Buffer.from(a).equals(b);
+}
+
+/** Stops everything for so long, ms. */
+export function standStill(ms: number): void {
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
 }
 
 /** The system's processes. */

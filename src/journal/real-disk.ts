@@ -8,6 +8,7 @@ import type {
   DiskTrouble,
   FileIdentity,
 } from "../ports/disk.ts";
+import { standStill } from "./lock.ts";
 import { openRegular, readRegular } from "./regular-file.ts";
 
 const FILE_MODE = 0o600;
@@ -156,7 +157,7 @@ function renameTrying(from: string, to: string): void {
     } catch (error) {
       const passing = process.platform === "win32" && ["EPERM", "EBUSY"].includes(codeOf(error));
       if (!passing || left === 0) throw error;
-      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 10);
+      standStill(10);
     }
   }
 }
