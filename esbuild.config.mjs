@@ -143,15 +143,19 @@ async function built(paths, splitting, target = "node20") {
   return Object.keys(metafile.outputs);
 }
 
+/** The terms of the MIT licence, which are the same for all: those of ours. */
+const MIT_TERMS = readFileSync("LICENSE", "utf8").replace(/^[\s\S]*?(?=Permission is)/, "");
+
 /** The licence of a package that is built in, as its authors want it kept. */
 function notice(folder) {
   const { name, version, license, author } = JSON.parse(
     readFileSync(`${folder}/package.json`, "utf8"),
   );
   const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
-  const by = typeof author === "string" ? author : (author?.name ?? "its authors");
-  const text = file ? readFileSync(`${folder}/${file}`, "utf8").trim() : `Copyright ${by}`;
-  return `${name} ${version} (${license})\n\n${text}\n`;
+  const by = typeof author === "string" ? author : author?.name;
+  if (!file && (license !== "MIT" || !by)) throw new Error(`${folder} has no licence to be kept`);
+  const text = file ? readFileSync(`${folder}/${file}`, "utf8") : `Copyright ${by}\n\n${MIT_TERMS}`;
+  return `${name} ${version} (${license})\n\n${text.trim()}\n`;
 }
 
 const whole = new Set(WHOLE.map((file) => resolve(file)));
