@@ -4,7 +4,7 @@ import * as fs from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Kitchen } from "./kitchen.mjs";
-import { journal, must, PROGRAM, run, until } from "./tally.mjs";
+import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
 
 const OUTPUTS = [["review", "--html"], ["reminders", "--ics"], ["export"]];
 
@@ -131,6 +131,19 @@ export async function namedFiles(tally) {
         must(told.stderr.trim().split("\n").length === 1, told.stderr);
       });
     }
+  }
+  for (const signal of ["SIGTERM", "SIGKILL"]) {
+    await tally.case(`${signal} to one that listens to a pipe`, async (home, end) => {
+      const pipe = join(home, "sound");
+      spawnSync("mkfifo", [pipe]);
+      const kitchen = await new Kitchen(home, { args: ["--listen", "--sound", pipe] }).opened();
+      end(() => kitchen.kill());
+      await wait(500);
+      kitchen.child.kill(signal);
+      await kitchen.ended;
+      const left = () => spawnSync("pgrep", ["-f", pipe], { encoding: "utf8" }).stdout;
+      await until(() => left() === "", "its listening program stays", 3000);
+    });
   }
   const odd = ["tell/protocol", "tell/address", "recipes/odd.yaml", "clocks.json"];
   for (const name of odd) {

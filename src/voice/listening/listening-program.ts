@@ -90,7 +90,8 @@ function listen(setup: ListeningSetup): void {
   let stop: (() => void) | undefined;
   const leave = () => {
     stop?.();
-    process.exit(0);
+    // At its own end Node waits for a pipe that is being opened and that nobody writes into.
+    process.kill(process.pid, "SIGKILL");
   };
   const orders = jsonLines<ListeningOrder>((order) => {
     if (order.do === "deafen") listener.deafen(order.speaking);
