@@ -15,6 +15,7 @@ import { FRAMES } from "./model/corpus.ts";
 import type { Situation } from "./model/features.ts";
 import type { Likely, Models } from "./model/linear-model.ts";
 import { type Guess, guess } from "./model/shipped.ts";
+import { isOwnMatter } from "./qualifying.ts";
 import { accountedFor, surelyUnderstood } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { slotReader } from "./values/slots.ts";
@@ -112,6 +113,13 @@ export class Hearing {
     return first && this.context.question && !asks ? plain : undefined;
   }
 
+  /** "The beet water is", "the canner did": what the report before it was about. */
+  private echoed(clause: Utterance): Command | undefined {
+    if (!ECHO.has(clause.words.at(-1)?.word ?? "")) return undefined;
+    const named = surelyUnderstood({ ...clause, words: clause.words.slice(0, -1) }, this.context);
+    return named?.intent === "focus" ? named : undefined;
+  }
+
   /** What a clause says about a critical factor, covered from end to end. */
   private confirmed(clause: Utterance, said: Utterance): Command | undefined {
     const factors = this.context.factors ?? [];
@@ -137,12 +145,14 @@ export class Hearing {
         furtherTimer(clause, found.at(-1)?.command, this.context) ??
         this.worded(clause, said, at === 0) ??
         this.confirmed(clause, said) ??
+        (found.length > 0 ? this.echoed(clause) : undefined) ??
         agreeing(accountedFor(clause, this.context), own);
       if (plain) {
         const { answer, plainly } = MEANINGS[plain.intent];
         // "My beans came up, six of them": a count of something else.
         if (plainly && likelihood(plain.intent, whole) < LEAST_COUNTED) continue;
-        if (!answer && !this.isMeantSo(plain, clause, whole)) return [];
+        const alone = clauses.every((one) => one === clause || isOwnMatter(one));
+        if (!answer && !this.isMeantSo(plain, clause, alone ? own : whole)) return [];
         if (isContrast(clause, plain, found)) continue;
         found.push({ command: plain, clause });
         continue;
@@ -172,7 +182,8 @@ export class Hearing {
     if (unclear.length === 0) return facts;
     if (!clears) return facts.every(isSlight) ? [] : this.alone(facts, said, whole);
     const another = unclear.some(({ best }) => best && isAnother(best, facts));
-    return guessed || another || facts.every(isSlight) ? [] : facts;
+    const slight = facts.every(isSlight) && !unclear.every(({ clause }) => isOwnMatter(clause));
+    return guessed || another || slight ? [] : facts;
   }
 
   /** Whether it is meant as said; a report may stand beside orders, unless it clears a doubt. */
@@ -252,6 +263,8 @@ function isContrast({ words }: Utterance, { intent }: Command, found: readonly C
   return words[0]?.word === "not" && found.at(-1)?.command.intent === intent;
 }
 
+const ECHO = wordSet("is are did does do has have was were");
+
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
 const LEAST_WORDS = 3;
 
@@ -273,7 +286,9 @@ function isKept({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "raising" || MEANINGS[intent].cost === "harmless";
 }
 
-function makesDoubt({ words }: Utterance): boolean {
+function makesDoubt(clause: Utterance): boolean {
+  if (isOwnMatter(clause)) return false;
+  const { words } = clause;
   const forgot = words.some(({ word }) => word === "forgot");
   return words.some(({ word }) => {
     return MAKES_DOUBT.has(word) && !(forgot && /^(almost|nearly)$/.test(word));
@@ -308,6 +323,12 @@ function saysNothing({ words }: Utterance, from: Guess): boolean {
 /** From here on a clause is taken to be nothing for the kitchen. */
 const IDLE = 0.4;
 
+/** "She's rolling now, that canner": what a report was about, named behind it. */
+function isTag({ command }: ClauseFact, { command: { intent, slots } }: ClauseFact): boolean {
+  const { report, plainly } = MEANINGS[intent];
+  return command.intent === "focus" && !!report && !!plainly && !("target" in slots);
+}
+
 /** "The beans, I'd give them a five": a name before a clause is what the clause is about. */
 function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {
   const takes = ({ command: { intent, slots } }: ClauseFact) =>
@@ -315,8 +336,10 @@ function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {
   return facts.flatMap((fact, at): ClauseFact[] => {
     const [before, next] = [facts[at - 1], facts[at + 1]];
     if (fact.command.intent === "focus" && next && takes(next)) return [];
-    if (before?.command.intent !== "focus" || !takes(fact)) return [fact];
-    const { slots, ref } = before.command;
+    if (fact.command.intent === "focus" && before && isTag(fact, before)) return [];
+    const topic = next && isTag(next, fact) ? next : before;
+    if (topic?.command.intent !== "focus" || !takes(fact)) return [fact];
+    const { slots, ref } = topic.command;
     const command = { ...withSlots(fact.command, slots), ...(ref ? { ref } : {}) };
     return [{ ...fact, command }];
   });

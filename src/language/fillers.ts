@@ -107,6 +107,7 @@ export const ASIDES = `
     (i have got|i have|got) (it|this|that) [now]|(let me|let us) see [here|now]|
     (all right|okay|right) (then|now|so|here we go|everyone)|
     (here|off) we go|
+    there she blows|praise (be|the lord)|that is all she wrote|[all] (by myself|on my own)|
     [that is] (the end|one down|one more down|another one down)|
     (what a|such a) (day|relief|mess|racket|job|pain|shame|pity|bother|nuisance)|
     (too bad|darn it|dang it|darn|dang|shoot|drat|rats|bummer|phew|whew|finally|hallelujah)|

@@ -13,8 +13,9 @@ const DAY = "(yesterday|last (year|week|month|summer|season|time|night)|the othe
 
 /** Whose word is no hearsay: one's own, and what is read off a thing. */
 const OWN_WORD =
-  "i|we|you|it|label|gauge|dial|needle|thermometer|bottle|jug|timer|clock|scale|" +
-  "just|already|have|had";
+  "i|we|you|it|label|gauge|gage|dial|needle|thermometer|probe|bottle|jug|timer|clock|scale|" +
+  "meter|pointer|thing|water|brine|syrup|canner|pot|lid|" +
+  "just|already|have|had|all";
 const SAYS = "says|said|thinks|thought|told|tells|claims|reckons|swears|figures";
 
 const STOPS: readonly (readonly [Stopping, RegExp])[] = [

@@ -42,7 +42,7 @@ const HEARSAY = new RegExp(
 
 /** What is somebody else's, or said to be nothing at all, or still to be done. */
 const NOT_OURS = /\b(?<!bless )your (?!records)|\b(damn|sod|bugger|naff) all\b/;
-const TO_BE_DONE = /\b(i|we) (will|shall) (?!not\b)/;
+const TO_BE_DONE = /\b(i|we) (will|shall) (?!not\b|be (darned|damned|them|the)\b)/;
 /** "All but one": not all. */
 const ALL_BUT =
   /\b(all|every\w*|each|jars?|lids?|one|them) (but|except|excepting|save|bar|apart)\b/;

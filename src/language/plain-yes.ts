@@ -5,6 +5,7 @@ import { unsureAnswer } from "./answers.ts";
 import type { Context } from "./context.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
+import { isQualified } from "./qualifying.ts";
 import type { Utterance } from "./words.ts";
 
 /** What is heard, and the clauses that its commands stand in. */
@@ -51,21 +52,30 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   return { ...heard, reading: "ask", commands: [], candidates: [yes] };
 }
 
-const HEDGED = new RegExp(
-  "\\b(" +
-    "i (think|believe|guess|reckon|hope|suppose|suspect|figure)|" +
-    "(they|it|that|lids?|jars?) looks?|looks? (like|as if)|(should|must) (be|have)|" +
-    "pretty sure|fairly sure|apparently|as far as i|maybe|probably|perhaps|supposedly" +
-    ")\\b",
-);
+/** Whether what is said in a clause takes nothing from a report in another. */
+function isOfItself(command: Command | undefined): boolean {
+  if (!command || command.intent === "undo" || command.intent === "hold") return false;
+  return MEANINGS[command.intent].cost !== "harmless";
+}
 
-/** A report that would clear a doubt is asked back where the person only thinks so. */
+/**
+ * A report that would clear a doubt or set a value is asked back where something in its sentence
+ * takes its plainness; what else was said is still acted on.
+ */
 export function unhedged<H extends Plain>(heard: H, said: Utterance): H {
-  const clears = heard.commands.some(({ intent, confirms }) => {
-    const { cost, plainly, report } = MEANINGS[intent];
-    return cost === "clearing" && report === true && plainly === true && !confirms;
+  if (heard.reading !== "sure") return heard;
+  const others = heard.clauses?.filter((_, at) => isOfItself(heard.commands[at]));
+  const failed = heard.commands.some(({ intent }) => intent === "seal-failed");
+  const plain = heard.commands.map((one, at) => {
+    if (failed && one.intent === "sealed" && one.slots.all) return false;
+    return !isQualified(one, said, heard.clauses?.[at], others);
   });
-  const thought = HEDGED.test(said.words.map(({ word }) => word).join(" "));
-  if (heard.reading !== "sure" || !clears || !thought || heard.commands.length > 1) return heard;
-  return { ...heard, reading: "ask", candidates: heard.commands, commands: [] };
+  if (plain.every((is) => is)) return heard;
+  const commands = heard.commands.filter((_, at) => plain[at]);
+  const doubted = heard.commands.filter((_, at) => !plain[at]);
+  if (commands.length === 0) {
+    return { ...heard, reading: "ask", candidates: doubted, commands: [] };
+  }
+  const clauses = heard.clauses?.filter((_, at) => plain[at]);
+  return { ...heard, commands, ...(clauses ? { clauses } : {}) };
 }

@@ -13,7 +13,32 @@ import type { Utterance } from "./words.ts";
 /** The clauses that may each say something; empty where the sentence is a single one. */
 export function wholeClauses(said: Utterance, context: Context): Utterance[] {
   const all = askedAlike(clausesIn(said), said);
-  return all.length < 2 ? [] : joined(withoutOpeners(all, context), said, context);
+  if (all.length < 2) return [];
+  return joined(together(withoutOpeners(all, context), said, context), said, context);
+}
+
+const MOST_TOGETHER = 3;
+
+/** Clauses that are one report together: "eight pints filled and wiped, and my feet hurt". */
+function together(clauses: readonly Utterance[], said: Utterance, context: Context): Utterance[] {
+  const list: Utterance[] = [];
+  for (let at = 0; at < clauses.length; ) {
+    const first = clauses[at] as Utterance;
+    let union = first;
+    let next = at + 1;
+    for (let end = Math.min(at + MOST_TOGETHER, clauses.length); end > at + 1; end -= 1) {
+      // The whole sentence has been tried before its clauses.
+      if (end - at === clauses.length) continue;
+      const span = spanning(first, clauses[end - 1] as Utterance, said);
+      const { report, plainly } = MEANINGS[surelyUnderstood(span, context)?.intent ?? "unknown"];
+      if (!report || !plainly) continue;
+      [union, next] = [span, end];
+      break;
+    }
+    list.push(union);
+    at = next;
+  }
+  return list;
 }
 
 const OWN_QUESTION = /^(what|how|when|where|which|who|whose|why)$/;

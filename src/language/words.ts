@@ -310,7 +310,8 @@ export function utteranceOf(text: string): Utterance {
     const raw = match[0];
     const start = match.index;
     const end = start + raw.length;
-    for (const word of expand(raw, before)) {
+    const prefixed = raw === "a" && /^-[a-z]{2,}(in['’]?|ing)\b/i.test(read.slice(end));
+    for (const word of prefixed ? [] : expand(raw, before)) {
       const alt =
         raw.length > word.length && Object.hasOwn(ALTERNATIVES, word)
           ? ALTERNATIVES[word]

@@ -136,7 +136,8 @@ const OUTSIDE = wordSet(
 /** "Since breakfast": a time, not a thing on the stove. */
 const TIMELY = wordSet("since before after until till");
 
-function isOnTheStove(words: readonly string[]): boolean {
+/** Whether something on the stove is named that holds nothing at stake. */
+export function isOnTheStove(words: readonly string[]): boolean {
   return words.some((word, at) => {
     const other = TIMELY.has(words[at - 1] ?? "") || words[at + 1] === "vinegar";
     return ELSEWHERE.has(word) && !other;

@@ -1,5 +1,6 @@
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
+import { spokenNames } from "../values/targets.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Things that are put somewhere without going into the food. */
@@ -16,7 +17,10 @@ export const added: MeaningOf<"added"> = {
   slots: { food: "text", amount: "text" },
   example: "I threw in a banana",
   parts: ["known"],
-  finish: ({ food, amount, known }) => {
+  finish: ({ food, amount, known }, context) => {
+    // "I put the beets in the jars": what the batch is made of is nothing new.
+    const own = spokenNames(context).byName.get(String(food).replace(/^(the|my|our) /, ""));
+    if (own && own.batches.length > 0) return undefined;
     // "There's a crack in it" puts nothing in.
     if (known === true && foodsNamed(String(food)).length === 0) return undefined;
     const words = String(food ?? "").split(" ");

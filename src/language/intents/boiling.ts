@@ -11,8 +11,8 @@ export const boiling: MeaningOf<"boiling"> = {
   topical: true,
   doubting: ["once"],
   wordings: [
-    `[<boil-lead>] <boil-report> [<boil-where>] [<hard>] [<when>|<lasting>] [<boil-where>] [[<and>]
-    {covered=true} <covered>] [<start-tail>]`,
+    `[<boil-lead>] <boil-report> [<boil-where>] [<hard>] [<with-bubbles>] [<when>|<lasting>|since
+    now] [<boil-where>] [[<and>] {covered=true} <covered>] [<start-tail>]`,
     `[<boil-lead>] <boil-report> [<and>] {covered=true} <covered> [<when>|<lasting>]`,
     "<covered> {covered=true} [and] <boil-report> [<when>|<lasting>] [<start-tail>]",
     "<boil-report> [and] [everything is|all is|all] {covered=true} covered [<when>]",
@@ -40,6 +40,10 @@ export const boiling: MeaningOf<"boiling"> = {
   ],
   lists: {
     be: "is|are|has|have|am|has been|have been|been|has got|have got",
+    "with-bubbles": `
+      (with|and) [<the>] (loads|lots|plenty|heaps|tons) of [big] bubbles|[and] [big|great big]
+      bubbles (everywhere|all over)|lids and all under [the] water {covered=true}
+    `,
     boil: `
       (a|the|it is|full|that|another) [<full>] [<full>] (boil|boiling|rolling)|
       <full> [<full>] boil|boil|boiling|boiling point|the boiling point
@@ -49,7 +53,7 @@ export const boiling: MeaningOf<"boiling"> = {
       (bubbling|bubblin|galloping|leaping|churning) (hard|away|<like>|over the top|full on|
       furiously|fiercely|vigorously|all over|right up|for real)|
       boiling and (bubbling|rolling|spitting|tumbling)|rolling and boiling|up and (boiling|rolling)|
-      galloping|roiling
+      galloping|roiling|(properly|truly|really|fairly|well and truly) (boiling|rolling)
     `,
     "boil-lead": `
       that is|there it is|there she (goes|blows)|now|yes|at last|and now|i see|i can see|i have
@@ -160,7 +164,8 @@ export const boiling: MeaningOf<"boiling"> = {
       [<boil-subject>] [<still>] (keeps|keeps on|kept|does not stop|will not stop|never stops)
       (boiling|bubbling|rolling) [even] [while|as] <stirring>|
       [<boil-subject>] [<be>] [at] a <full> [<full>] boil|
-      <got> [<us>] [a|the|that] [<full>] [<full>] boil [on|going|up] [again|now] [for {target}]|
+      <got> [<us>] [a|the|that] [<full>] [<full>] boil [on|going|up] [again|now] [(for|on|in) [<the>]
+      {target}]|
       that is <boil-subject> [<still>] (boiling|rolling|at the boil|up to the boil|on the boil|at
       a [<full>] boil)|
       (back|right back|up) (at|to|on|up to) [<full>] boil [again|now]|

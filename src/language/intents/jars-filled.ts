@@ -7,6 +7,9 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   report: true,
   when: ["stage:filling"],
   slots: { target: "name", count: "count", size: "size" },
+  parts: ["at"],
+  // When they were filled is kept nowhere.
+  finish: ({ target, count, size }) => ({ slots: { target, count, size } }),
   example: "eight pints filled",
   wordings: [
     "<tally> {count:whole} <filled-state> [now|so far]",
@@ -54,8 +57,21 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     `[<the>|them|those] {target} (made|filled|came to|came out at|gave|yielded|makes|fills) [me|us]
     [about|exactly|just] {count:whole} [full|good] <jars-or-size> [<filled-tail>] [<leftover>]`,
     `{count:whole} <jars-or-size> is what [<the>|them] {target} (came to|made|gave [me|us]|filled)`,
-    `{target} (is|are) [all] (in|packed in|in the|packed|filled|in jars) {count:whole}
-    <jars-or-size> [now|in all|all told]`,
+    `[<the>] {target} (is|are|fit|fits) [all] (in|into|packed in|in the|packed|filled|in jars)
+    {count:whole} <jars-or-size> [now|in all|all told]`,
+    `[<we>|i] [have] [just] [got] (filled|packed|finished) [<the>] last [(of|jar of) [<the>]
+    {target}|[{target}] (jar|one)|of it|of them] [up|packed|filled] [<when>] [and] [that is|that
+    makes] {count:whole} <jars-or-size> [<filled-tail>] [<filled-tail>]`,
+    `[<we>|i] [have] got [<the>] last [{target}] (jar|one|of them) (filled|packed|done) [and] [that
+    is|that makes] {count:whole} <jars-or-size> [<filled-tail>] [<filled-tail>]`,
+    `[<we>|i] (count|counted|have counted) [<the>] [{target}] jars [(i|we) [have] (filled|packed|
+    put up)] [and] (there is|there are|it is|that is|they are|i get|we have) {count:whole}
+    [<jars-or-size>]`,
+    `[already] [<we>|i] [have] [already] (put|packed|got) [<the>] {target} in [<the>] jars [and]
+    (are|there are|that is|that makes|it is|it makes|they are) {count:whole} <jars-or-size>`,
+    `<got> {count:whole} <jars-or-size> [all] (stood|sat|standing|sitting|lined up|waiting) [here|
+    there|on the counter] [all] [filled|full|packed|ready]`,
+    `jars (filled|packed) [and] [there are|that is] {count:whole} of (them|it)`,
   ],
   spoken: [
     "{count:whole} {size} filled",
@@ -80,9 +96,10 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     "filled-state": "<filled-word> [and] [<filled-word>] [and] [<filled-word>]",
     "filled-word": `
       filled|full|packed|lidded|capped|ready|wiped|done|ready to go|topped up|sealed up and
-      ready|ladled|loaded up|filled up|ready for the canner|waiting|up|good to go
+      ready|[the] lids (on|are on)|ladled|loaded up|filled up|ready for the canner|waiting|up|good to go
     `,
     "filled-tail": `
+      (out of|from) (that|this|it|the|the whole) (lot|batch|bowl|bushel|basket|crate)|
       [all|and|now] (filled|full|packed|lidded|capped|wiped|done|ready|closed|packed up|filled up|
       put up|topped off) [and] [filled|full|packed|lidded|capped|wiped|ready|waiting] [up]
       [for (the|that) (canner|pot)]|

@@ -54,7 +54,7 @@ export const loaded: MeaningOf<"loaded"> = {
     "[<the>] (beets|beans|pickles|tomatoes) (is|are) in the canner",
     `(i|we) [have|just|have just] (put|got|set|lowered|loaded|placed) [all] [<the>] {target}
     [jars] [all] [down] (in|into) the (canner|water bath|pressure canner|bath) [now] [<when>]`,
-    `<load> [is|are|was|has|have|got|went|that are|that is] [now|all|both|just|safely|
+    `[that is] <load> [is|are|was|has|have|got|went|that are|that is] [now|all|both|just|safely|
     already|been|gone|sitting|standing|sat|put|set|lowered|loaded|tucked|packed|down] <went-in>
     [<went-in>] [and] [<lid-on>] [<lid-on>] [<no-room>] [<when>|<lasting>]`,
     `[<we>|i] [have|had|just|have just|finally|all] <put-in> [down|in] <named-load> <went-in>

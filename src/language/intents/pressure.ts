@@ -32,13 +32,15 @@ export const pressure: MeaningOf<"pressure"> = {
   wordings: [
     `[<gauge-subject>] <at-value> {value:number} <pressure-unit> [<gauge-tail>] [<gauge-tail>]
     [<when>]`,
-    `[<gauge-subject>] [<got>|<got> a steady|<got> about] {value:number} <pressure-unit>
+    `[<gauge-subject>] [<got>|<got> a steady|<got> about|<i-see>] {value:number} <pressure-unit>
     [<gauge-tail>] [<gauge-tail>] [<when>]`,
     `<got> (it|her|him|them|everything|the canner) [<still>] [holding|running|sitting|steady]
     <at-value> {value:number} <pressure-unit> [<gauge-tail>] [<when>]`,
     "<gauge-name> [<at-value>] {value:number} [<gauge-tail>] [<gauge-tail>] [<when>]",
-    `[<gauge-subject>] (<got>|<at-value>) {value:number} (on|showing on|by) <gauge-name>
-    [<gauge-tail>] [<when>]`,
+    `[<gauge-subject>] (<got>|<i-see>|<at-value>) {value:number} [<pressure-unit>] (on|showing on|by)
+    <gauge-name> [<gauge-tail>] [<when>]`,
+    `{value:number} [<pressure-unit>] is what (<gauge-name>|<it>|<i-see>) [is] [<shows>] [at|on]
+    [now]`,
     "{value:number} (on|showing on) <gauge-name> [<gauge-tail>] [<when>]",
     "{value:number} [and] (holding|holding steady) [on <gauge-name>] [<when>]",
     `[<we>|<it>] [am|is|are|have|has] [<got>] <at-value> (target|full|working|our|the) [<gauge>]
@@ -95,7 +97,7 @@ export const pressure: MeaningOf<"pressure"> = {
     `,
     "gauge-tail": `
       on <gauge>|in {target}|in the canner|steady|even|holding|<still>|of pressure|pressure|
-      showing|flat|and holding steady|and staying there|up|on the nose|on the dot|exactly|gauge
+      showing|flat|and holding steady|and staying there|up|on the (nose|dot|button|money)|dead on|exactly|gauge
       pressure
     `,
   },

@@ -101,7 +101,8 @@ export const sealed: MeaningOf<"sealed"> = {
   ],
   lists: {
     "all-jars": `
-      <every-jar>|all [of] [<the>] {target} [jars|ones|lids]|[<the>] {target} [jars|lids] all|
+      <every-jar>|<all-lids> [of|from|on|in|with] [<the>] {target} [they|they all]|
+      all [of] [<the>|{count:whole} [of the]] [{target}] (jars|ones|lids|glasses|{target})|[<the>] {target} [jars|lids] all|
       (each|every) [single|last|one of <the>] {target} [jar|lid|one]|the whole row|all in a row|
       [each|every] (one|lid) [of them] all|all the (red|green|yellow) ones|all [of] <the> lids [on
       [<the>] {target}]|all|all of them|all of the jars|all the jars|all of the lids|all the lids|
@@ -120,6 +121,9 @@ export const sealed: MeaningOf<"sealed"> = {
       quarts|all {count} [<of-them>|jars|lids|pints|quarts]|all (of|the) {count} [jars|lids|
       pints|quarts]|the (beets|beans|pickles|tomatoes) all|all the (beets|beans|pickles|
       tomatoes)
+    `,
+    "all-lids": `
+      all [of] [<the>] (lids|jars|glasses|seals|ones)|every [single|last] (lid|jar|one)|<the> lids
     `,
     pressed: `
       [i|we|i have|we have] [just|now] (pressed|pushed|pushed on|pressed on|tapped|checked|tested|
@@ -145,7 +149,7 @@ export const sealed: MeaningOf<"sealed"> = {
       in|sucked in|sucked down|gone concave)|took|caught|hold|held|drew (in|down)|sucked (in|down)|
       pulled (in|down)|popped (in|down)|dimpled [in]|clicked down|sealed up|sealed fine|took a
       seal|got a good seal|made a seal|sealed perfectly|
-      sealed properly|sealed solid|went ping|went down tight|sealed beautifully|took the seal
+      sealed properly|sealed solid|(went|gone) ping|gone concave|took a good seal|went down tight|sealed beautifully|took the seal
     `,
   },
 };

@@ -6,7 +6,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     that stage|this stage|this bit|the last bit|the last part|that whole part|it|that|this|
     they|these|those|she|he|that one|this one|mine
   `,
-  the: "the|my|our|those|these|that|this|your|all the|all my|all our",
+  the: "the|my|our|those|these|that|this|them|your|all the|all my|all our",
   we: "we|i",
   got: `
     got|have|have got|we have|we have got|i have|i have got|we got|i got|there is|there are|
@@ -33,7 +33,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   hard: `
     hard|away|well|good|fine|steadily|strongly|properly|vigorously|nicely|great|fully|full on|
-    full tilt|at a full roll|merrily|happily|<like>|it is head off|their heads off|fit to bust|full
+    full tilt|at a full roll|merrily|happily|<like>|it is head off|their heads off|fit to bust|to beat the band|right smart|real fierce|full
     blast|full force|at full tilt|full bore|full pelt|flat out|up a storm|strong|proper|good and
     (hard|proper|strong|steady)|real (good|hard|nice|big|strong)|right (well|hard|up|good)|for
     real|in earnest|something (fierce|awful)|furiously|ferociously|wildly|briskly|beautifully|
@@ -56,6 +56,10 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   lids: `
     <the> (lids|jars|tops|lid|jar tops)|lids|jars|they|everything|the jars and lids|all of them
+  `,
+  "i-see": `
+    i see|i can see|i make (it|that)|i read|i get|i am (getting|reading|seeing)|we (read|see|get)|i
+    (have|have got)|we (have|have got)|got|i am looking at
   `,
   when: "{at:past}|just now|a moment ago|this minute|right now|as of now|a second ago",
   lasting: "[for] [about] {at:lasting} [now|already]",
@@ -86,6 +90,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     (drawn|drawed|sucked|pulled|dimpled|dipped|caved|popped) (in|down) [nicely|tight|good|well]|
     [good and|nice and|good|really] (tight|solid) [as (a drum|a tick|ticks|drums|can be)]|sealed
     (up|down) (tight|nice|good|nicely|well)|sealed good|stuck down|tight shut|vacuum tight|
+    (closed|shut) [up|down] [good|well|tight|properly|nicely]|[good and] airtight|
     sealed|sealed tight|sealed up|sealed fine|sealed down|sealed perfectly|sealed properly|a
     good seal|good seals|tight|sealed shut|sealed solid|sucked down|vacuum sealed|gone down|
     popped down|concave|down|down tight|pulled down|sealed beautifully|sealed airtight
@@ -116,13 +121,14 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     again)
   `,
   "gauge-name": `
-    [<the>] [little|big|old|stupid|foreign|second|secondary|dial|pressure|steam|brass|other|
-    canner] (gauge|dial|needle|pointer|arrow|pointy thing|dial gauge|indicator|meter|gage) [thing]|
+    [<the>] [there|here] [little|big|old|stupid|foreign|second|secondary|dial|pressure|steam|brass|
+    other|round|canner] (gauge|dial|needle|pointer|arrow|pointy thing|dial gauge|indicator|meter|
+    gage) [thing|thingy] [(on|of) <the> (canner|pot|lid|cooker)]|
     <the> gauge|gauge|<the> needle|<the> dial|<the> dial gauge|<the> pressure gauge|needle|
     dial|<the> pressure|pressure|the canner gauge
   `,
   "at-value": `
-    [<is>] [<still>] [<still>] <shows> [<still>] [<at>] [<approx>]|
+    [<is>] [<still>] [<still>] <shows> [me|us] [<still>] [<at>] [<approx>]|
     [<is>] [<still>] <climbed> [<still>] [<way>] <to> [<approx>]|
     <is> [<still>] [<still>] [<way>] [<at>] [<approx>]|
     [<still>] [<way>] <at> [<approx>]
@@ -151,12 +157,19 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   way: "up|back|back up|right|all the way|all the way up|down",
   approx: `
     about|around|exactly|just over|just under|roughly|a steady|a solid|a good|a hair over|a hair
-    under|a little over|a little under|a bit over|a touch over|near|a full|close to
+    under|a little over|a little under|a bit over|a touch over|near|a full|close to|the
   `,
   weight: `
-    [little|old] (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|
+    [<weight-kind>] [<weight-kind>] (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|
     counterweight|petcock|rocker weight|pressure weight|wobbler|jiggle top|jiggler weight|
-    rocking weight)
+    rocking weight) [thing|thingy] [on (top|the lid|the canner)]|
+    [<weight-kind>] (jiggly|rattly|wobbly|rocky|jiggling|rocking|jiggle|rattling) (thing|bit|thingy)
+    [on (top|the lid|the canner)] [of the (lid|canner)]|
+    [<weight-kind>] (thing|bit|thingy) (on top|on the lid) [of the (lid|canner)]
+  `,
+  "weight-kind": `
+    little|old|big|metal|brass|silly|top|black|round|funny|heavy|wobbly|jiggly|rattly|wee|there|
+    (five|ten|fifteen) pound
   `,
   rocking: `
     (rocking|jiggling|dancing|rattling|rock|jiggle|dance|rattle|wobbling|swinging|ticking|
@@ -177,7 +190,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     [the|my|our|those] [little|wee|small|big|large|tall|cute|baby|bitty|good|mason|jam|jelly|tiny|
     other] [little|bitty] [{target}] (jars|jar|glasses|glass|ones|lads|fellows|babies|beauties|
     bastards|buggers|sods|devils)|
-    {size} [jars] of [<the>] {target}|(jars|glasses) of [<the>] {target}|{target} {size} [jars]|
+    {size} [jars] (of|with) [<the>] {target}|(jars|glasses) of [<the>] {target}|{target} {size} [jars]|
     of (the|my|our|those|these) [little|big|bitty|small|tall] (jars|ones|{size}|bastards|buggers|
     {target})
   `,

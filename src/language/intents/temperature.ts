@@ -34,8 +34,8 @@ export const temperature: MeaningOf<"temperature"> = {
     `<the> (temperature|temp) (of|in) {target} [<at-value>|<fell-to>] {value:number}
     [<temp-unit>] [<when>]`,
     "[<the>] {target} [temperature|temp] {value:number} <temp-unit>",
-    `(measured|i measured|i get|getting|i am getting|i read|read|took a reading of|i see|i am
-    reading|we are reading|we are getting|i am seeing) ({value:number} <temp-unit>|
+    `(measured|i measured|getting|read|took a reading of|we are reading|we are getting|<i-see>)
+    ({value:number} <temp-unit>|
     {value:temperature})
     [<temp-tail>]`,
     `[<temp-subject>|<it>|<we>] [<at-value>|<got>] {value:temperature} [<temp-unit>] <at-boil>
@@ -75,7 +75,7 @@ export const temperature: MeaningOf<"temperature"> = {
     "temp-subject": `
       <thermometer>|{target}|<thermometer> (in|on|for) {target}|
       {target} (in|on) [<the>] (canner|pot|kettle|crock|bath|pan|big pot|water bath)|
-      {target} (temperature|temp|thermometer)|
+      {target} (temperature|temp|thermometer)|<the> [metal|little] (thing|stick|thingy) in {target}|
       <the> (temperature|temp|reading) (of|in|on|for) {target}|
       the water in {target}
     `,
@@ -88,7 +88,7 @@ export const temperature: MeaningOf<"temperature"> = {
       [and] [<still>] boiling [<hard>] [now|here]
     `,
     "temp-tail": `
-      now|even|steady|on <thermometer>|by <thermometer>|on the dot|holding|exactly|flat|
+      now|even|steady|on <thermometer>|by <thermometer>|on the (dot|nose|button|money)|in there|holding|exactly|flat|
       already|(in|for|on) {target}|and (rising|climbing|falling|dropping)
     `,
     "fell-to": `

@@ -23,13 +23,12 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
     going|weight going|weight dancing|weight rattling) [<steady>] [<when>]`,
     "(there goes|here goes|there is) the <weight> [<rocking>] [<steady>]",
     "[<the>] <weight> is at a [<full>] (rock|jiggle|rattle|wobble) [<steady>]",
-    `[now|there|i see|i hear] [<the>] [<weight-kind>] <weight> [on (top|the canner|the lid)] [is|
-    are|
-    has|goes|went|does|keeps] [<still>] [started|begun|began|begins|starts|just started|got] [to]
+    `[now|there|i see|i hear] [<the>] <weight> [is|are|be|has|goes|went|does|keeps] [on the go|
+    going|<still>] [and] [started|begun|began|begins|starts|just started|got] [to]
     [now] [<still>] <rocking> [and (rocking|rattling|hissing|jiggling|singing|spitting)]
     [<rock-how>]
     [<rock-how>] [<when>|<lasting>]`,
-    `[<the>] [<weight-kind>] <weight> (does|is doing|does it is|is doing it is|has started it is)
+    `[<the>] <weight> (does|is doing|does it is|is doing it is|has started it is)
     [it is|
     the] (dance|jiggle|jig|thing|rock|shimmy|wobble) [<rock-how>] [<when>]`,
   ],
@@ -42,7 +41,6 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
     },
   ],
   lists: {
-    "weight-kind": "little|old|big|metal|brass|silly|top|black|round|funny|heavy|fifteen pound",
     "rock-how": `
       <steady>|<like>|side to side|back and forth|to and fro|(two|three|four|a couple of|a few|
       several|{number}) times a minute|now and then as it should|away [merrily|nicely]|nice and

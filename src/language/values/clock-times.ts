@@ -133,6 +133,13 @@ export function clockAt(words: readonly Word[], at: number): Parsed<ClockTime> |
   return { value: { ...clock.value, half: half.value }, next: half.next };
 }
 
+/** "By the stove clock": where the words end that say which clock it was read from. */
+function behindClock(words: readonly Word[], at: number): number {
+  const named = said(words, at) === "by" && /^(the|my|our)$/.test(said(words, at + 1));
+  const end = [at + 2, at + 3].find((place) => /^(clock|watch)$/.test(said(words, place)));
+  return named && end !== undefined ? end + 1 : at;
+}
+
 /** Minutes from midnight of one end of a night; an hour without its half lies in the night. */
 function minuteOfNight({ hour, minute, half }: ClockTime): number {
   const late = half === undefined && hour > 5 && hour < 12;
@@ -219,6 +226,7 @@ export function pastMomentsAt(
   ) {
     start += 1;
   }
+  if (said(words, start) === "a" && said(words, start + 1) === "good") start += 2;
   for (const duration of durationsAt(words, start)) {
     const after = said(words, duration.next);
     if (after === "ago" || after === "back" || after === "earlier") {
@@ -231,7 +239,8 @@ export function pastMomentsAt(
   if (!clock) return [];
   const certain = prepositioned || isPlainlyClock(words, start, clock);
   if (!certain) return [];
-  return [{ value: lastTimeOf(clock.value, nowMs, zone), next: clock.next }];
+  const next = behindClock(words, clock.next);
+  return [{ value: lastTimeOf(clock.value, nowMs, zone), next }];
 }
 
 /** Without "at" or "since", a clock time is only what cannot be a bare number. */

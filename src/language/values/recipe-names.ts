@@ -35,6 +35,8 @@ export const RECIPE_NAMES: Readonly<Record<string, readonly string[]>> = {
     "pickled beetroot",
     "beets in vinegar",
     "beets",
+    "beetroot",
+    "beetroots",
   ],
   "crushed-tomatoes": [
     "crushed tomatoes",

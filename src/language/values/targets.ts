@@ -308,6 +308,16 @@ function pickedAt(words: readonly Word[], at: number): Parsed<Target> | undefine
   return { value: targetFrom(`${first} ${number.value}`, true), next: number.next };
 }
 
+/** What goes by the food in it: "the beet pot", "the bean lids". */
+const OF_FOOD = new Set([...HEADS, "water", "brine", "lids", "jar", "lid", "canner", "glasses"]);
+
+/** A food named by one of it, before what it is in. */
+function attributeAt(words: readonly Word[], at: number, names: Names) {
+  const entry = names.byName.get(`${words[at]?.word ?? ""}s`);
+  const named = entry && entry.batches.length > 0 && OF_FOOD.has(words[at + 1]?.word ?? "");
+  return named ? { value: entry, next: at + 1 } : undefined;
+}
+
 const RUNS = /^(batch|lot|run|round)$/;
 
 /**
@@ -356,7 +366,7 @@ export function targetsAt(
     start += 2;
     while (ARTICLES.has(words[start]?.word ?? "")) start += 1;
   }
-  const exact = exactAt(words, start, names);
+  const exact = exactAt(words, start, names) ?? attributeAt(words, start, names);
   const fuzzy = exact ? undefined : fuzzyAt(words, start, names, false, plain);
   const found = exact ?? fuzzy;
   if (!found) return [];

@@ -1,0 +1,196 @@
+/**
+ * What takes the plainness from a report, wherever in its sentence it stands: a doubt, a part that
+ * is excepted, a way that is only half gone, a joke, a question behind it, hearsay, another day or
+ * an order. A report that would clear a doubt or set a value is then asked back.
+ */
+import type { Command, Intent } from "../kitchen/command.ts";
+import { isOnTheStove } from "./evidence/doubts.ts";
+import { clausesIn } from "./evidence/split.ts";
+import { wordSet } from "./grammar/word-set.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Utterance, Word } from "./words.ts";
+
+const BE = "(?:is|are|was|were|am|do|does|did|has|have|had|can|could|will|would|should)";
+const THEM = "(?:it|that|this|they|them|these|those|she|he|i|we|you)";
+const PEOPLE =
+  "(?:he|she|they|kids?|boys?|girls?|husband|wife|sister|brother|neighbors?|mother|mom|mum|dad|" +
+  "son|daughter|nan|gran|grandma|grandpa|aunt|uncle|cousin|man|woman|lad|lass)";
+
+/** Each is matched against the words of one clause. */
+const QUALIFIES: readonly RegExp[] = [
+  // A doubt.
+  /\b(i|we) (think|believe|guess|reckon|hope|suppose|suspect|figure|dream\w*|wish)\b/,
+  /\b(i|we) (do not|would not|could not|can not|can not honestly) (think|know|say|swear|tell|see)\b/,
+  /\b(i|we) would (say|guess|call|bet)\b/,
+  /\b((they|it|that|lids?|jars?) look(s|ed)?|looks? (like|as if)|(should|must) (be|have))\b/,
+  /\b(pretty|fairly|not|never|nowhere) (sure|certain|near)\b|\bapparently|\b(as|so) far as\b/,
+  /\b(maybe|perhaps|probably|presumably|possibly|supposedly|allegedly|hopefully|unless)\b/,
+  /\b(give or take|sort of|kind of|ish|more or less|mostly|nearly|almost|barely|hardly)\b/,
+  /\b(near|as) (enough|as|near as)( makes)?\b|\bin theory\b|\bat least$|\bgod willing\b/,
+  /\b(lord willing|fingers crossed|(knock on|touch) wood|iffy|lost count|in this light)\b/,
+  /\b(have|did) not (looked|pressed|checked|look|press|check|have (my|the) (glasses|specs))\b/,
+  // A part.
+  /\b(except|excepting|save|bar|apart from|other than)\b|\bbut (not|one|two|for|number|the last)\b/,
+  /\bthe ones (i|we|you)\b|\b(half|most|some|part) (of )?(the|them|it)\b|\bon and off\b/,
+  /\bin (spurts|fits|dribbles|my head)\b|\bnow and then$|\b(then|till|until) it (quits|stops)\b/,
+  // A condition, or what is still to come.
+  /\b(provided|providing|assuming|in case|(as|so) long as)\b|\bor (else|i am|am i)\b/,
+  /\b(another|(one|two|three|a few|a couple) more) (minutes?|handfuls?|moments?|seconds?)\b/,
+  // A joke.
+  /\b(april fools?|(just )?(kidding|joking|teasing)|gotcha|psych|yeah right|as if|haha|ha ha)\b/,
+  /\bmy (foot|eye|hat|arse|ass|backside)$|^my (head|blood) is$|\b(out of|like|with|in) my \w+$/,
+  /\bthe other one$|\bhad you\b|\b(hundred|million) years\b|\bpigs fly\b|\b(glue|trick|fool\w*)\b/,
+  /\b(lie|lies|lied|lying|liar)\b|\bi am (the (one|queen|king|pope)|a dutchman|boiling|steaming|venting|loaded|done for)\b/,
+  // A mistake.
+  /\b(wrong|mistaken|misread|mistake|my bad|scratch that|strike that|never mind (that|it))\b/,
+  /\bi was (only )?(testing|looking at|reading|wrong|dreaming)\b|\b(sticking|unreliable)\b/,
+  /\b(is|are|does|do|has|have|was|were) (not|no) (yet|it)\b|^not( yet)?$|\boh no\b|\bnone\b/,
+  // A question.
+  new RegExp(`^(or )?${BE} (not )?${THEM}( not)?( now| then| please)*$`),
+  new RegExp(`\\bor ${BE} ${THEM}\\b|\\b${BE} (it|that) (right|so|enough|okay|true)$`),
+  /\b(do )?you (think|reckon|sure)\b|\b(or not|yes or no|or what)$/,
+  /\bwho (says|said|put|loaded)\b/,
+  // A wish.
+  /^(oh )?come on\b|^(oh to|please let|let it|may they)\b|\b(all )?(i|we) (want|wished?|hoped?)\b/,
+  // What somebody else says or does.
+  new RegExp(
+    `\\b${PEOPLE} (all )?(say|says|said|tells?|told|claims?|swears?|swore|goes|yell\\w*|` +
+      "holler\\w*|shout\\w*|count(s|ed)|reckons?|thinks?|lied|calls?|called|heard|figures?)\\b",
+  ),
+  /\b(i|we) (hear|heard|am told|was told|gather|understand)\b.* (is|are|has|have)\b/,
+  /\b(according to|word is|says the|said nobody|they tell)\b/,
+  // Another day, or over.
+  /\b(remember (when|that|how)|used to|once upon|yesterday|last (year|summer|week|time|month))\b/,
+  /\b(i|we|it|they|that|she) (was|were) (all )?(done|finished|rocking|sealed)\b(?!.*\bago\b)/,
+  // An order.
+  /^(just |please |now |and |so |okay |right |you |go and )*(put|set|lower|say|tell|make|bring)\b/,
+  /^(just |please |now |and |so |okay |right |you |go and )*(get|keep|load|be) (?!got)/,
+  /^(would|will|could) you$|\b(somebody|anybody|everyone) (put|load|get)\b/,
+  // Something else.
+  /\b(her|his|their|your) (jars?|lids?|batch|pot|canner)\b|\bmarriage\b/,
+  /\boutside\b|\ball over the world\b/,
+];
+
+const RISING = /\b(coming|heading|creeping|climbing|getting|working) (back |right )?(up |on )*to/;
+const RISEN_NEAR = /\b(coming|going|getting|creeping|climbing) (back |right )?(up )?(on|toward)\b/;
+const SHORT = /\b(under|below|near|close to|shy of|short of|somewhere|between|toward)\b/;
+const OR_ANOTHER = /\bor (maybe )?(one|two|three|four|five|six|seven|eight|nine|ten|eleven|\d+)\b/;
+
+/** "It's boiling, right": asked, if not by its mark. */
+const TAGGED = /\w (right|huh|correct)$/;
+
+/** "The feeders are filled, two of them": no jars are named. */
+const UNNAMED = /^(?!.*\b(jar|pint|quart|glass|bean|beet|pickle|lid)).*\bof them\b/;
+
+/** What does so to a report with one of these meanings. */
+const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
+  boiling: [
+    RISING,
+    /\b(in|at|on|round|around) the (middle|edges?|rim|sides?)\b|\bone side\b|\bkettle\b/,
+    /^(it|she) is boiling in this kitchen\b/,
+  ],
+  pressure: [RISING, RISEN_NEAR, SHORT, OR_ANOTHER, /\bon me\b/],
+  temperature: [RISING, RISEN_NEAR, SHORT, OR_ANOTHER],
+  venting: [/\b(a (bit|little|wisp|puff) of|little puffs|but|though|weak|thin|wisps?|kettle is)\b/],
+  "weight-rocking": [/^no\b|\b(once|twice)\b|^rock$/],
+  loaded: [
+    /^all in$|\b(fridge|freezer|dishwasher|truck|car|van|washer|groceries)\b/,
+    /\b(are|is|am) (all )?(going|being|getting)\b|\bbut one\b/,
+  ],
+  sealed: [/\b(soft|clicks?|loose|rings? hard|screwed the (rings|bands)|to me)\b/],
+  "jars-filled": [OR_ANOTHER, /\bonly half\b/],
+  done: [
+    /\b(about done|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
+    /\blids?\b.* on the (counter|table)\b/,
+  ],
+};
+
+const textOf = (words: readonly Word[]) => words.map(({ word }) => word).join(" ");
+const wordsOf = ({ words }: Utterance) => words.map(({ word }) => word);
+const startOf = ({ words }: Utterance) => words[0]?.start ?? 0;
+
+/** Whether a clause tells only of the person, those around them, or the weather. */
+export function isOwnMatter({ words }: Utterance): boolean {
+  const all = textOf(words);
+  if (COURTESY.test(all)) return true;
+  return OWN.test(all) && !MATTERS.test(all) && !QUALIFIES.some((pattern) => pattern.test(all));
+}
+
+/** "If that is any use", "isn't that grand": nothing that a report hangs on. */
+const COURTESY = new RegExp(
+  "^(?:" +
+    "if (that|it|this) (is (any|of any)|helps|matters)( use| help| good| interest)?( to \\w+)?|" +
+    "if you (are|were) (writing|keeping|noting|asking|wondering|interested)( \\w+){0,2}|" +
+    "if you (please|like|care to know|want to know)|never mind (them|him|her|us)|" +
+    "is not (that|it|this) (grand|lovely|something|nice|great|wonderful|beautiful|a \\w+)|" +
+    "(thank|praise|bless) \\w+( \\w+)?" +
+    ")$",
+);
+
+const HOUSEHOLD =
+  "kids|children|grandkids|baby|boys?|girls?|dogs?|cats?|phone|doorbell|post|postie|mailman|mail|" +
+  "radio|wireless|telly|television|sun|weather|rain|wind|house|kitchen|neighbors?|sink|floor|" +
+  "windows?|car|truck|hens|chickens|goats|cows|flies|wasps|bins|washing|laundry|preacher|game|news";
+const OWN = new RegExp(
+  "^(?:(?:god|lord|so|oh) )?(?:(?:need|time for|off to|dying for|gasping for|going to sit)\\b|" +
+    `(?:i|we|me|(?:my|our)( \\w+){1,2}|(?:the |that )?(?:${HOUSEHOLD})|somebody|someone) (?:` +
+    "am|was|were|have|had|is|are|been|would|did|do|does|has|can|could|need|got|will|went|want|" +
+    "wants|want|love|hate|burnt|burned|licked|helped|kept|cried)\\b|" +
+    "it (?:is|was) (?:raining|pouring|snowing|hot|warm|late|getting (?:late|dark|hot)|lovely|dark)\\b)",
+);
+
+/** Words of the kitchen's work and of how it was seen: such a clause may be about the report. */
+const MATTERS = new RegExp(
+  "\\b((boil|seal|lid|jar|gaug|dial|weight|steam|vent|pot|canner|kettle|stov|burner|flam|fire|" +
+    "gas|heat|pressur|needle|thermomet|water|brine|bubbl|simmer|rock|jiggl|fill|load|rack|" +
+    "bean|beet|pickl|look|see|saw|read|check|press|count|watch|glass|spec|stop|quit|lost|" +
+    "drop|fell|off|power|propane|electric|eye|early|before|until|till|only|if|yet|but|other|another)\\w*|" +
+    "(it|that|this|they|them|these|those|one|ones|he|she) (is|was|were|are|did|does|has|have))\\b",
+);
+
+/** Whether a command would clear a doubt or set a value by a report. */
+function isPlain({ intent, confirms }: Command): boolean {
+  const { cost, plainly, report } = MEANINGS[intent];
+  return report === true && !confirms && (cost === "clearing" || plainly === true);
+}
+
+const WEIGHED = wordSet("but though although however except only");
+
+/**
+ * Whether something in its sentence takes the plainness from a report.
+ * @param own the clause it stands in, and `others` those that say something else; none where a
+ * wording covers the sentence
+ */
+export function isQualified(
+  command: Command,
+  said: Utterance,
+  own?: Utterance,
+  others: readonly Utterance[] = [],
+): boolean {
+  if (!isPlain(command)) return false;
+  const start = own && startOf(own);
+  const all = clausesIn(said);
+  const kept = all.filter((clause) => {
+    if (start === undefined || startOf(clause) === start) return true;
+    return !others.some((one) => startOf(one) === startOf(clause)) && !isOwnMatter(clause);
+  });
+  const left = all.filter((clause) => !kept.includes(clause)).flatMap(({ words }) => words);
+  const texts = [...kept.map(({ words }) => words), said.words.filter((w) => !left.includes(w))];
+  const patterns = [...QUALIFIES, ...(OF_ONE[command.intent] ?? [])];
+  const spoken = textOf(said.words);
+  if (
+    command.intent !== "done" &&
+    kept.some((one) => one.words.length < 5 && isOnTheStove(wordsOf(one)))
+  ) {
+    return true;
+  }
+  if (TAGGED.test(spoken) || (command.intent === "jars-filled" && UNNAMED.test(spoken)))
+    return true;
+  if (texts.some((words) => patterns.some((pattern) => pattern.test(textOf(words))))) return true;
+  // "It's boiling, but thinly": what comes behind a "but" weighs against it.
+  return kept.some((clause) => {
+    const [first] = clause.words;
+    const before = first && said.words[said.words.indexOf(first) - 1]?.word;
+    return start !== undefined && startOf(clause) > start && WEIGHED.has(before ?? "");
+  });
+}

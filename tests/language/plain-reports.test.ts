@@ -1,0 +1,78 @@
+/**
+ * Reports that clear a doubt or set a value, as people say them with idle talk around them, and
+ * what only sounds like one: denied, wished, asked, half-way, of another pot, on a condition, in
+ * jest, from hearsay, of another day, as an order.
+ */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { questionFrom } from "../../src/commands/open/understand.ts";
+import type { Command, Intent } from "../../src/kitchen/command.ts";
+import { hear } from "../../src/language/hear.ts";
+import { MEANINGS } from "../../src/language/intents/all.ts";
+import { kitchenContext } from "./kitchen-context.ts";
+
+const rows = (file: string) =>
+  readFileSync(new URL(file, import.meta.url), "utf8")
+    .split("\n")
+    .filter((line) => line !== "" && !line.startsWith("#"))
+    .map((line) => line.split("\t"));
+
+const PLAIN = rows("clearing/plain.tsv");
+const FOOLING = rows("clearing/fooling.tsv");
+
+function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
+  const question = questionFrom(key === "" ? undefined : key);
+  const running = { id: stage, title: stage, kind: stage, state: "running" } as const;
+  return hear(
+    text,
+    kitchenContext({
+      running: [
+        { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
+        { id: "b-2", recipe: "pickled-beets" },
+      ],
+      timers: [{ id: "t-1", label: "rice" }],
+      loads: [{ id: "L1", canner: "canner", stages: [running] }],
+      factors: key === "" ? [] : [{ id: key }],
+      ...(question ? { question } : {}),
+    }),
+  ).commands;
+}
+
+/** Takes food for sound, or sets a count or a measure. */
+function clears({ intent, slots, confirms }: Command): boolean {
+  const { cost, plainly, answer } = MEANINGS[intent];
+  if (confirms?.some(({ held }) => held === "yes")) return true;
+  const no = intent === "no" || ("unsure" in slots && slots.unsure === true);
+  return cost === "clearing" || plainly === true || (answer === true && !no);
+}
+
+describe("a plain report", () => {
+  it.each([...new Set(PLAIN.map(([intent]) => intent as Intent))])("acts at once: %s", (intent) => {
+    const list = PLAIN.filter(([meant]) => meant === intent);
+    expect(list.length).toBeGreaterThanOrEqual(25);
+    const missed = list.filter(([, stage = "", values = "", text = ""]) => {
+      const commands = commandsIn(text, stage);
+      const one = commands.find((command) => command.intent === intent);
+      const slots = JSON.stringify(one?.slots);
+      const right = Object.entries(JSON.parse(values)).every(([slot, value]) =>
+        slots?.includes(`"${slot}":${JSON.stringify(value).replace(/"$/, "")}`),
+      );
+      return !one || !right;
+    });
+    expect(missed).toEqual([]);
+  });
+});
+
+describe("nothing is cleared and no value set by what is", () => {
+  it.each([...new Set(FOOLING.map(([family]) => family ?? ""))])("%s", (family) => {
+    const list = FOOLING.filter(([one]) => one === family);
+    const fooled = list.filter(([, stage = "", question, text = ""]) => {
+      return commandsIn(text, stage, question).some(clears);
+    });
+    expect(fooled).toEqual([]);
+  });
+
+  it("tried with many", () => {
+    expect(FOOLING.length).toBeGreaterThanOrEqual(500);
+  });
+});
