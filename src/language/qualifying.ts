@@ -49,7 +49,8 @@ const QUALIFIES: readonly RegExp[] = [
   new RegExp(`^(or )?${BE} (not )?${THEM}( not)?( now| then| please)*$`),
   new RegExp(`\\bor ${BE} ${THEM}\\b|\\b${BE} (it|that) (right|so|enough|okay|true)$`),
   /\b(do )?you (think|reckon|sure)\b|\b(or not|yes or no|or what)$/,
-  /\bwho (says|said|put|loaded)\b/,
+  /\bwho (says|said|put|loaded)\b|^how many (is|are|was|were)\b/,
+  /^not (?!\d|number|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)/,
   // A wish.
   /^(oh )?come on\b|^(oh to|please let|let it|may they)\b|\b(all )?(i|we) (want|wished?|hoped?)\b/,
   // What somebody else says or does.
