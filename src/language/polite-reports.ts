@@ -14,7 +14,8 @@ const ASKED = new RegExp(
   "i",
 );
 const MENTIONED = new RegExp(
-  `${LEAD}(?:did i (?:mention|say|tell you|tell ye)|have i (?:mentioned|said)|(?:did|do) you know|guess what|` +
+  `${LEAD}(?:did i (?:mention|say|tell you|tell ye)|have i (?:mentioned|said)|` +
+    "(?:did|do) you know|guess what|" +
     "you know what|can you believe|would you believe)(?: to you)?(?: that)?[,:]?\\s+(.+?)\\W*$",
   "i",
 );

@@ -20,7 +20,7 @@ const PEOPLE =
 const QUALIFIES: readonly RegExp[] = [
   // A doubt.
   /\b(i|we) (think|believe|guess|reckon|hope|suppose|suspect|figure|dream\w*|wish)\b/,
-  /\b(i|we) (do not|would not|could not|can not|can not honestly) (think|know|say|swear|tell|see)\b/,
+  /\b(i|we) (do|would|could|can) not (honestly )?(think|know|say|swear|tell|see)\b/,
   /\b(i|we) would (say|guess|call|bet)\b/,
   /\b((they|it|that|lids?|jars?) look(s|ed)?|looks? (like|as if)|(should|must) (be|have))\b/,
   /\b(pretty|fairly|not|never|nowhere) (sure|certain|near)\b|\bapparently|\b(as|so) far as\b/,
@@ -40,7 +40,8 @@ const QUALIFIES: readonly RegExp[] = [
   /\b(april fools?|(just )?(kidding|joking|teasing)|gotcha|psych|yeah right|as if|haha|ha ha)\b/,
   /\bmy (foot|eye|hat|arse|ass|backside)$|^my (head|blood) is$|\b(out of|like|with|in) my \w+$/,
   /\bthe other one$|\bhad you\b|\b(hundred|million) years\b|\bpigs fly\b|\b(glue|trick|fool\w*)\b/,
-  /\b(lie|lies|lied|lying|liar)\b|\bi am (the (one|queen|king|pope)|a dutchman|boiling|steaming|venting|loaded|done for)\b/,
+  /\b(lie|lies|lied|lying|liar)\b|\bi am (the (one|queen|king|pope)|a dutchman|done for)\b/,
+  /\bi am (boiling|steaming|venting|loaded)\b/,
   // A mistake.
   /\b(wrong|mistaken|misread|mistake|my bad|scratch that|strike that|never mind (that|it))\b/,
   /\bi was (only )?(testing|looking at|reading|wrong|dreaming)\b|\b(sticking|unreliable)\b/,
@@ -50,7 +51,7 @@ const QUALIFIES: readonly RegExp[] = [
   new RegExp(`\\bor ${BE} ${THEM}\\b|\\b${BE} (it|that) (right|so|enough|okay|true)$`),
   /\b(do )?you (think|reckon|sure)\b|\b(or not|yes or no|or what)$/,
   /\bwho (says|said|put|loaded)\b|^how many (is|are|was|were)\b/,
-  /^not (?!\d|number|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)/,
+  /^not (?!\d|number|a single|a one|one|two|three|four|five|six|seven|eight|nine|ten|eleven)/,
   // A wish.
   /^(oh )?come on\b|^(oh to|please let|let it|may they)\b|\b(all )?(i|we) (want|wished?|hoped?)\b/,
   // What somebody else says or does.
@@ -137,7 +138,8 @@ const OWN = new RegExp(
     `(?:i|we|me|(?:my|our)( \\w+){1,2}|(?:the |that )?(?:${HOUSEHOLD})|somebody|someone) (?:` +
     "am|was|were|have|had|is|are|been|would|did|do|does|has|can|could|need|got|will|went|want|" +
     "wants|want|love|hate|burnt|burned|licked|helped|kept|cried)\\b|" +
-    "it (?:is|was) (?:raining|pouring|snowing|hot|warm|late|getting (?:late|dark|hot)|lovely|dark)\\b)",
+    "it (?:is|was) (?:raining|pouring|snowing|hot|warm|late|" +
+    "getting (?:late|dark|hot)|lovely|dark)\\b)",
 );
 
 /** Words of the kitchen's work and of how it was seen: such a clause may be about the report. */
@@ -145,7 +147,8 @@ const MATTERS = new RegExp(
   "\\b((boil|seal|lid|jar|gaug|dial|weight|steam|vent|pot|canner|kettle|stov|burner|flam|fire|" +
     "gas|heat|pressur|needle|thermomet|water|brine|bubbl|simmer|rock|jiggl|fill|load|rack|" +
     "bean|beet|pickl|look|see|saw|read|check|press|count|watch|glass|spec|stop|quit|lost|" +
-    "drop|fell|off|power|propane|electric|eye|early|before|until|till|only|if|yet|but|other|another)\\w*|" +
+    "drop|fell|off|power|propane|electric|eye|early|before|until|" +
+    "till|only|if|yet|but|other|another)\\w*|" +
     "(it|that|this|they|them|these|those|one|ones|he|she) (is|was|were|are|did|does|has|have))\\b",
 );
 

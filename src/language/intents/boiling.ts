@@ -164,7 +164,8 @@ export const boiling: MeaningOf<"boiling"> = {
       [<boil-subject>] [<still>] (keeps|keeps on|kept|does not stop|will not stop|never stops)
       (boiling|bubbling|rolling) [even] [while|as] <stirring>|
       [<boil-subject>] [<be>] [at] a <full> [<full>] boil|
-      <got> [<us>] [a|the|that] [<full>] [<full>] boil [on|going|up] [again|now] [(for|on|in) [<the>]
+      <got> [<us>] [a|the|that] [<full>] [<full>] boil [on|going|up] [again|now] [(for|on|in)
+      [<the>]
       {target}]|
       that is <boil-subject> [<still>] (boiling|rolling|at the boil|up to the boil|on the boil|at
       a [<full>] boil)|

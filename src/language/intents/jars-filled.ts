@@ -96,7 +96,8 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     "filled-state": "<filled-word> [and] [<filled-word>] [and] [<filled-word>]",
     "filled-word": `
       filled|full|packed|lidded|capped|ready|wiped|done|ready to go|topped up|sealed up and
-      ready|[the] lids (on|are on)|ladled|loaded up|filled up|ready for the canner|waiting|up|good to go
+      ready|[the] lids (on|are on)|ladled|loaded up|filled up|ready for the canner|waiting|up|good
+      to go
     `,
     "filled-tail": `
       (out of|from) (that|this|it|the|the whole) (lot|batch|bowl|bushel|basket|crate)|

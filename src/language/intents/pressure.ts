@@ -37,7 +37,8 @@ export const pressure: MeaningOf<"pressure"> = {
     `<got> (it|her|him|them|everything|the canner) [<still>] [holding|running|sitting|steady]
     <at-value> {value:number} <pressure-unit> [<gauge-tail>] [<when>]`,
     "<gauge-name> [<at-value>] {value:number} [<gauge-tail>] [<gauge-tail>] [<when>]",
-    `[<gauge-subject>] (<got>|<i-see>|<at-value>) {value:number} [<pressure-unit>] (on|showing on|by)
+    `[<gauge-subject>] (<got>|<i-see>|<at-value>) {value:number} [<pressure-unit>] (on|showing on|
+    by)
     <gauge-name> [<gauge-tail>] [<when>]`,
     `{value:number} [<pressure-unit>] is what (<gauge-name>|<it>|<i-see>) [is] [<shows>] [at|on]
     [now]`,
@@ -97,7 +98,8 @@ export const pressure: MeaningOf<"pressure"> = {
     `,
     "gauge-tail": `
       on <gauge>|in {target}|in the canner|steady|even|holding|<still>|of pressure|pressure|
-      showing|flat|and holding steady|and staying there|up|on the (nose|dot|button|money)|dead on|exactly|gauge
+      showing|flat|and holding steady|and staying there|up|on the (nose|dot|button|money)|dead on|
+      exactly|gauge
       pressure
     `,
   },

@@ -102,7 +102,8 @@ export const sealed: MeaningOf<"sealed"> = {
   lists: {
     "all-jars": `
       <every-jar>|<all-lids> [of|from|on|in|with] [<the>] {target} [they|they all]|
-      all [of] [<the>|{count:whole} [of the]] [{target}] (jars|ones|lids|glasses|{target})|[<the>] {target} [jars|lids] all|
+      all [of] [<the>|{count:whole} [of the]] [{target}] (jars|ones|lids|glasses|{target})|[<the>]
+      {target} [jars|lids] all|
       (each|every) [single|last|one of <the>] {target} [jar|lid|one]|the whole row|all in a row|
       [each|every] (one|lid) [of them] all|all the (red|green|yellow) ones|all [of] <the> lids [on
       [<the>] {target}]|all|all of them|all of the jars|all the jars|all of the lids|all the lids|
@@ -149,7 +150,8 @@ export const sealed: MeaningOf<"sealed"> = {
       in|sucked in|sucked down|gone concave)|took|caught|hold|held|drew (in|down)|sucked (in|down)|
       pulled (in|down)|popped (in|down)|dimpled [in]|clicked down|sealed up|sealed fine|took a
       seal|got a good seal|made a seal|sealed perfectly|
-      sealed properly|sealed solid|(went|gone) ping|gone concave|took a good seal|went down tight|sealed beautifully|took the seal
+      sealed properly|sealed solid|(went|gone) ping|gone concave|took a good seal|went down tight|
+      sealed beautifully|took the seal
     `,
   },
 };

@@ -33,7 +33,8 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   hard: `
     hard|away|well|good|fine|steadily|strongly|properly|vigorously|nicely|great|fully|full on|
-    full tilt|at a full roll|merrily|happily|<like>|it is head off|their heads off|fit to bust|to beat the band|right smart|real fierce|full
+    full tilt|at a full roll|merrily|happily|<like>|it is head off|their heads off|fit to bust|to
+    beat the band|right smart|real fierce|full
     blast|full force|at full tilt|full bore|full pelt|flat out|up a storm|strong|proper|good and
     (hard|proper|strong|steady)|real (good|hard|nice|big|strong)|right (well|hard|up|good)|for
     real|in earnest|something (fierce|awful)|furiously|ferociously|wildly|briskly|beautifully|
@@ -160,7 +161,8 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     under|a little over|a little under|a bit over|a touch over|near|a full|close to|the
   `,
   weight: `
-    [<weight-kind>] [<weight-kind>] (weight|weights|jiggler|regulator|rocker|pressure regulator|weighted gauge|
+    [<weight-kind>] [<weight-kind>] (weight|weights|jiggler|regulator|rocker|pressure regulator|
+    weighted gauge|
     counterweight|petcock|rocker weight|pressure weight|wobbler|jiggle top|jiggler weight|
     rocking weight) [thing|thingy] [on (top|the lid|the canner)]|
     [<weight-kind>] (jiggly|rattly|wobbly|rocky|jiggling|rocking|jiggle|rattling) (thing|bit|thingy)
@@ -190,7 +192,8 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     [the|my|our|those] [little|wee|small|big|large|tall|cute|baby|bitty|good|mason|jam|jelly|tiny|
     other] [little|bitty] [{target}] (jars|jar|glasses|glass|ones|lads|fellows|babies|beauties|
     bastards|buggers|sods|devils)|
-    {size} [jars] (of|with) [<the>] {target}|(jars|glasses) of [<the>] {target}|{target} {size} [jars]|
+    {size} [jars] (of|with) [<the>] {target}|(jars|glasses) of [<the>] {target}|{target} {size}
+    [jars]|
     of (the|my|our|those|these) [little|big|bitty|small|tall] (jars|ones|{size}|bastards|buggers|
     {target})
   `,

@@ -88,7 +88,8 @@ export const temperature: MeaningOf<"temperature"> = {
       [and] [<still>] boiling [<hard>] [now|here]
     `,
     "temp-tail": `
-      now|even|steady|on <thermometer>|by <thermometer>|on the (dot|nose|button|money)|in there|holding|exactly|flat|
+      now|even|steady|on <thermometer>|by <thermometer>|on the (dot|nose|button|money)|in there|
+      holding|exactly|flat|
       already|(in|for|on) {target}|and (rising|climbing|falling|dropping)
     `,
     "fell-to": `

@@ -44,7 +44,8 @@ export const venting: MeaningOf<"venting"> = {
       of [<steam-kind>] [<steam-kind>] steam|(steam|steady) (stream|column|plume)|plume|funnel
     `,
     "vent-thing": `
-      [the|that|my|our] [there] (vent|petcock|vent pipe|pipe|valve|vent port|spout)|that there canner
+      [the|that|my|our] [there] (vent|petcock|vent pipe|pipe|valve|vent port|spout)|that there
+      canner
     `,
     "letting-out": `
       (blowing|puffing|throwing|letting|putting|spouting|venting|pouring|shooting|whistling|
