@@ -14,17 +14,18 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   },
   recipes: async (args, machine) => {
     const { recipesCommand } = await import("./recipes/recipes.ts");
-    return recipesCommand(args, recipeIo(machine));
+    return inUnits(machine, await recipesCommand(args, recipeIo(machine)));
   },
   check: async (args, machine) => {
     const { checkCommand } = await import("./recipes/check.ts");
-    return checkCommand(args, recipeIo(machine));
+    return inUnits(machine, await checkCommand(args, recipeIo(machine)));
   },
   reckon: async (args, machine) => {
     const [what, ...rest] = args;
     if (what === "process" || what === "jars") {
       const { reckonJars, reckonProcess } = await import("./reckon/reckon-recipe.ts");
-      return (what === "jars" ? reckonJars : reckonProcess)(rest, recipeIo(machine));
+      const reckoned = what === "jars" ? reckonJars : reckonProcess;
+      return inUnits(machine, await reckoned(rest, recipeIo(machine)));
     }
     const { reckonCommand } = await import("./reckon/reckon.ts");
     return reckonCommand(args, {
@@ -124,6 +125,14 @@ export const READERS: ReadonlySet<string> = new Set([
 function recipeIo(machine: Machine): import("./recipes/recipe-io.ts").RecipeIo {
   const kitchen = () => keptKitchen(machine);
   return { library: machine.library, readFile: machine.readFile, kitchen };
+}
+
+/** A result with the units of the kitchen, where that can be read; a recipe needs no more of it. */
+async function inUnits(machine: Machine, result: CommandResult): Promise<CommandResult> {
+  const { folder, build } = machine;
+  if (result.forPrograms || !existsSync(folder)) return result;
+  const { readKitchen } = await import("../session/reading/read-kitchen.ts");
+  return { ...result, units: readKitchen(folder, { build }).state.kitchen.units };
 }
 
 /** The kitchen replayed from its journal; undefined where there is none. */

@@ -1,8 +1,7 @@
 /** Finds and runs the command that a call asks for. */
 
 import { CALLS } from "./call/calls.ts";
-import type { CommandResult } from "./call/command-result.ts";
-import { failed } from "./call/command-result.ts";
+import { type CommandResult, failed, inItsUnits } from "./call/command-result.ts";
 import { asksHelp, commandHelp, helpText } from "./call/help.ts";
 import { nearestName } from "./call/nearest.ts";
 import { printText } from "./call/print.ts";
@@ -83,7 +82,8 @@ export async function run(
 
 async function finish(result: number | CommandResult | undefined): Promise<number | undefined> {
   if (result === undefined || typeof result === "number") return result;
-  if (result.stdout) printText(await safeOutput(result.stdout));
-  if (result.stderr) process.stderr.write(await safeOutput(result.stderr));
-  return result.code;
+  const { code, stdout, stderr } = await inItsUnits(result);
+  if (stdout) printText(await safeOutput(stdout));
+  if (stderr) process.stderr.write(await safeOutput(stderr));
+  return code;
 }

@@ -68,7 +68,7 @@ type Into = (low: number, high: number, exact: boolean) => Shown;
 type Measure = { found: RegExp; into: Into };
 
 function measure(unit: string, into: Into): Measure {
-  const range = `(?<![\\w(])(${NUMBER})(?:( to | or |-)(${NUMBER}))?(?:${unit})`;
+  const range = `(?<!\\w)(?<!pascals \\()(${NUMBER})(?:( to | or |-)(${NUMBER}))?(?:${unit})`;
   return { found: new RegExp(range, "gi"), into };
 }
 
@@ -78,14 +78,15 @@ function each(unit: string, say: (value: number, exact: boolean) => string): Int
 
 /** Never less than is wanted, since acid depends on it. */
 function liquid(unit: string, ml: number): Measure {
-  const say = (value: number, inLiters: boolean) => {
-    return inLiters ? shown(Math.ceil(value / 10) / 100, 2) : String(Math.ceil(value / 5) * 5);
+  return measure(unit, (low, high) => volume(low * ml, high * ml));
+}
+
+function volume(low: number, high: number): Shown {
+  const large = high >= 1000;
+  const say = (ml: number) => {
+    return large ? shown(Math.ceil(ml / 10) / 100, 2) : String(Math.ceil(ml / 5) * 5);
   };
-  return measure(unit, (low, high) => {
-    const large = high * ml >= 1000;
-    const shownIn = large ? " liters" : " milliliters";
-    return { low: say(low * ml, large), high: say(high * ml, large), unit: shownIn };
-  });
+  return { low: say(low), high: say(high), unit: large ? " liters" : " milliliters" };
 }
 
 function centimeters(inches: number): string {
@@ -120,14 +121,26 @@ const MEASURES: readonly Measure[] = [
   liquid(" gallons?\\b", ML_PER_QUART * QUARTS_PER_GALLON),
 ];
 
+const VOLUMES = {
+  cup: ML_PER_CUP,
+  quart: ML_PER_QUART,
+  gallon: ML_PER_QUART * QUARTS_PER_GALLON,
+};
+
+/** What a share is of: "half a cup to the quart", "for each gallon of crock". */
+const SHARE = /\b(the last|the|each|every) (cup|quart|gallon)\b(?!-| jars?)/g;
+
 /** Pounds in digits are a gauge's, unless they are pounds of something. */
 const PRESSURE = /(\d+(?:\.\d+)?) (?:psi\b|pounds?\b(?! (?:of|make|can't|or)\b)( weight)?)/g;
 
 /** In words that name a metric unit all is said already. */
 const METRIC = /\b(?:\w*(?:meters?|grams?|liters?|pascals?)|Celsius|kg|kPa)\b/;
 
+/** In which units a kitchen is spoken to. */
+export type Units = "us" | "metric";
+
 /** A text in the units that a kitchen wants. */
-export function wordsIn(units: "us" | "metric" | undefined, text: string): string {
+export function wordsIn(units: Units | undefined, text: string): string {
   return units === "metric" ? metricWords(text) : text;
 }
 
@@ -142,7 +155,7 @@ export function metricWords(text: string): string {
 /** A text of several lines, or a page, of which only what is read is changed. */
 export function metricText(content: string): string {
   if (!content.startsWith("<")) return content.split("\n").map(metricWords).join("\n");
-  return content.replace(/(?<=>)[^<>]+(?=<)/g, metricWords);
+  return content.replace(/(?<=>)[^<>]+(?=<)|(?<=aria-label=")[^"]+/g, metricWords);
 }
 
 /** What is written with its grams is weighed. */
@@ -160,6 +173,10 @@ function metricSentence(sentence: string): string {
     return own ? `${psi} pound weight (${kPa} kilopascals)` : `${kPa} kilopascals (${psi} pounds)`;
   });
   for (const one of MEASURES) said = into(said, one);
+  said = said.replace(SHARE, (_, which: string, name: keyof typeof VOLUMES) => {
+    const { high, unit } = volume(0, VOLUMES[name]);
+    return `${which === "the" ? "" : `${which} `}${high}${unit}`;
+  });
   return said.replace(/\bin feet\b/g, "in meters");
 }
 

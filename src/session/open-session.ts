@@ -28,6 +28,7 @@ import type { Disk } from "../ports/disk.ts";
 import type { Line } from "../ports/view.ts";
 import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
+import { wordsIn } from "../reckon/metric-words.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 import { prompt } from "../speech/prompts.ts";
 import { durationWords } from "../speech/spoken-time.ts";
@@ -175,7 +176,8 @@ export function cameDue(state: State, item: DueItem): CameDue {
   const { key, rank, run } = item;
   const guards = rank === "alarm" && run !== undefined && rulesOf(run.spec).watched;
   const at = Math.round(wallOf(state, item.at));
-  return { key, at, rank, text: dueSentence(state, item), guards };
+  const text = wordsIn(state.kitchen.units, dueSentence(state, item));
+  return { key, at, rank, text, guards };
 }
 
 /** What came due meanwhile, with how long ago; empty where there is nothing to say about it. */

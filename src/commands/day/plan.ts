@@ -20,6 +20,7 @@ import {
   wantedBatch,
 } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
+import type { Units } from "../../reckon/metric-words.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
 import { nightOf } from "../../reckon/quiet-hours.ts";
 import { G_PER_LB } from "../../reckon/units.ts";
@@ -83,8 +84,11 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
     ? oddWithBegin(WHAT_IF.filter((name) => optionValue(parsed.value, name) !== undefined))
     : undefined;
   if (odd) return odd;
+  let units: Units | undefined;
   try {
-    const asked = await requestOf(parsed.value, wish.value, io);
+    const kept = await io.kitchen();
+    units = kept?.kitchen.units;
+    const asked = await requestOf(parsed.value, wish.value, io, kept);
     const plan = planInQuiet(asked, (request) =>
       planKitchen(request, {
         nodeBudget: NODE_BUDGET,
@@ -96,9 +100,10 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
     const json = isOn(parsed.value, "json");
     if (plan.feasible && isOn(parsed.value, "begin"))
       return beginPlan(asked.begin, io.record, json);
-    return answer(asked.request, plan, json, asked.notes);
+    return { ...answer(asked.request, plan, json, asked.notes), ...(units ? { units } : {}) };
   } catch (error) {
-    if (error instanceof CallFault) return failed(error.code, `plan: ${error.message}`);
+    if (error instanceof CallFault)
+      return { ...failed(error.code, `plan: ${error.message}`), ...(units ? { units } : {}) };
     throw error;
   }
 }
@@ -155,7 +160,8 @@ function answer(
     tasks,
     why: [...plan.why, ...notes],
   };
-  return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr: "" };
+  const stdout = `${JSON.stringify(report, null, 2)}\n`;
+  return { code, stdout, stderr: "", forPrograms: true };
 }
 
 /** True where the whole task needs hands; a task that needs them now and then lists when. */
@@ -168,12 +174,16 @@ type QuietSpans = (moreNights: number) => [number, number][];
 
 type Asked = { request: PlanRequest; quiet?: QuietSpans; notes: string[]; begin: BeginWish };
 
-async function requestOf(options: Options, wish: KitchenWish, io: PlanIo): Promise<Asked> {
+async function requestOf(
+  options: Options,
+  wish: KitchenWish,
+  io: PlanIo,
+  kept: State | undefined,
+): Promise<Asked> {
   const { words } = options;
   if (words.length === 0) fault('name a batch, such as "dilled-green-beans 8lb Provider"');
   if (words.length > MOST_BATCHES) fault(`${words.length} batches are more than ${MOST_BATCHES}`);
   const library = await io.library();
-  const kept = await io.kitchen();
   const kitchen = kitchenOf(options, wish, kept);
   const saidStart = momentOf(options, "start", io);
   const startMs = grid(saidStart ?? io.nowMs);

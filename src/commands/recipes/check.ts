@@ -95,5 +95,6 @@ export async function checkCommand(args: string[], io: RecipeIo): Promise<Comman
   }
   const json = isOn(options.value, "json");
   const stdout = json ? `${JSON.stringify(all)}\n` : all.map(checkedText).join("");
-  return { code: all.every((one) => one.ok) ? 0 : 1, stdout, stderr: "" };
+  const code = all.every((one) => one.ok) ? 0 : 1;
+  return { code, stdout, stderr: "", ...(json ? { forPrograms: true } : {}) };
 }

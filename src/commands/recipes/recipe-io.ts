@@ -1,6 +1,7 @@
 import { findRecipe, recipeNames } from "../../recipe/find-recipe.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { GaugeKind, Recipe } from "../../recipe/recipe.ts";
+import type { Units } from "../../reckon/metric-words.ts";
 import { quoted } from "../../reckon/quantity.ts";
 import type { Result } from "../../reckon/result.ts";
 import { fail, ok } from "../../reckon/result.ts";
@@ -24,7 +25,7 @@ export type KeptKitchen = {
   altitudeUncertaintyFt?: number;
   gauge?: GaugeKind;
   cannerHolds?: CannerHolds;
-  units?: "us" | "metric";
+  units?: Units;
 };
 
 /** The recipe with an id or name, or an error line that names the nearest. */

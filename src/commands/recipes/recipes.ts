@@ -62,7 +62,8 @@ export async function recipesCommand(args: string[], io: RecipeIo): Promise<Comm
   const stderr = library.problems.map((problem) => `brinebell recipes: ${problem}\n`).join("");
   if (said === undefined) {
     const rows = [...library.recipes.values()].map(listed);
-    return { code: 0, stdout: json ? `${JSON.stringify(rows)}\n` : listText(library), stderr };
+    const stdout = json ? `${JSON.stringify(rows)}\n` : listText(library);
+    return { code: 0, stdout, stderr, ...(json ? { forPrograms: true } : {}) };
   }
   const found = recipeNamed(library, said);
   if (!found.ok) return failed(2, `recipes: ${found.error}`);
@@ -73,5 +74,6 @@ export async function recipesCommand(args: string[], io: RecipeIo): Promise<Comm
     code: 0,
     stdout: json ? showJson(worked) : recipeText(worked, (text) => wordsIn(kitchen.units, text)),
     stderr,
+    ...(json ? { forPrograms: true } : {}),
   };
 }

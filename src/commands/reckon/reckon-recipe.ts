@@ -48,7 +48,7 @@ async function readCall(
 
 function printed(reckoned: Reckoned, json: boolean): CommandResult {
   const stdout = json ? reckonedJson(reckoned) : reckonedText(reckoned);
-  return { code: 0, stdout, stderr: "" };
+  return { code: 0, stdout, stderr: "", ...(json ? { forPrograms: true } : {}) };
 }
 
 /** The terms in the form of every result, with the fields of `reckon process`. */

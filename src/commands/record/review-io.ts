@@ -40,19 +40,23 @@ export function kitchenFor(
   return { ok: true, kitchen };
 }
 
-/** What a log was found to lack. */
-export type Found = Pick<ReadKitchen, "notices" | "incomplete">;
+/** What a log was found to lack; and of a kitchen that was read, its units. */
+export type Found = Pick<ReadKitchen, "notices" | "incomplete"> & Partial<ReadKitchen>;
 
-/** Adds what was found damaged to a result, one line each; what is not all there is status 3. */
+/**
+ * Adds what was found damaged to a result, one line each, and the units of the kitchen; what is not
+ * all there is status 3.
+ */
 export function withNotices(
   result: CommandResult,
   name: string,
-  { notices, incomplete }: Found,
+  { notices, incomplete, state }: Found,
 ): CommandResult {
   const lines = notices.map((notice) => `brinebell ${name}: ${notice}\n`).join("");
   // What was not found may be what is missing.
   const code = incomplete ? 3 : result.code;
-  return { ...result, code, stderr: `${result.stderr}${lines}` };
+  const units = state ? { units: state.kitchen.units } : {};
+  return { ...result, ...units, code, stderr: `${result.stderr}${lines}` };
 }
 
 /** The batch with an id, or the only one with a name or variety; `season` narrows the search. */
@@ -103,7 +107,7 @@ export function writtenOutput(
     if (isOn(options, "json")) {
       return failed(2, `${name}: - and --json both mean standard output; leave one out`);
     }
-    if (typeof content === "string") return printed(content);
+    if (typeof content === "string") return printedForPrograms(content);
     return failed(2, `${name}: - would print a binary file; name a file to write`);
   }
   const answer = writeOutput({ ...output, folder: io.folder, force: isOn(options, "force") });
@@ -128,5 +132,10 @@ export function printedLines(
 }
 
 export function printedJson(value: unknown): CommandResult {
-  return printed(`${JSON.stringify(value, null, 2)}\n`);
+  return printedForPrograms(`${JSON.stringify(value, null, 2)}\n`);
+}
+
+/** Output that keeps its own units. */
+export function printedForPrograms(stdout: string): CommandResult {
+  return { ...printed(stdout), forPrograms: true };
 }

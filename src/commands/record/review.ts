@@ -23,6 +23,7 @@ import {
   batchNamed,
   kitchenFor,
   printed,
+  printedForPrograms,
   printedJson,
   type ReviewIo,
   seasonFrom,
@@ -77,7 +78,7 @@ function reviewed(
     : wholeSeason(options, kitchen, io, season);
 }
 
-/** A text or a page in the units of the kitchen; figures for a machine keep theirs. */
+/** A page in the units of the kitchen. */
 function inUnits({ kitchen }: State, content: string): string {
   return kitchen.units === "metric" ? metricText(content) : content;
 }
@@ -100,12 +101,12 @@ function oneBatch(
     return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
   }
   const log = batchLog(state, batch, nowMs);
-  if (isOn(options, "csv")) return printed(batchCsv(log));
-  if (isOn(options, "markdown")) return printed(inUnits(state, batchMarkdown(log)));
+  if (isOn(options, "csv")) return printedForPrograms(batchCsv(log));
+  if (isOn(options, "markdown")) return printed(batchMarkdown(log));
   const times = learned().map(({ sentence }) => `  ${sentence}\n`);
   const lengths = times.length > 0 ? `\nHow long it takes here:\n${times.join("")}` : "";
   const text = `${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}${lengths}`;
-  return printed(inUnits(state, text));
+  return printed(text);
 }
 
 function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {
@@ -114,11 +115,11 @@ function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandRes
   }
   const all = review(state, nowMs);
   if (isOn(options, "json")) return printedJson(all);
-  if (isOn(options, "csv")) return printed(batchesCsv(all.batches));
+  if (isOn(options, "csv")) return printedForPrograms(batchesCsv(all.batches));
   if (isOn(options, "markdown")) {
-    return printed(inUnits(state, all.batches.map(batchMarkdown).join("\n")));
+    return printed(all.batches.map(batchMarkdown).join("\n"));
   }
-  return printed(inUnits(state, listText(all)));
+  return printed(listText(all));
 }
 
 function wholeSeason(
@@ -138,13 +139,13 @@ function wholeSeason(
     return printedJson({ season, ...review(state, nowMs, batches()) });
   }
   if (isOn(options, "csv")) {
-    return printed(batchesCsv(batches().map((batch) => batchLog(state, batch, nowMs))));
+    return printedForPrograms(batchesCsv(batches().map((batch) => batchLog(state, batch, nowMs))));
   }
   if (isOn(options, "markdown")) {
     const logs = batches().map((batch) => batchLog(state, batch, nowMs));
-    return printed(inUnits(state, logs.map(batchMarkdown).join("\n")));
+    return printed(logs.map(batchMarkdown).join("\n"));
   }
-  return printed(inUnits(state, seasonText(season)));
+  return printed(seasonText(season));
 }
 
 function compared(
@@ -168,5 +169,5 @@ function compared(
   const file = optionValue(options, "html");
   if (file !== undefined) return page(options, io, file, inUnits(state, comparePage(comparison)));
   if (isOn(options, "json")) return printedJson(comparison);
-  return printed(inUnits(state, comparisonText(comparison)));
+  return printed(comparisonText(comparison));
 }

@@ -179,7 +179,8 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
   const code = trouble ? 1 : 0;
   if (!wish.json) {
     const text = kitchen.lines.map((line) => `${transcriptLine(line, DEMO.zone)}\n`).join("");
-    return { code, stdout: `${text}\n${reviewText(log)}`, stderr };
+    const { units } = state.kitchen;
+    return { code, stdout: `${text}\n${reviewText(log)}`, stderr, units };
   }
   const report = {
     review: log,
@@ -194,7 +195,8 @@ export async function rehearseCommand(args: string[], io: RehearseIo): Promise<C
     })),
     ...(trouble ? { trouble } : {}),
   };
-  return { code, stdout: `${JSON.stringify(report, null, 2)}\n`, stderr };
+  const stdout = `${JSON.stringify(report, null, 2)}\n`;
+  return { code, stdout, stderr, forPrograms: true };
 }
 
 /** What the desk decided, with its instants as the JSON gives them. */
