@@ -1,4 +1,4 @@
-/** What every command prints of a metric kitchen: no pounds, inches, Fahrenheit or cups are left. */
+/** What commands print of a metric kitchen: no pounds, inches, Fahrenheit or cups are left. */
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -13,8 +13,15 @@ const home = join(top, "kitchen");
 afterAll(() => rmSync(top, { recursive: true }));
 
 /** Jars keep the names of their sizes, and a gauge's own pounds stand beside the kilopascals. */
-const LEFT =
-  /°F|\b\d+ ?F\b|\bFahrenheit\b|\b(?:inch(?:es)?|feet|foot|ft|psi|lbs?|oz|ounces?|cups?|gallons?)\b|(?<!pascals \(\d+(?:\.\d+)? )\bpounds?\b(?! weight)/i;
+const LEFT = new RegExp(
+  [
+    "°F|\\b\\d+ ?F\\b|\\bFahrenheit\\b",
+    "\\b(?:inch(?:es)?|feet|foot|ft|psi|lbs?|oz|ounces?|cups?|gallons?)\\b",
+    "(?<!pascals \\(\\d+(?:\\.\\d+)? )\\bpounds?\\b(?! weight)",
+    "\\bquarts? (?:of|for)\\b",
+  ].join("|"),
+  "i",
+);
 
 async function printed(name: keyof typeof RUNNERS, ...args: string[]): Promise<string> {
   const result = await RUNNERS[name](args, machineFor(home, "1", "test"));
@@ -45,7 +52,7 @@ ingredients:
 processes: []
 keptAs: refrigerator
 stages:
-  - {id: fill, kind: fill, title: fill the jars, say: "Fill to 1 inch below the rim.", typical: 10 min}
+  - {id: fill, kind: fill, title: fill, say: "Fill to 1 inch below the rim.", typical: 9 min}
   - {kind: store, say: Into the refrigerator., window: 1 d to 4 wk}
 `;
 
