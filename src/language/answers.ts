@@ -105,6 +105,8 @@ function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | und
   const { words } = said;
   if (said.asked) return undefined;
   const all = words.map(({ word }) => word).join(" ");
+  const part = kind === "inches" ? partOfInch(all) : undefined;
+  if (part !== undefined) return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(part, 1);
   for (let from = 0; from < words.length; from += 1) {
     const beside = (list: typeof words) =>
       list.every(({ word }) => BESIDE_MEASURE.has(word) || ROUGHLY.test(word));
@@ -115,7 +117,26 @@ function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | und
       return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(inches, 1);
     }
   }
+  if (/^(about|around|roughly|almost|nearly|maybe) an inch$/.test(all)) return UNKNOWN_TO_US;
   return /^(a|an|(it is )?an) inch$/.test(all) ? answer(1, 1) : undefined;
+}
+
+const PARTS: Record<string, number> = { half: 2, third: 3, quarter: 4, eighth: 8, sixteenth: 16 };
+const COUNTED: Record<string, number> = { three: 3, five: 5, seven: 7 };
+const PART_OF_INCH = new RegExp(
+  "^(?:(?:um|uh|well|so|oh|it is|there is|that is|i|we|have|left|got|about|around|just|only|maybe|" +
+    "exactly|roughly|almost|nearly) )*(?:(an|one|two) (?:inch(?:es)? )?and )?" +
+    "(?:(a|and?|one|three|five|seven) )?(half|third|quarter|eighth|sixteenth)s?" +
+    "(?: (?:of )?(?:an? )?inch(?:es)?)?(?: (?:in|of|on) (?:every|each|all|the)(?: jars?)?)?$",
+);
+
+/** "An eighth of an inch", "three quarters", "an inch and a quarter". */
+function partOfInch(all: string): number | undefined {
+  const found = PART_OF_INCH.exec(all);
+  if (!found) return undefined;
+  const [, whole, over = "", under = ""] = found;
+  const inches = whole === undefined ? 0 : whole === "two" ? 2 : 1;
+  return inches + (COUNTED[over] ?? 1) / (PARTS[under] ?? 1);
 }
 
 /** A headspace as it was tested, where centimeters come as near to it as they are read. */

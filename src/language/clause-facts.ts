@@ -26,6 +26,7 @@ import {
   FRAME_TO_ACT,
   FRAME_TO_ASK,
   idleness,
+  isAtTheTable,
   isToAct,
   MOST_GUESSED,
   situationOf,
@@ -77,7 +78,7 @@ export class Hearing {
 
   /** Sure enough to be acted on, in this moment. */
   isToAct(command: Command, from: Guess): boolean {
-    return isToAct(command, from, this.situation);
+    return isToAct(command, from, isAtTheTable(this.context));
   }
 
   /** A reading of the model as a command, with the values found in the words. */

@@ -247,8 +247,11 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "[<food>] [was|were] (packed|filled) <cool>",
       "<food> (went in|was|were) <cool>",
       "went in <cool>",
-      "<food> (was|were) not (hot|boiling)",
+      "<food> (was|were) not [very|all that|really] (hot|boiling) [any more] [<packing>]",
       "[<food>] [was|were] not (packed|filled) hot",
+      "(<food>|<produce>) did not go in [to the jars] hot",
+      "(<food>|<produce>) did not go in hot [to the jars]",
+      "(<food>|<produce>) did not go into [the|my|our] jars hot",
       `
         (<food>|<produce>) (was|were|went in) [only|barely|just|but|a bit|all|stone] <cool>
         [<packing>] [straight|right] [from|out of] [the] [fridge|refrigerator|icebox]

@@ -8,6 +8,7 @@ import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { agreeing, type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
+import { isAsked } from "./evidence/asked-about.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
@@ -65,6 +66,8 @@ export function hear(words: string, context: Context, models: Models = shippedMo
     const evidence = lossIn(command, words);
     return evidence ? { ...command, evidence } : command;
   });
+  const aside = doubtBesideAsked(heard, said, context);
+  if (aside) return { ...heard, reading: "unknown", commands: [], evidence: aside };
   // A memory takes nothing from a doubt that the words raise.
   const answered = anew.reading === "sure";
   const harmless = commands.every(isHarmless);
@@ -94,6 +97,18 @@ function isLikely({ strength, foods, about }: Evidence): boolean {
 /** What has its answer interrupts nothing. */
 function weakened(evidence: Evidence): Evidence {
   return { ...evidence, strength: "trace" };
+}
+
+/**
+ * "I may have overfilled a few" while it is asked whether the food was hot: whoever is not sure of
+ * something else answers nothing, and raises a doubt about that.
+ */
+function doubtBesideAsked({ commands, frame, intents }: Read, said: Utterance, context: Context) {
+  const unsure = commands.some(({ intent, slots }) => intent === "answer" && "unsure" in slots);
+  const { question } = context;
+  if (!unsure || !question) return undefined;
+  const doubt = doubtIn(said, { frame, intents }, false, true);
+  return doubt?.strength === "suspicion" && !isAsked(question, said) ? doubt : undefined;
 }
 
 /** "It's down to eight": a fall, and what the gauge reads. */
@@ -169,12 +184,15 @@ function unlessStopped(heard: Read, said: Utterance): Read {
   const [likely] = heard.candidates;
   const meant = heard.reading === "ask" && likely ? [likely] : heard.commands;
   if (heard.polite) return heard;
-  const elsewhere = heard.reading === "ask" && isElsewhere(said);
+  const whole = heard.whole === true;
   const stopped = meant.some((one, at) => {
     const clause = heard.reading === "sure" ? heard.clauses?.[at] : undefined;
-    return isStopped(one, said, { whole: heard.whole === true, ...(clause ? { clause } : {}) });
+    // A loss is believed whatever it is told along with.
+    const guessed = heard.reading === "ask" || (!whole && one.intent === "done");
+    if (guessed && isElsewhere(clause ?? said)) return true;
+    return isStopped(one, said, { whole, ...(clause ? { clause } : {}) });
   });
-  return elsewhere || stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
+  return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
 function begunIn(commands: Command[]): Read {

@@ -67,17 +67,24 @@ export function frameOf({ frames }: Guess): Frame {
 /** Work at the table: what is said too soon to be done is taken back, and nothing is cleared. */
 const AT_THE_TABLE = /^(hands-on|rest)$/;
 
+/** Whether nothing but work at the table is on: jars go in and out of a canner by a plain word. */
+export function isAtTheTable({ running, loads = [] }: Pick<Context, "running" | "loads">): boolean {
+  const isOn = ({ state }: { state?: string }) => state === "running";
+  const stages = running.flatMap((one) => one.stages ?? []).filter(isOn);
+  const table = stages.length > 0 && stages.every(({ kind }) => AT_THE_TABLE.test(kind));
+  return table && !loads.some((load) => load.stages.some(isOn));
+}
+
 /** What a mistake costs in this moment. */
-function costIn({ intent }: Command, { stages }: Situation): Cost {
+function costIn({ intent }: Command, atTheTable: boolean): Cost {
   const { cost, plainly } = MEANINGS[intent];
   if (plainly) return "clearing";
-  const table = stages.length > 0 && stages.every((kind) => AT_THE_TABLE.test(kind));
-  return intent === "done" && table ? "changing" : cost;
+  return intent === "done" && atTheTable ? "changing" : cost;
 }
 
 /** Sure enough, for what a mistake costs, to be acted on. */
-export function isToAct(command: Command, from: Guess, situation: Situation): boolean {
-  const { act } = BOUNDS[costIn(command, situation)];
+export function isToAct(command: Command, from: Guess, atTheTable: boolean): boolean {
+  const { act } = BOUNDS[costIn(command, atTheTable)];
   return command.confidence >= act && directness(command.intent, from) >= FRAME_TO_ACT;
 }
 

@@ -2,6 +2,7 @@ import type { Command } from "../../kitchen/command.ts";
 import { isZone, parseIso } from "../../kitchen/time.ts";
 import type { Context, NamedStage, OpenQuestion } from "../../language/context.ts";
 import { hear } from "../../language/hear.ts";
+import { isAtTheTable } from "../../language/weighing.ts";
 import { CRITICAL_FACTORS } from "../../recipe/critical-factors.ts";
 import type { Library } from "../../recipe/library.ts";
 import { type CriticalFactor, STAGE_KINDS } from "../../recipe/recipe.ts";
@@ -22,6 +23,8 @@ type UnderstandIo = {
 };
 
 type Running = Context["running"];
+
+const LOAD_ID = /^L\d+$/;
 
 function runningFrom(text: string): Running {
   const parts = text
@@ -98,12 +101,18 @@ function contextFrom(options: Options, io: UnderstandIo): Context | string {
   const stage = stageFrom(optionValue(options, "stage"));
   if (typeof stage === "string") return stage;
   const question = questionFrom(optionValue(options, "question"));
-  const loads = stage ? [{ id: stage.owner, canner: "canner", stages: [stage.stage] }] : [];
+  const [first, ...others] = running;
+  // What is done at the table is a batch's own, all else a load's.
+  const byHand = first && stage && isAtTheTable({ running: [{ ...first, stages: [stage.stage] }] });
+  const ofBatch = byHand && !LOAD_ID.test(stage.owner);
+  const worked = ofBatch ? [{ ...first, stages: [stage.stage] }, ...others] : running;
+  const stages = stage && !ofBatch ? [stage.stage] : [];
+  const loads = stage ? [{ id: stage.owner, canner: "canner", stages }] : [];
   const { zone, library } = io;
   const ofRunning = running.flatMap(({ recipe }) => library.recipes.get(recipe)?.critical ?? []);
   const asked = CRITICAL_FACTORS.filter(({ id }) => id === question?.key);
   const factors = [...new Map([...ofRunning, ...asked].map((one) => [one.id, one])).values()];
-  const base = { nowMs, zone, recipes, library, running, timers, loads, factors };
+  const base = { nowMs, zone, recipes, library, running: worked, timers, loads, factors };
   return question ? { ...base, question } : base;
 }
 

@@ -73,6 +73,9 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["pressure", /\b(cold water|ice|wet \w+)( \w+){0,3} (on|over|onto) (the|that|my) canner\b/],
   ["pressure", /\b(let|bled|released)( \w+){0,2} pressure (out|off|down)\b|\bdunked\b/],
   ["pressure", /\b(lifted|took|knocked|pulled)( \w+){0,2} weight\b/],
+  // A vent that was closed before its time.
+  ["pressure", /\b(weight|petcock|vent)( \w+){0,3} (on|closed|shut)( \w+)? (soon|early|before)\b/],
+  ["pressure", /\b(closed|shut)( \w+){0,2} (petcock|vent)( \w+)? (soon|early|before)\b/],
   // Jars that were taken out, or heat that was taken off, before the time.
   [
     "boil",
@@ -121,16 +124,20 @@ const MIXED = new RegExp(
     "\\bin (it|this|there|these|with)\\b",
 );
 
+/** In the jars after all, whatever else is cooked of it. */
+const IN_WITH_IT = /\b(in|into|with) (it|this|there|these|those|them|the jars?)\b/;
+
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
 
 /** Things on the stove that hold nothing at stake. */
 const ELSEWHERE = wordSet(
   "kettle coffee tea pasta soup eggs toast bacon rice bath shower dinner supper lunch breakfast",
-  "laundry dishwasher",
+  "laundry dishwasher roast cake cookies",
 );
 /** Who and what is outside the kitchen, or has nothing to do with jars. */
 const OUTSIDE = wordSet(
   "kids children dog dogs cat cats yard porch radio television mail mailman school washer dryer",
+  "homework movie dishes washing plumber lawn",
 );
 
 /** "Since breakfast": a time, not a thing on the stove. */
@@ -192,8 +199,8 @@ export function doubtIn(
 ): Evidence | undefined {
   const { text } = said;
   const words = said.words.map(({ word }) => word);
-  if (isOnTheStove(words)) return undefined;
   const all = words.join(" ");
+  if (isOnTheStove(words) && !IN_WITH_IT.test(all)) return undefined;
   const over = !OTHER_DAY.test(all) && words.some((word) => OVER.has(word));
   const told = { text, ...(over ? { past: true as const } : {}) };
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
