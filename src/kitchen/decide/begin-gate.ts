@@ -6,7 +6,7 @@ import type { ProcessOption, Recipe } from "../../recipe/recipe.ts";
 import type { SlotsOf } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import type { Batch, State } from "../state.ts";
-import { askEither, type Deciding, type Decision, refused } from "./decision.ts";
+import { askEither, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** What may be begun: the variety, whole, and the processes that were tested for the food. */
 type Admitted = {
@@ -46,14 +46,24 @@ export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted 
   return held(deciding, recipe, wish.command.slots);
 }
 
-/** A variety given for a running batch, checked against what its recipe was tested for. */
+/**
+ * A variety given for a running batch, checked against what its recipe was tested for; where it is
+ * another food, that is written down as a change.
+ */
 export function admittedVariety(
   deciding: Deciding<"change-batch">,
-  { recipe, lot }: Batch,
+  { id, recipe, lot }: Batch,
   variety: string,
 ): Admitted | Decision {
   const whole = deciding.library.recipes.get(recipe.id) ?? recipe;
-  return held(deciding, whole, { variety, ...(lot.foods ? { foods: lot.foods } : {}) });
+  const outcome = held(deciding, whole, { variety, ...(lot.foods ? { foods: lot.foods } : {}) });
+  if (!("kind" in outcome)) return outcome;
+  const known = outcome.kind === "done" ? outcome : { facts: [], refusal: undefined };
+  const reason = outcome.kind === "refused" ? outcome.reason : known.refusal;
+  if (reason === undefined) return outcome;
+  const detail = `said to be ${variety}: ${reason}`;
+  const changed = { type: "ingredient-changed", batch: id, detail, t: deciding.now } as const;
+  return done(...known.facts, changed);
 }
 
 type Named = Pick<SlotsOf["begin"], "variety" | "foods">;

@@ -7,6 +7,7 @@ import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { numberWords } from "../../reckon/number-words.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import type { Evidence } from "../command.ts";
+import { unaccounted } from "../jars.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
 import { type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
@@ -157,6 +158,8 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
   const [first] = open;
   const { unloadedAt } = load;
   if (!first || unloadedAt === undefined || isLabeled(state, load)) return [];
+  // Jars that went to the refrigerator or were thrown out are no longer in doubt.
+  if (load.parts.every((part) => unaccounted(part) + part.sealed <= 0)) return [];
   const key = `heard/${load.id}/${first.at}`;
   const quoted = quotedDoubts(state, open);
   const about = load.id;

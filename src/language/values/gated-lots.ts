@@ -1,5 +1,5 @@
 import type { SlotsOf } from "../../kitchen/command.ts";
-import { type FoodGate, gateBegin, gateFood } from "../../recipe/foods/food-gate.ts";
+import { type FoodGate, gateBegin, gateFood, gateWith } from "../../recipe/foods/food-gate.ts";
 import type { Food } from "../../recipe/foods/foods.ts";
 import { readSaidFood, varietyIn } from "../../recipe/foods/said-food.ts";
 import type { Library } from "../../recipe/library.ts";
@@ -18,11 +18,30 @@ function isWholeName({ recipes, named, told }: SpokenLot): boolean {
 function gateOf(lot: SpokenLot, library: Library): FoodGate {
   const [id = ""] = lot.recipes;
   const recipe = library.recipes.get(id);
-  if (!recipe || !isWholeName(lot)) return gateBegin(library, lot.said);
+  if (!recipe || !isWholeName(lot)) {
+    const gate = gateBegin(library, lot.said);
+    const begun = gate.is === "tested" ? library.recipes.get(gate.recipe) : undefined;
+    return begun && isWith(lot) ? gateWith(library, begun, lot.beside) : gate;
+  }
+  if (isWith(lot)) return gateWith(library, recipe, lot.beside);
   if (lot.beside !== "") return gateFood(library, recipe, lot.beside);
   const whole = gateBegin(library, lot.said);
   const same = whole.is === "tested" && whole.recipe === id;
   return same ? whole : { is: "tested", recipe: id, foods: [], options: recipe.processes };
+}
+
+/** Something goes in with it; a name with a capital letter is a variety's all the same. */
+function isWith({ joined, beside }: SpokenLot): boolean {
+  return joined === true && beside !== "" && !/^\p{Lu}/u.test(beside);
+}
+
+/** What is made of any food, and names none: with an unknown word before it it is of that. */
+const OF_ANY_FOOD = ["jam", "jelly", "marmalade", "butter", "sauce", "salsa", "juice", "syrup"];
+
+/** "The violet jam": a form alone is no recipe for whatever is named with it. */
+function isMadeOf({ named, said }: SpokenLot): boolean {
+  const { forms } = readSaidFood(said);
+  return !named.includes(" ") && OF_ANY_FOOD.some((form) => forms.has(form));
 }
 
 function foodSlots(foods: readonly Food[], variety: string | undefined) {
@@ -68,7 +87,7 @@ function heldSlots(lot: SpokenLot, library: Library): BeginSlots | undefined {
     case "untested":
       return { named: lot.named, untested: gate };
     case "unknown":
-      return undefined;
+      return isMadeOf(lot) || isWith(lot) ? { named: lot.said } : undefined;
   }
 }
 

@@ -16,6 +16,8 @@ export type SpokenLot = {
   said: string;
   /** The part beside the name that does not point to a recipe. */
   beside: string;
+  /** What stands beside the name goes in with it: `the snap beans with bacon`. */
+  joined?: true;
   /** Words beside the name told which of several recipes it is: `tomatoes, the crushed kind`. */
   told?: true;
   variety?: string;
@@ -32,6 +34,9 @@ const EMPTY = wordSet(
   "again them it ones afternoon morning evening already yet each apiece me us okay lass honey dear",
   "thereabouts damn bloody wretched lovely mess heap right well so oh hey",
 );
+
+/** Behind a name, these say what goes into the jars with it: "with bacon", "in honey". */
+const JOINS = wordSet("with and in plus");
 
 /** Words for produce as such: never a variety. */
 const PRODUCE = wordSet(
@@ -256,11 +261,21 @@ function described(
     if (!EMPTY.has(word)) {
       found.loose.push(next);
       found.kept.push(next);
+    } else if (next > named.from && JOINS.has(word)) {
+      found.kept.push(next);
     }
     next += 1;
   }
   return found;
 }
+
+/** Whether a word that joins stands before a place, an article between them or not. */
+function isJoined(words: readonly Word[], at = 0): boolean {
+  const before = wordAt(words, at - 1);
+  return JOINS.has(ARTICLES.has(before) ? wordAt(words, at - 2) : before);
+}
+
+const ARTICLES = wordSet("the a an some my our");
 
 function lotNamed(
   text: string,
@@ -285,6 +300,7 @@ function lotNamed(
     exact: named.exact,
     said: said.join(" "),
     beside: loose.map(written).join(" "),
+    ...(isJoined(within, loose[0]) ? { joined: true as const } : {}),
     ...way,
     ...(weightLb === undefined ? {} : { weightLb }),
   };

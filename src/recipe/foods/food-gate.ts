@@ -2,6 +2,7 @@ import { findRecipe, recipeNames } from "../find-recipe.ts";
 import type { Library } from "../library.ts";
 import { type ProcessTable, type ProcessTables, sourceLine } from "../process-table.ts";
 import type { ProcessOption, Recipe } from "../recipe.ts";
+import { gateAddition } from "./addition-gate.ts";
 import type { Food } from "./foods.ts";
 import type { Mention } from "./name-foods.ts";
 import {
@@ -148,7 +149,7 @@ function tested(recipe: Recipe, tables: ProcessTables, said: SaidFood, text: str
  */
 function mayBeName(said: SaidFood, one: Mention, text: string): boolean {
   if (said.forms.size > 0 || /^\s*(?:an?|some)\b/i.test(text)) return false;
-  return !one.plural || said.words.length > one.to - one.from || one.name.includes(" ");
+  return !one.plural || said.words.length > one.to - one.from;
 }
 
 /** A single word of another food's name stands for it: `Asian`, where pears are asked about. */
@@ -196,6 +197,20 @@ export function gateFood(
     return { is: "name-or-food", recipe: recipe.id, food: own, name, key, other: odd.food };
   }
   return untested(library, said, text, odd.food, recipe);
+}
+
+/**
+ * Checks what goes into the jars of a chosen recipe with its own food (`with bacon`, `in honey`):
+ * no variety, but an addition.
+ */
+export function gateWith(library: Library, recipe: Recipe, text: string): FoodGate {
+  const { tables } = library;
+  const gate = gateAddition(recipe, tables, text);
+  const own = producedFoods(recipe).main[0];
+  if (gate.is === "unknown" || !own) return { is: "unknown", said: text };
+  if (gate.is !== "changes") return tested(recipe, tables, readSaidFood(""), "");
+  const { why, source, food = own } = gate;
+  return { is: "untested", said: text, food, why, source, nearby: [recipe.id], instead: [] };
 }
 
 /**
