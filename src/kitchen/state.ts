@@ -115,6 +115,8 @@ export type Batch = {
   /** Jars that spoiled and had been through no canner. */
   spoiled: number;
   loads: string[];
+  /** Words that raised a doubt about its food before any canner was lit for it. */
+  heard: HeardDoubt[];
   confirmed: Confirmation[];
   reopened: Reopened[];
   /** When it was held on purpose; without an end while it is. */

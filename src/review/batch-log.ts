@@ -175,13 +175,13 @@ export function batchLog(state: State, batch: Batch, now: number): BatchLog {
       .map(({ at, what, value, unit }) => ({ at: iso(state, at), what, value, unit })),
     deviations: deviations.map((one) => ({ ...one, at: iso(state, one.at) })),
     notes: batch.notes.map(({ at, text }) => ({ at: iso(state, at), text })),
-    heard: loads.flatMap((load) => heardOf(state, load)),
+    heard: (loads.length > 0 ? loads : [batch]).flatMap((one) => heardOf(state, one)),
     ...judged,
   };
 }
 
-function heardOf(state: State, load: Load): BatchLog["heard"] {
-  return load.heard.map(({ at, text, strength, settledAt, held, asked }) => {
+function heardOf(state: State, { heard }: Load | Batch): BatchLog["heard"] {
+  return heard.map(({ at, text, strength, settledAt, held, asked }) => {
     const answered =
       held === undefined ? (settledAt === undefined ? null : "lost") : held ? "well" : "not well";
     return { at: iso(state, at), text, strength, asked: asked === true, answered };

@@ -57,13 +57,21 @@ export function admittedVariety(
 ): Admitted | Decision {
   const whole = deciding.library.recipes.get(recipe.id) ?? recipe;
   const outcome = held(deciding, whole, { variety, ...(lot.foods ? { foods: lot.foods } : {}) });
-  if (!("kind" in outcome)) return outcome;
-  const known = outcome.kind === "done" ? outcome : { facts: [], refusal: undefined };
-  const reason = outcome.kind === "refused" ? outcome.reason : known.refusal;
-  if (reason === undefined) return outcome;
-  const detail = `said to be ${variety}: ${reason}`;
-  const changed = { type: "ingredient-changed", batch: id, detail, t: deciding.now } as const;
-  return done(...known.facts, changed);
+  const { now: t, wish } = deciding;
+  if ("kind" in outcome && outcome.kind === "ask") {
+    // Unanswered, it may be another food: the jars keep that as a doubt.
+    const doubt = { strength: "suspicion", about: "food" } as const;
+    return { ...outcome, facts: [{ type: "heard", load: id, text: variety, ...doubt, t }] };
+  }
+  if (!("kind" in outcome)) {
+    if (wish.confirmed === undefined) return outcome;
+    const settled = { type: "heard-settled", load: id, held: true, t } as const;
+    return { ...outcome, facts: [...outcome.facts, settled] };
+  }
+  const known = outcome.kind === "done" ? outcome.facts : [];
+  const detail = `said to be ${variety}: ${recipe.title} was not tested for that.`;
+  const changed = { type: "ingredient-changed", batch: id, detail, t } as const;
+  return done(...known, changed);
 }
 
 type Named = Pick<SlotsOf["begin"], "variety" | "foods">;

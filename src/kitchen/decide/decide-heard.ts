@@ -3,15 +3,13 @@ import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { activeOwners, isLoad, runOf, runOfRole } from "../owners.ts";
-import { atStake, processDoubts } from "../questions/heard-doubts.ts";
+import { runOf, runOfRole } from "../owners.ts";
+import { atStake, OF_PROCESS, processDoubts, stillAtTheTable } from "../questions/heard-doubts.ts";
 import type { Question } from "../questions/questions.ts";
-import { batchName } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { current, isLost } from "../unbroken-time.ts";
 import {
-  askYes,
   type Deciding,
   type Decision,
   done,
@@ -23,7 +21,7 @@ import {
 /** Anything longer is a story; the log keeps its beginning. */
 const MOST_LETTERS = 200;
 
-function heardFacts(loads: readonly Load[], evidence: Evidence, t: number): DatedFact[] {
+function heardFacts(loads: readonly (Load | Batch)[], evidence: Evidence, t: number): DatedFact[] {
   const { strength, about, intent } = evidence;
   const text = evidence.text.slice(0, MOST_LETTERS);
   const meant = intent ? { intent } : {};
@@ -40,7 +38,7 @@ export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">
   });
   const facts = heardFacts(loads, evidence, now);
   if (facts.length > 0) return done(...facts);
-  return mixedIn(state, evidence, library) ?? { kind: "tell" };
+  return keptForLater(state, evidence, library, now);
 }
 
 /** Whether a food is none of what the recipe of a load was tested with. */
@@ -52,19 +50,15 @@ function changes(batch: Batch | undefined, food: string, { tables }: Library): b
   return batch !== undefined && gateAddition(batch.recipe, tables, food).is === "changes";
 }
 
-/** A food that seems to go into a batch whose canner is not lit yet: it is asked about at once. */
-function mixedIn(
-  state: State,
-  { foods = [], strength }: Evidence,
-  library: Library,
-): Decision | undefined {
-  if (strength !== "suspicion") return undefined;
-  const running = activeOwners(state).flatMap((one) => (isLoad(one) ? [] : one));
-  const [batch, other] = running.filter((one) => one.option && one.loads.length === 0);
-  const food = foods.find((one) => changes(batch, one, library));
-  if (!batch || other || food === undefined) return undefined;
-  const command = { intent: "added", slots: { food }, confidence: 1 } as const;
-  return askYes({ command }, `Does ${food} go into ${batchName(batch)}?`);
+/** What is doubted of a batch's food before a canner is lit for it goes with it into its jars. */
+function keptForLater(state: State, evidence: Evidence, library: Library, t: number): Decision {
+  const { foods, strength, about } = evidence;
+  if (strength !== "suspicion" || OF_PROCESS.has(about)) return { kind: "tell" };
+  const batches = stillAtTheTable(state).filter((batch) => {
+    return !foods || foods.some((food) => changes(batch, food, library));
+  });
+  const facts = heardFacts(batches, evidence, t);
+  return facts.length > 0 ? done(...facts) : { kind: "tell" };
 }
 
 /** Whether a plain loss can still concern this load: not known already, and not the proper end. */

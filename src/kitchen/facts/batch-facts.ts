@@ -258,6 +258,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     again: 0,
     spoiled: 0,
     loads: [],
+    heard: [],
     confirmed: [],
     reopened: [],
     holds: [],

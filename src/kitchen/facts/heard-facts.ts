@@ -3,12 +3,13 @@ import * as z from "zod/mini";
 import { settleDoubts } from "../loads/settle-doubts.ts";
 import { processDoubts } from "../questions/heard-doubts.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
-import { flag, loadId, text, word } from "./fields.ts";
+import { flag, ownerId, text, word } from "./fields.ts";
 
 export const HEARD_FACTS = {
   heard: fact({
     fields: {
-      load: loadId,
+      /** A load, or a batch that no canner is lit for yet. */
+      load: ownerId,
       text,
       strength: z.enum(["loss", "suspicion", "trace"]),
       about: z.enum(["boil", "water", "lids", "acid", "gauge", "pressure", "food", "jars"]),
@@ -18,20 +19,22 @@ export const HEARD_FACTS = {
     passing: true,
     undoWarns: WOULD_STAND,
     evolve(state, { load: id, text: words, strength, about, t }): boolean {
-      const load = state.loads[id];
-      if (!load) return false;
+      const owner = state.loads[id] ?? state.batches[id];
+      if (!owner) return false;
       // A loss is acted on: nothing about it is left to ask.
       const settled = strength === "loss" ? { settledAt: t } : {};
-      load.heard.push({ at: t, text: words, strength, about, ...settled });
+      owner.heard.push({ at: t, text: words, strength, about, ...settled });
       return true;
     },
   }),
   "heard-settled": fact({
-    fields: { load: loadId, held: flag },
+    fields: { load: ownerId, held: flag },
     follows: "nothing",
     evolve(state, { load: id, held, t }): boolean {
       const load = state.loads[id];
-      if (!load) return false;
+      const batch = state.batches[id];
+      if (batch) settleDoubts(batch.heard, t, held);
+      if (!load) return batch !== undefined;
       // While jars are in, it is about the heat; after that, about what was quoted.
       const inside = load.unloadedAt === undefined;
       const asked = load.heard.filter((one) => one.asked === true);

@@ -9,6 +9,7 @@ import { raiseTerms } from "../loads/raise-terms.ts";
 import { mayStandMinutes } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
 import { hasBegun, runOf, runOfRole } from "../owners.ts";
+import { carriedDoubts } from "../questions/heard-doubts.ts";
 import { finish, isOver, newRun } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
@@ -132,6 +133,7 @@ export const LOAD_FACTS = {
           spoiled: 0,
           spoiledJars: [],
         });
+        load.heard.push(...carriedDoubts(batch));
         if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
         recount(state, batch);
       }

@@ -10,7 +10,7 @@ import type { Evidence } from "../command.ts";
 import { unaccounted } from "../jars.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
-import { type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
+import { type Batch, type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
 import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import { eitherOf, type Question } from "./question.ts";
@@ -25,7 +25,7 @@ const MOST_QUOTED = 3;
 const ASKED_FOR_MS = 24 * HOUR_MS;
 
 /** Subjects that concern only the process; lids and acid concern the filling before it too. */
-const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
+export const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
 
 /**
  * Loads that words about a subject may concern: those in a canner, else those just out of it.
@@ -62,6 +62,32 @@ function isLately({ state, unloadedAt }: Load, now: number): boolean {
 
 function isVenting(load: Load): boolean {
   return (runOfRole(load, "venting")?.kept?.stretches.length ?? 0) > 0;
+}
+
+/** Batches to be canned that no canner is lit for yet: their food is at stake already. */
+export function stillAtTheTable(state: State): Batch[] {
+  const lit = new Set(activeOwners(state).flatMap((one) => (isLoad(one) ? one.batch : [])));
+  return activeOwners(state).flatMap((one) => {
+    const able = !isLoad(one) && one.option && one.loads.length === 0 && !lit.has(one.id);
+    return able ? one : [];
+  });
+}
+
+/** Factors whose plain answer settles what was doubted of a subject before it. */
+const ANSWERS: Partial<Record<Evidence["about"], RegExp>> = {
+  acid: /vinegar|acid|juice/,
+  lids: /lids/,
+};
+
+/** The doubts of a batch that go with its jars into a load: each load of it is asked about. */
+export function carriedDoubts({ heard, confirmed }: Batch): HeardDoubt[] {
+  const open = heard.filter(({ about, at, settledAt }) => {
+    if (settledAt !== undefined) return false;
+    return !confirmed.some((one) => {
+      return one.held && one.at >= at && ANSWERS[about]?.test(one.factor) === true;
+    });
+  });
+  return open.map((one) => ({ ...one }));
 }
 
 /** Doubts of a load that nobody has settled. */

@@ -193,7 +193,9 @@ export function gateFood(
   const bare = said.rest.every(isColor);
   const neighbor = stranger && bare && reasonAgainst([[recipe]], tables, odd.food, "");
   const asks = own && known === undefined && !neighbor && odd.food.kind !== "poison";
-  if (asks && said.forms.size === 0 && (!stranger || mayBeName(said, odd, text))) {
+  // "Yellow Pears" may be a name beside tomatoes; "sweet potatoes" beside apples are none.
+  const mayName = stranger ? mayBeName(said, odd, text) : !odd.plural || said.rest.length > 0;
+  if (asks && said.forms.size === 0 && mayName) {
     return { is: "name-or-food", recipe: recipe.id, food: own, name, key, other: odd.food };
   }
   return untested(library, said, text, odd.food, recipe);

@@ -88,8 +88,10 @@ function answers(state: State, now: number, demoAltitudeFt: number): CookAction 
     }
     case "broken":
       return { at: now, ...wish("answer", { value: 1 }, "one") };
+    case "heard":
     case "still": {
-      const value = question.choices?.[0] ?? "";
+      if (question.choices === undefined) return { at: now, ...wish("yes", {}, "yes") };
+      const value = question.choices[0] ?? "";
       return { at: now, ...wish("answer", { value, held: "yes" }, value) };
     }
     case "factor":
