@@ -234,6 +234,7 @@ export type SlotsOf = {
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };
   /** `uncertaintyFt` where a margin was given; `about` where it was only said to be approximate. */
   altitude: { feet: number; uncertaintyFt?: number; about?: true };
+  gauge: { readsHighPsi?: number; untested?: true };
   /** The answer to the open question: the words themselves, and what they mean. */
   answer: { value: number | string } & AnswerMeant;
   /** `target` and one number for each score named: `crunch`, `flavor` ... */

@@ -11,6 +11,7 @@ import {
 import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
+import { gaugeDoubt, gaugeTargetPsi } from "./loads/gauge-target.ts";
 import { lowReadings, lowReadingWords } from "./loads/low-readings.ts";
 import { stoodOver } from "./loads/standing.ts";
 import { runOfRole } from "./owners.ts";
@@ -250,10 +251,11 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
   }
   if (process) list.push(...lengthDeviations(load, process), ...raisedDeviations(load, process));
   if (load.terms?.method === "low-temperature") list.push(...highReadings(load, stage));
-  if (load.gauge?.untestedSeason !== undefined && load.gauge.testedSeason === undefined) {
-    list.push(
-      deviation("gauge-untested", stage, load.openedAt, "dial gauge not tested this season"),
-    );
+  const { gauge, unloadedAt } = load;
+  if (gauge?.kind === "dial" && load.terms?.method === "pressure") {
+    const denied = gauge.untestedSeason !== undefined && gauge.testedSeason === undefined;
+    const doubt = denied || unloadedAt !== undefined ? gaugeDoubt(gauge) : undefined;
+    if (doubt) list.push(deviation("gauge-untested", stage, load.openedAt, doubt));
   }
   for (const low of load.waterLow) {
     list.push(
@@ -325,8 +327,19 @@ function raisedDeviations(load: Load, { id, kept, endedShort }: StageRun): Devia
     const again = kept.stretches.some(({ from }) => from >= one.at);
     const short = load.disposed.find(({ code }) => code === "process-short")?.what ?? "undecided";
     const what = endedShort ? short : again ? "restarted" : "carried-on";
-    const detail = `at ${feet} ft ${asked}, not ${at(one.fromMinutes, one.fromPsi)}`;
-    return deviation("altitude-raised", id, one.at, detail, what);
+    const before = at(one.fromMinutes, one.fromPsi);
+    if (asked !== before) {
+      return deviation(
+        "altitude-raised",
+        id,
+        one.at,
+        `at ${feet} ft ${asked}, not ${before}`,
+        what,
+      );
+    }
+    const shown = `${gaugeTargetPsi(load)} psi, not ${one.fromShown}`;
+    const detail = `the dial reads ${load.gauge?.readsHighPsi} psi high: it had to show ${shown}`;
+    return deviation("pressure-lost", id, one.at, detail, what);
   });
 }
 

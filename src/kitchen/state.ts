@@ -183,7 +183,12 @@ export type Load = {
   uncoveredTimes: number;
   waterLow: { at: number; covered?: boolean }[];
   /** When its terms went up, its altitude being higher than was thought, and from what. */
-  raised: { at: number; fromMinutes: number; fromPsi: number | null | undefined }[];
+  raised: {
+    at: number;
+    fromMinutes: number;
+    fromPsi: number | null | undefined;
+    fromShown: number;
+  }[];
   /** Whether its end is asked about; in older journals, that of a pressure process was not. */
   endAsked: boolean;
   endAnswer?: { at: number; yes: boolean };

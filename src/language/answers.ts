@@ -65,6 +65,9 @@ const OFF = new RegExp(
 );
 const POUNDS: Record<string, number> = { a: 1, one: 1, two: 2, three: 3, four: 4, five: 5 };
 
+/** No dial is off by more. */
+const MOST_OFF_PSI = 10;
+
 function poundsOff(said: Utterance): number | undefined {
   if (said.asked) return undefined;
   const all = said.words.map(({ word }) => word).join(" ");
@@ -73,6 +76,8 @@ function poundsOff(said: Utterance): number | undefined {
   if (!found) return undefined;
   const [, half, whole = "", more, andHalf, way] = found;
   const pounds = half ? 0.5 : (POUNDS[whole] ?? Number(whole)) + (more || andHalf ? 0.5 : 0);
+  // "Fourteen pounds" is what the gauge shows, not how far it is off.
+  if (way === undefined && pounds > MOST_OFF_PSI) return undefined;
   return way === " low" ? -pounds : pounds;
 }
 

@@ -4,6 +4,7 @@
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { loadsOf } from "../kitchen/jars.ts";
+import { gaugeDoubt } from "../kitchen/loads/gauge-target.ts";
 import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { againstMemory } from "../kitchen/questions/guide.ts";
@@ -61,9 +62,9 @@ export function judgeLoad(state: State, load: Load): Judged {
   if (vent?.endedShort)
     reasons.push(`process-short: the vent was shorter than ${countWords(VENT_MINUTES, "minute")}`);
   const { gauge, terms } = load;
-  const untested = gauge?.kind === "dial" && gauge.testedSeason === undefined;
-  if (untested && terms?.method === "pressure") {
-    reasons.push("gauge-untested: the dial gauge was not tested this season");
+  if (terms?.method === "pressure" && gauge?.kind === "dial") {
+    const doubt = gaugeDoubt(gauge);
+    if (doubt) reasons.push(`gauge-untested: ${doubt}`);
   }
   const memory = againstMemory(state, load.terms);
   if (memory) reasons.push(memory);

@@ -61,7 +61,11 @@ export function raisedSentence(told: Told, id: string): string {
   const { terms } = load;
   const whole = durationWords(terms.minutes * MINUTE_MS);
   const feet = withCommas(terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0));
-  const tested = `At ${feet} feet the tested process is ${minutesOf(load)}, not ${minutesOf(old)}.`;
+  const same = minutesOf(load) === minutesOf(old);
+  if (same && gaugeTargetPsi(load) === gaugeTargetPsi(old)) return "";
+  const tested = same
+    ? `The dial had to show ${gaugeTargetPsi(load)} pounds, not ${gaugeTargetPsi(old)}.`
+    : `At ${feet} feet the tested process is ${minutesOf(load)}, not ${minutesOf(old)}.`;
   if (load.unloadedAt !== undefined) {
     return process.endedShort ? `${tested} Those jars had less.` : tested;
   }

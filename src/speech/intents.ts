@@ -239,6 +239,13 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   },
   quit: { askBack: "Shall I close?", answer: null },
   abandon: { askBack: ({ target }) => `Shall I give up ${named(target)}?`, answer: null },
+  gauge: {
+    askBack: ({ readsHighPsi }) =>
+      readsHighPsi === undefined
+        ? "Was the dial gauge not tested this season?"
+        : `Does the dial read ${Math.abs(readsHighPsi)} pounds ${readsHighPsi < 0 ? "low" : "high"}?`,
+    answer: null,
+  },
   altitude: { askBack: ({ feet }) => `Is the kitchen at ${feet} feet?`, answer: null },
   "timer-set": { askBack: ({ minutes }) => `A timer for ${minutesOf(minutes)}?`, answer: null },
   "timer-add": { askBack: ({ minutes }) => `Add ${minutesOf(minutes)}?`, answer: null },

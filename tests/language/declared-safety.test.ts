@@ -16,6 +16,7 @@ const REPORTS = [
     "boil-lost",
     "boiling",
     "done",
+    "gauge",
     "jar-broken",
     "jars-filled",
     "labeled",
@@ -67,7 +68,16 @@ describe("the declarations of meanings", () => {
 
   it("say where a guess or a near match is read back: what sets a count or clears a doubt", () => {
     expect(having(({ plainly }) => plainly)).toEqual([
-      ...["altitude", "boiling", "jars-filled", "loaded", "pressure", "sealed", "temperature"],
+      ...[
+        "altitude",
+        "boiling",
+        "gauge",
+        "jars-filled",
+        "loaded",
+        "pressure",
+        "sealed",
+        "temperature",
+      ],
       ...["venting", "weight-rocking"],
     ]);
   });

@@ -105,7 +105,7 @@ function unsure(deciding: Present, question: Question): Decision {
       return done({ type: "left-open", key: question.key, t: now });
     case "gauge-tested":
     case "gauge-off":
-      return done(untestedGauge(deciding, question));
+      return done(untestedGauge(deciding, question.about ?? ""));
     case "set-up":
       return leave(deciding, question);
     default:
@@ -167,7 +167,7 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
     }
     case "gauge-tested":
     case "gauge-off":
-      if (slots.untested) return done(untestedGauge(deciding, question));
+      if (slots.untested) return done(untestedGauge(deciding, question.about ?? ""));
       return gaugeOffAnswer(deciding, question, slots.readsHighPsi ?? number);
     case "factor":
       if (answerKind(question) === "yes-no") return refused(`${question.text} Say yes or no.`);

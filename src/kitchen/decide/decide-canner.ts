@@ -6,7 +6,6 @@ import type { DatedFact } from "../events.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { isLoad, type Owner, runOfRole } from "../owners.ts";
 import { BOILING_WATER, boilDoubt, boilsHere } from "../questions/altitude-doubts.ts";
-import { questions } from "../questions/questions.ts";
 import { potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole, rulesOf } from "../stages/kinds.ts";
@@ -24,7 +23,6 @@ import {
   type Present,
   refused,
 } from "./decision.ts";
-import { gaugeOffAnswer } from "./gauge-answers.ts";
 
 const PSI_PER_KPA = 0.1450377;
 const OFF_HOURS = `${numberWords(OFF_PROCESS_HOURS)} hours`;
@@ -32,11 +30,6 @@ const OFF_HOURS = `${numberWords(OFF_PROCESS_HOURS)} hours`;
 const HIGHEST_PSI = 25;
 /** What a kitchen thermometer can truly read in food or water here, degrees Fahrenheit. */
 const PLAUSIBLE_F = { min: 10, max: 320 };
-
-/** While it is asked how far the dial is off, "one pound" is not a pressure. */
-const GAUGE_ASKED: ReadonlySet<string> = new Set(["gauge-off", "gauge-tested"]);
-/** A dial is off by a few pounds; a larger number is what it shows. */
-const HIGHEST_ERROR_PSI = 4;
 
 /** What a canner shows. */
 type Signs =
@@ -131,10 +124,6 @@ export function decidePressure(deciding: Deciding<"pressure">): Decision {
   const psi = slots.unit === "kPa" ? slots.value * PSI_PER_KPA : slots.value;
   if (!(psi >= 0 && psi <= HIGHEST_PSI)) {
     return refused(`${slots.value} ${slots.unit} can't be right. What does the gauge show?`);
-  }
-  const asked = questions(deciding.state)[0];
-  if (asked && GAUGE_ASKED.has(asked.kind) && psi <= HIGHEST_ERROR_PSI) {
-    return gaugeOffAnswer(deciding, asked, psi);
   }
   const found = oneLoad(deciding, ["pressure"], "No pressure canner is loaded.");
   if ("outcome" in found) return found.outcome;

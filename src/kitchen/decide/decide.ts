@@ -64,6 +64,7 @@ import {
   refused,
   type Wish,
 } from "./decision.ts";
+import { decideGauge } from "./gauge-answers.ts";
 
 /** Decides commands of one intent. */
 type Decider<I extends Intent> = (deciding: Deciding<I>) => Decision;
@@ -142,6 +143,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   "set-aside": decideSetAside,
   disposition: decideDisposition,
   altitude: decideAltitude,
+  gauge: decideGauge,
   answer: decideAnswer,
   taste: decideTaste,
   opened: decideOpened,

@@ -4,6 +4,7 @@ import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
 import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
 import { cannerStages } from "../loads/canner-stages.ts";
+import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { recount } from "../loads/jar-tally.ts";
 import { raiseTerms } from "../loads/raise-terms.ts";
 import { mayStandMinutes } from "../loads/standing.ts";
@@ -85,11 +86,12 @@ export const LOAD_FACTS = {
       const hot = isHot(state, load.canner, load.openedAt);
       const stages = loadRuns(batch, event.terms, event.gauge, hot);
       batch.terms = event.terms;
+      const shown = gaugeTargetPsi(load) ?? 0;
+      load.gauge = event.gauge;
       if (begun) {
-        raiseTerms(state, load, event, stages);
+        raiseTerms(state, load, { ...event, shown }, stages);
         return true;
       }
-      load.gauge = event.gauge;
       load.terms = event.terms;
       // Stages that were done stay done: the canner is warm, the jars are in. A boil
       // that waits for a word about the water stays reported.

@@ -1,10 +1,21 @@
 /** What a load's gauge must show. */
+import { numberWords } from "../../reckon/number-words.ts";
+import { DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
+import type { GaugeRecord } from "../events.ts";
 import type { Load } from "../state.ts";
 import { gaugeTarget } from "./canner-stages.ts";
 
 /** What the gauge must show: the tested pressure plus what the dial reads too high. */
-export function gaugeTargetPsi(load: Load): number | undefined {
+export function gaugeTargetPsi(load: Pick<Load, "terms" | "gauge">): number | undefined {
   const tested = load.terms?.pressurePsi;
   if (tested === null || tested === undefined) return undefined;
   return gaugeTarget(tested, load.gauge);
+}
+
+/** Why no process counts by a dial: nobody tested it, or knows how far it is off, or it is too far. */
+export function gaugeDoubt({ testedSeason, readsHighPsi }: GaugeRecord): string | undefined {
+  if (testedSeason === undefined) return "the dial gauge was not tested this season";
+  if (readsHighPsi === undefined) return "nobody said how far the dial gauge is off";
+  if (Math.abs(readsHighPsi) <= DIAL_OFF_PSI) return undefined;
+  return `the dial gauge is off by more than ${numberWords(DIAL_OFF_PSI)} pounds`;
 }

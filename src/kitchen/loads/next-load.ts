@@ -154,7 +154,8 @@ export function openLoads(state: State, now: number, library: Library, id: strin
  * new terms, one whose process has begun only if they ask for more.
  */
 export function refreshTerms(state: State, now: number, library: Library): DatedFact[] {
-  const facts = [...raisedTerms(state, now, library), ...doubtedThen(state, now, library)];
+  const raised = [...raisedTerms(state, now, library), ...truerGauge(state, now)];
+  const facts = [...raised, ...doubtedThen(state, now, library)];
   for (const load of inCanner(state)) {
     if (hasBegun(load)) continue;
     const batch = state.batches[load.batch];
@@ -184,6 +185,28 @@ function raisedTerms(state: State, now: number, library: Library): DatedFact[] {
     if (!asksMore(found.terms, load.terms)) return [];
     const { terms } = found;
     return [{ type: "load-terms", load: load.id, terms, gauge: load.gauge, raised: true, t: now }];
+  });
+}
+
+/**
+ * Loads of this season whose dial is known better now than when they were begun: how far off it is,
+ * that it reads higher than was said, or that nobody tested it. What was said to be better than it
+ * was stays.
+ */
+function truerGauge(state: State, t: number): DatedFact[] {
+  return Object.values(state.loads).flatMap((load): DatedFact[] => {
+    const canner = state.kitchen.canners.find((one) => one.id === load.canner);
+    const [then, now] = [load.gauge, canner?.gauge];
+    const { terms } = load;
+    if (terms?.method !== "pressure" || load.state === "abandoned" || !hasBegun(load)) return [];
+    if (then?.kind !== "dial" || now?.kind !== "dial") return [];
+    const season = then.testedSeason ?? then.untestedSeason;
+    if (season === undefined || season !== (now.testedSeason ?? now.untestedSeason)) return [];
+    const worse = now.testedSeason === undefined && then.testedSeason !== undefined;
+    const off = then.testedSeason === undefined ? undefined : now.readsHighPsi;
+    const known = off !== undefined && off > (then.readsHighPsi ?? Number.NEGATIVE_INFINITY);
+    if (!worse && !known) return [];
+    return [{ type: "load-terms", load: load.id, terms, gauge: { ...now }, raised: true, t }];
   });
 }
 

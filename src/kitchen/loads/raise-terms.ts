@@ -9,6 +9,7 @@ import { quiet } from "../settle.ts";
 import { isOver, reopen } from "../stage-run.ts";
 import type { Load, StageRun, State } from "../state.ts";
 import { completesAt } from "../unbroken-time.ts";
+import { gaugeDoubt, gaugeTargetPsi } from "./gauge-target.ts";
 
 /** Whether terms ask for more time or pressure than others, and for less of neither. */
 export function asksMore(terms: ProcessTerms, than: ProcessTerms): boolean {
@@ -17,17 +18,26 @@ export function asksMore(terms: ProcessTerms, than: ProcessTerms): boolean {
   return byMinutes >= 0 && byPsi >= 0 && byMinutes + byPsi > 0;
 }
 
-/** Puts the raised terms into a load whose process has begun; `stages` are those terms' own. */
+/**
+ * Puts the raised terms into a load whose process has begun; `stages` are those terms' own, and
+ * `shown` what its gauge had to show before, psi. A gauge that turned out to be true raises nothing.
+ */
 export function raiseTerms(
   state: State,
   load: Load,
-  event: { t: number; terms: ProcessTerms },
+  event: { t: number; terms: ProcessTerms; shown: number },
   stages: StageRun[],
 ): void {
   const process = runOfRole(load, "treatment");
   const kept = process?.kept;
-  if (!process || !kept) return;
   const before = load.terms;
+  const { gauge } = load;
+  const target = gaugeTargetPsi({ gauge, terms: event.terms }) ?? 0;
+  // By a dial that is not to be trusted no time counts, whatever it shows.
+  const untrue = gauge?.kind === "dial" && gaugeDoubt(gauge) !== undefined;
+  const moreAsked = (event.terms.pressurePsi ?? 0) > (before?.pressurePsi ?? 0);
+  const higher = moreAsked || (!untrue && target > event.shown);
+  if (!process || !kept || !(higher || !before || asksMore(event.terms, before))) return;
   load.terms = event.terms;
   kept.raised = (kept.raised ?? 0) + 1;
   // What is still to be said names the new time, pressure and depth of water.
@@ -35,9 +45,10 @@ export function raiseTerms(
     run.spec = stages.find((one) => one.id === run.id)?.spec ?? run.spec;
   }
   const { terms } = event;
-  load.raised.push({ at: event.t, fromMinutes: kept.needMinutes, fromPsi: before?.pressurePsi });
+  const from = { fromMinutes: kept.needMinutes, fromPsi: before?.pressurePsi };
+  load.raised.push({ at: event.t, ...from, fromShown: event.shown });
   kept.needMinutes = terms.minutes;
-  if ((terms.pressurePsi ?? 0) > (before?.pressurePsi ?? 0)) {
+  if (higher) {
     kept.countsFrom = event.t;
     const stretch = kept.stretches.at(-1);
     if (stretch && (stretch.to === undefined || stretch.ended === "out")) {

@@ -22,6 +22,7 @@ import { finishTime } from "./finish-time.ts";
 import { focus } from "./focus.ts";
 import { forgetIt } from "./forget-it.ts";
 import { forgetWords } from "./forget-words.ts";
+import { gauge } from "./gauge.ts";
 import { germination } from "./germination.ts";
 import { help } from "./help.ts";
 import { hold } from "./hold.ts";
@@ -126,6 +127,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   acknowledge,
   boiling,
   "boil-lost": boilLost,
+  gauge,
   pressure,
   "pressure-lost": pressureLost,
   "weight-rocking": weightRocking,
