@@ -270,7 +270,7 @@ function described(
 }
 
 /** Whether a word that joins stands before a place, an article between them or not. */
-function isJoined(words: readonly Word[], at = 0): boolean {
+function isGoingWith(words: readonly Word[], at = 0): boolean {
   const before = wordAt(words, at - 1);
   return JOINS.has(ARTICLES.has(before) ? wordAt(words, at - 2) : before);
 }
@@ -300,7 +300,7 @@ function lotNamed(
     exact: named.exact,
     said: said.join(" "),
     beside: loose.map(written).join(" "),
-    ...(isJoined(within, loose[0]) ? { joined: true as const } : {}),
+    ...(isGoingWith(within, loose[0]) ? { joined: true as const } : {}),
     ...way,
     ...(weightLb === undefined ? {} : { weightLb }),
   };
