@@ -6,7 +6,8 @@ import type { Untested } from "../recipe/foods/food-gate.ts";
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
-import type { DayPlan, HeardDoubt } from "./state.ts";
+import type { HeardDoubt } from "./heard-doubt.ts";
+import type { DayPlan } from "./state.ts";
 import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "./topics.ts";
 
 /** A size of jar, in the singular and in words: `half-pint`, `pint`, `quart` ... */

@@ -11,7 +11,7 @@ import {
 import type { DeviationCode } from "./deviation-codes.ts";
 import type { Disposition } from "./events.ts";
 import { countTrouble, loadsOf } from "./jars.ts";
-import { gaugeDoubt, gaugeTargetPsi } from "./loads/gauge-target.ts";
+import { dialDoubt, gaugeTargetPsi } from "./loads/gauge-target.ts";
 import { lowReadings, lowReadingWords } from "./loads/low-readings.ts";
 import { stoodOver } from "./loads/standing.ts";
 import { runOfRole } from "./owners.ts";
@@ -251,12 +251,8 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
   }
   if (process) list.push(...lengthDeviations(load, process), ...raisedDeviations(load, process));
   if (load.terms?.method === "low-temperature") list.push(...highReadings(load, stage));
-  const { gauge, unloadedAt } = load;
-  if (gauge?.kind === "dial" && load.terms?.method === "pressure") {
-    const denied = gauge.untestedSeason !== undefined && gauge.testedSeason === undefined;
-    const doubt = denied || unloadedAt !== undefined ? gaugeDoubt(gauge) : undefined;
-    if (doubt) list.push(deviation("gauge-untested", stage, load.openedAt, doubt));
-  }
+  const doubt = dialDoubt(load);
+  if (doubt) list.push(deviation("gauge-untested", stage, load.openedAt, doubt));
   for (const low of load.waterLow) {
     list.push(
       deviation(
@@ -319,8 +315,7 @@ function lengthDeviations(load: Load, process: StageRun): Deviation[] {
 function raisedDeviations(load: Load, { id, kept, endedShort }: StageRun): Deviation[] {
   const { terms } = load;
   if (!terms || !kept) return [];
-  const at = (minutes: number, psi: number | null | undefined) =>
-    `${minutes} min${psi ? ` at ${psi} psi` : ""}`;
+  const at = (min: number, psi?: number | null) => `${min} min${psi ? ` at ${psi} psi` : ""}`;
   const feet = terms.altitudeFt + (terms.altitudeUncertaintyFt ?? 0);
   const asked = at(terms.minutes, terms.pressurePsi);
   return load.raised.map((one) => {
@@ -337,9 +332,8 @@ function raisedDeviations(load: Load, { id, kept, endedShort }: StageRun): Devia
         what,
       );
     }
-    const shown = `${gaugeTargetPsi(load)} psi, not ${one.fromShown}`;
-    const detail = `the dial reads ${load.gauge?.readsHighPsi} psi high: it had to show ${shown}`;
-    return deviation("pressure-lost", id, one.at, detail, what);
+    const dial = `the dial had to show ${gaugeTargetPsi(load)} psi, not ${one.fromShown}`;
+    return deviation("pressure-lost", id, one.at, dial, what);
   });
 }
 

@@ -14,6 +14,7 @@ import type {
   QuietHours,
   SpoilSign,
 } from "./facts/fields.ts";
+import type { HeardDoubt } from "./heard-doubt.ts";
 import type { OwnWords } from "./own-words.ts";
 import type { SetUp } from "./set-up-topic.ts";
 import type { Written } from "./stamp.ts";
@@ -147,19 +148,6 @@ export type LoadPart = {
   /** Jars found spoiled, whatever they were counted as before, and their numbers where said. */
   spoiled: number;
   spoiledJars: number[];
-};
-
-/** Words that raised a doubt; `held` is the answer to it, where there was one. */
-export type HeardDoubt = {
-  at: number;
-  text: string;
-  /** A plain loss, a likely one, or words about a subject that fit nothing. */
-  strength: "loss" | "suspicion" | "trace";
-  about: "boil" | "water" | "lids" | "acid" | "gauge" | "pressure" | "food" | "jars";
-  /** Whether it was asked about, on its own or in a closing question. */
-  asked?: true;
-  settledAt?: number;
-  held?: boolean;
 };
 
 export type Load = {

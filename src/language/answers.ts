@@ -129,8 +129,8 @@ function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | und
 const PARTS: Record<string, number> = { half: 2, third: 3, quarter: 4, eighth: 8, sixteenth: 16 };
 const COUNTED: Record<string, number> = { three: 3, five: 5, seven: 7 };
 const PART_OF_INCH = new RegExp(
-  "^(?:(?:um|uh|well|so|oh|it is|there is|that is|i|we|have|left|got|about|around|just|only|maybe|" +
-    "exactly|roughly|almost|nearly) )*(?:(an|one|two) (?:inch(?:es)? )?and )?" +
+  "^(?:(?:um|uh|well|so|oh|it is|there is|that is|i|we|have|left|got|about|around|just|only|" +
+    "maybe|exactly|roughly|almost|nearly) )*(?:(an|one|two) (?:inch(?:es)? )?and )?" +
     "(?:(a|and?|one|three|five|seven) )?(half|third|quarter|eighth|sixteenth)s?" +
     "(?: (?:of )?(?:an? )?inch(?:es)?)?(?: (?:in|of|on) (?:every|each|all|the)(?: jars?)?)?$",
 );

@@ -4,7 +4,7 @@
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { loadsOf } from "../kitchen/jars.ts";
-import { gaugeDoubt } from "../kitchen/loads/gauge-target.ts";
+import { dialDoubt } from "../kitchen/loads/gauge-target.ts";
 import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { againstMemory } from "../kitchen/questions/guide.ts";
@@ -61,11 +61,8 @@ export function judgeLoad(state: State, load: Load): Judged {
   if (vent && vent.state !== "complete") reasons.push("process-short: the canner was not vented");
   if (vent?.endedShort)
     reasons.push(`process-short: the vent was shorter than ${countWords(VENT_MINUTES, "minute")}`);
-  const { gauge, terms } = load;
-  if (terms?.method === "pressure" && gauge?.kind === "dial") {
-    const doubt = gaugeDoubt(gauge);
-    if (doubt) reasons.push(`gauge-untested: ${doubt}`);
-  }
+  const dial = dialDoubt(load);
+  if (dial) reasons.push(`gauge-untested: ${dial}`);
   const memory = againstMemory(state, load.terms);
   if (memory) reasons.push(memory);
   const asked = load.endAsked && load.terms ? ANSWERED_FOR[load.terms.method] : undefined;

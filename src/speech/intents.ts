@@ -240,10 +240,10 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   quit: { askBack: "Shall I close?", answer: null },
   abandon: { askBack: ({ target }) => `Shall I give up ${named(target)}?`, answer: null },
   gauge: {
-    askBack: ({ readsHighPsi }) =>
-      readsHighPsi === undefined
+    askBack: ({ readsHighPsi: off }) =>
+      off === undefined
         ? "Was the dial gauge not tested this season?"
-        : `Does the dial read ${Math.abs(readsHighPsi)} pounds ${readsHighPsi < 0 ? "low" : "high"}?`,
+        : `Does the dial read ${Math.abs(off)} pounds ${off < 0 ? "low" : "high"}?`,
     answer: null,
   },
   altitude: { askBack: ({ feet }) => `Is the kitchen at ${feet} feet?`, answer: null },

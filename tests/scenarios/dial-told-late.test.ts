@@ -19,7 +19,7 @@ const END = `heat's off
 const batchOf = async (script: string) => onlyBatch(await play([], script, AT));
 
 describe("a dial that turns out to read high", () => {
-  it("while the process runs has its mark raised, and the whole time counts from there", async () => {
+  it("while the process runs has its mark raised, and the whole time starts over", async () => {
     const batch = await batchOf(`${BEGUN}+0:05 the dial reads two pounds high
 +0:03 16 pounds
 +0:21 ${END}`);

@@ -20,7 +20,7 @@ export function asksMore(terms: ProcessTerms, than: ProcessTerms): boolean {
 
 /**
  * Puts the raised terms into a load whose process has begun; `stages` are those terms' own, and
- * `shown` what its gauge had to show before, psi. A gauge that turned out to be true raises nothing.
+ * `shown` what its gauge had to show before, psi. A gauge that turns out true raises nothing.
  */
 export function raiseTerms(
   state: State,

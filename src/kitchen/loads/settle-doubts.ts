@@ -1,4 +1,4 @@
-import type { HeardDoubt } from "../state.ts";
+import type { HeardDoubt } from "../heard-doubt.ts";
 
 /** Settles doubts; `held` where a person said that all was well, or not. */
 export function settleDoubts(doubts: readonly HeardDoubt[], at: number, held?: boolean): void {

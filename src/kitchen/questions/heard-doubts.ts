@@ -7,10 +7,11 @@ import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { numberWords } from "../../reckon/number-words.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import type { Evidence } from "../command.ts";
+import type { HeardDoubt } from "../heard-doubt.ts";
 import { unaccounted } from "../jars.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
-import { type Batch, type HeardDoubt, type Load, type State, wallOf } from "../state.ts";
+import { type Batch, type Load, type State, wallOf } from "../state.ts";
 import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import { eitherOf, type Question } from "./question.ts";
@@ -74,9 +75,9 @@ export function stillAtTheTable(state: State): Batch[] {
 }
 
 /** Factors whose plain answer settles what was doubted of a subject before it. */
-const ANSWERS: Partial<Record<Evidence["about"], RegExp>> = {
-  acid: /vinegar|acid|juice/,
-  lids: /lids/,
+const ANSWERS: Partial<Record<Evidence["about"], readonly string[]>> = {
+  acid: ["vinegar-5-percent", "acid-in-every-jar", "bottled-juice"],
+  lids: ["new-lids"],
 };
 
 /** The doubts of a batch that go with its jars into a load: each load of it is asked about. */
@@ -84,7 +85,7 @@ export function carriedDoubts({ heard, confirmed }: Batch): HeardDoubt[] {
   const open = heard.filter(({ about, at, settledAt }) => {
     if (settledAt !== undefined) return false;
     return !confirmed.some((one) => {
-      return one.held && one.at >= at && ANSWERS[about]?.test(one.factor) === true;
+      return one.held && one.at >= at && ANSWERS[about]?.includes(one.factor) === true;
     });
   });
   return open.map((one) => ({ ...one }));

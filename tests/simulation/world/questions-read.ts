@@ -28,6 +28,7 @@ const WORDS: readonly (readonly [QuestionKind, RegExp])[] = [
   ["seals", /did not seal|all sealed/i],
   ["which", /^which (is|one|pot)\b/i],
   ["disposition", /what becomes of|refrigerate/i],
+  ["hot", /hot off the boil|hot or cooled/i],
   ["gap", /unwatched|went by/i],
   ["end", /throughout/i],
   [
@@ -38,7 +39,6 @@ const WORDS: readonly (readonly [QuestionKind, RegExp])[] = [
   ["vinegar", /percent|vinegar/i],
   ["acid", /acid|lemon|citric/i],
   ["stood", /how long|stand|waited/i],
-  ["hot", /\bhot\b|off the boil/i],
   ["headspace", /headspace/i],
   ["gauge-tested", /tested this season/i],
   ["gauge-off", /reads? high|off by/i],
