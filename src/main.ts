@@ -37,9 +37,14 @@ if (major < OLDEST_NODE[0] || (major === OLDEST_NODE[0] && minor < OLDEST_NODE[1
     process.stdout.write(`${version}\n`);
   } else {
     // An older Node knows no `await` here, and has to be told so.
-    import("./commands/run.ts").then(async ({ run }) => {
-      const status = await run(args, version, BRINEBELL_BUILD);
-      if (status !== undefined) process.exitCode = status;
-    });
+    import("./commands/run.ts")
+      .then(async ({ run }) => {
+        const status = await run(args, version, BRINEBELL_BUILD);
+        if (status !== undefined) process.exitCode = status;
+      })
+      .catch((error: Error) => {
+        process.stderr.write(`brinebell: it broke: ${error.message}\n`);
+        process.exitCode = 1;
+      });
   }
 }

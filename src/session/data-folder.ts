@@ -2,7 +2,7 @@
 import { chmodSync, existsSync, statSync } from "node:fs";
 import { join } from "node:path";
 import envPaths from "env-paths";
-import { filesInOrder } from "../journal/file-name.ts";
+import { fileName, filesInOrder } from "../journal/file-name.ts";
 import { realDisk } from "../journal/real-disk.ts";
 
 /** `--home`, else BRINEBELL_HOME, else the platform's own data folder. */
@@ -26,13 +26,21 @@ function openTo(folder: string): "nobody" | "readers" | "writers" {
 
 const NO_THROW = { throwIfNoEntry: false } as const;
 
+/** Whether others may read a log in a folder they may look into. */
+function isLogReadable(folder: string): boolean {
+  const listed = realDisk().list(folder);
+  const logs = listed.ok ? filesInOrder(listed.names).map(fileName) : [];
+  return logs.some((name) => ((statSync(join(folder, name), NO_THROW)?.mode ?? 0) & 0o044) !== 0);
+}
+
 /**
- * Makes the platform's own data folder private; of one that the person chose it is told, since it
- * may be shared on purpose. A sentence where there is something to tell.
+ * Makes the platform's own data folder private; of one that the person chose it is told where its
+ * log is open to others, since it may be shared on purpose. A sentence where there is anything to
+ * tell.
  */
 export function keepPrivate(folder: string, chosen: boolean): string | undefined {
   const to = openTo(folder);
-  if (to === "nobody" || (chosen && to === "readers")) return undefined;
+  if (to === "nobody" || (chosen && to === "readers" && !isLogReadable(folder))) return undefined;
   if (!chosen) {
     try {
       chmodSync(folder, 0o700);

@@ -61,12 +61,7 @@ export async function locks(tally) {
     await until(() => again.out !== "" && !fs.existsSync(socket), "the old socket stays");
     await again.close();
   });
-  await tally.case("a folder open to others is named", async (home) => {
-    fs.chmodSync(home, 0o777);
-    const kitchen = await new Kitchen(home).opened();
-    await kitchen.close();
-    must(/Others on this machine may change/.test(kitchen.out), `it is not said: ${kitchen.out}`);
-  });
+  await openFolders(tally);
   await tally.case("a Node that is too old is told so", async (home) => {
     const fake = join(home, "old.cjs");
     const versions = "{ ...process.versions, node: '18.19.0' }";
@@ -76,6 +71,26 @@ export async function locks(tally) {
     must(told.stderr.trim().split("\n").length === 1, told.stderr);
     const entry = fs.readFileSync(PROGRAM, "utf8");
     must(!/\?\?|\?\.|^await |[^n]await import/.test(entry), "the entry is not for an old Node");
+  });
+}
+
+async function openFolders(tally) {
+  await tally.case("a folder open to others is named", async (home) => {
+    fs.chmodSync(home, 0o777);
+    const kitchen = await new Kitchen(home).opened();
+    await kitchen.close();
+    must(/Others on this machine may change/.test(kitchen.out), `it is not said: ${kitchen.out}`);
+  });
+  await tally.case("a log that others may read is named", async (home) => {
+    fs.chmodSync(home, 0o755);
+    const first = await new Kitchen(home).opened();
+    await first.close();
+    must(!/Others on this machine/.test(first.out), `it is said for nothing: ${first.out}`);
+    const [name] = fs.readdirSync(home).filter((one) => one.endsWith(".jsonl"));
+    fs.chmodSync(join(home, name), 0o644);
+    const kitchen = await new Kitchen(home).opened();
+    await kitchen.close();
+    must(/Others on this machine may read/.test(kitchen.out), `it is not said: ${kitchen.out}`);
   });
 }
 

@@ -3,6 +3,7 @@
  * at a time. The glass says hello; the kitchen answers with what kind of glass it is, then sends
  * what is to be seen; the glass sends what is typed. A kitchen of another build sends lines only.
  */
+import { isZone } from "../../kitchen/time.ts";
 import type { LabeledKey, Line, View } from "../../ports/view.ts";
 
 /** Begins a line that opens a glass; people's words never contain this character. */
@@ -50,11 +51,23 @@ export function typedIn(line: string): Typed | undefined {
   return press === true ? { press } : undefined;
 }
 
-/** What is seen; a stopped clock is due at infinity, which JSON does not have. */
+/**
+ * What is seen; a stopped clock is due at infinity, which JSON does not have. Throws where a
+ * kitchen of another build sends something else.
+ */
 export function seenIn(line: string): Seen {
-  return JSON.parse(line, (key, value) => {
+  const seen = JSON.parse(line, (key, value) => {
     return key === "dueAt" && value === null ? Number.POSITIVE_INFINITY : value;
   });
+  const { now, zone, lines, running } = seen;
+  const fine =
+    Number.isFinite(now) && isZone(zone) && lines.every(isLine) && Array.isArray(running);
+  if (!fine) throw new Error("the kitchen sent what this window cannot show");
+  return seen;
+}
+
+function isLine({ text, wallMs }: Line): boolean {
+  return typeof text === "string" && Number.isFinite(wallMs);
 }
 
 function objectIn(text: string): Record<string, unknown> {

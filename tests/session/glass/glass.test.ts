@@ -1,10 +1,12 @@
 import * as fs from "node:fs";
+import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Glass, openGlass } from "../../../src/session/glass/open-glass.ts";
 import { serveGlass } from "../../../src/session/glass/serve-glass.ts";
 import { tell } from "../../../src/session/tell/tell-client.ts";
+import { PROTOCOL, protocolFile, usualAddress } from "../../../src/session/tell/tell-protocol.ts";
 import { openTellServer, type TellServer } from "../../../src/session/tell/tell-server.ts";
 import { type MadeUp, madeUp, settled, ZONE } from "../../screen/made-up-screen.ts";
 
@@ -48,6 +50,26 @@ async function glass(build = "this", plain = false): Promise<Glass> {
 const NO_INPUT = { input: { text: "", cursor: 0 } };
 
 describe("a glass on a kitchen", () => {
+  it.each([
+    ["no JSON", "{{{"],
+    [
+      "a zone there is none of",
+      '{"kind":"lines","now":1,"zone":"\\u001b","lines":[],"running":[]}',
+    ],
+    ["no lines", '{"kind":"lines","now":1,"zone":"UTC","running":[]}'],
+    [
+      "lines without words",
+      '{"kind":"lines","now":1,"zone":"UTC","lines":[{"wallMs":1}],"running":[]}',
+    ],
+  ])("is not opened on what sends %s", async (_what, line) => {
+    await server.close();
+    const other = createServer((socket) => socket.resume().end(`${line}\n`));
+    await new Promise<void>((resolve) => other.listen(usualAddress(folder), resolve));
+    fs.writeFileSync(protocolFile(folder), PROTOCOL);
+    expect(await openGlass(folder, { build: "this", plain: false })).toBeUndefined();
+    await new Promise((resolve) => other.close(resolve));
+  });
+
   it("shows what the kitchen shows, and what is typed at it is heard there", async () => {
     const one = await glass();
     expect(one.kind).toBe("view");
