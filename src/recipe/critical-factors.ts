@@ -1,6 +1,10 @@
 // data table
 import { countWords } from "../reckon/number-words.ts";
-import { OFF_PROCESS_HOURS, STERILE_BELOW_MINUTES } from "../reckon/trade-numbers.ts";
+import {
+  OFF_PROCESS_HOURS,
+  STERILE_BELOW_MINUTES,
+  VINEGAR_PERCENT,
+} from "../reckon/trade-numbers.ts";
 import type { CriticalFactor } from "./recipe.ts";
 
 /**
@@ -28,9 +32,9 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     ask: "What strength does the vinegar's label say?",
     askShort: "What percent is the vinegar?",
     shared: true,
-    answer: { type: "percent", least: 5 },
+    answer: { type: "percent", least: VINEGAR_PERCENT },
     otherwise:
-      "The recipe was tested with 5 percent: make the brine again with that before you fill, or " +
+      `The recipe was tested with ${VINEGAR_PERCENT} percent: make the brine again with that before you fill, or ` +
       "keep those jars in the refrigerator.",
     later: LATER,
     source: GUIDE_6,

@@ -1,5 +1,6 @@
 import { jarsFromProduce } from "../reckon/jars.ts";
 import { formatAmount, formatVolume, formatWeight, gramsOf } from "../reckon/measure.ts";
+import { VINEGAR_PERCENT } from "../reckon/trade-numbers.ts";
 import { type Amount, parseAmount, plural } from "./amount.ts";
 import { defaultJar } from "./choose-process.ts";
 import { JAR_CUPS, publishedYield } from "./jar-volume.ts";
@@ -153,7 +154,7 @@ function shopping(
 ): Scaled["buy"] {
   const buy: Scaled["buy"] = [];
   for (const [item, wanted, byWeight] of [
-    ["vinegar, 5 percent", isVinegar, false],
+    [`vinegar, ${VINEGAR_PERCENT} percent`, isVinegar, false],
     ["bottled lemon or lime juice", isJuice, false],
     ["canning salt", isSalt, true],
     ["sugar", isSugar, true],

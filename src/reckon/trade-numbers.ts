@@ -57,6 +57,12 @@ export const STERILE_BELOW_MINUTES = 10;
 /** Published: Oklahoma State University Extension. Any longer, and a steam canner boils dry. */
 export const STEAM_LIMIT_MINUTES = 45;
 
+/** Published: USDA Complete Guide, Guide 6. The vinegar that pickles were tested with. */
+export const VINEGAR_PERCENT = 5;
+
+/** Published: National Center for Home Food Preservation, garlic in oil. In the refrigerator. */
+export const IN_OIL_DAYS = 4;
+
 /** Published: USDA Complete Guide, Guide 6. Low-temperature pasteurization of pickles. */
 export const LOW_TEMPERATURE_F = { min: 180, max: 185 } as const;
 

@@ -1,3 +1,5 @@
+import { numberWords } from "../../reckon/number-words.ts";
+import { IN_OIL_DAYS } from "../../reckon/trade-numbers.ts";
 import { findRecipe, recipeNames } from "../find-recipe.ts";
 import type { Library } from "../library.ts";
 import { type ProcessTable, type ProcessTables, sourceLine } from "../process-table.ts";
@@ -96,11 +98,11 @@ function notTested(food: Food, table: ProcessTable | undefined): string {
 /** What no process was tested for whatever the recipe. */
 const OF_KIND: Partial<Record<Food["kind"], { why: (name: string) => string; source?: string }>> = {
   poison: { why: (name) => `${name}: poisonous, and not to be put up in any way.` },
-  // Garlic in oil: 4 days at 40 °F or below, or frozen for months, NCHFP, reviewed 2015.
   oil: {
     why: () =>
       "What lies under oil can make botulism without a sign, and no process makes it safe to " +
-      "store on a shelf. Keep it four days at most in the refrigerator, or freeze it.",
+      `store on a shelf. Keep it ${numberWords(IN_OIL_DAYS)} days at most in the refrigerator, ` +
+      "or freeze it.",
     source: "National Center for Home Food Preservation, garlic in oil, reviewed 2015",
   },
 };

@@ -1,4 +1,5 @@
 import { acidAgainstTested } from "../../reckon/acid.ts";
+import { VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
 import { G_PER_LB, ML_PER_CUP } from "../../reckon/units.ts";
 import { cupsOf } from "../amount.ts";
 import { cupsInBatch, gramsInBatch } from "../batch-amount.ts";
@@ -15,14 +16,7 @@ import {
   type Rule,
   warning,
 } from "./finding.ts";
-import {
-  isVinegar,
-  strengthOf,
-  TESTED_PERCENT,
-  thinningCups,
-  thinningLiquids,
-  vinegarCups,
-} from "./liquids.ts";
+import { isVinegar, strengthOf, thinningCups, thinningLiquids, vinegarCups } from "./liquids.ts";
 import { countedGrams, lowAcidGrams, produceGrams, produceOf } from "./produce-weight.ts";
 
 /** Measuring and household weights are no finer than this. */
@@ -37,14 +31,15 @@ const UNLABELED =
 /** What is wrong with a vinegar's strength: by its number, or by what its name says. */
 function weakVinegar(vinegar: Ingredient): string | undefined {
   if (UNLABELED.test(vinegar.name)) {
-    return "nobody knows the strength of such vinegar; use bought vinegar of 5 percent, undiluted";
+    const bought = `bought vinegar of ${VINEGAR_PERCENT} percent`;
+    return `nobody knows the strength of such vinegar; use ${bought}, undiluted`;
   }
   const percent = strengthOf(vinegar);
   if (percent === undefined) {
-    return "the vinegar's strength is not given; write strengthPercent, 5 on its label";
+    return `the vinegar's strength is not given; write strengthPercent: ${VINEGAR_PERCENT}, as labeled`;
   }
-  if (percent >= TESTED_PERCENT) return undefined;
-  return `the vinegar has ${percent} percent acid; tested recipes take 5 or more`;
+  if (percent >= VINEGAR_PERCENT) return undefined;
+  return `the vinegar has ${percent} percent acid; tested recipes take ${VINEGAR_PERCENT} or more`;
 }
 
 /** Vinegar under 5 percent, or of unknown strength. */
@@ -65,7 +60,7 @@ function againstTested(
 ): number | undefined {
   const share = (cups: number, produceG: number) => ({
     vinegarMl: cups * ML_PER_CUP,
-    strengthPercent: TESTED_PERCENT,
+    strengthPercent: VINEGAR_PERCENT,
     produceG,
   });
   const outcome = acidAgainstTested(

@@ -1,9 +1,8 @@
+import { VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
 import { cupsInBatch } from "../batch-amount.ts";
 import { foodsNamed, withoutDenied } from "../foods/name-foods.ts";
 import type { Ingredient, Recipe } from "../recipe.ts";
 import { withDigits } from "./said-numbers.ts";
-
-export const TESTED_PERCENT = 5;
 
 const SOAKING = /soak|chill|stand|rins|hold|crisp/i;
 const DRAINED = /\b(drain|pour(ed)? off|rins)/i;
@@ -32,7 +31,7 @@ export function vinegarCups(recipe: Recipe): number {
     .filter((one) => isVinegar(one) && !one.optional && !SOAKING.test(one.into ?? ""))
     .reduce((sum, one) => {
       const cups = cupsInBatch(recipe, one, "low") ?? 0;
-      return sum + (cups * (strengthOf(one) ?? 0)) / TESTED_PERCENT;
+      return sum + (cups * (strengthOf(one) ?? 0)) / VINEGAR_PERCENT;
     }, 0);
 }
 

@@ -1,7 +1,7 @@
 // data table
 /** What may be done otherwise than a recipe says: what the rules answer, whatever the moment. */
 import type { Act } from "../../kitchen/topics.ts";
-import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
+import { REPROCESS_WITHIN_HOURS, VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
 import { type OwnText, SOURCES } from "./own-text.ts";
 import { SAFETY } from "./safety.ts";
 import { SHORTAGES } from "./shortages.ts";
@@ -58,7 +58,7 @@ export const PERMISSIONS: Readonly<Record<Exclude<Act, ClockAct>, OwnText>> = {
     source: SOURCES.tomatoes,
   },
   "other-vinegar": {
-    text: "Any vinegar will do whose label says 5 percent or more, white or cider. Not a weaker one, and not a home-made one.",
+    text: `Any vinegar will do whose label says ${VINEGAR_PERCENT} percent or more, white or cider. Not a weaker one, and not a home-made one.`,
     source: SOURCES.pickles,
   },
   "bigger-jar": {

@@ -1,10 +1,14 @@
 // data table
 /** What people are afraid of, answered from the rules. */
+
 import type { SafetyTopic } from "../../kitchen/topics.ts";
+import { numberWords } from "../../reckon/number-words.ts";
 import {
   DISCARD_BOIL_MINUTES,
+  IN_OIL_DAYS,
   OFF_PROCESS_HOURS,
   REPROCESS_WITHIN_HOURS,
+  VINEGAR_PERCENT,
 } from "../../reckon/trade-numbers.ts";
 import { type OwnText, SOURCES } from "./own-text.ts";
 import { TROUBLES } from "./troubles.ts";
@@ -77,7 +81,7 @@ export const SAFETY: Readonly<Record<SafetyTopic, OwnText>> = {
     source: "FoodSafety.gov",
   },
   "garlic-in-oil": {
-    text: "Don't can garlic or herbs in oil. Keep it in the refrigerator for at most four days, or freeze it.",
+    text: `Don't can garlic or herbs in oil. Keep it in the refrigerator for at most ${numberWords(IN_OIL_DAYS)} days, or freeze it.`,
     source: SOURCES.center,
   },
   "blue-garlic": {
@@ -113,7 +117,7 @@ export const SAFETY: Readonly<Record<SafetyTopic, OwnText>> = {
     source: SOURCES.general,
   },
   "home-vinegar": {
-    text: "Only vinegar of 5 percent by its label is safe for pickles here. Home-made vinegar may be weaker, and nobody knows by how much.",
+    text: `Only vinegar of ${VINEGAR_PERCENT} percent by its label is safe for pickles here. Home-made vinegar may be weaker, and nobody knows by how much.`,
     source: SOURCES.pickles,
   },
   "boil-before-eating": {

@@ -1,11 +1,14 @@
 // data table
 /** What was tested in the place of something that has run out, and where nothing was. */
+
 import type { Shortage } from "../../kitchen/topics.ts";
+import { numberWords } from "../../reckon/number-words.ts";
+import { COVER_IN, LOW_TEMPERATURE_F, VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
 import { type OwnText, SOURCES } from "./own-text.ts";
 
 export const SHORTAGES: Readonly<Record<Shortage, OwnText>> = {
   "lemon-juice": {
-    text: "In tomatoes citric acid does it: half a teaspoon a quart, a quarter a pint. So do four tablespoons of 5 percent vinegar a quart. In other recipes nothing else was tested.",
+    text: `In tomatoes citric acid does it: half a teaspoon a quart, a quarter a pint. So do four tablespoons of ${VINEGAR_PERCENT} percent vinegar a quart. In other recipes nothing else was tested.`,
     source: SOURCES.tomatoes,
   },
   "citric-acid": {
@@ -13,7 +16,7 @@ export const SHORTAGES: Readonly<Record<Shortage, OwnText>> = {
     source: SOURCES.tomatoes,
   },
   vinegar: {
-    text: "Nothing takes the place of 5 percent vinegar, and water doesn't stretch it. Make a smaller batch, everything scaled down together, and refrigerate the rest until you have more.",
+    text: `Nothing takes the place of ${VINEGAR_PERCENT} percent vinegar, and water doesn't stretch it. Make a smaller batch, everything scaled down together, and refrigerate the rest until you have more.`,
     source: SOURCES.pickles,
   },
   "canning-salt": {
@@ -73,7 +76,7 @@ export const SHORTAGES: Readonly<Record<Shortage, OwnText>> = {
     source: SOURCES.general,
   },
   canner: {
-    text: "Any deep pot will do for boiling water, with a lid, a rack, and room for two inches over the jars. Without one, refrigerate or freeze. Low-acid food needs a pressure canner.",
+    text: `Any deep pot will do for boiling water, with a lid, a rack, and room for ${numberWords(COVER_IN.deep)} inches over the jars. Without one, refrigerate or freeze. Low-acid food needs a pressure canner.`,
     source: SOURCES.general,
   },
   rack: {
@@ -81,7 +84,7 @@ export const SHORTAGES: Readonly<Record<Shortage, OwnText>> = {
     source: null,
   },
   thermometer: {
-    text: "Go without where the sign is a boil. Pasteurizing at 180 degrees and steam need one: use the boiling-water time instead.",
+    text: `Go without where the sign is a boil. Pasteurizing at ${LOW_TEMPERATURE_F.min} degrees and steam need one: use the boiling-water time instead.`,
     source: SOURCES.pickles,
   },
 };
