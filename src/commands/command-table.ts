@@ -117,7 +117,7 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
 /** The data could not be read at all; whoever needed it ends with status 3. */
 export class CannotRead extends Error {}
 
-/** Commands that show what a kitchen holds, and are for nothing where there is none. */
+/** Commands that show what a kitchen holds, and make no sense where there is none. */
 export const READERS: ReadonlySet<string> = new Set([
   ...["review", "pantry", "labels", "seeds", "words", "export", "reminders"],
 ]);
@@ -148,7 +148,7 @@ async function keptState(
   const { state, notices, incomplete, unreadable } = readKitchen(folder, { build });
   if (unreadable !== undefined) throw new CannotRead(unreadable);
   for (const notice of notices) complain(`brinebell: ${notice}`);
-  // What was worked out may lack what is missing.
+  // The result may lack what is missing.
   if (incomplete) process.exitCode = 3;
   return state;
 }

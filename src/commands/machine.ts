@@ -19,7 +19,7 @@ export type Machine = {
   library(only?: string): Promise<import("../recipe/library.ts").Library>;
   /**
    * The text of a file that a call names, or of standard input for `-`; with `mostBytes`, so many
-   * and one more. Rejects where something else than a file is there.
+   * and one more. Rejects where something other than a file is there.
    */
   readFile(path: string, mostBytes?: number): Promise<string>;
 };

@@ -72,7 +72,7 @@ export async function run(
   if (lacking) return finish(lacking);
   try {
     const status = await finish(await runner(words, machine));
-    // A command that had to do without part of the data has set it so.
+    // A command that had to do without part of the data has already set the status.
     return status === 0 || process.exitCode === 3 ? undefined : status;
   } catch (error) {
     if (!(error instanceof CannotRead)) throw error;

@@ -4,7 +4,7 @@ import type { Question } from "./questions/questions.ts";
 import type { State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 
-/** Jars take no longer to fill, to put in or to lift out; after it nothing waits on them. */
+/** Filling, loading or lifting out takes no longer; after that, nothing waits for the hands. */
 const HANDS_MS = 30 * MINUTE_MS;
 
 /** Kitchen time by which the hands are free again; undefined where they are free. */

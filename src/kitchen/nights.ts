@@ -5,10 +5,10 @@ import { isOfCanner, rulesOf } from "./stages/kinds.ts";
 import { kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
 import { HOUR_MS, localFields, MINUTE_MS } from "./time.ts";
 
-/** What closes before the morning is told so long before the night begins. */
+/** What closes before morning is announced this long before the night begins. */
 const EVENING_MS = 30 * MINUTE_MS;
 
-/** A rest that may last so long is one that people leave for the night. */
+/** A rest that may last this long is one that people leave overnight. */
 const OVERNIGHT_HOURS = 10;
 
 const DAY_MINUTES = 24 * 60;

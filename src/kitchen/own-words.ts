@@ -1,4 +1,4 @@
-/** Words of a person that a yes gave a meaning, which they have again in the same moment. */
+/** A person's own words that a yes gave a meaning, which they have again in the same situation. */
 
 export type OwnWords = {
   /** As said: in small letters, contractions written out, with a mark where it was a question. */

@@ -47,7 +47,7 @@ export function calledName(state: State, owner: Owner): string {
   return `${canner}${names.join(" and ")}`;
 }
 
-/** As it is put in front of what is said of it: "Provider", "Pickled beets". */
+/** What goes in front of a sentence about it: "Provider", "Pickled beets". */
 export function leadName(state: State, owner: Owner): string {
   return upper(calledName(state, owner).replace(/\bthe /g, ""));
 }

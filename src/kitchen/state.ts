@@ -29,13 +29,16 @@ export type Stretch = {
   ended?: "lost" | "uncovered" | "unwatched" | "off" | "out" | "raised";
 };
 
-/** A time in which nobody and nothing watched; `held` once a person said whether it kept. */
+/**
+ * A time in which nobody and nothing watched; `held` once a person has said whether the condition
+ * held.
+ */
 export type Gap = {
   from: number;
   to: number;
   cause: GapCause | "time-full";
   held?: boolean;
-  /** A probe saw it boil; of the lids it says nothing. */
+  /** A probe saw it boil, which says nothing about the lids. */
   boiled?: true;
 };
 

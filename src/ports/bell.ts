@@ -1,4 +1,4 @@
-/** The terminal's bell: the sound that is always there. */
+/** The terminal's bell: the sound that every terminal has. */
 export type BellPort = {
   /** Rings once. Never throws, never waits. */
   ring(): void;

@@ -1,6 +1,6 @@
 /**
  * Numbers of the trade, each defined once, with its unit in its name. Sentences are made from them.
- * Each says what it rests on : published, common practice, from memory, or our choice.
+ * Each says what it rests on: published, common practice, from memory, or our choice.
  */
 
 /** Published: USDA Complete Guide to Home Canning, Guide 1. Steam before a canner is closed. */

@@ -22,12 +22,12 @@ export function printText(text: string): void {
   }
 }
 
-/** One line on standard output, which steers no terminal. */
+/** One line on standard output, with nothing in it that controls a terminal. */
 export function printLine(line: string): void {
   printText(`${safeLine(line)}\n`);
 }
 
-/** One line on standard error, which steers no terminal. */
+/** One line on standard error, with nothing in it that controls a terminal. */
 export function complain(line: string): void {
   process.stderr.write(`${safeLine(line)}\n`);
 }

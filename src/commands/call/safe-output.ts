@@ -15,7 +15,9 @@ function escapedCharacter(character: string): string {
   return `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
 }
 
-/** One line, plain or of JSON, in which what could steer a terminal is written as its escape. */
+/**
+ * One line, plain or of JSON, in which whatever could control a terminal is written as an escape.
+ */
 export function safeLine(line: string): string {
   return STEERS.test(line) ? line.replace(new RegExp(STEERS, "g"), escapedCharacter) : line;
 }

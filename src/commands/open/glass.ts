@@ -6,11 +6,11 @@ import { type TellReply, tell } from "../../session/tell/tell-client.ts";
 import { complain, printLine } from "../call/print.ts";
 import type { Machine } from "../machine.ts";
 
-/** A kitchen of the same moment is given so long to listen: three seconds in all. */
+/** A kitchen that opens at the same moment has three seconds in all to start listening. */
 const TRIES = 20;
 const AGAIN_MS = 150;
 
-/** Tries a call again until it gives something, for as long as an opening takes. */
+/** Repeats a call until it returns something, for as long as an opening takes. */
 async function soon<Given>(
   call: () => Promise<Given>,
   isIt: (given: Given) => boolean,
@@ -22,7 +22,7 @@ async function soon<Given>(
   }
 }
 
-/** A window on the kitchen that is open; undefined where that knows of none. */
+/** A window on the open kitchen; undefined where that kitchen offers none. */
 export function glassSoon(machine: Machine, plain: boolean): Promise<Glass | undefined> {
   const hello = { build: machine.build, plain };
   return soon(

@@ -16,9 +16,9 @@ import { safeLine } from "../call/safe-output.ts";
 import type { Machine } from "../machine.ts";
 import { glassSoon, lookThrough, talkToTheOther } from "./glass.ts";
 
-/** Where nobody can continue a stopped program the stop never comes; known after so long, ms. */
+/** Where nobody can continue a stopped program, no stop happens: known after this long, ms. */
 const STOP_WAIT_MS = 200;
-/** A terminal gets so long to take why the program ends, ms. */
+/** How long a terminal has to take the reason why the program ends, ms. */
 const LAST_WORD_MS = 300;
 
 export async function openCommand(
@@ -70,7 +70,7 @@ export async function openCommand(
   refuseStops(kitchen);
   const show = screen ? (await screen).runScreen : (await import("../../screen/plain.ts")).runPlain;
   const face = await show(host, io, { ended });
-  // Who talks beside a terminal that is gone may mean anything.
+  // With the terminal gone, nobody sees what is heard, so nothing is listened to.
   await stopListening?.();
   if (face === "lost") {
     letGo();
@@ -86,7 +86,7 @@ async function endedWith(
   folder: string,
   lostBy: string | undefined,
 ): Promise<number> {
-  // Who reads no further has had enough.
+  // A reader that closed its end has had enough.
   const fault =
     lostBy !== undefined && lostBy !== "EPIPE"
       ? `the output cannot be written: ${lostBy}`
@@ -164,14 +164,14 @@ function catchSignals(close: () => Promise<void>, terminal: boolean): Promise<"l
       closeAnd(1);
     });
   }
-  // What cannot be written to is noticed where it is written.
+  // A failed write is handled where it is written; unhandled, the event would end the program.
   for (const stream of [process.stdout, process.stderr]) stream.on("error", () => {});
   return new Promise((resolve) => {
     process.on("SIGHUP", () => (terminal ? resolve("lost") : closeAnd(129)));
   });
 }
 
-/** Nobody stops (Ctrl-Z) a program that keeps a clock: a stopped one rings nothing. */
+/** A program that keeps a clock is never stopped (Ctrl-Z): stopped, it would ring nothing. */
 function refuseStops(kitchen: LiveKitchen): void {
   if (process.platform === "win32") return;
   const onStop = () => {

@@ -5,7 +5,7 @@ import { comesTrue, endWatch, watcherOf } from "../../session/watch-lock.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import type { WatchCall } from "./watch-units.ts";
 
-/** A watch that begins or ends does so within this, ms. */
+/** How long a watch may take to begin or to end, ms. */
 const PATIENCE_MS = 15_000;
 
 function told(folder: string, json: boolean, message: string): CommandResult {

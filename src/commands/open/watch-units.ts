@@ -7,7 +7,7 @@ export type WatchCall = { program: string; args: readonly string[] };
 
 export type UnitKind = "systemd" | "launchd";
 
-/** Statuses that starting again does not change: the call is off, or somebody watches already. */
+/** Exit statuses that a restart would not change: a wrong call, or somebody watches already. */
 const FINAL_STATUSES = "1 2";
 const AGAIN_SECONDS = 60;
 const LABEL = "brinebell.watch";

@@ -81,7 +81,7 @@ function yieldLines(scaled: Scaled): string[] {
   return [`Makes about ${expected} ${scaled.jar} jars (${low} to ${high})${loads}`];
 }
 
-/** Says a text in the units of the kitchen. */
+/** Puts a text into the kitchen's units. */
 type Words = (text: string) => string;
 
 /** A recipe worked out, as a page of plain text. */

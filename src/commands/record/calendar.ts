@@ -65,7 +65,7 @@ function escaped(text: string): string {
   return text.replace(/[\\;,]/g, "\\$&").replace(/\n/g, "\\n");
 }
 
-/** A long line in pieces, each but the first behind a blank; no character is cut in two. */
+/** A long line in pieces, each but the first after a space; no character is cut in two. */
 function folded(line: string): string {
   const pieces: string[] = [];
   let piece = "";
@@ -75,7 +75,7 @@ function folded(line: string): string {
     if (bytes + more > LONGEST_LINE_BYTES) {
       pieces.push(piece);
       piece = "";
-      // The blank that goes before it.
+      // The space that goes before it.
       bytes = 1;
     }
     piece += character;

@@ -8,7 +8,7 @@ import { beginPlanned } from "./day-plan.ts";
 
 /**
  * The passing of time is a command like any other; undefined where nothing has come of it.
- * @param mark asked for only where something has.
+ * @param mark called only where something has.
  */
 export function wake(
   state: State,

@@ -24,7 +24,9 @@ export function filledFrom(state: State, batch: Batch, fill: StageRun, told: num
   return Math.min(told, Math.max(usual, fill.startedAt ?? told, ...loaded));
 }
 
-/** Minutes a batch's filled jars may stand: the source's own limit, else the two-hour rule. */
+/**
+ * How many minutes a batch's filled jars may stand: the recipe's own limit, else the two-hour rule.
+ */
 export function mayStandMinutes({ kitchen }: State, batch: Batch): number {
   const hot = kitchen.airF !== undefined && kitchen.airF > HOT_AIR_F;
   const rule = 60 * (hot ? STAND_HOURS.hot : STAND_HOURS.usual);

@@ -7,7 +7,7 @@ export type Fitness = { lastT?: number; intervals: number[]; steps: number[] };
 /** What is wrong with it: it may then neither begin nor vouch for anything. */
 export type Unfit = "slow" | "coarse";
 
-/** Judged by its last readings, so that one that is set right is heeded again. */
+/** Judged by its last readings, so that a probe that was set right is heeded again. */
 const LOOKED_AT = { intervals: 2, steps: 10 };
 const FEWEST_STEPS = 3;
 /** The coarsest step that still tells a loss from noise: degrees F, or psi (our choice). */

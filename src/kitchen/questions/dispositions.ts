@@ -11,7 +11,7 @@ import { HOUR_MS } from "../time.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
 import type { Question } from "./question.ts";
 
-/** Jars may be reprocessed within this of coming out. */
+/** How long after coming out jars may be reprocessed. */
 export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
 
 /**

@@ -56,7 +56,7 @@ function hasGauge(state: State, { batch }: Load, about: Evidence["about"]): bool
   return about !== "gauge" || state.batches[batch]?.option?.method === "pressure";
 }
 
-/** Put away so lately that what is remembered of it may still be told. */
+/** Put away so recently that what is remembered of it may still be told. */
 function isLately({ state, unloadedAt }: Load, now: number): boolean {
   return state === "complete" && unloadedAt !== undefined && now - unloadedAt <= ASKED_FOR_MS;
 }

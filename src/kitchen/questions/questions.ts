@@ -71,7 +71,7 @@ export function isUrgent({ kind }: Question): boolean {
 
 /**
  * Open questions. First the one that a yes, a no or a number answers now (the one asked last, or
- * one that a process depends on) ; then the others, the one to ask next in front.
+ * one that a process depends on); then the others, the one to ask next in front.
  */
 export function questions(state: State): readonly Question[] {
   const events = state.history.length;

@@ -31,12 +31,12 @@ const UNLABELED =
 /** What is wrong with a vinegar's strength: by its number, or by what its name says. */
 function weakVinegar(vinegar: Ingredient): string | undefined {
   if (UNLABELED.test(vinegar.name)) {
-    const bought = `bought vinegar of ${VINEGAR_PERCENT} percent`;
+    const bought = `${VINEGAR_PERCENT} percent vinegar from a shop`;
     return `nobody knows the strength of such vinegar; use ${bought}, undiluted`;
   }
   const percent = strengthOf(vinegar);
   if (percent === undefined) {
-    return `the vinegar's strength is not given; write strengthPercent: ${VINEGAR_PERCENT}, as labeled`;
+    return `the vinegar's strength is not given; write strengthPercent (${VINEGAR_PERCENT} as a rule)`;
   }
   if (percent >= VINEGAR_PERCENT) return undefined;
   return `the vinegar has ${percent} percent acid; tested recipes take ${VINEGAR_PERCENT} or more`;
