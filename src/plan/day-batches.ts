@@ -39,7 +39,7 @@ export type DayBatch = {
 };
 
 const HEAT_OFF_MINUTES = 1;
-/** A canner is kept hot no longer than this, since its water boils away. Our choice. */
+/** A canner is kept hot no longer than this, since its water boils away (our choice). */
 const WARM_WITHIN_MINUTES = 120;
 
 /**

@@ -155,14 +155,16 @@ function testedJar(table: ProcessTable, recipe: Recipe, jar: JarSize): JarSize {
   return found ?? refuse(`${jar} jars were not tested for ${recipe.title}`);
 }
 
-/** Why a jar is refused that is larger than all of these; undefined where it is not. */
+/** Why a jar larger than all of these is refused; undefined where it is not larger. */
 function largerThan(sizes: JarSize[], { title }: Recipe, jar: JarSize): string | undefined {
   const largest = [...JAR_SIZES].reverse().find((size) => sizes.includes(size));
   if (largest && JAR_SIZES.indexOf(jar) <= JAR_SIZES.indexOf(largest)) return undefined;
   return `${jar} jars were not tested for ${title}; the largest is ${largest ?? "none"}`;
 }
 
-/** Why a jar is larger than any the recipe is canned in; undefined where it is not. */
+/**
+ * Why a jar larger than any the recipe is canned in is refused; undefined where it is not larger.
+ */
 export function refusedJar(recipe: Recipe, jar: JarSize): string | undefined {
   const isCanned = recipe.processes.length > 0 && recipe.jars.length > 0;
   return isCanned ? largerThan(recipe.jars, recipe, jar) : undefined;

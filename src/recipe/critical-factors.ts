@@ -8,7 +8,7 @@ import {
 import type { CriticalFactor } from "./recipe.ts";
 
 /**
- * What must be right for a jar to be safe, and only the cook can see. Recipes point here by id from
+ * What must be right for a jar to be safe and only the cook can see. Recipes point here by id from
  * the stage where each is asked. A factor that is missing here may be written in the recipe's own
  * file.
  */

@@ -19,7 +19,7 @@ const UNIT_MINUTES: Record<string, number> = {
   years: 525600,
 };
 
-/** Longest duration a recipe may name, minutes: ten years. */
+/** The longest duration a recipe may name, minutes: ten years. */
 export const LONGEST_MINUTES = 10 * 525600;
 
 const PART = /^(\d+(?:\.\d+)?)\s*([a-z]+)\s*/;

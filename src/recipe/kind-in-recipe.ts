@@ -12,7 +12,7 @@ export type KindInRecipe = {
   ofCanner: "inside" | "after" | null;
   /** A canner recipe has exactly one. */
   onceForCanner: boolean;
-  /** What a thermometer in it reads; a culture can be too cold to live. */
+  /** What a thermometer in it measures; a culture can also be too cold to live. */
   thermometer: "pot" | "canner" | "room" | "culture" | null;
   /**
    * Where its length comes from: the file; the heating of what is in the pot, which the file

@@ -24,7 +24,7 @@ export type ParsedFile = {
 /** The danger the safety check finds in a recipe; undefined where it finds none. */
 export type DangerOf = (recipe: Recipe, tables: ProcessTables) => string | undefined;
 
-/** No recipe comes anywhere near this many bytes. */
+/** The most bytes a recipe may have; no real one comes near it. */
 export const MOST_RECIPE_BYTES = 200_000;
 
 /** Name of the file that holds the tested tables. */

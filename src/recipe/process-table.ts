@@ -35,7 +35,7 @@ export type Neighbor = {
   foods: string[];
   words: string[];
   /**
-   * Said to a person who brings it: what is wrong, what similar food was tested, what to do
+   * Said to whoever brings such food: what is wrong, what similar food was tested, what to do
    * instead.
    */
   why: string;

@@ -26,7 +26,7 @@ const FORBIDDEN_KEYS = new Set(["__proto__", "constructor", "prototype"]);
 
 type Document = ReturnType<typeof parseDocument>;
 
-/** Refuses, by simple counting, what would cost the parser too much time: size, lines, brackets. */
+/** Refuses by simple counting what would take the parser too long: size, lines, brackets. */
 function oversize(text: string): string | undefined {
   if (text.length > LARGEST_FILE) {
     return `the file is longer than ${LARGEST_FILE} characters; a recipe has a few thousand`;
@@ -54,7 +54,7 @@ function deepDash(text: string): number | undefined {
   return index < 0 ? undefined : index + 1;
 }
 
-/** Keys that are not plain text, appear twice, or would reach into an object's own workings. */
+/** Keys that are not plain text, appear twice, or have a meaning for every object. */
 function keyFaults(map: YAMLMap): { offset: number | undefined; message: string }[] {
   const seen = new Set<string>();
   return map.items.flatMap(({ key }) => {

@@ -27,7 +27,7 @@ function rewire(after: After[], stages: Map<string, Stage>, kept: Set<string>): 
 
 /**
  * What a recipe says about storing the jars was written for processed ones; without a process they
- * go in the cold. "Tested for this mix" is dropped where it was not.
+ * go into the refrigerator. "Tested for this mix" is dropped where it was not.
  */
 function unprocessed(recipe: Recipe, method: Method, stage: Stage, kinds: Kinds): Stage {
   if (recipe.processes.length === 0) return stage;

@@ -79,7 +79,7 @@ type HeatUpQuestion = {
 
 /** Efficiency where the kind of burner is not given: between gas and induction. */
 const ANY_BURNER = { middle: 0.6, low: 0.33, high: 0.9 } as const;
-/** Reported instead of forever, where the weak end of the range never boils. */
+/** Reported instead of infinity, where the weak end of the range never boils. */
 const LONGEST_MIN = 1440;
 
 function efficiencyFor(question: HeatUpQuestion): { middle: number; low: number; high: number } {

@@ -43,7 +43,7 @@ function longestWatched(readings: readonly LogReading[]): number {
   for (let i = 1; i < readings.length; i++) {
     spans.push((readings[i]?.minutes ?? 0) - (readings[i - 1]?.minutes ?? 0));
   }
-  // Of two in the middle, the shorter, or one gap in a short log would become its own measure.
+  // Of two in the middle, the shorter: otherwise a gap in a short log would be measured by itself.
   const sorted = spans.sort((a, b) => a - b);
   const usual = Math.max(SHORTEST_GAP_MIN, GAP_FACTOR * (sorted[(sorted.length - 1) >> 1] ?? 0));
   return Math.min(LONGEST_STRETCH_MIN, usual);

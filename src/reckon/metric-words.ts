@@ -133,7 +133,7 @@ const SHARE = /\b(the last|the|each|every) (cup|quart|gallon)\b(?!-| jars?)/g;
 /** Pounds in digits are a gauge's, unless they are pounds of something. */
 const PRESSURE = /(\d+(?:\.\d+)?) (?:psi\b|pounds?\b(?! (?:of|make|can't|or)\b)( weight)?)/g;
 
-/** In words that name a metric unit all is said already. */
+/** Words that name a metric unit are left as they are. */
 const METRIC = /\b(?:\w*(?:meters?|grams?|liters?|pascals?)|Celsius|kg|kPa)\b/;
 
 /** In which units a kitchen is spoken to. */
@@ -158,7 +158,7 @@ export function metricText(content: string): string {
   return content.replace(/(?<=>)[^<>]+(?=<)|(?<=aria-label=")[^"]+/g, metricWords);
 }
 
-/** What is written with its grams is weighed. */
+/** What is followed by its grams is weighed. */
 const WEIGHED = new RegExp(
   `${NUMBER} [a-z]+(?: \\+ ${NUMBER} [a-z]+)*(?: \\d+ oz)? \\(([\\d,.]+) g\\)`,
   "gi",

@@ -117,7 +117,7 @@ export const HOT_AIR_F = 90;
 /** Our choice: an alarm sounds this long before the limit. */
 export const STAND_WARNING_MINUTES = 15;
 
-/** Our choice: a probe that shows the same tenth for so long, even over a full boil, is stuck. */
+/** Our choice: a probe that shows the same tenth for this long, even over a full boil, is stuck. */
 export const PROBE_STUCK_MINUTES = 3;
 
 /** Our choice: after this long without a line a probe counts as silent. */

@@ -1,7 +1,7 @@
 /** Calendar dates as `2027-08-14`, without a zone. */
 import { DAY_MS, localFields } from "../kitchen/time.ts";
 
-/** The wall date of a wall instant. */
+/** The date of an instant of wall time. */
 export function dateOf(wallMs: number, zone: string): string {
   const { year, month, day } = localFields(wallMs, zone);
   return `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;

@@ -1,5 +1,5 @@
 /**
- * One season in numbers: what was put up, what it took, what went off recipe, and what was eaten.
+ * One season in numbers: what was put up, what it took, what departed from recipes, what was eaten.
  */
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { jarCounts } from "../kitchen/jars.ts";

@@ -52,7 +52,7 @@ export type Untested = {
   source: string;
   /** Recipes of tested neighbors, the nearest first: offered, never taken. */
   nearby: readonly string[];
-  /** Recipes that were tested for this food, in a form other than the one asked for. */
+  /** Recipes tested for this food in a form other than the one asked for. */
   instead: readonly string[];
 };
 
@@ -70,7 +70,7 @@ export type NameOrFood = {
   other: Food;
 };
 
-/** Several recipes fit, or one that holds more than was named: it has to be asked which. */
+/** Several recipes fit, or one that holds more than was named: the person has to be asked which. */
 type WhichRecipe = { is: "which"; said: string; recipes: readonly string[] };
 
 /** The words name no known food: nothing is begun. */
@@ -245,7 +245,7 @@ function fitting(library: Library, said: SaidFood, text: string) {
   return { strict, loose: fit.filter((one) => !strict.includes(one) && titled(one)) };
 }
 
-/** Of several recipes, those with the other words said in one of their names. */
+/** Of several recipes, those that have the other words said in one of their names. */
 function narrowed(recipes: Recipe[], words: readonly string[]): Recipe[] {
   return words.reduce((left, word) => {
     const having = left.filter((recipe) =>

@@ -19,7 +19,7 @@ export const FOOD_KINDS = [
   "herb",
   /** Garlic, herbs or vegetables under oil. */
   "oil",
-  /** May not be preserved at all. */
+  /** Must not be preserved at all. */
   "poison",
   /** A word that contains a food's name but is not a food, or not one that matters: celery seed. */
   "no food",

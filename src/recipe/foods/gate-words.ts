@@ -2,7 +2,7 @@ import type { Library } from "../library.ts";
 import type { Recipe } from "../recipe.ts";
 import type { FoodGate, NameOrFood, Untested } from "./food-gate.ts";
 
-/** What is said when the food gate lets nothing begin: what is wrong, and what can be done. */
+/** What is said when the food gate refuses: what is wrong, and what can be done. */
 
 /** At most this many recipes are named at once. */
 const MOST_TOLD = 3;

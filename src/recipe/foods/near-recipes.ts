@@ -6,9 +6,9 @@ import type { Food } from "./foods.ts";
 import { readSaidFood, type SaidFood } from "./said-food.ts";
 import { neighborOf, neighborSaid, producedFoods, testedFor } from "./tested-foods.ts";
 
-/** What recipes call themselves, and which of them come closest to a food none was tested for. */
+/** What recipes call themselves, and which come closest to a food that none was tested for. */
 
-/** Forms that have a name of their own: nobody who says peaches means the jam. */
+/** Forms with names of their own: nobody who says peaches means the jam. */
 const PRODUCTS = ["jam", "jelly", "butter", "sauce", "salsa", "relish", "juice", "stock"];
 
 /** The tested tables of a recipe's processes. */

@@ -36,7 +36,7 @@ function weakVinegar(vinegar: Ingredient): string | undefined {
   }
   const percent = strengthOf(vinegar);
   if (percent === undefined) {
-    return `the vinegar's strength is not given; write strengthPercent (${VINEGAR_PERCENT} as a rule)`;
+    return `the vinegar's strength is missing; write strengthPercent, ${VINEGAR_PERCENT} as labeled`;
   }
   if (percent >= VINEGAR_PERCENT) return undefined;
   return `the vinegar has ${percent} percent acid; tested recipes take ${VINEGAR_PERCENT} or more`;
@@ -141,7 +141,7 @@ export const lowAcidShare: Rule = (subject) =>
     return [danger("low-acid-share", "ingredients", message, PUBLICATIONS.tomatoes)];
   });
 
-/** A home-devised brine is at least half vinegar. */
+/** A brine of one's own is at least half vinegar. */
 export const homeBrine: Rule = (subject) => {
   const { recipe, shelf } = subject;
   if (testedBy(subject).length > 0 || recipe.class !== "acidified") return [];

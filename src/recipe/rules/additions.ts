@@ -2,7 +2,7 @@ import { withoutDenied } from "../foods/name-foods.ts";
 import type { Ingredient } from "../recipe.ts";
 
 /*
- * What is put into a jar and is no food of it, told by its name: each has a rule of its own.
+ * What goes into a jar and is not its food, known by its name: each has a rule of its own.
  */
 
 /** Flour, starch, and the grains and noodles that release it. */

@@ -20,11 +20,11 @@ import { thinningCups } from "./liquids.ts";
 import { produceGrams } from "./produce-weight.ts";
 
 const TOLERANCE = 0.02;
-/** The least salt a home-devised dry-salted ferment needs, as a share of the produce's weight. */
+/** The least salt for a dry-salted ferment of one's own, as a share of the produce's weight. */
 const LEAST_SALT_SHARE = 0.019;
 const LIME_RINSES = 3;
 
-/** Butter against foam, as jam makers use it. */
+/** Butter that keeps jam from foaming. */
 const FOAM_BUTTER_CUPS = 1 / 48;
 
 /** Flour or starch keeps heat from the middle of a jar; no tested time covers it. */

@@ -5,7 +5,7 @@ import { sourceLine } from "../process-table.ts";
 import { JAR_SIZES } from "../recipe.ts";
 import { danger, type Finding, optionPlace, PUBLICATIONS, type Rule, warning } from "./finding.ts";
 
-/** Every process points to a tested table made for this food and pack, and writes no time. */
+/** Every process points to a tested table made for this food and pack, and gives no time itself. */
 export const untestedProcess: Rule = ({ recipe, tables }) =>
   recipe.processes.flatMap((option): Finding[] => {
     const where = optionPlace(option);
@@ -38,7 +38,7 @@ export const untestedProcess: Rule = ({ recipe, tables }) =>
 
 /** A shelf process needs a published source; without one the food stays in the refrigerator. */
 export const noTestedSource: Rule = ({ recipe, shelf }) => {
-  // The danger that holds a tested recipe back is found by its own rule.
+  // The danger that keeps a tested recipe off the shelf is found by its own rule.
   if (recipe.tested || recipe.heldBack) return [];
   const message = shelf
     ? "no tested source is named, so it has no shelf-stable process: keep it refrigerated"

@@ -53,7 +53,7 @@ export const restWindow: Rule = (subject) =>
     const message =
       `this rest is ${formatMinutes(low)} to ${formatMinutes(high)}; tested is ` +
       `${formatMinutes(tested.minMinutes)} to ${formatMinutes(tested.maxMinutes)}`;
-    // Half-fermented food is hardly sour, and the short process was tested for sour food.
+    // Half-fermented food is barely sour, and the short process was tested for sour food.
     const make = kind.thermometer === "culture" && low < tested.minMinutes ? danger : warning;
     return [make("rest-window", place(stage), message, PUBLICATIONS.pickles)];
   });

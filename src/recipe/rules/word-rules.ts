@@ -17,7 +17,7 @@ const CANNED = [
   /\b(jars?|pints?|quarts?|them|it)\b.*\b(in|into) (the|a|your) (\w+ )?canner(?! kettle)\b/,
   /\b(boil|steam)(ed|ing)? (the |your |filled )*(jars|pints|quarts)\b/,
 ];
-/** The kitchen's other processes: a whole day's, a machine's, and the boiling of empty jars. */
+/** Other processes in a kitchen: of a whole day, of a machine, and the boiling of empty jars. */
 const ANOTHER = [
   /\b(the|this|whole|entire) (whole |entire )?process\b/g,
   /.*\b(blender|food processor|steriliz\w*|empty)\b.*/g,
@@ -62,7 +62,7 @@ function spokenHeadspace(tested: readonly number[], stage: Stage): string | unde
   return undefined;
 }
 
-/** Headspace said to the cook that is another than the tables were tested with. */
+/** A headspace told to the cook that differs from the one the tables were tested with. */
 export const headspaceSaid: Rule = ({ recipe, known, kinds }) =>
   recipe.stages.flatMap((stage) => {
     const tested = [...new Set(known.map(({ table }) => table.headspaceIn))];
@@ -73,7 +73,7 @@ export const headspaceSaid: Rule = ({ recipe, known, kinds }) =>
 
 const JAR_NAMES = /\b(half[- ]gallon|gallon|quart|pint|half[- ]pint)s?[- ]jars?\b/g;
 
-/** A jar named to the cook that is larger than any the recipe was tested in. */
+/** A jar size told to the cook that is larger than any the recipe was tested in. */
 export const jarSaid: Rule = ({ recipe, shelf, kinds }) =>
   recipe.stages.flatMap((stage) => {
     if (!shelf || kinds[stage.kind].role !== "filling") return [];

@@ -12,7 +12,9 @@ const LEFT = 60;
 const RIGHT = 20;
 const TOP = 16;
 const FLOOR = HEIGHT - 30;
-/** The most points drawn for one trace; extremes are kept, so a drop of one reading still shows. */
+/**
+ * The most points drawn for one trace; extremes are kept, so that even a single low reading shows.
+ */
 const MOST_POINTS = 600;
 /** Up to this many points, each gets a dot; with more, only a point that no line touches. */
 const MOST_DOTS = 60;

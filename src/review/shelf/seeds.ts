@@ -43,7 +43,7 @@ function times(share: number): number | null {
   return share < LEAST_SHARE ? null : Math.round((1 / share) * 10) / 10;
 }
 
-/** What a test shows in which `sprouted` out of `of` seeds (at least one) sprouted. */
+/** What a test shows in which `sprouted` of `of` seeds (at least one) came up. */
 export function germinationOf(sprouted: number, of: number): Omit<Germination, "on" | "days"> {
   const share = sprouted / of;
   const interval = wilsonInterval(sprouted, of);

@@ -21,7 +21,7 @@ export type JarGroup = {
   rule: RuleName;
   /** When the days begin to count, kitchen time. */
   since: number;
-  /** Why it is not a shelf jar; empty for one that is. */
+  /** Why it is not a jar for the shelf; empty for one that is. */
   why: string;
 };
 
@@ -91,7 +91,7 @@ function placeCold(
   }
 }
 
-/** Whether its food keeps only days in the cold, be it unprocessed or in an open jar. */
+/** Whether its food, unprocessed or in an open jar, keeps only for days in the refrigerator. */
 function isLowAcid({ recipe }: Batch): boolean {
   return recipe.class === "low-acid";
 }
