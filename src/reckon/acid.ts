@@ -14,14 +14,13 @@ import type { Reckoned } from "./reckoned.ts";
 import { FOR_THE_RECORD } from "./reckoned.ts";
 import type { Result } from "./result.ts";
 import { fail, ok } from "./result.ts";
+import { VINEGAR_PERCENT } from "./trade-numbers.ts";
 
 const ACETIC_G_PER_MOL = 60.052;
 const SALT_G_PER_MOL = 58.443;
 
 /** Vinegars on a shelf; the label's percent is grams of acetic acid in 100 mL. */
 export const VINEGAR_STRENGTH = { least: 1, most: 10 } as const;
-/** The vinegar strength that tested pickle recipes ask for, percent. */
-const TESTED_STRENGTH = 5;
 
 /** Density of vinegar at 20 °C, g/mL, from printed densities of 1 to 10 % acetic acid. */
 export function vinegarDensityGPerMl(strengthPercent: number): number {
@@ -124,8 +123,8 @@ function phEstimate(mix: PickleMix, produce: { buffer: ProduceBuffer; grams: num
 
 function notesFor(mix: PickleMix, unknown: readonly string[]): string[] {
   const notes = ["percent of everything in the jar together, once it has evened out (after days)"];
-  if (mix.strengthPercent < TESTED_STRENGTH) {
-    notes.push(`tested pickle recipes ask for ${TESTED_STRENGTH} % vinegar; this is weaker`);
+  if (mix.strengthPercent < VINEGAR_PERCENT) {
+    notes.push(`tested pickle recipes ask for ${VINEGAR_PERCENT} % vinegar; this is weaker`);
   }
   if (mix.waterG > mix.vinegarMl) {
     notes.push("more water than vinegar: only a tested recipe may be diluted so far");

@@ -36,7 +36,7 @@ function weakVinegar(vinegar: Ingredient): string | undefined {
   }
   const percent = strengthOf(vinegar);
   if (percent === undefined) {
-    return `the vinegar's strength is missing; write strengthPercent, ${VINEGAR_PERCENT} as labeled`;
+    return `the vinegar's strength is missing; give strengthPercent, ${VINEGAR_PERCENT} as labeled`;
   }
   if (percent >= VINEGAR_PERCENT) return undefined;
   return `the vinegar has ${percent} percent acid; tested recipes take ${VINEGAR_PERCENT} or more`;

@@ -30,8 +30,8 @@ const PLAIN =
   /\b(vinegar|acid|juice|salt|sugar|honey|syrup|molasses|sweetener|stevia|pectin|wine)s?\b/i;
 
 /**
- * Low-acid food, by its class or by what is in it, in any process other than pressure. Acid changes that
- * only in an acidified recipe, whose acid is measured against the produce: the lemon juice in a
+ * Low-acid food, by its class or by what is in it, in any process other than pressure. Acid
+ * changes that only in an acidified recipe, whose acid is measured against the produce: the lemon juice in a
  * quart of tomatoes is enough for the tomatoes alone.
  */
 export const lowAcidBoilingWater: Rule = ({ recipe }) => {
