@@ -9,9 +9,9 @@ import type { JournalLine } from "./line.ts";
 export type Heartbeat = {
   reading: ClockReading;
   lastN: number;
-  /** Its sum, which tells this log from another; files of before do not have it. */
+  /** Its sum, which tells this log from another; older files do not have it. */
   lastSum?: number;
-  /** Kitchen time at that reading, ms; files of before do not have it. */
+  /** Kitchen time at that reading, ms; older files do not have it. */
   kitchenMs?: number;
 };
 

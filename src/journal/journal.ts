@@ -203,8 +203,8 @@ export class Journal {
   }
 
   /**
-   * A refusal where the file under the name is not ours, or cannot be looked at; undefined where
-   * it is. A file held open under other numbers than its name has is let go of.
+   * A refusal where the file under the name is not ours, or cannot be looked at; undefined where it
+   * is. A file held open that is not the one under its name is let go of.
    */
   private misplaced(path: string, { length, sum }: JournalEnd): Appended | undefined {
     const there = this.disk.identity(path);

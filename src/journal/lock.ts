@@ -37,7 +37,7 @@ const NAME = "lock";
 /** Races for a stale lock are over after a few rounds, or something else is wrong. */
 const TURNS = 8;
 
-/** A lock that says nothing is looked at again so often, so long apart, ms: it is being written. */
+/** An empty lock is being written: it is read again this many times, this far apart, ms. */
 const UNFINISHED_TURNS = 4;
 const UNFINISHED_MS = 75;
 
@@ -110,7 +110,7 @@ function heldLock(disk: Disk, path: string, mine: Uint8Array): Lock {
     if (now !== undefined && now === identity) return true;
     // Another program may have moved it aside by mistake and put it back as a new file.
     const read = disk.read(path);
-    // Where somebody removed it, nobody else has it; what was written meanwhile the journal sees.
+    // Where somebody removed it, nobody holds it; the journal notices what was written meanwhile.
     const again = !read.ok && read.why === "missing" && disk.createExclusive(path, mine).ok;
     if (!again && !(read.ok && same(read.bytes, mine))) return false;
     identity = identityOf(disk, path);
@@ -153,7 +153,7 @@ function holderOf(bytes: Uint8Array): LockHolder | undefined {
   try {
     const found = JSON.parse(Buffer.from(bytes).toString("utf8"));
     if (typeof found !== "object" || found === null) return undefined;
-    // Who names no process holds nothing; who names one may, whatever start it is of.
+    // A lock that names no process holds nothing; one that names any may, whatever its start.
     const pid = Number.isSafeInteger(found.pid) ? found.pid : 0;
     const bootId = typeof found.bootId === "string" ? found.bootId : `${BY_THE_WALL}unknown`;
     return { startTicks: null, startedAt: "", ...found, pid, bootId };
@@ -173,7 +173,7 @@ function same(a: Uint8Array, b: Uint8Array): boolean {
   return Buffer.from(a).equals(b);
 }
 
-/** Stops everything for so long, ms. */
+/** Blocks the program for this long, ms. */
 export function standStill(ms: number): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
 }
@@ -186,7 +186,7 @@ export const systemProcesses: Processes = {
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== "EPERM") return false;
     }
-    // One that has ended and that nobody has asked about keeps its number.
+    // A process that has ended keeps its number until its parent has asked about it.
     return !/^[ZX]$/.test(statOf(pid)[0] ?? "");
   },
   startTicks: (pid) => statOf(pid)[19] ?? null,

@@ -7,7 +7,7 @@ import type {
   FileIdentity,
 } from "../ports/disk.ts";
 
-/** A call as a fault may look at it: `count` is 1 for the first call of this disk. */
+/** A call as a fault sees it: `count` is 1 for the first call of this disk. */
 export type DiskCall = { count: number; name: DiskCallName; path: string };
 
 type DiskCallName = "append" | "sync" | "create-file" | Exclude<keyof Disk, "openAppend">;
@@ -35,7 +35,7 @@ const NOTHING = new Uint8Array(0);
 /**
  * A disk in memory, for rehearsals and tests. Changes are safe only once synced, as on a real one.
  * Faults it can play: any call refused, a write that writes half, a sync that fails (`fault`), a
- * disk with limited room (`roomBytes`) , a power cut (`afterPowerCut`). Folders are safe once made.
+ * disk with limited room (`roomBytes`), a power cut (`afterPowerCut`). Folders are safe once made.
  */
 export class MemoryDisk implements Disk {
   /** Called for every change and every read; an answer makes the call fail. */

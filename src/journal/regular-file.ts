@@ -12,7 +12,7 @@ export function openRegular(path: string, flags: number, mode?: number): number 
   throw new Error("it is a pipe, a folder or a device, not a file");
 }
 
-/** A file's bytes; with `mostBytes`, so many and one more, so that a huge file costs nothing. */
+/** A file's bytes; with `mostBytes`, that many and one more, so that a huge file costs nothing. */
 export function readRegular(path: string, mostBytes = Number.POSITIVE_INFINITY): Buffer {
   const descriptor = openRegular(path, fs.constants.O_RDONLY);
   try {

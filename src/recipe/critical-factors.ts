@@ -34,8 +34,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     shared: true,
     answer: { type: "percent", least: VINEGAR_PERCENT },
     otherwise:
-      `The recipe was tested with ${VINEGAR_PERCENT} percent: make the brine again with that before ` +
-      "you fill, or keep those jars in the refrigerator.",
+      `The recipe was tested with ${VINEGAR_PERCENT} percent: make the brine again with that ` +
+      "before you fill, or keep those jars in the refrigerator.",
     later: LATER,
     source: GUIDE_6,
   },

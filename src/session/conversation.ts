@@ -16,7 +16,7 @@ export type TalkMoment = {
   asleepUntil?: number | undefined;
   /** Only short forms are wanted. */
   short: boolean;
-  /** Nothing is spoken but alarms that guard a process. */
+  /** Only alarms that guard a process are spoken. */
   hushed: boolean;
 };
 
@@ -136,7 +136,7 @@ export class Conversation {
   flush(): Line[] {
     const { moment, ringing, onLines, onDecided } = this.parts;
     const { wallMs, hushed, ...at } = moment();
-    // What ends a hush is heard, and so is the answer that begins it.
+    // The answer that ends a hush is spoken, and so is the one that begins it.
     if (!hushed) this.hush(false);
     const rings = ringing();
     const wants = this.wants;

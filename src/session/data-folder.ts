@@ -15,8 +15,8 @@ export function dataFolder(
 }
 
 /**
- * Who else may get at a data folder: nobody, others who may read in it, or others who may change
- * what is there. Nobody where it is not there yet, or the system has no such thing.
+ * Who else has access to a data folder: nobody, others who may read it, or others who may change
+ * it. Nobody where it is not there yet, or the system has no such thing.
  */
 function openTo(folder: string): "nobody" | "readers" | "writers" {
   const mode = process.platform === "win32" ? 0 : (statSync(folder, NO_THROW)?.mode ?? 0);
@@ -34,9 +34,8 @@ function isLogReadable(folder: string): boolean {
 }
 
 /**
- * Makes the platform's own data folder private; of one that the person chose it is told where its
- * log is open to others, since it may be shared on purpose. A sentence where there is anything to
- * tell.
+ * Makes the platform's own data folder private. One that the person chose may be shared on purpose,
+ * so a sentence points out where its log is open to others; undefined where there is nothing to say.
  */
 export function keepPrivate(folder: string, chosen: boolean): string | undefined {
   const to = openTo(folder);

@@ -44,7 +44,7 @@ export type LiveKitchen = {
   setListening(status: string | undefined): void;
   /** How many other windows look into this kitchen. */
   glasses(): number;
-  /** True while what is heard comes from one of them: whoever leaves then leaves that window. */
+  /** True while one of them is being served: whoever asks to leave then leaves that window only. */
   isElsewhere(): boolean;
   isSpeaking(): boolean;
   onSpeaking(listener: (speaking: boolean) => void): void;

@@ -4,7 +4,7 @@ import { decide } from "../kitchen/decide/decide.ts";
 import { movedTo } from "../kitchen/decide/decide-corrections.ts";
 import type { Deciding, Decision } from "../kitchen/decide/decision.ts";
 
-/** What was done last, and the id it was written under. */
+/** The last command, and the id it was written under. */
 export type LastDone = { command: Command; cmd: string };
 
 /** Undefined where the wish is something else. */

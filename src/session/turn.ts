@@ -257,7 +257,7 @@ export class Turn {
       answer: answerNow(state, pending),
       misses: this.misses,
     });
-    // What was hardly heard may have been the radio, and what is said in a hush the telephone.
+    // What was barely heard may have been the radio, and what is said in a hush the telephone.
     talk.refuse(this.unsure || isHushed(state, now) ? NOT_HEARD : reason);
     return true;
   }

@@ -1,4 +1,4 @@
-/** One watch for each data folder: who it is, and how it is ended. */
+/** One watch for each data folder: which process it is, and how it is ended. */
 import { join } from "node:path";
 import { type LockAnswer, type LockHolder, lockHolder, takeLock } from "../journal/lock.ts";
 import { realDisk } from "../journal/real-disk.ts";
@@ -7,7 +7,7 @@ import { realClock } from "./time/real-clock.ts";
 /** Its own lock, since a kitchen may be opened beside a watch. */
 const lockFolder = (folder: string) => join(folder, "watch");
 
-/** How often it is looked whether a watch has begun or ended, ms. */
+/** How often to check whether a watch has begun or ended, ms. */
 const LOOK_MS = 50;
 
 /** Makes this process the watch of a folder, or says who that is. */
@@ -22,7 +22,7 @@ export function watcherOf(folder: string): LockHolder | undefined {
   return lockHolder(realDisk(), lockFolder(folder), realClock().read().bootId);
 }
 
-/** Waits until a condition holds, for so many ms at most; whether it does. */
+/** Waits until a condition holds, for this many ms at most; returns whether it does. */
 export async function comesTrue(condition: () => boolean, ms: number): Promise<boolean> {
   for (const until = performance.now() + ms; ; ) {
     if (condition()) return true;
@@ -31,7 +31,7 @@ export async function comesTrue(condition: () => boolean, ms: number): Promise<b
   }
 }
 
-/** Asks the watch of a folder to end; false where it has not within so many ms. */
+/** Asks the watch of a folder to end; false where it has not within this many ms. */
 export function endWatch(folder: string, { pid }: LockHolder, ms: number): Promise<boolean> {
   try {
     process.kill(pid, "SIGTERM");

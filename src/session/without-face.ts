@@ -3,7 +3,7 @@ import { ringsUnanswered, waitedFor } from "../kitchen/watched.ts";
 import type { ShowNotice } from "./desktop-notice.ts";
 import type { LiveKitchen } from "./live-kitchen.ts";
 
-/** An alarm that nobody answers keeps the kitchen open for so long, ms. */
+/** How long an alarm that nobody answers keeps the kitchen open, ms. */
 const LONGEST_RINGING_MS = 60 * 60_000;
 const LOOK_MS = 1000;
 
@@ -51,7 +51,7 @@ export function goOnWithoutFace({
       if (runs || !ringsUnanswered(session.state)) rangMs = now;
       const rings = ringsUnanswered(session.state) && now - rangMs < LONGEST_RINGING_MS;
       if (!session.left && (runs || rings)) lastMs = now;
-      // A moment later, so that whoever said the last word has his answer.
+      // A moment later, so that whoever spoke last gets an answer.
       if (now - lastMs < lookMs) return;
       clearInterval(looking);
       stopListening();

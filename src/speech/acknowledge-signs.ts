@@ -67,10 +67,10 @@ function startedSentence(told: Told, run: StageRun): string {
   return upper(isKnown(told, run) ? until : `${length}, ${until}`);
 }
 
-/** For so long what was said of a time is known, ms. */
+/** How long what was said about a time counts as known, ms. */
 const KNOWN_MS = 12 * HOUR_MS;
 
-/** A load before it, of the same recipe, was told the same time that day. */
+/** A load of the same recipe was told the same time earlier that day. */
 function isKnown({ state: { batches, loads }, now }: Told, run: StageRun): boolean {
   const all = Object.values(loads);
   const load = all.find(({ stages }) => stages.includes(run));

@@ -214,7 +214,10 @@ export function acknowledgement(
   return inOne(parts);
 }
 
-/** Said of one, with its name in front of all; of several, with each name before its own. */
+/**
+ * Said of one with its name in front of everything; of several, with each name in front of its
+ * part.
+ */
 function inOne(parts: readonly Answer[]): Answer {
   const names = new Set(parts.map(({ name }) => name));
   const one = names.size === 1;

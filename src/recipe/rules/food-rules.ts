@@ -31,8 +31,8 @@ const PLAIN =
 
 /**
  * Low-acid food, by its class or by what is in it, in any process other than pressure. Acid
- * changes that only in an acidified recipe, whose acid is measured against the produce: the lemon juice in a
- * quart of tomatoes is enough for the tomatoes alone.
+ * changes that only in an acidified recipe, whose acid is measured against the produce: the lemon
+ * juice in a quart of tomatoes is enough for the tomatoes alone.
  */
 export const lowAcidBoilingWater: Rule = ({ recipe }) => {
   const acid =

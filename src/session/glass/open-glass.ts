@@ -24,13 +24,13 @@ export type Glass = {
   close(): void;
 };
 
-/** The kitchen answers a hello within this, ms. */
+/** How long the kitchen may take to answer a hello, ms. */
 const HELLO_MS = 3000;
-/** A message of the kitchen is no longer than this. */
+/** The longest message the kitchen sends. */
 const LONGEST_SEEN = 4_000_000;
 const LINES_KEPT = 500;
 
-/** Opens a glass on the kitchen of a folder; undefined where none answers that knows of glasses. */
+/** Opens a glass on the kitchen of a folder; undefined where no kitchen answers that offers one. */
 export function openGlass(folder: string, hello: Hello): Promise<Glass | undefined> {
   if (readText(protocolFile(folder)) !== PROTOCOL) return Promise.resolve(undefined);
   return new Promise((resolve) => {

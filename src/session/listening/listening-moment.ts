@@ -1,4 +1,4 @@
-/** What makes sense to say at this moment: the smaller the grammar, the better the recognition. */
+/** What makes sense at this moment: the smaller the grammar, the better the recognition. */
 
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import { type QuestionKind, questions } from "../../kitchen/questions/questions.ts";

@@ -58,7 +58,7 @@ export function grammarNow(session: Session): EarsGrammar {
   return spokenGrammar(session.context(), momentOf(state, waitingFor));
 }
 
-/** Two hearings with the same meaning are as good as one certain one: "fill" and "filled". */
+/** Two hearings with the same meaning are as good as a certain one: "fill" and "filled". */
 const MEANS_THE_SAME = 0.75;
 
 /** How certain it is of what was heard, considering whether the other hearing means the same. */

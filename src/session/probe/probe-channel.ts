@@ -18,7 +18,7 @@ export type Channel = {
   lastRead: number;
   /** `owner/stage` of what it is assumed to measure. */
   subject?: string;
-  /** Where it stood at a boil that a person reported, degrees F. */
+  /** What it read at a boil that a person reported, degrees F. */
   stoodAtF?: number;
   /** The turn in which the waited-for sign was reported. */
   tried?: string;

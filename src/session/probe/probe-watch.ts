@@ -130,7 +130,7 @@ export class ProbeWatch implements SecondWitness {
     if (verdict?.kind === "lost" || sample.value < rule.never) {
       this.lose(channel, subject, verdict?.kind === "lost" ? verdict : { ...sample, at: sample.t });
     }
-    // A reading out of a logger, of before: it answers for gaps, and begins nothing.
+    // An older reading from a logger: it answers for gaps, and begins nothing.
     if (now - sample.t <= BLIND_MS) this.act(channel, subject, verdict);
     this.answerGaps(channel, subject, rule);
     if (!channel.trouble) this.learn(channel, subject);
@@ -163,7 +163,7 @@ export class ProbeWatch implements SecondWitness {
     if (unanswered(kept).some((gap) => gap.from <= at && gap.to >= at)) return;
     delete channel.tried;
     const { owner } = subject;
-    // Of jars that are out only the record can say it.
+    // Of jars that are already out, only the record can tell.
     const out = isLoad(owner) && owner.unloadedAt !== undefined;
     const words = `the probe: ${probeValue(channel.kind, value)}`;
     if (!out) this.report(subject, lossOf(subject, value), at, words);
@@ -244,7 +244,10 @@ export class ProbeWatch implements SecondWitness {
     channel.unlogged.push({ t: verdict.at, value: verdict.value });
   }
 
-  /** A full boil by the person's word, the probe level and near: that is where it boils here. */
+  /**
+   * A full boil by the person's word, with the probe level and near: that is what it reads at a
+   * boil here.
+   */
   private learn(channel: Channel, subject: ProbeSubject): void {
     const { kept } = subject.run;
     const stretch = kept && current(kept);
@@ -311,7 +314,7 @@ export class ProbeWatch implements SecondWitness {
     this.noteState(channel, "back", backSentence(this.nameOf(channel)));
   }
 
-  /** A probe that falls silent over a canner that is being timed is said to be so. */
+  /** A probe that falls silent while its canner is being timed is announced. */
   private watchSilence(): void {
     if (this.stopTimer) return;
     this.stopTimer = this.clock.after(SILENT_MS, () => {
@@ -348,7 +351,7 @@ export class ProbeWatch implements SecondWitness {
   }
 }
 
-/** What a sign that came is as a report. */
+/** The report that a sign amounts to. */
 function signOf({ sign }: ProbeSubject, value: number): { intent: Intent; slots: object } {
   const rounded = Math.round(value * 10) / 10;
   if (sign === "pressure") return { intent: "pressure", slots: { value: rounded, unit: "psi" } };

@@ -3,7 +3,7 @@
 import { askYes, type Decision, type Wish } from "../../kitchen/decide/decision.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 
-/** Another observer: says why a report should be doubted, or nothing. */
+/** Another observer: says why a report should be doubted, if it should be. */
 export type SecondWitness = {
   doubts(facts: readonly DatedFact[], now: number): string | undefined;
 };

@@ -64,7 +64,7 @@ export class MadeUpKitchen {
   program = 0;
   /** How many of them had to begin without the lock, for lack of room. */
   withoutLock = 0;
-  /** Notes by programs that only looked in, which were told they are written. */
+  /** Notes by programs that only looked in and were told that they are written. */
   visitorsNotes = 0;
   private watching: ProbeWatch | undefined;
   private listening: MadeUpEars | undefined;

@@ -16,7 +16,7 @@ import {
 /** The kitchen's answer to words or a command passed to it. */
 export type Answerer = (said: string | Carried) => TellAnswer | Promise<TellAnswer>;
 
-/** Takes a connection over for good; `hello` is its first line, `rest` what came behind it. */
+/** Takes a connection over for good; `hello` is its first line, `rest` what came after it. */
 export type OpenGlass = (socket: Socket, hello: string, rest: string) => void;
 
 /** How long a caller has to send its words, and the kitchen to answer, ms. */
@@ -65,7 +65,7 @@ export class Callers {
       } else if (end >= 0) take(heard.slice(0, end));
       else if (heard.length > LONGEST_LINE) reply(refused(tooLong(LONGEST_WORDS)));
     };
-    // Words without their line end may be cut short, and a piece can mean the contrary.
+    // Words without their line end may be cut short, and a piece of a sentence can mean the opposite.
     const onEnd = () => {
       if (!over) reply(refused(heard === "" ? "no words came" : "the words were cut short"));
     };

@@ -67,7 +67,7 @@ async function settle(folder: string, said: string, until: number): Promise<Tell
     const answer = answerFrom(outcome.heard);
     const broken = outcome.connected && !answer && performance.now() < until;
     if (broken && knowsIds && !again) continue;
-    // Of a message that arrived nobody knows what became of it, also once the kitchen is closed.
+    // What became of a message that arrived is not known, even once the kitchen is closed.
     return replyOf({ ...outcome, connected: outcome.connected || again }, answer, folder);
   }
 }

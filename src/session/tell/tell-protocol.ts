@@ -35,7 +35,7 @@ const MESSAGE_MARK = "\u0002";
  */
 export type Message = { id: string; again: boolean; said: string };
 
-/** So much longer than what it says a message may be: its id, and what JSON adds. */
+/** How much longer than its words a message may be: its id, and what JSON adds. */
 export const ENVELOPE = 200;
 
 export function messageLine(message: Message): string {

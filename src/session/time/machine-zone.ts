@@ -6,7 +6,7 @@ export function machineZone(): string {
   return known.get(zone) ? zone : "UTC";
 }
 
-/** Asked each second, and slow to find out. */
+/** Asked for every second, and slow to find out. */
 const known = new Map<string, boolean>();
 
 /** An empty TZ makes the system's zone `Etc/Unknown`, by which no time can be told. */

@@ -29,7 +29,7 @@ export function labeledKeys(state: State, now: number): LabeledKey[] {
   return keys;
 }
 
-/** Where several could be meant the key says nothing about which, and the question comes back. */
+/** Where several could be meant, the key does not say which, and the person is asked. */
 function unnamed(sign: KeySign): Partial<LabeledKey> {
   const nobody = { owner: "", stage: "" };
   if (sign === "=") return { ...nobody, words: "the jars are out", label: "jars out: asks which" };

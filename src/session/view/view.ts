@@ -131,7 +131,7 @@ function firstSentence(text: string): string {
   return text.split(/(?<=[.!?]) /)[0] ?? "";
 }
 
-/** The last that was heard, and the last said since then that stands nowhere else. */
+/** What was heard last, and what was said last since then that is shown nowhere else. */
 function latestOf(talk: readonly ShownLine[], shown: readonly string[]): ShownLine[] {
   const at = talk.findLastIndex(({ kind }) => kind === "heard");
   const said = talk.slice(at + 1).findLast((line) => !isShown(line, shown));

@@ -5,7 +5,7 @@ import { questions } from "../../kitchen/questions/questions.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { Known } from "./known.ts";
 
-/** More examples than these are not kept in mind. */
+/** The most examples anybody keeps in mind. */
 const MOST_EXAMPLES = 3;
 
 export function helpNow(state: State, known: Known): string {

@@ -1,4 +1,4 @@
-/** What is in the canner, which one that was, and how the day stands. */
+/** What is in the canner, which one rang, and how the day stands. */
 import { agenda, stageClock } from "../../kitchen/agenda.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { activeOwners, inCanner, isLoad, ownerOf, runOf } from "../../kitchen/owners.ts";
