@@ -65,7 +65,7 @@ export class Callers {
       } else if (end >= 0) take(heard.slice(0, end));
       else if (heard.length > LONGEST_LINE) reply(refused(tooLong(LONGEST_WORDS)));
     };
-    // Words without their line end may be cut short, and a piece of a sentence can mean the opposite.
+    // Words without their line end may be cut short, and a piece can mean the opposite.
     const onEnd = () => {
       if (!over) reply(refused(heard === "" ? "no words came" : "the words were cut short"));
     };
