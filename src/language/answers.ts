@@ -166,7 +166,7 @@ export function unsureAnswer(said: Utterance, question: OpenQuestion): Command |
   return asksOfFact ? notKnown(said) : undefined;
 }
 
-/** Whoever says so does not know. */
+/** Whoever says one of these does not know. */
 const NOT_KNOWN = new RegExp(
   "\\b(" +
     "who (can|could) (tell|say|know)|no (earthly |bloody |damn )?(idea|clue)|" +
@@ -181,10 +181,10 @@ const NOT_KNOWN = new RegExp(
     ")\\b",
 );
 
-/** Whoever names a choice with these only thinks so. */
+/** Whoever names a choice along with one of these only thinks so. */
 const HEDGED_CHOICE = /\b(think|guess|reckon|suppose|hope|believe|should be|must be|ought)\b/;
 
-/** Not to know is an answer to any question that guards safety, whatever stands around it. */
+/** "I don't know" answers any question that guards safety, whatever is said around it. */
 function notKnown(said: Utterance): Command | undefined {
   if (said.asked) return undefined;
   const all = said.words.map(({ word }) => word).join(" ");
@@ -247,7 +247,7 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   return undefined;
 }
 
-/** "Later", "skip that", "not now please": that, and nothing beside it but a courtesy. */
+/** "Later", "skip that", "not now please": only that, apart from courtesies. */
 const LATER = new RegExp(
   "^(?:(?:um|uh|well|oh|okay|no|please|let us|i will) )*" +
     "(?:(?:do|tell|say|ask|answer|leave) (?:you |me )?(?:it |that |this )?(?:for )?)?" +

@@ -2,8 +2,8 @@
 import { wordSet } from "./grammar/word-set.ts";
 
 /**
- * Words that change nothing about a report they stand beside: who is spoken to, how it looks or
- * sounds, what the speaker feels about it. None may deny, doubt, wish, ask, order, quote somebody,
+ * Words that change nothing about the report they stand beside: whom it is told to, how it looks or
+ * sounds, how the speaker feels about it. None may deny, doubt, wish, ask, order, quote somebody,
  * tell of another time, or say that something stops, falls or is missing.
  */
 export const BESIDE: ReadonlySet<string> = wordSet(

@@ -38,7 +38,7 @@ export const MOST_CANDIDATES = 3;
 
 export class Hearing {
   private readonly situation: Situation;
-  /** Of the utterance that values were last looked for in. */
+  /** Of the utterance in which values were last looked for. */
   private scan: Scan | undefined;
 
   constructor(
@@ -177,7 +177,7 @@ export class Hearing {
     const facts = merged(aboutTopics(found));
     const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
     if (clears && beside.some(({ clause }) => makesDoubt(clause))) return [];
-    // "The lids are new, two old ones": beside a confirmation stands nothing but idle talk.
+    // "The lids are new, two old ones": only idle talk may stand beside a confirmation.
     const confirms = facts.some(({ command }) => command.intent === "factor");
     if (confirms && beside.some(({ clause, idle }) => !idle || isGuess(clause.words))) return [];
     if (unclear.length === 0) return facts;
@@ -226,7 +226,7 @@ const URGENT = 0.5;
 const OTHERWISE = 0.6;
 const ABOUT_ASKED = wordSet("answer yes no factor unknown done repeat");
 
-/** How likely a meaning has to be that words in no known order are taken to have. */
+/** How likely a meaning has to be that is taken from words in no known order. */
 const AGREED = 0.4;
 
 /** A report that all words are accounted for in, where the model takes it so, too. */
@@ -273,7 +273,7 @@ function isSlight({ clause }: ClauseFact): boolean {
   return clause.words.length < LEAST_WORDS;
 }
 
-/** From here on a clause that fits no wording is likely to be something besides. */
+/** From this probability on, a clause that fits no wording is likely to add something. */
 const ANOTHER_MEANING = 0.45;
 
 /** Whether a clause that fits no wording is likely to say something besides the facts. */
@@ -282,7 +282,7 @@ function isAnother(best: Command, facts: readonly ClauseFact[]): boolean {
   return !facts.some(({ command }) => command.intent === best.intent);
 }
 
-/** Losses stay said, and what nobody can take back; all else goes with a "no, not yet". */
+/** Losses stand, and so does what nobody can take back; a "no, not yet" drops everything else. */
 function isKept({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "raising" || MEANINGS[intent].cost === "harmless";
 }
@@ -321,7 +321,7 @@ function saysNothing({ words }: Utterance, from: Guess): boolean {
   return words.length <= 2 || idleness(from) >= IDLE || from.frames.idle >= 0.5;
 }
 
-/** From here on a clause is taken to be nothing for the kitchen. */
+/** From this probability on, a clause is taken to be nothing for the kitchen. */
 const IDLE = 0.4;
 
 /** "She's rolling now, that canner": what a report was about, named behind it. */

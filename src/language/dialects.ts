@@ -62,7 +62,7 @@ const SPELLED: Readonly<Record<string, string>> = Object.fromEntries(
   }),
 );
 
-/** What is left of a word whose end is swallowed, where a mark says so: "o'", "wi'". */
+/** What is left of a word whose end is swallowed, where an apostrophe says so: "o'", "wi'". */
 const SWALLOWED: Readonly<Record<string, string>> = {
   o: "of",
   wi: "with",
@@ -72,7 +72,7 @@ const SWALLOWED: Readonly<Record<string, string>> = {
   t: "the",
 };
 
-/** A word with a mark for what was swallowed behind it: "boilin'" is "boiling". */
+/** A word with an apostrophe for its swallowed end: "boilin'" is "boiling". */
 export function unswallowed(word: string): string {
   if (Object.hasOwn(SWALLOWED, word)) return SWALLOWED[word] ?? word;
   return /[a-z]{2}in$/.test(word) ? `${word}g` : word;

@@ -11,7 +11,7 @@ type Stopping = "asked" | "wished" | "imagined" | "denied" | "reported" | "past"
 
 const DAY = "(yesterday|last (year|week|month|summer|season|time|night)|the other (day|week))";
 
-/** Whose word is no hearsay: one's own, and what is read off a thing. */
+/** Whose word is not hearsay: one's own, and what is read off a thing. */
 const OWN_WORD =
   "i|we|you|it|label|gauge|gage|dial|needle|thermometer|probe|bottle|jug|timer|clock|scale|" +
   "meter|pointer|thing|water|brine|syrup|canner|pot|lid|" +
@@ -54,7 +54,7 @@ export function namesSomebody({ text }: Utterance, { slots }: Command): boolean 
   return names.some((name) => !held.includes(name.toLowerCase()));
 }
 
-/** Who is spoken to by these is in the room. */
+/** Whoever is addressed by these is in the room. */
 const OTHERS = /^\W*(?:hey |oh )?(kids|children|boys|girls|mom|mum|mommy|dad|daddy|grandma|son),/i;
 
 /** The frame that says outright that nothing is ordered or reported as so here and now. */
@@ -102,7 +102,7 @@ export function isStopped(
   const frame = clause ? clauseFrame(clause, said) : stoppingFrame(said);
   if (frame === undefined) return false;
   if (intent === "factor" && confirms?.some(({ held }) => held === "no")) return false;
-  // Who has moved is still there.
+  // Whoever has moved is still there.
   if (intent === "altitude" && frame === "past" && MOVED.test(said.text)) return false;
   return !(frame === "denied" && whole);
 }

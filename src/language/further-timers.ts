@@ -17,7 +17,7 @@ const AROUND = wordSet(
   "and then also set start put give me make do another one ones a an the timer of at for on in to",
   "please too minutes minute second",
 );
-/** Longer than this no timer is set by a bare number. Minutes. */
+/** No timer longer than this is set by a bare number, minutes. */
 const MOST_BARE_MINUTES = 180;
 
 /** A length of time, or a bare number of minutes; "one" alone stands for a timer. */
@@ -37,7 +37,9 @@ function labelAt(words: readonly Word[], at: number): Parsed<string> | undefined
   return thing ? first : undefined;
 }
 
-/** The timer that a clause sets behind one that was just set; undefined where it says else. */
+/**
+ * The timer that a clause sets after one that was just set; undefined where it says something else.
+ */
 export function furtherTimer(
   clause: Utterance,
   before: Command | undefined,

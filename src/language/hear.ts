@@ -47,7 +47,7 @@ export type Heard = {
   evidence?: Evidence;
   /** The doubt it raises if its commands turn out to change nothing. */
   otherwise?: Evidence;
-  /** What it is acted on by, where that is a yes said to the same words before. */
+  /** The memory it is acted on by: a yes that was once said to the same words. */
   memory?: OwnWords;
 };
 
@@ -68,7 +68,7 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   });
   const aside = doubtBesideAsked(heard, said, context);
   if (aside) return { ...heard, reading: "unknown", commands: [], evidence: aside };
-  // A memory takes nothing from a doubt that the words raise.
+  // A memory does not lessen a doubt that the words raise.
   const answered = anew.reading === "sure";
   const harmless = commands.every(isHarmless);
   const settled = heard.whole === true && !harmless;
@@ -94,7 +94,7 @@ function isLikely({ strength, foods, about }: Evidence): boolean {
   return foods !== undefined || (strength !== "trace" && !OF_HEAT.has(about));
 }
 
-/** What has its answer interrupts nothing. */
+/** A question that has its answer interrupts nothing. */
 function weakened(evidence: Evidence): Evidence {
   return { ...evidence, strength: "trace" };
 }
@@ -161,7 +161,7 @@ function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   const whole = intents.find(({ name }) => isIntent(name) && MEANINGS[name].urgent);
   const likely = hearing.urgentIn(said) ?? whole;
   const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
-  // Beside nothing but questions a lesser guess is enough: the answer to them can wait.
+  // Where all else is questions, a lesser guess is enough: their answers can wait.
   const alone = commands.every(isHarmless);
   const least = alone && commands.length > 0 ? BOUNDS.harmless.ask : BOUNDS.harmless.act;
   if (!likely || likely.probability < BOUNDS.harmless.ask || known) return heard;
@@ -169,7 +169,7 @@ function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   const { name, probability } = likely;
   const urgent = isIntent(name) && finishSlots(name, {}, probability, said, context);
   if (!urgent) return heard;
-  // What a word names needs less of a guess.
+  // Where a word names it, a lesser guess is enough.
   const named = Object.keys(urgent.slots).length > 0 && commands.length > 0;
   if (probability < least && !named) return heard;
   const facts = commands.filter((command) => !isHarmless(command));

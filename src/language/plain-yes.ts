@@ -1,4 +1,4 @@
-/** What is no plain yes, and no plain report, though a wording fits it: it clears nothing. */
+/** What is not a plain yes or a plain report although a wording fits it: it clears nothing. */
 
 import type { Command } from "../kitchen/command.ts";
 import { unsureAnswer } from "./answers.ts";
@@ -25,7 +25,7 @@ const YES_WORDS = wordSet(
   "correct exactly confirmed checked made held stayed kept new brand covered under water",
   "boiling boil sealed bottled jar jars lid lids a full rolling by means please",
 );
-/** "Near enough", "some of them": whoever says so to a question does not know. */
+/** "Near enough", "some of them": whoever answers so does not know. */
 const NO_YES = new RegExp(
   "\\b(" +
     "near enough|nearly|almost|about|more or less|mostly|most|some|one side|sort of|" +

@@ -1,7 +1,7 @@
 /**
- * What takes the plainness from a report, wherever in its sentence it stands: a doubt, a part that
- * is excepted, a way that is only half gone, a joke, a question behind it, hearsay, another day or
- * an order. A report that would clear a doubt or set a value is then asked back.
+ * What makes a report less than plain, wherever in its sentence it stands: a doubt, a part that is
+ * excepted, a way that is only half gone, a joke, a question behind it, hearsay, another day or an
+ * order. A report that would clear a doubt or set a value is then asked back.
  */
 import type { Command, Intent } from "../kitchen/command.ts";
 import { isOnTheStove } from "./evidence/doubts.ts";
@@ -84,7 +84,7 @@ const TAGGED = /\w (right|huh|correct)$/;
 /** "The feeders are filled, two of them": no jars are named. */
 const UNNAMED = /^(?!.*\b(jar|pint|quart|glass|bean|beet|pickle|lid)).*\bof them\b/;
 
-/** What does so to a report with one of these meanings. */
+/** What does so only to a report with one of these meanings. */
 const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
   boiling: [
     RISING,
@@ -161,7 +161,7 @@ function isPlain({ intent, confirms }: Command): boolean {
 const WEIGHED = wordSet("but though although however except only");
 
 /**
- * Whether something in its sentence takes the plainness from a report.
+ * Whether something in its sentence makes a report less than plain.
  * @param own the clause it stands in, and `others` those that say something else; none where a
  * wording covers the sentence
  */

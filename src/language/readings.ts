@@ -15,7 +15,7 @@ export type Reading = {
 /** What readings may skip: side remarks, or one unexpected word. */
 type Leave = { asides: boolean; strangers: boolean };
 
-/** Whether one is better than the other: cheaper or, at equal cost, earlier in order. */
+/** Whether the one is better than the other: cheaper or, at equal cost, earlier in the order. */
 function beats(one: Reading, other: Reading | undefined): boolean {
   if (!other) return true;
   return one.cost < other.cost || (one.cost === other.cost && one.of.order < other.of.order);

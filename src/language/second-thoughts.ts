@@ -1,5 +1,5 @@
 /**
- * What somebody puts right in the same breath: "two jars, well three actually", "quarts, no wait,
+ * What somebody corrects in the same breath: "two jars, well three actually", "quarts, no wait,
  * pints", "the beans, I mean the beets". The first of the two goes, what was said of it stays.
  */
 import type { Context } from "./context.ts";
@@ -247,7 +247,7 @@ class Thoughts {
     return undefined;
   }
 
-  /** "Six sealed, no lids left" puts nothing right: a little word stands alone or beside both. */
+  /** "Six sealed, no lids left" corrects nothing: a little word stands alone or beside both. */
   private isNear(first: Value, second: Value, { at, next, weak }: Correction): boolean {
     if (!weak) return true;
     if (at - first.next > MOST_BETWEEN) return false;

@@ -11,7 +11,7 @@ import type { Situation } from "./model/features.ts";
 import type { Likely } from "./model/linear-model.ts";
 import type { Guess } from "./model/shipped.ts";
 
-/** No guess is ever as sure as a wording that fits. */
+/** The most a guess can be worth: never as much as a wording that fits. */
 export const MOST_GUESSED = 0.89;
 
 /** How likely a reading of the model has to be: to act on it, and to ask about it. */
@@ -44,7 +44,7 @@ export function situationOf({ running, loads = [], question }: Context): Situati
   return { stages: [...new Set(stages)].sort(), ...(key ? { question: key } : {}) };
 }
 
-/** How likely it is meant in a frame that this meaning can be acted on in. */
+/** How likely it is meant in a frame in which this meaning can be acted on. */
 export function directness(intent: Intent, { frames }: Guess): number {
   const { report, cost } = MEANINGS[intent];
   if (report) return frames.said;
@@ -91,7 +91,7 @@ export function isToAct(command: Command, from: Guess, atTheTable: boolean): boo
 /** Likely enough to be asked about. */
 export function isToAsk(command: Command, from: Guess): boolean {
   const { cost, urgent } = MEANINGS[command.intent];
-  // Nobody is asked whether somebody is hurt where no word says of what.
+  // Nobody is asked whether somebody is hurt where no word says how.
   if (urgent && Object.keys(command.slots).length === 0) return false;
   const { ask } = BOUNDS[cost];
   return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
@@ -100,7 +100,7 @@ export function isToAsk(command: Command, from: Guess): boolean {
 /** Whether the model is sure that a report which a wording fits is not meant as so now. */
 export function contradicted(plain: Command, from: Guess): boolean {
   const { report, answer } = MEANINGS[plain.intent];
-  // A plain loss is believed: what it costs is time.
+  // A plain loss is believed: all it costs is time.
   if (answer || !report || MEANINGS[plain.intent].cost === "raising") return false;
   return 1 - DIRECT.reduce((sum, one) => sum + from.frames[one], 0) >= FRAME_AGAINST;
 }

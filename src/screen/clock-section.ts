@@ -25,7 +25,7 @@ const FROM_ROWS: [DigitSize, number][] = [
   ["half", 12],
 ];
 
-/** How large digits are in a room of so many rows and cells; undefined where they are words. */
+/** How large digits are in this many rows and cells; undefined where words take their place. */
 function sizeFor(width: number, height: number): DigitSize | undefined {
   return FROM_ROWS.find(([size, rows]) => {
     return height >= rows && digitsWidth(WIDEST, size) + GAP + BESIDE <= width;

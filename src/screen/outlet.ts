@@ -6,21 +6,21 @@ import * as fs from "node:fs";
 import { isatty } from "node:tty";
 
 export type Outlet = {
-  /** Hands text over, behind what still waits. Returns at once, whatever became of it. */
+  /** Hands text over, behind what still waits. Returns at once, whatever becomes of it. */
   write(text: string): void;
   /** True while something handed over has not been taken. */
   readonly waiting: boolean;
-  /** Calls, once, when all that waits was taken; never where it is lost. */
+  /** Calls back once all that waits has been taken; never where it is lost. */
   whenFree(then: () => void): void;
   /** Why nothing can be written any more; undefined while it can. */
   readonly lostBy: string | undefined;
   /** Calls with the reason when nothing can be written any more: `EIO` of a lost terminal. */
   onLost(then: (code: string) => void): void;
-  /** Resolves when all was taken, and at the latest after so many ms. */
+  /** Resolves when all has been taken, and at the latest after this many ms. */
   drained(mostMs: number): Promise<void>;
 };
 
-/** A terminal that took nothing is asked again after so long, and ever more seldom, ms. */
+/** A terminal that took nothing is tried again after this long, and then ever more seldom, ms. */
 const FIRST_AGAIN_MS = 10;
 const LAST_AGAIN_MS = 200;
 
@@ -110,7 +110,7 @@ class TerminalOutlet extends Waiting implements Outlet {
 
   private later(): void {
     this.again = setTimeout(() => this.push(), this.againMs);
-    // A program that is over does not stay for a terminal that takes nothing.
+    // A program that has ended does not stay for a terminal that takes nothing.
     this.again.unref();
     this.againMs = Math.min(this.againMs * 2, LAST_AGAIN_MS);
   }

@@ -14,7 +14,7 @@ import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";
 import { Terminal } from "./terminal.ts";
 
-/** A terminal that took nothing for so long may have lost part of what it was sent, ms. */
+/** A terminal that took nothing for this long may have lost part of what it was sent, ms. */
 const STALL_MS = 250;
 
 export class Painter {
@@ -104,7 +104,7 @@ export class Painter {
       exitOnCtrlC: false,
       patchConsole: false,
       isScreenReaderEnabled: false,
-      // What is drawn comes at once and as it is, for the page to place.
+      // What is drawn arrives at once and unchanged, for the page to place.
       debug: true,
     });
     return { instance, page };

@@ -36,7 +36,7 @@ export async function runPlain(
     for (const line of host.lines) {
       if (seen.has(line)) continue;
       seen.add(line);
-      // Who typed it has it on the screen already.
+      // Whoever typed it has it on the screen already.
       if (typing && interactive && line.kind === "heard") continue;
       printer.print(plainText(line, host.timeOf(line.wallMs)));
     }
@@ -54,7 +54,7 @@ export async function runPlain(
   if (interactive && host.running().length === 0) printer.print(HOW_TO_BEGIN);
   const stopListening = host.onChange(print);
   const lost = new Promise<FaceEnd>((resolve) => {
-    // Who reads no further from a pipe has only had enough.
+    // A reader that closes a pipe has only had enough.
     outlet.onLost(() => resolve(stdout.isTTY ? "lost" : "closed"));
     void options.ended?.then((how) => resolve(how === "lost" ? "lost" : "closed"));
   });
@@ -71,7 +71,7 @@ export async function runPlain(
 
 /** Lines that wait for an output that takes none; older ones give way. */
 const MOST_WAITING = 1000;
-/** A terminal gets so long to take the last lines, ms. */
+/** How long a terminal has to take the last lines, ms. */
 const LAST_LINES_MS = 400;
 
 /** Hands lines over as the output takes them. */

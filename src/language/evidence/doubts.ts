@@ -105,7 +105,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["jars", /\blet( \w+){0,2} (pot|food|sauce|fruit|syrup|brine|jars)( \w+)? (cool|stand|sit)\b/],
   ["jars", /\b(much|far|way|lot) higher\b|\bup the (mountain|hill)\b/],
   ["jars", /\bat the (lake|summer|mountain|ski) house\b/],
-  // Another place than the one that was told: its altitude may be another.
+  // A place other than the one that was told: its altitude may differ.
   ["jars", /\bhigher up\b|\bat the (cabin|lodge)\b|\bup in the mountains\b|\bup here\b/],
   ["jars", /\b(moved|altitude|elevation)\b.*\bfeet\b|\bfeet (high|up|of (altitude|elevation))\b/],
   ["gauge", /\b(gauge|dial|needle)( \w+){0,4} (high|low|off|wrong|much|tested|trust|rests)\b/],
@@ -170,7 +170,9 @@ const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "i
 /** How likely a meaning has to be for a doubt. */
 const LIKELY = 0.2;
 
-/** Shorter, or likelier to be nothing for the kitchen, what is not understood is let go. */
+/**
+ * What is shorter, or likelier to be nothing for the kitchen, is let go where it is not understood.
+ */
 const LEAST_SAID = 3;
 const IDLE = 0.35;
 

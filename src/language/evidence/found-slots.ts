@@ -130,7 +130,7 @@ function altitude(scan: Scan): Raw | undefined {
   return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
 }
 
-/** Words that no timer is called by. */
+/** Words that are never a timer's name. */
 const NO_LABEL = new RegExp(
   "^(clock|timer|alarm|one|stove|oven|fire|record|last|time|minutes?|while|moment|spell|pot|pan|" +
     "canner|bit)$",
@@ -181,7 +181,7 @@ function timerNamed(scan: Scan): Raw {
   return { target: { said, meaning: { recipes: [], batches: [], timers: [] }, exact: true } };
 }
 
-/** Longer than this no timer is set by a bare number. Minutes. */
+/** No timer longer than this is set by a bare number, minutes. */
 const MOST_BARE_MINUTES = 180;
 
 /** A length of time, or a number without another unit: "eggs, eight". */
@@ -283,7 +283,7 @@ function bareNumber(scan: Scan): Raw | undefined {
   return found && { value: found.value };
 }
 
-/** The program is left by words that say so alone: clocks may run. */
+/** Only words that say nothing else leave the program: clocks may run. */
 const LEAVING = /\b(quit|exit|close|shut down|bye|goodbye|good night|log out|switch off)\b/;
 
 function leaving(scan: Scan): Raw | undefined {

@@ -21,7 +21,7 @@ export type Joined = {
   intent: Intent;
   slots: Record<string, unknown>;
   hedged: boolean;
-  /** Words were passed over that belong to no meaning and change none. */
+  /** Whether words were passed over that belong to no meaning and change none. */
   beside?: boolean;
 };
 
@@ -32,7 +32,7 @@ type Path = {
   has: number;
   captures: readonly SlotCapture[];
   cost: number;
-  /** Words were passed over that change nothing. */
+  /** Whether words were passed over that change nothing. */
   beside: boolean;
 };
 

@@ -87,7 +87,7 @@ export class WordPlaces {
     }
   }
 
-  /** What was kept of an option; undefined where nothing was. */
+  /** What was kept about an option; undefined where nothing was. */
   start(option: number): number | undefined {
     const kept = this.starts[option] ?? 0;
     if (kept !== 0) return kept - 2;

@@ -21,7 +21,7 @@ export const FEATURES = 1 << 21;
 const SHORTEST_PIECE = 3;
 const LONGEST_PIECE = 5;
 const STEM = 4;
-/** In a sentence this short, the open question tells most of what it means. */
+/** In a sentence this short, the open question tells most about what it means. */
 const SHORT = 4;
 
 const NUMBERS = new Set(

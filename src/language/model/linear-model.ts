@@ -10,7 +10,7 @@ export type LinearModel = {
   bias: Float64Array;
   /** The features that have weights, ascending. */
   features: Int32Array;
-  /** Where the features of each drawer begin, so that few have to be looked at. */
+  /** Where the features of each bucket begin, so that few have to be looked at. */
   drawers: Int32Array;
   /** How telling each of them is, 1 to 15; rare ones more. */
   rarity: Uint8Array;
@@ -57,10 +57,10 @@ export function soften(sums: Float64Array): void {
   for (let to = 0; to < sums.length; to++) sums[to] = (sums[to] ?? 0) / all;
 }
 
-/** Features that differ only in these last bits are in one drawer. */
+/** Features that differ only in these last bits share a bucket. */
 const DRAWER_BITS = 5;
 
-/** Where the features of each drawer begin, one more than there are. */
+/** Where the features of each bucket begin, one more than there are buckets. */
 export function drawersOf(features: Int32Array): Int32Array {
   const drawers = new Int32Array((FEATURES >>> DRAWER_BITS) + 1);
   for (const feature of features) drawers[(feature >>> DRAWER_BITS) + 1]! += 1;

@@ -1,6 +1,7 @@
 // data table
 /**
- * What may be mentioned in a kitchen besides recipes, batches and timers. A closed list on purpose.
+ * What may be mentioned in a kitchen besides recipes, batches and timers: a closed list, on
+ * purpose.
  */
 export const KITCHEN_THINGS: readonly string[] = [
   "canner",

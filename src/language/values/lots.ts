@@ -79,7 +79,7 @@ export function isLotDetail({ text, words }: Utterance): boolean {
 }
 
 const MOST_DETAIL = 4;
-/** More words than this beside a lot are no variety. */
+/** More words than this beside a lot are not a variety. */
 const MOST_NAME_WORDS = 3;
 
 type Named = { from: number; next: number; recipes: string[]; said: string; exact: boolean };
@@ -245,7 +245,7 @@ function described(
       continue;
     }
     const word = wordAt(words, next);
-    // "Seven pounds, I'm beat already": whoever talks of themselves names no variety.
+    // "Seven pounds, I'm beat already": people who talk about themselves name no variety.
     const speaks = [word, wordAt(words, next + 1), wordAt(words, next + 2)].join(" ");
     if (OF_THEMSELVES.test(speaks) && !AT_WORK.test(speaks)) return undefined;
     if (word === "they" && wordAt(words, next + 1) === "are") {

@@ -162,7 +162,7 @@ function timeReaders(said: Utterance, context: Context): Record<string, Reader> 
 /** What may follow a lot, besides one or two other words: "…, let's start those". */
 const BEHIND_LOT = wordSet("let so i we time to start begin go do is are");
 
-/** No text ends with these: they are said to the program. */
+/** A text never ends with these: they are said to the program. */
 const POLITE = wordSet("please thanks okay kindly");
 
 const PING = new RegExp(

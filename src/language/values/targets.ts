@@ -217,7 +217,7 @@ export function fuzzyAt(
 
 /** What was found near words before, by the names it was looked for among. */
 const remembered = new WeakMap<Names, Map<string, Entry | undefined>>();
-/** People say the same few thousand things; what is beyond is looked for anew. */
+/** People say the same few thousand things; beyond that many, names are looked for anew. */
 const MOST_REMEMBERED = 5000;
 
 function rememberedNear(said: string, names: Names, begun: boolean): Entry | undefined {

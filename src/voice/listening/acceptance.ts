@@ -12,7 +12,7 @@ type Bounds = {
 };
 
 /**
- * Found with the voice loop: of true commands at 20 dB, hardly two in a hundred are below. Talk
+ * Found with the voice loop: of true commands at 20 dB, barely two in a hundred are below. Talk
  * that begins like the wake words usually continues with words that fit no command: -3.8 and less.
  */
 const WITH_WAKE_WORDS: Bounds = {

@@ -141,7 +141,7 @@ export class Recognizer {
     this.phones.feed(samples);
   }
 
-  /** Says that what was fed last was louder than the noise. */
+  /** Called where what was fed last was louder than the noise. */
   noteSound(): void {
     this.soundFrames = this.commands.framesSoFar();
   }

@@ -229,7 +229,7 @@ export class Speaker implements VoicePort {
 const HUNG =
   "The voice did not answer in time: another program may hold the loudspeaker. " +
   "brinebell soundcheck tries it.";
-/** What engines say where they find nothing to play on. */
+/** What engines report where they find nothing to play on. */
 const NO_SOUND = /\b(?:audio|sound|alsa|pulse\w*|pcm|device|card)\b/i;
 
 /** What is wrong with a voice that is there, and what to look at. */
