@@ -34,8 +34,8 @@ function isLogReadable(folder: string): boolean {
 }
 
 /**
- * Makes the platform's own data folder private. One that the person chose may be shared on purpose,
- * so a sentence points out where its log is open to others; undefined where there is nothing to say.
+ * Makes the platform's own data folder private. One that the person chose may be shared on
+ * purpose, so a sentence points out where its log is open to others; undefined where nothing is.
  */
 export function keepPrivate(folder: string, chosen: boolean): string | undefined {
   const to = openTo(folder);
