@@ -9,7 +9,7 @@ import {
   STAND_WARNING_MINUTES,
 } from "../reckon/trade-numbers.ts";
 import { nextMatch } from "./cron.ts";
-import { plannedBegins } from "./decide/planned-begin.ts";
+import { plannedBegins } from "./decide/begin/planned-begin.ts";
 import { type DueWhat, planKey, type StageDue, stageDueKey, warmUpKey } from "./due-key.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
 import { warmUpAt } from "./loads/next-load.ts";

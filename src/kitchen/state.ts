@@ -16,7 +16,7 @@ import type {
 } from "./facts/fields.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
 import type { OwnWords } from "./own-words.ts";
-import type { SetUp } from "./set-up-topic.ts";
+import type { SetUp } from "./questions/set-up-topic.ts";
 import type { Written } from "./stamp.ts";
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";

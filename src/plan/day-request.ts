@@ -3,7 +3,7 @@
  * them, and batches that are still to begin. Wall time is kitchen time plus one offset, the one
  * that holds now.
  */
-import { answeredName } from "../kitchen/decide/begin-gate.ts";
+import { answeredName } from "../kitchen/decide/begin/begin-gate.ts";
 import type { PlannedItem, QuietHours } from "../kitchen/events.ts";
 import { largestLoad } from "../kitchen/jars.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";

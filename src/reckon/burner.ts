@@ -1,4 +1,4 @@
-import { studentTQuantile } from "./student-t.ts";
+import { studentTQuantile } from "./statistics/student-t.ts";
 
 export const BURNERS = ["gas", "electric", "induction"] as const;
 export type Burner = (typeof BURNERS)[number];

@@ -3,8 +3,8 @@ import type { Command, Evidence } from "../kitchen/command.ts";
 import { decide, decideKeyPress } from "../kitchen/decide/decide.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import type { Decision, Wish } from "../kitchen/decide/decision.ts";
-import { handsFreeAt, waitsForHands } from "../kitchen/hands.ts";
 import { nightUntil } from "../kitchen/nights.ts";
+import { handsFreeAt, waitsForHands } from "../kitchen/questions/hands.ts";
 import {
   type Question,
   questions,

@@ -1,6 +1,6 @@
 /** The wake-up: time passed, what came due is written and said, and the next one is armed. */
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
-import { handsFreeAt } from "../kitchen/hands.ts";
+import { handsFreeAt } from "../kitchen/questions/hands.ts";
 import { mustBeKept } from "../kitchen/watched.ts";
 import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";

@@ -1,6 +1,6 @@
 /** Answers to what is set of the kitchen, in the talk of a first opening and later. */
 import type { FactOf } from "../kitchen/events.ts";
-import type { SetUpTopic } from "../kitchen/set-up-topic.ts";
+import type { SetUpTopic } from "../kitchen/questions/set-up-topic.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { instantOf, localFields } from "../kitchen/time.ts";
 import { clockWords } from "./spoken-time.ts";

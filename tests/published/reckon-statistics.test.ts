@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { friedman } from "../../src/reckon/friedman.ts";
+import { friedman } from "../../src/reckon/statistics/friedman.ts";
 import {
   fewestForPreference,
   pairedPreferenceP,
   wilsonInterval,
-} from "../../src/reckon/preference.ts";
-import { studentTQuantile } from "../../src/reckon/student-t.ts";
+} from "../../src/reckon/statistics/preference.ts";
+import { studentTQuantile } from "../../src/reckon/statistics/student-t.ts";
 import { good } from "../reckon/good-result.ts";
 
 describe("paired preference", () => {

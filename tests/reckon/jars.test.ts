@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { friedman } from "../../src/reckon/friedman.ts";
 import { jarsFromProduce } from "../../src/reckon/jars.ts";
+import { friedman } from "../../src/reckon/statistics/friedman.ts";
 import { good, wrong } from "./good-result.ts";
 
 const beans = { publishedLb: 14, publishedJars: 7, source: "USDA Complete Guide, Guide 4" };

@@ -10,7 +10,7 @@ import { type OpenedSession, openSession } from "../../src/session/open-session.
 import { readKitchen } from "../../src/session/reading/read-kitchen.ts";
 import { MadeUpClock } from "../../src/session/rehearsal/made-up-clock.ts";
 import { SILENT } from "../../src/session/short-session.ts";
-import { Watch, type WatchFinding } from "../../src/session/watch.ts";
+import { Watch, type WatchFinding } from "../../src/session/watch/watch.ts";
 import { theLibrary } from "../scenarios/play.ts";
 
 const ZONE = "America/Denver";

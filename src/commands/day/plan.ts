@@ -1,6 +1,6 @@
 /** `brinebell plan`: several batches over one kitchen and one pair of hands. */
 
-import { answeredName } from "../../kitchen/decide/begin-gate.ts";
+import { answeredName } from "../../kitchen/decide/begin/begin-gate.ts";
 import type { QuietHours } from "../../kitchen/events.ts";
 import { capacity } from "../../kitchen/jars.ts";
 import type { State } from "../../kitchen/state.ts";

@@ -1,7 +1,7 @@
 /** The watch in the background: begun, asked about, ended. */
 import { spawn } from "node:child_process";
 import { upper } from "../../kitchen/spoken-names.ts";
-import { comesTrue, endWatch, watcherOf } from "../../session/watch-lock.ts";
+import { comesTrue, endWatch, watcherOf } from "../../session/watch/watch-lock.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import type { WatchCall } from "./watch-units.ts";
 

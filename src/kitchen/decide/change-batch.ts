@@ -9,7 +9,7 @@ import { batchName, ownerName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Batch, StageRun } from "../state.ts";
-import { admittedVariety } from "./begin-gate.ts";
+import { admittedVariety } from "./begin/begin-gate.ts";
 import { batchFor, expectedJars, HEAVIEST_LB } from "./decide-batch.ts";
 import { candidateStages, choicesOf } from "./decide-stages.ts";
 import { askWhich, askYes, type Deciding, type Decision, done, refused } from "./decision.ts";

@@ -5,10 +5,10 @@ import { planKey } from "../due-key.ts";
 import type { DatedFact, PlannedItem } from "../events.ts";
 import { historyOf } from "../events.ts";
 import type { State } from "../state.ts";
+import { TOO_LATE_MS } from "./begin/planned-begin.ts";
 import type { CarriedOut } from "./carried-out.ts";
 import { decideBegin } from "./decide-batch.ts";
 import { type Deciding, type Decision, done, refused } from "./decision.ts";
-import { TOO_LATE_MS } from "./planned-begin.ts";
 
 /** Begins the batches whose time has come by these due facts, as if a person had said so. */
 export function beginPlanned(

@@ -22,8 +22,8 @@ import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
-import { admitted } from "./begin-gate.ts";
-import { comparedWithGuide } from "./begin-guide.ts";
+import { admitted } from "./begin/begin-gate.ts";
+import { comparedWithGuide } from "./begin/begin-guide.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import {
   askWhich,

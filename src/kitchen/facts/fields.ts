@@ -5,7 +5,7 @@
 import * as z from "zod/mini";
 import { JAR_SIZES } from "../../recipe/recipe.ts";
 import { type Infer, jarSize, pack, processOption } from "../../recipe/recipe-shape.ts";
-import { SET_UP_TOPICS } from "../set-up-topic.ts";
+import { SET_UP_TOPICS } from "../questions/set-up-topic.ts";
 import { isZone } from "../time.ts";
 
 export const text = z.string();

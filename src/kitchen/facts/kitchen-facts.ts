@@ -2,7 +2,7 @@
 
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
-import type { SetUpTopic } from "../set-up-topic.ts";
+import type { SetUpTopic } from "../questions/set-up-topic.ts";
 import type { State } from "../state.ts";
 import { fact } from "./fact.ts";
 import {

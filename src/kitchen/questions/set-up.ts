@@ -3,9 +3,9 @@
  * begun. What was put off is asked when something that was begun needs it.
  */
 import { activeOwners, isLoad } from "../owners.ts";
-import type { SetUpTopic } from "../set-up-topic.ts";
 import type { State } from "../state.ts";
 import type { AnswerKind, Question } from "./question.ts";
+import type { SetUpTopic } from "./set-up-topic.ts";
 
 /** The first question of all: how the altitude is found, and that it may wait. */
 export const WHERE_IS_THE_KITCHEN =

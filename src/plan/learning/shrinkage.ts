@@ -2,7 +2,7 @@
  * What to expect of a stage when little is known: each group of observations is drawn toward the
  * overall mean, the more so the fewer it has. Values are ln(actual minutes / planned minutes).
  */
-import { studentTQuantile } from "../../reckon/student-t.ts";
+import { studentTQuantile } from "../../reckon/statistics/student-t.ts";
 
 /** How far people differ from a recipe's typical time, and stages of one person among them. */
 const PERSON_VARIANCE = 0.25 ** 2;

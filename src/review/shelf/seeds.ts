@@ -1,6 +1,6 @@
 /** Seed lots: what their germination tests show, how thickly to sow, how long they last. */
 import { type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
-import { wilsonInterval } from "../../reckon/preference.ts";
+import { wilsonInterval } from "../../reckon/statistics/preference.ts";
 import { dateOf } from "../dates.ts";
 import { SEED_LIFE_SOURCE, SEED_LIFE_YEARS } from "./seed-life.ts";
 

@@ -4,8 +4,12 @@
  * same people scored the same lots.
  */
 
-import { friedman } from "../../reckon/friedman.ts";
-import { fewestForPreference, pairedPreferenceP, wilsonInterval } from "../../reckon/preference.ts";
+import { friedman } from "../../reckon/statistics/friedman.ts";
+import {
+  fewestForPreference,
+  pairedPreferenceP,
+  wilsonInterval,
+} from "../../reckon/statistics/preference.ts";
 
 /** The probability below which a split is called hard to put down to chance. */
 const ALPHA = 0.05;

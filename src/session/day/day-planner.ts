@@ -4,9 +4,9 @@
  * and their order are worked out again.
  */
 import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
+import { handsBusy } from "../../kitchen/decide/begin/planned-begin.ts";
 import { planIds } from "../../kitchen/decide/day-plan.ts";
 import type { Decision, Wish } from "../../kitchen/decide/decision.ts";
-import { handsBusy } from "../../kitchen/decide/planned-begin.ts";
 import { planKey } from "../../kitchen/due-key.ts";
 import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
 import { type DayPlan as Kept, kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";

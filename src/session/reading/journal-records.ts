@@ -6,7 +6,7 @@ import { type Damage, FORMAT, type JournalFormat } from "../../journal/read-jour
 import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
 import { faultOfLine, OF_THE_JOURNAL } from "../../kitchen/facts/gate.ts";
-import { sealedFacts } from "../../kitchen/sealed-places.ts";
+import { sealedFacts } from "../../kitchen/questions/sealed-places.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
 

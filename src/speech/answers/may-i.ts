@@ -2,7 +2,7 @@
 
 import { stageClock } from "../../kitchen/agenda.ts";
 import type { CommandOf, Meant } from "../../kitchen/command.ts";
-import { handsBusy } from "../../kitchen/decide/planned-begin.ts";
+import { handsBusy } from "../../kitchen/decide/begin/planned-begin.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { ownerIds } from "../../kitchen/meant.ts";
 import { inCanner, runOf, runOfRole } from "../../kitchen/owners.ts";

@@ -1,5 +1,5 @@
-import type { Result } from "./result.ts";
-import { fail, ok } from "./result.ts";
+import type { Result } from "../result.ts";
+import { fail, ok } from "../result.ts";
 
 type FriedmanResult = {
   /** Friedman's chi-square (corrected for ties). */

@@ -1,8 +1,8 @@
 /** Whether the cook's hands are in the jars, so that what can wait is not asked. */
-import { activeOwners, isLoad, type Owner, runOfRole } from "./owners.ts";
-import type { Question } from "./questions/questions.ts";
-import type { State } from "./state.ts";
-import { MINUTE_MS } from "./time.ts";
+import { activeOwners, isLoad, type Owner, runOfRole } from "../owners.ts";
+import type { State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
+import type { Question } from "./questions.ts";
 
 /** Filling, loading or lifting out takes no longer; after that, nothing waits for the hands. */
 const HANDS_MS = 30 * MINUTE_MS;

@@ -2,16 +2,16 @@
  * Keeps the reminders while no kitchen is open: checks the journal, writes down what has come due
  * in a momentary session, and then announces it once. An open kitchen announces its own.
  */
-import { fileName, filesInOrder } from "../journal/file-name.ts";
-import { readHeartbeat } from "../journal/heartbeat.ts";
-import { agenda, type DueItem } from "../kitchen/agenda.ts";
-import type { State } from "../kitchen/state.ts";
-import type { Clock } from "../ports/clock.ts";
-import type { Disk } from "../ports/disk.ts";
-import type { Library } from "../recipe/library.ts";
-import { type CameDue, cameDue, resumeTime } from "./open-session.ts";
-import { type ReadKitchen, readKitchen } from "./reading/read-kitchen.ts";
-import { inShortSession } from "./short-session.ts";
+import { fileName, filesInOrder } from "../../journal/file-name.ts";
+import { readHeartbeat } from "../../journal/heartbeat.ts";
+import { agenda, type DueItem } from "../../kitchen/agenda.ts";
+import type { State } from "../../kitchen/state.ts";
+import type { Clock } from "../../ports/clock.ts";
+import type { Disk } from "../../ports/disk.ts";
+import type { Library } from "../../recipe/library.ts";
+import { type CameDue, cameDue, resumeTime } from "../open-session.ts";
+import { type ReadKitchen, readKitchen } from "../reading/read-kitchen.ts";
+import { inShortSession } from "../short-session.ts";
 
 type WatchParts = {
   clock: Clock;

@@ -1,12 +1,12 @@
 /** Checks what is to be begun against the foods its process was tested for. */
-import { type FoodGate, gateFood, gateTitle } from "../../recipe/foods/food-gate.ts";
-import { gateRefusal, nameQuestion } from "../../recipe/foods/gate-words.ts";
-import type { Library } from "../../recipe/library.ts";
-import type { ProcessOption, Recipe } from "../../recipe/recipe.ts";
-import type { SlotsOf } from "../command.ts";
-import type { DatedFact } from "../events.ts";
-import type { Batch, State } from "../state.ts";
-import { askEither, type Deciding, type Decision, done, refused } from "./decision.ts";
+import { type FoodGate, gateFood, gateTitle } from "../../../recipe/foods/food-gate.ts";
+import { gateRefusal, nameQuestion } from "../../../recipe/foods/gate-words.ts";
+import type { Library } from "../../../recipe/library.ts";
+import type { ProcessOption, Recipe } from "../../../recipe/recipe.ts";
+import type { SlotsOf } from "../../command.ts";
+import type { DatedFact } from "../../events.ts";
+import type { Batch, State } from "../../state.ts";
+import { askEither, type Deciding, type Decision, done, refused } from "../decision.ts";
 
 /** What may be begun: the variety, whole, and the processes that were tested for the food. */
 type Admitted = {

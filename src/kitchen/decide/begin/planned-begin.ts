@@ -1,9 +1,9 @@
 /** When a batch that the day's plan is to begin comes due. */
-import type { PlannedItem } from "../events.ts";
-import { activeOwners, inCanner, isLoad, type Owner } from "../owners.ts";
-import { hasRole, rulesOf } from "../stages/kinds.ts";
-import type { StageRun, State } from "../state.ts";
-import { MINUTE_MS } from "../time.ts";
+import type { PlannedItem } from "../../events.ts";
+import { activeOwners, inCanner, isLoad, type Owner } from "../../owners.ts";
+import { hasRole, rulesOf } from "../../stages/kinds.ts";
+import type { StageRun, State } from "../../state.ts";
+import { MINUTE_MS } from "../../time.ts";
 
 /** When it is this late, a batch is not begun behind the cook's back, only announced. */
 export const TOO_LATE_MS = 30 * MINUTE_MS;

@@ -1,8 +1,8 @@
 /** One watch for each data folder: which process it is, and how it is ended. */
 import { join } from "node:path";
-import { type LockAnswer, type LockHolder, lockHolder, takeLock } from "../journal/lock.ts";
-import { realDisk } from "../journal/real-disk.ts";
-import { realClock } from "./time/real-clock.ts";
+import { type LockAnswer, type LockHolder, lockHolder, takeLock } from "../../journal/lock.ts";
+import { realDisk } from "../../journal/real-disk.ts";
+import { realClock } from "../time/real-clock.ts";
 
 /** Its own lock, since a kitchen may be opened beside a watch. */
 const lockFolder = (folder: string) => join(folder, "watch");

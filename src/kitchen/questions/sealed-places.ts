@@ -3,13 +3,13 @@
  * whatever was open at that place.
  */
 
-import type { DatedFact, KitchenEvent } from "./events.ts";
-import { historyOf } from "./events.ts";
-import { apply } from "./evolve.ts";
-import { isFactType } from "./facts/all-facts.ts";
-import { idsOf, namingFields } from "./facts/references.ts";
-import { ownerOf } from "./owners.ts";
-import { initialState, type State } from "./state.ts";
+import type { DatedFact, KitchenEvent } from "../events.ts";
+import { historyOf } from "../events.ts";
+import { apply } from "../evolve.ts";
+import { isFactType } from "../facts/all-facts.ts";
+import { idsOf, namingFields } from "../facts/references.ts";
+import { ownerOf } from "../owners.ts";
+import { initialState, type State } from "../state.ts";
 
 /** A place in a file that cannot be relied on; line 0 is the file as a whole. */
 type SealedPlace = {

@@ -1,9 +1,9 @@
 /** A time from memory is compared with the person's own guide before a batch begins with it. */
-import { lasting } from "../../recipe/choose-process.ts";
-import type { ProcessTerms } from "../../recipe/recipe.ts";
-import type { DatedFact } from "../events.ts";
-import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../questions/guide.ts";
-import type { Question } from "../questions/questions.ts";
+import { lasting } from "../../../recipe/choose-process.ts";
+import type { ProcessTerms } from "../../../recipe/recipe.ts";
+import type { DatedFact } from "../../events.ts";
+import { guideQuestion, isUncompared, tableRowOf, withGuide } from "../../questions/guide.ts";
+import type { Question } from "../../questions/questions.ts";
 import {
   askMinutes,
   type Deciding,
@@ -11,7 +11,7 @@ import {
   done,
   type Present,
   refused,
-} from "./decision.ts";
+} from "../decision.ts";
 
 /** No process lasts longer, minutes. */
 const LONGEST_MINUTES = 600;
