@@ -6,7 +6,7 @@
  */
 import type { FACTS, FactType } from "./facts/all-facts.ts";
 import type { FieldsOf } from "./facts/fact.ts";
-import type { Stamp } from "./stamp.ts";
+import type { Stamp } from "./facts/stamp.ts";
 import type { State } from "./state.ts";
 
 export type {
@@ -23,7 +23,7 @@ export type {
   QuietHours,
   SpoilSign,
 } from "./facts/fields.ts";
-export type { Stamp } from "./stamp.ts";
+export type { Stamp } from "./facts/stamp.ts";
 
 export type EventType = FactType;
 type FactByType = {

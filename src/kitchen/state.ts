@@ -14,10 +14,10 @@ import type {
   QuietHours,
   SpoilSign,
 } from "./facts/fields.ts";
+import type { Written } from "./facts/stamp.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
 import type { OwnWords } from "./own-words.ts";
 import type { SetUp } from "./questions/set-up-topic.ts";
-import type { Written } from "./stamp.ts";
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
 

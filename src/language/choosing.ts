@@ -1,5 +1,5 @@
 import { wordSet } from "./grammar/word-set.ts";
-import { editDistance, soundKey } from "./sound.ts";
+import { editDistance, soundKey } from "./spelling/sound.ts";
 import { ordinalAt, smallWholeAt } from "./values/spoken-numbers.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 

@@ -2,8 +2,9 @@
  * Turns text into words: case, punctuation, contractions and units are normalized, and each word
  * keeps its place in the text so that notes can be kept as they were said.
  */
-import { fromDialect, unswallowed } from "./dialects.ts";
+
 import { wordSet } from "./grammar/word-set.ts";
+import { fromDialect, unswallowed } from "./spelling/dialects.ts";
 
 /**
  * One word as the phrases know it, and where it stood in the text. `alt` is the other word a

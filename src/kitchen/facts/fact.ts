@@ -2,8 +2,8 @@
  * How a fact is declared: everything the program has to know about one kind of fact, in one place.
  */
 import type * as z from "zod/mini";
-import type { Stamp } from "../stamp.ts";
 import type { State } from "../state.ts";
+import type { Stamp } from "./stamp.ts";
 
 export type Fields = Record<string, z.ZodMiniType>;
 /** What a fact with these fields holds, besides its type and stamp. */

@@ -2,7 +2,7 @@ import { isNoFood } from "../../recipe/foods/foods.ts";
 import { mentionsIn } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
-import { editDistance } from "../sound.ts";
+import { editDistance } from "../spelling/sound.ts";
 import type { Utterance, Word } from "../words.ts";
 import { type Way, wayAt } from "./lot-ways.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";

@@ -1,5 +1,5 @@
 import type { Context } from "../context.ts";
-import { editDistance, soundKey } from "../sound.ts";
+import { editDistance, soundKey } from "../spelling/sound.ts";
 import type { Word } from "../words.ts";
 import { KITCHEN_THINGS, PICKED, PICKERS } from "./kitchen-things.ts";
 import { HEARD_AS, RECIPE_NAMES, VAGUE_NAMES } from "./recipe-names.ts";

@@ -1,5 +1,5 @@
-import { wordSet } from "./grammar/word-set.ts";
-import type { Utterance, Word } from "./words.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import type { Utterance, Word } from "../words.ts";
 
 /**
  * A second look at words written without their apostrophe: "waters boiling", "were at eleven
