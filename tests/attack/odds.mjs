@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { Kitchen, rawly } from "./kitchen.mjs";
 import { openOn } from "./stalled-terminal.mjs";
 import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
+import { Terminal } from "./terminal.mjs";
 
 const ZONES = ["", "Nowhere/Bad", ":/etc/localtime", "Etc/Unknown", "UTC+99", "../../etc/passwd"];
 
@@ -108,6 +109,23 @@ export async function typing(tally) {
     await terminal.say("note the storm is over");
     await terminal.shows("the storm is over");
     must(!terminal.ended, "it ended");
+  });
+  await tally.case(
+    "who types is asked what is to be set, also beside a pipe",
+    async (home, end) => {
+      const words = [process.execPath, PROGRAM, "--silent", "--home", home];
+      const terminal = new Terminal(["sh", "-c", '"$0" "$@" | cat', ...words]);
+      end(() => terminal.kill());
+      await terminal.shows("What is your altitude");
+      terminal.type("\u0004");
+      await terminal.over;
+    },
+  );
+  await tally.case("a program on a pipe is asked nothing before it speaks", async (home) => {
+    const told = run(["--plain", "--silent", "--home", home], { input: "yes\nnote x\n" });
+    must(told.status === 0, told.stderr);
+    const [first] = told.stdout.split("\n");
+    must(/you said: yes/.test(first), `it says first: ${first}`);
   });
   await tally.case("a page of words pasted", async (home, end) => {
     const terminal = await openOn(home);

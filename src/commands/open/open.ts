@@ -45,7 +45,8 @@ export async function openCommand(
       if (stdout.isTTY && !outlet.waiting) outlet.write(text);
     },
     speaks: !isOn(options, "silent"),
-    welcomes: terminal,
+    // What a program says first is not to be taken for an answer.
+    welcomes: Boolean(stdin.isTTY),
   });
   if (!opened.ok) {
     if (opened.why === "held") {
