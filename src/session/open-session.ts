@@ -143,7 +143,7 @@ export function openSession(parts: OpenParts): OpenedSession {
   const told = due.flatMap((item) => tellDue(state, item, now));
   const running = runningNow(state);
   const waiting = running.map((text) => ({ rank: "prompt" as const, text }));
-  session.greet([...told, ...waiting], notices);
+  session.greet([...told, ...waiting], notices, parts.welcomes ?? false);
   if (damaged) session.offerFreshFile();
   const recorded = told.filter(({ key }) => state.due[key] !== undefined);
   const incomplete = opened.damages.length > 0;

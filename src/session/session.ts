@@ -197,8 +197,10 @@ export class Session {
   /**
    * Speaks and shows what opening found: what came due meanwhile, what waits, what is asked. All of
    * it passes the desk at once, so that what rings is said with how long ago it came due.
+   * `isUp`: a person is there to be asked, also at night.
    */
-  greet(wants: readonly Want[], notices: readonly string[]): void {
+  greet(wants: readonly Want[], notices: readonly string[], isUp: boolean): void {
+    if (isUp) this.turn.begin(this.now());
     for (const text of notices) this.talk.show("notice", text);
     for (const want of wants) this.talk.want(want);
     if (this.log.failing) {

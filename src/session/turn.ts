@@ -262,6 +262,11 @@ export class Turn {
     return true;
   }
 
+  /** Somebody has just opened the kitchen, and so is up. */
+  begin(now: number): void {
+    this.lastWordsAt = now;
+  }
+
   /** Nobody has said anything for a while, and it is night. */
   asleepUntil(now: number): number | undefined {
     return now - this.lastWordsAt < AWAKE_MS ? undefined : nightUntil(this.state, now);

@@ -121,12 +121,6 @@ export async function typing(tally) {
       await terminal.over;
     },
   );
-  await tally.case("a program on a pipe is asked nothing before it speaks", async (home) => {
-    const told = run(["--plain", "--silent", "--home", home], { input: "yes\nnote x\n" });
-    must(told.status === 0, told.stderr);
-    const [first] = told.stdout.split("\n");
-    must(/you said: yes/.test(first), `it says first: ${first}`);
-  });
   await tally.case("a page of words pasted", async (home, end) => {
     const terminal = await openOn(home);
     end(() => terminal.kill());

@@ -70,7 +70,7 @@ export class Tally {
       this.failures.push(`${name}: ${error.message.slice(0, 2000)}`);
     } finally {
       for (const end of ends) await end();
-      fs.rmSync(home, { recursive: true, force: true });
+      fs.rmSync(home, { recursive: true, force: true, maxRetries: 20, retryDelay: 50 });
     }
   }
 

@@ -14,12 +14,17 @@ beforeAll(async () => {
 });
 
 type SetUp = ConstructorParameters<typeof MadeUpKitchen>[0]["setUp"];
-type Opening = { setUp?: SetUp; welcomes?: boolean; disk?: MemoryDisk };
+type Opening = { setUp?: SetUp; welcomes?: boolean; disk?: MemoryDisk; hour?: string };
 
-function opened({ setUp = [], welcomes = true, disk = new MemoryDisk() }: Opening = {}) {
+function opened({
+  setUp = [],
+  welcomes = true,
+  disk = new MemoryDisk(),
+  hour = "08",
+}: Opening = {}) {
   const kitchen = new MadeUpKitchen({
     library,
-    startMs: Date.parse("2027-08-14T08:00:00-06:00"),
+    startMs: Date.parse(`2027-08-14T${hour}:00:00-06:00`),
     zone: "America/Denver",
     setUp,
     welcomes,
@@ -65,6 +70,13 @@ describe("the talk of a first opening", () => {
     const { altitudeFt, canners, units } = state().kitchen;
     expect({ altitudeFt, units }).toEqual({ altitudeFt: 6200, units: "metric" });
     expect(canners[0]).toMatchObject({ holds: { pint: 8, quart: 7 }, gauge: { kind: "weighted" } });
+  });
+
+  it("is held at night, too, with whoever has just opened the kitchen", () => {
+    for (const welcomes of [true, false]) {
+      const { lines } = opened({ welcomes, hour: "01" }).kitchen;
+      expect(lines.some(({ text }) => text.includes("What is your altitude"))).toBe(welcomes);
+    }
   });
 
   it("says how a question is answered to words that do not answer it", () => {

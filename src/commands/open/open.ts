@@ -45,7 +45,6 @@ export async function openCommand(
       if (stdout.isTTY && !outlet.waiting) outlet.write(text);
     },
     speaks: !isOn(options, "silent"),
-    // What a program says first is not to be taken for an answer.
     welcomes: Boolean(stdin.isTTY),
   });
   if (!opened.ok) {
