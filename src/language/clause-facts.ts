@@ -1,11 +1,12 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
-import { type Command, type Intent, withSlots } from "../kitchen/command.ts";
+import type { Command, Intent } from "../kitchen/command.ts";
 import { unsureAnswer } from "./answers.ts";
 import { confirmInClause, isGuess } from "./confirms.ts";
 import type { Context } from "./context.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
+import { aboutTopics, type ClauseFact, merged, withPronouns } from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
@@ -31,7 +32,7 @@ import {
   MOST_GUESSED,
   situationOf,
 } from "./weighing.ts";
-import { wholeClauses } from "./whole-clauses.ts";
+import { runTogether, wholeClauses } from "./whole-clauses.ts";
 import type { Utterance } from "./words.ts";
 
 export const MOST_CANDIDATES = 3;
@@ -129,6 +130,16 @@ export class Hearing {
     return { intent: "factor", slots: { ...confirm }, confidence: 1, confirms: [confirm] };
   }
 
+  /** What a clause says without a guess, by itself or after the facts before it. */
+  private plain(clause: Utterance, said: Utterance, first: boolean, found: readonly ClauseFact[]) {
+    return (
+      furtherTimer(clause, found.at(-1)?.command, this.context) ??
+      this.worded(clause, said, first) ??
+      this.confirmed(clause, said) ??
+      (found.length > 0 ? this.echoed(clause) : undefined)
+    );
+  }
+
   /** The clauses as several facts, where each is one, or says nothing. */
   several(said: Utterance, whole: Guess): ClauseFact[] {
     const clauses = wholeClauses(said, this.context);
@@ -143,10 +154,7 @@ export class Hearing {
       }
       const own = within(this.guess(clause), whole);
       const plain =
-        furtherTimer(clause, found.at(-1)?.command, this.context) ??
-        this.worded(clause, said, at === 0) ??
-        this.confirmed(clause, said) ??
-        (found.length > 0 ? this.echoed(clause) : undefined) ??
+        this.plain(clause, said, at === 0, found) ??
         agreeing(accountedFor(clause, this.context), own);
       if (plain) {
         const { answer, plainly } = MEANINGS[plain.intent];
@@ -155,6 +163,11 @@ export class Hearing {
         const alone = clauses.every((one) => one === clause || isOwnMatter(one));
         if (!answer && !this.isMeantSo(plain, clause, alone ? own : whole)) return [];
         if (isContrast(clause, plain, found)) continue;
+        // "The beets are on, like three minutes ago": a moment of what was not understood.
+        if (isMomentOf(clause, plain) && unclear.at(-1)?.clause === clauses[at - 1]) {
+          unclear.push({ clause, best: undefined });
+          continue;
+        }
         found.push({ command: plain, clause });
         continue;
       }
@@ -174,7 +187,7 @@ export class Hearing {
       beside.push({ clause, idle: idleness(own) >= IDLE });
       if (!saysNothing(clause, own)) unclear.push({ clause, best });
     }
-    const facts = merged(aboutTopics(found));
+    const facts = merged(withPronouns(aboutTopics(found)));
     const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
     if (clears && beside.some(({ clause }) => makesDoubt(clause))) return [];
     // "The lids are new, two old ones": only idle talk may stand beside a confirmation.
@@ -205,6 +218,14 @@ export class Hearing {
     return [{ ...fact, command: { ...likely, ...fact.command, slots } as Command }];
   }
 
+  /** Two facts with no mark between them, where the words are no single one as a whole. */
+  runTogether(said: Utterance): readonly ClauseFact[] | undefined {
+    return runTogether(said, this.context)?.flatMap((clause) => {
+      const command = surelyUnderstood(clause, this.context);
+      return command ? [{ command, clause }] : [];
+    });
+  }
+
   /** "Yes, and what do I do now?": an answer, and what it is said beside. */
   answeredFirst(said: Utterance, plain: Command, whole: Guess): readonly ClauseFact[] | undefined {
     const facts = MEANINGS[plain.intent].answer ? [] : this.several(said, whole);
@@ -215,9 +236,6 @@ export class Hearing {
     return others.some(({ command }) => command.intent === plain.intent) ? facts : undefined;
   }
 }
-
-/** A fact, and the clause it stands in. */
-export type ClauseFact = { command: Command; clause: Utterance };
 
 /** How likely a clause has to say that somebody is hurt. */
 const URGENT = 0.5;
@@ -265,6 +283,12 @@ function isContrast({ words }: Utterance, { intent }: Command, found: readonly C
 }
 
 const ECHO = wordSet("is are did does do has have was were");
+
+/** Whether a clause is nothing but a moment: it puts right no time that was told before. */
+function isMomentOf({ words }: Utterance, { intent }: Command): boolean {
+  const first = words[0]?.word ?? "";
+  return intent === "correct-time" && /^(like|about|around|maybe|say|some|\d.*)$/.test(first);
+}
 
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
 const LEAST_WORDS = 3;
@@ -323,57 +347,3 @@ function saysNothing({ words }: Utterance, from: Guess): boolean {
 
 /** From this probability on, a clause is taken to be nothing for the kitchen. */
 const IDLE = 0.4;
-
-/** "She's rolling now, that canner": what a report was about, named behind it. */
-function isTag({ command }: ClauseFact, { command: { intent, slots } }: ClauseFact): boolean {
-  const { report, plainly } = MEANINGS[intent];
-  return command.intent === "focus" && !!report && !!plainly && !("target" in slots);
-}
-
-/** "The beans, I'd give them a five": a name before a clause is what the clause is about. */
-function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {
-  const takes = ({ command: { intent, slots } }: ClauseFact) =>
-    "target" in MEANINGS[intent].slots && !("target" in slots);
-  return facts.flatMap((fact, at): ClauseFact[] => {
-    const [before, next] = [facts[at - 1], facts[at + 1]];
-    if (fact.command.intent === "focus" && next && takes(next)) return [];
-    if (fact.command.intent === "focus" && before && isTag(fact, before)) return [];
-    const topic = next && isTag(next, fact) ? next : before;
-    if (topic?.command.intent !== "focus" || !takes(fact)) return [fact];
-    const { slots, ref } = topic.command;
-    const command = { ...withSlots(fact.command, slots), ...(ref ? { ref } : {}) };
-    return [{ ...fact, command }];
-  });
-}
-
-/** A question or a call for help that says less than another of its meaning in the same breath. */
-function isLess(one: Command, list: readonly Command[]): boolean {
-  if (MEANINGS[one.intent].cost !== "harmless" || Object.keys(one.slots).length > 0) return false;
-  return list.some((other) => other !== one && other.intent === one.intent);
-}
-
-/** Both say something, and not of the same slots: "crunch two and flavor four". */
-function completes(one: Command, other: Command): boolean {
-  const [mine, theirs] = [Object.keys(one.slots), Object.keys(other.slots)];
-  const apart = !mine.some((slot) => slot !== "target" && theirs.includes(slot));
-  return one.intent === other.intent && mine.length > 0 && theirs.length > 0 && apart;
-}
-
-/** Of one meaning, what its clauses say together, unless they contradict each other. */
-function merged(facts: readonly ClauseFact[]): ClauseFact[] {
-  const list: ClauseFact[] = [];
-  for (const fact of facts) {
-    const { intent, slots } = fact.command;
-    const same = list.some(({ command }) => {
-      return command.intent === intent && JSON.stringify(command.slots) === JSON.stringify(slots);
-    });
-    if (same) continue;
-    const last = list.at(-1);
-    if (last && completes(last.command, fact.command)) {
-      const command = withSlots(last.command, { ...slots, ...last.command.slots });
-      list[list.length - 1] = { ...last, command };
-    } else list.push(fact);
-  }
-  const all = list.map(({ command }) => command);
-  return list.filter(({ command }) => !isLess(command, all));
-}

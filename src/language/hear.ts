@@ -6,10 +6,11 @@
 import type { Command, Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
-import { agreeing, type ClauseFact, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
+import { agreeing, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
+import type { ClauseFact } from "./facts-together.ts";
 import { isStopped } from "./frames.ts";
 import { furtherBegins } from "./further-begins.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
@@ -247,7 +248,8 @@ class Reader {
   worded(plain: Command): Read {
     const answered =
       this.hearing.answeredFirst(this.said, plain, this.whole) ??
-      besideText(this.said, plain, this.hearing.context);
+      besideText(this.said, plain, this.hearing.context) ??
+      this.hearing.runTogether(this.said);
     if (answered) return this.facts(answered, []);
     if (!contradicted(plain, this.whole)) {
       return { ...this.read("sure", [plain], [plain]), whole: true };

@@ -13,7 +13,7 @@ import type { Utterance } from "./words.ts";
 /** The clauses that may each say something; empty where the sentence is a single one. */
 export function wholeClauses(said: Utterance, context: Context): Utterance[] {
   const all = askedAlike(clausesIn(said), said);
-  if (all.length < 2) return [];
+  if (all.length < 2) return runTogether(said, context) ?? [];
   return joined(together(withoutOpeners(all, context), said, context), said, context);
 }
 
@@ -50,6 +50,38 @@ function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
   return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
 }
 
+/** What a second clause begins with where nothing stands between it and the first. */
+const BEGINS = wordSet("keep carry go set start stop remind tell note hush give put resume say");
+const ASKS = wordSet("what how when where");
+const ASKED_WITH = wordSet(
+  "is are was do does did will would can should shall am long much many next now time have has",
+  "else",
+);
+
+/** "I'm back keep going", "the jars are washed what's next": two clauses with no mark between. */
+export function runTogether(said: Utterance, context: Context): Utterance[] | undefined {
+  const { words } = said;
+  if (said.cut || words.length > MOST_RUN_TOGETHER) return undefined;
+  if (clausesIn(said).length > 1) return undefined;
+  for (let at = 2; at < words.length; at += 1) {
+    const asks = ASKS.has(words[at]?.word ?? "") && ASKED_WITH.has(words[at + 1]?.word ?? "");
+    const begins = asks || BEGINS.has(words[at]?.word ?? "");
+    if (!begins || words[at]?.start === words[at - 1]?.start) continue;
+    const first = { ...said, words: words.slice(0, at), asked: false, within: said };
+    const second = { ...said, words: words.slice(at), within: said };
+    const [one, other] = [first, second].map((part) => surelyUnderstood(part, context));
+    if (!one || !other || one.intent === other.intent || opensOnly(first.words)) continue;
+    const { answer, slots, cost } = MEANINGS[one.intent];
+    if (cost === "clearing" && !asks) continue;
+    const open = "text" in slots || SAYS_LITTLE.has(one.intent) || answer === true;
+    if (!open && !MEANINGS[other.intent].report) return [first, second];
+  }
+  return undefined;
+}
+
+const MOST_RUN_TOGETHER = 20;
+const SAYS_LITTLE = wordSet("focus acknowledge repeat");
+
 /** The clauses without those that only open a sentence, unless one may answer what is asked. */
 function withoutOpeners(clauses: Utterance[], { question }: Context): Utterance[] {
   const telling = question ? [] : clauses.filter(({ words }) => !opensOnly(words));
@@ -58,7 +90,7 @@ function withoutOpeners(clauses: Utterance[], { question }: Context): Utterance[
 
 /** Orders that may be told in several clauses: "set a timer for the eggs, eight minutes". */
 const IN_PIECES: ReadonlySet<Intent> = new Set<Intent>([
-  ...(["begin", "timer-set", "timer-add", "remind", "hush", "away"] as const),
+  ...(["begin", "timer-set", "timer-add", "remind", "hush", "away", "jars-filled"] as const),
 ]);
 
 /** A clause that only tells more of the one before it is joined to it. */

@@ -226,3 +226,103 @@ describe("which of several batches", () => {
     expect(commands[0]?.ref?.running).toEqual([{ owner: "b-3" }]);
   });
 });
+
+describe("clauses with no mark between them", () => {
+  it.each([
+    ["ok im back keep going", ["back", "resume"]],
+    ["alright thats the jars washed whats the next thing", ["done", "what-next"]],
+    ["set a timer for ten minutes stop the rice", ["timer-set", "timer-cancel"]],
+    ["hold the beets what's next", ["hold", "what-next"]],
+    ["stop the rice timer when the beets come out", ["timer-cancel"]],
+    ["put it down set the timer", ["note"]],
+  ])("%s", (text, intents) => {
+    expect(acted(text).map(({ intent }) => intent)).toEqual(intents);
+  });
+});
+
+describe("what a clause is about", () => {
+  it("may be named before it, in a question beside, or last", () => {
+    const text = "how much salt goes in the kraut and when's it going to be finished";
+    expect(acted(text)).toEqual([
+      expect.objectContaining({ intent: "how-much", target: "kraut" }),
+      expect.objectContaining({ intent: "finish-time", target: "kraut" }),
+    ]);
+    expect(acted("it quit boiling on me, the propane ran out, this is the beets")).toEqual([
+      expect.objectContaining({ intent: "boil-lost", target: "beets" }),
+    ]);
+    expect(acted("can I shut the burner off under the beets yet?")).toEqual([
+      expect.objectContaining({ intent: "may-i", target: "beets", act: "heat-off" }),
+    ]);
+    expect(acted("how much longer have them beetroots got")).toEqual([
+      expect.objectContaining({ intent: "time-left", target: "beetroots" }),
+    ]);
+  });
+
+  it("is each thing where several are named", () => {
+    expect(acted("done slicing the cucumbers, done with the onions")).toEqual([
+      expect.objectContaining({ intent: "done", target: "cucumbers" }),
+      expect.objectContaining({ intent: "done", target: "onions" }),
+    ]);
+  });
+
+  it("is told by a food that is named elsewhere", () => {
+    expect(acted("I've a bushel of peaches here, let's make jam, five pounds of them")).toEqual([
+      expect.objectContaining({ intent: "begin", recipe: "peach-jam", weightLb: 5 }),
+    ]);
+  });
+});
+
+describe("a count of jars", () => {
+  it.each([
+    ["I got the last bean jar packed, nine of them all told", { count: 9, target: "beans" }],
+    ["That's seven jars of beetroot filled, and my back knows about it.", { count: 7 }],
+    ["I counted the beets jars we filled and there's six", { count: 6, target: "beets" }],
+    ["Already I put the beets in the jars, are eight jars.", { count: 8, target: "beets" }],
+    ["I filled the last of the beets twenty minutes ago, nine pints", { count: 9, size: "pint" }],
+    ["the jars were eight, not seven", { count: 8 }],
+  ])("%s", (text, values) => {
+    const facts = acted(text);
+    expect(facts).toEqual([expect.objectContaining({ intent: "jars-filled", ...values })]);
+  });
+
+  it("puts nothing into the food", () => {
+    expect(acted("I put the beets in the jars").map(({ intent }) => intent)).not.toContain("added");
+    expect(acted("I threw in some beets")).toEqual([{ intent: "added", food: "beets" }]);
+  });
+});
+
+describe("lids that failed, and what becomes of them", () => {
+  it.each([
+    [
+      "two lids didn't take on the beans, so I'll reprocess the one and pitch the other",
+      [
+        { intent: "seal-failed", count: 2, target: "beans" },
+        { intent: "disposition", what: "reprocess", count: 1 },
+        { intent: "disposition", what: "discard", count: 1 },
+      ],
+    ],
+    [
+      "one of the beet lids was up when I looked an hour ago",
+      [{ intent: "seal-failed", count: 1, target: "beets" }],
+    ],
+  ])("%s", (text, wanted) => {
+    expect(acted(text)).toEqual(wanted.map((one) => expect.objectContaining(one)));
+  });
+});
+
+it.each([
+  ["I pitched that second bean batch half an hour ago, it smelled wrong", "abandon"],
+  ["Pitch out that second run o' beans, the whole of it, I don't trust 'em.", "abandon"],
+  ["You no talk twenty minute okay, my baby sleep.", "hush"],
+  ["could you keep mum for a quarter hour?", "hush"],
+  ["Mom wants to know how everything's doing", "overview"],
+  ["how's the whole show coming along?", "overview"],
+  ["what'll I use if I'm out of pickling salt?", "short-of"],
+  ['"Headspace." Meaning?', "explain"],
+  ["whatcha want me at now", "what-now"],
+  ["fridge it or redo it?", "is-safe"],
+  ["I opened one of last fall's apple butters for my toast", "opened"],
+  ["it's only nine pounds of beets once you take the tops off", "change-batch"],
+])("%s is %s", (text, intent) => {
+  expect(acted(text).map((one) => one.intent)).toEqual([intent]);
+});

@@ -82,10 +82,19 @@ describe("moments of reports", () => {
     ["at nine in the morning", "2027-08-14T09:00:00"],
     ["at eleven pm", "2027-08-13T23:00:00"],
     ["a quarter of an hour ago", "2027-08-14T13:45:00"],
+    ["at ten to", "2027-08-14T13:50:00"],
+    ["since a quarter past", "2027-08-14T13:15:00"],
+    ["at half past", "2027-08-14T13:30:00"],
+    ["maybe three minutes back", "2027-08-14T13:57:00"],
   ])("%j was %s", (text, iso) => {
     const found = whole(text, (at) => pastMomentsAt(utteranceOf(text).words, at, now, ZONE));
     expect(found && localIso(found, ZONE)).toBe(iso);
   });
+});
+
+it("reads no minutes without their hour out of the middle of what is said", () => {
+  const { words } = utteranceOf("at ten to the pot");
+  expect(pastMomentsAt(words, 0, now, ZONE).every(({ next }) => next < 3)).toBe(true);
 });
 
 describe("moments of reminders", () => {

@@ -54,10 +54,17 @@ function nth(scan: Scan): Raw {
   return found ? { jars: found.value } : {};
 }
 
+/** "The little jar at the end", "its lid": one, where no more than one is talked of. */
+const THE_JAR = /\b(the|that|this|my|it is) (\w+ )?(jar|lid|pint|quart)\b/;
+const MORE_THAN_ONE = /\b(jars|lids|pints|quarts|both|two|all|some|few|couple)\b/;
+
 /** Jars by number, by their place in a row or by how many they are. */
 function jarsInRow(scan: Scan): Raw {
   const jars = nth(scan);
-  return jars.jars ? { ...jars, ...target(scan) } : someJars(scan);
+  if (jars.jars) return { ...jars, ...target(scan) };
+  const found = someJars(scan);
+  const one = THE_JAR.test(scan.joined) && !MORE_THAN_ONE.test(scan.joined);
+  return one && !found.jars && found.count === undefined ? { ...found, count: 1 } : found;
 }
 
 function someJars(scan: Scan): Raw {
@@ -265,7 +272,7 @@ function asked(slot: string): Finder {
 /** No kitchen counts this many jars: the number means something else. */
 const TOO_MANY = 200;
 
-const ONE_JAR = /\b(a|another|the last|one) (half )?(jar|pint|quart)\b/;
+const ONE_JAR = /\b(a|another|the last|the first|one) (half )?(jar|pint|quart)\b|\bone of\b/;
 
 function filled(scan: Scan): Raw | undefined {
   if (scan.one<number>("number", ({ value }) => value > TOO_MANY)) return undefined;
@@ -329,7 +336,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   sealed,
   "seal-failed": jarsInRow,
   "jar-broken": someJars,
-  "set-aside": someJars,
+  "set-aside": jarsInRow,
   disposition,
   altitude,
   answer: bareNumber,

@@ -50,14 +50,25 @@ function changed(scan: Scan): Raw | undefined {
   return Object.keys(found).length > 0 ? { ...found, ...target(scan) } : undefined;
 }
 
-/** The longest words that name a recipe, or a food of one. */
+/** 1 where what is named is what is to be made: "here are peaches, let's make jam". */
+function ordered(scan: Scan, at: number): number {
+  const before = [at - 1, at - 2, at - 3].map((place) => scan.word(place));
+  return before.some((word) => /^(make|start|begin|do|can|pickle|making|starting)$/.test(word))
+    ? 1
+    : 0;
+}
+
+/** The longest words that name a recipe, or a food of one; first what is to be made. */
 function begun(scan: Scan): Raw | undefined {
   const known = (kind: "lot" | "food") =>
     scan
       .all<SpokenLot>(kind, ({ value }) => value.recipes.length > 0)
-      .toSorted((a, b) => b.next - b.at - (a.next - a.at));
+      .toSorted(
+        (a, b) => ordered(scan, b.at) - ordered(scan, a.at) || b.next - b.at - (a.next - a.at),
+      );
   const [lot] = known("lot");
-  const produce = scan.one<{ weightLb: number }>("produce");
+  const produce =
+    scan.one<{ weightLb: number }>("produce") ?? scan.one<{ weightLb: number }>("weight");
   return lot && { lot: lot.value, ...(produce ? { produce: produce.value } : {}) };
 }
 

@@ -8,6 +8,7 @@ export const abandon: MeaningOf<"abandon"> = {
   example: "abandon the beets",
   unasked: true,
   topical: true,
+  parts: ["when"],
   wordings: [
     `[<let>] (stop|end|quit|finish) [<the>|this] ({target}|batch|it) (for good|altogether|
     entirely|completely)`,
@@ -25,6 +26,11 @@ export const abandon: MeaningOf<"abandon"> = {
     trash|toss|chuck|do away with|cancel|quit|end) [<the>] {target} [batch|for good|altogether|
     entirely|out|off] [<why-abandon>]`,
     "[<let>] (abandon|scrap|call off|cancel|toss) [<the>] (batch|lot|load) [of] {target}",
+    "[<let>] (pitch|tip|pour|chuck|sling|heave) [out] [<the>] {target} [out|away] [<why-abandon>]",
+    `(i|we) [have] [already|just] (pitched|threw|tossed|dumped|scrapped|chucked|binned|poured|
+    tipped|
+    abandoned|gave up on|got rid of) [out|away] [<the>] {target} [batch] [out|away]
+    [{when:ago}|already] [<why-abandon>]`,
     `[<let>] (abandon|scrap|call|throw) (it|this|this one|that|that one|everything) (off|
     altogether|for good|entirely|all)`,
     `[<let>] (abandon|scrap|call off|give up on|ditch|give up) (it|this|this one|that|that one|

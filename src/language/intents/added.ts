@@ -1,6 +1,8 @@
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
+import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { spokenNames } from "../values/targets.ts";
+import type { Word } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Things that are put somewhere without going into the food. */
@@ -8,6 +10,17 @@ const NO_FOOD = wordSet(
   "jar jars lid lids band bands ring rings canner pot kettle rack burner note timer log water it",
   "them that this these those one ones more everything all things stuff seals label labels tape",
 );
+
+const INTO_JARS = /\bput (the |my |our |all the )?\w+ (\w+ )?(in|into) (the |my |our )?jars\b/;
+
+/** "I put the beets in the jars": what a batch is of is not added to it. */
+function isOwnFood(food: string, words: readonly Word[], context: Context): boolean {
+  const all = words.map(({ word }) => word);
+  if (!INTO_JARS.test(all.join(" ")) || all.some((word) => MORE.has(word))) return false;
+  return (spokenNames(context).byName.get(food.toLowerCase())?.batches.length ?? 0) > 0;
+}
+
+const MORE = wordSet("some more extra also too few little handful besides");
 
 /** Something was added to the food or the jars. */
 export const added: MeaningOf<"added"> = {
@@ -17,10 +30,8 @@ export const added: MeaningOf<"added"> = {
   slots: { food: "text", amount: "text" },
   example: "I threw in a banana",
   parts: ["known"],
-  finish: ({ food, amount, known }, context) => {
-    // "I put the beets in the jars": what the batch is made of is nothing new.
-    const own = spokenNames(context).byName.get(String(food).replace(/^(the|my|our) /, ""));
-    if (own && own.batches.length > 0) return undefined;
+  finish: ({ food, amount, known }, context, _plain, { words: all }) => {
+    if (isOwnFood(String(food), all, context)) return undefined;
     // "There's a crack in it" puts nothing in.
     if (known === true && foodsNamed(String(food)).length === 0) return undefined;
     const words = String(food ?? "").split(" ");

@@ -1,18 +1,36 @@
+import type { SlotsOf } from "../../kitchen/command.ts";
+import { foodsNamed } from "../../recipe/foods/name-foods.ts";
+import type { Context } from "../context.ts";
 import { begunBy } from "../values/gated-lots.ts";
+import type { SpokenLot } from "../values/lots.ts";
+import type { Utterance } from "../words.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
+
+type Begun = SlotsOf["begin"];
 
 /** How much less certain it is where a name fits several recipes. */
 const SEVERAL = 0.3;
 
 /** Turns a lot into the recipe it names, or the choices where it names several. */
-const finishBegin: Finish = (raw, context) => {
+const finishBegin: Finish = (raw, context, _plain, said) => {
   const lot = raw.lot ?? (typeof raw.food === "string" ? undefined : raw.food);
   if (!lot) return { slots: raw };
-  const slots = begunBy(lot, context);
+  const slots = toldApart(begunBy(lot, context), lot, said, context);
   const produce = raw.produce;
   if (produce) slots.weightLb ??= produce.weightLb;
   return { slots, doubt: slots.choices ? SEVERAL : 0 };
 };
+
+/** "I've hauled in strawberries, let's get some jam going": the food tells which jam. */
+function toldApart(slots: Begun, lot: SpokenLot, said: Utterance, context: Context): Begun {
+  if (!slots.choices) return slots;
+  const foods = foodsNamed(said.words.map(({ word }) => word).join(" "));
+  for (const { name } of foods) {
+    const found = begunBy({ ...lot, recipes: [], said: `${name} ${lot.said}` }, context);
+    if (found.recipe && slots.choices.includes(found.recipe)) return found;
+  }
+  return slots;
+}
 
 /** A batch begins, or a pot is put on. */
 export const begin: MeaningOf<"begin"> = {

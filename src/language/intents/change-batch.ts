@@ -50,7 +50,7 @@ export const changeBatch: MeaningOf<"change-batch"> = {
     variety: "name",
     name: "name",
   },
-  parts: ["weight", "size", "called", "other"],
+  parts: ["weight", "size", "called", "other", "loss"],
   example: "make that seven pounds",
   unasked: true,
   finish: finishChange,
@@ -62,6 +62,10 @@ export const changeBatch: MeaningOf<"change-batch"> = {
     `[no|wait|sorry|actually|oh] (it is|that is|there are|there is|it was|they are|we have|i have)
     [only|really|more like] {weight} [of [<the>] {target}] (after all|instead|not {other:weight}|in
     all|altogether)`,
+    `[it is|there is|there are|that is] [only] {weight} [of [<the>] {target}] (once|after|when|
+    now) (i|
+    we|you) (take|took|have taken|cut|trim|trimmed|get|got|pulled) <the> [{loss:thing}] [off|out]`,
+    `[<let>] (go|stay|stick|settle) (with|for|on) {weight} [of [<the>] {target}]`,
     `[no|wait|sorry|actually|oh] [<the>] {target} (is|are|was|were|weighs|weigh|comes to|come to)
     [only|really|more like] {weight} [after all|instead|not {other:weight}|in all]`,
     `[no|wait|sorry|actually|oh] (use|let us use|using|make it|make that|make them|make those|go

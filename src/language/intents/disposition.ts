@@ -191,6 +191,7 @@ export const disposition: MeaningOf<"disposition"> = {
       [jar|jars|number|numbers] {jars}|my <numbered>|[<the>] {target}
     `,
     "the-jars-closed": `
+      {count=1} (the|that) (one|other|other one|odd one)|
       (those|these|the) [other|last] {count} [jars|pints|quarts|ones]|
       it|them|that|those|these|this|<numbered>|{count} [<of-them>|jars|jar|pints|quarts]|
       [the|that|those|these|this] (jar|jars|pint|pints|quart|quarts|one|ones)|

@@ -7,6 +7,7 @@ export const explain: MeaningOf<"explain"> = {
   slots: { term: "word" },
   example: "what is headspace",
   wordings: [
+    "<term> (meaning|what is (that|it)|meaning what)|meaning of <term>",
     "what (is|are) [a|an] <term> [for|again|exactly|good for|in canning]",
     "what (does|do) [<the>|a|an] <term> (mean|do)|what is [<the>|a|an] <term> (for|good for)",
     "what (do you mean|is meant) by [<the>|a|an] <term>",

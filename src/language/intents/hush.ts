@@ -26,6 +26,8 @@ export const hush: MeaningOf<"hush"> = {
     "[<want>] <stop-talking> [now|for a bit|for a minute|a moment] <quiet-reason>",
     `[<want>] (do not (talk|speak|say (anything|a word))|no more talking) [for] [the next]
     [{minutes:duration}]`,
+    "[you] (no|not) talk [now] [for] [{minutes:duration}] [okay]",
+    "[<want>] keep (mum|schtum|your mouth shut) [for] [{minutes:duration}]",
     "[<want>] no more talking until i (say so|tell you|say)",
     `[<want>] (not a (peep|word|sound)|no (talking|noise|chatter)) [out of you|from you] [for
     {minutes:duration}]`,

@@ -40,6 +40,18 @@ export const isSafe: MeaningOf<"is-safe"> = {
     is out|cuts out) [{about:text}]`,
     `(how do i|how can i|where do i|how would i) (find|find out|get|know|look up|learn) (my|the|our)
     (altitude|elevation)|(how high|at what altitude|what altitude|what elevation) (are we|am i)`,
+    {
+      set: { topic: "not-sealed" },
+      phrases: [
+        `[(do|should|can) (i|we)] (fridge|refrigerate|eat|keep|chill|freeze|toss|chuck|discard|feed)
+        (it|them|that one|those) [to us] [now|directly|straight] or (redo|reprocess|process|run|
+        fridge|refrigerate|toss|chuck|eat|do|can) (it|them|that one|those) [through|over] [again|
+        out]`,
+        `what (is|does) (a|one|somebody|anybody|i|we) [body] [to|supposed to|meant to] do with (a|
+        the|one) (jar|lid|pint|quart) that (did not|has not|never|will not) (take|took|taken|
+        seal|sealed)`,
+      ],
+    },
     `(can|may|should|could) (i|we) [still] (eat|taste|serve|trust|keep) {about:text}`,
     `(can|may|should|could) (i|we|the dog|the kids|they) (taste|eat|try) (it|this|that|them|some)
     [{about:text}]`,

@@ -7,11 +7,23 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   report: true,
   when: ["stage:filling"],
   slots: { target: "name", count: "count", size: "size" },
-  parts: ["at"],
+  parts: ["at", "when", "other"],
   // When they were filled is kept nowhere.
   finish: ({ target, count, size }) => ({ slots: { target, count, size } }),
   example: "eight pints filled",
   wordings: [
+    `[<the>] [{target}] jars (are|were|was|is|make|makes|come to|came to) {count:whole} [not
+    {other:number}] [in all|all told|altogether]`,
+    `<we> (got|have|have got) [<the>] last [of [<the>]] [{target}] [jar|one|pint|quart|jars]
+    (packed|
+    filled|full|done) [that makes|that is] {count:whole} [of them] [all told|in all|altogether|
+    total] [<jars-or-size>]`,
+    `(i|we) [have] (filled|packed) (the last|the rest) of [<the>] {target} [{when:ago}]
+    {count:whole} <jars-or-size> [in all|all told]`,
+    `(i|we) [have] counted [<the>] {target} [jars] [(i|we) (filled|packed|did)] [and] there (is|are)
+    {count:whole} [in all|all told|of them]`,
+    `[already] (i|we) [have|already] put [<the>] {target} (in|into) [the] jars [it|they|there] (are|
+    is|makes|gives) {count:whole} [<jars-or-size>]`,
     "<tally> {count:whole} <filled-state> [now|so far]",
     `[and|so] <tally> [all|about|exactly|a total of|all of|only|just|another] {count:whole}
     [full|filled|packed|whole|good|even] <jars-or-size> [<filled-state>|filled|full|packed|

@@ -1,5 +1,9 @@
+import { namedIn } from "../values/named-recipe.ts";
 import { ACT_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** What is done to a pot or a canner, and so to the batch that is named. */
+const OF_A_POT = /^(heat-off|open|stop)$/;
 
 /** Whether something may be done now, and what happens if it is. */
 export const mayI: MeaningOf<"may-i"> = {
@@ -8,11 +12,14 @@ export const mayI: MeaningOf<"may-i"> = {
   when: ["always"],
   slots: { target: "name", what: "text", act: "word" },
   example: "can I turn the heat off now",
-  finish: (raw, _context, _plain, said) => {
+  finish: (raw, context, plain, said) => {
     const act = raw.act ?? topicIn(said.words, ACT_PATTERNS);
     // Questions about anything not known to be done to jars are not for this program.
     if (act === undefined && raw.what !== undefined) return undefined;
-    return { slots: act === undefined ? raw : { ...raw, act } };
+    const of =
+      raw.target ?? (OF_A_POT.test(String(act)) ? namedIn(said, context, plain) : undefined);
+    const named = of === undefined ? {} : { target: of };
+    return { slots: act === undefined ? raw : { ...raw, ...named, act } };
   },
   wordings: [
     {

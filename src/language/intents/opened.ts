@@ -10,6 +10,10 @@ export const opened: MeaningOf<"opened"> = {
   example: "we opened a pint of the beets",
   doubting: ["used"],
   wordings: [
+    `[<we>|i|i have|we have|just] [just] (opened|cracked|popped|broke|cracked open|opened up|broke
+    into) [us|me|ourselves|myself] [open|up] {count} [<jars-or-size>] of [<the>|our|my] [last (fall|
+    year|summer|winter|spring|season) is|this year is] {target:open} [(from|off|out of) the (pantry|
+    shelf|cellar|basement)] [for [<the>|my|our] (supper|dinner|lunch|breakfast|toast|tea|table)]`,
     `[<we>|i|i have|we have|just|i just|we just] [just] (opened|used|used up|ate|finished|
     finished off|opened up|are opening|am opening|finished up|cracked open) {count=1} (the|our|
     my) [last|first|only] <jars-or-size> of [<the>] {target:open} [for (supper|dinner|lunch|

@@ -8,6 +8,10 @@ export const overview: MeaningOf<"overview"> = {
   example: "what's running",
   forgiving: true,
   wordings: [
+    `[<wants-to-know>] how (everything|things|it|it all|all of it|the whole lot) (is|are) [all]
+    (going|doing|coming along|coming on|getting on|looking|shaping up|holding up)`,
+    `how (is|are) [the] [whole] (show|lot|business|shebang|circus|operation|outfit) [all] (going|
+    doing|coming along|coming on|getting on|looking|shaping up|holding up) [now|so far]`,
     `where are we (at|at now|with everything|with things|on everything|at with everything|at with
     things|at on everything)`,
     `what all (do we have|have we got|have i got|do i have|is) [going|running|on|cooking] [on|

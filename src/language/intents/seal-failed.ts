@@ -7,7 +7,7 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
   when: ["load:out", "asked:seals"],
   ofRecord: true,
   slots: { target: "name", count: "count", jars: "numbers", othersSealed: "flag" },
-  parts: ["size"],
+  parts: ["size", "seen"],
   example: "jar three didn't seal",
   doubting: ["when", "would"],
   wordings: [
@@ -15,6 +15,13 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
     "{jars:jar-list} [just|still|both|have] <failed>",
     "<some-jars> [still|just|has|have] <failed>",
     "<nth> [just|still|has] <failed> [<others-fine>]",
+    `{count} [one] [of [<the>]] [{target}] (jars|jar|lids|lid|pints|pint|quarts|quart) [(on|from)
+    [<the>]
+    {target}] [just|still|has|have] <failed> [(on|of|from|in) [<the>] {target}]
+    [<when-seen>] [<others-fine>]`,
+    `[there is|there are|got|we have|i have|found] {count} (dud|bad|loose|failed|unsealed)
+    [{target}]
+    (lid|lids|jar|jars|seal|seals|one|ones) [(on|in|of|from) [<the>] {target}]`,
     "<nth> [that|it is|its|has a|with the] lid [has|is|just|still] <failed>",
     "[the] (lid|lids) (on|of) <numbered> [still|just|has|have|both] <failed>",
     `(<numbered>|{jars:jar-list}|<some-jars>) [just|still|both|has|have] <failed> [and|but|
@@ -86,6 +93,10 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
     },
   ],
   lists: {
+    "when-seen": `
+      when (i|we) (looked|checked|pressed|pushed|came back|got up|came down) [in|on (it|them)|it|
+      them] [{seen:past}]|{seen:past}
+    `,
     nth: `
       [<the>] {jars:ordinal} [{target}] (jar|lid|one|pint|quart) [of [<the>] {target}] [along|down|
       in]|
@@ -148,7 +159,8 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
       them)]|
       came up again|has no seal|had no seal|did not get a seal|has failed|have failed|failed the
       seal|failed the seal check|stayed up|stayed domed|has a bad seal|came loose|have no seal|
-      is a bust|missed it is seal|is a dud|is up|are up|came open|comes right off|lifts right off|
+      is a bust|missed it is seal|is a dud|(is|are|was|were) [<still>] up|came open|comes right
+      off|lifts right off|
       has not popped|has let go|let go
     `,
     "seal-failure": `

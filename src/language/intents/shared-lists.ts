@@ -217,6 +217,10 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     somebody at the door|i am on the (phone|telephone)|somebody is (here|at the door)|someone is
     (here|at the door)|i have company|i have a headache)
   `,
+  "wants-to-know": `
+    (mom|mum|dad|grandma|grandpa|nan|he|she|they|everybody|everyone|the kids|my (wife|husband|
+    sister|brother|daughter|son|neighbor)) (wants|want|would like) to know
+  `,
   want: `
     i want you to|i need you to|i would like you to|i want|i would like|i need|let us|go ahead
     and|we need|you can|i would like to|i want to|let me|you should|we want|i need to|do|you had

@@ -2,6 +2,8 @@ import { SHORTAGE_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import { utteranceOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
+const ASKS = /^(?:how|what|when|where|which|who|why)\b/i;
+
 /** Something has run out, or there is too little of it. */
 export const shortOf: MeaningOf<"short-of"> = {
   cost: "harmless",
@@ -9,6 +11,8 @@ export const shortOf: MeaningOf<"short-of"> = {
   slots: { what: "text", item: "word", value: "number", unit: "word" },
   example: "I'm out of canning salt",
   finish: ({ what, item, value, unit }, _context, _plain, said) => {
+    // "How much salt goes in, and when is it finished?" asks of something else.
+    if (typeof what === "string" && ASKS.test(what)) return undefined;
     const words = typeof what === "string" ? utteranceOf(what).words : said.words;
     const found = item ?? topicIn(words, SHORTAGE_PATTERNS);
     if (found === undefined && what !== undefined) return undefined;
@@ -26,6 +30,9 @@ export const shortOf: MeaningOf<"short-of"> = {
     "there is (no|not enough|not any|hardly any) [more] {what:text}",
     `[the|my|our] {what:text} (is gone|is all gone|are all gone|are gone|is out|ran out|has run out|
     is used up|is finished|finished|is all used up|is empty)`,
+    `what (can|could|may|should|do|will|would|shall) (i|we) use (if|when|now|since|as) (i|we) (am|
+    are|
+    have run|ran|run) [all] (out|short|low) (of|on) {what:text}`,
     `what [else] (can|could|may|should|do) (i|we) use (instead of|in place of|for) {what:text}`,
     `(is there|have you|do you know) (anything|something|a substitute|a replacement|another way)
     [i can use|that works] (instead of|in place of|for|without) {what:text}`,

@@ -9,6 +9,8 @@ export const timeLeft: MeaningOf<"time-left"> = {
   forgiving: true,
   topical: true,
   wordings: [
+    `<wants-to-know> how (long|much longer|many minutes) [<the>] {target} (has|have|is|are|will be|
+    need|needs) [got] [left|to go|still]`,
     `(have|has|do|does|did) ([<the>] {target:open}|they|it|we) [got|have] (long|much longer|much
     time) [left|to go|yet|still] [now]`,
     `how (is|are) [<the>] [{target:timer}] (timer|timers|clock|countdown) (doing|coming|coming

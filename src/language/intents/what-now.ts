@@ -9,6 +9,8 @@ export const whatNow: MeaningOf<"what-now"> = {
   forgiving: true,
   givesWay: ["done", "resume"],
   wordings: [
+    `what do you (want|need) me (at|on|doing|to do|to be doing|to be at|to be on|working on) [now|
+    next|then]`,
     `what is it (you want me to do|i am (to do|meant to do|supposed to do)|i (should|need to) do)
     [now|next then]`,
     `i [have] lost (my place|track) [what (am i (meant|supposed|to) [to] (be doing|do|be at)|do i

@@ -222,7 +222,9 @@ export function pastMomentsAt(
   let start = at;
   if (said(words, start) === "as" && said(words, start + 1) === "of") start += 2;
   while (
-    /^(since|about|around|from|roughly|only|like|starting|beginning)$/.test(said(words, start))
+    /^(since|about|around|from|roughly|only|like|maybe|starting|beginning)$/.test(
+      said(words, start),
+    )
   ) {
     start += 1;
   }
@@ -235,12 +237,37 @@ export function pastMomentsAt(
   }
   const prepositioned = said(words, start) === "at" || start > at;
   if (said(words, start) === "at") start += 1;
+  const bare = prepositioned ? hourlessAt(words, start) : undefined;
+  if (bare) return [{ value: lastMinuteOf(bare.value, nowMs, zone), next: bare.next }];
   const clock = clockAt(words, start);
   if (!clock) return [];
   const certain = prepositioned || isPlainlyClock(words, start, clock);
   if (!certain) return [];
   const next = behindClock(words, clock.next);
   return [{ value: lastTimeOf(clock.value, nowMs, zone), next }];
+}
+
+/**
+ * "At ten to", "since quarter past": minutes of an hour that nobody names, at the end of what is
+ * said. A mark behind it leaves a gap to the next word.
+ */
+function hourlessAt(words: readonly Word[], at: number): Parsed<number> | undefined {
+  const quarter = /^(quarter|half)$/.exec(said(words, said(words, at) === "a" ? at + 1 : at));
+  const number = quarter ? undefined : smallWholeAt(words, at);
+  const next = quarter ? (said(words, at) === "a" ? at + 2 : at + 1) : number?.next;
+  const minutes = quarter ? (quarter[0] === "half" ? 30 : 15) : number?.value;
+  if (next === undefined || !minutes || minutes >= 60) return undefined;
+  const [way, behind] = [words[next], words[next + 1]];
+  if (!way || !/^(to|till|past)$/.test(way.word)) return undefined;
+  if (behind && behind.start - way.end < 2) return undefined;
+  return { value: way.word === "past" ? minutes : 60 - minutes, next: next + 1 };
+}
+
+/** The latest instant, not in the future, at which the clock showed those minutes. */
+function lastMinuteOf(minute: number, nowMs: number, zone: string): number {
+  const now = localFields(nowMs, zone);
+  const instant = onDay(now, 0, now.hour, minute, zone);
+  return instant <= nowMs + AHEAD_MS ? instant : instant - 60 * MINUTE_MS;
 }
 
 /** Without "at" or "since", a clock time is only what cannot be a bare number. */

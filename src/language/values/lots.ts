@@ -56,7 +56,7 @@ const REFUSED = wordSet(
   "opened reminder market store buy need needs look looks bought sell sold done finished",
   "out boiling boil sealed but back up through into",
   "let us start begin want go do make making can to be like would tell said say says note",
-  "remind jar jars pints pint quarts quart",
+  "remind jar jars pints pint quarts quart while canner",
 );
 
 function wordAt(words: readonly Word[], at: number): string {

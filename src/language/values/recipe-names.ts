@@ -148,6 +148,8 @@ export const RECIPE_NAMES: Readonly<Record<string, readonly string[]>> = {
     "beets in the pressure canner",
     "canned beets",
     "beets",
+    "beetroot",
+    "beetroots",
   ],
   "dry-beans": ["dry beans", "dried beans", "kidney beans", "pinto beans", "shell beans"],
   asparagus: ["asparagus"],

@@ -1,0 +1,92 @@
+/** The facts of a sentence put together: what they are about, and what they say of one thing. */
+import { type Command, withSlots } from "../kitchen/command.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { Utterance } from "./words.ts";
+
+/** A fact, and the clause it stands in. */
+export type ClauseFact = { command: Command; clause: Utterance };
+
+/** "She's rolling now, that canner": what a report was about, named behind it. */
+function isTag({ command }: ClauseFact, before: ClauseFact): boolean {
+  const { report, plainly } = MEANINGS[before.command.intent];
+  return command.intent === "focus" && !!report && !!plainly && takesName(before);
+}
+
+/** "The beans, I'd give them a five": a name before a clause is what the clause is about. */
+export function aboutTopics(facts: readonly ClauseFact[]): ClauseFact[] {
+  return namedBehind(facts).flatMap((fact, at, all): ClauseFact[] => {
+    const [before, next] = [all[at - 1], all[at + 1]];
+    if (fact.command.intent === "focus" && next && takesName(next)) return [];
+    if (fact.command.intent === "focus" && before && isTag(fact, before)) return [];
+    const topic = next && isTag(next, fact) ? next : before;
+    if (topic?.command.intent !== "focus" || !takesName(fact)) return [fact];
+    return [named(fact, topic.command)];
+  });
+}
+
+const PRONOUN = /^(it|its|they|them|their|those|that)$/;
+
+/** "How much salt goes in the kraut, and when is it done?": a question after a name is of it. */
+export function withPronouns(facts: readonly ClauseFact[]): ClauseFact[] {
+  return facts.map((fact, at) => {
+    const harmless = MEANINGS[fact.command.intent].cost === "harmless";
+    const told = facts.slice(0, at).findLast(({ command }) => "target" in command.slots);
+    const meant = fact.clause.words.some(({ word }) => PRONOUN.test(word));
+    if (!told || !harmless || !meant || !takesName(fact)) return fact;
+    const { slots, ref } = told.command;
+    const target = "target" in slots ? { target: slots.target } : {};
+    return { ...fact, command: { ...withSlots(fact.command, target), ...(ref ? { ref } : {}) } };
+  });
+}
+
+/** "It quit boiling, this is the beets": the name comes last. */
+function namedBehind(facts: readonly ClauseFact[]): readonly ClauseFact[] {
+  const [before, last] = facts.slice(-2);
+  if (!before || last?.command.intent !== "focus" || !takesName(before)) return facts;
+  const same = (fact: ClauseFact) => {
+    return fact.command.intent === before.command.intent && takesName(fact);
+  };
+  return facts.slice(0, -1).map((fact) => (same(fact) ? named(fact, last.command) : fact));
+}
+
+function takesName({ command: { intent, slots } }: ClauseFact): boolean {
+  return "target" in MEANINGS[intent].slots && !("target" in slots);
+}
+
+function named(fact: ClauseFact, { slots, ref }: Command): ClauseFact {
+  return { ...fact, command: { ...withSlots(fact.command, slots), ...(ref ? { ref } : {}) } };
+}
+
+/** A question or a call for help that says less than another of its meaning in the same breath. */
+function isLess(one: Command, list: readonly Command[]): boolean {
+  if (MEANINGS[one.intent].cost !== "harmless" || Object.keys(one.slots).length > 0) return false;
+  return list.some((other) => other !== one && other.intent === one.intent);
+}
+
+/** Both say something, and not of the same slots: "crunch two and flavor four". */
+function completes(one: Command, other: Command): boolean {
+  const [mine, theirs] = [Object.keys(one.slots), Object.keys(other.slots)];
+  const apart = !mine.some((slot) => slot !== "target" && theirs.includes(slot));
+  const named = [one, other].map(({ slots }) => ("target" in slots ? slots.target : undefined));
+  if (named[0] && named[1] && named[0] !== named[1]) return false;
+  return one.intent === other.intent && mine.length > 0 && theirs.length > 0 && apart;
+}
+
+/** Of one meaning, what its clauses say together, unless they contradict each other. */
+export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
+  const list: ClauseFact[] = [];
+  for (const fact of facts) {
+    const { intent, slots } = fact.command;
+    const same = list.some(({ command }) => {
+      return command.intent === intent && JSON.stringify(command.slots) === JSON.stringify(slots);
+    });
+    if (same) continue;
+    const last = list.at(-1);
+    if (last && completes(last.command, fact.command)) {
+      const command = withSlots(last.command, { ...slots, ...last.command.slots });
+      list[list.length - 1] = { ...last, command };
+    } else list.push(fact);
+  }
+  const all = list.map(({ command }) => command);
+  return list.filter(({ command }) => !isLess(command, all));
+}
