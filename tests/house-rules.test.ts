@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
@@ -329,6 +329,21 @@ function numberFaults(list: Source[]): string[] {
     );
 }
 
+/** What is promised, each with what tries it: a file here, or an attack by its name. */
+function promiseFaults(text: string): string[] {
+  const [, promised = ""] = /\*\*Promised\.\*\*\n\n([\s\S]*?)\n\n/.exec(text) ?? [];
+  const attacks = readFileSync("tests/attack/attacks.mjs", "utf8");
+  return promised.split(/^- /m).flatMap((promise) => {
+    const named = [...promise.matchAll(/`(?:npm run attack -- --only )?([^`]+)`/g)];
+    const names = named.map(([, name = ""]) => name).filter((name) => name !== "tell");
+    if (promise.trim() === "") return [];
+    if (names.length === 0) return [`no test is named: ${promise}`];
+    const tried = (name: string) =>
+      name.includes("/") ? existsSync(name) : new RegExp(`^  "?${name}"?[:,]`, "m").test(attacks);
+    return names.filter((name) => !tried(name)).map((name) => `there is no ${name}`);
+  });
+}
+
 describe("the rules of the house", () => {
   it("are read from every file of src and tests", () => {
     expect(sources.length).toBeGreaterThan(100);
@@ -352,6 +367,13 @@ describe("the rules of the house", () => {
     ["files are named for what they hold", () => nameFaults([...sources, ...tests])],
   ])("%s", (_rule, faults) => {
     expect(faults()).toEqual([]);
+  });
+
+  it("name what tries each promise", () => {
+    const text = readFileSync("DEVELOPERS.md", "utf8");
+    expect(promiseFaults(text)).toEqual([]);
+    expect(promiseFaults(text.replace("stalled-terminal", "gone"))).toEqual(["there is no gone"]);
+    expect(promiseFaults("**Promised.**\n\n- It works.\n\n")).toHaveLength(1);
   });
 
   it("would be noticed: each rule finds a fault made for it", () => {
