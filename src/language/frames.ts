@@ -19,19 +19,31 @@ const OWN_WORD =
 const SAYS = "says|said|thinks|thought|told|tells|claims|reckons|swears|figures";
 
 const STOPS: readonly (readonly [Stopping, RegExp])[] = [
+  ["elsewhere", /\b(hers|theirs)\b/],
   ["asked", /^(and |so |but )?(is it true|did you hear|why|how (would|do|did)|should (i|we))\b/],
   ["wished", /^(i|we) (wish|hope|hoped|am hoping|was hoping|were hoping)\b/],
   ["wished", /\b(some day|someday|one day|next (week|month|year|time|summer))$/],
   ["imagined", /^(and |so |but )?if (?!you (could|would|can|will|do|please))/],
   ["imagined", /^(suppose|supposing|imagine|let us say|in case|pretend)\b/],
   ["imagined", /\bwhat (if|happens (if|when))\b/],
+  ["imagined", /\bso \w+ (that )?(i|we|you) could\b|\b(i|we) (almost|nearly) \w+\b/],
+  ["imagined", /^(could|should|would|might) (have|of)\b|\bone of these days\b|\btill hell\b/],
+  ["imagined", /\b(i|we) (would (rather|sooner)|(was|were) (going|about) to)\b/],
   ["denied", /^(please )?(do not|never)\b(?! mind)/],
-  ["denied", /^(i|we) (will not|am not|are not|would not|never|did not|do not)\b/],
-  ["denied", /^(it is not true|it is not so|nobody)\b/],
+  ["denied", /^(i|we) (never|(will|am|are|is|was|were|have|had|would|could|did|do) not)\b/],
+  ["denied", /^(it is not true|it is not so|nobody|nothing|none)\b|\bnot (broken|cracked)\b/],
   ["reported", new RegExp(`\\b(?!(?:${OWN_WORD}) )\\w+ (${SAYS})\\b`)],
   ["past", new RegExp(`^${DAY}\\b|\\b${DAY}$|^back (in|then|when)\\b|\\b(i|we) used to\\b`)],
+  ["past", /^(do you )?remember (when|how|(the|that) (time|day|summer|year))\b|^(i|we) once\b/],
+  ["past", /^(one|another) time\b|^once upon\b/],
   ["elsewhere", /\b(i|we) (told|asked|am telling|am asking|was telling|said to) (?!you\b)/],
-  ["elsewhere", /^(no )?not you\b/],
+  ["elsewhere", /^(no )?not you\b|^hold your horses\b/],
+  [
+    "elsewhere",
+    /^(no |nope |nah )+you (put|get|take|do|throw|toss|carry|start|set|go|stop|wash)\b/,
+  ],
+  ["elsewhere", /\b(you (two|three|lot|kids)|both of you|mister|missy|young (man|lady))\b/],
+  ["elsewhere", /^(sweetie|honey|hon|love|dear|darling) go (?!ahead|on|back)/],
 ];
 
 /** Words that may stand before a comma without being anybody's name. */
@@ -55,14 +67,20 @@ export function namesSomebody({ text }: Utterance, { slots }: Command): boolean 
 }
 
 /** Whoever is addressed by these is in the room. */
-const OTHERS = /^\W*(?:hey |oh )?(kids|children|boys|girls|mom|mum|mommy|dad|daddy|grandma|son),/i;
+const OTHERS =
+  /^\W*(?:hey |oh )?(kids|children|boys|girls|mom|mum|mommy|dad|daddy|grandma|son)[,.!]/i;
+
+/** Children, when they are called behind what is said to them: "stop it, kids". */
+const CALLED = /, (kids|children|boys|girls|baby|puppy|kitty)\s*([,.!]|$)/i;
+
+const textOf = ({ words }: Utterance) => words.map(({ word }) => word).join(" ");
 
 /** The frame that says outright that nothing is ordered or reported as so here and now. */
 function stoppingFrame(said: Utterance): Stopping | undefined {
   const name = SPOKEN_TO.exec(said.text)?.[1];
   if (name !== undefined && !NOBODY.has(name.toLowerCase())) return "elsewhere";
-  if (OTHERS.test(said.text)) return "elsewhere";
-  const all = said.words.map(({ word }) => word).join(" ");
+  if (OTHERS.test(said.text) || CALLED.test(said.text)) return "elsewhere";
+  const all = textOf(said);
   return STOPS.find(([, pattern]) => pattern.test(all))?.[0];
 }
 
@@ -82,6 +100,13 @@ const OF_ITSELF = wordSet(
   "acknowledge spoiled unknown",
 );
 const MOVED = /\bmoved\b/i;
+/** Of these a denial is none. */
+const DENIABLE = wordSet("opened place seed-saved");
+/** What is raised is believed from anybody, but not of a jar of another year or kitchen. */
+const BROKE_ELSEWHERE = new RegExp(
+  "\\b(hers|theirs|not (broken|cracked)|remember (when|how|the|that)|used to|years? ago|" +
+    "(last|that|one|another) (year|summer|season|time)|back (then|when|in))\\b",
+);
 /** Harmless, but they change something. */
 const WRITTEN = wordSet("hush unhush focus");
 
@@ -96,7 +121,12 @@ export function isStopped(
   { whole, clause }: { whole: boolean; clause?: Utterance },
 ): boolean {
   const { cost, report } = MEANINGS[intent];
-  if (OF_ITSELF.has(intent) || cost === "raising") return false;
+  if (cost === "raising") {
+    return intent === "jar-broken" && !whole && BROKE_ELSEWHERE.test(textOf(said));
+  }
+  const own = DENIABLE.has(intent) && !whole ? stoppingFrame(clause ?? said) : undefined;
+  if (own === "denied" || own === "imagined") return true;
+  if (OF_ITSELF.has(intent)) return false;
   if (cost === "harmless" && !WRITTEN.has(intent)) return false;
   if ((clause ?? said).asked && report) return true;
   const frame = clause ? clauseFrame(clause, said) : stoppingFrame(said);

@@ -23,7 +23,7 @@ function process(load: Load) {
 describe("a loss", () => {
   it("within the time ends the stretch, settles what was heard, and quiets what rings", () => {
     const { story, load } = boiling();
-    load.heard.push({ at: 1, text: "x", strength: "suspicion", about: "boil" });
+    load.heard.push({ at: at(72), text: "x", strength: "suspicion", about: "boil" });
     load.column = 1;
     load.hot = 1;
     story.state.ringing.push(`${load.id}/process/full`);

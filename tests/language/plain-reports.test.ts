@@ -19,10 +19,13 @@ const rows = (file: string) =>
 
 const PLAIN = rows("clearing/plain.tsv");
 const FOOLING = rows("clearing/fooling.tsv");
+/** Words of orders and of changing reports that nobody means. */
+const NOT_MEANT = rows("clearing/not-meant.tsv");
 
 function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
   const question = questionFrom(key === "" ? undefined : key);
   const running = { id: stage, title: stage, kind: stage, state: "running" } as const;
+  const loads = stage === "" ? [] : [{ id: "L1", canner: "canner", stages: [running] }];
   return hear(
     text,
     kitchenContext({
@@ -31,7 +34,7 @@ function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
         { id: "b-2", recipe: "pickled-beets" },
       ],
       timers: [{ id: "t-1", label: "rice" }],
-      loads: [{ id: "L1", canner: "canner", stages: [running] }],
+      loads,
       factors: key === "" ? [] : [{ id: key }],
       ...(question ? { question } : {}),
     }),
@@ -74,5 +77,15 @@ describe("nothing is cleared and no value set by what is", () => {
 
   it("tried with many", () => {
     expect(FOOLING.length).toBeGreaterThanOrEqual(500);
+  });
+});
+
+describe("nothing is ordered, changed or raised by what is", () => {
+  it.each([...new Set(NOT_MEANT.map(([family]) => family ?? ""))])("%s", (family) => {
+    const list = NOT_MEANT.filter(([one]) => one === family);
+    const acted = list.filter(([, stage = "", text = ""]) => {
+      return commandsIn(text, stage).some(({ intent }) => MEANINGS[intent].cost !== "harmless");
+    });
+    expect(acted).toEqual([]);
   });
 });

@@ -60,6 +60,23 @@ ${answer}`,
   });
 });
 
+describe("heat that is lost before anybody has told of a boil", () => {
+  const LOADED = "0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 yes\n+0:01 the jars are in\n";
+  const quoted = async (boil: string) => {
+    const script = `${LOADED}+0:20 the breaker tripped\n+0:04 ${boil}\n+0:15 yes\n+0:00 heat is off`;
+    const { asked } = await play(BEANS, script);
+    return asked.filter(({ text }) => text.includes("the breaker tripped")).length;
+  };
+
+  it("is asked about in the end where the boil is told to have been there before", async () => {
+    expect(await quoted("it's been boiling for six minutes")).toBeGreaterThan(0);
+  });
+
+  it("is nothing to a boil that came after it", async () => {
+    expect(await quoted("it's boiling and the lids are covered")).toBe(0);
+  });
+});
+
 describe("a likely loss", () => {
   const LIKELY = "+0:05 my neighbor says the flame went out\n";
   const STILL = "Still boiling, or did it stop?";

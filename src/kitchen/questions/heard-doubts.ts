@@ -39,9 +39,10 @@ export function atStake(state: State, { about, strength, past }: Evidence, now: 
   const inside = loads.filter((load) => {
     if (load.unloadedAt !== undefined) return false;
     // What goes into a jar is at stake from the moment a canner is lit for it.
-    return (
-      !OF_PROCESS.has(about) || (load.loadedAt !== undefined && (hasBegun(load) || isVenting(load)))
-    );
+    if (!OF_PROCESS.has(about)) return true;
+    // Its boil may be told later than it was, so a loss is kept before anybody spoke of one.
+    const kept = strength !== "trace" || hasBegun(load) || isVenting(load);
+    return load.loadedAt !== undefined && kept;
   });
   const ofFilling = !OF_PROCESS.has(about);
   if (inside.length > 0 || !(ofFilling || past === true)) return inside;
@@ -91,9 +92,20 @@ export function carriedDoubts({ heard, confirmed }: Batch): HeardDoubt[] {
   return open.map((one) => ({ ...one }));
 }
 
-/** Doubts of a load that nobody has settled. */
+/** When its boil, steam or pressure was first there; never, as long as nobody has said so. */
+function heldFrom(load: Load): number {
+  const runs = [runOfRole(load, "venting"), runOfRole(load, "treatment")];
+  const begun = runs.flatMap((run) => run?.kept?.stretches.map(({ from }) => from) ?? []);
+  const never = load.unloadedAt === undefined ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  return begun.length > 0 ? Math.min(...begun) : never;
+}
+
+/** Doubts of a load that nobody has settled; what was lost before it was there is none. */
 export function openDoubts(load: Load): HeardDoubt[] {
-  return load.heard.filter((one) => one.settledAt === undefined);
+  const from = heldFrom(load);
+  return load.heard.filter(({ settledAt, about, at }) => {
+    return settledAt === undefined && (!OF_PROCESS.has(about) || at >= from);
+  });
 }
 
 /** Open doubts that the closing question of its process covers. */

@@ -30,7 +30,8 @@ const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
     "boil",
     stems(
       "boil simmer bubbl roll flame burner fire gas heat hob stove spit sputter flicker power",
-      "electric propane pilot knob fizz murmur shiver trembl shimmer sulk lukewarm tepid cook",
+      "breaker fuse electric propane pilot knob fizz murmur shiver trembl shimmer sulk lukewarm",
+      "tepid cook",
       "quiet calm low nudg",
     ),
   ],
@@ -56,6 +57,13 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     "boil",
     /\b(flame|burner|gas|fire|stove|hob|heat|power)( \w+){0,3} (out|off|died|dead|gone|cut)\b/,
   ],
+  ["boil", /\b(breaker|fuse|power)( \w+){0,3} (tripped|blew|blown|popped|went|kicked)\b/],
+  ["boil", /\b(tripped|blew|popped|flipped)( \w+){0,2} (breaker|fuse)\b/],
+  [
+    "boil",
+    /\b(leaned|leant|bumped|knocked|nudged|brushed|hit)( \w+){0,4} (knob|dial|burner|switch)\b/,
+  ],
+  ["boil", /\b(knob|dial|burner)( \w+){0,2} (got|was) (bumped|knocked|nudged|turned)\b/],
   ["boil", /\b(stopped|quit|ceased|off|lost)( \w+){0,2} (boil|boiling|bubbling)\b/],
   ["boil", /\bboil(ing)?( \w+){0,2} (stopped|quit|died|gone|lost)\b/],
   ["boil", /\b(only|just|barely|hardly|scarcely)( \w+)? (simmer|simmering|bubbling)\b/],
