@@ -25,13 +25,14 @@ const NOT_MEANT = rows("clearing/not-meant.tsv");
 function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
   const question = questionFrom(key === "" ? undefined : key);
   const running = { id: stage, title: stage, kind: stage, state: "running" } as const;
-  const loads = stage === "" ? [] : [{ id: "L1", canner: "canner", stages: [running] }];
+  const table = stage === "hands-on";
+  const loads = stage === "" || table ? [] : [{ id: "L1", canner: "canner", stages: [running] }];
   return hear(
     text,
     kitchenContext({
       running: [
         { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
-        { id: "b-2", recipe: "pickled-beets" },
+        { id: "b-2", recipe: "pickled-beets", ...(table ? { stages: [running] } : {}) },
       ],
       timers: [{ id: "t-1", label: "rice" }],
       loads,

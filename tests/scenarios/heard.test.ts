@@ -63,8 +63,8 @@ ${answer}`,
 describe("heat that is lost before anybody has told of a boil", () => {
   const LOADED = "0:00 [cook until fill]\n+0:10 8 pints filled\n+0:00 yes\n+0:01 the jars are in\n";
   const quoted = async (boil: string) => {
-    const script = `${LOADED}+0:20 the breaker tripped\n+0:04 ${boil}\n+0:15 yes\n+0:00 heat is off`;
-    const { asked } = await play(BEANS, script);
+    const tripped = `+0:20 the breaker tripped\n+0:04 ${boil}\n`;
+    const { asked } = await play(BEANS, `${LOADED}${tripped}+0:15 yes\n+0:00 heat is off`);
     return asked.filter(({ text }) => text.includes("the breaker tripped")).length;
   };
 
