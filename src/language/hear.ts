@@ -109,7 +109,8 @@ function doubtBesideAsked({ commands, frame, intents }: Read, said: Utterance, c
   const { question } = context;
   if (!unsure || !question) return undefined;
   const doubt = doubtIn(said, { frame, intents }, false, true);
-  return doubt?.strength === "suspicion" && !isAsked(question, said) ? doubt : undefined;
+  if (doubt?.strength !== "suspicion") return undefined;
+  return isAsked(question, said, OF_HEAT.has(doubt.about)) ? undefined : doubt;
 }
 
 /** "It's down to eight": a fall, and what the gauge reads. */

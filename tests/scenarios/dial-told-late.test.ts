@@ -103,3 +103,19 @@ describe("a dial of which not all is known", () => {
     },
   );
 });
+
+describe("a reading under the mark as soon as the time is full", () => {
+  it("is quoted in the question about the whole process", async () => {
+    const script = `${BEGUN}+0:20:10 it is at 13 pounds
++0:00 heat's off
++0:45 the pressure is down to zero`;
+    const { asked } = await play([], script, AT);
+    expect(asked.at(-1)?.text).toContain('"13 pounds"');
+  });
+
+  it("is nothing once the heat is off", async () => {
+    const script = `${BEGUN}+0:20 heat's off
++0:00 it is at 13 pounds`;
+    expect((await batchOf(script)).heard).toEqual([]);
+  });
+});

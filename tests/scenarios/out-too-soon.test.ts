@@ -27,4 +27,17 @@ describe("jars said to have come out before their time was full", () => {
     expect(codes(batch)).toContain("process-short");
     expect(batch.verdict).toBe("not-as-tested");
   });
+
+  it("are not asked about once the heat was turned off: that has ended the time", async () => {
+    const played = await play(
+      "dilled-green-beans",
+      `${PROCESSED.replace("+0:20 yes\n", "")}
++0:05 heat's off
++0:01 the jars are out`,
+      { altitude: "6200ft" },
+    );
+    expect(played.asked.map(({ text }) => text).join()).not.toContain("Take them out anyway");
+    expect(onlyBatch(played).jars?.processed).toBeGreaterThan(0);
+    expect(codes(onlyBatch(played))).toContain("process-short");
+  });
 });

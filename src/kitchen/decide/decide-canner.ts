@@ -4,7 +4,7 @@ import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI, OFF_PROCESS_HOURS, VENT_MINUTES } from "../../reckon/trade-numbers.ts";
 import type { DatedFact } from "../events.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
-import { isLoad, type Owner, runOfRole } from "../owners.ts";
+import { isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { BOILING_WATER, boilDoubt, boilsHere } from "../questions/altitude-doubts.ts";
 import { potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -135,7 +135,22 @@ export function decidePressure(deciding: Deciding<"pressure">): Decision {
     if (reason) return refused(reason);
   }
   const t = process ? Math.max(at.t, earliestSign({ owner: load, run: process })) : at.t;
-  return done({ type: "pressure", load: load.id, psi: Math.round(psi * 100) / 100, t });
+  const reading = { type: "pressure", load: load.id, psi: Math.round(psi * 100) / 100, t } as const;
+  // Under the mark as soon as the time is full, it may have been under it before.
+  const ended = process && isOver(process) ? process.endedAt : undefined;
+  if (psi >= target || ended === undefined || t - ended > FALLS_WITHIN_MS || isHeatOff(load)) {
+    return done(reading);
+  }
+  const doubt = { strength: "suspicion", about: "pressure", t } as const;
+  return done(reading, { type: "heard", load: load.id, text: `${slots.value} pounds`, ...doubt });
+}
+
+/** A canner whose heat is just off still shows its pressure for so long at least (our choice). */
+const FALLS_WITHIN_MS = MINUTE_MS;
+
+function isHeatOff(load: Load): boolean {
+  const off = runOf(load, "heat-off");
+  return off === undefined || isOver(off);
 }
 
 export function decideRocking(deciding: Deciding<"weight-rocking">): Decision {

@@ -291,7 +291,12 @@ function decideOut(deciding: Deciding<"done">, t: number): Decision {
   if (closed) return refused(closed);
   const full = isOver(one.run) && t >= (one.run.endedAt ?? t);
   if (full) return done({ type: "unloaded", load: load.id, early: false, t });
-  if (wish.confirmed) return done({ type: "unloaded", load: load.id, early: true, t });
+  // A time that was lost, or ended by turning the heat off, is not broken off by that.
+  const { kept } = one.run;
+  const stopped = kept && kept.stretches.length > 0 && !current(kept);
+  const closedPot = load.terms?.method === "pressure";
+  if (wish.confirmed || (stopped && !closedPot))
+    return done({ type: "unloaded", load: load.id, early: true, t });
   return askYes(wish, earlyWarning(state, load, one.run, t));
 }
 

@@ -16,9 +16,21 @@ const BELONGS: readonly (readonly [string, RegExp])[] = [
   ["cover", /\b(water|lids?|cover|inch|top)/],
 ];
 
-/** Whether what is said may be about what is asked; true of questions that have no words here. */
-export function isAsked({ key = "" }: OpenQuestion, { words }: Utterance): boolean {
+/** Questions about the process itself. */
+const OF_PROCESS = /^(end|cover|gap|still|no-boil)/;
+const OF_PACKING = /\b(fill|pack|ladl|went in|jars?)/;
+
+/**
+ * Whether what is said may be about what is asked.
+ * @param ofHeat it speaks of a boil, of water or of pressure
+ */
+export function isAsked(
+  { key = "" }: OpenQuestion,
+  { words }: Utterance,
+  ofHeat: boolean,
+): boolean {
   const all = words.map(({ word }) => word).join(" ");
+  if (ofHeat && !OF_PROCESS.test(key) && !OF_PACKING.test(all)) return false;
   const found = BELONGS.find(([begin]) => key.startsWith(begin));
-  return found === undefined || found[1].test(all);
+  return found?.[1].test(all) === true;
 }

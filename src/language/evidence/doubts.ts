@@ -124,6 +124,9 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["acid", /\b(rice|wine|malt|balsamic|homemade|cleaning)( \w+){0,2} vinegar\b/],
   ["acid", /\b(squeezed|fresh)( \w+){0,2} (lemons?|limes?)\b/],
   ["jars", /\b(ran|run|short)( \w+){0,4} (used|instead)\b/],
+  ["acid", /\blabel( \w+){0,4} (three|four|weak)\b/],
+  // Of what is not known as a food here.
+  ["food", /\b(half|most|part) of (it|this) (is|was) (?!not )\w+$/],
 ];
 
 /** Beside a food: that it is what is being put up, or part of it. */
@@ -241,6 +244,7 @@ export function doubtIn(
     const mixed = !faint && MIXED.test(all);
     return { strength: mixed ? "suspicion" : "trace", about: "food", foods, ...told };
   }
+  if (words.some((word) => OUTSIDE.has(word))) return undefined;
   const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
   return unheard ? { strength: "trace", about: "boil", ...told } : undefined;
 }

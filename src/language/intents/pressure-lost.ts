@@ -21,8 +21,8 @@ export const pressureLost: MeaningOf<"pressure-lost"> = {
     `[<the>] (pressure|gauge|needle) (dropped|fell|sank|slipped|dipped|has dropped|has fallen|
     has slipped|has dipped|slid|went down|dropped off|fell off) [down] to {value:number} [<psi>|
     <kpa>] [<when>]`,
-    `<it> (dropped|fell|sank|slipped|has dropped|has fallen|dipped|has slipped) [down] to
-    {value:number} (<psi>|<kpa>) [<when>]`,
+    `<it> (dropped|fell|sank|slipped|has dropped|has fallen|dipped|has slipped|went down|has gone
+    down) [down] to {value:number} (<psi>|<kpa>) [<when>]`,
     `<we> [have|just|have just|are] (lost|losing|lose) [the|our|all|some|all the] [steam]
     pressure [<when>]`,
     `[<we>|i] [have|are] [just] (lost|losing|lose) [the|our|all|our] pressure [in|on|at] [<the>]

@@ -88,7 +88,8 @@ pepper | vegetable | low | BBB 5.15 | chile, chili, chilli, chile pepper, chili 
 onion | vegetable | low | BBB 5.3-5.8 | yellow onion, white onion, red onion, sweet onion, vidalia, walla walla, pearl onion, boiling onion, cipollini, shallot, scallion, spring onion, green onion, bunching onion
 leek | vegetable | low | FDA 5.50-6.17 | ramp, wild ramp, wild leek, wild garlic, ramson, chive
 oil mix | oil | low | NCHFP | garlic oil, garlic in oil, herb oil, herb in oil, infused oil, pepper in oil, chile oil, chili oil, basil in oil, rosemary oil, dried tomato in oil, vegetable in oil, mushroom in oil
-garlic | vegetable | low | practice | garlic clove, clove of garlic, scape, garlic scape, elephant garlic, garlic head, garlic bulb, black garlic
+garlic | vegetable | low | practice | garlic clove, clove of garlic, elephant garlic, garlic head, garlic bulb, black garlic
+garlic scape | vegetable | low | practice | scape, garlic stem
 celery | vegetable | low | FDA 5.70-6.00 | celery stalk, celery rib
 celeriac | vegetable | low | practice | celery root
 

@@ -60,6 +60,7 @@ export class HomeCook {
         return !world.brokeUnwatched;
       case "end":
       case "stood":
+      case "variety":
       case "hot":
       case "vinegar":
       case "acid":
@@ -186,6 +187,7 @@ export class HomeCook {
       .pick(list ?? OWN[topic].loss ?? [])
       .replace("{food}", world.stranger ?? "something else")
       .replace("{produce}", world.card.produce)
+      .replace("{high}", NUMBERS[world.gaugeReadsHighPsi] ?? "three")
       .replace("{psi}", String(Math.floor(world.shownPsi)))
       .replace("{feet}", String(world.altitudeFt));
     this.told.set(text, topic);

@@ -26,6 +26,9 @@ export type Stage = {
 
 /** By which reasons the record holds of a topic already what is told of it once more. */
 const STANDS: Partial<Record<Topic, RegExp>> = {
+  boil: /^process-short|full boil throughout/,
+  cover: /^process-short|full boil throughout/,
+  pressure: /^process-short|pressure throughout/,
   vinegar: /vinegar.*answered no/,
   acid: /acid.*answered no/,
   cold: /hot-pack.*answered no/,
@@ -143,18 +146,30 @@ export class Program {
     return this.kitchen.session.state.kitchen.altitudeFt;
   }
 
-  /** The doubts that are kept of any load, whether or not its jars are in. */
+  /** The doubts that are kept of any jars, and the answers that were left open. */
   private get doubts(): number {
-    const loads = Object.values(this.kitchen.session.state.loads);
-    return loads.reduce((sum, load) => sum + load.heard.length, 0);
+    const { loads, batches, leftOpen } = this.kitchen.session.state;
+    const all = [...Object.values(loads), ...Object.values(batches)];
+    const heard = all.reduce((sum, one) => sum + one.heard.length, 0);
+    return heard + Object.keys(leftOpen).length;
+  }
+
+  /** What is known of the place and its canners. */
+  private get place(): string {
+    const { altitudeFt, canners } = this.kitchen.session.state.kitchen;
+    return JSON.stringify([altitudeFt, canners]);
   }
 
   /** Hears what is told of something that went wrong; answers with what it keeps of it. */
   told(text: string, topic?: Topic): Kept {
     const before = this.logNow;
-    const doubts = this.doubts;
+    const { doubts, place } = this;
     this.hear(text);
     const after = this.logNow;
+    // Another altitude or gauge is taken in before there is a load that it changes.
+    if (this.place !== place) return "loss";
+    const { canners } = this.kitchen.session.state.kitchen;
+    if (topic === "gauge" && canners.some(({ gauge }) => gauge?.readsHighPsi)) return "loss";
     const lines = this.kitchen.lines.slice(this.seen);
     const more = (of: (log: Log) => number) => {
       return after !== undefined && of(after) > (before ? of(before) : 0);
@@ -166,6 +181,8 @@ export class Program {
     if (worse && after.verdict === "not-as-tested") return "loss";
     const stands = topic === undefined ? undefined : STANDS[topic];
     if (after?.reasons.some((one) => stands?.test(one))) return "loss";
+    // Jars that are put away as not tested have nothing left to lose.
+    if (before?.verdict === "not-as-tested" && before.state === "complete") return "loss";
     if (lines.some((line) => line.kind === "asked")) return "doubt";
     return this.doubts > doubts ? "trace" : "nothing";
   }

@@ -21,10 +21,12 @@ export type QuestionKind =
   | "gauge-kind"
   | "altitude"
   | "heard"
+  | "variety"
   | "other";
 
 const WORDS: readonly (readonly [QuestionKind, RegExp])[] = [
   ["heard", /all (right|well) with that/i],
+  ["variety", /^[^?]+: an? [a-z ]+\?$/i],
   ["seals", /did not seal|all sealed/i],
   ["which", /^which (is|one|pot)\b/i],
   ["disposition", /what becomes of|refrigerate/i],
@@ -92,5 +94,6 @@ export const SPEAKS_OF: Record<QuestionKind, readonly Topic[]> = {
   "gauge-kind": [],
   altitude: ["altitude"],
   heard: [],
+  variety: ["food"],
   other: ["food"],
 };

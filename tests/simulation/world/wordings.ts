@@ -41,7 +41,7 @@ export const USUAL: Partial<Record<Topic, readonly string[]>> = {
   sterile: ["the jars are not sterile"],
   pressure: ["the pressure dropped", "the pressure is low", "{psi} pounds", "it's at {psi} pounds"],
   vent: ["I did not vent it"],
-  gauge: ["the gauge was not tested", "the dial gauge reads three pounds high"],
+  gauge: ["the gauge was not tested", "the dial gauge reads {high} pounds high"],
   altitude: ["we're at {feet} feet"],
   early: ["I took the jars out early"],
   forced: ["I opened the canner under pressure"],
@@ -294,8 +294,8 @@ export const OWN: Record<Topic, Said> = {
     trace: ["the weight was on before the coffee was done"],
   },
   gauge: {
-    loss: ["the dial is off by three pounds", "the gauge shows three pounds too much"],
-    suspicion: ["I don't trust that gauge", "the needle rests at three when it's cold"],
+    loss: ["the dial is off by {high} pounds", "the gauge shows {high} pounds too much"],
+    suspicion: ["I don't trust that gauge", "the needle rests at {high} when it's cold"],
     trace: ["I dropped that lid last winter"],
   },
   altitude: {
