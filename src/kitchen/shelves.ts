@@ -10,7 +10,7 @@ import type { Batch, StageRun, State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 import { isLost } from "./unbroken-time.ts";
 
-export type Shelf = "hands" | "heat" | "rest";
+type Shelf = "hands" | "heat" | "rest";
 
 export type ShelfItem = {
   shelf: Shelf;

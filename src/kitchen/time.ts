@@ -19,6 +19,20 @@ export function upToMinute(wallMs: number): number {
   return Math.ceil(wallMs / MINUTE_MS) * MINUTE_MS;
 }
 
+export const MONTHS = [
+  ...["January", "February", "March", "April", "May", "June", "July", "August", "September"],
+  ...["October", "November", "December"],
+] as const;
+/** From Sunday on, as `weekday` counts. */
+export const WEEKDAYS = [
+  ...["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"],
+] as const;
+
+/** The three letters that stand for a month or a day of the week. */
+export function inShort(name: string | undefined): string {
+  return name?.slice(0, 3) ?? "";
+}
+
 /** Wall-clock fields in some zone; month 1 to 12, weekday 0 (Sunday) to 6. */
 export type LocalFields = {
   year: number;

@@ -218,14 +218,14 @@ export function bandLabel(edgesFt: number[], index: number): string {
   return `${withCommas(below === undefined ? 0 : below + 1)}-${withCommas(edge)} ft`;
 }
 
-type Found = { row: TableRow; minutes: number; band: string; psi: number | null; note?: string };
+type FoundRow = { row: TableRow; minutes: number; band: string; psi: number | null; note?: string };
 
 function byBands(
   table: ProcessTable,
   row: TableRow,
   altitudeFt: number,
   tables: ProcessTables,
-): Found {
+): FoundRow {
   const what = "time for this food";
   const index = bandIndex(altitudeFt, table.bandEdgesFt, tables.topFt.bands, what);
   const minutes = row.minutes[index];
@@ -233,7 +233,7 @@ function byBands(
   return { row, minutes, band: bandLabel(table.bandEdgesFt, index), psi: null };
 }
 
-type Setting = Found & { psi: number; basePsi: number | null };
+type Setting = FoundRow & { psi: number; basePsi: number | null };
 
 function settingOf(row: TableRow, bands: PressureBands, altitudeFt: number, topFt: number) {
   // The last printed edge of a dial column is where the column ends, not a band of its own.
@@ -265,7 +265,7 @@ function byPressure(
   wish: ProcessWish,
   altitudeFt: number,
   tables: ProcessTables,
-): Found {
+): FoundRow {
   const { gauge, atPsi } = wish;
   if (!gauge) {
     refuse(

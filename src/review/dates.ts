@@ -1,5 +1,5 @@
 /** Calendar dates as `2027-08-14`, without a zone. */
-import { DAY_MS, localFields } from "../kitchen/time.ts";
+import { DAY_MS, inShort, localFields, MONTHS } from "../kitchen/time.ts";
 
 /** The date of an instant of wall time. */
 export function dateOf(wallMs: number, zone: string): string {
@@ -21,10 +21,8 @@ export function daysBetween(from: string, to: string): number {
   return dayNumber(to) - dayNumber(from);
 }
 
-const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
-
 /** `14 Aug 2027`, which every country reads the same way. */
 export function dateWords(date: string): string {
   const [year, month, day] = date.split("-").map(Number);
-  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
+  return `${day} ${inShort(MONTHS[(month ?? 1) - 1])} ${year}`;
 }

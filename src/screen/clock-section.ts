@@ -3,7 +3,7 @@
  * is done, when it ends; or STOP, and what to do.
  */
 import type { BigClock } from "../ports/view.ts";
-import { bigDigits, type DigitSize, digitRows, digitsWidth } from "./big-digits.ts";
+import { bigDigits, type DigitSize, digitsWidth } from "./big-digits.ts";
 import { cells, printable, wrap } from "./printable.ts";
 import { BOLD, cut, type Look, type Row, rowOf, span, widthOf } from "./row.ts";
 import type { Section } from "./sections.ts";
@@ -120,10 +120,4 @@ function barRow({ part, text }: NonNullable<BigClock["done"]>, room: number, ton
   if (across < 4) return rowOf(text);
   const full = Math.floor(part * across);
   return [span("█".repeat(full), tone), span("░".repeat(across - full), tone), span(` ${text}`)];
-}
-
-/** Rows that the digits take in a window, for those who test that they stay the same. */
-export function clockRows(width: number, height: number): number {
-  const size = sizeFor(width, height);
-  return size ? digitRows(size) : 1;
 }

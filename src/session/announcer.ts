@@ -13,7 +13,7 @@ import { AND } from "./conversation.ts";
 import type { ShowNotice } from "./desktop-notice.ts";
 import type { CameDue } from "./open-session.ts";
 
-export type AnnouncerParts = {
+type AnnouncerParts = {
   print(line: string): void;
   notice: ShowNotice | undefined;
   /** Undefined where nothing is spoken. */

@@ -1,22 +1,6 @@
 /** Durations and times of day as people say them: "about twelve minutes", "ten past four". */
-import { DAY_MS, HOUR_MS, localFields, MINUTE_MS } from "../kitchen/time.ts";
+import { DAY_MS, HOUR_MS, localFields, MINUTE_MS, MONTHS, WEEKDAYS } from "../kitchen/time.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
-
-const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 
 function counted(value: number, unit: string): string {
   if (value === 1 && unit === "hour") return "an hour";

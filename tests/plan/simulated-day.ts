@@ -1,7 +1,7 @@
 import { planKitchen } from "../../src/plan/kitchen-plan.ts";
 import type { PlanBatch, PlanRequest, PlanStage } from "../../src/plan/plan-request.ts";
-import { waitsFor } from "../../src/plan/solver/may-start.ts";
 import { seededRandom } from "../../src/plan/solver/random.ts";
+import { waitsFor } from "./may-start.ts";
 import { MINUTE } from "./sample-day.ts";
 
 /** How long things really take on one drawn day, in whole minutes, by `batch/stage`. */

@@ -31,13 +31,13 @@ export const OWN_COMMAND = "~";
 /** Moving a start back by more than this needs a yes. */
 const BACK_NEEDS_YES_MS = 5 * MINUTE_MS;
 
-type Told = { cmd: string; events: KitchenEvent[] };
+type StandingCommand = { cmd: string; events: KitchenEvent[] };
 
 /** Commands of people that still stand, newest first. */
-function standing(state: State): Told[] {
+function standingCommands(state: State): StandingCommand[] {
   const { withdrawn } = corrections(historyOf(state));
-  const list: Told[] = [];
-  const known = new Map<string, Told>();
+  const list: StandingCommand[] = [];
+  const known = new Map<string, StandingCommand>();
   for (let index = state.history.length - 1; index >= 0; index--) {
     const event = state.history[index] as KitchenEvent;
     if (event.cmd.startsWith(OWN_COMMAND) || withdrawn.has(event.cmd)) continue;
@@ -65,14 +65,17 @@ function concerns(state: State, event: KitchenEvent): string[] {
 }
 
 /** The latest command of the batch in focus, of the shelf, or of no batch at all. */
-function latest(state: State, test: (told: Told) => boolean): Told | undefined {
-  const inFocus = (told: Told) => {
+function latest(
+  state: State,
+  test: (told: StandingCommand) => boolean,
+): StandingCommand | undefined {
+  const inFocus = (told: StandingCommand) => {
     const all = told.events
       .filter(({ type }) => !declarationOf(type).ofTheShelf)
       .flatMap((event) => concerns(state, event));
     return all.length === 0 || state.focus === null || all.includes(state.focus);
   };
-  const list = standing(state).filter(test);
+  const list = standingCommands(state).filter(test);
   return list.find(inFocus) ?? list[0];
 }
 
@@ -112,13 +115,13 @@ export function decideUndo(deciding: Deciding<"undo">): Decision {
 
 /** Takes back what was done under an id; refused where it does not stand. */
 export function takeBack(present: Present, cmd: string): Decision {
-  const told = standing(present.state).find((one) => one.cmd === cmd);
+  const told = standingCommands(present.state).find((one) => one.cmd === cmd);
   const command = { intent: "undo", slots: {}, confidence: 1 } as const;
   if (!told) return refused("There is nothing to take back.");
   return takenBack({ ...present, wish: { command } }, told);
 }
 
-function takenBack({ state, now, wish }: Deciding<"undo">, told: Told): Decision {
+function takenBack({ state, now, wish }: Deciding<"undo">, told: StandingCommand): Decision {
   const name = describe(state, told.events);
   const warning = warningOf(told.events) ?? otherBatch(state, told);
   if (warning !== undefined && !wish.confirmed) {
@@ -152,7 +155,7 @@ function lastTakenBack(state: State): KitchenEvent[] | undefined {
 }
 
 /** Said where an undo affects a different batch than the undo before it or the one in focus. */
-function otherBatch(state: State, told: Told): string | undefined {
+function otherBatch(state: State, told: StandingCommand): string | undefined {
   const own = batchesIn(state, told.events);
   const before = lastTakenBack(state);
   const at = before ? batchesIn(state, before) : state.focus === null ? [] : [state.focus];
@@ -211,7 +214,7 @@ export function movedTo(
 ): Decision {
   const { state, now, wish } = deciding;
   const { ref, slots } = wish.command;
-  const told = last && standing(state).find(({ cmd }) => cmd === last.cmd);
+  const told = last && standingCommands(state).find(({ cmd }) => cmd === last.cmd);
   if (!last || !told) return refused("I have nothing to move there.");
   const name = describe(state, told.events);
   const warning = warningOf(told.events);

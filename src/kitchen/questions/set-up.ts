@@ -19,7 +19,7 @@ export const UNIT_CHOICES = {
 } as const;
 
 /** Says that there is nothing of the kind that was asked about. */
-export const NONE = "none";
+const NONE = "none";
 
 type Asked = Pick<Question, "text" | "choices" | "alsoSaid"> & { takes: AnswerKind };
 

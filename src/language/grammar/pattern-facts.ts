@@ -5,7 +5,7 @@ import { type WordGroup, wordGroup } from "./word-places.ts";
 export type Needs = ReadonlySet<string> | undefined;
 
 /** A piece that cannot be left out, and the words of which one has to be said for it. */
-export type Required = { part: Pattern; group?: WordGroup };
+type Required = { part: Pattern; group?: WordGroup };
 
 /** Words needed for a slot of a kind to be filled at all. */
 const LENGTH_WORDS = "second seconds minute minutes hour hours day days week weeks".split(" ");

@@ -122,7 +122,7 @@ export function phraseBook(): PhraseBook {
 }
 
 /** A phrase whose required words were said, and the last place where it could begin. */
-export type Candidate = { of: MeaningPhrase; last: number };
+type Candidate = { of: MeaningPhrase; last: number };
 
 const known = new WeakMap<WordPlaces, Candidate[]>();
 

@@ -52,7 +52,7 @@ export type Pantry = {
 };
 
 /** What the batches add, one after the other. */
-type Found = Pick<Pantry, "on" | "lines" | "waiting" | "troubles">;
+type Contents = Pick<Pantry, "on" | "lines" | "waiting" | "troubles">;
 
 /** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */
 const FORGET_COLD_DAYS = 14;
@@ -75,7 +75,7 @@ export function holdsRehearsalsAlone(state: State): boolean {
 /** The pantry as of `now` (kitchen time). Lines to be eaten first come first. */
 export function pantryOf(state: State, now: number): Pantry {
   const on = dateOf(wallOf(state, now), state.zone);
-  const found: Found = { on, lines: [], waiting: [], troubles: [] };
+  const found: Contents = { on, lines: [], waiting: [], troubles: [] };
   for (const batch of shownBatches(state)) addBatch(found, state, batch, now);
   found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
   return withAdvice({ ...found, opened: openings(state) });
@@ -135,7 +135,7 @@ export function openedOf(state: State, batch: Batch): number {
   return state.openedJars.reduce((n, one) => n + (one.batch === batch.id ? one.count : 0), 0);
 }
 
-function addBatch(found: Found, state: State, batch: Batch, now: number): void {
+function addBatch(found: Contents, state: State, batch: Batch, now: number): void {
   const { groups, waiting } = shelfJars(state, batch, now);
   if (waiting > 0) found.waiting.push({ batch: batch.id, jars: waiting });
   let opened = openedOf(state, batch);
@@ -173,7 +173,13 @@ function merged(groups: readonly JarGroup[]): JarGroup[] {
   return [...lines.values()];
 }
 
-function addLine(found: Found, state: State, batch: Batch, group: JarGroup, opened: number): void {
+function addLine(
+  found: Contents,
+  state: State,
+  batch: Batch,
+  group: JarGroup,
+  opened: number,
+): void {
   const rule = KEEPING[group.rule];
   const putUp = dateOf(wallOf(state, group.since), state.zone);
   const by = addDays(putUp, rule.days);

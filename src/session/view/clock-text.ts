@@ -2,16 +2,16 @@
 import {
   DAY_MS,
   HOUR_MS,
+  inShort,
   localFields,
   MINUTE_MS,
+  MONTHS,
   SECOND_MS,
   upToMinute,
+  WEEKDAYS,
 } from "../../kitchen/time.ts";
 
 const two = (value: number) => String(value).padStart(2, "0");
-
-const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
 /** The one style of clocks: `11:40` in minutes and seconds, `2 h 05 min`, `3 days`. */
 export function lengthText(ms: number): string {
@@ -31,14 +31,14 @@ export function whenText(wallMs: number, nowWallMs: number, zone: string): strin
   const now = localFields(nowWallMs, zone);
   const time = `${two(at.hour)}:${two(at.minute)}`;
   if (at.day === now.day && at.month === now.month && at.year === now.year) return time;
-  if (Math.abs(wallMs - nowWallMs) < 6 * DAY_MS) return `${DAYS[at.weekday]} ${time}`;
-  return `${at.day} ${MONTHS[at.month - 1]}${at.year === now.year ? "" : ` ${at.year}`}`;
+  if (Math.abs(wallMs - nowWallMs) < 6 * DAY_MS) return `${inShort(WEEKDAYS[at.weekday])} ${time}`;
+  return `${at.day} ${inShort(MONTHS[at.month - 1])}${at.year === now.year ? "" : ` ${at.year}`}`;
 }
 
 /** `Sat 14 Aug`. */
 export function dayText(wallMs: number, zone: string): string {
   const { weekday, day, month } = localFields(wallMs, zone);
-  return `${DAYS[weekday]} ${day} ${MONTHS[month - 1]}`;
+  return `${inShort(WEEKDAYS[weekday])} ${day} ${inShort(MONTHS[month - 1])}`;
 }
 
 /** `14:03`. */

@@ -10,9 +10,9 @@ import type { Item, LabeledKey } from "../../ports/view.ts";
 import { stageAmounts } from "../../recipe/stage-amounts.ts";
 import { bringBack } from "../../speech/acknowledge-signs.ts";
 import { promptWording } from "../../speech/prompts.ts";
-import { type Clocked, type Reading, shownClock, stageReading } from "./shown-clock.ts";
+import { type Clocked, type ClockSpan, shownClock, stageSpan } from "./shown-clock.ts";
 
-/** All items in the order of their shelves, those of them that have a clock with its reading. */
+/** All items in the order of their shelves, those with a clock along with its span. */
 export function itemsOf(
   state: State,
   keys: readonly LabeledKey[],
@@ -21,13 +21,13 @@ export function itemsOf(
   const shelved = shelves(state, now);
   const first = shelved.find(({ shelf }) => shelf === "hands");
   const staged = shelved.map((one) => {
-    const reading = one.clock && stageReading(one.clock, one.run, now);
-    const item = shown(state, one, { keys, now, reading, first: one === first });
-    return { item, reading, say: reading?.state === "stopped" ? toDo(one, now) : "" };
+    const span = one.clock && stageSpan(one.clock, one.run, now);
+    const item = shown(state, one, { keys, now, span, first: one === first });
+    return { item, span, say: span?.state === "stopped" ? toDo(one, now) : "" };
   });
   const all = [...staged, ...timerItems(state, now)];
-  const clocks = all.flatMap(({ item, reading, say }): Clocked[] => {
-    return reading ? [{ item, reading, ...(say ? { say } : {}) }] : [];
+  const clocks = all.flatMap(({ item, span, say }): Clocked[] => {
+    return span ? [{ item, span, ...(say ? { say } : {}) }] : [];
   });
   return { items: all.map(({ item }) => item), clocks };
 }
@@ -35,14 +35,14 @@ export function itemsOf(
 type Shown = {
   keys: readonly LabeledKey[];
   now: number;
-  reading: Reading | undefined;
+  span: ClockSpan | undefined;
   first: boolean;
 };
 
-function shown(state: State, one: ShelfItem, { keys, now, reading, first }: Shown): Item {
+function shown(state: State, one: ShelfItem, { keys, now, span, first }: Shown): Item {
   const { owner, run, shelf } = one;
   const stands = standsOf(one);
-  const tells = first || (!reading && shelf !== "rest");
+  const tells = first || (!span && shelf !== "rest");
   const wording = tells ? promptWording(state, owner, run, now) : { text: "" };
   const cautions = (wording.cautions ?? []).flatMap(({ short }) => short ?? []);
   const brief = [wording.lesson?.short ?? wording.text, ...cautions].join(" ").trim();
@@ -53,7 +53,7 @@ function shown(state: State, one: ShelfItem, { keys, now, reading, first }: Show
     name: nameOf(state, one),
     title: `${run.spec.title}${!isLoad(owner) && owner.state === "held" ? " (held)" : ""}`,
     keys: keys.filter((key) => key.owner === owner.id && key.stage === run.id),
-    ...(reading ? { clock: shownClock(state, reading, now) } : {}),
+    ...(span ? { clock: shownClock(state, span, now) } : {}),
     ...(stands ? { stands } : {}),
     ...(wording.text ? { say: wholeOf(wording), brief } : {}),
     ...(amounts.length > 0 ? { amounts } : {}),
@@ -112,10 +112,10 @@ function timerItems(state: State, now: number) {
     .map((timer) => {
       const { endsAt: dueAt, setAt: from } = timer;
       const how = dueAt > now ? "running" : "over";
-      const reading: Reading = { state: how, from, dueAt };
+      const span: ClockSpan = { state: how, from, dueAt };
       const name = timerName(timer).replace(/^the /, "");
-      const clock = shownClock(state, reading, now);
+      const clock = shownClock(state, span, now);
       const item: Item = { id: timer.id, shelf: "timers", name, title: "", keys: [], clock };
-      return { item, reading, say: "" };
+      return { item, span, say: "" };
     });
 }

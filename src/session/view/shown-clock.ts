@@ -7,14 +7,14 @@ import type { BigClock, ClockState, Item, ShownClock } from "../../ports/view.ts
 import { lengthText, secondText, whenText } from "./clock-text.ts";
 
 /** A clock and when it began and is due, kitchen ms. */
-export type Reading = { state: ClockState; from: number; dueAt: number };
+export type ClockSpan = { state: ClockState; from: number; dueAt: number };
 
 /** A stage's clock: past its shortest time and before its longest it is open. */
-export function stageReading(
+export function stageSpan(
   { from, dueAt, lost }: StageClock,
   run: StageRun,
   now: number,
-): Reading {
+): ClockSpan {
   if (lost) return { state: "stopped", from, dueAt };
   const { window } = run.spec;
   const max =
@@ -26,7 +26,11 @@ export function stageReading(
 }
 
 /** A clock as its row shows it. */
-export function shownClock(state: State, { state: how, dueAt }: Reading, now: number): ShownClock {
+export function shownClock(
+  state: State,
+  { state: how, dueAt }: ClockSpan,
+  now: number,
+): ShownClock {
   if (how === "stopped") return { state: how, text: "STOP", due: "" };
   const length = lengthText(dueAt - now);
   const words = { running: length, open: `ready, ${length}`, over: `${length} over` };
@@ -34,7 +38,7 @@ export function shownClock(state: State, { state: how, dueAt }: Reading, now: nu
   return { state: how, text: words[how], due };
 }
 
-export type Clocked = { item: Item; reading: Reading; say?: string };
+export type Clocked = { item: Item; span: ClockSpan; say?: string };
 
 /**
  * The clock for large digits: one that has stopped, else the soonest that ends within the hour or
@@ -45,22 +49,22 @@ export function bigClock(
   clocks: readonly Clocked[],
   now: number,
 ): BigClock | undefined {
-  const stopped = clocks.find(({ reading }) => reading.state === "stopped");
-  const near = clocks.filter(({ reading }) => Math.abs(reading.dueAt - now) <= HOUR_MS - SECOND_MS);
-  const [soonest] = near.toSorted((a, b) => a.reading.dueAt - b.reading.dueAt);
+  const stopped = clocks.find(({ span }) => span.state === "stopped");
+  const near = clocks.filter(({ span }) => Math.abs(span.dueAt - now) <= HOUR_MS - SECOND_MS);
+  const [soonest] = near.toSorted((a, b) => a.span.dueAt - b.span.dueAt);
   const shown = stopped ?? soonest;
   if (!shown) return undefined;
-  const { item, reading, say } = shown;
+  const { item, span, say } = shown;
   const { id, shelf, name, title, keys } = item;
-  const base = { id, shelf, name, title, keys, state: reading.state, ...(say ? { say } : {}) };
-  if (reading.state === "stopped") return { ...base, digits: "STOP", ends: "" };
-  const { dueAt, from } = reading;
+  const base = { id, shelf, name, title, keys, state: span.state, ...(say ? { say } : {}) };
+  if (span.state === "stopped") return { ...base, digits: "STOP", ends: "" };
+  const { dueAt, from } = span;
   const whole = dueAt - from;
   const part = whole > 0 ? Math.min(1, Math.max(0, (now - from) / whole)) : 1;
   const passed = Math.min(Math.floor((now - from) / SECOND_MS) * SECOND_MS, whole);
   const text = `${lengthText(passed)} of ${lengthText(whole)}`;
   const end = secondText(wallOf(state, dueAt), state.zone);
-  const ends = { running: "ends", open: "at the latest", over: "ended" }[reading.state];
-  const digits = `${reading.state === "over" ? "+" : ""}${lengthText(dueAt - now)}`;
+  const ends = { running: "ends", open: "at the latest", over: "ended" }[span.state];
+  const digits = `${span.state === "over" ? "+" : ""}${lengthText(dueAt - now)}`;
   return { ...base, digits, done: { part, text }, ends: `${ends} ${end}` };
 }

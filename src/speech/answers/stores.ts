@@ -5,18 +5,13 @@ import { batchName, upper } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import { wallOf } from "../../kitchen/state.ts";
-import { localFields, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
+import { localFields, MINUTE_MS, MONTHS, parseIso } from "../../kitchen/time.ts";
 import type { Recipe, Stage } from "../../recipe/recipe.ts";
 import { countWords } from "../../reckon/number-words.ts";
 import { durationWords } from "../spoken-time.ts";
 import { batchInMind } from "./in-mind.ts";
 import type { Answer, Known, ReadOut, StockLine } from "./known.ts";
 import { atMoment } from "./time-left.ts";
-
-const MONTHS = [
-  ...["January", "February", "March", "April", "May", "June", "July", "August", "September"],
-  ...["October", "November", "December"],
-];
 
 /** "August 14", and its year where it is another. */
 function dayWords(state: State, day: string, now: number): string {

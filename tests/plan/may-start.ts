@@ -1,6 +1,6 @@
-import { MINUTE_MS } from "../../kitchen/time.ts";
-import type { PlanBatch, PlanRequest, PlanStage, PlanUse } from "../plan-request.ts";
-import { windowGate } from "../window-gate.ts";
+import { MINUTE_MS } from "../../src/kitchen/time.ts";
+import type { PlanBatch, PlanRequest, PlanStage, PlanUse } from "../../src/plan/plan-request.ts";
+import { windowGate } from "../../src/plan/window-gate.ts";
 
 type Shared = PlanUse | "hands";
 
