@@ -337,3 +337,8 @@ export function utteranceOf(text: string): Utterance {
     cut,
   };
 }
+
+/** The word at a place; empty where there is none. */
+export function wordAt(words: readonly Word[], at: number): string {
+  return words[at]?.word ?? "";
+}

@@ -2,6 +2,7 @@ import type { Reckoned } from "./reckoned.ts";
 import { FOR_THE_RECORD } from "./reckoned.ts";
 import type { Result } from "./result.ts";
 import { fail, ok } from "./result.ts";
+import { median } from "./statistics/median.ts";
 import type { LogReading } from "./temperature-log.ts";
 import { fahrenheitOf } from "./units.ts";
 
@@ -29,13 +30,6 @@ function segmentMinutes(from: LogReading, to: LogReading, reference: LethalRefer
 const GAP_FACTOR = 2.5;
 const SHORTEST_GAP_MIN = 2;
 const LONGEST_STRETCH_MIN = 60;
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  const high = sorted[middle] ?? 0;
-  return sorted.length % 2 === 1 ? high : ((sorted[middle - 1] ?? high) + high) / 2;
-}
 
 /** The longest stretch between readings that still counts as watched, minutes. */
 function longestWatched(readings: readonly LogReading[]): number {

@@ -9,6 +9,7 @@ import { isOfCanner } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
 import { achievedMinutes, completesAt } from "../kitchen/unbroken-time.ts";
+import { rounded } from "../reckon/reckoned.ts";
 import { judgeBatch, judgeLoad } from "./verdict.ts";
 
 export type StageLog = {
@@ -125,10 +126,6 @@ function maybe(state: State, t: number | undefined): string | null {
   return t === undefined ? null : iso(state, t);
 }
 
-function tidy(minutes: number): number {
-  return Math.round(minutes * 100) / 100;
-}
-
 export function batchLog(state: State, batch: Batch, now: number): BatchLog {
   const loads = loadsOf(state, batch);
   const deviations = batchDeviations(state, batch, now);
@@ -238,7 +235,7 @@ function stageLog(
     },
     startedAt: maybe(state, run.startedAt),
     endedAt: maybe(state, run.endedAt),
-    minutes: tidy(minutes),
+    minutes: rounded(minutes, 2),
     restarts: run.kept ? Math.max(0, run.kept.stretches.length - 1) : 0,
     load,
   };
@@ -280,7 +277,7 @@ function processLog(load: Load, now: number): ProcessLog | null {
     testedMinutes: terms.minutes,
     pressurePsi: terms.pressurePsi,
     source: terms.source,
-    achievedMinutes: tidy(achievedMinutes(run.kept, stillKeptUntil(run, now))),
+    achievedMinutes: rounded(achievedMinutes(run.kept, stillKeptUntil(run, now)), 2),
     restarts: loadRestarts(load),
     state: run.state,
   };

@@ -27,6 +27,7 @@ import { comparedWithGuide } from "./begin/begin-guide.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import {
   askWhich,
+  askWhichBatch,
   askYes,
   type Choice,
   type Deciding,
@@ -251,8 +252,7 @@ export function batchFor(
   const [batch] = list;
   if (!batch) return { outcome: refused(`${lead}: no such batch is running.`) };
   if (list.length > 1) {
-    const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
-    return { outcome: askWhich(wish, "Which batch:", choices) };
+    return { outcome: askWhichBatch(wish, "Which batch:", list) };
   }
   return { batch };
 }

@@ -4,22 +4,13 @@ import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { batchName } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import { OWN_COMMAND } from "./decide-corrections.ts";
-import {
-  askWhich,
-  type Choice,
-  type Deciding,
-  type Decision,
-  done,
-  lookUp,
-  refused,
-} from "./decision.ts";
+import { askWhichBatch, type Deciding, type Decision, done, lookUp, refused } from "./decision.ts";
 
 /** The batches that something can have been put into: those still being filled come first. */
 function ableBatches(state: State): Batch[] {
@@ -44,10 +35,7 @@ function oneOf(
   const [batch] = able;
   if (!batch) return { outcome: refused("Nothing is running that it could have gone into.") };
   if (able.length === 1) return { batch };
-  const choices = able.map((one): Choice => {
-    return { label: batchName(one), ref: { owner: one.id } };
-  });
-  return { outcome: askWhich(wish, "Into which:", choices) };
+  return { outcome: askWhichBatch(wish, "Into which:", able) };
 }
 
 export function decideAdded(deciding: Deciding<"added">): Decision {

@@ -6,18 +6,9 @@ import { batchesOf, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import { factorOf, heldBy } from "../questions/factor-questions.ts";
 import { questions, shownQuestion } from "../questions/questions.ts";
-import { batchName } from "../spoken-names.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { batchesAsked } from "./decide-answers.ts";
-import {
-  askWhich,
-  askYes,
-  type Choice,
-  type Deciding,
-  type Decision,
-  done,
-  refused,
-} from "./decision.ts";
+import { askWhichBatch, askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** Critical factors are said to hold, or not to, or the last answer is taken back. */
 export function decideFactor(deciding: Deciding<"factor">): Decision {
@@ -69,8 +60,7 @@ function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const list = of(running).length > 0 ? of(running) : of(notEaten(state));
   const recipes = new Set(list.map((batch) => batch.recipe.id));
   if (recipes.size <= 1) return noted(deciding, list, confirm);
-  const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
-  return askWhich(wish, "Which jars:", choices);
+  return askWhichBatch(wish, "Which jars:", list);
 }
 
 /** A yes goes to the open question about the factor; of several, to the one that was asked. */

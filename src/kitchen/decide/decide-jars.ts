@@ -14,9 +14,8 @@ import { expectedJars } from "./decide-batch.ts";
 import { firstJar } from "./decide-stages.ts";
 import {
   askNumber,
-  askWhich,
+  askWhichBatch,
   askYes,
-  type Choice,
   type Deciding,
   type Decision,
   done,
@@ -63,8 +62,7 @@ function oneBatch(
   const [batch] = list;
   if (!batch) return { outcome: refused(none) };
   if (list.length > 1) {
-    const choices = list.map((one): Choice => ({ label: batchName(one), ref: { owner: one.id } }));
-    return { outcome: askWhich(wish, "Which batch:", choices) };
+    return { outcome: askWhichBatch(wish, "Which batch:", list) };
   }
   return { batch };
 }
@@ -191,11 +189,8 @@ export function decideLoaded(deciding: Deciding<"loaded">): Decision {
   if (!wish.chosen && ref === undefined && chosen.length > 1) {
     const able = chosen.filter((batch) => mayShare(deciding, load, batch) === undefined);
     if (able.length > 1) {
-      const choices = able.map((batch): Choice => {
-        return { label: `${batchName(batch)}, ${batch.ready}`, ref: { owner: batch.id } };
-      });
-      const every = able.length === 2 ? "both" : "all";
-      return askWhich(wish, `Say ${every}, or which jars went in:`, choices);
+      const lead = `Say ${able.length === 2 ? "both" : "all"}, or which jars went in:`;
+      return askWhichBatch(wish, lead, able, (one) => `${batchName(one)}, ${one.ready}`);
     }
   }
   return loadThese(deciding, load, chosen, slots.count, when.t);

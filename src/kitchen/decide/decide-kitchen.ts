@@ -12,6 +12,7 @@ import { MINUTE_MS, parseIso } from "../time.ts";
 import { nextId } from "./decide-batch.ts";
 import {
   askWhich,
+  askWhichBatch,
   type Choice,
   type Deciding,
   type Decision,
@@ -184,10 +185,7 @@ export function shelved(
   const [batch] = list;
   if (!batch) return refused(`I have nothing called ${target} in the log.`);
   if (list.length > 1) {
-    const choices = list.map((one): Choice => {
-      return { label: `${batchName(one)} (${one.id})`, ref: { owner: one.id } };
-    });
-    return askWhich(wish, "Which batch:", choices);
+    return askWhichBatch(wish, "Which batch:", list, (one) => `${batchName(one)} (${one.id})`);
   }
   return batch;
 }

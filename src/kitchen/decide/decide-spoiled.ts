@@ -12,7 +12,7 @@ import { batchName, upper } from "../spoken-names.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
 import { decideSealFailed } from "./decide-seals.ts";
-import { askWhich, type Choice, type Deciding, type Decision, done, refused } from "./decision.ts";
+import { askWhichBatch, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** Where jars of a batch stand: out of a load, or outside of every load. */
 type Place = { batch: Batch; left: number; load: Load | null; part: LoadPart | null };
@@ -65,10 +65,7 @@ export function decideSpoiled(deciding: Deciding<"spoiled">): Decision {
   });
   const batches = [...new Set(fitting.map(({ batch }) => batch))];
   if (batches.length > 1) {
-    const choices = batches.map((batch): Choice => {
-      return { label: `${batchName(batch)} (${batch.id})`, ref: { owner: batch.id } };
-    });
-    return askWhich(wish, "Which batch:", choices);
+    return askWhichBatch(wish, "Which batch:", batches, (one) => `${batchName(one)} (${one.id})`);
   }
   const count = slots.jars?.length ?? slots.count ?? 1;
   const place = fitting.find(({ left }) => left >= count) ?? fitting[0];

@@ -4,8 +4,8 @@ import type { Library } from "../../recipe/library.ts";
 import type { CommandOf, Intent, Ref } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { type Owner, ownerOf, runOf } from "../owners.ts";
-import { listed } from "../spoken-names.ts";
-import { kitchenTimeOf, type StageRun, type State, wallOf } from "../state.ts";
+import { batchName, listed } from "../spoken-names.ts";
+import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "../state.ts";
 import { localIso, MINUTE_MS, parseIso } from "../time.ts";
 
 export type Choice = { label: string; ref: Ref };
@@ -88,6 +88,17 @@ export function askWhich(wish: Wish, lead: string, choices: Choice[]): Decision 
   const said = sort === undefined ? lead : `Which ${sort}:`;
   const text = `${said} ${listed(names, "or")}?`;
   return { kind: "ask", text, wish, expects: "which", choices };
+}
+
+/** Which of these batches is meant, by their names or by labels that tell them further apart. */
+export function askWhichBatch(
+  wish: Wish,
+  lead: string,
+  batches: readonly Batch[],
+  labelOf: (batch: Batch) => string = batchName,
+): Decision {
+  const choices = batches.map((one): Choice => ({ label: labelOf(one), ref: { owner: one.id } }));
+  return askWhich(wish, lead, choices);
 }
 
 /** The words that several names end with, where each has another before them besides "the". */

@@ -4,6 +4,7 @@
  * window's own scatter); a level that holds is believed after a moment, so cold water is no spike.
  */
 
+import { median } from "../../reckon/statistics/median.ts";
 import { PROBE_STUCK_MINUTES } from "../../reckon/trade-numbers.ts";
 import { MINUTE_MS } from "../time.ts";
 
@@ -40,13 +41,6 @@ export const STUCK_MS = PROBE_STUCK_MINUTES * MINUTE_MS;
 
 export function newFilter(t: number): Filter {
   return { window: [], sameSince: t, wavered: false };
-}
-
-function median(values: number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = Math.floor(sorted.length / 2);
-  const upper = sorted[half] ?? 0;
-  return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? upper) + upper) / 2;
 }
 
 /** Takes one reading into the filter, which it changes; the answer is what to make of it. */

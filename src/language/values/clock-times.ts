@@ -1,6 +1,7 @@
 import { DAY_MS, instantOf, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/time.ts";
 import { clockText } from "../../reckon/quiet-hours.ts";
 import type { Word } from "../words.ts";
+import { wordAt } from "../words.ts";
 import { durationsAt } from "./durations.ts";
 import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 
@@ -12,23 +13,19 @@ import { type Parsed, smallWholeAt } from "./spoken-numbers.ts";
 /** `half` is the half of the day where it was said or follows from a 24-hour time. */
 export type ClockTime = { hour: number; minute: number; half?: "am" | "pm" };
 
-function said(words: readonly Word[], at: number): string {
-  return words[at]?.word ?? "";
-}
-
 /** Units that make a number before them no hour. */
 const UNIT =
   /^(pounds?|cups?|inch(es)?|pints?|quarts?|jars?|minutes?|hours?|percent|of|hundred|psi|feet)$/;
 
 function isHourEnd(words: readonly Word[], at: number): boolean {
-  return !UNIT.test(said(words, at));
+  return !UNIT.test(wordAt(words, at));
 }
 
 /** Minutes past or to the hour: "ten past two", "quarter to three", "half past one". */
 function relativeAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
-  let next = said(words, at) === "a" ? at + 1 : at;
+  let next = wordAt(words, at) === "a" ? at + 1 : at;
   let minutes: number;
-  const first = said(words, next);
+  const first = wordAt(words, next);
   const halfPast = first === "half" ? smallWholeAt(words, next + 1) : undefined;
   // "Half five" is half past five, as it is said in Britain.
   if (halfPast && halfPast.value > 0 && halfPast.value <= 12 && isHourEnd(words, halfPast.next)) {
@@ -42,9 +39,9 @@ function relativeAt(words: readonly Word[], at: number): Parsed<ClockTime> | und
     if (!number || number.value > 59) return undefined;
     minutes = number.value;
     next = number.next;
-    if (/^minutes?$/.test(said(words, next))) next += 1;
+    if (/^minutes?$/.test(wordAt(words, next))) next += 1;
   }
-  const way = said(words, next);
+  const way = wordAt(words, next);
   const past = /^(past|after)$/.test(way);
   const before = /^(to|before|till|of)$/.test(way);
   if (!past && !before) return undefined;
@@ -63,7 +60,7 @@ function relativeAt(words: readonly Word[], at: number): Parsed<ClockTime> | und
 
 /** An hour from 1 to 12 (or 0 to 23 in figures), noon or midnight. */
 function hourAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
-  const word = said(words, at);
+  const word = wordAt(words, at);
   if (word === "noon" || word === "midday") {
     return { value: { hour: 12, minute: 0, half: "pm" }, next: at + 1 };
   }
@@ -75,13 +72,13 @@ function hourAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefin
 
 /** "two fifteen", "one oh five", "2:10", "13:15", "nine". */
 function plainAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
-  const figures = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(said(words, at));
+  const figures = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(wordAt(words, at));
   if (figures) {
     return { value: { hour: Number(figures[1]), minute: Number(figures[2]) }, next: at + 1 };
   }
   const hour = hourAt(words, at);
   if (!hour || hour.value.half) return hour;
-  const following = said(words, hour.next);
+  const following = wordAt(words, hour.next);
   if (following === "oh" || following === "o") {
     const unit = smallWholeAt(words, hour.next + 1);
     if (unit && unit.value < 10) {
@@ -111,7 +108,7 @@ const HALVES: [string[], "am" | "pm"][] = [
 ];
 
 function matchesAt(words: readonly Word[], at: number, phrase: readonly string[]): boolean {
-  return phrase.every((word, step) => said(words, at + step) === word);
+  return phrase.every((word, step) => wordAt(words, at + step) === word);
 }
 
 /** The half of the day said here, if any. */
@@ -122,12 +119,12 @@ function halfOfDayAt(words: readonly Word[], at: number): Parsed<"am" | "pm"> | 
 
 /** A clock time beginning at this word, with "o'clock", "am" or "in the morning" after it. */
 export function clockAt(words: readonly Word[], at: number): Parsed<ClockTime> | undefined {
-  const start = /^(about|around|exactly|roughly)$/.test(said(words, at)) ? at + 1 : at;
+  const start = /^(about|around|exactly|roughly)$/.test(wordAt(words, at)) ? at + 1 : at;
   const clock = relativeAt(words, start) ?? plainAt(words, start);
   if (!clock) return undefined;
   let { next } = clock;
-  if (said(words, next) === "oclock") next += 1;
-  if (said(words, next) === "sharp") next += 1;
+  if (wordAt(words, next) === "oclock") next += 1;
+  if (wordAt(words, next) === "sharp") next += 1;
   const half = halfOfDayAt(words, next);
   if (!half || clock.value.half) return { value: clock.value, next };
   return { value: { ...clock.value, half: half.value }, next: half.next };
@@ -135,8 +132,8 @@ export function clockAt(words: readonly Word[], at: number): Parsed<ClockTime> |
 
 /** "By the stove clock": where the words end that say which clock it was read from. */
 function behindClock(words: readonly Word[], at: number): number {
-  const named = said(words, at) === "by" && /^(the|my|our)$/.test(said(words, at + 1));
-  const end = [at + 2, at + 3].find((place) => /^(clock|watch)$/.test(said(words, place)));
+  const named = wordAt(words, at) === "by" && /^(the|my|our)$/.test(wordAt(words, at + 1));
+  const end = [at + 2, at + 3].find((place) => /^(clock|watch)$/.test(wordAt(words, place)));
   return named && end !== undefined ? end + 1 : at;
 }
 
@@ -151,13 +148,13 @@ function minuteOfNight({ hour, minute, half }: ClockTime): number {
 
 /** "From ten to six", "half past nine to six thirty in the morning": hours of the night. */
 export function nightAt(words: readonly Word[], at: number): Parsed<string> | undefined {
-  const start = /^(from|between)$/.test(said(words, at)) ? at + 1 : at;
+  const start = /^(from|between)$/.test(wordAt(words, at)) ? at + 1 : at;
   // "Ten to six" is a span here, and no time of the day.
   const begins = [plainAt(words, start), clockAt(words, start)].flatMap((one) => one ?? []);
   for (const from of begins) {
     const half = from.value.half ? undefined : halfOfDayAt(words, from.next);
     const next = half?.next ?? from.next;
-    if (!/^(to|till|until|through|and)$/.test(said(words, next))) continue;
+    if (!/^(to|till|until|through|and)$/.test(wordAt(words, next))) continue;
     const to = clockAt(words, next + 1);
     if (!to) continue;
     const begin = { ...from.value, ...(half ? { half: half.value } : {}) };
@@ -220,23 +217,23 @@ export function pastMomentsAt(
   zone: string,
 ): Parsed<number>[] {
   let start = at;
-  if (said(words, start) === "as" && said(words, start + 1) === "of") start += 2;
+  if (wordAt(words, start) === "as" && wordAt(words, start + 1) === "of") start += 2;
   while (
     /^(since|about|around|from|roughly|only|like|maybe|starting|beginning)$/.test(
-      said(words, start),
+      wordAt(words, start),
     )
   ) {
     start += 1;
   }
-  if (said(words, start) === "a" && said(words, start + 1) === "good") start += 2;
+  if (wordAt(words, start) === "a" && wordAt(words, start + 1) === "good") start += 2;
   for (const duration of durationsAt(words, start)) {
-    const after = said(words, duration.next);
+    const after = wordAt(words, duration.next);
     if (after === "ago" || after === "back" || after === "earlier") {
       return [{ value: nowMs - duration.value * MINUTE_MS, next: duration.next + 1 }];
     }
   }
-  const prepositioned = said(words, start) === "at" || start > at;
-  if (said(words, start) === "at") start += 1;
+  const prepositioned = wordAt(words, start) === "at" || start > at;
+  if (wordAt(words, start) === "at") start += 1;
   const bare = prepositioned ? hourlessAt(words, start) : undefined;
   if (bare) return [{ value: lastMinuteOf(bare.value, nowMs, zone), next: bare.next }];
   const clock = clockAt(words, start);
@@ -252,9 +249,9 @@ export function pastMomentsAt(
  * said. A mark behind it leaves a gap to the next word.
  */
 function hourlessAt(words: readonly Word[], at: number): Parsed<number> | undefined {
-  const quarter = /^(quarter|half)$/.exec(said(words, said(words, at) === "a" ? at + 1 : at));
+  const quarter = /^(quarter|half)$/.exec(wordAt(words, wordAt(words, at) === "a" ? at + 1 : at));
   const number = quarter ? undefined : smallWholeAt(words, at);
-  const next = quarter ? (said(words, at) === "a" ? at + 2 : at + 1) : number?.next;
+  const next = quarter ? (wordAt(words, at) === "a" ? at + 2 : at + 1) : number?.next;
   const minutes = quarter ? (quarter[0] === "half" ? 30 : 15) : number?.value;
   if (next === undefined || !minutes || minutes >= 60) return undefined;
   const [way, behind] = [words[next], words[next + 1]];
@@ -272,5 +269,5 @@ function lastMinuteOf(minute: number, nowMs: number, zone: string): number {
 
 /** Without "at" or "since", a clock time is only what cannot be a bare number. */
 function isPlainlyClock(words: readonly Word[], start: number, clock: Parsed<ClockTime>): boolean {
-  return clock.value.half !== undefined || clock.next - start > 1 || /:/.test(said(words, start));
+  return clock.value.half !== undefined || clock.next - start > 1 || /:/.test(wordAt(words, start));
 }

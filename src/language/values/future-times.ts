@@ -1,6 +1,7 @@
 import * as chrono from "chrono-node/en";
 import { DAY_MS, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/time.ts";
 import type { Word } from "../words.ts";
+import { wordAt } from "../words.ts";
 import { type ClockTime, clockAt, hoursOf, onDay } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { ordinalAt, type Parsed, smallWholeAt } from "./spoken-numbers.ts";
@@ -27,10 +28,6 @@ const DAY_HOUR = 9;
 
 type Day = { year: number; month: number; day: number };
 type DayPart = { half: "am" | "pm"; hour: number };
-
-function said(words: readonly Word[], at: number): string {
-  return words[at]?.word ?? "";
-}
 
 /** Days that chrono has read before, by slot and by the day it was read on. */
 const readDays = new Map<string, Day | undefined>();
@@ -71,31 +68,31 @@ function dayOfMonth(number: number, today: LocalFields): Day {
 }
 
 function monthDayAt(words: readonly Word[], at: number): Parsed<string> | undefined {
-  const start = said(words, at) === "the" ? at + 1 : at;
+  const start = wordAt(words, at) === "the" ? at + 1 : at;
   const number = ordinalAt(words, start);
   if (number) {
-    const of = said(words, number.next) === "of" ? number.next + 1 : number.next;
-    if (!MONTHS.test(said(words, of))) return undefined;
-    return { value: `${said(words, of)} ${number.value}`, next: of + 1 };
+    const of = wordAt(words, number.next) === "of" ? number.next + 1 : number.next;
+    if (!MONTHS.test(wordAt(words, of))) return undefined;
+    return { value: `${wordAt(words, of)} ${number.value}`, next: of + 1 };
   }
-  if (!MONTHS.test(said(words, start))) return undefined;
-  const behind = said(words, start + 1) === "the" ? start + 2 : start + 1;
+  if (!MONTHS.test(wordAt(words, start))) return undefined;
+  const behind = wordAt(words, start + 1) === "the" ? start + 2 : start + 1;
   const day = ordinalAt(words, behind) ?? smallWholeAt(words, behind);
   if (!day || day.value < 1 || day.value > 31) return undefined;
-  return { value: `${said(words, start)} ${day.value}`, next: day.next };
+  return { value: `${wordAt(words, start)} ${day.value}`, next: day.next };
 }
 
 /** The words of a date at this place, and the day they mean. */
 function dayAt(words: readonly Word[], at: number, today: LocalFields): Parsed<Day> | undefined {
-  const start = /^(on|for|by|come)$/.test(said(words, at)) ? at + 1 : at;
-  const first = said(words, start);
+  const start = /^(on|for|by|come)$/.test(wordAt(words, at)) ? at + 1 : at;
+  const first = wordAt(words, start);
   if (first === "today" || first === "tonight")
     return { value: daysFrom(today, 0), next: start + 1 };
   if (first === "tomorrow") {
     const slot = chronoDay("tomorrow", today);
     return slot && { value: slot, next: start + 1 };
   }
-  const spoken = [0, 1, 2, 3].map((step) => said(words, start + step));
+  const spoken = [0, 1, 2, 3].map((step) => wordAt(words, start + step));
   const after = spoken[0] === "the" ? 1 : 0;
   if (spoken.slice(after, after + 3).join(" ") === "day after tomorrow") {
     return { value: daysFrom(today, 2), next: start + after + 3 };
@@ -105,7 +102,7 @@ function dayAt(words: readonly Word[], at: number, today: LocalFields): Parsed<D
     const value = chronoDay(monthDay.value, today);
     return value && { value, next: monthDay.next };
   }
-  const ordinal = said(words, start) === "the" ? ordinalAt(words, start + 1) : undefined;
+  const ordinal = wordAt(words, start) === "the" ? ordinalAt(words, start + 1) : undefined;
   if (ordinal) return { value: dayOfMonth(ordinal.value, today), next: ordinal.next };
   return weekdayAt(words, start, today);
 }
@@ -116,20 +113,20 @@ function weekdayAt(
   start: number,
   today: LocalFields,
 ): Parsed<Day> | undefined {
-  if (said(words, start) === "next" && said(words, start + 1) === "week") {
+  if (wordAt(words, start) === "next" && wordAt(words, start + 1) === "week") {
     return { value: daysFrom(today, 7), next: start + 2 };
   }
   let next = start;
   let weeks = 0;
-  if (said(words, next) === "a" && said(words, next + 1) === "week") {
-    if (!/^(from|on)$/.test(said(words, next + 2))) return undefined;
+  if (wordAt(words, next) === "a" && wordAt(words, next + 1) === "week") {
+    if (!/^(from|on)$/.test(wordAt(words, next + 2))) return undefined;
     weeks = 1;
     next += 3;
   }
-  const modifier = said(words, next);
+  const modifier = wordAt(words, next);
   if (modifier === "next" || modifier === "this") next += 1;
-  if (said(words, next) === "coming") next += 1;
-  const weekday = said(words, next).replace(/s$/, "");
+  if (wordAt(words, next) === "coming") next += 1;
+  const weekday = wordAt(words, next).replace(/s$/, "");
   if (!WEEKDAYS.test(weekday)) return undefined;
   const day = chronoDay(modifier === "next" ? `next ${weekday}` : weekday, today);
   if (!day) return undefined;
@@ -142,9 +139,9 @@ function weekdayAt(
 /** "morning", "in the evening", "afternoon". */
 function partAt(words: readonly Word[], at: number): Parsed<DayPart> | undefined {
   let next = at;
-  if (/^(in|at|this|on)$/.test(said(words, next))) next += 1;
-  if (said(words, next) === "the") next += 1;
-  const word = said(words, next);
+  if (/^(in|at|this|on)$/.test(wordAt(words, next))) next += 1;
+  if (wordAt(words, next) === "the") next += 1;
+  const word = wordAt(words, next);
   if (!Object.hasOwn(PARTS, word)) return undefined;
   return { value: PARTS[word]!, next: next + 1 };
 }
@@ -166,12 +163,12 @@ function piecesAt(words: readonly Word[], at: number, today: LocalFields): Piece
     const { next } = pieces;
     const part = pieces.part ? undefined : partAt(words, next);
     const day = pieces.day ? undefined : dayAt(words, next, today);
-    const joined = /^(at|by|around|about|for)$/.test(said(words, next));
+    const joined = /^(at|by|around|about|for)$/.test(wordAt(words, next));
     const bare = !joined && at === next && pieces.day === undefined && pieces.part === undefined;
     const told = pieces.clock ? undefined : clockAt(words, joined ? next + 1 : next);
     const clock = bare && told && !isPlainly(words, next, told) ? undefined : told;
     if (day) {
-      const tonight = said(words, day.next - 1) === "tonight" ? PARTS.night : undefined;
+      const tonight = wordAt(words, day.next - 1) === "tonight" ? PARTS.night : undefined;
       pieces = { ...pieces, day: day.value, next: day.next, ...(tonight && { part: tonight }) };
     } else if (part) pieces = { ...pieces, part: part.value, next: part.next };
     else if (clock) pieces = { ...pieces, clock: clock.value, next: clock.next };
@@ -213,10 +210,10 @@ export function futureMomentsAt(
   nowMs: number,
   zone: string,
 ): Parsed<number>[] {
-  const relative = said(words, at) === "in" ? at + 1 : at;
+  const relative = wordAt(words, at) === "in" ? at + 1 : at;
   const found = durationsAt(words, relative).flatMap((duration) => {
     const fromNow =
-      said(words, duration.next) === "from" && said(words, duration.next + 1) === "now";
+      wordAt(words, duration.next) === "from" && wordAt(words, duration.next + 1) === "now";
     if (relative === at && !fromNow) return [];
     const next = fromNow ? duration.next + 2 : duration.next;
     const value = afterMinutes(nowMs, duration.value, zone);

@@ -1,5 +1,6 @@
 import type { JarSize, Method, Pack } from "../../recipe/recipe.ts";
 import type { Word } from "../words.ts";
+import { wordAt } from "../words.ts";
 import { sizesAt } from "./open-slots.ts";
 import type { Parsed } from "./spoken-numbers.ts";
 
@@ -39,27 +40,23 @@ const BEFORE_A_METHOD = new Set(["by", "in", "with", "using", "for"]);
 const BEFORE_A_JAR = new Set(["in", "into", "using"]);
 const ARTICLES = new Set(["the", "a", "an", "my", "our"]);
 
-function at(words: readonly Word[], place: number): string {
-  return words[place]?.word ?? "";
-}
-
 function methodAt(words: readonly Word[], place: number): Parsed<Way> | undefined {
-  if (!BEFORE_A_METHOD.has(at(words, place))) return undefined;
-  const from = ARTICLES.has(at(words, place + 1)) ? place + 2 : place + 1;
+  if (!BEFORE_A_METHOD.has(wordAt(words, place))) return undefined;
+  const from = ARTICLES.has(wordAt(words, place + 1)) ? place + 2 : place + 1;
   for (const [said, method] of METHODS) {
     const each = said.split(" ");
-    if (!each.every((word, step) => at(words, from + step) === word)) continue;
+    if (!each.every((word, step) => wordAt(words, from + step) === word)) continue;
     return { value: { method }, next: from + each.length };
   }
   return undefined;
 }
 
 function jarAt(words: readonly Word[], place: number): Parsed<Way> | undefined {
-  const from = ARTICLES.has(at(words, place)) ? place + 1 : place;
+  const from = ARTICLES.has(wordAt(words, place)) ? place + 1 : place;
   const [size] = sizesAt(words, from);
   const jar = size && JARS_SAID[size.value];
   if (!size || !jar) return undefined;
-  const next = /^jars?$/.test(at(words, size.next)) ? size.next + 1 : size.next;
+  const next = /^jars?$/.test(wordAt(words, size.next)) ? size.next + 1 : size.next;
   return { value: { jar }, next };
 }
 
@@ -69,12 +66,12 @@ export function wayAt(
   place: number,
   behind: boolean,
 ): Parsed<Way> | undefined {
-  const pack = PACKS[at(words, place)];
-  if (pack && PACKED.has(at(words, place + 1))) {
+  const pack = PACKS[wordAt(words, place)];
+  if (pack && PACKED.has(wordAt(words, place + 1))) {
     return { value: { pack }, next: place + 2 };
   }
   const method = methodAt(words, place);
   if (method) return method;
-  if (BEFORE_A_JAR.has(at(words, place))) return jarAt(words, place + 1);
+  if (BEFORE_A_JAR.has(wordAt(words, place))) return jarAt(words, place + 1);
   return behind ? jarAt(words, place) : undefined;
 }

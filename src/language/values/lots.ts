@@ -4,6 +4,7 @@ import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { editDistance } from "../spelling/sound.ts";
 import type { Utterance, Word } from "../words.ts";
+import { wordAt } from "../words.ts";
 import { type Way, wayAt } from "./lot-ways.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
 import { weightAt } from "./weights.ts";
@@ -58,10 +59,6 @@ const REFUSED = wordSet(
   "let us start begin want go do make making can to be like would tell said say says note",
   "remind jar jars pints pint quarts quart while canner",
 );
-
-function wordAt(words: readonly Word[], at: number): string {
-  return words[at]?.word ?? "";
-}
 
 /** What a clause begins with that says of which sort a lot is: "these are". */
 const OF_A_LOT = wordSet("it that these those they");

@@ -1,5 +1,6 @@
 import { ONES, TEENS, TENS } from "../../reckon/number-words.ts";
 import type { Word } from "../words.ts";
+import { wordAt } from "../words.ts";
 
 /**
  * Numbers as people say them: "eleven and a half", "one eighty two", "six thousand two hundred",
@@ -15,10 +16,6 @@ const ORDINALS = [
 ]
   .join(" ")
   .split(" ");
-
-function wordAt(words: readonly Word[], at: number): string {
-  return words[at]?.word ?? "";
-}
 
 function own(table: Readonly<Record<string, number>>, word: string): number | undefined {
   return Object.hasOwn(table, word) ? table[word] : undefined;

@@ -1,5 +1,7 @@
 /** Weights of produce as people say them. Pounds. */
+
 import type { Word } from "../words.ts";
+import { wordAt } from "../words.ts";
 import { labelsAt } from "./open-slots.ts";
 import { numbersAt, type Parsed } from "./spoken-numbers.ts";
 
@@ -14,10 +16,6 @@ const POUNDS_PER: Record<string, number> = {
   grams: 1 / 453.59237,
   gram: 1 / 453.59237,
 };
-
-function wordAt(words: readonly Word[], at: number): string {
-  return words[at]?.word ?? "";
-}
 
 /** "Two pounds", "a pound and three quarters". Pounds. */
 export function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {

@@ -3,11 +3,13 @@
  * recipe's typical time while little is known, with a range. Only handwork and coming to a boil are
  * learned; a process, a vent, a wait, cooling and curing never are.
  */
+
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { processOptions } from "../../recipe/choose-process.ts";
 import type { Recipe, Stage } from "../../recipe/recipe.ts";
 import { expectedEfficiency, learnEfficiency, priorEfficiency } from "../../reckon/burner.ts";
+import { rounded } from "../../reckon/reckoned.ts";
 import { joulesToBoil } from "../heat-needed.ts";
 import { groupOf, type StageTime, stageTimes } from "../stage-times.ts";
 import { holdMinutes, isLearnable, plannedMinutes, scaleFactor } from "./planned-minutes.ts";
@@ -93,9 +95,9 @@ export function learnedMinutes(
       ? expectNext(own, rulesOf(stage).plan.burner ? lessons.heat : lessons.hands)
       : expectBoil(own, lessons, joules / (planned * 60));
   const hold = holdMinutes(stage);
-  const minutes = (log: number) => tidy(planned * Math.exp(log) + hold);
+  const minutes = (log: number) => rounded(planned * Math.exp(log) + hold, 1);
   return {
-    typicalMinutes: tidy(planned + hold),
+    typicalMinutes: rounded(planned + hold, 1),
     yoursMinutes: minutes(expected.middle),
     range: [minutes(expected.low), minutes(expected.high)],
     p90Minutes: minutes(expected.high),
@@ -125,8 +127,4 @@ export function usefulBurnerWatts(
   const prior = priorEfficiency(USUAL_USEFUL_WATTS);
   const { middle, low, high } = expectedEfficiency(learnEfficiency(prior, lessons.watts));
   return { watts: Math.round(middle), range: [Math.round(low), Math.round(high)], n };
-}
-
-function tidy(minutes: number): number {
-  return Math.round(minutes * 10) / 10;
 }

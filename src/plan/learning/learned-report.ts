@@ -1,6 +1,8 @@
 /** What was learned, laid out for people and for other programs. */
+
 import type { State } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
+import { rounded } from "../../reckon/reckoned.ts";
 import type { StageTime } from "../stage-times.ts";
 import {
   type LearnedTime,
@@ -55,8 +57,8 @@ export function learnedReport(state: State): LearnedReport {
       batch,
       stage: stage.id,
       at: isoWithOffset(Math.round(endedAt), state.zone),
-      minutes: tidy(minutes),
-      plannedMinutes: tidy(plannedMinutes),
+      minutes: rounded(minutes, 1),
+      plannedMinutes: rounded(plannedMinutes, 1),
     }));
   return { stages, burner, doubtful, lines: linesOf(stages, burner, doubtful) };
 }
@@ -81,10 +83,6 @@ function stagesOf(state: State, lessons: Lessons, only?: string): LearnedStage[]
     stages.push({ ...about, ...time, sentence });
   }
   return stages.sort((a, b) => b.n - a.n || a.title.localeCompare(b.title, "en"));
-}
-
-function tidy(minutes: number): number {
-  return Math.round(minutes * 10) / 10;
 }
 
 /** "25 min, most often 20 to 32": an estimate and its range, as whole minutes. */

@@ -2,6 +2,7 @@
  * What to expect of a stage when little is known: each group of observations is drawn toward the
  * overall mean, the more so the fewer it has. Values are ln(actual minutes / planned minutes).
  */
+import { median } from "../../reckon/statistics/median.ts";
 import { studentTQuantile } from "../../reckon/statistics/student-t.ts";
 
 /** How far people differ from a recipe's typical time, and stages of one person among them. */
@@ -20,13 +21,6 @@ export type Expected = { middle: number; low: number; high: number };
 
 function meanOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length / 2;
-  const low = sorted[Math.ceil(half) - 1] ?? 0;
-  return (low + (sorted[Math.floor(half)] ?? low)) / 2;
 }
 
 /** The pool of several groups of observations, in any order; empty groups count for nothing. */
@@ -61,7 +55,7 @@ export function expectNext(
   const n = own.length;
   const ownVariance = n > 0 ? pool.within / n : 0;
   const share = n > 0 ? STAGE_VARIANCE / (STAGE_VARIANCE + ownVariance) : 0;
-  const seen = n >= MEDIAN_FROM ? medianOf(own) : n > 0 ? meanOf(own) : 0;
+  const seen = n >= MEDIAN_FROM ? median(own) : n > 0 ? meanOf(own) : 0;
   const middle = share * seen + (1 - share) * towards.mean;
   const level = n > 0 ? share * ownVariance : STAGE_VARIANCE;
   const spread = Math.sqrt(pool.within + level + (1 - share) ** 2 * towards.variance);
