@@ -22,6 +22,13 @@ const JOURNAL_SWAPS = {
     fs.writeFileSync(`${path}.new`, other);
     fs.renameSync(`${path}.new`, path);
   },
+  "another log as long as it renamed over it": (path) => {
+    const bytes = fs.readFileSync(path);
+    const at = bytes.lastIndexOf("mark two");
+    bytes.write("mark too", at);
+    fs.writeFileSync(`${path}.new`, bytes);
+    fs.renameSync(`${path}.new`, path);
+  },
   "another log written into it": (path, other) => fs.writeFileSync(path, other),
   "a page written over it": (path) => fs.writeFileSync(path, "<!doctype html><p>beans"),
   emptied: (path) => fs.truncateSync(path, 0),
