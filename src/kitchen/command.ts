@@ -336,6 +336,11 @@ export type CommandOf<I extends Intent> = {
 /** Any command, told apart by `intent`. */
 export type Command = { [I in Intent]: CommandOf<I> }[Intent];
 
+/** A command with a certainty of 1, as if its words had left no doubt. */
+export function certainly<I extends Intent>(intent: I, slots: SlotsOf[I]): Command {
+  return { intent, slots, confidence: 1 } as CommandOf<Intent> as Command;
+}
+
 /** The command with further slots; those of another meaning must not be given. */
 export function withSlots(command: Command, slots: object): Command {
   return { ...command, slots: { ...command.slots, ...slots } } as Command;

@@ -1,5 +1,5 @@
 /** Writes something down from the command line, or passes it to the kitchen that is open. */
-import type { Command, CommandOf } from "../../kitchen/command.ts";
+import { type CommandOf, certainly } from "../../kitchen/command.ts";
 import type { Wish } from "../../kitchen/decide/decision.ts";
 import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
 import { inShortSession } from "../../session/short-session.ts";
@@ -23,7 +23,7 @@ export async function recordOrTell(
   words: string,
   chosen?: string,
 ): Promise<Recorded> {
-  const wish: Wish = { command: { ...command, confidence: 1 } as Command };
+  const wish: Wish = { command: certainly(command.intent, command.slots) };
   if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
   const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
     const reply = session.carry({ wish, words });

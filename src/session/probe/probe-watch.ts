@@ -3,7 +3,7 @@
  * reports and readings. What it sees takes the same path as words; where it and a person disagree,
  * the safer one holds and a question is asked.
  */
-import type { Command, Intent } from "../../kitchen/command.ts";
+import { type Command, certainly, withSlots } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import type { ProbeIs } from "../../kitchen/facts/probe-facts.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
@@ -208,13 +208,13 @@ export class ProbeWatch implements SecondWitness {
 
   private report(
     subject: ProbeSubject,
-    said: { intent: Intent; slots: object },
+    said: Command,
     at: number | undefined,
     words: string,
   ): void {
     const { state } = this.session;
     const when = at === undefined ? {} : { at: localIso(wallOf(state, at), state.zone) };
-    const command = { ...said, slots: { ...said.slots, ...when }, confidence: 1 } as Command;
+    const command = withSlots(said, when);
     const chosen = [{ owner: subject.owner.id, stage: subject.run.id }];
     this.session.carry({ wish: { command, chosen }, words });
   }
@@ -352,15 +352,15 @@ export class ProbeWatch implements SecondWitness {
 }
 
 /** The report that a sign amounts to. */
-function signOf({ sign }: ProbeSubject, value: number): { intent: Intent; slots: object } {
+function signOf({ sign }: ProbeSubject, value: number): Command {
   const rounded = Math.round(value * 10) / 10;
-  if (sign === "pressure") return { intent: "pressure", slots: { value: rounded, unit: "psi" } };
-  if (sign === "boil") return { intent: "boiling", slots: {} };
-  return { intent: "temperature", slots: { value: rounded, unit: "F" } };
+  if (sign === "pressure") return certainly("pressure", { value: rounded, unit: "psi" });
+  if (sign === "boil") return certainly("boiling", {});
+  return certainly("temperature", { value: rounded, unit: "F" });
 }
 
-function lossOf(subject: ProbeSubject, value: number): { intent: Intent; slots: object } {
-  if (subject.sign === "boil") return { intent: "boil-lost", slots: {} };
-  if (subject.sign === "pressure") return { intent: "pressure-lost", slots: {} };
+function lossOf(subject: ProbeSubject, value: number): Command {
+  if (subject.sign === "boil") return certainly("boil-lost", {});
+  if (subject.sign === "pressure") return certainly("pressure-lost", {});
   return signOf(subject, value);
 }

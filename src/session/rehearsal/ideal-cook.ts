@@ -3,7 +3,13 @@
  * and refrigerates where a disposition is asked. Plays rehearsals, and the quiet parts of tests.
  */
 import { startByWordAt } from "../../kitchen/agenda.ts";
-import type { Command, Intent, Ref } from "../../kitchen/command.ts";
+import {
+  certainly,
+  type Intent,
+  type Ref,
+  type SlotsOf,
+  type SpokenJarSize,
+} from "../../kitchen/command.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
@@ -34,8 +40,13 @@ const RECOVERY_MINUTES = 2;
 const SEALS_MINUTES = 5;
 const GOOD_LOW_TEMPERATURE_F = 182;
 
-function wish(intent: Intent, slots: object, words: string, chosen?: Ref): Carried {
-  const command = { intent, slots, confidence: 1 } as Command;
+function wish<I extends Intent>(
+  intent: I,
+  slots: SlotsOf[I],
+  words: string,
+  chosen?: Ref,
+): Carried {
+  const command = certainly(intent, slots);
   return { wish: chosen ? { command, chosen: [chosen] } : { command }, words };
 }
 
@@ -188,8 +199,8 @@ function fillAction(state: State, batch: Batch, run: StageRun, typical: number):
   const canner = load?.stages.find((one) => one.id === "canner");
   if (batch.option && canner?.state !== "complete") return [];
   const from = Math.max(run.startedAt ?? 0, canner?.endedAt ?? 0);
-  const size = batch.jar ?? undefined;
-  const text = batch.jar ? `${count} ${batch.jar}s filled` : `${count} filled`;
+  const size: SpokenJarSize | null = batch.jar === "pint-and-half" ? "pint-and-a-half" : batch.jar;
+  const text = size ? `${count} ${size}s filled` : `${count} filled`;
   const slots = size ? { count, size } : { count };
   return [
     { at: from + typical * MINUTE_MS, ...wish("jars-filled", slots, text, { owner: batch.id }) },

@@ -33,6 +33,11 @@ function loadMeant({ state, ref }: Asked): Load | undefined {
   );
 }
 
+/** A load's process: every load has one. */
+function processOf(load: Load): StageRun {
+  return runOfRole(load, "treatment") as StageRun;
+}
+
 /** Where a load is between the lighting of its canner and the lifting of its jars. */
 type Phase = "empty" | "coming-up" | "timed" | "lost" | "full" | "off" | "unload";
 
@@ -65,7 +70,7 @@ const SETTLING = `the jars wait ${minuteWords(SETTLE_MINUTES)}`;
 function heatOff(asked: Asked): string {
   const load = loadMeant(asked);
   if (!load) return potOff(asked);
-  const process = runOfRole(load, "treatment") as StageRun;
+  const process = processOf(load);
   switch (phaseOf(load)) {
     case "empty":
       return "Yes, no jars are in it. But it will have to warm up again before they go in.";
@@ -100,7 +105,7 @@ function potOff(asked: Asked): string {
 function open(asked: Asked): string {
   const load = loadMeant(asked);
   if (!load) return "There's nothing in a canner that I know of.";
-  const process = runOfRole(load, "treatment") as StageRun;
+  const process = processOf(load);
   const phase = phaseOf(load);
   if (phase === "empty") return "Yes: no jars are in it.";
   if (load.terms?.method === "pressure") return openUnderPressure(asked, load, phase);
@@ -128,7 +133,7 @@ function openUnderPressure({ state, now }: Asked, load: Load, phase: Phase): str
 function takeOut(asked: Asked): string {
   const load = loadMeant(asked);
   if (!load) return "There's nothing in a canner that I know of.";
-  const process = runOfRole(load, "treatment") as StageRun;
+  const process = processOf(load);
   switch (phaseOf(load)) {
     case "empty":
       return "Yes: it isn't loaded yet, as far as I know.";
@@ -155,7 +160,7 @@ function stop(asked: Asked): string {
   const phase = load && phaseOf(load);
   const from = `By ${SOURCES.general}.`;
   if (load && phase === "timed") {
-    const process = runOfRole(load, "treatment") as StageRun;
+    const process = processOf(load);
     const again = `If it stops, ${allMinutes(needed(load))} start again`;
     return `${upper(stillTimed(asked, process))}. ${again}. ${from}`;
   }
