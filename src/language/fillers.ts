@@ -20,7 +20,8 @@ function spelledOut(phrase: string): string[] {
 export const FILLERS = phrasesIn(`
   um|uh|er|erm|ah|aw|whew|phew|ooh|yay|ha|welp|heck|dang|dang it|rats|whoa|hallelujah|at long
   last|i will be darned|well i will be|oh|hmm|mm|well|so|please|kindly|just|now|then|actually|
-  really|finally|right|okay|hey|all right|here|there|nicely|already|anyway|honestly|basically|
+  really|finally|right|okay|hey|all right|here|there|nicely|already|anyway|anyhow|honestly|
+  basically|
   look|listen|you know|i mean|for me|for us|over here|over there|at last|at this point|as of
   now|right now|by now|at the moment|by the way|good news|bad news|guess
   what|you know what|do you know what|i tell you what|tell you what|if you would|if

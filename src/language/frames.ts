@@ -28,6 +28,7 @@ const STOPS: readonly (readonly [Stopping, RegExp])[] = [
   ["imagined", /\bwhat (if|happens (if|when))\b/],
   ["imagined", /\bso \w+ (that )?(i|we|you) could\b|\b(i|we) (almost|nearly) \w+\b/],
   ["imagined", /^(could|should|would|might) (have|of)\b|\bone of these days\b|\btill hell\b/],
+  ["imagined", /^(give (it|her|them)|wait) (a|another|\w+) (more )?(minute|second|moment)s? and\b/],
   ["imagined", /\b(i|we) (would (rather|sooner)|(was|were) (going|about) to)\b/],
   ["denied", /^(please )?(do not|never)\b(?! mind)/],
   ["denied", /^(i|we) (never|(will|am|are|is|was|were|have|had|would|could|did|do) not)\b/],

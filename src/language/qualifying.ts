@@ -25,6 +25,7 @@ const QUALIFIES: readonly RegExp[] = [
   /\b((they|it|that|lids?|jars?) look(s|ed)?|looks? (like|as if)|(should|must) (be|have))\b/,
   /\b(pretty|fairly|not|never|nowhere) (sure|certain|near)\b|\bapparently|\b(as|so) far as\b/,
   /\b(maybe|perhaps|probably|presumably|possibly|supposedly|allegedly|hopefully|unless)\b/,
+  /\bi swear (it|they|that)\b|\b(good as|practically|virtually|all but)\b/,
   /\b(give or take|sort of|kind of|ish|more or less|mostly|nearly|almost|barely|hardly)\b/,
   /\b(near|as) (enough|as|near as)( makes)?\b|\bin theory\b|\bat least$|\bgod willing\b/,
   /\b(lord willing|fingers crossed|(knock on|touch) wood|iffy|lost count|in this light)\b/,
@@ -96,13 +97,14 @@ const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
   venting: [/\b(a (bit|little|wisp|puff) of|little puffs|but|though|weak|thin|wisps?|kettle is)\b/],
   "weight-rocking": [/^no\b|\b(once|twice)\b|^rock$/],
   loaded: [
+    /\b(to go|to come|left)$/,
     /^all in$|\b(fridge|freezer|dishwasher|truck|car|van|washer|groceries)\b/,
     /\b(are|is|am) (all )?(going|being|getting)\b|\bbut one\b/,
   ],
   sealed: [/\b(soft|clicks?|loose|rings? hard|screwed the (rings|bands)|to me)\b/],
   "jars-filled": [OR_ANOTHER, /\bonly half\b/],
   done: [
-    /\b(about done|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
+    /\b(about done|done in|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
     /\blids?\b.* on the (counter|table)\b/,
   ],
 };
@@ -125,7 +127,7 @@ const COURTESY = new RegExp(
     "if you (are|were) (writing|keeping|noting|asking|wondering|interested)( \\w+){0,2}|" +
     "if you (please|like|care to know|want to know)|never mind (them|him|her|us)|" +
     "is not (that|it|this) (grand|lovely|something|nice|great|wonderful|beautiful|a \\w+)|" +
-    "(thank|praise|bless) \\w+( \\w+)?" +
+    "(thank|praise|bless) \\w+( \\w+)?|the (rain|wind|sun|storm|snow)( \\w+){1,3}" +
     ")$",
 );
 
@@ -160,6 +162,19 @@ function isPlain({ intent, confirms }: Command): boolean {
 
 const WEIGHED = wordSet("but though although however except only");
 
+/** "It's boiling, the argument next door": something behind the report that no kitchen has. */
+function namesAnother({ words }: Utterance, { slots }: Command): boolean {
+  const all = textOf(words);
+  const target = "target" in slots ? String(slots.target) : undefined;
+  return THING.test(all) && !MATTERS.test(all) && !(target && all.includes(target));
+}
+
+const THING = new RegExp(
+  "^(?:the|that|those|them) (?!(?:lot|rest|two|three|both|ones?|thing|last|whole|entire)\\b)" +
+    "(?!.*\\b(?:is|are|was|were|has|have|had|smells?|looks?|feels?)\\b)" +
+    "\\w+(?:( \\w+)? (?:in|of|on|at|from|next|outside)\\b.*)?$",
+);
+
 /**
  * Whether something in its sentence makes a report less than plain.
  * @param own the clause it stands in, and `others` those that say something else; none where a
@@ -191,6 +206,7 @@ export function isQualified(
   if (TAGGED.test(spoken) || (command.intent === "jars-filled" && UNNAMED.test(spoken)))
     return true;
   if (texts.some((words) => patterns.some((pattern) => pattern.test(textOf(words))))) return true;
+  if (start !== undefined && kept.some((one) => namesAnother(one, command))) return true;
   // "It's boiling, but thinly": what comes behind a "but" weighs against it.
   return kept.some((clause) => {
     const [first] = clause.words;

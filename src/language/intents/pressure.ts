@@ -98,7 +98,8 @@ export const pressure: MeaningOf<"pressure"> = {
     `,
     "gauge-tail": `
       on <gauge>|in {target}|in the canner|steady|even|holding|<still>|of pressure|pressure|
-      showing|flat|and holding steady|and staying there|up|on the (nose|dot|button|money)|dead on|
+      showing|flat|and holding steady|and staying there|up|on (there|her|it)|on the (nose|dot|
+      button|money)|dead on|
       exactly|gauge
       pressure
     `,

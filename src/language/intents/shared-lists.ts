@@ -141,7 +141,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
     reaching|reaches|touching|touched|making|made|running|runs|steady|stuck|pointing|points|
     settled|resting|rests|steadied|parked|hovering|sat|stood|stays|remains|dead|right|smack|
     settling|setting|setting right|sits right|
-    sitting right|stopped|pinned|level|staying|stays|clocking|topping out|leveled
+    sitting right|stopped|pinned|level|staying|stays|clocking|telling|tells|topping out|leveled
     off|levelled off|crossed|passed|just hit|just reached|steadied out|holding steady|holding
     even|pegged|hanging|hangs|just made|seeing|getting|giving|gives|gave)
   `,

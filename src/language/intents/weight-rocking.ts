@@ -9,8 +9,8 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
   slots: { target: "name", at: "instant" },
   example: "the weight is rocking",
   wordings: [
-    `[<the>] <weight> [is|are|has|have|has been] [<still>] [started|begun|began|begins|starts]
-    [to] [now] [<still>] <rocking> [<steady>] [<steady>] [<when>|<lasting>]`,
+    `[<the>] <weight> [is|are|has|have|has been] [<still>] [started|begun|began|begins|starts|
+    took|taken] [to] [now] [<still>] <rocking> [<steady>] [<steady>] [<when>|<lasting>]`,
     `[<the>] <weight> [has|have|just|is|has just] (started|started up|got going|took off|came
     alive|come alive|going|moving|got moving|woke up|kicked in|come on) [<steady>] [<steady>]
     [<when>]`,
