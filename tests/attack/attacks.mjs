@@ -1,5 +1,6 @@
 /** All attacks, by name. */
 import { damagedJournal } from "./damaged-journal.mjs";
+import { escapes } from "./escapes.mjs";
 import { lostTerminal } from "./lost-terminal.mjs";
 import { archives, locks, typing, zones } from "./odds.mjs";
 import { fullDevices, namedFiles, outputs } from "./outputs.mjs";
@@ -19,6 +20,7 @@ export const ATTACKS = {
   "full-devices": fullDevices,
   "named-files": namedFiles,
   typing,
+  escapes,
   archives,
   watches,
   windows,
