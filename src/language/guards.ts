@@ -50,6 +50,12 @@ const ALL_BUT =
 const MERELY =
   /\b(just|only|merely|barely|hardly|but) (steam|steaming|wisps|a wisp|a puff|puffs)\b/;
 
+/** A boil that goes away, unlike one that boils away. */
+const FADING = new RegExp(
+  "\\b(boil|steam) (is |has |was )?(going|gone|goes|went) (away|back|off|down)\\b|" +
+    "\\bboil (is |has )?(going|gone|goes|went) out\\b",
+);
+
 /** True where the words ask, wish, doubt or plan, whatever they matched. */
 export function isNoReport(said: Utterance, intent: Intent): boolean {
   const { report, unasked, doubting } = MEANINGS[intent];
@@ -61,6 +67,7 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (HEARSAY.test(text) || NOT_OURS.test(text) || TO_BE_DONE.test(text)) return true;
   if (intent === "sealed" && ALL_BUT.test(text)) return true;
   if (intent === "venting" && MERELY.test(text)) return true;
+  if ((intent === "venting" || intent === "boiling") && FADING.test(text)) return true;
   // "It's hot in here" is about the room.
   if (intent !== "temperature" && /\bin here\b/.test(text)) return true;
   const first = said.words.findIndex(({ word }) => !BEFORE_ASKING.has(word));

@@ -231,6 +231,16 @@ function inOrder(whole: Matched): Command | undefined {
 
 /** Words as one command, where a wording covers them surely; undefined where none does. */
 export function surelyUnderstood(said: Utterance, context: Context): Command | undefined {
+  const known = sureOf.get(said);
+  if (known?.context === context) return known.command;
+  const command = sureIn(said, context);
+  sureOf.set(said, { context, command });
+  return command;
+}
+
+const sureOf = new WeakMap<Utterance, { context: Context; command: Command | undefined }>();
+
+function sureIn(said: Utterance, context: Context): Command | undefined {
   if (said.words.length === 0 || said.cut) return undefined;
   const answer = context.question ? answerTo(said, context.question) : undefined;
   const command = answer ?? inOrder(matched(said, context));

@@ -8,6 +8,7 @@ import { beginsAsking } from "./guards.ts";
 import { MEANINGS } from "./intents/all.ts";
 import { surelyUnderstood } from "./understand.ts";
 import { isLotDetail } from "./values/lots.ts";
+import { numbersAt } from "./values/spoken-numbers.ts";
 import type { Utterance } from "./words.ts";
 
 /** The clauses that may each say something; empty where the sentence is a single one. */
@@ -110,6 +111,9 @@ function isOne(whole: Utterance, one: Utterance, other: Utterance, context: Cont
   if (other.words.length > MOST_DETAIL_WORDS) return false;
   const meant = (said: Utterance) => surelyUnderstood(said, context)?.intent;
   if (isLotDetail(other)) return meant(whole) === "begin";
+  if (![...one.words, ...other.words].some((_, at, all) => numbersAt(all, at).length > 0)) {
+    return false;
+  }
   const [first, second] = [meant(one), meant(other)];
   // "The beans are all packed, seven pints".
   const counted = first === "done" && second === "jars-filled";

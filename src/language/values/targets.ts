@@ -179,7 +179,7 @@ function exactAt(
 
 /** A running batch by the name of one of its pieces: "the third bean jar". */
 function ofOne(name: string, names: Names): Entry | undefined {
-  if (name.length < 4 || name.endsWith("s")) return undefined;
+  if (name.length < 4 || name.endsWith("s") || names.running === 0) return undefined;
   const all = [`${name}s`, `${name}es`].map((plural) => names.byName.get(plural));
   return all.find((entry) => entry !== undefined && entry.batches.length > 0);
 }
@@ -318,6 +318,7 @@ function attributeAt(words: readonly Word[], at: number, names: Names) {
   return named ? { value: entry, next: at + 1 } : undefined;
 }
 
+const MAY_BE_ORDINAL = /^(first|second|third|.*(th|st|nd|rd))$/;
 const RUNS = /^(batch|lot|run|round)$/;
 
 /**
@@ -327,6 +328,8 @@ const RUNS = /^(batch|lot|run|round)$/;
 function nthAt(words: readonly Word[], at: number, names: Names): Parsed<Target> | undefined {
   const word = (place: number) => words[place]?.word ?? "";
   const first = /^(a|one|per|every)$/.test(word(at - 1)) ? undefined : ordinalAt(words, at);
+  if (!first && !words.slice(at + 1).some(({ word }) => MAY_BE_ORDINAL.test(word)))
+    return undefined;
   let from = first?.next ?? at;
   if (first && RUNS.test(word(from))) {
     from += word(from + 1) === "of" ? 2 : 1;
