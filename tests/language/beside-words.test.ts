@@ -1,4 +1,4 @@
-/** Words that may stand beside a report: they change nothing, and never hide that something failed. */
+/** Words beside a report: they change nothing, and never hide that something failed. */
 import { describe, expect, it } from "vitest";
 import { BESIDE, LIKENS, MOST_LIKENED } from "../../src/language/beside-words.ts";
 import { TELLING } from "../../src/language/guards.ts";

@@ -196,7 +196,7 @@ describe("going away", () => {
       "it's boiling and the lids are covered",
       "I'm out for an hour",
     );
-    expect(answers.at(-1)).toMatch(/^No: somebody has to watch .*Meanwhile: /);
+    expect(answers.at(-1)).toMatch(/^Stay: somebody has to watch .*Meanwhile: /);
     const cooling = await said(BEANS, "[cook until cool]", "I'm out for an hour", "I'm back");
     expect(cooling.answers.at(-2)).toMatch(/^Nothing needs watching/);
   });

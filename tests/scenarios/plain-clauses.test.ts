@@ -19,6 +19,12 @@ describe("what clears a doubt", () => {
     expect(played.review.batches[0]?.process?.achievedMinutes).toBeGreaterThan(0);
   });
 
+  it("is not taken before it is asked for, and says when it will be", async () => {
+    const played = await play(BEANS, "0:01 the bottle reads five percent\n");
+    expect(played.review.batches[0]?.confirmed).toEqual([]);
+    expect(allSaid(played)).toMatch(/I'll ask about that when it counts/);
+  });
+
   it("is not a yes if it is a guess", async () => {
     const played = await play(
       BEANS,

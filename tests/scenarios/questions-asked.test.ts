@@ -103,6 +103,10 @@ describe("other questions of the moment", () => {
       /somebody has to watch the dilled green beans until twenty to ten/,
     ],
     [
+      `${BOIL}+0:09 do I have to stay with it`,
+      /^Stay: somebody has to watch the dilled green beans until twenty to ten/,
+    ],
+    [
       `${BOIL}+0:09 can I begin the pickled beets now`,
       /^It can begin: say start pickled beets\. The canner has the dilled .* until twenty to ten/,
     ],

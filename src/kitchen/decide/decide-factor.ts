@@ -84,8 +84,20 @@ function put(deciding: Deciding<"factor">, confirm: Confirm): Decision {
     batch.confirmed.some(({ factor, held }) => factor === confirm.factor && !held),
   );
   const [batch] = denied;
-  if (!batch || denied.length > 1) return refused("I have not asked about that yet.");
+  if (!batch || denied.length > 1) return refused(whyNotNow(state, confirm));
   return noted(deciding, [batch], confirm);
+}
+
+/** Why a yes that was given unasked is not taken: it is known, or its question comes later. */
+function whyNotNow(state: State, { factor: id }: Confirm): string {
+  const running = activeOwners(state).filter((one): one is Batch => !isLoad(one));
+  const having = running.filter((batch) => factorOf(batch, id) !== undefined);
+  const known = having.some((batch) => {
+    return batch.confirmed.some(({ factor, held }) => factor === id && held);
+  });
+  if (known) return "I have that noted already.";
+  if (having.length === 0) return "Nothing here has that.";
+  return "I'll ask about that when it counts. Tell me again then.";
 }
 
 /** What is written down about a factor of these batches. */

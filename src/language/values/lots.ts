@@ -57,7 +57,7 @@ const REFUSED = wordSet(
   "opened reminder market store buy need needs look looks bought sell sold done finished",
   "out boiling boil sealed but back up through into",
   "let us start begin want go do make making can to be like would tell said say says note",
-  "remind jar jars pints pint quarts quart while canner",
+  "remind jar jars pints pint quarts quart while canner get",
 );
 
 /** What a clause begins with that says of which sort a lot is: "these are". */

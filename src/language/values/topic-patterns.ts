@@ -213,7 +213,13 @@ export const ACT_PATTERNS: Topics<Act> = [
   ],
   [
     "leave",
-    /\b((go|pop|step|run|nip) (out|outside|away|to)|leave (the house|it|home|them alone|the kitchen|this alone|for)|go to (bed|church|town|work|the store)|take a (nap|walk|shower)|sleep|lie down|sit down|sit on|answer the (door|phone)|feed the)\b/,
+    new RegExp(
+      "\\b((stay|stand|sit|wait|hang around|be|watch) (here|there|with|by|beside|next to|over)|" +
+        "watch (it|them|the (pot|canner|stove|gauge))|(go|pop|step|run|nip) (out|outside|away|to)|" +
+        "leave (the house|it|home|them alone|the kitchen|this alone|for)|" +
+        "go to (bed|church|town|work|the store)|take a (nap|walk|shower)|sleep|lie down|" +
+        "sit down|sit on|answer the (door|phone)|feed the)\\b",
+    ),
   ],
   [
     "start-over",

@@ -1,4 +1,4 @@
-/** "Can I go out": what must be watched, and what comes due first. */
+/** "Can I go out", "do I have to stay": what must be watched, and what comes due first. */
 import { agenda, type DueItem, stageClock } from "../../kitchen/agenda.ts";
 import { activeOwners, inCanner } from "../../kitchen/owners.ts";
 import { shelves } from "../../kitchen/shelves.ts";
@@ -25,10 +25,10 @@ export function whyStay(state: State, now: number): string | undefined {
     const clock = stageClock(watched);
     const at = clock && clock.dueAt > now ? atMoment(state, clock.dueAt, now) : "it's done";
     const until = at.replace(/^at /, "");
-    return `No: somebody has to watch ${ownerName(state, owner)} until ${until}.`;
+    return `Stay: somebody has to watch ${ownerName(state, owner)} until ${until}.`;
   }
   const hot = heatedOnStove(state, undefined)?.owner ?? inCanner(state)[0];
-  return hot ? `Not with ${ownerName(state, hot)} on the heat.` : undefined;
+  return hot ? `Stay with ${ownerName(state, hot)}, on the heat now.` : undefined;
 }
 
 export function mayLeave(state: State, now: number): string {
@@ -40,5 +40,5 @@ export function mayLeave(state: State, now: number): string {
   if (hands) {
     return `Nothing needs watching, but ${hands.run.spec.title} waits for your hands.${due}`;
   }
-  return due ? `Yes, nothing needs watching.${due}` : "Yes: nothing is running.";
+  return due ? `You can go: nothing needs watching.${due}` : "You can go: nothing is running.";
 }
