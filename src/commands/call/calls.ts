@@ -148,7 +148,7 @@ const RECKON_CALLS = {
       power: quantity("POWER", "of the burner: 2500W"),
       to: text("TEMPERATURE", "the temperature to reach, or boil"),
       altitude: ALTITUDE,
-      burner: one(["gas", "electric", "induction"], "which kind it is"),
+      burner: one(["gas", "electric", "induction"], "the kind of burner"),
     },
   },
   process: {

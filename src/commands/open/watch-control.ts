@@ -59,7 +59,7 @@ export function watchedBy(
   { pid, startedAt }: { pid: number; startedAt: string },
 ): string {
   const mend = "brinebell watch --stop ends it";
-  return `process ${pid} watches ${folder} since ${startedAt}; ${mend}`;
+  return `process ${pid} has watched ${folder} since ${startedAt}; ${mend}`;
 }
 
 /** Who watches; status 1 where nobody does. */
@@ -74,7 +74,7 @@ export async function stopWatch(folder: string, json: boolean): Promise<CommandR
   const watcher = watcherOf(folder);
   if (!watcher) return failed(1, `watch: nobody watches ${folder}`);
   if (await endWatch(folder, watcher, PATIENCE_MS)) {
-    return told(folder, json, `Process ${watcher.pid} watches no more.`);
+    return told(folder, json, `Process ${watcher.pid} has stopped watching.`);
   }
   return failed(3, `watch: process ${watcher.pid} does not end; end it by hand`);
 }

@@ -19,14 +19,14 @@ function formerOf(type: FactType): readonly string[] {
   return declarationOf(type).formerly ?? [];
 }
 
-function checkers(also: readonly string[]): (type: FactType) => Checker {
-  const made = new Map<FactType, Checker>();
+/** The checker for each kind of fact, made when it is first used; undefined for an unknown kind. */
+function checkers(also: readonly string[]): (type: unknown) => Checker | undefined {
+  const made = new Map<unknown, Checker>();
   return (type) => {
-    let checker = made.get(type);
-    if (!checker) {
-      checker = objectChecker(shapeOf(type), true, [...also, ...formerOf(type)]);
-      made.set(type, checker);
-    }
+    const known = made.get(type);
+    if (known || !isFactType(type)) return known;
+    const checker = objectChecker(shapeOf(type), true, [...also, ...formerOf(type)]);
+    made.set(type, checker);
     return checker;
   };
 }
@@ -44,13 +44,12 @@ export function faultOfLine(line: unknown): string | undefined {
   return faultOf(line, lineChecker);
 }
 
-function faultOf(value: unknown, checkerOf: (type: FactType) => Checker): string | undefined {
+function faultOf(value: unknown, checkerOf: typeof eventChecker): string | undefined {
   if (typeof value !== "object" || value === null) return "it holds no event";
   const { type } = value as { type?: unknown };
-  if (!isFactType(type)) {
-    return `an event of the unknown type ${shown(type)}; a later version may know it`;
-  }
-  return checkerOf(type)(value) ? undefined : wrongIn(type, value);
+  if (checkerOf(type)?.(value)) return undefined;
+  if (isFactType(type)) return wrongIn(type, value);
+  return `an event of the unknown type ${shown(type)}; a later version may know it`;
 }
 
 /** Names the field that the schema refuses. */
