@@ -20,6 +20,11 @@ export class Alarms {
     this.known.set(key, { nextAt: now + waitMs, waitMs });
   }
 
+  /** Whether an alarm was said before. */
+  has(key = ""): boolean {
+    return this.known.has(key);
+  }
+
   /** When the next of what rings is to be said; what rings unheard at once; else Infinity. */
   nextAt(ringing: readonly string[]): number {
     return Math.min(

@@ -60,7 +60,10 @@ export class Desk {
     const keyed = new Set(kept.map(({ key }) => key));
     const fresh = kept.filter(({ rank, key }) => rank === "alarm" && key !== undefined);
     for (const { key = "", broken } of fresh) this.alarms.spoke(key, now, broken);
-    const again = this.alarms.due(ringing, now).filter(({ key }) => !keyed.has(key));
+    const again = this.alarms
+      .due(ringing, now)
+      .filter(({ key }) => !keyed.has(key))
+      .map((want) => (this.alarms.has(want.key) ? withToDo(want) : want));
     for (const { key = "", broken } of again) this.alarms.spoke(key, now, broken);
     const all = [...again, ...kept];
     const lines = RANKS.flatMap((rank) => {
@@ -223,6 +226,10 @@ export class Desk {
 /** Under which name it is kept that what its time will come for was told. */
 function told({ id }: Lesson): string {
   return `${id}/told`;
+}
+
+function withToDo({ todo, ...want }: Want): Want {
+  return todo ? { ...want, text: `${want.text} ${todo}` } : want;
 }
 
 function isTwin(one: Want, other: Want): boolean {

@@ -32,6 +32,8 @@ export type Want = Wording & {
   guards?: boolean;
   /** The process it tells of is broken: it rings at the same pace until somebody answers. */
   broken?: boolean;
+  /** What to do about what rings, said with it when it is said again. */
+  todo?: string;
   /** It says no to what was asked. */
   refuses?: boolean;
   /** It says no more than that something was done: what follows of the same one says it too. */

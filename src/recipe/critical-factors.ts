@@ -29,8 +29,7 @@ const SEAL = "The seal may not last: keep those jars in the refrigerator and eat
 export const CRITICAL_FACTORS: CriticalFactor[] = [
   {
     id: "vinegar-5-percent",
-    ask: "What strength does the vinegar's label say?",
-    askShort: "What percent is the vinegar?",
+    ask: "What percent is the vinegar?",
     shared: true,
     answer: { type: "percent", least: VINEGAR_PERCENT },
     otherwise:

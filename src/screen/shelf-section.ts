@@ -84,7 +84,8 @@ export function shelfSection(shelf: Shelf, width: number, turns: ShelfTurns): Se
   const all = rows.flatMap((row, index) => [row, ...(details[index] ?? [])]);
   return {
     draw(_, height) {
-      if (height === 1) return [oneRow(shelf, width)];
+      // A heading above nothing but a number of things would show none of them.
+      if (height === 1 || (height === 2 && rows.length > 1)) return [oneRow(shelf, width)];
       if (height > all.length) return [head, ...all];
       return [head, ...fitting(rows, height - 1)];
     },

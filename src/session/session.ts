@@ -44,7 +44,7 @@ export class Session {
       voice: parts.voice,
       moment: () => this.moment(),
       worded: (text) => wordsIn(state.kitchen.units, text),
-      ringing: () => ringing(state),
+      ringing: () => ringing(state, this.now()),
       onLines: parts.onLines,
       ...(parts.onDecided ? { onDecided: parts.onDecided } : {}),
     });

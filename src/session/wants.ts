@@ -33,16 +33,27 @@ function itemOf(state: State, key: string): DueMoment {
 }
 
 /** All that rings, as it is said now. */
-export function ringing(state: State): Want[] {
-  return state.ringing.map((key) => alarmOf(state, itemOf(state, key)));
+export function ringing(state: State, now: number): Want[] {
+  return state.ringing.map((key) => alarmOf(state, itemOf(state, key), now));
 }
 
 /** An alarm that guards a process is said even when the kitchen is hushed. */
-function alarmOf(state: State, item: DueMoment): Want {
+function alarmOf(state: State, item: DueMoment, now: number): Want {
   const { key, run, what } = item;
   const guards = run !== undefined && rulesOf(run.spec).watched;
   const broken = guards && (what === "off" || (run.kept !== undefined && isLost(run.kept)));
-  return { rank: "alarm", key, guards, broken, ...dueWording(state, item) };
+  const todo = nextStep(state, item, now);
+  const wording = dueWording(state, item);
+  return { rank: "alarm", key, guards, broken, ...wording, ...(todo ? { todo } : {}) };
+}
+
+/** What the end of a clock has begun, in short. */
+function nextStep(state: State, { owner, run, what }: DueMoment, now: number): string {
+  if (what !== "end" || !owner || !run) return "";
+  const after = owner.stages.slice(owner.stages.indexOf(run) + 1);
+  const next = after.find((one) => one.state === "running");
+  const wording = next && promptWording(state, owner, next, now);
+  return wording?.lesson?.short ?? wording?.text ?? "";
 }
 
 /** What came due; an alarm is said because it rings. */

@@ -131,7 +131,7 @@ function waitingToStart(state: State, batch: Batch, run: StageRun, now: number):
 
 /** Food that is packed hot is not heated before there is a hot canner to take it. */
 function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
-  const short = `Once the canner is hot: ${run.spec.title}.`;
+  const short = `${upper(run.spec.title)} once the canner is hot.`;
   const text = openLoad(state, batch) ? `${short} Tell me when it is.` : short;
   return { text, short, waits: true };
 }
@@ -157,14 +157,14 @@ function marking(state: State, batch: Batch, now: number): string {
   const expected = batch.expectedJars && !told ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   const { mark } = batch;
-  const lids = marksLids(state, batch) ? ` Mark the lids ${mark} 1 and up.` : "";
+  const lids = marksLids(state, batch) ? ` Mark the lids from ${mark} 1.` : "";
   const wait = load || !batch.option ? "" : " Wait for the canner.";
   return `${wait}${expected}${part}${lids}`;
 }
 
-/** "Fill to half an inch, lids D 1 and up." */
+/** "Fill to half an inch, lids from D 1." */
 function briefFill(state: State, batch: Batch, { spec }: StageRun): string {
-  const lids = marksLids(state, batch) ? `, lids ${batch.mark} 1 and up` : "";
+  const lids = marksLids(state, batch) ? `, lids from ${batch.mark} 1` : "";
   const part = fillPart(state, batch, batch.expectedJars ?? 0);
   const space = INCHES[batch.recipe.headspaceIn ?? 0];
   const fill = upper(spec.title);

@@ -25,6 +25,7 @@ import { durationWords, momentWords } from "./spoken-time.ts";
 /** Something with a clock: a stage or a timer, with what to call it. */
 type Ticking = {
   name: string;
+  what?: string;
   dueAt: number;
   lost: boolean;
   owner?: Owner;
@@ -38,8 +39,8 @@ function ticking(state: State): Ticking[] {
     for (const run of owner.stages) {
       const clock = stageClock(run);
       if (!clock) continue;
-      const name = `${calledName(state, owner)}, ${run.spec.title}`;
-      list.push({ name, dueAt: clock.dueAt, lost: clock.lost, owner, run });
+      const name = calledName(state, owner);
+      list.push({ name, what: run.spec.title, dueAt: clock.dueAt, lost: clock.lost, owner, run });
     }
   }
   for (const timer of Object.values(state.timers)) {
@@ -64,14 +65,15 @@ function narrowed(state: State, ref: Meant | undefined): Ticking[] {
 }
 
 function leftSentence(state: State, one: Ticking, now: number): string {
-  const name = upper(one.name);
-  if (one.lost) return `${name} is stopped: its sign was lost, and the whole time starts again.`;
+  const name = upper(one.what === undefined ? one.name : `${one.name}: ${one.what}`);
+  const and = one.what === undefined ? ":" : ",";
+  if (one.lost) return `${name}${and} stopped. Its sign was lost, and the whole time starts again.`;
   const left = one.dueAt - now;
   const when = momentWords(upToMinute(wallOf(state, one.dueAt)), wallOf(state, now), state.zone);
-  if (left <= 0) return `${name} has been due for ${durationWords(left)}.`;
+  if (left <= 0) return `${name}${and} due for ${durationWords(left)}.`;
   const tested = one.run && rulesOf(one.run.spec).watched;
   const length = tested ? durationWords(upToMinute(left)) : `about ${durationWords(left)}`;
-  return `${name}: ${length}, ${when}.`;
+  return `${name}${and} ${length}, ${when.replace(/^(at|on) /, "until ")}.`;
 }
 
 /** Work without a clock: how long it has had, and how long it usually takes. */

@@ -151,6 +151,13 @@ describe("the desk", () => {
     ]);
   });
 
+  it("says of what rings on what to do about it", () => {
+    const counter = new Counter();
+    counter.ringing = [{ ...done, todo: "Heat off, lid off." }];
+    expect(counter.at(0)).toEqual(["Provider: the time is full."]);
+    expect(counter.at(31)).toEqual(["Provider: the time is full. Heat off, lid off."]);
+  });
+
   it("says that something was done where nothing is left to say of what follows", () => {
     const counter = new Counter();
     const lesson = { id: "stand", short: "" };

@@ -85,9 +85,9 @@ describe("questions that guard safety", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans", { variety: "Provider" });
     story.says(1, "begin", { named: "brine" });
-    expect(questions(story.state)[0]?.text).toMatch(/^What strength does the vinegar/);
+    expect(questions(story.state)[0]?.text).toMatch(/^What percent is the vinegar/);
     story.begins(2, "pickled-beets");
-    expect(questions(story.state)[0]?.text).toMatch(/^Provider: What strength/);
+    expect(questions(story.state)[0]?.text).toMatch(/^Provider: What percent/);
   });
 
   it("ask about a dial again each season", () => {

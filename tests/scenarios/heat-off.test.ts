@@ -93,7 +93,7 @@ describe("an end that is told", () => {
     const said = allSaid(played);
     expect(begun).toMatch(/:58[+-]/);
     expect(said).toMatch(/Fifteen minutes, until /);
-    expect(said).toMatch(/process: eleven minutes, at /);
+    expect(said).toMatch(/process, eleven minutes, until /);
     const words = minute % 5 === 0 ? /until (.*past|.*to) / : new RegExp(`until \\d+:${minute}`);
     expect(said).toMatch(words);
   });

@@ -60,7 +60,7 @@ describe("the altitude", () => {
 });
 
 describe("critical factors", () => {
-  const ASKED = ["strength", "headspace", "Lids: new"];
+  const ASKED = ["percent is the vinegar", "headspace", "Lids: new"];
 
   it("are each asked once in the flow of the work", async () => {
     const { played, batch } = await day("0:00 [cook until done]");

@@ -28,7 +28,7 @@ describe("how much is said", () => {
     kitchen.session.hear("half an inch");
     const { lines } = kitchen.session.hear("new lids");
     const all = [...kitchen.lines.map(({ text }) => text), ...lines].join("\n");
-    expect(all).toContain("Fill to half an inch, lids P 1 and up");
+    expect(all).toContain("Fill to half an inch, lids from P 1");
     expect(all).toMatch(/face clear of the steam/);
   });
 

@@ -12,6 +12,7 @@ export const sealCheck: StageRules = {
   usual: {
     title: "seal check",
     say: "Bands off. Press the middle of each lid.",
+    short: "Bands off, press each lid.",
     sayUnprocessed: null,
     minutes: 10,
     window: null,
