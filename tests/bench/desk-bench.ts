@@ -37,30 +37,14 @@ function isNight({ at }: Said): boolean {
   return minute >= 21 * 60 + 30 || minute < 6 * 60 + 30;
 }
 
-/** Seconds from each command to its answer: what still speaks then, and is not cut off for it. */
-function waits(said: readonly { one: Said; seconds: number }[]): number[] {
-  let busyUntil = 0;
-  const list: number[] = [];
-  for (const { one, seconds } of said) {
-    const at = Date.parse(one.at) / 1000;
-    if (one.rank === "answer") list.push(Math.max(0, busyUntil - at));
-    // A prompt is cut off by an answer; alarms and answers are said to the end.
-    if (one.rank !== "prompt") busyUntil = Math.max(busyUntil, at) + seconds;
-  }
-  return list.sort((a, b) => a - b);
-}
-
 function figures({ said, asked }: Played): string[] {
-  const timed = said.map((one) => ({ one, seconds: secondsOf(one.text) }));
   const texts = said.map(({ text }) => text);
   const from = Date.parse(said[0]?.at ?? "");
   const first = said.filter(({ at }) => Date.parse(at) - from <= 60_000);
   const sentences = texts.flatMap((text) => text.split(/(?<=[.!?;]) /));
   const longest = Math.max(...sentences.map(secondsOf));
-  const list = waits(timed);
-  const p95 = list[Math.floor(list.length * 0.95)] ?? 0;
   const unasked = said.filter(({ rank }) => rank !== "answer").length;
-  const total = timed.reduce((sum, { seconds }) => sum + seconds, 0);
+  const total = texts.reduce((sum, text) => sum + secondsOf(text), 0);
   return [
     words(texts),
     words(first.map(({ text }) => text)),
@@ -68,12 +52,11 @@ function figures({ said, asked }: Played): string[] {
     unasked,
     Math.round(total),
     longest.toFixed(1),
-    p95.toFixed(1),
     said.filter(isNight).length,
   ].map(String);
 }
 
-const HEADS = "words, first minute, questions, unasked, seconds, longest s, answer p95 s, at night";
+const HEADS = "words, first minute, questions, unasked, seconds, longest s, at night";
 console.log(`| day | ${HEADS.split(", ").join(" | ")} |`);
 const handed = process.argv.find((one) => one.endsWith(".js"));
 const main = handed ?? join("dist", "brinebell.js");

@@ -17,8 +17,7 @@ function amounts(recipe: Recipe, stage: Stage, forLb: number) {
 }
 
 /** A volume said in words or digits. */
-const VOLUME =
-  /\b(?:an?|half a|(?:\w+ and )?an? \w+|\w+|\d[\d /]*) (?:cups?|quarts?|gallons?|tablespoons?|teaspoons?)\b/i;
+const VOLUME = /\b(?:\w+|\d[\d /]*) (?:cups?|quarts?|gallons?|tablespoons?|teaspoons?)\b(?! jar)/i;
 /** It holds for any weight where it is said of each jar, or of each of something. */
 const OF_EACH = /\b(?:each|every|to the|a pint|a quart|at a time)\b/;
 

@@ -46,12 +46,22 @@ const STOP_MS = 300;
 /** What a sentence cuts short, which is said again after it. */
 const CUTS_IN: Record<SpeechRank, readonly SpeechRank[]> = {
   alarm: ["answer", "question", "prompt"],
-  answer: ["prompt"],
-  question: [],
+  answer: ["question", "prompt"],
+  question: ["prompt"],
   prompt: [],
 };
 
-type Current = { utterance: SpokenSentence; handle: SpeechHandle; cutShort: boolean };
+/** Answers that come later than this after one another, ms, belong to different words. */
+const SAME_TURN_MS = 200;
+/** An answer that was being said for this long, ms, was heard, and is not said again. */
+const HEARD_MS = 1500;
+
+type Current = {
+  utterance: SpokenSentence;
+  handle: SpeechHandle;
+  cutShort: boolean;
+  sinceMs: number;
+};
 
 /**
  * The voice: one sentence at a time, alarms first, each alarm preceded by the bell. A voice that
@@ -62,6 +72,8 @@ export class Speaker implements VoicePort {
   private readonly parts: SpeakerParts;
   private manner: SpeechManner;
   private current: Current | undefined;
+  private readonly arrived = new WeakMap<SpokenSentence, number>();
+  private readonly saidAgain = new WeakSet<SpokenSentence>();
   private outage: { retryAtMs: number; waitMs: number } | undefined;
   private speaking = false;
   private hushed = false;
@@ -79,11 +91,31 @@ export class Speaker implements VoicePort {
       this.drop({ utterance, why: reason });
       return;
     }
-    for (const dropped of this.queue.add(utterance)) this.drop(dropped);
+    this.arrived.set(utterance, this.msSince());
     const current = this.current;
+    const goesFirst = current !== undefined && this.isAnsweredAnew(current, utterance);
+    if (goesFirst) this.cutShort(current, this.isWantedAgain(current));
+    for (const dropped of this.queue.add(utterance, goesFirst)) this.drop(dropped);
     if (current && CUTS_IN[utterance.rank].includes(current.utterance.rank))
       this.cutShort(current, true);
     this.advance();
+  }
+
+  /** Who has said something else meanwhile wants the answer to that first. */
+  private isAnsweredAnew(current: Current, { rank }: SpokenSentence): boolean {
+    if (current.cutShort || rank !== "answer" || current.utterance.rank !== "answer") return false;
+    return this.msSince(this.arrived.get(current.utterance)) > SAME_TURN_MS;
+  }
+
+  /** An answer that was hardly heard is said once more, and once only. */
+  private isWantedAgain({ utterance, sinceMs }: Current): boolean {
+    const again = !this.saidAgain.has(utterance) && this.msSince(sinceMs) < HEARD_MS;
+    this.saidAgain.add(utterance);
+    return again;
+  }
+
+  private msSince(ms = 0): number {
+    return this.parts.clock.read().monoMs - ms;
   }
 
   cancel(key: string): void {
@@ -164,7 +196,7 @@ export class Speaker implements VoicePort {
       this.parts.onSpeaking?.(true);
     }
     const handle = this.startEngine(engine, text);
-    const current = { utterance, handle, cutShort: false };
+    const current = { utterance, handle, cutShort: false, sinceMs: clock.read().monoMs };
     this.current = current;
     const guardMs = speechDeadlineMs(text, this.manner.rate) + GRACE_MS;
     const callOff = clock.after(guardMs, () => {

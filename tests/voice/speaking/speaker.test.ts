@@ -50,6 +50,36 @@ describe("the speaking queue", () => {
     expect(voice.mostAtOnce).toBe(1);
   });
 
+  it("answers what was said meanwhile at once, and then goes on with what it was saying", async () => {
+    speaker.say(answer("the clock is stopped"));
+    await clock.pass(300);
+    speaker.say(answer("eight pints"));
+    speaker.say({ rank: "question", text: "how much headspace" });
+    await clock.pass(100);
+    expect(voice.texts).toEqual(["the clock is stopped", "eight pints"]);
+    await clock.pass(10_000);
+    const after = ["the clock is stopped", "how much headspace"];
+    expect(voice.texts).toEqual(["the clock is stopped", "eight pints", ...after]);
+  });
+
+  it("does not go back to an answer that was heard when something else was said", async () => {
+    speaker.say(
+      answer("the clock is stopped, bring it back to a full boil and tell me when it is"),
+    );
+    await clock.pass(1600);
+    speaker.say(answer("eight pints"));
+    await clock.pass(10_000);
+    expect(voice.texts).toHaveLength(2);
+  });
+
+  it("lets an answer cut short a question, which is asked again after it", async () => {
+    speaker.say({ rank: "question", text: "new lids or used" });
+    await clock.pass(100);
+    speaker.say(answer("noted"));
+    await clock.pass(10_000);
+    expect(voice.texts).toEqual(["new lids or used", "noted", "new lids or used"]);
+  });
+
   it("drops a prompt whose moment has passed, or that nobody wants any more", async () => {
     let wanted = true;
     speaker.say(answer("first"));
