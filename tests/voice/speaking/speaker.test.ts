@@ -50,7 +50,7 @@ describe("the speaking queue", () => {
     expect(voice.mostAtOnce).toBe(1);
   });
 
-  it("answers what was said meanwhile at once, and then goes on with what it was saying", async () => {
+  it("answers at once what was said meanwhile, then goes on with what it was saying", async () => {
     speaker.say(answer("the clock is stopped"));
     await clock.pass(300);
     speaker.say(answer("eight pints"));
