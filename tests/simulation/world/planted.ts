@@ -346,4 +346,85 @@ export const PLANTED: readonly Planted[] = [
     },
     mishaps: [[]],
   },
+  {
+    name: "what was not tested is begun as the nearest that was",
+    rule: "the food gate begins nothing untested",
+    module: "src/recipe/foods/food-gate.ts",
+    export: "gateBegin",
+    wrap:
+      (real) =>
+      (...asked) => {
+        const gate = real(...asked) as { is: string };
+        const recipe = / jam$/.test(asked[1] as string) ? "berry-jam" : "applesauce";
+        return gate.is === "untested" ? { is: "tested", recipe, foods: [], options: [] } : gate;
+      },
+    mishaps: [["wrong-food"]],
+    cards: ["berry-jam", "applesauce"],
+    quiet: true,
+  },
+  {
+    name: "whatever is added is a seasoning",
+    rule: "what is said to be added is held against what was tested",
+    module: "src/recipe/foods/addition-gate.ts",
+    export: "gateAddition",
+    wrap: () => (_recipe, _tables, said) => ({ is: "seasoning", said }),
+    mishaps: [["wrong-food"]],
+  },
+  {
+    name: "jars that stood for hours went in at once",
+    rule: "past two hours between 40 and 140 F never as-tested",
+    module: "src/kitchen/loads/standing.ts",
+    export: "stoodOver",
+    wrap: () => () => 0,
+    mishaps: [["jars-stood"]],
+  },
+  {
+    name: "a guess is heard as a yes",
+    rule: "I don't know is an answer, and leaves the doubt",
+    ...asHeard(/^(I think so|I don't know|probably)$/, "yes"),
+    mishaps: LOST,
+    cards: BOILS,
+    quiet: true,
+  },
+  {
+    name: "what is taken back stays confirmed",
+    rule: "taken back is taken back",
+    ...asFact("confirmed", (event) => (event.held === true ? event : undefined)),
+    mishaps: [["taken-back"]],
+  },
+  {
+    name: "words that raise a doubt are not kept",
+    rule: "a trace is kept with its words",
+    ...asFact("heard", () => undefined),
+    mishaps: LOST,
+    cards: BOILS,
+  },
+  {
+    name: "a higher altitude raises no time that runs",
+    rule: "the highest altitude known by the end",
+    module: "src/kitchen/loads/next-load.ts",
+    export: "refreshTerms",
+    wrap: () => () => [],
+    mishaps: [["altitude-off"]],
+    cards: [...BOILS, ...PRESSED],
+  },
+  {
+    name: "a dial counts of which nobody said how far it is off",
+    rule: "no near match sets a safety fact",
+    module: "src/kitchen/loads/gauge-target.ts",
+    export: "dialDoubt",
+    wrap: () => () => undefined,
+    mishaps: [["gauge-high"]],
+    cards: PRESSED,
+  },
+  {
+    name: "a pressure of zero says that the dial reads true",
+    rule: "a reply goes to the question that is shown, and to no other",
+    ...asHeard(/pressure is (down to )?zero|at zero pounds/, "answer", {
+      value: 0,
+      readsHighPsi: 0,
+    }),
+    mishaps: [["gauge-high"]],
+    cards: PRESSED,
+  },
 ];

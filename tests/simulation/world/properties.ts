@@ -53,6 +53,16 @@ export const PROPERTIES: Record<string, Property> = {
       return usual && one.inProcess && (one.kept === "nothing" || one.kept === "trace");
     })?.text;
   },
+  "what is told plainly leaves a loss or a doubt": (day) => {
+    return day.told.find((one) => one.strength === "loss" && one.kept === "nothing")?.text;
+  },
+  "likely words of the stove leave something while a process is timed": (day) => {
+    const stove = ["boil", "cover", "pressure"];
+    return day.told.find((one) => {
+      const likely = one.strength === "suspicion" && stove.includes(one.topic);
+      return likely && one.inProcess && one.kept === "nothing";
+    })?.text;
+  },
   "as-tested has the whole time": ({ record, ...day }) => {
     if (day.verdict !== "as-tested" || record.achieved >= record.tested - 0.01) return undefined;
     return `${record.achieved} of ${record.tested}`;
