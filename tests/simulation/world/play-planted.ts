@@ -3,7 +3,8 @@ import { loadLibrary } from "../../../src/session/reading/load-library.ts";
 import { ASSUMED } from "./assumptions.ts";
 import { CARDS } from "./cards.ts";
 import { type DayWish, playDay } from "./day.ts";
-import { PLANTED, type Planted } from "./planted.ts";
+import { PLANTED } from "./planted.ts";
+import type { Planted } from "./planting.ts";
 import { broken, KNOWN_BROKEN } from "./properties.ts";
 
 /** A cook who misses little, tells it in usual words, and talks of much else. */
