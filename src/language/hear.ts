@@ -64,7 +64,7 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   const { frame, intents } = heard;
   const commands = withReading(heard, hearing, said);
   const lost = commands.map((command): Command => {
-    const evidence = lossIn(command, words);
+    const evidence = lossIn(command, { ...said, text: words });
     return evidence ? { ...command, evidence } : command;
   });
   const aside = doubtBesideAsked(heard, said, context);
@@ -77,7 +77,13 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   if (answered && told) return { ...heard, commands: lost };
   const sure = heard.reading === "sure";
   const evidence = doubtIn(said, { frame, intents }, answered, sure);
-  if (evidence === undefined) return heard;
+  if (evidence === undefined) {
+    // What is told of the filling is kept, should its commands come to nothing.
+    const told =
+      answered && !said.asked ? doubtIn(said, { frame, intents }, false, true) : undefined;
+    const kept = told?.past === true && !OF_HEAT.has(told.about) && told.foods === undefined;
+    return kept ? { ...heard, otherwise: weakened(told) } : heard;
+  }
   if (answered && settled) {
     return isLikely(evidence) ? { ...heard, otherwise: weakened(evidence) } : heard;
   }

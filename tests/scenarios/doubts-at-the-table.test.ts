@@ -124,3 +124,43 @@ describe("a headspace in parts of an inch", () => {
     expect(held).toBe(said.startsWith("about") ? undefined : found.length === 0);
   });
 });
+
+describe("a food that is none of the recipe's", () => {
+  it.each([
+    "I've a bowl of celery root to get rid of in this",
+    "there may be some hard-boiled eggs in there",
+    "I ran out of beets so it's mostly bacon",
+    "half of it is bacon",
+  ])("is kept with the jars, whatever else is asked: %s", async (text) => {
+    const script = `+0:00 start the pickled beets
++0:00 [cook until process]
++0:00 it's boiling and the lids are covered
++0:05 ${text}`;
+    expect((await batchOf(script)).heard.map((one) => one.text)).toEqual([text]);
+  });
+
+  it.each(["should I put okra in with it?", "can I add okra to this?"])(
+    "is not told by a question: %s",
+    async (text) => {
+      const script = `+0:00 start the pickled beets\n+0:20 ${text}`;
+      const batch = await batchOf(script);
+      expect([batch.heard, codes(batch)]).toEqual([[], []]);
+    },
+  );
+});
+
+describe("what is remembered once the jars are put away", () => {
+  const AWAY = `+0:00 start the pickled beets
++0:00 [cook until done]
++1:00 `;
+
+  it.each([
+    "the boil stopped for a bit in the middle",
+    "come to think of it the beets had cooled before I packed them",
+    "about the vinegar, it was the homemade stuff",
+  ])("leaves a doubt that is asked about: %s", async (text) => {
+    const batch = await batchOf(`${AWAY}${text}`);
+    expect(batch.heard.map((one) => [one.text, one.asked])).toEqual([[text, true]]);
+    expect(batch.verdict).toBe("unfinished");
+  });
+});

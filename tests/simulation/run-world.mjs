@@ -1,8 +1,8 @@
 /**
  * `npm run world -- --days N --seed S|fresh [--minutes M] [--alone] [--halved|--doubled] [--only
- * RATE] [--against COMMIT]`: plays seeded days of a kitchen with a truth of its own, and prints what
- * the program made of them, beside (unless alone) a program that asks nothing and, where a commit is
- * named, the program as it was then. After so many minutes each plays no further day.
+ * RATE] [--against COMMIT]`: plays seeded days of a kitchen with a truth of its own, and prints
+ * what the program made of them, beside (unless alone) a program that asks nothing and, where a
+ * commit is named, the program as it was then. After so many minutes each plays no further day.
  */
 import { execFileSync, spawn } from "node:child_process";
 import { randomInt } from "node:crypto";

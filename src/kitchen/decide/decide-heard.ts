@@ -47,7 +47,10 @@ function isStrange(state: State, load: Load, food: string, library: Library): bo
 }
 
 function changes(batch: Batch | undefined, food: string, { tables }: Library): boolean {
-  return batch !== undefined && gateAddition(batch.recipe, tables, food).is === "changes";
+  if (batch === undefined) return false;
+  // A food by the name of its kind ("cured meat") is none that a recipe has.
+  const { is } = gateAddition(batch.recipe, tables, food);
+  return is === "changes" || is === "unknown";
 }
 
 /** What is doubted of a batch's food before a canner is lit for it goes with it into its jars. */
@@ -90,7 +93,13 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
     return { ...outcome, facts: [...outcome.facts, ...heardFacts(lost, evidence, now)] };
   }
   const doubt: Evidence = { ...evidence, strength: "suspicion" };
-  const facts = heardFacts(loads.filter(mayBeLost), doubt, now);
+  // Told once the jars are out, it was lost before.
+  const late = (load: Load) => evidence.past === true && load.unloadedAt !== undefined;
+  const facts = heardFacts(
+    loads.filter((load) => late(load) || mayBeLost(load)),
+    doubt,
+    now,
+  );
   if (facts.length === 0) return outcome;
   return outcome.kind === "ask"
     ? { ...outcome, facts }

@@ -64,7 +64,9 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     /\b(leaned|leant|bumped|knocked|nudged|brushed|hit)( \w+){0,4} (knob|dial|burner|switch)\b/,
   ],
   ["boil", /\b(knob|dial|burner)( \w+){0,2} (got|was) (bumped|knocked|nudged|turned)\b/],
-  ["boil", /\b(stopped|quit|ceased|off|lost)( \w+){0,2} (boil|boiling|bubbling)\b/],
+  ["boil", /\b(stopped|quit|ceased|off|lost|gave up)( \w+){0,2} (boil|boiling|bubbling)\b/],
+  ["boil", /\b(ring|burner|stove|plate|element|hob)( \w+){0,3} cold\b/],
+  ["boil", /\bturned( \w+){0,3} (to nothing|all the way down|right down)\b/],
   ["boil", /\bboil(ing)?( \w+){0,2} (stopped|quit|died|gone|lost)\b/],
   ["boil", /\b(only|just|barely|hardly|scarcely)( \w+)? (simmer|simmering|bubbling)\b/],
   ["boil", /\bnot( \w+){0,3} (boil|boiling|bubbling)\b/],
@@ -99,6 +101,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   // Jars that were filled wrong, or cold, or stood before they went in.
   ["jars", /\b(overfull|overfilled|headspace)\b/],
   ["jars", /\b(brim|rim|too full|little full|no room)\b/],
+  ["jars", /\b(cooled|cold|cool|lukewarm)( \w+){0,3} (before|when|by the time)\b/],
   ["jars", /\b(gone|stone|went|got) cold\b|\blukewarm\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/],
   [
     "jars",
@@ -136,7 +139,10 @@ const MIXED = new RegExp(
 );
 
 /** In the jars after all, whatever else is cooked of it. */
-const IN_WITH_IT = /\b(in|into|with) (it|this|there|these|those|them|the jars?)\b/;
+const IN_WITH_IT = new RegExp(
+  "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|" +
+    "\\b(half|most|part) of (it|this)\\b|\\bmostly\\b",
+);
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
 
@@ -173,6 +179,7 @@ const OVER = wordSet(
   "lifted opened cooled hurried rushed knocked cut let dunked released bled put sat stood left",
 );
 const UNSURE = /\b(might|may|maybe|not sure|can not remember|do not (know|remember|think))\b/;
+const UNREAL = /\b(what if|if|wish|almost|nearly|would|could have|should)\b/;
 const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
 
 /** What is said in these frames is not about now, or is hearsay: it is only kept. */
@@ -194,9 +201,18 @@ type Taken = {
 };
 
 /** The evidence in a plain report of a loss; undefined for anything else. */
-export function lossIn({ intent }: Command, text: string): Evidence | undefined {
+export function lossIn({ intent }: Command, said: Utterance): Evidence | undefined {
   const about = RAISES[intent];
-  return about && { strength: "loss", about, text, intent };
+  const { text } = said;
+  return about && { strength: "loss", about, text, intent, ...(isOver(said) ? PAST : {}) };
+}
+
+const PAST = { past: true } as const;
+
+/** Whether it tells of this day's past. */
+function isOver({ words }: Utterance): boolean {
+  const all = words.map(({ word }) => word).join(" ");
+  return !OTHER_DAY.test(all) && words.some(({ word }) => OVER.has(word));
 }
 
 /**
@@ -214,8 +230,7 @@ export function doubtIn(
   const words = said.words.map(({ word }) => word);
   const all = words.join(" ");
   if (isOnTheStove(words) && !IN_WITH_IT.test(all)) return undefined;
-  const over = !OTHER_DAY.test(all) && words.some((word) => OVER.has(word));
-  const told = { text, ...(over ? { past: true as const } : {}) };
+  const told = { text, ...(isOver(said) ? PAST : {}) };
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
   // Words about lids, acid and filling say nothing about the heat.
@@ -232,6 +247,10 @@ export function doubtIn(
     return { strength: weak ? "trace" : "suspicion", about, intent, ...told };
   }
   if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
+  const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
+  const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
+  const mixed = foods.length > 0 && here && MIXED.test(all);
+  if (mixed) return { strength: "suspicion", about: "food", foods, ...told };
   const stem = STEMS.find(([, begin]) => words.some((word) => begin.some(isPartOf(word))));
   if (stem && answered) return undefined;
   if (stem) {
@@ -239,11 +258,7 @@ export function doubtIn(
     const unsure = !faint && OF_FILLING.has(stem[0]) && UNSURE.test(all);
     return { strength: unsure ? "suspicion" : "trace", about: stem[0], ...told };
   }
-  const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
-  if (foods.length > 0) {
-    const mixed = !faint && MIXED.test(all);
-    return { strength: mixed ? "suspicion" : "trace", about: "food", foods, ...told };
-  }
+  if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
   if (words.some((word) => OUTSIDE.has(word))) return undefined;
   const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
   return unheard ? { strength: "trace", about: "boil", ...told } : undefined;

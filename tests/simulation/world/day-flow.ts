@@ -130,7 +130,9 @@ export class DayFlow {
   private give(answer: NonNullable<ReturnType<HomeCook["answer"]>>): void {
     const { book, world } = this.parts;
     book.answers.push({ kind: answer.kind, is: answer.is, text: answer.text });
-    if (answer.is === "true") for (const topic of answer.topics) book.truthTold(topic);
+    // What was asked of a name before another order says nothing of what was begun by that.
+    if (answer.is === "true" && answer.kind !== "variety")
+      for (const topic of answer.topics) book.truthTold(topic);
     if (answer.is === "open") book.falsely(answer.topics, "hedged");
     if (answer.is.startsWith("false")) {
       const excuse = answer.is === "false by reflex" ? "reflex" : "good faith";
