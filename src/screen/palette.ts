@@ -40,9 +40,21 @@ const ON_LIGHT: Palette = {
   ask: "blue",
 };
 
+/** Those of the 16 that read on black and on white alike, as xterm has them. */
+const ON_EITHER: Palette = {
+  hands: "blueBright",
+  heat: "red",
+  rest: "magenta",
+  timers: "blueBright",
+  stop: "red",
+  late: "red",
+  ready: "magenta",
+  ask: "blueBright",
+};
+
 /**
  * The colors for a terminal of so many bits of color; undefined where none are wanted or there are
- * none. A background is known to be light where COLORFGBG says so.
+ * none. Whether the background is light is known only where COLORFGBG says so.
  */
 export function paletteFor(
   depth: number,
@@ -53,6 +65,7 @@ export function paletteFor(
     const named = Object.entries(COLORS_256).map(([tone, n]) => [tone, `ansi256(${n})`]);
     return Object.fromEntries(named) as Palette;
   }
-  const background = Number(COLORFGBG?.split(";").at(-1) ?? 0);
+  if (!COLORFGBG) return ON_EITHER;
+  const background = Number(COLORFGBG.split(";").at(-1));
   return background === 7 || background === 15 ? ON_LIGHT : ON_DARK;
 }

@@ -30,7 +30,8 @@ describe("colors", () => {
 
   it("follow the background with 16 colors, where the terminal tells it", () => {
     expect(paletteFor(4, { COLORFGBG: "0;15" })).not.toEqual(paletteFor(4, { COLORFGBG: "15;0" }));
-    expect(paletteFor(4, {})).toEqual(paletteFor(4, { COLORFGBG: "15;0" }));
+    const unknown = Object.values(paletteFor(4, {}) ?? {});
+    for (const name of unknown) expect(["red", "magenta", "blueBright"]).toContain(name);
     const onWhite = Object.values(paletteFor(4, { COLORFGBG: "0;15" }) ?? {});
     for (const name of onWhite) expect(name).not.toMatch(/yellow|green|cyan|Bright/);
   });
