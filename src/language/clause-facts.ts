@@ -6,7 +6,7 @@ import type { Context } from "./context.ts";
 import { foundSlots } from "./evidence/found-slots.ts";
 import { Scan } from "./evidence/scan.ts";
 import { clausesIn } from "./evidence/split.ts";
-import { aboutTopics, type ClauseFact, merged, withPronouns } from "./facts-together.ts";
+import { aboutTopics, type ClauseFact, merged, tasteOf, withPronouns } from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
@@ -136,7 +136,8 @@ export class Hearing {
       furtherTimer(clause, found.at(-1)?.command, this.context) ??
       this.worded(clause, said, first) ??
       this.confirmed(clause, said) ??
-      (found.length > 0 ? this.echoed(clause) : undefined)
+      (found.length > 0 ? this.echoed(clause) : undefined) ??
+      tasteOf(clause, found.at(-1)?.command)
     );
   }
 

@@ -1,6 +1,8 @@
 /** The facts of a sentence put together: what they are about, and what they say of one thing. */
 import { type Command, withSlots } from "../kitchen/command.ts";
+import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
+import { MOST_GUESSED } from "./weighing.ts";
 import type { Utterance } from "./words.ts";
 
 /** A fact, and the clause it stands in. */
@@ -55,6 +57,32 @@ function takesName({ command: { intent, slots } }: ClauseFact): boolean {
 
 function named(fact: ClauseFact, { slots, ref }: Command): ClauseFact {
   return { ...fact, command: { ...withSlots(fact.command, slots), ...(ref ? { ref } : {}) } };
+}
+
+const TASTES = wordSet(
+  "sour sweet salty bitter bland clovey spicy hot mild thin thick watery tangy tart crisp crunchy",
+  "soft flavor texture heat crunch delicious tasty lovely sharp strong weak",
+);
+/** What tells that food has spoiled tells no taste. */
+const GONE_OFF = wordSet(
+  "off mold moldy mould mouldy fizz fizzed fizzes fizzy fizzing slimy rotten spoiled bad foul",
+  "leaked bulged bubbled bubbling spurted smells smelled stinks stank",
+);
+
+/** "We opened a jar of the kraut, and it's a bit sour": how it tasted, without a score. */
+export function tasteOf(clause: Utterance, before: Command | undefined): Command | undefined {
+  if (before?.intent !== "opened") return undefined;
+  const whole = clause.within ?? clause;
+  if (whole.words.some(({ word }) => GONE_OFF.has(word))) return undefined;
+  if (!clause.words.some(({ word }) => TASTES.has(word))) return undefined;
+  const { target } = before.slots;
+  const slots = target === undefined ? {} : { target };
+  return {
+    intent: "taste",
+    slots,
+    confidence: MOST_GUESSED,
+    ...(before.ref ? { ref: before.ref } : {}),
+  };
 }
 
 /** A question or a call for help that says less than another of its meaning in the same breath. */

@@ -94,6 +94,12 @@ describe("a jar by its place in the row", () => {
     expect(acted(text)).toEqual([expect.objectContaining({ intent: "seal-failed", jars })]);
   });
 
+  it("is each of several", () => {
+    expect(acted("third and fifth jars didn't seal")).toEqual([
+      expect.objectContaining({ intent: "seal-failed", jars: [3, 5] }),
+    ]);
+  });
+
   it("seals nothing", () => {
     expect(acted("the third jar sealed").map(({ intent }) => intent)).not.toContain("sealed");
   });
@@ -325,4 +331,25 @@ it.each([
   ["it's only nine pounds of beets once you take the tops off", "change-batch"],
 ])("%s is %s", (text, intent) => {
   expect(acted(text).map((one) => one.intent)).toEqual([intent]);
+});
+
+describe("a jar that was opened, and how it tasted", () => {
+  it.each([
+    "I opened one of last fall's apple butters, and oh, it's gotten a touch too clovey",
+    "We cracked us open a jar o' that kraut from the cellar, and it was sour as all get-out",
+    "opened the first jar of salsa Thursday night, good heat but watery",
+  ])("%s", (text) => {
+    const [opened, taste, ...others] = acted(text);
+    expect(opened).toMatchObject({ intent: "opened", count: 1 });
+    expect(taste).toEqual({
+      intent: "taste",
+      target: opened && "target" in opened && opened.target,
+    });
+    expect(others).toEqual([]);
+  });
+
+  it("is no taste where it has gone off", () => {
+    const facts = acted("we opened a jar of the beets and it was sour and fizzed, smells off");
+    expect(facts.map(({ intent }) => intent)).not.toContain("taste");
+  });
 });

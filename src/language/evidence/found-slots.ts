@@ -48,7 +48,7 @@ function named(scan: Scan, at: number): boolean {
 /** "The third jar", "the fourth bean one": the jar of that number, counted in their row. */
 function nth(scan: Scan): Raw {
   const list = scan.all<number[]>("ordinal", ({ next }) => {
-    return [next, next + 1].some((at) => /^(jar|lid|one|pint|quart)$/.test(scan.word(at)));
+    return [next, next + 1].some((at) => /^(jar|lid|one|pint|quart)s?$/.test(scan.word(at)));
   });
   const found = scan.chosen(list);
   return found ? { jars: found.value } : {};

@@ -98,7 +98,8 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
       them] [{seen:past}]|{seen:past}
     `,
     nth: `
-      [<the>] {jars:ordinal} [{target}] (jar|lid|one|pint|quart) [of [<the>] {target}] [along|down|
+      [<the>] {jars:ordinal} [{target}] (jar|lid|one|pint|quart|jars|lids|ones) [of [<the>]
+      {target}] [along|down|
       in]|
       [the] lid (on|of|for) [the] {jars:ordinal} [{target}] (jar|one|pint|quart) [of [<the>]
       {target}]

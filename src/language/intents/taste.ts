@@ -36,6 +36,9 @@ export const taste: MeaningOf<"taste"> = {
     `{taster:person} [would] (gives|gave|give|rates|rated|scores|scored|says|said|tasted|tried)
     [<the>] {target:open} [is|are|was|gets|got|a|at|as|and (gives|gave) it|and (says|said) [it
     is]] {scores}`,
+    `(i|we) [have|just|all] (tasted|tried|sampled) [<the>] {target:open} [(from|off|out of) the
+    (shelf|
+    pantry|cellar|basement|fridge|crock)] [today|tonight|for (supper|dinner|lunch)]`,
     "<taste-lead> {target:open} (for|by|with) {taster:person} {scores}",
     "(for|from|by) {taster:person} [<the>] {target:open} [is|are|gets|got] {scores}",
     "{taster:person} <taste-word> [of] [<the>] {target:open} [is|are|gets|got] {scores}",

@@ -11,7 +11,7 @@ const NO_LABEL = wordSet(
   "on in at by until till ago now please that this these those there here then just so as",
   "because okay with from about than too also the a an my our your its time clock boil boiling",
   "done up off out left going go longer still yet get got again night yesterday tonight today",
-  "afternoon evening damn damned bloody goddamn blasted spell",
+  "afternoon evening damn damned bloody goddamn blasted spell stretch",
 );
 const LABEL_JOINERS = new Set(["and", "of", "n"]);
 const LABEL_ARTICLES = new Set(["the", "my", "our", "a", "an", "some", "your", "those", "these"]);

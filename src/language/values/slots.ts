@@ -8,7 +8,7 @@ import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
 import { foodLotAt, lotAt, type SpokenLot } from "./lots.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
-import { jarListAt, numbersAt, ordinalAt, type Parsed } from "./spoken-numbers.ts";
+import { jarListAt, numbersAt, ordinalsAt, type Parsed } from "./spoken-numbers.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
 import { producedAt, weighedAt } from "./weights.ts";
 
@@ -234,8 +234,8 @@ function numberReaders(said: Utterance): Record<string, Reader> {
       }),
     jars: (at) => sure(jarListAt(words, at)),
     ordinal: (at) => {
-      const found = ordinalAt(words, at);
-      return found ? sure([{ value: [found.value], next: found.next }]) : [];
+      const found = ordinalsAt(words, at);
+      return found ? sure([found]) : [];
     },
     "jar-list": (at) => sure(jarListAt(words, at).filter(({ value }) => value.length > 1)),
     produce: (at) => sure(producedAt(words, at)),

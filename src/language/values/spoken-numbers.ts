@@ -39,6 +39,21 @@ export function ordinalAt(words: readonly Word[], at: number): Parsed<number> | 
   return undefined;
 }
 
+/** "Third", "third and fifth": the places in a row that are named one after the other. */
+export function ordinalsAt(words: readonly Word[], at: number): Parsed<number[]> | undefined {
+  const first = ordinalAt(words, at);
+  if (!first) return undefined;
+  const list = [first.value];
+  let { next } = first;
+  while (wordAt(words, next) === "and") {
+    const one = ordinalAt(words, wordAt(words, next + 1) === "the" ? next + 2 : next + 1);
+    if (!one) break;
+    list.push(one.value);
+    next = one.next;
+  }
+  return { value: list, next };
+}
+
 /** A whole number below 100 in words, or digits without a fraction. */
 export function smallWholeAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   const word = wordAt(words, at);
