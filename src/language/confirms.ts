@@ -147,11 +147,8 @@ function within(all: readonly Candidates[], run: Run, from: number, end: number)
 /** Takes the clauses about factors out of an utterance, the longest first. */
 export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]): Parted {
   const run = runOf(words);
-  const factors = asked.filter((factor) => {
-    return wordingsOf(factor).some(({ phrase }) => phrase.couldMatch(run.has));
-  });
-  if (factors.length === 0 || words.length > MOST_WORDS) return { confirms: [], rest: words };
-  const candidates = candidatesIn(run, factors);
+  if (words.length > MOST_WORDS) return { confirms: [], rest: words };
+  const candidates = candidatesIn(run, asked);
   if (candidates.length === 0) return { confirms: [], rest: words };
   for (let length = Math.min(LONGEST_CLAUSE, words.length); length > 0; length -= 1) {
     for (let from = 0; from + length <= words.length; from += 1) {
@@ -161,7 +158,7 @@ export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]
       if (!confirm || (confirm.held === "yes" && EXCEPTING.has(behind))) continue;
       const joined = JOINERS.has(words[from - 1]?.word ?? "");
       const before = words.slice(0, joined ? from - 1 : from);
-      const { confirms, rest } = partedFrom([...before, ...words.slice(from + length)], factors);
+      const { confirms, rest } = partedFrom([...before, ...words.slice(from + length)], asked);
       return { confirms: [confirm, ...confirms], rest };
     }
   }

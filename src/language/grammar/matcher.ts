@@ -126,15 +126,9 @@ class Option {
 
 const NO_OPTIONS: Option[] = [];
 
-function saysOneOf(said: readonly string[], words: ReadonlySet<string>): boolean {
-  for (const word of said) if (words.has(word)) return true;
-  return false;
-}
-
 /** What is known about a phrase before it is compiled, which happens when it is first tried. */
 export class Phrase {
   private whole: { pattern: Pattern; option: Option } | undefined;
-  private required: WordGroup[] | undefined;
   /** Words of which at least one has to be said. */
   readonly needs: Needs;
 
@@ -165,15 +159,6 @@ export class Phrase {
   /** False where its pieces do not stand in their order between two places. */
   mayStandIn(run: Run, from: number, end: number): boolean {
     return this.read.option.lastFrom(run, end, false) >= from;
-  }
-
-  /** False where a piece it requires is not among these words. */
-  couldMatch(said: readonly string[]): boolean {
-    this.required ??= this.grammar.facts
-      .required(this.read.pattern)
-      .flatMap(({ group }) => group ?? []);
-    for (const { words } of this.required) if (!saysOneOf(said, words)) return false;
-    return true;
   }
 
   /** False where the phrase cannot begin here. */
