@@ -3,7 +3,7 @@ import { spawnSync } from "node:child_process";
 import { randomUUID } from "node:crypto";
 import * as fs from "node:fs";
 import { join } from "node:path";
-import { rawly } from "./kitchen.mjs";
+import { Kitchen, rawly } from "./kitchen.mjs";
 import { openOn, stall } from "./stalled-terminal.mjs";
 import { journal, must, PROGRAM, run, until, wait } from "./tally.mjs";
 import { PROMPT, Terminal } from "./terminal.mjs";
@@ -89,6 +89,7 @@ export async function lostTerminal(tally) {
     await Promise.race([terminal.over, wait(2000)]);
     must(terminal.ended && journal(home).at(-1).type === "closed", "it does not end in order");
   });
+  await early(tally);
   await glasses(tally);
   await messages(tally);
 }
@@ -123,6 +124,48 @@ async function glasses(tally) {
     must(terminal.ended?.code === 0, "it does not end when nothing is left");
   });
   await glassesInTrouble(tally);
+}
+
+async function early(tally) {
+  await tally.case("a timer outlives a hang-up at the very opening", async (home, end) => {
+    const before = await openOn(home);
+    await before.say("set a timer for 9 minutes for the crock");
+    await before.shows("crock timer");
+    await before.kill();
+    for (let turn = 0; turn < (tally.short ? 3 : 10); turn++) {
+      const known = journal(home).length;
+      const terminal = new Terminal([process.execPath, PROGRAM, "--silent", "--home", home]);
+      end(() => terminal.kill());
+      await until(() => journal(home).length > known, "it does not open");
+      terminal.hangUp();
+      await wait(1000);
+      must(!terminal.ended, `it ends with ${JSON.stringify(terminal.ended)}`);
+      await terminal.kill();
+    }
+  });
+  await tally.case("a signal while it opens ends it in order", async (home) => {
+    for (let turn = 0; turn < (tally.short ? 3 : 10); turn++) {
+      const folder = join(home, `${turn}`);
+      const kitchen = new Kitchen(folder);
+      const isOpen = () => fs.existsSync(folder) && journal(folder).length > 0;
+      await until(isOpen, "it does not open");
+      kitchen.child.kill("SIGTERM");
+      await kitchen.ended;
+      must(kitchen.code === 143, `it ends with ${kitchen.code}`);
+      must(journal(folder).at(-1).type === "closed", "the log is not closed");
+      must(!fs.existsSync(join(folder, "lock")), "the lock was left");
+    }
+  });
+  await tally.case("a window ended by a signal puts its terminal back", async (home, end) => {
+    const terminal = await openOn(home);
+    const glass = await glassOn(home);
+    for (const one of [terminal, glass]) end(() => one.kill());
+    glass.signal("TERM");
+    await Promise.race([glass.over, wait(3000)]);
+    must(glass.ended?.code === 143, `it ends with ${JSON.stringify(glass.ended)}`);
+    await until(() => glass.raw.includes("\u001b[?1049l"), "the page stays", 2000);
+    must(!terminal.ended, "the kitchen ended");
+  });
 }
 
 async function glassesInTrouble(tally) {

@@ -32,10 +32,12 @@ export function glassSoon(machine: Machine, plain: boolean): Promise<Glass | und
 }
 
 /** Shows the kitchen through a glass until the person leaves or the kitchen is closed. */
-export async function lookThrough(glass: Glass, io: ScreenIo): Promise<number> {
+export async function lookThrough(
+  glass: Glass,
+  io: ScreenIo,
+  lost: Promise<"lost">,
+): Promise<number> {
   const { host, kind } = glass;
-  const lost = new Promise<"lost">((resolve) => process.on("SIGHUP", () => resolve("lost")));
-  for (const stream of [process.stdout, process.stderr]) stream.on("error", () => {});
   const ended = Promise.race([glass.ended, lost]);
   const show =
     kind === "view"

@@ -36,9 +36,13 @@ export async function openCommand(
   // The screen loads while the recipes and the journal are read.
   const screen = plain ? undefined : import("../../screen/run-screen.tsx");
   const outlet = outletOf(stdout);
-  const opened = await openLiveKitchen({
+  // Signals may come at any time, also before anything is open.
+  let close = async () => {};
+  const ended = catchSignals(() => close(), Boolean(stdin.isTTY || stdout.isTTY));
+  const library = await machine.library();
+  const opening = openLiveKitchen({
     folder: machine.folder,
-    library: await machine.library(),
+    library,
     version: machine.version,
     build: machine.build,
     ring: (text) => {
@@ -47,11 +51,17 @@ export async function openCommand(
     speaks: !isOn(options, "silent"),
     welcomes: Boolean(stdin.isTTY),
   });
+  close = async () => {
+    const early = await opening;
+    if (early.ok) await early.kitchen.close();
+  };
+  const opened = await opening;
   if (!opened.ok) {
     if (opened.why === "held") {
       const glass = terminal ? await glassSoon(machine, isOn(options, "plain")) : undefined;
-      if (!glass) return talkToTheOther(machine, opened.message);
-      return lookThrough(glass, { stdin, stdout, outlet });
+      if (glass) return lookThrough(glass, { stdin, stdout, outlet }, ended);
+      void ended.then(() => process.exit(129));
+      return talkToTheOther(machine, opened.message);
     }
     return failed(3, `${machine.folder}: ${opened.message}`);
   }
@@ -62,8 +72,7 @@ export async function openCommand(
     probePath === undefined
       ? undefined
       : (await import("../../session/probe/start-probe.ts")).startProbe(kitchen, probePath, stdin);
-  const close = closer(kitchen, () => probe?.stop());
-  const ended = catchSignals(close, Boolean(stdin.isTTY || stdout.isTTY));
+  close = closer(kitchen, () => probe?.stop());
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
   const host = screenHost(kitchen);
   const io = { stdin: probe?.words ?? stdin, stdout, outlet };
