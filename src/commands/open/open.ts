@@ -56,22 +56,16 @@ export async function openCommand(
     if (early.ok) await early.kitchen.close();
   };
   const opened = await opening;
-  if (!opened.ok) {
-    if (opened.why === "held") {
-      const glass = terminal ? await glassSoon(machine, isOn(options, "plain")) : undefined;
-      if (glass) return lookThrough(glass, { stdin, stdout, outlet }, ended);
-      void ended.then(() => process.exit(129));
-      return talkToTheOther(machine, opened.message);
-    }
-    return failed(3, `${machine.folder}: ${opened.message}`);
+  if (!opened.ok && opened.why === "held") {
+    const glass = terminal ? await glassSoon(machine, isOn(options, "plain")) : undefined;
+    if (glass) return lookThrough(glass, { stdin, stdout, outlet }, ended);
+    void ended.then(() => process.exit(129));
+    return talkToTheOther(machine, opened.message);
   }
+  if (!opened.ok) return failed(3, `${machine.folder}: ${opened.message}`);
   const { kitchen } = opened;
   tellIfShared(kitchen, machine);
-  const probePath = optionValue(options, "probe");
-  const probe =
-    probePath === undefined
-      ? undefined
-      : (await import("../../session/probe/start-probe.ts")).startProbe(kitchen, probePath, stdin);
+  const probe = await probeFor(kitchen, optionValue(options, "probe"));
   close = closer(kitchen, () => probe?.stop());
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
   const host = screenHost(kitchen);
@@ -87,6 +81,12 @@ export async function openCommand(
   }
   await close();
   return endedWith(kitchen, machine.folder, stdout.isTTY ? undefined : outlet.lostBy);
+}
+
+async function probeFor(kitchen: LiveKitchen, path: string | undefined) {
+  if (path === undefined) return undefined;
+  const { startProbe } = await import("../../session/probe/start-probe.ts");
+  return startProbe(kitchen, path, process.stdin);
 }
 
 /** The exit status, with a last word where something was not written. */
