@@ -68,11 +68,10 @@ export async function openCommand(
   const probe = await probeFor(kitchen, optionValue(options, "probe"));
   close = closer(kitchen, () => probe?.stop());
   const stopListening = isOn(options, "listen") ? await listen(kitchen, options) : undefined;
-  const host = screenHost(kitchen);
   const io = { stdin: probe?.words ?? stdin, stdout, outlet };
   refuseStops(kitchen);
   const show = screen ? (await screen).runScreen : (await import("../../screen/plain.ts")).runPlain;
-  const face = await show(host, io, { ended });
+  const face = await show(screenHost(kitchen), io, { ended });
   // With the terminal gone, nobody sees what is heard, so nothing is listened to.
   await stopListening?.();
   if (face === "lost") {
