@@ -247,7 +247,8 @@ export function doubtIn(
     return { strength: weak ? "trace" : "suspicion", about, intent, ...told };
   }
   if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
-  const foods = answered && faint ? [] : foodsNamed(all).map(({ name }) => name);
+  const named = answered && faint ? [] : foodsNamed(all);
+  const foods = named.filter(({ kind }) => kind !== "water").map(({ name }) => name);
   const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
   const mixed = foods.length > 0 && here && MIXED.test(all);
   if (mixed) return { strength: "suspicion", about: "food", foods, ...told };
