@@ -131,6 +131,7 @@ describe("a food that is none of the recipe's", () => {
     "there may be some hard-boiled eggs in there",
     "I ran out of beets so it's mostly bacon",
     "half of it is bacon",
+    "I'm using hard-boiled eggs instead",
   ])("is kept with the jars, whatever else is asked: %s", async (text) => {
     const script = `+0:00 start the pickled beets
 +0:00 [cook until process]

@@ -141,7 +141,7 @@ const MIXED = new RegExp(
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
   "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|" +
-    "\\b(half|most|part) of (it|this)\\b|\\bmostly\\b",
+    "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead)\\b",
 );
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
