@@ -43,6 +43,9 @@ const STOPS: readonly (readonly [Stopping, RegExp])[] = [
     "elsewhere",
     /^(no |nope |nah )+you (put|get|take|do|throw|toss|carry|start|set|go|stop|wash)\b/,
   ],
+  // What the program has no hands for.
+  ["elsewhere", /^you (toss|throw|carry|wash|rinse|grab|peel|cut|stir|wipe|lift)\b/],
+  ["imagined", /^(loaded|done|sealed|full) like an?\b|\bfork in me\b|\bdone deal\b/],
   ["elsewhere", /\b(you (two|three|lot|kids)|both of you|mister|missy|young (man|lady))\b/],
   ["elsewhere", /^(sweetie|honey|hon|love|dear|darling) go (?!ahead|on|back)/],
 ];

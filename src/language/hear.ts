@@ -134,7 +134,7 @@ function withReading(heard: Read, hearing: Hearing, said: Utterance): readonly C
 const FALLEN_BY = new RegExp(
   "\\b(" +
     "below|under|beneath|less than|by|for|from|at least|minutes?|hours?|o'?clock|ago|" +
-    "past|since|quarter|half" +
+    "past|since|quarter|half|gas|fuel|tank" +
     ")\\b",
 );
 

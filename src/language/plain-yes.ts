@@ -46,7 +46,8 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   });
   const words = said.words.filter(({ start }) => !others.includes(start)).map(({ word }) => word);
   const all = words.join(" ");
-  if (words.every((word) => YES_WORDS.has(word))) return heard;
+  const beside = others.length > 0 && NO_YES.test(said.words.map(({ word }) => word).join(" "));
+  if (!beside && words.every((word) => YES_WORDS.has(word))) return heard;
   const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
   if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
   return { ...heard, reading: "ask", commands: [], candidates: [yes] };

@@ -20,9 +20,9 @@ type Bounds = { act: number; ask: number };
 /** Nothing is ever cleared on a guess: it is asked back. */
 const NEVER = 2;
 export const BOUNDS: Record<Cost, Bounds> = {
-  harmless: { act: 0.4, ask: 0.25 },
-  changing: { act: 0.65, ask: 0.25 },
-  raising: { act: 0.75, ask: 0.2 },
+  harmless: { act: 0.45, ask: 0.25 },
+  changing: { act: 0.75, ask: 0.25 },
+  raising: { act: 0.8, ask: 0.2 },
   clearing: { act: NEVER, ask: 0.3 },
 };
 

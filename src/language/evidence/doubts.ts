@@ -6,7 +6,7 @@
 import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
-import { isIntent } from "../intents/all.ts";
+import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { idleness } from "../weighing.ts";
@@ -193,6 +193,16 @@ const LIKELY = 0.2;
  */
 const LEAST_SAID = 3;
 const IDLE = 0.35;
+/** How likely it has to be a report of any kind, not an order or an answer. */
+const REPORTS = 0.2;
+
+/** How likely it is that something is reported. */
+function reportsIn({ intents }: Taken): number {
+  const reports = intents.filter(({ name }) => {
+    return isIntent(name) && MEANINGS[name].report === true && MEANINGS[name].answer !== true;
+  });
+  return reports.reduce((sum, { probability }) => sum + probability, 0);
+}
 
 /** What the model takes a sentence to be. */
 type Taken = {
@@ -262,5 +272,7 @@ export function doubtIn(
   if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
   if (words.some((word) => OUTSIDE.has(word))) return undefined;
   const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
-  return unheard ? { strength: "trace", about: "boil", ...told } : undefined;
+  return unheard && taken.frame !== "ordered" && reportsIn(taken) >= REPORTS
+    ? { strength: "trace", about: "boil", ...told }
+    : undefined;
 }

@@ -26,6 +26,8 @@ type Training = {
 
 const RATE = 1.5;
 const SQUARED = 0.001;
+/** How strongly weights that were chosen before are drawn to zero. */
+const ABSOLUTE_OF_CHOSEN = 0.4;
 const DAMPING = 0.1;
 const BIAS_RATE = 0.02;
 /** Classes less likely than this do not learn from a sentence of another class. */
@@ -91,6 +93,8 @@ class Learner {
     features: number,
     private readonly width: number,
     private readonly absolute: number,
+    /** The weights that may be learned: 1 for each; all where missing. */
+    private readonly pairs?: Uint8Array,
   ) {
     this.weights = new Float32Array(features * width);
     this.pull = new Float32Array(features * width);
@@ -122,6 +126,7 @@ class Learner {
   }
 
   private step(at: number, slope: number): void {
+    if (this.pairs && this.pairs[at] === 0) return;
     const before = this.moved[at] ?? 0;
     const after = before + slope * slope;
     const change = (Math.sqrt(after) - Math.sqrt(before)) / RATE;
@@ -134,25 +139,55 @@ class Learner {
   }
 }
 
-/** Learns a model from examples. */
-export function train(examples: readonly Example[], training: Training): LinearModel {
-  const width = training.classes.length;
-  const vocabulary = vocabularyOf(examples);
-  const values = vocabulary.placed.map((features) => {
-    const told = Float64Array.from(features, (feature) => vocabulary.rarity[feature] ?? 0);
+/** Each example's features, weighed by how rare they are; those without weights as rare as can be. */
+function weighed(vocabulary: Vocabulary, known: (place: number) => boolean): Float64Array[] {
+  return vocabulary.placed.map((features) => {
+    const told = Float64Array.from(features, (place) => {
+      return known(place) ? (vocabulary.rarity[place] ?? 0) : MOST_RARE;
+    });
     const length = Math.sqrt(told.reduce((sum, one) => sum + one * one, 0));
     return told.map((one) => one / length);
   });
-  const learner = new Learner(vocabulary.features.length, width, training.absolute);
-  for (let pass = 0; pass < training.passes; pass++) {
+}
+
+function passesOver(
+  learner: Learner,
+  examples: readonly Example[],
+  { placed }: Vocabulary,
+  values: readonly Float64Array[],
+  passes: number,
+): void {
+  for (let pass = 0; pass < passes; pass++) {
     for (const index of order(examples.length, pass)) {
-      const features = vocabulary.placed[index];
+      const features = placed[index];
       const own = values[index];
       const example = examples[index];
       if (features && own && example) learner.learn(own, features, example);
     }
   }
-  return kept(learner, vocabulary, training);
+}
+
+/**
+ * Learns a model from examples: first with all features, then once more with those weights alone
+ * that are worth their bytes.
+ */
+export function train(examples: readonly Example[], training: Training): LinearModel {
+  const width = training.classes.length;
+  const { absolute, passes } = training;
+  const vocabulary = vocabularyOf(examples);
+  const first = new Learner(vocabulary.features.length, width, absolute);
+  passesOver(
+    first,
+    examples,
+    vocabulary,
+    weighed(vocabulary, () => true),
+    passes,
+  );
+  const chosen = chosenOf(first, vocabulary, training);
+  const second = new Learner(vocabulary.features.length, width, ABSOLUTE_OF_CHOSEN, chosen.pairs);
+  const values = weighed(vocabulary, (place) => chosen.places.has(place));
+  passesOver(second, examples, vocabulary, values, passes);
+  return kept(second, vocabulary, training.classes);
 }
 
 /** How many bytes a feature and a weight take; see `packModel`. */
@@ -160,8 +195,7 @@ const FEATURE_BYTES = 2.3;
 const WEIGHT_BYTES = 1.5;
 
 /** How much the weights of a feature tell, the strongest first. */
-function toldOf(learner: Learner, width: number, place: number, rarity: number): number[] {
-  const row = learner.weights.subarray(place * width, (place + 1) * width);
+function toldBy(row: Float32Array, rarity: number): number[] {
   return [...row.filter((weight) => weight !== 0)]
     .map((weight) => Math.abs(weight) * rarity)
     .sort((a, b) => b - a);
@@ -190,38 +224,56 @@ function priceOf(all: readonly (readonly number[])[], bytes: number): number {
   return high;
 }
 
-/** The learned weights in half a byte each, without those that tell little. */
-function kept(learner: Learner, vocabulary: Vocabulary, training: Training): LinearModel {
+type Chosen = {
+  /** 1 for each weight that is worth its bytes. */
+  pairs: Uint8Array;
+  /** The features that have such weights. */
+  places: ReadonlySet<number>;
+};
+
+function chosenOf({ weights }: Learner, { rarity }: Vocabulary, training: Training): Chosen {
   const width = training.classes.length;
-  const { weights, bias } = learner;
-  const rarityOf = (place: number) => vocabulary.rarity[place] ?? 0;
-  const all = Array.from(vocabulary.features, (_, place) => {
-    return toldOf(learner, width, place, rarityOf(place));
-  });
+  const rowOf = (place: number) => weights.subarray(place * width, (place + 1) * width);
+  const all = Array.from(rarity, (rare, place) => toldBy(rowOf(place), rare));
   const price = priceOf(all, training.bytes);
+  const pairs = new Uint8Array(weights.length);
+  const places = new Set<number>();
+  all.forEach((told, place) => {
+    const least = told[worthKeeping(told, price) - 1];
+    if (least === undefined) return;
+    places.add(place);
+    rowOf(place).forEach((weight, to) => {
+      if (weight !== 0 && Math.abs(weight) * (rarity[place] ?? 0) >= least)
+        pairs[place * width + to] = 1;
+    });
+  });
+  return { pairs, places };
+}
+
+/** The learned weights in half a byte each. */
+function kept({ weights, bias }: Learner, vocabulary: Vocabulary, classes: readonly string[]) {
+  const width = classes.length;
   const strong = Float64Array.from(weights.filter((weight) => weight !== 0).map(Math.abs)).sort();
   const largest = strong[Math.floor(strong.length * 0.999)] ?? 1;
   type Columns = Record<"features" | "rarity" | "classes" | "weights", number[]>;
   const model: Columns = { features: [], rarity: [], classes: [], weights: [] };
   const starts = [0];
   vocabulary.features.forEach((feature, place) => {
-    const told = all[place] ?? [];
-    const least = told[worthKeeping(told, price) - 1];
-    if (least === undefined) return;
     for (let to = 0; to < width; to++) {
       const weight = weights[place * width + to] ?? 0;
       const level = Math.round((weight * LARGEST_WEIGHT) / largest);
-      if (level === 0 || Math.abs(weight) * rarityOf(place) < least) continue;
+      if (level === 0) continue;
       model.classes.push(to);
       model.weights.push(Math.max(-LARGEST_WEIGHT, Math.min(LARGEST_WEIGHT, level)));
     }
+    if (model.classes.length === starts.at(-1)) return;
     model.features.push(feature);
-    model.rarity.push(rarityOf(place));
+    model.rarity.push(vocabulary.rarity[place] ?? 0);
     starts.push(model.classes.length);
   });
   const features = Int32Array.from(model.features);
   return {
-    classes: training.classes,
+    classes,
     bias: Float64Array.from(bias, (one) => Math.round(one * 1000) / 1000),
     features,
     drawers: drawersOf(features),
