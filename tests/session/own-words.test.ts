@@ -15,6 +15,8 @@ import { kitchenAt } from "./kitchen-moments.ts";
 
 /** Sentences that no wording has; what the model makes of them is found out in each test. */
 const SAYINGS = [
+  "at three I have to be reminded of the hens by somebody",
+  "beans can wait their turn",
   "holler at ten past three to feed the hens",
   "give me a shout at half past two to turn the compost",
   "give us a nudge at half past two about the compost",
