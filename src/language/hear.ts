@@ -168,11 +168,14 @@ function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   const { commands, intents, frame } = heard;
   const whole = intents.find(({ name }) => isIntent(name) && MEANINGS[name].urgent);
   const likely = hearing.urgentIn(said) ?? whole;
-  const known = commands.some(({ intent }) => MEANINGS[intent].urgent);
+  const isUrgent = ({ intent }: Command) => MEANINGS[intent].urgent === true;
+  if (heard.reading === "sure" && commands.some(isUrgent)) {
+    return { ...heard, commands: commands.filter((one) => isUrgent(one) || !isHarmless(one)) };
+  }
   // Where all else is questions, a lesser guess is enough: their answers can wait.
   const alone = commands.every(isHarmless);
   const least = alone && commands.length > 0 ? BOUNDS.harmless.ask : BOUNDS.harmless.act;
-  if (!likely || likely.probability < BOUNDS.harmless.ask || known) return heard;
+  if (!likely || likely.probability < BOUNDS.harmless.ask) return heard;
   if (!DIRECT.includes(frame)) return heard;
   const { name, probability } = likely;
   const urgent = isIntent(name) && finishSlots(name, {}, probability, said, context);

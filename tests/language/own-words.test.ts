@@ -189,7 +189,8 @@ describe("a memory", () => {
   });
 
   it("leaves no doubt of words that only fitted nothing", () => {
-    const taken = { frame: "said", intents: [] } as const;
+    const intents = [{ name: "done", probability: 0.3 }];
+    const taken = { frame: "said", intents } as const;
     const doubt = (understood: boolean) => doubtIn(utteranceOf(ODD), taken, false, understood);
     expect(doubt(false)).toMatchObject({ strength: "trace" });
     expect(doubt(true)).toBeUndefined();
