@@ -139,7 +139,7 @@ class Learner {
   }
 }
 
-/** Each example's features, weighed by how rare they are; those without weights as rare as can be. */
+/** Features weighed by how rare they are; those without weights count as rare as can be. */
 function weighed(vocabulary: Vocabulary, known: (place: number) => boolean): Float64Array[] {
   return vocabulary.placed.map((features) => {
     const told = Float64Array.from(features, (place) => {
