@@ -11,15 +11,16 @@ import { STAGE_KINDS } from "../src/recipe/choices.ts";
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
 const LONGEST_FILE = 400;
 const LONGEST_FUNCTION = 60;
+const FULLEST_FOLDER = 25;
 const LONGEST_LINE = 100;
 
 type Source = { file: string; folder: string; text: string; lines: string[] };
 /** `later` where it is loaded only once it is needed. */
 type Import = { line: number; from: string; typeOnly: boolean; later: boolean };
 
-function filesUnder(folder: string): string[] {
+function filesUnder(folder: string, named = /\.(tsx?|mjs)$/): string[] {
   return readdirSync(join(ROOT, folder), { withFileTypes: true, recursive: true })
-    .filter((entry) => entry.isFile() && /\.(tsx?|mjs)$/.test(entry.name))
+    .filter((entry) => entry.isFile() && named.test(entry.name))
     .map((entry) => relative(ROOT, join(entry.parentPath, entry.name)))
     .sort();
 }
@@ -208,6 +209,18 @@ function nameFaults(list: Source[]): string[] {
   });
 }
 
+/** Folders in which each file is one entry of a list, so that nobody looks for a subject there. */
+const ONE_FILE_EACH = new Set(["src/language/intents"]);
+
+/** Folders too full to be looked through, whatever kind of files they hold. */
+function fullFaults(files: string[]): string[] {
+  const counts = new Map<string, number>();
+  for (const file of files) counts.set(dirname(file), (counts.get(dirname(file)) ?? 0) + 1);
+  return [...counts]
+    .filter(([folder, count]) => count > FULLEST_FOLDER && !ONE_FILE_EACH.has(folder))
+    .map(([folder, count]) => `${folder}:1: ${count} files, more than ${FULLEST_FOLDER}`);
+}
+
 /** Imports, those of types too, that lead back to where they began. */
 function cycleFaults(): string[] {
   const graph = new Map<string, string[]>();
@@ -362,6 +375,7 @@ describe("the rules of the house", () => {
     ["no kind of stage is asked for by name outside its file", () => kindFaults(sources)],
     ["numbers of the trade have a unit and a source", () => numberFaults(sources)],
     ["files and lines keep their size", () => lengthFaults([...sources, ...tests])],
+    ["folders are grouped by subject", () => fullFaults(filesUnder("src", /./))],
     ["functions keep their size", () => functionFaults([...sources, ...tests])],
     ["some words are not used", () => wordFaults([...sources, ...tests])],
     ["files are named for what they hold", () => nameFaults([...sources, ...tests])],
@@ -389,6 +403,9 @@ describe("the rules of the house", () => {
     expect(wordFaults([word])).toHaveLength(1);
     expect(lengthFaults([word])).toHaveLength(1);
     expect(nameFaults([{ ...made, file: "src/aB.ts" }])).toHaveLength(1);
+    const full = Array.from({ length: 26 }, (_, at) => `src/speech/${at}.ts`);
+    expect(fullFaults(full)).toEqual(["src/speech:1: 26 files, more than 25"]);
+    expect(fullFaults(full.slice(1))).toEqual([]);
     const asks = ['if (run.spec.kind === "cool") return;', 'const rest = "rest";'];
     expect(kindFaults([{ ...made, lines: asks }])).toHaveLength(2);
     const file = "src/reckon/trade-numbers.ts";

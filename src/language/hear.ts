@@ -6,26 +6,26 @@
 import type { Command, Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
-import { agreeing, Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
+import { unhedged, yesAlone } from "./answers/plain-yes.ts";
+import { agreeing, Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
+import type { ClauseFact } from "./clauses/facts-together.ts";
+import { furtherBegins } from "./clauses/further-begins.ts";
+import { pairedLots } from "./clauses/paired-lots.ts";
+import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
 import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
-import type { ClauseFact } from "./facts-together.ts";
 import { isStopped } from "./frames.ts";
-import { furtherBegins } from "./further-begins.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
 import { type Recalled, recalled } from "./own-words.ts";
-import { pairedLots } from "./paired-lots.ts";
-import { unhedged, yesAlone } from "./plain-yes.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk, MOST_GUESSED } from "./weighing.ts";
-import { besideText } from "./whole-clauses.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /**

@@ -5,7 +5,7 @@
  */
 import type { Command } from "../kitchen/command.ts";
 import { type OwnWords, type Saying, sameWords } from "../kitchen/own-words.ts";
-import type { Hearing } from "./clause-facts.ts";
+import type { Hearing } from "./clauses/clause-facts.ts";
 import type { Context } from "./context.ts";
 import { isStopped, namesSomebody } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";

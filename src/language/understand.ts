@@ -1,7 +1,7 @@
 import { type Command, type Confirm, type Intent, withSlots } from "../kitchen/command.ts";
-import { answerTo, bareAnswer, UNSURE } from "./answers.ts";
-import { joinedReading, slotsOf } from "./clauses.ts";
-import { isGuess, partedFrom } from "./confirms.ts";
+import { answerTo, bareAnswer, UNSURE } from "./answers/answers.ts";
+import { isGuess, partedFrom } from "./answers/confirms.ts";
+import { joinedReading, slotsOf } from "./clauses/clauses.ts";
 import type { Context } from "./context.ts";
 import type { Joined } from "./grammar/bags.ts";
 import type { Run } from "./grammar/matcher.ts";

@@ -5,8 +5,8 @@
 import { type Command, withSlots } from "../kitchen/command.ts";
 import type { Decision, Wish } from "../kitchen/decide/decision.ts";
 import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions/questions.ts";
-import { UNSURE } from "../language/answers.ts";
-import { pickChoices } from "../language/choosing.ts";
+import { UNSURE } from "../language/answers/answers.ts";
+import { pickChoices } from "../language/answers/choosing.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { CERTAIN } from "../language/understand.ts";
 import { askedBack } from "../speech/intents.ts";

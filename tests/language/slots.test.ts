@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { localIso, parseIso } from "../../src/kitchen/time.ts";
-import { pickChoices } from "../../src/language/choosing.ts";
+import { pickChoices } from "../../src/language/answers/choosing.ts";
 import { editDistance, soundKey } from "../../src/language/spelling/sound.ts";
 import { pastMomentsAt } from "../../src/language/values/clock-times.ts";
 import { durationsAt } from "../../src/language/values/durations.ts";

@@ -20,7 +20,7 @@ const FILES = [
   "src/kitchen/decide/gauge-answers.ts",
   "src/recipe/choose-process.ts",
   "src/recipe/foods/food-gate.ts",
-  "src/language/confirms.ts",
+  "src/language/answers/confirms.ts",
 ];
 
 const { values } = parseArgs({

@@ -1,4 +1,4 @@
-import { FACTOR_WORDINGS } from "../factor-wordings.ts";
+import { FACTOR_WORDINGS } from "../answers/factor-wordings.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /**

@@ -6,8 +6,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { questionFrom } from "../../../src/commands/open/understand.ts";
+import { FACTOR_WORDINGS } from "../../../src/language/answers/factor-wordings.ts";
 import type { Context } from "../../../src/language/context.ts";
-import { FACTOR_WORDINGS } from "../../../src/language/factor-wordings.ts";
 import { hear } from "../../../src/language/hear.ts";
 import type { Sentence } from "../../../src/language/model/corpus.ts";
 import { understand } from "../../../src/language/understand.ts";

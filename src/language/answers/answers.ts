@@ -1,14 +1,14 @@
-import type { AnswerMeant, Command, DispositionWord } from "../kitchen/command.ts";
-import { UNIT_CHOICES } from "../kitchen/questions/set-up.ts";
-import { FT_PER_M, MM_PER_IN } from "../reckon/units.ts";
+import type { AnswerMeant, Command, DispositionWord } from "../../kitchen/command.ts";
+import { UNIT_CHOICES } from "../../kitchen/questions/set-up.ts";
+import { FT_PER_M, MM_PER_IN } from "../../reckon/units.ts";
+import type { OpenQuestion } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { beginsAsking } from "../guards.ts";
+import { saysAbout } from "../values/about.ts";
+import { numbersAt } from "../values/spoken-numbers.ts";
+import type { Utterance } from "../words.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
-import type { OpenQuestion } from "./context.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { beginsAsking } from "./guards.ts";
-import { saysAbout } from "./values/about.ts";
-import { numbersAt } from "./values/spoken-numbers.ts";
-import type { Utterance } from "./words.ts";
 
 /** Words that stand around a bare answer and add nothing. */
 const AROUND = wordSet(

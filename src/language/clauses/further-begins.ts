@@ -3,19 +3,19 @@
  * too", "same for the Blue Lake", "also the Dragon Tongue and the Blue Lake, three pounds each";
  * and several in one order.
  */
-import type { Command, SlotsOf } from "../kitchen/command.ts";
-import { isNoFood } from "../recipe/foods/foods.ts";
-import { wordsOf as foodWords, mentionsIn } from "../recipe/foods/name-foods.ts";
-import type { Context, NamedBatch } from "./context.ts";
-import { phraseBook } from "./grammar/phrase-book.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { lotsIn, type ReadLot } from "./values/day-wish.ts";
-import { refFor } from "./values/finish-slots.ts";
-import { begunBy } from "./values/gated-lots.ts";
-import { foodLotAt, lotAt, type SpokenLot } from "./values/lots.ts";
-import { spokenNames } from "./values/targets.ts";
-import { weighedAt } from "./values/weights.ts";
-import { type Utterance, utteranceOf } from "./words.ts";
+import type { Command, SlotsOf } from "../../kitchen/command.ts";
+import { isNoFood } from "../../recipe/foods/foods.ts";
+import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
+import type { Context, NamedBatch } from "../context.ts";
+import { phraseBook } from "../grammar/phrase-book.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { lotsIn, type ReadLot } from "../values/day-wish.ts";
+import { refFor } from "../values/finish-slots.ts";
+import { begunBy } from "../values/gated-lots.ts";
+import { foodLotAt, lotAt, type SpokenLot } from "../values/lots.ts";
+import { spokenNames } from "../values/targets.ts";
+import { weighedAt } from "../values/weights.ts";
+import { type Utterance, utteranceOf } from "../words.ts";
 
 type BeginSlots = SlotsOf["begin"];
 

@@ -2,15 +2,15 @@
  * Several varieties of one food in one breath, each with its weight: "dilly beans, both sorts,
  * Provider two pounds, Dragon Tongue one and a half", "four pounds each of Provider and Blue Lake".
  */
-import type { Command } from "../kitchen/command.ts";
-import type { Context } from "./context.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { begunBy } from "./values/gated-lots.ts";
-import type { SpokenLot } from "./values/lots.ts";
-import { RECIPE_NAMES } from "./values/recipe-names.ts";
-import { numbersAt } from "./values/spoken-numbers.ts";
-import { weighedAt } from "./values/weights.ts";
-import type { Utterance } from "./words.ts";
+import type { Command } from "../../kitchen/command.ts";
+import type { Context } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { begunBy } from "../values/gated-lots.ts";
+import type { SpokenLot } from "../values/lots.ts";
+import { RECIPE_NAMES } from "../values/recipe-names.ts";
+import { numbersAt } from "../values/spoken-numbers.ts";
+import { weighedAt } from "../values/weights.ts";
+import type { Utterance } from "../words.ts";
 
 /** Names of two words at most; a third capital begins something else. */
 const MOST_NAME_WORDS = 2;

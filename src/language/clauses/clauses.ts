@@ -1,11 +1,11 @@
-import type { Intent } from "../kitchen/command.ts";
-import type { Joined } from "./grammar/bags.ts";
-import type { Run } from "./grammar/matcher.ts";
-import { startsFrom, tailsOf } from "./grammar/passing-over.ts";
-import type { PhraseBook } from "./grammar/phrase-book.ts";
-import { MEANINGS } from "./intents/all.ts";
-import { clauseReadings, type Reading } from "./readings.ts";
-import type { Target } from "./values/targets.ts";
+import type { Intent } from "../../kitchen/command.ts";
+import type { Joined } from "../grammar/bags.ts";
+import type { Run } from "../grammar/matcher.ts";
+import { startsFrom, tailsOf } from "../grammar/passing-over.ts";
+import type { PhraseBook } from "../grammar/phrase-book.ts";
+import { MEANINGS } from "../intents/all.ts";
+import { clauseReadings, type Reading } from "../readings.ts";
+import type { Target } from "../values/targets.ts";
 
 /**
  * Utterances of two clauses, where the whole does not match a phrase: "I missed that, say it

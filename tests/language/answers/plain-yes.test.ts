@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { hear } from "../../src/language/hear.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import { hear } from "../../../src/language/hear.ts";
+import { kitchenContext } from "../kitchen-context.ts";
 
 const END = { kind: "yes-no", key: "end", guards: true } as const;
 const intents = (text: string, context = kitchenContext({ question: END })) =>

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { confirmInClause } from "../../src/language/confirms.ts";
-import { FACTOR_WORDINGS } from "../../src/language/factor-wordings.ts";
-import { understand } from "../../src/language/understand.ts";
-import { utteranceOf } from "../../src/language/words.ts";
-import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import { confirmInClause } from "../../../src/language/answers/confirms.ts";
+import { FACTOR_WORDINGS } from "../../../src/language/answers/factor-wordings.ts";
+import { understand } from "../../../src/language/understand.ts";
+import { utteranceOf } from "../../../src/language/words.ts";
+import { CRITICAL_FACTORS } from "../../../src/recipe/critical-factors.ts";
+import { kitchenContext } from "../kitchen-context.ts";
 
 const context = kitchenContext({ question: { kind: "yes-no" }, factors: CRITICAL_FACTORS });
 

@@ -1,7 +1,7 @@
-import { wordSet } from "./grammar/word-set.ts";
-import { editDistance, soundKey } from "./spelling/sound.ts";
-import { ordinalAt, smallWholeAt } from "./values/spoken-numbers.ts";
-import { type Utterance, utteranceOf } from "./words.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { editDistance, soundKey } from "../spelling/sound.ts";
+import { ordinalAt, smallWholeAt } from "../values/spoken-numbers.ts";
+import { type Utterance, utteranceOf } from "../words.ts";
 
 /** Understanding the answer to "which one?": which of the choices offered are picked. */
 

@@ -2,15 +2,15 @@
  * What an utterance says about critical factors. A factor is confirmed only by a clause that its
  * wording and a few fillers cover from end to end, in an utterance with nothing left over.
  */
-import type { Confirm } from "../kitchen/command.ts";
-import type { Context } from "./context.ts";
+import type { Confirm } from "../../kitchen/command.ts";
+import type { Context } from "../context.ts";
+import { Grammar, type Match, type Phrase, type Run } from "../grammar/matcher.ts";
+import { skipsOf } from "../grammar/passing-over.ts";
+import { skipTable } from "../grammar/phrase-book.ts";
+import { WordPlaces } from "../grammar/word-places.ts";
+import { numbersAt } from "../values/spoken-numbers.ts";
+import { type Utterance, utteranceOf, type Word } from "../words.ts";
 import { FACTOR_FILLERS, FACTOR_LISTS, FACTOR_WORDINGS, GUESSES } from "./factor-wordings.ts";
-import { Grammar, type Match, type Phrase, type Run } from "./grammar/matcher.ts";
-import { skipsOf } from "./grammar/passing-over.ts";
-import { skipTable } from "./grammar/phrase-book.ts";
-import { WordPlaces } from "./grammar/word-places.ts";
-import { numbersAt } from "./values/spoken-numbers.ts";
-import { type Utterance, utteranceOf, type Word } from "./words.ts";
 
 type Held = "yes" | "no";
 type Wording = { held: Held; phrase: Phrase; value?: number };

@@ -1,15 +1,15 @@
 /** The clauses of a sentence as they belong together: each one fact, or what is said beside one. */
-import type { Command, Intent } from "../kitchen/command.ts";
-import type { Context } from "./context.ts";
-import { clausesIn } from "./evidence/split.ts";
-import { opensOnly } from "./fillers.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { beginsAsking } from "./guards.ts";
-import { MEANINGS } from "./intents/all.ts";
-import { surelyUnderstood } from "./understand.ts";
-import { isLotDetail } from "./values/lots.ts";
-import { numbersAt } from "./values/spoken-numbers.ts";
-import type { Utterance } from "./words.ts";
+import type { Command, Intent } from "../../kitchen/command.ts";
+import type { Context } from "../context.ts";
+import { clausesIn } from "../evidence/split.ts";
+import { opensOnly } from "../fillers.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { beginsAsking } from "../guards.ts";
+import { MEANINGS } from "../intents/all.ts";
+import { surelyUnderstood } from "../understand.ts";
+import { isLotDetail } from "../values/lots.ts";
+import { numbersAt } from "../values/spoken-numbers.ts";
+import type { Utterance } from "../words.ts";
 
 /** The clauses that may each say something; empty where the sentence is a single one. */
 export function wholeClauses(said: Utterance, context: Context): Utterance[] {

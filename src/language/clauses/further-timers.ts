@@ -2,15 +2,15 @@
  * Timers that leave out what was said of the one before: "and another one of twenty-five for the
  * biscuits", "one for the bread for forty", "and the same for the corn".
  */
-import type { Command } from "../kitchen/command.ts";
-import { BESIDE } from "./beside-words.ts";
-import type { Context } from "./context.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { durationsAt } from "./values/durations.ts";
-import { finishSlots } from "./values/finish-slots.ts";
-import { labelsAt } from "./values/open-slots.ts";
-import { numbersAt, type Parsed } from "./values/spoken-numbers.ts";
-import type { Utterance, Word } from "./words.ts";
+import type { Command } from "../../kitchen/command.ts";
+import { BESIDE } from "../beside-words.ts";
+import type { Context } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { durationsAt } from "../values/durations.ts";
+import { finishSlots } from "../values/finish-slots.ts";
+import { labelsAt } from "../values/open-slots.ts";
+import { numbersAt, type Parsed } from "../values/spoken-numbers.ts";
+import type { Utterance, Word } from "../words.ts";
 
 /** Words beside a length and a label that change neither. */
 const AROUND = wordSet(

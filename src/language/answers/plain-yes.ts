@@ -1,12 +1,12 @@
 /** What is not a plain yes or a plain report although a wording fits it: it clears nothing. */
 
-import type { Command } from "../kitchen/command.ts";
+import type { Command } from "../../kitchen/command.ts";
+import type { Context } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { MEANINGS } from "../intents/all.ts";
+import { isQualified } from "../qualifying.ts";
+import type { Utterance } from "../words.ts";
 import { unsureAnswer } from "./answers.ts";
-import type { Context } from "./context.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { MEANINGS } from "./intents/all.ts";
-import { isQualified } from "./qualifying.ts";
-import type { Utterance } from "./words.ts";
 
 /** What is heard, and the clauses that its commands stand in. */
 type Plain = {

@@ -1,9 +1,9 @@
 /** The facts of a sentence put together: what they are about, and what they say of one thing. */
-import { type Command, withSlots } from "../kitchen/command.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { MEANINGS } from "./intents/all.ts";
-import { MOST_GUESSED } from "./weighing.ts";
-import type { Utterance } from "./words.ts";
+import { type Command, withSlots } from "../../kitchen/command.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { MEANINGS } from "../intents/all.ts";
+import { MOST_GUESSED } from "../weighing.ts";
+import type { Utterance } from "../words.ts";
 
 /** A fact, and the clause it stands in. */
 export type ClauseFact = { command: Command; clause: Utterance };

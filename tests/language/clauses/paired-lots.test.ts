@@ -1,8 +1,8 @@
 /** Several varieties of one food in one breath, each with its weight. */
 import { describe, expect, it } from "vitest";
-import { pairedLots } from "../../src/language/paired-lots.ts";
-import { utteranceOf } from "../../src/language/words.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import { pairedLots } from "../../../src/language/clauses/paired-lots.ts";
+import { utteranceOf } from "../../../src/language/words.ts";
+import { kitchenContext } from "../kitchen-context.ts";
 
 const beans = { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" };
 const beets = { id: "b-2", recipe: "pickled-beets" };

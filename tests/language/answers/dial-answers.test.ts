@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { understand } from "../../src/language/understand.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import { understand } from "../../../src/language/understand.ts";
+import { kitchenContext } from "../kitchen-context.ts";
 
 const context = kitchenContext({ question: { kind: "gauge-off" } });
 

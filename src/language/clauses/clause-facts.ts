@@ -1,26 +1,24 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
-import type { Command, Intent } from "../kitchen/command.ts";
-import { unsureAnswer } from "./answers.ts";
-import { confirmInClause, isGuess } from "./confirms.ts";
-import type { Context } from "./context.ts";
-import { foundSlots } from "./evidence/found-slots.ts";
-import { Scan } from "./evidence/scan.ts";
-import { clausesIn } from "./evidence/split.ts";
-import { aboutTopics, type ClauseFact, merged, tasteOf, withPronouns } from "./facts-together.ts";
-import { furtherTimer, withLabel } from "./further-timers.ts";
-import { phraseBook } from "./grammar/phrase-book.ts";
-import { wordSet } from "./grammar/word-set.ts";
-import { beginsAsking } from "./guards.ts";
-import { isIntent, MEANINGS } from "./intents/all.ts";
-import { FRAMES } from "./model/corpus.ts";
-import type { Situation } from "./model/features.ts";
-import type { Likely, Models } from "./model/linear-model.ts";
-import { type Guess, guess } from "./model/shipped.ts";
-import { isOwnMatter } from "./qualifying.ts";
-import { accountedFor, surelyUnderstood } from "./understand.ts";
-import { finishSlots } from "./values/finish-slots.ts";
-import { slotReader } from "./values/slots.ts";
-import { spokenNames } from "./values/targets.ts";
+import type { Command, Intent } from "../../kitchen/command.ts";
+import { unsureAnswer } from "../answers/answers.ts";
+import { confirmInClause, isGuess } from "../answers/confirms.ts";
+import type { Context } from "../context.ts";
+import { foundSlots } from "../evidence/found-slots.ts";
+import { Scan } from "../evidence/scan.ts";
+import { clausesIn } from "../evidence/split.ts";
+import { phraseBook } from "../grammar/phrase-book.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { beginsAsking } from "../guards.ts";
+import { isIntent, MEANINGS } from "../intents/all.ts";
+import { FRAMES } from "../model/corpus.ts";
+import type { Situation } from "../model/features.ts";
+import type { Likely, Models } from "../model/linear-model.ts";
+import { type Guess, guess } from "../model/shipped.ts";
+import { isOwnMatter } from "../qualifying.ts";
+import { accountedFor, surelyUnderstood } from "../understand.ts";
+import { finishSlots } from "../values/finish-slots.ts";
+import { slotReader } from "../values/slots.ts";
+import { spokenNames } from "../values/targets.ts";
 import {
   DIRECT,
   directness,
@@ -31,9 +29,11 @@ import {
   isToAct,
   MOST_GUESSED,
   situationOf,
-} from "./weighing.ts";
+} from "../weighing.ts";
+import type { Utterance } from "../words.ts";
+import { aboutTopics, type ClauseFact, merged, tasteOf, withPronouns } from "./facts-together.ts";
+import { furtherTimer, withLabel } from "./further-timers.ts";
 import { runTogether, wholeClauses } from "./whole-clauses.ts";
-import type { Utterance } from "./words.ts";
 
 export const MOST_CANDIDATES = 3;
 

@@ -1,10 +1,10 @@
 /** Whatever a denial's wording can produce, it denies and confirms nothing. */
 import { describe, expect, it } from "vitest";
-import { partedFrom } from "../../src/language/confirms.ts";
-import { FACTOR_LISTS, FACTOR_WORDINGS } from "../../src/language/factor-wordings.ts";
-import { utteranceOf } from "../../src/language/words.ts";
-import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
-import { type Dice, dice } from "../simulation/dice.ts";
+import { partedFrom } from "../../../src/language/answers/confirms.ts";
+import { FACTOR_LISTS, FACTOR_WORDINGS } from "../../../src/language/answers/factor-wordings.ts";
+import { utteranceOf } from "../../../src/language/words.ts";
+import { CRITICAL_FACTORS } from "../../../src/recipe/critical-factors.ts";
+import { type Dice, dice } from "../../simulation/dice.ts";
 
 /** Splits at the bars outside brackets. */
 function choices(text: string): string[] {
