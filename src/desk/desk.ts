@@ -155,7 +155,8 @@ export class Desk {
     return wants
       .filter((want) => !echoes.includes(want))
       .map((want) => {
-        return answers.has(want) && want.rank === "prompt" ? { ...want, rank: "answer" } : want;
+        if (!answers.has(want) || want.rank !== "prompt") return want;
+        return { ...want, rank: "answer", instructs: true };
       });
   }
 
@@ -191,9 +192,11 @@ export class Desk {
     });
     const guards = group.some((want) => want.guards);
     const refuses = group.some((want) => want.refuses);
+    const instructs = group.some((want) => want.instructs);
     const rank = group[0]?.rank ?? "news";
     const isShort = forms.some(({ text }, index) => text !== wholes[index]);
-    return { rank, parts, keys, whole: isShort ? wholes.join(" ") : undefined, guards, refuses };
+    const whole = isShort ? wholes.join(" ") : undefined;
+    return { rank, parts, keys, whole, guards, refuses, instructs };
   }
 
   /** A want as it is said now: whole the first time of a day, short after. */

@@ -36,6 +36,8 @@ export type Want = Wording & {
   todo?: string;
   /** It says no to what was asked. */
   refuses?: boolean;
+  /** It tells what to do next, and that is the answer too. */
+  instructs?: boolean;
   /** It says no more than that something was done: what follows of the same one says it too. */
   plain?: boolean;
   /** Kitchen time from which it is not true any more. */
@@ -46,7 +48,7 @@ export type Want = Wording & {
 export type LinePart = Pick<Wording, "name" | "text" | "task">;
 
 /** What is said in one breath. */
-export type SpokenLine = Pick<Want, "rank" | "guards" | "refuses"> & {
+export type SpokenLine = Pick<Want, "rank" | "guards" | "refuses" | "instructs"> & {
   parts: LinePart[];
   keys: string[];
   /** The whole of what was shortened, for who asks for more; undefined where nothing was. */

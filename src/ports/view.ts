@@ -12,6 +12,8 @@ export type Line = {
   text: string;
   /** Shown only, as in a hush. */
   unspoken?: true;
+  /** Of a prompt: it is the answer to what was heard before it. */
+  answers?: true;
 };
 
 /** A line with its time of day, `14:03`. */

@@ -157,11 +157,15 @@ export class Conversation {
   }
 
   private put(line: WordedLine, wallMs: number): void {
-    const { rank, keys, guards = false, refuses } = line;
+    const { rank, keys, guards = false, refuses, instructs } = line;
     const text = this.parts.worded(lineWords(line));
-    const kind = refuses ? "refused" : SHOWN_AS[rank];
+    const kind = refuses ? "refused" : SHOWN_AS[instructs ? "prompt" : rank];
     const unspoken = this.hushed && !(rank === "alarm" && guards);
-    this.collected.push({ wallMs, kind, text, ...(unspoken ? { unspoken } : {}) });
+    const more = {
+      ...(unspoken ? { unspoken } : {}),
+      ...(instructs ? { answers: instructs } : {}),
+    };
+    this.collected.push({ wallMs, kind, text, ...more });
     const key = keys.length > 0 ? { key: keys.join(AND) } : {};
     this.parts.voice.say({ rank: SPOKEN_AS[rank], text, ...key, ...(guards ? { guards } : {}) });
     this.lastSaid = text;

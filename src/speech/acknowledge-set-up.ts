@@ -1,5 +1,6 @@
 /** Answers to what is set of the kitchen, in the talk of a first opening and later. */
 import type { FactOf } from "../kitchen/events.ts";
+import { isNeeded } from "../kitchen/questions/set-up.ts";
 import type { SetUpTopic } from "../kitchen/questions/set-up-topic.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { instantOf, localFields } from "../kitchen/time.ts";
@@ -23,6 +24,12 @@ export function setUpSentence({ topic, became, yes }: FactOf<"set-up">): string 
   return yes
     ? `Good. ${begin}`
     : `Then read along: brinebell soundcheck says what is wrong. ${begin}`;
+}
+
+/** A question that stays open: a guess, or what was needed was left once more. */
+export function leftOpenSentence({ key }: FactOf<"left-open">): string {
+  if (!isNeeded(key)) return "Then that stays open.";
+  return "Later, then. Until then I take nine pints or seven quarts.";
 }
 
 /** What was set that has no sentence of its own. */

@@ -26,7 +26,7 @@ import {
   nextJars,
   sealSentence,
 } from "./acknowledge-jars.ts";
-import { kitchenSentence, setUpSentence } from "./acknowledge-set-up.ts";
+import { kitchenSentence, leftOpenSentence, setUpSentence } from "./acknowledge-set-up.ts";
 import {
   at,
   coverSentence,
@@ -168,7 +168,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   },
   due: null,
   asked: null,
-  "left-open": () => "Then that stays open.",
+  "left-open": (_, fact) => leftOpenSentence(fact),
   acknowledged: null,
   hushed: ({ now }, { until }) => {
     const quiet = until === null ? "Quiet" : `Quiet for ${durationWords(until - now)}`;

@@ -65,8 +65,8 @@ const PLANTED: Record<string, [file: string, line: string, instead: string]> = {
   ],
   "a prompt that is the answer is still a prompt": [
     "desk.ts",
-    'rank: "answer" } : want',
-    "} : want",
+    '{ ...want, rank: "answer", instructs',
+    "{ ...want, instructs",
   ],
   "an alarm that guards does not say so": ["desk.ts", "group.some((want) => want.guards)", "false"],
   "nothing is written down of what was dropped": ["desk.ts", "dropped: true, why", "dropped: true"],

@@ -127,6 +127,90 @@ describe("the talk of a first opening", () => {
     expect(text()).toContain("Loads are planned by it");
   });
 
+  it("steps aside for a process, a lost boil and an alarm, and comes again after them", () => {
+    const { asked, say, text, kitchen } = opened();
+    for (let at = 0; at < 5; at++) say("later");
+    const minutes = (count: number) => kitchen.clock.advance(count * 60_000);
+    const timesAsked = () =>
+      kitchen.lines.filter((line) => line.text.includes("Loads are planned by it"));
+    say("start the dilly beans, 4 pounds");
+    say("6200 feet");
+    expect(asked()).toBe("canner");
+    for (const words of ["trimmed", "the brine is boiling", "five percent", "the canner's ready"]) {
+      minutes(10);
+      say(words);
+    }
+    for (const words of ["eight pints filled", "half an inch", "new", "the jars are in"])
+      say(words);
+    expect(asked()).toBe("canner");
+    minutes(10);
+    say("timer for one minute");
+    minutes(2);
+    expect(asked()).toBeUndefined();
+    say("got it");
+    expect(asked()).toBe("canner");
+    expect(timesAsked()).toHaveLength(1);
+    say("it's boiling and the lids are covered");
+    expect(asked()).toBeUndefined();
+    minutes(3);
+    say("it stopped boiling");
+    minutes(1);
+    expect(asked()).not.toBe("canner");
+    expect(text()).not.toContain("canner hold");
+    say("it's boiling again and the lids are covered");
+    minutes(16);
+    say("got it");
+    expect(asked()).toBe("end");
+    say("yes");
+    minutes(1);
+    expect(asked()).toBe("canner");
+    expect(timesAsked()).toHaveLength(2);
+  });
+
+  it("steps aside while a pressure falls", () => {
+    const { asked, say, kitchen } = opened();
+    for (let at = 0; at < 5; at++) say("later");
+    const minutes = (count: number) => kitchen.clock.advance(count * 60_000);
+    for (const words of ["start the snap beans, 9 pounds", "6200 feet", "weighted"]) say(words);
+    expect(asked()).toBe("canner");
+    const work = ["trimmed", "the canner's ready", "the beans boil", "got it", "nine pints filled"];
+    for (const words of [...work, "hot off the boil", "one inch", "new"]) {
+      minutes(6);
+      say(words);
+    }
+    expect(asked()).toBe("canner");
+    for (const words of ["the jars are in", "steam is coming"]) say(words);
+    expect(asked()).toBeUndefined();
+    for (const words of ["got it", "the weight is rocking"]) {
+      minutes(11);
+      say(words);
+    }
+    for (const words of ["got it", "heat's off"]) {
+      minutes(21);
+      say(words);
+    }
+    const { loads } = kitchen.session.state;
+    const states = Object.values(loads).flatMap(({ stages }) => stages);
+    expect(states.find(({ id }) => id === "depressurize")?.state).toBe("running");
+    expect(asked()).toBeUndefined();
+  });
+
+  it("leaves what is needed for later, once and then once more", () => {
+    const { asked, say, kitchen } = opened();
+    for (let at = 0; at < 5; at++) say("later");
+    say("start the dilly beans, 4 pounds");
+    say("6200 feet");
+    expect(say("later")).toBe("Later, then. Until then I take nine pints or seven quarts.");
+    expect(asked()).toBeUndefined();
+    kitchen.clock.advance(15 * 60_000);
+    say("note: thin beans");
+    expect(asked()).toBe("canner");
+    say("later");
+    kitchen.clock.advance(15 * 60_000);
+    say("note: the last row");
+    expect(asked()).toBeUndefined();
+  });
+
   it("ends where the work begins, and asks nothing of the talk after that", () => {
     const { asked, say } = opened();
     say("6200 feet");

@@ -220,10 +220,10 @@ function conversation(lines: Line[], zone: string) {
   const refused: { at: string; text: string; reason: string }[] = [];
   const asked: { at: string; text: string }[] = [];
   let heard = "";
-  for (const { kind, text, unspoken, wallMs } of lines) {
+  for (const { kind, text, unspoken, answers, wallMs } of lines) {
     const at = isoWithOffset(wallMs, zone);
     if (kind === "heard") heard = text;
-    else if (!unspoken) said.push({ at, rank: SAID_AS[kind], text });
+    else if (!unspoken) said.push({ at, rank: answers ? "answer" : SAID_AS[kind], text });
     if (kind === "refused") refused.push({ at, text: heard, reason: text });
     if (kind === "asked") asked.push({ at, text });
   }

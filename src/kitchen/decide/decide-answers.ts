@@ -7,7 +7,7 @@ import { inCanner } from "../owners.ts";
 import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
-import { mayWait } from "../questions/set-up.ts";
+import { isNeeded, mayWait } from "../questions/set-up.ts";
 import type { SetUpTopic } from "../questions/set-up-topic.ts";
 import type { Batch, State } from "../state.ts";
 import { answerFromGuide } from "./begin/begin-guide.ts";
@@ -114,7 +114,9 @@ function unsure(deciding: Present, question: Question): Decision {
 }
 
 /** A question of the first opening is left for when it is needed. */
-function leave({ now }: Present, { kind, detail }: Question): Decision {
+function leave({ now }: Present, question: Question): Decision {
+  const { key, kind, detail } = question;
+  if (isNeeded(key)) return done({ type: "left-open", key, t: now });
   const topic = kind === "set-up" ? (detail as SetUpTopic) : "altitude";
   return done({ type: "set-up", topic, became: "left", t: now });
 }

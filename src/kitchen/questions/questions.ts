@@ -86,8 +86,12 @@ export function questions(state: State): readonly Question[] {
 const found = new WeakMap<State, { events: number; list: readonly Question[] }>();
 
 function openQuestions(state: State): Question[] {
-  const list = byRank(state).flatMap((one) => openStill(state, one) ?? []);
-  const asked = list.filter((one) => state.asked[one.key] !== undefined);
+  const all = byRank(state).flatMap((one) => openStill(state, one) ?? []);
+  const isAsked = (one: Question) => state.asked[one.key] !== undefined;
+  // What is asked about the kitchen steps aside for what is asked about jars.
+  const jars = all.some((one) => one.kind !== "set-up" && isAsked(one));
+  const list = jars ? all.filter(({ kind }) => kind !== "set-up") : all;
+  const asked = list.filter(isAsked);
   const when = (one: Question) => state.asked[one.key] ?? 0;
   const urgent = asked.find((one) => RANK[one.kind] <= URGENT_RANK);
   const now =

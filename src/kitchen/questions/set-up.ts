@@ -2,8 +2,9 @@
  * The talk of a first opening: one question after the other about the kitchen, until a batch is
  * begun. What was put off is asked when something that was begun needs it.
  */
-import { activeOwners, isLoad } from "../owners.ts";
+import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
 import type { State } from "../state.ts";
+import { mustBeKept, ringsUnanswered } from "../watched.ts";
 import type { AnswerKind, Question } from "./question.ts";
 import type { SetUpTopic } from "./set-up-topic.ts";
 
@@ -56,12 +57,24 @@ export function isPutOff(state: State, topic: SetUpTopic): boolean {
   return state.setUp.some((one) => one.topic === topic && one.left) && !goesIntoACanner(state);
 }
 
+/** Whether something guards safety just now: a process, a vent, a falling pressure, an alarm. */
+function isTense(state: State): boolean {
+  const falls = activeOwners(state).some(
+    (owner) => runOfRole(owner, "coming-down")?.state === "running",
+  );
+  return falls || mustBeKept(state) || ringsUnanswered(state);
+}
+
 function goesIntoACanner(state: State): boolean {
   return activeOwners(state).some((one) => !isLoad(one) && one.recipe.processes.length > 0);
 }
 
-/** What the talk asks next, or what was put off and is needed now; the altitude has its own. */
+/**
+ * What the talk asks next, or what was put off and is needed now; the altitude has its own.
+ * Nothing while something guards safety.
+ */
 export function setUpQuestions(state: State): Question[] {
+  if (isTense(state)) return [];
   const begun = Object.keys(state.batches).length > 0;
   const [next] = begun ? [] : state.setUp.filter(({ left }) => !left);
   if (next && next.topic !== "altitude") return [question(next.topic)];
@@ -71,7 +84,7 @@ export function setUpQuestions(state: State): Question[] {
   const why = `${text} Loads are planned by it; until then I take nine pints or seven quarts.`;
   return [
     {
-      key: "set-up/canner/needed",
+      key: neededKey(state),
       kind: "set-up",
       text: why,
       about: null,
@@ -79,6 +92,20 @@ export function setUpQuestions(state: State): Question[] {
       takes,
     },
   ];
+}
+
+const NEEDED = "set-up/canner/needed";
+
+/** Asked anew after each process, until somebody leaves it again. */
+function neededKey({ leftOpen, loads }: State): string {
+  const left = Object.keys(leftOpen).find((key) => key.startsWith(NEEDED));
+  const processes = Object.values(loads).filter(hasBegun).length;
+  return left ?? (processes === 0 ? NEEDED : `${NEEDED}/${processes}`);
+}
+
+/** Whether it was left in the talk, and is asked because what was begun needs it. */
+export function isNeeded(key: string): boolean {
+  return key.startsWith(NEEDED);
 }
 
 function question(topic: Exclude<SetUpTopic, "altitude">): Question {
