@@ -2,12 +2,14 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
-import { FACTS, type FactType } from "../../../src/kitchen/facts/all-facts.ts";
+import { declarationOf, FACTS, type FactType } from "../../../src/kitchen/facts/all-facts.ts";
 import { checkerOf } from "../../../src/kitchen/facts/checker.ts";
+import type { RefKind } from "../../../src/kitchen/facts/fields.ts";
 import { faultOfEvent, faultOfLine } from "../../../src/kitchen/facts/gate.ts";
+import { namesIn } from "../../../src/kitchen/facts/references.ts";
 import { dice } from "../../simulation/dice.ts";
 import { GOLDEN, goldenEvents, LATER_EVENTS } from "./golden-journals.ts";
-import { mutated } from "./mutated-facts.ts";
+import { KEYS, mutated } from "./mutated-facts.ts";
 
 const EVENTS = [...GOLDEN.flatMap(goldenEvents), ...LATER_EVENTS];
 
@@ -146,6 +148,56 @@ describe("the gate", () => {
   it("allows extra fields of older lines, in the kinds that had them", () => {
     expect(faultOfEvent({ ...first("asked"), kind: "factor", about: null })).toBeUndefined();
     expect(faultOfEvent({ ...first("due"), about: null })).toBeDefined();
+  });
+});
+
+/** The start of the year 3000: no number of a fact is as large, instants included. */
+const LARGEST = 32_503_680_000_000;
+/** Ids that are keys in the state; commands are none. */
+const IDS = new Set<RefKind>(["batch", "load", "owner", "timer", "reminder", "seed", "key"]);
+
+/** Numbers past all bounds and changed prototypes. Nothing reads what was added deeper down. */
+function dangersIn(value: unknown, at = ""): string[] {
+  if (typeof value === "number") return Math.abs(value) < LARGEST ? [] : [`${at} is ${value}`];
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => {
+    if (key === "__proto__") return [`${at} has a ${key}`];
+    return at !== "" && KEYS.includes(key) ? [] : dangersIn(inner, `${at}.${key}`);
+  });
+}
+
+/** What is wrong with a fact that the gate let through. */
+function wrongIn(event: KitchenEvent): string[] {
+  const odd = namesIn(event, IDS).filter((name) => !/^[\w~][\w.:~/+-]*$/.test(name) || name in {});
+  const early = event.t >= 0 && event.w >= 0 ? [] : ["it is before 1970"];
+  const former: readonly string[] = declarationOf(event.type).formerly ?? [];
+  const read = Object.entries(event).filter(([field]) => !former.includes(field));
+  const dangers = dangersIn(Object.fromEntries(read));
+  return [...odd.map((name) => `${name} is no name`), ...early, ...dangers];
+}
+
+describe("100,000 facts that no program wrote", () => {
+  it("are refused in a few words, or hold nothing that could break one", {
+    timeout: 120_000,
+  }, () => {
+    const chance = dice(100);
+    const kept = new Set<string>();
+    let refused = 0;
+    for (let left = 100_000; left > 0; left -= 1) {
+      const json = JSON.stringify(mutated(chance, chance.pick(EVENTS), EVENTS));
+      const fault = faultOfEvent(JSON.parse(json));
+      if (fault !== undefined) {
+        refused += 1;
+        if (fault.length > 200) expect([fault, json]).toEqual(["a few words", json]);
+        continue;
+      }
+      const event: KitchenEvent = JSON.parse(json);
+      kept.add(event.type);
+      const wrong = wrongIn(event);
+      if (wrong.length > 0) expect([wrong, json]).toEqual([[], json]);
+    }
+    expect(refused).toBeGreaterThan(50_000);
+    expect(kept.size).toBeGreaterThan(Object.keys(FACTS).length * 0.9);
   });
 });
 

@@ -15,7 +15,17 @@ const VALUES: readonly unknown[] = [
 ];
 
 /** Keys that mean something to the language, or to another kind of fact. */
-const KEYS = ["__proto__", "constructor", "prototype", "batch", "load", "type", "t", "held", "x"];
+export const KEYS = [
+  "__proto__",
+  "constructor",
+  "prototype",
+  "batch",
+  "load",
+  "type",
+  "t",
+  "held",
+  "x",
+];
 
 function anObject(dice: Dice, event: Bag): Bag {
   let found = event;

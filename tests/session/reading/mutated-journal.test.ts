@@ -1,6 +1,7 @@
 /**
- * A journal with any fact in it that no program wrote opens, answers and continues. By hand with
- * more: `MUTATED_FACTS=100000 npx vitest run tests/session/reading/mutated-journal.test.ts`.
+ * A journal with any fact in it that no program wrote opens, answers and continues. The gate alone
+ * is tried on 100,000 in `tests/kitchen/facts/gate.test.ts`; by hand, whole kitchens are, too:
+ * `MUTATED_FACTS=100000 npx vitest run tests/session/reading/mutated-journal.test.ts`.
  */
 import { describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../../src/journal/memory-disk.ts";
