@@ -46,6 +46,7 @@ const TURNS = {
   unexplained: [12, 23],
   latest: [15, 25],
   openTalk: 24,
+  welcome: [2, 26],
   lanes: 33,
   next: 35,
 } as const;
@@ -135,7 +136,8 @@ function middle(view: View, width: number): Column[] {
   const two = width >= TWO_COLUMNS;
   const left = two ? Math.floor((width - GAP) * 0.56) : width;
   const right = two ? width - left - GAP : width;
-  const hands = (across: number) => (view.empty ? welcomeSection(2) : handsShelf(view, across));
+  const hands = (across: number) =>
+    view.empty ? welcomeSection(TURNS.welcome) : handsShelf(view, across);
   if (view.talkBack !== undefined) {
     const talk = openTalkSection(view.talk, view.talkBack, TURNS.openTalk);
     if (!two) return [{ width, sections: [talk] }];

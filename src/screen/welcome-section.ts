@@ -19,11 +19,11 @@ const CAUTION =
   "Follow a current tested recipe and your local extension service. " +
   "This program keeps the record; it cannot see the jar.";
 
-export function welcomeSection(turn: number): Section {
+export function welcomeSection([least, whole]: readonly [number, number]): Section {
   return {
     steps: [
-      { to: 4, turn },
-      { to: 12, turn: turn + 1 },
+      { to: 4, turn: least },
+      { to: 12, turn: whole },
     ],
     draw: drawWelcome,
   };
@@ -36,8 +36,14 @@ function drawWelcome(width: number, height: number): Row[] {
   const help = HELP.flatMap((text) => wrap(text, narrow, 2));
   const caution = wrap(CAUTION, narrow, 4);
   const rows = (lines: string[]): Row[] => lines.map((line) => rowOf(line));
-  const parts = [[...rows(head), ...examples], rows(help), rows(caution)];
-  const all = parts.flat();
-  if (all.length + 2 > height) return all.slice(0, height);
-  return parts.flatMap((part, index) => (index > 0 ? [[], ...part] : part));
+  const begin = [...rows(head), ...examples];
+  for (const parts of [
+    [begin, rows(help), rows(caution)],
+    [begin, rows(caution)],
+  ]) {
+    const spread = parts.flatMap((part, index) => (index > 0 ? [[], ...part] : part));
+    if (spread.length <= height) return spread;
+    if (parts.flat().length <= height) return parts.flat();
+  }
+  return begin.slice(0, height);
 }

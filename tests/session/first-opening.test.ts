@@ -127,6 +127,14 @@ describe("the talk of a first opening", () => {
     expect(text()).toContain("Loads are planned by it");
   });
 
+  it.each(["none", "we have no canner"])("leaves the canner of who has none: %s", (words) => {
+    const { asked, say, state } = opened();
+    say("1890 meters");
+    expect(say(words)).toContain("Later, then.");
+    expect(asked()).toBe("gauge");
+    expect(state().setUp).toContainEqual({ topic: "canner", left: true });
+  });
+
   it("steps aside for a process, a lost boil and an alarm, and comes again after them", () => {
     const { asked, say, text, kitchen } = opened();
     for (let at = 0; at < 5; at++) say("later");

@@ -10,8 +10,9 @@ import type { SetUpTopic } from "./set-up-topic.ts";
 
 /** The first question of all: how the altitude is found, and that it may wait. */
 export const WHERE_IS_THE_KITCHEN =
-  "What is your altitude in feet? A map tells it, and so does a thermometer in boiling water: " +
-  "brinebell reckon altitude works it out. Say later to leave it for now.";
+  "What is your altitude? Feet or meters will do. A map tells it, and so does a thermometer in " +
+  "boiling water: brinebell reckon altitude, in a shell, works it out. Say later to leave it " +
+  "for now.";
 
 /** How the systems of units are offered, and other words for each. */
 export const UNIT_CHOICES = {

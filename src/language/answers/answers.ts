@@ -218,9 +218,9 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
  * is understood as itself.
  */
 export function answerTo(said: Utterance, question: OpenQuestion): Command | undefined {
-  if (question.mayWait && LATER.test(said.words.map(({ word }) => word).join(" "))) {
-    return answer("later", 1, { later: true });
-  }
+  const words = said.words.map(({ word }) => word).join(" ");
+  const none = question.kind === "holds" && NO_CANNER.test(words);
+  if (question.mayWait && (none || LATER.test(words))) return answer("later", 1, { later: true });
   if (question.kind === "holds") return holds(said);
   const safe = question.guards ? guarded(said, question) : undefined;
   if (safe) return safe;
@@ -254,6 +254,9 @@ const LATER = new RegExp(
     "(?:later|another time|not now|next time|(?:skip|pass|leave)(?: it| that| this)?)" +
     "(?: on)?(?: please)?$",
 );
+
+/** Who has no canner is asked once something is to go into one. */
+const NO_CANNER = /^(?:(?:i|we) have )?(?:none|no canner)$/;
 
 /** "Nine pints and seven quarts": how many jars of each size, and nothing else. */
 function holds(said: Utterance): Command | undefined {
