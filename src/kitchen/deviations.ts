@@ -16,6 +16,7 @@ import { lowReadings, lowReadingWords } from "./loads/low-readings.ts";
 import { stoodOver } from "./loads/standing.ts";
 import { runOfRole } from "./owners.ts";
 import { applies } from "./questions/factor-questions.ts";
+import { leftDoubts } from "./questions/heard-doubts.ts";
 import { potOf } from "./spoken-names.ts";
 import { isOver } from "./stage-run.ts";
 import { hasRole, rulesOf } from "./stages/kinds.ts";
@@ -240,9 +241,7 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
     const detail = pressed ? NOT_PRESSED : NOT_THROUGHOUT;
     list.push(deviation(code, stage, load.endAnswer.at, detail, done));
   }
-  for (const one of load.heard) {
-    const waits = one.settledAt === undefined && load.unloadedAt === undefined;
-    if (waits || one.held === true || one.strength === "loss" || isAnswered(one)) continue;
+  for (const one of leftDoubts(load)) {
     const said = one.held === false ? "it was not all right" : "nobody said how it was";
     list.push(deviation("unheard", stage, one.at, `"${one.text}": ${said}`, "undecided"));
   }
@@ -270,11 +269,6 @@ function loadDeviations(load: Load, batch: Batch, now: number): Deviation[] {
 }
 
 const NOT_PRESSED = "not at the pressure throughout, not vented, or not left to fall by itself";
-/** A doubt settled by a recorded loss: the time started over after it. */
-function isAnswered({ settledAt, held }: Load["heard"][number]): boolean {
-  return settledAt !== undefined && held === undefined;
-}
-
 const NOT_THROUGHOUT = "not a full boil throughout, or the lids not covered at the end";
 
 /** Time nobody watched, where it was long enough to be asked about. */

@@ -158,7 +158,12 @@ describe("the verdict on a batch", () => {
 
   it("is open where one of its loads, or a damaged line, is", () => {
     const { state, batch, load } = copied();
-    load.heard.push({ at: 0, text: "it hissed", strength: "trace", about: "pressure" });
+    load.heard.push({
+      at: load.unloadedAt ?? 0,
+      text: "it hissed",
+      strength: "trace",
+      about: "pressure",
+    });
     expect(judgeBatch(state, batch, []).verdict).toBe("unfinished");
     const other = copied();
     const seal = { seal: "s", file: "f", line: 3, reason: "", at: 0, touches: [other.batch.id] };

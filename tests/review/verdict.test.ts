@@ -152,7 +152,12 @@ describe("a load that was as tested is not", () => {
     const inside = judged((load) => delete load.unloadedAt);
     expect(inside.verdict).toBe("unfinished");
     const open = judged((load) => {
-      load.heard.push({ at: 0, text: "it hissed", strength: "trace", about: "pressure" });
+      load.heard.push({
+        at: load.unloadedAt ?? 0,
+        text: "it hissed",
+        strength: "trace",
+        about: "pressure",
+      });
     });
     expect(open.verdict).toBe("unfinished");
     const seal = { seal: "s", file: "f", line: 3, reason: "", touches: [PRESSURE], at: 0 };

@@ -68,6 +68,19 @@ describe("heat that is lost before anybody has told of a boil", () => {
     return asked.filter(({ text }) => text.includes("the breaker tripped")).length;
   };
 
+  it("is no deviation where the boil came after it", async () => {
+    const script = `0:00 [cook until process]
++0:03 the lids are covered
++0:05 it's boiling and the lids are covered
++0:15 yes
++0:00 heat's off
++0:06 the jars are out
++13:00 all sealed`;
+    const batch = onlyBatch(await play(BEANS, script));
+    expect(batch.verdict).toBe("as-tested");
+    expect(codes(batch)).not.toContain("unheard");
+  });
+
   it("is asked about in the end where the boil is told to have been there before", async () => {
     expect(await quoted("it's been boiling for six minutes")).toBeGreaterThan(0);
   });

@@ -108,6 +108,14 @@ export function openDoubts(load: Load): HeardDoubt[] {
   });
 }
 
+/** What was said not to be all right, or, once the jars are out, was never settled. */
+export function leftDoubts(load: Load): HeardDoubt[] {
+  const open = load.unloadedAt === undefined ? [] : openDoubts(load);
+  return load.heard.filter((one) => {
+    return one.strength !== "loss" && (one.held === false || open.includes(one));
+  });
+}
+
 /** Open doubts that the closing question of its process covers. */
 export function processDoubts(load: Load): HeardDoubt[] {
   return openDoubts(load).filter(({ about }) => OF_PROCESS.has(about));
