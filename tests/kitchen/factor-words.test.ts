@@ -33,7 +33,7 @@ describe("words that are only taken to be about a critical factor", () => {
 
   it("lead to that factor's question, and confirm nothing", () => {
     const { story, batch } = brineBoiled();
-    expect(told(story.says(11, "factor", guess))).toMatch(/^What strength does the vinegar/);
+    expect(told(story.says(11, "factor", guess))).toMatch(/^What percent is the vinegar/);
     expect([batch.confirmed, batch.reopened]).toEqual([[], []]);
   });
 
