@@ -1,8 +1,10 @@
 /**
  * What happens with a sentence once it is understood: it is acted on fact by fact, or asked about.
  */
-import type { Command, CommandOf, Evidence } from "../kitchen/command.ts";
+import type { Command, CommandOf, Evidence, Intent } from "../kitchen/command.ts";
+import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { shownQuestion } from "../kitchen/questions/questions.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Heard } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
@@ -48,13 +50,31 @@ export function eachStep(
   return refused.includes(true);
 }
 
+/** How soon a report is given as an example: what a stage waits for first, mishaps last. */
+function rankOf(intent: Intent, byHand: boolean): number {
+  const { cost, when } = MEANINGS[intent];
+  if (cost === "raising") return 3;
+  if (when.some((one) => one.startsWith("stage:"))) return 0;
+  return byHand && intent === "done" ? 1 : 2;
+}
+
 /** Examples of the reports that something waits for at this moment. */
 export function examplesNow(state: State, pending: Pending | undefined): string[] {
   const { intents = [] } = momentOf(state, pending);
-  return intents.flatMap((intent) => {
+  const owners = activeOwners(state);
+  const running = owners.flatMap(({ stages }) => stages.filter((run) => run.state === "running"));
+  const heated =
+    owners.some((one) => isLoad(one) && one.loadedAt !== undefined) ||
+    running.some(({ spec }) => rulesOf(spec).thermometer === "pot");
+  const byHand = running.some(({ spec }) => rulesOf(spec).ends === "word");
+  const reports = intents.filter((intent) => {
     const { example, report, when } = MEANINGS[intent];
-    return example && report && !when.includes("always") ? [example] : [];
+    const early = !heated && when.some((one) => one.startsWith("load:in-"));
+    return example && report && !early && !when.includes("always");
   });
+  return reports
+    .sort((one, other) => rankOf(one, byHand) - rankOf(other, byHand))
+    .map((intent) => MEANINGS[intent].example ?? "");
 }
 
 /** How the question that waits is answered. */
