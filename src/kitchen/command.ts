@@ -333,15 +333,19 @@ export type CommandOf<I extends Intent> = {
   confirms?: readonly Confirm[];
 };
 
-/** Any command, told apart by `intent`. */
-export type Command = { [I in Intent]: CommandOf<I> }[Intent];
+/** A command with one of these intents, told apart by it. */
+export type Command<I extends Intent = Intent> = { [Each in I]: CommandOf<Each> }[I];
 
-/** A command with a certainty of 1, as if its words had left no doubt. */
-export function certainly<I extends Intent>(intent: I, slots: SlotsOf[I]): Command {
-  return { intent, slots, confidence: 1 } as CommandOf<Intent> as Command;
+/** A command, with a certainty of 1 where no other is given. */
+export function commandOf<I extends Intent>(
+  intent: I,
+  slots: SlotsOf[I],
+  more: Partial<Omit<CommandOf<I>, "intent" | "slots">> = {},
+): Command<I> {
+  return { intent, slots, confidence: 1, ...more };
 }
 
-/** The command with further slots; those of another meaning must not be given. */
-export function withSlots(command: Command, slots: object): Command {
-  return { ...command, slots: { ...command.slots, ...slots } } as Command;
+/** The command with these slots, whatever it had in them. */
+export function withSlots<C extends Command>(command: C, slots: Partial<C["slots"]>): C {
+  return { ...command, slots: { ...command.slots, ...slots } };
 }

@@ -6,7 +6,7 @@
  */
 import type { FACTS, FactType } from "./facts/all-facts.ts";
 import type { FieldsOf } from "./facts/fact.ts";
-import type { Stamp } from "./facts/stamp.ts";
+import type { Stamp, Written } from "./facts/stamp.ts";
 import type { State } from "./state.ts";
 
 export type {
@@ -35,6 +35,11 @@ export type KitchenEvent = Fact & Stamp;
 export type FactOf<T extends EventType> = FactByType[T] & { t: number };
 /** A fact and when it happened, before the session stamps it with its command. */
 export type DatedFact = Fact & { t: number };
+
+/** An event's fields by name, whatever its kind. */
+export function fieldsOf(event: Written): Readonly<Record<string, unknown>> {
+  return event;
+}
 
 /** The events that a state followed from: all of them passed the gate of `facts/`. */
 export function historyOf(state: Pick<State, "history">): KitchenEvent[] {

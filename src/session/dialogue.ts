@@ -58,11 +58,11 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
     case "number": {
       const count = command.intent === "answer" ? Number(command.slots.value) : Number.NaN;
       if (Number.isNaN(count)) return { kind: "other" };
-      return { kind: "wish", wish: withSlot(wish, "count", count) };
+      return { kind: "wish", wish: withSlotsOf(wish, { count }) };
     }
     case "when":
       if (command.intent !== "remind" || command.slots.when === undefined) return { kind: "other" };
-      return { kind: "wish", wish: withSlot(wish, "when", command.slots.when) };
+      return { kind: "wish", wish: withSlotsOf(wish, { when: command.slots.when }) };
   }
 }
 
@@ -74,8 +74,8 @@ function isUnsure({ intent, slots }: Command): boolean {
   return intent === "answer" && "value" in slots && slots.value === UNSURE;
 }
 
-function withSlot(wish: Wish, name: string, value: unknown): Wish {
-  return { ...wish, command: withSlots(wish.command, { [name]: value }) };
+function withSlotsOf(wish: Wish, slots: { count: number } | { when: string }): Wish {
+  return { ...wish, command: withSlots(wish.command, slots) };
 }
 
 /** Whether a pending question survives a new report; other words drop a "really?". */

@@ -1,5 +1,5 @@
 /** `brinebell plan … --begin`: the open kitchen, or the next one opened, keeps to it. */
-import type { LotToPlan } from "../../kitchen/command.ts";
+import { commandOf, type LotToPlan } from "../../kitchen/command.ts";
 import { localIso } from "../../kitchen/time.ts";
 import { type Wanted, wantedLabel } from "../../plan/wanted-batch.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
@@ -37,7 +37,7 @@ export async function beginPlan(
     return `${weightLb} pounds of ${wantedLabel(recipe, variety)}`;
   });
   const words = `plan and begin ${lots.join(", ")}`;
-  const done = await recordOrTell("plan", io, { intent: "plan", slots }, words);
+  const done = await recordOrTell("plan", io, commandOf("plan", slots), words);
   if (!done.ok) return done.result;
   const { lines, found } = done;
   const text = json ? JSON.stringify({ begun: true, lines }, null, 2) : lines.join("\n");

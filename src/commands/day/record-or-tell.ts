@@ -1,5 +1,5 @@
 /** Writes something down from the command line, or passes it to the kitchen that is open. */
-import { type CommandOf, certainly } from "../../kitchen/command.ts";
+import type { Command } from "../../kitchen/command.ts";
 import type { Wish } from "../../kitchen/decide/decision.ts";
 import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
 import { inShortSession } from "../../session/short-session.ts";
@@ -19,11 +19,11 @@ export type Recorded =
 export async function recordOrTell(
   name: string,
   io: ReviewIo,
-  command: Pick<CommandOf<HandedIntent>, "intent" | "slots">,
+  command: Command<HandedIntent>,
   words: string,
   chosen?: string,
 ): Promise<Recorded> {
-  const wish: Wish = { command: certainly(command.intent, command.slots) };
+  const wish: Wish = { command };
   if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
   const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
     const reply = session.carry({ wish, words });

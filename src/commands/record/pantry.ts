@@ -1,5 +1,6 @@
 /** `brinebell pantry`: what is in store and where, what to eat first, what was eaten. */
 
+import { type Command, commandOf } from "../../kitchen/command.ts";
 import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch } from "../../kitchen/state.ts";
 import { disposalWords } from "../../recipe/cautions.ts";
@@ -171,8 +172,8 @@ async function open(
   const words = `opened ${count} ${jars} of ${batchName(found.batch)}`;
   const slots = { count, target: found.batch.id };
   const command = spoiled
-    ? ({ intent: "spoiled", slots: { ...slots, sign: "off" } } as const)
-    : ({ intent: "opened", slots } as const);
+    ? commandOf("spoiled", { ...slots, sign: "off" })
+    : commandOf("opened", slots);
   return wrote(options, io, command, words, found.batch);
 }
 
@@ -190,7 +191,7 @@ async function move(
   if (!found.ok) return notFound("--place", found.message, kitchen);
   const words = `put ${batchName(found.batch)} in the ${place}`;
   const slots = { place, target: found.batch.id };
-  return wrote(options, io, { intent: "place", slots }, words, found.batch);
+  return wrote(options, io, commandOf("place", slots), words, found.batch);
 }
 
 function notFound(option: string, message: string, kitchen: ReadKitchen): CommandResult {
@@ -200,10 +201,7 @@ function notFound(option: string, message: string, kitchen: ReadKitchen): Comman
 async function wrote(
   options: Options,
   io: ReviewIo,
-  command:
-    | { intent: "opened"; slots: { count: number; target: string } }
-    | { intent: "spoiled"; slots: { count: number; target: string; sign: "off" } }
-    | { intent: "place"; slots: { place: string; target: string } },
+  command: Command<"opened" | "spoiled" | "place">,
   words: string,
   batch: Batch,
 ): Promise<CommandResult> {

@@ -1,5 +1,6 @@
 /** `brinebell seeds`: the seed lots, a new one, or a germination test of one. */
 
+import { type Command, commandOf } from "../../kitchen/command.ts";
 import { parseQuantity } from "../../reckon/quantity.ts";
 import { counted } from "../../review/report-words.ts";
 import { germinationOf, type SeedReport, seedReports } from "../../review/shelf/seeds.ts";
@@ -65,7 +66,7 @@ async function add(options: Options, words: string[], io: ReviewIo): Promise<Com
     if (value !== undefined) slots[name] = value;
   }
   const text = `saved seed: ${[variety, crop].filter(Boolean).join(" ")}`;
-  return record(options, io, { intent: "seed-saved", slots }, text, []);
+  return record(options, io, commandOf("seed-saved", slots), text, []);
 }
 
 async function test(options: Options, words: string[], io: ReviewIo): Promise<CommandResult> {
@@ -81,15 +82,13 @@ async function test(options: Options, words: string[], io: ReviewIo): Promise<Co
   const slots = { seed, sprouted, of, ...(days === undefined ? {} : { days }) };
   const text = `${sprouted} of ${of} seeds of ${seed} sprouted`;
   const after = [germinationOf(sprouted, of).sentence];
-  return record(options, io, { intent: "germination", slots }, text, after);
+  return record(options, io, commandOf("germination", slots), text, after);
 }
 
 async function record(
   options: Options,
   io: ReviewIo,
-  command:
-    | { intent: "seed-saved"; slots: { crop: string } }
-    | { intent: "germination"; slots: { seed: string; sprouted: number; of: number } },
+  command: Command<"seed-saved" | "germination">,
   words: string,
   after: string[],
 ): Promise<CommandResult> {

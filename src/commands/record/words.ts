@@ -1,4 +1,5 @@
 /** `brinebell words`: a person's own words that were learned, and forgetting them. */
+import { commandOf } from "../../kitchen/command.ts";
 import type { OwnWords } from "../../kitchen/own-words.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { localIso } from "../../kitchen/time.ts";
@@ -59,6 +60,6 @@ async function forgotten(options: Options, which: string, io: ReviewIo): Promise
   const slots = which === "all" ? ({ all: true } as const) : { number };
   const said = which === "all" ? "forget my words" : `forget number ${number} of my words`;
   const { recordOrTell } = await import("../day/record-or-tell.ts");
-  const done = await recordOrTell("words", io, { intent: "forget-words", slots }, said);
+  const done = await recordOrTell("words", io, commandOf("forget-words", slots), said);
   return done.ok ? printedLines("words", done, options) : done.result;
 }

@@ -1,7 +1,7 @@
 /** What a decision can be, and the small functions every decision uses. */
 
 import type { Library } from "../../recipe/library.ts";
-import type { CommandOf, Intent, Ref } from "../command.ts";
+import type { Command, Intent, Ref } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { type Owner, ownerOf, runOf } from "../owners.ts";
 import { batchName, listed } from "../spoken-names.ts";
@@ -12,7 +12,7 @@ export type Choice = { label: string; ref: Ref };
 
 /** A command with what an earlier question about it settled. */
 export type Wish<I extends Intent = Intent> = {
-  command: { [K in I]: CommandOf<K> }[I];
+  command: Command<I>;
   /** A yes to "really?"; a no only where the question was an either/or. */
   confirmed?: boolean;
   /** The number that was asked for; null where the answer was that it is not known. */

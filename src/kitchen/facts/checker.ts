@@ -35,6 +35,11 @@ type CheckDef = {
   fn?: (value: unknown) => unknown;
 };
 
+/** The one place where a schema is taken apart: its own type does not say of which kind it is. */
+export function defOf(schema: z.ZodMiniType): Def {
+  return schema._zod.def as unknown as Def;
+}
+
 const made = new Map<z.ZodMiniType, Checker>();
 
 /** The test for a schema, made when it is first used. */
@@ -48,7 +53,7 @@ export function checkerOf(schema: z.ZodMiniType): Checker {
 }
 
 function checkerFor(schema: z.ZodMiniType): Checker {
-  const def = schema._zod.def as unknown as Def;
+  const def = defOf(schema);
   const checks = (def.checks ?? []).map(({ _zod }) => _zod.def);
   if (def.check !== undefined) checks.unshift(def as CheckDef);
   const tests = [BASES[def.type]?.(def), ...checks.map(testOf)];

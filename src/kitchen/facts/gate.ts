@@ -54,7 +54,7 @@ function faultOf(value: unknown, checkerOf: typeof eventChecker): string | undef
 
 /** Names the field that the schema refuses. */
 function wrongIn(type: FactType, value: object): string {
-  const own = { ...value } as Record<string, unknown>;
+  const own: Record<string, unknown> = { ...value };
   for (const name of [...OF_THE_JOURNAL, ...formerOf(type)]) delete own[name];
   const { error } = z.safeParse(z.strictObject(shapeOf(type)), own);
   const [issue] = error?.issues ?? [];

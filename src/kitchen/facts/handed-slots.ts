@@ -1,14 +1,24 @@
 /** What may stand in a command that another program hands over as data instead of words. */
 import * as z from "zod/mini";
+import { type Command, commandOf, type SlotsOf } from "../command.ts";
 import { spoilSign } from "./fields.ts";
 
 const text = z.string();
 const number = z.number();
 
-const SLOTS = {
+export type HandedIntent =
+  | "plan"
+  | "opened"
+  | "spoiled"
+  | "place"
+  | "seed-saved"
+  | "forget-words"
+  | "germination";
+
+const SLOTS: { [I in HandedIntent]: z.ZodMiniType<SlotsOf[I]> } = {
   plan: z.object({
     items: z.array(z.object({ recipe: text, weightLb: number, variety: z.optional(text) })),
-    go: z.boolean(),
+    go: z.literal(true),
     startAt: z.optional(text),
     finishBy: z.optional(text),
     quiet: z.optional(text),
@@ -29,11 +39,17 @@ const SLOTS = {
   germination: z.object({ seed: text, sprouted: number, of: number, days: z.optional(number) }),
 };
 
-export type HandedIntent = keyof typeof SLOTS;
+/** The command; undefined where a slot is invalid or the intent may not be handed over. */
+export function handedCommand(intent: unknown, slots: unknown): Command | undefined {
+  return isHanded(intent) ? withSlotsRead(intent, slots) : undefined;
+}
 
-/** The slots of an intent; undefined where one is invalid or the intent may not be handed over. */
-export function handedSlots(intent: unknown, slots: unknown): object | undefined {
-  if (typeof intent !== "string" || !Object.hasOwn(SLOTS, intent)) return undefined;
-  const read = z.safeParse(SLOTS[intent as HandedIntent], slots);
-  return read.success ? read.data : undefined;
+function isHanded(intent: unknown): intent is HandedIntent {
+  return typeof intent === "string" && Object.hasOwn(SLOTS, intent);
+}
+
+function withSlotsRead<I extends HandedIntent>(intent: I, slots: unknown): Command<I> | undefined {
+  const schema: z.ZodMiniType<SlotsOf[I]> = SLOTS[intent];
+  const read = z.safeParse(schema, slots);
+  return read.success ? commandOf(intent, read.data) : undefined;
 }

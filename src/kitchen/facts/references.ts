@@ -1,34 +1,24 @@
 /** Which fields of a fact refer to something that another fact began: derived from the schemas. */
 import type * as z from "zod/mini";
-import type { KitchenEvent } from "../events.ts";
+import { fieldsOf, type KitchenEvent } from "../events.ts";
 import { FACTS, type FactType } from "./all-facts.ts";
+import { defOf } from "./checker.ts";
 import { type RefKind, refKindOf } from "./fields.ts";
 
 /** The field, and within it the field of each item where it is a list of objects. */
-type Ref = { field: string; kind: RefKind; list: boolean; within?: string };
-
-type Def = {
-  type: string;
-  innerType?: z.ZodMiniType;
-  element?: z.ZodMiniType;
-  shape?: Record<string, z.ZodMiniType>;
-};
-
-function defOf(schema: z.ZodMiniType): Def {
-  return schema._zod.def as unknown as Def;
-}
+type Ref = { field: string; kind: RefKind; within?: string };
 
 function refsIn(field: string, schema: z.ZodMiniType): Ref[] {
   const kind = refKindOf(schema);
-  if (kind) return [{ field, kind, list: false }];
+  if (kind) return [{ field, kind }];
   const { innerType, element } = defOf(schema);
   if (innerType) return refsIn(field, innerType);
   if (!element) return [];
   const item = refKindOf(element);
-  if (item) return [{ field, kind: item, list: true }];
+  if (item) return [{ field, kind: item }];
   return Object.entries(defOf(element).shape ?? {}).flatMap(([within, one]) => {
     const named = refKindOf(one);
-    return named ? [{ field, kind: named, list: true, within }] : [];
+    return named ? [{ field, kind: named, within }] : [];
   });
 }
 
@@ -43,44 +33,49 @@ function refsOf(type: FactType): Ref[] {
   return refs;
 }
 
-/** An event's fields by name. */
-type Bag = Record<string, unknown>;
-
 /** The fields in which a kind of fact names what other facts began, or a command. */
 export function namingFields(type: FactType): string[] {
   return refsOf(type).flatMap(({ field, kind }) => (kind === "key" ? [] : [field]));
 }
 
+/** A value with every name in it as `renamed` gives it: a name, or a list of names or objects. */
+function renamedIn(
+  value: unknown,
+  within: string | undefined,
+  renamed: (name: string) => string,
+): unknown {
+  if (typeof value === "string") return renamed(value);
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map((item) => renamedIn(item, within, renamed));
+  if (within === undefined) return value;
+  const fields: Readonly<Record<string, unknown>> = { ...value };
+  return { ...fields, [within]: renamedIn(fields[within], undefined, renamed) };
+}
+
 /** The names of some kinds that an event holds, in the order of its fields. */
 export function namesIn(event: KitchenEvent, kinds: ReadonlySet<RefKind>): string[] {
-  return refsOf(event.type).flatMap(({ field, kind, list, within }) => {
-    const value = (event as Bag)[field];
-    if (!kinds.has(kind) || value === null || value === undefined) return [];
-    if (!list) return [value as string];
-    const items = value as (string | Bag)[];
-    return within ? items.map((one) => (one as Bag)[within] as string) : (items as string[]);
-  });
+  const names: string[] = [];
+  for (const { field, kind, within } of refsOf(event.type)) {
+    if (!kinds.has(kind)) continue;
+    renamedIn(fieldsOf(event)[field], within, (name) => {
+      names.push(name);
+      return name;
+    });
+  }
+  return names;
 }
 
 /** The event with every name in it as `renamed` gives it. */
-export function withNames(
-  event: KitchenEvent,
+export function withNames<E extends KitchenEvent>(
+  event: E,
   renamed: (name: string, kind: RefKind) => string,
-): KitchenEvent {
-  const made: Bag = { ...event };
-  for (const { field, kind, list, within } of refsOf(event.type)) {
-    const value = made[field];
-    if (value === null || value === undefined) continue;
-    if (!list) made[field] = renamed(value as string, kind);
-    else {
-      made[field] = (value as (string | Bag)[]).map((one) =>
-        within
-          ? { ...(one as Bag), [within]: renamed((one as Bag)[within] as string, kind) }
-          : renamed(one as string, kind),
-      );
-    }
-  }
-  return made as KitchenEvent;
+): E {
+  const changed = refsOf(event.type).flatMap(({ field, kind, within }) => {
+    const value = fieldsOf(event)[field];
+    if (value === undefined) return [];
+    return [[field, renamedIn(value, within, (name) => renamed(name, kind))]];
+  });
+  return { ...event, ...Object.fromEntries(changed) };
 }
 
 const OWNERS: ReadonlySet<RefKind> = new Set(["batch", "load", "owner"]);

@@ -73,11 +73,12 @@ function namedIn(line: object, events: readonly KitchenEvent[]): { ids: string[]
     if (typeof value !== "object" || value === null || depth === 0) return [];
     return Object.values(value).flatMap((inner) => named(inner, depth - 1));
   };
-  const { type } = line as { type?: unknown };
+  const fields: Readonly<Record<string, unknown>> = { ...line };
+  const { type } = fields;
   const ids = [...new Set(named(line))];
   const naming = isFactType(type) ? namingFields(type) : undefined;
   const readable = naming?.every((field) => {
-    const value = (line as Record<string, unknown>)[field];
+    const value = fields[field];
     return value === null || everyNames(value, (one) => known.has(one));
   });
   return { ids, all: ids.length > 0 && readable === true };

@@ -1,5 +1,5 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
-import type { Command, Intent } from "../../kitchen/command.ts";
+import { type Command, type Intent, withSlots } from "../../kitchen/command.ts";
 import { unsureAnswer } from "../answers/answers.ts";
 import { confirmInClause, isGuess } from "../answers/confirms.ts";
 import type { Context } from "../context.ts";
@@ -215,8 +215,8 @@ export class Hearing {
     if (!fact || facts.length > 1) return facts;
     const [likely] = this.eachReading(said, whole);
     if (likely?.intent !== fact.command.intent) return facts;
-    const slots = { ...likely.slots, ...fact.command.slots };
-    return [{ ...fact, command: { ...likely, ...fact.command, slots } as Command }];
+    const { intent, slots, ...others } = fact.command;
+    return [{ ...fact, command: { ...withSlots(likely, slots), ...others } }];
   }
 
   /** Two facts with no mark between them, where the words are no single one as a whole. */

@@ -1,4 +1,10 @@
-import type { Command, Intent, Meant, Ref } from "../../kitchen/command.ts";
+import {
+  type Command,
+  commandOf,
+  type Intent,
+  type Meant,
+  type Ref,
+} from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
 import { phraseBook } from "../grammar/phrase-book.ts";
 import { MEANINGS } from "../intents/all.ts";
@@ -53,7 +59,11 @@ export function refFor(
 const LEAST = 0.3;
 
 /** The slots that name a thing, with where what they stand for goes. */
-const NAMING = { target: "ref", named: "ref", over: "overRef" } as const;
+const NAMING: ReadonlyMap<string, "ref" | "overRef"> = new Map([
+  ["target", "ref"],
+  ["named", "ref"],
+  ["over", "overRef"],
+]);
 
 /**
  * Slots as in the contract; undefined where the values make no sense. Names become the words said,
@@ -76,12 +86,13 @@ export function finishSlots(
   for (const [slot, value] of Object.entries(finished.slots)) {
     if (value === undefined) continue;
     slots[slot] = isTarget(value) ? value.said : value;
-    if (!Object.hasOwn(NAMING, slot) || !(isTarget(value) || typeof value === "string")) continue;
-    refs[NAMING[slot as keyof typeof NAMING]] = refFor(value, intent, said, context);
+    const naming = NAMING.get(slot);
+    if (!naming || !(isTarget(value) || typeof value === "string")) continue;
+    refs[naming] = refFor(value, intent, said, context);
   }
   const doubt = Math.max(finished.doubt ?? 0, finished.misheard || isMisheard(raw) ? MISHEARD : 0);
   const least = Math.min(LEAST, confidence);
   const rounded = Math.round(Math.max(least, confidence - doubt) * 100) / 100;
   // The phrases of an intent fill only that intent's slots; tests hold every family to it.
-  return { intent, slots, confidence: rounded, ...refs } as Command;
+  return commandOf(intent, slots, { confidence: rounded, ...refs });
 }

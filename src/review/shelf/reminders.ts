@@ -6,6 +6,7 @@
 import { agenda, type DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
 import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
+import { fieldsOf } from "../../kitchen/events.ts";
 import { tellAt } from "../../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import { ownerName } from "../../kitchen/spoken-names.ts";
@@ -53,7 +54,7 @@ function lastWritten(state: State): Map<string, number> {
   for (const event of state.history) {
     if (event.type === "due" || event.type === "asked") continue;
     for (const key of ["owner", "batch", "load", "reminder", "seed"] as const) {
-      const id = (event as Record<string, unknown>)[key];
+      const id = fieldsOf(event)[key];
       if (typeof id === "string") last.set(id, event.w);
     }
     if (event.type === "amended" || event.type === "withdrawn" || event.type === "clock-set") {

@@ -3,7 +3,7 @@
  * whatever its id; an id that means something else here is replaced by a new one, the same each
  * time. The other kitchen's settings, sessions and clock are left out: this kitchen has its own.
  */
-import type { KitchenEvent } from "../../kitchen/events.ts";
+import { fieldsOf, type KitchenEvent } from "../../kitchen/events.ts";
 import { declarationOf } from "../../kitchen/facts/all-facts.ts";
 import { withNames } from "../../kitchen/facts/references.ts";
 
@@ -18,26 +18,22 @@ type Merge = {
   renamed: { from: string; to: string }[];
 };
 
-type Fields = Record<string, unknown>;
-
 /** JSON with the fields in one order, so that equal content is equal text. */
 function canonical(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonical).join(",")}]`;
   if (typeof value !== "object" || value === null) return JSON.stringify(value) ?? "null";
-  const fields = value as Fields;
-  const names = Object.keys(fields).filter((name) => fields[name] !== undefined);
-  return `{${names
-    .sort()
-    .map((name) => `${JSON.stringify(name)}:${canonical(fields[name])}`)
+  const fields = Object.entries(value).filter(([, inner]) => inner !== undefined);
+  return `{${fields
+    .sort(([one], [other]) => (one < other ? -1 : 1))
+    .map(([name, inner]) => `${JSON.stringify(name)}:${canonical(inner)}`)
     .join(",")}}`;
 }
 
 /** An event's content without its command, and without its own id where it begins something. */
 function contentOf(event: KitchenEvent, withoutId: boolean): string {
-  const { cmd, ...rest } = event as Fields & KitchenEvent;
-  const id = declarationOf(event.type).begins;
-  if (withoutId && id) delete (rest as Fields)[id];
-  return canonical(rest);
+  const { begins } = declarationOf(event.type);
+  const id = withoutId && begins !== undefined ? { [begins]: undefined } : {};
+  return canonical({ ...event, ...id, cmd: undefined });
 }
 
 /** Events from sessions that were not rehearsals. */
@@ -116,7 +112,8 @@ function idsFor(
 
 function idBegun(event: KitchenEvent): string | undefined {
   const field = declarationOf(event.type).begins;
-  return field === undefined ? undefined : ((event as Fields)[field] as string);
+  const id = field === undefined ? undefined : fieldsOf(event)[field];
+  return typeof id === "string" ? id : undefined;
 }
 
 /** An event, with the ids it names as they are here. */

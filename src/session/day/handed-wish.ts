@@ -2,8 +2,7 @@
  * A command that one program passes to the kitchen another has open, for what words could not say
  * exactly: a particular batch, or seed lots with all their details.
  */
-import type { Command } from "../../kitchen/command.ts";
-import { handedSlots } from "../../kitchen/facts/handed-slots.ts";
+import { handedCommand } from "../../kitchen/facts/handed-slots.ts";
 import type { Carried } from "../carried.ts";
 
 /** Begins a line that carries a command as JSON; people's words never contain this character. */
@@ -24,17 +23,18 @@ export function handedLine({ wish, words: text }: Carried): string {
 export function handedWish(line: string): Carried | undefined {
   const found = objectIn(line.slice(COMMAND_MARK.length));
   const { intent, slots, text, owner } = found ?? {};
-  const given = handedSlots(intent, slots);
-  if (typeof text !== "string" || !given) return undefined;
-  const command = { intent, slots: given, confidence: 1 } as unknown as Command;
+  const command = handedCommand(intent, slots);
+  if (typeof text !== "string" || !command) return undefined;
   const wish = typeof owner === "string" ? { command, chosen: [{ owner }] } : { command };
   return { wish, words: text };
 }
 
-function objectIn(text: string): Record<string, unknown> | undefined {
+type Fields = Readonly<Record<string, unknown>>;
+
+function objectIn(text: string): Fields | undefined {
   try {
     const found: unknown = JSON.parse(text);
-    return typeof found === "object" && found !== null ? (found as never) : undefined;
+    return typeof found === "object" && found !== null ? { ...found } : undefined;
   } catch {
     return undefined;
   }

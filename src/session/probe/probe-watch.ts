@@ -3,7 +3,7 @@
  * reports and readings. What it sees takes the same path as words; where it and a person disagree,
  * the safer one holds and a question is asked.
  */
-import { type Command, certainly, withSlots } from "../../kitchen/command.ts";
+import { type Command, commandOf, withSlots } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import type { ProbeIs } from "../../kitchen/facts/probe-facts.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
@@ -354,13 +354,13 @@ export class ProbeWatch implements SecondWitness {
 /** The report that a sign amounts to. */
 function signOf({ sign }: ProbeSubject, value: number): Command {
   const rounded = Math.round(value * 10) / 10;
-  if (sign === "pressure") return certainly("pressure", { value: rounded, unit: "psi" });
-  if (sign === "boil") return certainly("boiling", {});
-  return certainly("temperature", { value: rounded, unit: "F" });
+  if (sign === "pressure") return commandOf("pressure", { value: rounded, unit: "psi" });
+  if (sign === "boil") return commandOf("boiling", {});
+  return commandOf("temperature", { value: rounded, unit: "F" });
 }
 
 function lossOf(subject: ProbeSubject, value: number): Command {
-  if (subject.sign === "boil") return certainly("boil-lost", {});
-  if (subject.sign === "pressure") return certainly("pressure-lost", {});
+  if (subject.sign === "boil") return commandOf("boil-lost", {});
+  if (subject.sign === "pressure") return commandOf("pressure-lost", {});
   return signOf(subject, value);
 }

@@ -4,12 +4,13 @@
  */
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import {
-  certainly,
+  commandOf,
   type Intent,
   type Ref,
   type SlotsOf,
   type SpokenJarSize,
 } from "../../kitchen/command.ts";
+import type { Wish } from "../../kitchen/decide/decision.ts";
 import { largestLoad } from "../../kitchen/jars.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
@@ -45,8 +46,8 @@ function wish<I extends Intent>(
   slots: SlotsOf[I],
   words: string,
   chosen?: Ref,
-): Carried {
-  const command = certainly(intent, slots);
+): { wish: Wish<I>; words: string } {
+  const command = commandOf(intent, slots);
   return { wish: chosen ? { command, chosen: [chosen] } : { command }, words };
 }
 
