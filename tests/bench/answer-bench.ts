@@ -1,7 +1,8 @@
 /**
  * The built program with a voice that takes as long as a real one and writes down when it begins:
  * from the end of a command to the beginning of its answer, while prompts, questions and earlier
- * answers are being spoken. `answer N` says N commands; 60 by default.
+ * answers are being spoken. `answer N` says N commands; 60 by default. `answer N ringing` sets
+ * timers of one minute, which ring from then on and are never answered.
  */
 import { spawn } from "node:child_process";
 import { chmodSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -17,6 +18,9 @@ printf '%s %s\\n' "$begun" "$text" >> "$SPOKEN"
 exec sleep $(echo "$text" | wc -w | awk '{print $1 * ${SECONDS_PER_WORD.toFixed(3)}}')
 `;
 
+const RINGING = process.argv.includes("ringing");
+const TIMER = RINGING ? "one minute" : "two hours";
+
 /** What is said, each with the beginning of its answer. */
 const TURNS: [words: string, answer: RegExp][] = [
   ["what's running", /dilled green beans.*canner|Dilly beans/i],
@@ -24,7 +28,7 @@ const TURNS: [words: string, answer: RegExp][] = [
   ["what headspace", /^Headspace/],
   ["how long", /eggs timer: about|eggs timer, about|No clock/i],
   ["what next", /^Next/],
-  ["set a timer for two hours for the eggs", /^The eggs timer, two hours/],
+  [`set a timer for ${TIMER} for the eggs`, new RegExp(`^The eggs timer, ${TIMER}`)],
   ["note: the beans are thin today", /^Noted/],
   ["what now", /^Wash the beans/],
 ];

@@ -63,6 +63,8 @@ export class FakeVoice implements VoiceEngine {
   readonly name = "fake";
   readonly heard: { text: string; rate: number; volume: number }[] = [];
   mood: FakeMood = "works";
+  /** How long a sentence takes. */
+  takesMs = 1000;
   atOnce = 0;
   mostAtOnce = 0;
   private readonly clock: Clock;
@@ -79,7 +81,7 @@ export class FakeVoice implements VoiceEngine {
     let finish: (outcome: SpeechOutcome) => void = () => {};
     const done = new Promise<SpeechOutcome>((resolve) => {
       finish = resolve;
-      if (mood === "works") this.clock.after(1000, () => resolve({ kind: "spoken" }));
+      if (mood === "works") this.clock.after(this.takesMs, () => resolve({ kind: "spoken" }));
       if (mood === "dies") resolve({ kind: "failed", reason: "the program died" });
     });
     done.then(() => this.atOnce--);

@@ -36,6 +36,7 @@ const WAITS: ReadonlySet<Question["kind"]> = new Set<Question["kind"]>([
   "gauge-off",
   "seals",
   "sealed-line",
+  "set-up",
 ]);
 
 /**

@@ -53,8 +53,11 @@ const CUTS_IN: Record<SpeechRank, readonly SpeechRank[]> = {
 
 /** Answers that come later than this after one another, ms, belong to different words. */
 const SAME_TURN_MS = 200;
-/** An answer that was being said for this long, ms, was heard, and is not said again. */
+/** An answer that was being said for this long, ms, was heard. */
 const HEARD_MS = 1500;
+
+/** An answer that was cut short and has not come again this long after the words, ms, is old. */
+const OLD_MS = 20_000;
 
 type Current = {
   utterance: SpokenSentence;
@@ -93,23 +96,32 @@ export class Speaker implements VoicePort {
     }
     this.arrived.set(utterance, this.msSince());
     const current = this.current;
-    const goesFirst = current !== undefined && this.isAnsweredAnew(current, utterance);
-    if (goesFirst) this.cutShort(current, this.isWantedAgain(current));
-    for (const dropped of this.queue.add(utterance, goesFirst)) this.drop(dropped);
-    if (current && CUTS_IN[utterance.rank].includes(current.utterance.rank))
-      this.cutShort(current, true);
+    const older = (other: SpokenSentence) => this.isAnsweredAnew(other, utterance);
+    if (current && !current.cutShort) {
+      const cutsIn = CUTS_IN[utterance.rank].includes(current.utterance.rank);
+      const cuts = cutsIn || older(current.utterance);
+      if (cuts) this.cutShort(current, this.isWantedAgain(current, utterance));
+    }
+    for (const dropped of this.queue.add(utterance, false, older)) this.drop(dropped);
     this.advance();
   }
 
   /** Who has said something else meanwhile wants the answer to that first. */
-  private isAnsweredAnew(current: Current, { rank }: SpokenSentence): boolean {
-    if (current.cutShort || rank !== "answer" || current.utterance.rank !== "answer") return false;
-    return this.msSince(this.arrived.get(current.utterance)) > SAME_TURN_MS;
+  private isAnsweredAnew(before: SpokenSentence, { rank }: SpokenSentence): boolean {
+    if (rank !== "answer" || before.rank !== "answer") return false;
+    return this.msSince(this.arrived.get(before)) > SAME_TURN_MS;
   }
 
-  /** An answer that was hardly heard is said once more, and once only. */
-  private isWantedAgain({ utterance, sinceMs }: Current): boolean {
-    const again = !this.saidAgain.has(utterance) && this.msSince(sinceMs) < HEARD_MS;
+  /**
+   * An answer that was hardly heard is said again: each time an alarm cut it short, once where
+   * another answer did. One that was heard comes again once, after an alarm.
+   */
+  private isWantedAgain({ utterance, sinceMs }: Current, by: SpokenSentence): boolean {
+    if (utterance.rank !== "answer") return true;
+    const alarmed = by.rank === "alarm";
+    const heard = this.msSince(sinceMs) >= HEARD_MS;
+    if (alarmed && !heard) return true;
+    const again = !this.saidAgain.has(utterance) && (alarmed || !heard);
     this.saidAgain.add(utterance);
     return again;
   }
@@ -162,6 +174,8 @@ export class Speaker implements VoicePort {
 
   private unwanted(utterance: SpokenSentence): DropReason | undefined {
     const { untilMs, wanted } = utterance;
+    const cutAndOld = this.saidAgain.has(utterance) && this.msSince(this.arrived.get(utterance));
+    if (cutAndOld && cutAndOld > OLD_MS) return "moment-passed";
     if (this.hushed && !(utterance.rank === "alarm" && utterance.guards)) return "hushed";
     if (untilMs !== undefined && this.parts.clock.read().wallMs > untilMs) return "moment-passed";
     if (wanted && !wanted()) return "moment-passed";

@@ -20,14 +20,21 @@ export class SpeechQueue {
     return this.waiting.length;
   }
 
-  /** Adds a sentence after its equals (before them when it was cut short). */
-  add(utterance: SpokenSentence, again = false): Dropped[] {
+  /**
+   * Adds a sentence after its equals, but for those that are to come after it (before all of them
+   * when it was cut short).
+   */
+  add(
+    utterance: SpokenSentence,
+    again = false,
+    comesAfter: (other: SpokenSentence) => boolean = () => false,
+  ): Dropped[] {
     const { key } = utterance;
     const newer = again && key !== undefined && this.waiting.some((other) => other.key === key);
     if (newer) return [{ utterance, why: "replaced" }];
     const dropped = key === undefined ? [] : this.remove(key, "replaced");
     const at = this.waiting.findIndex((other) =>
-      again ? !outranks(other, utterance) : outranks(utterance, other),
+      again ? !outranks(other, utterance) : outranks(utterance, other) || comesAfter(other),
     );
     this.waiting.splice(at < 0 ? this.waiting.length : at, 0, utterance);
     if (this.waiting.length > QUEUE_MAX) dropped.push(this.dropOldestOfLeast());

@@ -63,6 +63,7 @@ describe("the speaking queue", () => {
   });
 
   it("does not go back to an answer that was heard when something else was said", async () => {
+    voice.takesMs = 3000;
     speaker.say(
       answer("the clock is stopped, bring it back to a full boil and tell me when it is"),
     );
@@ -70,6 +71,51 @@ describe("the speaking queue", () => {
     speaker.say(answer("eight pints"));
     await clock.pass(10_000);
     expect(voice.texts).toHaveLength(2);
+  });
+
+  it("answers the newest words first after an alarm, whatever waited from before", async () => {
+    speaker.say(alarm("the eggs timer is done"));
+    speaker.say(answer("how much salt"));
+    await clock.pass(300);
+    speaker.say(answer("how much headspace"));
+    speaker.say(answer("and the rest of it"));
+    await clock.pass(10_000);
+    const [, ...answers] = voice.texts;
+    expect(answers).toEqual(["how much headspace", "and the rest of it", "how much salt"]);
+  });
+
+  it("begins an answer anew after one alarm, and not after every one", async () => {
+    voice.takesMs = 3000;
+    const long = "the eggs timer has twelve minutes and the rice timer has four and a half minutes";
+    speaker.say(answer(long));
+    for (const name of ["eggs", "rice", "beets"]) {
+      await clock.pass(name === "eggs" ? 1600 : 4800);
+      speaker.say(alarm(name));
+    }
+    await clock.pass(20_000);
+    expect(voice.texts).toEqual([long, "eggs", long, "rice", "beets"]);
+  });
+
+  it("says an answer that alarms left nobody time to hear, however many they were", async () => {
+    speaker.say(answer("the clock is stopped"));
+    for (const name of ["eggs", "rice", "beets"]) {
+      await clock.pass(100);
+      speaker.say(alarm(name));
+      await clock.pass(1100);
+    }
+    await clock.pass(20_000);
+    expect(voice.texts.at(-1)).toBe("the clock is stopped");
+  });
+
+  it("lets go of an answer that is old by the time it could come again", async () => {
+    voice.takesMs = 3000;
+    const long =
+      "eleven minutes are left of the fifteen of the beans and nothing else is running now";
+    speaker.say(answer(long));
+    await clock.pass(1600);
+    for (let n = 0; n < 12; n++) speaker.say(alarm(`the timer of pot number ${n} is done`));
+    await clock.pass(120_000);
+    expect(voice.texts.filter((text) => text === long)).toHaveLength(1);
   });
 
   it("lets an answer cut short a question, which is asked again after it", async () => {
