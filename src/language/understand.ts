@@ -1,4 +1,10 @@
-import { type Command, type Confirm, type Intent, withSlots } from "../kitchen/command.ts";
+import {
+  type Command,
+  type Confirm,
+  commandOf,
+  type Intent,
+  withSlots,
+} from "../kitchen/command.ts";
 import { answerTo, bareAnswer, UNSURE } from "./answers/answers.ts";
 import { isGuess, partedFrom } from "./answers/confirms.ts";
 import { joinedReading, slotsOf } from "./clauses/clauses.ts";
@@ -128,7 +134,7 @@ export function understand(words: string, context: Context): Command {
 export function understandUtterance(said: Utterance, context: Context): Command {
   const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
-    return { intent: "answer", slots: { value: UNSURE, unsure: true }, confidence: 1 };
+    return commandOf("answer", { value: UNSURE, unsure: true });
   }
   const confirming = withConfirms(said, context);
   if (confirming?.intent === "factor" && !MEANINGS[plain.intent].report) return confirming;
@@ -165,7 +171,7 @@ function withConfirms(said: Utterance, context: Context): Command | undefined {
   if (confirms.length === 0) return undefined;
   const alone = aloneWith(confirms, saysNothing(rest, said, context) ? [] : rest);
   const [first] = alone ?? [];
-  if (first) return { intent: "factor", slots: { ...first }, confidence: 1, confirms: alone ?? [] };
+  if (first) return commandOf("factor", { ...first }, { confirms: alone ?? [] });
   const command = understoodWords({ ...said, words: [...rest] }, context);
   const certain = MEANINGS[command.intent].report && command.confidence >= CERTAIN;
   return certain && !isCount(command, rest)

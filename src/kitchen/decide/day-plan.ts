@@ -1,6 +1,7 @@
 /** The day's plan in the core: when a batch of it begins, and what a person's words change. */
 
 import type { Library } from "../../recipe/library.ts";
+import { commandOf } from "../command.ts";
 import { planKey } from "../due-key.ts";
 import type { DatedFact, PlannedItem } from "../events.ts";
 import { historyOf } from "../events.ts";
@@ -35,7 +36,7 @@ function beginOf(item: PlannedItem) {
     ...(variety === null ? {} : { variety }),
     ...(weightLb === null ? {} : { weightLb }),
   };
-  return { intent: "begin" as const, slots, confidence: 1 };
+  return commandOf("begin", slots);
 }
 
 /** Writes down a plan that was said yes to, or drops the one there is. */

@@ -1,6 +1,6 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
 
-import type { AnswerMeant, CommandOf } from "../command.ts";
+import { type AnswerMeant, type CommandOf, commandOf } from "../command.ts";
 import type { Canner, DatedFact, GaugeRecord } from "../events.ts";
 import { unaccounted } from "../jars.ts";
 import { inCanner } from "../owners.ts";
@@ -193,7 +193,7 @@ export function decideAnswer(deciding: Deciding<"answer">): Decision {
       if (!slots.what) return refused(question.text);
       return decideDisposition({
         ...deciding,
-        wish: { command: { intent: "disposition", slots: { what: slots.what }, confidence: 1 } },
+        wish: { command: commandOf("disposition", { what: slots.what }) },
       });
     }
     default:
@@ -223,11 +223,10 @@ function brokenAnswer({ state, now }: Present, question: Question, count: number
 
 function sealsAnswer(deciding: Deciding<"answer">, number: number): Decision {
   if (deciding.wish.command.slots.all) {
-    const command = { intent: "sealed", slots: { all: true }, confidence: 1 } as const;
+    const command = commandOf("sealed", { all: true });
     return decideSealed({ ...deciding, wish: { command } });
   }
   if (Number.isNaN(number)) return refused("Say the numbers of the jars that did not seal.");
-  const slots = { jars: [number] };
-  const command = { intent: "seal-failed" as const, slots, confidence: 1 };
+  const command = commandOf("seal-failed", { jars: [number] });
   return decideSealFailed({ ...deciding, wish: { command } });
 }

@@ -1,6 +1,6 @@
 /** Undo and "that was ten minutes ago": corrections are events too, and some need a yes. */
 
-import { type Command, withSlots } from "../command.ts";
+import { type Command, commandOf, withSlots } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
@@ -116,7 +116,7 @@ export function decideUndo(deciding: Deciding<"undo">): Decision {
 /** Takes back what was done under an id; refused where it does not stand. */
 export function takeBack(present: Present, cmd: string): Decision {
   const told = standingCommands(present.state).find((one) => one.cmd === cmd);
-  const command = { intent: "undo", slots: {}, confidence: 1 } as const;
+  const command = commandOf("undo", {});
   if (!told) return refused("There is nothing to take back.");
   return takenBack({ ...present, wish: { command } }, told);
 }

@@ -1,7 +1,7 @@
 /** Deciding on stages: what is done or begun, and what such words may mean at this moment. */
 
 import { countWords, numberWords } from "../../reckon/number-words.ts";
-import type { Meant, Ref } from "../command.ts";
+import { commandOf, type Meant, type Ref } from "../command.ts";
 import { namesSort, standsFor } from "../meant.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
@@ -232,7 +232,7 @@ function endStage(deciding: Present, one: Candidate, t: number): Decision {
   const { owner, run } = one;
   if (hasRole(run.spec, "filling") && !isLoad(owner)) {
     if (owner.filled > 0) return done({ type: "all-filled", batch: owner.id, t });
-    const filled = { intent: "jars-filled", slots: {}, confidence: 1 } as const;
+    const filled = commandOf("jars-filled", {});
     return askNumber(
       { command: filled },
       `How many jars did you fill of ${ownerName(state, owner)}?`,

@@ -1,4 +1,9 @@
-import type { AnswerMeant, Command, DispositionWord } from "../../kitchen/command.ts";
+import {
+  type AnswerMeant,
+  type Command,
+  commandOf,
+  type DispositionWord,
+} from "../../kitchen/command.ts";
 import { UNIT_CHOICES } from "../../kitchen/questions/set-up.ts";
 import { FT_PER_M, MM_PER_IN } from "../../reckon/units.ts";
 import type { OpenQuestion } from "../context.ts";
@@ -38,7 +43,7 @@ function noneAtAll(said: Utterance): boolean {
 }
 
 function answer(value: number | string, confidence: number, meant: AnswerMeant = {}): Command {
-  return { intent: "answer", slots: { value, ...meant }, confidence };
+  return commandOf("answer", { value, ...meant }, { confidence });
 }
 
 const DISPOSITIONS: readonly DispositionWord[] = ["reprocess", "refrigerate", "freeze", "discard"];
@@ -87,7 +92,7 @@ function poundsOff(said: Utterance): number | undefined {
 function lostBoil(said: Utterance): Command | undefined {
   const all = said.words.map(({ word }) => word).join(" ");
   if (!/^(no )?(it|we) (has |have )?lost (the|its|our) boil$/.test(all)) return undefined;
-  return { intent: "no", slots: {}, confidence: 1 };
+  return commandOf("no", {});
 }
 
 const NEVER = /^(it|the dial|the gauge|that)? ?(is|was|has)? ?(never|not)( been)?( tested)?$/;

@@ -1,5 +1,5 @@
 /** What a sentence says by its clauses and by the model, with the values found in the words. */
-import { type Command, type Intent, withSlots } from "../../kitchen/command.ts";
+import { type Command, commandOf, type Intent, withSlots } from "../../kitchen/command.ts";
 import { unsureAnswer } from "../answers/answers.ts";
 import { confirmInClause, isGuess } from "../answers/confirms.ts";
 import type { Context } from "../context.ts";
@@ -127,7 +127,7 @@ export class Hearing {
     const factors = this.context.factors ?? [];
     const confirm = factors.length > 0 ? confirmInClause(clause, said, factors) : undefined;
     if (!confirm) return undefined;
-    return { intent: "factor", slots: { ...confirm }, confidence: 1, confirms: [confirm] };
+    return commandOf("factor", { ...confirm }, { confirms: [confirm] });
   }
 
   /** What a clause says without a guess, by itself or after the facts before it. */

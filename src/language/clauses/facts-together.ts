@@ -1,5 +1,5 @@
 /** The facts of a sentence put together: what they are about, and what they say of one thing. */
-import { type Command, withSlots } from "../../kitchen/command.ts";
+import { type Command, commandOf, withSlots } from "../../kitchen/command.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { MEANINGS } from "../intents/all.ts";
 import { MOST_GUESSED } from "../weighing.ts";
@@ -77,12 +77,8 @@ export function tasteOf(clause: Utterance, before: Command | undefined): Command
   if (!clause.words.some(({ word }) => TASTES.has(word))) return undefined;
   const { target } = before.slots;
   const slots = target === undefined ? {} : { target };
-  return {
-    intent: "taste",
-    slots,
-    confidence: MOST_GUESSED,
-    ...(before.ref ? { ref: before.ref } : {}),
-  };
+  const ref = before.ref ? { ref: before.ref } : {};
+  return commandOf("taste", slots, { confidence: MOST_GUESSED, ...ref });
 }
 
 /** A question or a call for help that says less than another of its meaning in the same breath. */

@@ -3,7 +3,7 @@
  * too", "same for the Blue Lake", "also the Dragon Tongue and the Blue Lake, three pounds each";
  * and several in one order.
  */
-import type { Command, SlotsOf } from "../../kitchen/command.ts";
+import { type Command, commandOf, type SlotsOf } from "../../kitchen/command.ts";
 import { isNoFood } from "../../recipe/foods/foods.ts";
 import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
 import type { Context, NamedBatch } from "../context.ts";
@@ -150,6 +150,6 @@ export function furtherBegins(said: Utterance, context: Context): Command[] {
     const slots = likeLast(begunBy(lot, context), last);
     const ref =
       slots.named === undefined ? {} : { ref: refFor(slots.named, "begin", said, context) };
-    return { intent: "begin", slots, confidence: slots.choices ? 0.7 : 1, ...ref };
+    return commandOf("begin", slots, { confidence: slots.choices ? 0.7 : 1, ...ref });
   });
 }

@@ -2,7 +2,7 @@
  * Several varieties of one food in one breath, each with its weight: "dilly beans, both sorts,
  * Provider two pounds, Dragon Tongue one and a half", "four pounds each of Provider and Blue Lake".
  */
-import type { Command } from "../../kitchen/command.ts";
+import { type Command, commandOf } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { begunBy } from "../values/gated-lots.ts";
@@ -139,6 +139,6 @@ export function pairedLots(said: Utterance, context: Context): Command[] {
       told: true,
       weightLb,
     };
-    return { intent: "begin", slots: begunBy(lot, context), confidence: 1 };
+    return commandOf("begin", begunBy(lot, context));
   });
 }

@@ -3,7 +3,7 @@
  * arguments give the same lines, byte for byte.
  */
 
-import type { SlotsOf } from "../../kitchen/command.ts";
+import { commandOf, type SlotsOf } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { KINDS, rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -117,7 +117,7 @@ export class Rehearsal {
   private beginOne(recipe: string): void {
     const slots = { ...this.parts.begin, recipe };
     const title = this.parts.library.recipes.get(recipe)?.title.toLowerCase() ?? recipe;
-    const command = { intent: "begin", slots, confidence: 1 } as const;
+    const command = commandOf("begin", slots);
     this.kitchen.session.carry({ wish: { command }, words: `start the ${title}` });
   }
 
