@@ -6,7 +6,7 @@ import type { FaceEnd, ScreenHost, ScreenIo } from "./screen-host.ts";
 import { isGone } from "./terminal.ts";
 
 /** The kind of each line, in a word that can be read aloud. */
-const PREFIX: Record<LineKind, string> = {
+export const PREFIX: Record<LineKind, string> = {
   heard: "you said",
   answer: "answer",
   prompt: "to do",

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Line } from "../../src/ports/view.ts";
 import { layOut } from "../../src/screen/layout.ts";
-import { plainText } from "../../src/screen/plain.ts";
+import { PREFIX, plainText } from "../../src/screen/plain.ts";
 import { textOf } from "../../src/screen/row.ts";
 import { readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
@@ -63,6 +63,12 @@ describe("README shows", () => {
     expect(frames.length).toBeGreaterThan(0);
     expect(frames).toContain(SCREEN);
   }, 60_000);
+
+  it("the word for each kind of plain line", () => {
+    const [, list = ""] = /a word for what it is: ([^.]+)\./.exec(SHOWN) ?? [];
+    const words = [...list.matchAll(/`([^`]+)`/g)].map(([, word]) => word);
+    expect(words.sort()).toEqual(Object.values(PREFIX).sort());
+  });
 
   it("plain lines of a day under pressure, word for word", async () => {
     const shown = unbroken(LINES);

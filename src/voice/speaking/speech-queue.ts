@@ -15,6 +15,9 @@ function outranks(a: SpokenSentence, b: SpokenSentence): boolean {
 /** Waiting sentences, in the order they will be said: by rank, then in order of arrival. */
 export class SpeechQueue {
   private waiting: SpokenSentence[] = [];
+  /** In which order sentences came, however often they were cut short since. */
+  private readonly came = new WeakMap<SpokenSentence, number>();
+  private count = 0;
 
   get length(): number {
     return this.waiting.length;
@@ -30,6 +33,7 @@ export class SpeechQueue {
     comesAfter: (other: SpokenSentence) => boolean = () => false,
   ): Dropped[] {
     const { key } = utterance;
+    if (!this.came.has(utterance)) this.came.set(utterance, this.count++);
     const newer = again && key !== undefined && this.waiting.some((other) => other.key === key);
     if (newer) return [{ utterance, why: "replaced" }];
     const dropped = key === undefined ? [] : this.remove(key, "replaced");
@@ -62,8 +66,10 @@ export class SpeechQueue {
 
   private dropOldestOfLeast(): Dropped {
     const least = this.waiting.at(-1)?.rank;
-    const at = this.waiting.findIndex((utterance) => utterance.rank === least);
-    const [utterance] = this.waiting.splice(at, 1);
-    return { utterance: utterance as SpokenSentence, why: "queue-full" };
+    const since = (one: SpokenSentence) => this.came.get(one) ?? 0;
+    const ofLeast = this.waiting.filter(({ rank }) => rank === least);
+    const oldest = ofLeast.reduce((first, one) => (since(one) < since(first) ? one : first));
+    this.waiting.splice(this.waiting.indexOf(oldest), 1);
+    return { utterance: oldest, why: "queue-full" };
   }
 }

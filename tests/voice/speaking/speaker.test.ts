@@ -84,6 +84,14 @@ describe("the speaking queue", () => {
     expect(answers).toEqual(["how much headspace", "and the rest of it", "how much salt"]);
   });
 
+  it("answers the newest words where many cut each other short without a pause", async () => {
+    for (let n = 0; n < QUEUE_MAX + 10; n++) {
+      speaker.say(answer(`answer ${n}`));
+      await clock.pass(250);
+      expect(voice.texts.at(-1)).toBe(`answer ${n}`);
+    }
+  });
+
   it("begins an answer anew after one alarm, and not after every one", async () => {
     voice.takesMs = 3000;
     const long = "the eggs timer has twelve minutes and the rice timer has four and a half minutes";
