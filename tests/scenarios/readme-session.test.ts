@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { reckonCommand } from "../../src/commands/reckon/reckon.ts";
 import { upper } from "../../src/kitchen/spoken-names.ts";
 import type { Line } from "../../src/ports/view.ts";
 import { countWords } from "../../src/reckon/number-words.ts";
@@ -120,6 +121,24 @@ describe("README's first session", () => {
     expect([jars, minutes]).toEqual([expect.any(String), expect.any(String)]);
     expect(said).toContain(`Expect about ${jars} pints`);
     expect(said).toContain(`${upper(countWords(Number(minutes), "minute"))}, until `);
+  });
+
+  it("finds the altitude of its kitchen by the thermometer that it names", async () => {
+    const [, call = ""] = /`brinebell reckon (altitude [^`]+)`/.exec(SECTION) ?? [];
+    const { stdout } = await reckonCommand(call.split(" "), { readFile: () => "", zone: "UTC" });
+    const range = /range ([\d,]+) to ([\d,]+) ft/.exec(stdout) ?? [];
+    const [low = 0, high = 0] = range.slice(1).map((feet) => Number(feet.replace(",", "")));
+    expect(low).toBeGreaterThan(0);
+    expect(low).toBeLessThan(6200);
+    expect(high).toBeGreaterThan(6200);
+  });
+
+  it("is left by the word that README names", () => {
+    const [, word = ""] = /To leave, say `([^`]+)`/.exec(README) ?? [];
+    const { session } = day.kitchen;
+    expect(session.left).toBe(false);
+    session.hear(word);
+    expect(session.left).toBe(true);
   });
 
   it("leaves a true record", () => {
