@@ -21,7 +21,7 @@ const QUALIFIES: readonly RegExp[] = [
   // A doubt.
   /\b(i|we) (think|believe|guess|reckon|hope|suppose|suspect|figure|dream\w*|wish)\b/,
   /\b(i|we) (do|would|could|can) not (honestly )?(think|know|say|swear|tell|see)\b/,
-  /\b(i|we) would (say|guess|call|bet)\b/,
+  /\b(i|we) would (have )?(say|said|guess|call|bet|thought)\b/,
   /\b((they|it|that|lids?|jars?) look(s|ed)?|looks? (like|as if)|(should|must) (be|have))\b/,
   /\b(pretty|fairly|not|never|nowhere) (sure|certain|near)\b|\bapparently|\b(as|so) far as\b/,
   /\b(maybe|perhaps|probably|presumably|possibly|supposedly|allegedly|hopefully|unless)\b/,
@@ -38,12 +38,15 @@ const QUALIFIES: readonly RegExp[] = [
   /\b(provided|providing|assuming|in case|(as|so) long as)\b|\bor (else|i am|am i)\b/,
   /\b(another|(one|two|three|a few|a couple) more) (minutes?|handfuls?|moments?|seconds?)\b/,
   // A joke.
+  /^like (a|an|my|your|our|the)\b|\bin (a perfect world|my dreams)\b|\bfor once in\b/,
   /\b(april fools?|(just )?(kidding|joking|teasing)|gotcha|psych|yeah right|as if|haha|ha ha)\b/,
   /\bmy (foot|eye|hat|arse|ass|backside)$|^my (head|blood) is$|\b(out of|like|with|in) my \w+$/,
   /\bthe other one$|\bhad you\b|\b(hundred|million) years\b|\bpigs fly\b|\b(glue|trick|fool\w*)\b/,
   /\b(lie|lies|lied|lying|liar)\b|\bi am (the (one|queen|king|pope)|a dutchman|done for)\b/,
   /\bi am (boiling|steaming|venting|loaded)\b/,
-  // A mistake.
+  // A mistake, or what did not last.
+  /\bno hang on\b|\bhang on (it|that|they)\b|\b(it|that) is (just|only) (the|my|his|her)\b/,
+  /\bthen (one|two|it|they|she) \w+|\bsince (i|we) (bought|got|had) (it|this|that)\b|\bthough$/,
   /\b(wrong|mistaken|misread|mistake|my bad|scratch that|strike that|never mind (that|it))\b/,
   /\bi was (only )?(testing|looking at|reading|wrong|dreaming)\b|\b(sticking|unreliable)\b/,
   /\b(is|are|does|do|has|have|was|were) (not|no) (yet|it)\b|^not( yet)?$|\boh no\b|\bnone\b/,
@@ -62,7 +65,8 @@ const QUALIFIES: readonly RegExp[] = [
   ),
   /\b(i|we) (hear|heard|am told|was told|gather|understand)\b.* (is|are|has|have)\b/,
   /\b(according to|word is|says the|said nobody|they tell)\b/,
-  // Another day, or over.
+  // Another place, another day, or over.
+  /\b(on|for) (our |my |the )?(holidays?|vacation|honeymoon)\b|\b(i|we) (grew up|used to live)\b/,
   /\b(remember (when|that|how)|used to|once upon|yesterday|last (year|summer|week|time|month))\b/,
   /\b(i|we|it|they|that|she) (was|were) (all )?(done|finished|rocking|sealed)\b(?!.*\bago\b)/,
   // An order.
@@ -104,7 +108,7 @@ const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
   sealed: [/\b(soft|clicks?|loose|rings? hard|screwed the (rings|bands)|to me)\b/],
   "jars-filled": [OR_ANOTHER, /\bonly half\b/],
   done: [
-    /\b(about done|done in|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
+    /\b(so done|about done|done in|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
     /\blids?\b.* on the (counter|table)\b/,
   ],
 };
@@ -157,7 +161,8 @@ const MATTERS = new RegExp(
 /** Whether a command would clear a doubt or set a value by a report. */
 function isPlain({ intent, confirms }: Command): boolean {
   const { cost, plainly, report } = MEANINGS[intent];
-  return report === true && !confirms && (cost === "clearing" || plainly === true);
+  const told = report === true || intent === "altitude";
+  return told && !confirms && (cost === "clearing" || plainly === true);
 }
 
 const WEIGHED = wordSet("but though although however except only");

@@ -186,6 +186,9 @@ const NOT_KNOWN = new RegExp(
     ")\\b",
 );
 
+/** "The jars are new", said of anything but the lids. */
+const OTHER_PARTS = /^(?!.*\blids?\b).*\b(jars?|rings?|bands?|pots?|gauges?)\b/;
+
 /** Whoever names a choice along with one of these only thinks so. */
 const HEDGED_CHOICE = /\b(think|guess|reckon|suppose|hope|believe|should be|must be|ought)\b/;
 
@@ -205,6 +208,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
       return lostBoil(said);
     case "choice": {
       if (beginsAsking(said.words.map(({ word }) => word))) return undefined;
+      if (question.key === "new-lids" && OTHER_PARTS.test(all)) return undefined;
       if (NOT_KNOWN.test(all) || HEDGED_CHOICE.test(all)) return UNKNOWN_TO_US;
       const chosen = exactChoice(said, question.choices ?? []);
       return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen, question));

@@ -5,6 +5,7 @@ import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { MEANINGS } from "../intents/all.ts";
 import { isQualified } from "../qualifying.ts";
+import { numbersAt } from "../values/spoken-numbers.ts";
 import type { Utterance } from "../words.ts";
 import { unsureAnswer } from "./answers.ts";
 
@@ -39,6 +40,8 @@ const NO_YES = new RegExp(
  * "yes, some" and "yes, Mum, I'm coming" are none.
  */
 export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question }: Context): H {
+  const counted = oneOfSeveral(heard, said);
+  if (counted) return { ...heard, reading: "ask", commands: [], candidates: [counted] };
   const yes = heard.commands.find(({ intent }) => intent === "yes");
   if (heard.reading !== "sure" || !yes || !question?.guards) return heard;
   const others = heard.commands.flatMap(({ intent }, at) => {
@@ -46,11 +49,27 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   });
   const words = said.words.filter(({ start }) => !others.includes(start)).map(({ word }) => word);
   const all = words.join(" ");
+  // "Yes, I was away" says no more than what the question said.
+  const away = heard.commands.some(({ intent }) => intent === "was-away");
   const beside = others.length > 0 && NO_YES.test(said.words.map(({ word }) => word).join(" "));
-  if (!beside && words.every((word) => YES_WORDS.has(word))) return heard;
+  if (!beside && !away && words.every((word) => YES_WORDS.has(word))) return heard;
   const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
   if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
   return { ...heard, reading: "ask", commands: [], candidates: [yes] };
+}
+
+/** "Six, seven, who's counting": one number of several is no answer. */
+function oneOfSeveral({ reading, commands, clauses }: Plain, said: Utterance): Command | undefined {
+  const at = commands.findIndex(({ intent, slots }) => {
+    return intent === "answer" && "value" in slots && typeof slots.value === "number";
+  });
+  const clause = clauses?.[at];
+  if (reading !== "sure" || !clause) return undefined;
+  const own = new Set(clause.words.map(({ start }) => start));
+  const more = said.words.some(({ start }, place) => {
+    return !own.has(start) && numbersAt(said.words, place).length > 0;
+  });
+  return more ? commands[at] : undefined;
 }
 
 /** Whether what is said in a clause takes nothing from a report in another. */

@@ -157,10 +157,10 @@ export const done: MeaningOf<"done"> = {
     {
       set: { target: "heat off" },
       phrases: [
-        "[<the>] (heat|burner|stove|gas|fire|flame) [is] off [now]",
-        "[i|we] [have] [just] (turned|shut|switched|killed|cut) off [<the>] <heat> [now]",
-        "[i|we] [have] [just] (turned|shut|switched) [<the>] <heat> off [now]",
-        "[i|we] [have] [just] (killed|cut) [<the>] <heat> [now]",
+        "[<the>] (heat|burner|stove|gas|fire|flame) [is|has been] off [now|<when>]",
+        "[i|we] [have] [just] (turned|shut|switched|killed|cut) off [<the>] <heat> [now|<when>]",
+        "[i|we] [have] [just] (turned|shut|switched) [<the>] <heat> off [now|<when>]",
+        "[i|we] [have] [just] (killed|cut) [<the>] <heat> [now|<when>]",
       ],
     },
   ],
