@@ -6,7 +6,7 @@ import type { Section } from "./sections.ts";
 /** Three ways to begin that work exactly as written. */
 export const EXAMPLES = [
   "start the dilly beans",
-  "start the Dragon Tongue dilly beans, 4 pounds",
+  "start the Dragon Tongue dilly beans",
   "start the pickled beets",
 ];
 

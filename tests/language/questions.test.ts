@@ -24,3 +24,18 @@ describe.each(QUESTIONS)("%s", (intent, wordings) => {
     if (value !== undefined) expect(Object.values(slots).map(String)).toContain(value);
   });
 });
+
+describe("how to find what is asked", () => {
+  const asking = (key: "altitude" | "gauge") => {
+    const kind = key === "altitude" ? "altitude" : "choice";
+    return kitchenContext({ recipes, running, question: { kind, key } });
+  };
+
+  it.each(["how do I find it", "where do I look that up", "how am I supposed to know that"])(
+    "is the altitude where that is asked, and nothing else: %s",
+    (text) => {
+      expect(understand(text, asking("altitude")).slots).toEqual({ topic: "altitude" });
+      expect(understand(text, asking("gauge")).slots).not.toEqual({ topic: "altitude" });
+    },
+  );
+});

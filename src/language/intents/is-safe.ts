@@ -7,9 +7,14 @@ export const isSafe: MeaningOf<"is-safe"> = {
   asked: true,
   when: ["always"],
   slots: { about: "text", topic: "word" },
+  parts: ["asked"],
   example: "can I get botulism from pickles",
-  finish: (raw, _context, _plain, said) => {
-    const topic = raw.topic ?? topicIn(said.words, SAFETY_PATTERNS);
+  finish: (raw, { question }, _plain, said) => {
+    // "How do I find it", said to the question that waits.
+    const ofAltitude = question?.kind === "altitude";
+    if (raw.asked && !ofAltitude) return undefined;
+    const named = raw.asked ? "altitude" : raw.topic;
+    const topic = named ?? topicIn(said.words, SAFETY_PATTERNS);
     const { about } = raw;
     return { slots: { ...(about === undefined ? {} : { about }), ...(topic ? { topic } : {}) } };
   },
@@ -40,6 +45,8 @@ export const isSafe: MeaningOf<"is-safe"> = {
     is out|cuts out) [{about:text}]`,
     `(how do i|how can i|where do i|how would i) (find|find out|get|know|look up|learn) (my|the|our)
     (altitude|elevation)|(how high|at what altitude|what altitude|what elevation) (are we|am i)`,
+    `(how|where) {asked=true} (do|would|could|can|am) (i|we) [supposed to|meant to] (find|look|get|
+    know|learn) (it|that|this) [out|up]`,
     {
       set: { topic: "not-sealed" },
       phrases: [
