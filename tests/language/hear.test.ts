@@ -235,3 +235,18 @@ describe("a loss in words that nobody listed", () => {
     expect(left(said)).toBeUndefined();
   });
 });
+
+describe("butter that goes into jars", () => {
+  const leaves = (text: string) =>
+    hear(text, kitchenContext({ running: [] })).evidence?.foods ?? [];
+
+  it.each(["butter went in with it", "there may be some butter in there"])(
+    "is a doubt about the food: %s",
+    (text) => expect(leaves(text)).toContain("butter"),
+  );
+
+  it.each(["start the apple butter", "the bread and butter pickles are in there"])(
+    "is none where it is part of a name: %s",
+    (text) => expect(leaves(text)).not.toContain("butter"),
+  );
+});

@@ -23,6 +23,14 @@ describe("a pressure process", () => {
     expect(lifted).toBe(Date.parse(zero.endedAt ?? ""));
   });
 
+  it("has its reading, and no weight, where pounds are told as the time is full", async () => {
+    const { batch } = await beans(
+      "0:00 start the snap beans, nine pounds\n0:00 [cook until process]\n" +
+        "+0:05 fourteen pounds\n+0:20 13 pounds",
+    );
+    expect(batch.weightLb).toBe(9);
+  });
+
   it("begins at the weight's rocking where the gauge is weighted", async () => {
     const { batch } = await beans(`0:00 [cook until process]\n+0:00 the weight is rocking${DONE}`, {
       gauge: "weighted",

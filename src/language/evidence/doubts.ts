@@ -138,6 +138,16 @@ const MIXED = new RegExp(
     "\\bin (it|this|there|these|with)\\b",
 );
 
+/** Butter that stands alone is no food of a recipe's name, as apple butter is. */
+const FAT =
+  /(?:^|\b(?:some|the|mostly|with|added|in|of|and) )(?<!\bbread and )(butter|margarine)\b/;
+
+function foodsIn(all: string): string[] {
+  const [, fat] = FAT.exec(all) ?? [];
+  const named = foodsNamed(all).filter(({ kind }) => kind !== "water");
+  return [...named.map(({ name }) => name), ...(fat ? [fat] : [])];
+}
+
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
   "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|" +
@@ -257,8 +267,7 @@ export function doubtIn(
     return { strength: weak ? "trace" : "suspicion", about, intent, ...told };
   }
   if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
-  const named = answered && faint ? [] : foodsNamed(all);
-  const foods = named.filter(({ kind }) => kind !== "water").map(({ name }) => name);
+  const foods = answered && faint ? [] : foodsIn(all);
   const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
   const mixed = foods.length > 0 && here && MIXED.test(all);
   if (mixed) return { strength: "suspicion", about: "food", foods, ...told };
