@@ -28,7 +28,7 @@ describe("a pressure process", () => {
       "0:00 start the snap beans, nine pounds\n0:00 [cook until process]\n" +
         "+0:05 fourteen pounds\n+0:20 13 pounds",
     );
-    expect(batch.weightLb).toBe(9);
+    expect(batch.lot.weightLb).toBe(9);
   });
 
   it("begins at the weight's rocking where the gauge is weighted", async () => {
