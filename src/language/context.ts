@@ -29,7 +29,13 @@ export type NamedBatch = {
 };
 
 /** A load, with the names it goes by. */
-export type NamedLoad = { id: string; canner: string; stages: readonly NamedStage[] };
+export type NamedLoad = {
+  id: string;
+  canner: string;
+  stages: readonly NamedStage[];
+  /** Its jars are in the canner, though between two of its stages none may run. */
+  inside?: boolean;
+};
 
 /** What is known besides the words: the moment, the place and what is running. */
 export type Context = {

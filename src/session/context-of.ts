@@ -81,8 +81,9 @@ function namedBatch({ id, recipe, lot, mark, stages }: Batch): NamedBatch {
   };
 }
 
-function namedLoad({ id, canner, stages }: Load): NamedLoad {
-  return { id, canner, stages: stages.map(namedStage) };
+function namedLoad({ id, canner, stages, loadedAt, unloadedAt }: Load): NamedLoad {
+  const inside = loadedAt !== undefined && unloadedAt === undefined;
+  return { id, canner, stages: stages.map(namedStage), ...(inside ? { inside } : {}) };
 }
 
 /** The things of the kitchen by the names they go by. */

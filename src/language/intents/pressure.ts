@@ -1,4 +1,3 @@
-import type { NamedStage } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
 
@@ -11,15 +10,6 @@ const OF_A_GAUGE = wordSet(
 /** Stages of a load in which a gauge is read. */
 const IN_CANNER = /^(heat|vent|process|depressurize|cool)$/;
 
-/** In the canner; between the end of its time and the heat off, no stage of it runs. */
-function isUnderPressure(stages: readonly NamedStage[]): boolean {
-  const full = stages.some(({ kind, state }) => kind === "process" && state === undefined);
-  return stages.some(({ kind, state }) => {
-    if (state === "running") return IN_CANNER.test(kind);
-    return full && state === "waiting" && kind === "depressurize";
-  });
-}
-
 /** What the gauge reads. */
 export const pressure: MeaningOf<"pressure"> = {
   cost: "clearing",
@@ -30,7 +20,9 @@ export const pressure: MeaningOf<"pressure"> = {
   example: "eleven pounds on the gauge",
   finish: (raw, { pressureUnit = "psi", loads }, _plain, said) => {
     const plainly = said.words.some(({ word }) => OF_A_GAUGE.has(word));
-    const empty = loads?.every(({ stages }) => !isUnderPressure(stages));
+    const empty = loads?.every(({ stages, inside }) => {
+      return !inside && !stages.some((one) => one.state === "running" && IN_CANNER.test(one.kind));
+    });
     // "Five pounds" is no pressure where nothing is in a canner.
     if (!plainly && empty) return undefined;
     // "Whole tomatoes, twenty-one pounds" is what they weigh.
