@@ -64,16 +64,25 @@ function endsAt({ text, words }: Utterance, next: number): boolean {
   return next >= words.length || /[,.;:!–—]/.test(behind) || words[next]?.word === "and";
 }
 
-/** Weights, and numbers without a unit that stand alone: "Provider two pounds, Blue Lake three". */
-function weightsIn(said: Utterance): Weighed[] {
+/**
+ * Weights, and numbers without a unit that stand alone or before a name: "Provider two pounds, Blue
+ * Lake three", "two pounds of Provider and three of Blue Lake".
+ */
+function weightsIn(said: Utterance, names: readonly Named[]): Weighed[] {
   const { words } = said;
+  const ofName = (place: number) => {
+    return words[place]?.word === "of" && names.some(({ at }) => at === place + 1);
+  };
   const found: Weighed[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const [weight] = weighedAt(words, at);
     const [bare] = weight ? [] : numbersAt(words, at);
     const one = weight
       ? { weightLb: weight.value.weightLb, next: weight.next }
-      : bare && bare.value > 0 && bare.value <= HEAVIEST_BARE_LB && endsAt(said, bare.next)
+      : bare &&
+          bare.value > 0 &&
+          bare.value <= HEAVIEST_BARE_LB &&
+          (endsAt(said, bare.next) || ofName(bare.next))
         ? { weightLb: bare.value, next: bare.next }
         : undefined;
     if (!one) continue;
@@ -116,7 +125,7 @@ export function pairedLots(said: Utterance, context: Context): Command[] {
   if (said.asked || said.cut || context.question) return [];
   if (said.words.some(({ word }) => NOT_BEGUN.has(word))) return [];
   const names = namesIn(said);
-  const weights = weightsIn(said).filter(({ at }) => {
+  const weights = weightsIn(said, names).filter(({ at }) => {
     return !names.some((name) => at >= name.at && at < name.next);
   });
   const measured = said.words.some((_, at) => weighedAt(said.words, at).length > 0);

@@ -26,6 +26,14 @@ describe("several varieties, each with its weight", () => {
       [lot("Provider", 4), lot("Blue Lake", 4)],
     ],
     [
+      "start dilly beans: four pounds of Provider, three of Dragon Tongue, three of Blue Lake",
+      [lot("Provider", 4), lot("Dragon Tongue", 3), lot("Blue Lake", 3)],
+    ],
+    [
+      "phew, get the dilly beans going, four pound of Provider and three of Dragon Tongue",
+      [lot("Provider", 4), lot("Dragon Tongue", 3)],
+    ],
+    [
       "we do pickled beets, three pounds of Chioggia and five pounds of Detroit Dark",
       [lot("Chioggia", 3, "pickled-beets"), lot("Detroit Dark", 5, "pickled-beets")],
     ],
