@@ -151,7 +151,7 @@ function foodsIn(all: string): string[] {
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
   "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|" +
-    "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead)\\b",
+    "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead|use up|using up)\\b",
 );
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
