@@ -1,4 +1,5 @@
 import { alternatives } from "./grammar/pattern.ts";
+import { textOf } from "./words.ts";
 
 function phrasesIn(text: string): readonly string[] {
   return alternatives(text).flatMap((phrase) => spelledOut(phrase.trim().replace(/\s+/g, " ")));
@@ -159,5 +160,5 @@ const OPENING = new RegExp(
 
 /** Whether words do no more than open a sentence: "okay", "well hello again", "you know what". */
 export function opensOnly(words: readonly { word: string }[]): boolean {
-  return OPENING.test(words.map(({ word }) => word).join(" "));
+  return OPENING.test(textOf(words));
 }

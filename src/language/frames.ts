@@ -5,7 +5,7 @@
 import type { Command } from "../kitchen/command.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
-import type { Utterance } from "./words.ts";
+import { textOf, type Utterance } from "./words.ts";
 
 type Stopping = "asked" | "wished" | "imagined" | "denied" | "reported" | "past" | "elsewhere";
 
@@ -77,14 +77,12 @@ const OTHERS =
 /** Children, when they are called behind what is said to them: "stop it, kids". */
 const CALLED = /, (kids|children|boys|girls|baby|puppy|kitty)\s*([,.!]|$)/i;
 
-const textOf = ({ words }: Utterance) => words.map(({ word }) => word).join(" ");
-
 /** The frame that says outright that nothing is ordered or reported as so here and now. */
 function stoppingFrame(said: Utterance): Stopping | undefined {
   const name = SPOKEN_TO.exec(said.text)?.[1];
   if (name !== undefined && !NOBODY.has(name.toLowerCase())) return "elsewhere";
   if (OTHERS.test(said.text) || CALLED.test(said.text)) return "elsewhere";
-  const all = textOf(said);
+  const all = textOf(said.words);
   return STOPS.find(([, pattern]) => pattern.test(all))?.[0];
 }
 
@@ -95,7 +93,7 @@ const WIDE: ReadonlySet<string> = new Set(["imagined", "reported", "elsewhere"])
 function clauseFrame(clause: Utterance, said: Utterance): Stopping | undefined {
   const around = stoppingFrame(said);
   if (around !== undefined && WIDE.has(around)) return around;
-  return stoppingFrame({ ...clause, text: clause.words.map(({ word }) => word).join(" ") });
+  return stoppingFrame({ ...clause, text: textOf(clause.words) });
 }
 
 /** What may be said of others, of other days or with a no in it, and is meant so. */
@@ -126,7 +124,7 @@ export function isStopped(
 ): boolean {
   const { cost, report } = MEANINGS[intent];
   if (cost === "raising") {
-    return intent === "jar-broken" && !whole && BROKE_ELSEWHERE.test(textOf(said));
+    return intent === "jar-broken" && !whole && BROKE_ELSEWHERE.test(textOf(said.words));
   }
   const own = DENIABLE.has(intent) && !whole ? stoppingFrame(clause ?? said) : undefined;
   if (own === "denied" || own === "imagined") return true;

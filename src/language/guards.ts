@@ -1,7 +1,7 @@
 import type { Intent } from "../kitchen/command.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
-import type { Utterance } from "./words.ts";
+import { textOf, type Utterance } from "./words.ts";
 
 /**
  * The second line of defense after phrases that have to match as a whole: nothing asked, wished,
@@ -63,7 +63,7 @@ export function isNoReport(said: Utterance, intent: Intent): boolean {
   if (!report) return false;
   if (said.asked) return true;
   if (said.words.some(({ word }) => DOUBT.has(word) && !doubting?.includes(word))) return true;
-  const text = said.words.map(({ word }) => word).join(" ");
+  const text = textOf(said.words);
   if (HEARSAY.test(text) || NOT_OURS.test(text) || TO_BE_DONE.test(text)) return true;
   if (intent === "sealed" && ALL_BUT.test(text)) return true;
   if (intent === "venting" && MERELY.test(text)) return true;

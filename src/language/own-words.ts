@@ -10,7 +10,7 @@ import type { Context } from "./context.ts";
 import { isStopped, namesSomebody } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import { MOST_GUESSED, situationOf } from "./weighing.ts";
-import { type Utterance, utteranceOf } from "./words.ts";
+import { textOf, type Utterance, utteranceOf } from "./words.ts";
 
 /** Kinds of slots that say how many jars, of which size, or at which pressure. */
 const GUARDED: ReadonlySet<string> = new Set(["count", "numbers", "size", "gauge"]);
@@ -29,7 +29,7 @@ function sayingOf(text: string, context: Context): Saying | undefined {
   const { words, asked, cut } = utteranceOf(text);
   if (cut || words.length === 0) return undefined;
   const { stages, question = null } = situationOf(context);
-  const said = words.map(({ word }) => word).join(" ");
+  const said = textOf(words);
   return { words: asked ? `${said}?` : said, stages: [...stages], question };
 }
 

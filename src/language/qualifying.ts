@@ -8,7 +8,7 @@ import { isOnTheStove } from "./evidence/doubts.ts";
 import { clausesIn } from "./evidence/split.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
-import type { Utterance, Word } from "./words.ts";
+import { textOf, type Utterance } from "./words.ts";
 
 const BE = "(?:is|are|was|were|am|do|does|did|has|have|had|can|could|will|would|should)";
 const THEM = "(?:it|that|this|they|them|these|those|she|he|i|we|you)";
@@ -113,7 +113,6 @@ const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
   ],
 };
 
-const textOf = (words: readonly Word[]) => words.map(({ word }) => word).join(" ");
 const wordsOf = ({ words }: Utterance) => words.map(({ word }) => word);
 const startOf = ({ words }: Utterance) => words[0]?.start ?? 0;
 
@@ -199,7 +198,10 @@ export function isQualified(
     return !others.some((one) => startOf(one) === startOf(clause)) && !isOwnMatter(clause);
   });
   const left = all.filter((clause) => !kept.includes(clause)).flatMap(({ words }) => words);
-  const texts = [...kept.map(({ words }) => words), said.words.filter((w) => !left.includes(w))];
+  const texts = [
+    ...kept.map(({ words }) => words),
+    said.words.filter((w) => !left.includes(w)),
+  ].map(textOf);
   const patterns = [...QUALIFIES, ...(OF_ONE[command.intent] ?? [])];
   const spoken = textOf(said.words);
   if (
@@ -210,7 +212,7 @@ export function isQualified(
   }
   if (TAGGED.test(spoken) || (command.intent === "jars-filled" && UNNAMED.test(spoken)))
     return true;
-  if (texts.some((words) => patterns.some((pattern) => pattern.test(textOf(words))))) return true;
+  if (texts.some((text) => patterns.some((pattern) => pattern.test(text)))) return true;
   if (start !== undefined && kept.some((one) => namesAnother(one, command))) return true;
   // "It's boiling, but thinly": what comes behind a "but" weighs against it.
   return kept.some((clause) => {

@@ -342,3 +342,8 @@ export function utteranceOf(text: string): Utterance {
 export function wordAt(words: readonly Word[], at: number): string {
   return words[at]?.word ?? "";
 }
+
+/** Words as one text, lower case and without marks. */
+export function textOf(words: readonly Pick<Word, "word">[]): string {
+  return words.map(({ word }) => word).join(" ");
+}

@@ -11,7 +11,7 @@ import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
 import { saysAbout } from "../values/about.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess } from "./confirms.ts";
 
@@ -33,12 +33,12 @@ function bareNumber(said: Utterance): number | undefined {
     if (!AROUND.has(words[from]?.word ?? "")) return undefined;
     from += 1;
   }
-  return /^(none|nothing|no jars)$/.test(words.map(({ word }) => word).join(" ")) ? 0 : undefined;
+  return /^(none|nothing|no jars)$/.test(textOf(words)) ? 0 : undefined;
 }
 
 /** Whether the words answer a question about a number with "none at all". */
 function noneAtAll(said: Utterance): boolean {
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   return /^(none|none of them|not one|not a single one|not any|zero)$/.test(all);
 }
 
@@ -75,7 +75,7 @@ const MOST_OFF_PSI = 10;
 
 function poundsOff(said: Utterance): number | undefined {
   if (said.asked) return undefined;
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   if (TRUE.test(all)) return 0;
   const found = OFF.exec(all);
   if (!found) return undefined;
@@ -90,7 +90,7 @@ function poundsOff(said: Utterance): number | undefined {
  * When the question is whether it boiled throughout, "it lost its boil" is a no, not a new report.
  */
 function lostBoil(said: Utterance): Command | undefined {
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   if (!/^(no )?(it|we) (has |have )?lost (the|its|our) boil$/.test(all)) return undefined;
   return commandOf("no", {});
 }
@@ -98,7 +98,7 @@ function lostBoil(said: Utterance): Command | undefined {
 const NEVER = /^(it|the dial|the gauge|that)? ?(is|was|has)? ?(never|not)( been)?( tested)?$/;
 
 function neverTested(said: Utterance): boolean {
-  return !said.asked && NEVER.test(said.words.map(({ word }) => word).join(" "));
+  return !said.asked && NEVER.test(textOf(said.words));
 }
 
 /** Words that may stand around a measure and leave it exact. */
@@ -114,7 +114,7 @@ const ROUGHLY = /\b(about|around|maybe|probably|roughly|almost|nearly|think|gues
 function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | undefined {
   const { words } = said;
   if (said.asked) return undefined;
-  const all = words.map(({ word }) => word).join(" ");
+  const all = textOf(words);
   const part = kind === "inches" ? partOfInch(all) : undefined;
   if (part !== undefined) return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(part, 1);
   for (let from = 0; from < words.length; from += 1) {
@@ -195,14 +195,14 @@ const HEDGED_CHOICE = /\b(think|guess|reckon|suppose|hope|believe|should be|must
 /** "I don't know" answers any question that guards safety, whatever is said around it. */
 function notKnown(said: Utterance): Command | undefined {
   if (said.asked) return undefined;
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   return NOT_KNOWN.test(all) ? UNKNOWN_TO_US : undefined;
 }
 
 /** The answer to a question that guards safety: exact, a guess, or not an answer. */
 function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
   if (isGuess(said.words)) return UNKNOWN_TO_US;
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   switch (question.kind) {
     case "yes-no":
       return lostBoil(said);
@@ -227,7 +227,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
  * is understood as itself.
  */
 export function answerTo(said: Utterance, question: OpenQuestion): Command | undefined {
-  const words = said.words.map(({ word }) => word).join(" ");
+  const words = textOf(said.words);
   const none = question.kind === "holds" && NO_CANNER.test(words);
   if (question.mayWait && (none || LATER.test(words))) return answer("later", 1, { later: true });
   if (question.kind === "holds") return holds(said);
@@ -318,7 +318,7 @@ export function bareAnswer(said: Utterance): Command | undefined {
   if (said.asked) return undefined;
   const number = numbersAt(said.words, 0).find(({ next }) => next === said.words.length);
   if (number) return answer(number.value, 0.5);
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   const known = /^(the )?(both|neither|none|all|first|second|third|last)( one| of them)?$/.exec(
     all,
   );

@@ -6,7 +6,7 @@ import { wordSet } from "../grammar/word-set.ts";
 import { MEANINGS } from "../intents/all.ts";
 import { isQualified } from "../qualifying.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 import { unsureAnswer } from "./answers.ts";
 
 /** What is heard, and the clauses that its commands stand in. */
@@ -51,7 +51,7 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   const all = words.join(" ");
   // "Yes, I was away" says no more than what the question said.
   const away = heard.commands.some(({ intent }) => intent === "was-away");
-  const beside = others.length > 0 && NO_YES.test(said.words.map(({ word }) => word).join(" "));
+  const beside = others.length > 0 && NO_YES.test(textOf(said.words));
   if (!beside && !away && words.every((word) => YES_WORDS.has(word))) return heard;
   const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
   if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };

@@ -30,7 +30,7 @@ import {
   MOST_GUESSED,
   situationOf,
 } from "../weighing.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 import { aboutTopics, type ClauseFact, merged, tasteOf, withPronouns } from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
 import { runTogether, wholeClauses } from "./whole-clauses.ts";
@@ -338,7 +338,7 @@ const BACK = new RegExp(
 
 /** "No, it's not": what was said before it does not hold. */
 function takesBack({ words }: Utterance): boolean {
-  return BACK.test(words.map(({ word }) => word).join(" "));
+  return BACK.test(textOf(words));
 }
 
 /** Short, or by the model nothing for the kitchen. */

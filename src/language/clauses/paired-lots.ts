@@ -10,7 +10,7 @@ import type { SpokenLot } from "../values/lots.ts";
 import { RECIPE_NAMES } from "../values/recipe-names.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
 import { weighedAt } from "../values/weights.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 
 /** Names of two words at most; a third capital begins something else. */
 const MOST_NAME_WORDS = 2;
@@ -94,7 +94,7 @@ function weightsIn(said: Utterance, names: readonly Named[]): Weighed[] {
 
 /** The recipe named in the sentence, by the longest of its names. */
 function recipeIn({ words }: Utterance, context: Context): string | undefined {
-  const all = ` ${words.map(({ word }) => word).join(" ")} `;
+  const all = ` ${textOf(words)} `;
   const named = Object.entries(RECIPE_NAMES)
     .filter(([id]) => context.recipes.length === 0 || context.recipes.some((one) => one.id === id))
     .flatMap(([id, names]) => names.map((name) => ({ id, name: name.toLowerCase() })))

@@ -1,6 +1,6 @@
 /** Whether words can be about what a question asks, by the words that belong to it. */
 import type { OpenQuestion } from "../context.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 
 /** By the beginning of a question's key. */
 const BELONGS: readonly (readonly [string, RegExp])[] = [
@@ -29,7 +29,7 @@ export function isAsked(
   { words }: Utterance,
   ofHeat: boolean,
 ): boolean {
-  const all = words.map(({ word }) => word).join(" ");
+  const all = textOf(words);
   if (ofHeat && !OF_PROCESS.test(key) && !OF_PACKING.test(all)) return false;
   const found = BELONGS.find(([begin]) => key.startsWith(begin));
   return found?.[1].test(all) === true;

@@ -10,7 +10,7 @@ import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { idleness } from "../weighing.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 
 type Subject = Evidence["about"];
 
@@ -231,7 +231,7 @@ const PAST = { past: true } as const;
 
 /** Whether it tells of this day's past. */
 function isOver({ words }: Utterance): boolean {
-  const all = words.map(({ word }) => word).join(" ");
+  const all = textOf(words);
   return !OTHER_DAY.test(all) && words.some(({ word }) => OVER.has(word));
 }
 

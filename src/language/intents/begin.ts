@@ -3,7 +3,7 @@ import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
 import { begunBy } from "../values/gated-lots.ts";
 import type { SpokenLot } from "../values/lots.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 type Begun = SlotsOf["begin"];
@@ -24,7 +24,7 @@ const finishBegin: Finish = (raw, context, _plain, said) => {
 /** "I've hauled in strawberries, let's get some jam going": the food tells which jam. */
 function toldApart(slots: Begun, lot: SpokenLot, said: Utterance, context: Context): Begun {
   if (!slots.choices) return slots;
-  const foods = foodsNamed(said.words.map(({ word }) => word).join(" "));
+  const foods = foodsNamed(textOf(said.words));
   for (const { name } of foods) {
     const found = begunBy({ ...lot, recipes: [], said: `${name} ${lot.said}` }, context);
     if (found.recipe && slots.choices.includes(found.recipe)) return found;

@@ -1,5 +1,6 @@
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { JARS_SAID } from "../values/lot-ways.ts";
+import { textOf } from "../words.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
 /** The weight comes on top of what was told. */
@@ -12,7 +13,7 @@ const ADDED = new RegExp(
 const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {
   const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
   const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
-  const words = ` ${said.words.map(({ word }) => word).join(" ")} `;
+  const words = ` ${textOf(said.words)} `;
   const weighed = weight?.weightLb;
   const changed = {
     ...(weighed === undefined

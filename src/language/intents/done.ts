@@ -1,4 +1,5 @@
 import { wordSet } from "../grammar/word-set.ts";
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** With one of these, words about how it was done may say that it was not. */
@@ -18,7 +19,7 @@ export const done: MeaningOf<"done"> = {
   parts: ["count", "number", "size", "how", "other"],
   finish: ({ how, ...slots }, _context, _plain, said) => {
     if (how !== undefined && said.words.some(({ word }) => NOT_ALL.has(word))) return undefined;
-    const all = said.words.map(({ word }) => word).join(" ");
+    const all = textOf(said.words);
     if (OVERFILLED.test(all) || ADDED.test(all)) return undefined;
     return { slots: { target: slots.target, at: slots.at } };
   },

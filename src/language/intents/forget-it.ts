@@ -1,3 +1,4 @@
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** About the last thing or nothing in particular: asked about, never an undo by itself. */
@@ -8,7 +9,7 @@ export const forgetIt: MeaningOf<"forget-it"> = {
   example: "never mind",
   // "Because I will forget" is told of oneself.
   finish: (slots, _context, _plain, { words }) => {
-    const all = words.map(({ word }) => word).join(" ");
+    const all = textOf(words);
     return /\b(i|we|will|would|might|always|never) forget\b/.test(all) ? undefined : { slots };
   },
   wordings: [

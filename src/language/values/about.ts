@@ -1,5 +1,5 @@
 /** Words beside a report that fill no slot and still matter. */
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 
 const ABOUT = new RegExp(
   [
@@ -13,7 +13,7 @@ const ABOUT = new RegExp(
 
 /** Whether a figure was said to be approximate. */
 export function saysAbout(said: Utterance): boolean {
-  return ABOUT.test(said.words.map(({ word }) => word).join(" "));
+  return ABOUT.test(textOf(said.words));
 }
 
 const LIDS = /\b(lids?|jars?|tops?|rims?|necks?)\b/;
@@ -26,6 +26,6 @@ const BARE = new RegExp(
 
 /** Whether lids were said to stand out of the water: a loss, so one word for it is enough. */
 export function saysUncovered(said: Utterance): boolean {
-  const all = said.words.map(({ word }) => word).join(" ");
+  const all = textOf(said.words);
   return LIDS.test(all) && BARE.test(all);
 }

@@ -2,7 +2,7 @@
 import type { LotToPlan } from "../../kitchen/command.ts";
 import { localIso } from "../../kitchen/time.ts";
 import type { Context } from "../context.ts";
-import { utteranceOf } from "../words.ts";
+import { textOf, utteranceOf } from "../words.ts";
 import { clockAt } from "./clock-times.ts";
 import { futureMomentsAt } from "./future-times.ts";
 import { lotAt, type SpokenLot, titledRecipe } from "./lots.ts";
@@ -57,7 +57,7 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
 }
 
 function futureClock(words: ReturnType<typeof utteranceOf>["words"], context: Context) {
-  const at = utteranceOf(`at ${words.map(({ word }) => word).join(" ")}`).words;
+  const at = utteranceOf(`at ${textOf(words)}`).words;
   const moments = futureMomentsAt(at, 0, context.nowMs, context.zone);
   return moments.find((one) => one.next === at.length)?.value;
 }

@@ -4,7 +4,7 @@
  * `utteranceOf` leaves them, with contractions expanded, separated by single spaces.
  */
 import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "../../kitchen/topics.ts";
-import type { Word } from "../words.ts";
+import { textOf, type Word } from "../words.ts";
 
 type Topics<T extends string> = readonly (readonly [T, RegExp])[];
 
@@ -13,7 +13,7 @@ export function topicIn<T extends string>(
   words: readonly Word[],
   topics: Topics<T>,
 ): T | undefined {
-  const all = words.map(({ word }) => word).join(" ");
+  const all = textOf(words);
   return topics.find(([, said]) => said.test(all))?.[0];
 }
 
