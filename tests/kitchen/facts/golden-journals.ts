@@ -1,6 +1,6 @@
 /**
- * Journals that earlier versions wrote: a season, one with every kind of fact there was, and one
- * with those that came later.
+ * Journals that earlier versions wrote: a season, one with every kind of fact there was, one with
+ * those that came later, and the day of a first opening with a probe and words of the person's own.
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -10,7 +10,7 @@ import { OF_THE_JOURNAL } from "../../../src/kitchen/facts/gate.ts";
 
 const FOLDER = join(import.meta.dirname, "../../journal/golden");
 
-export const GOLDEN = ["season", "every-kind", "later-kinds"] as const;
+export const GOLDEN = ["season", "every-kind", "later-kinds", "first-opening"] as const;
 export type GoldenName = (typeof GOLDEN)[number];
 
 function text(file: string): string {
@@ -39,26 +39,5 @@ export function goldenEvents(name: GoldenName): KitchenEvent[] {
   });
 }
 
-const stamp = { cmd: "c1", t: 1818252000000, w: 1818252000000 };
-
 /** One of each kind that came after those journals were written. */
-export const LATER_EVENTS: readonly KitchenEvent[] = [
-  { ...stamp, type: "probe-is", owner: "B1", what: "boiling", is: "silent" },
-  { ...stamp, type: "labeled", batch: "B1" },
-  {
-    ...stamp,
-    type: "words-learned",
-    words: "give me a shout at six",
-    stages: ["rest"],
-    question: null,
-    intent: "remind",
-  },
-  {
-    ...stamp,
-    type: "words-forgotten",
-    words: "give me a shout at six",
-    stages: ["rest"],
-    question: null,
-  },
-  { ...stamp, type: "set-up", topic: "gauge", became: "answered", yes: true },
-] as KitchenEvent[];
+export const LATER_EVENTS: readonly KitchenEvent[] = [];
