@@ -1,5 +1,13 @@
 // Builds the program: a small entry, and a file for whatever it loads when it needs it.
-import { chmodSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  copyFileSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, resolve } from "node:path";
 import { crc32 } from "node:zlib";
 
@@ -124,7 +132,7 @@ async function built(paths, splitting, target = "node20") {
     jsx: "automatic",
     minify: true,
     legalComments: "none",
-    external: ["koffi", "pdfkit"],
+    external: ["koffi", "pdfkit", "fontkit"],
     chunkNames: "parts/[name]-[hash]",
     define: {
       "process.env.NODE_ENV": '"production"',
@@ -147,11 +155,11 @@ async function built(paths, splitting, target = "node20") {
 const MIT_TERMS = readFileSync("LICENSE", "utf8").replace(/^[\s\S]*?(?=Permission is)/, "");
 
 /** The licence of a package that is built in, as its authors want it kept. */
-function notice(folder) {
+function notice(folder, licence = /^licen[cs]e/i) {
   const { name, version, license, author } = JSON.parse(
     readFileSync(`${folder}/package.json`, "utf8"),
   );
-  const file = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
+  const file = readdirSync(folder).find((one) => licence.test(one));
   const by = typeof author === "string" ? author : author?.name;
   if (!file && (license !== "MIT" || !by)) throw new Error(`${folder} has no licence to be kept`);
   const text = file ? readFileSync(`${folder}/${file}`, "utf8") : `Copyright ${by}\n\n${MIT_TERMS}`;
@@ -185,5 +193,13 @@ for (const name of readdirSync("recipes").sort()) {
 }
 writeFileSync("dist/recipes.json", JSON.stringify(parsed));
 const rule = `\n${"-".repeat(80)}\n\n`;
-writeFileSync("dist/NOTICES.txt", [...inside].sort().map(notice).join(rule));
+const notices = [...inside].sort().map((folder) => notice(folder));
+
+// The font of labels, under a licence of its own.
+const FONT = "node_modules/@expo-google-fonts/noto-sans";
+mkdirSync("dist/fonts", { recursive: true });
+copyFileSync(`${FONT}/400Regular/NotoSans_400Regular.ttf`, "dist/fonts/regular.ttf");
+copyFileSync(`${FONT}/700Bold/NotoSans_700Bold.ttf`, "dist/fonts/bold.ttf");
+notices.push(notice(FONT, /^LICENSE_FONT$/));
+writeFileSync("dist/NOTICES.txt", notices.join(rule));
 chmodSync("dist/brinebell.js", 0o755);

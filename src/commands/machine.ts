@@ -22,6 +22,8 @@ export type Machine = {
    * and one more. Rejects where something other than a file is there.
    */
   readFile(path: string, mostBytes?: number): Promise<string>;
+  /** The font that labels are printed in; throws where the program was not installed whole. */
+  labelFont(): import("./record/label-font.ts").FontFiles;
 };
 
 /** Where the built program and its recipes are. */
@@ -72,6 +74,10 @@ export function machineFor(home: string | undefined, version: string, build: str
       return loadLibrary([join(program, "recipes"), ownRecipes(folder)], known, only);
     },
     readFile,
+    labelFont: () => {
+      const font = (name: string) => readFileSync(join(programFolder(), "dist", "fonts", name));
+      return { regular: font("regular.ttf"), bold: font("bold.ttf") };
+    },
   };
 }
 

@@ -41,7 +41,8 @@ const STEAM_JARS: JarSize[] = ["half-pint", "pint", "quart"];
 /** No kitchen stands lower than the shore of the Dead Sea, feet. */
 const LOWEST_FT = -1500;
 
-const METHOD_NAMES: Record<ProcessOption["method"], string> = {
+/** What the methods of a canner are called. */
+export const METHOD_NAMES: Record<ProcessOption["method"], string> = {
   "boiling-water": "boiling water",
   steam: "atmospheric steam",
   pressure: "pressure",

@@ -36,6 +36,7 @@ export const KIND_WORDS: Record<QuantityKind, { name: string; examples: string }
 // aside, everything here follows from 0.3048 m, 453.59237 g and 3785.411784 mL.
 export const FT_PER_M = 1 / 0.3048;
 export const MM_PER_IN = 25.4;
+export const PT_PER_MM = 72 / MM_PER_IN;
 export const G_PER_LB = 453.59237;
 const ML_PER_GALLON = 3785.411784;
 export const ML_PER_QUART = ML_PER_GALLON / 4;

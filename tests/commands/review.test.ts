@@ -1,4 +1,3 @@
-import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -7,8 +6,6 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { CommandResult } from "../../src/commands/call/command-result.ts";
 import { exportCommand } from "../../src/commands/record/export.ts";
 import { importCommand } from "../../src/commands/record/import.ts";
-import { plainForFont } from "../../src/commands/record/label-pdf.ts";
-import { labelsCommand } from "../../src/commands/record/labels.ts";
 import { pantryCommand } from "../../src/commands/record/pantry.ts";
 import { reviewCommand } from "../../src/commands/record/review.ts";
 import type { ReviewIo } from "../../src/commands/record/review-io.ts";
@@ -179,42 +176,6 @@ describe("brinebell pantry", () => {
     expect((await pantryCommand(["--place", "beets=cold cellar"], io)).code).toBe(0);
     const { lines } = json(await pantryCommand(["cold cellar", "--json"], io));
     expect(lines).toMatchObject([{ batch: idOf(2), place: "cold cellar" }]);
-  });
-});
-
-describe("brinebell labels", () => {
-  const pdftotext = spawnSync("pdftotext", ["-v"]).error === undefined;
-
-  it("shows what will be printed, with shelf labels only for sealed jars", async () => {
-    const { labels } = json(await labelsCommand([idOf(0), "--json"], kitchen()));
-    const keeps = labels.map((one: { keep: string }) => one.keep);
-    expect(keeps.filter((keep: string) => keep === "shelf")).toHaveLength(7);
-    expect(keeps.filter((keep: string) => keep === "refrigerate")).toHaveLength(1);
-    const text = (await labelsCommand([idOf(0)], kitchen())).stdout;
-    expect(text).toContain("REFRIGERATE, use by");
-    expect(text).toContain("7 of these, jars 1, 2, 4, 5, 6, 7, 8");
-  });
-
-  it.skipIf(!pdftotext)("makes a PDF whose words another program reads", async () => {
-    const io = kitchen();
-    const outside = mkdtempSync(join(tmpdir(), "brinebell-labels-"));
-    open.push({ done: () => rmSync(outside, { recursive: true }) });
-    const file = join(outside, "labels.pdf");
-    const result = await labelsCommand([idOf(0), "--pdf", file, "--sheet", "70x37mm"], io);
-    expect(result.code).toBe(0);
-    expect(result.stderr).toContain("printed without their accents");
-    const { stdout } = spawnSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" });
-    expect(stdout.match(/Dilled green beans/g)).toHaveLength(8);
-    expect(stdout).toContain("Fäßchen Luk");
-    expect(stdout.match(/best by/g)).toHaveLength(7);
-    expect(stdout.match(/REFRIGERATE, use by/g)).toHaveLength(1);
-    expect(stdout).toContain(`batch ${idOf(0)}, jar 3`);
-  });
-
-  it("writes letters the PDF's font lacks as close as it can, and says where it cannot", () => {
-    expect(plainForFont("crème fraîche – naïve")).toMatchObject({ changed: false, lost: false });
-    expect(plainForFont("Żółw ğ")).toEqual({ text: "Zólw g", changed: true, lost: false });
-    expect(plainForFont("огурцы 黄瓜")).toMatchObject({ changed: true, lost: true });
   });
 });
 

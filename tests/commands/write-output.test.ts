@@ -21,7 +21,7 @@ import { DEFAULT_SHEET, sheetOf } from "../../src/review/pages/sheet.ts";
 let place = "";
 const inPlace = (...names: string[]) => join(place, ...names);
 const PAGE = page("Beans", html``);
-const SHEET = sheetOf(DEFAULT_SHEET);
+const SHEET = sheetOf({ sheet: DEFAULT_SHEET.us });
 if (!SHEET.ok) throw new Error(SHEET.error);
 const LABELS = labelPage([], SHEET.value);
 

@@ -80,7 +80,12 @@ describe.skipIf(!CHROMIUM)("a page in a browser", () => {
   const kitchens: { done(): void }[] = [];
   const pages: { name: string; path: string }[] = [];
 
-  async function pageOf(name: string, home: string, args: string[], command = reviewCommand) {
+  async function pageOf(
+    name: string,
+    home: string,
+    args: string[],
+    command: typeof labelsCommand = reviewCommand,
+  ) {
     const path = join(folder, `${name}.html`);
     const result = await command([...args, "--html", path], ioFor(home, "2027-12-01T12:00:00"));
     if (result.code !== 0) throw new Error(result.stderr);
@@ -144,6 +149,24 @@ describe.skipIf(!CHROMIUM)("a page in a browser", () => {
       }
     },
   );
+
+  it("shows every word of a label on its label", async () => {
+    const path = pages.find((one) => one.name === "labels")?.path ?? "";
+    const { page } = await openFile(browser, path, "light");
+    const off: string[] = await page.evaluate(`
+      [...document.querySelectorAll(".label")].flatMap((label) => {
+        const edge = label.getBoundingClientRect();
+        return [...label.querySelectorAll("text")].filter((text) => {
+          const box = text.getBoundingClientRect();
+          return box.left < edge.left || box.right > edge.right ||
+            box.top < edge.top || box.bottom > edge.bottom;
+        }).map((text) => text.textContent);
+      })`);
+    expect(off).toEqual([]);
+    const shown = await page.evaluate("document.querySelectorAll('.label text').length");
+    expect(shown).toBeGreaterThan(20);
+    await page.context().close();
+  });
 
   it("would be objected to if a picture had no words", async () => {
     const { page } = await openFile(browser, pages[0]?.path ?? "", "light");

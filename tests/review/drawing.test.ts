@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { html, raw } from "../../src/review/pages/html.ts";
-import { placeOf, sheetOf } from "../../src/review/pages/sheet.ts";
 import { axisTicks, timeAxis } from "../../src/review/pages/time-axis.ts";
 import { joined, minutesAtOrAbove, type Point, thinnedPoints } from "../../src/review/trace.ts";
 
@@ -87,41 +86,6 @@ describe("a time axis", () => {
         for (const tick of ticks) expect(tick).toBeGreaterThanOrEqual(axis.from);
       }),
     );
-  });
-});
-
-describe("a label sheet", () => {
-  it.each([
-    ["2.625x1in", 30],
-    ["4x2in", 10],
-    ["70x37mm", 24],
-    ["63.5x38.1mm", 21],
-    ["50x30mm", 27],
-  ])("of %s has %i to a page, none over another or off the paper", (size, each) => {
-    const read = sheetOf(size);
-    if (!read.ok) throw new Error(read.error);
-    const sheet = read.value;
-    expect(sheet.columns * sheet.rows).toBe(each);
-    const boxes = Array.from({ length: each }, (_, i) => placeOf(sheet, i));
-    const { paper } = sheet;
-    for (const [i, box] of boxes.entries()) {
-      expect(box.page).toBe(0);
-      expect(box.xMm).toBeGreaterThanOrEqual(0);
-      expect(box.yMm).toBeGreaterThanOrEqual(0);
-      expect(box.xMm + sheet.widthMm).toBeLessThanOrEqual(paper.widthMm + 0.01);
-      expect(box.yMm + sheet.heightMm).toBeLessThanOrEqual(paper.heightMm + 0.01);
-      for (const other of boxes.slice(i + 1)) {
-        const apart =
-          Math.abs(box.xMm - other.xMm) >= sheet.widthMm - 0.01 ||
-          Math.abs(box.yMm - other.yMm) >= sheet.heightMm - 0.01;
-        expect(apart).toBe(true);
-      }
-    }
-    expect(placeOf(sheet, each).page).toBe(1);
-  });
-
-  it.each(["", "big", "2x1", "1x1mm", "900x900mm", "-2x1in"])("of %j is refused", (size) => {
-    expect(sheetOf(size).ok).toBe(false);
   });
 });
 

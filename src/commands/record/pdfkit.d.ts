@@ -10,10 +10,20 @@ declare module "pdfkit" {
     on(event: "data", take: (chunk: Uint8Array) => void): this;
     on(event: "end", take: () => void): this;
     addPage(): this;
+    registerFont(name: string, file: Uint8Array): this;
     font(name: string): this;
     fontSize(size: number): this;
-    widthOfString(text: string): number;
-    text(text: string, x: number, y: number, options: { lineBreak: boolean }): this;
+    fillColor(color: string): this;
+    lineWidth(points: number): this;
+    rect(x: number, y: number, width: number, height: number): this;
+    fill(color: string): this;
+    stroke(color: string): this;
+    text(
+      text: string,
+      x: number,
+      y: number,
+      options: { lineBreak: boolean; baseline: "alphabetic" },
+    ): this;
     end(): void;
   }
 }

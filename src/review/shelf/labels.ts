@@ -1,20 +1,41 @@
-/** What a jar's label says. Only a sealed jar of an as-tested load is labeled for the shelf. */
-import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
-import { addDays, dateOf, dateWords } from "../dates.ts";
+/**
+ * What is known for the label of a jar or of a seed packet. Only a sealed jar of an as-tested load
+ * is labeled for the shelf.
+ */
+import { type Batch, type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
+import { addDays, dateOf } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
+import { seedReport } from "./seeds.ts";
 import { shelfJars } from "./shelf-jars.ts";
 
 export type Label = {
+  /** The batch, or the seed lot. */
   batch: string;
   /** The jar's number; null where it is not known which jar it is. */
   jar: number | null;
-  keep: Keep;
+  /** The jar's own short id, where it has one. */
+  id: string | null;
+  /** What is written on its lid. */
+  mark: string | null;
+  keep: Keep | "seed";
   title: string;
   variety: string | null;
+  /** The date it was put up, or the seed was saved. */
   putUp: string;
-  by: string;
-  /** The lines as printed, the first the largest. */
-  lines: string[];
+  /** Best by, or in the refrigerator use by. */
+  by: string | null;
+  verdict: string | null;
+  /** What made it keep, where that was done as tested. */
+  process: LabelProcess | null;
+  /** What else is to be said, a line each. */
+  notes: string[];
+};
+
+export type LabelProcess = {
+  method: string;
+  minutes: number;
+  pressurePsi: number | null;
+  altitudeFt: number;
 };
 
 /** Labels of a batch's jars, in the order of their numbers; none for jars thrown out or waiting. */
@@ -22,36 +43,55 @@ export function labelsOf(state: State, batch: Batch, now: number): Label[] {
   const labels = shelfJars(state, batch, now).groups.flatMap((group) => {
     const putUp = dateOf(wallOf(state, group.since), state.zone);
     const by = addDays(putUp, KEEPING[group.rule].days);
+    const { terms } = group;
     return Array.from({ length: group.jars }, (_, index): Label => {
-      const jar = group.numbers?.[index] ?? null;
-      const base = {
+      return {
         batch: batch.id,
-        jar,
+        jar: group.numbers?.[index] ?? null,
+        id: null,
+        mark: batch.mark,
         keep: group.keep,
         title: batch.recipe.title,
         variety: batch.lot.variety,
         putUp,
         by,
+        // Why in full is in the batch log.
+        verdict: group.keep === "shelf" ? "as tested" : (group.why.split(":")[0] ?? null),
+        process: terms && {
+          method: terms.method,
+          minutes: terms.minutes,
+          pressurePsi: terms.pressurePsi,
+          altitudeFt: terms.altitudeFt,
+        },
+        notes: [],
       };
-      return { ...base, lines: linesOf(base) };
     });
   });
   const unknown = Number.MAX_SAFE_INTEGER;
   return labels.sort((a, b) => (a.jar ?? unknown) - (b.jar ?? unknown));
 }
 
-function linesOf(label: Omit<Label, "lines">): string[] {
-  const { title, variety, putUp, by, batch, jar, keep } = label;
-  const until = {
-    shelf: `best by ${dateWords(by)}`,
-    refrigerate: `REFRIGERATE, use by ${dateWords(by)}`,
-    freeze: `FREEZE, best by ${dateWords(by)}`,
-  }[keep];
-  return [
-    title,
-    ...(variety ? [variety] : []),
-    `put up ${dateWords(putUp)}`,
-    until,
-    `batch ${batch}${jar === null ? "" : `, jar ${jar}`}`,
+/** The label of a packet of a seed lot. */
+export function seedLabel(state: State, lot: SeedLot): Label {
+  const { saved, tests, oldAfter, isolation } = seedReport(state, lot);
+  const tested = tests.at(-1);
+  const notes = [
+    tested ? `${tested.sprouted} of ${tested.of} sprouted, ${tested.on}` : null,
+    oldAfter ? `good until about ${oldAfter[0]}` : null,
+    isolation,
   ];
+  return {
+    batch: lot.id,
+    jar: null,
+    id: null,
+    mark: null,
+    keep: "seed",
+    title: `${lot.crop} seed`,
+    variety: lot.variety,
+    putUp: saved,
+    by: null,
+    verdict: null,
+    process: null,
+    notes: notes.filter((note) => note !== null),
+  };
 }

@@ -72,7 +72,8 @@ export function seedLife(crop: string): readonly [number, number] | undefined {
   return undefined;
 }
 
-function seedReport(state: State, lot: SeedLot): SeedReport {
+/** A lot with what its tests show, and how long it lasts. */
+export function seedReport(state: State, lot: SeedLot): SeedReport {
   const { tests, savedAt, ...rest } = lot;
   const saved = dateOf(savedAt, state.zone);
   const life = seedLife(lot.crop);

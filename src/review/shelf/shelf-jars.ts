@@ -5,6 +5,7 @@
 import { batchDeviations } from "../../kitchen/deviations.ts";
 import { loadsOf } from "../../kitchen/jars.ts";
 import type { Batch, Load, LoadPart, State } from "../../kitchen/state.ts";
+import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { againstBatch, type Judged, judgeLoad, judgeSealed } from "../verdict.ts";
 import type { Keep, RuleName } from "./keeping.ts";
 
@@ -23,6 +24,8 @@ export type JarGroup = {
   since: number;
   /** Why it is not a jar for the shelf; empty for one that is. */
   why: string;
+  /** The process it went through as tested; null where it went through none. */
+  terms: ProcessTerms | null;
 };
 
 type ShelfJars = {
@@ -80,7 +83,7 @@ function asideFates(load: Load, wanted: LoadPart): Fate[] {
 function placeCold(
   found: ShelfJars,
   fates: readonly Fate[],
-  base: Pick<JarGroup, "numbers" | "sealed" | "since" | "why" | "rule">,
+  base: Omit<JarGroup, "keep" | "jars">,
 ): void {
   const numbers = fates.length === 1 ? base.numbers : null;
   for (const { what, jars } of fates) {
@@ -107,6 +110,7 @@ function cold(batch: Batch): ShelfJars {
     rule: ferment ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle",
     since: batch.endedAt ?? batch.begunAt,
     why: "no canner process",
+    terms: null,
   };
   return { groups: batch.ready > 0 ? [group] : [], waiting: 0, discarded: 0 };
 }
@@ -138,25 +142,22 @@ function placePart(
   const { sealed } = part;
   const numbers = sealedNumbers(part);
   const rule = isLowAcid(batch) ? "low-acid" : "cold";
+  const asTested = judged.verdict === "as-tested" && faults.length === 0;
+  const terms = asTested ? load.terms : null;
   const why = `not as tested: ${faults[0] ?? judged.reasons[0] ?? ""}`;
   if (sealed > 0 && batch.state !== "complete") found.waiting += sealed;
-  else if (sealed > 0 && judged.verdict === "as-tested" && faults.length === 0) {
-    const keep = { keep: "shelf", rule: "shelf", why: "" } as const;
+  else if (sealed > 0 && asTested) {
+    const keep = { keep: "shelf", rule: "shelf", why: "", terms } as const;
     found.groups.push({ ...keep, jars: sealed, numbers, sealed: true, since });
   } else if (sealed > 0) {
     const fates = [{ what: "undecided", jars: sealed }];
-    placeCold(found, fates, { numbers, sealed: true, since, why, rule });
+    placeCold(found, fates, { numbers, sealed: true, since, why, rule, terms });
   }
   const failed = part.failed - part.failedAgain;
   const known = part.failedJars.length === failed ? [...part.failedJars] : null;
-  const unsealed = { numbers: known, sealed: false, since, why: "did not seal", rule } as const;
+  const loose = { sealed: false, since, rule, terms } as const;
+  const unsealed = { ...loose, numbers: known, why: "did not seal" };
   placeCold(found, failedFates(load, failed), unsealed);
-  const aside = {
-    numbers: null,
-    sealed: false,
-    since,
-    why: "taken off a short process",
-    rule,
-  } as const;
+  const aside = { ...loose, numbers: null, why: "taken off a short process", terms: null };
   placeCold(found, asideFates(load, part), aside);
 }
