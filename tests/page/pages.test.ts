@@ -3,69 +3,20 @@
  * to, in light, in dark and on paper. With BRINEBELL_SHOTS=FOLDER the pictures are kept, to be
  * looked at.
  */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { labelsCommand } from "../../src/commands/record/labels.ts";
-import { reviewCommand } from "../../src/commands/record/review.ts";
-import type { KitchenEvent } from "../../src/kitchen/events.ts";
-import {
-  BAD_SEAL,
-  demoSeason,
-  LOST_BOIL,
-  moved,
-  opening,
-  playedEvents,
-} from "../review/demo-season.ts";
-import { ioFor, LIBRARY } from "../review/kitchen-files.ts";
-import { kitchenFolder } from "../review/kitchen-folder.ts";
 import { CHROMIUM, openBrowser, openFile } from "./browser.ts";
+import { type MadePage, type MadePages, makePages } from "./made-pages.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const HOSTILE = `"><img src=x onerror=alert(1)><script>alert(2)</script><svg onload=alert(3)>`;
+/** One page of each kind. */
+const PHONE_PAGES = ["restarted", "compared", "season"];
 const SHOTS = process.env.BRINEBELL_SHOTS;
 
 if (!CHROMIUM) console.log("page tests skipped: there is no Chromium; set CHROMIUM to its path");
-
-/** A batch of beets that lost its boil, with hostile words wherever a person can put them. */
-async function hostileEvents(): Promise<KitchenEvent[]> {
-  const beets = await playedEvents(LIBRARY, {
-    recipe: "pickled-beets",
-    variety: HOSTILE,
-    weightLb: 7,
-    jar: "pint",
-    script: LOST_BOIL,
-  });
-  const named = beets.map((event) => {
-    if (event.type !== "batch-begun") return event;
-    const { recipe } = event;
-    const source = { ...recipe.source, publication: `${recipe.source.publication} ${HOSTILE}` };
-    return { ...event, recipe: { ...recipe, title: `Beets ${HOSTILE}`, source } };
-  });
-  const begun = named[0] as Extract<KitchenEvent, { type: "batch-begun" }>;
-  const t = named.at(-1)?.w ?? 0;
-  const stamp = (n: number) => ({ cmd: `h${n}`, t: t + n, w: t + n });
-  const { batch } = begun;
-  return [
-    ...opening(begun.t),
-    ...named,
-    { type: "note", owner: batch, text: HOSTILE, ...stamp(1) },
-    { type: "ingredient-changed", batch, detail: HOSTILE, ...stamp(2) },
-    { type: "tasted", batch, taster: HOSTILE, scores: { crunch: 3 }, ...stamp(3) },
-  ];
-}
-
-async function plainEvents(): Promise<KitchenEvent[]> {
-  const beans = { recipe: "dilled-green-beans", weightLb: 4, jar: "pint" } as const;
-  const lots = await Promise.all([
-    playedEvents(LIBRARY, { ...beans, variety: "Dragon Tongue", script: BAD_SEAL }),
-    playedEvents(LIBRARY, { ...beans, variety: "Provider" }),
-  ]);
-  return [...opening(lots[0]?.[0]?.t ?? 0), ...lots.flatMap((lot, i) => moved(lot, i, i + 1))];
-}
 
 /** What axe-core objects to on a page, as the ids of its rules. */
 async function violations(page: Page): Promise<string[]> {
@@ -76,43 +27,18 @@ async function violations(page: Page): Promise<string[]> {
 
 describe.skipIf(!CHROMIUM)("a page in a browser", () => {
   let browser: Browser;
-  let folder: string;
-  const kitchens: { done(): void }[] = [];
-  const pages: { name: string; path: string }[] = [];
-
-  async function pageOf(
-    name: string,
-    home: string,
-    args: string[],
-    command: typeof labelsCommand = reviewCommand,
-  ) {
-    const path = join(folder, `${name}.html`);
-    const result = await command([...args, "--html", path], ioFor(home, "2027-12-01T12:00:00"));
-    if (result.code !== 0) throw new Error(result.stderr);
-    pages.push({ name, path });
-  }
+  let made: MadePages;
+  let pages: MadePage[] = [];
 
   beforeAll(async () => {
-    folder = mkdtempSync(join(tmpdir(), "brinebell-pages-"));
     browser = await openBrowser();
-    const hostile = kitchenFolder(await hostileEvents());
-    const plain = kitchenFolder(await plainEvents());
-    const season = kitchenFolder(await demoSeason(LIBRARY, 20_000));
-    kitchens.push(hostile, plain, season);
-    await pageOf("hostile", hostile.folder, ["270814-1"]);
-    await pageOf("hostile-compared", hostile.folder, ["--compare", "pickled-beets"]);
-    await pageOf("seals", plain.folder, ["270814-1"]);
-    await pageOf("labels", plain.folder, ["270814-1"], labelsCommand);
-    await pageOf("pressure", season.folder, ["270707-1"]);
-    await pageOf("restarted", season.folder, ["270704-1"]);
-    await pageOf("compared", season.folder, ["--compare", "dilled-green-beans"]);
-    await pageOf("season", season.folder, ["--season", "2027"]);
+    made = await makePages();
+    pages = made.pages;
   });
 
   afterAll(async () => {
     await browser?.close();
-    for (const kitchen of kitchens) kitchen.done();
-    if (folder) rmSync(folder, { recursive: true, force: true });
+    made?.done();
   });
 
   it("is under 300 kB, each of them", () => {
@@ -166,6 +92,15 @@ describe.skipIf(!CHROMIUM)("a page in a browser", () => {
     const shown = await page.evaluate("document.querySelectorAll('.label text').length");
     expect(shown).toBeGreaterThan(20);
     await page.context().close();
+  });
+
+  it("has nothing axe-core finds fault with on a phone, where rows become lists", async () => {
+    for (const { name, path } of pages.filter((one) => PHONE_PAGES.includes(one.name))) {
+      const { page } = await openFile(browser, path, "light");
+      await page.setViewportSize({ width: 360, height: 800 });
+      expect(await violations(page), name).toEqual([]);
+      await page.context().close();
+    }
   });
 
   it("would be objected to if a picture had no words", async () => {

@@ -1,21 +1,21 @@
 /** The batch log as a page of its own, for screen and paper. */
 import type { Batch, State } from "../../kitchen/state.ts";
+import type { Units } from "../../reckon/metric-words.ts";
 import { type BatchLog, batchLog } from "../batch-log.ts";
 import { dateAndTime, spanOf, windowOf } from "../report-words.ts";
 import { timelineOf } from "../timeline.ts";
 import { tracesOf } from "../trace.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
-import { timelineSvg } from "./timeline-svg.ts";
-import { traceSvg } from "./trace-svg.ts";
-
-const VERDICTS: Record<string, string> = {
-  "as-tested": "Done as tested",
-  "not-as-tested": "Not as tested",
-  unfinished: "Not finished",
-  "not-shelf-stable": "Not for the shelf",
-  "no-process": "Nothing to process",
-};
+import {
+  deviationWords,
+  dispositionWords,
+  idWords,
+  reasonWords,
+  verdictWords,
+} from "./plain-words.ts";
+import { quantityWords } from "./quantity.ts";
+import { timeChart } from "./time-chart.ts";
 
 /** More readings than this are shown as a curve only. */
 const MOST_READINGS = 60;
@@ -24,19 +24,13 @@ const MOST_READINGS = 60;
 export function batchPage(state: State, batch: Batch, now: number): string {
   const log = batchLog(state, batch, now);
   const name = [log.title, log.lot.variety].filter(Boolean).join(", ");
-  const timeline = timelineOf(state, batch, now);
-  const traces = tracesOf(state, batch, now);
+  const { units } = state.kitchen;
   const body = html`${head(log, name)}
 ${verdict(log)}
 <h2>Stages</h2>
-<figure>${timelineSvg(timeline, name)}
-<figcaption>Filled: what happened. Outlined: as planned, dashed where it may take longer. Hatched:
-nobody watched. Cross: lost. Triangle: begun again. A double stroke below marks a wait drawn
-short.</figcaption></figure>
+${timeChart(timelineOf(state, batch, now), tracesOf(state, batch, now), name, units)}
 ${stages(log)}
-${traces.length > 0 && html`<h2>Readings over time</h2>`}
-${traces.map((one) => traceSvg(one, state.zone))}
-${readings(log)}
+${readings(log, units)}
 <h2>Departures from the recipe</h2>
 ${deviations(log)}
 ${jars(log)}
@@ -55,7 +49,7 @@ function head(log: BatchLog, name: string): Markup {
     ["Recipe source", log.source || "none given"],
     ["Lot", lotWords(lot)],
     ["Jar", log.jar ? `${log.jar}${log.pack ? `, ${log.pack} pack` : ""}` : null],
-    ["Method", log.method],
+    ["Method", idWords(log.method)],
     ["Altitude", log.altitudeFt === null ? null : `${log.altitudeFt} ft`],
     ["Process", processWords(log)],
     ["Process source", log.process?.source ?? null],
@@ -95,9 +89,8 @@ export function processWords({ process }: BatchLog): string | null {
 
 function verdict(log: BatchLog): Markup {
   const good = log.verdict === "as-tested" ? " good" : "";
-  const reasons = log.reasons.map((reason) => html`<li>${reason}</li>`);
-  const words = VERDICTS[log.verdict] ?? log.verdict;
-  return html`<div class="verdict${good}"><p><strong>${words}</strong></p>
+  const reasons = log.reasons.map((reason) => html`<li>${reasonWords(reason)}</li>`);
+  return html`<div class="verdict${good}"><p><strong>${verdictWords(log.verdict)}</strong></p>
 <ul>${reasons}</ul></div>
 `;
 }
@@ -105,7 +98,6 @@ function verdict(log: BatchLog): Markup {
 function stages(log: BatchLog): Markup {
   const rows = log.stages.map((stage) => [
     stage.title,
-    stage.kind,
     stage.state,
     windowOf(stage.planned),
     dateAndTime(stage.startedAt),
@@ -113,11 +105,11 @@ function stages(log: BatchLog): Markup {
     stage.startedAt === null ? "" : spanOf(stage.minutes),
     stage.restarts || "",
   ]);
-  const heads = ["Stage", "Kind", "State", "Planned", "Began", "Ended", "Took", "Restarts"];
+  const heads = ["Stage", "State", "Planned", "Began", "Ended", "Took", "Restarts"];
   return table("Stages, planned and actual", heads, rows);
 }
 
-function readings(log: BatchLog): Markup | null {
+function readings(log: BatchLog, units: Units | undefined): Markup | null {
   if (log.readings.length === 0) return null;
   if (log.readings.length > MOST_READINGS) {
     const count = log.readings.length;
@@ -126,30 +118,40 @@ function readings(log: BatchLog): Markup | null {
   const rows = log.readings.map((one) => [
     dateAndTime(one.at),
     one.what,
-    `${one.value} ${one.unit === "F" ? "°F" : one.unit}`,
+    quantityWords(one.value, one.unit, units),
   ]);
   return table("Readings", ["When", "What", "Value"], rows);
 }
 
 function deviations(log: BatchLog): Markup {
   if (log.deviations.length === 0) return html`<p>None on record.</p>`;
+  const titles = new Map(log.stages.map(({ id, title }) => [id, title]));
   const rows = log.deviations.map((one) => [
-    one.code,
-    one.stage ?? "",
+    deviationWords(one.code, one.detail),
+    titles.get(one.stage ?? "") ?? "",
     dateAndTime(one.at),
-    one.detail,
-    one.disposition,
+    dispositionWords(one.disposition),
   ]);
-  return table("Deviations and what was done", ["What", "Stage", "When", "Detail", "Done"], rows);
+  return table("Deviations and what was done", ["What", "Stage", "When", "Done"], rows);
 }
 
 function jars(log: BatchLog): Markup | null {
   if (!log.jars) return null;
   const { filled, processed, sealed, failed, setAside, broken, spoiled } = log.jars;
-  const heads = ["Filled", "Processed", "Sealed", "Did not seal", "Set aside", "Broken", "Spoiled"];
-  const row = [filled, processed, sealed, failed, setAside, broken, spoiled];
+  const counts: [string, number][] = [
+    ["Filled", filled],
+    ["Processed", processed],
+    ["Sealed", sealed],
+    ["Did not seal", failed],
+    ["Set aside", setAside],
+    ["Broken", broken],
+    ["Spoiled", spoiled],
+  ];
+  const list = counts.map(([term, count]) => html`<div><dt>${term}</dt><dd>${count}</dd></div>\n`);
   return html`<h2>Jars</h2>
-${table("Jars counted", heads, [row])}`;
+<dl class="counts">
+${list}</dl>
+`;
 }
 
 function notes(log: BatchLog): Markup | null {
@@ -165,6 +167,6 @@ ${list}</ul>
 
 function confirmed(log: BatchLog): Markup {
   if (log.confirmed.length === 0) return html`<p>Nothing was confirmed.</p>`;
-  const rows = log.confirmed.map((one) => [one.factor, dateAndTime(one.at)]);
+  const rows = log.confirmed.map((one) => [idWords(one.factor), dateAndTime(one.at)]);
   return table("Critical factors confirmed", ["Factor", "When"], rows);
 }

@@ -2,13 +2,13 @@
 import type { Comparison, LotLine } from "../compare.ts";
 import { spanOf } from "../report-words.ts";
 import type { ScoreTable } from "../shelf/tasting.ts";
+import { chart } from "./chart.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
-import { drawing, element, svgText } from "./svg.ts";
+import { deviationWords, verdictWords } from "./plain-words.ts";
+import { element, placed, share } from "./svg.ts";
 
-const WIDTH = 960;
-const LEFT = 190;
-const ROW = 34;
+const HEIGHT = 28;
 
 export function comparePage(comparison: Comparison): string {
   const { title, lots, pairs, loose, scores, caution } = comparison;
@@ -18,8 +18,7 @@ export function comparePage(comparison: Comparison): string {
   ].map((sentence) => html`<li>${sentence}</li>\n`);
   const body = html`<h1>${title}: lots compared</h1>
 ${yieldChart(lots)}
-${lotTable(lots)}
-<h2>Liked better</h2>
+${lotTable(lots)}${verdictTable(lots)}<h2>Liked better</h2>
 ${sentences.length > 0 ? html`<ul>\n${sentences}</ul>` : html`<p>No preferences on record.</p>`}
 ${scores.length > 0 && html`<h2>Scores</h2>`}${scores.map(scoreFigure)}
 <p class="soft">${caution}</p>
@@ -38,8 +37,6 @@ function lotTable(lots: readonly LotLine[]): Markup {
     "Did not seal",
     "Pints a pound",
     "Hands-on",
-    "Departures",
-    "Verdict",
   ];
   const rows = lots.map((lot) => [
     lot.variety,
@@ -51,53 +48,62 @@ function lotTable(lots: readonly LotLine[]): Markup {
     lot.failed,
     lot.pintsPerLb ?? "",
     spanOf(lot.handsOnMinutes),
-    lot.deviations.join(", "),
-    lot.verdict,
   ]);
   return table("Lots side by side", heads, rows);
 }
+
+function verdictTable(lots: readonly LotLine[]): Markup {
+  const rows = lots.map((lot) => [
+    lot.variety,
+    lot.batch,
+    verdictWords(lot.verdict),
+    [...new Set(lot.deviations)].map((code) => deviationWords(code)).join(". "),
+  ]);
+  return table("How each lot went", ["Lot", "Batch", "Verdict", "Departures"], rows);
+}
+
+/** The part of the width that the longest bar takes, beside which its value stands. */
+const LONGEST_BAR = 0.84;
 
 function yieldChart(lots: readonly LotLine[]): Markup | null {
   const known = lots.filter((lot) => lot.pintsPerLb !== null);
   if (known.length === 0) return null;
   const most = Math.max(...known.map((lot) => lot.pintsPerLb ?? 0));
-  const bars = known.flatMap((lot, index) => {
-    const y = index * ROW + 6;
-    const value = lot.pintsPerLb ?? 0;
-    const width = (value / most) * (WIDTH - LEFT - 90);
-    return [
-      svgText(LEFT - 10, y + 17, lot.variety, "end"),
-      element("rect", { class: "done", x: LEFT, y, width, height: 24, rx: 2 }),
-      svgText(LEFT + width + 8, y + 17, String(value), "start"),
-    ];
+  const rows = known.map(({ variety, pintsPerLb }) => {
+    const value = pintsPerLb ?? 0;
+    const wide = share((value / most) * LONGEST_BAR);
+    const bar = { class: "done", x: "0", y: 5, width: wide, height: 18, rx: 2 };
+    const text = element("text", { x: wide, y: 19, dx: 8 }, String(value));
+    return { name: variety, height: HEIGHT, parts: [element("rect", bar), text] };
   });
   const label = "Pints filled for each pound, by lot";
-  return html`<figure>${drawing(label, WIDTH, known.length * ROW + 8, bars)}
+  return html`<figure>${chart(label, rows, [])}
 <figcaption>${label}.</figcaption></figure>
 `;
 }
 
 function scoreFigure(scores: ScoreTable): Markup {
   const top = Math.max(5, ...scores.rows.flatMap((row) => row.scores));
-  const x = (score: number) => LEFT + (score / top) * (WIDTH - LEFT - 40);
-  const bottom = scores.rows.length * ROW + 4;
-  const ticks = Array.from({ length: Math.floor(top) + 1 }, (_, score) => [
-    element("path", { class: "axis", d: `M${x(score).toFixed(1)} 0V${bottom}` }),
-    svgText(x(score), bottom + 14, String(score), "middle", true),
-  ]).flat();
-  const rows = scores.rows.flatMap((row, index) => {
-    const cy = index * ROW + 17;
-    const seen = new Map<number, number>();
-    const dots = row.scores.map((score) => {
-      const before = seen.get(score) ?? 0;
-      seen.set(score, before + 1);
-      return element("circle", { class: "dot", cx: x(score) + before * 9, cy, r: 4 });
-    });
-    return [svgText(LEFT - 10, cy + 4, row.thing, "end"), ...dots];
+  const x = (score: number) => (score / top) * LONGEST_BAR;
+  const ticks = Array.from({ length: Math.floor(top) + 1 }, (_, score) => {
+    return { at: x(score), words: String(score) };
+  });
+  const rows = scores.rows.map((row) => {
+    const counts = new Map<number, number>();
+    for (const score of row.scores) counts.set(score, (counts.get(score) ?? 0) + 1);
+    const dots = [...counts].map(([score, count]) => scoreDot(x(score), count));
+    return { name: row.thing, height: HEIGHT, parts: dots };
   });
   const said = scores.rows.map((row) => `${row.thing} ${row.scores.join(", ")}`).join("; ");
-  const label = `${scores.name}, each dot one score: ${said}`;
-  return html`<figure>${drawing(label, WIDTH, bottom + 20, ticks, rows)}
+  const label = `${scores.name}, larger dots where more gave the same score: ${said}`;
+  return html`<figure>${chart(label, rows, ticks)}
 <figcaption>${label}. ${scores.sentence}</figcaption></figure>
 `;
+}
+
+function scoreDot(at: number, count: number): Markup {
+  const r = Math.min(10, 3 + Math.sqrt(count));
+  const dot = element("circle", { class: "dot", cx: 0, cy: HEIGHT / 2, r });
+  const times = element("text", { x: r + 3, y: HEIGHT / 2 + 4 }, `×${count}`);
+  return placed(at, dot, count > 1 ? times : null);
 }

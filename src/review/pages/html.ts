@@ -40,30 +40,52 @@ export function html(parts: TemplateStringsArray, ...values: Value[]): Markup {
   return { markup };
 }
 
-/** Cells of up to this many letters are not broken into lines. */
+/** Figures, dates and spans of up to this many letters are not broken into lines. */
 const WHOLE_CELL = 18;
+/** Words of more letters than this may be broken anywhere: no column is made for them. */
+const LONG_WORD = /[^\s-]{19,}/g;
 
-function whole(cell: string | number | Markup): Markup | null {
-  const short = typeof cell !== "object" && String(cell).length <= WHOLE_CELL;
-  return short ? raw(' class="whole"') : null;
+type Cell = string | number | Markup;
+
+/** What a cell holds, with long words marked as such. */
+function content(cell: Cell): Value {
+  if (typeof cell !== "string") return cell;
+  const short = cell.split(LONG_WORD);
+  if (short.length === 1) return cell;
+  const long = cell.match(LONG_WORD) ?? [];
+  return short.map((text, at) => {
+    const word = long[at];
+    return html`${text}${word !== undefined && html`<span class="long">${word}</span>`}`;
+  });
 }
 
-/** A table with a caption, row heads in the first column, and cells already markup or text. */
+function whole(cell: Cell): Markup | null {
+  const short = typeof cell !== "object" && /^\d.*$/s.test(String(cell));
+  return short && String(cell).length <= WHOLE_CELL ? raw(' class="whole"') : null;
+}
+
+/**
+ * A table with a caption, row heads in the first column, and cells already markup or text. A narrow
+ * screen shows each row as a list, so the roles are written down and each cell knows its head.
+ */
 export function table(
   caption: string,
   heads: readonly string[],
-  rows: readonly (readonly (string | number | Markup)[])[],
+  rows: readonly (readonly Cell[])[],
 ): Markup {
-  const head = heads.map((one) => html`<th scope="col">${one}</th>`);
+  const head = heads.map((one) => html`<th scope="col" role="columnheader">${one}</th>`);
   const body = rows.map((row) => {
-    const [first = "", ...rest] = row;
-    const cells = rest.map((one) => html`<td${whole(one)}>${one}</td>`);
-    return html`<tr><th scope="row"${whole(first)}>${first}</th>${cells}</tr>\n`;
+    const cells = row.map((one, at) => {
+      if (at > 0) {
+        return html`<td role="cell" data-head="${heads[at]}"${whole(one)}>${content(one)}</td>`;
+      }
+      return html`<th scope="row" role="rowheader"${whole(one)}>${content(one)}</th>`;
+    });
+    return html`<tr role="row">${cells}</tr>\n`;
   });
-  return html`<div class="wide" role="region" tabindex="0" aria-label="${caption}">
-<table><caption>${caption}</caption>
-<thead><tr>${head}</tr></thead>
-<tbody>
-${body}</tbody></table></div>
+  return html`<table role="table"><caption>${caption}</caption>
+<thead role="rowgroup"><tr role="row">${head}</tr></thead>
+<tbody role="rowgroup">
+${body}</tbody></table>
 `;
 }

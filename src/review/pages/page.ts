@@ -10,36 +10,63 @@ const STYLE = `
   --mark: #ff9b88; --good: #7fd0a4; --bad: #ff9b88; } }
 @media print { :root { color-scheme: light; --paper: #fff; --ink: #000; --soft: #333;
   --rule: #999; --band: #eee; --done: #2c6e5d; --plan: #666; --gap: #7a3a18; --mark: #8c1e10;
-  --good: #14532f; --bad: #8c1e10; } main { max-width: none; } h2 { break-after: avoid; }
-  table { font-size: .75rem; } .wide { overflow: visible; } figure, tr { break-inside: avoid; } }
+  --good: #14532f; --bad: #8c1e10; } }
+@page { margin: 14mm; }
 body { margin: 0; background: var(--paper); color: var(--ink);
   font: 1rem/1.5 system-ui, "Liberation Sans", sans-serif; }
 main { max-width: 62rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
 h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 .3rem; }
 h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid var(--rule); }
 p, ul { margin: .4rem 0; } .soft { color: var(--soft); }
-dl { display: grid; grid-template-columns: max-content 1fr; gap: .15rem 1rem; margin: 1rem 0; }
+body { overflow-wrap: anywhere; }
+dl { display: grid; grid-template-columns: max-content minmax(0, 1fr); gap: .15rem 1rem;
+  margin: 1rem 0; }
 dt { color: var(--soft); } dd { margin: 0; }
+.counts { display: flex; flex-wrap: wrap; gap: .4rem 1.6rem; } .counts dd { font-weight: 600; }
 .verdict { border-left: .4rem solid var(--bad); background: var(--band); padding: .6rem .9rem; }
 .verdict.good { border-color: var(--good); } .verdict strong { font-size: 1.1rem; }
-.wide { overflow-x: auto; } figure { margin: .5rem 0; }
-figcaption { color: var(--soft); font-size: .9rem; }
-table { border-collapse: collapse; width: 100%; font-size: .92rem; }
+figure { margin: .5rem 0 1.2rem; } figcaption { color: var(--soft); font-size: .9rem; }
+table { border-collapse: collapse; width: 100%; font-size: .92rem; margin: .5rem 0;
+  overflow-wrap: normal; } .long { overflow-wrap: anywhere; }
 caption { text-align: left; color: var(--soft); padding: .2rem 0; }
 th, td { text-align: left; vertical-align: top; padding: .25rem .6rem .25rem 0;
   border-bottom: 1px solid var(--rule); font-variant-numeric: tabular-nums; }
 tbody th { font-weight: 600; } .whole { white-space: nowrap; }
-svg { display: block; width: 100%; min-width: 40rem; height: auto; }
-svg text { fill: var(--ink); font-size: 13px; } svg .soft { fill: var(--soft); }
-.axis { stroke: var(--rule); fill: none; } .band { fill: var(--band); }
+svg { display: block; width: 100%; overflow: visible; }
+svg text { fill: var(--soft); font-size: 13px; }
+.chart { position: relative; --names: 12rem; } .ticked { padding-top: 2.2rem; }
+.row { display: grid; grid-template-columns: var(--names) minmax(0, 1fr); gap: 0 .6rem;
+  align-items: center; position: relative; padding: .08rem 0; }
+.row p { margin: 0; font-size: .85rem; line-height: 1.3; text-align: right; }
+.tall p { grid-column: 1 / 3; text-align: left; margin-top: .8rem; } .tall svg { grid-column: 2; }
+.grid { position: absolute; top: 0; left: calc(var(--names) + .6rem); height: 100%;
+  width: calc(100% - var(--names) - .6rem); }
+.grid line, .level line { stroke: var(--rule); }
+.level text { text-anchor: end; transform: translateX(-8px); } .band { fill: var(--band); }
 .done { fill: var(--done); } .plan { fill: none; stroke: var(--plan); stroke-width: 1.5; }
 .plan-max { fill: none; stroke: var(--plan); stroke-dasharray: 3 3; }
 .gap { fill: url(#hatch); stroke: var(--gap); } .hatch { stroke: var(--gap); stroke-width: 2; }
 .again { fill: var(--mark); stroke: var(--paper); }
 .lost { stroke: var(--mark); stroke-width: 2; } .halo { stroke: var(--paper); stroke-width: 5; }
-.curve { fill: none; stroke: var(--done); stroke-width: 2; } .dot { fill: var(--done); }
+.curve { fill: none; stroke: var(--done); stroke-width: 2; vector-effect: non-scaling-stroke; }
+.dot { fill: var(--done); }
 .target { stroke: var(--mark); stroke-width: 1.5; stroke-dasharray: 6 4; }
 .break { stroke: var(--soft); stroke-width: 1.5; fill: none; }
+@media print { main { max-width: none; padding: 0; } h2 { break-after: avoid; }
+  table { font-size: .75rem; } .row, tr { break-inside: avoid; } }
+@media screen and (max-width: 60rem) { table { font-size: .75rem; } }
+@media screen and (max-width: 44rem) { table { font-size: .92rem; }
+  .fine { display: none; } .row { display: block; margin-top: .35rem; } .row p { text-align: left; }
+  .grid { left: 0; width: 100%; }
+  .level text { text-anchor: start; transform: translate(2px, -6px); }
+  thead { position: absolute; clip-path: inset(50%); height: 1px; overflow: hidden; }
+  table, tbody, tr, th, td, caption { display: block; }
+  th, td { border: 0; padding: .1rem 0; } td { position: relative; padding-left: 7.5rem; }
+  td:empty { display: none; }
+  td::before { content: attr(data-head); color: var(--soft); position: absolute; left: 0; }
+  tbody tr { border-bottom: 1px solid var(--rule); padding: .3rem 0; } }
+@media screen and (max-width: 28rem) { main { padding: 1rem .8rem 2rem; } dl:not(.counts) {
+  display: block; } dl:not(.counts) dd { margin-bottom: .4rem; } }
 `;
 
 /** Nothing may be fetched and nothing may run; only the page's own style applies. */

@@ -4,6 +4,7 @@ import { counted } from "../report-words.ts";
 import type { Season } from "../season.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
+import { deviationWords, idWords, verdictWords } from "./plain-words.ts";
 
 /** Jars by size in words: `24 pints, 7 quarts`. */
 export function jarsInWords(jars: Readonly<Record<string, number>>): string {
@@ -13,7 +14,9 @@ export function jarsInWords(jars: Readonly<Record<string, number>>): string {
 
 export function seasonPage(season: Season): string {
   const { year, batches, verdicts, lost, learned } = season;
-  const records = Object.entries(verdicts).map(([verdict, count]) => `${count} ${verdict}`);
+  const records = Object.entries(verdicts).map(
+    ([verdict, count]) => `${count} ${verdictWords(verdict).toLowerCase()}`,
+  );
   const title = `The season of ${year}`;
   const known = learned.map((one) => html`<li>${one.sentence}</li>\n`);
   const lostWords = [
@@ -41,7 +44,7 @@ ${eaten(season)}
 function methods(season: Season): Markup {
   const heads = ["Method", "Batches", "Pounds", "Shelf jars", "Kept cold", "Hands-on h", "Hours"];
   const rows = season.methods.map((one) => [
-    one.method,
+    idWords(one.method),
     one.batches,
     one.weightLb,
     jarsInWords(one.shelfJars),
@@ -54,7 +57,12 @@ function methods(season: Season): Markup {
 
 function deviations(season: Season): Markup {
   if (season.deviations.length === 0) return html`<p>None on record.</p>`;
-  const rows = season.deviations.map((one) => [one.code, one.count, one.batches, one.avoiding]);
+  const rows = season.deviations.map((one) => [
+    deviationWords(one.code),
+    one.count,
+    one.batches,
+    one.avoiding,
+  ]);
   return table("Deviations by kind", ["What", "Times", "Batches", "Avoided by"], rows);
 }
 

@@ -1,5 +1,5 @@
 /** Elements of inline drawings. Attribute values and texts are escaped. */
-import { escaped, html, type Markup, raw } from "./html.ts";
+import { escaped, type Markup, raw } from "./html.ts";
 
 type Child = Markup | readonly Markup[] | string | null;
 
@@ -24,28 +24,17 @@ export function element(
   return raw(`<${tag}${written.join("")}${tail}`);
 }
 
-/** Text at a place, which marks its `start`, `middle` or `end`. */
-export function svgText(
-  x: number,
-  y: number,
-  words: string,
-  anchor: "start" | "middle" | "end",
-  soft = false,
-): Markup {
-  const look: Record<string, string> = soft ? { class: "soft" } : {};
-  return element("text", { ...look, x, y, "text-anchor": anchor }, words);
+/** A share of the width, 0 to 1, as drawings that fit any screen are measured in. */
+export function share(part: number): string {
+  return `${Math.round(part * 10_000) / 100}%`;
 }
 
-/** Words shown when pointing at an element, and read out for it. */
+/** Something drawn around a place, in its own pixels. */
+export function placed(at: number, ...children: Child[]): Markup {
+  return element("svg", { x: share(at), overflow: "visible" }, ...children);
+}
+
+/** Words shown when pointing at an element. */
 export function hint(words: string): Markup {
   return element("title", {}, words);
-}
-
-/** A whole drawing, which scrolls where the window is too narrow for it to be readable. */
-export function drawing(label: string, width: number, height: number, ...parts: Child[]): Markup {
-  const box = `0 0 ${width} ${height}`;
-  const svg = element("svg", { viewBox: box, role: "img", "aria-label": label }, ...parts);
-  return html`<div class="wide" role="region" tabindex="0" aria-label="${`Drawing: ${label}`}">
-${svg}</div>
-`;
 }

@@ -1,17 +1,17 @@
 /** Readings as a curve with their target line. */
-import { offsetMs } from "../../kitchen/time.ts";
-import { clockTime } from "../report-words.ts";
+import type { Units } from "../../reckon/metric-words.ts";
 import { joined, type Point, type Trace, thinnedPoints } from "../trace.ts";
-import { html, type Markup } from "./html.ts";
-import { drawing, element, svgText } from "./svg.ts";
-import { axisTicks, timeAxis } from "./time-axis.ts";
+import type { ChartRow } from "./chart.ts";
+import type { Markup } from "./html.ts";
+import { quantityOf, quantityWords } from "./quantity.ts";
+import { element, share } from "./svg.ts";
+import type { TimeAxis } from "./time-axis.ts";
 
-const WIDTH = 960;
-const HEIGHT = 240;
-const LEFT = 60;
-const RIGHT = 20;
-const TOP = 16;
-const FLOOR = HEIGHT - 30;
+const HEIGHT = 170;
+const TOP = 10;
+const FLOOR = HEIGHT - 10;
+/** Curves are drawn in a box this wide, which is stretched to the width of the chart. */
+const WIDE = 1000;
 /**
  * The most points drawn for one trace; extremes are kept, so that even a single low reading shows.
  */
@@ -28,67 +28,93 @@ function steps(low: number, high: number): number[] {
   return list.map((value) => Math.round(value * 1000) / 1000);
 }
 
-/** The drawing of a trace of at least two points, with its caption. */
-export function traceSvg(trace: Trace, zone: string): Markup {
-  const points = thinnedPoints(trace.points, MOST_POINTS);
+/** A row of a chart for a trace of at least two points. */
+export function traceRow(trace: Trace, axis: TimeAxis, units: Units | undefined): ChartRow {
+  const shown = (value: number) => quantityOf(value, trace.unit, units).value;
+  const points = thinnedPoints(trace.points, MOST_POINTS).map((one) => {
+    return { at: one.at, value: shown(one.value) };
+  });
   const values = points.map((point) => point.value);
-  const target = trace.target?.value;
+  const target = trace.target ? shown(trace.target.value) : undefined;
   if (target !== undefined) values.push(target);
   const pad = (Math.max(...values) - Math.min(...values)) * 0.08 || 1;
   const low = Math.min(...values) - pad;
   const high = Math.max(...values) + pad;
-  const axis = timeAxis(points.map((point) => point.at));
-  const x = (at: number) => LEFT + axis.at(at) * (WIDTH - LEFT - RIGHT);
   const y = (value: number) => TOP + ((high - value) / (high - low)) * (FLOOR - TOP);
-  const place = (one: Point) => `${x(one.at).toFixed(1)} ${y(one.value).toFixed(1)}`;
-  const across = (value: number) => `M${LEFT} ${y(value).toFixed(1)}H${WIDTH - RIGHT}`;
-  const levels = steps(low, high).flatMap((value) => [
-    element("path", { class: "axis", d: across(value) }),
-    svgText(LEFT - 8, y(value) + 4, String(value), "end", true),
-  ]);
-  const times = axisTicks(axis, offsetMs(axis.from, zone), 9).map((at) => {
-    return svgText(x(at), HEIGHT - 10, clockTime(at, zone), "middle", true);
+  const levels = steps(low, high).map((value) => {
+    const text = element("text", { y: y(value) + 4 }, String(value));
+    return element("g", { class: "level" }, across("rule", y(value)), text);
   });
   const pieces = joined(points, trace.losses);
-  const curves = pieces.map((piece) => {
-    const d = piece.map((one, i) => `${i === 0 ? "M" : "L"}${place(one)}`).join("");
-    return element("path", { class: "curve", d });
-  });
   const alone = pieces.flatMap((piece) => (piece.length === 1 ? piece : []));
   const marked = points.length > MOST_DOTS ? alone : points;
-  const dots = marked.map((one) => dot(x(one.at), y(one.value)));
-  const line =
-    target === undefined ? null : element("path", { class: "target", d: across(target) });
-  const caption = captionOf(trace);
-  const parts = [processBand(trace, x), levels, times, line, curves, dots];
-  return html`<figure>${drawing(caption, WIDTH, HEIGHT, ...parts)}
-<figcaption>${caption}</figcaption></figure>
-`;
+  const dots = marked.map((one) => {
+    return element("circle", { class: "dot", cx: share(axis.at(one.at)), cy: y(one.value), r: 3 });
+  });
+  const parts = [
+    ...processBand(trace, axis),
+    ...levels,
+    ...(target === undefined ? [] : [across("target", y(target))]),
+    curves(pieces, axis, y),
+    ...dots,
+  ];
+  return {
+    name: `${nameOf(trace)}, ${quantityOf(0, trace.unit, units).unit}`,
+    height: HEIGHT,
+    tall: true,
+    parts,
+  };
 }
 
-function dot(cx: number, cy: number): Markup {
-  return element("circle", { class: "dot", cx, cy, r: 3 });
+function across(look: string, y: number): Markup {
+  return element("line", { class: look, x1: "0", x2: "100%", y1: y, y2: y });
 }
 
-function processBand({ process }: Trace, x: (at: number) => number): Markup | null {
-  if (!process) return null;
-  const left = x(process.from);
-  const width = Math.max(0, x(process.to) - left);
-  return element("rect", { class: "band", x: left, y: TOP, width, height: FLOOR - TOP });
+function curves(pieces: readonly Point[][], axis: TimeAxis, y: (value: number) => number): Markup {
+  const place = (one: Point) => `${(axis.at(one.at) * WIDE).toFixed(1)} ${y(one.value).toFixed(1)}`;
+  const paths = pieces
+    .filter((piece) => piece.length > 1)
+    .map((piece) => element("path", { class: "curve", d: `M${piece.map(place).join("L")}` }));
+  const box = { viewBox: `0 0 ${WIDE} ${HEIGHT}`, preserveAspectRatio: "none" };
+  return element("svg", { ...box, width: "100%", height: HEIGHT }, paths);
+}
+
+function processBand({ process }: Trace, axis: TimeAxis): Markup[] {
+  if (!process) return [];
+  const left = axis.at(process.from);
+  const width = share(Math.max(0, axis.at(process.to) - left));
+  const place = { x: share(left), y: TOP, width, height: FLOOR - TOP };
+  return [element("rect", { class: "band", ...place })];
+}
+
+function nameOf({ what, load }: Trace): string {
+  return `${what}${load ? `, load ${load}` : ""}`;
 }
 
 /** What the curve shows, in words. */
-function captionOf(trace: Trace): string {
-  const { what, unit, points, target, minutesAtTarget, minutesInProcess, load } = trace;
+export function traceWords(trace: Trace, units: Units | undefined): string {
+  const { unit, points, target, minutesAtTarget, minutesInProcess } = trace;
   const values = points.map((point) => point.value);
+  const least = quantityOf(Math.min(...values), unit, units).value;
   const parts = [
-    `${what}${load ? `, load ${load}` : ""}: ${points.length} readings`,
-    `${Math.min(...values)} to ${Math.max(...values)} ${unit === "F" ? "°F" : unit}`,
+    `${nameOf(trace)}: ${points.length} readings`,
+    `${least} to ${quantityWords(Math.max(...values), unit, units)}`,
   ];
   if (target && minutesAtTarget !== null) {
     const within = minutesInProcess === null ? "" : `, ${minutesInProcess} of them in the process`;
-    parts.push(`${minutesAtTarget} min at or above the line of ${target.words}${within}`);
+    const line = targetWords(target, unit, units);
+    parts.push(`${minutesAtTarget} min at or above the line of ${line}${within}`);
   }
   const note = target ? ", by straight lines between readings; not the jars' coldest spot" : "";
   return `${parts.join("; ")}${note}.`;
+}
+
+function targetWords(
+  { value, words }: NonNullable<Trace["target"]>,
+  unit: string,
+  units: Units | undefined,
+): string {
+  if (units !== "metric" || unit !== "F") return words;
+  const boiling = words.includes("boiling") ? ", just under boiling here" : "";
+  return `${quantityWords(value, unit, units)}${boiling}`;
 }
