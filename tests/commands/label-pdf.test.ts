@@ -7,11 +7,12 @@ import { placeLabels } from "../../src/review/pages/label-sheet.ts";
 import { stockOf } from "../../src/review/pages/label-stock.ts";
 import { type LabelWords, labelWords } from "../../src/review/pages/label-words.ts";
 import { placeOf, placesOn, type Sheet, sheetOf, sizeWords } from "../../src/review/pages/sheet.ts";
-import { FONT } from "../review/kitchen-files.ts";
+import { fontFiles } from "../review/kitchen-files.ts";
 import { type ReadPage, type ReadText, readPdf } from "../review/labels/read-labels.ts";
 import { COLD, JAR, LONG, sampleLabels } from "../review/labels/sample-labels.ts";
 
-const font = labelFont(FONT);
+const files = fontFiles();
+const font = labelFont(files);
 const MADE_AT = new Date("2027-09-20T12:00:00Z");
 const MANY = 40;
 
@@ -37,7 +38,7 @@ async function printed(labels: LabelWords[], sheet: Sheet, start = 1): Promise<R
   const placed = placeLabels(labels, sheet, start, font.measure);
   const fitting = placed.filter((one) => one !== undefined);
   expect(fitting).toHaveLength(labels.length);
-  return readPdf(await labelPdf(fitting, sheet, FONT, MADE_AT));
+  return readPdf(await labelPdf(fitting, sheet, files, MADE_AT));
 }
 
 const known = new Map<Sheet, Promise<ReadPage[]>>();
@@ -148,7 +149,7 @@ describe("labels read back from a PDF", () => {
     const sheet = sheetNamed("2 5/8 x 1 in");
     const placed = placeLabels(sampleLabels(MANY), sheet, 1, font.measure);
     const fitting = placed.filter((one) => one !== undefined);
-    const bytes = await labelPdf(fitting, sheet, FONT, MADE_AT);
+    const bytes = await labelPdf(fitting, sheet, files, MADE_AT);
     expect(bytes.byteLength).toBeLessThan(60_000);
     expect(Buffer.from(bytes).toString("latin1")).toMatch(/FontFile2/);
   });

@@ -7,11 +7,11 @@ import { ZONE } from "./demo-season.ts";
 
 export const LIBRARY = wholeLibrary();
 
-/** As the build has laid it beside the program. */
-export const FONT = {
-  regular: readFileSync("dist/fonts/regular.ttf"),
-  bold: readFileSync("dist/fonts/bold.ttf"),
-};
+/** As the build has laid them beside the program. */
+export function fontFiles() {
+  const font = (name: string) => readFileSync(`dist/fonts/${name}.ttf`);
+  return { regular: font("regular"), bold: font("bold") };
+}
 
 export function ioFor(folder: string, now = "2027-09-20T12:00:00"): LabelsIo {
   const nowMs = parseIso(now, ZONE);
@@ -21,6 +21,6 @@ export function ioFor(folder: string, now = "2027-09-20T12:00:00"): LabelsIo {
     ...(nowMs === undefined ? {} : { nowMs }),
     library: () => LIBRARY,
     readFile: (path) => readFileSync(path, "utf8"),
-    labelFont: () => FONT,
+    labelFont: fontFiles,
   };
 }
