@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { labelFont } from "../../src/commands/record/label-font.ts";
 import { labelPdf } from "../../src/commands/record/label-pdf.ts";
@@ -152,6 +153,50 @@ describe("labels read back from a PDF", () => {
     const bytes = await labelPdf(fitting, sheet, files, MADE_AT);
     expect(bytes.byteLength).toBeLessThan(60_000);
     expect(Buffer.from(bytes).toString("latin1")).toMatch(/FontFile2/);
+  });
+});
+
+const RASTER = 144;
+const poppler = spawnSync("pdftoppm", ["-v"]).error === undefined;
+
+/** How dark a page is between corners in points, 0 to 1, as another program draws it. */
+function darkness(bytes: Uint8Array): (x: number, y: number, right: number, low: number) => number {
+  const call = ["-r", String(RASTER), "-gray", "-singlefile", "-"];
+  const { stdout } = spawnSync("pdftoppm", call, { input: bytes, maxBuffer: 2 ** 25 });
+  const [head = "", width = ""] = /^P5\s+(\d+)\s+\d+\s+255\s/.exec(stdout.toString("latin1")) ?? [];
+  const at = (points: number) => Math.round((points * RASTER) / 72);
+  return (x, y, right, low) => {
+    let [sum, count] = [0, 0];
+    for (let row = at(y); row < at(low); row++) {
+      for (let column = at(x); column < at(right); column++) {
+        sum += 1 - (stdout[head.length + row * Number(width) + column] ?? 255) / 255;
+        count += 1;
+      }
+    }
+    return sum / count;
+  };
+}
+
+describe.skipIf(!poppler)("labels drawn by another program", () => {
+  it.each(["2 5/8 x 1 in", "2in round"])("of %s have bands, and only there", async (size) => {
+    const sheet = sheetNamed(size);
+    const labels = [JAR, COLD].map((label) => labelWords(label, "us"));
+    const placed = placeLabels(labels, sheet, 1, font.measure);
+    const fitting = placed.filter((one) => one !== undefined);
+    const bytes = await labelPdf(fitting, sheet, files, MADE_AT);
+    const dark = darkness(bytes);
+    const [page] = await readPdf(bytes);
+    const darkOf = (words: string) => {
+      const text = page?.texts.find((one) => one.text === words);
+      if (!text) throw new Error(words);
+      const { x, y, width, size: high } = text;
+      return dark(x, y - high * 0.7, x + width, y);
+    };
+    // White letters leave more than half of a band black, black ones less than half of the paper.
+    expect(darkOf("REFRIGERATE")).toBeGreaterThan(0.5);
+    expect(darkOf("REFRIGERATE")).toBeLessThan(0.8);
+    expect(darkOf("Dilled green beans")).toBeGreaterThan(0.1);
+    expect(darkOf("Dilled green beans")).toBeLessThan(0.4);
   });
 });
 

@@ -118,6 +118,29 @@ describe("brinebell labels", () => {
     expect(second.join(" ")).toMatch(new RegExp(`batch ${corn}, jar 1\\b`));
   });
 
+  it("takes names as well as ids, of one batch or of several", async () => {
+    const labeled = async (...args: string[]) => {
+      const result = await labelsCommand([...args, "--json"], kitchen());
+      const { labels = [] } = result.code === 0 ? JSON.parse(result.stdout) : {};
+      return new Set(labels.map((one: { batch: string }) => one.batch));
+    };
+    expect(await labeled("green", "beans")).toEqual(new Set([beans]));
+    expect(await labeled("corn", "S1")).toEqual(new Set([corn, "S1"]));
+    expect(await labeled(beans, "corn")).toEqual(new Set([beans, corn]));
+    expect(await labeled("green", "figs")).toEqual(new Set());
+  });
+
+  it("says on practice labels that there are no such jars", async () => {
+    const practice = events.map((event) => {
+      return event.type === "opened" ? { ...event, rehearsal: true } : event;
+    });
+    const made = kitchenFolder(practice);
+    open.push(made);
+    const { texts } = await pdfOf([beans, "--sheet", "2x4in"], ioFor(made.folder));
+    expect(texts.flat().filter((text) => text.includes("REHEARSAL ONLY"))).toHaveLength(8);
+    expect(texts.flat().join(" ")).not.toContain("as tested");
+  });
+
   it("prints seed packets as often as is asked", async () => {
     const { texts } = await pdfOf(["S1", "--copies", "12", "--sheet", "2in round"]);
     expect(texts).toHaveLength(1);

@@ -73,14 +73,15 @@ function countOf(options: Options, name: string, most: number): Result<number> {
 
 type Named = { ok: true; labels: Label[] } | { ok: false; code: 1 | 2; message: string };
 
-/** The labels of what all words together name, else of what each of them names. */
+/** The labels of what all words together name, else, as where they are ids, of each of them. */
 function labelsNamed(state: State, words: readonly string[], now: number): Named {
-  const together = labelsOfOne(state, words.join(" "), now);
-  if (together.ok || together.code === 1 || words.length === 1) return together;
+  const isId = (word: string) => Object.hasOwn({ ...state.batches, ...state.seeds }, word);
+  const together = words.some(isId) ? undefined : labelsOfOne(state, words.join(" "), now);
+  if (together?.ok || together?.code === 1) return together;
   const labels: Label[] = [];
   for (const word of words) {
     const one = labelsOfOne(state, word, now);
-    if (!one.ok) return one;
+    if (!one.ok) return together ?? one;
     labels.push(...one.labels);
   }
   return { ok: true, labels };

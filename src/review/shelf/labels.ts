@@ -6,7 +6,7 @@ import { type Batch, type SeedLot, type State, wallOf } from "../../kitchen/stat
 import { addDays, dateOf } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
 import { seedReport } from "./seeds.ts";
-import { shelfJars } from "./shelf-jars.ts";
+import { type JarGroup, shelfJars } from "./shelf-jars.ts";
 
 export type Label = {
   /** The batch, or the seed lot. */
@@ -55,8 +55,7 @@ export function labelsOf(state: State, batch: Batch, now: number): Label[] {
         variety: batch.lot.variety,
         putUp,
         by,
-        // Why in full is in the batch log.
-        verdict: group.keep === "shelf" ? "as tested" : (group.why.split(":")[0] ?? null),
+        verdict: batch.rehearsal ? "REHEARSAL ONLY" : verdictWords(group),
         process: terms && {
           method: terms.method,
           minutes: terms.minutes,
@@ -69,6 +68,11 @@ export function labelsOf(state: State, batch: Batch, now: number): Label[] {
   });
   const unknown = Number.MAX_SAFE_INTEGER;
   return labels.sort((a, b) => (a.jar ?? unknown) - (b.jar ?? unknown));
+}
+
+/** What a label says of its jar; why in full is in the batch log. */
+function verdictWords({ keep, why }: JarGroup): string {
+  return keep === "shelf" ? "as tested" : (why.split(":")[0] ?? why);
 }
 
 /** The label of a packet of a seed lot. */
