@@ -1,7 +1,7 @@
 /** A batch's stages over time, planned and actual, for drawing. Wall milliseconds. */
 import { loadsOf } from "../kitchen/jars.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
-import { type Batch, type Gap, type State, wallOf } from "../kitchen/state.ts";
+import { type Batch, type Gap, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { unanswered } from "../kitchen/unbroken-time.ts";
 import { stagesInOrder } from "./batch-log.ts";
@@ -24,38 +24,55 @@ export type TimelineRow = {
   gaps: { from: number; to: number; held: boolean | null }[];
 };
 
-export type Timeline = { rows: TimelineRow[]; zone: string };
+/** What was work in `rows`; in `dates`, the weeks jars were to be left alone, as in curing. */
+export type Timeline = { rows: TimelineRow[]; dates: TimelineRow[]; zone: string };
 
-/** The stages that were begun, in the order of the log; curing and storing are left out. */
+/** The stages that were begun, in the order of the log; storing is left out. */
 export function timelineOf(state: State, batch: Batch, now: number): Timeline {
   const wall = (t: number) => Math.round(wallOf(state, t));
   const rows: TimelineRow[] = [];
+  const dates: TimelineRow[] = [];
   for (const { id, run } of stagesInOrder(batch, loadsOf(state, batch))) {
-    // Dates are not work: they would only squeeze everything else.
-    if (run.startedAt === undefined || rulesOf(run.spec).ends === "date") continue;
-    const { window, typicalMinutes, kind, title } = run.spec;
-    const need = run.kept && run.kept.needMinutes > 0 ? run.kept.needMinutes : undefined;
-    const end = run.endedAt ?? Math.max(now, run.startedAt);
-    rows.push({
-      id,
-      title,
-      kind,
-      state: run.state,
-      from: wall(run.startedAt),
-      to: wall(end),
-      open: run.endedAt === undefined,
-      plannedMinMs: (window?.minMinutes ?? need ?? typicalMinutes) * MINUTE_MS,
-      plannedMaxMs: (window?.maxMinutes ?? need ?? typicalMinutes) * MINUTE_MS,
-      marks: marksOf(run.kept?.stretches ?? [], wall),
-      gaps: (run.kept?.gaps ?? []).map((gap) => gapOf(gap, wall)),
-    });
-    const open = run.kept ? unanswered(run.kept) : [];
-    if (open.length > 0) {
-      const row = rows.at(-1);
-      row?.marks.push({ at: wall(open[0]?.from ?? end), kind: "lost", text: "unwatched" });
-    }
+    const { ends, date } = rulesOf(run.spec);
+    const row = rowOf(id, run, now, wall);
+    if (row && ends !== "date") rows.push(row);
+    if (row && date === "from") dates.push(datedRow(row));
   }
-  return { rows, zone: state.zone };
+  return { rows, dates, zone: state.zone };
+}
+
+function rowOf(
+  id: string,
+  run: StageRun,
+  now: number,
+  wall: (t: number) => number,
+): TimelineRow | undefined {
+  if (run.startedAt === undefined) return undefined;
+  const { window, typicalMinutes, kind, title } = run.spec;
+  const need = run.kept && run.kept.needMinutes > 0 ? run.kept.needMinutes : undefined;
+  const end = run.endedAt ?? Math.max(now, run.startedAt);
+  const marks = marksOf(run.kept?.stretches ?? [], wall);
+  const [unwatched] = run.kept ? unanswered(run.kept) : [];
+  if (unwatched) marks.push({ at: wall(unwatched.from), kind: "lost", text: "unwatched" });
+  return {
+    id,
+    title,
+    kind,
+    state: run.state,
+    from: wall(run.startedAt),
+    to: wall(end),
+    open: run.endedAt === undefined,
+    plannedMinMs: (window?.minMinutes ?? need ?? typicalMinutes) * MINUTE_MS,
+    plannedMaxMs: (window?.maxMinutes ?? need ?? typicalMinutes) * MINUTE_MS,
+    marks,
+    gaps: (run.kept?.gaps ?? []).map((gap) => gapOf(gap, wall)),
+  };
+}
+
+/** A date is over when its longest time is, though nobody ends it. */
+function datedRow(row: TimelineRow): TimelineRow {
+  const until = row.from + row.plannedMaxMs;
+  return { ...row, to: Math.min(row.to, until), open: row.open && row.to < until };
 }
 
 function gapOf(gap: Gap, wall: (t: number) => number): TimelineRow["gaps"][number] {

@@ -33,7 +33,8 @@ describe.skipIf(!CHROMIUM)("a page in a browser", () => {
   beforeAll(async () => {
     browser = await openBrowser();
     made = await makePages();
-    pages = made.pages;
+    // Long names make no other elements or colors: they are tried on paper and on phones.
+    pages = made.pages.filter(({ name }) => !name.startsWith("longest"));
   });
 
   afterAll(async () => {
@@ -42,7 +43,7 @@ describe.skipIf(!CHROMIUM)("a page in a browser", () => {
   });
 
   it("is under 300 kB, each of them", () => {
-    for (const { name, path } of pages) {
+    for (const { name, path } of made.pages) {
       expect(statSync(path).size, name).toBeLessThan(300_000);
     }
   });

@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { localIso, parseIso } from "../../src/kitchen/time.ts";
 import { html, raw } from "../../src/review/pages/html.ts";
 import { axisTicks, timeAxis } from "../../src/review/pages/time-axis.ts";
 import { joined, minutesAtOrAbove, type Point, thinnedPoints } from "../../src/review/trace.ts";
+import { ZONE } from "./demo-season.ts";
 
 const MINUTE = 60_000;
 const point = fc.record({ at: fc.nat(10_000_000), value: fc.integer({ min: -50, max: 300 }) });
@@ -81,11 +83,38 @@ describe("a time axis", () => {
           expect(axis.at(instant)).toBeGreaterThanOrEqual(last);
           last = axis.at(instant);
         }
-        const ticks = axisTicks(axis, 0, 9);
-        expect(ticks.length).toBeLessThanOrEqual(9);
-        for (const tick of ticks) expect(tick).toBeGreaterThanOrEqual(axis.from);
+        for (const tick of axisTicks(axis, ZONE, 9, MINUTE)) {
+          expect(tick).toBeGreaterThanOrEqual(axis.from);
+          expect(tick).toBeLessThanOrEqual(axis.to);
+          expect(axis.breaks.some((wait) => tick > wait.from && tick < wait.to)).toBe(false);
+        }
       }),
     );
+  });
+
+  it("draws a night as short as an hour and a half, and labels what follows", () => {
+    const [evening, night] = [parseIso("2027-08-14T20:00:00", ZONE) ?? 0, 11 * 60 * MINUTE];
+    const axis = timeAxis([evening, evening + 90 * MINUTE, evening + night + 90 * MINUTE]);
+    expect(axis.breaks).toEqual([{ from: evening + 90 * MINUTE, to: axis.to }]);
+    expect(axis.at(evening + 90 * MINUTE)).toBe(0.5);
+    expect(axis.at(evening + (90 * MINUTE + night / 2))).toBe(0.75);
+    expect(axisTicks(axis, ZONE, 9, MINUTE).slice(0, 2)).toEqual([evening, axis.to]);
+  });
+
+  it("has hours in a morning and midnights in weeks, also where clocks are set", () => {
+    const labels = (from: string, minutes: number, leastMs: number) => {
+      const start = parseIso(from, ZONE) ?? 0;
+      const axis = timeAxis([start, start + minutes * MINUTE], Number.POSITIVE_INFINITY);
+      return axisTicks(axis, ZONE, 6, leastMs).map((at) => localIso(at, ZONE).slice(5, 16));
+    };
+    expect(labels("2027-08-14T08:10:00", 170, MINUTE)).toEqual([
+      ...["08-14T08:30", "08-14T09:00", "08-14T09:30", "08-14T10:00", "08-14T10:30"],
+      "08-14T11:00",
+    ]);
+    // Clocks are set back on November 7.
+    const days = labels("2027-10-30T08:10:00", 28 * 1440, 1440 * MINUTE);
+    expect(days.length).toBeGreaterThan(3);
+    for (const day of days) expect(day).toMatch(/^1\d-\d\dT00:00$/);
   });
 });
 

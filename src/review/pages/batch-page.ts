@@ -15,7 +15,7 @@ import {
   verdictWords,
 } from "./plain-words.ts";
 import { quantityWords } from "./quantity.ts";
-import { timeChart } from "./time-chart.ts";
+import { timeCharts } from "./time-chart.ts";
 
 /** More readings than this are shown as a curve only. */
 const MOST_READINGS = 60;
@@ -28,7 +28,7 @@ export function batchPage(state: State, batch: Batch, now: number): string {
   const body = html`${head(log, name)}
 ${verdict(log)}
 <h2>Stages</h2>
-${timeChart(timelineOf(state, batch, now), tracesOf(state, batch, now), name, units)}
+${timeCharts(timelineOf(state, batch, now), tracesOf(state, batch, now), name, units)}
 ${stages(log)}
 ${readings(log, units)}
 <h2>Departures from the recipe</h2>

@@ -17,6 +17,7 @@ body { margin: 0; background: var(--paper); color: var(--ink);
 main { max-width: 62rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
 h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 .3rem; }
 h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid var(--rule); }
+h3 { font-size: 1rem; margin: 1rem 0 .3rem; }
 p, ul { margin: .4rem 0; } .soft { color: var(--soft); }
 body { overflow-wrap: anywhere; }
 dl { display: grid; grid-template-columns: max-content minmax(0, 1fr); gap: .15rem 1rem;
@@ -41,7 +42,7 @@ svg text { fill: var(--soft); font-size: 13px; }
 .tall p { grid-column: 1 / 3; text-align: left; margin-top: .8rem; } .tall svg { grid-column: 2; }
 .grid { position: absolute; top: 0; left: calc(var(--names) + .6rem); height: 100%;
   width: calc(100% - var(--names) - .6rem); }
-.grid line, .level line { stroke: var(--rule); }
+.phone { display: none; } .grid line, .level line { stroke: var(--rule); }
 .level text { text-anchor: end; transform: translateX(-8px); } .band { fill: var(--band); }
 .done { fill: var(--done); } .plan { fill: none; stroke: var(--plan); stroke-width: 1.5; }
 .plan-max { fill: none; stroke: var(--plan); stroke-dasharray: 3 3; }
@@ -52,11 +53,12 @@ svg text { fill: var(--soft); font-size: 13px; }
 .dot { fill: var(--done); }
 .target { stroke: var(--mark); stroke-width: 1.5; stroke-dasharray: 6 4; }
 .break { stroke: var(--soft); stroke-width: 1.5; fill: none; }
-@media print { main { max-width: none; padding: 0; } h2 { break-after: avoid; }
-  table { font-size: .75rem; } .row, tr { break-inside: avoid; } }
+@media print { main { max-width: none; padding: 0; } h2, h3 { break-after: avoid; }
+  table { font-size: .75rem; } figure, .row, tr { break-inside: avoid; } }
 @media screen and (max-width: 60rem) { table { font-size: .75rem; } }
 @media screen and (max-width: 44rem) { table { font-size: .92rem; }
-  .fine { display: none; } .row { display: block; margin-top: .35rem; } .row p { text-align: left; }
+  .paper { display: none; } .phone { display: inline; }
+  .row { display: block; margin-top: .35rem; } .row p { text-align: left; }
   .grid { left: 0; width: 100%; }
   .level text { text-anchor: start; transform: translate(2px, -6px); }
   thead { position: absolute; clip-path: inset(50%); height: 1px; overflow: hidden; }

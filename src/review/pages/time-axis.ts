@@ -2,86 +2,80 @@
  * A time axis on which a night's cooling does not squeeze the morning's work: it runs evenly, but
  * where nothing begins or ends for a long time, the wait is drawn short and marked as broken.
  */
-import { HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
+import { DAY_MS, HOUR_MS, instantOf, MINUTE_MS, offsetMs } from "../../kitchen/time.ts";
 
-type AxisBreak = { from: number; to: number };
+type Span = { from: number; to: number };
 
-export type TimeAxis = {
-  from: number;
-  to: number;
+export type TimeAxis = Span & {
   /** Where an instant lies, 0 to 1; instants outside lie at the ends. */
   at(instant: number): number;
   /** Waits that are drawn shorter than they were. */
-  breaks: AxisBreak[];
+  breaks: Span[];
 };
 
 /** Waits longer than this are drawn as long as this. */
 const LONGEST_DRAWN_MS = 90 * MINUTE_MS;
 const LEAST_SPAN_MS = MINUTE_MS;
 
-/** An axis through instants at which something happened (at least one), in any order. */
-export function timeAxis(instants: readonly number[]): TimeAxis {
+/**
+ * An axis through instants at which something happened (at least one), in any order; `longestMs` is
+ * how long the longest wait is drawn.
+ */
+export function timeAxis(instants: readonly number[], longestMs = LONGEST_DRAWN_MS): TimeAxis {
   const points = [...new Set(instants)].sort((a, b) => a - b);
   const from = points[0] ?? 0;
   const to = Math.max(points.at(-1) ?? 0, from + LEAST_SPAN_MS);
   if ((points.at(-1) ?? 0) < to) points.push(to);
-  const drawn: number[] = [0];
-  const breaks: AxisBreak[] = [];
-  for (let i = 1; i < points.length; i++) {
-    const [before = 0, here = 0] = [points[i - 1], points[i]];
-    const span = here - before;
-    if (span > LONGEST_DRAWN_MS) breaks.push({ from: before, to: here });
-    drawn.push((drawn[i - 1] ?? 0) + Math.min(span, LONGEST_DRAWN_MS));
-  }
-  const whole = drawn.at(-1) || 1;
-  return {
-    from,
-    to,
-    breaks,
-    at(instant) {
-      if (instant <= from) return 0;
-      if (instant >= to) return 1;
-      let low = 0;
-      let high = points.length - 1;
-      while (high - low > 1) {
-        const middle = (low + high) >> 1;
-        if ((points[middle] ?? 0) <= instant) low = middle;
-        else high = middle;
-      }
-      const [a = 0, b = 0] = [points[low], points[high]];
-      const [x = 0, y = 0] = [drawn[low], drawn[high]];
-      return (x + ((instant - a) / (b - a)) * (y - x)) / whole;
-    },
+  const breaks: Span[] = [];
+  let whole = 0;
+  const drawn = points.map((here, i) => {
+    const before = points[i - 1] ?? here;
+    if (here - before > longestMs) breaks.push({ from: before, to: here });
+    whole += Math.min(here - before, longestMs);
+    return whole;
+  });
+  const at = (instant: number) => {
+    if (instant <= from) return 0;
+    if (instant >= to) return 1;
+    const next = points.findIndex((point) => point > instant);
+    const [a = 0, b = 0] = [points[next - 1], points[next]];
+    const [x = 0, y = 0] = [drawn[next - 1], drawn[next]];
+    return (x + ((instant - a) / (b - a)) * (y - x)) / whole;
   };
+  return { from, to, breaks, at };
+}
+
+/**
+ * Round instants to label, about this many, in multiples of `leastMs` of the zone's own time and
+ * none inside a broken wait. The first of each part between such waits come first.
+ */
+export function axisTicks(axis: TimeAxis, zone: string, most: number, leastMs: number): number[] {
+  const ends = [...axis.breaks.map(({ from }) => from), axis.to];
+  const parts = [axis.from, ...axis.breaks.map(({ to }) => to)].map((from, i) => {
+    const to = ends[i] ?? axis.to;
+    const round = localTicks({ from, to }, zone, most * (axis.at(to) - axis.at(from)), leastMs);
+    return round.length > 0 ? round : [from];
+  });
+  return [...parts.flatMap((ticks) => ticks.slice(0, 1)), ...parts.flatMap((t) => t.slice(1))];
 }
 
 const STEPS_MS = [
-  5 * MINUTE_MS,
-  15 * MINUTE_MS,
-  30 * MINUTE_MS,
-  HOUR_MS,
-  2 * HOUR_MS,
-  4 * HOUR_MS,
-  12 * HOUR_MS,
-  24 * HOUR_MS,
+  ...[5, 15, 30].map((minutes) => minutes * MINUTE_MS),
+  ...[1, 2, 4, 12].map((hours) => hours * HOUR_MS),
+  ...[1, 2, 7, 14, 28, 91, 364].map((days) => days * DAY_MS),
 ];
 
-/** Round instants to label, at most this many, none of them inside a broken wait. */
-export function axisTicks(axis: TimeAxis, offsetMs: number, most: number): number[] {
-  for (const step of STEPS_MS) {
-    const ticks: number[] = [];
-    const first = Math.ceil((axis.from + offsetMs) / step) * step - offsetMs;
-    for (let tick = first; tick <= axis.to && ticks.length <= most * 3; tick += step) {
-      const inside = axis.breaks.some((wait) => tick > wait.from && tick < wait.to);
-      if (!inside) ticks.push(tick);
-    }
-    const apart = ticks.every((tick, i) => {
-      return i === 0 || axis.at(tick) - axis.at(ticks[i - 1] ?? 0) >= 0.9 / most;
-    });
-    if (ticks.length > most || !apart) continue;
-    const last = ticks.at(-1);
-    const room = last === undefined || 1 - axis.at(last) >= 0.9 / most;
-    return room && ticks.length < most ? [...ticks, axis.to] : ticks;
+/** Round local times in a span, as instants. */
+function localTicks({ from, to }: Span, zone: string, count: number, leastMs: number): number[] {
+  const steps = STEPS_MS.filter((one) => one >= leastMs);
+  const step = steps.find((one) => (to - from) / one <= count) ?? steps.at(-1) ?? DAY_MS;
+  const instants: number[] = [];
+  const first = Math.ceil((from + offsetMs(from, zone)) / step) * step;
+  for (let local = first; local <= to + offsetMs(to, zone); local += step) {
+    const date = new Date(local);
+    const [year, month, day] = [date.getUTCFullYear(), date.getUTCMonth() + 1, date.getUTCDate()];
+    const [hour, minute, second] = [date.getUTCHours(), date.getUTCMinutes(), 0];
+    instants.push(instantOf({ year, month, day, hour, minute, second }, zone));
   }
-  return [axis.from, axis.to];
+  return [...new Set(instants)].filter((at) => at >= from && at <= to);
 }

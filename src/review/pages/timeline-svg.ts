@@ -1,5 +1,6 @@
 /** The stages of a batch as rows over time: planned outlined, actual filled. */
-import { clockTime, spanOf } from "../report-words.ts";
+import { localIso } from "../../kitchen/time.ts";
+import { clockTime, dateAndTime, spanOf } from "../report-words.ts";
 import type { Timeline, TimelineMark, TimelineRow } from "../timeline.ts";
 import type { ChartRow } from "./chart.ts";
 import type { Markup } from "./html.ts";
@@ -18,24 +19,33 @@ export function axisOf({ rows }: Timeline): TimeAxis {
 
 /** A row of a chart for a stage. */
 export function stageRow(row: TimelineRow, axis: TimeAxis, zone: string): ChartRow {
-  const { from, to, plannedMinMs, plannedMaxMs } = row;
-  const took = spanOf((to - from) / MINUTE);
-  const so = row.open ? " so far" : "";
+  const { from, plannedMinMs, plannedMaxMs } = row;
   const parts = [
-    element(
-      "g",
-      {},
-      hint(`${row.title}: ${clockTime(from, zone)}, ${took}${so}`),
-      bar("done", axis, { from, to }, 7, 12),
-      plannedMaxMs > plannedMinMs
-        ? bar("plan-max", axis, { from, to: from + plannedMaxMs }, 4, 18)
-        : null,
-      bar("plan", axis, { from, to: from + plannedMinMs }, 4, 18),
-      row.gaps.map((gap) => gapMark(gap, axis)),
-      row.marks.map((mark) => signMark(mark, axis, zone)),
-    ),
+    doneBar(row, axis, zone),
+    ...(plannedMaxMs > plannedMinMs
+      ? [bar("plan-max", axis, { from, to: from + plannedMaxMs }, 4, 18)]
+      : []),
+    bar("plan", axis, { from, to: from + plannedMinMs }, 4, 18),
+    ...row.gaps.map((gap) => gapMark(gap, axis)),
+    ...row.marks.map((mark) => signMark(mark, axis, zone)),
   ];
   return { name: row.title, height: HEIGHT, parts };
+}
+
+/** One row for several stages, where each would be too short to be seen. */
+export function mergedRow(
+  name: string,
+  rows: readonly TimelineRow[],
+  axis: TimeAxis,
+  zone: string,
+): ChartRow {
+  return { name, height: HEIGHT, parts: rows.map((row) => doneBar(row, axis, zone)) };
+}
+
+function doneBar(row: TimelineRow, axis: TimeAxis, zone: string): Markup {
+  const took = `${spanOf((row.to - row.from) / MINUTE)}${row.open ? " so far" : ""}`;
+  const words = hint(`${row.title}: ${dateAndTime(localIso(row.from, zone))}, ${took}`);
+  return element("g", {}, words, bar("done", axis, row, 7, 12));
 }
 
 type Span = { from: number; to: number };
