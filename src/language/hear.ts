@@ -54,7 +54,7 @@ export type Heard = {
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
-  const said = utteranceOf(withoutFirstThoughts(words, context));
+  const said = withoutFirstThoughts(words, context);
   const hearing = new Hearing(context, models);
   const read = unmixed(readIn(said, context, hearing));
   const plainly = unhedged(yesAlone(unlessStopped(read, said), said, context), said);

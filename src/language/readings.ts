@@ -1,7 +1,12 @@
 import type { Intent } from "../kitchen/command.ts";
-import type { Match, Run } from "./grammar/matcher.ts";
+import type { Match } from "./grammar/matcher.ts";
 import { MOST_STRANGE, type Passed, startsFrom, tailsOf } from "./grammar/passing-over.ts";
-import { candidatePhrases, type MeaningPhrase, type PhraseBook } from "./grammar/phrase-book.ts";
+import {
+  type BookRun,
+  candidatePhrases,
+  type MeaningPhrase,
+  type PhraseBook,
+} from "./grammar/phrase-book.ts";
 import { MEANINGS } from "./intents/all.ts";
 
 /** One way to read an utterance, or one clause of it, as a command. */
@@ -21,23 +26,14 @@ function beats(one: Reading, other: Reading | undefined): boolean {
   return one.cost < other.cost || (one.cost === other.cost && one.of.order < other.of.order);
 }
 
-type Matched = { of: MeaningPhrase; match: Match };
-
-const matched = new WeakMap<Run, Matched[][]>();
-
 /**
  * Every way phrases match from one place on; each place is looked at once. Unexpected words are
  * skipped only for meanings that forgive them.
  */
-function matchesAt(run: Run, book: PhraseBook, start: number, strangers: boolean): Matched[] {
-  let places = matched.get(run);
-  if (!places) {
-    places = [];
-    matched.set(run, places);
-  }
-  const before = places[start];
+function matchesAt(run: BookRun, book: PhraseBook, start: number, strangers: boolean) {
+  const before = run.matches[start];
   if (before) return before;
-  const found: Matched[] = [];
+  const found: BookRun["matches"][number] = [];
   for (const { of, last } of candidatePhrases(book, run)) {
     if (start > last || (strangers && !MEANINGS[of.intent].forgiving)) continue;
     if (!of.phrase.mayBegin(run, start)) continue;
@@ -45,14 +41,14 @@ function matchesAt(run: Run, book: PhraseBook, start: number, strangers: boolean
       if (match.next !== start) found.push({ of, match });
     }
   }
-  places[start] = found;
+  run.matches[start] = found;
   return found;
 }
 
 /** Every way phrases match from one of these places on. */
 function* readingsFrom(
   starts: ReadonlyMap<number, Passed>,
-  run: Run,
+  run: BookRun,
   book: PhraseBook,
   strangers = false,
 ): Generator<Reading> {
@@ -68,7 +64,7 @@ function* readingsFrom(
 function leavesMore(
   starts: ReadonlyMap<number, Passed>,
   tails: readonly (number | undefined)[],
-  run: Run,
+  run: BookRun,
   book: PhraseBook,
 ): boolean {
   if (starts.size > startsFrom(0, run, book, false).size) return true;
@@ -79,7 +75,7 @@ function leavesMore(
 
 /** The best command that covers the whole utterance. */
 export function wholeReading(
-  run: Run,
+  run: BookRun,
   book: PhraseBook,
   leave: Leave,
   refused: (intent: Intent) => boolean,
@@ -101,7 +97,7 @@ export function wholeReading(
 /** The best reading of each intent, by where it ends, of a clause that begins at these places. */
 export function clauseReadings(
   starts: ReadonlyMap<number, Passed>,
-  run: Run,
+  run: BookRun,
   book: PhraseBook,
 ): Map<number, Map<string, Reading>> {
   const byEnd = new Map<number, Map<string, Reading>>();

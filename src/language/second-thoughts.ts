@@ -279,18 +279,17 @@ class Thoughts {
 
 const MOST_CORRECTIONS = 3;
 
-/** The sentence as it is meant once everything is put right; the same where nothing is. */
-export function withoutFirstThoughts(text: string, context: Context): string {
-  let meant = text;
+/** The words as they are meant once everything is put right; as they were said where nothing is. */
+export function withoutFirstThoughts(text: string, context: Context): Utterance {
+  let said = utteranceOf(text);
   for (let times = 0; times < MOST_CORRECTIONS; times += 1) {
-    const said = utteranceOf(meant);
-    if (!said.words.some(({ word }) => MARKING.has(word))) return meant;
+    if (!said.words.some(({ word }) => MARKING.has(word))) return said;
     const thoughts = new Thoughts(said, context);
     const [found] = thoughts.pairs();
-    if (!found) return meant;
-    meant = thoughts.spliced(found.correction, found);
+    if (!found) return said;
+    said = utteranceOf(thoughts.spliced(found.correction, found));
   }
-  return meant;
+  return said;
 }
 
 const MARKING = new Set(CORRECTIONS.map(([first]) => first ?? ""));

@@ -10,10 +10,10 @@ import { isGuess, partedFrom } from "./answers/confirms.ts";
 import { joinedReading, slotsOf } from "./clauses/clauses.ts";
 import type { Context } from "./context.ts";
 import type { Joined } from "./grammar/bags.ts";
-import type { Run } from "./grammar/matcher.ts";
+import type { SlotReader } from "./grammar/matcher.ts";
 import { skipsOf, tailsOf } from "./grammar/passing-over.ts";
-import { type PhraseBook, phraseBook } from "./grammar/phrase-book.ts";
-import { ANY_FIGURE, WordPlaces } from "./grammar/word-places.ts";
+import { type BookRun, type PhraseBook, phraseBook } from "./grammar/phrase-book.ts";
+import { WordPlaces } from "./grammar/word-places.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
 import { MEANINGS } from "./intents/all.ts";
 import { wholeReading } from "./readings.ts";
@@ -48,38 +48,19 @@ const FEWEST_WITH_STRANGER = 4;
 
 const UNKNOWN: Command = { intent: "unknown", slots: {}, confidence: 0 };
 
-/** All words said, and those that contractions can stand for. */
-function hasOf(words: readonly string[], alts: readonly (string | undefined)[]): string[] {
-  const has = new Set(words);
-  for (const alt of alts) if (alt) has.add(alt);
-  if (words.some((word) => /^\d/.test(word))) has.add(ANY_FIGURE);
-  return [...has];
-}
-
-const placesOf = new WeakMap<Utterance, WordPlaces>();
-
-/** Where the words of an utterance stand; of a clause, with what is known of its sentence. */
-function placesIn(said: Utterance): WordPlaces {
-  const known = placesOf.get(said);
-  if (known) return known;
+function runOf(said: Utterance, context: Context, book: PhraseBook): BookRun {
   const words = said.words.map(({ word }) => word);
   const alts = said.words.map(({ alt }) => alt);
-  const places = new WordPlaces(words, alts, said.within && placesOf.get(said.within));
-  placesOf.set(said, places);
-  return places;
-}
-
-function runOf(said: Utterance, context: Context, book: PhraseBook): Run {
-  const words = said.words.map(({ word }) => word);
-  const alts = said.words.map(({ alt }) => alt);
+  const within = said.within && matchedOf.get(said.within)?.run;
   return {
     words,
     alts,
-    has: hasOf(words, alts),
-    places: placesIn(said),
+    places: new WordPlaces(words, alts, within?.places),
     skips: skipsOf(words, book, false),
     read: slotReader(said, context, spokenNames(context), book.plain),
     lists: [],
+    within,
+    matches: [],
   };
 }
 
@@ -87,7 +68,7 @@ type Found = Joined & { doubt: number };
 type Refused = (intent: Intent) => boolean;
 
 /** The words as one phrase, then with side remarks, then as two clauses. */
-function found(run: Run, book: PhraseBook, refused: Refused): Found | undefined {
+function found(run: BookRun, book: PhraseBook, refused: Refused): Found | undefined {
   for (const asides of [false, true]) {
     const whole = wholeReading(run, book, { asides, strangers: false }, refused);
     if (!whole) continue;
@@ -99,16 +80,16 @@ function found(run: Run, book: PhraseBook, refused: Refused): Found | undefined 
 }
 
 /** In no known word order, but with all words known to belong to one intent. */
-function gathered(run: Run, book: PhraseBook, refused: Refused): Found | undefined {
+function gathered(run: BookRun, book: PhraseBook, refused: Refused): Found | undefined {
   const bag = book.bags.read(run, book, refused);
   return bag && { ...bag, doubt: bag.beside ? DOUBTS.beside : DOUBTS.gathered };
 }
 
 /** With one unexpected word skipped. */
-function lenient(run: Run, book: PhraseBook, refused: Refused): Found | undefined {
+function lenient(run: BookRun, book: PhraseBook, refused: Refused): Found | undefined {
   if (run.words.length < FEWEST_WITH_STRANGER) return undefined;
   const skips = skipsOf(run.words, book, true);
-  const loose = { ...run, lists: [], skips };
+  const loose = { ...run, lists: [], matches: [], skips };
   const whole = wholeReading(loose, book, { asides: false, strangers: true }, refused);
   if (!whole || (MEANINGS[whole.of.intent].unasked && beginsAsking(run.words))) return undefined;
   return {
@@ -127,7 +108,7 @@ export const CERTAIN = 0.9;
  * What is not certainly an order, a question the program answers, or a report is `unknown`.
  */
 export function understand(words: string, context: Context): Command {
-  return understandUtterance(utteranceOf(withoutFirstThoughts(words, context)), context);
+  return understandUtterance(withoutFirstThoughts(words, context), context);
 }
 
 /** The same of an utterance in which what was corrected is put right already. */
@@ -208,9 +189,19 @@ function aloneWith(confirms: Confirm[], rest: readonly Word[]): Confirm[] | unde
 }
 
 /** A sentence's words, ready to be matched. */
-type Matched = { said: Utterance; run: Run; book: PhraseBook; refused: Refused; context: Context };
+type Matched = {
+  said: Utterance;
+  run: BookRun;
+  book: PhraseBook;
+  refused: Refused;
+  context: Context;
+};
+
+const matchedOf = new WeakMap<Utterance, Matched>();
 
 function matched(said: Utterance, context: Context): Matched {
+  const before = matchedOf.get(said);
+  if (before?.context === context) return before;
   const book = phraseBook();
   const known = new Map<Intent, boolean>();
   const refused: Refused = (intent) => {
@@ -218,7 +209,14 @@ function matched(said: Utterance, context: Context): Matched {
     known.set(intent, answer);
     return answer;
   };
-  return { said, run: runOf(said, context, book), book, refused, context };
+  const made = { said, run: runOf(said, context, book), book, refused, context };
+  matchedOf.set(said, made);
+  return made;
+}
+
+/** Reads the values of slots from an utterance. */
+export function readerIn(said: Utterance, context: Context): SlotReader {
+  return matched(said, context).run.read;
 }
 
 function finish({ said, context }: Matched, from: Found | undefined): Command | undefined {

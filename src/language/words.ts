@@ -184,29 +184,23 @@ const EIGHT_BEFORE = wordSet("filled packed loaded have got makes is");
 const EIGHT_OF = wordSet("pints quarts jars half pounds");
 
 /** Drawn-out sounds of thinking: "ummm", "uhh", "hmmmm". */
-const DRAWN: [RegExp, string][] = [
-  [/^u+m+$/, "um"],
-  [/^u+h+$/, "uh"],
-  [/^e+r+m*$/, "er"],
-  [/^h+m+$/, "hmm"],
-  [/^m{2,}$/, "mm"],
-  [/^a+h+$/, "ah"],
-  [/^o+h{2,}$/, "oh"],
-  [/^so{2,}$/, "so"],
-  [/^we+ll{2,}$/, "well"],
-];
+const DRAWN = "(u+m+) (u+h+) (e+r+m*) (h+m+) (m{2,}) (a+h+) (o+h{2,}) (so{2,}) (we+ll{2,})";
+const UNDRAWN = ["um", "uh", "er", "hmm", "mm", "ah", "oh", "so", "well"];
+const ANY_DRAWN = new RegExp(`^(?:${DRAWN.replaceAll(" ", "|")})$`);
 
 function undrawn(word: string): string {
   if (CLIPPED.has(word)) return `${word}g`;
-  return DRAWN.find(([pattern]) => pattern.test(word))?.[1] ?? word;
+  const drawn = ANY_DRAWN.exec(word);
+  return drawn ? (UNDRAWN[drawn.indexOf(word, 1) - 1] ?? word) : word;
 }
 
 function expand(raw: string, before: string | undefined): string[] {
   const signs = Object.hasOwn(SIGNS, raw) ? SIGNS[raw] : undefined;
   if (signs)
     return raw.length === 1 && /[½¼¾]/.test(raw) && !isDigits(before) ? signs.slice(1) : signs;
-  const folded = raw.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
-  const plain = folded.replace(/[’ʼ`´]/g, "'");
+  const marked = /[^\x00-\x7f`]/.test(raw);
+  const folded = marked ? raw.normalize("NFKD").replace(/\p{M}/gu, "") : raw;
+  const plain = (marked ? folded.replace(/[’ʼ`´]/g, "'") : folded).toLowerCase();
   const unit = Object.hasOwn(AFTER_NUMBER, plain) ? AFTER_NUMBER[plain] : undefined;
   if (unit && isDigits(before)) return [unit];
   const whole = Object.hasOwn(EXPANDED, plain) ? EXPANDED[plain] : undefined;

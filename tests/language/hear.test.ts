@@ -47,7 +47,7 @@ describe("a correction in the same breath", () => {
     ],
     ["that's seven pints, well no, there's one under the towel, eight pints", "that's eight pints"],
   ])("counts: %s", (said, meant) => {
-    expect(withoutFirstThoughts(said, context)).toBe(meant);
+    expect(withoutFirstThoughts(said, context).text).toBe(meant);
   });
 
   it.each([
@@ -59,15 +59,15 @@ describe("a correction in the same breath", () => {
     "it's at ten pounds, no, it sank for a while, it is at twelve",
     "six jars sealed, no, a lid of mine popped up, five jars",
   ])("is not heard where nothing is corrected: %s", (said) => {
-    expect(withoutFirstThoughts(said, context)).toBe(said);
+    expect(withoutFirstThoughts(said, context).text).toBe(said);
   });
 });
 
 it("takes pounds for a pressure while something is in the canner, and leaves its fall said", () => {
   const loads = [{ id: "l-1", canner: "pressure", stages: [] }];
   const said = "ten pounds, no, it sank for a while, eleven pounds";
-  expect(withoutFirstThoughts(said, { ...context, loads })).toBe(said);
-  expect(withoutFirstThoughts(said, context)).toBe("eleven pounds");
+  expect(withoutFirstThoughts(said, { ...context, loads }).text).toBe(said);
+  expect(withoutFirstThoughts(said, context).text).toBe("eleven pounds");
 });
 
 describe("a sentence of several clauses", () => {

@@ -51,9 +51,8 @@ function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
 function runOf(clause: readonly Word[]): Run {
   const words = clause.map(({ word }) => word);
   const alts = clause.map(({ alt }) => alt);
-  const has = [...new Set([...words, ...alts.filter((alt) => alt !== undefined)])];
   return {
-    ...{ words, alts, has, places: new WordPlaces(words, alts) },
+    ...{ words, alts, places: new WordPlaces(words, alts) },
     skips: skipsOf(words, { fillers }, false),
     read: (_kind, at) => numbersAt(clause, at).map(({ value, next }) => ({ value, next, cost: 0 })),
     lists: [],

@@ -6,7 +6,6 @@ import type { Context } from "../context.ts";
 import { foundSlots } from "../evidence/found-slots.ts";
 import { Scan } from "../evidence/scan.ts";
 import { clausesIn } from "../evidence/split.ts";
-import { phraseBook } from "../grammar/phrase-book.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
@@ -15,10 +14,8 @@ import type { Situation } from "../model/features.ts";
 import type { Likely, Models } from "../model/linear-model.ts";
 import { type Guess, guess } from "../model/shipped.ts";
 import { isOwnMatter } from "../qualifying.ts";
-import { accountedFor, surelyUnderstood } from "../understand.ts";
+import { accountedFor, readerIn, surelyUnderstood } from "../understand.ts";
 import { finishSlots } from "../values/finish-slots.ts";
-import { slotReader } from "../values/slots.ts";
-import { spokenNames } from "../values/targets.ts";
 import {
   DIRECT,
   directness,
@@ -41,6 +38,7 @@ export class Hearing {
   private readonly situation: Situation;
   /** Of the utterance in which values were last looked for. */
   private scan: Scan | undefined;
+  private readonly guesses = new Map<Utterance, Guess>();
 
   constructor(
     readonly context: Context,
@@ -50,8 +48,12 @@ export class Hearing {
   }
 
   guess(said: Utterance): Guess {
+    const known = this.guesses.get(said);
+    if (known) return known;
     const words = said.words.map(({ word }) => word);
-    return guess(words, said.asked, this.situation, this.models);
+    const made = guess(words, said.asked, this.situation, this.models);
+    this.guesses.set(said, made);
+    return made;
   }
 
   /** A clause that says by itself, and names it, that somebody is hurt or in danger. */
@@ -89,10 +91,7 @@ export class Hearing {
   }
 
   private scanOf(said: Utterance): Scan {
-    if (this.scan?.said !== said) {
-      const names = spokenNames(this.context);
-      this.scan = new Scan(said, slotReader(said, this.context, names, phraseBook().plain));
-    }
+    if (this.scan?.said !== said) this.scan = new Scan(said, readerIn(said, this.context));
     return this.scan;
   }
 

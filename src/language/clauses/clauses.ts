@@ -1,8 +1,7 @@
 import type { Intent } from "../../kitchen/command.ts";
 import type { Joined } from "../grammar/bags.ts";
-import type { Run } from "../grammar/matcher.ts";
 import { startsFrom, tailsOf } from "../grammar/passing-over.ts";
-import type { PhraseBook } from "../grammar/phrase-book.ts";
+import type { BookRun, PhraseBook } from "../grammar/phrase-book.ts";
 import { MEANINGS } from "../intents/all.ts";
 import { clauseReadings, type Reading } from "../readings.ts";
 import type { Target } from "../values/targets.ts";
@@ -68,7 +67,7 @@ function joined(first: Reading, second: Reading): Joined | undefined {
 
 /** The command that two clauses form together, where they form one. */
 export function joinedReading(
-  run: Run,
+  run: BookRun,
   book: PhraseBook,
   refused: (intent: Intent) => boolean,
 ): Joined | undefined {

@@ -45,7 +45,7 @@ function together(clauses: readonly Utterance[], said: Utterance, context: Conte
 const OWN_QUESTION = /^(what|how|when|where|which|who|whose|why)$/;
 
 /** "It's boiling and the lids are covered?" asks of both; "that's done, what's next?" does not. */
-function askedAlike(clauses: Utterance[], said: Utterance): Utterance[] {
+function askedAlike(clauses: readonly Utterance[], said: Utterance): readonly Utterance[] {
   const words = clauses.at(-1)?.words.map(({ word }) => word) ?? [];
   const own = beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
   return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
@@ -84,7 +84,7 @@ const MOST_RUN_TOGETHER = 20;
 const SAYS_LITTLE = wordSet("focus acknowledge repeat");
 
 /** The clauses without those that only open a sentence, unless one may answer what is asked. */
-function withoutOpeners(clauses: Utterance[], { question }: Context): Utterance[] {
+function withoutOpeners(clauses: readonly Utterance[], { question }: Context) {
   const telling = question ? [] : clauses.filter(({ words }) => !opensOnly(words));
   return telling.length > 0 ? telling : clauses;
 }
@@ -95,7 +95,7 @@ const IN_PIECES: ReadonlySet<Intent> = new Set<Intent>([
 ]);
 
 /** A clause that only tells more of the one before it is joined to it. */
-function joined(clauses: Utterance[], said: Utterance, context: Context): Utterance[] {
+function joined(clauses: readonly Utterance[], said: Utterance, context: Context): Utterance[] {
   const list: Utterance[] = [];
   for (const clause of clauses) {
     const before = list.at(-1);

@@ -36,8 +36,18 @@ function isWithinName(words: readonly Word[], at: number): boolean {
   return NAMED.has([at - 1, at, at + 1].map((place) => words[place]?.word ?? "").join(" "));
 }
 
+const clausesOf = new WeakMap<Utterance, readonly Utterance[]>();
+
 /** Each clause as an utterance of its own, without a conjunction at its beginning. */
-export function clausesIn(said: Utterance): Utterance[] {
+export function clausesIn(said: Utterance): readonly Utterance[] {
+  const known = clausesOf.get(said);
+  if (known) return known;
+  const clauses = splitAtMarks(said);
+  clausesOf.set(said, clauses);
+  return clauses;
+}
+
+function splitAtMarks(said: Utterance): Utterance[] {
   const { text, words } = said;
   const cuts = [0];
   for (let at = 1; at < words.length; at++) {

@@ -24,9 +24,7 @@ export type Run = {
   words: readonly string[];
   /** The other word a contraction can stand for, at the same places. */
   alts: readonly (string | undefined)[];
-  /** All words of both lists, each once. */
-  has: readonly string[];
-  /** Where they stand. */
+  /** Where the words of both lists stand. */
   places: WordPlaces;
   /** Places reachable from each place by skipping words that say nothing. */
   skips: readonly (readonly { at: number; cost: number }[])[];
@@ -40,8 +38,13 @@ type Matcher = (run: Run, at: number) => Match[];
 const NO_CAPTURES: readonly SlotCapture[] = [];
 const NONE: Match[] = [];
 
-/** A piece that an option cannot do without; `of` where it is one of several. */
-type Piece = { group: WordGroup | undefined; of: readonly Option[] | undefined };
+/** By its end, what plain words match that were said in a row. */
+const plainly: Match[][] = [];
+
+function plainMatch(next: number): Match[] {
+  plainly[next] ??= [{ next, captures: NO_CAPTURES, cost: 0 }];
+  return plainly[next];
+}
 
 /** One of several options: what it can begin with, and its matcher once it has been tried. */
 class Option {
@@ -49,7 +52,7 @@ class Option {
   private compiled: Matcher | undefined;
   /** Null where it can begin with a slot or be empty. */
   private begins: ReadonlySet<string> | null | undefined;
-  private pieces: readonly Piece[] | undefined;
+  private pieces: readonly (WordGroup | undefined)[] | undefined;
   /** The fewest words of which it needs one; null where none are known. */
   private key: WordGroup | null | undefined;
 
@@ -58,17 +61,15 @@ class Option {
     private readonly pattern: Pattern,
   ) {}
 
-  private get required(): readonly Piece[] {
-    this.pieces ??= this.grammar.facts.required(this.pattern).map(({ group, part }) => {
-      return { group, of: this.grammar.optionsOf(part) };
-    });
+  private get required(): readonly (WordGroup | undefined)[] {
+    this.pieces ??= this.grammar.facts.required(this.pattern).map(({ group }) => group);
     return this.pieces;
   }
 
   /** False where the words it most needs are missing, which rules out most options at once. */
   isLikely({ places }: Run): boolean {
     if (this.key === undefined) {
-      const groups = this.required.flatMap(({ group }) => group ?? []);
+      const groups = this.required.flatMap((group) => group ?? []);
       this.key = groups.sort((a, b) => a.words.size - b.words.size)[0] ?? null;
     }
     return this.key === null || places.mayHave(this.key);
@@ -82,23 +83,17 @@ class Option {
     const { places } = run;
     const known = places.start(this.id);
     if (known !== undefined) return known;
-    const end = run.words.length;
-    const found = this.lastFrom(run, end, false) < 0 ? -1 : this.lastFrom(run, end, true);
+    const found = this.lastFrom(run, run.words.length);
     places.keepStart(this.id, found);
     return found;
   }
 
-  /** The last place before `end`; `deep` looks into the options of each piece. */
-  lastFrom(run: Run, end: number, deep: boolean): number {
-    const { places } = run;
+  /** The same for words that end at a place. */
+  lastFrom({ places }: Run, end: number): number {
     let at = end;
     for (let index = this.required.length - 1; index >= 0 && at >= 0; index -= 1) {
-      const { group, of } = this.required[index]!;
+      const group = this.required[index];
       at = group ? places.lastOf(group, at) : at - 1;
-      if (!deep || !of) continue;
-      let last = -1;
-      for (const option of of) last = Math.max(last, option.lastStart(run));
-      at = Math.min(at, last);
     }
     return at;
   }
@@ -158,7 +153,7 @@ export class Phrase {
 
   /** False where its pieces do not stand in their order between two places. */
   mayStandIn(run: Run, from: number, end: number): boolean {
-    return this.read.option.lastFrom(run, end, false) >= from;
+    return this.read.option.lastFrom(run, end) >= from;
   }
 
   /** False where the phrase cannot begin here. */
@@ -194,25 +189,17 @@ export class Grammar {
     return matcher;
   }
 
-  /** The options of a choice or a list; undefined where all are single words, or it is neither. */
-  optionsOf(pattern: Pattern): readonly Option[] | undefined {
-    if (pattern.is === "list") return this.optionsOf(this.facts.list(pattern.name));
-    if (pattern.is === "sequence") return [this.option(pattern)];
-    if (pattern.is !== "choice" || pattern.of.every(({ is }) => is === "word")) return undefined;
-    return pattern.of.map((one) => this.option(one));
-  }
-
   /** One option, made once for each place it is written in. */
   private option(pattern: Pattern): Option {
-    let made = this.made.get(pattern);
-    if (!made) {
-      made = new Option(this, pattern);
-      this.made.set(pattern, made);
+    let option = this.options.get(pattern);
+    if (!option) {
+      option = new Option(this, pattern);
+      this.options.set(pattern, option);
     }
-    return made;
+    return option;
   }
 
-  private readonly made = new Map<Pattern, Option>();
+  private readonly options = new Map<Pattern, Option>();
 
   compile(pattern: Pattern): Matcher {
     switch (pattern.is) {
@@ -309,7 +296,7 @@ function merge(into: Match[], more: Match[]): Match[] {
 function wordMatcher(word: string): Matcher {
   return (run, at) => {
     if (run.words[at] === word || run.alts[at] === word) {
-      return [{ next: at + 1, captures: NO_CAPTURES, cost: 0 }];
+      return plainMatch(at + 1);
     }
     const places = run.skips[at]!;
     for (let index = 1; index < places.length; index += 1) {
@@ -339,7 +326,7 @@ function slotMatcher(slot: string, kind: string): Matcher {
 
 function sequenceMatcher(parts: readonly Matcher[]): Matcher {
   return (run, at) => {
-    let here: Match[] = [{ next: at, captures: NO_CAPTURES, cost: 0 }];
+    let here = plainMatch(at);
     for (const part of parts) {
       let after: Match[] = NONE;
       for (const before of here) {

@@ -4,10 +4,10 @@ import { meanings } from "../intents/all.ts";
 import { SHARED_LISTS } from "../intents/shared-lists.ts";
 import type { PlainWords } from "../values/targets.ts";
 import { BagReader } from "./bags.ts";
-import { Grammar, type Phrase, type Run } from "./matcher.ts";
+import { Grammar, type Match, type Phrase, type Run } from "./matcher.ts";
 import type { Passable, SkipTable } from "./passing-over.ts";
 import { alternatives } from "./pattern.ts";
-import type { WordPlaces } from "./word-places.ts";
+import { ANY_FIGURE } from "./word-places.ts";
 
 /** One phrase of a meaning, and its place in the order of preference. */
 export type MeaningPhrase = {
@@ -124,12 +124,26 @@ export function phraseBook(): PhraseBook {
 /** A phrase whose required words were said, and the last place where it could begin. */
 type Candidate = { of: MeaningPhrase; last: number };
 
-const known = new WeakMap<WordPlaces, Candidate[]>();
+/** An utterance matched against all phrases. */
+export type BookRun = Run & {
+  /** That of the sentence these words are a part of. */
+  within: BookRun | undefined;
+  candidates?: readonly Candidate[];
+  /** What matched from each place on so far. */
+  matches: { of: MeaningPhrase; match: Match }[][];
+};
+
+/** All words said, and those that contractions can stand for. */
+function wordsIn({ words, alts }: Run): Set<string> {
+  const all = new Set(words);
+  for (const alt of alts) if (alt) all.add(alt);
+  if (words.some((word) => /^\d/.test(word))) all.add(ANY_FIGURE);
+  return all;
+}
 
 /** The phrases whose required words were said in their order. */
-export function candidatePhrases(book: PhraseBook, run: Run): Candidate[] {
-  const before = known.get(run.places);
-  if (before) return before;
+export function candidatePhrases(book: PhraseBook, run: BookRun): readonly Candidate[] {
+  if (run.candidates) return run.candidates;
   const able: Candidate[] = [];
   const seen = new Set<MeaningPhrase>();
   const add = (of: MeaningPhrase) => {
@@ -138,12 +152,12 @@ export function candidatePhrases(book: PhraseBook, run: Run): Candidate[] {
     seen.add(of);
     able.push({ of, last });
   };
-  const around = run.places.within && known.get(run.places.within);
+  const around = run.within?.candidates;
   if (around) for (const { of } of around) add(of);
   else {
     book.needless.forEach(add);
-    for (const word of run.has) book.byNeed.get(word)?.forEach(add);
+    for (const word of wordsIn(run)) book.byNeed.get(word)?.forEach(add);
   }
-  known.set(run.places, able);
+  run.candidates = able;
   return able;
 }

@@ -44,18 +44,18 @@ export function optionNumber(): number {
   return options++;
 }
 
-/** Places are bits of two numbers; in a longer utterance any word may stand behind them. */
+/** Places are bits of two numbers; in a longer utterance words are looked for one by one. */
 const BITS = 31;
 const MOST_PLACES = 2 * BITS;
 
 /** The places of each group's words in one utterance. */
 export class WordPlaces {
+  /** Groups from this one on are looked for word by word. */
   private readonly known: number;
   private readonly low: Int32Array;
   private readonly high: Int32Array;
-  private readonly has: Uint8Array;
   /** By option, two more than the place it can begin at last; 0 where that is not known yet. */
-  private readonly starts: Uint8Array;
+  private readonly starts = new Uint8Array(options);
 
   constructor(
     private readonly words: readonly string[],
@@ -63,12 +63,10 @@ export class WordPlaces {
     /** Those of the sentence these words are a part of: what cannot be there cannot be here. */
     readonly within?: WordPlaces,
   ) {
-    this.known = groups.size;
+    this.known = words.length > MOST_PLACES ? 0 : groups.size;
     this.low = new Int32Array(this.known);
-    this.high = new Int32Array(this.known);
-    this.has = new Uint8Array(this.known);
-    this.starts = new Uint8Array(options);
-    for (let at = 0; at < Math.min(words.length, MOST_PLACES); at += 1) {
+    this.high = words.length > BITS ? new Int32Array(this.known) : this.low;
+    for (let at = 0; this.known > 0 && at < words.length; at += 1) {
       const word = words[at] ?? "";
       const alt = alts[at];
       this.mark(word, at);
@@ -79,11 +77,10 @@ export class WordPlaces {
 
   private mark(word: string, at: number): void {
     const into = at < BITS ? this.low : this.high;
-    const bit = 1 << (at < BITS ? at : at - BITS);
+    const bit = 1 << (at % BITS);
     for (const id of groups.with(word)) {
       if (id >= this.known) break;
       into[id]! |= bit;
-      this.has[id] = 1;
     }
   }
 
@@ -101,12 +98,12 @@ export class WordPlaces {
 
   /** False where no word of the group was said. */
   mayHave({ id }: WordGroup): boolean {
-    return id >= this.known || this.words.length > MOST_PLACES || this.has[id] !== 0;
+    return id >= this.known || (this.low[id]! | this.high[id]!) !== 0;
   }
 
   /** The last place before this one where a word of the group stands; -1 where none does. */
   lastOf({ id, words }: WordGroup, before: number): number {
-    if (id >= this.known || before > MOST_PLACES) return this.lookedFor(words, before);
+    if (id >= this.known) return this.lookedFor(words, before);
     if (before > BITS) {
       const high = this.high[id]! & ((1 << (before - BITS)) - 1);
       if (high !== 0) return BITS + 31 - Math.clz32(high);
