@@ -4,7 +4,7 @@
  */
 import type { Untested } from "../recipe/foods/food-gate.ts";
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
-import type { SpoilSign } from "./facts/fields.ts";
+import type { Sign, SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
 import type { DayPlan } from "./state.ts";
@@ -130,11 +130,13 @@ export type Evidence = {
   strength: HeardDoubt["strength"];
   about: HeardDoubt["about"];
   text: string;
-  /** Foods that were named, where it is about them. */
+  /** Foods that were named along with it, or that it is about. */
   foods?: readonly string[];
   intent?: Intent;
   /** It speaks of the past: jars that are already out of the canner may be meant. */
   past?: true;
+  /** It says that this was some time before: what ended since may be meant. */
+  earlier?: true;
 };
 
 type Nothing = Record<never, never>;
@@ -163,9 +165,10 @@ export type SlotsOf = {
   };
   /**
    * A critical factor is said to hold or not to hold, or its answer is taken back; where none is
-   * named, the one answered last. Every factor mentioned is in the command's `confirms`.
+   * named, the one answered last. Every factor mentioned is in the command's `confirms`. An answer
+   * taken back in so many words is `takenBack`.
    */
-  factor: { factor?: string; value?: number; held: Confirm["held"] };
+  factor: { factor?: string; value?: number; held: Confirm["held"]; takenBack?: true };
   /** The batches to plan a day for; `quiet` as `22:00-06:00`; `planned` once it is worked out. */
   plan: {
     items?: LotToPlan[];
@@ -181,7 +184,8 @@ export type SlotsOf = {
   "what-now": Nothing;
   "what-next": Nothing;
   overview: Nothing;
-  undo: Nothing;
+  /** Takes back the last thing, or the last report of what it is about. */
+  undo: { about?: Sign };
   /** Puts back what was taken back last. */
   redo: Nothing;
   /** "Never mind": asks first, and never undoes anything by itself. */

@@ -14,7 +14,7 @@ import { pairedLots } from "./clauses/paired-lots.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
-import { doubtIn, isElsewhere, lossIn } from "./evidence/doubts.ts";
+import { doubtIn, doubtTakenBack, isElsewhere, lossIn } from "./evidence/doubts.ts";
 import { isStopped } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
@@ -69,12 +69,15 @@ export function hear(words: string, context: Context, models: Models = shippedMo
   });
   const aside = doubtBesideAsked(heard, said, context);
   if (aside) return { ...heard, reading: "unknown", commands: [], evidence: aside };
-  // A memory does not lessen a doubt that the words raise.
-  const answered = anew.reading === "sure";
+  // A memory does not lessen a doubt that the words raise, nor does first aid.
+  const urgent = commands.some(({ intent }) => MEANINGS[intent].urgent === true);
+  const answered = anew.reading === "sure" && !urgent;
   const harmless = commands.every(isHarmless);
   const settled = heard.whole === true && !harmless;
   const told = lost.some(({ evidence }) => evidence !== undefined);
-  if (answered && told) return { ...heard, commands: lost };
+  if (told && anew.reading === "sure") return { ...heard, commands: lost };
+  const [unsaid] = commands.flatMap((one) => doubtTakenBack(one, { ...said, text: words }) ?? []);
+  if (unsaid) return { ...heard, otherwise: unsaid };
   const sure = heard.reading === "sure";
   const evidence = doubtIn(said, { frame, intents }, answered, sure);
   if (evidence === undefined) {
@@ -115,7 +118,7 @@ function doubtBesideAsked({ commands, frame, intents }: Read, said: Utterance, c
   const { question } = context;
   if (!unsure || !question) return undefined;
   const doubt = doubtIn(said, { frame, intents }, false, true);
-  if (doubt?.strength !== "suspicion") return undefined;
+  if (!doubt) return undefined;
   return isAsked(question, said, OF_HEAT.has(doubt.about)) ? undefined : doubt;
 }
 

@@ -83,6 +83,17 @@ export function survives(pending: Pending | undefined): boolean {
   return pending !== undefined && !YES_NO.has(pending.expects);
 }
 
+/**
+ * Whether the same recipe is begun again without the name that is asked about: what goes into its
+ * jars is still open.
+ */
+export function leavesNameOpen(pending: Pending, command: Command): boolean {
+  const { command: asked } = pending.wish;
+  if (asked.intent !== "begin" || command.intent !== "begin") return false;
+  const { recipe, variety } = command.slots;
+  return pending.expects === "either" && variety === undefined && recipe === asked.slots.recipe;
+}
+
 /** Questions answered by a yes or a no. */
 export const YES_NO: ReadonlySet<Pending["expects"]> = new Set(["yes", "either", "heard"]);
 

@@ -24,7 +24,14 @@ import { contextOf } from "./context-of.ts";
 import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";
 import type { Deeds } from "./deeds.ts";
-import { comesFirst, type Pending, resolve, SURE_ENOUGH, survives } from "./dialogue.ts";
+import {
+  comesFirst,
+  leavesNameOpen,
+  type Pending,
+  resolve,
+  SURE_ENOUGH,
+  survives,
+} from "./dialogue.ts";
 import { answerNow, eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
 import { FRESH_FILE, type LogWriter, NOT_RECORDED, STAYS_SEALED } from "./log-writer.ts";
 import { type LastDone, moved } from "./moved.ts";
@@ -177,7 +184,7 @@ export class Turn {
         if (taught.length > 0) log.commit(taught, log.nextId(now, OWN_COMMAND));
         return this.follow(outcome, resolved.wish.command, now);
       }
-      if (MEANINGS[command.intent].answer) {
+      if (MEANINGS[command.intent].answer || leavesNameOpen(this.open, command)) {
         talk.refuse(this.open.text);
         return true;
       }

@@ -253,7 +253,10 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   remind: { askBack: ({ text }) => `Shall I remind you: ${text}?`, answer: null },
   note: { askBack: "Shall I write that down?", answer: null },
   "correct-time": { askBack: "Shall I correct the time of the last report?", answer: null },
-  undo: { askBack: "Shall I take back the last thing?", answer: null },
+  undo: {
+    askBack: ({ about }) => `Shall I take back the ${about ?? "last thing"}?`,
+    answer: null,
+  },
   hush: {
     askBack: ({ minutes }) => {
       return minutes === undefined ? undefined : `Shall I be quiet for ${minutesOf(minutes)}?`;

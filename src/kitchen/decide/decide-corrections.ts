@@ -108,9 +108,18 @@ function warningOf(events: readonly KitchenEvent[]): string | undefined {
 }
 
 export function decideUndo(deciding: Deciding<"undo">): Decision {
-  const { state } = deciding;
-  const told = latest(state, (one) => one.events.some(({ type }) => !declarationOf(type).undo));
-  return told ? takenBack(deciding, told) : refused("There is nothing to take back.");
+  const { state, wish } = deciding;
+  const { about } = wish.command.slots;
+  const told = latest(state, (one) => {
+    return one.events
+      .map(({ type }) => declarationOf(type))
+      .some(({ undo, sign }) => {
+        return !undo && (about === undefined || sign === about);
+      });
+  });
+  if (told) return takenBack(deciding, told);
+  const of = about === undefined ? "" : ` about the ${about}`;
+  return refused(`There is nothing to take back${of}.`);
 }
 
 /** Takes back what was done under an id; refused where it does not stand. */

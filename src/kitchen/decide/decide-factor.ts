@@ -13,9 +13,9 @@ import { askWhichBatch, askYes, type Deciding, type Decision, done, refused } fr
 /** Critical factors are said to hold, or not to, or the last answer is taken back. */
 export function decideFactor(deciding: Deciding<"factor">): Decision {
   const { command } = deciding.wish;
-  const { factor, value, held } = command.slots;
+  const { factor, value, held, takenBack } = command.slots;
   const said = command.confirms ?? [];
-  if (said.length === 0 && factor === undefined) return changeAnswer(deciding);
+  if (said.length === 0 && (factor === undefined || takenBack)) return changeAnswer(deciding);
   if (said.length === 0 && held === "unsure" && factor) return askedAnew(deciding, factor);
   const own =
     factor === undefined ? [] : [{ factor, held, ...(value === undefined ? {} : { value }) }];
@@ -131,8 +131,9 @@ function reopened(state: State, batch: Batch, factor: string, t: number): DatedF
   return open ? [{ type: "left-open", key: open.key, t }] : [];
 }
 
-/** "Change my answer": the last one that was given is asked for again. */
-function changeAnswer({ state, now }: Deciding<"factor">): Decision {
+/** "Change my answer": the last one that was given, of a factor if one is named, is asked anew. */
+function changeAnswer({ state, now, wish }: Deciding<"factor">): Decision {
+  const { factor: named } = wish.command.slots;
   const answers = [
     ...Object.values(state.batches).flatMap((batch) =>
       batch.confirmed.map(({ factor, at }) => ({
@@ -146,7 +147,10 @@ function changeAnswer({ state, now }: Deciding<"factor">): Decision {
       return at === undefined ? [] : [{ at, fact }];
     }),
   ];
-  const last = answers.toSorted((a, b) => a.at - b.at).at(-1);
+  const last = answers
+    .filter(({ fact }) => named === undefined || ("factor" in fact && fact.factor === named))
+    .toSorted((a, b) => a.at - b.at)
+    .at(-1);
   return last ? done(last.fact) : refused("I have no answer of yours to change.");
 }
 

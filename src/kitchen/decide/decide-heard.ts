@@ -32,11 +32,17 @@ function heardFacts(loads: readonly (Load | Batch)[], evidence: Evidence, t: num
 export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">): Decision {
   const { evidence } = wish.command;
   if (!evidence) return { kind: "tell" };
-  const { foods } = evidence;
-  const loads = atStake(state, evidence, now).filter((load) => {
-    return !foods || foods.some((food) => isStrange(state, load, food, library));
+  const { foods = [] } = evidence;
+  const ofFood: Evidence = { ...evidence, about: "food" };
+  const mixed = atStake(state, ofFood, now).filter((load) => {
+    return foods.some((food) => isStrange(state, load, food, library));
   });
-  const facts = heardFacts(loads, evidence, now);
+  // No answer about the heat settles what a strange food raises.
+  const whole = evidence.about !== "food" && (evidence.strength !== "trace" || mixed.length === 0);
+  const facts = [
+    ...(whole ? heardFacts(atStake(state, evidence, now), evidence, now) : []),
+    ...heardFacts(mixed, ofFood, now),
+  ];
   if (facts.length > 0) return done(...facts);
   return keptForLater(state, evidence, library, now);
 }
@@ -68,8 +74,13 @@ function keptForLater(state: State, evidence: Evidence, library: Library, t: num
 function mayBeLost(load: Load): boolean {
   const run = runOfRole(load, "treatment");
   if (run?.kept && isLost(run.kept)) return false;
+  return !isOff(load) && load.unloadedAt === undefined;
+}
+
+/** Whether its process is over and its heat off. */
+function isOff(load: Load): boolean {
   const off = runOf(load, "heat-off");
-  return !(off && isOver(off)) && load.unloadedAt === undefined;
+  return off !== undefined && isOver(off);
 }
 
 /** The loads that facts are about. */
@@ -93,8 +104,11 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
     return { ...outcome, facts: [...outcome.facts, ...heardFacts(lost, evidence, now)] };
   }
   const doubt: Evidence = { ...evidence, strength: "suspicion" };
-  // Told once the jars are out, it was lost before.
-  const late = (load: Load) => evidence.past === true && load.unloadedAt !== undefined;
+  // Told once the jars are out, or the heat is off, it was lost before.
+  const { past, earlier } = evidence;
+  const late = (load: Load) => {
+    return past === true && (load.unloadedAt !== undefined || (earlier === true && isOff(load)));
+  };
   const facts = heardFacts(
     loads.filter((load) => late(load) || mayBeLost(load)),
     doubt,

@@ -3,6 +3,7 @@
  */
 import type * as z from "zod/mini";
 import type { State } from "../state.ts";
+import type { Sign } from "./fields.ts";
 import type { Stamp } from "./stamp.ts";
 
 export type Fields = Record<string, z.ZodMiniType>;
@@ -39,6 +40,8 @@ export type Declaration<S extends Fields> = {
    * Concerns jars on the shelf: it does not move the focus, so taking it back cannot depend on it.
    */
   ofTheShelf?: true;
+  /** Which sign of a canner it tells of, so that it can be taken back by that name. */
+  sign?: Sign;
   /** Taken back only along with other facts of its command, or never. */
   undo?: "along" | "never";
   /** What taking it back would do that needs a yes; undefined where it needs none. */

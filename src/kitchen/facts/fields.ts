@@ -182,3 +182,6 @@ export type AltitudeDoubt = Infer<typeof altitudeDoubt>;
 
 export const gapCause = z.enum(["closed", "crashed", "asleep", "stalled", "away"]);
 export type GapCause = Infer<typeof gapCause>;
+
+/** What is reported of a canner while its time runs. */
+export type Sign = "boil" | "pressure" | "steam" | "heat";

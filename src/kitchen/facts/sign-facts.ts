@@ -29,6 +29,7 @@ import { markLate } from "./mark-late.ts";
 
 export const SIGN_FACTS = {
   boil: fact({
+    sign: "boil",
     fields: { owner: ownerId, stage: word, covered: z.nullable(flag) },
     follows: "stages",
     quiets: true,
@@ -51,6 +52,7 @@ export const SIGN_FACTS = {
     },
   }),
   "boil-lost": fact({
+    sign: "boil",
     fields: { owner: ownerId, stage: word, uncovered: flag },
     follows: "stages",
     quiets: true,
@@ -105,6 +107,7 @@ export const SIGN_FACTS = {
     },
   }),
   steam: fact({
+    sign: "steam",
     fields: { load: loadId },
     follows: "stages",
     quiets: true,
@@ -127,6 +130,7 @@ export const SIGN_FACTS = {
     },
   }),
   "steam-lost": fact({
+    sign: "steam",
     fields: { load: loadId },
     follows: "stages",
     timed: "loss",
@@ -141,6 +145,7 @@ export const SIGN_FACTS = {
     },
   }),
   pressure: fact({
+    sign: "pressure",
     fields: { load: loadId, psi },
     follows: "stages",
     quiets: true,
@@ -162,6 +167,7 @@ export const SIGN_FACTS = {
     },
   }),
   rocking: fact({
+    sign: "pressure",
     fields: { load: loadId },
     follows: "stages",
     quiets: true,
@@ -174,6 +180,7 @@ export const SIGN_FACTS = {
     },
   }),
   "pressure-lost": fact({
+    sign: "pressure",
     fields: { load: loadId },
     follows: "stages",
     quiets: true,
@@ -227,15 +234,19 @@ export const SIGN_FACTS = {
     },
   }),
   "heat-off": fact({
+    sign: "heat",
     fields: { load: loadId },
     follows: "stages",
     quiets: true,
     timed: "loss",
     undoWarns: WOULD_COUNT,
     undone: () => "the heat going off",
-    evolve(state, event): boolean {
+    evolve(state, event): boolean | "noted" {
       const load = state.loads[event.load];
-      if (!isLoaded(load) || !turnOff(state, load, event.t)) return false;
+      if (!isLoaded(load)) return false;
+      const changed = turnOff(state, load, event.t);
+      // Off before there was a boil to lose: nothing follows from it.
+      if (!changed) return processOf(load)?.kept?.stretches.length === 0 ? "noted" : false;
       markLate(state, load.id, event, "heat off");
       return true;
     },

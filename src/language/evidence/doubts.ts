@@ -4,6 +4,7 @@
  */
 
 import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
+import type { Sign } from "../../kitchen/facts/fields.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
@@ -78,6 +79,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     "boil",
     /\b(may|might|could|think|sure|believe)( \w+){0,4} (stopped|quit|dropped|dipped|slipped)\b/,
   ],
+  ["boil", /\bnot (sure|certain|know|swear|say|tell)( \w+){0,4} (kept|stayed|held|keep|stay)\b/],
   // A canner that was made to come down, or opened before it had.
   ["pressure", /\b(opened|cooled|hurried|rushed)( \w+){0,6} (pressure|sink|steam|cooling)\b/],
   ["pressure", /\b(cold water|ice|wet \w+)( \w+){0,3} (on|over|onto) (the|that|my) canner\b/],
@@ -114,12 +116,30 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ],
   ["jars", /\b(had|left|sat|stood|been)( \w+){0,4} (counter|overnight|table)\b/],
   ["jars", /\blet( \w+){0,2} (pot|food|sauce|fruit|syrup|brine|jars)( \w+)? (cool|stand|sit)\b/],
+  [
+    "jars",
+    /\b(not|only|never|forgot|skipped|might|may|maybe|barely|hardly)\b.*\bjars?\b.*\b(boiled|steril|scald)/,
+  ],
+  [
+    "jars",
+    /\b(not|only|never|forgot|skipped|might|may|maybe|barely|hardly)\b.*\b(boiled|steril|scald).*\bjars?\b/,
+  ],
   ["jars", /\b(much|far|way|lot) higher\b|\bup the (mountain|hill)\b/],
   ["jars", /\bat the (lake|summer|mountain|ski) house\b/],
   // A place other than the one that was told: its altitude may differ.
   ["jars", /\bhigher up\b|\bat the (cabin|lodge)\b|\bup in the mountains\b|\bup here\b/],
   ["jars", /\b(moved|altitude|elevation)\b.*\bfeet\b|\bfeet (high|up|of (altitude|elevation))\b/],
   ["gauge", /\b(gauge|dial|needle)( \w+){0,4} (high|low|off|wrong|much|tested|trust|rests)\b/],
+  ["gauge", /\b(gauge|dial) (test|check)\b/],
+  [
+    "gauge",
+    /\b(not|never|nobody|skipped|missed|forgot|without)\b.*\b(gauge|dial)( \w+){0,4} (checked|looked)\b/,
+  ],
+  ["gauge", /\b(gauge|dial)( \w+){0,3} (not|never)( \w+){0,3} (checked|looked|calibrated)\b/],
+  [
+    "gauge",
+    /\b(not|never|nobody)( \w+){0,3} (test|check|tested|checked)( \w+){0,3} (gauge|dial)\b/,
+  ],
   ["gauge", /\b(trust|believe)( \w+){0,2} (gauge|dial|needle)\b/],
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
@@ -147,6 +167,13 @@ function foodsIn(all: string): string[] {
   const named = foodsNamed(all).filter(({ kind }) => kind !== "water");
   return [...named.map(({ name }) => name), ...(fat ? [fat] : [])];
 }
+
+/** That something went in, whether or not it is known as a food here. */
+const ADDED = new RegExp(
+  "\\b(added|threw|tossed|slipped|snuck|dumped|stirred|mixed|put|popped|chucked)( \\w+){1,6} " +
+    "(in|into|with)\\b|\\b(went|got|fell|dropped|landed) (in|into) (with|it|them|there|th[eo]se|" +
+    "the jars?)\\b|\\b(jars?|pints?|quarts?) got\\b",
+);
 
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
@@ -224,10 +251,35 @@ type Taken = {
 export function lossIn({ intent }: Command, said: Utterance): Evidence | undefined {
   const about = RAISES[intent];
   const { text } = said;
-  return about && { strength: "loss", about, text, intent, ...(isOver(said) ? PAST : {}) };
+  return about && { strength: "loss", about, text, intent, ...whenOf(said) };
 }
 
-const PAST = { past: true } as const;
+/** What each sign of a canner tells of. */
+const TELLS_OF: Readonly<Record<Sign, Subject>> = {
+  boil: "boil",
+  heat: "boil",
+  steam: "pressure",
+  pressure: "pressure",
+};
+
+/** The doubt in a report that is taken back by its name, should that not be possible any more. */
+export function doubtTakenBack(command: Command, { text }: Utterance): Evidence | undefined {
+  if (command.intent !== "undo" || command.slots.about === undefined) return undefined;
+  const about = TELLS_OF[command.slots.about];
+  return { strength: "suspicion", about, text, past: true, earlier: true };
+}
+
+/** Some time ago, or for a while that is over. */
+const EARLIER = new RegExp(
+  "\\b(ago|back|earlier|during|at (first|(one|some) (point|time))|before that|once|halfway|" +
+    "in the (middle|beginning)|for a (little |short )?(while|bit|moment|minute|second|time|spell))\\b",
+);
+
+/** Whether it speaks of the past, and of some time ago. */
+function whenOf(said: Utterance): Pick<Evidence, "past" | "earlier"> {
+  if (!isOver(said)) return {};
+  return { past: true, ...(EARLIER.test(textOf(said.words)) ? { earlier: true } : {}) };
+}
 
 /** Whether it tells of this day's past. */
 function isOver({ words }: Utterance): boolean {
@@ -250,7 +302,7 @@ export function doubtIn(
   const words = said.words.map(({ word }) => word);
   const all = words.join(" ");
   if (isOnTheStove(words) && !IN_WITH_IT.test(all)) return undefined;
-  const told = { text, ...(isOver(said) ? PAST : {}) };
+  const told = { text, ...whenOf(said) };
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));
   // Words about lids, acid and filling say nothing about the heat.
@@ -261,27 +313,31 @@ export function doubtIn(
     .filter(isIntent)
     .find((name) => RAISES[name] !== undefined);
   if (faint && answered) return undefined;
+  const foods = foodsIn(all);
+  const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
+  const mixed = foods.length > 0 && here && MIXED.test(all) ? { foods } : undefined;
   if (intent) {
     const weak = faint || taken.frame === "denied" || taken.frame === "past";
     const about = RAISES[intent] ?? "boil";
-    return { strength: weak ? "trace" : "suspicion", about, intent, ...told };
+    return { strength: weak ? "trace" : "suspicion", about, intent, ...told, ...mixed };
   }
-  if (piece) return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told };
-  const foods = answered && faint ? [] : foodsIn(all);
-  const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
-  const mixed = foods.length > 0 && here && MIXED.test(all);
-  if (mixed) return { strength: "suspicion", about: "food", foods, ...told };
+  if (piece) {
+    return { strength: faint ? "trace" : "suspicion", about: piece[0], ...told, ...mixed };
+  }
+  if (mixed) return { strength: "suspicion", about: "food", ...mixed, ...told };
   const stem = STEMS.find(([, begin]) => words.some((word) => begin.some(isPartOf(word))));
   if (stem && answered) return undefined;
   if (stem) {
     // Whoever is not sure what went into the jars says that something may be wrong with them.
     const unsure = !faint && OF_FILLING.has(stem[0]) && UNSURE.test(all);
-    return { strength: unsure ? "suspicion" : "trace", about: stem[0], ...told };
+    const named = foods.length > 0 ? { foods } : {};
+    const about = stem[0] === "boil" && ADDED.test(all) ? "jars" : stem[0];
+    return { strength: unsure ? "suspicion" : "trace", about, ...told, ...named };
   }
   if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
   if (words.some((word) => OUTSIDE.has(word))) return undefined;
   const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
   return unheard && taken.frame !== "ordered" && reportsIn(taken) >= REPORTS
-    ? { strength: "trace", about: "boil", ...told }
+    ? { strength: "trace", about: ADDED.test(all) ? "jars" : "boil", ...told }
     : undefined;
 }

@@ -158,10 +158,13 @@ export const done: MeaningOf<"done"> = {
     {
       set: { target: "heat off" },
       phrases: [
-        "[<the>] (heat|burner|stove|gas|fire|flame) [is|has been] off [now|<when>]",
-        "[i|we] [have] [just] (turned|shut|switched|killed|cut) off [<the>] <heat> [now|<when>]",
-        "[i|we] [have] [just] (turned|shut|switched) [<the>] <heat> off [now|<when>]",
-        "[i|we] [have] [just] (killed|cut) [<the>] <heat> [now|<when>]",
+        "[<the>] <heat> [is|has been] off [now|<when>]",
+        `[<person>] [have|has] [just|gone and|went and] (turned|shut|switched|killed|cut) off
+        [<the>] <heat> [now|<when>]`,
+        `[<person>] [have|has] [just|gone and|went and] (turned|shut|switched) [<the>] <heat> off
+        [now|<when>]`,
+        `[<person>] [have|has] [just|gone and|went and] (killed|cut) [<the>] <heat>
+        [now|<when>]`,
       ],
     },
   ],
@@ -299,6 +302,7 @@ export const done: MeaningOf<"done"> = {
       out) [<when>]|
       {target=jars} jars [are] (out|out now|out of the canner|on the towel)
     `,
-    heat: "(heat|burner|stove|gas|fire|flame|burners)",
+    heat: "(heat|burner|stove|gas|fire|flame|burners|ring|hob|range|element|hot plate|cooktop)",
+    person: "i|we|he|she|they|<who>",
   },
 };

@@ -75,10 +75,6 @@ export const emergency: MeaningOf<"emergency"> = {
       (stove|burner|pot|canner|lid|jar|steam|syrup|glass|knife|hot jar|hot water|broken glass|
       rack|oven|mandoline|slicer|broken jar|boiling water|jam|handle)
     `,
-    who: `
-      my (husband|wife|son|daughter|kid|mother|mom|dad|father|sister|brother|boy|girl|friend)|
-      grandma|grandpa|mom|dad|the (boy|girl|kid|baby|child)|somebody|someone
-    `,
     "feel-ill": "(i feel|she feels|he feels|feel|feels) (sick|ill|odd|strange|funny|dizzy|queasy)",
   },
 };

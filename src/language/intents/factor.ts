@@ -1,5 +1,6 @@
 import { FACTOR_WORDINGS } from "../answers/factor-wordings.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
+import { takingBack } from "./taking-back.ts";
 
 /**
  * The first factor the words may be about (`about`, a guess) that the kitchen has; else the one
@@ -14,6 +15,20 @@ const finishFactor: Finish = ({ about, ...rest }, { factors, question }) => {
   return meant === undefined ? undefined : { slots: { ...rest, factor: meant } };
 };
 
+/** What an answer about each of them is said to be about. */
+const SUBJECTS: Readonly<Record<string, string>> = {
+  "vinegar-5-percent":
+    "vinegar|strength of the vinegar|vinegar strength|percent|percentage|acidity",
+  "bottled-juice": "bottled juice|juice|bottle",
+  "acid-in-every-jar": "acid|lemon juice|citric acid|lemon",
+  "sterile-jars": "empty jars|jars being (sterile|sterilized)|sterilizing [the jars]",
+  "hot-pack-hot": "pack|packing|hot pack|food being hot|packing [it|them] hot",
+  headspace: "headspace|head space|room at the top",
+  "new-lids": "lids|lid|lids being new|new lids",
+  "sound-ferment": "ferment",
+  "full-salt": "salt",
+};
+
 /**
  * Critical factors hold or do not, in whole clauses read by confirms.ts; or an answer is to be
  * changed.
@@ -21,7 +36,7 @@ const finishFactor: Finish = ({ about, ...rest }, { factors, question }) => {
 export const factor: MeaningOf<"factor"> = {
   cost: "clearing",
   when: ["asked:factor"],
-  slots: { factor: "word", value: "number", held: "word" },
+  slots: { factor: "word", value: "number", held: "word", takenBack: "flag" },
   parts: ["about"],
   example: "change my answer",
   unasked: true,
@@ -38,5 +53,9 @@ export const factor: MeaningOf<"factor"> = {
         "what i (said|answered) [there|before|just now] was (wrong|not right|not true)",
       ],
     },
+    ...Object.entries(SUBJECTS).map(([factor, subject]) => ({
+      set: { factor, held: "unsure", takenBack: true } as const,
+      phrases: takingBack(subject),
+    })),
   ],
 };

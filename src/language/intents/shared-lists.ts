@@ -8,6 +8,11 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   `,
   the: "the|my|our|those|these|that|this|them|your|all the|all my|all our",
   we: "we|i",
+  who: `
+    (my|our|the) [little|oldest|youngest|other] (husband|wife|son|daughter|kid|kids|mother|mom|dad|
+    father|sister|brother|boy|girl|friend|neighbor|baby|child|children|grandson|granddaughter|
+    aunt|uncle|cousin|niece|nephew)|grandma|grandpa|mom|dad|somebody|someone
+  `,
   got: `
     got|have|have got|we have|we have got|i have|i have got|we got|i got|there is|there are|
     here is

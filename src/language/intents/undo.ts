@@ -1,13 +1,24 @@
 import type { MeaningOf } from "./meaning.ts";
+import { takingBack } from "./taking-back.ts";
 
-/** Takes back the latest command. */
+/** Takes back the latest command, or the latest report of what is named. */
 export const undo: MeaningOf<"undo"> = {
   cost: "changing",
   when: ["always"],
-  slots: {},
+  slots: { about: "word" },
   example: "undo that",
   givesWay: ["correct-time"],
   wordings: [
+    {
+      set: { about: "boil" },
+      phrases: takingBack("[<full>] [<full>] (boil|boiling)|[it|that] (boiling|being at a boil)"),
+    },
+    { set: { about: "pressure" }, phrases: takingBack("pressure|needle|pounds|weight rocking") },
+    { set: { about: "steam" }, phrases: takingBack("steam|venting|vent|steaming") },
+    {
+      set: { about: "heat" },
+      phrases: takingBack("heat|burner|flame|stove|fire|heat [being] off"),
+    },
     `(forget|ignore|disregard|scratch|never mind) (what i|what i have|that thing i|the last thing
     i) [just] (told you|said|told|told to you|reported)`,
     `(that is wrong|that was wrong|no|oops|whoops|sorry|wait|mistake|my mistake|that is not

@@ -180,7 +180,8 @@ export class Program {
     const worse = after && before && after.verdict !== before.verdict;
     if (worse && after.verdict === "not-as-tested") return "loss";
     const stands = topic === undefined ? undefined : STANDS[topic];
-    if (after?.reasons.some((one) => stands?.test(one))) return "loss";
+    const known = [...(after?.reasons ?? []), ...(after?.deviations ?? []).map(({ code }) => code)];
+    if (known.some((one) => stands?.test(one))) return "loss";
     // Jars that are put away as not tested have nothing left to lose.
     if (before?.verdict === "not-as-tested" && before.state === "complete") return "loss";
     if (lines.some((line) => line.kind === "asked")) return "doubt";
