@@ -132,7 +132,7 @@ function lossDeviations(
     const minutes = (stretch.to - stretch.from) / MINUTE_MS;
     const got = `${Math.round(minutes * 10) / 10}`;
     // Once the time was full, there is nothing to start over.
-    const full = minutes >= kept.needMinutes && stretch.ended !== "unwatched";
+    const full = minutes >= kept.needMinutes;
     const detail =
       LOSS_DETAILS[stretch.ended ?? "lost"] ?? `lost after % of ${kept.needMinutes} min`;
     const what = next ? "restarted" : full ? "carried-on" : otherwise;

@@ -184,4 +184,4 @@ export const gapCause = z.enum(["closed", "crashed", "asleep", "stalled", "away"
 export type GapCause = Infer<typeof gapCause>;
 
 /** What is reported of a canner while its time runs. */
-export type Sign = "boil" | "pressure" | "steam" | "heat";
+export type Sign = "boil" | "pressure" | "steam" | "burner";

@@ -234,7 +234,7 @@ export const SIGN_FACTS = {
     },
   }),
   "heat-off": fact({
-    sign: "heat",
+    sign: "burner",
     fields: { load: loadId },
     follows: "stages",
     quiets: true,

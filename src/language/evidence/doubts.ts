@@ -52,6 +52,10 @@ function isPartOf(word: string): (stem: string) => boolean {
   return (stem) => word.startsWith(stem) && !(stem === "water" && food);
 }
 
+/** Before what was not done, or perhaps not. */
+const HARDLY =
+  "\\b(not|only|never|nobody|forgot|skipped|missed|without|might|may|maybe|barely|hardly)\\b";
+
 /** Pieces of a sentence that are a likely loss whatever surrounds them. */
 const PIECES: readonly (readonly [Subject, RegExp])[] = [
   [
@@ -116,14 +120,8 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ],
   ["jars", /\b(had|left|sat|stood|been)( \w+){0,4} (counter|overnight|table)\b/],
   ["jars", /\blet( \w+){0,2} (pot|food|sauce|fruit|syrup|brine|jars)( \w+)? (cool|stand|sit)\b/],
-  [
-    "jars",
-    /\b(not|only|never|forgot|skipped|might|may|maybe|barely|hardly)\b.*\bjars?\b.*\b(boiled|steril|scald)/,
-  ],
-  [
-    "jars",
-    /\b(not|only|never|forgot|skipped|might|may|maybe|barely|hardly)\b.*\b(boiled|steril|scald).*\bjars?\b/,
-  ],
+  ["jars", new RegExp(`${HARDLY}.*\\bjars?\\b.*\\b(boiled|steril|scald)`)],
+  ["jars", new RegExp(`${HARDLY}.*\\b(boiled|steril|scald).*\\bjars?\\b`)],
   ["jars", /\b(much|far|way|lot) higher\b|\bup the (mountain|hill)\b/],
   ["jars", /\bat the (lake|summer|mountain|ski) house\b/],
   // A place other than the one that was told: its altitude may differ.
@@ -131,10 +129,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["jars", /\b(moved|altitude|elevation)\b.*\bfeet\b|\bfeet (high|up|of (altitude|elevation))\b/],
   ["gauge", /\b(gauge|dial|needle)( \w+){0,4} (high|low|off|wrong|much|tested|trust|rests)\b/],
   ["gauge", /\b(gauge|dial) (test|check)\b/],
-  [
-    "gauge",
-    /\b(not|never|nobody|skipped|missed|forgot|without)\b.*\b(gauge|dial)( \w+){0,4} (checked|looked)\b/,
-  ],
+  ["gauge", new RegExp(`${HARDLY}.*\\b(gauge|dial)( \\w+){0,4} (checked|looked)\\b`)],
   ["gauge", /\b(gauge|dial)( \w+){0,3} (not|never)( \w+){0,3} (checked|looked|calibrated)\b/],
   [
     "gauge",
@@ -171,8 +166,8 @@ function foodsIn(all: string): string[] {
 /** That something went in, whether or not it is known as a food here. */
 const ADDED = new RegExp(
   "\\b(added|threw|tossed|slipped|snuck|dumped|stirred|mixed|put|popped|chucked)( \\w+){1,6} " +
-    "(in|into|with)\\b|\\b(went|got|fell|dropped|landed) (in|into) (with|it|them|there|th[eo]se|" +
-    "the jars?)\\b|\\b(jars?|pints?|quarts?) got\\b",
+    "(in|into|with)\\b|\\b(went|got|fell|dropped|landed) (in|into) " +
+    "(with|it|them|there|these|those|the jars?)\\b|\\b(jars?|pints?|quarts?) got\\b",
 );
 
 /** In the jars after all, whatever else is cooked of it. */
@@ -257,7 +252,7 @@ export function lossIn({ intent }: Command, said: Utterance): Evidence | undefin
 /** What each sign of a canner tells of. */
 const TELLS_OF: Readonly<Record<Sign, Subject>> = {
   boil: "boil",
-  heat: "boil",
+  burner: "boil",
   steam: "pressure",
   pressure: "pressure",
 };
@@ -272,7 +267,8 @@ export function doubtTakenBack(command: Command, { text }: Utterance): Evidence 
 /** Some time ago, or for a while that is over. */
 const EARLIER = new RegExp(
   "\\b(ago|back|earlier|during|at (first|(one|some) (point|time))|before that|once|halfway|" +
-    "in the (middle|beginning)|for a (little |short )?(while|bit|moment|minute|second|time|spell))\\b",
+    "in the (middle|beginning)|" +
+    "for a (little |short )?(while|bit|moment|minute|second|time|spell))\\b",
 );
 
 /** Whether it speaks of the past, and of some time ago. */

@@ -25,7 +25,7 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   "hot-pack-hot": "pack|packing|hot pack|food being hot|packing [it|them] hot",
   headspace: "headspace|head space|room at the top",
   "new-lids": "lids|lid|lids being new|new lids",
-  "sound-ferment": "ferment",
+  "sound-ferment": "ferment|crock",
   "full-salt": "salt",
 };
 

@@ -16,7 +16,7 @@ export const undo: MeaningOf<"undo"> = {
     { set: { about: "pressure" }, phrases: takingBack("pressure|needle|pounds|weight rocking") },
     { set: { about: "steam" }, phrases: takingBack("steam|venting|vent|steaming") },
     {
-      set: { about: "heat" },
+      set: { about: "burner" },
       phrases: takingBack("heat|burner|flame|stove|fire|heat [being] off"),
     },
     `(forget|ignore|disregard|scratch|never mind) (what i|what i have|that thing i|the last thing
