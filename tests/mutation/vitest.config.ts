@@ -9,8 +9,9 @@ export default defineConfig({
     include: [
       "tests/kitchen/*.test.ts",
       "tests/review/verdict*.test.ts",
-      "tests/recipe/{choose-process,food-gate}.test.ts",
-      "tests/language/{confirms,dial-answers,clearing,denials}.test.ts",
+      "tests/published/process-*.test.ts",
+      "tests/recipe/{choose-process,food-gate,addition-gate,near-neighbors,recipe-for}.test.ts",
+      "tests/language/{clearing,answers/*}.test.ts",
     ],
     exclude: ["tests/kitchen/{life,shelf,plain-readings}.test.ts"],
     testTimeout: 60_000,
