@@ -10,7 +10,7 @@ export default defineConfig({
       "tests/kitchen/*.test.ts",
       "tests/review/verdict*.test.ts",
       "tests/published/process-*.test.ts",
-      "tests/recipe/{choose-process,food-gate,addition-gate,near-neighbors,recipe-for}.test.ts",
+      "tests/recipe/{choose-process,*-gate,near-neighbors,recipe-for,refused-and-offered}.test.ts",
       "tests/language/{clearing,answers/*}.test.ts",
     ],
     exclude: ["tests/kitchen/{life,shelf,plain-readings}.test.ts"],
