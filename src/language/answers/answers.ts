@@ -95,7 +95,17 @@ function lostBoil(said: Utterance): Command | undefined {
   return commandOf("no", {});
 }
 
-const NEVER = /^(it|the dial|the gauge|that)? ?(is|was|has)? ?(never|not)( been)?( tested)?$/;
+/** That no test was ever made, where a test is what is asked about. */
+const NEVER = new RegExp(
+  "^(no |nope )?(" +
+    "((it|that|the dial|the gauge) )?((is|was|has) )?(never|not)" +
+    "( ever)?( been)?( tested| checked)?|" +
+    "(nobody|no one)( (did|has|ever|tested|checked|it)){0,4}|" +
+    "(i|we) never did|never (tested|checked) (it|that)|" +
+    "(i|we) (never|did not|have (not|never))(?=.* (test|check))" +
+    "( (had|have|got|get|ever|it|that)){0,3} (test|check)(ed)?( (it|that))?" +
+    ")( (this (year|season|summer)|in years|yet|at all|since last (year|summer))){0,2}$",
+);
 
 function neverTested(said: Utterance): boolean {
   return !said.asked && NEVER.test(textOf(said.words));

@@ -29,21 +29,27 @@ export const gauge: MeaningOf<"gauge"> = {
     {
       set: { untested: true },
       phrases: [
-        "<the-dial> (was|is|has) (not|never) [been] (tested|checked) [<this-season>]",
+        "<the-dial> (was|is|has) (not|never) [ever] [been] <tested> [<this-season>]",
         "<the-dial> is (not tested|untested) [<this-season>]",
-        `(i|we) (did not have|did not get|have not had|never had|have never had) <the-dial> (tested|
-        checked) [<this-season>]`,
-        "(nobody|no one) [has] (tested|checked) <the-dial> [<this-season>]",
+        `(i|we) (did not have|did not get|have not had|never had|never got|have never had) <the-dial>
+        <tested> [<this-season>]`,
+        "(nobody|no one) [has] [ever] <tested> <the-dial> [<this-season>]",
+        "(i|we) (never|have not|have never) <tested> <the-dial> [<this-season>]",
+        "(i|we) (did not|never did) (test|check|calibrate) <the-dial> [<this-season>]",
+        "<the-dial> (test|check) was (skipped|missed|forgotten|not done) [<this-season>]",
       ],
     },
   ],
   lists: {
-    "the-dial": "[the|my|our|this|that] (dial|gauge|dial gauge|pressure gauge|needle)",
+    "the-dial": `
+      [the|my|our|this|that|the canner is] (dial|gauge|dial gauge|pressure gauge|needle)
+    `,
+    tested: "(tested|checked|calibrated|looked at)",
     "dial-reads": "(reads|shows|is reading|is showing|read|showed)",
     "pounds-off": `
       ({pounds:number} [and a half {half=1}] (pound|pounds|psi)|(a|one) pound {pounds=1}
       [and a half {half=1}]|half a pound {half=1})
     `,
-    "this-season": "this (year|season|summer|spring)|yet|since last year|lately|at all",
+    "this-season": "this (year|season|summer|spring)|yet|in years|since last year|lately|at all",
   },
 };

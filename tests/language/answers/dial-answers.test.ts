@@ -20,6 +20,31 @@ describe("how far off a dial is", () => {
   });
 
   it.each([
+    "never",
+    "not ever",
+    "not this year",
+    "never tested it",
+    "nobody has tested it",
+    "nobody did",
+    "we never had it tested",
+    "I didn't test it",
+    "it has never been checked",
+    "no, we never did",
+  ])("is not known of one that was never tested: %s", (words) => {
+    expect(understand(words, context)).toMatchObject({
+      intent: "answer",
+      slots: { value: "never", untested: true },
+    });
+  });
+
+  it.each(["I didn't get that", "not a pound", "never mind", "nobody is at the door"])(
+    "says nothing of a test: %s",
+    (words) => {
+      expect(understand(words, context).slots).not.toHaveProperty("untested");
+    },
+  );
+
+  it.each([
     "is it a pound high?",
     "it isn't a pound",
     "a pound of beans in the sink",
