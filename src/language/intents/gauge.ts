@@ -31,8 +31,8 @@ export const gauge: MeaningOf<"gauge"> = {
       phrases: [
         "<the-dial> (was|is|has) (not|never) [ever] [been] <tested> [<this-season>]",
         "<the-dial> is (not tested|untested) [<this-season>]",
-        `(i|we) (did not have|did not get|have not had|never had|never got|have never had) <the-dial>
-        <tested> [<this-season>]`,
+        `(i|we) (did not have|did not get|have not had|never had|never got|have never had)
+        <the-dial> <tested> [<this-season>]`,
         "(nobody|no one) [has] [ever] <tested> <the-dial> [<this-season>]",
         "(i|we) (never|have not|have never) <tested> <the-dial> [<this-season>]",
         "(i|we) (did not|never did) (test|check|calibrate) <the-dial> [<this-season>]",

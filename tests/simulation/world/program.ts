@@ -24,7 +24,7 @@ export type Stage = {
   boils: boolean;
 };
 
-/** By which reasons or deviations the record holds of a topic already what is told of it once more. */
+/** By which reasons or deviations the record holds already what is told of a topic once more. */
 const STANDS: Partial<Record<Topic, RegExp>> = {
   boil: /^process-short|full boil throughout/,
   cover: /^process-short|full boil throughout/,
