@@ -113,7 +113,7 @@ describe("brinebell labels", () => {
     const [first = [], second = []] = texts;
     expect(first.filter((text) => text.includes(", jar "))).toHaveLength(3);
     expect(second.join(" ")).toContain("Provider beans seed");
-    expect(second.join(" ")).toContain("18 of 20 sprouted");
+    expect(second.join(" ")).toMatch(/18 of 20 sprouted, 1\d Aug 2027/);
     expect(second.join(" ")).toContain("20 ft apart");
     expect(second.join(" ")).toMatch(new RegExp(`batch ${corn}, jar 1\\b`));
   });
@@ -154,6 +154,9 @@ describe("brinebell labels", () => {
     const all = texts.flat().join(" ");
     expect(all).toMatch(/pressure \d+ min at \d+ kPa \(\d+ psi\), 1,890 m/);
     expect(all).not.toMatch(/\d ft\b/);
+    expect((await pdfOf(["S1"], kitchen("metric"))).texts.flat().join(" ")).toMatch(
+      /6 meters apart/,
+    );
     const us = (await pdfOf([corn])).texts.flat().join(" ");
     expect(us).toMatch(/pressure \d+ min at \d+ psi, 6,200 ft/);
   });

@@ -58,7 +58,7 @@ export function labelWords(label: Label, units: Units): LabelWords {
   const { mark, keep, putUp, by, verdict, process } = label;
   const title = printable(label.title);
   const variety = printable(label.variety ?? "");
-  const notes = label.notes.map(printable);
+  const notes = label.notes.map((note) => withUnits(wordsIn(units, printable(note))));
   const day = unbroken(dateWords(putUp));
   const date = `${keep === "seed" ? "saved" : "put up"} ${day}`;
   const until = by === null ? "" : unbroken(dateWords(by));

@@ -3,7 +3,7 @@
  * is labeled for the shelf.
  */
 import { type Batch, type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
-import { addDays, dateOf } from "../dates.ts";
+import { addDays, dateOf, dateWords } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
 import { seedReport } from "./seeds.ts";
 import { type JarGroup, shelfJars } from "./shelf-jars.ts";
@@ -80,7 +80,7 @@ export function seedLabel(state: State, lot: SeedLot): Label {
   const { saved, tests, oldAfter, isolation } = seedReport(state, lot);
   const tested = tests.at(-1);
   const notes = [
-    tested ? `${tested.sprouted} of ${tested.of} sprouted, ${tested.on}` : null,
+    tested ? `${tested.sprouted} of ${tested.of} sprouted, ${dateWords(tested.on)}` : null,
     oldAfter ? `good until about ${oldAfter[0]}` : null,
     isolation,
   ];
