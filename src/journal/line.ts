@@ -38,6 +38,7 @@ const LONGEST_LINE_BYTES = 1_000_000;
 /** Field names that the journal reserves in a line. */
 const OWN_NAMES = ["n", "v", "left", "prev", "sum"];
 
+const CLOSE = 0x7d;
 const PREV_MARK = Buffer.from(',"prev":"');
 const SUM_MARK = Buffer.from('","sum":"');
 const END_MARK = Buffer.from('"}');
@@ -111,9 +112,11 @@ export function soundObject(bytes: Buffer, start: number, end: number): unknown 
   const sum = hexAt(bytes, tail + SUM_MARK.length);
   // The sum covers all up to its own comma.
   if (prev < 0 || sum !== crc32(bytes.subarray(start, tail + 1))) return undefined;
-  const object = parsed(`${bytes.toString("utf8", start, body)}}`) as
-    | Partial<JournalLine>
-    | undefined;
+  // The object is closed where its sums begin, for as long as it takes to read it.
+  bytes[body] = CLOSE;
+  const text = bytes.toString("utf8", start, body + 1);
+  bytes[body] = PREV_MARK[0]!;
+  const object = parsed(text) as Partial<JournalLine> | undefined;
   if (typeof object !== "object" || object === null) return undefined;
   object.prev = prev;
   object.sum = sum;

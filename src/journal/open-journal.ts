@@ -2,11 +2,11 @@ import type { Disk, DiskAnswer } from "../ports/disk.ts";
 import { fileName } from "./file-name.ts";
 import { Journal, type WriteRefusal } from "./journal.ts";
 import type { JournalLine } from "./line.ts";
+import type { JournalFormat } from "./read-file.ts";
 import {
   checkExpected,
   type Damage,
   FORMAT,
-  type JournalFormat,
   type JournalReading,
   readJournal,
   type TornTail,

@@ -7,14 +7,25 @@ import {
   soundObject,
 } from "./line.ts";
 
+/** The newest format this program knows, how it reads older lines, and how it checks them. */
+export type JournalFormat = {
+  version: number;
+  /** Upgrades an old form to the present one. */
+  upcast: (line: JournalLine) => JournalLine;
+  /** What is wrong with an upgraded line; undefined where nothing is. */
+  faultOf: (line: JournalLine) => string | undefined;
+};
+
 /** Something wrong in a file: the line (1 is the first), and the highest `n` sound before it. */
 type FileFault = { line: number; afterN: number; reason: string };
 
 /** What one file holds, read alone. */
 export type FileReading = {
   header: HeaderLine | undefined;
-  /** Every line whose own sum is right, in the order of `n`, none twice. */
+  /** Every line whose own sum is right, in the present form, in the order of `n`, none twice. */
   lines: JournalLine[];
+  /** Those of them whose record is impossible, and why. */
+  refusals: Map<JournalLine, string>;
   /** What is wrong before the last sound line; what is wrong after it is the tail. */
   faults: FileFault[];
   /** Bytes up to the end of the last whole append; what follows is cut short or unreadable. */
@@ -42,8 +53,8 @@ type Scan = FileReading & {
 
 const NEWLINE = 0x0a;
 
-/** Reads one file's bytes. `version` is the newest format known. Never throws. */
-export function readFile(content: Uint8Array, version: number): FileReading {
+/** Reads one file's bytes. Never throws. */
+export function readFile(content: Uint8Array, format: JournalFormat): FileReading {
   const bytes = Buffer.from(content.buffer, content.byteOffset, content.byteLength);
   const scan = newScan(bytes.length);
   let start = 0;
@@ -53,11 +64,11 @@ export function readFile(content: Uint8Array, version: number): FileReading {
       fault(scan, number, "it has no line end");
       break;
     }
-    take(scan, soundObject(bytes, start, end), { number, start, end: end + 1, version });
+    take(scan, soundObject(bytes, start, end), { number, start, end: end + 1, format });
     start = end + 1;
   }
   if (scan.groupOpen) dropOpenGroup(scan);
-  if (!scan.header && scan.lines.length === 0) scan.newer ||= looksNewer(bytes, version);
+  if (!scan.header && scan.lines.length === 0) scan.newer ||= looksNewer(bytes, format.version);
   if (!scan.inOrder) scan.lines = sortedOnce(scan.lines);
   return scan;
 }
@@ -80,6 +91,7 @@ function newScan(totalBytes: number): Scan {
   return {
     header: undefined,
     lines: [],
+    refusals: new Map(),
     faults: [],
     soundBytes: 0,
     totalBytes,
@@ -96,17 +108,17 @@ function newScan(totalBytes: number): Scan {
 
 const MISSING = "it cannot be read, and what it said is missing";
 
-type Place = { number: number; start: number; end: number; version: number };
+type Place = { number: number; start: number; end: number; format: JournalFormat };
 
 function take(scan: Scan, object: unknown, place: Place): void {
   if (place.number === 1 && isHeader(object)) {
-    scan.newer = object.v > place.version;
+    scan.newer = object.v > place.format.version;
     scan.header = object;
     scan.lastN = object.after;
     scan.lastSum = object.sum;
     scan.soundBytes = place.end;
   } else if (isRecord(object)) {
-    if (object.v > place.version) scan.newer = true;
+    if (object.v > place.format.version) scan.newer = true;
     else takeRecord(scan, object, place);
   } else {
     fault(scan, place.number, place.number === 1 ? "its first line is damaged" : MISSING);
@@ -122,7 +134,7 @@ function takeRecord(scan: Scan, line: JournalLine, place: Place): void {
       scan.groupFirst = scan.lines.length;
     }
     scan.groupOpen = (line.left ?? 0) > 0;
-    scan.lines.push(line);
+    scan.lines.push(admitted(scan, line, place.format));
     scan.lastN = line.n;
     scan.lastSum = line.sum;
   }
@@ -131,6 +143,18 @@ function takeRecord(scan: Scan, line: JournalLine, place: Place): void {
     scan.faults.push(...scan.tailFaults);
     scan.tailFaults = [];
   }
+}
+
+/** The line in the present form; checked at once, as long as it is at hand. */
+function admitted(
+  { refusals }: Scan,
+  line: JournalLine,
+  { version, upcast, faultOf }: JournalFormat,
+): JournalLine {
+  const present = line.v < version ? upcast(line) : line;
+  const reason = faultOf(present);
+  if (reason !== undefined) refusals.set(present, reason);
+  return present;
 }
 
 /** A line that does not follow the last: after an unreadable line only its echo, else a fault. */

@@ -1,16 +1,7 @@
 import type { Disk, DiskRefusal } from "../ports/disk.ts";
 import { type FilePlace, fileName, filesInOrder } from "./file-name.ts";
 import { type HeaderLine, type JournalLine, NO_SUM } from "./line.ts";
-import { type FileReading, lineOfRecord, readFile } from "./read-file.ts";
-
-/** The newest format this program knows, how it reads older lines, and how it checks them. */
-export type JournalFormat = {
-  version: number;
-  /** Upgrades an old form to the present one. */
-  upcast: (line: JournalLine) => JournalLine;
-  /** What is wrong with an upgraded line; undefined where nothing is. */
-  faultOf: (line: JournalLine) => string | undefined;
-};
+import { type FileReading, type JournalFormat, lineOfRecord, readFile } from "./read-file.ts";
 
 /** The present format as far as the journal itself knows it: a line may hold any record. */
 export const FORMAT: JournalFormat = {
@@ -72,11 +63,11 @@ export function readJournal(disk: Disk, folder: string, format = FORMAT): Journa
     return result;
   }
   result.names = listed.names;
-  const files = readFiles(disk, folder, filesInOrder(listed.names), format.version, result);
+  const files = readFiles(disk, folder, filesInOrder(listed.names), format, result);
   leaveOutEmptyEnds(files, result);
   files.forEach((file, i) => {
     const next = files.slice(i + 1).find(({ reading }) => reading.header);
-    takeFile(file, next, i === files.length - 1, { result, format });
+    takeFile(file, next, i === files.length - 1, result);
     if (!next?.reading.header) return;
     if (next === files.at(-1)) checkJoin(file, next.reading, result);
     endAsNamed(next.reading.header, result);
@@ -88,7 +79,7 @@ function readFiles(
   disk: Disk,
   folder: string,
   places: FilePlace[],
-  version: number,
+  format: JournalFormat,
   result: JournalReading,
 ): ReadFile[] {
   const files: ReadFile[] = [];
@@ -96,7 +87,7 @@ function readFiles(
     const name = fileName(place);
     const answer = disk.read(`${folder}/${name}`);
     if (answer.ok) {
-      files.push({ place, name, bytes: answer.bytes, reading: readFile(answer.bytes, version) });
+      files.push({ place, name, bytes: answer.bytes, reading: readFile(answer.bytes, format) });
     } else if (i === places.length - 1) {
       result.unreadable = answer;
     } else {
@@ -116,13 +107,11 @@ function leaveOutEmptyEnds(files: ReadFile[], result: JournalReading): void {
   }
 }
 
-type Taking = { result: JournalReading; format: JournalFormat };
-
 function takeFile(
   file: ReadFile,
   following: ReadFile | undefined,
   newest: boolean,
-  { result, format }: Taking,
+  result: JournalReading,
 ): void {
   const { reading, name } = file;
   const next = following?.reading.header;
@@ -134,7 +123,8 @@ function takeFile(
   const after = reading.lines.findIndex(({ n }) => n > result.end.n);
   const last = reading.lines.findLastIndex(({ n }) => n <= upTo);
   const kept = after < 0 ? [] : reading.lines.slice(after, last + 1);
-  const { admitted, refused } = admit(kept, format);
+  const { refusals } = reading;
+  const admitted = refusals.size === 0 ? kept : kept.filter((line) => !refusals.has(line));
   if (result.records.length === 0) result.records = admitted;
   else for (const line of admitted) result.records.push(line);
   const beforeN = (n: number) => before + admitted.filter((line) => line.n <= n).length;
@@ -143,7 +133,9 @@ function takeFile(
     const recordsBefore = beforeN(fault.afterN);
     damage(result, { file: name, ...fault, recordsBefore, stops: newest });
   }
-  for (const { line, reason } of refused) {
+  for (const line of refusals.size === 0 ? [] : kept) {
+    const reason = refusals.get(line);
+    if (reason === undefined) continue;
     const at = lineOfRecord(file.bytes, line.n);
     const place = { file: name, line: at, recordsBefore: beforeN(line.n), stops: newest };
     damage(result, { ...place, reason, refused: line });
@@ -160,22 +152,6 @@ function takeFile(
     const bytes = file.bytes.slice(reading.soundBytes);
     result.torn.unshift({ file: name, from: reading.soundBytes, bytes });
   }
-}
-
-/** The lines, upgraded to the present form, without those whose record is impossible. */
-function admit(
-  lines: readonly JournalLine[],
-  { version, upcast, faultOf }: JournalFormat,
-): { admitted: JournalLine[]; refused: { line: JournalLine; reason: string }[] } {
-  const admitted: JournalLine[] = [];
-  const refused: { line: JournalLine; reason: string }[] = [];
-  for (const line of lines) {
-    const present = line.v < version ? upcast(line) : line;
-    const reason = faultOf(present);
-    if (reason === undefined) admitted.push(present);
-    else refused.push({ line: present, reason });
-  }
-  return { admitted, refused };
 }
 
 function checkBeginning(file: ReadFile, newest: boolean, result: JournalReading): void {

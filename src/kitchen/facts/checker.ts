@@ -145,30 +145,31 @@ export function objectChecker(
   strict: boolean,
   also: readonly string[] = [],
 ): Checker {
-  const tests = Object.values(shape).map(checkerOf);
-  const names = [...new Set([...Object.keys(shape), ...also])];
-  const known = new Set(names);
-  const othersPass = (value: Record<string, unknown>) => {
-    if (!strict && Object.hasOwn(value, "__proto__")) return false;
-    for (const key in value) {
-      if (!known.has(key) && (strict || !isShallow(value[key], DEEPEST_UNKNOWN))) return false;
-    }
-    return true;
-  };
+  const fields = new Map(also.map((name) => [name, { test: ANYTHING, needed: 0 }]));
+  let needed = 0;
+  for (const [name, schema] of Object.entries(shape)) {
+    const field = { test: checkerOf(schema), needed: 0 };
+    if (!field.test(undefined)) field.needed = 1;
+    needed += field.needed;
+    fields.set(name, field);
+  }
   return (value) => {
     if (!isPlain(value)) return false;
     let present = 0;
-    for (let at = 0; at < names.length; at += 1) {
-      const field = value[names[at] as string];
-      if (tests[at]?.(field) === false) return false;
-      if (field !== undefined) present += 1;
+    for (const key in value) {
+      const field = fields.get(key);
+      if (field) {
+        if (!field.test(value[key])) return false;
+        present += field.needed;
+      } else if (strict || key === "__proto__" || !isShallow(value[key], DEEPEST_UNKNOWN)) {
+        return false;
+      }
     }
-    let all = 0;
-    for (const _key in value) all += 1;
-    // Counting is quicker than looking up every key, and enough where all are known.
-    return all === present || othersPass(value);
+    return present === needed;
   };
 }
+
+const ANYTHING: Checker = () => true;
 
 /** Unknown values are kept and passed on, which recurses once for each level of nesting. */
 const DEEPEST_UNKNOWN = 8;

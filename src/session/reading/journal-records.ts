@@ -2,7 +2,8 @@
  * Events as journal records, with instants as ISO wall time for reading and as kitchen time for
  * replay.
  */
-import { type Damage, FORMAT, type JournalFormat } from "../../journal/read-journal.ts";
+import type { JournalFormat } from "../../journal/read-file.ts";
+import { type Damage, FORMAT } from "../../journal/read-journal.ts";
 import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
 import { faultOfLine, OF_THE_JOURNAL } from "../../kitchen/facts/gate.ts";
