@@ -1,4 +1,5 @@
 /** Lots side by side as a page, with bars of yield and dots of scores. */
+import { scaleLinear } from "d3-scale";
 import type { Comparison, LotLine } from "../compare.ts";
 import { spanOf } from "../report-words.ts";
 import type { ScoreTable } from "../shelf/tasting.ts";
@@ -63,15 +64,15 @@ function verdictTable(lots: readonly LotLine[]): Markup {
 }
 
 /** The part of the width that the longest bar takes, beside which its value stands. */
-const LONGEST_BAR = 0.84;
+const WIDE = [0, 0.84];
 
 function yieldChart(lots: readonly LotLine[]): Markup | null {
   const known = lots.filter((lot) => lot.pintsPerLb !== null);
   if (known.length === 0) return null;
-  const most = Math.max(...known.map((lot) => lot.pintsPerLb ?? 0));
+  const x = scaleLinear([0, Math.max(...known.map((lot) => lot.pintsPerLb ?? 0))], WIDE);
   const rows = known.map(({ variety, pintsPerLb }) => {
     const value = pintsPerLb ?? 0;
-    const wide = share((value / most) * LONGEST_BAR);
+    const wide = share(x(value));
     const bar = { class: "done", x: "0", y: 5, width: wide, height: 18, rx: 2 };
     const text = element("text", { x: wide, y: 19, dx: 8 }, String(value));
     return { name: variety, height: HEIGHT, parts: [element("rect", bar), text] };
@@ -84,10 +85,8 @@ function yieldChart(lots: readonly LotLine[]): Markup | null {
 
 function scoreFigure(scores: ScoreTable): Markup {
   const top = Math.max(5, ...scores.rows.flatMap((row) => row.scores));
-  const x = (score: number) => (score / top) * LONGEST_BAR;
-  const ticks = Array.from({ length: Math.floor(top) + 1 }, (_, score) => {
-    return { at: x(score), words: String(score) };
-  });
+  const x = scaleLinear([0, top], WIDE);
+  const ticks = x.ticks(top).map((score) => ({ at: x(score), words: String(score) }));
   const rows = scores.rows.map((row) => {
     const counts = new Map<number, number>();
     for (const score of row.scores) counts.set(score, (counts.get(score) ?? 0) + 1);

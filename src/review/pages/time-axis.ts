@@ -2,7 +2,8 @@
  * A time axis on which a night's cooling does not squeeze the morning's work: it runs evenly, but
  * where nothing begins or ends for a long time, the wait is drawn short and marked as broken.
  */
-import { DAY_MS, HOUR_MS, instantOf, MINUTE_MS, offsetMs } from "../../kitchen/time.ts";
+import { scaleUtc } from "d3-scale";
+import { instantOf, MINUTE_MS, offsetMs } from "../../kitchen/time.ts";
 
 type Span = { from: number; to: number };
 
@@ -34,15 +35,8 @@ export function timeAxis(instants: readonly number[], longestMs = LONGEST_DRAWN_
     whole += Math.min(here - before, longestMs);
     return whole;
   });
-  const at = (instant: number) => {
-    if (instant <= from) return 0;
-    if (instant >= to) return 1;
-    const next = points.findIndex((point) => point > instant);
-    const [a = 0, b = 0] = [points[next - 1], points[next]];
-    const [x = 0, y = 0] = [drawn[next - 1], drawn[next]];
-    return (x + ((instant - a) / (b - a)) * (y - x)) / whole;
-  };
-  return { from, to, breaks, at };
+  const scale = scaleUtc(points, drawn).clamp(true);
+  return { from, to, breaks, at: (instant) => scale(instant) / whole };
 }
 
 /**
@@ -59,23 +53,16 @@ export function axisTicks(axis: TimeAxis, zone: string, most: number, leastMs: n
   return [...parts.flatMap((ticks) => ticks.slice(0, 1)), ...parts.flatMap((t) => t.slice(1))];
 }
 
-const STEPS_MS = [
-  ...[5, 15, 30].map((minutes) => minutes * MINUTE_MS),
-  ...[1, 2, 4, 12].map((hours) => hours * HOUR_MS),
-  ...[1, 2, 7, 14, 28, 91, 364].map((days) => days * DAY_MS),
-];
-
 /** Round local times in a span, as instants. */
 function localTicks({ from, to }: Span, zone: string, count: number, leastMs: number): number[] {
-  const steps = STEPS_MS.filter((one) => one >= leastMs);
-  const step = steps.find((one) => (to - from) / one <= count) ?? steps.at(-1) ?? DAY_MS;
-  const instants: number[] = [];
-  const first = Math.ceil((from + offsetMs(from, zone)) / step) * step;
-  for (let local = first; local <= to + offsetMs(to, zone); local += step) {
-    const date = new Date(local);
-    const [year, month, day] = [date.getUTCFullYear(), date.getUTCMonth() + 1, date.getUTCDate()];
-    const [hour, minute, second] = [date.getUTCHours(), date.getUTCMinutes(), 0];
-    instants.push(instantOf({ year, month, day, hour, minute, second }, zone));
-  }
+  const local = (at: number) => at + offsetMs(at, zone);
+  const dates = scaleUtc([local(from), local(to)], [0, 1]).ticks(Math.max(count, 0.5));
+  const instants = dates
+    .filter((date) => date.getTime() % leastMs === 0)
+    .map((date) => {
+      const [year, month, day] = [date.getUTCFullYear(), date.getUTCMonth() + 1, date.getUTCDate()];
+      const [hour, minute, second] = [date.getUTCHours(), date.getUTCMinutes(), 0];
+      return instantOf({ year, month, day, hour, minute, second }, zone);
+    });
   return [...new Set(instants)].filter((at) => at >= from && at <= to);
 }

@@ -1,4 +1,5 @@
 /** Readings as a curve with their target line. */
+import { scaleLinear } from "d3-scale";
 import type { Units } from "../../reckon/metric-words.ts";
 import { joined, type Point, type Trace, thinnedPoints } from "../trace.ts";
 import type { ChartRow } from "./chart.ts";
@@ -18,15 +19,8 @@ const WIDE = 1000;
 const MOST_POINTS = 600;
 /** Up to this many points, each gets a dot; with more, only a point that no line touches. */
 const MOST_DOTS = 60;
-
-function steps(low: number, high: number): number[] {
-  const rough = (high - low) / 4 || 1;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((one) => one * power).find((one) => one >= rough) ?? rough;
-  const list: number[] = [];
-  for (let at = Math.ceil(low / step) * step; at <= high + step / 1e6; at += step) list.push(at);
-  return list.map((value) => Math.round(value * 1000) / 1000);
-}
+/** About how many values are written beside the curve. */
+const LEVELS = 4;
 
 /** A row of a chart for a trace of at least two points. */
 export function traceRow(trace: Trace, axis: TimeAxis, units: Units | undefined): ChartRow {
@@ -37,11 +31,10 @@ export function traceRow(trace: Trace, axis: TimeAxis, units: Units | undefined)
   const values = points.map((point) => point.value);
   const target = trace.target ? shown(trace.target.value) : undefined;
   if (target !== undefined) values.push(target);
-  const pad = (Math.max(...values) - Math.min(...values)) * 0.08 || 1;
-  const low = Math.min(...values) - pad;
-  const high = Math.max(...values) + pad;
-  const y = (value: number) => TOP + ((high - value) / (high - low)) * (FLOOR - TOP);
-  const levels = steps(low, high).map((value) => {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const pad = low === high ? 1 : 0;
+  const y = scaleLinear([low - pad, high + pad], [FLOOR, TOP]).nice(LEVELS);
+  const levels = y.ticks(LEVELS).map((value) => {
     const text = element("text", { y: y(value) + 4 }, String(value));
     return element("g", { class: "level" }, across("rule", y(value)), text);
   });
