@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -107,12 +107,21 @@ describe("brinebell labels", () => {
     }
   });
 
+  it("prints over an earlier sheet, and over no other PDF", async () => {
+    const path = join(outside, "again.pdf");
+    const print = () => labelsCommand([beans, "--pdf", path], kitchen());
+    expect((await print()).code).toBe(0);
+    expect((await print()).code).toBe(0);
+    writeFileSync(path, "%PDF-1.3\n1 0 obj\n(Somebody)\nendobj\n");
+    expect((await print()).code).toBe(1);
+  });
+
   it("puts several batches and seeds on one sheet, from the first free place", async () => {
     const { pages, texts } = await pdfOf([beans, corn, "S1", "--start", "28"]);
     expect(pages).toHaveLength(2);
     const [first = [], second = []] = texts;
     expect(first.filter((text) => text.includes(", jar "))).toHaveLength(3);
-    expect(second.join(" ")).toContain("Provider beans seed");
+    expect(second.join(" ")).toContain("Provider beans, seed");
     expect(second.join(" ")).toMatch(/18 of 20 sprouted, 1\d Aug 2027/);
     expect(second.join(" ")).toContain("20 ft apart");
     expect(second.join(" ")).toMatch(new RegExp(`batch ${corn}, jar 1\\b`));

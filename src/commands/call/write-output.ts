@@ -10,7 +10,7 @@ import { realDisk } from "../../journal/real-disk.ts";
 const MARKS = {
   page: pageOf("Brinebell"),
   labels: pageOf("Brinebell labels"),
-  pdf: /^%PDF-[\s\S]*\/Creator \(Brinebell\)/,
+  pdf: /^%PDF-[\s\S]*\n\d+ 0 obj\s\(Brinebell\)\sendobj\s/,
   calendar: /^BEGIN:VCALENDAR\r?\n[\s\S]{0,400}PRODID:[^\n]*brinebell/i,
   archive: /^\{"archive":"brinebell"/,
 } as const satisfies Record<string, RegExp>;

@@ -68,8 +68,8 @@ export function labelWords(label: Label, units: Units): LabelWords {
   const all = [[date, ...best].join(", "), how.join(", "), ...notes, id].filter(Boolean);
   const band = bandOf(keep, until);
   const joined = [all.join("; ")];
-  // A band is to be heavy before the rest is to be tidy.
-  const whole = band ? [[all, joined]] : [[all], [joined]];
+  // A band is to be heavy, and many notes are to be read, before the rest is to be tidy.
+  const whole = band || notes.length > 0 ? [[all, joined]] : [[all], [joined]];
   const left = [
     ...(best.length > 0 ? ["best by"] : []),
     ...(process ? ["the process"] : []),

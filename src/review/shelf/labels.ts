@@ -90,7 +90,7 @@ export function seedLabel(state: State, lot: SeedLot): Label {
     id: null,
     mark: null,
     keep: "seed",
-    title: `${lot.crop} seed`,
+    title: `${lot.crop}, seed`,
     variety: lot.variety,
     putUp: saved,
     by: null,
