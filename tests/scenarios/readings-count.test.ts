@@ -89,6 +89,68 @@ describe("a boil that a probe reads", () => {
 
 const isLoad = (id: unknown): boolean => typeof id === "string" && id.includes("-L");
 
+describe("a whole day on which everything else was right", () => {
+  const cooled = "+0:00 heat's off\n+0:06 the jars are out\n+0:00 yes\n+13:00 all sealed";
+  const read = (words: string) => boiled(BOILS, `+0:05 ${words}`, "+0:10 yes", cooled);
+
+  it.each([
+    "it's at 190 degrees",
+    "the thermometer says 195",
+    "the water is 180",
+    "the canner reads 196 degrees",
+    "it's 88 celsius",
+    "the canner is at a hundred and ninety degrees",
+  ])("is not as tested after a thermometer under the boil: %s", async (words) => {
+    const batch = onlyBatch(await read(words));
+    expect(batch.verdict).toBe("not-as-tested");
+    expect(batch.reasons.join()).toMatch(/read \d+(\.\d)? F, under the 197\.6 to be kept/);
+  });
+
+  it("is as tested where the thermometer is off by no more than one may be", async () => {
+    expect(onlyBatch(await read("the thermometer reads 199")).verdict).toBe("as-tested");
+  });
+
+  const down = "+0:40 zero pounds\n+0:00 yes\n+0:11 the jars are out\n+0:00 yes\n+13:00 all sealed";
+
+  it.each([
+    "it's at 11 pounds",
+    "eleven pounds on the gauge",
+    "the dial shows twelve",
+    "13 pounds",
+    "the needle is at ten",
+  ])("is not as tested after a dial under its mark: %s", async (words) => {
+    const batch = onlyBatch(await pressed(`+0:05 ${words}`, `+0:15:20 heat's off\n${down}`));
+    expect(batch.verdict).not.toBe("as-tested");
+    expect(codes(batch)).toContain("pressure-lost");
+  });
+
+  it("is not as tested after five minutes at 11 of 14 pounds, read every 5 s", async () => {
+    const script = [reads("14.4psi", 5, 8), reads("11psi", 5, 5), reads("14.4psi", 5, 9)];
+    const batch = onlyBatch(await pressed(...script, `+0:00 heat's off\n${down}`));
+    expect(batch.verdict).toBe("not-as-tested");
+    expect(batch.process?.achievedMinutes).toBeLessThan(10);
+  });
+
+  it.each(["done", "finished", "that's it", "I'm done", "ready", "we're through"])(
+    "is not over for a ferment of weeks by a stray word: %s",
+    async (words) => {
+      const script = `0:00 [cook until ferment]\n+5:00 ${words}\n+0:00 what now`;
+      const batch = onlyBatch(await play("sauerkraut", script));
+      expect(batch.stages.find(({ kind }) => kind === "ferment")?.state).toBe("running");
+    },
+  );
+
+  it.each(["never", "not ever", "never tested it", "nobody has tested it", "no idea"])(
+    "is not as tested where the pounds that are asked are none: %s",
+    async (words) => {
+      const script = `0:00 what now\n+0:01 yes\n+0:01 ${words}\n${DONE}`;
+      const batch = onlyBatch(await play("snap-beans", script, { gauge: "dial" }));
+      expect(batch.verdict).toBe("not-as-tested");
+      expect(codes(batch)).toContain("gauge-untested");
+    },
+  );
+});
+
 describe("a probe that cannot do what it is there for", () => {
   it("is refused aloud where it reads too seldom, and its low readings count", async () => {
     const played = await pressed(reads("14.2psi", 40, 5), "+0:00:40 [probe canner 13.5psi]");
