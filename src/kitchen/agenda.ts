@@ -12,6 +12,7 @@ import { nextMatch } from "./cron.ts";
 import { plannedBegins } from "./decide/begin/planned-begin.ts";
 import { type DueWhat, planKey, type StageDue, stageDueKey, warmUpKey } from "./due-key.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
+import { readyJars, standingSince } from "./jars/lots.ts";
 import { warmUpAt } from "./loads/next-load.ts";
 import { mayStandMinutes } from "./loads/standing.ts";
 import { eveningBefore, tellAt } from "./nights.ts";
@@ -206,8 +207,8 @@ function waitingItems(state: State, batch: Batch, now: number): DueMoment[] {
 /** Filled jars waiting for a canner: mentioned early, and rung before they have stood too long. */
 function standingItems(state: State, batch: Batch): DueMoment[] {
   const run = runOfRole(batch, "filling");
-  const { filledFrom } = batch;
-  if (!run || !batch.option || batch.ready === 0 || filledFrom === undefined) return [];
+  const filledFrom = standingSince(readyJars(batch));
+  if (!run || !batch.option || filledFrom === undefined) return [];
   const due = (minutes: number, what: "stands" | "stood", rank: DueMoment["rank"]): DueMoment => {
     const at = filledFrom + minutes * MINUTE_MS;
     return stageItem({ owner: batch, run, what, at, rank }, batch.loads.length);

@@ -74,8 +74,11 @@ export type AnswerMeant = {
   unsure?: true;
 };
 
-/** One thing in the kitchen by its ids: a batch or load, one of its stages, or a timer. */
-export type Ref = { owner: string; stage?: string } | { timer: string };
+/**
+ * One thing in the kitchen by its ids: a batch or load, one of its stages, one of several lots of
+ * a batch, or a timer.
+ */
+export type Ref = { owner: string; stage?: string; lot?: string } | { timer: string };
 
 /** Sorts of things named without saying which one; `out` means jars taken from the canner. */
 export type Sort =

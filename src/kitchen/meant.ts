@@ -1,5 +1,6 @@
 /** What a name stands for, as `language/` resolved it. */
 import type { Meant, Ref, Sort } from "./command.ts";
+import { type LotOf, lotsIn } from "./jars/lots.ts";
 import type { Owner } from "./owners.ts";
 import type { Batch, StageRun, State, Timer } from "./state.ts";
 
@@ -19,6 +20,16 @@ export function ownerIds(refs: readonly Ref[]): Set<string> {
 /** The batches among these, in their order. */
 export function batchesOf(state: State, refs: readonly Ref[]): Batch[] {
   return [...ownerIds(refs)].flatMap((id) => state.batches[id] ?? []);
+}
+
+/** The lots among these: the one named, or all of a batch that was named as a whole. */
+export function lotsOf(state: State, refs: readonly Ref[]): LotOf[] {
+  const all = refs.flatMap((ref): LotOf[] => {
+    const batch = "owner" in ref ? state.batches[ref.owner] : undefined;
+    if (!batch || !("owner" in ref)) return [];
+    return lotsIn(batch).filter(({ lot }) => ref.lot === undefined || lot.id === ref.lot);
+  });
+  return all.filter(({ lot }, index) => all.findIndex((one) => one.lot === lot) === index);
 }
 
 /** The timers among these. */

@@ -5,7 +5,8 @@
 
 import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
 import { isDueOf } from "./due-key.ts";
-import { cannerOf, capacity } from "./jars.ts";
+import { cannerOf, capacity } from "./jars/canner-room.ts";
+import { again, allFilled, ready } from "./jars/lots.ts";
 import { openLoad } from "./loads/open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
 import { beginStage, endsAt, finish, isOver } from "./stage-run.ts";
@@ -149,7 +150,7 @@ function isBatchOver(state: State, batch: Batch): boolean {
   );
   if (!before.every(isOver)) return false;
   if (!batch.option) return true;
-  if (batch.ready > 0 || batch.again > 0 || !batch.allFilled) return false;
+  if (ready(batch) > 0 || again(batch) > 0 || !allFilled(batch)) return false;
   const loads = batch.loads.map((id) => state.loads[id]);
   return loads.every((load) => load?.state !== "running");
 }
@@ -189,7 +190,7 @@ function beginsItself(state: State, load: Load, run: StageRun): boolean {
   if (rulesOf(run.spec).ends === "kept-time") return false;
   if (run.id !== "load") return true;
   const batch = state.batches[load.batch];
-  if (!batch || batch.ready === 0) return false;
+  if (!batch || ready(batch) === 0) return false;
   const holds = batch.jar ? capacity(cannerOf(state, load.canner), batch.jar) : 0;
-  return batch.allFilled || batch.ready >= holds;
+  return allFilled(batch) || ready(batch) >= holds;
 }

@@ -2,7 +2,9 @@
  * The three shelves: what needs hands now, what is on the heat, what rests by itself; and what
  * the one wet-hands key would do.
  */
+
 import { type StageClock, stageClock, startByWordAt } from "./agenda.ts";
+import { ready } from "./jars/lots.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
 import { readyAt } from "./settle.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
@@ -107,7 +109,7 @@ function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
 
 /** Whether filled jars wait to be lifted in: filling goes on when the canner is free again. */
 function waitsForCanner(state: State, batch: Batch): boolean {
-  const full = batch.ready > 0;
+  const full = ready(batch) > 0;
   const busy = inCanner(state).some((load) => load.parts.some((part) => part.batch === batch.id));
   return full || busy;
 }

@@ -1,5 +1,6 @@
 /** What things are called aloud. */
 
+import { isShared, type LotOf, onlyVariety } from "./jars/lots.ts";
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
 import type { Batch, Load, StageRun, State, Timer } from "./state.ts";
 
@@ -21,12 +22,23 @@ export function lower(text: string): string {
 /** "the Provider dilled green beans"; the variety alone tells lots of one recipe apart. */
 export function batchName(batch: Batch): string {
   const title = lower(batch.recipe.title);
-  return batch.lot.variety ? `the ${batch.lot.variety} ${title}` : `the ${title}`;
+  const variety = onlyVariety(batch);
+  return variety ? `the ${variety} ${title}` : `the ${title}`;
+}
+
+/** "the Provider dilled green beans", of one lot. */
+export function lotName({ batch, lot }: LotOf): string {
+  const title = lower(batch.recipe.title);
+  return lot.variety ? `the ${lot.variety} ${title}` : `the ${title}`;
+}
+
+/** What one lot goes by among those running: its variety where the batch has several. */
+export function calledLot(state: State, { batch, lot }: LotOf): string {
+  return isShared(batch) && lot.variety ? `the ${lot.variety}` : calledBatch(state, batch);
 }
 
 export function loadName(state: State, load: Load): string {
-  const ids = load.parts.length > 0 ? load.parts.map((part) => part.batch) : [load.batch];
-  const names = ids.flatMap((id) => (state.batches[id] ? [batchName(state.batches[id])] : []));
+  const names = batchesIn(state, load).map(batchName);
   const canner = state.kitchen.canners.length > 1 ? `${load.canner} with ` : "";
   return `${canner}${names.join(" and ")}`;
 }
@@ -35,14 +47,16 @@ export function ownerName(state: State, owner: Owner): string {
   return isLoad(owner) ? loadName(state, owner) : batchName(owner);
 }
 
+/** The batches whose jars are in a load, else the one it was opened for. */
+export function batchesIn(state: State, load: Load): Batch[] {
+  const ids = load.parts.length > 0 ? load.parts.map((part) => part.batch) : [load.batch];
+  return [...new Set(ids)].flatMap((id) => state.batches[id] ?? []);
+}
+
 /** What it goes by among those running: its variety or the food, where that tells them apart. */
 export function calledName(state: State, owner: Owner): string {
   if (!isLoad(owner)) return calledBatch(state, owner);
-  const ids = owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
-  const names = ids.flatMap((id) => {
-    const batch = state.batches[id];
-    return batch ? [calledBatch(state, batch)] : [];
-  });
+  const names = batchesIn(state, owner).map((batch) => calledBatch(state, batch));
   const canner = state.kitchen.canners.length > 1 ? `${owner.canner} with ` : "";
   return `${canner}${names.join(" and ")}`;
 }
@@ -65,10 +79,10 @@ export function listed(names: readonly string[], word = "and"): string {
 
 /** As `calledName`, of a batch. */
 export function calledBatch(state: State, batch: Batch): string {
-  const { variety } = batch.lot;
+  const variety = onlyVariety(batch);
   const others = runningBatches(state).filter((one) => one !== batch);
   if (others.length === 0) return batchName(batch);
-  const alike = others.some((one) => one.lot.variety === variety);
+  const alike = others.some((one) => onlyVariety(one) === variety);
   if (variety) return alike ? batchName(batch) : `the ${variety}`;
   const { called } = batch.recipe;
   const unique = others.every((one) => one.recipe.called !== called);
@@ -103,11 +117,17 @@ function timerLength(minutes: number): string {
   return `${Math.floor(seconds / 60)} minute ${seconds % 60} second`;
 }
 
-/** "P" for Provider, longer where another batch already marks its lids so. */
-export function lidMark(state: State, variety: string | null, title: string): string {
+/** "P" for Provider, longer where another lot, or one `beside` it, already marks its lids so. */
+export function lidMark(
+  state: State,
+  variety: string | null,
+  title: string,
+  beside: readonly string[] = [],
+): string {
   const isLetter = (sign: string) => sign >= "A" && sign <= "Z";
   const letters = [...(variety ?? title).toUpperCase()].filter(isLetter).join("") || "J";
-  const taken = new Set(activeOwners(state).map((owner) => (isLoad(owner) ? "" : owner.mark)));
+  const running = activeOwners(state).flatMap((owner) => (isLoad(owner) ? [] : owner.lots));
+  const taken = new Set([...running.map((lot) => lot.mark), ...beside]);
   for (let length = 1; length <= letters.length; length++) {
     const mark = letters.slice(0, length);
     if (!taken.has(mark)) return mark;

@@ -9,13 +9,12 @@ import type {
   GapCause,
   GaugeRecord,
   GuideAnswer,
-  Lot,
   PlannedItem,
   QuietHours,
-  SpoilSign,
 } from "./facts/fields.ts";
 import type { Written } from "./facts/stamp.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
+import type { BatchLot } from "./jars/jar.ts";
 import type { OwnWords } from "./own-words.ts";
 import type { SetUp } from "./questions/set-up-topic.ts";
 
@@ -89,35 +88,20 @@ export type Deviation = {
 export type Batch = {
   id: string;
   recipe: Recipe;
-  lot: Lot;
+  /** The lots that share its pots; the first has its id. */
+  lots: BatchLot[];
   jar: JarSize | null;
   pack: Pack | null;
   option: BatchOption | null;
   /** As last looked up for it; a load keeps its own. */
   terms: ProcessTerms | null;
-  /** When its jars got their labels. */
-  labeledAt?: number;
   /** The row from memory that was asked about before it began, as `rowKey` has it. */
   askedRow: string | null;
-  expectedJars: number | null;
-  mark: string;
   begunAt: number;
   rehearsal: boolean;
   state: "running" | "held" | "complete" | "abandoned";
   endedAt?: number;
   stages: StageRun[];
-  /** Jars filled and not yet in a canner, and the tallies that must add up. */
-  ready: number;
-  filled: number;
-  setAside: number;
-  brokenBefore: number;
-  allFilled: boolean;
-  /** When the first of the jars that are ready was filled. */
-  filledFrom?: number;
-  /** Jars to be emptied and processed again as a hot pack. */
-  again: number;
-  /** Jars that spoiled and had been through no canner. */
-  spoiled: number;
   loads: string[];
   /** Words that raised a doubt about its food before any canner was lit for it. */
   heard: HeardDoubt[];
@@ -133,24 +117,13 @@ export type Batch = {
   late: { at: number; written: number; what: string }[];
 };
 
+/** The jars of one lot in a load; which and how many they are, the jars say. */
 export type LoadPart = {
+  lot: string;
+  /** The batch that the lot is in. */
   batch: string;
-  jars: number;
-  first: number;
-  sealed: number;
-  failed: number;
-  failedJars: number[];
-  broken: number;
-  /** Jars emptied to be processed again, and how many of them had failed to seal. */
-  again: number;
-  failedAgain: number;
-  /** Jars taken off a process that was too short: refrigerated, frozen or discarded. */
-  aside: number;
   /** When its first jar was filled, and how many minutes it was allowed to stand. */
-  stood?: { from: number; mayMinutes: number };
-  /** Jars found spoiled, whatever they were counted as before, and their numbers where said. */
-  spoiled: number;
-  spoiledJars: number[];
+  stood: { from: number; mayMinutes: number };
 };
 
 export type Load = {
@@ -282,6 +255,8 @@ export type State = {
   /** Wall time less kitchen time, from each instant on; the last holds now. */
   offsets: { from: number; offsetMs: number }[];
   batches: Record<string, Batch>;
+  /** The batches of lots that have an id of their own. */
+  lotsOf: Record<string, string>;
   loads: Record<string, Load>;
   /** Owners with something still to do, oldest first. */
   active: string[];
@@ -303,9 +278,6 @@ export type State = {
   guides: GuideAnswer[];
   /** What words of this person were found to mean, in the order they were learned. */
   ownWords: OwnWords[];
-  openedJars: { at: number; batch: string; count: number }[];
-  /** Jars that were found spoiled: never eaten, and gone. */
-  spoiledJars: { at: number; batch: string; count: number; jars: number[]; sign: SpoilSign }[];
   places: Record<string, string>;
   focus: string | null;
   dayPlan: DayPlan | null;
@@ -350,6 +322,7 @@ export function initialState(): State {
     open: false,
     offsets: [],
     batches: {},
+    lotsOf: {},
     loads: {},
     active: [],
     timers: {},
@@ -361,8 +334,6 @@ export function initialState(): State {
     nameAnswers: [],
     guides: [],
     ownWords: [],
-    openedJars: [],
-    spoiledJars: [],
     places: {},
     focus: null,
     dayPlan: null,

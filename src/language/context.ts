@@ -18,6 +18,8 @@ export type NamedStage = {
 /** A batch, with the names it goes by. */
 export type NamedBatch = {
   id: string;
+  /** One of several lots that share its pots. */
+  lot?: string;
   recipe: string;
   variety?: string;
   title?: string;

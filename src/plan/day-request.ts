@@ -3,9 +3,11 @@
  * them, and batches that are still to begin. Wall time is kitchen time plus one offset, the one
  * that holds now.
  */
+
 import { answeredName } from "../kitchen/decide/begin/begin-gate.ts";
 import type { PlannedItem, QuietHours } from "../kitchen/events.ts";
-import { largestLoad } from "../kitchen/jars.ts";
+import { largestLoad } from "../kitchen/jars/canner-room.ts";
+import { weightLb as weightOf } from "../kitchen/jars/lots.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, State } from "../kitchen/state.ts";
@@ -47,7 +49,7 @@ export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
     (one): one is Batch => !isLoad(one) && one.state === "running" && isOfTheDay(one),
   );
   const batches: PlanBatch[] = running.flatMap((batch) => {
-    const weightLb = batch.lot.weightLb ?? batch.recipe.yield.weightLb;
+    const weightLb = weightOf(batch) ?? batch.recipe.yield.weightLb;
     return runningBatch(state, batch, now, lengthFor({ recipe: batch.recipe, weightLb })) ?? [];
   });
   const begun = running.filter((one) => batches.some(({ id }) => id === one.id));

@@ -1,7 +1,15 @@
 /** A running batch, as the planner sees it: what has happened is a fact, the rest is open. */
 
 import { historyOf } from "../kitchen/events.ts";
-import { largestLoad, loadsOf } from "../kitchen/jars.ts";
+import { largestLoad, loadsOf } from "../kitchen/jars/canner-room.ts";
+import {
+  allFilled,
+  filled,
+  jarsExpected,
+  onlyVariety,
+  ready,
+  weightLb as weightOf,
+} from "../kitchen/jars/lots.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { runOf, runOfRole } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
@@ -64,23 +72,24 @@ class RunningDay {
     private readonly now: number,
     private readonly loads: readonly Load[],
   ) {
-    const { recipe, lot } = batch;
+    const { recipe } = batch;
     const title = recipe.title.charAt(0).toLowerCase() + recipe.title.slice(1);
-    this.label = lot.variety ? `${lot.variety} ${title}` : title;
+    const variety = onlyVariety(batch);
+    this.label = variety ? `${variety} ${title}` : title;
     this.gone = loads.filter((load) => load.loadedAt !== undefined).length;
   }
 
   /** The batch, by the number of jars it is now known to make. */
   asPlanned() {
     const { batch, state, gone } = this;
-    const { id, recipe, terms, jar, lot } = batch;
+    const { id, recipe, terms, jar } = batch;
     const perLoad = jar ? Math.max(1, largestLoad(state, jar)) : 1;
-    const expected = batch.allFilled ? batch.filled : (batch.expectedJars ?? batch.filled);
-    const least = gone + (batch.ready > 0 || !batch.allFilled ? 1 : 0);
-    const needed = batch.allFilled && batch.ready === 0 ? gone : Math.ceil(expected / perLoad);
+    const expected = allFilled(batch) ? filled(batch) : (jarsExpected(batch) ?? filled(batch));
+    const least = gone + (ready(batch) > 0 || !allFilled(batch) ? 1 : 0);
+    const needed = allFilled(batch) && ready(batch) === 0 ? gone : Math.ceil(expected / perLoad);
     const loads = Math.max(1, least, needed);
     const count = Math.min(loads * perLoad, Math.max(expected, (loads - 1) * perLoad + 1));
-    const weightLb = lot.weightLb ?? recipe.yield.weightLb;
+    const weightLb = weightOf(batch) ?? recipe.yield.weightLb;
     const jars = terms && jar ? { count, perLoad } : null;
     return { id, label: this.label, recipe, weightLb, terms, jars };
   }
@@ -138,7 +147,7 @@ class RunningDay {
       return { startedMs: Math.min(from, at), endedMs: at };
     }
     if (load > gone + 1 || run.startedAt === undefined) return {};
-    if (batch.ready > 0 || isOver(run)) {
+    if (ready(batch) > 0 || isOver(run)) {
       const at = run.endedAt ?? this.lastFilled() ?? this.now;
       return { startedMs: Math.min(from, at), endedMs: at };
     }

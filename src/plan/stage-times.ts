@@ -4,7 +4,8 @@
  * was finished first.
  */
 
-import { loadsOf } from "../kitchen/jars.ts";
+import { loadsOf } from "../kitchen/jars/canner-room.ts";
+import { weightLb } from "../kitchen/jars/lots.ts";
 import { hasRole, isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -129,13 +130,14 @@ function startC(batch: Batch, run: StageRun): number | undefined {
 
 function timeOf(state: State, work: Work, minutes: number): StageTime {
   const { batch, load, run } = work;
-  const { recipe, lot } = batch;
+  const { recipe } = batch;
+  const pounds = weightLb(batch);
   const stage = run.spec;
   const altitudeFt = batch.terms?.altitudeFt ?? state.kitchen.altitudeFt ?? 0;
   const fromC = startC(batch, run);
   const pot = { altitudeFt, ...(fromC === undefined ? {} : { fromC }) };
-  const planned = plannedMinutes(recipe, stage, lot.weightLb, pot);
-  const factor = scaleFactor(recipe, lot.weightLb);
+  const planned = plannedMinutes(recipe, stage, pounds, pot);
+  const factor = scaleFactor(recipe, pounds);
   const joules = load ? undefined : joulesToBoil(recipe, stage, { ...pot, factor });
   const ratio = minutes / planned;
   return {
@@ -143,7 +145,7 @@ function timeOf(state: State, work: Work, minutes: number): StageTime {
     batch: batch.id,
     recipe,
     stage,
-    weightLb: lot.weightLb,
+    weightLb: pounds,
     endedAt: wallOf(state, work.span.to),
     minutes,
     plannedMinutes: planned,

@@ -2,8 +2,11 @@
  * The batch log as in the published JSON: planned and actual, and what departed from the recipe.
  */
 
-import { batchDeviations, loadRestarts } from "../kitchen/deviations.ts";
-import { jarCounts, loadsOf } from "../kitchen/jars.ts";
+import { batchDeviations } from "../kitchen/deviations.ts";
+import { loadsOf, lotCounts } from "../kitchen/jars/canner-room.ts";
+import type { BatchLot } from "../kitchen/jars/jar.ts";
+import { jarsIn, type LotOf, loadJars, lotsIn, tally } from "../kitchen/jars/lots.ts";
+import { loadRestarts } from "../kitchen/loads/load-deviations.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { isOfCanner } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
@@ -40,6 +43,8 @@ export type BatchLog = {
   title: string;
   method: string;
   lot: { variety: string | null; weightLb: number | null; pickedAt: string | null };
+  /** The other lots of its batch. */
+  sharesWith: string[];
   jar: string | null;
   pack: string | null;
   altitudeFt: number | null;
@@ -52,7 +57,7 @@ export type BatchLog = {
   source: string;
   stages: StageLog[];
   process: ProcessLog | null;
-  jars: ReturnType<typeof jarCounts> | null;
+  jars: ReturnType<typeof lotCounts> | null;
   /** Jars found spoiled, with their numbers where they were said. */
   spoiled: { at: string; fate: "spoiled"; count: number; jars: number[]; sign: string }[];
   loads: string[];
@@ -104,7 +109,7 @@ export function review(
 ): Review {
   const wanted = new Set(batches.map((batch) => batch.id));
   return {
-    batches: batches.map((batch) => batchLog(state, batch, now)),
+    batches: batches.flatMap(lotsIn).map(({ batch, lot }) => batchLog(state, batch, now, lot)),
     loads: Object.values(state.loads)
       .filter((load) => load.parts.some((part) => wanted.has(part.batch)))
       .map((load) => loadLog(state, load, now)),
@@ -126,41 +131,47 @@ function maybe(state: State, t: number | undefined): string | null {
   return t === undefined ? null : iso(state, t);
 }
 
-export function batchLog(state: State, batch: Batch, now: number): BatchLog {
-  const loads = loadsOf(state, batch);
-  const deviations = batchDeviations(state, batch, now);
-  const judged = judgeBatch(state, batch, deviations);
+/** The row of one lot of a batch, by itself the first: the pots they share are in each. */
+export function batchLog(
+  state: State,
+  batch: Batch,
+  now: number,
+  lot = batch.lots[0] as BatchLot,
+): BatchLog {
+  const loads = loadsOf(state, batch).filter((load) => {
+    return load.parts.some((part) => part.lot === lot.id);
+  });
+  const deviations = batchDeviations(state, batch, now, lot);
+  const judged = judgeBatch(state, batch, deviations, lot);
   const terms = loads[0]?.terms ?? batch.terms;
   const readings = [...batch.readings, ...loads.flatMap((load) => load.readings)];
+  const others = batch.lots.filter((one) => one !== lot);
   return {
-    id: batch.id,
+    id: lot.id,
     recipe: batch.recipe.id,
     title: batch.recipe.title,
     method: batch.option?.method ?? keptAs(batch),
     lot: {
-      variety: batch.lot.variety,
-      weightLb: batch.lot.weightLb,
-      pickedAt: batch.lot.pickedAt === null ? null : iso(state, batch.lot.pickedAt),
+      variety: lot.variety,
+      weightLb: lot.weightLb,
+      pickedAt: lot.pickedAt === null ? null : iso(state, lot.pickedAt),
     },
+    sharesWith: others.map(({ id }) => id),
     jar: batch.jar,
     pack: batch.pack,
     altitudeFt: terms?.altitudeFt ?? state.kitchen.altitudeFt,
-    state: batch.state,
-    begunAt: iso(state, batch.begunAt),
-    endedAt: maybe(state, batch.endedAt),
-    mark: batch.mark,
+    state: lot.abandonedAt === undefined ? batch.state : "abandoned",
+    begunAt: iso(state, lot.addedAt),
+    endedAt: maybe(state, lot.abandonedAt ?? batch.endedAt),
+    mark: lot.mark,
     rehearsal: batch.rehearsal,
     source: [batch.recipe.source.publication, batch.recipe.source.guide].filter(Boolean).join(", "),
     stages: stagesInOrder(batch, loads).map(({ id, run, load }) => {
       return { ...stageLog(state, batch, run, now, load?.id ?? null), id };
     }),
-    process: batch.option ? processOf(batch, loads, now) : null,
-    jars: batch.option ? jarCounts(state, batch) : null,
-    spoiled: state.spoiledJars
-      .filter((one) => one.batch === batch.id)
-      .map(({ at, count, jars, sign }) => {
-        return { at: iso(state, at), fate: "spoiled" as const, count, jars, sign };
-      }),
+    process: batch.option ? processOf(state, { batch, lot }, loads, now) : null,
+    jars: batch.option ? lotCounts(state, batch, lot) : null,
+    spoiled: spoiledOf(state, lot),
     loads: loads.map((load) => load.id),
     confirmed: batch.confirmed
       .filter((one) => one.held)
@@ -175,6 +186,21 @@ export function batchLog(state: State, batch: Batch, now: number): BatchLog {
     heard: (loads.length > 0 ? loads : [batch]).flatMap((one) => heardOf(state, one)),
     ...judged,
   };
+}
+
+/** Jars found spoiled, those found at one time together. */
+function spoiledOf(state: State, lot: BatchLot): BatchLog["spoiled"] {
+  const found = new Map<string, BatchLog["spoiled"][number]>();
+  for (const { gone, number, guessed } of lot.jars) {
+    if (gone?.what !== "spoiled") continue;
+    const { at, sign = "off" } = gone;
+    const known = found.get(`${at} ${sign}`);
+    const one = known ?? { at: iso(state, at), fate: "spoiled", count: 0, jars: [], sign };
+    one.count += 1;
+    if (!guessed && number > 0) one.jars.push(number);
+    found.set(`${at} ${sign}`, one);
+  }
+  return [...found.values()];
 }
 
 function heardOf(state: State, { heard }: Load | Batch): BatchLog["heard"] {
@@ -242,10 +268,16 @@ function stageLog(
 }
 
 /** The least of its loads' unbroken minutes, and all their restarts. */
-function processOf(batch: Batch, loads: Load[], now: number): ProcessLog | null {
+function processOf(
+  state: State,
+  { batch, lot }: LotOf,
+  loads: Load[],
+  now: number,
+): ProcessLog | null {
   const logs = loads.flatMap((load) => {
-    const part = load.parts.find((one) => one.batch === batch.id);
-    return part && part.jars > part.again ? (processLog(load, now) ?? []) : [];
+    const part = load.parts.find((one) => one.lot === lot.id);
+    const counts = part && tally(state, load, part);
+    return counts && counts.jars > counts.again ? (processLog(load, now) ?? []) : [];
   });
   const [first] = logs;
   if (!first) {
@@ -294,8 +326,8 @@ function loadLog(state: State, load: Load, now: number): LoadLog {
     id: load.id,
     canner: load.canner,
     jar: load.terms?.jar ?? null,
-    jars: load.parts.reduce((sum, part) => sum + part.jars, 0),
-    batches: load.parts.map((part) => ({ id: part.batch, jars: part.jars })),
+    jars: loadJars(state, load).length,
+    batches: load.parts.map((part) => ({ id: part.lot, jars: jarsIn(state, load, part).length })),
     process: processLog(load, now),
     ...judged,
   };

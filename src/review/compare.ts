@@ -1,7 +1,8 @@
 /** Lots of one recipe side by side: yield, jars, departures, time, and what tasters said. */
 
 import { batchDeviations } from "../kitchen/deviations.ts";
-import { jarCounts, loadsOf } from "../kitchen/jars.ts";
+import { loadsOf, lotCounts } from "../kitchen/jars/canner-room.ts";
+import { type LotOf, lotsIn, readyOf } from "../kitchen/jars/lots.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, StageRun, State } from "../kitchen/state.ts";
 import { wallOf } from "../kitchen/state.ts";
@@ -57,26 +58,27 @@ export function handsOnMinutes(state: State, batch: Batch): number {
   };
   const own = batch.stages.reduce((sum, run) => sum + took(run), 0);
   const loads = loadsOf(state, batch).flatMap((load) => {
-    const sharing = Math.max(1, load.parts.length);
+    const sharing = Math.max(1, new Set(load.parts.map((part) => part.batch)).size);
     return load.stages.map((run) => took(run) / sharing);
   });
   return Math.round(own + loads.reduce((sum, minutes) => sum + minutes, 0));
 }
 
-/** A lot is identified by its variety, or by its batch where it has none. */
-function lotName(batch: Batch): string {
-  return batch.lot.variety ?? `batch ${batch.id}`;
+/** A lot is identified by its variety, or by its id where it has none. */
+function lotName({ lot }: LotOf): string {
+  return lot.variety ?? `batch ${lot.id}`;
 }
 
-function lotLine(state: State, batch: Batch, now: number): LotLine {
-  const deviations = batchDeviations(state, batch, now);
-  const counts = jarCounts(state, batch);
-  const jars = batch.option ? counts.processed : batch.ready;
-  const { weightLb } = batch.lot;
+function lotLine(state: State, one: LotOf, now: number): LotLine {
+  const { batch, lot } = one;
+  const deviations = batchDeviations(state, batch, now, lot);
+  const counts = lotCounts(state, batch, lot);
+  const jars = batch.option ? counts.processed : readyOf(lot).length;
+  const { weightLb } = lot;
   const pints = batch.jar ? (jars * JAR_CUPS[batch.jar]) / JAR_CUPS.pint : null;
   return {
-    batch: batch.id,
-    variety: lotName(batch),
+    batch: lot.id,
+    variety: lotName(one),
     begun: dateOf(wallOf(state, batch.begunAt), state.zone),
     weightLb,
     jar: batch.jar,
@@ -85,8 +87,8 @@ function lotLine(state: State, batch: Batch, now: number): LotLine {
     failed: counts.failed,
     pintsPerLb: weightLb && pints !== null ? Math.round((pints / weightLb) * 100) / 100 : null,
     deviations: deviations.map((one) => one.code),
-    handsOnMinutes: handsOnMinutes(state, batch),
-    verdict: judgeBatch(state, batch, deviations).verdict,
+    handsOnMinutes: Math.round(handsOnMinutes(state, batch) / batch.lots.length),
+    verdict: judgeBatch(state, batch, deviations, lot).verdict,
   };
 }
 
@@ -105,7 +107,8 @@ export function compareLots(
   });
   const [first] = batches;
   if (!first) return undefined;
-  const nameOf = new Map(batches.map((batch) => [batch.id, lotName(batch)]));
+  const lots = batches.flatMap(lotsIn).filter(({ lot }) => lot.abandonedAt === undefined);
+  const nameOf = new Map(lots.map((one) => [one.lot.id, lotName(one)]));
   const things = [...new Set(nameOf.values())];
   const votes = state.preferences.flatMap(({ at, batch, over, taster }) => {
     const thing = nameOf.get(batch);
@@ -125,7 +128,7 @@ export function compareLots(
   return {
     recipe,
     title: first.recipe.title,
-    lots: batches.map((batch) => lotLine(state, batch, now)),
+    lots: lots.map((one) => lotLine(state, one, now)),
     pairs: pairResults(things, votes),
     loose: [...loose].map(([variety, count]) => ({ variety, count })),
     scores: scoreTables(things, tastings),

@@ -1,8 +1,10 @@
 /**
  * One season in numbers: what was put up, what it took, what departed from recipes, what was eaten.
  */
+
 import { batchDeviations } from "../kitchen/deviations.ts";
-import { jarCounts } from "../kitchen/jars.ts";
+import { jarCounts } from "../kitchen/jars/canner-room.ts";
+import { lotsIn, sum, weightLb } from "../kitchen/jars/lots.ts";
 import { type Batch, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { AVOIDING } from "./avoiding.ts";
@@ -90,10 +92,7 @@ export function seasonOf(
     const counts = jarCounts(state, batch);
     season.lost.failed += counts.failed;
     season.lost.broken += counts.broken;
-  }
-  const ids = new Set(batches.map((batch) => batch.id));
-  for (const one of state.spoiledJars) {
-    if (ids.has(one.batch)) season.lost.spoiled += one.count;
+    season.lost.spoiled += counts.spoiled;
   }
   season.deviations = [...codes]
     .map(([code, { count, batches: of }]) => {
@@ -122,13 +121,13 @@ function addMethod(season: Season, state: State, batch: Batch, now: number): voi
   }
   const tenths = (value: number) => Math.round(value * 10) / 10;
   line.batches += 1;
-  line.weightLb = tenths(line.weightLb + (batch.lot.weightLb ?? 0));
+  line.weightLb = tenths(line.weightLb + (weightLb(batch) ?? 0));
   line.handsOnHours = tenths(line.handsOnHours + handsOnMinutes(state, batch) / 60);
   const end = batch.endedAt ?? now;
   line.hours = tenths(line.hours + (end - batch.begunAt) / (60 * MINUTE_MS));
-  const { groups, discarded } = shelfJars(state, batch, now);
-  season.lost.discarded += discarded;
-  for (const group of groups) {
+  const lots = lotsIn(batch).map((one) => shelfJars(state, one, now));
+  season.lost.discarded += sum(lots, ({ discarded }) => discarded);
+  for (const group of lots.flatMap(({ groups }) => groups)) {
     if (group.keep !== "shelf") line.coldJars += group.jars;
     else {
       const size = batch.jar ?? "jar";
@@ -146,16 +145,17 @@ type Use = UseLine & { first: string; last: string };
 function eatenOf(state: State, batches: readonly Batch[], now: number): UseLine[] {
   const today = dateOf(wallOf(state, now), state.zone);
   const lines = new Map<string, Use>();
-  for (const batch of batches) {
-    const sealed = shelfJars(state, batch, now).groups.filter((group) => group.sealed);
+  for (const one of batches.flatMap(lotsIn)) {
+    const { batch, lot } = one;
+    const sealed = shelfJars(state, one, now).groups.filter((group) => group.sealed);
     const putUp = sealed.reduce((sum, group) => sum + group.jars, 0);
     if (putUp === 0) continue;
-    const key = `${batch.recipe.id}\n${batch.lot.variety ?? ""}\n${batch.jar ?? ""}`;
+    const key = `${batch.recipe.id}\n${lot.variety ?? ""}\n${batch.jar ?? ""}`;
     const begun = dateOf(wallOf(state, batch.endedAt ?? batch.begunAt), state.zone);
     const line = lines.get(key) ?? {
       recipe: batch.recipe.id,
       title: `${batch.recipe.title}${batch.jar ? `, ${batch.jar}s` : ""}`,
-      variety: batch.lot.variety,
+      variety: lot.variety,
       putUp: 0,
       opened: 0,
       left: 0,
@@ -165,11 +165,11 @@ function eatenOf(state: State, batches: readonly Batch[], now: number): UseLine[
       last: "",
     };
     line.putUp += putUp;
-    line.opened += Math.min(putUp, openedOf(state, batch));
+    line.opened += Math.min(putUp, openedOf(lot));
     if (begun < line.first) line.first = begun;
-    for (const one of state.openedJars) {
-      if (one.batch !== batch.id) continue;
-      const on = dateOf(wallOf(state, one.at), state.zone);
+    for (const { left } of lot.jars) {
+      if (!left) continue;
+      const on = dateOf(wallOf(state, left.at), state.zone);
       if (on > line.last) line.last = on;
     }
     lines.set(key, line);

@@ -1,5 +1,5 @@
 /** A batch's stages over time, planned and actual, for drawing. Wall milliseconds. */
-import { loadsOf } from "../kitchen/jars.ts";
+import { loadsOf } from "../kitchen/jars/canner-room.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Gap, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";

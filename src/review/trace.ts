@@ -3,7 +3,7 @@
  * coldest spot in a jar, so nothing here says what heat the food received.
  */
 
-import { loadsOf } from "../kitchen/jars.ts";
+import { loadsOf } from "../kitchen/jars/canner-room.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import {

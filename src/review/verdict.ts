@@ -2,9 +2,12 @@
  * What the record says about a batch: whether its process was done as tested, and why not. It
  * speaks only about the record, never about the food.
  */
-import { batchDeviations } from "../kitchen/deviations.ts";
-import { loadsOf } from "../kitchen/jars.ts";
+import { batchDeviations, ownDeviations } from "../kitchen/deviations.ts";
+import { loadsOf } from "../kitchen/jars/canner-room.ts";
+import type { BatchLot, Jar } from "../kitchen/jars/jar.ts";
+import { isEmptied, type LotOf, tally } from "../kitchen/jars/lots.ts";
 import { dialDoubt } from "../kitchen/loads/gauge-target.ts";
+import { loadDeviations } from "../kitchen/loads/load-deviations.ts";
 import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { againstMemory } from "../kitchen/questions/guide.ts";
@@ -70,8 +73,7 @@ export function judgeLoad(state: State, load: Load): Judged {
     reasons.push(load.endAnswer ? asked.no : asked.silent);
   }
   const cool = runOfRole(load, "cooling");
-  const againAll = load.parts.every((part) => part.again - part.failedAgain >= part.jars);
-  if (cool?.endedShort && !againAll)
+  if (cool?.endedShort && !isEmptied(state, load))
     reasons.push(
       `cool-short: less than ${numberWords(COOL_HOURS.min)} hours before the seal check`,
     );
@@ -130,12 +132,25 @@ function leftOut({ stages }: Batch): string[] {
     .map(({ spec }) => `skipped: ${spec.title} left out`);
 }
 
-/** The verdict on a batch: its worst load's, and its critical factors'. */
-export function judgeBatch(state: State, batch: Batch, deviations: Deviation[]): Judged {
-  if (batch.state === "abandoned") return { verdict: "unfinished", reasons: ["abandoned"] };
+/**
+ * The verdict on a batch or on one lot of it: its worst load's, and its critical factors'.
+ * `deviations` are those of the batch or of the lot.
+ */
+export function judgeBatch(
+  state: State,
+  batch: Batch,
+  deviations: Deviation[],
+  lot?: BatchLot,
+): Judged {
+  const given = batch.state === "abandoned" || lot?.abandonedAt !== undefined;
+  if (given) return { verdict: "unfinished", reasons: ["abandoned"] };
   if (!batch.option) return judgeWithout(batch);
   const loads = loadsOf(state, batch).filter((load) =>
-    load.parts.some((part) => part.batch === batch.id && part.jars > part.again),
+    load.parts.some((part) => {
+      if (part.batch !== batch.id || (lot && part.lot !== lot.id)) return false;
+      const { jars, again } = tally(state, load, part);
+      return jars > again;
+    }),
   );
   const judged = loads.map((load) => judgeLoad(state, load));
   const reasons = judged.flatMap((one) => (one.verdict === "not-as-tested" ? one.reasons : []));
@@ -163,6 +178,31 @@ function judgeWithout(batch: Batch): Judged {
     ? "no canner process: keep it in the refrigerator"
     : `${heldBack ?? "no tested source"}: keep it in the refrigerator, never on the shelf`;
   return { verdict: "not-shelf-stable", reasons: [why] };
+}
+
+/**
+ * The verdict on one jar: the worst of its pots, its filling, its load and itself. Of a jar that
+ * went through no canner, that of its lot.
+ */
+export function judgeJar(state: State, { batch, lot }: LotOf, jar: Jar, now: number): Judged {
+  const load = jar.load === undefined ? undefined : state.loads[jar.load];
+  if (!batch.option || !load) {
+    return judgeBatch(state, batch, batchDeviations(state, batch, now, lot), lot);
+  }
+  const parts = load.parts.filter((part) => part.lot === lot.id);
+  const deviations = [
+    ...ownDeviations(state, batch, now),
+    ...loadDeviations(state, load, parts, now),
+  ];
+  const judged = judgeLoad(state, load);
+  const reasons = [...againstBatch(deviations), ...leftOut(batch)];
+  if (judged.verdict === "not-as-tested") reasons.push(...judged.reasons);
+  if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
+  if (batch.state !== "complete") {
+    return { verdict: "unfinished", reasons: ["the batch is still running"] };
+  }
+  if (judged.verdict === "unfinished") return judged;
+  return judgeSealed(state, [batch.id, load.id]) ?? { verdict: "as-tested", reasons: [] };
 }
 
 /** The verdict of a batch with its deviations worked out afresh. */

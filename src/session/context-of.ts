@@ -72,13 +72,14 @@ function namedStage({ id, spec, state }: StageRun): NamedStage {
   };
 }
 
-function namedBatch({ id, recipe, lot, mark, stages }: Batch): NamedBatch {
+function namedLots({ id, recipe, lots, stages }: Batch): NamedBatch[] {
   const { id: of, title, names } = recipe;
-  return {
+  return lots.map(({ id: lot, variety, mark }) => ({
     ...{ id, recipe: of, title, names: [...names, recipe.yield.produce], mark },
-    ...(lot.variety ? { variety: lot.variety } : {}),
+    ...(variety ? { variety } : {}),
+    ...(lots.length > 1 ? { lot } : {}),
     stages: stages.map(namedStage),
-  };
+  }));
 }
 
 function namedLoad({ id, canner, stages, loadedAt, unloadedAt }: Load): NamedLoad {
@@ -90,13 +91,13 @@ function namedLoad({ id, canner, stages, loadedAt, unloadedAt }: Load): NamedLoa
 export function thingsOf(state: State): Pick<Context, "running" | "loads" | "timers" | "onRecord"> {
   const active = activeOwners(state);
   return {
-    running: active.filter((one): one is Batch => !isLoad(one)).map(namedBatch),
+    running: active.filter((one): one is Batch => !isLoad(one)).flatMap(namedLots),
     loads: active.filter(isLoad).map(namedLoad),
     timers: Object.values(state.timers)
       .filter((timer) => timer.state === "running" || timer.state === "rang")
       .map(({ id, label, minutes }) => ({ id, label: label ?? `${minutes} minute`, minutes })),
     onRecord: {
-      batches: Object.values(state.batches).map(namedBatch),
+      batches: Object.values(state.batches).flatMap(namedLots),
       loads: Object.values(state.loads).map(namedLoad),
     },
   };

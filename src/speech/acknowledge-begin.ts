@@ -1,7 +1,9 @@
 /** Answers as a batch begins: what to expect, and what its time rests on. */
+
 import type { GuideAnswer } from "../kitchen/events.ts";
+import { batchOfLot, jarsExpected, lotOf, weightLb } from "../kitchen/jars/lots.ts";
 import { isUncompared } from "../kitchen/questions/guide.ts";
-import { batchName, upper } from "../kitchen/spoken-names.ts";
+import { batchName, calledLot, lotName, upper } from "../kitchen/spoken-names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import { opening } from "./prompts.ts";
@@ -17,15 +19,33 @@ export function openingSentence({ state }: Told, id: string): string {
   return `${opening(state, batch)}${memory}`;
 }
 
+/** A further lot in the pots of a batch. */
+export function addedSentence({ state }: Told, id: string): string {
+  const batch = batchOfLot(state, id);
+  const lot = lotOf(state, id);
+  if (!batch || !lot) return "";
+  const pounds = weightLb(batch);
+  const all = pounds === null ? "" : `, ${countWords(pounds, "pound")} in all`;
+  return `${upper(calledLot(state, { batch, lot }))} with them${all}.`;
+}
+
+/** One lot of a batch is given up. */
+export function givenUpSentence({ before }: Told, id: string): string {
+  const batch = batchOfLot(before, id);
+  const lot = lotOf(before, id);
+  return batch && lot ? `${upper(lotName({ batch, lot }))} is given up. The rest goes on.` : "";
+}
+
 /** Describes a batch after something about it was changed. */
 export function changedSentence({ state, before }: Told, id: string): string {
-  const batch = state.batches[id];
-  const was = before.batches[id];
+  const batch = batchOfLot(state, id);
+  const was = batchOfLot(before, id);
   if (!batch || !was) return "";
-  const { lot, jar, terms, expectedJars } = batch;
-  const weight =
-    lot.weightLb === was.lot.weightLb ? "" : ` ${countWords(lot.weightLb ?? 0, "pound")}.`;
-  const jars = expectedJars && jar ? ` Expect about ${expectedJars} ${jar}s.` : "";
+  const { jar, terms } = batch;
+  const pounds = weightLb(batch);
+  const expected = jarsExpected(batch);
+  const weight = pounds === weightLb(was) ? "" : ` ${countWords(pounds ?? 0, "pound")}.`;
+  const jars = expected && jar ? ` Expect about ${expected} ${jar}s.` : "";
   const longer = terms && terms.minutes !== was.terms?.minutes;
   const time = longer ? ` The tested time here is ${countWords(terms.minutes, "minute")}.` : "";
   return `${upper(batchName(batch))}.${weight}${jars}${time}`;

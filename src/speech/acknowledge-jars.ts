@@ -1,8 +1,10 @@
 /** Answers to reports about jars: filled, loaded, sealed, and what becomes of them. */
+
 import type { Disposition, FactOf } from "../kitchen/events.ts";
-import { jarCounts } from "../kitchen/jars.ts";
+import { lotCounts } from "../kitchen/jars/canner-room.ts";
+import { batchOfLot, filled, jarsExpected, lotOf, ready, sum } from "../kitchen/jars/lots.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { batchName, calledBatch } from "../kitchen/spoken-names.ts";
+import { batchName, calledLot } from "../kitchen/spoken-names.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
   DISCARD_BOIL_MINUTES,
@@ -17,22 +19,21 @@ export function nextJars(told: Told, loadId: string): string {
   const load = told.state.loads[loadId];
   const batch = load && told.state.batches[load.batch];
   const fill = batch && runOfRole(batch, "filling");
-  if (!batch || fill?.state !== "running" || batch.filled === 0 || batch.ready > 0) return "";
-  const left = (batch.expectedJars ?? 0) - batch.filled;
+  if (!batch || fill?.state !== "running" || filled(batch) === 0 || ready(batch) > 0) return "";
+  const left = (jarsExpected(batch) ?? 0) - filled(batch);
   const about = left > 0 ? `, about ${left} more` : "";
   const part = fillPart(told.state, batch, left);
   const next = `Ready for the next jars of ${batchName(batch)}${about}.`;
   return `${next}${part} Tell me how many you fill.`;
 }
 
-export function filledSentence(told: Told, batchId: string, count: number): string {
-  const batch = told.state.batches[batchId];
-  if (!batch) return "";
+export function filledSentence(told: Told, lotId: string, count: number): string {
+  const batch = batchOfLot(told.state, lotId);
+  const lot = lotOf(told.state, lotId);
+  if (!batch || !lot) return "";
   const size = batch.jar ? ` ${batch.jar}${count === 1 ? "" : "s"}` : "";
   const more =
-    batch.allFilled || !batch.option
-      ? ""
-      : " That is a full load; the rest waits for the next one.";
+    lot.allFilled || !batch.option ? "" : " That is a full load; the rest waits for the next one.";
   return `${count}${size}.${more}`;
 }
 
@@ -42,10 +43,13 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
   const [only, ...others] = fact.parts;
   const jars = only?.jars === 1 ? "1 jar" : `${only?.jars} jars`;
   const parts = fact.parts.map((part) => {
-    const batch = told.state.batches[part.batch];
-    return `${part.jars} of ${batch ? calledBatch(told.state, batch) : part.batch}`;
+    const batch = batchOfLot(told.state, part.batch);
+    const lot = lotOf(told.state, part.batch);
+    const name = batch && lot ? calledLot(told.state, { batch, lot }) : part.batch;
+    return `${part.jars} of ${name}`;
   });
-  const left = fact.parts.reduce((n, part) => n + (told.state.batches[part.batch]?.ready ?? 0), 0);
+  const batches = new Set(fact.parts.flatMap(({ batch }) => batchOfLot(told.state, batch) ?? []));
+  const left = sum([...batches], ready);
   const rest =
     left > 0
       ? ` ${left} left for the next load: keep them in the refrigerator or fill them later.`
@@ -55,10 +59,11 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
 }
 
 export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">): string {
-  const batch = told.state.batches[fact.batch];
+  const batch = batchOfLot(told.state, fact.batch);
+  const lot = lotOf(told.state, fact.batch);
   const load = told.state.loads[fact.load];
-  if (!batch || !load) return "";
-  const { sealed, failed } = jarCounts(told.state, batch);
+  if (!batch || !lot || !load) return "";
+  const { sealed, failed } = lotCounts(told.state, batch, lot);
   if (load.state === "complete") {
     return failed === 0 ? `All ${sealed} sealed.` : `${sealed} sealed, ${failed} not.`;
   }

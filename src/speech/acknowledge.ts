@@ -1,6 +1,7 @@
 import type { LinePart, Want } from "../desk/want.ts";
 import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
-import { loadsOf } from "../kitchen/jars.ts";
+import { loadsOf } from "../kitchen/jars/canner-room.ts";
+import { batchOfLot, ready } from "../kitchen/jars/lots.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
 import { factorOf } from "../kitchen/questions/factor-questions.ts";
 import {
@@ -17,7 +18,13 @@ import { disposalWords } from "../recipe/cautions.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { COOL_HOURS, DIAL_OFF_PSI } from "../reckon/trade-numbers.ts";
 import { altitudeSentence, doubtSentence, raisedSentence } from "./acknowledge-altitude.ts";
-import { changedSentence, guideSentence, openingSentence } from "./acknowledge-begin.ts";
+import {
+  addedSentence,
+  changedSentence,
+  givenUpSentence,
+  guideSentence,
+  openingSentence,
+} from "./acknowledge-begin.ts";
 import { warningSentence, withdrawnSentence } from "./acknowledge-corrections.ts";
 import {
   DISPOSED,
@@ -55,6 +62,8 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   // --- batches
   "batch-begun": (told, { batch }) => openingSentence(told, batch),
   "batch-changed": (told, { batch }) => changedSentence(told, batch),
+  "lot-added": (told, { id }) => addedSentence(told, id),
+  "lot-abandoned": (told, { batch }) => givenUpSentence(told, batch),
   "stage-begun": null,
   "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),
   "stage-skipped": () => "Left out. The log says so.",
@@ -103,7 +112,8 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "jars-filled": (told, { batch, count }) => filledSentence(told, batch, count),
   "all-filled": () => "All filled.",
   "set-aside": ({ state }, { batch, count }) => {
-    const left = state.batches[batch]?.ready ?? 0;
+    const of = batchOfLot(state, batch);
+    const left = of ? ready(of) : 0;
     return `${count} set aside for the refrigerator; ${left} to go in.`;
   },
   "jar-broken": (_, { count }) => {

@@ -5,6 +5,7 @@ import { type DueMoment, stageClock } from "../kitchen/agenda.ts";
 import { nextMatch } from "../kitchen/cron.ts";
 import { readStageDue } from "../kitchen/due-key.ts";
 import type { PlannedItem } from "../kitchen/events.ts";
+import { ready } from "../kitchen/jars/lots.ts";
 import { mayStandMinutes } from "../kitchen/loads/standing.ts";
 import { isLoad, type Owner } from "../kitchen/owners.ts";
 import {
@@ -142,7 +143,8 @@ function stageSentence(state: State, item: DueMoment, owner: Owner, run: StageRu
 /** A batch the plan began just now, or one that its time found nobody for. */
 function beginSentence(state: State, { recipe, variety, title }: PlannedItem, at: number): string {
   const batch = Object.values(state.batches).findLast((one) => {
-    return one.recipe.id === recipe && one.lot.variety === variety && one.begunAt >= at;
+    const its = one.lots.some((lot) => lot.variety === variety);
+    return one.recipe.id === recipe && its && one.begunAt >= at;
   });
   return batch
     ? `Time to begin ${batchName(batch)}, by the plan.`
@@ -161,7 +163,7 @@ function length(minutes = 0): string {
 }
 
 function filled(owner: Owner): string {
-  const jars = isLoad(owner) ? 0 : owner.ready;
+  const jars = isLoad(owner) ? 0 : ready(owner);
   return `${jars} filled jar${jars === 1 ? " stands" : "s stand"}`;
 }
 

@@ -1,5 +1,7 @@
 /** "How much dill per jar", "what headspace": answered from the recipe, scaled to what is asked. */
+
 import type { CommandOf, Meant } from "../kitchen/command.ts";
+import { weightLb } from "../kitchen/jars/lots.ts";
 import { ownerIds } from "../kitchen/meant.ts";
 import { batchName } from "../kitchen/spoken-names.ts";
 import type { Batch, State } from "../kitchen/state.ts";
@@ -17,10 +19,11 @@ import type { Known, ReadOut } from "./answers/known.ts";
 type Made = { recipe: Recipe; name: string; forLb?: number; jar?: JarSize; batch?: Batch };
 
 function madeOf(batch: Batch): Made {
-  const { recipe, lot, jar } = batch;
+  const { recipe, jar } = batch;
+  const pounds = weightLb(batch);
   return {
     ...{ recipe, name: batchName(batch), batch },
-    ...(lot.weightLb === null ? {} : { forLb: lot.weightLb }),
+    ...(pounds === null ? {} : { forLb: pounds }),
     ...(jar ? { jar } : {}),
   };
 }

@@ -2,7 +2,8 @@
 
 import { type SaidCaution, type Wording, wholeOf } from "../desk/want.ts";
 import { startByWordAt } from "../kitchen/agenda.ts";
-import { largestLoad } from "../kitchen/jars.ts";
+import { largestLoad } from "../kitchen/jars/canner-room.ts";
+import { fillingLot, jarsExpected, nextNumber } from "../kitchen/jars/lots.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { tellAt } from "../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
@@ -147,25 +148,31 @@ function marksLids(state: State, batch: Batch): boolean {
   const others = activeOwners(state).some((one) => {
     return !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun);
   });
-  return others || batch.lot.variety !== null;
+  return others || batch.lots.some(({ variety }) => variety !== null);
+}
+
+/** The mark and number of the next lid: "P 1". */
+function nextMark(batch: Batch): string {
+  const lot = fillingLot(batch);
+  return lot ? `${lot.mark} ${nextNumber(lot)}` : "";
 }
 
 /** How their lids are to be marked; how many there will be, where that was not told that day. */
 function marking(state: State, batch: Batch, now: number): string {
   const load = openLoad(state, batch);
   const told = now - batch.begunAt < DAY_MS / 2;
-  const expected = batch.expectedJars && !told ? ` About ${batch.expectedJars} ${batch.jar}s.` : "";
-  const part = fillPart(state, batch, batch.expectedJars ?? 0);
-  const { mark } = batch;
-  const lids = marksLids(state, batch) ? ` Mark the lids from ${mark} 1.` : "";
+  const expected =
+    jarsExpected(batch) && !told ? ` About ${jarsExpected(batch)} ${batch.jar}s.` : "";
+  const part = fillPart(state, batch, jarsExpected(batch) ?? 0);
+  const lids = marksLids(state, batch) ? ` Mark the lids from ${nextMark(batch)}.` : "";
   const wait = load || !batch.option ? "" : " Wait for the canner.";
   return `${wait}${expected}${part}${lids}`;
 }
 
 /** "Fill to half an inch, lids from D 1." */
 function briefFill(state: State, batch: Batch, { spec }: StageRun): string {
-  const lids = marksLids(state, batch) ? `, lids from ${batch.mark} 1` : "";
-  const part = fillPart(state, batch, batch.expectedJars ?? 0);
+  const lids = marksLids(state, batch) ? `, lids from ${nextMark(batch)}` : "";
+  const part = fillPart(state, batch, jarsExpected(batch) ?? 0);
   const space = INCHES[batch.recipe.headspaceIn ?? 0];
   const fill = upper(spec.title);
   const to = space === undefined ? fill : `${fill.replace(/ the jars$/, "")} to ${space}`;
@@ -197,7 +204,7 @@ function sealTimes(state: State, run: StageRun, now: number): string {
  * will be none because nobody tested it, that is said before the work is done.
  */
 export function opening(state: State, batch: Batch): string {
-  const about = batch.expectedJars ? `about ${batch.expectedJars} ${batch.jar}s.` : "";
+  const about = jarsExpected(batch) ? `about ${jarsExpected(batch)} ${batch.jar}s.` : "";
   if (hasTwin(state, batch)) return about || "begun.";
   const jars = about && ` Expect ${about}`;
   const cold = batch.recipe.tested ? "" : ` ${whyOffTheShelf(batch.recipe)}.`;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { decide } from "../../src/kitchen/decide/decide.ts";
+import { filled } from "../../src/kitchen/jars/lots.ts";
 import { theLibrary } from "../scenarios/play.ts";
 import { at, commandOf, Story, told } from "./story.ts";
 
@@ -50,7 +51,7 @@ describe("jars that are reported filled", () => {
       story.happened(1, { type: "stage-done", owner: batch.id, stage: run.id });
     }
     expect(told(story.says(2, "jars-filled", { count }))).toMatch(/can't be right|none filled/i);
-    expect(batch.filled).toBe(0);
+    expect(filled(batch)).toBe(0);
   });
 });
 
@@ -128,12 +129,12 @@ describe("a disposition", () => {
   it("to reprocess uses the hot pack, each batch of the load its own", () => {
     const story = new Story();
     const batch = story.begins(0, "peaches", { pack: "raw", jar: "quart" });
-    const load = story.loads(90, batch, 5);
+    story.loads(90, batch, 5);
     story.says(100, "boiling", { covered: true });
     story.says(105, "done", { target: "jars" }, { confirmed: true });
     expect(told(story.says(106, "disposition", { what: "reprocess" }))).toContain("disposed");
-    expect(batch).toMatchObject({ pack: "hot", again: 5, allFilled: false });
-    expect(load.parts[0]).toMatchObject({ again: 5, sealed: 0 });
+    expect(batch).toMatchObject({ pack: "hot" });
+    expect(batch.lots[0]).toMatchObject({ again: 5, allFilled: false });
   });
 });
 
@@ -145,14 +146,14 @@ describe("a second batch of the same recipe", () => {
       "Name a variety",
     );
     const other = story.begins(2, "dilled-green-beans", { variety: "Provider" });
-    expect(other.mark).toBe("P");
+    expect(other.lots[0]?.mark).toBe("P");
   });
 
   it("gets a different lid mark from one that begins with the same letter", () => {
     const story = new Story();
     const first = story.begins(0, "dilled-green-beans", { variety: "Provider" });
     const second = story.begins(0, "dilled-green-beans", { variety: "Purple Queen" });
-    expect([first.mark, second.mark]).toEqual(["P", "PU"]);
+    expect([first, second].map(({ lots }) => lots[0]?.mark)).toEqual(["P", "PU"]);
   });
 });
 

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { cannotShare, capacity, countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
+import {
+  cannotShare,
+  capacity,
+  countTrouble,
+  jarCounts,
+} from "../../src/kitchen/jars/canner-room.ts";
 import { openLoad, sharers } from "../../src/kitchen/loads/open-load.ts";
 import { isLoad } from "../../src/kitchen/owners.ts";
 import { batchName, lidMark } from "../../src/kitchen/spoken-names.ts";

@@ -1,6 +1,8 @@
 /** What a verdict says, word for word, where each of its conditions is just met or just missed. */
+
 import { describe, expect, it } from "vitest";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
+import { loadJars } from "../../src/kitchen/jars/lots.ts";
 import { runOfRole } from "../../src/kitchen/owners.ts";
 import type { Batch, Load, State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS } from "../../src/kitchen/time.ts";
@@ -23,9 +25,9 @@ function copied(id = PRESSURE): { state: State; load: Load; batch: Batch } {
   return { state, load, batch };
 }
 
-function reasonsOf(change: (load: Load) => void, id = PRESSURE): string[] {
+function reasonsOf(change: (load: Load, state: State) => void, id = PRESSURE): string[] {
   const { state, load } = copied(id);
-  change(load);
+  change(load, state);
   return judgeLoad(state, load).reasons;
 }
 
@@ -76,14 +78,17 @@ describe("the reasons of a load", () => {
 
   it("are a cooling cut short, unless every jar goes through again", () => {
     const short = (again: number, failedAgain = 0) =>
-      reasonsOf((load) => {
+      reasonsOf((load, state) => {
         const cool = runOfRole(load, "cooling");
         if (cool) cool.endedShort = true;
-        const [part] = load.parts;
-        if (part) Object.assign(part, { again, failedAgain });
-        load.parts = part ? [part, { ...part, again: part.jars }] : [];
+        loadJars(state, load).forEach((jar, index) => {
+          if (index < again) jar.gone = { what: "again", at: 0 };
+          if (index < failedAgain) jar.seal = "failed";
+          else delete jar.seal;
+        });
       }).join();
-    const jars = copied().load.parts[0]?.jars ?? 0;
+    const given = copied();
+    const jars = loadJars(given.state, given.load).length;
     expect(short(0)).toMatch(/^cool-short/);
     expect(short(jars)).toBe("");
     expect(short(jars, 1)).toMatch(/^cool-short/);
@@ -152,7 +157,7 @@ describe("the verdict on a batch", () => {
 
   it("judges no load whose jars of it all went again", () => {
     const { state, batch, load } = copied();
-    for (const part of load.parts) part.again = part.jars;
+    for (const jar of loadJars(state, load)) jar.gone = { what: "again", at: 0 };
     expect(judgeBatch(state, batch, []).reasons).toEqual(["no jars were processed"]);
   });
 

@@ -276,7 +276,7 @@ describe("hostile text", () => {
     terminal.type("start the dilly beans\r");
     const batch = Object.values(made.kitchen.session.state.batches)[0]!;
     batch.recipe = { ...batch.recipe, title: EVIL };
-    batch.lot.variety = EVIL;
+    for (const lot of batch.lots) lot.variety = EVIL;
     for (const run of batch.stages) {
       run.spec = { ...run.spec, title: EVIL, say: EVIL, cautions: [EVIL], pot: EVIL };
     }

@@ -1,5 +1,6 @@
 import type { Command, Intent } from "../../src/kitchen/command.ts";
-import { largestLoad } from "../../src/kitchen/jars.ts";
+import { largestLoad } from "../../src/kitchen/jars/canner-room.ts";
+import { filled, jarsExpected, weightLb } from "../../src/kitchen/jars/lots.ts";
 import { openLoad } from "../../src/kitchen/loads/open-load.ts";
 import { activeOwners, isLoad, type Owner } from "../../src/kitchen/owners.ts";
 import { questions } from "../../src/kitchen/questions/questions.ts";
@@ -121,7 +122,7 @@ export class DrawnCook {
     }
     const beyond = isLoad(owner)
       ? 0
-      : Math.max(0, (owner.lot.weightLb ?? 0) - owner.recipe.yield.weightLb);
+      : Math.max(0, (weightLb(owner) ?? 0) - owner.recipe.yield.weightLb);
     const typical = run.spec.typicalMinutes + (run.spec.minutesPerLb ?? 0) * beyond;
     const minutes = this.minutes(owner, run, Math.max(1, typical));
     this.work = { owner: owner.id, run, from: now, to: now + minutes * MINUTE_MS };
@@ -151,7 +152,7 @@ export class DrawnCook {
       return;
     }
     const holds = owner.jar ? largestLoad(state, owner.jar) : 9;
-    const left = Math.max(1, (owner.expectedJars ?? holds) - owner.filled);
+    const left = Math.max(1, (jarsExpected(owner) ?? holds) - filled(owner));
     this.say("jars-filled", { count: Math.min(holds, left), size: owner.jar }, owner);
     this.drawn.delete(`${owner.id}/${work.run.id}`);
   }

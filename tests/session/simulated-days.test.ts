@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Command } from "../../src/kitchen/command.ts";
 import type { PlannedItem } from "../../src/kitchen/events.ts";
 import { historyOf } from "../../src/kitchen/events.ts";
+import { allFilled, ready } from "../../src/kitchen/jars/lots.ts";
 import type { State } from "../../src/kitchen/state.ts";
 import { HOUR_MS } from "../../src/kitchen/time.ts";
 import { EIGHT, saturdayKitchen } from "../scenarios/saturday-kitchen.ts";
@@ -18,7 +19,7 @@ function isOver(state: State): boolean {
   const batches = Object.values(state.batches);
   return (
     batches.length === 3 &&
-    batches.every((batch) => batch.allFilled && batch.ready === 0) &&
+    batches.every((batch) => allFilled(batch) && ready(batch) === 0) &&
     loads.every((load) => load.unloadedAt !== undefined)
   );
 }

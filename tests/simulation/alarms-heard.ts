@@ -2,6 +2,7 @@
 
 import { readStageDue } from "../../src/kitchen/due-key.ts";
 import { historyOf } from "../../src/kitchen/events.ts";
+import { onlyVariety } from "../../src/kitchen/jars/lots.ts";
 import { rulesOf } from "../../src/kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../src/kitchen/state.ts";
 import type { SpokenSentence } from "../../src/ports/voice.ts";
@@ -27,7 +28,8 @@ function namesOf(state: State, owner: string): string[][] {
     const batch = state.batches[id];
     if (!batch) return [];
     const { title, called = title } = batch.recipe;
-    return [batch.lot.variety === null ? [title, called] : [batch.lot.variety]];
+    const variety = onlyVariety(batch);
+    return [variety === null ? [title, called] : [variety]];
   });
 }
 

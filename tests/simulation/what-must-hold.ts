@@ -3,7 +3,7 @@ import { isDeepStrictEqual } from "node:util";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
-import { countTrouble, jarCounts } from "../../src/kitchen/jars.ts";
+import { countTrouble, jarCounts } from "../../src/kitchen/jars/canner-room.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import { keepSnapshot, readSnapshot } from "../../src/session/reading/snapshot.ts";
 import { slowJars, slowLateness, slowTimers } from "./slow-counts.ts";

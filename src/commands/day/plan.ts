@@ -2,7 +2,7 @@
 
 import { answeredName } from "../../kitchen/decide/begin/begin-gate.ts";
 import type { QuietHours } from "../../kitchen/events.ts";
-import { capacity } from "../../kitchen/jars.ts";
+import { capacity } from "../../kitchen/jars/canner-room.ts";
 import type { State } from "../../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { futureMomentsAt } from "../../language/values/future-times.ts";

@@ -1,9 +1,13 @@
 /** Deciding on changes to a running batch, and on stages that are left out. */
+
 import { refusedJar } from "../../recipe/choose-process.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
-import { largestLoad } from "../jars.ts";
+import type { DatedFact } from "../events.ts";
+import { largestLoad } from "../jars/canner-room.ts";
+import { filled, lotsIn } from "../jars/lots.ts";
 import { termsFor } from "../loads/next-load.ts";
 import { openLoad } from "../loads/open-load.ts";
+import { lotsOf } from "../meant.ts";
 import { isLoad } from "../owners.ts";
 import { batchName, ownerName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -12,7 +16,16 @@ import type { Batch, StageRun } from "../state.ts";
 import { admittedVariety } from "./begin/begin-gate.ts";
 import { batchFor, expectedJars, HEAVIEST_LB } from "./decide-batch.ts";
 import { candidateStages, choicesOf } from "./decide-stages.ts";
-import { askWhich, askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
+import {
+  askWhich,
+  askWhichLot,
+  askYes,
+  type Deciding,
+  type Decision,
+  done,
+  refOf,
+  refused,
+} from "./decision.ts";
 
 type Changed = { jar: JarSize | null; terms: Batch["terms"]; ask?: string };
 
@@ -24,10 +37,20 @@ export function decideChange(deciding: Deciding<"change-batch">): Decision {
   const found = batchFor(deciding, live, "Nothing to change");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
-  const chosen = { ...wish, chosen: [{ owner: batch.id }] };
   const { moreLb } = slots;
-  const before = batch.lot.weightLb;
-  if (moreLb !== undefined && before === undefined) {
+  const ofLot = [moreLb, slots.weightLb, slots.variety, slots.name].some(
+    (one) => one !== undefined,
+  );
+  const refs = wish.chosen ?? wish.command.ref?.running ?? [];
+  const named = lotsOf(deciding.state, refs).filter((one) => one.batch === batch);
+  const [one, other] = named.length > 0 ? named : lotsIn(batch);
+  if (!one) return refused(`Nothing of ${batchName(batch)} is left.`);
+  if (ofLot && other)
+    return askWhichLot(wish, "Which batch:", named.length > 0 ? named : lotsIn(batch));
+  const { lot: meant } = one;
+  const chosen = { ...wish, chosen: [refOf(one)] };
+  const before = meant.weightLb;
+  if (moreLb !== undefined && before === null) {
     return refused(`How many pounds of ${batchName(batch)} are there now in all?`);
   }
   const weightLb = moreLb === undefined ? slots.weightLb : (before ?? 0) + moreLb;
@@ -35,28 +58,34 @@ export function decideChange(deciding: Deciding<"change-batch">): Decision {
     return refused(`${weightLb} pounds can't be right. How much is there?`);
   }
   const name = slots.variety ?? slots.name;
-  const gate = name === undefined ? undefined : admittedVariety(deciding, batch, name);
+  const gate = name === undefined ? undefined : admittedVariety(deciding, batch, meant, name);
   if (gate && "kind" in gate) return gate.kind === "ask" ? { ...gate, wish: chosen } : gate;
   const jar = slots.jar === undefined ? undefined : jarChanged(deciding, batch, slots.jar);
   if (typeof jar === "string") return refused(jar);
   if (jar?.ask && gate && gate.facts.length > 0)
     return refused("One thing at a time: say it again.");
   if (jar?.ask && wish.confirmed !== true) return askYes(chosen, jar.ask);
-  const lot = {
-    ...batch.lot,
-    ...(weightLb === undefined ? {} : { weightLb }),
-    ...(gate ? { variety: gate.variety } : {}),
-  };
   const size = jar?.jar ?? batch.jar;
-  return done(...(gate?.facts ?? []), {
-    type: "batch-changed",
-    batch: batch.id,
-    lot,
-    jar: size,
-    terms: jar ? jar.terms : batch.terms,
-    expectedJars: expectedJars(batch.recipe, lot, size),
-    t: now,
-  });
+  const facts = (ofLot ? [meant] : batch.lots).map(
+    ({ variety, foods, pickedAt, ...of }): DatedFact => {
+      const lot = {
+        variety: gate ? gate.variety : variety,
+        ...(foods ? { foods } : {}),
+        weightLb: weightLb ?? of.weightLb,
+        pickedAt,
+      };
+      return {
+        type: "batch-changed",
+        batch: of.id,
+        lot,
+        jar: size,
+        terms: jar ? jar.terms : batch.terms,
+        expectedJars: expectedJars(batch.recipe, lot, size),
+        t: now,
+      };
+    },
+  );
+  return done(...(gate?.facts ?? []), ...facts);
 }
 
 /** Another size of jar, before any is filled and where it was tested; or why not. */
@@ -64,7 +93,7 @@ function jarChanged(deciding: Deciding, batch: Batch, jar: JarSize): Changed | s
   const { state, library } = deciding;
   if (batch.jar === null) return `${upper(batchName(batch))} goes into no jars.`;
   if (batch.jar === jar) return `They are ${jar}s already.`;
-  if (batch.filled > 0 || batch.loads.some((id) => state.loads[id]?.loadedAt !== undefined)) {
+  if (filled(batch) > 0 || batch.loads.some((id) => state.loads[id]?.loadedAt !== undefined)) {
     return `Jars are filled already, in ${batch.jar}s: the size stays as it is.`;
   }
   const larger = refusedJar(batch.recipe, jar);

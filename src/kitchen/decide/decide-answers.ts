@@ -2,7 +2,7 @@
 
 import { type AnswerMeant, type CommandOf, commandOf } from "../command.ts";
 import type { Canner, DatedFact, GaugeRecord } from "../events.ts";
-import { unaccounted } from "../jars.ts";
+import { tally } from "../jars/lots.ts";
 import { inCanner } from "../owners.ts";
 import { doubtAnswer } from "../questions/altitude-doubts.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
@@ -214,11 +214,12 @@ function unitWanted({ state, wish }: Deciding<"answer">): string {
 /** How many jars were found broken at unloading: at most those that went in. */
 function brokenAnswer({ state, now }: Present, question: Question, count: number): Decision {
   const load = state.loads[question.about ?? ""];
-  const part = load?.parts.find((one) => one.batch === question.detail);
-  if (!part || !(Number.isInteger(count) && count >= 0 && count <= unaccounted(part))) {
+  const part = load?.parts.find((one) => one.lot === question.detail);
+  const left = load && part ? tally(state, load, part).unaccounted : 0;
+  if (!part || !(Number.isInteger(count) && count >= 0 && count <= left)) {
     return refused(question.text);
   }
-  return done({ type: "jar-broken", batch: part.batch, count, t: now });
+  return done({ type: "jar-broken", batch: part.lot, count, t: now });
 }
 
 function sealsAnswer(deciding: Deciding<"answer">, number: number): Decision {

@@ -81,7 +81,9 @@ export function decideBegin(deciding: Deciding<"begin">): Decision {
     (one) =>
       !isLoad(one) &&
       one.recipe.id === found.id &&
-      one.lot.variety === lot.variety &&
+      one.lots.some(({ variety, abandonedAt }) => {
+        return variety === lot.variety && abandonedAt === undefined;
+      }) &&
       one.state !== "complete",
   );
   if (twin && !isLoad(twin)) {

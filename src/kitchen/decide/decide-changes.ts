@@ -3,6 +3,7 @@
 import { gateAddition } from "../../recipe/foods/addition-gate.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
+import { ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
@@ -19,7 +20,7 @@ function ableBatches(state: State): Batch[] {
   });
   const open = running.filter((batch) => {
     const fill = runOfRole(batch, "filling");
-    return batch.ready > 0 || (fill !== undefined && !isOver(fill));
+    return ready(batch) > 0 || (fill !== undefined && !isOver(fill));
   });
   return open.length > 0 ? open : running;
 }
@@ -53,7 +54,7 @@ export function decideToppedUp(deciding: Deciding<"topped-up">): Decision {
   if ("outcome" in found) return kettle ? { kind: "tell" } : found.outcome;
   const { batch } = found;
   // The canner itself is topped up with water while it runs.
-  if (kettle && batch.ready === 0) return { kind: "tell" };
+  if (kettle && ready(batch) === 0) return { kind: "tell" };
   // The recipe's own water is in the brine already: more of it is not the recipe's.
   const ingredients = batch.recipe.ingredients.filter(({ role }) => role !== "water");
   const recipe = { ...batch.recipe, ingredients };

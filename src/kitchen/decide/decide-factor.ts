@@ -1,7 +1,8 @@
 /** Deciding on what is said about critical factors: confirmed, denied, or taken back. */
+
 import type { Confirm } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { jarCounts } from "../jars.ts";
+import { inStore } from "../jars/change-jars.ts";
 import { batchesOf, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import { factorOf, heldBy } from "../questions/factor-questions.ts";
@@ -156,10 +157,7 @@ function changeAnswer({ state, now, wish }: Deciding<"factor">): Decision {
 
 /** Finished batches that have jars left, newest first. */
 function notEaten(state: State): Batch[] {
-  const left = (batch: Batch) => {
-    const gone = state.openedJars.filter((one) => one.batch === batch.id);
-    return jarCounts(state, batch).sealed > gone.reduce((sum, one) => sum + one.count, 0);
-  };
+  const left = (batch: Batch) => batch.lots.some((lot) => inStore(lot, true).length > 0);
   return Object.values(state.batches)
     .filter((batch) => batch.state === "complete" && left(batch))
     .toReversed();

@@ -1,20 +1,30 @@
 import type { JarSize } from "../../recipe/recipe.ts";
-import type { SlotsOf, SpokenJarSize } from "../command.ts";
+import type { Ref, SlotsOf, SpokenJarSize } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { cannerOf, cannotShare, capacity, loadsOf, unaccounted } from "../jars.ts";
+import { cannerOf, cannotShare, capacity, loadsOf } from "../jars/canner-room.ts";
+import {
+  filledOf,
+  fillingLot,
+  type LotOf,
+  lotsIn,
+  partOf,
+  ready,
+  readyOf,
+  tally,
+} from "../jars/lots.ts";
 import { termsFor } from "../loads/next-load.ts";
-import { batchesOf, namesOnlySort, ownerIds } from "../meant.ts";
+import { lotsOf, namesOnlySort } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
-import { batchName, upper } from "../spoken-names.ts";
+import { batchName, lotName, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { expectedJars } from "./decide-batch.ts";
-import { firstJar } from "./decide-stages.ts";
 import {
   askNumber,
   askWhichBatch,
+  askWhichLot,
   askYes,
   type Deciding,
   type Decision,
@@ -42,29 +52,29 @@ function activeBatches(state: State): Batch[] {
 
 const NO_JARS = "No jars of that are filled yet.";
 
-/** The batch a report about jars is for: the one named, or the only possible one; else it asks. */
-function oneBatch(
+/** The lot a report about jars is for: the one named, or the only possible one; else it asks. */
+function oneLot(
   deciding: Deciding,
-  test: (batch: Batch) => boolean,
+  test: (one: LotOf) => boolean,
   none: string,
-): { batch: Batch } | { outcome: Decision } {
+): LotOf | { outcome: Decision } {
   const { state, wish } = deciding;
-  const able = activeBatches(state).filter(test);
+  const able = activeBatches(state).flatMap(lotsIn).filter(test);
   const named = wish.chosen ?? wish.command.ref?.running;
   let list = able;
   if (named) {
-    const ids = ownerIds(named);
-    list = able.filter((batch) => ids.has(batch.id));
+    const meant = new Set(lotsOf(state, named).map(({ lot }) => lot));
+    list = able.filter(({ lot }) => meant.has(lot));
   } else if (able.length > 1) {
-    const focused = able.filter((batch) => batch.id === state.focus);
+    const focused = able.filter(({ batch }) => batch.id === state.focus);
     if (focused.length === 1) list = focused;
   }
-  const [batch] = list;
-  if (!batch) return { outcome: refused(none) };
+  const [one] = list;
+  if (!one) return { outcome: refused(none) };
   if (list.length > 1) {
-    return { outcome: askWhichBatch(wish, "Which batch:", list) };
+    return { outcome: askWhichLot(wish, "Which batch:", list) };
   }
-  return { batch };
+  return one;
 }
 
 /**
@@ -93,7 +103,12 @@ function beforeFilling(batch: Batch): string | undefined {
 export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   const { state, now, wish, library } = deciding;
   const { slots } = wish.command;
-  const found = oneBatch(deciding, mayFill(state, now), "Nothing is to be filled now.");
+  const fills = mayFill(state, now);
+  // Lots are filled one after the other: without a name, the one in hand is meant.
+  const named = wish.chosen ?? wish.command.ref?.running;
+  const inHand = ({ batch, lot }: LotOf) => named !== undefined || fillingLot(batch) === lot;
+  const live = ({ batch, lot }: LotOf) => lot.abandonedAt === undefined && fills(batch);
+  const found = oneLot(deciding, (one) => live(one) && inHand(one), "Nothing is to be filled now.");
   if ("outcome" in found) {
     const early = activeBatches(state).find(
       (batch) => runOfRole(batch, "filling")?.state === "waiting",
@@ -102,16 +117,17 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     if (notYet) return refused(notYet);
     return found.outcome;
   }
-  const { batch } = found;
-  const inLoads = batch.filled - batch.ready;
-  const allIn = batch.allFilled && batch.ready === 0 && batch.again === 0 && inLoads > 0;
+  const { batch, lot } = found;
+  const stand = readyOf(lot).length;
+  const inLoads = filledOf(lot) - stand;
+  const allIn = lot.allFilled && stand === 0 && lot.again === 0 && inLoads > 0;
   if (allIn && !wish.confirmed) {
-    const known = `I have all ${inLoads} of ${batchName(batch)} filled already.`;
+    const known = `I have all ${inLoads} of ${lotName(found)} filled already.`;
     const more = slots.count === undefined ? "some" : `${slots.count}`;
     return askYes(wish, `${known} Did you fill ${more} more? Say yes or no.`);
   }
   if (slots.count === undefined) {
-    return askNumber(wish, `How many jars did you fill of ${batchName(batch)}?`);
+    return askNumber(wish, `How many jars did you fill of ${lotName(found)}?`);
   }
   if (!Number.isInteger(slots.count) || slots.count < 0 || slots.count > MOST_JARS) {
     return refused(`${slots.count} jars can't be right. How many are filled?`);
@@ -121,10 +137,10 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
       "With none filled, nothing is finished. Say how many are filled, or abandon the batch.",
     );
   }
-  const tooMany = wish.confirmed ? undefined : farTooMany(batch, slots.count, jarOf(slots.size));
+  const tooMany = wish.confirmed ? undefined : farTooMany(found, slots.count, jarOf(slots.size));
   if (tooMany) return askYes(wish, `${tooMany} Is it ${slots.count}? Say yes or no.`);
-  if (batch.ready > 0 && slots.count !== batch.ready && !wish.confirmed) {
-    const known = `I have ${batch.ready} filled of ${batchName(batch)}.`;
+  if (stand > 0 && slots.count !== stand && !wish.confirmed) {
+    const known = `I have ${stand} filled of ${lotName(found)}.`;
     return askYes(wish, `${known} Is it ${slots.count} in all? Say yes or no.`);
   }
   const size = jarOf(slots.size);
@@ -139,17 +155,21 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     );
     if (!choice.ok) return refused(`${choice.reason}.`);
   }
-  return done({ type: "jars-filled", batch: batch.id, count: slots.count, size, t: now });
+  return done({ type: "jars-filled", batch: lot.id, count: slots.count, size, t: now });
 }
 
 /** Produce yields a quarter more or less than published; over twice that is a slip (our choice). */
 const FAR_TOO_MANY = 2;
 
-/** Why a batch cannot have made this many jars; undefined where it can. */
-function farTooMany(batch: Batch, count: number, size: JarSize | null): string | undefined {
-  const { recipe, lot } = batch;
+/** Why a lot cannot have made this many jars; undefined where it can. */
+function farTooMany(
+  { batch, lot }: LotOf,
+  count: number,
+  size: JarSize | null,
+): string | undefined {
+  const { recipe } = batch;
   const expected = expectedJars(recipe, lot, size ?? batch.jar);
-  const all = batch.filled - batch.ready + count;
+  const all = filledOf(lot) - readyOf(lot).length + count;
   if (expected === null || all <= Math.max(FAR_TOO_MANY * expected, expected + 2)) return undefined;
   const jar = size ?? batch.jar ?? "jar";
   const pounds = lot.weightLb ?? recipe.yield.weightLb;
@@ -165,32 +185,37 @@ export function decideLoaded(deciding: Deciding<"loaded">): Decision {
     (owner): owner is Load => isLoad(owner) && owner.loadedAt === undefined,
   );
   if (!load) return refused(noCanner(state));
-  const waiting = activeBatches(state).filter((batch) => batch.ready > 0 && batch.option);
-  const chosen = chosenBatches(deciding, waiting);
+  const waiting = activeBatches(state)
+    .filter((batch) => batch.option)
+    .flatMap(lotsIn)
+    .filter(({ lot }) => readyOf(lot).length > 0);
+  const chosen = chosenLots(deciding, waiting);
   if (chosen.length === 0) {
     const batch = state.batches[load.batch];
-    const [other] = batchesOf(state, ref?.running ?? []);
-    if (other && other !== batch) {
-      return refused(`No jars of ${batchName(other)} are filled. Say how many are.`);
+    const [other] = lotsOf(state, ref?.running ?? []);
+    if (other && other.batch !== batch) {
+      return refused(`No jars of ${lotName(other)} are filled. Say how many are.`);
     }
     const fill = batch && runOfRole(batch, "filling");
-    if (!batch || !fill || !mayFill(state, now)(batch)) return refused("No jars are filled yet.");
-    if (slots.count === undefined) return askNumber(wish, "How many jars went in?");
+    const lot = batch && fillingLot(batch);
+    if (!lot || !fill || !mayFill(state, now)(batch)) return refused("No jars are filled yet.");
+    const { count } = slots;
+    if (count === undefined) return askNumber(wish, "How many jars went in?");
     const t = when.t;
-    const parts = [{ batch: batch.id, jars: slots.count, first: firstJar(state, batch.id) }];
     return (
-      fits(state, load, [{ batch, jars: slots.count }]) ??
+      fits(state, load, [{ batch, jars: count }]) ??
       done(
-        { type: "jars-filled", batch: batch.id, count: slots.count, size: null, t },
-        { type: "loaded", load: load.id, parts, t },
+        { type: "jars-filled", batch: lot.id, count, size: null, t },
+        { type: "loaded", load: load.id, parts: [partOf(lot, count)], t },
       )
     );
   }
-  if (!wish.chosen && ref === undefined && chosen.length > 1) {
-    const able = chosen.filter((batch) => mayShare(deciding, load, batch) === undefined);
+  const batches = [...new Set(chosen.map(({ batch }) => batch))];
+  if (!wish.chosen && ref === undefined && batches.length > 1) {
+    const able = batches.filter((batch) => mayShare(deciding, load, batch) === undefined);
     if (able.length > 1) {
       const lead = `Say ${able.length === 2 ? "both" : "all"}, or which jars went in:`;
-      return askWhichBatch(wish, lead, able, (one) => `${batchName(one)}, ${one.ready}`);
+      return askWhichBatch(wish, lead, able, (one) => `${batchName(one)}, ${ready(one)}`);
     }
   }
   return loadThese(deciding, load, chosen, slots.count, when.t);
@@ -204,15 +229,16 @@ function noCanner(state: State): string {
   return "No canner is open for jars. Begin a batch, or say the altitude first.";
 }
 
-function chosenBatches({ state, wish }: Deciding<"loaded">, waiting: Batch[]): Batch[] {
-  if (wish.chosen) {
-    const ids = ownerIds(wish.chosen);
-    return waiting.filter((batch) => ids.has(batch.id));
-  }
+function chosenLots({ state, wish }: Deciding<"loaded">, waiting: LotOf[]): LotOf[] {
+  const among = (refs: readonly Ref[]) => {
+    const meant = new Set(lotsOf(state, refs).map(({ lot }) => lot));
+    return { meant, waiting: waiting.filter(({ lot }) => meant.has(lot)) };
+  };
+  if (wish.chosen) return among(wish.chosen).waiting;
   const { ref } = wish.command;
   if (!ref || namesOnlySort(ref, "jars", "canner", "load", "all")) return waiting;
-  const named = batchesOf(state, ref.running);
-  return named.length > 0 ? waiting.filter((batch) => named.includes(batch)) : waiting;
+  const named = among(ref.running);
+  return named.meant.size > 0 ? named.waiting : waiting;
 }
 
 /** Why a batch's jars may not go into a load; undefined where they may. */
@@ -240,18 +266,19 @@ function fits(
 function loadThese(
   deciding: Deciding<"loaded">,
   load: Load,
-  batches: Batch[],
+  lots: LotOf[],
   count: number | undefined,
   t: number,
 ): Decision {
   const { state } = deciding;
-  const first = batches.find((batch) => batch.id === load.batch);
-  const ordered = first ? [first, ...batches.filter((one) => one !== first)] : batches;
+  const own = lots.filter(({ batch }) => batch.id === load.batch);
+  const ordered = [...own, ...lots.filter((one) => !own.includes(one))];
   const named = deciding.wish.chosen !== undefined || ordered.length === 1;
-  const parts: { batch: Batch; jars: number }[] = [];
-  const holds = capacity(cannerOf(state, load.canner), ordered[0]?.jar ?? "pint");
+  const parts: { one: LotOf; jars: number }[] = [];
+  const holds = capacity(cannerOf(state, load.canner), ordered[0]?.batch.jar ?? "pint");
   let room = holds;
-  for (const batch of ordered) {
+  for (const one of ordered) {
+    const { batch, lot } = one;
     const reason = mayShare(deciding, load, batch);
     if (reason) {
       if (named || deciding.wish.command.ref) {
@@ -259,28 +286,19 @@ function loadThese(
       }
       continue;
     }
-    const wanted = count !== undefined && ordered.length === 1 ? count : batch.ready;
+    const wanted = count !== undefined && ordered.length === 1 ? count : readyOf(lot).length;
     const over = count !== undefined && wanted > holds;
     if (over) return fits(state, load, [{ batch, jars: wanted }]) ?? refused("Too many jars.");
     const jars = Math.min(wanted, room);
-    if (jars > 0) parts.push({ batch, jars });
+    if (jars > 0) parts.push({ one, jars });
     room -= jars;
   }
   if (parts.length === 0) return refused("No jars are filled yet.");
-  const facts: DatedFact[] = parts
-    .filter((part) => part.jars > part.batch.ready)
-    .map((part) => ({
-      type: "jars-filled",
-      batch: part.batch.id,
-      count: part.jars,
-      size: null,
-      t,
-    }));
-  const into = parts.map((part) => ({
-    batch: part.batch.id,
-    jars: part.jars,
-    first: firstJar(state, part.batch.id),
-  }));
+  const short = parts.filter(({ one, jars }) => jars > readyOf(one.lot).length);
+  const facts = short.map(({ one, jars }): DatedFact => {
+    return { type: "jars-filled", batch: one.lot.id, count: jars, size: null, t };
+  });
+  const into = parts.map(({ one, jars }) => partOf(one.lot, jars));
   return done(...facts, { type: "loaded", load: load.id, parts: into, t });
 }
 
@@ -295,26 +313,28 @@ function countOf(slots: CountSlots, left: number | undefined): number | string {
 
 export function decideSetAside(deciding: Deciding<"set-aside">): Decision {
   const { slots } = deciding.wish.command;
-  const able = (batch: Batch) =>
-    batch.filled > 0 || runOfRole(batch, "filling")?.state === "running";
-  const found = oneBatch(deciding, able, NO_JARS);
+  const able = ({ batch, lot }: LotOf) =>
+    filledOf(lot) > 0 || runOfRole(batch, "filling")?.state === "running";
+  const found = oneLot(deciding, able, NO_JARS);
   if ("outcome" in found) return found.outcome;
-  const { batch } = found;
-  if (batch.ready === 0 && batch.loads.length > 0) {
+  const { batch, lot } = found;
+  const stand = readyOf(lot);
+  if (stand.length === 0 && batch.loads.length > 0) {
     return refused(
       "Its jars are all in the canner or out of it. Tell me if one broke or did not seal.",
     );
   }
-  const count = countOf(slots, batch.ready > 0 ? batch.ready : undefined);
+  const count = countOf(slots, stand.length > 0 ? stand.length : undefined);
   if (typeof count === "string") return refused(count);
-  return done({ type: "set-aside", batch: batch.id, count, t: deciding.now });
+  const jars = slots.jars ? { jars: slots.jars } : {};
+  return done({ type: "set-aside", batch: lot.id, count, ...jars, t: deciding.now });
 }
 
-/** Jars of a batch in its last load that are still whole and not accounted for. */
-function inLastLoad(state: State, batch: Batch): number {
-  const load = loadsOf(state, batch).at(-1);
-  const part = load?.parts.find((one) => one.batch === batch.id);
-  return part ? unaccounted(part) : 0;
+/** Jars of a lot in its last load that are still whole and not accounted for. */
+function inLastLoad(state: State, { batch, lot }: LotOf): number {
+  const load = loadsOf(state, batch).findLast((one) => one.parts.some((p) => p.lot === lot.id));
+  const part = load?.parts.find((one) => one.lot === lot.id);
+  return load && part ? tally(state, load, part).unaccounted : 0;
 }
 
 /** The closed pressure canner that a batch's last jars are in: nobody can look into it. */
@@ -327,13 +347,14 @@ function shutCanner(state: State, batch: Batch): Load | undefined {
 
 export function decideBroken(deciding: Deciding<"jar-broken">): Decision {
   const { slots } = deciding.wish.command;
-  const found = oneBatch(deciding, (batch) => batch.filled > 0, NO_JARS);
+  const found = oneLot(deciding, ({ lot }) => filledOf(lot) > 0, NO_JARS);
   if ("outcome" in found) return found.outcome;
-  const { batch } = found;
-  const shut = batch.ready > 0 ? undefined : shutCanner(deciding.state, batch);
-  if (shut) return done({ type: "broken-inside", load: shut.id, batch: batch.id, t: deciding.now });
-  const left = batch.ready > 0 ? batch.ready : inLastLoad(deciding.state, batch);
-  const count = countOf(slots, left);
+  const { batch, lot } = found;
+  const stand = readyOf(lot).length;
+  const shut = stand > 0 ? undefined : shutCanner(deciding.state, batch);
+  if (shut) return done({ type: "broken-inside", load: shut.id, batch: lot.id, t: deciding.now });
+  const count = countOf(slots, stand > 0 ? stand : inLastLoad(deciding.state, found));
   if (typeof count === "string") return refused(count);
-  return done({ type: "jar-broken", batch: batch.id, count, t: deciding.now });
+  const jars = slots.jars ? { jars: slots.jars } : {};
+  return done({ type: "jar-broken", batch: lot.id, count, ...jars, t: deciding.now });
 }

@@ -2,17 +2,18 @@
 
 import { nightOf } from "../../reckon/quiet-hours.ts";
 import type { Intent, SlotsOf } from "../command.ts";
-import { jarCounts } from "../jars.ts";
-import { batchesOf, namesOnlySort, timersOf } from "../meant.ts";
+import { inStore } from "../jars/change-jars.ts";
+import type { LotOf } from "../jars/lots.ts";
+import { lotsOf, namesOnlySort, timersOf } from "../meant.ts";
 import { nextMorning } from "../nights.ts";
-import { batchName, timerName, upper } from "../spoken-names.ts";
-import type { Batch, State, Timer } from "../state.ts";
+import { lotName, timerName, upper } from "../spoken-names.ts";
+import type { Timer } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { MINUTE_MS, parseIso } from "../time.ts";
 import { nextId } from "./decide-batch.ts";
 import {
   askWhich,
-  askWhichBatch,
+  askWhichLot,
   type Choice,
   type Deciding,
   type Decision,
@@ -170,47 +171,48 @@ export function decideAcknowledge({ state, now, lastAlarms = [] }: Present): Dec
 /** What may be said of a batch. */
 type OfABatch = { [I in Intent]: "target" extends keyof SlotsOf[I] ? I : never }[Intent];
 
-/** A finished or running batch by name that passes the test; where several match, it asks. */
+/** A finished or running lot by name that passes the test; where several match, it asks. */
 export function shelved(
   deciding: Deciding<OfABatch>,
-  test: (batch: Batch) => boolean = () => true,
-): Batch | Decision {
+  test: (one: LotOf) => boolean = () => true,
+): LotOf | Decision {
   const { state, wish } = deciding;
   const { target } = wish.command.slots;
   const refs = wish.chosen ?? wish.command.ref?.recorded;
   if (!refs) return refused("Which batch?");
-  const named = batchesOf(state, refs).filter((batch) => batch.state !== "abandoned");
+  const named = lotsOf(state, refs).filter(({ batch, lot }) => {
+    return batch.state !== "abandoned" && lot.abandonedAt === undefined;
+  });
   const fitting = named.filter(test);
   const list = fitting.length > 0 ? fitting : named.slice(0, 1);
-  const [batch] = list;
-  if (!batch) return refused(`I have nothing called ${target} in the log.`);
+  const [one] = list;
+  if (!one) return refused(`I have nothing called ${target} in the log.`);
   if (list.length > 1) {
-    return askWhichBatch(wish, "Which batch:", list, (one) => `${batchName(one)} (${one.id})`);
+    return askWhichLot(wish, "Which batch:", list, (one) => `${lotName(one)} (${one.lot.id})`);
   }
-  return batch;
+  return one;
 }
 
 export function decideOpened(deciding: Deciding<"opened">): Decision {
   const { slots } = deciding.wish.command;
   const { size, count = 1 } = slots;
   if (!(Number.isInteger(count) && count > 0)) return refused("How many jars were opened?");
-  const ofSize = (one: Batch) => size === undefined || one.jar === null || one.jar === size;
-  const holds = (one: Batch) => ofSize(one) && onShelf(deciding.state, one) > 0;
-  const batch = shelved(deciding, holds);
-  if ("kind" in batch) return batch;
-  if (!ofSize(batch)) return refused(`${upper(batchName(batch))} was put up in ${batch.jar} jars.`);
-  const left = onShelf(deciding.state, batch);
-  if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
-  return done({ type: "jar-opened", batch: batch.id, count, t: deciding.now });
+  const ofSize = ({ batch }: LotOf) => {
+    return size === undefined || batch.jar === null || batch.jar === size;
+  };
+  const found = shelved(deciding, (one) => ofSize(one) && onShelf(one) > 0);
+  if ("kind" in found) return found;
+  if (!ofSize(found)) {
+    return refused(`${upper(lotName(found))} was put up in ${found.batch.jar} jars.`);
+  }
+  const left = onShelf(found);
+  if (count > left) return refused(`Only ${left} of ${lotName(found)} should be left.`);
+  return done({ type: "jar-opened", batch: found.lot.id, count, t: deciding.now });
 }
 
-/** Jars of a batch that should still be there: sealed, or filled where there is no process. */
-export function onShelf(state: State, batch: Batch): number {
-  const opened = state.openedJars.reduce(
-    (n, one) => n + (one.batch === batch.id ? one.count : 0),
-    0,
-  );
-  return (batch.option ? jarCounts(state, batch).sealed : batch.ready) - opened;
+/** Jars of a lot that should still be there: sealed, or filled where there is no process. */
+export function onShelf({ batch, lot }: LotOf): number {
+  return inStore(lot, batch.option !== null).length - lot.openedBeyond;
 }
 
 /** The scale of every score, so that scores of different days can be compared. */
@@ -219,8 +221,8 @@ const HIGHEST_SCORE = 5;
 
 export function decideTaste(deciding: Deciding<"taste">): Decision {
   const { target: _, ...rest } = deciding.wish.command.slots;
-  const batch = shelved(deciding);
-  if ("kind" in batch) return batch;
+  const found = shelved(deciding);
+  if ("kind" in found) return found;
   const scores: Record<string, number> = {};
   for (const [name, value] of Object.entries(rest)) {
     if (typeof value !== "number") continue;
@@ -232,5 +234,5 @@ export function decideTaste(deciding: Deciding<"taste">): Decision {
   const taster = typeof rest.taster === "string" ? rest.taster : null;
   if (Object.keys(scores).length === 0)
     return refused("Say a score from 1 to 5, like crunch four.");
-  return done({ type: "tasted", batch: batch.id, taster, scores, t: deciding.now });
+  return done({ type: "tasted", batch: found.lot.id, taster, scores, t: deciding.now });
 }

@@ -2,19 +2,18 @@
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, DatedFact, Disposition } from "../events.ts";
-import { unaccounted } from "../jars.ts";
+import { jarsIn, type LotOf, lotOf, tally } from "../jars/lots.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
-import { batchesOf, namesSort, ownerIds } from "../meant.ts";
+import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { dispositionsFor, undecided } from "../questions/dispositions.ts";
-import { batchName } from "../spoken-names.ts";
-import type { Load, LoadPart } from "../state.ts";
+import { dispositionsFor, failedOf, undecided, undecidedOf } from "../questions/dispositions.ts";
+import { batchName, lotName } from "../spoken-names.ts";
+import type { Load, LoadPart, State } from "../state.ts";
 import { HOUR_MS, MINUTE_MS } from "../time.ts";
 import { onShelf } from "./decide-kitchen.ts";
 import {
   askNumber,
-  askWhich,
-  type Choice,
+  askWhichLot,
   type Deciding,
   type Decision,
   done,
@@ -25,46 +24,47 @@ import {
 /** What can be said about seals. */
 type OfSeals = "sealed" | "seal-failed";
 
-type OfLoad = { load: Load; part: LoadPart };
+type OfLoad = { load: Load; part: LoadPart; of: LotOf };
 
 /** Loads whose jars are out and not all accounted for, narrowed to what was named. */
 function openSeals(deciding: Deciding<OfSeals>): OfLoad[] {
   const loads = activeOwners(deciding.state).filter(isLoad);
   const out = loads.filter((load) => load.unloadedAt !== undefined && load.state === "running");
-  return narrowed(deciding, partsOf(out));
+  return narrowed(deciding, partsOf(deciding.state, out));
 }
 
 /** Loads with jars counted as sealed, the last load first: one may be found open later. */
 function sealedBefore(deciding: Deciding<OfSeals>): OfLoad[] {
   const loads = Object.values(deciding.state.loads).filter((load) => load.state === "complete");
-  const parts = partsOf(loads.reverse()).filter(({ part }) => part.sealed > 0);
+  const all = partsOf(deciding.state, loads.reverse());
+  const parts = all.filter(({ load, part }) => tally(deciding.state, load, part).sealed > 0);
   const named = narrowed(deciding, parts);
   return deciding.wish.command.ref === undefined ? named.slice(0, 1) : named;
 }
 
-function partsOf(loads: Load[]): OfLoad[] {
-  return loads.flatMap((load) => load.parts.map((part) => ({ load, part })));
+function partsOf(state: State, loads: Load[]): OfLoad[] {
+  return loads.flatMap((load) => {
+    return load.parts.flatMap((part): OfLoad[] => {
+      const batch = state.batches[part.batch];
+      const lot = lotOf(state, part.lot);
+      if (!batch || !lot || lot.abandonedAt !== undefined) return [];
+      return [{ load, part, of: { batch, lot } }];
+    });
+  });
 }
 
-function narrowed({ wish }: Deciding<OfSeals>, all: OfLoad[]): OfLoad[] {
+function narrowed({ state, wish }: Deciding<OfSeals>, all: OfLoad[]): OfLoad[] {
   const { ref } = wish.command;
   const open = !ref || namesSort(ref, "jars", "lids", "others", "canner");
   const named = wish.chosen ?? (open ? undefined : ref.recorded);
   if (!named) return all;
+  const lots = new Set(lotsOf(state, named).map(({ lot }) => lot));
   const ids = ownerIds(named);
-  return all.filter((one) => ids.has(one.part.batch) || ids.has(one.load.id));
-}
-
-function askWhichBatch(deciding: Deciding, open: { part: LoadPart }[], lead: string): Decision {
-  const choices = open.flatMap(({ part }): Choice[] => {
-    const batch = deciding.state.batches[part.batch];
-    return batch ? [{ label: batchName(batch), ref: { owner: batch.id } }] : [];
-  });
-  return askWhich(deciding.wish, lead, choices);
+  return all.filter((one) => lots.has(one.of.lot) || ids.has(one.load.id));
 }
 
 export function decideSealed(deciding: Deciding<"sealed">): Decision {
-  const { now, wish } = deciding;
+  const { state, now, wish } = deciding;
   const { slots } = wish.command;
   const open = openSeals(deciding);
   if (open.length === 0) return refused("No jars are cooling or waiting for their seal check.");
@@ -73,12 +73,13 @@ export function decideSealed(deciding: Deciding<"sealed">): Decision {
     const owner = open[0]?.part.batch ?? null;
     return done({ type: "note", owner, text: tooSoon(slots), t: now });
   }
-  const ready = open.filter((one) => !cooling.includes(one) && unaccounted(one.part) > 0);
+  const left = ({ load, part }: OfLoad) => tally(state, load, part).unaccounted;
+  const ready = open.filter((one) => !cooling.includes(one) && left(one) > 0);
   const finish = ready.flatMap(({ load }): DatedFact[] => endCooling(load, now));
   if (slots.all) {
-    const facts = ready.map(({ load, part }): DatedFact => {
-      const count = unaccounted(part);
-      return { type: "sealed", load: load.id, batch: part.batch, count, t: now };
+    const facts = ready.map((one): DatedFact => {
+      const { load, part } = one;
+      return { type: "sealed", load: load.id, batch: part.lot, count: left(one), t: now };
     });
     return facts.length > 0
       ? done(...unique(finish), ...facts)
@@ -86,19 +87,26 @@ export function decideSealed(deciding: Deciding<"sealed">): Decision {
   }
   const [one] = ready;
   if (!one) return refused("Those are all counted already.");
-  if (ready.length > 1) return askWhichBatch(deciding, ready, "Which batch:");
+  if (ready.length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(ready));
   const count = slots.jars?.length ?? slots.count;
   if (count === undefined) return askNumber(wish, "How many sealed?");
-  if (!Number.isInteger(count) || count < 0 || count > unaccounted(one.part)) {
-    return refused(`Only ${unaccounted(one.part)} are not counted yet. How many sealed?`);
+  if (!Number.isInteger(count) || count < 0 || count > left(one)) {
+    return refused(`Only ${left(one)} are not counted yet. How many sealed?`);
   }
+  const jars = slots.jars ? { jars: slots.jars } : {};
   return done(...unique(finish), {
     type: "sealed",
     load: one.load.id,
-    batch: one.part.batch,
+    batch: one.part.lot,
     count,
+    ...jars,
     t: now,
   });
+}
+
+/** The lots among parts of loads, each once. */
+function lotsAmong(parts: readonly OfLoad[]): LotOf[] {
+  return [...new Map(parts.map(({ of }) => [of.lot, of])).values()];
 }
 
 /** The note made of seals reported while the jars are still cooling. */
@@ -125,40 +133,45 @@ function unique(facts: DatedFact[]): DatedFact[] {
 }
 
 export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
-  const { now, wish } = deciding;
+  const { state, now, wish } = deciding;
   const { slots } = wish.command;
   const fresh = openSeals(deciding);
   const all = fresh.length > 0 ? fresh : sealedBefore(deciding);
-  const open = all.filter(({ part }) => part.sealed + unaccounted(part) > 0);
+  const left = ({ load, part }: OfLoad) => undecidedOf(state, load, part);
+  const open = all.filter((one) => left(one) > 0);
   if (open.length === 0) return refused("No jars have come out of a canner yet.");
   const [one] = open;
   if (!one) return refused("Those are all counted already.");
-  if (open.length > 1) return askWhichBatch(deciding, open, "Which batch:");
-  const { load, part } = one;
+  if (open.length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(open));
+  const { load, part, of } = one;
   const jars = slots.jars ?? [];
-  const last = part.first + part.jars - 1;
-  const wrong = jars.find((jar) => jar < part.first || jar > last);
+  const inside = jarsIn(state, load, part);
+  const numbers = inside.map(({ number }) => number);
+  const wrong = jars.find((jar) => !numbers.includes(jar));
   if (wrong !== undefined) {
-    return refused(`Jar ${wrong} was not in that load; it had ${part.first} to ${last}.`);
+    const had = `${Math.min(...numbers)} to ${Math.max(...numbers)}`;
+    return refused(`Jar ${wrong} was not in that load; it had ${had}.`);
   }
-  const twice = jars.find((jar) => part.failedJars.includes(jar));
+  const failed = (jar: number) => {
+    return inside.some((one) => one.number === jar && one.seal === "failed" && !one.guessed);
+  };
+  const twice = jars.find(failed);
   if (twice !== undefined) return refused(`Jar ${twice} is down as failed already.`);
   const count = slots.jars?.length ?? slots.count ?? 1;
-  if (!(Number.isInteger(count) && count > 0 && count <= part.sealed + unaccounted(part))) {
+  if (!(Number.isInteger(count) && count > 0 && count <= left(one))) {
     return refused("That is more jars than are left. How many did not seal?");
   }
-  const batch = deciding.state.batches[part.batch];
-  if (batch && load.state === "complete") {
-    const left = onShelf(deciding.state, batch);
-    if (count > left) return refused(`Only ${left} of ${batchName(batch)} should be left.`);
+  if (load.state === "complete") {
+    const kept = onShelf(of);
+    if (count > kept) return refused(`Only ${kept} of ${lotName(of)} should be left.`);
   }
   const facts: DatedFact[] = [
-    { type: "seal-failed", load: load.id, batch: part.batch, count, jars, t: now },
+    { type: "seal-failed", load: load.id, batch: part.lot, count, jars, t: now },
   ];
   if (!stillCooling(load, now)) facts.unshift(...endCooling(load, now));
-  const rest = unaccounted(part) - count;
+  const rest = tally(state, load, part).unaccounted - count;
   if (slots.othersSealed && rest > 0 && !stillCooling(load, now)) {
-    facts.push({ type: "sealed", load: load.id, batch: part.batch, count: rest, t: now });
+    facts.push({ type: "sealed", load: load.id, batch: part.lot, count: rest, t: now });
   }
   return done(...facts);
 }
@@ -221,8 +234,8 @@ function partsAgain(
   const parts: { batch: string; option: BatchOption }[] = [];
   for (const part of load.parts) {
     const batch = state.batches[part.batch];
-    const stand = unaccounted(part) + part.sealed;
-    const jars = code === "seal-failed" ? part.failed - part.failedAgain : stand;
+    const jars =
+      code === "seal-failed" ? failedOf(state, load, part) : undecidedOf(state, load, part);
     if (!batch || jars <= 0) continue;
     const option = hotPackOf(batch, load);
     if (!option) {
@@ -230,7 +243,7 @@ function partsAgain(
       return `${none}, so they can't be reprocessed: refrigerate or freeze them.`;
     }
     const { atPsi } = batch.option ?? {};
-    parts.push({ batch: batch.id, option: atPsi === undefined ? option : { ...option, atPsi } });
+    parts.push({ batch: part.lot, option: atPsi === undefined ? option : { ...option, atPsi } });
   }
   return parts;
 }

@@ -1,6 +1,7 @@
 /** Deciding on what comes after the canner: which was liked better, where jars stand, seed lots. */
 
-import { batchesOf } from "../meant.ts";
+import { liveLots } from "../jars/lots.ts";
+import { lotsOf } from "../meant.ts";
 import { nextId } from "./decide-batch.ts";
 import { shelved } from "./decide-kitchen.ts";
 import { type Deciding, type Decision, done, refused } from "./decision.ts";
@@ -8,39 +9,42 @@ import { type Deciding, type Decision, done, refused } from "./decision.ts";
 /** "I like the Provider better": a preference for one lot, over another where that is clear. */
 export function decidePrefer(deciding: Deciding<"prefer">): Decision {
   const { slots, overRef } = deciding.wish.command;
-  const batch = shelved(deciding);
-  if ("kind" in batch) return batch;
+  const found = shelved(deciding);
+  if ("kind" in found) return found;
+  const { batch, lot } = found;
   let over: string | null = null;
   if (overRef) {
-    const others = batchesOf(deciding.state, overRef.recorded).filter((one) => one !== batch);
-    const alike = others.filter((one) => one.recipe.id === batch.recipe.id);
-    const [other] = (alike.length > 0 ? alike : others).sort((a, b) => b.begunAt - a.begunAt);
+    const others = lotsOf(deciding.state, overRef.recorded).filter((one) => one.lot !== lot);
+    const alike = others.filter((one) => one.batch.recipe.id === batch.recipe.id);
+    const [other] = (alike.length > 0 ? alike : others).sort((a, b) => {
+      return b.lot.addedAt - a.lot.addedAt;
+    });
     if (!other) return refused(`I have nothing called ${slots.over} in the log.`);
-    over = other.id;
+    over = other.lot.id;
   }
   const taster = slots.taster ?? null;
-  return done({ type: "preferred", batch: batch.id, over, taster, t: deciding.now });
+  return done({ type: "preferred", batch: lot.id, over, taster, t: deciding.now });
 }
 
 export function decidePlace(deciding: Deciding<"place">): Decision {
   const { slots } = deciding.wish.command;
   const place = slots.place.trim();
   if (place === "") return refused("Where do the jars stand?");
-  const batch = shelved(deciding);
-  if ("kind" in batch) return batch;
-  return done({ type: "jars-moved", batch: batch.id, place, t: deciding.now });
+  const found = shelved(deciding);
+  if ("kind" in found) return found;
+  return done({ type: "jars-moved", batch: found.lot.id, place, t: deciding.now });
 }
 
 /** The jars of the batch that is named, or all that are put away, have their labels. */
 export function decideLabeled(deciding: Deciding<"labeled">): Decision {
   const { state, now: t, wish } = deciding;
   if (wish.command.slots.target !== undefined) {
-    const batch = shelved(deciding);
-    return "kind" in batch ? batch : done({ type: "labeled", batch: batch.id, t });
+    const found = shelved(deciding);
+    return "kind" in found ? found : done({ type: "labeled", batch: found.lot.id, t });
   }
-  const waiting = Object.values(state.batches).filter(({ option, labeledAt, state: is }) => {
-    return option !== null && is === "complete" && labeledAt === undefined;
-  });
+  const waiting = Object.values(state.batches)
+    .filter(({ option, state: is }) => option !== null && is === "complete")
+    .flatMap((batch) => liveLots(batch).filter(({ labeledAt }) => labeledAt === undefined));
   if (waiting.length === 0) return refused("No jars are waiting for their labels.");
   return done(...waiting.map(({ id }) => ({ type: "labeled", batch: id, t }) as const));
 }

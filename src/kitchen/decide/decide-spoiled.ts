@@ -4,18 +4,20 @@
  */
 import { SCUM_WORDS } from "../../recipe/cautions.ts";
 import type { Ref } from "../command.ts";
-import { standingJars, standingOutside } from "../loads/spoil.ts";
-import { batchesOf, namesSort, ownerIds } from "../meant.ts";
+import type { Jar } from "../jars/jar.ts";
+import { filled, jarsIn, type LotOf, lotOf, lotsIn } from "../jars/lots.ts";
+import { standingOutside, stands } from "../jars/spoil.ts";
+import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { runOfRole } from "../owners.ts";
 import { REPROCESS_WITHIN_MS } from "../questions/dispositions.ts";
-import { batchName, upper } from "../spoken-names.ts";
+import { batchName, lotName, upper } from "../spoken-names.ts";
 import { rulesOf } from "../stages/kinds.ts";
-import type { Batch, Load, LoadPart, State } from "../state.ts";
+import type { Batch, Load, State } from "../state.ts";
 import { decideSealFailed } from "./decide-seals.ts";
-import { askWhichBatch, type Deciding, type Decision, done, refused } from "./decision.ts";
+import { askWhichLot, type Deciding, type Decision, done, refused } from "./decision.ts";
 
-/** Where jars of a batch stand: out of a load, or outside of every load. */
-type Place = { batch: Batch; left: number; load: Load | null; part: LoadPart | null };
+/** Where jars of a lot stand: out of a load, or outside of every load. */
+type Place = LotOf & { jars: Jar[]; load: Load | null };
 
 function placesOf(state: State): Place[] {
   const placed = Object.values(state.loads)
@@ -24,23 +26,26 @@ function placesOf(state: State): Place[] {
       if (load.unloadedAt === undefined) return [];
       return load.parts.flatMap((part): Place[] => {
         const batch = state.batches[part.batch];
-        return batch ? [{ batch, left: standingJars(part), load, part }] : [];
+        const lot = lotOf(state, part.lot);
+        if (!batch || !lot) return [];
+        return [{ batch, lot, jars: jarsIn(state, load, part).filter(stands), load }];
       });
     });
-  const outside = Object.values(state.batches).map((batch): Place => {
-    return { batch, left: standingOutside(batch), load: null, part: null };
-  });
-  return [...placed, ...outside].filter(({ left }) => left > 0);
+  const outside = Object.values(state.batches)
+    .flatMap(lotsIn)
+    .map((one): Place => ({ ...one, jars: standingOutside(one.lot), load: null }));
+  return [...placed, ...outside].filter(({ jars }) => jars.length > 0);
 }
 
 /** Places of what was named; where nothing was, those whose jars wait for their seal check. */
-function meant({ wish }: Deciding<"spoiled">, all: Place[]): Place[] {
+function meant({ state, wish }: Deciding<"spoiled">, all: Place[]): Place[] {
   const { ref } = wish.command;
   const open = !ref || namesSort(ref, "jars", "lids", "others", "canner");
   const named = wish.chosen ?? (open ? undefined : ref.recorded);
   if (named) {
+    const lots = new Set(lotsOf(state, named).map(({ lot }) => lot));
     const ids = ownerIds(named);
-    return all.filter(({ batch, load }) => ids.has(batch.id) || (load && ids.has(load.id)));
+    return all.filter(({ lot, load }) => lots.has(lot) || (load && ids.has(load.id)));
   }
   const cooling = all.filter(({ load }) => load?.state === "running");
   return cooling.length > 0 ? cooling : all;
@@ -59,31 +64,41 @@ export function decideSpoiled(deciding: Deciding<"spoiled">): Decision {
   const scum = fermenting(state, wish.command.ref?.recorded ?? []);
   if (scum) return refused(`${upper(batchName(scum))} is still fermenting. ${SCUM_WORDS}`);
   const places = meant(deciding, placesOf(state));
-  const fitting = places.filter(({ batch, part }) => {
+  const has = (place: Place, jar: number) => place.jars.some(({ number }) => number === jar);
+  const known = (place: Place, jar: number) => place.lot.jars.some(({ number }) => number === jar);
+  const fitting = places.filter((place) => {
+    const { batch, load } = place;
     const ofSize = size === undefined || batch.jar === null || batch.jar === size;
-    return ofSize && jars.every((jar) => part === null || isIn(part, jar));
+    return ofSize && jars.every((jar) => load === null || known(place, jar));
   });
-  const batches = [...new Set(fitting.map(({ batch }) => batch))];
-  if (batches.length > 1) {
-    return askWhichBatch(wish, "Which batch:", batches, (one) => `${batchName(one)} (${one.id})`);
+  const lots = [...new Map(fitting.map((place) => [place.lot, place])).values()];
+  if (lots.length > 1) {
+    return askWhichLot(wish, "Which batch:", lots, (one) => `${lotName(one)} (${one.lot.id})`);
   }
+  const gone = fitting
+    .flatMap(({ lot }) => lot.jars)
+    .find((jar) => {
+      return jars.includes(jar.number) && jar.gone?.what === "spoiled" && !jar.guessed;
+    });
+  if (gone) return refused(`Jar ${gone.number} is down as spoiled already.`);
   const count = slots.jars?.length ?? slots.count ?? 1;
-  const place = fitting.find(({ left }) => left >= count) ?? fitting[0];
+  const ofThese = fitting.filter((one) => one.load === null || jars.every((jar) => has(one, jar)));
+  const place = ofThese.find((one) => one.jars.length >= count) ?? ofThese[0];
   if (!place) {
     return refused(jars.length > 0 ? `There is no jar ${jars.join(" and ")} left.` : NONE_LEFT);
   }
-  const { batch, load, part } = place;
+  const { lot, load } = place;
   if (sign === "unsealed" && load && !isShelved(load, now)) {
     const command = { ...wish.command, intent: "seal-failed" as const, slots };
     return decideSealFailed({ ...deciding, wish: { ...wish, command } });
   }
-  const twice = jars.find((jar) => part?.spoiledJars.includes(jar));
-  if (twice !== undefined) return refused(`Jar ${twice} is down as spoiled already.`);
   if (!(Number.isInteger(count) && count > 0)) return refused("How many jars have spoiled?");
-  if (count > place.left) return refused(`Only ${place.left} of ${batchName(batch)} are left.`);
+  if (count > place.jars.length) {
+    return refused(`Only ${place.jars.length} of ${lotName(place)} are left.`);
+  }
   return done({
     type: "spoiled",
-    batch: batch.id,
+    batch: lot.id,
     load: load?.id ?? null,
     count,
     jars,
@@ -94,15 +109,11 @@ export function decideSpoiled(deciding: Deciding<"spoiled">): Decision {
 
 const NONE_LEFT = "I know of no jars of that.";
 
-function isIn(part: LoadPart, jar: number): boolean {
-  return jar >= part.first && jar < part.first + part.jars;
-}
-
 /** A batch among these that is fermenting and has no jars that could have spoiled. */
 function fermenting(state: State, refs: readonly Ref[]): Batch | undefined {
   return batchesOf(state, refs).find((batch) => {
     const sours = batch.stages.some((run) => rulesOf(run.spec).thermometer === "culture");
     const running = batch.state === "running" || batch.state === "held";
-    return running && sours && batch.filled === 0;
+    return running && sours && filled(batch) === 0;
   });
 }

@@ -2,6 +2,8 @@
 
 import { countWords, numberWords } from "../../reckon/number-words.ts";
 import { commandOf, type Meant, type Ref } from "../command.ts";
+import { cannerOf, capacity } from "../jars/canner-room.ts";
+import { filled as jarsFilled, partOf, ready, readyOf } from "../jars/lots.ts";
 import { namesSort, standsFor } from "../meant.ts";
 import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
 import { heldForCanner, readyAt } from "../settle.ts";
@@ -243,7 +245,7 @@ function endStage(deciding: Present, one: Candidate, t: number): Decision {
   const { state } = deciding;
   const { owner, run } = one;
   if (hasRole(run.spec, "filling") && !isLoad(owner)) {
-    if (owner.filled > 0) return done({ type: "all-filled", batch: owner.id, t });
+    if (jarsFilled(owner) > 0) return done({ type: "all-filled", batch: owner.id, t });
     const filled = commandOf("jars-filled", {});
     return askNumber(
       { command: filled },
@@ -267,20 +269,14 @@ function endStage(deciding: Present, one: Candidate, t: number): Decision {
 /** The jars that stand filled for this load go in. */
 function loadedByWord(deciding: Present, load: Load, t: number): Decision {
   const batch = deciding.state.batches[load.batch];
-  if (!batch || batch.ready === 0) return refused("No jars are filled yet. Say how many are.");
-  const parts = [{ batch: batch.id, jars: batch.ready, first: firstJar(deciding.state, batch.id) }];
+  if (!batch || ready(batch) === 0) return refused("No jars are filled yet. Say how many are.");
+  let room = capacity(cannerOf(deciding.state, load.canner), batch.jar ?? "pint");
+  const parts = batch.lots.flatMap((lot) => {
+    const jars = Math.min(room, readyOf(lot).length);
+    room -= jars;
+    return jars > 0 ? [partOf(lot, jars)] : [];
+  });
   return done({ type: "loaded", load: load.id, parts, t });
-}
-
-/** The number of the batch's next jar to be loaded. */
-export function firstJar(state: State, batch: string): number {
-  let next = 1;
-  for (const load of Object.values(state.loads)) {
-    for (const part of load.parts) {
-      if (part.batch === batch) next = Math.max(next, part.first + part.jars);
-    }
-  }
-  return next;
 }
 
 /** Sorts of things that stand for the load that is in the canner. */

@@ -3,8 +3,9 @@
 import type { Library } from "../../recipe/library.ts";
 import type { Command, Intent, Ref } from "../command.ts";
 import type { DatedFact } from "../events.ts";
+import type { LotOf } from "../jars/lots.ts";
 import { type Owner, ownerOf, runOf } from "../owners.ts";
-import { batchName, listed } from "../spoken-names.ts";
+import { batchName, listed, lotName } from "../spoken-names.ts";
 import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "../state.ts";
 import { localIso, MINUTE_MS, parseIso } from "../time.ts";
 
@@ -99,6 +100,22 @@ export function askWhichBatch(
 ): Decision {
   const choices = batches.map((one): Choice => ({ label: labelOf(one), ref: { owner: one.id } }));
   return askWhich(wish, lead, choices);
+}
+
+/** Which of these lots is meant, by their names or by labels that tell them further apart. */
+export function askWhichLot(
+  wish: Wish,
+  lead: string,
+  lots: readonly LotOf[],
+  labelOf: (one: LotOf) => string = lotName,
+): Decision {
+  const choices = lots.map((one): Choice => ({ label: labelOf(one), ref: refOf(one) }));
+  return askWhich(wish, lead, choices);
+}
+
+/** What stands for a lot: the batch alone where it is its only one. */
+export function refOf({ batch, lot }: LotOf): Ref {
+  return batch.lots.length > 1 ? { owner: batch.id, lot: lot.id } : { owner: batch.id };
 }
 
 /** The words that several names end with, where each has another before them besides "the". */

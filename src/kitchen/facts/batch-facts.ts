@@ -2,11 +2,14 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
+import type { BatchLot } from "../jars/jar.ts";
+import { allFilled, batchOfLot, filled, liveLots, lotOf } from "../jars/lots.ts";
+import { checkDone } from "../loads/check-done.ts";
 import { turnOff } from "../loads/heat-off.ts";
-import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
+import { activeOwners, isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
 import { rowKey } from "../questions/guide.ts";
 import { quiet } from "../settle.ts";
-import { beginStage, finish, isOver, newRun, skipStage } from "../stage-run.ts";
+import { beginStage, finish, isOver, newRun, reopen, skipStage } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
@@ -16,7 +19,9 @@ import {
   batchId,
   batchOption,
   flag,
+  type Lot,
   lot,
+  lotId,
   ownerId,
   packed,
   size,
@@ -53,7 +58,53 @@ export const BATCH_FACTS = {
       return true;
     },
   }),
-  /** Its lot or its jars differ from what was said before; `terms` as looked up for those. */
+  /** A further lot that shares its pots. */
+  "lot-added": fact({
+    fields: {
+      batch: batchId,
+      id: lotId,
+      lot,
+      mark: text,
+      expectedJars: z.nullable(amount),
+    },
+    begins: "id",
+    follows: "stages",
+    timed: "told",
+    undone: ({ of }) => `adding a lot${of}`,
+    evolve(state, event): boolean {
+      const { id, lot, mark, expectedJars } = event;
+      const batch = state.batches[event.batch];
+      if (!batch || batch.state === "abandoned" || batch.state === "complete") return false;
+      if (batch.lots.some((one) => one.id === id)) return false;
+      batch.lots.push(newLot(id, { lot, mark, expectedJars }, event.t));
+      state.lotsOf[id] = batch.id;
+      const fill = runOfRole(batch, "filling");
+      if (fill && isOver(fill)) reopen(fill, fill.startedAt === undefined ? "waiting" : "running");
+      noLongerToBegin(state, batch.recipe.id, lot.variety);
+      return true;
+    },
+  }),
+  /** One lot is given up: its jars leave, and the batch goes on without it. */
+  "lot-abandoned": fact({
+    fields: { batch: batchId },
+    follows: "stages",
+    undone: ({ of }) => `giving up a lot${of}`,
+    evolve(state, event): boolean {
+      const batch = batchOfLot(state, event.batch);
+      const lot = lotOf(state, event.batch);
+      if (!batch || !lot || lot.abandonedAt !== undefined) return false;
+      if (liveLots(batch).length < 2) return false;
+      lot.abandonedAt = event.t;
+      const fill = runOfRole(batch, "filling");
+      if (fill && allFilled(batch) && fill.state === "running") finish(fill, event.t);
+      for (const id of batch.loads) {
+        const load = state.loads[id];
+        if (load) checkDone(state, load, event.t);
+      }
+      return true;
+    },
+  }),
+  /** A lot or the jars differ from what was said before; `terms` as looked up for those. */
   "batch-changed": fact({
     fields: {
       batch: batchId,
@@ -65,11 +116,13 @@ export const BATCH_FACTS = {
     follows: "stages",
     undone: ({ batch }) => `the change of ${batch}`,
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      if (!batch || batch.state === "abandoned" || batch.state === "complete") return false;
+      const batch = batchOfLot(state, event.batch);
+      const lot = lotOf(state, event.batch);
+      if (!batch || !lot || batch.state === "abandoned" || batch.state === "complete") return false;
       const { jar, lot: changed, terms, expectedJars } = event;
-      if (jar !== batch.jar && batch.filled > 0) return false;
-      Object.assign(batch, { jar, lot: changed, terms, expectedJars });
+      if (jar !== batch.jar && filled(batch) > 0) return false;
+      Object.assign(batch, { jar, terms });
+      Object.assign(lot, changed, { expectedJars });
       return true;
     },
   }),
@@ -101,7 +154,9 @@ export const BATCH_FACTS = {
       if (isLoad(owner) && run.id === "heat-off") return turnOff(state, owner, event.t);
       const reopened = run.startedAt === undefined ? event.t : Math.max(run.startedAt, event.t);
       finish(run, reopened);
-      if (hasRole(run.spec, "filling") && !isLoad(owner)) owner.allFilled = true;
+      if (hasRole(run.spec, "filling") && !isLoad(owner)) {
+        for (const lot of owner.lots) lot.allFilled = true;
+      }
       quiet(state, event.owner, event.stage);
       markLate(state, event.owner, event, `${run.spec.title} done`);
       if (!isLoad(owner)) state.focus = owner.id;
@@ -228,35 +283,31 @@ function takenBack(batch: Batch, factor: string, at: number, held: boolean | nul
   if (said?.held) batch.reopened.push({ factor, at, saidAt: said.at, held });
 }
 
-type Begun = Pick<
-  Batch,
-  "recipe" | "lot" | "jar" | "pack" | "option" | "terms" | "expectedJars" | "mark"
-> & { batch: string; t: number };
+type Begun = Pick<Batch, "recipe" | "jar" | "pack" | "option" | "terms"> &
+  BegunLot & { batch: string; t: number };
+
+type BegunLot = { lot: Lot; mark: string; expectedJars: number | null };
+
+function newLot(id: string, { lot, mark, expectedJars }: BegunLot, addedAt: number): BatchLot {
+  const none = { jars: [], allFilled: false, again: 0, openedBeyond: 0 };
+  return { ...lot, id, mark, expectedJars, addedAt, ...none };
+}
 
 function newBatch(event: Begun, rehearsal: boolean): Batch {
-  const { batch: id, recipe, lot, jar, pack, option, terms, expectedJars, mark } = event;
+  const { batch: id, recipe, jar, pack, option, terms } = event;
   return {
     id,
     recipe,
-    lot,
+    lots: [newLot(id, event, event.t)],
     jar,
     pack,
     option,
     terms,
     askedRow: rowKey(terms),
-    expectedJars,
-    mark,
     begunAt: event.t,
     rehearsal,
     state: "running",
     stages: recipe.stages.map((stage) => newRun(stage)),
-    ready: 0,
-    filled: 0,
-    setAside: 0,
-    brokenBefore: 0,
-    allFilled: false,
-    again: 0,
-    spoiled: 0,
     loads: [],
     heard: [],
     confirmed: [],
@@ -269,6 +320,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     late: [],
   };
 }
+
 /** A batch that has begun, by the plan or on a person's word, is taken off the plan. */
 function noLongerToBegin(state: State, recipe: string, variety: string | null): void {
   const items = state.dayPlan?.items;

@@ -19,6 +19,8 @@ export const count = z.int().check(z.minimum(0), z.maximum(10_000));
 /** A line of a file; 0 is the file as a whole. */
 export const lineNumber = z.int().check(z.minimum(0), z.maximum(1e9));
 export const someJars = z.int().check(z.minimum(1), z.maximum(10_000));
+/** Numbers on lids, after their lot's mark. */
+export const jarNumbers = z.array(someJars);
 /** Minutes of a timer: at most a year. */
 export const minutes = z.number().check(z.minimum(-527_040), z.maximum(527_040));
 export const feet = z.number().check(z.minimum(-1500), z.maximum(30_000));
@@ -39,7 +41,9 @@ const NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
 const name = () => z.string().check(z.regex(NAME), z.refine(isName));
 
 /** Names given by other facts: each refers to the same thing in every fact. */
+/** A batch's or a lot's: a batch's first lot has the batch's own. */
 export const batchId = name();
+export const lotId = name();
 export const loadId = name();
 /** A batch's or a load's. */
 export const ownerId = name();
@@ -73,6 +77,7 @@ export type RefKind =
   | "cmd"
   | "key";
 KINDS.set(batchId, "batch")
+  .set(lotId, "batch")
   .set(loadId, "load")
   .set(ownerId, "owner")
   .set(timerId, "timer")
@@ -133,8 +138,13 @@ export const guideAnswer = z.strictObject({
 });
 export type GuideAnswer = Infer<typeof guideAnswer>;
 
-/** How many jars of which batch, and the number of the first of them. */
-export const part = z.strictObject({ batch: batchId, jars: count, first: count });
+/** How many jars of which lot, the number of the first of them, and of each in newer journals. */
+export const part = z.strictObject({
+  batch: batchId,
+  jars: count,
+  first: count,
+  numbers: z.optional(jarNumbers),
+});
 export type Part = Infer<typeof part>;
 
 /** The way a batch is processed, with the pressure chosen where several were tested. */

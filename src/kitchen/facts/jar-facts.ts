@@ -1,13 +1,16 @@
 /** Facts about jars: filled, set aside, sealed or not, and what became of them. */
 
 import * as z from "zod/mini";
-import { largestLoad, unaccounted } from "../jars.ts";
-import { recount } from "../loads/jar-tally.ts";
-import { spoil } from "../loads/spoil.ts";
+import { largestLoad } from "../jars/canner-room.ts";
+import { emptyJars, failJars, fillTo, sealJars, takeOff, takeReady } from "../jars/change-jars.ts";
+import type { BatchLot } from "../jars/jar.ts";
+import { allFilled, batchOfLot, filledOf, jarsIn, lotOf, ready, readyOf } from "../jars/lots.ts";
+import { spoil } from "../jars/spoil.ts";
+import { checkDone } from "../loads/check-done.ts";
 import { filledFrom } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
 import { isLoad, ownerOf, runOfRole } from "../owners.ts";
-import { beginStage, finish, isOver, reopen, skipStage } from "../stage-run.ts";
+import { beginStage, finish, isOver, reopen } from "../stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
@@ -16,6 +19,7 @@ import {
   batchOption,
   count,
   disposition,
+  jarNumbers,
   loadId,
   ownerId,
   size,
@@ -25,6 +29,7 @@ import {
 } from "./fields.ts";
 import { markLate } from "./mark-late.ts";
 
+/** `batch` names a lot: the first of a batch has the batch's own id. */
 export const JAR_FACTS = {
   "jars-filled": fact({
     fields: { batch: batchId, count, size: z.nullable(size) },
@@ -32,21 +37,18 @@ export const JAR_FACTS = {
     quiets: true,
     timed: "told",
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      const fill = batch && runOfRole(batch, "filling");
-      if (!batch || !fill) return false;
+      const { batch, lot, fill } = fillingOf(state, event.batch);
+      if (!batch || !lot || !fill) return false;
       if (fill.state === "waiting") beginStage(fill, event.t);
-      if (batch.ready === 0) batch.filledFrom = filledFrom(state, batch, fill, event.t);
-      batch.ready = event.count;
+      fillTo(lot, event.count, filledFrom(state, batch, fill, event.t));
       if (event.size) batch.jar = event.size;
-      recount(state, batch);
       markLate(state, batch.id, event, "jars filled");
       const full = batch.jar ? largestLoad(state, batch.jar) : event.count;
-      const enough = batch.expectedJars !== null && batch.filled >= batch.expectedJars;
-      if (!batch.option || event.count < full || enough || batch.again > 0) {
-        batch.again = 0;
-        batch.allFilled = true;
-        if (!isOver(fill)) finish(fill, event.t);
+      const enough = lot.expectedJars !== null && filledOf(lot) >= lot.expectedJars;
+      if (!batch.option || ready(batch) < full || enough || lot.again > 0) {
+        lot.again = 0;
+        lot.allFilled = true;
+        if (allFilled(batch) && !isOver(fill)) finish(fill, event.t);
       }
       return true;
     },
@@ -55,42 +57,39 @@ export const JAR_FACTS = {
     fields: { batch: batchId },
     follows: "stages",
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      const fill = batch && runOfRole(batch, "filling");
-      if (!batch || !fill) return false;
-      batch.allFilled = true;
-      if (!isOver(fill)) finish(fill, event.t);
+      const { batch, lot, fill } = fillingOf(state, event.batch);
+      if (!batch || !lot || !fill) return false;
+      for (const one of event.batch === batch.id ? batch.lots : [lot]) one.allFilled = true;
+      if (allFilled(batch) && !isOver(fill)) finish(fill, event.t);
       return true;
     },
   }),
   "set-aside": fact({
-    fields: { batch: batchId, count },
+    fields: { batch: batchId, count, jars: z.optional(jarNumbers) },
     follows: "stages",
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      if (!batch) return false;
-      batch.ready = Math.max(0, batch.ready - event.count);
-      batch.setAside += event.count;
-      recount(state, batch);
+      const lot = lotOf(state, event.batch);
+      if (!lot) return false;
+      takeReady(lot, { what: "set-aside", at: event.t }, event.count, event.jars);
       return true;
     },
   }),
   "jar-broken": fact({
-    fields: { batch: batchId, count },
+    fields: { batch: batchId, count, jars: z.optional(jarNumbers) },
     follows: "stages",
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      if (!batch) return false;
-      const inside = lastPart(state, batch);
-      if (batch.ready > 0 || !inside) {
-        batch.ready = Math.max(0, batch.ready - event.count);
-        batch.brokenBefore += event.count;
-        recount(state, batch);
-      } else {
-        inside.part.broken += event.count;
+      const batch = batchOfLot(state, event.batch);
+      const lot = lotOf(state, event.batch);
+      if (!batch || !lot) return false;
+      const gone = { what: "broken", at: event.t } as const;
+      const inside = lastPart(state, batch, lot);
+      if (readyOf(lot).length > 0 || !inside) takeReady(lot, gone, event.count, event.jars);
+      else {
+        const jars = jarsIn(state, inside.load, inside.part);
+        takeOff(jars, gone, event.count, event.jars);
         delete inside.load.brokenInside;
       }
-      if (inside) checkDone(inside.load, event.t);
+      if (inside) checkDone(state, inside.load, event.t);
       return true;
     },
   }),
@@ -106,27 +105,22 @@ export const JAR_FACTS = {
     },
   }),
   sealed: fact({
-    fields: { load: loadId, batch: batchId, count },
+    fields: { load: loadId, batch: batchId, count, jars: z.optional(jarNumbers) },
     follows: "stages",
     quiets: true,
     evolve(state, event): boolean {
-      return seals(state, event, (part) => {
-        part.sealed += event.count;
+      return seals(state, event, (load, part) => {
+        sealJars(state, load, part, event.count, event.jars);
       });
     },
   }),
   "seal-failed": fact({
-    fields: { load: loadId, batch: batchId, count, jars: z.array(someJars) },
+    fields: { load: loadId, batch: batchId, count, jars: jarNumbers },
     follows: "stages",
     quiets: true,
     evolve(state, event): boolean {
-      return seals(state, event, (part) => {
-        const { sealed } = part;
-        part.failed += event.count;
-        part.failedJars.push(...event.jars);
-        // A jar that had been counted as sealed no longer is.
-        part.sealed = 0;
-        part.sealed = Math.min(sealed, unaccounted(part));
+      return seals(state, event, (load, part) => {
+        failJars(state, load, part, event.count, event.jars);
       });
     },
   }),
@@ -137,7 +131,7 @@ export const JAR_FACTS = {
       /** The load it went through; null where it went through none. */
       load: z.nullable(loadId),
       count: someJars,
-      jars: z.array(someJars),
+      jars: jarNumbers,
       sign: spoilSign,
     },
     follows: "stages",
@@ -146,13 +140,12 @@ export const JAR_FACTS = {
     undoWarns: () => "It would count as food again.",
     undone: ({ of }) => `the spoiled jar${of}`,
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      if (!batch) return false;
-      const { count, jars, sign } = event;
-      spoil(state, batch, event);
-      state.spoiledJars.push({ at: event.t, batch: batch.id, count, jars, sign });
+      const batch = batchOfLot(state, event.batch);
+      const lot = lotOf(state, event.batch);
+      if (!batch || !lot) return false;
+      spoil(batch, lot, { ...event, at: event.t });
       const load = event.load === null ? undefined : state.loads[event.load];
-      if (load) checkDone(load, event.t);
+      if (load) checkDone(state, load, event.t);
       return true;
     },
   }),
@@ -162,7 +155,7 @@ export const JAR_FACTS = {
       code: word,
       what: disposition,
       count: z.nullable(count),
-      /** The batch meant, where a load holds jars of several batches. */
+      /** The lot meant, where a load holds jars of several. */
       batch: z.optional(batchId),
       /** For reprocessing only: the tested hot pack the jars go through again. */
       option: z.nullable(batchOption),
@@ -182,49 +175,46 @@ export const JAR_FACTS = {
   }),
 };
 
+function fillingOf(state: State, id: string) {
+  const batch = batchOfLot(state, id);
+  const fill = batch && runOfRole(batch, "filling");
+  return { batch, lot: lotOf(state, id), fill };
+}
+
 /** Jars from a process that was too short go to the refrigerator, the freezer or the bin. */
 function takeAside(state: State, load: Load, event: { t: number; count: number | null }): void {
   if (load.unloadedAt === undefined) unload(state, load, { t: event.t, early: true });
   let left = event.count ?? Number.POSITIVE_INFINITY;
   for (const part of load.parts) {
-    const count = Math.min(unaccounted(part) + part.sealed, left);
-    part.sealed -= Math.max(0, count - unaccounted(part));
-    part.aside += count;
-    left -= count;
+    left -= takeOff(jarsIn(state, load, part), { what: "aside", at: event.t }, left);
   }
-  checkDone(load, event.t);
+  checkDone(state, load, event.t);
 }
 
-function lastPart(state: State, batch: Batch): { load: Load; part: LoadPart } | undefined {
-  const load = batch.loads.map((id) => state.loads[id]).findLast((one) => one !== undefined);
-  const part = load?.parts.find((one) => one.batch === batch.id);
-  return load && part ? { load, part } : undefined;
+function lastPart(
+  state: State,
+  batch: Batch,
+  lot: BatchLot,
+): { load: Load; part: LoadPart } | undefined {
+  for (const id of batch.loads.toReversed()) {
+    const load = state.loads[id];
+    const part = load?.parts.find((one) => one.lot === lot.id);
+    if (load && part) return { load, part };
+  }
+  return undefined;
 }
 
 function seals(
   state: State,
   event: { load: string; batch: string; t: number },
-  change: (part: LoadPart) => void,
+  change: (load: Load, part: LoadPart) => void,
 ): boolean {
   const load = state.loads[event.load];
-  const part = load?.parts.find((one) => one.batch === event.batch);
+  const part = load?.parts.find((one) => one.lot === event.batch);
   if (!load || !part || load.unloadedAt === undefined) return false;
-  change(part);
-  checkDone(load, event.t);
+  change(load, part);
+  checkDone(state, load, event.t);
   return true;
-}
-
-/** Every jar is accounted for: the seal check is over (and the cooling, if nobody said so). */
-function checkDone(load: Load, at: number): void {
-  const check = runOfRole(load, "seals");
-  const cool = runOfRole(load, "cooling");
-  if (!check || !cool || isOver(check) || load.unloadedAt === undefined) return;
-  if (load.parts.some((part) => unaccounted(part) > 0)) return;
-  // Where no jar was left to cool, nothing was checked either.
-  const left = load.parts.some((part) => part.jars > part.again - part.failedAgain + part.aside);
-  const end = left ? finish : skipStage;
-  if (!isOver(cool)) end(cool, at);
-  end(check, at);
 }
 
 type SentAgain = {
@@ -235,29 +225,22 @@ type SentAgain = {
   option: BatchOption | null;
 };
 
-/** Jars emptied and processed once more: their batch fills again, as the tested hot pack. */
+/** Jars emptied and processed once more: their lot fills again, as the tested hot pack. */
 function sendAgain(state: State, load: Load, event: SentAgain): void {
   for (const part of load.parts) {
-    const batch = state.batches[part.batch];
-    const fill = batch && runOfRole(batch, "filling");
-    if (!batch || !fill || !event.option) continue;
-    if (event.batch !== undefined && event.batch !== batch.id) continue;
+    const { batch, lot, fill } = fillingOf(state, part.lot);
+    if (!batch || !lot || !fill || !event.option) continue;
+    if (event.batch !== undefined && event.batch !== lot.id) continue;
     const failed = event.code === "seal-failed";
-    const open = unaccounted(part);
-    const able = failed ? part.failed - part.failedAgain : open + part.sealed;
-    const count = Math.min(able, event.count ?? able);
-    if (count <= 0) continue;
-    if (!failed) part.sealed -= Math.max(0, count - open);
-    part.again += count;
-    if (failed) part.failedAgain += count;
-    batch.again += count;
+    const most = event.count ?? Number.POSITIVE_INFINITY;
+    const emptied = emptyJars(lot, jarsIn(state, load, part), { failed, most, at: event.t });
+    if (emptied === 0) continue;
     batch.option = event.option;
     batch.pack = event.option.pack;
-    batch.allFilled = false;
     batch.state = "running";
     delete batch.endedAt;
     reopen(fill, "waiting");
     if (!state.active.includes(batch.id)) state.active.push(batch.id);
   }
-  checkDone(load, event.t);
+  checkDone(state, load, event.t);
 }

@@ -3,9 +3,10 @@
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
 import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
+import { putIn } from "../jars/change-jars.ts";
+import { batchOfLot, lotOf, standingSince } from "../jars/lots.ts";
 import { cannerStages } from "../loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
-import { recount } from "../loads/jar-tally.ts";
 import { raiseTerms } from "../loads/raise-terms.ts";
 import { mayStandMinutes } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
@@ -113,31 +114,17 @@ export const LOAD_FACTS = {
       const load = state.loads[event.load];
       if (!load || load.loadedAt !== undefined) return false;
       load.loadedAt = event.t;
-      for (const { batch: id, jars, first } of event.parts) {
-        const batch = state.batches[id];
-        if (!batch) continue;
-        const from = batch.filledFrom;
-        const mayMinutes = mayStandMinutes(state, batch);
-        batch.ready = Math.max(0, batch.ready - jars);
-        if (batch.ready === 0) delete batch.filledFrom;
-        load.parts.push({
-          batch: id,
-          jars,
-          first,
-          sealed: 0,
-          failed: 0,
-          failedJars: [],
-          broken: 0,
-          again: 0,
-          failedAgain: 0,
-          aside: 0,
-          ...(from === undefined ? {} : { stood: { from, mayMinutes } }),
-          spoiled: 0,
-          spoiledJars: [],
-        });
-        load.heard.push(...carriedDoubts(batch));
+      for (const part of event.parts) {
+        const batch = batchOfLot(state, part.batch);
+        const lot = lotOf(state, part.batch);
+        if (!batch || !lot) continue;
+        const from = standingSince(putIn(lot, load.id, { ...part, t: event.t })) ?? event.t;
+        const stood = { from, mayMinutes: mayStandMinutes(state, batch) };
+        if (!load.parts.some((one) => one.batch === batch.id)) {
+          load.heard.push(...carriedDoubts(batch));
+        }
+        load.parts.push({ lot: lot.id, batch: batch.id, stood });
         if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
-        recount(state, batch);
       }
       for (const id of ["canner", "load"]) {
         const run = runOf(load, id);

@@ -1,6 +1,8 @@
 /** Facts from after the canning: jars opened, tasted and put away, and seed lots. */
 import * as z from "zod/mini";
-import { spoil } from "../loads/spoil.ts";
+import { openJars } from "../jars/change-jars.ts";
+import { batchOfLot, lotOf } from "../jars/lots.ts";
+import { spoil } from "../jars/spoil.ts";
 import { wallOf } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
@@ -8,6 +10,7 @@ import {
   batchId,
   count,
   flag,
+  jarNumbers,
   score,
   scoreName,
   seedId,
@@ -42,6 +45,7 @@ export const SHELF_FACTS = {
     fields: {
       batch: batchId,
       count: someJars,
+      jars: z.optional(jarNumbers),
       /** Only in older journals: spoiled jars are a fact of their own now. */
       spoiled: z.optional(flag),
     },
@@ -49,13 +53,12 @@ export const SHELF_FACTS = {
     ofTheShelf: true,
     undone: ({ of }) => `opening a jar${of}`,
     evolve(state, event): boolean {
-      const { batch, count, spoiled, t: at } = event;
-      const found = state.batches[batch];
-      if (!found) return false;
-      if (spoiled) {
-        spoil(state, found, { load: null, count, jars: [] });
-        state.spoiledJars.push({ at, batch, count, jars: [], sign: "off" });
-      } else state.openedJars.push({ at, batch, count });
+      const { count, spoiled, jars, t: at } = event;
+      const batch = batchOfLot(state, event.batch);
+      const lot = lotOf(state, event.batch);
+      if (!batch || !lot) return false;
+      if (spoiled) spoil(batch, lot, { load: null, count, jars: [], sign: "off", at });
+      else openJars(lot, batch.option !== null, { count, at, numbers: jars ?? [] });
       return true;
     },
   }),
@@ -66,9 +69,9 @@ export const SHELF_FACTS = {
     ofTheShelf: true,
     undone: ({ of }) => `the labels${of}`,
     evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      if (!batch) return false;
-      batch.labeledAt = event.t;
+      const lot = lotOf(state, event.batch);
+      if (!lot) return false;
+      lot.labeledAt = event.t;
       return true;
     },
   }),

@@ -1,10 +1,12 @@
 /** Which batch the canner is for next, when to light it, and on what terms a load is opened. */
+
 import { chooseProcess, type ProcessChoice } from "../../recipe/choose-process.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
 import { CANNER_WARM_UP_MINUTES, DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
 import type { Canner, DatedFact } from "../events.ts";
-import { capacity } from "../jars.ts";
+import { capacity } from "../jars/canner-room.ts";
+import { again, allFilled, ready } from "../jars/lots.ts";
 import { activeOwners, hasBegun, inCanner, isLoad, runOfRole } from "../owners.ts";
 import { withGuide } from "../questions/guide.ts";
 import { needsHotCanner } from "../settle.ts";
@@ -22,7 +24,7 @@ const LIGHT_AHEAD_MINUTES = CANNER_WARM_UP_MINUTES + 15;
 function needsLoad(state: State, batch: Batch): boolean {
   if (!batch.option || batch.state === "abandoned" || batch.state === "complete") return false;
   if (openLoad(state, batch)) return false;
-  return batch.ready > 0 || batch.again > 0 || !batch.allFilled;
+  return ready(batch) > 0 || again(batch) > 0 || !allFilled(batch);
 }
 
 /**

@@ -1,14 +1,16 @@
 /** Which open load a batch's next jars go into: its own, or one of another batch with room. */
-import { cannerOf, cannotShare, capacity } from "../jars.ts";
+
+import { cannerOf, cannotShare, capacity } from "../jars/canner-room.ts";
+import { again, allFilled, filled, jarsExpected, ready } from "../jars/lots.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import type { Batch, Load, State } from "../state.ts";
 
 /** Jars of a batch that are filled or still expected, and not in a canner yet. */
 function toCome(batch: Batch): number {
-  if (batch.again > 0) return Math.max(batch.ready, batch.again);
-  if (batch.allFilled) return batch.ready;
-  const before = batch.filled - batch.ready;
-  return Math.max(batch.ready, (batch.expectedJars ?? Number.POSITIVE_INFINITY) - before);
+  if (again(batch) > 0) return Math.max(ready(batch), again(batch));
+  if (allFilled(batch)) return ready(batch);
+  const before = filled(batch) - ready(batch);
+  return Math.max(ready(batch), (jarsExpected(batch) ?? Number.POSITIVE_INFINITY) - before);
 }
 
 function wantsCanner(batch: Batch): boolean {

@@ -39,6 +39,6 @@ export function mayStandMinutes({ kitchen }: State, batch: Batch): number {
 
 /** How many minutes the jars of a load stood beyond what is allowed; 0 where they did not. */
 export function stoodOver(part: LoadPart, loadedAt: number | undefined): number {
-  if (!part.stood || loadedAt === undefined) return 0;
+  if (loadedAt === undefined) return 0;
   return Math.max(0, (loadedAt - part.stood.from) / MINUTE_MS - part.stood.mayMinutes);
 }

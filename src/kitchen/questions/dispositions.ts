@@ -1,12 +1,13 @@
 /** What becomes of jars that something went wrong with. */
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../events.ts";
-import { countTrouble, unaccounted } from "../jars.ts";
+import { lotTrouble } from "../jars/canner-room.ts";
+import { lotOf, sum, tally } from "../jars/lots.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
 import { runOfRole } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
-import type { Load, State } from "../state.ts";
+import type { Load, LoadPart, State } from "../state.ts";
 import { HOUR_MS } from "../time.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
 import type { Question } from "./question.ts";
@@ -25,13 +26,25 @@ export function dispositionsFor(load: Load, code: string, now: number): Disposit
   return code === "seal-failed" ? ["discard"] : ["refrigerate", "freeze", "discard"];
 }
 
+/** Jars of a part that sealed, or that nobody has counted yet. */
+export function undecidedOf(state: State, load: Load, part: LoadPart): number {
+  const { unaccounted, sealed } = tally(state, load, part);
+  return unaccounted + sealed;
+}
+
+/** Jars of a part that did not seal and were not emptied to be processed again. */
+export function failedOf(state: State, load: Load, part: LoadPart): number {
+  const { failed, failedAgain } = tally(state, load, part);
+  return failed - failedAgain;
+}
+
 type Undecided = "process-short" | "boil-lost" | "pressure-lost" | "seal-failed";
 
 /** What has gone wrong with jars and still waits for a person to say what becomes of them. */
 export function undecided(state: State, load: Load): { code: Undecided; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
   const process = runOfRole(load, "treatment");
-  const jars = load.parts.reduce((sum, part) => sum + unaccounted(part) + part.sealed, 0);
+  const jars = sum(load.parts, (part) => undecidedOf(state, load, part));
   // Off the heat after its time was full is how every process ends.
   const off = process?.kept && !isOver(process) ? offMs(process.kept, state.lastW) : 0;
   const short =
@@ -42,7 +55,7 @@ export function undecided(state: State, load: Load): { code: Undecided; jars: nu
   const lost = load.unloadedAt !== undefined && load.endAnswer?.yes === false;
   const code = load.terms?.method === "pressure" ? "pressure-lost" : "boil-lost";
   if (lost && jars > 0) return { code, jars };
-  const failed = load.parts.reduce((sum, part) => sum + part.failed - part.failedAgain, 0);
+  const failed = sum(load.parts, (part) => failedOf(state, load, part));
   const disposed = load.disposed
     .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
     .reduce((sum, one) => sum + (one.count ?? failed), 0);
@@ -57,7 +70,9 @@ function countsWait(state: State, load: Load): boolean {
   if (check?.state !== "running") return false;
   return load.parts.some((part) => {
     const batch = state.batches[part.batch];
-    return batch !== undefined && part.failed === 0 && countTrouble(state, batch) !== undefined;
+    const lot = lotOf(state, part.lot);
+    if (!batch || !lot || tally(state, load, part).failed > 0) return false;
+    return lotTrouble(state, batch, lot) !== undefined;
   });
 }
 

@@ -1,6 +1,8 @@
 /** Questions about critical factors, and what an answer says about the factor. */
+
 import type { CriticalFactor } from "../../recipe/recipe.ts";
 import type { Confirm } from "../command.ts";
+import { filled } from "../jars/lots.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
@@ -27,7 +29,7 @@ export function factorOf(batch: Batch, id: string): CriticalFactor | undefined {
 function isTurn(batch: Batch, id: string): boolean {
   return batch.stages.some((run) => {
     if (!run.spec.asks.includes(id) || run.state === "waiting") return false;
-    return !hasRole(run.spec, "filling") || batch.filled > 0;
+    return !hasRole(run.spec, "filling") || filled(batch) > 0;
   });
 }
 
@@ -60,7 +62,7 @@ function together(state: State, batch: Batch, { id, shared }: CriticalFactor): B
 /** Whether the stage that asks for a factor is still to come, and nothing is known of it yet. */
 function willAsk(batch: Batch, id: string): boolean {
   const known = [...batch.confirmed, ...batch.reopened].some((one) => one.factor === id);
-  return batch.state === "running" && !known && batch.filled === 0;
+  return batch.state === "running" && !known && filled(batch) === 0;
 }
 
 /** Batches that may have something to ask: those under way, and those with a recent retraction. */

@@ -1,4 +1,5 @@
 /** Whether the cook's hands are in the jars, so that what can wait is not asked. */
+import { filled, ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../owners.ts";
 import type { State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
@@ -24,8 +25,8 @@ function inJarsSince(owner: Owner): number | undefined {
     return lift?.state === "running" ? lift.startedAt : undefined;
   }
   const fill = runOfRole(owner, "filling");
-  if (fill?.state === "running" && owner.ready === 0 && owner.filled > 0) return undefined;
-  const inHand = fill?.state === "running" || (owner.option !== null && owner.ready > 0);
+  if (fill?.state === "running" && ready(owner) === 0 && filled(owner) > 0) return undefined;
+  const inHand = fill?.state === "running" || (owner.option !== null && ready(owner) > 0);
   return inHand ? (fill?.endedAt ?? fill?.startedAt) : undefined;
 }
 
@@ -46,5 +47,5 @@ const WAITS: ReadonlySet<Question["kind"]> = new Set<Question["kind"]>([
 export function waitsForHands(state: State, { kind, about }: Question): boolean {
   if (kind !== "factor") return WAITS.has(kind);
   const batch = about === null ? undefined : state.batches[about];
-  return batch !== undefined && batch.ready === 0;
+  return batch !== undefined && ready(batch) === 0;
 }

@@ -8,12 +8,13 @@ import { numberWords } from "../../reckon/number-words.ts";
 import { LOW_TEMPERATURE_F } from "../../reckon/trade-numbers.ts";
 import type { Evidence } from "../command.ts";
 import type { HeardDoubt } from "../heard-doubt.ts";
-import { unaccounted } from "../jars.ts";
+import { lotOf } from "../jars/lots.ts";
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
 import { isOver } from "../stage-run.ts";
 import { type Batch, type Load, type State, wallOf } from "../state.ts";
 import { HOUR_MS, localIso, MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
+import { undecidedOf } from "./dispositions.ts";
 import { eitherOf, type Question } from "./question.ts";
 
 /**
@@ -196,7 +197,7 @@ export function quotedDoubts(state: State, open: readonly HeardDoubt[]): string 
 
 /** Whether all its jars have their labels: what was doubted of them then stands. */
 function isLabeled(state: State, { parts }: Load): boolean {
-  return parts.every(({ batch }) => state.batches[batch]?.labeledAt !== undefined);
+  return parts.every(({ lot }) => lotOf(state, lot)?.labeledAt !== undefined);
 }
 
 /** The question about words that no closing question covers, once the jars are out. */
@@ -206,7 +207,7 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
   const { unloadedAt } = load;
   if (!first || unloadedAt === undefined || isLabeled(state, load)) return [];
   // Jars that went to the refrigerator or were thrown out are no longer in doubt.
-  if (load.parts.every((part) => unaccounted(part) + part.sealed <= 0)) return [];
+  if (load.parts.every((part) => undecidedOf(state, load, part) <= 0)) return [];
   const key = `heard/${load.id}/${first.at}`;
   const quoted = quotedDoubts(state, open);
   const about = load.id;

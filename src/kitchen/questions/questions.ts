@@ -2,7 +2,9 @@
  * Questions that guard safety. They follow from the state, so they outlive a crash; the first is
  * the one that is asked, and a yes or no answers it.
  */
+
 import type { ProcessTerms } from "../../recipe/recipe.ts";
+import { ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, leadName, leadNames, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -121,7 +123,7 @@ function openStill(state: State, question: Question): Question | undefined {
     return undefined;
   const calm = activeOwners(state).every((owner) => {
     if (isLoad(owner)) return owner.loadedAt === undefined || isQuiet(owner);
-    return owner.ready === 0 && runOfRole(owner, "filling")?.state !== "running";
+    return ready(owner) === 0 && runOfRole(owner, "filling")?.state !== "running";
   });
   return calm ? { ...question, key: again } : undefined;
 }

@@ -51,7 +51,9 @@ type Scored = { score: number; ref: Ref };
 const STAGE_BIAS = { running: 0.99, waiting: 0.5 };
 
 function* inBatch(said: Said, batch: NamedBatch, context: Surroundings): Generator<Scored> {
-  yield { score: bestOf(said, namesOfBatch(batch, context.recipes)), ref: { owner: batch.id } };
+  const { id: owner, lot } = batch;
+  const ref = lot === undefined ? { owner } : { owner, lot };
+  yield { score: bestOf(said, namesOfBatch(batch, context.recipes)), ref };
   for (const { id, title, pot, kind, state } of batch.stages ?? []) {
     if (!state) continue;
     const score = bestOf(said, [id, title, pot, kind]) * STAGE_BIAS[state];
@@ -82,7 +84,13 @@ function bearing(name: string, things: Things, context: Surroundings): Ref[] {
     scored.push({ score: bestOf(said, [label, id, length]), ref: { timer: id } });
   }
   const best = Math.max(0, ...scored.map(({ score }) => score));
-  return best === 0 ? [] : scored.filter(({ score }) => score === best).map(({ ref }) => ref);
+  if (best === 0) return [];
+  return once(scored.filter(({ score }) => score === best).map(({ ref }) => ref));
+}
+
+/** Each thing once: lots of one batch share its stages. */
+function once(refs: readonly Ref[]): Ref[] {
+  return [...new Map(refs.map((ref) => [JSON.stringify(ref), ref])).values()];
 }
 
 /** The same; for several names said together, what fits each of them. */
@@ -121,7 +129,7 @@ function inVessel(said: Said, { running, loads = [] }: Surroundings): Ref[] {
   const canners = said.every((word) => CANNER_WORDS.has(word))
     ? loads.map(({ id }) => ({ owner: id }))
     : [];
-  return [...pots, ...canners];
+  return once([...pots, ...canners]);
 }
 
 const SORT_WORDS: Readonly<Record<string, Sort>> = {
@@ -203,7 +211,7 @@ export function meantBy(name: string, context: Surroundings, record = false): Me
     running: of,
     recorded: all && of === running ? bearingEach(name, all, context) : of,
     vessels: inVessel(said, context),
-    parts: batches.flatMap((batch) => partsOf(said, batch, context)),
+    parts: once(batches.flatMap((batch) => partsOf(said, batch, context))),
     ...sortsIn(name.toLowerCase()),
   };
 }

@@ -2,6 +2,7 @@
  * What is known for the label of a jar or of a seed packet. Only a sealed jar of an as-tested load
  * is labeled for the shelf.
  */
+import { type LotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import { type Batch, type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, dateWords } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
@@ -40,19 +41,24 @@ export type LabelProcess = {
 
 /** Labels of a batch's jars, in the order of their numbers; none for jars thrown out or waiting. */
 export function labelsOf(state: State, batch: Batch, now: number): Label[] {
-  const labels = shelfJars(state, batch, now).groups.flatMap((group) => {
+  return lotsIn(batch).flatMap((one) => labelsOfLot(state, one, now));
+}
+
+function labelsOfLot(state: State, one: LotOf, now: number): Label[] {
+  const { batch, lot } = one;
+  const labels = shelfJars(state, one, now).groups.flatMap((group) => {
     const putUp = dateOf(wallOf(state, group.since), state.zone);
     const by = addDays(putUp, KEEPING[group.rule].days);
     const { terms } = group;
     return Array.from({ length: group.jars }, (_, index): Label => {
       return {
-        batch: batch.id,
+        batch: lot.id,
         jar: group.numbers?.[index] ?? null,
         id: null,
-        mark: batch.mark,
+        mark: lot.mark,
         keep: group.keep,
         title: batch.recipe.title,
-        variety: batch.lot.variety,
+        variety: lot.variety,
         putUp,
         by,
         verdict: batch.rehearsal ? "REHEARSAL ONLY" : verdictWords(group),

@@ -1,5 +1,7 @@
 /** What is in store, where, until when, what to eat first, and what was eaten when. */
-import { countTrouble } from "../../kitchen/jars.ts";
+import { lotTrouble } from "../../kitchen/jars/canner-room.ts";
+import type { BatchLot } from "../../kitchen/jars/jar.ts";
+import { type LotOf, lotsIn, sum } from "../../kitchen/jars/lots.ts";
 import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, daysBetween } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
@@ -76,7 +78,7 @@ export function holdsRehearsalsAlone(state: State): boolean {
 export function pantryOf(state: State, now: number): Pantry {
   const on = dateOf(wallOf(state, now), state.zone);
   const found: Contents = { on, lines: [], waiting: [], troubles: [] };
-  for (const batch of shownBatches(state)) addBatch(found, state, batch, now);
+  for (const one of shownBatches(state).flatMap(lotsIn)) addLot(found, state, one, now);
   found.lines.sort((a, b) => a.daysLeft - b.daysLeft || (a.batch < b.batch ? -1 : 1));
   return withAdvice({ ...found, opened: openings(state) });
 }
@@ -110,18 +112,28 @@ function isPastUse({ keep, daysLeft }: PantryLine): boolean {
 
 /** What has left the shelf, eaten or spoiled, in order of time. */
 export function openings(state: State): Opening[] {
-  const shown = new Set(shownBatches(state).map(({ id }) => id));
-  const gone = [
-    ...state.openedJars.map((one) => ({ ...one, spoiled: false })),
-    ...state.spoiledJars.map((one) => ({ ...one, spoiled: true })),
-  ].sort((a, b) => a.at - b.at);
-  return gone.flatMap(({ at, batch: id, count, spoiled }) => {
-    const batch = state.batches[id];
-    if (!batch || !shown.has(id)) return [];
-    const date = dateOf(wallOf(state, at), state.zone);
-    const { recipe, lot } = batch;
-    const names = { title: recipe.title, variety: lot.variety, recipe: recipe.id };
-    return [{ at: date, batch: id, ...names, season: seasonBegun(state, batch), count, spoiled }];
+  const found = shownBatches(state).flatMap((batch) => {
+    return lotsIn(batch).flatMap(({ lot }) => gone(state, batch, lot));
+  });
+  return found.sort((a, b) => a.t - b.t).map(({ t, ...one }) => one);
+}
+
+function gone(state: State, batch: Batch, lot: BatchLot): (Opening & { t: number })[] {
+  const counts = new Map<string, { t: number; spoiled: boolean; count: number }>();
+  for (const { left, gone } of lot.jars) {
+    const spoiled = gone?.what === "spoiled";
+    const t = spoiled ? gone.at : left?.at;
+    if (t === undefined) continue;
+    const key = `${t} ${spoiled}`;
+    const known = counts.get(key) ?? { t, spoiled, count: 0 };
+    known.count += 1;
+    counts.set(key, known);
+  }
+  const names = { title: batch.recipe.title, variety: lot.variety, recipe: batch.recipe.id };
+  return [...counts.values()].map(({ t, spoiled, count }) => {
+    const at = dateOf(wallOf(state, t), state.zone);
+    const season = seasonBegun(state, batch);
+    return { t, at, batch: lot.id, ...names, season, count, spoiled };
   });
 }
 
@@ -130,33 +142,35 @@ function seasonBegun(state: State, batch: Batch): number {
   return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
 }
 
-/** Jars of a batch that were opened and eaten. */
-export function openedOf(state: State, batch: Batch): number {
-  return state.openedJars.reduce((n, one) => n + (one.batch === batch.id ? one.count : 0), 0);
+/** Jars of a lot that were opened and eaten. */
+export function openedOf(lot: BatchLot): number {
+  return lot.jars.filter((jar) => jar.left && !jar.gone).length + lot.openedBeyond;
 }
 
-function addBatch(found: Contents, state: State, batch: Batch, now: number): void {
-  const { groups, waiting } = shelfJars(state, batch, now);
-  if (waiting > 0) found.waiting.push({ batch: batch.id, jars: waiting });
-  let opened = openedOf(state, batch);
-  // Jars that keep the shortest are assumed to be the ones eaten.
+function addLot(found: Contents, state: State, one: LotOf, now: number): void {
+  const { batch, lot } = one;
+  const { groups, waiting } = shelfJars(state, one, now);
+  if (waiting > 0) found.waiting.push({ batch: lot.id, jars: waiting });
+  // Of jars nobody told apart, those that keep the shortest are assumed to be the ones eaten.
+  let opened = openedOf(lot) - sum(groups, (group) => group.opened);
   const counted = groups.filter((group) => group.sealed || !batch.option);
-  const order: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
-  for (const group of merged(counted).sort((a, b) => order[a.keep] - order[b.keep])) {
-    const taken = Math.min(opened, group.jars);
+  for (const group of merged(counted).sort((a, b) => ORDER[a.keep] - ORDER[b.keep])) {
+    const taken = Math.min(opened, group.jars - group.opened);
     opened -= taken;
-    addLine(found, state, batch, group, taken);
+    addLine(found, state, one, group, group.opened + taken);
   }
   for (const group of merged(groups.filter((one) => !counted.includes(one)))) {
-    addLine(found, state, batch, group, 0);
+    addLine(found, state, one, group, 0);
   }
   if (opened > 0 && waiting < opened) {
-    found.troubles.push(`${batch.id}: ${opened} more opened than the seal check counted`);
+    found.troubles.push(`${lot.id}: ${opened} more opened than the seal check counted`);
   }
   const trouble =
-    batch.state === "complete" && batch.option ? countTrouble(state, batch) : undefined;
-  if (trouble) found.troubles.push(`${batch.id}: ${trouble}`);
+    batch.state === "complete" && batch.option ? lotTrouble(state, batch, lot) : undefined;
+  if (trouble) found.troubles.push(`${lot.id}: ${trouble}`);
 }
+
+const ORDER: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
 
 /** Jars of several loads with one fate are one line, by the earliest of them. */
 function merged(groups: readonly JarGroup[]): JarGroup[] {
@@ -167,6 +181,7 @@ function merged(groups: readonly JarGroup[]): JarGroup[] {
     if (!line) lines.set(key, { ...group });
     else {
       line.jars += group.jars;
+      line.opened += group.opened;
       line.since = Math.min(line.since, group.since);
     }
   }
@@ -176,7 +191,7 @@ function merged(groups: readonly JarGroup[]): JarGroup[] {
 function addLine(
   found: Contents,
   state: State,
-  batch: Batch,
+  { batch, lot }: LotOf,
   group: JarGroup,
   opened: number,
 ): void {
@@ -187,12 +202,12 @@ function addLine(
   const uncounted = !group.sealed && batch.option !== null;
   if (uncounted && daysLeft < -FORGET_COLD_DAYS) return;
   const standard = { shelf: "pantry", refrigerate: "refrigerator", freeze: "freezer" }[group.keep];
-  const moved = group.keep === "shelf" ? state.places[batch.id] : undefined;
+  const moved = group.keep === "shelf" ? state.places[lot.id] : undefined;
   found.lines.push({
-    batch: batch.id,
+    batch: lot.id,
     recipe: batch.recipe.id,
     title: batch.recipe.title,
-    variety: batch.lot.variety,
+    variety: lot.variety,
     season: seasonBegun(state, batch),
     jar: batch.jar,
     keep: group.keep,

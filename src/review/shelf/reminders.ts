@@ -3,10 +3,12 @@
  * seals to check, jars ready to open or past their best, seed to test, and what people asked to be
  * reminded of. All of it follows from the batches; nothing is stored twice.
  */
+
 import { agenda, type DueItem } from "../../kitchen/agenda.ts";
 import { nextMatch } from "../../kitchen/cron.ts";
 import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
 import { fieldsOf } from "../../kitchen/events.ts";
+import { lotsIn, ready, sum } from "../../kitchen/jars/lots.ts";
 import { tellAt } from "../../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
 import { ownerName } from "../../kitchen/spoken-names.ts";
@@ -96,12 +98,12 @@ function wordsFor(
   const rules = rulesOf(run.spec);
   const name = ownerName(state, owner);
   if (rules.date === "from" && !isLoad(owner)) {
-    if (owner.option && onShelf(state, owner) < 1) return undefined;
+    if (owner.option && sum(lotsIn(owner), onShelf) < 1) return undefined;
     return { title: `Ready to open: ${name}`, detail: "The flavor has had its time." };
   }
   if (rules.date === "until" && !isLoad(owner)) {
     // Jars have their own dates, by where they stand.
-    if (owner.option || owner.ready > 0) return undefined;
+    if (owner.option || ready(owner) > 0) return undefined;
     return { title: `Best by: ${name}`, detail: "It has been kept for its best time." };
   }
   if (!rules.window?.reminded || !window || window.minMinutes < SHORTEST_WAIT_MINUTES)

@@ -1,24 +1,21 @@
 /**
- * Where the jars of a batch belong: on the shelf, only those that sealed and came from a load that
+ * Where the jars of a lot belong: on the shelf, only those that sealed and came from a load that
  * was done as tested; everything else in the cold, by what was decided about it.
  */
-import { batchDeviations } from "../../kitchen/deviations.ts";
-import { loadsOf } from "../../kitchen/jars.ts";
-import type { Batch, Load, LoadPart, State } from "../../kitchen/state.ts";
+import type { Jar } from "../../kitchen/jars/jar.ts";
+import { type LotOf, lotOf } from "../../kitchen/jars/lots.ts";
+import type { Batch, Load, State } from "../../kitchen/state.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { againstBatch, type Judged, judgeLoad, judgeSealed } from "../verdict.ts";
+import { type Judged, judgeJar } from "../verdict.ts";
 import type { Keep, RuleName } from "./keeping.ts";
 
-/**
- * Jars of one batch with the same fate. `numbers` is null where it is not known which jars they
- * are.
- */
-export type JarGroup = {
-  keep: Keep;
-  jars: number;
-  numbers: number[] | null;
+/** A jar with where it belongs: thrown out, not put away yet, or kept in some way. */
+export type PlacedJar = {
+  jar: Jar;
+  judged: Judged;
+  keep: Keep | "discarded" | "waiting";
   sealed: boolean;
-  /** The rule of KEEPING that says how long they keep. */
+  /** The rule of KEEPING that says how long it keeps. */
   rule: RuleName;
   /** When the days begin to count, kitchen time. */
   since: number;
@@ -26,6 +23,18 @@ export type JarGroup = {
   why: string;
   /** The process it went through as tested; null where it went through none. */
   terms: ProcessTerms | null;
+};
+
+/**
+ * Jars of one lot with the same fate. `numbers` is null where it is not known which jars they
+ * are.
+ */
+export type JarGroup = Pick<PlacedJar, "sealed" | "rule" | "since" | "why" | "terms"> & {
+  keep: Keep;
+  jars: number;
+  /** Of them, those that are known to have been opened. */
+  opened: number;
+  numbers: number[] | null;
 };
 
 type ShelfJars = {
@@ -36,62 +45,29 @@ type ShelfJars = {
   discarded: number;
 };
 
-/** The numbers of the jars that sealed; null where a jar that did not has no number. */
-function sealedNumbers(part: LoadPart): number[] | null {
-  const failed = new Set([...part.failedJars, ...part.spoiledJars]);
-  if (failed.size !== part.failed + part.spoiled || part.broken > 0 || part.aside > 0) return null;
-  if (part.again > part.failedAgain) return null;
-  const all = Array.from({ length: part.jars }, (_, index) => part.first + index);
-  const left = all.filter((number) => !failed.has(number));
-  return left.length === part.sealed ? left : null;
-}
-
-type Fate = { what: string; jars: number };
-
 /** What became of jars that did not seal: the last decision holds, for as many as it named. */
-function failedFates(load: Load, failed: number): Fate[] {
+function failedFates(load: Load): string[] {
   const said = load.disposed.findLast((one) => {
     return one.code === "seal-failed" && one.what !== "reprocess";
   });
-  const jars = Math.min(failed, said?.count ?? failed);
-  const fates = [
-    { what: said?.what ?? "undecided", jars },
-    { what: "undecided", jars: failed - jars },
-  ];
-  return fates.filter((fate) => fate.jars > 0);
+  if (!said) return [];
+  const all = Number.POSITIVE_INFINITY;
+  return repeated(said.what, said.count ?? all);
 }
 
-/** What became of a part's jars that were taken off a short process, decision by decision. */
-function asideFates(load: Load, wanted: LoadPart): Fate[] {
-  const left = new Map(load.parts.map((part) => [part, part.aside]));
-  const fates: Fate[] = [];
-  for (const { code, what, count } of load.disposed) {
-    if (code === "seal-failed" || what === "reprocess") continue;
-    let more = count ?? Number.POSITIVE_INFINITY;
-    for (const part of load.parts) {
-      const jars = Math.min(left.get(part) ?? 0, more);
-      left.set(part, (left.get(part) ?? 0) - jars);
-      more -= jars;
-      if (part === wanted && jars > 0) fates.push({ what, jars });
-    }
-  }
-  const rest = left.get(wanted) ?? 0;
-  return rest > 0 ? [...fates, { what: "undecided", jars: rest }] : fates;
+/** What became of jars that were taken off a short process, decision by decision. */
+function asideFates(load: Load): string[] {
+  return load.disposed.flatMap(({ code, what, count }) => {
+    if (code === "seal-failed" || what === "reprocess") return [];
+    return repeated(what, count ?? Number.POSITIVE_INFINITY);
+  });
 }
 
-/** Jars by their fates: thrown out, frozen, or kept cold. Numbers are known where all share one. */
-function placeCold(
-  found: ShelfJars,
-  fates: readonly Fate[],
-  base: Omit<JarGroup, "keep" | "jars">,
-): void {
-  const numbers = fates.length === 1 ? base.numbers : null;
-  for (const { what, jars } of fates) {
-    if (what === "discard") found.discarded += jars;
-    else if (what === "freeze") {
-      found.groups.push({ ...base, numbers, keep: "freeze", rule: "freezer", jars });
-    } else found.groups.push({ ...base, numbers, keep: "refrigerate", jars });
-  }
+const OFF_SHORT = "taken off a short process";
+const MOST_JARS = 10_000;
+
+function repeated(what: string, times: number): string[] {
+  return Array.from({ length: Math.min(times, MOST_JARS) }, () => what);
 }
 
 /** Whether its food, unprocessed or in an open jar, keeps only for days in the refrigerator. */
@@ -99,65 +75,112 @@ function isLowAcid({ recipe }: Batch): boolean {
   return recipe.class === "low-acid";
 }
 
-function cold(batch: Batch): ShelfJars {
-  const { keptAs, tested } = batch.recipe;
-  const ferment = keptAs === "ferment" && tested;
-  const group: JarGroup = {
-    keep: "refrigerate",
-    jars: batch.ready,
-    numbers: null,
-    sealed: false,
-    rule: ferment ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle",
-    since: batch.endedAt ?? batch.begunAt,
-    why: "no canner process",
-    terms: null,
-  };
-  return { groups: batch.ready > 0 ? [group] : [], waiting: 0, discarded: 0 };
+/** The jars of a lot by where they belong, those that were opened since among them. */
+export function placedJars(state: State, one: LotOf, now: number): PlacedJar[] {
+  const { batch, lot } = one;
+  if (batch.state === "abandoned" || lot.abandonedAt !== undefined) return [];
+  const { keptAs } = batch.recipe;
+  if (!batch.option) return keptAs === "seed" || keptAs === "dry" ? [] : cold(state, one, now);
+  return batch.loads.flatMap((id) => {
+    const load = state.loads[id];
+    return load ? inLoad(state, one, load, now) : [];
+  });
 }
 
-/** The jars of a batch by where they belong, before any were opened. */
-export function shelfJars(state: State, batch: Batch, now: number): ShelfJars {
+function cold(state: State, one: LotOf, now: number): PlacedJar[] {
+  const { batch, lot } = one;
+  const { keptAs, tested } = batch.recipe;
+  const rule: RuleName =
+    keptAs === "ferment" && tested ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle";
+  const since = batch.endedAt ?? batch.begunAt;
+  return lot.jars
+    .filter(({ gone }) => gone === undefined)
+    .map((jar) => {
+      const judged = judgeJar(state, one, jar, now);
+      const why = "no canner process";
+      return { jar, judged, keep: "refrigerate", sealed: false, rule, since, why, terms: null };
+    });
+}
+
+function inLoad(state: State, one: LotOf, load: Load, now: number): PlacedJar[] {
+  const { batch, lot } = one;
+  const jars = lot.jars.filter((jar) => jar.load === load.id);
+  const since = load.unloadedAt ?? load.openedAt;
+  const rule: RuleName = isLowAcid(batch) ? "low-acid" : "cold";
+  // Decisions go over the jars of all lots in the load, in their order.
+  const everyone = load.parts.flatMap((part) => {
+    return lotOf(state, part.lot)?.jars.filter((jar) => jar.load === load.id) ?? [];
+  });
+  const fateOf = (of: readonly Jar[], fates: readonly string[], jar: Jar) => {
+    return fates[of.indexOf(jar)] ?? "undecided";
+  };
+  const isFailed = (jar: Jar) => jar.seal === "failed" && !jar.gone;
+  const isAside = (jar: Jar) => jar.gone?.what === "aside";
+  const failed = everyone.filter(isFailed);
+  const aside = everyone.filter(isAside);
+  const failedAs = failedFates(load);
+  const asideAs = asideFates(load);
+  const [first] = jars;
+  const judged = first ? judgeJar(state, one, first, now) : undefined;
+  return jars.flatMap((jar): PlacedJar[] => {
+    if (!judged) return [];
+    const terms = judged.verdict === "as-tested" ? load.terms : null;
+    const placed = { jar, judged, rule, since, terms };
+    if (isFailed(jar)) {
+      const keep = keptFor(fateOf(failed, failedAs, jar));
+      return [{ ...placed, ...ruled(keep, rule), sealed: false, why: "did not seal" }];
+    }
+    if (isAside(jar)) {
+      const keep = keptFor(fateOf(aside, asideAs, jar));
+      return [{ ...placed, ...ruled(keep, rule), sealed: false, why: OFF_SHORT, terms: null }];
+    }
+    if (jar.seal !== "sealed" || jar.gone) return [];
+    if (batch.state !== "complete") {
+      return [{ ...placed, keep: "waiting", sealed: true, why: "" }];
+    }
+    if (judged.verdict === "as-tested") {
+      return [{ ...placed, keep: "shelf", rule: "shelf", sealed: true, why: "" }];
+    }
+    const why = `not as tested: ${judged.reasons[0] ?? ""}`;
+    return [{ ...placed, keep: "refrigerate", sealed: true, why }];
+  });
+}
+
+function keptFor(what: string): Keep | "discarded" {
+  if (what === "discard") return "discarded";
+  return what === "freeze" ? "freeze" : "refrigerate";
+}
+
+function ruled(keep: Keep | "discarded", rule: RuleName) {
+  return { keep, rule: keep === "freeze" ? ("freezer" as const) : rule };
+}
+
+/** The jars of a lot in groups of one fate, before any were opened. */
+export function shelfJars(state: State, one: LotOf, now: number): ShelfJars {
   const found: ShelfJars = { groups: [], waiting: 0, discarded: 0 };
-  if (batch.state === "abandoned") return found;
-  const { keptAs } = batch.recipe;
-  if (!batch.option) return keptAs === "seed" || keptAs === "dry" ? found : cold(batch);
-  const faults = againstBatch(batchDeviations(state, batch, now));
-  faults.push(...(judgeSealed(state, [batch.id])?.reasons ?? []));
-  for (const load of loadsOf(state, batch)) {
-    for (const part of load.parts) {
-      if (part.batch === batch.id)
-        placePart(found, batch, part, { load, faults, judged: judgeLoad(state, load) });
+  const groups = new Map<string, PlacedJar[]>();
+  for (const placed of placedJars(state, one, now)) {
+    const { keep, rule, since, why, sealed } = placed;
+    if (keep === "waiting") found.waiting += 1;
+    else if (keep === "discarded") found.discarded += 1;
+    else {
+      const key = [keep, rule, since, why, sealed].join("\n");
+      groups.set(key, [...(groups.get(key) ?? []), placed]);
     }
   }
-  return found;
-}
-
-function placePart(
-  found: ShelfJars,
-  batch: Batch,
-  part: LoadPart,
-  { load, faults, judged }: { load: Load; faults: string[]; judged: Judged },
-): void {
-  const since = load.unloadedAt ?? load.openedAt;
-  const { sealed } = part;
-  const numbers = sealedNumbers(part);
-  const rule = isLowAcid(batch) ? "low-acid" : "cold";
-  const asTested = judged.verdict === "as-tested" && faults.length === 0;
-  const terms = asTested ? load.terms : null;
-  const why = `not as tested: ${faults[0] ?? judged.reasons[0] ?? ""}`;
-  if (sealed > 0 && batch.state !== "complete") found.waiting += sealed;
-  else if (sealed > 0 && asTested) {
-    const keep = { keep: "shelf", rule: "shelf", why: "", terms } as const;
-    found.groups.push({ ...keep, jars: sealed, numbers, sealed: true, since });
-  } else if (sealed > 0) {
-    const fates = [{ what: "undecided", jars: sealed }];
-    placeCold(found, fates, { numbers, sealed: true, since, why, rule, terms });
+  const guessed = one.lot.jars.some((jar) => jar.guessed && !jar.left);
+  for (const placed of groups.values()) {
+    const [first] = placed;
+    if (!first || first.keep === "waiting" || first.keep === "discarded") continue;
+    const { keep, rule, since, why, sealed, terms } = first;
+    const numbers = placed.map(({ jar }) => jar.number);
+    const known = one.batch.option && !guessed && !numbers.includes(0);
+    const opened = placed.filter(({ jar }) => jar.left && !jar.guessed).length;
+    const jars = placed.length;
+    found.groups.push({
+      ...{ keep, rule, since, why, sealed, jars, opened, terms },
+      numbers: known ? numbers : null,
+    });
   }
-  const failed = part.failed - part.failedAgain;
-  const known = part.failedJars.length === failed ? [...part.failedJars] : null;
-  const loose = { sealed: false, since, rule, terms } as const;
-  const unsealed = { ...loose, numbers: known, why: "did not seal" };
-  placeCold(found, failedFates(load, failed), unsealed);
-  const aside = { ...loose, numbers: null, why: "taken off a short process", terms: null };
-  placeCold(found, asideFates(load, part), aside);
+  return found;
 }

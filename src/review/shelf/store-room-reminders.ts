@@ -1,5 +1,6 @@
 /** What jars on the shelf and seed in the drawer will need in the months to come. */
-import { batchName } from "../../kitchen/spoken-names.ts";
+import { lotsIn } from "../../kitchen/jars/lots.ts";
+import { batchName, lotName } from "../../kitchen/spoken-names.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { DAY_MS, localFields, parseIso } from "../../kitchen/time.ts";
 import { addDays, dateOf } from "../dates.ts";
@@ -11,26 +12,30 @@ import type { FoundReminder } from "./upcoming.ts";
 
 /** Jars past their best, by where they are kept; those that keep the shortest are eaten first. */
 export function shelf(state: State, now: number, wallNow: number): FoundReminder[] {
-  return Object.values(state.batches).flatMap((batch) => {
-    let opened = openedOf(state, batch);
-    const byKeep = new Map<Keep, FoundReminder>();
-    const { groups } = shelfJars(state, batch, now);
-    const order: Keep[] = ["refrigerate", "freeze", "shelf"];
-    for (const group of groups.sort((a, b) => order.indexOf(a.keep) - order.indexOf(b.keep))) {
-      const left = Math.max(0, group.jars - opened);
-      opened -= group.jars - left;
-      const { days, words } = KEEPING[group.rule];
-      const by = addDays(dateOf(wallOf(state, group.since), state.zone), days);
-      const at = parseIso(`${by}T${String(DAY_HOUR).padStart(2, "0")}:00`, state.zone);
-      if (left < 1 || at === undefined || at < wallNow - DAY_MS || byKeep.has(group.keep)) continue;
-      const lead = group.keep === "refrigerate" ? "Use up" : "Best by";
-      const title = `${lead}: ${batchName(batch)}`;
-      const detail = group.why ? `${group.why}; ${words}` : words;
-      const id = `${batch.id}/${group.keep}`;
-      byKeep.set(group.keep, { id, at, title, detail, batch: batch.id, owner: batch.id });
-    }
-    return [...byKeep.values()];
-  });
+  return Object.values(state.batches)
+    .flatMap(lotsIn)
+    .flatMap((one) => {
+      let opened = openedOf(one.lot);
+      const byKeep = new Map<Keep, FoundReminder>();
+      const { groups } = shelfJars(state, one, now);
+      const order: Keep[] = ["refrigerate", "freeze", "shelf"];
+      for (const group of groups.sort((a, b) => order.indexOf(a.keep) - order.indexOf(b.keep))) {
+        const left = Math.max(0, group.jars - opened);
+        opened -= group.jars - left;
+        const { days, words } = KEEPING[group.rule];
+        const by = addDays(dateOf(wallOf(state, group.since), state.zone), days);
+        const at = parseIso(`${by}T${String(DAY_HOUR).padStart(2, "0")}:00`, state.zone);
+        if (left < 1 || at === undefined || at < wallNow - DAY_MS || byKeep.has(group.keep))
+          continue;
+        const lead = group.keep === "refrigerate" ? "Use up" : "Best by";
+        const title = `${lead}: ${lotName(one)}`;
+        const detail = group.why ? `${group.why}; ${words}` : words;
+        const { id: batch } = one.lot;
+        const id = `${batch}/${group.keep}`;
+        byKeep.set(group.keep, { id, at, title, detail, batch, owner: one.batch.id });
+      }
+      return [...byKeep.values()];
+    });
 }
 
 /** Seed lots, and seed batches without a lot, once each spring until tested that year. */

@@ -1,4 +1,5 @@
 /** The day's plan in sentences: when to do what, what limits it, how the day runs against it. */
+import { onlyVariety } from "../../kitchen/jars/lots.ts";
 import { upper } from "../../kitchen/spoken-names.ts";
 import { type DayPlan, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
@@ -66,7 +67,8 @@ export function orderSentence(state: State, tasks: readonly PlanTask[]): string 
   const names = tasks.slice(0, 3).map((task) => {
     const batch = state.batches[task.batch];
     const run = batch?.stages.find((one) => one.id === stageOf(task));
-    const variety = batch?.lot.variety ? `${batch.lot.variety} ` : "";
+    const name = batch && onlyVariety(batch);
+    const variety = name ? `${name} ` : "";
     return `${run?.spec.title ?? task.stage} of the ${variety}${batch?.recipe.title.toLowerCase()}`;
   });
   const [first, ...rest] = names;

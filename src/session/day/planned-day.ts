@@ -1,6 +1,8 @@
 /** A plan of the day against the kitchen: when batches begin, what is in hand, what changed. */
+
 import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
 import type { PlannedItem } from "../../kitchen/events.ts";
+import { ready } from "../../kitchen/jars/lots.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
@@ -16,7 +18,7 @@ export function isTwin(state: State, items: readonly PlannedItem[], item: Planne
     recipe === item.recipe && variety === item.variety;
   const running = activeOwners(state).some((one) => {
     if (isLoad(one) || one.state === "complete") return false;
-    return same(one.recipe.id, one.lot.variety);
+    return one.lots.some(({ variety }) => same(one.recipe.id, variety));
   });
   return running || items.some((one) => same(one.recipe, one.variety));
 }
@@ -92,7 +94,7 @@ export function signatureOf(state: State): string {
     const runs = owner.stages.map((run) => {
       return `${run.startedAt ?? ""}-${run.endedAt ?? ""}-${run.kept?.stretches.length ?? ""}`;
     });
-    const jars = isLoad(owner) ? [owner.loadedAt, owner.unloadedAt] : [owner.ready, owner.state];
+    const jars = isLoad(owner) ? [owner.loadedAt, owner.unloadedAt] : [ready(owner), owner.state];
     return [owner.id, ...jars, ...runs].join(",");
   });
   const items = state.dayPlan?.items.map((item) => item.id) ?? [];

@@ -1,5 +1,6 @@
 /** What makes sense at this moment: the smaller the grammar, the better the recognition. */
 
+import { jarsExpected } from "../../kitchen/jars/lots.ts";
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import { type QuestionKind, questions } from "../../kitchen/questions/questions.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -92,7 +93,7 @@ function temperatures(state: State, owners: readonly Owner[]): [number, number] 
 /** As many jars as a canner holds or a batch is expected to fill. */
 function mostJars(state: State, owners: readonly Owner[]): number {
   const holds = state.kitchen.canners.flatMap((canner) => Object.values(canner.holds));
-  const expected = owners.map((owner) => (isLoad(owner) ? 0 : (owner.expectedJars ?? 0)));
+  const expected = owners.map((owner) => (isLoad(owner) ? 0 : (jarsExpected(owner) ?? 0)));
   return Math.min(MOST_JARS, Math.max(1, ...holds, ...expected));
 }
 

@@ -2,6 +2,7 @@
  * A cook who does each stage in its typical time, answers every question as for an unbroken run,
  * and refrigerates where a disposition is asked. Plays rehearsals, and the quiet parts of tests.
  */
+
 import { startByWordAt } from "../../kitchen/agenda.ts";
 import {
   commandOf,
@@ -11,7 +12,8 @@ import {
   type SpokenJarSize,
 } from "../../kitchen/command.ts";
 import type { Wish } from "../../kitchen/decide/decision.ts";
-import { largestLoad } from "../../kitchen/jars.ts";
+import { largestLoad } from "../../kitchen/jars/canner-room.ts";
+import { again, filled, jarsExpected, ready, weightLb } from "../../kitchen/jars/lots.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
@@ -159,7 +161,7 @@ function batchActions(state: State, batch: Batch, now: number): CookAction[] {
     if (run.state !== "running") return [];
     const { window, typicalMinutes } = run.spec;
     const { ends } = rulesOf(run.spec);
-    const beyond = (batch.lot.weightLb ?? 0) - batch.recipe.yield.weightLb;
+    const beyond = (weightLb(batch) ?? 0) - batch.recipe.yield.weightLb;
     const typical = typicalMinutes + (run.spec.minutesPerLb ?? 0) * Math.max(0, beyond);
     if (ends === "date") return [];
     if (ends === "sign") return heatAction(batch, run, typical);
@@ -192,9 +194,9 @@ function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] 
 }
 
 function fillAction(state: State, batch: Batch, run: StageRun, typical: number): CookAction[] {
-  if (batch.ready > 0) return [];
+  if (ready(batch) > 0) return [];
   const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : 60;
-  const left = batch.again > 0 ? batch.again : (batch.expectedJars ?? holds) - batch.filled;
+  const left = again(batch) > 0 ? again(batch) : (jarsExpected(batch) ?? holds) - filled(batch);
   const count = Math.max(1, Math.min(holds, left));
   const load = openLoad(state, batch);
   const canner = load?.stages.find((one) => one.id === "canner");
@@ -268,10 +270,10 @@ function byRole(load: Load, run: StageRun): CookAction[] {
 function loadTogether(state: State, load: Load, at: number): CookAction[] {
   const batches = sharers(state, load);
   const filling = batches.some((batch) => {
-    return batch.ready === 0 && runOfRole(batch, "filling")?.state === "running";
+    return ready(batch) === 0 && runOfRole(batch, "filling")?.state === "running";
   });
   if (filling) return [];
-  const chosen = batches.filter((batch) => batch.ready > 0).map((batch) => ({ owner: batch.id }));
+  const chosen = batches.filter((batch) => ready(batch) > 0).map((batch) => ({ owner: batch.id }));
   const { wish: one, words } = wish("loaded", {}, "the jars are in");
   return [{ at, words, wish: { ...one, chosen } }];
 }

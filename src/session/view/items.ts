@@ -1,10 +1,12 @@
 /** The work on the shelves and the timers, one item each. */
+
 import { wholeOf } from "../../desk/want.ts";
+import { lotOf, onlyVariety, weightLb } from "../../kitchen/jars/lots.ts";
 import { isLoad } from "../../kitchen/owners.ts";
 import { type ShelfItem, shelves } from "../../kitchen/shelves.ts";
-import { timerName } from "../../kitchen/spoken-names.ts";
+import { batchesIn, timerName } from "../../kitchen/spoken-names.ts";
 import { hasRole } from "../../kitchen/stages/kinds.ts";
-import type { State } from "../../kitchen/state.ts";
+import type { Batch, State } from "../../kitchen/state.ts";
 import { isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/unbroken-time.ts";
 import type { Item, LabeledKey } from "../../ports/view.ts";
 import { stageAmounts } from "../../recipe/stage-amounts.ts";
@@ -61,12 +63,10 @@ function shown(state: State, one: ShelfItem, { keys, now, span, first }: Shown):
 }
 
 /** `canning salt: 1/2 cup`, for the weight of the batch. */
-function amountsOf(
-  { kitchen }: State,
-  { recipe, lot, jar }: Extract<ShelfItem["owner"], { lot: unknown }>,
-  { spec }: ShelfItem["run"],
-): string[] {
-  const forLb = lot.weightLb === null ? {} : { forLb: lot.weightLb };
+function amountsOf({ kitchen }: State, batch: Batch, { spec }: ShelfItem["run"]): string[] {
+  const { recipe, jar } = batch;
+  const pounds = weightLb(batch);
+  const forLb = pounds === null ? {} : { forLb: pounds };
   const list = stageAmounts(recipe, spec, {
     ...forLb,
     ...(jar ? { jar } : {}),
@@ -82,12 +82,12 @@ function withoutGrams(amount: string): string {
 
 /** Only the variety where that is enough to tell things apart; the canner by its own name. */
 function nameOf(state: State, { owner }: ShelfItem): string {
-  if (!isLoad(owner)) return owner.lot.variety ?? owner.recipe.title;
-  const parts = owner.parts.length > 0 ? owner.parts.map((part) => part.batch) : [owner.batch];
-  const names = parts.flatMap((id) => {
-    const batch = state.batches[id];
-    return batch ? [batch.lot.variety ?? batch.recipe.title] : [];
-  });
+  if (!isLoad(owner)) return onlyVariety(owner) ?? owner.recipe.title;
+  const lots = owner.parts.flatMap((part) => lotOf(state, part.lot)?.variety ?? []);
+  const names =
+    lots.length > 0
+      ? lots
+      : batchesIn(state, owner).map((batch) => onlyVariety(batch) ?? batch.recipe.title);
   const what = [...new Set(names)].join(" + ");
   if (owner.unloadedAt !== undefined) return what;
   return `${state.kitchen.canners.length > 1 ? owner.canner : "canner"}, ${what}`;

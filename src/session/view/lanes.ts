@@ -2,6 +2,7 @@
  * The day by what is busy: hands, burners, canners. The past comes from reports, the future from
  * running clocks and each stage's usual length.
  */
+import { onlyVariety } from "../../kitchen/jars/lots.ts";
 import { isLoad, type Owner } from "../../kitchen/owners.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
@@ -77,7 +78,8 @@ function freeBurner(lanes: Map<string, Busy[]>, one: Busy): string {
 }
 
 function shown(state: State, { owner, run, from, to, phase }: Busy): LanePart {
-  const label = isLoad(owner) || !owner.lot.variety ? "" : `${owner.lot.variety} `;
+  const variety = isLoad(owner) ? null : onlyVariety(owner);
+  const label = variety ? `${variety} ` : "";
   return {
     fromWallMs: wallOf(state, from),
     toWallMs: wallOf(state, to),

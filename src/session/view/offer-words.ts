@@ -1,10 +1,11 @@
 /** Says in words what the one key would do, or which words to say where it does nothing. */
 
+import { filled, ready } from "../../kitchen/jars/lots.ts";
 import { activeOwners, isLoad, type Owner } from "../../kitchen/owners.ts";
 import type { ShelfItem } from "../../kitchen/shelves.ts";
 import { leadName } from "../../kitchen/spoken-names.ts";
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
-import type { StageRun, State } from "../../kitchen/state.ts";
+import type { Load, StageRun, State } from "../../kitchen/state.ts";
 
 /** Exactly what Space or Enter on an empty line will report. */
 export function keyWords(state: State, { owner, run, offer }: ShelfItem): string {
@@ -17,21 +18,26 @@ function doneWords(state: State, owner: Owner, run: StageRun): string {
   if (isLoad(owner)) {
     if (run.id === "canner") return "the canner is ready";
     if (run.id === "load") {
-      const ready = state.batches[owner.batch]?.ready ?? 0;
-      return `the ${ready} filled jars are in`;
+      return `the ${readyFor(state, owner)} filled jars are in`;
     }
     if (run.id === "heat-off") return "heat is off";
     return rulesOf(run.spec).shows.done ?? `${run.spec.title}: done`;
   }
   if (hasRole(run.spec, "filling")) {
-    return owner.filled > 0 ? "all jars are filled" : "asks how many jars are filled";
+    return filled(owner) > 0 ? "all jars are filled" : "asks how many jars are filled";
   }
   return `${run.spec.title}: done`;
 }
 
+/** How many jars stand filled of the batch that a load was opened for. */
+function readyFor(state: State, load: Load): number {
+  const batch = state.batches[load.batch];
+  return batch ? ready(batch) : 0;
+}
+
 /** Jars cannot go in before it is known how many there are. */
 export function needsWords(state: State, { owner, run }: ShelfItem): boolean {
-  return isLoad(owner) && run.id === "load" && !state.batches[owner.batch]?.ready;
+  return isLoad(owner) && run.id === "load" && readyFor(state, owner) === 0;
 }
 
 /** What to say where the key does nothing. */

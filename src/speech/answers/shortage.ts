@@ -1,5 +1,7 @@
 /** What was tested instead of what has run out, and how far the rest goes. */
+
 import type { CommandOf } from "../../kitchen/command.ts";
+import { weightLb } from "../../kitchen/jars/lots.ts";
 import { batchName } from "../../kitchen/spoken-names.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import type { Shortage } from "../../kitchen/topics.ts";
@@ -24,7 +26,7 @@ function reaches(batch: Batch, item: Shortage, value: number, unit: string): str
   const had = UNITS.get(unit);
   if (!amount || !had || had.kind !== amount.kind) return undefined;
   const share = (value * had.factor) / (amount.high * amount.perUnit);
-  const whole = (batch.lot.weightLb ?? batch.recipe.yield.weightLb) / batch.recipe.yield.weightLb;
+  const whole = (weightLb(batch) ?? batch.recipe.yield.weightLb) / batch.recipe.yield.weightLb;
   if (share >= whole) return `That's enough for ${batchName(batch)}.`;
   const pounds = Math.floor(share * batch.recipe.yield.weightLb * 4) / 4;
   if (pounds <= 0) return undefined;

@@ -1,5 +1,7 @@
 /** What is in the canner, which one rang, and how the day stands. */
+
 import { agenda, stageClock } from "../../kitchen/agenda.ts";
+import { loadJars } from "../../kitchen/jars/lots.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { activeOwners, inCanner, isLoad, ownerOf, runOf } from "../../kitchen/owners.ts";
 import { questions } from "../../kitchen/questions/questions.ts";
@@ -14,7 +16,7 @@ import { atMoment, leftUntil } from "./time-left.ts";
 
 function loadSentence(state: State, load: Load, now: number): string {
   const name = upper(loadName(state, load));
-  const jars = load.parts.reduce((sum, part) => sum + part.jars, 0);
+  const jars = loadJars(state, load).length;
   const run = load.stages.find((one) => one.state === "running");
   const clock = run && stageClock(run);
   if (load.loadedAt === undefined) return `The canner is warming for ${loadName(state, load)}.`;

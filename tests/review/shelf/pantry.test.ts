@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { pantryText } from "../../../src/commands/record/pantry.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
-import { countTrouble, jarCounts } from "../../../src/kitchen/jars.ts";
+import { countTrouble, jarCounts } from "../../../src/kitchen/jars/canner-room.ts";
 import { DAY_MS } from "../../../src/kitchen/time.ts";
 import { labelsOf } from "../../../src/review/shelf/labels.ts";
 import { pantryOf } from "../../../src/review/shelf/pantry.ts";

@@ -2,6 +2,7 @@
  * A line that does not come through the gate is sealed and named like damage, and what it touches
  * is not as-tested until a person has said whether anything is missing there.
  */
+
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -11,6 +12,7 @@ import { MemoryDisk } from "../../../src/journal/memory-disk.ts";
 import { openJournal } from "../../../src/journal/open-journal.ts";
 import { readJournal } from "../../../src/journal/read-journal.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { lotsIn } from "../../../src/kitchen/jars/lots.ts";
 import { type Review, review } from "../../../src/review/batch-log.ts";
 import { shelfJars } from "../../../src/review/shelf/shelf-jars.ts";
 import { archiveText } from "../../../src/session/archive/archive.ts";
@@ -175,7 +177,7 @@ describe("a line that does not come through the gate", () => {
     const { state, nowMs } = look(diskWith(placeOf("asked"), { text: 7, about: beans }));
     const batch = state.batches[beans];
     if (!batch) throw new Error("no beans");
-    const kept = shelfJars(state, batch, nowMs).groups;
+    const kept = lotsIn(batch).flatMap((one) => shelfJars(state, one, nowMs).groups);
     expect(kept.map((one) => one.keep)).not.toContain("shelf");
     expect(kept.map((one) => one.why).join()).toContain("the log is damaged at line");
   });

@@ -269,7 +269,7 @@ export const PLANTED: readonly Planted[] = [
   {
     name: "a jar is counted twice",
     rule: "counted once",
-    module: "src/kitchen/jars.ts",
+    module: "src/kitchen/jars/canner-room.ts",
     export: "jarCounts",
     wrap: (real) => (state, batch) => {
       const counts = real(state, batch) as { processed: number };

@@ -5,6 +5,7 @@ import type { Library } from "../../../recipe/library.ts";
 import type { ProcessOption, Recipe } from "../../../recipe/recipe.ts";
 import type { SlotsOf } from "../../command.ts";
 import type { DatedFact } from "../../events.ts";
+import type { BatchLot } from "../../jars/jar.ts";
 import type { Batch, State } from "../../state.ts";
 import { askEither, type Deciding, type Decision, done, refused } from "../decision.ts";
 
@@ -52,7 +53,8 @@ export function admitted(deciding: Deciding<"begin">, recipe: Recipe): Admitted 
  */
 export function admittedVariety(
   deciding: Deciding<"change-batch">,
-  { id, recipe, lot }: Batch,
+  { id, recipe }: Batch,
+  lot: BatchLot,
   variety: string,
 ): Admitted | Decision {
   const whole = deciding.library.recipes.get(recipe.id) ?? recipe;

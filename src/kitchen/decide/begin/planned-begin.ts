@@ -1,5 +1,7 @@
 /** When a batch that the day's plan is to begin comes due. */
+
 import type { PlannedItem } from "../../events.ts";
+import { ready, weightLb } from "../../jars/lots.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "../../owners.ts";
 import { hasRole, rulesOf } from "../../stages/kinds.ts";
 import type { StageRun, State } from "../../state.ts";
@@ -34,7 +36,7 @@ export function handsBusy(state: State, now: number): boolean {
 
 function usualMinutes(owner: Owner, { spec }: StageRun): number {
   if (isLoad(owner)) return spec.typicalMinutes;
-  const beyond = (owner.lot.weightLb ?? 0) - owner.recipe.yield.weightLb;
+  const beyond = (weightLb(owner) ?? 0) - owner.recipe.yield.weightLb;
   return spec.typicalMinutes + (spec.minutesPerLb ?? 0) * Math.max(0, beyond);
 }
 
@@ -46,5 +48,5 @@ function isHandwork(state: State, owner: Owner, run: StageRun): boolean {
   if (owner.state !== "running" || !(run.spec.attended || work === "always")) return false;
   if (!hasRole(run.spec, "filling")) return true;
   const inside = inCanner(state).some((load) => load.parts.some((one) => one.batch === owner.id));
-  return owner.ready === 0 && !inside;
+  return ready(owner) === 0 && !inside;
 }

@@ -1,0 +1,145 @@
+/**
+ * Which jars a report is about: those it names, else any that it can be about. Their ids then
+ * stand for jars that nobody told apart.
+ */
+import type { Load, LoadPart, State } from "../state.ts";
+import type { BatchLot, Gone, Jar } from "./jar.ts";
+import { isUnaccounted, jarsIn, nextNumber, readyOf } from "./lots.ts";
+
+/** As many of the jars as are meant, the named ones first; marks those that were only guessed. */
+function chosen(jars: readonly Jar[], count: number, numbers: readonly number[] = []): Jar[] {
+  const named = jars.filter((jar) => jar.number > 0 && numbers.includes(jar.number));
+  const others = jars.filter((jar) => !named.includes(jar));
+  const guessed = others.slice(0, Math.max(0, count - named.length));
+  for (const jar of named) delete jar.guessed;
+  if (guessed.length < others.length) for (const jar of guessed) jar.guessed = true;
+  return [...named, ...guessed].slice(0, count);
+}
+
+/** Makes a lot's filled jars as many as were reported. */
+export function fillTo(lot: BatchLot, count: number, filledFrom: number): void {
+  const standing = readyOf(lot);
+  for (const _ of Array.from({ length: Math.max(0, count - standing.length) })) {
+    lot.jars.push({ number: nextNumber(lot), filledFrom });
+  }
+  const over = new Set(standing.slice(count));
+  if (over.size > 0) lot.jars = lot.jars.filter((jar) => !over.has(jar));
+}
+
+/** Takes filled jars that are in no canner out of those that go into one. */
+export function takeReady(
+  lot: BatchLot,
+  gone: Gone,
+  count: number,
+  numbers?: readonly number[],
+): void {
+  for (const jar of chosen(readyOf(lot).toReversed(), count, numbers)) jar.gone = gone;
+}
+
+/**
+ * Puts a lot's filled jars into a load. Older journals number them from `first` on, whatever jar
+ * was set aside before.
+ */
+export function putIn(
+  lot: BatchLot,
+  load: string,
+  { jars, first, numbers, t }: { jars: number; first: number; numbers?: number[]; t: number },
+): Jar[] {
+  const missing = jars - readyOf(lot).length;
+  if (missing > 0) fillTo(lot, jars, t);
+  const standing = readyOf(lot);
+  const into = numbers
+    ? standing.filter((jar) => numbers.includes(jar.number))
+    : standing.slice(0, jars);
+  into.forEach((jar, index) => {
+    jar.load = load;
+    if (numbers) return;
+    const number = first + index;
+    for (const other of lot.jars) if (other !== jar && other.number === number) other.number = 0;
+    jar.number = number;
+  });
+  return into;
+}
+
+/** Jars of a part that nobody has accounted for, and behind them those counted as sealed. */
+function openOrSealed(jars: readonly Jar[]): Jar[] {
+  return [
+    ...jars.filter(isUnaccounted),
+    ...jars.filter((jar) => jar.seal === "sealed" && !jar.gone),
+  ];
+}
+
+export function sealJars(
+  state: State,
+  load: Load,
+  part: LoadPart,
+  count: number,
+  numbers: readonly number[] = [],
+): void {
+  const open = jarsIn(state, load, part).filter(isUnaccounted);
+  const named = open.filter((jar) => numbers.includes(jar.number));
+  const others = open.filter((jar) => !named.includes(jar));
+  for (const jar of [...named, ...others].slice(0, count)) jar.seal = "sealed";
+}
+
+/** Those that failed; what was counted as sealed stays as many, as long as there are jars for it. */
+export function failJars(
+  state: State,
+  load: Load,
+  part: LoadPart,
+  count: number,
+  numbers: readonly number[],
+): void {
+  const all = jarsIn(state, load, part);
+  const before = all.filter((jar) => jar.seal === "sealed" && !jar.gone).length;
+  const able = openOrSealed(all.toReversed());
+  for (const jar of chosen(able, count, numbers)) jar.seal = "failed";
+  const now = all.filter((jar) => jar.seal === "sealed" && !jar.gone).length;
+  sealJars(state, load, part, before - now);
+}
+
+/** Takes jars off a load: those nobody has counted first, then those that had sealed. */
+export function takeOff(
+  jars: readonly Jar[],
+  gone: Gone,
+  most: number,
+  numbers?: readonly number[],
+): number {
+  const taken = chosen(openOrSealed(jars.toReversed()), most, numbers);
+  for (const jar of taken) jar.gone = gone;
+  return taken.length;
+}
+
+/** Empties jars that are to be processed again as new ones: failed ones, or any of the load. */
+export function emptyJars(
+  lot: BatchLot,
+  jars: readonly Jar[],
+  { failed, most, at }: { failed: boolean; most: number; at: number },
+): number {
+  const gone: Gone = { what: "again", at };
+  const open = jars.filter((jar) => jar.seal === "failed" && !jar.gone).toReversed();
+  const emptied = failed ? chosen(open, most) : undefined;
+  for (const jar of emptied ?? []) jar.gone = gone;
+  const count = emptied ? emptied.length : takeOff(jars, gone, most);
+  lot.again += count;
+  if (count > 0) lot.allFilled = false;
+  return count;
+}
+
+/** Jars that are kept as food: sealed ones, or those that went through no canner. */
+export function inStore(lot: BatchLot, canned: boolean): Jar[] {
+  return lot.jars.filter((jar) => {
+    const kept = canned ? jar.seal === "sealed" && !jar.gone : !jar.gone && !jar.load;
+    return kept && !jar.left;
+  });
+}
+
+export function openJars(
+  lot: BatchLot,
+  canned: boolean,
+  { count, at, numbers }: { count: number; at: number; numbers?: readonly number[] },
+): void {
+  const opened = chosen(inStore(lot, canned), count, numbers);
+  for (const jar of opened) jar.left = { what: "opened", at };
+  lot.openedBeyond += count - opened.length;
+}

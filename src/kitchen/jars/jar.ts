@@ -1,0 +1,52 @@
+/** Jars and the lots they are of, as plain data. */
+
+import type { Lot, SpoilSign } from "../facts/fields.ts";
+
+/** How a jar left those that stand: it is not counted as sealed or failed any more. */
+export type Gone = {
+  /**
+   * `set-aside`: put away before any canner. `aside`: taken off a process that was too short.
+   * `again`: emptied, to be processed once more as new jars.
+   */
+  what: "set-aside" | "broken" | "aside" | "again" | "spoiled";
+  at: number;
+  /** What showed that it had spoiled. */
+  sign?: SpoilSign;
+};
+
+/** One filled container, of one lot. */
+export type Jar = {
+  /** On its lid, after its lot's mark; 0 where it is not known. */
+  number: number;
+  /** When filling it is taken to have begun, kitchen time. */
+  filledFrom: number;
+  /** The load it went into. */
+  load?: string;
+  seal?: "sealed" | "failed";
+  gone?: Gone;
+  /** When it left the shelf or the refrigerator as food, and how. */
+  left?: { what: "opened"; at: number };
+  /** Which jar it was is not known, only that it was one of them. */
+  guessed?: true;
+};
+
+/** The produce of one variety in a batch, and the jars it was put into. */
+export type BatchLot = Lot & {
+  /** A batch's first lot has the batch's own id. */
+  id: string;
+  /** What its lids are marked with, before the jar's number. */
+  mark: string;
+  expectedJars: number | null;
+  addedAt: number;
+  /** When it was given up; the batch went on without it. */
+  abandonedAt?: number;
+  jars: Jar[];
+  /** Nothing more of it is to be filled. */
+  allFilled: boolean;
+  /** Jars that were emptied and wait to be filled again, as a hot pack. */
+  again: number;
+  /** Jars that were said to be opened beyond those that are known. */
+  openedBeyond: number;
+  /** When its jars got their labels. */
+  labeledAt?: number;
+};
