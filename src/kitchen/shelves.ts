@@ -4,6 +4,7 @@
  */
 
 import { type StageClock, stageClock, startByWordAt } from "./agenda.ts";
+import { nextFills } from "./jars/canner-room.ts";
 import { ready } from "./jars/lots.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
 import { readyAt } from "./settle.ts";
@@ -109,7 +110,7 @@ function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
 
 /** Whether filled jars wait to be lifted in: filling goes on when the canner is free again. */
 function waitsForCanner(state: State, batch: Batch): boolean {
-  const full = ready(batch) > 0;
+  const full = ready(batch) > 0 && nextFills(state, batch).length === 0;
   const busy = inCanner(state).some((load) => load.parts.some((part) => part.batch === batch.id));
   return full || busy;
 }

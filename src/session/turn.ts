@@ -65,6 +65,8 @@ export class Turn {
   private open: Pending | undefined;
   private openSince = 0;
   private lastDone: LastDone | undefined;
+  /** The command that everything begun in one sentence belongs to: it is taken back as one. */
+  private together: string | undefined;
   private lastKeyMs = Number.NEGATIVE_INFINITY;
   /** Sentences in a row that meant nothing. */
   private misses = 0;
@@ -110,9 +112,12 @@ export class Turn {
     const steps = stepsOf(this.worthAsking(heard, now), { text, confidence }, guarded, kept);
     this.own.asks(heard, steps, { text, confidence }, context);
     const before = this.lastDone;
+    const begins = steps.length > 1 && steps.every(({ command }) => command.intent === "begin");
+    this.together = begins ? this.with.log.nextId(now) : undefined;
     const refused = eachStep(steps, (command, question) =>
       question ? this.follow(question, command, now) : this.take(command, text, now),
     );
+    this.together = undefined;
     const nothing = this.lastDone === before && !this.open;
     const late = nothing && heard.otherwise && this.keep(heard.otherwise, now);
     const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;
@@ -228,7 +233,7 @@ export class Turn {
     switch (outcome.kind) {
       case "done": {
         talk.stopReading();
-        const cmd = log.nextId(now);
+        const cmd = this.together ?? log.nextId(now);
         deeds.decided(outcome.facts, cmd, now, outcome.refusal === undefined);
         this.lastDone = command && { command, cmd };
         if (outcome.refusal !== undefined) talk.refuse(outcome.refusal);

@@ -2,7 +2,16 @@
 
 import type { Disposition, FactOf } from "../kitchen/events.ts";
 import { lotCounts } from "../kitchen/jars/canner-room.ts";
-import { batchOfLot, filled, jarsExpected, lotOf, ready, sum } from "../kitchen/jars/lots.ts";
+import {
+  allFilled,
+  batchOfLot,
+  filled,
+  isShared,
+  jarsExpected,
+  lotOf,
+  ready,
+  sum,
+} from "../kitchen/jars/lots.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { batchName, calledLot } from "../kitchen/spoken-names.ts";
 import { countWords } from "../reckon/number-words.ts";
@@ -11,7 +20,7 @@ import {
   FREEZER_HEADSPACE_IN,
   REPROCESS_WITHIN_HOURS,
 } from "../reckon/trade-numbers.ts";
-import { fillPart } from "./prompts.ts";
+import { fillByLots, fillPart } from "./fill-words.ts";
 import type { Told } from "./told.ts";
 
 /** A canner that is ready again while its batch is still being filled. */
@@ -22,7 +31,7 @@ export function nextJars(told: Told, loadId: string): string {
   if (!batch || fill?.state !== "running" || filled(batch) === 0 || ready(batch) > 0) return "";
   const left = (jarsExpected(batch) ?? 0) - filled(batch);
   const about = left > 0 ? `, about ${left} more` : "";
-  const part = fillPart(told.state, batch, left);
+  const part = isShared(batch) ? fillByLots(told.state, batch) : fillPart(told.state, batch, left);
   const next = `Ready for the next jars of ${batchName(batch)}${about}.`;
   return `${next}${part} Tell me how many you fill.`;
 }
@@ -32,9 +41,10 @@ export function filledSentence(told: Told, lotId: string, count: number): string
   const lot = lotOf(told.state, lotId);
   if (!batch || !lot) return "";
   const size = batch.jar ? ` ${batch.jar}${count === 1 ? "" : "s"}` : "";
-  const more =
-    lot.allFilled || !batch.option ? "" : " That is a full load; the rest waits for the next one.";
-  return `${count}${size}.${more}`;
+  const full = " That is a full load; the rest waits for the next one.";
+  const next = isShared(batch) ? fillByLots(told.state, batch) : "";
+  const rest = batch.option && !allFilled(batch) ? full : "";
+  return `${count}${size}.${next || rest}`;
 }
 
 export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {

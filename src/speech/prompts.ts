@@ -2,20 +2,18 @@
 
 import { type SaidCaution, type Wording, wholeOf } from "../desk/want.ts";
 import { startByWordAt } from "../kitchen/agenda.ts";
-import { largestLoad } from "../kitchen/jars/canner-room.ts";
-import { fillingLot, jarsExpected, nextNumber } from "../kitchen/jars/lots.ts";
+import { jarsExpected } from "../kitchen/jars/lots.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { tellAt } from "../kitchen/nights.ts";
 import { activeOwners, isLoad, type Owner, ownerOf } from "../kitchen/owners.ts";
 import { heldForCanner, readyAt } from "../kitchen/settle.ts";
 import { batchName, hasTwin, leadName, severalRun, upper } from "../kitchen/spoken-names.ts";
-import { isOver } from "../kitchen/stage-run.ts";
 import { isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type StageRun, type State, wallOf } from "../kitchen/state.ts";
-import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
+import { MINUTE_MS } from "../kitchen/time.ts";
 import { shortCaution } from "../recipe/cautions.ts";
 import { whyOffTheShelf } from "../recipe/choose-process.ts";
-import { INCHES, numberWords } from "../reckon/number-words.ts";
+import { briefFill, marking } from "./fill-words.ts";
 import { momentWords } from "./spoken-time.ts";
 
 /** Stages that began, or whose turn to begin came, between two states, oldest owner first. */
@@ -135,48 +133,6 @@ function waitingForCanner(state: State, batch: Batch, run: StageRun): Said {
   const short = `${upper(run.spec.title)} once the canner is hot.`;
   const text = openLoad(state, batch) ? `${short} Tell me when it is.` : short;
   return { text, short, waits: true };
-}
-
-/** Jars are filled load by load, so that none stands before a canner that is full. */
-export function fillPart(state: State, batch: Batch, left: number): string {
-  const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : left;
-  return left > holds ? ` Fill ${numberWords(holds)} now; keep the rest hot.` : "";
-}
-
-/** Lids are marked where jars of several lots could be taken for one another. */
-function marksLids(state: State, batch: Batch): boolean {
-  const others = activeOwners(state).some((one) => {
-    return !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun);
-  });
-  return others || batch.lots.some(({ variety }) => variety !== null);
-}
-
-/** The mark and number of the next lid: "P 1". */
-function nextMark(batch: Batch): string {
-  const lot = fillingLot(batch);
-  return lot ? `${lot.mark} ${nextNumber(lot)}` : "";
-}
-
-/** How their lids are to be marked; how many there will be, where that was not told that day. */
-function marking(state: State, batch: Batch, now: number): string {
-  const load = openLoad(state, batch);
-  const told = now - batch.begunAt < DAY_MS / 2;
-  const expected =
-    jarsExpected(batch) && !told ? ` About ${jarsExpected(batch)} ${batch.jar}s.` : "";
-  const part = fillPart(state, batch, jarsExpected(batch) ?? 0);
-  const lids = marksLids(state, batch) ? ` Mark the lids from ${nextMark(batch)}.` : "";
-  const wait = load || !batch.option ? "" : " Wait for the canner.";
-  return `${wait}${expected}${part}${lids}`;
-}
-
-/** "Fill to half an inch, lids from D 1." */
-function briefFill(state: State, batch: Batch, { spec }: StageRun): string {
-  const lids = marksLids(state, batch) ? `, lids from ${nextMark(batch)}` : "";
-  const part = fillPart(state, batch, jarsExpected(batch) ?? 0);
-  const space = INCHES[batch.recipe.headspaceIn ?? 0];
-  const fill = upper(spec.title);
-  const to = space === undefined ? fill : `${fill.replace(/ the jars$/, "")} to ${space}`;
-  return `${to}${lids}.${part}`;
 }
 
 /** The hours between are rounded to a quarter, inwards. */

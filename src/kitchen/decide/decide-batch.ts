@@ -15,17 +15,20 @@ import type { BatchOption, Lot } from "../events.ts";
 import { historyOf } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
+import { type LotOf, lotsIn } from "../jars/lots.ts";
 import { namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
-import { batchName, lidMark, loadName, lower, upper } from "../spoken-names.ts";
+import { batchName, lidMark, loadName, lotName, lower, potOf, upper } from "../spoken-names.ts";
 import { hasRole, KINDS } from "../stages/kinds.ts";
-import type { Batch, State } from "../state.ts";
+import type { Batch, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
 import { admitted } from "./begin/begin-gate.ts";
 import { comparedWithGuide } from "./begin/begin-guide.ts";
+import { potsFor } from "./begin/share-pots.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
 import {
+  askEither,
   askWhich,
   askWhichBatch,
   askYes,
@@ -77,19 +80,9 @@ export function decideBegin(deciding: Deciding<"begin">): Decision {
   if (lot.weightLb !== null && !(lot.weightLb > 0 && lot.weightLb <= HEAVIEST_LB)) {
     return refused(`${lot.weightLb} pounds can't be right. How much is there?`);
   }
-  const twin = activeOwners(state).find(
-    (one) =>
-      !isLoad(one) &&
-      one.recipe.id === found.id &&
-      one.lots.some(({ variety, abandonedAt }) => {
-        return variety === lot.variety && abandonedAt === undefined;
-      }) &&
-      one.state !== "complete",
-  );
-  if (twin && !isLoad(twin)) {
-    return refused(
-      `I have ${batchName(twin)} running already. Name a variety to begin another lot.`,
-    );
+  const twin = twinOf(state, found, lot);
+  if (twin) {
+    return refused(`I have ${lotName(twin)} running already. Name a variety to begin another lot.`);
   }
   const way = wayOf(deciding, found, slots, gate.options);
   if (typeof way === "string") return refused(way);
@@ -99,19 +92,48 @@ export function decideBegin(deciding: Deciding<"begin">): Decision {
   const { terms } = compared;
   const filled = recipe.stages.some((stage) => hasRole(stage, "filling"));
   const jar = filled ? (slots.jar ?? defaultJar(recipe) ?? null) : null;
-  return done(...gate.facts, ...compared.facts, {
+  const id = nextId(state, now, "");
+  const expected = expectedJars(recipe, lot, jar);
+  const mark = lidMark(state, lot.variety, recipe.title);
+  const facts = [...gate.facts, ...compared.facts];
+  const shared = potsFor(state, { recipe: recipe.id, option, jar }, now);
+  if (shared?.made && wish.confirmed === undefined && facts.length === 0) {
+    return askEither(wish, enoughQuestion(shared.batch, shared.made, lot));
+  }
+  if (shared && (!shared.made || wish.confirmed)) {
+    const { id: batch } = shared.batch;
+    const added = { batch, id, lot, mark, expectedJars: expected, t: now };
+    return done(...facts, { type: "lot-added", ...added });
+  }
+  return done(...facts, {
     type: "batch-begun",
-    batch: nextId(state, now, ""),
+    batch: id,
     recipe,
     lot,
     jar,
     pack: option?.pack ?? null,
     option,
     terms,
-    expectedJars: expectedJars(recipe, lot, jar),
-    mark: lidMark(state, lot.variety, recipe.title),
+    expectedJars: expected,
+    mark,
     t: now,
   });
+}
+
+/** "Is there enough brine for the Blue Lake, too?" */
+function enoughQuestion(batch: Batch, made: StageRun, { variety }: Lot): string {
+  const more = variety ? `the ${variety}` : lower(batch.recipe.title);
+  return `Is there enough of ${potOf(made)} for ${more}, too? Yes, or no for its own.`;
+}
+
+/** A running lot that could not be told from another of the recipe. */
+function twinOf(state: State, recipe: Recipe, { variety }: Lot): LotOf | undefined {
+  return activeOwners(state)
+    .flatMap((one) => (isLoad(one) ? [] : lotsIn(one)))
+    .find(({ batch, lot }) => {
+      const running = batch.state !== "complete" && lot.abandonedAt === undefined;
+      return running && batch.recipe.id === recipe.id && lot.variety === variety;
+    });
 }
 
 function askRecipe(deciding: Deciding<"begin">): Decision {

@@ -105,8 +105,11 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   const { slots } = wish.command;
   const fills = mayFill(state, now);
   // Lots are filled one after the other: without a name, the one in hand is meant.
-  const named = wish.chosen ?? wish.command.ref?.running;
-  const inHand = ({ batch, lot }: LotOf) => named !== undefined || fillingLot(batch) === lot;
+  const named = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
+  const inHand = ({ batch, lot }: LotOf) => {
+    const told = named.filter((one) => one.batch === batch).length;
+    return (told > 0 && told < batch.lots.length) || fillingLot(batch) === lot;
+  };
   const live = ({ batch, lot }: LotOf) => lot.abandonedAt === undefined && fills(batch);
   const found = oneLot(deciding, (one) => live(one) && inHand(one), "Nothing is to be filled now.");
   if ("outcome" in found) {

@@ -10,8 +10,8 @@ import { activeOwners, isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
 import { rowKey } from "../questions/guide.ts";
 import { quiet } from "../settle.ts";
 import { beginStage, finish, isOver, newRun, reopen, skipStage } from "../stage-run.ts";
-import { hasRole } from "../stages/kinds.ts";
-import type { Batch, State } from "../state.ts";
+import { hasRole, rulesOf } from "../stages/kinds.ts";
+import type { Batch, StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
 import {
@@ -78,8 +78,7 @@ export const BATCH_FACTS = {
       if (batch.lots.some((one) => one.id === id)) return false;
       batch.lots.push(newLot(id, { lot, mark, expectedJars }, event.t));
       state.lotsOf[id] = batch.id;
-      const fill = runOfRole(batch, "filling");
-      if (fill && isOver(fill)) reopen(fill, fill.startedAt === undefined ? "waiting" : "running");
+      for (const run of batch.stages) takeIn(run, event.t);
       noLongerToBegin(state, batch.recipe.id, lot.variety);
       return true;
     },
@@ -281,6 +280,13 @@ export const BATCH_FACTS = {
 function takenBack(batch: Batch, factor: string, at: number, held: boolean | null): void {
   const said = batch.confirmed.find((one) => one.factor === factor);
   if (said?.held) batch.reopened.push({ factor, at, saidAt: said.at, held });
+}
+
+/** What is done to the produce has to be done to a lot that joins later, too. */
+function takeIn(run: StageRun, at: number): void {
+  if (run.state === "running" && rulesOf(run.spec).window) run.startedAt = at;
+  const ofProduce = rulesOf(run.spec).ends === "word" || hasRole(run.spec, "filling");
+  if (ofProduce && run.state === "complete") reopen(run, "running");
 }
 
 type Begun = Pick<Batch, "recipe" | "jar" | "pack" | "option" | "terms"> &

@@ -4,7 +4,7 @@ import { WATER_START_F } from "../../reckon/trade-numbers.ts";
 import type { Canner } from "../facts/fields.ts";
 import type { Batch, Load, State } from "../state.ts";
 import type { BatchLot } from "./jar.ts";
-import { filledOf, jarsIn, sum, tallyOf } from "./lots.ts";
+import { filledOf, jarsIn, liveLots, ready, sum, tallyOf } from "./lots.ts";
 
 /**
  * How many jars of a size a canner holds. A size it names no number for takes the number of the
@@ -116,6 +116,23 @@ export function countTrouble(state: State, batch: Batch): string | undefined {
     return trouble ? [batch.lots.length > 1 ? `${lot.mark}: ${trouble}` : trouble] : [];
   });
   return troubles.length > 0 ? troubles.join("; ") : undefined;
+}
+
+/** Jars to fill of one lot for the next load. */
+export type NextFill = { lot: BatchLot; count: number };
+
+/** What is still to be filled for the load a batch's jars stand for, lot after lot. */
+export function nextFills(state: State, batch: Batch): NextFill[] {
+  const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : Number.MAX_SAFE_INTEGER;
+  let room = holds - ready(batch);
+  return liveLots(batch).flatMap((lot): NextFill[] => {
+    const { expectedJars } = lot;
+    if (lot.allFilled || room <= 0) return [];
+    const left = lot.again > 0 ? lot.again : (expectedJars ?? room) - filledOf(lot);
+    const count = Math.min(room, Math.max(1, left));
+    room -= count;
+    return [{ lot, count }];
+  });
 }
 
 /** Why two lots of jars may not share a load; undefined where they may. */

@@ -82,7 +82,7 @@ export function sealJars(
   for (const jar of [...named, ...others].slice(0, count)) jar.seal = "sealed";
 }
 
-/** Those that failed; what was counted as sealed stays as many, as long as there are jars for it. */
+/** Those that failed; what was counted as sealed stays as many as there are jars for. */
 export function failJars(
   state: State,
   load: Load,

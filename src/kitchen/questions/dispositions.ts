@@ -1,6 +1,6 @@
 /** What becomes of jars that something went wrong with. */
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
-import type { Disposition } from "../events.ts";
+import type { Disposition } from "../facts/fields.ts";
 import { lotTrouble } from "../jars/canner-room.ts";
 import { lotOf, sum, tally } from "../jars/lots.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";

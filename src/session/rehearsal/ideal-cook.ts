@@ -12,8 +12,8 @@ import {
   type SpokenJarSize,
 } from "../../kitchen/command.ts";
 import type { Wish } from "../../kitchen/decide/decision.ts";
-import { largestLoad } from "../../kitchen/jars/canner-room.ts";
-import { again, filled, jarsExpected, ready, weightLb } from "../../kitchen/jars/lots.ts";
+import { nextFills } from "../../kitchen/jars/canner-room.ts";
+import { ready, readyJars, weightLb } from "../../kitchen/jars/lots.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
 import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
@@ -194,20 +194,27 @@ function heatAction(batch: Batch, run: StageRun, typical: number): CookAction[] 
 }
 
 function fillAction(state: State, batch: Batch, run: StageRun, typical: number): CookAction[] {
-  if (ready(batch) > 0) return [];
-  const holds = batch.option && batch.jar ? largestLoad(state, batch.jar) : 60;
-  const left = again(batch) > 0 ? again(batch) : (jarsExpected(batch) ?? holds) - filled(batch);
-  const count = Math.max(1, Math.min(holds, left));
+  const [next] = nextFills(state, batch);
+  if (!next) return [];
+  const { lot, count } = next;
   const load = openLoad(state, batch);
   const canner = load?.stages.find((one) => one.id === "canner");
   if (batch.option && canner?.state !== "complete") return [];
-  const from = Math.max(run.startedAt ?? 0, canner?.endedAt ?? 0);
+  const from = Math.max(run.startedAt ?? 0, canner?.endedAt ?? 0, lastFilled(batch));
   const size: SpokenJarSize | null = batch.jar === "pint-and-half" ? "pint-and-a-half" : batch.jar;
   const text = size ? `${count} ${size}s filled` : `${count} filled`;
   const slots = size ? { count, size } : { count };
   return [
-    { at: from + typical * MINUTE_MS, ...wish("jars-filled", slots, text, { owner: batch.id }) },
+    {
+      at: from + typical * MINUTE_MS,
+      ...wish("jars-filled", slots, text, { owner: batch.id, lot: lot.id }),
+    },
   ];
+}
+
+/** When jars of other lots of the batch were last filled for the load that is waited for. */
+function lastFilled(batch: Batch): number {
+  return Math.max(0, ...readyJars(batch).map((jar) => jar.filledFrom));
 }
 
 function loadActions(state: State, load: Load): CookAction[] {
@@ -270,7 +277,7 @@ function byRole(load: Load, run: StageRun): CookAction[] {
 function loadTogether(state: State, load: Load, at: number): CookAction[] {
   const batches = sharers(state, load);
   const filling = batches.some((batch) => {
-    return ready(batch) === 0 && runOfRole(batch, "filling")?.state === "running";
+    return nextFills(state, batch).length > 0 && runOfRole(batch, "filling")?.state === "running";
   });
   if (filling) return [];
   const chosen = batches.filter((batch) => ready(batch) > 0).map((batch) => ({ owner: batch.id }));

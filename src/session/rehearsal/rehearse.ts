@@ -50,6 +50,9 @@ const MADE_UP_FOLDER = "made-up";
 /** An ideal cook who does this many things at once is stuck. */
 const MOST_ACTIONS = 20_000;
 
+/** Lots of one recipe that were given no name. */
+const LOT_NAMES = ["first lot", "second lot", "third lot"];
+
 export class Rehearsal {
   readonly kitchen: MadeUpKitchen;
   private readonly parts: RehearsalParts;
@@ -110,12 +113,17 @@ export class Rehearsal {
 
   /** Begins every recipe that was asked for. */
   async begin(): Promise<void> {
-    for (const recipe of this.parts.recipes) this.beginOne(recipe);
+    const { recipes } = this.parts;
+    recipes.forEach((recipe, index) => {
+      const before = recipes.slice(0, index).filter((one) => one === recipe).length;
+      const several = recipes.filter((one) => one === recipe).length > 1;
+      this.beginOne(recipe, several ? { variety: LOT_NAMES[before] ?? `lot ${before + 1}` } : {});
+    });
     await settled();
   }
 
-  private beginOne(recipe: string): void {
-    const slots = { ...this.parts.begin, recipe };
+  private beginOne(recipe: string, lot: { variety?: string }): void {
+    const slots = { ...this.parts.begin, recipe, ...lot };
     const title = this.parts.library.recipes.get(recipe)?.title.toLowerCase() ?? recipe;
     const command = commandOf("begin", slots);
     this.kitchen.session.carry({ wish: { command }, words: `start the ${title}` });
