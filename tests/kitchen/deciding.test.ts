@@ -138,7 +138,7 @@ describe("a disposition", () => {
   });
 });
 
-describe("a second batch of the same recipe", () => {
+describe("a second lot of the same recipe", () => {
   it("is refused without a variety, and begun with one", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans");
@@ -146,14 +146,39 @@ describe("a second batch of the same recipe", () => {
       "Name a variety",
     );
     const other = story.begins(2, "dilled-green-beans", { variety: "Provider" });
-    expect(other.lots[0]?.mark).toBe("P");
+    expect(other.lots.map(({ mark }) => mark)).toEqual(["D", "P"]);
+  });
+
+  it("shares the pots of the first; where its brine was boiled before, it is asked about", () => {
+    const story = new Story();
+    const first = story.begins(0, "dilled-green-beans", { variety: "Provider", weightLb: 4 });
+    story.says(1, "begin", { recipe: "dilled-green-beans", variety: "Blue Lake", weightLb: 3 });
+    expect(first.lots.map(({ variety }) => variety)).toEqual(["Provider", "Blue Lake"]);
+    expect(Object.keys(story.state.batches)).toHaveLength(1);
+    story.happened(20, { type: "stage-done", owner: first.id, stage: "brine" });
+    const late = { recipe: "dilled-green-beans", variety: "Dragon Tongue", weightLb: 3 };
+    expect(told(story.says(21, "begin", late))).toMatch(/enough of brine for the Dragon Tongue/);
+    expect(told(story.says(21, "begin", late, { confirmed: true }))).toEqual(["lot-added"]);
+    expect(
+      told(story.says(22, "begin", { ...late, variety: "Contender" }, { confirmed: false })),
+    ).toContain("batch-begun");
+  });
+
+  it("is a batch of its own where jars, pack or recipe differ", () => {
+    const story = new Story();
+    const first = story.begins(0, "dilled-green-beans", { variety: "Provider" });
+    story.begins(1, "dilled-green-beans", { variety: "Blue Lake", jar: "half-pint" });
+    story.begins(1, "pickled-beets", { variety: "Chioggia" });
+    expect(first.lots).toHaveLength(1);
+    expect(Object.keys(story.state.batches)).toHaveLength(3);
   });
 
   it("gets a different lid mark from one that begins with the same letter", () => {
     const story = new Story();
     const first = story.begins(0, "dilled-green-beans", { variety: "Provider" });
     const second = story.begins(0, "dilled-green-beans", { variety: "Purple Queen" });
-    expect([first, second].map(({ lots }) => lots[0]?.mark)).toEqual(["P", "PU"]);
+    expect(second).toBe(first);
+    expect(first.lots.map(({ mark }) => mark)).toEqual(["P", "PU"]);
   });
 });
 
@@ -162,12 +187,12 @@ describe("a stage that waits for a word", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans");
     expect(told(story.says(1, "begin", { named: "brine" }))).toContain("stage-begun");
-    story.begins(2, "dilled-green-beans", { variety: "Provider" });
-    story.begins(2, "dilled-green-beans", { variety: "Blue Lake" });
+    story.begins(2, "quick-fresh-pack-dills", { variety: "Kirby" });
+    story.begins(2, "dilled-green-beans", { variety: "Blue Lake", jar: "half-pint" });
     expect(told(story.says(3, "begin", { named: "brine" }))).toBe(
-      "Which brine: Provider or Blue Lake?",
+      "Which brine: Kirby or Blue Lake?",
     );
-    const named = story.says(4, "begin", { named: "provider brine" });
+    const named = story.says(4, "begin", { named: "blue lake brine" });
     expect(told(named)).toContain("stage-begun");
   });
 });

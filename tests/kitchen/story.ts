@@ -84,9 +84,10 @@ export class Story {
   /** A batch that is begun as a person begins it. */
   begins(minute: number, recipe: string, more: object = {}): Batch {
     const outcome = this.says(minute, "begin", { recipe, ...more });
-    const begun = outcome.kind === "done" && outcome.facts.find((f) => f.type === "batch-begun");
-    if (begun === false || begun?.type !== "batch-begun") throw new Error(JSON.stringify(outcome));
-    return this.batch(begun.batch);
+    const facts = outcome.kind === "done" ? outcome.facts : [];
+    const begun = facts.find(({ type }) => type === "batch-begun" || type === "lot-added");
+    if (!begun || !("batch" in begun)) throw new Error(JSON.stringify(outcome));
+    return this.batch(begun.batch ?? "");
   }
 
   /** Jars of a batch in the canner, everything before it done, confirmed and answered. */

@@ -11,14 +11,24 @@ import { untestedWords } from "../../recipe/foods/gate-words.ts";
 import type { JarSize, ProcessOption, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
 import type { SlotsOf } from "../command.ts";
-import type { BatchOption, Lot } from "../events.ts";
+import type { BatchOption, DatedFact, Lot } from "../events.ts";
 import { historyOf } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
-import { type LotOf, lotsIn } from "../jars/lots.ts";
-import { namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
+import { type LotOf, liveLots, lotsIn } from "../jars/lots.ts";
+import { lotsOf, namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
-import { batchName, lidMark, loadName, lotName, lower, potOf, upper } from "../spoken-names.ts";
+import {
+  batchName,
+  calledLot,
+  lidMark,
+  listed,
+  loadName,
+  lotName,
+  lower,
+  potOf,
+  upper,
+} from "../spoken-names.ts";
 import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
@@ -304,6 +314,16 @@ export function decideAbandon(deciding: Deciding<"abandon">): Decision {
   const found = batchFor(deciding, live, "Nothing to abandon");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
+  const named = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
+  const given = named.filter((one) => one.batch === batch && liveLots(batch).includes(one.lot));
+  if (given.length > 0 && given.length < liveLots(batch).length) {
+    const names = listed(given.map((one) => calledLot(state, one)));
+    if (!wish.confirmed) return askYes(wish, `Give up ${names} for good? Say yes or no.`);
+    const facts = given.map(({ lot }): DatedFact => {
+      return { type: "lot-abandoned", batch: lot.id, t: deciding.now };
+    });
+    return done(...facts);
+  }
   const name = batchName(batch);
   if (wish.confirmed) return done({ type: "abandoned", batch: batch.id, t: deciding.now });
   const inside = activeOwners(state).find(

@@ -6,8 +6,11 @@ import { historyOf } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
 import { declarationOf } from "../facts/all-facts.ts";
 import type { About } from "../facts/fact.ts";
+import type { RefKind } from "../facts/fields.ts";
+import { namesIn } from "../facts/references.ts";
+import { batchOfLot, lotOf } from "../jars/lots.ts";
 import { isLoad, ownerOf, runOf } from "../owners.ts";
-import { batchName } from "../spoken-names.ts";
+import { batchName, calledLot, listed } from "../spoken-names.ts";
 import { isOfCanner } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
@@ -56,7 +59,9 @@ function standingCommands(state: State): StandingCommand[] {
 
 /** Which batches an event concerns; none for the kitchen's own. */
 function concerns(state: State, event: KitchenEvent): string[] {
-  if ("batch" in event && typeof event.batch === "string") return [event.batch];
+  if ("batch" in event && typeof event.batch === "string") {
+    return [batchOfLot(state, event.batch)?.id ?? event.batch];
+  }
   const id = "load" in event ? event.load : "owner" in event ? event.owner : null;
   const owner = id === null ? undefined : ownerOf(state, id);
   if (!owner) return [];
@@ -86,7 +91,7 @@ export function describe(state: State, events: KitchenEvent[]): string {
   const run = "stage" in event ? runOf(ownerOf(state, event.owner), event.stage) : undefined;
   const [id] = concerns(state, event);
   const batch = id === undefined ? undefined : state.batches[id];
-  const name = batch ? batchName(batch) : "";
+  const name = lotNames(state, events) || (batch ? batchName(batch) : "");
   const stage = run?.spec.title ?? "";
   const vessel = run && isOfCanner(run.spec) ? "the canner" : stage;
   const of = name === "" ? "" : ` of ${name}`;
@@ -95,6 +100,19 @@ export function describe(state: State, events: KitchenEvent[]): string {
     undone?.({ stage, vessel, of, batch: name }, event) ?? `${event.type.replaceAll("-", " ")}${of}`
   );
 }
+
+/** The lots of a batch that events name, where it has several: "the Provider and the Blue Lake". */
+function lotNames(state: State, events: readonly KitchenEvent[]): string {
+  const ids = events.flatMap((event) => namesIn(event, OF_LOTS));
+  const lots = ids.flatMap((id) => {
+    const batch = batchOfLot(state, id);
+    const lot = lotOf(state, id);
+    return batch && lot && batch.lots.length > 1 ? [{ batch, lot }] : [];
+  });
+  return listed(lots.map((one) => calledLot(state, one)));
+}
+
+const OF_LOTS: ReadonlySet<RefKind> = new Set<RefKind>(["batch"]);
 
 type Undone = (about: About, event: KitchenEvent) => string;
 type Warns = (event: KitchenEvent) => string | undefined;

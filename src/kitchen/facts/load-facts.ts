@@ -3,7 +3,7 @@
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
 import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
-import { putIn } from "../jars/change-jars.ts";
+import { areReady, putIn } from "../jars/change-jars.ts";
 import { batchOfLot, lotOf, standingSince } from "../jars/lots.ts";
 import { cannerStages } from "../loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
@@ -113,6 +113,8 @@ export const LOAD_FACTS = {
     evolve(state, event): boolean {
       const load = state.loads[event.load];
       if (!load || load.loadedAt !== undefined) return false;
+      if (!event.parts.every((part) => areReady(lotOf(state, part.batch), part.numbers)))
+        return false;
       load.loadedAt = event.t;
       for (const part of event.parts) {
         const batch = batchOfLot(state, part.batch);

@@ -36,6 +36,12 @@ export function takeReady(
   for (const jar of chosen(readyOf(lot).toReversed(), count, numbers)) jar.gone = gone;
 }
 
+/** Whether jars stand filled under all of these numbers; older journals name none. */
+export function areReady(lot: BatchLot | undefined, numbers: readonly number[] = []): boolean {
+  const standing = lot ? readyOf(lot).map(({ number }) => number) : [];
+  return numbers.every((number) => standing.includes(number));
+}
+
 /**
  * Puts a lot's filled jars into a load. Older journals number them from `first` on, whatever jar
  * was set aside before.

@@ -39,8 +39,8 @@ describe("the declarations", () => {
     expect(having(({ timed }) => timed === "loss")).toEqual(LOSSES);
     expect(having(({ timed }) => timed === "start")).toEqual(STARTS);
     expect(having(({ timed }) => timed === "told")).toEqual([
-      ...["batch-begun", "jars-filled", "loaded", "note", "stage-begun", "stage-done"],
-      ...["temperature", "unloaded", "water-low"],
+      ...["batch-begun", "jars-filled", "loaded", "lot-added", "note", "stage-begun"],
+      ...["stage-done", "temperature", "unloaded", "water-low"],
     ]);
   });
 
@@ -79,8 +79,8 @@ describe("the declarations", () => {
       return field === undefined ? [] : [`${type} ${field}`];
     });
     expect(begins.sort()).toEqual([
-      ...["batch-begun batch", "line-sealed seal", "load-opened load", "reminder-set reminder"],
-      ...["seed-saved seed", "timer-set timer"],
+      ...["batch-begun batch", "line-sealed seal", "load-opened load", "lot-added id"],
+      ...["reminder-set reminder", "seed-saved seed", "timer-set timer"],
     ]);
   });
 
@@ -138,8 +138,9 @@ describe("the names in a fact", () => {
     const named = new Set(["batch", "owner", "load", "timer", "reminder", "seed", "over"]);
     for (const event of [...GOLDEN.flatMap(goldenEvents), ...LATER_EVENTS]) {
       const renamed = withNames(event, (name) => `${name}!`) as Record<string, unknown>;
+      const { begins } = declarationOf(event.type);
       for (const [field, value] of Object.entries(event)) {
-        const name = named.has(field) && typeof value === "string";
+        const name = (named.has(field) || field === begins) && typeof value === "string";
         const inside = ["parts", "key", "keys", "target", "seal", "touches"].includes(field);
         if (name) expect(renamed[field]).toBe(`${value}!`);
         else if (inside) expect(JSON.stringify(renamed[field])).toContain("!");

@@ -39,5 +39,18 @@ export function goldenEvents(name: GoldenName): KitchenEvent[] {
   });
 }
 
+const stamp = { cmd: "c1", t: 1818252000000, w: 1818252000000 };
+
 /** One of each kind that came after those journals were written. */
-export const LATER_EVENTS: readonly KitchenEvent[] = [];
+export const LATER_EVENTS: readonly KitchenEvent[] = [
+  {
+    ...stamp,
+    type: "lot-added",
+    batch: "B1",
+    id: "B2",
+    lot: { variety: "Dragon Tongue", weightLb: 3, pickedAt: null },
+    mark: "D",
+    expectedJars: 6,
+  },
+  { ...stamp, type: "lot-abandoned", batch: "B2" },
+] as KitchenEvent[];
