@@ -187,12 +187,12 @@ describe("a stage that waits for a word", () => {
     const story = new Story();
     story.begins(0, "dilled-green-beans");
     expect(told(story.says(1, "begin", { named: "brine" }))).toContain("stage-begun");
-    story.begins(2, "quick-fresh-pack-dills", { variety: "Kirby" });
-    story.begins(2, "dilled-green-beans", { variety: "Blue Lake", jar: "half-pint" });
-    expect(told(story.says(3, "begin", { named: "brine" }))).toBe(
-      "Which brine: Kirby or Blue Lake?",
+    story.begins(2, "pears", { variety: "Bartlett" });
+    story.begins(2, "peaches", { variety: "Redhaven" });
+    expect(told(story.says(3, "begin", { named: "syrup" }))).toBe(
+      "Which syrup: Bartlett or Redhaven?",
     );
-    const named = story.says(4, "begin", { named: "blue lake brine" });
+    const named = story.says(4, "begin", { named: "redhaven syrup" });
     expect(told(named)).toContain("stage-begun");
   });
 });
