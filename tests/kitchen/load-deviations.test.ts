@@ -1,6 +1,7 @@
 /** Each departure of a load from its process: when it is one, when it is not, and what it says. */
 import { describe, expect, it } from "vitest";
 import { batchDeviations } from "../../src/kitchen/deviations.ts";
+import { loadJars } from "../../src/kitchen/jars/lots.ts";
 import { runOfRole } from "../../src/kitchen/owners.ts";
 import type { Batch, Gap, Load, StageRun, State, Stretch } from "../../src/kitchen/state.ts";
 import { at, Story } from "./story.ts";
@@ -325,14 +326,15 @@ describe("jars after their process", () => {
 
   it("that did not seal are counted, and named where they are known", () => {
     const kitchen = out();
-    const part = partOf(kitchen);
+    const jars = loadJars(kitchen.state, kitchen.load);
     const check = runOfRole(kitchen.load, "seals");
-    Object.assign(part, { failed: 2 });
+    const failed = jars.filter(({ number }) => number === 3 || number === 5);
+    for (const jar of failed) Object.assign(jar, { seal: "failed", guessed: true });
     expect(details(kitchen)).toEqual(["seal-failed: 2 did not seal"]);
     expect(departed(kitchen)).toMatchObject([
       { at: at(100), disposition: "undecided", stage: check?.id },
     ]);
-    part.failedJars = [3, 5];
+    for (const jar of failed) delete jar.guessed;
     kitchen.load.disposed.push(
       disposed("seal-failed", "freeze"),
       disposed("seal-failed", "discard"),
@@ -371,12 +373,15 @@ describe("jars after their process", () => {
     if (!cool) throw new Error("no cooling");
     Object.assign(cool, { state: "complete", startedAt: at(100), endedAt: at(160) });
     expect(details(kitchen)).toEqual(["cool-short: 60 min of at least 12 h"]);
-    partOf(kitchen).again = 7;
+    const [first, ...others] = loadJars(kitchen.state, kitchen.load);
+    if (!first) throw new Error("no jars");
+    for (const jar of others) jar.gone = { what: "again", at: at(101) };
     expect(departed(kitchen)).toHaveLength(1);
-    partOf(kitchen).again = 8;
+    first.gone = { what: "again", at: at(101) };
     expect(departed(kitchen, 9000)).toEqual([]);
-    partOf(kitchen).failedAgain = 1;
-    expect(departed(kitchen)).toHaveLength(1);
+    first.seal = "failed";
+    expect(details(kitchen).join()).toContain("cool-short");
+    delete first.seal;
     cool.state = "skipped";
     expect(departed(kitchen)).toEqual([]);
   });
