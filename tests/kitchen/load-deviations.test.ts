@@ -1,9 +1,18 @@
 /** Each departure of a load from its process: when it is one, when it is not, and what it says. */
 import { describe, expect, it } from "vitest";
 import { batchDeviations } from "../../src/kitchen/deviations.ts";
+import type { Jar } from "../../src/kitchen/jars/jar.ts";
 import { loadJars } from "../../src/kitchen/jars/lots.ts";
 import { runOfRole } from "../../src/kitchen/owners.ts";
-import type { Batch, Gap, Load, StageRun, State, Stretch } from "../../src/kitchen/state.ts";
+import type {
+  Batch,
+  Gap,
+  Load,
+  LoadPart,
+  StageRun,
+  State,
+  Stretch,
+} from "../../src/kitchen/state.ts";
 import { at, Story } from "./story.ts";
 
 type Kitchen = { state: State; batch: Batch; load: Load; process: StageRun };
@@ -42,10 +51,8 @@ const details = (kitchen: Kitchen, now = 110) => {
 };
 const disposed = (code: string, what: "freeze" | "discard") => ({ code, what, at: 0, count: null });
 
-function partOf({ load }: Kitchen): Load["parts"][number] {
-  const [part] = load.parts;
-  if (!part) throw new Error("no part");
-  return part;
+function partOf({ load }: Kitchen): LoadPart {
+  return load.parts[0] as LoadPart;
 }
 
 describe("a boil that was lost", () => {
@@ -373,8 +380,7 @@ describe("jars after their process", () => {
     if (!cool) throw new Error("no cooling");
     Object.assign(cool, { state: "complete", startedAt: at(100), endedAt: at(160) });
     expect(details(kitchen)).toEqual(["cool-short: 60 min of at least 12 h"]);
-    const [first, ...others] = loadJars(kitchen.state, kitchen.load);
-    if (!first) throw new Error("no jars");
+    const [first, ...others] = loadJars(kitchen.state, kitchen.load) as [Jar, ...Jar[]];
     for (const jar of others) jar.gone = { what: "again", at: at(101) };
     expect(departed(kitchen)).toHaveLength(1);
     first.gone = { what: "again", at: at(101) };
