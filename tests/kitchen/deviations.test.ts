@@ -99,3 +99,22 @@ describe("deviations worked out from the record", () => {
     expect(after).toMatchObject([{ code: "process-short", disposition: "freeze" }]);
   });
 });
+
+describe("pickles in water that is kept below the boil", () => {
+  it("are softer where it was too hot", () => {
+    const { story, batch, load } = processed();
+    finished(story, 86);
+    const hot = { at: at(72), what: "canner", value: 187, unit: "F" };
+    load.readings.push(hot, { ...hot, value: 185 }, { ...hot, value: 190, unit: "psi" });
+    const high = () => {
+      return batchDeviations(story.state, batch, at(900)).filter(({ code }) => {
+        return code === "temperature-high";
+      });
+    };
+    expect(high()).toEqual([]);
+    if (load.terms) load.terms = { ...load.terms, method: "low-temperature" };
+    expect(high()).toMatchObject([
+      { detail: "187 F: softer pickles", at: at(72), stage: "process" },
+    ]);
+  });
+});
