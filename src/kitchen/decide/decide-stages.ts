@@ -134,8 +134,10 @@ export function decideDone(deciding: Deciding<"done">): Decision {
   if (open.length === 0 && ref !== undefined) {
     const out = candidateStages(deciding, ref, (_, run) => hasRole(run.spec, "treatment"));
     if (out.some((one) => isLoaded(one.owner))) return decideOut(deciding, when.t);
-    const off = heatOff(candidateStages(deciding, ref, isHeatOff), when.t);
-    if (off) return off;
+    // Turning it off breaks its time, where that runs; where it is lost or has not begun, nothing.
+    const lit = candidateStages(deciding, ref, isHeatOff);
+    const off = lit.find(isLit) ?? lit[0];
+    if (off) return done({ type: "heat-off", load: off.owner.id, t: when.t });
     const waiting = candidateStages(deciding, ref, (owner, run) => {
       const waits = !isLoad(owner) && heldForCanner(state, owner, run, now);
       return waits || isReady(deciding, owner, run);
@@ -176,24 +178,15 @@ function isLoaded(owner: Owner): boolean {
   return isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined;
 }
 
+/** Whether a load's heat is still to go off. */
 function isHeatOff(owner: Owner, run: StageRun): boolean {
-  return run.id === "heat-off" && isLoaded(owner);
+  return run.id === "heat-off" && run.state === "waiting" && isLoaded(owner);
 }
 
-/**
- * The heat of a load that still needs it is off: turning it off breaks its time, where that runs,
- * and is written down where it is lost or has not begun.
- */
-function heatOff(canners: readonly Candidate[], t: number): Decision | undefined {
-  const waiting = canners.filter(({ run }) => run.state === "waiting");
-  const runs = ({ owner }: Candidate) => {
-    return owner.stages.some(({ kept, spec, state }) => {
-      return state === "running" && kept && rulesOf(spec).watched && current(kept);
-    });
-  };
-  const one = waiting.find(runs) ?? waiting[0];
-  if (one) return done({ type: "heat-off", load: one.owner.id, t });
-  return canners.length > 0 ? refused("I have the heat off already.") : undefined;
+function isLit({ owner }: Candidate): boolean {
+  return owner.stages.some(({ kept, spec, state }) => {
+    return state === "running" && kept && rulesOf(spec).watched && current(kept);
+  });
 }
 
 function nothingToEnd(deciding: Deciding<"done">): string {
