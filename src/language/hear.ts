@@ -32,8 +32,13 @@ import { type Utterance, utteranceOf } from "./words.ts";
  * `whole`: a wording covers the sentence from its first word to its last. `clauses`: those that the
  * commands stand in. `polite`: a report wrapped in a question.
  */
-type Read = Heard &
-  Pick<Guess, "intents"> & { whole?: boolean; clauses?: readonly Utterance[]; polite?: boolean };
+type Read = Omit<Heard, "unused"> &
+  Pick<Guess, "intents"> & {
+    whole?: boolean;
+    clauses?: readonly Utterance[];
+    left?: readonly Utterance[];
+    polite?: boolean;
+  };
 
 export type Heard = {
   /** `sure`: it is acted on; `ask`: a closed question about the first candidate; else nothing. */
@@ -48,16 +53,30 @@ export type Heard = {
   evidence?: Evidence;
   /** The doubt it raises if its commands turn out to change nothing. */
   otherwise?: Evidence;
+  /** Clauses that were neither used nor idle talk, as they were said. */
+  unused?: readonly string[];
   /** The memory it is acted on by: a yes that was once said to the same words. */
   memory?: OwnWords;
 };
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
+  const { left, ...heard } = heardIn(words, context, models);
+  const acted = heard.reading === "sure" && heard.commands.some((command) => !isHarmless(command));
+  const unused = acted ? (left ?? []).map(asSaid) : [];
+  return unused.length > 0 ? { ...heard, unused } : heard;
+}
+
+/** The words of a clause as they stand in its sentence. */
+function asSaid({ text, words }: Utterance): string {
+  return text.slice(words[0]?.start, words.at(-1)?.end);
+}
+
+function heardIn(words: string, context: Context, models: Models): Read {
   const said = withoutFirstThoughts(words, context);
   const hearing = new Hearing(context, models);
   const read = unmixed(readIn(said, context, hearing));
-  const plainly = unhedged(yesAlone(unlessStopped(read, said), said, context), said);
+  const plainly = unhedged(yesAlone(unlessStopped(read, said), said, context), said, context);
   const anew = urgentFirst(plainly, said, hearing);
   const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
   const heard = own ? recalling(anew, own) : anew;
@@ -281,12 +300,12 @@ class Reader {
     const readings = [...this.hearing.eachReading(this.said, this.whole)];
     const unsure = this.hearing.notKnown(this.said, plain, readings);
     if (unsure) return this.read("sure", [unsure], [unsure, ...readings]);
-    const several = this.hearing.several(this.said, this.whole);
+    const { facts, unused } = this.hearing.several(this.said, this.whole);
     const gathered = plain.confidence <= GATHERED && MEANINGS[plain.intent].report;
     const known = plain.intent !== "unknown" && (!gathered || agreeing(plain, this.whole));
-    const surer = several.some(({ command }) => command.confidence > plain.confidence);
-    if (several.length > 1 || (several.length === 1 && (!known || surer)))
-      return this.facts(several, readings);
+    const surer = facts.some(({ command }) => command.confidence > plain.confidence);
+    if (facts.length > 1 || (facts.length === 1 && (!known || surer)))
+      return { ...this.facts(facts, readings), left: unused };
     if (known) return this.read("sure", [plain], [plain, ...readings]);
     const [best] = readings;
     if (best && this.hearing.isToAct(best, this.whole)) return this.read("sure", [best], readings);

@@ -15,7 +15,7 @@ const ASKED = new RegExp(
 );
 const MENTIONED = new RegExp(
   `${LEAD}(?:did i (?:mention|say|tell you|tell ye)|have i (?:mentioned|said)|` +
-    "(?:did|do) you know|guess what|" +
+    "(?:did|do) you know|guess what|for the record|" +
     "you know what|can you believe|would you believe)(?: to you)?(?: that)?[,:]?\\s+(.+?)\\W*$",
   "i",
 );

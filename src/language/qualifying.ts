@@ -4,10 +4,12 @@
  * order. A report that would clear a doubt or set a value is then asked back.
  */
 import type { Command, Intent } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
 import { isOnTheStove } from "./evidence/doubts.ts";
 import { clausesIn } from "./evidence/split.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";
+import { isExcuse, toldLate } from "./told-late.ts";
 import { textOf, type Utterance } from "./words.ts";
 
 const BE = "(?:is|are|was|were|am|do|does|did|has|have|had|can|could|will|would|should)";
@@ -69,13 +71,16 @@ const QUALIFIES: readonly RegExp[] = [
   /\b(on|for) (our |my |the )?(holidays?|vacation|honeymoon)\b|\b(i|we) (grew up|used to live)\b/,
   /\b(remember (when|that|how)|used to|once upon|yesterday|last (year|summer|week|time|month))\b/,
   /\b(i|we|it|they|that|she) (was|were) (all )?(done|finished|rocking|sealed)\b(?!.*\bago\b)/,
-  // An order.
-  /^(just |please |now |and |so |okay |right |you |go and )*(put|set|lower|say|tell|make|bring)\b/,
-  /^(just |please |now |and |so |okay |right |you |go and )*(get|keep|load|be) (?!got)/,
   /^(would|will|could) you$|\b(somebody|anybody|everyone) (put|load|get)\b/,
   // Something else.
   /\b(her|his|their|your) (jars?|lids?|batch|pot|canner)\b|\bmarriage\b/,
   /\boutside\b|\ball over the world\b/,
+];
+
+/** An order, where no moment is told at which it was done. */
+const ORDERED: readonly RegExp[] = [
+  /^(just |please |now |and |so |okay |right |you |go and )*(put|set|lower|say|tell|make|bring)\b/,
+  /^(just |please |now |and |so |okay |right |you |go and )*(get|keep|load|be) (?!got)/,
 ];
 
 const RISING = /\b(coming|heading|creeping|climbing|getting|working) (back |right )?(up |on )*to/;
@@ -117,9 +122,9 @@ const wordsOf = ({ words }: Utterance) => words.map(({ word }) => word);
 const startOf = ({ words }: Utterance) => words[0]?.start ?? 0;
 
 /** Whether a clause tells only of the person, those around them, or the weather. */
-export function isOwnMatter({ words }: Utterance): boolean {
+export function isOwnMatter({ words }: Pick<Utterance, "words">): boolean {
   const all = textOf(words);
-  if (COURTESY.test(all)) return true;
+  if (COURTESY.test(all) || isExcuse({ words })) return true;
   return OWN.test(all) && !MATTERS.test(all) && !QUALIFIES.some((pattern) => pattern.test(all));
 }
 
@@ -179,6 +184,24 @@ const THING = new RegExp(
     "\\w+(?:( \\w+)? (?:in|of|on|at|from|next|outside)\\b.*)?$",
 );
 
+/** A sentence without the moments and the excuses of its clauses: "about", "half", "forgot". */
+function withoutMoments(said: Utterance, context: Context): Utterance | undefined {
+  const parts = [said, ...clausesIn(said)].flatMap((part) => {
+    const late = toldLate(part, context);
+    return late ? [{ part, left: (late.present ?? late.rest).words }] : [];
+  });
+  if (parts.length === 0) return undefined;
+  let { words } = said;
+  for (const { part, left } of parts) {
+    words = words.flatMap((one) => {
+      const kept = left.filter(({ start }) => start === one.start);
+      if (!part.words.includes(one)) return [one];
+      return kept.find(({ word }) => word === one.word) ?? (kept.length === 1 ? kept : []);
+    });
+  }
+  return { ...said, words };
+}
+
 /**
  * Whether something in its sentence makes a report less than plain.
  * @param own the clause it stands in, and `others` those that say something else; none where a
@@ -186,11 +209,15 @@ const THING = new RegExp(
  */
 export function isQualified(
   command: Command,
-  said: Utterance,
+  whole: Utterance,
+  context: Context,
   own?: Utterance,
   others: readonly Utterance[] = [],
 ): boolean {
   if (!isPlain(command)) return false;
+  const timed = "at" in command.slots || !("at" in MEANINGS[command.intent].slots);
+  const told = timed ? withoutMoments(whole, context) : undefined;
+  const said = told ?? whole;
   const start = own && startOf(own);
   const all = clausesIn(said);
   const kept = all.filter((clause) => {
@@ -202,7 +229,8 @@ export function isQualified(
     ...kept.map(({ words }) => words),
     said.words.filter((w) => !left.includes(w)),
   ].map(textOf);
-  const patterns = [...QUALIFIES, ...(OF_ONE[command.intent] ?? [])];
+  const always = told ? QUALIFIES : [...QUALIFIES, ...ORDERED];
+  const patterns = [...always, ...(OF_ONE[command.intent] ?? [])];
   const spoken = textOf(said.words);
   if (
     command.intent !== "done" &&

@@ -8,7 +8,7 @@ import {
 import { answerTo, bareAnswer, UNSURE } from "./answers/answers.ts";
 import { isGuess, partedFrom } from "./answers/confirms.ts";
 import { joinedReading, slotsOf } from "./clauses/clauses.ts";
-import type { Context } from "./context.ts";
+import type { Context, NamedLoad } from "./context.ts";
 import type { Joined } from "./grammar/bags.ts";
 import type { SlotReader } from "./grammar/matcher.ts";
 import { skipsOf, tailsOf } from "./grammar/passing-over.ts";
@@ -19,11 +19,12 @@ import { MEANINGS } from "./intents/all.ts";
 import { wholeReading } from "./readings.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { takenApart } from "./spelling/run-together.ts";
+import { lateReport } from "./told-late.ts";
 import { finishSlots, refFor } from "./values/finish-slots.ts";
 import { markedJars } from "./values/lid-marks.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
-import { type Utterance, utteranceOf, type Word } from "./words.ts";
+import { textOf, type Utterance, utteranceOf, type Word } from "./words.ts";
 
 /** How much each assumption takes off the certainty, which is 1 without any. */
 const DOUBTS = {
@@ -188,6 +189,26 @@ function aloneWith(confirms: Confirm[], rest: readonly Word[]): Confirm[] | unde
   });
 }
 
+const PUT_IN =
+  /\b(put|got|loaded|lowered|set) (it|them|those|these|that)( all)? (in|down)\b(?! the\b)/;
+
+/**
+ * "I put them in at half past one" corrects a time, unless nothing is in a canner yet: then it is
+ * first told. Whether this meaning is the other of the two.
+ */
+function isOtherOfPutIn({ words }: Utterance, intent: Intent, { loads = [] }: Context): boolean {
+  if (intent !== "correct-time" && intent !== "loaded") return false;
+  const first = loads.length > 0 && !loads.some(isIn);
+  return intent === (first ? "correct-time" : "loaded") && PUT_IN.test(textOf(words));
+}
+
+const TREATED = new Set(["vent", "process", "depressurize", "cool", "seal-check"]);
+
+/** Whether jars of this load are in its canner, or were. */
+function isIn({ inside, stages }: NamedLoad): boolean {
+  return inside === true || stages.some((one) => one.state === "running" && TREATED.has(one.kind));
+}
+
 /** A sentence's words, ready to be matched. */
 type Matched = {
   said: Utterance;
@@ -205,7 +226,8 @@ function matched(said: Utterance, context: Context): Matched {
   const book = phraseBook();
   const known = new Map<Intent, boolean>();
   const refused: Refused = (intent) => {
-    const answer = known.get(intent) ?? isNoReport(said, intent);
+    const answer =
+      known.get(intent) ?? (isNoReport(said, intent) || isOtherOfPutIn(said, intent, context));
     known.set(intent, answer);
     return answer;
   };
@@ -226,8 +248,14 @@ function finish({ said, context }: Matched, from: Found | undefined): Command | 
 /** By a wording from end to end, run-together words taken apart where nothing else fits. */
 function inOrder(whole: Matched): Command | undefined {
   const plain = finish(whole, found(whole.run, whole.book, whole.refused));
-  const apart = plain ? undefined : takenApart(whole.said);
-  if (!apart) return plain;
+  if (plain) return plain;
+  const late = lateReport(whole.said, whole.context, (rest) => {
+    const told = matched(rest, whole.context);
+    return finish(told, found(told.run, told.book, told.refused));
+  });
+  if (late) return late;
+  const apart = takenApart(whole.said);
+  if (!apart) return undefined;
   const loose = { ...matched(apart, whole.context), refused: whole.refused };
   const taken = found(loose.run, loose.book, loose.refused);
   return finish(loose, taken && { ...taken, doubt: taken.doubt + DOUBTS.apart });

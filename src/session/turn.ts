@@ -17,7 +17,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Context } from "../language/context.ts";
 import { type Heard, hear } from "../language/hear.ts";
 import { MEANINGS } from "../language/intents/all.ts";
-import { notUnderstood } from "../speech/not-understood.ts";
+import { notUnderstood, notUsed } from "../speech/not-understood.ts";
 import { answered, saidAgain } from "./answering.ts";
 import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
@@ -125,6 +125,7 @@ export class Turn {
     this.own.did(acted ? heard.memory : undefined, cmd, now);
     const aloud = late || (nothing ? kept : undefined);
     if (aloud) talk.say("answer", KEPT[aloud]);
+    else if (heard.unused && !nothing) talk.say("answer", notUsed(heard.unused));
     this.misses = heard.reading === "unknown" ? this.misses + 1 : 0;
     return refused;
   }

@@ -2,6 +2,11 @@
 
 const MOST_EXAMPLES = 2;
 
+/** What is told of the clauses of a sentence that nothing was done about. */
+export function notUsed(clauses: readonly string[]): string {
+  return `I did not get ${clauses.map((one) => `"${one}"`).join(" or ")}.`;
+}
+
 type Here = {
   /** Sentences that mean something at this moment, the likeliest first. */
   examples: readonly string[];

@@ -13,7 +13,8 @@ import { type Utterance, utteranceOf, type Word } from "../words.ts";
 import { FACTOR_FILLERS, FACTOR_LISTS, FACTOR_WORDINGS, GUESSES } from "./factor-wordings.ts";
 
 type Held = "yes" | "no";
-type Wording = { held: Held; phrase: Phrase; value?: number };
+/** `beside`: it stands only beside another fact of the filling. */
+type Wording = { held: Held; phrase: Phrase; value?: number; beside?: true };
 
 /** A recipe's own factors come with the words that confirm them. */
 type AskedFactor = NonNullable<Context["factors"]>[number];
@@ -31,18 +32,19 @@ function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
       .words.map(({ word }) => word)
       .join(" "),
   );
-  const { value, yes, no } = common ?? { value: undefined, yes: own, no: [] };
+  const { value, yes, no, beside = [] } = common ?? { value: undefined, yes: own, no: [] };
   const key = `${id} ${yes.join("|")}`;
   const before = known.get(key);
   if (before) return before;
   const made = [
-    ...yes.map((one) => ["yes", one] as const),
-    ...no.map((one) => ["no", one] as const),
+    ...yes.map((one) => ["yes", one, {}] as const),
+    ...beside.map((one) => ["yes", one, { beside: true }] as const),
+    ...no.map((one) => ["no", one, {}] as const),
   ]
     .filter(([, source]) => source !== "")
-    .map(([held, source]): Wording => {
+    .map(([held, source, only]): Wording => {
       const phrase = grammar.phrase(source);
-      return value === undefined ? { held, phrase } : { held, phrase, value };
+      return { held, phrase, ...only, ...(value === undefined ? {} : { value }) };
     });
   known.set(key, made);
   return made;
@@ -85,9 +87,11 @@ function heldBy({ held, value }: Wording, match: Match): Omit<Confirm, "factor">
 type Candidates = { id: string; wordings: readonly Wording[] };
 
 /** The factors with those of their wordings that could stand in these words. */
-function candidatesIn(run: Run, factors: readonly AskedFactor[]): Candidates[] {
+function candidatesIn(run: Run, factors: readonly AskedFactor[], filling = false): Candidates[] {
   return factors.flatMap((factor) => {
-    const all = wordingsOf(factor).filter(({ phrase }) => phrase.lastStart(run) >= 0);
+    const all = wordingsOf(factor).filter(({ phrase, beside }) => {
+      return (filling || !beside) && phrase.lastStart(run) >= 0;
+    });
     return all.length > 0 ? [{ id: factor.id, wordings: all.toReversed() }] : [];
   });
 }
@@ -115,14 +119,18 @@ function confirmIn(clause: readonly Word[], candidates: readonly Candidates[]) {
   return undefined;
 }
 
-/** What one clause of several says about a factor, unless something is excepted in the sentence. */
+/**
+ * What one clause of several says about a factor, unless something is excepted in the sentence.
+ * @param filling another clause tells of the filling
+ */
 export function confirmInClause(
   clause: Utterance,
   said: Utterance,
   factors: readonly AskedFactor[],
+  filling = false,
 ): Confirm | undefined {
   if (clause.asked || said.words.some(({ word }) => EXCEPTING.has(word))) return undefined;
-  return confirmIn(clause.words, candidatesIn(runOf(clause.words), factors));
+  return confirmIn(clause.words, candidatesIn(runOf(clause.words), factors, filling));
 }
 
 /** Clauses about factors, and the words that are left without them. */

@@ -12,6 +12,8 @@ type FactorWording = {
   /** Phrases that say it holds, and that it does not, in the language of pattern.ts. */
   yes: readonly string[];
   no: readonly string[];
+  /** Phrases that say it holds where another clause tells of the filling. */
+  beside?: readonly string[];
 };
 
 export const FACTOR_LISTS: Readonly<Record<string, string>> = {
@@ -288,6 +290,9 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
         all|all round]
       `,
       "[<we>] left {value} <inches> [<each-jar>|in all of them|in each|all round]",
+    ],
+    beside: [
+      "[with|and|at] [exactly|a good] {value} <inches> [<each-jar>|in all of them|in each|all round]",
     ],
     no: [
       "<headspace> (is|was) not (checked|right|good|correct) [<each-jar>]",

@@ -15,6 +15,8 @@ type Plain = {
   commands: readonly Command[];
   candidates: readonly Command[];
   clauses?: readonly Utterance[];
+  /** Clauses that were neither used nor idle talk. */
+  left?: readonly Utterance[];
 };
 
 /** Words of a yes, and of saying once more what was asked. */
@@ -82,13 +84,13 @@ function isOfItself(command: Command | undefined): boolean {
  * A report that would clear a doubt or set a value is asked back where something in its sentence
  * takes its plainness; what else was said is still acted on.
  */
-export function unhedged<H extends Plain>(heard: H, said: Utterance): H {
+export function unhedged<H extends Plain>(heard: H, said: Utterance, context: Context): H {
   if (heard.reading !== "sure") return heard;
   const others = heard.clauses?.filter((_, at) => isOfItself(heard.commands[at]));
   const failed = heard.commands.some(({ intent }) => intent === "seal-failed");
   const plain = heard.commands.map((one, at) => {
     if (failed && one.intent === "sealed" && one.slots.all) return false;
-    return !isQualified(one, said, heard.clauses?.[at], others);
+    return !isQualified(one, said, context, heard.clauses?.[at], others);
   });
   if (plain.every((is) => is)) return heard;
   const commands = heard.commands.filter((_, at) => plain[at]);
@@ -97,5 +99,7 @@ export function unhedged<H extends Plain>(heard: H, said: Utterance): H {
     return { ...heard, reading: "ask", candidates: doubted, commands: [] };
   }
   const clauses = heard.clauses?.filter((_, at) => plain[at]);
-  return { ...heard, commands, ...(clauses ? { clauses } : {}) };
+  const dropped = heard.clauses?.filter((_, at) => !plain[at]) ?? [];
+  const left = [...dropped, ...(heard.left ?? [])];
+  return { ...heard, commands, left, ...(clauses ? { clauses } : {}) };
 }

@@ -27,12 +27,27 @@ import {
   MOST_GUESSED,
   situationOf,
 } from "../weighing.ts";
-import { textOf, type Utterance } from "../words.ts";
+import type { Utterance } from "../words.ts";
+import { makesDoubt, takesBack } from "./doubting.ts";
 import { aboutTopics, type ClauseFact, merged, tasteOf, withPronouns } from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
 import { runTogether, wholeClauses } from "./whole-clauses.ts";
 
 export const MOST_CANDIDATES = 3;
+
+/** What a sentence says by its clauses, and those that were neither used nor idle talk. */
+export type Told = { facts: readonly ClauseFact[]; unused: readonly Utterance[] };
+
+const NOTHING_TOLD: Told = { facts: [], unused: [] };
+
+/** The clauses of a sentence, sorted: facts, what is said beside them, and what fits nothing. */
+type Gathered = {
+  found: readonly ClauseFact[];
+  beside: readonly { clause: Utterance; idle: boolean }[];
+  unclear: readonly { clause: Utterance; best: Command | undefined }[];
+  /** A fact rests on a guess. */
+  guessed: boolean;
+};
 
 export class Hearing {
   private readonly situation: Situation;
@@ -122,9 +137,10 @@ export class Hearing {
   }
 
   /** What a clause says about a critical factor, covered from end to end. */
-  private confirmed(clause: Utterance, said: Utterance): Command | undefined {
+  private confirmed(clause: Utterance, said: Utterance, found: readonly ClauseFact[]) {
     const factors = this.context.factors ?? [];
-    const confirm = factors.length > 0 ? confirmInClause(clause, said, factors) : undefined;
+    const beside = found.some(({ command }) => /^(jars-filled|factor)$/.test(command.intent));
+    const confirm = factors.length > 0 ? confirmInClause(clause, said, factors, beside) : undefined;
     if (!confirm) return undefined;
     return commandOf("factor", { ...confirm }, { confirms: [confirm] });
   }
@@ -134,14 +150,14 @@ export class Hearing {
     return (
       furtherTimer(clause, found.at(-1)?.command, this.context) ??
       this.worded(clause, said, first) ??
-      this.confirmed(clause, said) ??
+      this.confirmed(clause, said, found) ??
       (found.length > 0 ? this.echoed(clause) : undefined) ??
       tasteOf(clause, found.at(-1)?.command)
     );
   }
 
   /** The clauses as several facts, where each is one, or says nothing. */
-  several(said: Utterance, whole: Guess): ClauseFact[] {
+  several(said: Utterance, whole: Guess): Told {
     const clauses = wholeClauses(said, this.context);
     let found: ClauseFact[] = [];
     const beside: { clause: Utterance; idle: boolean }[] = [];
@@ -159,14 +175,26 @@ export class Hearing {
       if (plain) {
         const { answer, plainly } = MEANINGS[plain.intent];
         // "My beans came up, six of them": a count of something else.
-        if (plainly && likelihood(plain.intent, whole) < LEAST_COUNTED) continue;
+        const counted = Object.values(plain.slots).some((value) => typeof value === "number");
+        if (plainly && counted && likelihood(plain.intent, whole) < LEAST_COUNTED) continue;
         const alone = clauses.every((one) => one === clause || isOwnMatter(one));
-        if (!answer && !this.isMeantSo(plain, clause, alone ? own : whole)) return [];
+        if (!answer && !this.isMeantSo(plain, clause, alone ? own : whole)) return NOTHING_TOLD;
         if (isContrast(clause, plain, found)) continue;
-        // "The beets are on, like three minutes ago": a moment of what was not understood.
-        if (isMomentOf(clause, plain) && unclear.at(-1)?.clause === clauses[at - 1]) {
-          unclear.push({ clause, best: undefined });
-          continue;
+        const last = found.at(-1);
+        if (plain.intent === "correct-time" && clauses.length > 1) {
+          // "The weight just started, well, three minutes ago": the moment of the report before.
+          const timed = last && "at" in MEANINGS[last.command.intent].slots;
+          if (timed && last) {
+            const command = withSlots(last.command, { at: plain.slots.at });
+            found[found.length - 1] = { ...last, command };
+            continue;
+          }
+          // "The beets are on, like three minutes ago": a moment of what was not understood.
+          const before = unclear.at(-1)?.clause === clauses[at - 1];
+          if (before || clauses.slice(at + 1).some((one) => this.reports(one))) {
+            unclear.push({ clause, best: undefined });
+            continue;
+          }
         }
         found.push({ command: plain, clause });
         continue;
@@ -187,17 +215,41 @@ export class Hearing {
       beside.push({ clause, idle: idleness(own) >= IDLE });
       if (!saysNothing(clause, own)) unclear.push({ clause, best });
     }
-    const facts = merged(withPronouns(aboutTopics(found)));
-    const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
-    if (clears && beside.some(({ clause }) => makesDoubt(clause))) return [];
+    return this.settled({ found, beside, unclear, guessed }, said, whole);
+  }
+
+  /** Which of the facts stand beside what was not understood; nothing clears beside a doubt. */
+  private settled(
+    { found, beside, unclear, guessed }: Gathered,
+    said: Utterance,
+    whole: Guess,
+  ): Told {
+    const all = merged(withPronouns(aboutTopics(found)));
     // "The lids are new, two old ones": only idle talk may stand beside a confirmation.
-    const confirms = facts.some(({ command }) => command.intent === "factor");
-    if (confirms && beside.some(({ clause, idle }) => !idle || isGuess(clause.words))) return [];
-    if (unclear.length === 0) return facts;
-    if (!clears) return facts.every(isSlight) ? [] : this.alone(facts, said, whole);
-    const another = unclear.some(({ best }) => best && isAnother(best, facts));
-    const slight = facts.every(isSlight) && !unclear.every(({ clause }) => isOwnMatter(clause));
-    return guessed || another || slight ? [] : facts;
+    const stray = beside.some(({ clause, idle }) => !idle || isGuess(clause.words));
+    const another = unclear.some(({ best }) => best && isAnother(best, all));
+    const doubt = beside.some(({ clause }) => makesDoubt(clause)) || another;
+    const facts = all.filter(({ command: { intent } }) => {
+      if (intent === "factor") return !stray;
+      // Jars in a canner whose boil is lost have not sealed.
+      if (intent === "sealed" && all.some(isLossInside)) return false;
+      const clears = MEANINGS[intent].cost === "clearing";
+      return !clears || !(doubt || (guessed && unclear.length > 0));
+    });
+    const dropped = all.filter((one) => !facts.includes(one)).map(({ clause }) => clause);
+    const others = unclear.map(({ clause }) => clause).filter((one) => !isOwnMatter(one));
+    const unused = [...dropped, ...others];
+    if (unclear.length === 0 && dropped.length === 0) return { facts, unused };
+    const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
+    const own = clears && unclear.every(({ clause }) => isOwnMatter(clause));
+    if (facts.every(isSlight) && !own) return NOTHING_TOLD;
+    return { facts: clears ? facts : this.alone(facts, said, whole), unused };
+  }
+
+  /** Whether a clause is a report that may have a moment of its own. */
+  private reports(clause: Utterance): boolean {
+    const command = surelyUnderstood(clause, this.context);
+    return command !== undefined && MEANINGS[command.intent].report === true;
   }
 
   /** Whether it is meant as said; a report may stand beside orders, unless it clears a doubt. */
@@ -209,7 +261,11 @@ export class Hearing {
   }
 
   /** What stands beside a single fact may hold its values: "I was out, for ten minutes". */
-  private alone(facts: ClauseFact[], said: Utterance, whole: Guess): ClauseFact[] {
+  private alone(
+    facts: readonly ClauseFact[],
+    said: Utterance,
+    whole: Guess,
+  ): readonly ClauseFact[] {
     const [fact] = facts;
     if (!fact || facts.length > 1) return facts;
     const [likely] = this.eachReading(said, whole);
@@ -228,7 +284,7 @@ export class Hearing {
 
   /** "Yes, and what do I do now?": an answer, and what it is said beside. */
   answeredFirst(said: Utterance, plain: Command, whole: Guess): readonly ClauseFact[] | undefined {
-    const facts = MEANINGS[plain.intent].answer ? [] : this.several(said, whole);
+    const facts = MEANINGS[plain.intent].answer ? [] : this.several(said, whole).facts;
     const [first, ...others] = facts;
     if (!first || others.length === 0) return undefined;
     const { intent } = first.command;
@@ -284,12 +340,6 @@ function isContrast({ words }: Utterance, { intent }: Command, found: readonly C
 
 const ECHO = wordSet("is are did does do has have was were");
 
-/** Whether a clause is nothing but a moment: it puts right no time that was told before. */
-function isMomentOf({ words }: Utterance, { intent }: Command): boolean {
-  const first = words[0]?.word ?? "";
-  return intent === "correct-time" && /^(like|about|around|maybe|say|some|\d.*)$/.test(first);
-}
-
 /** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
 const LEAST_WORDS = 3;
 
@@ -306,38 +356,13 @@ function isAnother(best: Command, facts: readonly ClauseFact[]): boolean {
   return !facts.some(({ command }) => command.intent === best.intent);
 }
 
+function isLossInside({ command }: ClauseFact): boolean {
+  return /^(boil-lost|pressure-lost|water-low)$/.test(command.intent);
+}
+
 /** Losses stand, and so does what nobody can take back; a "no, not yet" drops everything else. */
 function isKept({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "raising" || MEANINGS[intent].cost === "harmless";
-}
-
-function makesDoubt(clause: Utterance): boolean {
-  if (isOwnMatter(clause)) return false;
-  const { words } = clause;
-  const forgot = words.some(({ word }) => word === "forgot");
-  return words.some(({ word }) => {
-    return MAKES_DOUBT.has(word) && !(forgot && /^(almost|nearly)$/.test(word));
-  });
-}
-
-/** In a clause beside a report these can make it a wish, a tale, a condition or its opposite. */
-const MAKES_DOUBT = wordSet(
-  "if unless until till when whenever wish hope hoping think thought guess maybe perhaps",
-  "probably might say says said told tells claims reckon reckons ask asked dreamed dream",
-  "pretend suppose used imagine yesterday almost nearly not no never none nothing only should",
-  "would could may must was were stopped stops stop quit lost dropped fell died wait yet unsure",
-  "give gives gave loose flex flexes springs wiped thinned except bar pigs lie kidding joking",
-);
-
-const BACK = new RegExp(
-  "^(no|nope|not|not yet|not really|not quite|no no|wrong|never mind|scratch that|strike that|" +
-    "forget that|(no )?(it|that|they|she|he) (is|are|was|were|has|have|did|does) not" +
-    "( yet| really)?|(i am )?only (joking|kidding)|i take (it|that) back|not true)$",
-);
-
-/** "No, it's not": what was said before it does not hold. */
-function takesBack({ words }: Utterance): boolean {
-  return BACK.test(textOf(words));
 }
 
 /** Short, or by the model nothing for the kitchen. */

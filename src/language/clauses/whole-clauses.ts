@@ -6,6 +6,7 @@ import { opensOnly } from "../fillers.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
 import { MEANINGS } from "../intents/all.ts";
+import { isMoment, toldLate } from "../told-late.ts";
 import { surelyUnderstood } from "../understand.ts";
 import { isLotDetail } from "../values/lots.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
@@ -100,7 +101,8 @@ function joined(clauses: readonly Utterance[], said: Utterance, context: Context
   for (const clause of clauses) {
     const before = list.at(-1);
     const whole = before && spanning(before, clause, said);
-    if (whole && isOne(whole, before, clause, context)) list[list.length - 1] = whole;
+    const moment = whole && isMoment(clause, context) && toldLate(whole, context);
+    if (whole && (moment || isOne(whole, before, clause, context))) list[list.length - 1] = whole;
     else list.push(clause);
   }
   return list;

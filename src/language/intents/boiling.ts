@@ -14,6 +14,7 @@ export const boiling: MeaningOf<"boiling"> = {
     `[<boil-lead>] <boil-report> [<boil-where>] [<hard>] [<with-bubbles>] [<when>|<lasting>|since
     now] [<boil-where>] [[<and>] {covered=true} <covered>] [<start-tail>]`,
     `[<boil-lead>] <boil-report> [<and>] {covered=true} <covered> [<when>|<lasting>]`,
+    "[<boil-subject>] [has|have] [already|just] boiled [up] <when>",
     "<covered> {covered=true} [and] <boil-report> [<when>|<lasting>] [<start-tail>]",
     "<boil-report> [and] [everything is|all is|all] {covered=true} covered [<when>]",
     `(since|as of) {at:past} <boil-report> [[<and>] {covered=true} <covered>]|

@@ -16,9 +16,11 @@ export const correctTime: MeaningOf<"correct-time"> = {
     "[<no>] (make|call|set|change) (that|it|the time) [to|at|really] {at:moment} [not now]",
     `[<no>] (i mean|i meant|i meant to say|make that|rather|correction|sorry|or rather)
     {at:moment}`,
-    `[<no>] (i|we) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|turned|said|
+    `[<no>] (i|we) (put|got|took|started|lit|did|noticed|saw|opened|closed|loaded|said|
     meant|added|filled|finished|should have said|forgot to say that was|forgot to say it was|
     set) (them|it|that|those|this|these) [in|out|up|on|off|down|going|over] [already|actually|
+    really|at|back|more like] {at:moment} [already]`,
+    `<no> (i|we) (turned|shut) (them|it|that|those|this|these) (off|down|up|on) [already|actually|
     really|at|back|more like] {at:moment} [already]`,
     `[<no>] (i|we) (actually|really) (put|got|took|started|lit|did|noticed|saw|opened|closed|
     loaded|turned|filled|finished|set) (them|it|that|those|this|these) [in|out|up|on|off|down|

@@ -34,6 +34,8 @@ export const loaded: MeaningOf<"loaded"> = {
     the canner|into the canner|into the water|in the water|in the pot|into the pot|in the bath|
     into the bath|down|in the water bath|in the pressure canner|into the water bath|into the
     pressure canner|into the hot water) [now] [<lid-on>] [<when>]`,
+    `(<we>|i) [have|just|have just] (put|lowered|loaded|set|got) (them|those|these) [all] (in|down|
+    down in) [the (canner|pot|bath)] [<lid-on>] <when>`,
     `[<we>|i] [have|just|have just] (loaded|filled|loaded up|finished loading|done loading|got
     loaded) [<the>] (canner|pot|water bath|rack|pressure canner|kettle) [up] [<lid-on>] [<when>]`,
     "[<we>|i] [am|are|have] (done|finished) loading [<the>|up] [canner|pot|jars] [<when>]",

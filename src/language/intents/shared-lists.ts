@@ -4,7 +4,7 @@ export const SHARED_LISTS: Readonly<Record<string, string>> = {
   it: `
     that part|that bit|that step|this step|this part|that job|that task|the last step|the step|
     that stage|this stage|this bit|the last bit|the last part|that whole part|it|that|this|
-    they|these|those|she|he|that one|this one|mine
+    they|these|those|she|he|that one|this one|mine|[the|this|that] thing
   `,
   the: "the|my|our|those|these|that|this|them|your|all the|all my|all our",
   we: "we|i",

@@ -1,5 +1,6 @@
 import { DAY_MS, instantOf, type LocalFields, localFields, MINUTE_MS } from "../../kitchen/time.ts";
 import { clockText } from "../../reckon/quiet-hours.ts";
+import { wordSet } from "../grammar/word-set.ts";
 import type { Word } from "../words.ts";
 import { wordAt } from "../words.ts";
 import { durationsAt } from "./durations.ts";
@@ -206,6 +207,70 @@ export function lastTimeOf(time: ClockTime, nowMs: number, zone: string): number
   return Math.max(...past);
 }
 
+/** What may stand before a moment, and takes nothing from it. */
+const ABOUT = wordSet(
+  "since about around round from roughly approximately only like maybe perhaps say near nearly",
+  "starting beginning already",
+);
+/** Behind one of these a bare number is an hour; "maybe eleven" may be anything. */
+const LEADS_TO = wordSet("at since from of gone after past starting beginning");
+/** "Just gone ten to" is within a minute of it. */
+const JUST_AFTER_MS = MINUTE_MS;
+
+/** Where the words end that only lead to a moment: "as of", "since just about". */
+function behindLead(words: readonly Word[], at: number): number {
+  let next = at;
+  if (wordAt(words, next) === "as" && wordAt(words, next + 1) === "of") next += 2;
+  while (
+    ABOUT.has(wordAt(words, next)) ||
+    (wordAt(words, next) === "just" && ABOUT.has(wordAt(words, next + 1)))
+  ) {
+    next += 1;
+  }
+  return next;
+}
+
+/** "Just gone", "just after": where these end. */
+function behindJust(words: readonly Word[], at: number): number {
+  const just = wordAt(words, at) === "just" && /^(gone|after|past)$/.test(wordAt(words, at + 1));
+  return just ? at + 2 : at;
+}
+
+const GONE_BY = /^(ago|back|earlier|since|gone)$/;
+/** A mark between two words leaves a gap between them. */
+const isApart = (one: Word | undefined, other: Word | undefined) =>
+  one !== undefined && other !== undefined && other.start - one.end > 1;
+
+/** "Seven or eight minutes", "two, three minutes": the shorter, so that no start is moved back. */
+export function shorterAt(words: readonly Word[], at: number): Parsed<number>[] {
+  const first = smallWholeAt(words, at);
+  const joined = first && /^(or|to)$/.test(wordAt(words, first.next));
+  const start = joined ? first.next + 1 : first?.next;
+  const second = start === undefined ? undefined : smallWholeAt(words, start);
+  if (!first || start === undefined || !second || second.value <= first.value) {
+    return durationsAt(words, at);
+  }
+  if (!joined && second.value !== first.value + 1) return durationsAt(words, at);
+  return durationsAt(words, start).map(({ value, next }) => {
+    return { value: (value * first.value) / second.value, next };
+  });
+}
+
+/** "Ten minutes ago", "a good hour back", "eight minutes before now". */
+function agoAt(words: readonly Word[], at: number, nowMs: number): Parsed<number> | undefined {
+  const good = wordAt(words, at) === "a" && wordAt(words, at + 1) === "good";
+  for (const { value, next } of shorterAt(words, good ? at + 2 : at)) {
+    const before = wordAt(words, next) === "before" && wordAt(words, next + 1) === "now";
+    // "Five minutes since": ago, unless what it is since is told.
+    const since = wordAt(words, next) === "since" && next + 1 < words.length;
+    const told = since && !isApart(words[next], words[next + 1]);
+    if (before || (GONE_BY.test(wordAt(words, next)) && !told)) {
+      return { value: nowMs - value * MINUTE_MS, next: next + (before ? 2 : 1) };
+    }
+  }
+  return undefined;
+}
+
 /**
  * A moment in the past: "two minutes ago", "a quarter of an hour back", "at ten past two", "since
  * noon", "yesterday at four". Instants in epoch milliseconds, the longest reading first.
@@ -216,32 +281,30 @@ export function pastMomentsAt(
   nowMs: number,
   zone: string,
 ): Parsed<number>[] {
-  let start = at;
-  if (wordAt(words, start) === "as" && wordAt(words, start + 1) === "of") start += 2;
-  while (
-    /^(since|about|around|from|roughly|only|like|maybe|starting|beginning)$/.test(
-      wordAt(words, start),
-    )
-  ) {
-    start += 1;
-  }
-  if (wordAt(words, start) === "a" && wordAt(words, start + 1) === "good") start += 2;
-  for (const duration of durationsAt(words, start)) {
-    const after = wordAt(words, duration.next);
-    if (after === "ago" || after === "back" || after === "earlier") {
-      return [{ value: nowMs - duration.value * MINUTE_MS, next: duration.next + 1 }];
-    }
-  }
+  let start = behindLead(words, at);
+  const ago = agoAt(words, start, nowMs);
+  if (ago) return [ago];
+  const just = behindJust(words, start);
+  const later = just > start ? JUST_AFTER_MS : 0;
+  start = just;
   const prepositioned = wordAt(words, start) === "at" || start > at;
-  if (wordAt(words, start) === "at") start += 1;
+  if (wordAt(words, start) === "at") start = behindLead(words, start + 1);
   const bare = prepositioned ? hourlessAt(words, start) : undefined;
-  if (bare) return [{ value: lastMinuteOf(bare.value, nowMs, zone), next: bare.next }];
+  if (bare) return [{ value: lastMinuteOf(bare.value, nowMs, zone) + later, next: bare.next }];
   const clock = clockAt(words, start);
-  if (!clock) return [];
-  const certain = prepositioned || isPlainlyClock(words, start, clock);
+  if (!clock || isMeasured(words, start, clock)) return [];
+  const led = words.slice(at, start).some(({ word }) => LEADS_TO.has(word));
+  const certain = led || isPlainlyClock(words, start, clock);
   if (!certain) return [];
   const next = behindClock(words, clock.next);
-  return [{ value: lastTimeOf(clock.value, nowMs, zone), next }];
+  return [{ value: lastTimeOf(clock.value, nowMs, zone) + later, next }];
+}
+
+/** "About eleven pounds", "like six minutes": a bare number before a unit is no hour. */
+function isMeasured(words: readonly Word[], start: number, clock: Parsed<ClockTime>): boolean {
+  const bare = clock.next === start + 1 && clock.value.half === undefined;
+  const [last, unit] = [words[clock.next - 1], words[clock.next]];
+  return bare && unit !== undefined && UNIT.test(unit.word) && !isApart(last, unit);
 }
 
 /**
@@ -256,7 +319,7 @@ function hourlessAt(words: readonly Word[], at: number): Parsed<number> | undefi
   if (next === undefined || !minutes || minutes >= 60) return undefined;
   const [way, behind] = [words[next], words[next + 1]];
   if (!way || !/^(to|till|past)$/.test(way.word)) return undefined;
-  if (behind && behind.start - way.end < 2) return undefined;
+  if (behind && !isApart(way, behind)) return undefined;
   return { value: way.word === "past" ? minutes : 60 - minutes, next: next + 1 };
 }
 
