@@ -14,11 +14,24 @@ function spelledOut(phrase: string): string[] {
     .flatMap((side) => spelledOut(phrase.replace(choice[0], side)));
 }
 
+/** What only hurries or begs: part of no order, and of no name. */
+export const URGES = phrasesIn(`
+  chop chop|(and |so |now )get a move on|get a move on|(as |)(quick|fast|soon) as you (like|can|please)|
+  if you please|if you would|if you will|look (lively|sharp|alive)|sharpish|snap to it|hop to it|
+  jump to it|on the double|step on it|make it (snappy|quick)|hurry (up|it up|along)|be quick( about it|)|
+  quick (march|sharp|smart|about it)|at the double|pronto|without delay|
+  there is a (dear|love|good lad|good girl|good thing)|if it is all the same to you|
+  pretty please|right away|straight away|no dawdling|no messing|and sharp about it|
+  let us (be having you|crack on|get cracking|get going|get on with it)|get cracking|crack on
+`);
+
 /**
  * Words that say nothing by themselves and may be skipped anywhere in a phrase. Nothing that could
  * turn a report into a question, a wish, a doubt or its opposite may be listed here.
  */
-export const FILLERS = phrasesIn(`
+export const FILLERS = [
+  ...URGES,
+  ...phrasesIn(`
   um|uh|er|erm|ah|aw|whew|phew|ooh|yay|ha|welp|heck|dang|dang it|rats|whoa|hallelujah|at long
   last|i will be darned|well i will be|oh|hmm|mm|well|so|please|kindly|just|now|then|actually|
   really|finally|right|okay|hey|all right|here|there|nicely|already|anyway|anyhow|honestly|
@@ -51,7 +64,8 @@ export const FILLERS = phrasesIn(`
   records|for your information|i have to admit|i must say|i must admit|i do declare|ta da|yippee|
   yahoo|woohoo|voila|presto|bingo|hurrah|hurray|huzzah|amen|jeez|geez|sheesh|cripes|crikey|blimey|
   gee|golly|my word|oh my word|my stars|heavens|good heavens|great scott|you would not believe it
-`);
+`),
+];
 
 /** Skipped only at the beginning: politeness before an order, a yes before a report. */
 export const OPENERS = phrasesIn(`

@@ -8,7 +8,7 @@ import {
 import { answerTo, bareAnswer, UNSURE } from "./answers/answers.ts";
 import { isGuess, partedFrom } from "./answers/confirms.ts";
 import { joinedReading, slotsOf } from "./clauses/clauses.ts";
-import type { Context, NamedLoad } from "./context.ts";
+import type { Context } from "./context.ts";
 import type { Joined } from "./grammar/bags.ts";
 import type { SlotReader } from "./grammar/matcher.ts";
 import { skipsOf, tailsOf } from "./grammar/passing-over.ts";
@@ -198,15 +198,8 @@ const PUT_IN =
  */
 function isOtherOfPutIn({ words }: Utterance, intent: Intent, { loads = [] }: Context): boolean {
   if (intent !== "correct-time" && intent !== "loaded") return false;
-  const first = loads.length > 0 && !loads.some(isIn);
+  const first = loads.length > 0 && !loads.some(({ inside }) => inside);
   return intent === (first ? "correct-time" : "loaded") && PUT_IN.test(textOf(words));
-}
-
-const TREATED = new Set(["vent", "process", "depressurize", "cool", "seal-check"]);
-
-/** Whether jars of this load are in its canner, or were. */
-function isIn({ inside, stages }: NamedLoad): boolean {
-  return inside === true || stages.some((one) => one.state === "running" && TREATED.has(one.kind));
 }
 
 /** A sentence's words, ready to be matched. */

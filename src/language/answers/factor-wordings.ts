@@ -22,7 +22,12 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
     white wine|rice|red wine|store bought|distilled white|plain] vinegar [bottle|label]
   `,
   labeled: "(labeled|labelled|marked|sold as|labeled as|labelled as)",
-  label: "[the|it is] [back of the|vinegar] (label|bottle|jug|vinegar|small print)",
+  label: `
+    [the|it is] [back of the|vinegar] (label|bottle|jug|vinegar|small print)|
+    [the|its] (label|sticker|print|small print|writing|figure) (on|of) [the|my|our|this|that] [white|
+    cider|vinegar|big|plain] (jug|bottle|jar|vinegar|carton)|
+    [the] [vinegar] (jug|bottle) label
+  `,
   percent: "(percent|per cent) [acidity|acid|acetic|acetic acid|strength|strong]",
   we: "(i|we) [have]",
   juice: "[the|our|my] [lemon|lime|lemon and lime] juice",

@@ -189,6 +189,12 @@ const OUTSIDE = wordSet(
   "homework movie dishes washing plumber lawn",
 );
 
+/** Talk of these alone is about no pot, whatever else it may be about. */
+const OF_PEOPLE = new RegExp(
+  "\\b(phone|telephone|doorbell|door|sister|brother|mother|father|mom|mum|dad|aunt|uncle|cousin|" +
+    "neighbors?|husband|wife|son|daughter|grandma|grandpa|postman|preacher|news|weather)\\b",
+);
+
 /** "Since breakfast": a time, not a thing on the stove. */
 const TIMELY = wordSet("since before after until till");
 
@@ -331,7 +337,7 @@ export function doubtIn(
     return { strength: unsure ? "suspicion" : "trace", about, ...told, ...named };
   }
   if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
-  if (words.some((word) => OUTSIDE.has(word))) return undefined;
+  if (words.some((word) => OUTSIDE.has(word)) || OF_PEOPLE.test(all)) return undefined;
   const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
   return unheard && taken.frame !== "ordered" && reportsIn(taken) >= REPORTS
     ? { strength: "trace", about: ADDED.test(all) ? "jars" : "boil", ...told }

@@ -231,11 +231,10 @@ function note(scan: Scan): Raw {
   return { text: scan.said.text.replace(NOTE_LEADS, "").replace(/[\s.,;:!]+$/u, "") };
 }
 
-/** What was told before is put right only where the words say so. */
+/** A time is put right only where words say so. */
 const PUT_RIGHT = new RegExp(
-  "\\b(no|not|wrong|mistake|mistaken|misread|meant|mean|make|made|call|put|mark|change|correct\\w*|fix|" +
-    "actually|rather|instead|before (i|that|you)|earlier|sooner|should|said|told|record|entry|log|" +
-    "really|truth|clock|watch|that was|time|forgot)\\b",
+  "\\b(not?|wrong|mis\\w+|mean\\w*|ma[kd]e|call|put|mark|change|correct\\w*|fix|actually|rather|instead|" +
+    "earlier|sooner|should|said|told|record|entry|log|really|truth|clock|watch|that was|forgot)\\b",
 );
 
 function correctTime(scan: Scan): Raw | undefined {

@@ -3,6 +3,7 @@ import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
 import { begunBy } from "../values/gated-lots.ts";
 import type { SpokenLot } from "../values/lots.ts";
+import { RECIPE_NAMES } from "../values/recipe-names.ts";
 import { textOf, type Utterance } from "../words.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 
@@ -13,12 +14,27 @@ const SEVERAL = 0.3;
 
 /** Turns a lot into the recipe it names, or the choices where it names several. */
 const finishBegin: Finish = (raw, context, _plain, said) => {
-  const lot = raw.lot ?? (typeof raw.food === "string" ? undefined : raw.food);
-  if (!lot) return { slots: raw };
+  const named = raw.lot ?? (typeof raw.food === "string" ? undefined : raw.food);
+  const lot = named ?? (raw.pickles === true ? PICKLES : undefined);
+  if (!lot) {
+    const { weight, ...slots } = raw;
+    return { slots: weight ? { ...slots, weightLb: weight.weightLb } : slots };
+  }
   const slots = toldApart(begunBy(lot, context), lot, said, context);
   const produce = raw.produce;
   if (produce) slots.weightLb ??= produce.weightLb;
   return { slots, doubt: slots.choices ? SEVERAL : 0 };
+};
+
+/** "Let's pickle the lot": any recipe of that name. */
+const PICKLES: SpokenLot = {
+  recipes: Object.keys(RECIPE_NAMES).filter((id) =>
+    RECIPE_NAMES[id]?.some((name) => /\bpickle/.test(name)),
+  ),
+  named: "pickles",
+  said: "pickles",
+  beside: "",
+  exact: true,
 };
 
 /** "I've hauled in strawberries, let's get some jam going": the food tells which jam. */
@@ -49,7 +65,7 @@ export const begin: MeaningOf<"begin"> = {
     method: "word",
     atPsi: "gauge",
   },
-  parts: ["lot", "food", "produce", "target"],
+  parts: ["lot", "food", "produce", "target", "weight", "pickles"],
   example: "start the dilly beans, six pounds of Provider",
   forgiving: true,
   unasked: true,
@@ -57,10 +73,13 @@ export const begin: MeaningOf<"begin"> = {
   wordings: [
     `(time for|it is time for|up for|ready for|on to|we are on to|i am ready for|we are ready
     for|moving on to|let us move on to|now for|and now for) {lot}`,
-    `[<let>|i am|we are] [start|begin|get going on|going to] (pickle|pickling) [some|the|our|my|
-    a batch of|those|these|up] {recipe=pickled-beets} beets`,
-    `[<let>] (dill|pickle) [some|the|our|my|a batch of|those|these] {recipe=dilled-green-beans}
-    [green|dilly] beans`,
+    `[<let>|i am|we are] [start|begin|get going on|going to] (pickle|pickling) [up] [[about]
+    {weight} [of]] [some|the|our|my|a batch of|those|these] {recipe=pickled-beets} beets`,
+    `[<let>] (dill|pickle) [up] [[about] {weight} [of]] [some|the|our|my|a batch of|those|these]
+    {recipe=dilled-green-beans} [green|dilly] beans`,
+    `<let> (pickle|pickling) {pickles=true} [up] ([all of] (the lot|them|these|those|it|this|this lot)
+    [all]|the whole (lot|basket|bushel)|everything|all of it)|<let> (do some|start) pickling
+    {pickles=true}|(start|begin) pickling {pickles=true}`,
     `[<let>] {recipe=sauerkraut} (make|turn) [the|some|this|that|our] cabbage into (kraut|
     sauerkraut)`,
     `[<let>] (pressure can|pressure cook) [some|the|our|my] {recipe=snap-beans} [green|snap|

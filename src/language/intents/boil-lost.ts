@@ -60,6 +60,10 @@ export const boilLost: MeaningOf<"boil-lost"> = {
     `[<the>] <burner> [has|have|just|has just|is] (went out|gone out|out|died|dead|blew out|blown
     out|quit|cut out|turned itself off|ran out|run out|ran dry) [on (me|us)]
     [under (it|the canner|the jars)] [<when>]`,
+    `[there is|i have got|we have got] no (flame|fire|gas|heat) [left|at all] [under (there|here|it|
+    them|<the> (canner|pot|jars))] [now] [<when>]`,
+    `[<the>] [gas|propane|tank] regulator (froze|has frozen|is frozen|iced|has iced|quit|has quit)
+    [up|over|solid|shut] [<when>]`,
     "[<the>] (power|electricity|pilot|pilot light) [has|just] (went|gone|is) off [<when>]",
     "<we> [have|just|have just] (ran|run) out of (gas|propane|heat) [<when>]",
     `(<it>|{target}) is [down to] (only|just|barely|hardly) [at] [a] (simmer|simmering) [now]

@@ -1,6 +1,7 @@
 import { isNoFood } from "../../recipe/foods/foods.ts";
 import { mentionsIn } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
+import { URGES } from "../fillers.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { editDistance } from "../spelling/sound.ts";
 import type { Utterance, Word } from "../words.ts";
@@ -57,7 +58,7 @@ const REFUSED = wordSet(
   "opened reminder market store buy need needs look looks bought sell sold done finished",
   "out boiling boil sealed but back up through into",
   "let us start begin want go do make making can to be like would tell said say says note",
-  "remind jar jars pints pint quarts quart while canner get",
+  "by remind jar jars pints pint quarts quart while canner get",
 );
 
 /** What a clause begins with that says of which sort a lot is: "these are". */
@@ -241,6 +242,11 @@ function described(
       next = way.next;
       continue;
     }
+    const urged = urgedAt(words, next);
+    if (urged > next) {
+      next = urged;
+      continue;
+    }
     const word = wordAt(words, next);
     // "Seven pounds, I'm beat already": people who talk about themselves name no variety.
     const speaks = [word, wordAt(words, next + 1), wordAt(words, next + 2)].join(" ");
@@ -264,6 +270,16 @@ function described(
     next += 1;
   }
   return found;
+}
+
+const URGED = URGES.map((phrase) => phrase.split(" "));
+
+/** Where words end that only hurry or beg: "chop chop", "if you please". */
+function urgedAt(words: readonly Word[], at: number): number {
+  const said = URGED.find((phrase) =>
+    phrase.every((word, step) => wordAt(words, at + step) === word),
+  );
+  return at + (said?.length ?? 0);
 }
 
 /** Whether a word that joins stands before a place, an article between them or not. */

@@ -42,6 +42,8 @@ export function labelsAt(words: readonly Word[], at: number): Parsed<string>[] {
       label += ` ${word}`;
       continue;
     }
+    // "Start the beans and set a timer": what is ordered next.
+    if (label.endsWith(" and") && ORDERED_NEXT.has(word)) break;
     if (NO_LABEL.has(word) || /^\d/.test(word)) break;
     if (numbersAt(words, next).length > 0) break;
     label += label ? ` ${word}` : word;
@@ -51,6 +53,18 @@ export function labelsAt(words: readonly Word[], at: number): Parsed<string>[] {
   }
   return found;
 }
+
+const ORDERED_NEXT = new Set([
+  "set",
+  "start",
+  "begin",
+  "put",
+  "tell",
+  "remind",
+  "stop",
+  "give",
+  "let",
+]);
 
 /** The words between two places as they were written. */
 export function textBetween(said: Utterance, at: number, next: number): string {
