@@ -280,6 +280,7 @@ class Reader {
   worded(plain: Command): Read {
     const answered =
       this.hearing.answeredFirst(this.said, plain, this.whole) ??
+      this.orderedBefore(plain) ??
       besideText(this.said, plain, this.hearing.context) ??
       this.hearing.runTogether(this.said);
     if (answered) return this.facts(answered, []);
@@ -287,6 +288,14 @@ class Reader {
       return { ...this.read("sure", [plain], [plain]), whole: true };
     }
     return this.read("ask", [], [...this.hearing.eachReading(this.said, this.whole), plain]);
+  }
+
+  /** "Start the beans and set a timer": what is ordered first is no label of the second. */
+  private orderedBefore(plain: Command): readonly ClauseFact[] | undefined {
+    if (!("label" in plain.slots)) return undefined;
+    const { facts } = this.hearing.several(this.said, this.whole);
+    const both = facts.length > 1 && facts[0]?.command.intent === "begin";
+    return both && facts.some(({ command }) => command.intent === plain.intent) ? facts : undefined;
   }
 
   private facts(list: readonly ClauseFact[], readings: readonly Command[]): Read {

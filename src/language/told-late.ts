@@ -138,17 +138,21 @@ function asAt(words: readonly Word[], at: number): Word[] {
   return words.map((one, place) => (place === at ? { ...one, word: "at" } : one));
 }
 
+/** "At eleven" beside another moment is what a gauge shows. */
+const MAYBE_HOUR = /^at (?!noon|midday)[a-z\d]+$/;
+
 /** The only moment of some words; undefined where there is none, or more than one. */
 function onlyMoment(words: readonly Word[], context: Context): Moment | undefined {
-  let found: Moment | undefined;
+  const found: Moment[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const here = momentAt(words, at, context);
     if (!here) continue;
-    if (found) return undefined;
-    found = here;
+    found.push(here);
     at = here.next - 1;
   }
-  return found;
+  const sure = found.filter(({ from, next }) => !MAYBE_HOUR.test(textOf(words.slice(from, next))));
+  const meant = found.length > 1 ? sure : found;
+  return meant.length === 1 ? meant[0] : undefined;
 }
 
 /** Words that a moment has at least one of: without them nothing is looked for. */

@@ -8,7 +8,7 @@ import { Scan } from "../evidence/scan.ts";
 import { clausesIn } from "../evidence/split.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
-import { isIntent, MEANINGS } from "../intents/all.ts";
+import { isIntent, learned, MEANINGS } from "../intents/all.ts";
 import { FRAMES } from "../model/corpus.ts";
 import type { Situation } from "../model/features.ts";
 import type { Likely, Models } from "../model/linear-model.ts";
@@ -66,7 +66,8 @@ export class Hearing {
     const known = this.guesses.get(said);
     if (known) return known;
     const words = said.words.map(({ word }) => word);
-    const made = guess(words, said.asked, this.situation, this.models);
+    const { intents, frames } = guess(words, said.asked, this.situation, this.models);
+    const made = { intents: asMeanings(intents), frames };
     this.guesses.set(said, made);
     return made;
   }
@@ -100,8 +101,14 @@ export class Hearing {
   }
 
   /** A reading of the model as a command, with the values found in the words. */
-  command(intent: Intent, probability: number, said: Utterance): Command | undefined {
-    const raw = foundSlots(intent, this.scanOf(said));
+  command(
+    intent: Intent,
+    probability: number,
+    said: Utterance,
+    slots: object = {},
+  ): Command | undefined {
+    const found = foundSlots(intent, this.scanOf(said));
+    const raw = found && { ...found, ...slots };
     return raw && finishSlots(intent, raw, Math.min(probability, MOST_GUESSED), said, this.context);
   }
 
@@ -113,9 +120,9 @@ export class Hearing {
   /** What the model takes words to mean, with values, the likeliest first. */
   *eachReading(said: Utterance, from: Guess): Generator<Command> {
     const idle = idleness(from);
-    for (const { name, probability } of from.intents.slice(0, 2 * MOST_CANDIDATES)) {
+    for (const { name, probability, slots } of from.intents.slice(0, 2 * MOST_CANDIDATES)) {
       if (!isIntent(name) || name === "unknown" || probability < idle) continue;
-      const command = this.command(name, probability, said);
+      const command = this.command(name, probability, said, slots);
       if (command) yield command;
     }
   }
@@ -293,6 +300,18 @@ export class Hearing {
   }
 }
 
+/** Classes of the model as what they mean; of two that mean one thing, the likelier with both. */
+function asMeanings(intents: readonly Likely[]): Likely[] {
+  const list: Likely[] = [];
+  for (const { name, probability } of intents) {
+    const { intent, slots } = learned(name);
+    const same = list.find((one) => one.name === intent);
+    if (same) same.probability += probability;
+    else list.push({ name: intent, probability, ...(intent === name ? {} : { slots }) });
+  }
+  return list.sort((one, other) => other.probability - one.probability);
+}
+
 /** How likely a clause has to say that somebody is hurt. */
 const URGENT = 0.5;
 
@@ -322,12 +341,12 @@ const LEAST_WHOLE = 0.01;
 
 /** What a clause means, as far as the whole sentence bears it out. */
 function within(own: Guess, whole: Guess): Guess {
-  const intents = own.intents.map(({ name, probability }) => {
-    const all = likelihood(name, whole);
-    return { name, probability: Math.sqrt(probability * Math.max(all, LEAST_WHOLE)) };
+  const intents = own.intents.map((one) => {
+    const all = likelihood(one.name, whole);
+    return { ...one, probability: Math.sqrt(one.probability * Math.max(all, LEAST_WHOLE)) };
   });
   const sum = intents.reduce((before, { probability }) => before + probability, 0);
-  const shared = intents.map(({ name, probability }) => ({ name, probability: probability / sum }));
+  const shared = intents.map((one) => ({ ...one, probability: one.probability / sum }));
   const frames = { ...own.frames };
   for (const frame of FRAMES) frames[frame] = (own.frames[frame] + whole.frames[frame]) / 2;
   return { intents: shared.sort((one, other) => other.probability - one.probability), frames };

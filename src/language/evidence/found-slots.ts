@@ -236,7 +236,6 @@ const PUT_RIGHT = new RegExp(
   "\\b(not?|wrong|mis\\w+|mean\\w*|ma[kd]e|call|put|mark|change|correct\\w*|fix|actually|rather|instead|" +
     "earlier|sooner|should|said|told|record|entry|log|really|truth|clock|watch|that was|forgot)\\b",
 );
-
 function correctTime(scan: Scan): Raw | undefined {
   if (!PUT_RIGHT.test(scan.joined)) return undefined;
   const found = scan.one<string>("moment");

@@ -185,6 +185,18 @@ export function meanings(): [Intent, MeaningOf<Intent>][] {
   return Object.entries(MEANINGS) as [Intent, MeaningOf<Intent>][];
 }
 
+/** What a class of the model means, where its name is no meaning's, and the slots it fills. */
+const LEARNED: ReadonlyMap<string, { intent: Intent; slots: object }> = new Map(
+  meanings().flatMap(([intent, { learnedAs = {} }]) =>
+    Object.entries(learnedAs).map(([name, slots]) => [name, { intent, slots }] as const),
+  ),
+);
+
+/** The meaning that a class of the model stands for, and the slots it fills. */
+export function learned(name: string): { intent: string; slots: object } {
+  return LEARNED.get(name) ?? { intent: name, slots: {} };
+}
+
 /** Whether a name is that of a meaning. */
 export function isIntent(name: string): name is Intent {
   return Object.hasOwn(MEANINGS, name);

@@ -23,6 +23,7 @@ export const done: MeaningOf<"done"> = {
     if (OVERFILLED.test(all) || ADDED.test(all)) return undefined;
     return { slots: { target: slots.target, at: slots.at } };
   },
+  learnedAs: { "heat-off": { target: "heat off" } },
   example: "that's done",
   topical: true,
   doubting: ["once"],

@@ -111,6 +111,8 @@ type Declared<I extends Intent> = {
   example?: string;
   /** It is only asked or ordered: a statement never means it. */
   asked?: true;
+  /** Classes of the model that mean this, each with the slots it fills. */
+  learnedAs?: Readonly<Record<string, Readonly<Partial<SlotsOf[I]>>>>;
   /** Its answer is spoken before everything else, like an alarm. */
   urgent?: true;
   /** It answers the question that waits. */

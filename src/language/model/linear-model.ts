@@ -24,7 +24,8 @@ export type LinearModel = {
 };
 
 /** A class and how likely it is, 0 to 1. */
-export type Likely = { name: string; probability: number };
+/** `slots` are filled by the class itself. */
+export type Likely = { name: string; probability: number; slots?: object };
 
 export const MOST_RARE = 15;
 export const LARGEST_WEIGHT = 7;

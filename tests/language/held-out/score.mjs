@@ -23,8 +23,8 @@ const COLUMNS = [
   ...["trap left", "trap asked", "trap acted"],
 ];
 
-/** What a mistake about each meaning costs, as the program declares it. */
-async function costs() {
+/** The meanings, as the program declares them. */
+async function declared() {
   const { outputFiles } = await build({
     entryPoints: [join(HERE, "../../../src/language/intents/all.ts")],
     bundle: true,
@@ -33,11 +33,12 @@ async function costs() {
     format: "esm",
   });
   const code = Buffer.from(outputFiles[0].contents).toString("base64");
-  const { MEANINGS } = await import(`data:text/javascript;base64,${code}`);
-  return new Map(Object.entries(MEANINGS).map(([intent, { cost }]) => [intent, cost]));
+  return import(`data:text/javascript;base64,${code}`);
 }
 
-const COSTS = await costs();
+const { MEANINGS, learned } = await declared();
+/** What a mistake about each meaning costs. */
+const COSTS = new Map(Object.entries(MEANINGS).map(([intent, { cost }]) => [intent, cost]));
 /** An answer, and nothing else, comes of it. */
 const isHarmless = ({ intent }) => intent === "unknown" || COSTS.get(intent) === "harmless";
 
@@ -54,7 +55,10 @@ function rowsOf(path) {
   return lines.map((line) => {
     const [text, intents, frame, speaker, stage, question, values] = line.split("\t");
     const all = [JSON.parse(values || "{}")].flat();
-    const meant = intents.split("+").map((intent, at) => ({ intent, slots: all[at] ?? {} }));
+    const meant = intents.split("+").map((name, at) => {
+      const { intent, slots } = learned(name);
+      return { intent, slots: { ...slots, ...all[at] } };
+    });
     return { text, meant, frame, speaker, stage, question };
   });
 }

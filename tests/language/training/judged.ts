@@ -6,7 +6,7 @@
 import type { Intent } from "../../../src/kitchen/command.ts";
 import type { Context } from "../../../src/language/context.ts";
 import { hear } from "../../../src/language/hear.ts";
-import { MEANINGS } from "../../../src/language/intents/all.ts";
+import { learned, MEANINGS } from "../../../src/language/intents/all.ts";
 import type { Sentence } from "../../../src/language/model/corpus.ts";
 import type { Models } from "../../../src/language/model/linear-model.ts";
 import { kitchenContext } from "../kitchen-context.ts";
@@ -46,7 +46,8 @@ function isTrap({ frame, intents }: Sentence): boolean {
 }
 
 /** `note` says what was meant and what was heard. */
-export function judged(sentence: Sentence, models: Models): { kind: Kind; note: string } {
+export function judged(labeled: Sentence, models: Models): { kind: Kind; note: string } {
+  const sentence = { ...labeled, intents: labeled.intents.map((one) => learned(one).intent) };
   const { reading, commands, candidates } = hear(sentence.text, contextOf(sentence), models);
   const right = (intent: string | undefined) => sentence.intents.includes(intent ?? "");
   const acted = commands.map(({ intent }) => intent);

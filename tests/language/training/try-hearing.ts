@@ -4,7 +4,7 @@
  * wrongly, acted on wrongly, and not understood; and, of what is neither a report nor an order,
  * what was acted on all the same.
  */
-import { MEANINGS } from "../../../src/language/intents/all.ts";
+import { isIntent, learned } from "../../../src/language/intents/all.ts";
 import { modelsOf } from "../../../src/language/model/make-model.ts";
 import { shippedModels } from "../../../src/language/model/shipped.ts";
 import { corpus, wordings } from "./corpus-files.ts";
@@ -19,7 +19,7 @@ const models = flags.includes("shipped") ? shippedModels() : modelsOf([...others
 
 const rows = new Map<string, Map<Kind, number>>();
 for (const sentence of tried) {
-  if (sentence.intents.some((intent) => !Object.hasOwn(MEANINGS, intent))) continue;
+  if (sentence.intents.some((intent) => !isIntent(learned(intent).intent))) continue;
   const { kind, note } = judged(sentence, models);
   if (flags.includes(kind) || flags.includes("each"))
     console.log(`${kind}\t${sentence.text}\t${note}`);
