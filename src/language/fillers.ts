@@ -16,9 +16,11 @@ function spelledOut(phrase: string): string[] {
 
 /** What only hurries or begs: part of no order, and of no name. */
 export const URGES = phrasesIn(`
-  chop chop|(and |so |now )get a move on|get a move on|(as |)(quick|fast|soon) as you (like|can|please)|
+  chop chop|(and |so |now )get a move on|get a move on|
+  (as |)(quick|fast|soon) as you (like|can|please)|
   if you please|if you would|if you will|look (lively|sharp|alive)|sharpish|snap to it|hop to it|
-  jump to it|on the double|step on it|make it (snappy|quick)|hurry (up|it up|along)|be quick( about it|)|
+  jump to it|on the double|step on it|make it (snappy|quick)|hurry (up|it up|along)|
+  be quick( about it|)|
   quick (march|sharp|smart|about it)|at the double|pronto|without delay|
   there is a (dear|love|good lad|good girl|good thing)|if it is all the same to you|
   pretty please|right away|straight away|no dawdling|no messing|and sharp about it|

@@ -35,21 +35,25 @@ const SORRY =
   "for not saying|for telling you late|i am late))?";
 /** What the speaker was at meanwhile; no word of it may be about the kitchen's work. */
 const DOING =
-  "(?:was|were|had|got|went|looked|checked|came|noticed)(?: (?!\\w*(?:boil|seal|lid|jar|gaug|dial|" +
+  "(?:was|were|had|got|went|looked|checked|came|noticed)" +
+  "(?: (?!\\w*(?:boil|seal|lid|jar|gaug|dial|" +
   "weight|steam|vent|pot|canner|stov|burner|flam|fire|gas|heat|pressur|water|brine|bubbl|fill|" +
   "off|stop|quit|not|turn|lost|drop|only|until)\\w*\\b)\\w+){0,6}";
 /** Before what is told, and behind it. */
 const BEFORE = new RegExp(
-  `^(?:(?:and|but|so|oh|well|uh|um|ah|hey|also) )*(?:${FORGOT}|${MEANT}|${SORRY})(?: that)? (?=\\w)`,
+  "^(?:(?:and|but|so|oh|well|uh|um|ah|hey|also) )*" +
+    `(?:${FORGOT}|${MEANT}|${SORRY})(?: that)? (?=\\w)`,
 );
 const BEHIND = new RegExp(
   "(?: (?:and|but|so|oh|only|just))*" +
     ` (?:${FORGOT}|${MEANT}|${SORRY}|` +
-    `(?:i |we )?(?:have )?(?:just |only )*(?:never|did not)(?: even)? (?:say|said|tell|told|mention|` +
+    "(?:i |we )?(?:have )?(?:just |only )*(?:never|did not)(?: even)? " +
+    `(?:say|said|tell|told|mention|` +
     `mentioned|let you know)${YOU}${SOONER}|(?:nobody|no one) (?:said|told|mentioned)${YOU}|` +
     "(?:i |we )?(?:have )?never let on|" +
     `(?:you know )?(?:when|while|as) (?:i|we) (?:last |just )?${DOING}|` +
-    "it (?:clean |just |plumb )?slipped my mind|(?:it is |that is )?my (?:own )?(?:fault|mistake)|" +
+    "it (?:clean |just |plumb )?slipped my mind|" +
+    "(?:it is |that is )?my (?:own )?(?:fault|mistake)|" +
     "(?:i |we )?(?:have |had )?(?:only just|just now|only now|just) (?:saw|seen|noticed|spotted|" +
     "found|caught)(?: (?:it|that|so|out))?)$",
 );
@@ -82,7 +86,7 @@ const ABOUT = wordSet("about around like maybe roughly good near nearly over a w
 const AFTER = wordSet("now already solid straight");
 const SPAN = wordSet("past last");
 
-/** "For ten minutes now", "this past quarter hour", "been going six minutes", "since ten minutes". */
+/** "For ten minutes now", "this past quarter hour", "since ten minutes". */
 function lastingAt(words: readonly Word[], at: number, nowMs: number): Parsed<number> | undefined {
   let start = at;
   const lead = wordAt(words, start);
@@ -157,8 +161,8 @@ function onlyMoment(words: readonly Word[], context: Context): Moment | undefine
 
 /** Words that a moment has at least one of: without them nothing is looked for. */
 const TIMELY = wordSet(
-  "ago back earlier since for past last to till after gone at now already these this minute minutes",
-  "hour hours by of",
+  "ago back earlier since for past last to till after gone at now already these this",
+  "minute minutes hour hours by of",
 );
 
 /** A clause that is nothing but a moment: "like three minutes ago". */

@@ -233,7 +233,7 @@ function note(scan: Scan): Raw {
 
 /** A time is put right only where words say so. */
 const PUT_RIGHT = new RegExp(
-  "\\b(not?|wrong|mis\\w+|mean\\w*|ma[kd]e|call|put|mark|change|correct\\w*|fix|actually|rather|instead|" +
+  "\\b(not?|wrong|mis\\w+|mean\\w*|ma[kd]e|call|put|mark|change|correct\\w*|fix|actually|rather|" +
     "earlier|sooner|should|said|told|record|entry|log|really|truth|clock|watch|that was|forgot)\\b",
 );
 function correctTime(scan: Scan): Raw | undefined {

@@ -77,7 +77,8 @@ export const begin: MeaningOf<"begin"> = {
     {weight} [of]] [some|the|our|my|a batch of|those|these] {recipe=pickled-beets} beets`,
     `[<let>] (dill|pickle) [up] [[about] {weight} [of]] [some|the|our|my|a batch of|those|these]
     {recipe=dilled-green-beans} [green|dilly] beans`,
-    `<let> (pickle|pickling) {pickles=true} [up] ([all of] (the lot|them|these|those|it|this|this lot)
+    `<let> (pickle|pickling) {pickles=true} [up] ([all of] (the lot|them|these|those|it|this|this
+    lot)
     [all]|the whole (lot|basket|bushel)|everything|all of it)|<let> (do some|start) pickling
     {pickles=true}|(start|begin) pickling {pickles=true}`,
     `[<let>] {recipe=sauerkraut} (make|turn) [the|some|this|that|our] cabbage into (kraut|

@@ -122,8 +122,10 @@ export const done: MeaningOf<"done"> = {
     [is|are] [now|all] <did-it> [and <did-it>] [<how-done>]`,
     `[<the>] ({target}|<things>) [all|is|are|now] <did-it> <did-it> [and] [<did-it>] [up|
     <how-done>]`,
-    `[<the>] [{target}|fifteen pound] (lid|lids|weight|cover|bands|rings|caps|tops) [is|are|came|come|
-    went|has gone] [all|now|back|both] (on|on tight|on finger tight|on and [finger] tight|back on|off|locked|
+    `[<the>] [{target}|fifteen pound] (lid|lids|weight|cover|bands|rings|caps|tops)
+    [is|are|came|come|
+    went|has gone] [all|now|back|both] (on|on tight|on finger tight|on and [finger] tight|back
+    on|off|locked|
     locked down|down|clamped|in place) [<how-tight>] [now] [<when>]`,
     `(<took-up>|put|got|pulled) [<the>] [{target}] (lid|lids|weight|cover|bands|rings) [back|all]
     (on|off|back on|on tight) [<how-tight>] [now] [<when>]`,
@@ -159,15 +161,20 @@ export const done: MeaningOf<"done"> = {
     {
       set: { target: "heat off" },
       phrases: [
-        "[<the>] <heat> [is|has been|went|has gone|got turned|was turned] [now|all] off [now|<when>]",
-        `[<person>] [have|has] [just|gone and|went and] (turned|turn|shut|switched|killed|cut|put|knocked|clicked|flicked) [it]
+        `[<the>] <heat> [is|has been|went|has gone|got turned|was turned] [now|all] off
+        [now|<when>]`,
+        `[<person>] [have|has] [just|gone and|went and]
+        (turned|turn|shut|switched|killed|cut|put|knocked|clicked|flicked) [it]
         off [<the>] <heat> [under (it|them|the (canner|pot))] [now|<when>]`,
-        `[<person>] [have|has] [just|gone and|went and] (turned|turn|shut|switched|took|taken|knocked|clicked|flicked|put)
+        `[<person>] [have|has] [just|gone and|went and]
+        (turned|turn|shut|switched|took|taken|knocked|clicked|flicked|put)
         (it|[<the>] <heat>) [right|all the way|clean] off [under (it|them|the (canner|pot))]
         [now|<when>]`,
-        `[<person>] [have|has] [just|gone and|went and] (killed|cut|doused|shut|put out) [<the>] <heat> [under (it|them|the
+        `[<person>] [have|has] [just|gone and|went and] (killed|cut|doused|shut|put out) [<the>]
+        <heat> [under (it|them|the
         (canner|pot))] [now|<when>]`,
-        `[<person>] [have|has] [just|gone and|went and] (took|taken|pulled|slid|lifted|moved) (it|her|[<the>] (canner|pot)) [right|
+        `[<person>] [have|has] [just|gone and|went and] (took|taken|pulled|slid|lifted|moved)
+        (it|her|[<the>] (canner|pot)) [right|
         clean] off [of] [<the>] <heat> [now|<when>]`,
         "(it|she|[<the>] (canner|pot)) is [now] off [<the>] <heat> [now|<when>]",
       ],
@@ -308,7 +315,8 @@ export const done: MeaningOf<"done"> = {
       {target=jars} jars [are] (out|out now|out of the canner|on the towel)
     `,
     heat: `
-      (heat|burner|stove|gas|fire|flame|burners|ring|hob|range|element|hot plate|cooktop|eye|gas ring|
+      (heat|burner|stove|gas|fire|flame|burners|ring|hob|range|element|hot plate|cooktop|eye|gas
+      ring|
       stove top)
     `,
     person: "i|we|he|she|they|<who>",
