@@ -56,9 +56,25 @@ export function batchesIn(state: State, load: Load): Batch[] {
 /** What it goes by among those running: its variety or the food, where that tells them apart. */
 export function calledName(state: State, owner: Owner): string {
   if (!isLoad(owner)) return calledBatch(state, owner);
-  const names = batchesIn(state, owner).map((batch) => calledBatch(state, batch));
+  const names = batchesIn(state, owner).flatMap((batch) => {
+    const its = owner.parts.flatMap(({ lot }) => batch.lots.filter(({ id }) => id === lot));
+    const lots = its.filter(({ variety }) => variety !== null);
+    if (batch.lots.length < 2 || lots.length === 0 || !hasOthers(state, owner, batch)) {
+      return [calledBatch(state, batch)];
+    }
+    return lots.map(({ variety }) => `the ${variety}`);
+  });
   const canner = state.kitchen.canners.length > 1 ? `${owner.canner} with ` : "";
-  return `${canner}${names.join(" and ")}`;
+  return `${canner}${listed(names)}`;
+}
+
+/** Whether its batch's name alone would not tell a load from others: in the canner, it is alone. */
+function hasOthers(state: State, load: Load, batch: Batch): boolean {
+  const isOut = (one: Load) => one.unloadedAt !== undefined;
+  return activeOwners(state).some((one) => {
+    if (!isLoad(one) || one.id === load.id) return false;
+    return isOut(one) === isOut(load) && batch.loads.includes(one.id);
+  });
 }
 
 /** What goes in front of a sentence about it: "Provider", "Pickled beets". */

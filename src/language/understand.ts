@@ -131,9 +131,10 @@ function ofMarked(text: string, context: Context): Command {
   const words = utteranceOf(marked.text);
   const command = understoodWords(words, context);
   if (!("jars" in MEANINGS[command.intent].slots) || "target" in command.slots) return UNKNOWN;
-  const { batch } = marked;
-  const ref = refFor(batch, command.intent, words, context);
-  return { ...withSlots(command, { target: batch }), ref };
+  const { id: owner, lot } = marked.of;
+  const refs = [lot === undefined ? { owner } : { owner, lot }];
+  const ref = { ...refFor(owner, command.intent, words, context), running: refs, recorded: refs };
+  return { ...withSlots(command, { target: owner }), ref };
 }
 
 /** Side remarks and fillers alone; a yes or a no is never passed over. */

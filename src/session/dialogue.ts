@@ -78,6 +78,15 @@ function withSlotsOf(wish: Wish, slots: { count: number } | { when: string }): W
   return { ...wish, command: withSlots(wish.command, slots) };
 }
 
+/**
+ * Whether a report would clear while it is still asked which jars or which boil a doubt is about:
+ * "all sealed" before it is known whose jar did not.
+ */
+export function passesOver(command: Command, { wish, expects }: Pending): boolean {
+  const raised = MEANINGS[wish.command.intent].cost === "raising";
+  return raised && expects === "which" && MEANINGS[command.intent].cost === "clearing";
+}
+
 /** Whether a pending question survives a new report; other words drop a "really?". */
 export function survives(pending: Pending | undefined): boolean {
   return pending !== undefined && !YES_NO.has(pending.expects);

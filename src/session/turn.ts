@@ -28,6 +28,7 @@ import {
   comesFirst,
   leavesNameOpen,
   type Pending,
+  passesOver,
   resolve,
   SURE_ENOUGH,
   survives,
@@ -191,6 +192,10 @@ export class Turn {
         return this.follow(outcome, resolved.wish.command, now);
       }
       if (MEANINGS[command.intent].answer || leavesNameOpen(this.open, command)) {
+        talk.refuse(this.open.text);
+        return true;
+      }
+      if (passesOver(command, this.open)) {
         talk.refuse(this.open.text);
         return true;
       }

@@ -25,7 +25,7 @@ export function addedSentence({ state }: Told, id: string): string {
   const lot = lotOf(state, id);
   if (!batch || !lot) return "";
   const pounds = weightLb(batch);
-  const all = pounds === null ? "" : `, ${countWords(pounds, "pound")} in all`;
+  const all = pounds === null ? "" : `: ${countWords(pounds, "pound")} in all`;
   return `${upper(calledLot(state, { batch, lot }))} with them${all}.`;
 }
 

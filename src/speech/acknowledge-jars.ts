@@ -1,7 +1,7 @@
 /** Answers to reports about jars: filled, loaded, sealed, and what becomes of them. */
 
 import type { Disposition, FactOf } from "../kitchen/events.ts";
-import { lotCounts } from "../kitchen/jars/canner-room.ts";
+import { jarCounts } from "../kitchen/jars/canner-room.ts";
 import {
   allFilled,
   batchOfLot,
@@ -31,7 +31,8 @@ export function nextJars(told: Told, loadId: string): string {
   if (!batch || fill?.state !== "running" || filled(batch) === 0 || ready(batch) > 0) return "";
   const left = (jarsExpected(batch) ?? 0) - filled(batch);
   const about = left > 0 ? `, about ${left} more` : "";
-  const part = isShared(batch) ? fillByLots(told.state, batch) : fillPart(told.state, batch, left);
+  if (isShared(batch)) return `Next,${fillByLots(told.state, batch)}`;
+  const part = fillPart(told.state, batch, left);
   const next = `Ready for the next jars of ${batchName(batch)}${about}.`;
   return `${next}${part} Tell me how many you fill.`;
 }
@@ -41,17 +42,19 @@ export function filledSentence(told: Told, lotId: string, count: number): string
   const lot = lotOf(told.state, lotId);
   if (!batch || !lot) return "";
   const size = batch.jar ? ` ${batch.jar}${count === 1 ? "" : "s"}` : "";
-  const full = " That is a full load; the rest waits for the next one.";
+  const full = isShared(batch) ? " A full load." : FULL_LOAD;
   const next = isShared(batch) ? fillByLots(told.state, batch) : "";
   const rest = batch.option && !allFilled(batch) ? full : "";
   return `${count}${size}.${next || rest}`;
 }
 
+const FULL_LOAD = " That is a full load; the rest waits for the next one.";
+
 export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
   const load = told.state.loads[fact.load];
   if (!load) return "";
-  const [only, ...others] = fact.parts;
-  const jars = only?.jars === 1 ? "1 jar" : `${only?.jars} jars`;
+  const all = sum(fact.parts, (part) => part.jars);
+  const jars = all === 1 ? "1 jar" : `${all} jars`;
   const parts = fact.parts.map((part) => {
     const batch = batchOfLot(told.state, part.batch);
     const lot = lotOf(told.state, part.batch);
@@ -64,16 +67,16 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
     left > 0
       ? ` ${left} left for the next load: keep them in the refrigerator or fill them later.`
       : "";
-  const inside = others.length > 0 ? `${parts.join(" and ")} in the canner` : `${jars} in`;
+  // Lots of one batch were told when they were filled.
+  const inside = batches.size > 1 ? `${parts.join(" and ")} in the canner` : `${jars} in`;
   return `${inside}.${rest}`;
 }
 
 export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">): string {
   const batch = batchOfLot(told.state, fact.batch);
-  const lot = lotOf(told.state, fact.batch);
   const load = told.state.loads[fact.load];
-  if (!batch || !lot || !load) return "";
-  const { sealed, failed } = lotCounts(told.state, batch, lot);
+  if (!batch || !load) return "";
+  const { sealed, failed } = jarCounts(told.state, batch);
   if (load.state === "complete") {
     return failed === 0 ? `All ${sealed} sealed.` : `${sealed} sealed, ${failed} not.`;
   }

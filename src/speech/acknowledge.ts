@@ -256,7 +256,8 @@ export function noted(state: State, facts: readonly DatedFact[]): Answer {
 /** In front of what does not say itself what it was done to, where several are running. */
 function whose(told: Omit<Told, "now">, fact: DatedFact): Pick<LinePart, "name"> {
   const { state, before } = told;
-  const owner = ownerOf(state, subjectOf(fact) ?? "");
+  const subject = subjectOf(fact) ?? "";
+  const owner = batchOfLot(state, subject) ?? ownerOf(state, subject);
   // One that this very fact ended still ran beside the others.
   if (!owner || !(severalRun(state) || severalRun(before))) return {};
   const asTwin = fact.type === "batch-begun" && !isLoad(owner) && hasTwin(state, owner);

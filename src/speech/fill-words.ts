@@ -1,7 +1,7 @@
 /** What is said when jars are to be filled: how many, of which lot, how full, under what lids. */
 import { largestLoad, nextFills } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
-import { fillingLot, isShared, jarsExpected, nextNumber } from "../kitchen/jars/lots.ts";
+import { fillingLot, isShared, jarsExpected, nextNumber, sum } from "../kitchen/jars/lots.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { calledLot, upper } from "../kitchen/spoken-names.ts";
@@ -29,16 +29,14 @@ function nextMark(lot: BatchLot): string {
   return `${lot.mark} ${nextNumber(lot)}`;
 }
 
-/** "Fill the Provider, eight, lids from P 1, then one of the Dragon Tongue, from D 1." */
+/** "Provider: eight, lids from P 1; Dragon Tongue: one, from D 1." What is left waits hot. */
 export function fillByLots(state: State, batch: Batch): string {
-  const [first, ...others] = nextFills(state, batch);
-  if (!first) return "";
-  const name = (lot: BatchLot) => calledLot(state, { batch, lot });
-  const then = others.map(({ lot, count }) => {
-    return `, then ${numberWords(count)} of ${name(lot)}, from ${nextMark(lot)}`;
+  const fills = nextFills(state, batch);
+  const parts = fills.map(({ lot, count }, index) => {
+    const name = upper(calledLot(state, { batch, lot }).replace(/^the /, ""));
+    return `${name}: ${numberWords(count)}, ${index === 0 ? "lids " : ""}from ${nextMark(lot)}`;
   });
-  const { lot, count } = first;
-  return ` Fill ${name(lot)}: ${numberWords(count)}, lids from ${nextMark(lot)}${then.join("")}.`;
+  return parts.length > 0 ? ` ${parts.join("; ")}.` : "";
 }
 
 /** How their lids are to be marked; how many there will be, where that was not told that day. */
@@ -47,12 +45,14 @@ export function marking(state: State, batch: Batch, now: number): string {
   const told = now - batch.begunAt < DAY_MS / 2;
   const expected =
     jarsExpected(batch) && !told ? ` About ${jarsExpected(batch)} ${batch.jar}s.` : "";
-  const part = fillPart(state, batch, jarsExpected(batch) ?? 0);
+  const more = (jarsExpected(batch) ?? 0) - sum(nextFills(state, batch), ({ count }) => count);
+  const hot = more > 0 ? " Keep the rest hot." : "";
+  const part = isShared(batch) ? hot : fillPart(state, batch, jarsExpected(batch) ?? 0);
   const lot = fillingLot(batch);
   const alone = lot && marksLids(state, batch) ? ` Mark the lids from ${nextMark(lot)}.` : "";
   const lids = isShared(batch) ? fillByLots(state, batch) : alone;
   const wait = load || !batch.option ? "" : " Wait for the canner.";
-  return `${wait}${expected}${part}${lids}`;
+  return isShared(batch) ? `${wait}${lids}${part}` : `${wait}${expected}${part}${lids}`;
 }
 
 /** "Fill to half an inch, lids from D 1." */

@@ -6,8 +6,8 @@ import { Story } from "../kitchen/story.ts";
 function lots() {
   const story = new Story();
   const provider = story.begins(0, "dilled-green-beans", { variety: "Provider", weightLb: 2 });
-  const lake = story.begins(0, "dilled-green-beans", { variety: "Blue Lake", weightLb: 2 });
-  return { story, provider, lake };
+  story.begins(0, "dilled-green-beans", { variety: "Blue Lake", weightLb: 2 });
+  return { story, provider };
 }
 
 function meaning(story: Story, name: string) {
@@ -15,12 +15,18 @@ function meaning(story: Story, name: string) {
 }
 
 describe("what a name stands for", () => {
-  it("is a batch by its variety, and everything that a shared name fits", () => {
-    const { story, provider, lake } = lots();
-    const both = [{ owner: provider.id }, { owner: lake.id }];
-    expect(meaning(story, "provider").running).toEqual([{ owner: provider.id }]);
-    expect(meaning(story, "the dilly beans").running).toEqual(both);
-    expect(meaning(story, "the Provider and the Blue Lake").running).toEqual(both);
+  it("is a lot by its variety, and every lot that a shared name fits", () => {
+    const { story, provider } = lots();
+    const [first, second] = provider.lots.map(({ id }) => ({ owner: provider.id, lot: id }));
+    expect(meaning(story, "provider").running).toEqual([first]);
+    expect(meaning(story, "the dilly beans").running).toEqual([first, second]);
+    expect(meaning(story, "the Provider and the Blue Lake").running).toEqual([first, second]);
+  });
+
+  it("is a batch as a whole where it has one lot", () => {
+    const story = new Story();
+    const beets = story.begins(0, "pickled-beets", { variety: "Chioggia" });
+    expect(meaning(story, "the Chioggia").running).toEqual([{ owner: beets.id }]);
   });
 
   it("is empty where a word fits nothing", () => {
@@ -58,6 +64,6 @@ describe("what a name stands for", () => {
     const { story, provider } = lots();
     story.happened(5, { type: "abandoned", batch: provider.id });
     expect(meaning(story, "provider").running).toEqual([]);
-    expect(meaning(story, "provider").recorded).toEqual([{ owner: provider.id }]);
+    expect(meaning(story, "provider").recorded).toEqual([{ owner: provider.id, lot: provider.id }]);
   });
 });

@@ -267,7 +267,7 @@ describe("a boil with several things waiting", () => {
   it("is settled by the name of a lot and of its pot together", async () => {
     const played = await play(
       BEANS,
-      `0:00 start the Dragon Tongue dilly beans
+      `0:00 start the Dragon Tongue dilly beans in half pints
 +0:01 the Dragon Tongue brine is boiling`,
     );
     expect(played.refused).toEqual([]);

@@ -125,7 +125,7 @@ describe("an act that was meant of another batch", () => {
   it("is moved there: no, the Blue Lake", async () => {
     const { batches } = await said(
       BEANS,
-      "start the Blue Lake dilly beans",
+      "start the Blue Lake dilly beans in half pints",
       "hold the Provider",
       "no, the Blue Lake",
     );
