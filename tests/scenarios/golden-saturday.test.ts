@@ -10,8 +10,8 @@ import { type Played, play } from "./play.ts";
 const SCRIPT = readFileSync(join(import.meta.dirname, "golden-saturday.script.txt"), "utf8");
 
 /**
- * Before there was a desk: 2,774 words, 302 in the first minute, 22 questions, 4 at night. Before lots
- * shared a brine: 17 questions.
+ * Before there was a desk: 2,774 words, 302 in the first minute, 22 questions, 4 at night. Before
+ * lots shared a brine: 17 questions.
  */
 const MOST_WORDS = 900;
 const MOST_WORDS_IN_THE_FIRST_MINUTE = 70;
