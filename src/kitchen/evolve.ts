@@ -8,6 +8,7 @@ import type { KitchenEvent } from "./events.ts";
 import { historyOf } from "./events.ts";
 import { declarationOf } from "./facts/all-facts.ts";
 import { idsOf } from "./facts/references.ts";
+import { beginIds, endIds } from "./jars/used-ids.ts";
 import { quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
@@ -20,6 +21,7 @@ function quietFor(state: State, event: KitchenEvent): void {
 
 /** Applies one event, the time before it and what follows; false where it did not fit. */
 function applyOne(state: State, event: KitchenEvent): boolean {
+  beginIds(state, event);
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
   if (state.nextEnd <= livedUntil) settle(state, livedUntil);
@@ -30,6 +32,7 @@ function applyOne(state: State, event: KitchenEvent): boolean {
   state.lastW = Math.max(state.lastW, event.w);
   const still = declared.follows === "nothing" || (came === "noted" && event.w < state.nextBegin);
   if (!still) settle(state, event.w);
+  endIds(state, event);
   return fits;
 }
 
@@ -93,7 +96,11 @@ export function replayed(history: KitchenEvent[]): { state: State; misfits: Kitc
       state.lastW = Math.max(state.lastW, event.w);
       continue;
     }
-    if (withdrawn.has(event.cmd)) continue;
+    if (withdrawn.has(event.cmd)) {
+      beginIds(state, event);
+      endIds(state, event);
+      continue;
+    }
     const t = amended.get(event.cmd);
     const lived = t === undefined ? event : { ...event, t };
     if (!applyOne(state, lived) && !declarationOf(event.type).own) misfits.push(event);

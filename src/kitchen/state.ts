@@ -270,6 +270,7 @@ export type State = {
     batch: string;
     taster: string | null;
     scores: Record<string, number>;
+    jars?: number[];
   }[];
   preferences: { at: number; batch: string; over: string | null; taster: string | null }[];
   /** Names that are also another food's, and whether they are varieties of the food named. */
@@ -279,6 +280,11 @@ export type State = {
   /** What words of this person were found to mean, in the order they were learned. */
   ownWords: OwnWords[];
   places: Record<string, string>;
+  /**
+   * Who gives ids to new jars, missing in older journals; whom jars that were filled without one
+   * have theirs from, and how many of those ids are used up.
+   */
+  jarIds: { writer?: string; earlier: string; used: number };
   focus: string | null;
   dayPlan: DayPlan | null;
   /** Due moments already recorded, and those still ringing (newest last). */
@@ -335,6 +341,7 @@ export function initialState(): State {
     guides: [],
     ownWords: [],
     places: {},
+    jarIds: { earlier: "", used: 0 },
     focus: null,
     dayPlan: null,
     due: {},

@@ -13,6 +13,7 @@ import { type Batch, type Load, type StageRun, type State, wallOf } from "../kit
 import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
 import { achievedMinutes, completesAt } from "../kitchen/unbroken-time.ts";
 import { rounded } from "../reckon/reckoned.ts";
+import { type JarRecord, jarRecords } from "./shelf/jar-records.ts";
 import { judgeBatch, judgeLoad } from "./verdict.ts";
 
 export type StageLog = {
@@ -58,6 +59,8 @@ export type BatchLog = {
   stages: StageLog[];
   process: ProcessLog | null;
   jars: ReturnType<typeof lotCounts> | null;
+  /** Its jars one by one. */
+  jarList: JarRecord[];
   /** Jars found spoiled, with their numbers where they were said. */
   spoiled: { at: string; fate: "spoiled"; count: number; jars: number[]; sign: string }[];
   loads: string[];
@@ -171,6 +174,7 @@ export function batchLog(
     }),
     process: batch.option ? processOf(state, { batch, lot }, loads, now) : null,
     jars: batch.option ? lotCounts(state, batch, lot) : null,
+    jarList: jarRecords(state, { batch, lot }, now),
     spoiled: spoiledOf(state, lot),
     loads: loads.map((load) => load.id),
     confirmed: batch.confirmed

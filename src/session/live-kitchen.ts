@@ -19,6 +19,7 @@ import type { Session } from "./session.ts";
 import type { Answerer, OpenGlass } from "./tell/tell-callers.ts";
 import { openTellServer, type TellServer } from "./tell/tell-server.ts";
 import { realClock } from "./time/real-clock.ts";
+import { writerIn } from "./writer.ts";
 
 type LiveParts = {
   folder: string;
@@ -85,6 +86,7 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     whyNot: () => lock.whyNot?.(),
     later: (work) => void setImmediate(work),
     elapsedMs: () => performance.now(),
+    writer: (known) => writerIn(disk, parts.folder, known),
     onLines: (added) => watched.add(added),
   });
   const { session, damaged } = opened;

@@ -14,6 +14,7 @@ import { wake } from "../kitchen/decide/wake.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import { historyOf } from "../kitchen/events.ts";
 import { replay } from "../kitchen/evolve.ts";
+import { writersIn } from "../kitchen/jars/jar-ids.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
 import { sealedFacts, unknownOwners } from "../kitchen/questions/sealed-places.ts";
@@ -57,6 +58,8 @@ type OpenParts = {
   asks?: boolean;
   /** The longest time between two looks at the clocks, ms; a second by default. */
   lookMs?: (kept: boolean) => number;
+  /** Who writes in this folder, beside the writers known in its journal; nobody by default. */
+  writer?: (known: ReadonlySet<string>) => string | undefined;
   /** How work is put off until an answer is out; done at once by default. */
   later?: (work: () => void) => void;
   /** What limits a search for a plan besides its steps; nothing by default. */
@@ -264,12 +267,14 @@ function openingFacts(
   if (!first && Math.abs(strayed) > DRIFT_MS) {
     facts.push({ type: "clock-set", byMs: Math.round(strayed), t: now });
   }
+  const writer = parts.writer?.(writersIn(state));
   facts.push({
     type: "opened",
     version: parts.version,
     zone: reading.zone,
     offsetMs: known + (Math.abs(strayed) > DRIFT_MS ? Math.round(strayed) : 0),
     rehearsal: parts.rehearsal,
+    ...(writer === undefined ? {} : { writer }),
     t: now,
   });
   if (first) facts.push(...(parts.setUp ?? []).map((fact) => ({ ...fact, t: now })));

@@ -8,6 +8,7 @@ import type { Library } from "../recipe/library.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
 import type { Session } from "./session.ts";
 import { realClock } from "./time/real-clock.ts";
+import { writerIn } from "./writer.ts";
 
 /** A silent voice. */
 export const SILENT: VoicePort = {
@@ -49,6 +50,7 @@ export function inShortSession<T>(
       owns: () => lock.lock.owns(),
       asks: false,
       elapsedMs: () => performance.now(),
+      writer: (known) => writerIn(disk, folder, known),
       onLines: () => {},
     });
     const { session } = opened;

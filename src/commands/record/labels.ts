@@ -124,7 +124,7 @@ function preview({ labels, sheet, start, units }: LabelRequest): string {
   const sheets = Math.ceil((start - 1 + labels.length) / each);
   const alike = new Map<string, { words: LabelWords; labels: Label[] }>();
   for (const label of labels) {
-    const key = JSON.stringify({ ...label, jar: null, id: null });
+    const key = JSON.stringify({ ...label, jar: null, id: null, mark: null });
     const { words, labels: list } = alike.get(key) ?? {
       words: labelWords(label, units),
       labels: [],

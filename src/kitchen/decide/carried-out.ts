@@ -2,6 +2,7 @@
 import type { Library } from "../../recipe/library.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { apply, fork } from "../evolve.ts";
+import { nextIds } from "../jars/used-ids.ts";
 import { openLoads, refreshTerms } from "../loads/next-load.ts";
 import type { State } from "../state.ts";
 import { nextId } from "./decide-batch.ts";
@@ -23,7 +24,8 @@ export class CarriedOut {
   /** Adds facts in the order in which they happened. */
   add(facts: readonly DatedFact[]): this {
     for (const fact of facts) {
-      const event = { ...fact, ...this.mark };
+      const ids = fact.type === "jars-filled" ? nextIds(this.after) : undefined;
+      const event: KitchenEvent = { ...fact, ...(ids ? { ids } : {}), ...this.mark };
       apply(this.after, event);
       this.events.push(event);
     }

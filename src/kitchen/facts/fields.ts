@@ -62,6 +62,12 @@ export const key = z
 /** Names that no fact gives: stages, factors, canners, deviation codes. */
 export const word = name();
 
+/** The ids of jars that are filled: who gave them, and the number of the first. */
+export const jarIds = z.strictObject({
+  writer: word,
+  from: z.int().check(z.minimum(1), z.maximum(1e9)),
+});
+
 /** What was scored: `crunch`, `flavor` ... */
 export const scoreName = z.string().check(z.regex(/^[a-z][a-z0-9 -]{0,39}$/), z.refine(isName));
 

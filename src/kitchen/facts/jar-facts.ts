@@ -4,6 +4,7 @@ import * as z from "zod/mini";
 import { largestLoad } from "../jars/canner-room.ts";
 import { emptyJars, failJars, fillTo, sealJars, takeOff, takeReady } from "../jars/change-jars.ts";
 import type { BatchLot } from "../jars/jar.ts";
+import { idsFor } from "../jars/jar-ids.ts";
 import { allFilled, batchOfLot, filledOf, jarsIn, lotOf, ready, readyOf } from "../jars/lots.ts";
 import { spoil } from "../jars/spoil.ts";
 import { checkDone } from "../loads/check-done.ts";
@@ -19,6 +20,7 @@ import {
   batchOption,
   count,
   disposition,
+  jarIds,
   jarNumbers,
   loadId,
   ownerId,
@@ -32,7 +34,7 @@ import { markLate } from "./mark-late.ts";
 /** `batch` names a lot: the first of a batch has the batch's own id. */
 export const JAR_FACTS = {
   "jars-filled": fact({
-    fields: { batch: batchId, count, size: z.nullable(size) },
+    fields: { batch: batchId, count, size: z.nullable(size), ids: z.optional(jarIds) },
     follows: "stages",
     quiets: true,
     timed: "told",
@@ -40,7 +42,8 @@ export const JAR_FACTS = {
       const { batch, lot, fill } = fillingOf(state, event.batch);
       if (!batch || !lot || !fill) return false;
       if (fill.state === "waiting") beginStage(fill, event.t);
-      fillTo(lot, event.count, filledFrom(state, batch, fill, event.t));
+      const from = filledFrom(state, batch, fill, event.t);
+      fillTo(lot, event.count, from, idsFor(state, event.ids));
       if (event.size) batch.jar = event.size;
       markLate(state, batch.id, event, "jars filled");
       const full = batch.jar ? largestLoad(state, batch.jar) : event.count;

@@ -4,6 +4,7 @@ import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
 import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
 import { areReady, putIn } from "../jars/change-jars.ts";
+import { idsFor } from "../jars/jar-ids.ts";
 import { batchOfLot, lotOf, standingSince } from "../jars/lots.ts";
 import { cannerStages } from "../loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
@@ -116,11 +117,13 @@ export const LOAD_FACTS = {
       if (!event.parts.every((part) => areReady(lotOf(state, part.batch), part.numbers)))
         return false;
       load.loadedAt = event.t;
+      const newId = idsFor(state);
       for (const part of event.parts) {
         const batch = batchOfLot(state, part.batch);
         const lot = lotOf(state, part.batch);
         if (!batch || !lot) continue;
-        const from = standingSince(putIn(lot, load.id, { ...part, t: event.t })) ?? event.t;
+        const jars = putIn(lot, load.id, { ...part, t: event.t, newId });
+        const from = standingSince(jars) ?? event.t;
         const stood = { from, mayMinutes: mayStandMinutes(state, batch) };
         if (!load.parts.some((one) => one.batch === batch.id)) {
           load.heard.push(...carriedDoubts(batch));

@@ -17,6 +17,7 @@ import {
   ownerId,
   sealId,
   text,
+  word,
   zone,
 } from "./fields.ts";
 
@@ -31,13 +32,22 @@ function markAsked(state: State, asked: string): void {
 
 export const SESSION_FACTS = {
   opened: fact({
-    fields: { version: text, zone, offsetMs: clockShift, rehearsal: flag },
+    fields: {
+      version: text,
+      zone,
+      offsetMs: clockShift,
+      rehearsal: flag,
+      /** Whoever gives ids to new jars from now on. */
+      writer: z.optional(word),
+    },
     follows: "nothing",
     stays: true,
     evolve(state, event): boolean {
       state.open = true;
       state.zone = event.zone;
       state.rehearsal = event.rehearsal;
+      if (event.writer === undefined) delete state.jarIds.writer;
+      else state.jarIds.writer = event.writer;
       if (state.offsets.at(-1)?.offsetMs !== event.offsetMs) {
         state.offsets.push({ from: event.t, offsetMs: event.offsetMs });
       }

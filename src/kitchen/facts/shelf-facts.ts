@@ -1,9 +1,10 @@
 /** Facts from after the canning: jars opened, tasted and put away, and seed lots. */
 import * as z from "zod/mini";
-import { openJars } from "../jars/change-jars.ts";
+import { leaveStore } from "../jars/change-jars.ts";
+import type { Jar } from "../jars/jar.ts";
 import { batchOfLot, lotOf } from "../jars/lots.ts";
 import { spoil } from "../jars/spoil.ts";
-import { wallOf } from "../state.ts";
+import { type State, wallOf } from "../state.ts";
 import { fact } from "./fact.ts";
 import {
   amount,
@@ -20,13 +21,19 @@ import {
 
 export const SHELF_FACTS = {
   tasted: fact({
-    fields: { batch: batchId, taster: z.nullable(text), scores: z.record(scoreName, score) },
+    fields: {
+      batch: batchId,
+      taster: z.nullable(text),
+      scores: z.record(scoreName, score),
+      /** The jars tasted, where they are known. */
+      jars: z.optional(jarNumbers),
+    },
     follows: "nothing",
     ofTheShelf: true,
     undone: ({ of }) => `the tasting${of}`,
     evolve(state, event): boolean {
-      const { batch, taster, scores } = event;
-      state.tastings.push({ at: event.t, batch, taster, scores });
+      const { batch, taster, scores, jars } = event;
+      state.tastings.push({ at: event.t, batch, taster, scores, ...(jars ? { jars } : {}) });
       return true;
     },
   }),
@@ -58,9 +65,31 @@ export const SHELF_FACTS = {
       const lot = lotOf(state, event.batch);
       if (!batch || !lot) return false;
       if (spoiled) spoil(batch, lot, { load: null, count, jars: [], sign: "off", at });
-      else openJars(lot, batch.option !== null, { count, at, numbers: jars ?? [] });
+      else {
+        const left = { what: "opened" as const, at };
+        leaveStore(lot, batch.option !== null, { count, left, numbers: jars ?? [] });
+      }
       return true;
     },
+  }),
+  "jars-given": fact({
+    fields: { batch: batchId, count: someJars, jars: jarNumbers, to: z.nullable(text) },
+    follows: "nothing",
+    ofTheShelf: true,
+    undone: ({ of }) => `giving away a jar${of}`,
+    evolve(state, { t: at, to, ...event }): boolean {
+      const left = { what: "given" as const, at, ...(to === null ? {} : { to }) };
+      return leave(state, event, left);
+    },
+  }),
+  /** Thrown out of what is in store; what becomes of jars that failed is `disposed`. */
+  "jars-discarded": fact({
+    fields: { batch: batchId, count: someJars, jars: jarNumbers },
+    follows: "nothing",
+    ofTheShelf: true,
+    undoWarns: () => "It would count as food again.",
+    undone: ({ of }) => `throwing out a jar${of}`,
+    evolve: (state, { t: at, ...event }): boolean => leave(state, event, { what: "discarded", at }),
   }),
   /** Its jars have their labels: what is still in doubt about them is no longer asked. */
   labeled: fact({
@@ -76,12 +105,18 @@ export const SHELF_FACTS = {
     },
   }),
   "jars-moved": fact({
-    fields: { batch: batchId, place: text },
+    /** Without `jars`, all of the lot. */
+    fields: { batch: batchId, place: text, jars: z.optional(jarNumbers) },
     follows: "nothing",
     ofTheShelf: true,
     undone: ({ of }) => `putting away the jars${of}`,
     evolve(state, event): boolean {
-      state.places[event.batch] = event.place;
+      const { jars, place } = event;
+      if (!jars) state.places[event.batch] = place;
+      for (const jar of lotOf(state, event.batch)?.jars ?? []) {
+        if (!jars) delete jar.place;
+        else if (jars.includes(jar.number)) jar.place = place;
+      }
       return true;
     },
   }),
@@ -127,3 +162,17 @@ export const SHELF_FACTS = {
     },
   }),
 };
+
+type Left = NonNullable<Jar["left"]>;
+
+function leave(
+  state: State,
+  event: { batch: string; count: number; jars: number[] },
+  left: Left,
+): boolean {
+  const batch = batchOfLot(state, event.batch);
+  const lot = lotOf(state, event.batch);
+  if (!batch || !lot) return false;
+  leaveStore(lot, batch.option !== null, { count: event.count, left, numbers: event.jars });
+  return true;
+}

@@ -17,10 +17,15 @@ function chosen(jars: readonly Jar[], count: number, numbers: readonly number[] 
 }
 
 /** Makes a lot's filled jars as many as were reported. */
-export function fillTo(lot: BatchLot, count: number, filledFrom: number): void {
+export function fillTo(
+  lot: BatchLot,
+  count: number,
+  filledFrom: number,
+  newId: () => string,
+): void {
   const standing = readyOf(lot);
   for (const _ of Array.from({ length: Math.max(0, count - standing.length) })) {
-    lot.jars.push({ number: nextNumber(lot), filledFrom });
+    lot.jars.push({ id: newId(), number: nextNumber(lot), filledFrom });
   }
   const over = new Set(standing.slice(count));
   if (over.size > 0) lot.jars = lot.jars.filter((jar) => !over.has(jar));
@@ -42,6 +47,14 @@ export function areReady(lot: BatchLot | undefined, numbers: readonly number[] =
   return numbers.every((number) => standing.includes(number));
 }
 
+type PutIn = {
+  jars: number;
+  first: number;
+  numbers?: number[];
+  t: number;
+  newId: () => string;
+};
+
 /**
  * Puts a lot's filled jars into a load. Older journals number them from `first` on, whatever jar
  * was set aside before.
@@ -49,10 +62,10 @@ export function areReady(lot: BatchLot | undefined, numbers: readonly number[] =
 export function putIn(
   lot: BatchLot,
   load: string,
-  { jars, first, numbers, t }: { jars: number; first: number; numbers?: number[]; t: number },
+  { jars, first, numbers, t, newId }: PutIn,
 ): Jar[] {
   const missing = jars - readyOf(lot).length;
-  if (missing > 0) fillTo(lot, jars, t);
+  if (missing > 0) fillTo(lot, jars, t, newId);
   const standing = readyOf(lot);
   const into = numbers
     ? standing.filter((jar) => numbers.includes(jar.number))
@@ -140,12 +153,25 @@ export function inStore(lot: BatchLot, canned: boolean): Jar[] {
   });
 }
 
-export function openJars(
+/** How jars left those in store, as food or not. */
+type Leaving = { count: number; left: NonNullable<Jar["left"]>; numbers?: readonly number[] };
+
+/** Jars leave those in store. One that was only guessed to have left may be named now. */
+export function leaveStore(
   lot: BatchLot,
   canned: boolean,
-  { count, at, numbers }: { count: number; at: number; numbers?: readonly number[] },
+  { count, left, numbers = [] }: Leaving,
 ): void {
-  const opened = chosen(inStore(lot, canned), count, numbers);
-  for (const jar of opened) jar.left = { what: "opened", at };
-  lot.openedBeyond += count - opened.length;
+  for (const jar of lot.jars) {
+    if (!jar.left || !jar.guessed || !numbers.includes(jar.number)) continue;
+    const other = inStore(lot, canned).find(({ number }) => !numbers.includes(number));
+    if (!other) continue;
+    other.left = jar.left;
+    other.guessed = true;
+    delete jar.left;
+    delete jar.guessed;
+  }
+  const gone = chosen(inStore(lot, canned), count, numbers);
+  for (const jar of gone) jar.left = left;
+  if (left.what === "opened") lot.openedBeyond += count - gone.length;
 }

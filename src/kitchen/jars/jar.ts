@@ -16,6 +16,8 @@ export type Gone = {
 
 /** One filled container, of one lot. */
 export type Jar = {
+  /** The writer that gave it and a number, never used again; see `jar-ids.ts`. */
+  id: string;
   /** On its lid, after its lot's mark; 0 where it is not known. */
   number: number;
   /** When filling it is taken to have begun, kitchen time. */
@@ -25,7 +27,9 @@ export type Jar = {
   seal?: "sealed" | "failed";
   gone?: Gone;
   /** When it left the shelf or the refrigerator as food, and how. */
-  left?: { what: "opened"; at: number };
+  left?: { what: "opened" | "given" | "discarded"; at: number; to?: string };
+  /** Where it was put by itself; else it stands where its lot does. */
+  place?: string;
   /** Which jar it was is not known, only that it was one of them. */
   guessed?: true;
 };

@@ -2,6 +2,7 @@
  * What is known for the label of a jar or of a seed packet. Only a sealed jar of an as-tested load
  * is labeled for the shelf.
  */
+import { shortForms } from "../../kitchen/jars/jar-ids.ts";
 import { type LotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import { type Batch, type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, dateWords } from "../dates.ts";
@@ -46,16 +47,18 @@ export function labelsOf(state: State, batch: Batch, now: number): Label[] {
 
 function labelsOfLot(state: State, one: LotOf, now: number): Label[] {
   const { batch, lot } = one;
+  const shortOf = shortForms(state);
   const labels = shelfJars(state, one, now).groups.flatMap((group) => {
     const putUp = dateOf(wallOf(state, group.since), state.zone);
     const by = addDays(putUp, KEEPING[group.rule].days);
     const { terms } = group;
-    return Array.from({ length: group.jars }, (_, index): Label => {
+    return group.members.map((jar, index): Label => {
+      const number = group.numbers?.[index] ?? null;
       return {
         batch: lot.id,
-        jar: group.numbers?.[index] ?? null,
-        id: null,
-        mark: lot.mark,
+        jar: number,
+        id: number === null ? null : shortOf(jar),
+        mark: number === null ? lot.mark : `${lot.mark}${number}`,
         keep: group.keep,
         title: batch.recipe.title,
         variety: lot.variety,

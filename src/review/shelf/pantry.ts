@@ -122,7 +122,7 @@ function gone(state: State, batch: Batch, lot: BatchLot): (Opening & { t: number
   const counts = new Map<string, { t: number; spoiled: boolean; count: number }>();
   for (const { left, gone } of lot.jars) {
     const spoiled = gone?.what === "spoiled";
-    const t = spoiled ? gone.at : left?.at;
+    const t = spoiled ? gone.at : left?.what === "opened" ? left.at : undefined;
     if (t === undefined) continue;
     const key = `${t} ${spoiled}`;
     const known = counts.get(key) ?? { t, spoiled, count: 0 };
@@ -144,7 +144,13 @@ function seasonBegun(state: State, batch: Batch): number {
 
 /** Jars of a lot that were opened and eaten. */
 export function openedOf(lot: BatchLot): number {
-  return lot.jars.filter((jar) => jar.left && !jar.gone).length + lot.openedBeyond;
+  const opened = lot.jars.filter((jar) => jar.left?.what === "opened" && !jar.gone);
+  return opened.length + lot.openedBeyond;
+}
+
+/** Jars of a lot that were given away or thrown out of what was in store. */
+function awayFrom(lot: BatchLot): number {
+  return lot.jars.filter((jar) => jar.left && jar.left.what !== "opened" && !jar.gone).length;
 }
 
 function addLot(found: Contents, state: State, one: LotOf, now: number): void {
@@ -153,11 +159,14 @@ function addLot(found: Contents, state: State, one: LotOf, now: number): void {
   if (waiting > 0) found.waiting.push({ batch: lot.id, jars: waiting });
   // Of jars nobody told apart, those that keep the shortest are assumed to be the ones eaten.
   let opened = openedOf(lot) - sum(groups, (group) => group.opened);
+  let away = awayFrom(lot) - sum(groups, (group) => group.away);
   const counted = groups.filter((group) => group.sealed || !batch.option);
   for (const group of merged(counted).sort((a, b) => ORDER[a.keep] - ORDER[b.keep])) {
-    const taken = Math.min(opened, group.jars - group.opened);
+    const taken = Math.min(opened, group.jars - group.opened - group.away);
     opened -= taken;
-    addLine(found, state, one, group, group.opened + taken);
+    const given = Math.min(away, group.jars - group.opened - group.away - taken);
+    away -= given;
+    addLine(found, state, one, { ...group, away: group.away + given }, group.opened + taken);
   }
   for (const group of merged(groups.filter((one) => !counted.includes(one)))) {
     addLine(found, state, one, group, 0);
@@ -176,12 +185,13 @@ const ORDER: Record<Keep, number> = { refrigerate: 0, freeze: 1, shelf: 2 };
 function merged(groups: readonly JarGroup[]): JarGroup[] {
   const lines = new Map<string, JarGroup>();
   for (const group of groups) {
-    const key = `${group.keep}\n${group.rule}\n${group.why}`;
+    const key = [group.keep, group.rule, group.why, group.place].join("\n");
     const line = lines.get(key);
     if (!line) lines.set(key, { ...group });
     else {
       line.jars += group.jars;
       line.opened += group.opened;
+      line.away += group.away;
       line.since = Math.min(line.since, group.since);
     }
   }
@@ -202,7 +212,7 @@ function addLine(
   const uncounted = !group.sealed && batch.option !== null;
   if (uncounted && daysLeft < -FORGET_COLD_DAYS) return;
   const standard = { shelf: "pantry", refrigerate: "refrigerator", freeze: "freezer" }[group.keep];
-  const moved = group.keep === "shelf" ? state.places[lot.id] : undefined;
+  const moved = group.place ?? (group.keep === "shelf" ? state.places[lot.id] : undefined);
   found.lines.push({
     batch: lot.id,
     recipe: batch.recipe.id,
@@ -214,7 +224,7 @@ function addLine(
     putUp,
     jars: group.jars,
     opened,
-    left: group.jars - opened,
+    left: group.jars - opened - group.away,
     place: moved ?? standard,
     by,
     daysLeft,

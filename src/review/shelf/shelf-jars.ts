@@ -32,9 +32,13 @@ export type PlacedJar = {
 export type JarGroup = Pick<PlacedJar, "sealed" | "rule" | "since" | "why" | "terms"> & {
   keep: Keep;
   jars: number;
-  /** Of them, those that are known to have been opened. */
+  /** Of them, those that are known to have been opened, and those known to be gone unopened. */
   opened: number;
+  away: number;
+  /** Where they were put by themselves. */
+  place: string | undefined;
   numbers: number[] | null;
+  members: Jar[];
 };
 
 type ShelfJars = {
@@ -93,10 +97,12 @@ function cold(state: State, one: LotOf, now: number): PlacedJar[] {
   const rule: RuleName =
     keptAs === "ferment" && tested ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle";
   const since = batch.endedAt ?? batch.begunAt;
+  const [first] = lot.jars;
+  if (!first) return [];
+  const judged = judgeJar(state, one, first, now);
   return lot.jars
     .filter(({ gone }) => gone === undefined)
     .map((jar) => {
-      const judged = judgeJar(state, one, jar, now);
       const why = "no canner process";
       return { jar, judged, keep: "refrigerate", sealed: false, rule, since, why, terms: null };
     });
@@ -164,7 +170,7 @@ export function shelfJars(state: State, one: LotOf, now: number): ShelfJars {
     if (keep === "waiting") found.waiting += 1;
     else if (keep === "discarded") found.discarded += 1;
     else {
-      const key = [keep, rule, since, why, sealed].join("\n");
+      const key = [keep, rule, since, why, sealed, placed.jar.place].join("\n");
       groups.set(key, [...(groups.get(key) ?? []), placed]);
     }
   }
@@ -175,11 +181,15 @@ export function shelfJars(state: State, one: LotOf, now: number): ShelfJars {
     const { keep, rule, since, why, sealed, terms } = first;
     const numbers = placed.map(({ jar }) => jar.number);
     const known = one.batch.option && !guessed && !numbers.includes(0);
-    const opened = placed.filter(({ jar }) => jar.left && !jar.guessed).length;
+    const gone = placed.filter(({ jar }) => jar.left && !jar.guessed);
+    const opened = gone.filter(({ jar }) => jar.left?.what === "opened").length;
+    const away = gone.length - opened;
+    const { place } = first.jar;
     const jars = placed.length;
     found.groups.push({
-      ...{ keep, rule, since, why, sealed, jars, opened, terms },
+      ...{ keep, rule, since, why, sealed, jars, opened, away, place, terms },
       numbers: known ? numbers : null,
+      members: placed.map(({ jar }) => jar),
     });
   }
   return found;

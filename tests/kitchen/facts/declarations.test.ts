@@ -25,7 +25,14 @@ describe("the declarations", () => {
   it("say what needs a yes to be taken back: a loss, a raise, a spoiled jar", () => {
     const warns = (type: FactType, event: object) =>
       declarationOf(type).undoWarns?.(event as never);
-    const dear = [...LOSSES, "confirmed", "end-reopened", "factor-reopened", "heard", "spoiled"];
+    const dear = [
+      ...LOSSES,
+      "confirmed",
+      "end-reopened",
+      "factor-reopened",
+      "heard",
+      "spoiled",
+    ].concat("jars-discarded");
     expect(TYPES.filter((type) => warns(type, {})).sort()).toEqual(dear.sort());
     expect(TYPES.filter((type) => warns(type, { raised: true })).sort()).toEqual(
       [...dear, "load-terms"].sort(),
@@ -97,7 +104,16 @@ describe("the declarations", () => {
       ...["closed", "day-plan-dropped"],
       ...["day-planned", "due", "end-reopened", "factor-reopened", "focused", "germination"],
       ...["guide-compared", "heard", "heard-settled"],
-      ...["hushed", "jar-opened", "jars-moved", "kitchen-set", "labeled", "left-open"],
+      ...[
+        "hushed",
+        "jar-opened",
+        "jars-discarded",
+        "jars-given",
+        "jars-moved",
+        "kitchen-set",
+        "labeled",
+        "left-open",
+      ],
       "line-sealed",
       ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
       "probe-is",
@@ -109,7 +125,16 @@ describe("the declarations", () => {
 
   it("say which concern the shelf, and which accompany others", () => {
     expect(having(({ ofTheShelf }) => ofTheShelf)).toEqual([
-      ...["jar-opened", "jars-moved", "labeled", "preferred", "spoiled", "tasted"],
+      ...[
+        "jar-opened",
+        "jars-discarded",
+        "jars-given",
+        "jars-moved",
+        "labeled",
+        "preferred",
+        "spoiled",
+        "tasted",
+      ],
     ]);
     expect(having(({ passing }) => passing)).toEqual([
       ...["confirmed", "due", "guide-compared", "heard", "load-opened", "load-terms"],

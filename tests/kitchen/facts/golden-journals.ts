@@ -53,4 +53,6 @@ export const LATER_EVENTS: readonly KitchenEvent[] = [
     expectedJars: 6,
   },
   { ...stamp, type: "lot-abandoned", batch: "B2" },
+  { ...stamp, type: "jars-given", batch: "B1", count: 1, jars: [2], to: "the neighbors" },
+  { ...stamp, type: "jars-discarded", batch: "B1", count: 1, jars: [3] },
 ] as KitchenEvent[];

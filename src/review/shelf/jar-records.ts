@@ -1,0 +1,108 @@
+/** The jars of a lot one by one: what each is called, where it is, and what became of it. */
+
+import type { Jar } from "../../kitchen/jars/jar.ts";
+import { shortForms } from "../../kitchen/jars/jar-ids.ts";
+import type { LotOf } from "../../kitchen/jars/lots.ts";
+import { type State, wallOf } from "../../kitchen/state.ts";
+import { isoWithOffset } from "../../kitchen/time.ts";
+import { type Judged, judgeJar } from "../verdict.ts";
+import { type PlacedJar, placedJars } from "./shelf-jars.ts";
+
+/** A jar as in the published JSON. */
+export type JarRecord = {
+  id: string;
+  /** What can be said for it: "clover 42". */
+  short: string;
+  /** On its lid; null where it is not known which jar this is. */
+  mark: string | null;
+  load: string | null;
+  /** Its place in the load; null where it was never told. */
+  position: number | null;
+  fate: "shelf" | "cold" | "opened" | "spoiled" | "discarded" | "given";
+  /** When what became of it happened; null for a jar that is still kept. */
+  fateAt: string | null;
+  place: string | null;
+  verdict: string;
+  reasons: string[];
+};
+
+/** Where jars of some fate stand, unless they were put somewhere by name. */
+const USUAL_PLACE = { shelf: "pantry", refrigerate: "refrigerator", freeze: "freezer" } as const;
+const COLD_PLACES: ReadonlySet<string> = new Set(["refrigerator", "freezer"]);
+
+/**
+ * Every jar of a lot in the order of their numbers, without those that were emptied to be filled
+ * again.
+ */
+export function jarRecords(state: State, one: LotOf, now: number): JarRecord[] {
+  const shortOf = shortForms(state);
+  const placed = new Map(placedJars(state, one, now).map((each) => [each.jar, each]));
+  // Jars of one load are judged alike, but for their own seals.
+  const known = new Map<string | undefined, Judged>();
+  const judgedOf = (jar: Jar) => {
+    const judged = placed.get(jar)?.judged ?? known.get(jar.load) ?? judgeJar(state, one, jar, now);
+    known.set(jar.load, judged);
+    return judged;
+  };
+  return one.lot.jars
+    .filter(({ gone }) => gone?.what !== "again")
+    .sort((a, b) => a.number - b.number)
+    .map((jar) => recordOf(state, one, jar, { judgedOf, placed: placed.get(jar), shortOf }));
+}
+
+type Known = {
+  judgedOf: (jar: Jar) => Judged;
+  placed: PlacedJar | undefined;
+  shortOf: (jar: Jar) => string;
+};
+
+function recordOf(
+  state: State,
+  one: LotOf,
+  jar: Jar,
+  { judgedOf, placed, shortOf }: Known,
+): JarRecord {
+  const { batch, lot } = one;
+  const { fate, at } = fateOf(jar, placed);
+  const judged = judgedOf(jar);
+  const failed = jar.seal === "failed";
+  return {
+    id: jar.id,
+    short: shortOf(jar),
+    mark: jar.number > 0 && !jar.guessed ? `${lot.mark}${jar.number}` : null,
+    load: jar.load ?? null,
+    position: null,
+    fate,
+    fateAt: at === undefined ? null : isoWithOffset(Math.round(wallOf(state, at)), state.zone),
+    place: placeOf(state, one, jar, placed, fate),
+    verdict: failed && batch.option ? "not-as-tested" : judged.verdict,
+    reasons: failed ? ["did not seal", ...judged.reasons] : judged.reasons,
+  };
+}
+
+function fateOf(jar: Jar, placed: PlacedJar | undefined): { fate: JarRecord["fate"]; at?: number } {
+  const { gone, left, place } = jar;
+  if (gone?.what === "spoiled") return { fate: "spoiled", at: gone.at };
+  if (gone?.what === "broken") return { fate: "discarded", at: gone.at };
+  if (left) return { fate: left.what, at: left.at };
+  if (placed?.keep === "discarded") return { fate: "discarded" };
+  if (gone) return { fate: "cold", at: gone.at };
+  if (place !== undefined && COLD_PLACES.has(place)) return { fate: "cold" };
+  const cold = placed?.keep === "refrigerate" || placed?.keep === "freeze";
+  return { fate: cold ? "cold" : "shelf" };
+}
+
+function placeOf(
+  state: State,
+  { lot }: LotOf,
+  jar: Jar,
+  placed: PlacedJar | undefined,
+  fate: JarRecord["fate"],
+): string | null {
+  if (fate !== "shelf" && fate !== "cold") return null;
+  if (jar.place !== undefined) return jar.place;
+  if (!placed || placed.keep === "discarded") return null;
+  if (placed.keep === "waiting") return state.places[lot.id] ?? null;
+  if (placed.keep === "shelf") return state.places[lot.id] ?? USUAL_PLACE.shelf;
+  return USUAL_PLACE[placed.keep];
+}
