@@ -10,6 +10,7 @@ import { hasRole, isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Recipe, Stage } from "../recipe/recipe.ts";
+import { lengthOf, type Span, without } from "../reckon/spans.ts";
 import { celsiusOf } from "../reckon/units.ts";
 import { joulesToBoil } from "./heat-needed.ts";
 import { isLearnable, plannedMinutes, scaleFactor } from "./learning/planned-minutes.ts";
@@ -39,7 +40,6 @@ export type StageTime = {
   doubtful: boolean;
 };
 
-type Span = { from: number; to: number };
 type Work = { batch: Batch; load?: Load; run: StageRun; span: Span };
 
 /** The group of a stage: a canner's stages are the same work whatever recipe is in the jars. */
@@ -61,7 +61,7 @@ export function stageTimes(state: State): StageTime[] {
       );
       taken.push(...spans);
     }
-    const minutes = spans.reduce((sum, { from, to }) => sum + to - from, 0) / MINUTE_MS;
+    const minutes = lengthOf(spans) / MINUTE_MS;
     const ended = work.load ? work.load.state === "complete" : work.batch.state === "complete";
     if (ended && !inSeveralGoes(work)) times.push(timeOf(state, work, minutes));
   }
@@ -102,20 +102,6 @@ function spanOf(run: StageRun): Span | undefined {
 
 function holdsOf({ holds }: Batch): Span[] {
   return holds.map(({ from, to = Number.POSITIVE_INFINITY }) => ({ from, to }));
-}
-
-/** Spans with other spans cut out of them. */
-function without(spans: readonly Span[], others: readonly Span[]): Span[] {
-  let left = [...spans];
-  for (const other of others) {
-    if (!left.some((span) => span.from < other.to && other.from < span.to)) continue;
-    left = left.flatMap((span) => {
-      const before = { from: span.from, to: Math.min(span.to, other.from) };
-      const after = { from: Math.max(span.from, other.to), to: span.to };
-      return [before, after].filter(({ from, to }) => to > from);
-    });
-  }
-  return left;
 }
 
 /** The pot's temperature before it was lit, where somebody reported it. */

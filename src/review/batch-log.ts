@@ -3,7 +3,7 @@
  */
 
 import { batchDeviations } from "../kitchen/deviations.ts";
-import { loadsOf, lotCounts } from "../kitchen/jars/canner-room.ts";
+import { loadsWith, lotCounts } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { jarsIn, type LotOf, loadJars, lotsIn, tally } from "../kitchen/jars/lots.ts";
 import { loadRestarts } from "../kitchen/loads/load-deviations.ts";
@@ -63,6 +63,11 @@ export type BatchLog = {
   jarList: JarRecord[];
   /** Jars found spoiled, with their numbers where they were said. */
   spoiled: { at: string; fate: "spoiled"; count: number; jars: number[]; sign: string }[];
+  /** Jars opened as food, with their numbers where they were said; spoiled ones are apart. */
+  opened: { at: string; count: number; jars: number[] }[];
+  tastings: { at: string; taster: string | null; scores: Record<string, number> }[];
+  /** Where it was liked better, and than which lot. */
+  preferred: { at: string; taster: string | null; over: string | null }[];
   loads: string[];
   confirmed: { factor: string; at: string; value?: number }[];
   readings: { at: string; what: string; value: number; unit: string }[];
@@ -141,9 +146,7 @@ export function batchLog(
   now: number,
   lot = batch.lots[0] as BatchLot,
 ): BatchLog {
-  const loads = loadsOf(state, batch).filter((load) => {
-    return load.parts.some((part) => part.lot === lot.id);
-  });
+  const loads = loadsWith(state, batch, [lot]);
   const deviations = batchDeviations(state, batch, now, lot);
   const judged = judgeBatch(state, batch, deviations, lot);
   const terms = loads[0]?.terms ?? batch.terms;
@@ -169,13 +172,18 @@ export function batchLog(
     mark: lot.mark,
     rehearsal: batch.rehearsal,
     source: [batch.recipe.source.publication, batch.recipe.source.guide].filter(Boolean).join(", "),
-    stages: stagesInOrder(batch, loads).map(({ id, run, load }) => {
-      return { ...stageLog(state, batch, run, now, load?.id ?? null), id };
-    }),
+    stages: stageLogs(state, batch, now, [lot]),
     process: batch.option ? processOf(state, { batch, lot }, loads, now) : null,
     jars: batch.option ? lotCounts(state, batch, lot) : null,
     jarList: jarRecords(state, { batch, lot }, now),
     spoiled: spoiledOf(state, lot),
+    opened: openedOf(state, lot),
+    tastings: state.tastings
+      .filter((one) => one.batch === lot.id)
+      .map(({ at, taster, scores }) => ({ at: iso(state, at), taster, scores })),
+    preferred: state.preferences
+      .filter((one) => one.batch === lot.id)
+      .map(({ at, taster, over }) => ({ at: iso(state, at), taster, over })),
     loads: loads.map((load) => load.id),
     confirmed: batch.confirmed
       .filter((one) => one.held)
@@ -205,6 +213,19 @@ function spoiledOf(state: State, lot: BatchLot): BatchLog["spoiled"] {
     found.set(`${at} ${sign}`, one);
   }
   return [...found.values()];
+}
+
+/** Jars opened and eaten, those opened at one time together. */
+function openedOf(state: State, lot: BatchLot): BatchLog["opened"] {
+  const found = new Map<number, BatchLog["opened"][number]>();
+  for (const { left, gone, number, guessed } of lot.jars) {
+    if (left?.what !== "opened" || gone) continue;
+    const one = found.get(left.at) ?? { at: iso(state, left.at), count: 0, jars: [] };
+    one.count += 1;
+    if (!guessed && number > 0) one.jars.push(number);
+    found.set(left.at, one);
+  }
+  return [...found].sort(([a], [b]) => a - b).map(([, one]) => one);
 }
 
 function heardOf(state: State, { heard }: Load | Batch): BatchLog["heard"] {
@@ -239,6 +260,18 @@ export function stagesInOrder(batch: Batch, loads: readonly Load[]): PlacedRun[]
     }
   }
   return placed;
+}
+
+/** The stages that some lots of a batch went through. */
+export function stageLogs(
+  state: State,
+  batch: Batch,
+  now: number,
+  lots: readonly BatchLot[],
+): StageLog[] {
+  return stagesInOrder(batch, loadsWith(state, batch, lots)).map(({ id, run, load }) => {
+    return { ...stageLog(state, batch, run, now, load?.id ?? null), id };
+  });
 }
 
 function stageLog(

@@ -3,6 +3,8 @@
  * apostrophe in front; numbers are written as they are.
  */
 import type { BatchLog } from "./batch-log.ts";
+import type { Comparison } from "./compare.ts";
+import { openedCount, tastingWords } from "./report-words.ts";
 
 type Cell = string | number | null | undefined;
 
@@ -25,12 +27,12 @@ export function csv(names: readonly string[], rows: readonly (readonly Cell[])[]
   return [names, ...rows].map((row) => `${row.map(cell).join(",")}\r\n`).join("");
 }
 
-/** One row for each batch. */
+/** One row for each lot. */
 export function batchesCsv(logs: readonly BatchLog[]): string {
   const names =
     "batch,recipe,title,variety,weight_lb,method,jar,pack,altitude_ft,state,begun,ended," +
     "tested_min,pressure_psi,achieved_min,restarts,filled,processed,sealed,failed,set_aside," +
-    "broken,spoiled,deviations,verdict,reasons";
+    "broken,spoiled,deviations,verdict,reasons,mark,shares_with,opened,tastings";
   const rows = logs.map((log): Cell[] => [
     ...[log.id, log.recipe, log.title, log.lot.variety, log.lot.weightLb, log.method],
     ...[log.jar, log.pack, log.altitudeFt, log.state, log.begunAt, log.endedAt],
@@ -40,16 +42,21 @@ export function batchesCsv(logs: readonly BatchLog[]): string {
     ...[log.jars?.failed, log.jars?.setAside, log.jars?.broken],
     log.jars?.spoiled,
     log.deviations.map((one) => one.code).join(" "),
-    ...[log.verdict, log.reasons.join("; ")],
+    ...[log.verdict, log.reasons.join("; "), log.mark, log.sharesWith.join(" ")],
+    ...[openedCount(log), log.tastings.map(tastingWords).join("; ")],
   ]);
   return csv(names.split(","), rows);
 }
 
-/** A row for each stage, reading, deviation, confirmation and note of one batch. */
-export function batchCsv(log: BatchLog): string {
+/** A row for each stage, reading, deviation, confirmation, note, opening and tasting of lots. */
+export function batchCsv(logs: readonly BatchLog[]): string {
   const names =
     "batch,row,name,kind,state,at,ended,minutes,planned_min,planned_max,restarts,value,unit," +
     "detail,disposition";
+  return csv(names.split(","), logs.flatMap(rowsOf));
+}
+
+function rowsOf(log: BatchLog): Cell[][] {
   const rows: Cell[][] = [];
   const add = (row: string, cells: Cell[]) => rows.push([log.id, row, ...cells]);
   for (const one of log.stages) {
@@ -70,5 +77,40 @@ export function batchCsv(log: BatchLog): string {
   for (const [name, count] of Object.entries(log.jars ?? {})) {
     add("jars", [name, ...none(8), count, null, null, null]);
   }
-  return csv(names.split(","), rows);
+  for (const { at, count, jars } of log.opened) {
+    add("opened", [...none(3), at, ...none(5), count, null, jars.join(" "), null]);
+  }
+  for (const { at, taster, scores } of log.tastings) {
+    for (const [name, score] of Object.entries(scores)) {
+      add("tasting", [name, ...none(2), at, ...none(5), score, null, taster, null]);
+    }
+  }
+  for (const { at, taster, over } of log.preferred) {
+    add("preferred", [over, ...none(2), at, ...none(7), taster, null]);
+  }
+  return rows;
+}
+
+/** One row for each lot, and one for each variety over all its lots. */
+export function comparisonCsv({ lots, varieties }: Comparison): string {
+  const names =
+    "row,recipe,title,variety,batch,lots,begun,jar,weight_lb,jars,jars_per_lb,pints_per_lb," +
+    "sealed,checked,seal_low,seal_high,failed,spoiled,opened,hands_on_min,deviations,verdict";
+  const ofLots = lots.map((line): Cell[] => [
+    ...["lot", line.recipe, line.title, line.variety, line.batch, 1, line.begun, line.jar],
+    ...[line.weightLb, line.jars, line.jarsPerLb, line.pintsPerLb],
+    ...[line.checked.sealed, line.checked.of, null, null, line.failed, line.spoiled, line.opened],
+    ...[line.handsOnMinutes, line.deviations.join(" "), line.verdict],
+  ]);
+  const ofVarieties = varieties.map((line): Cell[] => {
+    const verdicts = Object.entries(line.verdicts).map(([verdict, count]) => `${count} ${verdict}`);
+    const interval = line.seal?.interval.map((share) => Number(share.toFixed(3))) ?? [null, null];
+    return [
+      ...["variety", line.recipe, line.title, line.variety, null, line.lots, null, line.jar],
+      ...[line.weightLb, line.jars, line.jarsPerLb, line.pintsPerLb],
+      ...[line.seal?.sealed, line.seal?.of, ...interval, null, line.spoiled, line.opened],
+      ...[line.handsOnMinutes, null, verdicts.join(" ")],
+    ];
+  });
+  return csv(names.split(","), [...ofLots, ...ofVarieties]);
 }

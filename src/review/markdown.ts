@@ -1,7 +1,7 @@
 /** The batch log as Markdown, for pasting. */
 import type { BatchLog } from "./batch-log.ts";
 import { processWords } from "./pages/batch-page.ts";
-import { dateAndTime, spanOf, windowOf } from "./report-words.ts";
+import { dateAndTime, likedWords, spanOf, tastingWords, windowOf } from "./report-words.ts";
 
 /** Escapes what Markdown would read as its own marks, or as HTML. */
 function plain(value: string | number): string {
@@ -18,7 +18,8 @@ function table(heads: string[], rows: (string | number)[][]): string {
 export function batchMarkdown(log: BatchLog): string {
   const name = [log.title, log.lot.variety].filter(Boolean).join(", ");
   const facts = [
-    `Batch ${log.id}, ${log.state}`,
+    `Batch ${log.id}, lids marked ${log.mark}, ${log.state}`,
+    log.sharesWith.length > 0 ? `Shared its pots with ${log.sharesWith.join(", ")}` : "",
     log.lot.weightLb === null ? "" : `${log.lot.weightLb} lb`,
     [log.jar, log.pack && `${log.pack} pack`, log.method].filter(Boolean).join(", "),
     log.altitudeFt === null ? "" : `${log.altitudeFt} ft`,
@@ -63,9 +64,24 @@ export function batchMarkdown(log: BatchLog): string {
     ];
     parts.push("## Jars\n\n", table(heads, [row]));
   }
+  return [...parts, ...since(log)].join("");
+}
+
+/** What was opened, tasted and noted. */
+function since(log: BatchLog): string[] {
+  const parts: string[] = [];
+  if (log.opened.length > 0) {
+    const rows = log.opened.map(({ at, count, jars }) => [dateAndTime(at), count, jars.join(", ")]);
+    parts.push("## Opened\n\n", table(["When", "Jars", "Which"], rows));
+  }
+  if (log.tastings.length + log.preferred.length > 0) {
+    const scored = log.tastings.map((one) => [dateAndTime(one.at), tastingWords(one)]);
+    const liked = log.preferred.map((one) => [dateAndTime(one.at), likedWords(one)]);
+    parts.push("## Tastings\n\n", table(["When", "What was said"], [...scored, ...liked]));
+  }
   if (log.notes.length > 0) {
     const list = log.notes.map((note) => `- ${dateAndTime(note.at)} ${plain(note.text)}\n`);
     parts.push("## Notes\n\n", ...list);
   }
-  return parts.join("");
+  return parts;
 }

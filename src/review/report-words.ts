@@ -1,5 +1,6 @@
 /** Times, spans and numbers as reports write them. */
 import { localIso } from "../kitchen/time.ts";
+import type { BatchLog } from "./batch-log.ts";
 
 /** `14:03` of a wall instant. */
 export function clockTime(wallMs: number, zone: string): string {
@@ -32,4 +33,20 @@ export function windowOf({ minMinutes, maxMinutes }: { minMinutes: number; maxMi
 export function counted(count: number, word: string): string {
   const many = word.endsWith("ch") ? `${word}es` : `${word}s`;
   return `${count} ${count === 1 ? word : many}`;
+}
+
+/** Scores as "crunch 4, flavor 5 (anna)". */
+export function tastingWords({ scores, taster }: BatchLog["tastings"][number]): string {
+  const given = Object.entries(scores).map(([name, score]) => `${name} ${score}`);
+  return `${given.join(", ")}${taster === null ? "" : ` (${taster})`}`;
+}
+
+/** A preference as "liked better than 270814-2 (anna)". */
+export function likedWords({ over, taster }: BatchLog["preferred"][number]): string {
+  return `liked better${over === null ? "" : ` than ${over}`}${taster ? ` (${taster})` : ""}`;
+}
+
+/** Jars opened as food; those found spoiled are not among them. */
+export function openedCount({ opened }: BatchLog): number {
+  return opened.reduce((sum, { count }) => sum + count, 0);
 }

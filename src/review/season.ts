@@ -8,8 +8,8 @@ import { lotsIn, sum, weightLb } from "../kitchen/jars/lots.ts";
 import { type Batch, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { AVOIDING } from "./avoiding.ts";
-import { handsOnMinutes } from "./compare.ts";
 import { addDays, dateOf, daysBetween } from "./dates.ts";
+import { type LotLine, lotLines, type VarietyLine, varietiesOf } from "./lot-lines.ts";
 import { openedOf, shownBatches } from "./shelf/pantry.ts";
 import { shelfJars } from "./shelf/shelf-jars.ts";
 import { judgeBatch } from "./verdict.ts";
@@ -48,6 +48,8 @@ export type Season = {
   deviations: { code: string; count: number; batches: number; avoiding: string }[];
   lost: { failed: number; broken: number; discarded: number; spoiled: number };
   learned: Learned[];
+  /** The lots of each variety together. */
+  varieties: VarietyLine[];
   use: UseLine[];
 };
 
@@ -67,6 +69,7 @@ export function seasonOf(
   learned: readonly Learned[] = [],
 ): Season {
   const batches = batchesOfSeason(state, year);
+  const lines = lotLines(state, batches.flatMap(lotsIn), now);
   const season: Season = {
     year,
     batches: batches.length,
@@ -75,20 +78,20 @@ export function seasonOf(
     deviations: [],
     lost: { failed: 0, broken: 0, discarded: 0, spoiled: 0 },
     learned: [...learned],
+    varieties: varietiesOf(lines),
     use: eatenOf(state, batches, now),
   };
   const codes = new Map<string, { count: number; batches: Set<string> }>();
   for (const batch of batches) {
-    const deviations = batchDeviations(state, batch, now);
-    const { verdict } = judgeBatch(state, batch, deviations);
+    const { verdict, deviations } = judgedOnce(state, batch, lines, now);
     season.verdicts[verdict] = (season.verdicts[verdict] ?? 0) + 1;
-    for (const { code } of deviations) {
+    for (const code of deviations) {
       const known = codes.get(code) ?? { count: 0, batches: new Set() };
       known.count += 1;
       known.batches.add(batch.id);
       codes.set(code, known);
     }
-    addMethod(season, state, batch, now);
+    addMethod(season, state, batch, { now, lines });
     const counts = jarCounts(state, batch);
     season.lost.failed += counts.failed;
     season.lost.broken += counts.broken;
@@ -103,7 +106,26 @@ export function seasonOf(
   return season;
 }
 
-function addMethod(season: Season, state: State, batch: Batch, now: number): void {
+/** The verdict on a whole batch and its departures; of a batch of one lot, those of the lot. */
+function judgedOnce(
+  state: State,
+  batch: Batch,
+  lines: readonly LotLine[],
+  now: number,
+): Pick<LotLine, "verdict" | "deviations"> {
+  const only = batch.lots.length === 1 && lines.find((line) => line.batch === batch.id);
+  if (only) return only;
+  const deviations = batchDeviations(state, batch, now);
+  const codes = deviations.map(({ code }) => code);
+  return { verdict: judgeBatch(state, batch, deviations).verdict, deviations: codes };
+}
+
+function addMethod(
+  season: Season,
+  state: State,
+  batch: Batch,
+  { now, lines }: { now: number; lines: readonly LotLine[] },
+): void {
   const method =
     batch.option?.method ?? (batch.recipe.tested ? batch.recipe.keptAs : "refrigerator");
   let line = season.methods.find((one) => one.method === method);
@@ -122,7 +144,9 @@ function addMethod(season: Season, state: State, batch: Batch, now: number): voi
   const tenths = (value: number) => Math.round(value * 10) / 10;
   line.batches += 1;
   line.weightLb = tenths(line.weightLb + (weightLb(batch) ?? 0));
-  line.handsOnHours = tenths(line.handsOnHours + handsOnMinutes(state, batch) / 60);
+  const its = lines.filter((one) => batch.lots.some(({ id }) => id === one.batch));
+  const hands = sum(its, ({ handsOnMinutes }) => handsOnMinutes);
+  line.handsOnHours = tenths(line.handsOnHours + hands / 60);
   const end = batch.endedAt ?? now;
   line.hours = tenths(line.hours + (end - batch.begunAt) / (60 * MINUTE_MS));
   const lots = lotsIn(batch).map((one) => shelfJars(state, one, now));

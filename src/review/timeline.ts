@@ -1,5 +1,6 @@
 /** A batch's stages over time, planned and actual, for drawing. Wall milliseconds. */
-import { loadsOf } from "../kitchen/jars/canner-room.ts";
+import { loadsWith } from "../kitchen/jars/canner-room.ts";
+import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Gap, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -27,12 +28,17 @@ export type TimelineRow = {
 /** What was work in `rows`; in `dates`, the weeks jars were to be left alone, as in curing. */
 export type Timeline = { rows: TimelineRow[]; dates: TimelineRow[]; zone: string };
 
-/** The stages that were begun, in the order of the log; storing is left out. */
-export function timelineOf(state: State, batch: Batch, now: number): Timeline {
+/** The stages begun for some lots, in the order of the log; storing is left out. */
+export function timelineOf(
+  state: State,
+  batch: Batch,
+  now: number,
+  lots: readonly BatchLot[] = batch.lots,
+): Timeline {
   const wall = (t: number) => Math.round(wallOf(state, t));
   const rows: TimelineRow[] = [];
   const dates: TimelineRow[] = [];
-  for (const { id, run } of stagesInOrder(batch, loadsOf(state, batch))) {
+  for (const { id, run } of stagesInOrder(batch, loadsWith(state, batch, lots))) {
     const { ends, date } = rulesOf(run.spec);
     const row = rowOf(id, run, now, wall);
     if (row && ends !== "date") rows.push(row);

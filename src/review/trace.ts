@@ -3,7 +3,8 @@
  * coldest spot in a jar, so nothing here says what heat the food received.
  */
 
-import { loadsOf } from "../kitchen/jars/canner-room.ts";
+import { loadsWith } from "../kitchen/jars/canner-room.ts";
+import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import {
@@ -45,13 +46,18 @@ const LEAST_POINTS = 2;
 /** Readings further apart than this are not joined by a line. */
 const LONGEST_JOIN_MS = 30 * MINUTE_MS;
 
-/** Traces of a batch's own readings and of its loads', those with at least two readings. */
-export function tracesOf(state: State, batch: Batch, now: number): Trace[] {
+/** Traces of a batch's own readings and of its lots' loads', those with at least two readings. */
+export function tracesOf(
+  state: State,
+  batch: Batch,
+  now: number,
+  lots: readonly BatchLot[] = batch.lots,
+): Trace[] {
   const traces = grouped(batch.readings).map(([what, unit, readings]) => {
     const base = { what, unit, load: null, target: null, process: null, losses: [] };
     return traceOf(state, readings, base);
   });
-  for (const load of loadsOf(state, batch)) {
+  for (const load of loadsWith(state, batch, lots)) {
     const run = runOfRole(load, "treatment");
     const from = run?.kept?.stretches[0]?.from ?? run?.startedAt;
     const until = run?.endedAt ?? now;

@@ -1,9 +1,10 @@
 /**
  * Reviewing a season of 60 batches and 20,000 events: one batch compared with `--version`, the
  * whole season, the pantry, and the size of the largest page. Needs the built program (`npm run
- * build`). Printed with the machine; never a timed test.
+ * build`). Several programs are run by turns on one folder, each with its share of the first one's
+ * processor time. Printed with the machine; never a timed test.
  *
- *     node tests/bench/run.mjs season [PROGRAM]
+ *     node tests/bench/run.mjs season [PROGRAM…]
  */
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
@@ -18,13 +19,23 @@ const EVENTS = 20_000;
 const ROUNDS = 15;
 /** The journal was written to since somebody last read it, so there is no snapshot. */
 const ANEW = "review of one batch, journal anew";
-const program = process.argv[2] ?? "dist/brinebell.js";
+const programs = process.argv.length > 2 ? process.argv.slice(2) : ["dist/brinebell.js"];
+/** Loaded before a program: tells its processor time, in microseconds, when it ends. */
+const TELLS_CPU =
+  'data:text/javascript,import{writeSync}from"node:fs";process.on("exit",()=>{' +
+  "const{user,system}=process.cpuUsage();writeSync(3,String(user+system))})";
 
-function timed(args: string[]): number {
+type Took = { wallMs: number; cpuMs: number };
+
+function timed(program: string, args: string[]): Took {
   const begun = process.hrtime.bigint();
-  const run = spawnSync(process.execPath, [program, ...args], { encoding: "utf8" });
+  const run = spawnSync(process.execPath, ["--import", TELLS_CPU, program, ...args], {
+    encoding: "utf8",
+    stdio: ["ignore", "pipe", "pipe", "pipe"],
+  });
   if (run.status !== 0) throw new Error(`${args.join(" ")}: ${run.status} ${run.stderr}`);
-  return Number(process.hrtime.bigint() - begun) / 1e6;
+  const wallMs = Number(process.hrtime.bigint() - begun) / 1e6;
+  return { wallMs, cpuMs: Number(run.output[3]) / 1000 };
 }
 
 function median(times: number[]): number {
@@ -59,21 +70,35 @@ const calls: Record<string, string[]> = {
   pantry: ["pantry", ...home],
 };
 try {
-  const times = Object.fromEntries(Object.keys(calls).map((name) => [name, [] as number[]]));
+  const names = Object.keys(calls);
+  const times = programs.map(() => new Map(names.map((name) => [name, [] as Took[]])));
   // In turn, so that a busy moment of the machine affects all of them.
   for (let round = 0; round < ROUNDS; round++) {
     for (const [name, args] of Object.entries(calls)) {
-      if (name === ANEW) rmSync(join(folder, "snapshot.json"), { force: true });
-      times[name]?.push(timed(args));
+      for (const [at, program] of programs.entries()) {
+        if (name === ANEW) rmSync(join(folder, "snapshot.json"), { force: true });
+        // Each writes a snapshot of its own: only the second run of a program reads it.
+        else if (programs.length > 1) timed(program, args);
+        times[at]?.get(name)?.push(timed(program, args));
+      }
     }
   }
+  const middle = (at: number, name: string, of: keyof Took) => {
+    return median((times[at]?.get(name) ?? []).map((took) => took[of]));
+  };
   console.log(`node ${process.version}, ${platform()}, ${cpus().length} x ${cpus()[0]?.model}`);
-  console.log(`${events.length} events; median of ${ROUNDS}, ms`);
-  for (const [name, list] of Object.entries(times)) {
-    console.log(`${name.padEnd(34)} ${median(list).toFixed(0)}`);
+  console.log(`${events.length} events; median of ${ROUNDS}, ms by the clock and of the processor`);
+  for (const [at, program] of programs.entries()) {
+    if (programs.length > 1) console.log(program);
+    for (const name of names) {
+      const cpu = middle(at, name, "cpuMs");
+      const share = at === 0 ? "" : `  ${(cpu / middle(0, name, "cpuMs")).toFixed(2)} times`;
+      const wall = middle(at, name, "wallMs").toFixed(0);
+      console.log(`${name.padEnd(34)} ${wall.padStart(5)} ${cpu.toFixed(0).padStart(5)}${share}`);
+    }
   }
-  const allowed = 1.5 * median(times.version ?? []) + 100;
-  const took = median(times["review of one batch"] ?? []);
+  const allowed = 1.5 * middle(0, "version", "wallMs") + 100;
+  const took = middle(0, "review of one batch", "wallMs");
   console.log(`one batch: ${took.toFixed(0)} of ${allowed.toFixed(0)} ms allowed`);
   for (const page of ["batch.html", "season.html"]) {
     console.log(`${page.padEnd(32)} ${(statSync(join(out, page)).size / 1000).toFixed(1)} kB`);

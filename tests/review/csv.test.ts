@@ -72,7 +72,7 @@ describe("comma-separated values", () => {
   });
 
   it("have a row for each stage, reading, departure, confirmation and note of a batch", () => {
-    const rows: Record<string, string>[] = parse(batchCsv(log), { columns: true });
+    const rows: Record<string, string>[] = parse(batchCsv([log]), { columns: true });
     const count = (row: string) => rows.filter((one) => one.row === row).length;
     expect(count("stage")).toBe(log.stages.length);
     expect(count("reading")).toBe(log.readings.length);

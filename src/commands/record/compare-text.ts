@@ -1,11 +1,12 @@
 /** Lots side by side as text. */
 import type { Comparison } from "../../review/compare.ts";
-import { spanOf } from "../../review/report-words.ts";
+import { type LotLine, sealWords, type VarietyLine } from "../../review/lot-lines.ts";
+import { counted, spanOf } from "../../review/report-words.ts";
 
 const BAR = 24;
 
 export function comparisonText(comparison: Comparison): string {
-  const { title, lots, pairs, loose, scores, caution } = comparison;
+  const { title, lots, varieties, pairs, loose, scores, caution } = comparison;
   const most = Math.max(0, ...lots.map((lot) => lot.pintsPerLb ?? 0));
   const lines = [`${title}: lots compared`, ""];
   for (const lot of lots) {
@@ -14,7 +15,7 @@ export function comparisonText(comparison: Comparison): string {
     const failed = lot.failed > 0 ? `, ${lot.failed} did not seal` : "";
     lines.push(
       `${lot.variety}  ${lot.batch}  ${lot.begun}  ${weight}`,
-      `  ${lot.jars}${jar} jars, ${lot.sealed} sealed${failed}; hands-on ` +
+      `  ${lot.jars}${jar} jars, ${lot.sealed} sealed${failed}${gone(lot)}; hands-on ` +
         `${spanOf(lot.handsOnMinutes)}; ${lot.verdict}`,
     );
     if (lot.pintsPerLb !== null) {
@@ -23,6 +24,7 @@ export function comparisonText(comparison: Comparison): string {
     }
     if (lot.deviations.length > 0) lines.push(`  departures: ${lot.deviations.join(", ")}`);
   }
+  lines.push("", "Varieties over all their lots", ...varieties.map(varietyText));
   lines.push("", "Liked better");
   if (pairs.length + loose.length === 0) lines.push("  no preferences on record");
   for (const pair of pairs) lines.push(`  ${pair.sentence}`);
@@ -35,4 +37,26 @@ export function comparisonText(comparison: Comparison): string {
     lines.push(`  ${table.sentence}`);
   }
   return `${[...lines, "", caution].join("\n")}\n`;
+}
+
+/** What left the shelf, eaten and spoiled. */
+function gone({ opened, spoiled }: Pick<LotLine, "opened" | "spoiled">): string {
+  return [opened > 0 && `, ${opened} opened`, spoiled > 0 && `, ${spoiled} spoiled`]
+    .filter(Boolean)
+    .join("");
+}
+
+/** One variety over all its lots, on one line. */
+export function varietyText(line: VarietyLine): string {
+  const { variety, lots, weightLb, jars, jar, jarsPerLb } = line;
+  const yielded = jarsPerLb === null ? "" : `, ${jarsPerLb} a pound`;
+  const pounds = weightLb === null ? "" : `, ${weightLb} lb`;
+  const seals = sealWords(line);
+  const parts = [
+    `${variety ?? "no variety"}: ${counted(lots, "lot")}${pounds}`,
+    `${jars}${jar ? ` ${jar}` : ""} jars${yielded}${gone(line)}`,
+    ...(seals ? [seals] : []),
+    `hands-on ${spanOf(line.handsOnMinutes)}`,
+  ];
+  return `  ${parts.join("; ")}`;
 }

@@ -1,5 +1,6 @@
 /** What the review commands get from the machine, and what they share. */
-import { batchesOf } from "../../kitchen/meant.ts";
+import { batchOfLot, type LotOf, lotOf, lotsIn } from "../../kitchen/jars/lots.ts";
+import { lotsOf } from "../../kitchen/meant.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import { meantBy } from "../../language/values/resolve-names.ts";
 import type { Library } from "../../recipe/library.ts";
@@ -65,23 +66,42 @@ export function batchNamed(
   said: string,
   season?: number,
 ): { ok: true; batch: Batch } | { ok: false; message: string } {
-  const byId = Object.hasOwn(state.batches, said) ? state.batches[said] : undefined;
+  const found = lotsNamed(state, said, season);
+  return found.ok ? { ok: true, batch: found.lots[0].batch } : found;
+}
+
+type LotsFound = { ok: true; lots: [LotOf, ...LotOf[]] } | { ok: false; message: string };
+
+/**
+ * Lots of one batch: all of them by its id or its recipe, or the one with an id of its own or a
+ * variety; `season` narrows the search.
+ */
+export function lotsNamed(state: State, said: string, season?: number): LotsFound {
   const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
-  if (byId && (!inSeason || inSeason.has(byId))) return { ok: true, batch: byId };
-  if (byId)
-    return { ok: false, message: `${said} is not a batch of ${season}; leave --season out` };
-  const refs = meantBy(said, { ...thingsOf(state), recipes: [] }, true);
-  const found = batchesOf(state, refs.recorded).filter((one) => !inSeason || inSeason.has(one));
-  const [batch] = found;
+  const byId = withId(state, said);
   const asked = JSON.stringify(said);
-  if (!batch) {
-    return { ok: false, message: `no batch is called ${asked}; brinebell review lists them` };
+  const refs = byId ? [] : meantBy(said, { ...thingsOf(state), recipes: [] }, true).recorded;
+  const all = byId ?? lotsOf(state, refs);
+  const [first, ...others] = all.filter(({ batch }) => !inSeason || inSeason.has(batch));
+  if (!first) {
+    const message = byId
+      ? `${said} is not a batch of ${season}; leave --season out`
+      : `no batch is called ${asked}; brinebell review lists them`;
+    return { ok: false, message };
   }
-  if (found.length > 1) {
-    const ids = found.slice(-8).map((one) => one.id);
+  if (others.some(({ batch }) => batch !== first.batch)) {
+    const ids = [first, ...others].slice(-8).map(({ lot }) => lot.id);
     return { ok: false, message: `${asked} fits several batches; name one of ${ids.join(", ")}` };
   }
-  return { ok: true, batch };
+  return { ok: true, lots: [first, ...others] };
+}
+
+/** All lots of the batch with an id, or the one lot with an id of its own. */
+function withId(state: State, id: string): LotOf[] | undefined {
+  if (Object.hasOwn(state.batches, id)) return state.batches[id] && lotsIn(state.batches[id]);
+  const lot = Object.hasOwn(state.lotsOf, id) ? lotOf(state, id) : undefined;
+  const batch = batchOfLot(state, id);
+  return lot && batch ? [{ batch, lot }] : undefined;
 }
 
 /** A year of four digits, or one line saying what is wrong. */

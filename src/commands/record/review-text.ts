@@ -1,5 +1,6 @@
 /** The batch log as plain text, for the terminal. */
 import type { BatchLog, Review } from "../../review/batch-log.ts";
+import { counted, likedWords, tastingWords } from "../../review/report-words.ts";
 
 function clock(iso: string | null): string {
   return iso === null ? "" : `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
@@ -53,6 +54,15 @@ export function batchText(batch: BatchLog): string {
         `${setAside} set aside, ${broken} broken, ${spoiled} spoiled`,
     );
   }
+  if (batch.sharesWith.length > 0) {
+    lines.push(`  lids marked ${batch.mark}; shared its pots with ${batch.sharesWith.join(", ")}`);
+  }
+  for (const { at, count, jars } of batch.opened) {
+    const which = jars.length > 0 ? `: ${jars.join(", ")}` : "";
+    lines.push(`  ${clock(at)}  opened ${counted(count, "jar")}${which}`);
+  }
+  for (const one of batch.tastings) lines.push(`  ${clock(one.at)}  ${tastingWords(one)}`);
+  for (const one of batch.preferred) lines.push(`  ${clock(one.at)}  ${likedWords(one)}`);
   for (const one of batch.deviations) {
     lines.push(`  ${clock(one.at)}  ${one.code}: ${one.detail} → ${one.disposition}`);
   }

@@ -1,12 +1,13 @@
 /** `brinebell review`: what actually happened, one batch, all of them, or a season. */
 
-import type { Batch, State } from "../../kitchen/state.ts";
+import type { LotOf } from "../../kitchen/jars/lots.ts";
+import type { State } from "../../kitchen/state.ts";
 import { learnedOf, learnedReport } from "../../plan/learning/learned-report.ts";
 import { findRecipe } from "../../recipe/find-recipe.ts";
 import { metricText } from "../../reckon/metric-words.ts";
 import { batchLog, review } from "../../review/batch-log.ts";
 import { compareLots } from "../../review/compare.ts";
-import { batchCsv, batchesCsv } from "../../review/csv.ts";
+import { batchCsv, batchesCsv, comparisonCsv } from "../../review/csv.ts";
 import { batchMarkdown } from "../../review/markdown.ts";
 import { batchPage } from "../../review/pages/batch-page.ts";
 import { comparePage } from "../../review/pages/compare-page.ts";
@@ -20,8 +21,8 @@ import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import { comparisonText } from "./compare-text.ts";
 import {
-  batchNamed,
   kitchenFor,
+  lotsNamed,
   printed,
   printedForPrograms,
   printedJson,
@@ -69,9 +70,9 @@ function reviewed(
   }
   if (recipe !== undefined) return compared(options, kitchen, io, recipe, season);
   if (options.words.length > 0) {
-    const found = batchNamed(kitchen.state, options.words.join(" "), season);
+    const found = lotsNamed(kitchen.state, options.words.join(" "), season);
     if (!found.ok) return failed(2, `review: ${found.message}`);
-    return oneBatch(options, kitchen, io, found.batch);
+    return oneBatch(options, kitchen, io, found.lots);
   }
   return season === undefined
     ? allBatches(options, kitchen)
@@ -91,22 +92,24 @@ function oneBatch(
   options: Options,
   { state, nowMs }: ReadKitchen,
   io: ReviewIo,
-  batch: Batch,
+  named: [LotOf, ...LotOf[]],
 ): CommandResult {
+  const [{ batch }] = named;
+  const lots = named.map(({ lot }) => lot);
   const file = optionValue(options, "html");
   if (file !== undefined)
-    return page(options, io, file, inUnits(state, batchPage(state, batch, nowMs)));
+    return page(options, io, file, inUnits(state, batchPage(state, batch, nowMs, lots)));
   const learned = () => learnedOf(state, batch.recipe.id);
   if (isOn(options, "json")) {
     return printedJson({ ...review(state, nowMs, [batch]), learned: learned() });
   }
-  const log = batchLog(state, batch, nowMs);
-  if (isOn(options, "csv")) return printedForPrograms(batchCsv(log));
-  if (isOn(options, "markdown")) return printed(batchMarkdown(log));
+  const logs = lots.map((lot) => batchLog(state, batch, nowMs, lot));
+  if (isOn(options, "csv")) return printedForPrograms(batchCsv(logs));
+  if (isOn(options, "markdown")) return printed(logs.map(batchMarkdown).join("\n"));
   const times = learned().map(({ sentence }) => `  ${sentence}\n`);
   const lengths = times.length > 0 ? `\nHow long it takes here:\n${times.join("")}` : "";
-  const text = `${batchText(log)}\n${timelineText(timelineOf(state, batch, nowMs))}${lengths}`;
-  return printed(text);
+  const line = timelineText(timelineOf(state, batch, nowMs, lots));
+  return printed(`${logs.map(batchText).join("\n")}\n${line}${lengths}`);
 }
 
 function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {
@@ -134,17 +137,10 @@ function wholeSeason(
   const season = seasonOf(state, year, nowMs, learned);
   const file = optionValue(options, "html");
   if (file !== undefined) return page(options, io, file, inUnits(state, seasonPage(season)));
-  const batches = () => batchesOfSeason(state, year);
-  if (isOn(options, "json")) {
-    return printedJson({ season, ...review(state, nowMs, batches()) });
-  }
-  if (isOn(options, "csv")) {
-    return printedForPrograms(batchesCsv(batches().map((batch) => batchLog(state, batch, nowMs))));
-  }
-  if (isOn(options, "markdown")) {
-    const logs = batches().map((batch) => batchLog(state, batch, nowMs));
-    return printed(logs.map(batchMarkdown).join("\n"));
-  }
+  const all = () => review(state, nowMs, batchesOfSeason(state, year));
+  if (isOn(options, "json")) return printedJson({ season, ...all() });
+  if (isOn(options, "csv")) return printedForPrograms(batchesCsv(all().batches));
+  if (isOn(options, "markdown")) return printed(all().batches.map(batchMarkdown).join("\n"));
   return printed(seasonText(season));
 }
 
@@ -155,8 +151,8 @@ function compared(
   said: string,
   season: number | undefined,
 ): CommandResult {
-  if (isOn(options, "csv") || isOn(options, "markdown")) {
-    return failed(2, "review: --compare goes with --json or --html, or prints text");
+  if (isOn(options, "markdown")) {
+    return failed(2, "review: --compare goes with --json, --html or --csv, or prints text");
   }
   const made = new Map(shownBatches(state).map(({ recipe }) => [recipe.id, recipe]));
   const recipe = findRecipe(made.values(), said);
@@ -169,5 +165,6 @@ function compared(
   const file = optionValue(options, "html");
   if (file !== undefined) return page(options, io, file, inUnits(state, comparePage(comparison)));
   if (isOn(options, "json")) return printedJson(comparison);
+  if (isOn(options, "csv")) return printedForPrograms(comparisonCsv(comparison));
   return printed(comparisonText(comparison));
 }

@@ -3,9 +3,10 @@
 import { jarsInWords } from "../../review/pages/season-page.ts";
 import { counted } from "../../review/report-words.ts";
 import type { Season } from "../../review/season.ts";
+import { varietyText } from "./compare-text.ts";
 
 export function seasonText(season: Season): string {
-  const { year, batches, verdicts, methods, deviations, lost, learned, use } = season;
+  const { year, batches, verdicts, methods, deviations, lost, learned, varieties, use } = season;
   const records = Object.entries(verdicts).map(([verdict, count]) => `${count} ${verdict}`);
   const lines = [
     `The season of ${year}: ${counted(batches, "batch")} (${records.join(", ") || "none"})`,
@@ -31,6 +32,8 @@ export function seasonText(season: Season): string {
     `Jars lost: ${lost.failed} did not seal, ${lost.broken} broke, ${lost.discarded} thrown out, ` +
       `${lost.spoiled} spoiled when opened`,
   );
+  if (varieties.length > 0) lines.push("", "Varieties");
+  for (const one of varieties) lines.push(`  ${one.title},${varietyText(one).slice(1)}`);
   if (learned.length > 0) lines.push("", "Learned", ...learned.map((one) => `  ${one.sentence}`));
   if (use.length > 0) lines.push("", "Eaten, and next year");
   for (const one of use) {

@@ -42,8 +42,9 @@ export const JAR_FACTS = {
       const { batch, lot, fill } = fillingOf(state, event.batch);
       if (!batch || !lot || !fill) return false;
       if (fill.state === "waiting") beginStage(fill, event.t);
-      const from = filledFrom(state, batch, fill, event.t);
-      fillTo(lot, event.count, from, idsFor(state, event.ids));
+      const { count, t: at } = event;
+      const filling = { from: filledFrom(state, batch, fill, at), at };
+      fillTo(lot, count, filling, idsFor(state, event.ids));
       if (event.size) batch.jar = event.size;
       markLate(state, batch.id, event, "jars filled");
       const full = batch.jar ? largestLoad(state, batch.jar) : event.count;

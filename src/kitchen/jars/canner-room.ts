@@ -32,6 +32,12 @@ export function loadsOf(state: State, batch: Batch): Load[] {
   return batch.loads.flatMap((id) => state.loads[id] ?? []);
 }
 
+/** The loads of a batch that jars of some of its lots went into. */
+export function loadsWith(state: State, batch: Batch, lots: readonly BatchLot[]): Load[] {
+  const ids = new Set(lots.map(({ id }) => id));
+  return loadsOf(state, batch).filter((load) => load.parts.some((part) => ids.has(part.lot)));
+}
+
 type JarCounts = {
   filled: number;
   processed: number;

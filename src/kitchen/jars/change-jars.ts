@@ -20,12 +20,13 @@ function chosen(jars: readonly Jar[], count: number, numbers: readonly number[] 
 export function fillTo(
   lot: BatchLot,
   count: number,
-  filledFrom: number,
+  { from, at }: { from: number; at: number },
   newId: () => string,
 ): void {
   const standing = readyOf(lot);
   for (const _ of Array.from({ length: Math.max(0, count - standing.length) })) {
-    lot.jars.push({ id: newId(), number: nextNumber(lot), filledFrom });
+    const filled = { filledFrom: from, filledAt: at };
+    lot.jars.push({ id: newId(), number: nextNumber(lot), ...filled });
   }
   const over = new Set(standing.slice(count));
   if (over.size > 0) lot.jars = lot.jars.filter((jar) => !over.has(jar));
@@ -65,7 +66,7 @@ export function putIn(
   { jars, first, numbers, t, newId }: PutIn,
 ): Jar[] {
   const missing = jars - readyOf(lot).length;
-  if (missing > 0) fillTo(lot, jars, t, newId);
+  if (missing > 0) fillTo(lot, jars, { from: t, at: t }, newId);
   const standing = readyOf(lot);
   const into = numbers
     ? standing.filter((jar) => numbers.includes(jar.number))

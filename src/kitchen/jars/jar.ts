@@ -22,6 +22,8 @@ export type Jar = {
   number: number;
   /** When filling it is taken to have begun, kitchen time. */
   filledFrom: number;
+  /** When it was said to be filled, kitchen time. */
+  filledAt: number;
   /** The load it went into. */
   load?: string;
   seal?: "sealed" | "failed";

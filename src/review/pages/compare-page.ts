@@ -1,6 +1,7 @@
 /** Lots side by side as a page, with bars of yield and dots of scores. */
 import { scaleLinear } from "d3-scale";
-import type { Comparison, LotLine } from "../compare.ts";
+import type { Comparison } from "../compare.ts";
+import { type LotLine, sealWords, type VarietyLine } from "../lot-lines.ts";
 import { spanOf } from "../report-words.ts";
 import type { ScoreTable } from "../shelf/tasting.ts";
 import { chart } from "./chart.ts";
@@ -12,14 +13,14 @@ import { element, placed, share } from "./svg.ts";
 const HEIGHT = 28;
 
 export function comparePage(comparison: Comparison): string {
-  const { title, lots, pairs, loose, scores, caution } = comparison;
+  const { title, lots, varieties, pairs, loose, scores, caution } = comparison;
   const sentences = [
     ...pairs.map((pair) => pair.sentence),
     ...loose.map((one) => `${one.count} liked ${one.variety}, without saying over which.`),
   ].map((sentence) => html`<li>${sentence}</li>\n`);
   const body = html`<h1>${title}: lots compared</h1>
 ${yieldChart(lots)}
-${lotTable(lots)}${verdictTable(lots)}<h2>Liked better</h2>
+${lotTable(lots)}${varietyTable(varieties, false)}${verdictTable(lots)}<h2>Liked better</h2>
 ${sentences.length > 0 ? html`<ul>\n${sentences}</ul>` : html`<p>No preferences on record.</p>`}
 ${scores.length > 0 && html`<h2>Scores</h2>`}${scores.map(scoreFigure)}
 <p class="soft">${caution}</p>
@@ -37,6 +38,7 @@ function lotTable(lots: readonly LotLine[]): Markup {
     "Sealed",
     "Did not seal",
     "Pints a pound",
+    "Opened",
     "Hands-on",
   ];
   const rows = lots.map((lot) => [
@@ -48,9 +50,30 @@ function lotTable(lots: readonly LotLine[]): Markup {
     lot.sealed,
     lot.failed,
     lot.pintsPerLb ?? "",
+    lot.opened,
     spanOf(lot.handsOnMinutes),
   ]);
   return table("Lots side by side", heads, rows);
+}
+
+/** Each variety over all its batches, with its recipe where there are several. */
+export function varietyTable(varieties: readonly VarietyLine[], recipes: boolean): Markup {
+  const heads = [
+    ...["Variety", "Lots", "Pounds", "Jars", "Jars a pound", "Seals", "Opened", "Spoiled"],
+    "Hands-on",
+  ];
+  const rows = varieties.map((one) => [
+    [one.variety ?? "no variety", recipes && one.title].filter(Boolean).join(", "),
+    one.lots,
+    one.weightLb ?? "not weighed",
+    `${one.jars}${one.jar ? ` ${one.jar}` : ""}`,
+    one.jarsPerLb ?? "",
+    sealWords(one),
+    one.opened,
+    one.spoiled,
+    spanOf(one.handsOnMinutes),
+  ]);
+  return table("Varieties over all their lots", heads, rows);
 }
 
 function verdictTable(lots: readonly LotLine[]): Markup {

@@ -2,6 +2,7 @@
 
 import { counted } from "../report-words.ts";
 import type { Season } from "../season.ts";
+import { varietyTable } from "./compare-page.ts";
 import { html, type Markup, table } from "./html.ts";
 import { page } from "./page.ts";
 import { deviationWords, idWords, verdictWords } from "./plain-words.ts";
@@ -33,6 +34,8 @@ ${methods(season)}
 ${deviations(season)}
 <h2>Jars lost</h2>
 <p>${lostWords.join(", ")}.</p>
+<h2>Varieties</h2>
+${season.varieties.length > 0 ? varietyTable(season.varieties, true) : html`<p>None.</p>`}
 <h2>Learned about this kitchen's times</h2>
 ${known.length > 0 ? html`<ul>\n${known}</ul>` : html`<p>Nothing yet.</p>`}
 <h2>Eaten, and next year</h2>
