@@ -30,6 +30,8 @@ function recipe(dice: Dice, library: Library): Recipe {
 export function scenario(dice: Dice, library: Library): string[] {
   const first = recipe(dice, library);
   const args = [first.id];
+  // Named again, it is a further lot in the same pots.
+  while (args.length < 3 && dice.chance(0.3)) args.push(first.id);
   if (dice.chance(0.3)) args.push(recipe(dice, library).id);
   args.push("--altitude", `${altitude(dice)}ft`, "--from", dice.pick(MORNINGS));
   if (first.jars.length > 0 && dice.chance(0.5)) args.push("--jar", dice.pick(first.jars));

@@ -3,7 +3,8 @@ import { isDeepStrictEqual } from "node:util";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
-import { countTrouble, jarCounts } from "../../src/kitchen/jars/canner-room.ts";
+import { lotCounts, lotTrouble } from "../../src/kitchen/jars/canner-room.ts";
+import type { BatchLot } from "../../src/kitchen/jars/jar.ts";
 import type { Batch, State } from "../../src/kitchen/state.ts";
 import { keepSnapshot, readSnapshot } from "../../src/session/reading/snapshot.ts";
 import { slowJars, slowLateness, slowTimers } from "./slow-counts.ts";
@@ -112,26 +113,52 @@ export function rangInTime(rows: readonly Row[], slowMs: number, stallMs: number
   }
 }
 
+/** Every jar of a batch has one number, one place and no more room than its canner has. */
+export function eachJarOnce(state: State, batch: Batch): void {
+  for (const { id, jars } of batch.lots) {
+    const numbers = jars.flatMap(({ number }) => (number > 0 ? [number] : []));
+    const once = new Set(numbers).size === numbers.length;
+    must("a jar's number is given once", once, () => `${id}: ${numbers.join()}`);
+    const lost = jars.filter(({ load }) => load !== undefined && !batch.loads.includes(load));
+    must("a jar is in a load of its batch", lost.length === 0, () => `${id}: ${lost.length} lost`);
+  }
+  for (const load of batch.loads.flatMap((id) => state.loads[id] ?? [])) {
+    const parts = load.parts.map(({ lot }) => lot);
+    must("a lot is in a load once", new Set(parts).size === parts.length, () => parts.join());
+  }
+}
+
 export function jarsAddUp(state: State, batch: Batch, rows: readonly Row[], now: number): void {
-  const counts = jarCounts(state, batch);
+  eachJarOnce(state, batch);
+  for (const lot of batch.lots) lotAddsUp(state, batch, lot, rows, now);
+}
+
+function lotAddsUp(
+  state: State,
+  batch: Batch,
+  lot: BatchLot,
+  rows: readonly Row[],
+  now: number,
+): void {
+  const counts = lotCounts(state, batch, lot);
   const broken = Object.entries(counts).filter(([, count]) => count < 0);
-  must("no count is below none", broken.length === 0, () => `${batch.id} ${broken.join()}`);
+  must("no count is below none", broken.length === 0, () => `${lot.id} ${broken.join()}`);
   const again = rows.some((row) => row.type === "disposed" && row.what === "reprocess");
-  const slow = slowJars(rows, batch.id);
+  const slow = slowJars(rows, lot.id);
   must("filled jars are those reported", again || slow.filled === counts.filled, () => {
-    return `${batch.id}: ${counts.filled} in the log, ${slow.filled} by the reports`;
+    return `${lot.id}: ${counts.filled} in the log, ${slow.filled} by the reports`;
   });
   const gone = slow.brokenBefore + slow.brokenAfter;
   must("broken jars are those reported", again || gone === counts.broken, () => {
-    return `${batch.id}: ${counts.broken} in the log, ${gone} by the reports`;
+    return `${lot.id}: ${counts.broken} in the log, ${gone} by the reports`;
   });
   if (batch.state !== "complete" || !batch.option) return;
-  const trouble = countTrouble(state, batch);
-  const told = batchDeviations(state, batch, now).some((one) => one.code === "jar-count");
-  must("jar counts add up, or the log says not", !trouble || told, () => `${batch.id} ${trouble}`);
+  const trouble = lotTrouble(state, batch, lot);
+  const told = batchDeviations(state, batch, now, lot).some((one) => one.code === "jar-count");
+  must("jar counts add up, or the log says not", !trouble || told, () => `${lot.id} ${trouble}`);
   if (told || rows.some((row) => row.type === "disposed")) return;
   const left = slow.loaded - slow.brokenAfter - slow.failed;
   must("what was loaded sealed, failed or broke", left === counts.sealed, () => {
-    return `${batch.id}: ${counts.sealed} sealed, not ${left}`;
+    return `${lot.id}: ${counts.sealed} sealed, not ${left}`;
   });
 }

@@ -74,7 +74,7 @@ export const JAR_FACTS = {
     evolve(state, event): boolean {
       const lot = lotOf(state, event.batch);
       if (!lot) return false;
-      takeReady(lot, { what: "set-aside", at: event.t }, event.count, event.jars);
+      takeReady(lot, { what: "set-aside", at: event.t }, takenBy(state, event));
       return true;
     },
   }),
@@ -87,7 +87,7 @@ export const JAR_FACTS = {
       if (!batch || !lot) return false;
       const gone = { what: "broken", at: event.t } as const;
       const inside = lastPart(state, batch, lot);
-      if (readyOf(lot).length > 0 || !inside) takeReady(lot, gone, event.count, event.jars);
+      if (readyOf(lot).length > 0 || !inside) takeReady(lot, gone, takenBy(state, event));
       else {
         const jars = jarsIn(state, inside.load, inside.part);
         takeOff(jars, gone, event.count, event.jars);
@@ -178,6 +178,10 @@ export const JAR_FACTS = {
     },
   }),
 };
+
+function takenBy(state: State, { count, jars }: { count: number; jars?: number[] | undefined }) {
+  return { count, numbers: jars ?? [], newId: idsFor(state) };
+}
 
 function fillingOf(state: State, id: string) {
   const batch = batchOfLot(state, id);

@@ -36,10 +36,14 @@ export function fillTo(
 export function takeReady(
   lot: BatchLot,
   gone: Gone,
-  count: number,
-  numbers?: readonly number[],
+  { count, numbers, newId }: { count: number; numbers?: readonly number[]; newId: () => string },
 ): void {
-  for (const jar of chosen(readyOf(lot).toReversed(), count, numbers)) jar.gone = gone;
+  const taken = chosen(readyOf(lot).toReversed(), count, numbers);
+  for (const jar of taken) jar.gone = gone;
+  // A last jar that is not full is set aside without having been counted.
+  for (let missing = count - taken.length; missing > 0; missing -= 1) {
+    lot.jars.push({ id: newId(), number: 0, filledFrom: gone.at, gone });
+  }
 }
 
 /** Whether jars stand filled under all of these numbers; older journals name none. */

@@ -6,6 +6,7 @@ import { earlierWriter, type Ids } from "./jar-ids.ts";
 /** How many ids an event may use up where it names none. */
 function usedBy(event: KitchenEvent): number {
   if (event.type === "jars-filled") return event.ids ? 0 : event.count;
+  if (event.type === "set-aside" || event.type === "jar-broken") return event.count;
   if (event.type !== "loaded") return 0;
   return event.parts.reduce((sum, part) => sum + (part.numbers ? 0 : part.jars), 0);
 }
