@@ -42,7 +42,7 @@ export function takeReady(
   for (const jar of taken) jar.gone = gone;
   // A last jar that is not full is set aside without having been counted.
   for (let missing = count - taken.length; missing > 0; missing -= 1) {
-    lot.jars.push({ id: newId(), number: 0, filledFrom: gone.at, gone });
+    lot.jars.push({ id: newId(), number: 0, filledFrom: gone.at, filledAt: gone.at, gone });
   }
 }
 
