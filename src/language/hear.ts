@@ -97,6 +97,8 @@ function heardIn(words: string, context: Context, models: Models): Read {
   if (told && anew.reading === "sure") return { ...heard, commands: lost };
   const [unsaid] = commands.flatMap((one) => doubtTakenBack(one, { ...said, text: words }) ?? []);
   if (unsaid) return { ...heard, otherwise: unsaid };
+  const number = commands.some(isBareNumber) && context.question === undefined;
+  if (number) return { ...heard, otherwise: { strength: "trace", about: "boil", text: words } };
   const sure = heard.reading === "sure";
   const evidence = doubtIn(said, { frame, intents }, answered, sure);
   if (evidence === undefined) {
@@ -159,6 +161,11 @@ const FALLEN_BY = new RegExp(
     "past|since|quarter|half|gas|fuel|tank" +
     ")\\b",
 );
+
+/** "One ninety": with nothing asked it may be what a thermometer or a gauge shows. */
+function isBareNumber({ intent, slots }: Command): boolean {
+  return intent === "answer" && "value" in slots && typeof slots.value === "number";
+}
 
 function isHarmless({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "harmless";

@@ -160,6 +160,15 @@ describe("words that fit nothing", () => {
     expect(batch.verdict).toBe("as-tested");
   });
 
+  it.each(["190", "one ninety", "a hundred and ninety"])(
+    "are a bare number, too, which a thermometer may show: %s",
+    async (number) => {
+      const { asked, batch } = await boiled(`+0:05 ${number}\n${rest("yes")}`);
+      expect(asked.some((text) => text.includes(`I heard "${number}"`))).toBe(true);
+      expect(batch.heard).toMatchObject([{ strength: "trace", asked: true, answered: "well" }]);
+    },
+  );
+
   it("are not settled by an answer to a question that was shown before them", async () => {
     const late = rest("what now").replace("what now", "the water is dancing funny\n+0:00 yes");
     const { asked, batch } = await boiled(`+0:05 it's spitting all over\n${late}`);
