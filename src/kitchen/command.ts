@@ -229,11 +229,14 @@ export type SlotsOf = {
   "was-away": { minutes?: number };
   /** Something put into the food or the jars that is not in the recipe. */
   added: { food: string; amount?: string };
-  /** What a brine, a syrup or jars were stretched or topped up with. */
-  "topped-up": { with: string };
+  /** What was stretched or topped up, and with what: `brew` where it was what is poured. */
+  "topped-up": { with: string; brew?: "named" | "it" };
+  /** What is poured over ran out, and more of it is made; `count` jars were filled before. */
+  "brew-made": Targeted & { count?: number };
   /** `boiling` where it was read at a full boil. */
   temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
-  "jars-filled": Targeted & { count?: number; size?: SpokenJarSize };
+  /** `brew` where it was asked how many hold one that ran out; `not` is a count that was wrong. */
+  "jars-filled": Targeted & { count?: number; size?: SpokenJarSize; brew?: number; not?: number };
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */
   "seal-failed": Targeted & { count?: number; jars?: number[]; othersSealed?: true };

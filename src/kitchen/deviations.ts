@@ -2,6 +2,8 @@
  * Where what happened departs from what the recipe asks. Deviations are worked out from the
  * record each time, so a corrected time corrects them; only dispositions are written.
  */
+import type { CriticalFactor } from "../recipe/recipe.ts";
+import { brewStages } from "./jars/brews.ts";
 import { loadsOf, lotTrouble } from "./jars/canner-room.ts";
 import type { BatchLot } from "./jars/jar.ts";
 import { loadDeviations } from "./loads/load-deviations.ts";
@@ -14,6 +16,7 @@ import {
 } from "./loads/stage-deviations.ts";
 import { runOfRole } from "./owners.ts";
 import { applies } from "./questions/factor-questions.ts";
+import { answerOf, roundsOf, touchedBy, touches } from "./questions/rounds.ts";
 import { potOf } from "./spoken-names.ts";
 import { isOver } from "./stage-run.ts";
 import { rulesOf } from "./stages/kinds.ts";
@@ -31,8 +34,11 @@ export function batchDeviations(
   lot?: BatchLot,
 ): Deviation[] {
   const isIts = (part: LoadPart) => part.batch === batch.id && (!lot || part.lot === lot.id);
+  const isOfIts = ({ only }: Deviation) => {
+    return !lot || !only || lot.jars.some((jar) => touches(only, lot, jar));
+  };
   const list = [
-    ...ownDeviations(state, batch, now),
+    ...ownDeviations(state, batch, now).filter(isOfIts),
     ...countDeviations(state, batch, lot ? [lot] : batch.lots),
     ...loadsOf(state, batch).flatMap((load) => {
       return loadDeviations(state, load, load.parts.filter(isIts), now);
@@ -41,25 +47,52 @@ export function batchDeviations(
   return list.sort((a, b) => a.at - b.at);
 }
 
-/** Those of a batch's own stages, pots and food, which touch every jar of it. */
-export function ownDeviations(state: State, batch: Batch, now: number): Deviation[] {
+/** Those of a batch's own stages, pots and food. */
+function ownDeviations(state: State, batch: Batch, now: number): Deviation[] {
   return [
     ...stageDeviations(batch, now),
     ...warmReadings(batch),
     ...factorDeviations(batch),
+    ...jarDeviations(batch),
     ...kitchenDeviations(state, batch, now),
-    ...batch.changes.map(({ at, detail }) => deviation("ingredient-changed", null, at, detail)),
+    ...batch.changes.map(({ at, detail, brew }): Deviation => {
+      const changed = deviation("ingredient-changed", null, at, detail);
+      return brew === undefined ? changed : { ...changed, only: { brew, after: at } };
+    }),
     ...batch.late.map(lateDeviation),
   ];
 }
 
+/** Those of its stages; of several brews, each touches its own jars. */
 function stageDeviations(batch: Batch, now: number): Deviation[] {
-  return batch.stages.flatMap((run) => {
-    if (run.state !== "skipped") return [...potDeviations(run), ...windowDeviations(run, now)];
-    if (run.spec.optional === true) return potDeviations(run);
-    const left = deviation("skipped", run.id, run.endedAt ?? now, `${run.spec.title} left out`);
-    return [left, ...potDeviations(run)];
+  if (batch.poured.length === 0) return batch.stages.flatMap((run) => runDeviations(run, now));
+  const pots = brewStages(batch);
+  const others = batch.stages.filter((run) => !pots.includes(run));
+  const brews = [...batch.poured, pots].flatMap((runs, brew) => {
+    return runs
+      .flatMap((run) => runDeviations(run, now))
+      .map((one) => ({ ...one, only: { brew } }));
   });
+  return [...brews, ...others.flatMap((run) => runDeviations(run, now))];
+}
+
+function runDeviations(run: StageRun, now: number): Deviation[] {
+  if (run.state !== "skipped") return [...potDeviations(run), ...windowDeviations(run, now)];
+  if (run.spec.optional === true) return potDeviations(run);
+  const left = deviation("skipped", run.id, run.endedAt ?? now, `${run.spec.title} left out`);
+  return [left, ...potDeviations(run)];
+}
+
+/** What was denied of some jars alone. */
+function jarDeviations(batch: Batch): Deviation[] {
+  const said = new Map<string, Deviation>();
+  for (const jar of batch.lots.flatMap(({ jars }) => jars)) {
+    for (const { factor, at } of jar.denied ?? []) {
+      const only = { denied: { factor, at } };
+      said.set(`${factor} ${at}`, { ...deniedFactor(batch, factor, at), only });
+    }
+  }
+  return [...said.values()];
 }
 
 /** A brine or syrup that lost its boil, or was taken off before its time. */
@@ -79,27 +112,42 @@ function potDeviations(run: StageRun): Deviation[] {
 }
 
 function factorDeviations(batch: Batch): Deviation[] {
-  const list: Deviation[] = [];
-  for (const factor of batch.recipe.critical) {
-    if (!applies(batch, factor)) continue;
-    const said = batch.confirmed.find((one) => one.factor === factor.id);
-    const asking = batch.stages.find((run) => run.spec.asks.includes(factor.id));
-    const stage = asking?.id ?? null;
-    for (const { factor: id, at, held } of batch.reopened) {
-      if (id !== factor.id) continue;
+  return batch.recipe.critical.flatMap((factor) => {
+    if (!applies(batch, factor)) return [];
+    const rounds = roundsOf(batch, factor);
+    return rounds.flatMap((round) => {
+      const only = rounds.length > 1 ? touchedBy(batch, factor, round) : undefined;
+      const list = roundDeviations(batch, factor, round);
+      return only ? list.map((one) => ({ ...one, only })) : list;
+    });
+  });
+}
+
+/** What departed in one factor as it was said of one brew or one filling. */
+function roundDeviations(batch: Batch, { id }: CriticalFactor, round: number): Deviation[] {
+  const said = answerOf(batch, id, round);
+  const asking = askingStage(batch, id);
+  const stage = asking?.id ?? null;
+  const list = batch.reopened
+    .filter((one) => one.factor === id && one.round === round)
+    .map(({ at, held }) => {
       const now = held === null ? "then in doubt" : "then denied";
-      list.push(deviation("contradicted", stage, at, `${id}: confirmed, ${now}`));
-    }
-    if (said?.held) continue;
-    if (said) {
-      const code = factor.id === "headspace" ? "headspace" : "critical-unrecorded";
-      list.push(deviation(code, stage, said.at, `${factor.id}: answered no`));
-    } else if (asking && isOver(asking) && batch.state === "complete") {
-      const at = asking.endedAt ?? batch.endedAt ?? batch.begunAt;
-      list.push(deviation("critical-unrecorded", stage, at, `${factor.id}: nobody confirmed it`));
-    }
-  }
-  return list;
+      return deviation("contradicted", stage, at, `${id}: confirmed, ${now}`);
+    });
+  if (said?.held) return list;
+  if (said) return [...list, deniedFactor(batch, id, said.at)];
+  if (!asking || !isOver(asking) || batch.state !== "complete") return list;
+  const at = asking.endedAt ?? batch.endedAt ?? batch.begunAt;
+  return [...list, deviation("critical-unrecorded", stage, at, `${id}: nobody confirmed it`)];
+}
+
+function deniedFactor(batch: Batch, id: string, at: number): Deviation {
+  const code = id === "headspace" ? "headspace" : "critical-unrecorded";
+  return deviation(code, askingStage(batch, id)?.id ?? null, at, `${id}: answered no`);
+}
+
+function askingStage(batch: Batch, id: string): StageRun | undefined {
+  return batch.stages.find((run) => run.spec.asks.includes(id));
 }
 
 function countDeviations(state: State, batch: Batch, lots: readonly BatchLot[]): Deviation[] {

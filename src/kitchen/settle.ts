@@ -5,6 +5,7 @@
 
 import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
 import { isDueOf } from "./due-key.ts";
+import { brewStages, isUnpoured } from "./jars/brews.ts";
 import { cannerOf, capacity } from "./jars/canner-room.ts";
 import { again, allFilled, ready } from "./jars/lots.ts";
 import { openLoad } from "./loads/open-load.ts";
@@ -145,9 +146,11 @@ function foodReadyAt(batch: Batch, run: StageRun): number | undefined {
 
 /** Everything up to the seal check is done, and no jar waits for a canner. */
 function isBatchOver(state: State, batch: Batch): boolean {
-  const before = batch.stages.filter(
-    (run) => !isOfCanner(run.spec) && rulesOf(run.spec).ends !== "date",
-  );
+  const unpoured = isUnpoured(batch) ? brewStages(batch) : [];
+  const before = batch.stages.filter((run) => {
+    if (isOfCanner(run.spec) || rulesOf(run.spec).ends === "date") return false;
+    return !unpoured.includes(run);
+  });
   if (!before.every(isOver)) return false;
   if (!batch.option) return true;
   if (ready(batch) > 0 || again(batch) > 0 || !allFilled(batch)) return false;

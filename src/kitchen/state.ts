@@ -70,10 +70,17 @@ export type StageRun = {
   endedShort?: boolean;
 };
 
-type Confirmation = { factor: string; held: boolean; at: number; value?: number };
+/** `round`: which brew or which filling it was said of, 0 the first (`questions/rounds.ts`). */
+type Confirmation = { factor: string; held: boolean; at: number; value?: number; round: number };
 
 /** A factor whose answer was taken back; `held` is what was said then. */
-type Reopened = { factor: string; at: number; saidAt: number; held: boolean | null };
+type Reopened = {
+  factor: string;
+  at: number;
+  saidAt: number;
+  held: boolean | null;
+  round: number;
+};
 
 export type Measurement = { at: number; what: string; value: number; unit: string };
 
@@ -83,6 +90,21 @@ export type Deviation = {
   at: number;
   detail: string;
   disposition: Disposition;
+  /** Where it touches some jars of its batch only. */
+  only?: Touched;
+};
+
+/**
+ * Jars that something touches: those of a load, of a lot, of a brew, told of after a moment, of the
+ * lots of a round, or those of which a factor was denied.
+ */
+export type Touched = {
+  load?: string;
+  lot?: string;
+  brew?: number;
+  after?: number;
+  round?: number;
+  denied?: { factor: string; at: number };
 };
 
 export type Batch = {
@@ -102,6 +124,8 @@ export type Batch = {
   state: "running" | "held" | "complete" | "abandoned";
   endedAt?: number;
   stages: StageRun[];
+  /** The stages of brews that ran out, as they were when the next was made. */
+  poured: StageRun[][];
   loads: string[];
   /** Words that raised a doubt about its food before any canner was lit for it. */
   heard: HeardDoubt[];
@@ -111,7 +135,8 @@ export type Batch = {
   holds: { from: number; to?: number }[];
   readings: Measurement[];
   notes: { at: number; text: string; late: boolean }[];
-  changes: { at: number; detail: string }[];
+  /** Of all its jars, or of those only that were filled after it with one brew. */
+  changes: { at: number; detail: string; brew?: number }[];
   disposed: { code: string; what: Disposition; at: number; count: number | null }[];
   /** Reports written well after they happened. */
   late: { at: number; written: number; what: string }[];
@@ -124,6 +149,8 @@ export type LoadPart = {
   batch: string;
   /** When its first jar was filled, and how many minutes it was allowed to stand. */
   stood: { from: number; mayMinutes: number };
+  /** What was tested for its jars, where it is not what the load was opened for. */
+  terms?: ProcessTerms;
 };
 
 export type Load = {

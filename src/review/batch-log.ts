@@ -193,7 +193,7 @@ export function batchLog(
     readings: readings
       .sort((a, b) => a.at - b.at)
       .map(({ at, what, value, unit }) => ({ at: iso(state, at), what, value, unit })),
-    deviations: deviations.map((one) => ({ ...one, at: iso(state, one.at) })),
+    deviations: deviations.map(({ only: _, ...one }) => ({ ...one, at: iso(state, one.at) })),
     notes: batch.notes.map(({ at, text }) => ({ at: iso(state, at), text })),
     heard: (loads.length > 0 ? loads : [batch]).flatMap((one) => heardOf(state, one)),
     ...judged,
@@ -250,7 +250,10 @@ export function stagesInOrder(batch: Batch, loads: readonly Load[]): PlacedRun[]
   let loadsDone = loads.length === 0;
   for (const run of batch.stages) {
     if (!isOfCanner(run.spec) || !batch.option || loads.length === 0) {
-      placed.push({ id: run.id, run, load: null });
+      const brews = batch.poured.flatMap((runs) => runs.find(({ id }) => id === run.id) ?? []);
+      [...brews, run].forEach((one, index) => {
+        placed.push({ id: index === 0 ? run.id : `${run.id}-${index + 1}`, run: one, load: null });
+      });
     } else if (!loadsDone) {
       loadsDone = true;
       loads.forEach((load, index) => {

@@ -2,16 +2,17 @@
  * What the record says about a batch: whether its process was done as tested, and why not. It
  * speaks only about the record, never about the food.
  */
-import { batchDeviations, ownDeviations } from "../kitchen/deviations.ts";
+import { batchDeviations } from "../kitchen/deviations.ts";
+import { brewStages, holds } from "../kitchen/jars/brews.ts";
 import { loadsOf } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot, Jar } from "../kitchen/jars/jar.ts";
-import { isEmptied, type LotOf, tally } from "../kitchen/jars/lots.ts";
+import { isEmptied, type LotOf, liveLots } from "../kitchen/jars/lots.ts";
 import { dialDoubt } from "../kitchen/loads/gauge-target.ts";
-import { loadDeviations } from "../kitchen/loads/load-deviations.ts";
 import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
 import { againstMemory } from "../kitchen/questions/guide.ts";
 import { openDoubts } from "../kitchen/questions/heard-doubts.ts";
+import { touches } from "../kitchen/questions/rounds.ts";
 import { sealedName, sealedOver } from "../kitchen/questions/sealed-lines.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, Deviation, Load, State } from "../kitchen/state.ts";
@@ -106,7 +107,7 @@ export function judgeSealed(state: State, ids: readonly string[]): Judged | unde
   return { verdict: denied ? "not-as-tested" : "unfinished", reasons };
 }
 
-/** Codes of a batch's own record that mean its process cannot be called as tested. */
+/** Codes that mean its process cannot be called as tested. */
 const AGAINST: ReadonlySet<string> = new Set([
   "critical-unrecorded",
   "headspace",
@@ -115,9 +116,11 @@ const AGAINST: ReadonlySet<string> = new Set([
   "contradicted",
 ]);
 
-/** What in a batch's own record, apart from its loads, counts against calling it as tested. */
+/** What, apart from the processes of its loads, counts against calling it as tested. */
 export function againstBatch(deviations: readonly Deviation[]): string[] {
   return deviations.flatMap((one) => {
+    // Jars put in with others, whose own tested time was not met.
+    if (one.code === "process-short" && one.only?.lot) return [`${one.code}: ${one.detail}`];
     // An altitude that was doubted and confirmed is only a doubt; one nobody vouches for is not an
     // altitude.
     const nowhere = one.code === "altitude-doubt" && one.disposition === "undecided";
@@ -126,35 +129,69 @@ export function againstBatch(deviations: readonly Deviation[]): string[] {
 }
 
 /** Stages that were left out although the recipe was tested with them. */
-function leftOut({ stages }: Batch): string[] {
-  return stages
+function leftOut(batch: Batch, jars: readonly JarOf[]): string[] {
+  const pots = brewStages(batch);
+  const touched = ({ jar }: JarOf, brew: number) => batch.poured.length === 0 || holds(jar, brew);
+  const brews = [...batch.poured, pots].flatMap((runs, brew) => {
+    return jars.some((one) => touched(one, brew)) ? runs : [];
+  });
+  const others = batch.stages.filter((run) => !pots.includes(run));
+  return [...(jars.length > 0 ? brews : pots), ...others]
     .filter(({ state, spec }) => state === "skipped" && rulesOf(spec).date === null)
     .map(({ spec }) => `skipped: ${spec.title} left out`);
 }
 
+type JarOf = { lot: BatchLot; jar: Jar };
+
 /**
- * The verdict on a batch or on one lot of it: its worst load's, and its critical factors'.
- * `deviations` are those of the batch or of the lot.
+ * The verdict on a batch or on one lot of it: that of its worst jar, with counts where not all are
+ * alike. `deviations` are those of the batch or of the lot.
  */
 export function judgeBatch(
   state: State,
   batch: Batch,
-  deviations: Deviation[],
+  deviations: readonly Deviation[],
   lot?: BatchLot,
 ): Judged {
   const given = batch.state === "abandoned" || lot?.abandonedAt !== undefined;
   if (given) return { verdict: "unfinished", reasons: ["abandoned"] };
   if (!batch.option) return judgeWithout(batch);
-  const loads = loadsOf(state, batch).filter((load) =>
-    load.parts.some((part) => {
-      if (part.batch !== batch.id || (lot && part.lot !== lot.id)) return false;
-      const { jars, again } = tally(state, load, part);
-      return jars > again;
-    }),
-  );
+  const lots = lot ? [lot] : liveLots(batch);
+  const jars = lots.flatMap((one) => one.jars.map((jar) => ({ lot: one, jar })));
+  const worst = judgeJars(state, batch, jars, deviations);
+  if (worst.verdict === "as-tested" || batch.state !== "complete") return worst;
+  const kept = jars.filter(({ jar }) => jar.load !== undefined && jar.gone === undefined);
+  const judge = jarJudge(state, batch, deviations);
+  const good = kept.filter((one) => judge(one.lot, one.jar).verdict === "as-tested").length;
+  if (good === 0 || good === kept.length) return worst;
+  const [first = "", ...others] = worst.reasons;
+  return {
+    verdict: worst.verdict,
+    reasons: [`${good} as tested, ${kept.length - good} not: ${first}`, ...others],
+  };
+}
+
+/** The verdict on jars of one batch together: that of the worst of them. */
+function judgeJars(
+  state: State,
+  batch: Batch,
+  jars: readonly JarOf[],
+  deviations: readonly Deviation[],
+): Judged {
+  const loaded = jars.filter(({ jar }) => jar.load !== undefined && jar.gone?.what !== "again");
+  const whole = loaded.filter(({ jar }) => jar.gone?.what !== "broken");
+  const its = [whole, loaded, jars].find((list) => list.length > 0) ?? [];
+  const loads = loadsOf(state, batch).filter((load) => {
+    return load.parts.some((part) => {
+      return loaded.some(({ lot, jar }) => lot.id === part.lot && jar.load === load.id);
+    });
+  });
   const judged = loads.map((load) => judgeLoad(state, load));
   const reasons = judged.flatMap((one) => (one.verdict === "not-as-tested" ? one.reasons : []));
-  reasons.push(...againstBatch(deviations), ...leftOut(batch));
+  const touching = deviations.filter(({ only }) => {
+    return !only || its.some(({ lot, jar }) => touches(only, lot, jar));
+  });
+  reasons.push(...againstBatch(touching), ...leftOut(batch, its));
   if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
   if (batch.state !== "complete") {
     return { verdict: "unfinished", reasons: ["the batch is still running"] };
@@ -162,7 +199,7 @@ export function judgeBatch(
   if (judged.length === 0) return { verdict: "not-as-tested", reasons: ["no jars were processed"] };
   const unheard = judged.find(({ verdict }) => verdict === "unfinished");
   if (unheard) return unheard;
-  const sealed = judgeSealed(state, [batch.id, ...batch.loads]);
+  const sealed = judgeSealed(state, [batch.id, ...loads.map(({ id }) => id)]);
   if (sealed) return sealed;
   const terms = loads[0]?.terms;
   const source = terms ? [`the whole ${terms.minutes} minutes, by ${terms.source}`] : [];
@@ -181,28 +218,28 @@ function judgeWithout(batch: Batch): Judged {
 }
 
 /**
- * The verdict on one jar: the worst of its pots, its filling, its load and itself. Of a jar that
- * went through no canner, that of its lot.
+ * Judges the jars of a batch one by one: each is as good as the worst of its brew, its filling, its
+ * load and itself. A jar that went through no canner is judged as its lot is.
  */
+export function jarJudge(
+  state: State,
+  batch: Batch,
+  deviations: readonly Deviation[],
+): (lot: BatchLot, jar: Jar) => Judged {
+  const known = new Map<string, Judged>();
+  return (lot, jar) => {
+    if (!batch.option || jar.load === undefined) return judgeBatch(state, batch, deviations, lot);
+    const { load, brew, brewFrom, filledAt, denied } = jar;
+    const key = JSON.stringify([lot.id, load, brew, brewFrom, filledAt, denied]);
+    const judged = known.get(key) ?? judgeJars(state, batch, [{ lot, jar }], deviations);
+    known.set(key, judged);
+    return judged;
+  };
+}
+
+/** The verdict on one jar. */
 export function judgeJar(state: State, { batch, lot }: LotOf, jar: Jar, now: number): Judged {
-  const load = jar.load === undefined ? undefined : state.loads[jar.load];
-  if (!batch.option || !load) {
-    return judgeBatch(state, batch, batchDeviations(state, batch, now, lot), lot);
-  }
-  const parts = load.parts.filter((part) => part.lot === lot.id);
-  const deviations = [
-    ...ownDeviations(state, batch, now),
-    ...loadDeviations(state, load, parts, now),
-  ];
-  const judged = judgeLoad(state, load);
-  const reasons = [...againstBatch(deviations), ...leftOut(batch)];
-  if (judged.verdict === "not-as-tested") reasons.push(...judged.reasons);
-  if (reasons.length > 0) return { verdict: "not-as-tested", reasons: [...new Set(reasons)] };
-  if (batch.state !== "complete") {
-    return { verdict: "unfinished", reasons: ["the batch is still running"] };
-  }
-  if (judged.verdict === "unfinished") return judged;
-  return judgeSealed(state, [batch.id, load.id]) ?? { verdict: "as-tested", reasons: [] };
+  return jarJudge(state, batch, batchDeviations(state, batch, now, lot))(lot, jar);
 }
 
 /** The verdict of a batch with its deviations worked out afresh. */

@@ -1,9 +1,10 @@
 /** Answers as a batch begins: what to expect, and what its time rests on. */
 
 import type { GuideAnswer } from "../kitchen/events.ts";
+import { brewStages } from "../kitchen/jars/brews.ts";
 import { batchOfLot, jarsExpected, lotOf, weightLb } from "../kitchen/jars/lots.ts";
 import { isUncompared } from "../kitchen/questions/guide.ts";
-import { batchName, calledLot, lotName, upper } from "../kitchen/spoken-names.ts";
+import { batchName, calledLot, lotName, potOf, upper } from "../kitchen/spoken-names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
 import { countWords, numberWords } from "../reckon/number-words.ts";
 import { opening } from "./prompts.ts";
@@ -27,6 +28,13 @@ export function addedSentence({ state }: Told, id: string): string {
   const pounds = weightLb(batch);
   const all = pounds === null ? "" : `: ${countWords(pounds, "pound")} in all`;
   return `${upper(calledLot(state, { batch, lot }))} with them${all}.`;
+}
+
+/** Another potful of brine or syrup; what to make of it is said as its stage begins. */
+export function newBrewSentence({ state }: Told, id: string): string {
+  const batch = state.batches[id];
+  const [run] = batch ? brewStages(batch) : [];
+  return run ? `A new pot of ${potOf(run)}; the log keeps its jars apart.` : "";
 }
 
 /** One lot of a batch is given up. */

@@ -23,6 +23,7 @@ import {
   changedSentence,
   givenUpSentence,
   guideSentence,
+  newBrewSentence,
   openingSentence,
 } from "./acknowledge-begin.ts";
 import { warningSentence, withdrawnSentence } from "./acknowledge-corrections.ts";
@@ -63,6 +64,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "batch-begun": (told, { batch }) => openingSentence(told, batch),
   "batch-changed": (told, { batch }) => changedSentence(told, batch),
   "lot-added": (told, { id }) => addedSentence(told, id),
+  "brew-made": (told, { batch }) => newBrewSentence(told, batch),
   "lot-abandoned": (told, { batch }) => givenUpSentence(told, batch),
   "stage-begun": null,
   "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),

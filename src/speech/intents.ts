@@ -23,6 +23,7 @@ import { durationWords } from "./spoken-time.ts";
 import { clocks, overview, whatNext, whatNow, whenDone } from "./telling.ts";
 import { ANY_EMERGENCY, EMERGENCIES } from "./texts/emergencies.ts";
 import { withSource } from "./texts/own-text.ts";
+import { SHORTAGES } from "./texts/shortages.ts";
 import { ANY_TROUBLE, TROUBLES } from "./texts/troubles.ts";
 
 type SpeechOf<I extends Intent> = {
@@ -148,6 +149,10 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   "topped-up": {
     askBack: (slots) => `Was it topped up with ${slots.with}?`,
     answer: () => "Boiling water around the jars is right.",
+  },
+  "brew-made": {
+    askBack: "Are you making another pot of it?",
+    answer: () => withSource(SHORTAGES.brine),
   },
   "was-away": {
     askBack: "Was nobody in the kitchen?",

@@ -148,7 +148,7 @@ describe("a critical factor", () => {
     const kitchen = begun("dilled-green-beans");
     const { batch } = kitchen;
     for (const { id } of batch.recipe.critical) {
-      batch.confirmed.push({ factor: id, held: true, at: at(5) });
+      batch.confirmed.push({ factor: id, held: true, at: at(5), round: 0 });
     }
     const asking = batch.stages.find(({ spec }) => spec.asks.includes("vinegar-5-percent"));
     if (!asking) throw new Error("nothing asks");
@@ -156,7 +156,7 @@ describe("a critical factor", () => {
     batch.state = state;
     const answer = (factor: string, held: boolean | null) => {
       batch.confirmed = batch.confirmed.filter((one) => one.factor !== factor);
-      if (held !== null) batch.confirmed.push({ factor, held, at: at(8) });
+      if (held !== null) batch.confirmed.push({ factor, held, at: at(8), round: 0 });
     };
     return { ...kitchen, asking, answer };
   }
@@ -229,7 +229,7 @@ describe("a critical factor", () => {
   ])("that was taken back stays in the record: %s", (held, detail) => {
     const kitchen = factored();
     const factor = "vinegar-5-percent";
-    kitchen.batch.reopened.push({ factor, held, at: at(40), saidAt: at(5) });
+    kitchen.batch.reopened.push({ factor, held, at: at(40), saidAt: at(5), round: 0 });
     const { id: stage } = kitchen.asking;
     expect(of(kitchen)).toEqual([
       { code: "contradicted", stage, at: at(40), detail, disposition: "carried-on" },

@@ -15,6 +15,7 @@ const REPORTS = [
     "added",
     "boil-lost",
     "boiling",
+    "brew-made",
     "done",
     "gauge",
     "jar-broken",

@@ -31,13 +31,8 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
   switch (question.kind) {
     case "factor":
       return batchesAsked(state, question).map((batch) => {
-        return {
-          type: "confirmed",
-          batch: batch.id,
-          factor: question.detail ?? "",
-          held: yes,
-          t: now,
-        };
+        const fact = { type: "confirmed", batch: batch.id, held: yes, t: now } as const;
+        return { ...fact, factor: question.detail ?? "", ...roundOf(question) };
       });
     case "cover":
     case "still-covered":
@@ -67,6 +62,11 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
   }
 }
 
+/** Which brew or filling an answer is of, where it is not the first. */
+function roundOf({ round = 0 }: Question): { round?: number } {
+  return round > 0 ? { round } : {};
+}
+
 /** The batches whose factor a question is about. */
 export function batchesAsked(state: State, { about, batches }: Question): Batch[] {
   return (batches ?? [about ?? ""]).flatMap((id) => state.batches[id] ?? []);
@@ -87,7 +87,7 @@ function factorValue(
     const chosen = factor?.answer?.type === "choice";
     const held = chosen ? isYes(choice) : factor && isRight(batch, factor, value);
     if (held === undefined) return [];
-    const said = typeof value === "number" ? { value } : {};
+    const said = { ...(typeof value === "number" ? { value } : {}), ...roundOf(question) };
     return [
       { type: "confirmed", batch: batch.id, factor: factor?.id ?? "", held, ...said, t: now },
     ];

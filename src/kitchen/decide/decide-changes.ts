@@ -1,17 +1,31 @@
 /** Deciding on reported departures from the recipe: things added, and time away. */
 
 import { gateAddition } from "../../recipe/foods/addition-gate.ts";
+import { commandOf } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
-import { ready } from "../jars/lots.ts";
+import { brewNow, brewStages, mayBrew } from "../jars/brews.ts";
+import { filledOf, fillingLot, liveLots, ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
+import { batchName, lotName, potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
+import { batchFor } from "./decide-batch.ts";
 import { OWN_COMMAND } from "./decide-corrections.ts";
-import { askWhichBatch, type Deciding, type Decision, done, lookUp, refused } from "./decision.ts";
+import { decideFilled } from "./decide-jars.ts";
+import {
+  askWhichBatch,
+  askYes,
+  type Deciding,
+  type Decision,
+  done,
+  lookUp,
+  refOf,
+  refused,
+} from "./decision.ts";
 
 /** The batches that something can have been put into: those still being filled come first. */
 function ableBatches(state: State): Batch[] {
@@ -49,7 +63,8 @@ export function decideAdded(deciding: Deciding<"added">): Decision {
 export function decideToppedUp(deciding: Deciding<"topped-up">): Decision {
   const { state, wish } = deciding;
   const stuff = wish.command.slots.with;
-  const kettle = activeOwners(state).some((one) => isLoad(one) && isTimed(one));
+  const { brew } = wish.command.slots;
+  const kettle = brew !== "named" && activeOwners(state).some((one) => isLoad(one) && isTimed(one));
   const found = oneOf(deciding);
   if ("outcome" in found) return kettle ? { kind: "tell" } : found.outcome;
   const { batch } = found;
@@ -58,7 +73,50 @@ export function decideToppedUp(deciding: Deciding<"topped-up">): Decision {
   // The recipe's own water is in the brine already: more of it is not the recipe's.
   const ingredients = batch.recipe.ingredients.filter(({ role }) => role !== "water");
   const recipe = { ...batch.recipe, ingredients };
-  return held(deciding, { ...batch, recipe }, stuff, `topped up with ${stuff}`);
+  const its = brew && brewStages(batch).length > 0 ? { brew: brewNow(batch) } : {};
+  return held(deciding, { ...batch, recipe }, stuff, `topped up with ${stuff}`, its);
+}
+
+/** Jars told of so shortly before a brew ran out were all that hold it (our choice). */
+const JUST_TOLD_MS = MINUTE_MS;
+
+/** What is poured over the produce ran out: another brew is made, and asked about as the first. */
+export function decideBrewMade(deciding: Deciding<"brew-made">): Decision {
+  const { state, wish, now } = deciding;
+  const { count } = wish.command.slots;
+  if (!activeOwners(state).some((one) => !isLoad(one) && mayBrew(one))) return { kind: "tell" };
+  const found = batchFor(deciding, mayBrew, "Another pot");
+  if ("outcome" in found) return found.outcome;
+  const { batch } = found;
+  const [pot] = brewStages(batch);
+  const lot = liveLots(batch).findLast(({ jars }) => jars.length > 0) ?? fillingLot(batch);
+  if (!pot || !lot) return { kind: "tell" };
+  const told = Math.max(0, ...lot.jars.map(({ filledAt }) => filledAt));
+  const counted = now - told <= JUST_TOLD_MS;
+  if (isFull(batch) && count === undefined && !counted && !wish.confirmed) {
+    const known = `I have all of ${batchName(batch)} filled.`;
+    return askYes(wish, `${known} Are you making more ${potOf(pot)} for others? Say yes or no.`);
+  }
+  const brew = brewNow(batch);
+  const counting = { command: commandOf("jars-filled", { brew }), chosen: [refOf({ batch, lot })] };
+  const made = { type: "brew-made", batch: batch.id, t: now } as const;
+  if (count !== undefined) {
+    const command = commandOf("jars-filled", { brew, count });
+    const filled = decideFilled({ ...deciding, wish: { ...counting, command } });
+    if (filled.kind !== "done") return filled;
+    return done(...filled.facts, { ...made, counted: true });
+  }
+  const unpoured = runOfRole(batch, "filling")?.state === "waiting";
+  if (counted || unpoured) return done({ ...made, counted: true });
+  const text = `How many jars of ${lotName({ batch, lot })} are filled so far?`;
+  return { kind: "ask", facts: [made], text, wish: counting, expects: "number", choices: [] };
+}
+
+/** Whether every lot has as many jars as were expected. */
+function isFull(batch: Batch): boolean {
+  return liveLots(batch).every((lot) => {
+    return lot.allFilled && filledOf(lot) >= (lot.expectedJars ?? 0);
+  });
 }
 
 /** Checks an addition against the recipe: it is written down as a change, or as no change. */
@@ -67,10 +125,17 @@ function held(
   batch: Batch,
   said: string,
   detail: string,
+  its: { brew?: number } = {},
 ): Decision {
   const gate = gateAddition(batch.recipe, library.tables, said);
   const changed = (why: string): Decision =>
-    done({ type: "ingredient-changed", batch: batch.id, detail: `${detail}: ${why}`, t: now });
+    done({
+      type: "ingredient-changed",
+      batch: batch.id,
+      detail: `${detail}: ${why}`,
+      ...its,
+      t: now,
+    });
   switch (gate.is) {
     case "changes":
       return changed(gate.why);

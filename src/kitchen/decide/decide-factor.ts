@@ -1,12 +1,15 @@
 /** Deciding on what is said about critical factors: confirmed, denied, or taken back. */
 
+import type { CriticalFactor } from "../../recipe/recipe.ts";
 import type { Confirm } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { inStore } from "../jars/change-jars.ts";
+import { readyJars } from "../jars/lots.ts";
 import { batchesOf, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
 import { factorOf, heldBy } from "../questions/factor-questions.ts";
 import { questions, shownQuestion } from "../questions/questions.ts";
+import { answerOf, openRound, roundsOf, touchedBy } from "../questions/rounds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { batchesAsked } from "./decide-answers.ts";
 import { askWhichBatch, askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
@@ -49,7 +52,7 @@ function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const { factor } = confirm;
   const shown = shownQuestion(state);
   if (shown?.kind === "factor" && shown.detail === factor && wish.command.ref === undefined) {
-    return noted(deciding, batchesAsked(state, shown), confirm);
+    return noted(deciding, batchesAsked(state, shown), confirm, shown.round);
   }
   const of = (list: Batch[]) => list.filter((batch) => factorOf(batch, factor) !== undefined);
   const named = wish.chosen
@@ -73,7 +76,7 @@ function confirmed(deciding: Deciding<"factor">, confirm: Confirm): Decision {
   const [question, other] = open;
   if (!question) return put(deciding, confirm);
   if (other && state.asked[question.key] === undefined) return refused(question.text);
-  return noted(deciding, batchesAsked(state, question), confirm);
+  return noted(deciding, batchesAsked(state, question), confirm, question.round);
 }
 
 /**
@@ -102,7 +105,12 @@ function whyNotNow(state: State, { factor: id }: Confirm): string {
 }
 
 /** What is written down about a factor of these batches. */
-function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm): Decision {
+function noted(
+  deciding: Deciding<"factor">,
+  batches: Batch[],
+  confirm: Confirm,
+  asked?: number,
+): Decision {
   const { state, now } = deciding;
   const { factor: id, value } = confirm;
   const facts = batches.flatMap((batch): DatedFact[] => {
@@ -112,19 +120,76 @@ function noted(deciding: Deciding<"factor">, batches: Batch[], confirm: Confirm)
     // "I hope they are new" does not take back an earlier "they are new".
     const known = batch.confirmed.some((one) => one.factor === id && one.held);
     if (held === "unsure" && confirm.leans === "yes" && known) return [];
-    if (held === "unsure") return reopened(state, batch, id, now);
+    if (held === "unsure") return reopened(state, batch, factor, { asked, t: now });
     const said = value === undefined ? {} : { value };
-    return [
-      { type: "confirmed", batch: batch.id, factor: id, held: held === "yes", ...said, t: now },
-    ];
+    if (held === "no" && asked === undefined && ofStanding(batch, factor)) {
+      return [
+        { type: "confirmed", batch: batch.id, factor: id, held: false, standing: true, t: now },
+      ];
+    }
+    return roundsMeant(batch, factor, held, asked).map((one): DatedFact => {
+      const of = one > 0 ? { round: one } : {};
+      const fact = {
+        type: "confirmed",
+        batch: batch.id,
+        factor: id,
+        held: held === "yes",
+      } as const;
+      return { ...fact, ...said, ...of, t: now };
+    });
   });
   return facts.length > 0 ? done(...facts) : refused("Nothing here has that.");
 }
 
-/** A doubt reopens an answer that was given, and leaves open a question that waits. */
-function reopened(state: State, batch: Batch, factor: string, t: number): DatedFact[] {
-  if (batch.confirmed.some((one) => one.factor === factor)) {
-    return [{ type: "factor-reopened", batch: batch.id, factor, t }];
+/**
+ * Which brews or fillings an answer is about: the one whose question waits; where none does, a yes
+ * is about those that were denied, and a no, which only raises a doubt, about all of them.
+ */
+function roundsMeant(
+  batch: Batch,
+  factor: CriticalFactor,
+  held: "yes" | "no",
+  asked: number | undefined,
+): number[] {
+  if (asked !== undefined) return [asked];
+  const rounds = roundsOf(batch, factor);
+  const open = openRound(batch, factor);
+  if (held === "no" && open === undefined) return rounds;
+  const denied = rounds.filter((round) => answerOf(batch, factor.id, round)?.held === false);
+  if (open !== undefined) return [open];
+  return denied.length > 0 ? denied : rounds.slice(-1);
+}
+
+/**
+ * Whether a no is about the jars that stand filled: a yes was given for those in loads, before any
+ * of these was filled.
+ */
+function ofStanding(batch: Batch, factor: CriticalFactor): boolean {
+  const standing = readyJars(batch);
+  const rounds = roundsOf(batch, factor);
+  const last = answerOf(batch, factor.id, rounds.at(-1) ?? 0);
+  if (standing.length === 0 || !last?.held || touchedBy(batch, factor, 0)?.round === undefined) {
+    return false;
+  }
+  return standing.every((jar) => jar.filledAt > last.at);
+}
+
+/** A doubt reopens the answers that were given, and leaves open a question that waits. */
+function reopened(
+  state: State,
+  batch: Batch,
+  { id: factor }: CriticalFactor,
+  { asked, t }: { asked: number | undefined; t: number },
+): DatedFact[] {
+  const round = asked ?? openRound(batch, { id: factor });
+  const given = batch.confirmed.filter((one) => {
+    return one.factor === factor && (round === undefined || one.round === round);
+  });
+  if (given.length > 0) {
+    return given.map(({ round }) => {
+      const of = round > 0 ? { round } : {};
+      return { type: "factor-reopened", batch: batch.id, factor, ...of, t };
+    });
   }
   const open = questions(state).find(({ kind, about, batches, detail }) => {
     return kind === "factor" && detail === factor && (batches ?? [about]).includes(batch.id);
@@ -137,10 +202,11 @@ function changeAnswer({ state, now, wish }: Deciding<"factor">): Decision {
   const { factor: named } = wish.command.slots;
   const answers = [
     ...Object.values(state.batches).flatMap((batch) =>
-      batch.confirmed.map(({ factor, at }) => ({
-        at,
-        fact: { type: "factor-reopened", batch: batch.id, factor, t: now } as const,
-      })),
+      batch.confirmed.map(({ factor, at, round }) => {
+        const of = round > 0 ? { round } : {};
+        const fact = { type: "factor-reopened", batch: batch.id, factor, ...of, t: now } as const;
+        return { at, fact };
+      }),
     ),
     ...Object.values(state.loads).flatMap((load: Load) => {
       const at = load.endAnswer?.at;
@@ -180,8 +246,12 @@ export function confirmedBeside(
     const held = batch && factor && heldBy(batch, factor, confirm);
     if (!held || held === "unsure") return [];
     const { factor: id, value } = confirm;
-    if (held === "yes" && batch.confirmed.some((one) => one.factor === id)) return [];
+    const round = openRound(batch, factor) ?? roundsOf(batch, factor).at(-1) ?? 0;
+    if (held === "yes" && answerOf(batch, id, round)) return [];
     const said = value === undefined ? {} : { value };
-    return [{ type: "confirmed", batch: batch.id, factor: id, held: held === "yes", ...said, t }];
+    const of = round > 0 ? { round } : {};
+    return [
+      { type: "confirmed", batch: batch.id, factor: id, held: held === "yes", ...said, ...of, t },
+    ];
   });
 }

@@ -1,6 +1,7 @@
 import type { JarSize } from "../../recipe/recipe.ts";
 import type { Ref, SlotsOf, SpokenJarSize } from "../command.ts";
 import type { DatedFact } from "../events.ts";
+import { brewing, brewNow } from "../jars/brews.ts";
 import { cannerOf, cannotShare, capacity, loadsOf } from "../jars/canner-room.ts";
 import {
   filledOf,
@@ -16,12 +17,13 @@ import { termsFor } from "../loads/next-load.ts";
 import { lotsOf, namesOnlySort } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
-import { batchName, lotName, upper } from "../spoken-names.ts";
+import { batchName, lotName, potOf, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { expectedJars } from "./decide-batch.ts";
 import {
+  askEither,
   askNumber,
   askWhichBatch,
   askWhichLot,
@@ -135,14 +137,23 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   if (!Number.isInteger(slots.count) || slots.count < 0 || slots.count > MOST_JARS) {
     return refused(`${slots.count} jars can't be right. How many are filled?`);
   }
-  if (slots.count === 0) {
+  const { brew } = slots;
+  if (slots.count === 0 && brew === undefined) {
     return refused(
       "With none filled, nothing is finished. Say how many are filled, or abandon the batch.",
     );
   }
   const tooMany = wish.confirmed ? undefined : farTooMany(found, slots.count, jarOf(slots.size));
   if (tooMany) return askYes(wish, `${tooMany} Is it ${slots.count}? Say yes or no.`);
-  if (stand > 0 && slots.count !== stand && !wish.confirmed) {
+  const heating = brew === undefined ? brewing(batch) : undefined;
+  if (heating && wish.confirmed !== true) {
+    if (wish.confirmed === false) return refused(beforeFilling(batch) ?? `${heating.spec.title}?`);
+    const before = `${upper(potOf(heating))} for the next jars has not boiled yet.`;
+    const what = slots.count === 1 ? "Is it one jar" : `Is it ${slots.count} jars`;
+    return askEither(wish, `${before} ${what} in all, of the one before it? Say yes or no.`);
+  }
+  const of = heating ? brewNow(batch) - 1 : brew;
+  if (!heating && stand > 0 && slots.count !== stand && !wish.confirmed) {
     const known = `I have ${stand} filled of ${lotName(found)}.`;
     return askYes(wish, `${known} Is it ${slots.count} in all? Say yes or no.`);
   }
@@ -158,7 +169,9 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     );
     if (!choice.ok) return refused(`${choice.reason}.`);
   }
-  return done({ type: "jars-filled", batch: lot.id, count: slots.count, size, t: now });
+  const { count } = slots;
+  const its = of === undefined ? {} : { brew: of };
+  return done({ type: "jars-filled", batch: lot.id, count, size, ...its, t: now });
 }
 
 /** Produce yields a quarter more or less than published; over twice that is a slip (our choice). */

@@ -26,7 +26,7 @@ import {
   decideVenting,
   decideWaterLow,
 } from "./decide-canner.ts";
-import { decideAdded, decideToppedUp, decideWasAway } from "./decide-changes.ts";
+import { decideAdded, decideBrewMade, decideToppedUp, decideWasAway } from "./decide-changes.ts";
 import { decideCorrectTime, decideForget, decideRedo, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
 import { decideUnknown, withLoss } from "./decide-heard.ts";
@@ -105,6 +105,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   unknown: decideUnknown,
   added: decideAdded,
   "topped-up": decideToppedUp,
+  "brew-made": decideBrewMade,
   "was-away": decideWasAway,
   undo: decideUndo,
   redo: decideRedo,

@@ -2,8 +2,9 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
+import { brewNow, brewStages, mayBrew } from "../jars/brews.ts";
 import type { BatchLot } from "../jars/jar.ts";
-import { allFilled, batchOfLot, filled, liveLots, lotOf } from "../jars/lots.ts";
+import { allFilled, batchOfLot, filled, liveLots, lotOf, readyJars } from "../jars/lots.ts";
 import { checkDone } from "../loads/check-done.ts";
 import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
@@ -18,6 +19,7 @@ import {
   amount,
   batchId,
   batchOption,
+  count,
   flag,
   type Lot,
   lot,
@@ -76,7 +78,10 @@ export const BATCH_FACTS = {
       const batch = state.batches[event.batch];
       if (!batch || batch.state === "abandoned" || batch.state === "complete") return false;
       if (batch.lots.some((one) => one.id === id)) return false;
-      batch.lots.push(newLot(id, { lot, mark, expectedJars }, event.t));
+      // Answers for jars and lids were given for those that are filled.
+      const rounds = Math.max(0, ...batch.lots.map((one) => one.round));
+      const round = rounds + (filled(batch) > 0 ? 1 : 0);
+      batch.lots.push(newLot(id, { lot, mark, expectedJars, round }, event.t));
       state.lotsOf[id] = batch.id;
       for (const run of batch.stages) takeIn(run, event.t);
       noLongerToBegin(state, batch.recipe.id, lot.variety);
@@ -100,6 +105,29 @@ export const BATCH_FACTS = {
         const load = state.loads[id];
         if (load) checkDone(state, load, event.t);
       }
+      return true;
+    },
+  }),
+  /** Another potful of brine, syrup or cooking liquid, with a boil and a strength of its own. */
+  "brew-made": fact({
+    fields: {
+      batch: batchId,
+      /** All jars that hold the one before are told of. */
+      counted: z.optional(z.literal(true)),
+    },
+    follows: "stages",
+    quiets: true,
+    timed: "told",
+    undone: ({ of }) => `the new brew${of}`,
+    evolve(state, event): boolean {
+      const batch = state.batches[event.batch];
+      if (!batch || !mayBrew(batch)) return false;
+      if (!event.counted) {
+        for (const lot of liveLots(batch)) lot.uncountedFrom ??= brewNow(batch);
+      }
+      pourNext(batch, event.t);
+      for (const { id } of brewStages(batch)) quiet(state, batch.id, id);
+      markLate(state, batch.id, event, "another brew made");
       return true;
     },
   }),
@@ -225,30 +253,44 @@ export const BATCH_FACTS = {
     },
   }),
   confirmed: fact({
-    fields: { batch: batchId, factor: word, held: flag, value: z.optional(amount) },
+    fields: {
+      batch: batchId,
+      factor: word,
+      held: flag,
+      value: z.optional(amount),
+      /** The brew or the filling it was said of, where it was not the first. */
+      round: z.optional(count),
+      /** Denied of the jars alone that stood filled. */
+      standing: z.optional(z.literal(true)),
+    },
     follows: "stages",
     passing: true,
     undoWarns: ({ held }) => (held ? undefined : WOULD_STAND()),
-    evolve(state, { batch: id, factor, held, value, t }): false | "noted" {
+    evolve(state, { batch: id, factor, held, value, round = 0, standing, t }): false | "noted" {
       const batch = state.batches[id];
       if (!batch) return false;
-      if (!held) takenBack(batch, factor, t, false);
-      batch.confirmed = batch.confirmed.filter((one) => one.factor !== factor);
-      batch.confirmed.push({ factor, held, at: t, ...(value === undefined ? {} : { value }) });
+      if (standing) {
+        for (const jar of readyJars(batch)) jar.denied = [...(jar.denied ?? []), { factor, at: t }];
+        return "noted";
+      }
+      if (!held) takenBack(batch, { factor, round, at: t, held: false });
+      batch.confirmed = batch.confirmed.filter((one) => !isAnswer(one, factor, round));
+      const said = value === undefined ? {} : { value };
+      batch.confirmed.push({ factor, held, at: t, ...said, round });
       return "noted";
     },
   }),
   /** What was said about a factor no longer stands, and nothing else has been said yet. */
   "factor-reopened": fact({
-    fields: { batch: batchId, factor: word },
+    fields: { batch: batchId, factor: word, round: z.optional(count) },
     follows: "nothing",
     undone: ({ of }) => `the doubt${of}`,
     undoWarns: WOULD_STAND,
-    evolve(state, { batch: id, factor, t }): boolean {
+    evolve(state, { batch: id, factor, round = 0, t }): boolean {
       const batch = state.batches[id];
-      if (!batch?.confirmed.some((one) => one.factor === factor)) return false;
-      takenBack(batch, factor, t, null);
-      batch.confirmed = batch.confirmed.filter((one) => one.factor !== factor);
+      if (!batch?.confirmed.some((one) => isAnswer(one, factor, round))) return false;
+      takenBack(batch, { factor, round, at: t, held: null });
+      batch.confirmed = batch.confirmed.filter((one) => !isAnswer(one, factor, round));
       return true;
     },
   }),
@@ -265,21 +307,30 @@ export const BATCH_FACTS = {
     },
   }),
   "ingredient-changed": fact({
-    fields: { batch: batchId, detail: text },
+    fields: {
+      batch: batchId,
+      detail: text,
+      /** The brew that was changed: jars filled before hold what it was. */
+      brew: z.optional(count),
+    },
     follows: "stages",
-    evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
+    evolve(state, { batch: id, detail, brew, t }): boolean {
+      const batch = state.batches[id];
       if (!batch) return false;
-      batch.changes.push({ at: event.t, detail: event.detail });
+      batch.changes.push({ at: t, detail, ...(brew === undefined ? {} : { brew }) });
       return true;
     },
   }),
 };
 
+function isAnswer(one: { factor: string; round: number }, factor: string, round: number): boolean {
+  return one.factor === factor && one.round === round;
+}
+
 /** A factor that was said to hold is now denied or in doubt: the log keeps both. */
-function takenBack(batch: Batch, factor: string, at: number, held: boolean | null): void {
-  const said = batch.confirmed.find((one) => one.factor === factor);
-  if (said?.held) batch.reopened.push({ factor, at, saidAt: said.at, held });
+function takenBack(batch: Batch, now: Omit<Batch["reopened"][number], "saidAt">): void {
+  const said = batch.confirmed.find((one) => isAnswer(one, now.factor, now.round));
+  if (said?.held) batch.reopened.push({ ...now, saidAt: said.at });
 }
 
 /** What is done to the produce has to be done to a lot that joins later, too. */
@@ -289,14 +340,35 @@ function takeIn(run: StageRun, at: number): void {
   if (ofProduce && run.state === "complete") reopen(run, "running");
 }
 
+/** The stages of the brew begin anew; there is more to fill, or nobody would make it. */
+function pourNext(batch: Batch, at: number): void {
+  const old = brewStages(batch);
+  for (const run of old) {
+    if (isOver(run) || run.state === "waiting") continue;
+    run.state = "abandoned";
+    run.endedAt = at;
+  }
+  const fresh = new Map(old.map((run) => [run, newRun(run.spec)]));
+  batch.stages = batch.stages.map((run) => fresh.get(run) ?? run);
+  const [first] = fresh.values();
+  if (first) beginStage(first, at);
+  batch.poured.push(old);
+  const fill = runOfRole(batch, "filling");
+  if (!fill || !isOver(fill)) return;
+  const last = liveLots(batch).findLast((lot) => lot.jars.length > 0);
+  if (last) last.allFilled = false;
+  reopen(fill, "waiting");
+}
+
 type Begun = Pick<Batch, "recipe" | "jar" | "pack" | "option" | "terms"> &
   BegunLot & { batch: string; t: number };
 
-type BegunLot = { lot: Lot; mark: string; expectedJars: number | null };
+type BegunLot = { lot: Lot; mark: string; expectedJars: number | null; round?: number };
 
-function newLot(id: string, { lot, mark, expectedJars }: BegunLot, addedAt: number): BatchLot {
+function newLot(id: string, begun: BegunLot, addedAt: number): BatchLot {
+  const { lot, mark, expectedJars, round = 0 } = begun;
   const none = { jars: [], allFilled: false, again: 0, openedBeyond: 0 };
-  return { ...lot, id, mark, expectedJars, addedAt, ...none };
+  return { ...lot, id, mark, expectedJars, addedAt, round, ...none };
 }
 
 function newBatch(event: Begun, rehearsal: boolean): Batch {
@@ -314,6 +386,7 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
     rehearsal,
     state: "running",
     stages: recipe.stages.map((stage) => newRun(stage)),
+    poured: [],
     loads: [],
     heard: [],
     confirmed: [],

@@ -1,11 +1,29 @@
 /** Facts about jars: filled, set aside, sealed or not, and what became of them. */
 
 import * as z from "zod/mini";
+import { brewing, brewNow } from "../jars/brews.ts";
 import { largestLoad } from "../jars/canner-room.ts";
-import { emptyJars, failJars, fillTo, sealJars, takeOff, takeReady } from "../jars/change-jars.ts";
+import {
+  emptyJars,
+  failJars,
+  fillTo,
+  type NewJar,
+  sealJars,
+  takeOff,
+  takeReady,
+} from "../jars/change-jars.ts";
 import type { BatchLot } from "../jars/jar.ts";
 import { idsFor } from "../jars/jar-ids.ts";
-import { allFilled, batchOfLot, filledOf, jarsIn, lotOf, ready, readyOf } from "../jars/lots.ts";
+import {
+  allFilled,
+  batchOfLot,
+  filledOf,
+  jarsIn,
+  type LotOf,
+  lotOf,
+  ready,
+  readyOf,
+} from "../jars/lots.ts";
 import { spoil } from "../jars/spoil.ts";
 import { checkDone } from "../loads/check-done.ts";
 import { filledFrom } from "../loads/standing.ts";
@@ -34,7 +52,16 @@ import { markLate } from "./mark-late.ts";
 /** `batch` names a lot: the first of a batch has the batch's own id. */
 export const JAR_FACTS = {
   "jars-filled": fact({
-    fields: { batch: batchId, count, size: z.nullable(size), ids: z.optional(jarIds) },
+    fields: {
+      batch: batchId,
+      count,
+      size: z.nullable(size),
+      ids: z.optional(jarIds),
+      /** The brew that jars not told of before hold, where it is not the one poured now. */
+      brew: z.optional(count),
+      /** The numbers of jars that were counted and do not exist. */
+      without: z.optional(jarNumbers),
+    },
     follows: "stages",
     quiets: true,
     timed: "told",
@@ -42,11 +69,14 @@ export const JAR_FACTS = {
       const { batch, lot, fill } = fillingOf(state, event.batch);
       if (!batch || !lot || !fill) return false;
       if (fill.state === "waiting") beginStage(fill, event.t);
-      const { count, t: at } = event;
-      const filling = { from: filledFrom(state, batch, fill, at), at };
-      fillTo(lot, count, filling, idsFor(state, event.ids));
+      const from = filledFrom(state, batch, fill, event.t);
+      const made = newJar(batch, lot, event, from);
+      fillTo(lot, event.count, made, { newId: idsFor(state, event.ids), without: event.without });
+      delete lot.uncountedFrom;
       if (event.size) batch.jar = event.size;
       markLate(state, batch.id, event, "jars filled");
+      // Those of a brew that ran out: there are more to come.
+      if (event.brew !== undefined) return true;
       const full = batch.jar ? largestLoad(state, batch.jar) : event.count;
       const enough = lot.expectedJars !== null && filledOf(lot) >= lot.expectedJars;
       if (!batch.option || ready(batch) < full || enough || lot.again > 0) {
@@ -72,9 +102,10 @@ export const JAR_FACTS = {
     fields: { batch: batchId, count, jars: z.optional(jarNumbers) },
     follows: "stages",
     evolve(state, event): boolean {
+      const batch = batchOfLot(state, event.batch);
       const lot = lotOf(state, event.batch);
-      if (!lot) return false;
-      takeReady(lot, { what: "set-aside", at: event.t }, takenBy(state, event));
+      if (!batch || !lot) return false;
+      takeReady(lot, { what: "set-aside", at: event.t }, takenBy(state, { batch, lot }, event));
       return true;
     },
   }),
@@ -87,7 +118,8 @@ export const JAR_FACTS = {
       if (!batch || !lot) return false;
       const gone = { what: "broken", at: event.t } as const;
       const inside = lastPart(state, batch, lot);
-      if (readyOf(lot).length > 0 || !inside) takeReady(lot, gone, takenBy(state, event));
+      if (readyOf(lot).length > 0 || !inside)
+        takeReady(lot, gone, takenBy(state, { batch, lot }, event));
       else {
         const jars = jarsIn(state, inside.load, inside.part);
         takeOff(jars, gone, event.count, event.jars);
@@ -179,8 +211,28 @@ export const JAR_FACTS = {
   }),
 };
 
-function takenBy(state: State, { count, jars }: { count: number; jars?: number[] | undefined }) {
-  return { count, numbers: jars ?? [], newId: idsFor(state) };
+type Taken = { t: number; count: number; jars?: number[] | undefined };
+
+function takenBy(state: State, { batch, lot }: LotOf, event: Taken) {
+  const made = newJar(batch, lot, { t: event.t }, event.t);
+  return { count: event.count, numbers: event.jars ?? [], made, newId: idsFor(state) };
+}
+
+/** A jar told of now: which brew it holds, and which others it may. */
+export function newJar(
+  batch: Batch,
+  { uncountedFrom }: BatchLot,
+  { t, brew = brewNow(batch) }: { t: number; brew?: number | undefined },
+  from: number,
+): NewJar {
+  const poured = brew === brewNow(batch) && brewing(batch) ? brew - 1 : brew;
+  const earliest = Math.min(uncountedFrom ?? poured, poured);
+  return {
+    filledFrom: from,
+    filledAt: t,
+    brew,
+    ...(earliest < brew ? { brewFrom: earliest } : {}),
+  };
 }
 
 function fillingOf(state: State, id: string) {

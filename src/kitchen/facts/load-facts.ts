@@ -19,6 +19,7 @@ import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { fact } from "./fact.ts";
 import { batchId, flag, gauge, loadId, part, word } from "./fields.ts";
+import { newJar } from "./jar-facts.ts";
 import { markLate } from "./mark-late.ts";
 
 export const LOAD_FACTS = {
@@ -122,7 +123,8 @@ export const LOAD_FACTS = {
         const batch = batchOfLot(state, part.batch);
         const lot = lotOf(state, part.batch);
         if (!batch || !lot) continue;
-        const jars = putIn(lot, load.id, { ...part, t: event.t, newId });
+        const made = newJar(batch, lot, event, event.t);
+        const jars = putIn(lot, load.id, { ...part, made, newId });
         const from = standingSince(jars) ?? event.t;
         const stood = { from, mayMinutes: mayStandMinutes(state, batch) };
         if (!load.parts.some((one) => one.batch === batch.id)) {

@@ -158,3 +158,9 @@ export function cannotShare(first: ProcessTerms, second: ProcessTerms): string |
   }
   return undefined;
 }
+
+/** Whether jars that were tested for `wanted` get as much from a load as it is run. */
+export function meets(run: ProcessTerms | null, wanted: ProcessTerms): boolean {
+  if (!run || run.method !== wanted.method || run.pressurePsi !== wanted.pressurePsi) return false;
+  return run.minutes >= wanted.minutes && run.pack === wanted.pack;
+}

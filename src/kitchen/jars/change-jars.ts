@@ -11,38 +11,52 @@ function chosen(jars: readonly Jar[], count: number, numbers: readonly number[] 
   const named = jars.filter((jar) => jar.number > 0 && numbers.includes(jar.number));
   const others = jars.filter((jar) => !named.includes(jar));
   const guessed = others.slice(0, Math.max(0, count - named.length));
-  for (const jar of named) delete jar.guessed;
+  for (const jar of named) {
+    jar.named = true;
+    delete jar.guessed;
+  }
   if (guessed.length < others.length) for (const jar of guessed) jar.guessed = true;
   return [...named, ...guessed].slice(0, count);
 }
 
-/** Makes a lot's filled jars as many as were reported. */
+/** What is known of a jar as it is told of. */
+export type NewJar = Pick<Jar, "filledFrom" | "filledAt" | "brew" | "brewFrom">;
+
+/** Makes a lot's filled jars as many as were reported; those named in `without` go first. */
 export function fillTo(
   lot: BatchLot,
   count: number,
-  { from, at }: { from: number; at: number },
-  newId: () => string,
+  made: NewJar,
+  { newId, without = [] }: { newId: () => string; without?: readonly number[] | undefined },
 ): void {
   const standing = readyOf(lot);
   for (const _ of Array.from({ length: Math.max(0, count - standing.length) })) {
-    const filled = { filledFrom: from, filledAt: at };
-    lot.jars.push({ id: newId(), number: nextNumber(lot), ...filled });
+    lot.jars.push({ id: newId(), number: nextNumber(lot), ...made });
   }
-  const over = new Set(standing.slice(count));
+  const named = standing.filter(({ number }) => without.includes(number));
+  const kept = standing.filter((jar) => !named.includes(jar));
+  const over = new Set([...named, ...kept.slice(count)]);
   if (over.size > 0) lot.jars = lot.jars.filter((jar) => !over.has(jar));
 }
+
+type TakenJars = {
+  count: number;
+  numbers?: readonly number[];
+  made: NewJar;
+  newId: () => string;
+};
 
 /** Takes filled jars that are in no canner out of those that go into one. */
 export function takeReady(
   lot: BatchLot,
   gone: Gone,
-  { count, numbers, newId }: { count: number; numbers?: readonly number[]; newId: () => string },
+  { count, numbers, made, newId }: TakenJars,
 ): void {
   const taken = chosen(readyOf(lot).toReversed(), count, numbers);
   for (const jar of taken) jar.gone = gone;
   // A last jar that is not full is set aside without having been counted.
   for (let missing = count - taken.length; missing > 0; missing -= 1) {
-    lot.jars.push({ id: newId(), number: 0, filledFrom: gone.at, filledAt: gone.at, gone });
+    lot.jars.push({ id: newId(), number: 0, ...made, gone });
   }
 }
 
@@ -56,7 +70,7 @@ type PutIn = {
   jars: number;
   first: number;
   numbers?: number[];
-  t: number;
+  made: NewJar;
   newId: () => string;
 };
 
@@ -67,10 +81,10 @@ type PutIn = {
 export function putIn(
   lot: BatchLot,
   load: string,
-  { jars, first, numbers, t, newId }: PutIn,
+  { jars, first, numbers, made, newId }: PutIn,
 ): Jar[] {
   const missing = jars - readyOf(lot).length;
-  if (missing > 0) fillTo(lot, jars, { from: t, at: t }, newId);
+  if (missing > 0) fillTo(lot, jars, made, { newId });
   const standing = readyOf(lot);
   const into = numbers
     ? standing.filter((jar) => numbers.includes(jar.number))

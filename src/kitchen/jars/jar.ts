@@ -24,6 +24,12 @@ export type Jar = {
   filledFrom: number;
   /** When it was said to be filled, kitchen time. */
   filledAt: number;
+  /** The brew it holds, 0 the first. */
+  brew: number;
+  /** The earliest that it may hold instead, where nobody counted the jars as one ran out. */
+  brewFrom?: number;
+  /** Factors that were denied of this jar and others like it, and when. */
+  denied?: { factor: string; at: number }[];
   /** The load it went into. */
   load?: string;
   seal?: "sealed" | "failed";
@@ -32,6 +38,8 @@ export type Jar = {
   left?: { what: "opened" | "given" | "discarded"; at: number; to?: string };
   /** Where it was put by itself; else it stands where its lot does. */
   place?: string;
+  /** Somebody said its number: the others go by theirs since. */
+  named?: true;
   /** Which jar it was is not known, only that it was one of them. */
   guessed?: true;
 };
@@ -44,6 +52,10 @@ export type BatchLot = Lot & {
   mark: string;
   expectedJars: number | null;
   addedAt: number;
+  /** How often a lot had joined when jars were filled already, this one counted. */
+  round: number;
+  /** The earliest brew that jars not told of yet may hold, where one ran out uncounted. */
+  uncountedFrom?: number;
   /** When it was given up; the batch went on without it. */
   abandonedAt?: number;
   jars: Jar[];

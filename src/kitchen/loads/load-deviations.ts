@@ -1,10 +1,12 @@
 /** What departed in one load of a canner. */
+import type { ProcessTerms } from "../../recipe/recipe.ts";
 import {
   LONG_MINUTES,
   LOW_TEMPERATURE_F,
   REPROCESS_WITHIN_HOURS,
 } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../events.ts";
+import { meets } from "../jars/canner-room.ts";
 import { didFail, isEmptied, jarsIn } from "../jars/lots.ts";
 import { runOfRole } from "../owners.ts";
 import { leftDoubts } from "../questions/heard-doubts.ts";
@@ -81,10 +83,12 @@ export function loadDeviations(
   }
   if (cooled) list.push(...checkDeviations(load, now));
   for (const part of parts) {
-    list.push(...standDeviations(load, part), ...sealDeviations(state, load, part));
+    const its = [...standDeviations(load, part), ...shortDeviations(load, part)];
+    list.push(...its.map((one) => ({ ...one, only: { lot: part.lot } })));
+    list.push(...sealDeviations(state, load, part));
   }
   for (const late of load.late) list.push(lateDeviation(late));
-  return list;
+  return list.map((one) => ({ ...one, only: { ...one.only, load: load.id } }));
 }
 
 const NOT_PRESSED = "not at the pressure throughout, not vented, or not left to fall by itself";
@@ -174,6 +178,17 @@ function standDeviations({ loadedAt }: Load, part: LoadPart): Deviation[] {
   const stood = minutesText(loadedAt - from);
   const detail = `${stood} from the first jar to the canner: ${most} at most`;
   return [deviation("waited", null, loadedAt, detail, "undecided")];
+}
+
+/** Jars put in with others whose tested process is not theirs, where theirs was not met. */
+function shortDeviations(load: Load, { terms }: LoadPart): Deviation[] {
+  if (!terms || load.loadedAt === undefined || meets(load.terms, terms)) return [];
+  const stage = runOfRole(load, "treatment")?.id ?? null;
+  const psi = (one: ProcessTerms) => (one.pressurePsi ? ` at ${one.pressurePsi} psi` : "");
+  const had = load.terms ? `${load.terms.minutes} min${psi(load.terms)}` : "none";
+  const detail = `${terms.minutes} min${psi(terms)} were tested for ${terms.jar}s, not ${had}`;
+  const done = load.disposed.find((one) => one.code === "process-short");
+  return [deviation("process-short", stage, load.loadedAt, detail, done?.what ?? "undecided")];
 }
 
 function sealDeviations(state: State, load: Load, part: LoadPart): Deviation[] {

@@ -2,12 +2,15 @@
 
 import type { CriticalFactor } from "../../recipe/recipe.ts";
 import type { Confirm } from "../command.ts";
-import { filled } from "../jars/lots.ts";
+import { brewStages, isOfBrew } from "../jars/brews.ts";
+import { filled, filledOf, lotsIn } from "../jars/lots.ts";
 import { activeOwners, isLoad } from "../owners.ts";
+import { listed, lotName, potOf } from "../spoken-names.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, State } from "../state.ts";
 import { HOUR_MS } from "../time.ts";
 import { eitherOf, type Question } from "./question.ts";
+import { openRound } from "./rounds.ts";
 
 /** Whether a factor of the recipe applies to the way this batch is put up. */
 export function applies(batch: Batch, factor: CriticalFactor): boolean {
@@ -29,7 +32,9 @@ export function factorOf(batch: Batch, id: string): CriticalFactor | undefined {
 function isTurn(batch: Batch, id: string): boolean {
   return batch.stages.some((run) => {
     if (!run.spec.asks.includes(id) || run.state === "waiting") return false;
-    return !hasRole(run.spec, "filling") || filled(batch) > 0;
+    if (!hasRole(run.spec, "filling")) return true;
+    const round = openRound(batch, { id });
+    return batch.lots.some((lot) => lot.round === round && filledOf(lot) > 0);
   });
 }
 
@@ -37,7 +42,7 @@ function isTurn(batch: Batch, id: string): boolean {
  * Whether a factor waits for its answer; for jars on the shelf, until a day after it was doubted.
  */
 function isOpen(state: State, batch: Batch, id: string): boolean {
-  if (batch.state === "abandoned" || batch.confirmed.some((one) => one.factor === id)) return false;
+  if (batch.state === "abandoned" || openRound(batch, { id }) === undefined) return false;
   const doubted = batch.reopened.findLast((one) => one.factor === id);
   if (batch.state === "complete") {
     return doubted !== undefined && state.lastW - doubted.at < 24 * HOUR_MS;
@@ -80,10 +85,13 @@ export function factorQuestions(state: State): Question[] {
       if (!applies(batch, factor) || !isOpen(state, batch, id)) return [];
       const lots = together(state, batch, factor);
       if (lots[0] !== batch) return [];
-      const round = batch.reopened.filter((one) => one.factor === id).length;
-      const key = `factor/${batch.id}/${id}${round > 0 ? `/${round}` : ""}`;
+      const round = openRound(batch, factor) ?? 0;
+      const times = batch.reopened.filter((one) => one.factor === id && one.round === round);
+      const of = round > 0 ? `/of-${round}` : "";
+      const key = `factor/${batch.id}/${id}${of}${times.length > 0 ? `/${times.length}` : ""}`;
       const about = batch.id;
-      const question: Question = { key, kind: "factor", text: ask, about, detail: id };
+      const text = `${roundLead(batch, factor, round)}${ask}`;
+      const question: Question = { key, kind: "factor", text, about, detail: id, round };
       if (askShort !== undefined) question.short = askShort;
       if (lots.length > 1) question.batches = lots.map((one) => one.id);
       if (answer?.type === "choice") {
@@ -93,6 +101,15 @@ export function factorQuestions(state: State): Question[] {
       return [question];
     }),
   );
+}
+
+/** Which brew or which jars are asked about, where it was asked of others before. */
+function roundLead(batch: Batch, factor: CriticalFactor, round: number): string {
+  if (round === 0) return "";
+  const [pot] = brewStages(batch);
+  if (isOfBrew(batch, factor)) return `For the new ${pot ? potOf(pot) : "pot"}: `;
+  const lots = lotsIn(batch).filter(({ lot }) => lot.round === round);
+  return `For ${listed(lots.map((one) => one.lot.variety ?? lotName(one)))}: `;
 }
 
 /** No kitchen vinegar is stronger; a label that says more was misread or misheard. */

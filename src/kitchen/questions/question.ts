@@ -33,6 +33,8 @@ export type Question = {
   about: string | null;
   /** Which factor, gap or deviation. */
   detail?: string;
+  /** Which brew or filling a factor is asked of, 0 the first. */
+  round?: number;
   choices?: string[];
   /** Other words for what is offered. */
   alsoSaid?: string[];

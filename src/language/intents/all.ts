@@ -9,6 +9,7 @@ import { back } from "./back.ts";
 import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
+import { brewMade } from "./brew-made.ts";
 import { cannerState } from "./canner-state.ts";
 import { changeBatch } from "./change-batch.ts";
 import { convert } from "./convert.ts";
@@ -107,6 +108,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   trouble,
   "is-safe": isSafe,
   "may-i": mayI,
+  "brew-made": brewMade,
   "short-of": shortOf,
   "canner-state": cannerState,
   which,

@@ -6,10 +6,10 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   plainly: true,
   report: true,
   when: ["stage:filling"],
-  slots: { target: "name", count: "count", size: "size" },
+  slots: { target: "name", count: "count", size: "size", brew: "number", not: "number" },
   parts: ["at", "when", "other"],
   // When they were filled is kept nowhere.
-  finish: ({ target, count, size }) => ({ slots: { target, count, size } }),
+  finish: ({ target, count, size, not }) => ({ slots: { target, count, size, not } }),
   example: "eight pints filled",
   wordings: [
     `[<the>] [{target}] jars (are|were|was|is|make|makes|come to|came to) {count:whole} [not

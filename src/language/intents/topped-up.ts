@@ -5,16 +5,22 @@ export const toppedUp: MeaningOf<"topped-up"> = {
   cost: "raising",
   report: true,
   when: ["working"],
-  slots: { with: "text" },
+  slots: { with: "text", brew: "word" },
   example: "I stretched the brine with water",
   wordings: [
-    `<we> [have] [just] (topped|filled|eked) [<brew>|them|the jars|it] (up|out) [<brew>] with [some|
-    a little|a bit of|plain|a cup of|boiling|hot] {with:thing}`,
-    `<we> [have] [just] (stretched|thinned|diluted|watered|lengthened) (<brew>|it) [out|down] with
-    [some|a little|a bit of|plain|a cup of|boiling|hot] {with:thing}`,
-    `<we> [have] [just] added [some|a little|a bit of|plain|a cup of] {with:thing} to (<brew>|make
-    it (go further|last|stretch|reach))`,
-    "<we> [have] [just] (watered|thinned) (<brew>|it) [down] {with=water}",
+    `[<we>] [have] [just] (topped|filled|eked) [<poured>|it {brew=it}] (up|out) with <some>
+    {with:thing}`,
+    `[<we>] [have] [just] (topped|filled|eked) (up|out) <poured> with <some> {with:thing}`,
+    `[<we>] [have] [just] (topped|filled|eked) [<jars>] (up|out) [<jars>] with <some> {with:thing}`,
+    `[<we>] [have] [just] (stretched|thinned|diluted|watered|lengthened) (<poured>|<jars>|it
+    {brew=named}) [out|down] with <some> {with:thing}`,
+    `<we> [have] [just] added [some|a little|a bit of|plain|a cup of] {with:thing} to (<poured>|
+    <jars>|make it {brew=named} (go further|last|stretch|reach))`,
+    "[<we>] [have] [just] (watered|thinned) (<poured>|<jars>|it {brew=named}) [down] {with=water}",
   ],
-  lists: { brew: "the (brine|syrup|vinegar|liquid|pickling liquid|juice|last jar|last jars)" },
+  lists: {
+    poured: "the (brine|syrup|vinegar|liquid|pickling liquid|juice) {brew=named}",
+    jars: "them|the jars|the last jar|the last jars",
+    some: "[some|a little|a bit of|plain|a cup of|boiling|hot]",
+  },
 };

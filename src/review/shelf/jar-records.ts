@@ -1,11 +1,12 @@
 /** The jars of a lot one by one: what each is called, where it is, and what became of it. */
 
+import { batchDeviations } from "../../kitchen/deviations.ts";
 import type { Jar } from "../../kitchen/jars/jar.ts";
 import { shortForms } from "../../kitchen/jars/jar-ids.ts";
 import type { LotOf } from "../../kitchen/jars/lots.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
-import { type Judged, judgeJar } from "../verdict.ts";
+import { type Judged, jarJudge } from "../verdict.ts";
 import { type PlacedJar, placedJars } from "./shelf-jars.ts";
 
 /** A jar as in the published JSON. */
@@ -37,13 +38,9 @@ const COLD_PLACES: ReadonlySet<string> = new Set(["refrigerator", "freezer"]);
 export function jarRecords(state: State, one: LotOf, now: number): JarRecord[] {
   const shortOf = shortForms(state);
   const placed = new Map(placedJars(state, one, now).map((each) => [each.jar, each]));
-  // Jars of one load are judged alike, but for their own seals.
-  const known = new Map<string | undefined, Judged>();
-  const judgedOf = (jar: Jar) => {
-    const judged = placed.get(jar)?.judged ?? known.get(jar.load) ?? judgeJar(state, one, jar, now);
-    known.set(jar.load, judged);
-    return judged;
-  };
+  const { batch, lot } = one;
+  const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));
+  const judgedOf = (jar: Jar) => placed.get(jar)?.judged ?? judge(lot, jar);
   return one.lot.jars
     .filter(({ gone }) => gone?.what !== "again")
     .sort((a, b) => a.number - b.number)

@@ -2,11 +2,12 @@
  * Where the jars of a lot belong: on the shelf, only those that sealed and came from a load that
  * was done as tested; everything else in the cold, by what was decided about it.
  */
+import { batchDeviations } from "../../kitchen/deviations.ts";
 import type { Jar } from "../../kitchen/jars/jar.ts";
 import { type LotOf, lotOf } from "../../kitchen/jars/lots.ts";
 import type { Batch, Load, State } from "../../kitchen/state.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { type Judged, judgeJar } from "../verdict.ts";
+import { type Judged, jarJudge } from "../verdict.ts";
 import type { Keep, RuleName } from "./keeping.ts";
 
 /** A jar with where it belongs: thrown out, not put away yet, or kept in some way. */
@@ -85,9 +86,10 @@ export function placedJars(state: State, one: LotOf, now: number): PlacedJar[] {
   if (batch.state === "abandoned" || lot.abandonedAt !== undefined) return [];
   const { keptAs } = batch.recipe;
   if (!batch.option) return keptAs === "seed" || keptAs === "dry" ? [] : cold(state, one, now);
+  const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));
   return batch.loads.flatMap((id) => {
     const load = state.loads[id];
-    return load ? inLoad(state, one, load, now) : [];
+    return load ? inLoad(state, one, load, judge) : [];
   });
 }
 
@@ -97,19 +99,22 @@ function cold(state: State, one: LotOf, now: number): PlacedJar[] {
   const rule: RuleName =
     keptAs === "ferment" && tested ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle";
   const since = batch.endedAt ?? batch.begunAt;
-  const [first] = lot.jars;
-  if (!first) return [];
-  const judged = judgeJar(state, one, first, now);
+  const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));
   return lot.jars
     .filter(({ gone }) => gone === undefined)
     .map((jar) => {
+      const judged = judge(lot, jar);
       const why = "no canner process";
       return { jar, judged, keep: "refrigerate", sealed: false, rule, since, why, terms: null };
     });
 }
 
-function inLoad(state: State, one: LotOf, load: Load, now: number): PlacedJar[] {
-  const { batch, lot } = one;
+function inLoad(
+  state: State,
+  { batch, lot }: LotOf,
+  load: Load,
+  judge: ReturnType<typeof jarJudge>,
+): PlacedJar[] {
   const jars = lot.jars.filter((jar) => jar.load === load.id);
   const since = load.unloadedAt ?? load.openedAt;
   const rule: RuleName = isLowAcid(batch) ? "low-acid" : "cold";
@@ -126,10 +131,8 @@ function inLoad(state: State, one: LotOf, load: Load, now: number): PlacedJar[] 
   const aside = everyone.filter(isAside);
   const failedAs = failedFates(load);
   const asideAs = asideFates(load);
-  const [first] = jars;
-  const judged = first ? judgeJar(state, one, first, now) : undefined;
   return jars.flatMap((jar): PlacedJar[] => {
-    if (!judged) return [];
+    const judged = judge(lot, jar);
     const terms = judged.verdict === "as-tested" ? load.terms : null;
     const placed = { jar, judged, rule, since, terms };
     if (isFailed(jar)) {

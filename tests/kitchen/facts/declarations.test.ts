@@ -46,14 +46,14 @@ describe("the declarations", () => {
     expect(having(({ timed }) => timed === "loss")).toEqual(LOSSES);
     expect(having(({ timed }) => timed === "start")).toEqual(STARTS);
     expect(having(({ timed }) => timed === "told")).toEqual([
-      ...["batch-begun", "jars-filled", "loaded", "lot-added", "note", "stage-begun"],
+      ...["batch-begun", "brew-made", "jars-filled", "loaded", "lot-added", "note", "stage-begun"],
       ...["stage-done", "temperature", "unloaded", "water-low"],
     ]);
   });
 
   it("say which reports silence an alarm", () => {
     expect(having(({ quiets }) => quiets)).toEqual([
-      ...["abandoned", "boil", "boil-lost", "disposed", "heat-off", "jars-filled"],
+      ...["abandoned", "boil", "boil-lost", "brew-made", "disposed", "heat-off", "jars-filled"],
       ...["loaded", "pressure"],
       ...[
         "pressure-lost",

@@ -55,4 +55,5 @@ export const LATER_EVENTS: readonly KitchenEvent[] = [
   { ...stamp, type: "lot-abandoned", batch: "B2" },
   { ...stamp, type: "jars-given", batch: "B1", count: 1, jars: [2], to: "the neighbors" },
   { ...stamp, type: "jars-discarded", batch: "B1", count: 1, jars: [3] },
+  { ...stamp, type: "brew-made", batch: "B1", counted: true },
 ] as KitchenEvent[];
