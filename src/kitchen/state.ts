@@ -14,7 +14,7 @@ import type {
 } from "./facts/fields.ts";
 import type { Written } from "./facts/stamp.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
-import type { BatchLot } from "./jars/jar.ts";
+import type { BatchLot, Touched } from "./jars/jar.ts";
 import type { OwnWords } from "./own-words.ts";
 import type { SetUp } from "./questions/set-up-topic.ts";
 
@@ -92,19 +92,6 @@ export type Deviation = {
   disposition: Disposition;
   /** Where it touches some jars of its batch only. */
   only?: Touched;
-};
-
-/**
- * Jars that something touches: those of a load, of a lot, of a brew, told of after a moment, of the
- * lots of a round, or those of which a factor was denied.
- */
-export type Touched = {
-  load?: string;
-  lot?: string;
-  brew?: number;
-  after?: number;
-  round?: number;
-  denied?: { factor: string; at: number };
 };
 
 export type Batch = {

@@ -228,10 +228,15 @@ export function jarJudge(
 ): (lot: BatchLot, jar: Jar) => Judged {
   const known = new Map<string, Judged>();
   return (lot, jar) => {
-    if (!batch.option || jar.load === undefined) return judgeBatch(state, batch, deviations, lot);
     const { load, brew, brewFrom, filledAt, denied } = jar;
-    const key = JSON.stringify([lot.id, load, brew, brewFrom, filledAt, denied]);
-    const judged = known.get(key) ?? judgeJars(state, batch, [{ lot, jar }], deviations);
+    const canned = batch.option !== null && load !== undefined;
+    const its = canned ? [load, brew, brewFrom, filledAt, denied] : [];
+    const key = JSON.stringify([lot.id, ...its]);
+    const judged =
+      known.get(key) ??
+      (canned
+        ? judgeJars(state, batch, [{ lot, jar }], deviations)
+        : judgeBatch(state, batch, deviations, lot));
     known.set(key, judged);
     return judged;
   };

@@ -19,7 +19,7 @@ function told(played: Played): { codes: string[]; verdict: string; reason: strin
 }
 
 describe("brine that runs out", () => {
-  it("is made anew: it has a boil of its own, and its vinegar is asked about as the first was", async () => {
+  it("is made anew, with a boil and a vinegar of its own", async () => {
     const played = await play(
       BEANS,
       `${FIVE}+0:10 the brine is boiling\n+0:01 five percent\n${THREE_MORE}`,
@@ -36,7 +36,7 @@ describe("brine that runs out", () => {
     expect(onlyBatch(played).stages.map(({ id }) => id)).toContain("brine-2");
   });
 
-  it("is too weak the second time: only the three jars filled from it are not as tested", async () => {
+  it("is too weak the second time: only the jars filled from it are not as tested", async () => {
     const played = await play(
       BEANS,
       `${FIVE}+0:10 the brine is boiling\n+0:01 four percent\n${THREE_MORE}`,
@@ -89,7 +89,8 @@ ${THREE_MORE}`,
 ${THREE_MORE}`,
     );
     expect(played.asked.map(({ text }) => text)).toContain(
-      "Brine for the next jars has not boiled yet. Is it 5 jars in all, of the one before it? Say yes or no.",
+      "Brine for the next jars has not boiled yet. " +
+        "Is it 5 jars in all, of the one before it? Say yes or no.",
     );
     expect(told(played).reason).toMatch(/^5 as tested, 3 not: /);
   });

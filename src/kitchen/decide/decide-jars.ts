@@ -20,7 +20,7 @@ import { readyAt } from "../settle.ts";
 import { batchName, lotName, potOf, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
-import type { Batch, Load, State } from "../state.ts";
+import type { Batch, Load, StageRun, State } from "../state.ts";
 import { expectedJars } from "./decide-batch.ts";
 import {
   askEither,
@@ -103,8 +103,7 @@ function beforeFilling(batch: Batch): string | undefined {
 }
 
 export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
-  const { state, now, wish, library } = deciding;
-  const { slots } = wish.command;
+  const { state, now, wish } = deciding;
   const fills = mayFill(state, now);
   // Lots are filled one after the other: without a name, the one in hand is meant.
   const named = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
@@ -122,56 +121,73 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     if (notYet) return refused(notYet);
     return found.outcome;
   }
+  return countTold(deciding, found);
+}
+
+/** What is written down of a count of filled jars, or why it is asked about first. */
+function countTold(deciding: Deciding<"jars-filled">, found: LotOf): Decision {
+  const { now, wish } = deciding;
   const { batch, lot } = found;
+  const { count, brew } = wish.command.slots;
   const stand = readyOf(lot).length;
   const inLoads = filledOf(lot) - stand;
   const allIn = lot.allFilled && stand === 0 && lot.again === 0 && inLoads > 0;
   if (allIn && !wish.confirmed) {
     const known = `I have all ${inLoads} of ${lotName(found)} filled already.`;
-    const more = slots.count === undefined ? "some" : `${slots.count}`;
-    return askYes(wish, `${known} Did you fill ${more} more? Say yes or no.`);
+    return askYes(wish, `${known} Did you fill ${count ?? "some"} more? Say yes or no.`);
   }
-  if (slots.count === undefined) {
+  if (count === undefined) {
     return askNumber(wish, `How many jars did you fill of ${lotName(found)}?`);
   }
-  if (!Number.isInteger(slots.count) || slots.count < 0 || slots.count > MOST_JARS) {
-    return refused(`${slots.count} jars can't be right. How many are filled?`);
+  if (!Number.isInteger(count) || count < 0 || count > MOST_JARS) {
+    return refused(`${count} jars can't be right. How many are filled?`);
   }
-  const { brew } = slots;
-  if (slots.count === 0 && brew === undefined) {
+  if (count === 0 && brew === undefined) {
     return refused(
       "With none filled, nothing is finished. Say how many are filled, or abandon the batch.",
     );
   }
-  const tooMany = wish.confirmed ? undefined : farTooMany(found, slots.count, jarOf(slots.size));
-  if (tooMany) return askYes(wish, `${tooMany} Is it ${slots.count}? Say yes or no.`);
+  const size = jarOf(wish.command.slots.size);
+  const tooMany = wish.confirmed ? undefined : farTooMany(found, count, size);
+  if (tooMany) return askYes(wish, `${tooMany} Is it ${count}? Say yes or no.`);
   const heating = brew === undefined ? brewing(batch) : undefined;
-  if (heating && wish.confirmed !== true) {
-    if (wish.confirmed === false) return refused(beforeFilling(batch) ?? `${heating.spec.title}?`);
-    const before = `${upper(potOf(heating))} for the next jars has not boiled yet.`;
-    const what = slots.count === 1 ? "Is it one jar" : `Is it ${slots.count} jars`;
-    return askEither(wish, `${before} ${what} in all, of the one before it? Say yes or no.`);
-  }
-  const of = heating ? brewNow(batch) - 1 : brew;
-  if (!heating && stand > 0 && slots.count !== stand && !wish.confirmed) {
+  if (heating && wish.confirmed !== true) return beforeItBoils(deciding, batch, heating, count);
+  if (!heating && stand > 0 && count !== stand && !wish.confirmed) {
     const known = `I have ${stand} filled of ${lotName(found)}.`;
-    return askYes(wish, `${known} Is it ${slots.count} in all? Say yes or no.`);
+    return askYes(wish, `${known} Is it ${count} in all? Say yes or no.`);
   }
-  const size = jarOf(slots.size);
-  if (size && size !== batch.jar && batch.option) {
-    const loads = activeOwners(state).filter(isLoad);
-    const canner = cannerOf(state, loads.find((load) => load.batch === batch.id)?.canner ?? "");
-    const choice = termsFor(
-      state,
-      { ...batch, jar: size },
-      canner ?? state.kitchen.canners[0],
-      library,
-    );
-    if (!choice.ok) return refused(`${choice.reason}.`);
-  }
-  const { count } = slots;
+  const untested = otherSize(deciding, batch, size);
+  if (untested !== undefined) return refused(`${untested}.`);
+  const of = heating ? brewNow(batch) - 1 : brew;
   const its = of === undefined ? {} : { brew: of };
   return done({ type: "jars-filled", batch: lot.id, count, size, ...its, t: now });
+}
+
+/** Jars told of while the next brew is heated: they can only hold the one before. */
+function beforeItBoils(
+  { wish }: Deciding,
+  batch: Batch,
+  heating: StageRun,
+  count: number,
+): Decision {
+  if (wish.confirmed === false) return refused(beforeFilling(batch) ?? heating.spec.title);
+  const before = `${upper(potOf(heating))} for the next jars has not boiled yet.`;
+  const what = count === 1 ? "Is it one jar" : `Is it ${count} jars`;
+  return askEither(wish, `${before} ${what} in all, of the one before it? Say yes or no.`);
+}
+
+/** Why jars of another size can't be filled; undefined where they can. */
+function otherSize(
+  { state, library }: Deciding,
+  batch: Batch,
+  size: JarSize | null,
+): string | undefined {
+  if (!size || size === batch.jar || !batch.option) return undefined;
+  const loads = activeOwners(state).filter(isLoad);
+  const canner = cannerOf(state, loads.find((load) => load.batch === batch.id)?.canner ?? "");
+  const as = { ...batch, jar: size };
+  const choice = termsFor(state, as, canner ?? state.kitchen.canners[0], library);
+  return choice.ok ? undefined : choice.reason;
 }
 
 /** Produce yields a quarter more or less than published; over twice that is a slip (our choice). */

@@ -2,6 +2,7 @@
 import { BATCH_FACTS } from "./batch-facts.ts";
 import { CORRECTION_FACTS } from "./correction-facts.ts";
 import type { Declaration, Fields } from "./fact.ts";
+import { FACTOR_FACTS } from "./factor-facts.ts";
 import { HEARD_FACTS } from "./heard-facts.ts";
 import { JAR_FACTS } from "./jar-facts.ts";
 import { KITCHEN_FACTS } from "./kitchen-facts.ts";
@@ -17,6 +18,7 @@ export const FACTS = {
   ...SESSION_FACTS,
   ...KITCHEN_FACTS,
   ...BATCH_FACTS,
+  ...FACTOR_FACTS,
   ...SIGN_FACTS,
   ...PROBE_FACTS,
   ...HEARD_FACTS,

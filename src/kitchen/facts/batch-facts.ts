@@ -2,9 +2,8 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
-import { brewNow, brewStages, mayBrew } from "../jars/brews.ts";
 import type { BatchLot } from "../jars/jar.ts";
-import { allFilled, batchOfLot, filled, liveLots, lotOf, readyJars } from "../jars/lots.ts";
+import { allFilled, batchOfLot, filled, liveLots, lotOf } from "../jars/lots.ts";
 import { checkDone } from "../loads/check-done.ts";
 import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
@@ -14,13 +13,11 @@ import { beginStage, finish, isOver, newRun, reopen, skipStage } from "../stage-
 import { hasRole, rulesOf } from "../stages/kinds.ts";
 import type { Batch, StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
-import { fact, WOULD_STAND } from "./fact.ts";
+import { fact } from "./fact.ts";
 import {
   amount,
   batchId,
   batchOption,
-  count,
-  flag,
   type Lot,
   lot,
   lotId,
@@ -105,29 +102,6 @@ export const BATCH_FACTS = {
         const load = state.loads[id];
         if (load) checkDone(state, load, event.t);
       }
-      return true;
-    },
-  }),
-  /** Another potful of brine, syrup or cooking liquid, with a boil and a strength of its own. */
-  "brew-made": fact({
-    fields: {
-      batch: batchId,
-      /** All jars that hold the one before are told of. */
-      counted: z.optional(z.literal(true)),
-    },
-    follows: "stages",
-    quiets: true,
-    timed: "told",
-    undone: ({ of }) => `the new brew${of}`,
-    evolve(state, event): boolean {
-      const batch = state.batches[event.batch];
-      if (!batch || !mayBrew(batch)) return false;
-      if (!event.counted) {
-        for (const lot of liveLots(batch)) lot.uncountedFrom ??= brewNow(batch);
-      }
-      pourNext(batch, event.t);
-      for (const { id } of brewStages(batch)) quiet(state, batch.id, id);
-      markLate(state, batch.id, event, "another brew made");
       return true;
     },
   }),
@@ -252,48 +226,6 @@ export const BATCH_FACTS = {
       return true;
     },
   }),
-  confirmed: fact({
-    fields: {
-      batch: batchId,
-      factor: word,
-      held: flag,
-      value: z.optional(amount),
-      /** The brew or the filling it was said of, where it was not the first. */
-      round: z.optional(count),
-      /** Denied of the jars alone that stood filled. */
-      standing: z.optional(z.literal(true)),
-    },
-    follows: "stages",
-    passing: true,
-    undoWarns: ({ held }) => (held ? undefined : WOULD_STAND()),
-    evolve(state, { batch: id, factor, held, value, round = 0, standing, t }): false | "noted" {
-      const batch = state.batches[id];
-      if (!batch) return false;
-      if (standing) {
-        for (const jar of readyJars(batch)) jar.denied = [...(jar.denied ?? []), { factor, at: t }];
-        return "noted";
-      }
-      if (!held) takenBack(batch, { factor, round, at: t, held: false });
-      batch.confirmed = batch.confirmed.filter((one) => !isAnswer(one, factor, round));
-      const said = value === undefined ? {} : { value };
-      batch.confirmed.push({ factor, held, at: t, ...said, round });
-      return "noted";
-    },
-  }),
-  /** What was said about a factor no longer stands, and nothing else has been said yet. */
-  "factor-reopened": fact({
-    fields: { batch: batchId, factor: word, round: z.optional(count) },
-    follows: "nothing",
-    undone: ({ of }) => `the doubt${of}`,
-    undoWarns: WOULD_STAND,
-    evolve(state, { batch: id, factor, round = 0, t }): boolean {
-      const batch = state.batches[id];
-      if (!batch?.confirmed.some((one) => isAnswer(one, factor, round))) return false;
-      takenBack(batch, { factor, round, at: t, held: null });
-      batch.confirmed = batch.confirmed.filter((one) => !isAnswer(one, factor, round));
-      return true;
-    },
-  }),
   note: fact({
     fields: { owner: z.nullable(ownerId), text },
     follows: "nothing",
@@ -306,58 +238,13 @@ export const BATCH_FACTS = {
       return true;
     },
   }),
-  "ingredient-changed": fact({
-    fields: {
-      batch: batchId,
-      detail: text,
-      /** The brew that was changed: jars filled before hold what it was. */
-      brew: z.optional(count),
-    },
-    follows: "stages",
-    evolve(state, { batch: id, detail, brew, t }): boolean {
-      const batch = state.batches[id];
-      if (!batch) return false;
-      batch.changes.push({ at: t, detail, ...(brew === undefined ? {} : { brew }) });
-      return true;
-    },
-  }),
 };
-
-function isAnswer(one: { factor: string; round: number }, factor: string, round: number): boolean {
-  return one.factor === factor && one.round === round;
-}
-
-/** A factor that was said to hold is now denied or in doubt: the log keeps both. */
-function takenBack(batch: Batch, now: Omit<Batch["reopened"][number], "saidAt">): void {
-  const said = batch.confirmed.find((one) => isAnswer(one, now.factor, now.round));
-  if (said?.held) batch.reopened.push({ ...now, saidAt: said.at });
-}
 
 /** What is done to the produce has to be done to a lot that joins later, too. */
 function takeIn(run: StageRun, at: number): void {
   if (run.state === "running" && rulesOf(run.spec).window) run.startedAt = at;
   const ofProduce = rulesOf(run.spec).ends === "word" || hasRole(run.spec, "filling");
   if (ofProduce && run.state === "complete") reopen(run, "running");
-}
-
-/** The stages of the brew begin anew; there is more to fill, or nobody would make it. */
-function pourNext(batch: Batch, at: number): void {
-  const old = brewStages(batch);
-  for (const run of old) {
-    if (isOver(run) || run.state === "waiting") continue;
-    run.state = "abandoned";
-    run.endedAt = at;
-  }
-  const fresh = new Map(old.map((run) => [run, newRun(run.spec)]));
-  batch.stages = batch.stages.map((run) => fresh.get(run) ?? run);
-  const [first] = fresh.values();
-  if (first) beginStage(first, at);
-  batch.poured.push(old);
-  const fill = runOfRole(batch, "filling");
-  if (!fill || !isOver(fill)) return;
-  const last = liveLots(batch).findLast((lot) => lot.jars.length > 0);
-  if (last) last.allFilled = false;
-  reopen(fill, "waiting");
 }
 
 type Begun = Pick<Batch, "recipe" | "jar" | "pack" | "option" | "terms"> &

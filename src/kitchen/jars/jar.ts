@@ -68,3 +68,16 @@ export type BatchLot = Lot & {
   /** When its jars got their labels. */
   labeledAt?: number;
 };
+
+/**
+ * Jars that something touches: those of a load, of a lot, of a brew, told of after a moment, of the
+ * lots of a round, or those of which a factor was denied.
+ */
+export type Touched = {
+  load?: string;
+  lot?: string;
+  brew?: number;
+  after?: number;
+  round?: number;
+  denied?: { factor: string; at: number };
+};

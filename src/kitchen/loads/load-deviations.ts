@@ -82,11 +82,7 @@ export function loadDeviations(
     );
   }
   if (cooled) list.push(...checkDeviations(load, now));
-  for (const part of parts) {
-    const its = [...standDeviations(load, part), ...shortDeviations(load, part)];
-    list.push(...its.map((one) => ({ ...one, only: { lot: part.lot } })));
-    list.push(...sealDeviations(state, load, part));
-  }
+  for (const part of parts) list.push(...partDeviations(state, load, part));
   for (const late of load.late) list.push(lateDeviation(late));
   return list.map((one) => ({ ...one, only: { ...one.only, load: load.id } }));
 }
@@ -168,6 +164,13 @@ function checkDeviations(load: Load, now: number): Deviation[] {
   if (end <= by || check.state === "abandoned") return [];
   const detail = `${minutesText(end - by)} past ${REPROCESS_WITHIN_HOURS} h`;
   return [deviation("seal-check-late", check.id, by, detail)];
+}
+
+/** What departed for the jars of one lot in it. */
+function partDeviations(state: State, load: Load, part: LoadPart): Deviation[] {
+  const its = [...standDeviations(load, part), ...shortDeviations(load, part)];
+  const only = { lot: part.lot };
+  return [...its.map((one) => ({ ...one, only })), ...sealDeviations(state, load, part)];
 }
 
 /** Filled jars that stood before the canner longer than they may. */

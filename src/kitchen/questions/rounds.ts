@@ -1,13 +1,13 @@
 /**
  * Rounds of a critical factor: what is asked of a brew is asked of the next one anew, and what is
- * asked of jars and lids is asked anew of a lot that joined when jars were filled already. An answer
- * holds for its own round.
+ * asked of jars and lids is asked anew of a lot that joined when jars were filled already. An
+ * answer holds for its own round.
  */
 import { brewNow, holds, isOfBrew } from "../jars/brews.ts";
-import type { Jar } from "../jars/jar.ts";
+import type { Jar, Touched } from "../jars/jar.ts";
 import { type LotOf, liveLots } from "../jars/lots.ts";
 import { hasRole } from "../stages/kinds.ts";
-import type { Batch, Touched } from "../state.ts";
+import type { Batch } from "../state.ts";
 
 type OfFactor = { id: string };
 
