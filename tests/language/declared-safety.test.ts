@@ -72,6 +72,7 @@ describe("the declarations of meanings", () => {
       ...[
         "altitude",
         "boiling",
+        "brew-made",
         "gauge",
         "jars-filled",
         "loaded",

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** What is poured over the produce ran out, or more of it is made. */
 export const brewMade: MeaningOf<"brew-made"> = {
   cost: "changing",
+  plainly: true,
   report: true,
   when: ["stage:filling"],
   slots: { target: "name", count: "count" },
