@@ -15,6 +15,7 @@ import {
   windowDeviations,
 } from "./loads/stage-deviations.ts";
 import { runOfRole } from "./owners.ts";
+import { seenFor } from "./places.ts";
 import { applies } from "./questions/factor-questions.ts";
 import { answerOf, roundsOf, touchedBy, touches } from "./questions/rounds.ts";
 import { potOf } from "./spoken-names.ts";
@@ -168,7 +169,8 @@ function checkIn(state: State, batch: Batch): string | null {
 /** Doubts that leave the tested time unknown until an altitude is given. */
 const UNTIL_SETTLED: ReadonlySet<string> = new Set(["denied", "untested", "then"]);
 
-function kitchenDeviations(state: State, batch: Batch, now: number): Deviation[] {
+function kitchenDeviations(given: State, batch: Batch, now: number): Deviation[] {
+  const state = seenFor(given, batch.id);
   const until = batch.endedAt ?? now;
   const during = (at: number) => at >= batch.begunAt && at <= until;
   const list: Deviation[] = [];

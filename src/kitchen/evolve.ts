@@ -5,10 +5,11 @@
  */
 
 import type { KitchenEvent } from "./events.ts";
-import { historyOf } from "./events.ts";
+import { fieldsOf, historyOf } from "./events.ts";
 import { declarationOf } from "./facts/all-facts.ts";
-import { idsOf } from "./facts/references.ts";
+import { idsOf, namesIn } from "./facts/references.ts";
 import { beginIds, endIds } from "./jars/used-ids.ts";
+import { enterPlace, isAlone, knows } from "./places.ts";
 import { quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
@@ -19,8 +20,29 @@ function quietFor(state: State, event: KitchenEvent): void {
   for (const id of idsOf(event)) quiet(state, id);
 }
 
+const NAMED = new Set([
+  ...(["batch", "load", "owner", "timer", "reminder", "seed", "key"] as const),
+]);
+
+/** A branch knows of what it began, and of whatever it tells a fact of. */
+function getToKnow(state: State, event: KitchenEvent): void {
+  if (isAlone(state)) return;
+  const { begins } = declarationOf(event.type);
+  const begun = begins === undefined ? undefined : fieldsOf(event)[begins];
+  if (typeof begun === "string") state.knownTo[begun] = [state.place];
+  for (const id of namesIn(event, NAMED).flatMap((name) => name.split("/"))) {
+    if (!isBegun(state, id) || knows(state, id)) continue;
+    state.knownTo[id] = [...(state.knownTo[id] ?? [""]), state.place];
+  }
+}
+
+function isBegun({ batches, loads, timers, seeds, reminders }: State, id: string): boolean {
+  return [batches, loads, timers, seeds, reminders].some((begun) => Object.hasOwn(begun, id));
+}
+
 /** Applies one event, the time before it and what follows; false where it did not fit. */
 function applyOne(state: State, event: KitchenEvent): boolean {
+  enterPlace(state, event.branch ?? "");
   beginIds(state, event);
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
@@ -28,6 +50,7 @@ function applyOne(state: State, event: KitchenEvent): boolean {
   const declared = declarationOf(event.type);
   const came = (declared.evolve as Evolve)(state, event);
   const fits = came !== false;
+  if (fits) getToKnow(state, event);
   if (fits && declared.quiets) quietFor(state, event);
   state.lastW = Math.max(state.lastW, event.w);
   const still = declared.follows === "nothing" || (came === "noted" && event.w < state.nextBegin);
@@ -78,6 +101,7 @@ export function replay(events: readonly KitchenEvent[]): State {
   }
   const state = initialState();
   for (const event of events) apply(state, event);
+  enterPlace(state, "");
   return state;
 }
 
@@ -92,11 +116,13 @@ export function replayed(history: KitchenEvent[]): { state: State; misfits: Kitc
   const misfits: KitchenEvent[] = [];
   for (const event of history) {
     if (event.type === "amended" || event.type === "withdrawn") {
+      enterPlace(state, event.branch ?? "");
       if (state.nextEnd <= event.w) settle(state, event.w);
       state.lastW = Math.max(state.lastW, event.w);
       continue;
     }
     if (withdrawn.has(event.cmd)) {
+      enterPlace(state, event.branch ?? "");
       beginIds(state, event);
       endIds(state, event);
       continue;
@@ -105,6 +131,7 @@ export function replayed(history: KitchenEvent[]): { state: State; misfits: Kitc
     const lived = t === undefined ? event : { ...event, t };
     if (!applyOne(state, lived) && !declarationOf(event.type).own) misfits.push(event);
   }
+  enterPlace(state, "");
   state.history = history;
   return { state, misfits };
 }

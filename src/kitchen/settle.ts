@@ -10,6 +10,7 @@ import { cannerOf, capacity } from "./jars/canner-room.ts";
 import { again, allFilled, ready } from "./jars/lots.ts";
 import { openLoad } from "./loads/open-load.ts";
 import { activeOwners, isLoad, runOf } from "./owners.ts";
+import { knows } from "./places.ts";
 import { beginStage, endsAt, finish, isOver } from "./stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
@@ -21,19 +22,24 @@ export function settle(state: State, now: number): void {
   while (changed) {
     changed = false;
     state.nextBegin = Number.POSITIVE_INFINITY;
-    for (const owner of activeOwners(state)) {
+    for (const owner of ownActive(state)) {
       if (isLoad(owner) ? settleLoad(state, owner, now) : settleBatch(state, owner, now)) {
         changed = true;
       }
     }
   }
   state.nextEnd = Number.POSITIVE_INFINITY;
-  for (const owner of activeOwners(state)) {
+  for (const owner of ownActive(state)) {
     for (const run of owner.stages) {
       if (run.state !== "running") continue;
       state.nextEnd = Math.min(state.nextEnd, endsAt(run) ?? Number.POSITIVE_INFINITY);
     }
   }
+}
+
+/** What is still to do for the branch that is lived through: another's time is not its own. */
+function ownActive(state: State): (Batch | Load)[] {
+  return activeOwners(state).filter((owner) => knows(state, owner.id));
 }
 
 function endRunning(state: State, owner: Batch | Load, now: number): boolean {

@@ -16,6 +16,7 @@ import type { Written } from "./facts/stamp.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
 import type { BatchLot, Touched } from "./jars/jar.ts";
 import type { OwnWords } from "./own-words.ts";
+import type { SealedLine } from "./questions/sealed-line.ts";
 import type { SetUp } from "./questions/set-up-topic.ts";
 
 type StageState = "waiting" | "running" | "held" | "complete" | "skipped" | "abandoned";
@@ -237,19 +238,6 @@ export type Doubt = {
   settledFt?: number;
 };
 
-/** A place in the journal that cannot be relied on, and the batches and loads it touches. */
-export type SealedLine = {
-  seal: string;
-  file: string;
-  /** 0 is the file as a whole. */
-  line: number;
-  reason: string;
-  at: number;
-  touches: string[];
-  /** Whether a person knows that nothing went wrong there; missing until one says so. */
-  held?: boolean;
-};
-
 export type State = {
   kitchen: {
     altitudeFt: number | null;
@@ -324,7 +312,18 @@ export type State = {
   lastW: number;
   /** Every event that was written, to be replayed when one is corrected; see `historyOf`. */
   history: Written[];
+  /** The branch of the log that is lived through; "" is this data folder's own. */
+  place: string;
+  /** What the other branches have of their own. */
+  elsewhere: Record<string, Place>;
+  /** The branches that know of what was begun; where it is missing, the own one alone. */
+  knownTo: Record<string, string[]>;
 };
+
+/** What a data folder has of its own, and keeps where another one takes it in. */
+export type Place = Pick<State, "zone" | "open" | "offsets" | "clockSets" | "gaps" | "lastW"> &
+  Pick<State, "kitchen" | "rehearsal" | "logFailures" | "doubts" | "focus" | "dayPlan"> &
+  Pick<State, "hushedUntil" | "setUp" | "jarIds">;
 
 export function initialState(): State {
   return {
@@ -374,6 +373,9 @@ export function initialState(): State {
     nextBegin: Number.POSITIVE_INFINITY,
     lastW: 0,
     history: [],
+    place: "",
+    elsewhere: {},
+    knownTo: {},
   };
 }
 

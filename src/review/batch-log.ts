@@ -8,6 +8,7 @@ import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { jarsIn, type LotOf, loadJars, lotsIn, tally } from "../kitchen/jars/lots.ts";
 import { loadRestarts } from "../kitchen/loads/load-deviations.ts";
 import { runOfRole } from "../kitchen/owners.ts";
+import { seenFor } from "../kitchen/places.ts";
 import { isOfCanner } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
@@ -125,7 +126,7 @@ export function review(
       id: timer.id,
       label: timer.label,
       minutes: timer.minutes,
-      endsAt: iso(state, timer.endsAt),
+      endsAt: iso(seenFor(state, timer.id), timer.endsAt),
       state: timer.state,
     })),
   };
@@ -141,11 +142,12 @@ function maybe(state: State, t: number | undefined): string | null {
 
 /** The row of one lot of a batch, by itself the first: the pots they share are in each. */
 export function batchLog(
-  state: State,
+  seen: State,
   batch: Batch,
   now: number,
   lot = batch.lots[0] as BatchLot,
 ): BatchLog {
+  const state = seenFor(seen, batch.id);
   const loads = loadsWith(state, batch, [lot]);
   const deviations = batchDeviations(state, batch, now, lot);
   const judged = judgeBatch(state, batch, deviations, lot);

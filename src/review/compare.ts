@@ -1,8 +1,8 @@
 /** Lots of one recipe side by side: yield, jars, departures, time, and what tasters said. */
 
 import { lotsIn } from "../kitchen/jars/lots.ts";
+import { wallFor } from "../kitchen/places.ts";
 import type { State } from "../kitchen/state.ts";
-import { wallOf } from "../kitchen/state.ts";
 import { dateOf } from "./dates.ts";
 import { type LotLine, lineName, lotLines, type VarietyLine, varietiesOf } from "./lot-lines.ts";
 import { shownBatches } from "./shelf/pantry.ts";
@@ -41,7 +41,7 @@ export function compareLots(
   const all = shownBatches(state).filter((batch) => batch.recipe.id === recipe);
   const batches = all.filter((batch) => {
     if (batch.state === "abandoned") return false;
-    const begun = dateOf(wallOf(state, batch.begunAt), state.zone);
+    const begun = dateOf(wallFor(state, batch.id, batch.begunAt), state.zone);
     return season === undefined || begun.startsWith(String(season));
   });
   const [first] = batches;

@@ -2,7 +2,8 @@
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { lotCounts } from "../kitchen/jars/canner-room.ts";
 import { type LotOf, readyOf } from "../kitchen/jars/lots.ts";
-import { type State, wallOf } from "../kitchen/state.ts";
+import { wallFor } from "../kitchen/places.ts";
+import type { State } from "../kitchen/state.ts";
 import { JAR_CUPS } from "../recipe/jar-volume.ts";
 import type { JarSize } from "../recipe/recipe.ts";
 import { wilsonInterval } from "../reckon/statistics/preference.ts";
@@ -81,7 +82,7 @@ function lotLine(state: State, one: LotOf, now: number, hands: HandsOn): LotLine
     named: lot.variety !== null,
     givenUp: lot.abandonedAt !== undefined || batch.state === "abandoned",
     sharing: batch.lots.length,
-    begun: dateOf(wallOf(state, batch.begunAt), state.zone),
+    begun: dateOf(wallFor(state, batch.id, batch.begunAt), state.zone),
     weightLb,
     jar: batch.jar,
     jars,

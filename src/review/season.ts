@@ -5,6 +5,7 @@
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { jarCounts } from "../kitchen/jars/canner-room.ts";
 import { lotsIn, sum, weightLb } from "../kitchen/jars/lots.ts";
+import { wallFor } from "../kitchen/places.ts";
 import { type Batch, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { AVOIDING } from "./avoiding.ts";
@@ -54,7 +55,7 @@ export type Season = {
 };
 
 function yearOf(state: State, batch: Batch): number {
-  return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
+  return Number(dateOf(wallFor(state, batch.id, batch.begunAt), state.zone).slice(0, 4));
 }
 
 /** Batches begun in a calendar year of the kitchen's zone. */
@@ -175,7 +176,7 @@ function eatenOf(state: State, batches: readonly Batch[], now: number): UseLine[
     const putUp = sealed.reduce((sum, group) => sum + group.jars, 0);
     if (putUp === 0) continue;
     const key = `${batch.recipe.id}\n${lot.variety ?? ""}\n${batch.jar ?? ""}`;
-    const begun = dateOf(wallOf(state, batch.endedAt ?? batch.begunAt), state.zone);
+    const begun = dateOf(wallFor(state, batch.id, batch.endedAt ?? batch.begunAt), state.zone);
     const line = lines.get(key) ?? {
       recipe: batch.recipe.id,
       title: `${batch.recipe.title}${batch.jar ? `, ${batch.jar}s` : ""}`,
@@ -193,7 +194,7 @@ function eatenOf(state: State, batches: readonly Batch[], now: number): UseLine[
     if (begun < line.first) line.first = begun;
     for (const { left } of lot.jars) {
       if (!left) continue;
-      const on = dateOf(wallOf(state, left.at), state.zone);
+      const on = dateOf(wallFor(state, batch.id, left.at), state.zone);
       if (on > line.last) line.last = on;
     }
     lines.set(key, line);

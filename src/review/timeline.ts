@@ -1,6 +1,7 @@
 /** A batch's stages over time, planned and actual, for drawing. Wall milliseconds. */
 import { loadsWith } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
+import { seenFor } from "../kitchen/places.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { type Batch, type Gap, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -35,7 +36,8 @@ export function timelineOf(
   now: number,
   lots: readonly BatchLot[] = batch.lots,
 ): Timeline {
-  const wall = (t: number) => Math.round(wallOf(state, t));
+  const seen = seenFor(state, batch.id);
+  const wall = (t: number) => Math.round(wallOf(seen, t));
   const rows: TimelineRow[] = [];
   const dates: TimelineRow[] = [];
   for (const { id, run } of stagesInOrder(batch, loadsWith(state, batch, lots))) {

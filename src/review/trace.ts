@@ -7,6 +7,7 @@ import { loadsWith } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { runOfRole } from "../kitchen/owners.ts";
+import { seenFor } from "../kitchen/places.ts";
 import {
   type Batch,
   type Load,
@@ -48,11 +49,12 @@ const LONGEST_JOIN_MS = 30 * MINUTE_MS;
 
 /** Traces of a batch's own readings and of its lots' loads', those with at least two readings. */
 export function tracesOf(
-  state: State,
+  given: State,
   batch: Batch,
   now: number,
   lots: readonly BatchLot[] = batch.lots,
 ): Trace[] {
+  const state = seenFor(given, batch.id);
   const traces = grouped(batch.readings).map(([what, unit, readings]) => {
     const base = { what, unit, load: null, target: null, process: null, losses: [] };
     return traceOf(state, readings, base);

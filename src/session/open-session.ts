@@ -33,6 +33,7 @@ import { wordsIn } from "../reckon/metric-words.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 import { prompt } from "../speech/prompts.ts";
 import { durationWords } from "../speech/spoken-time.ts";
+import { isMerged, mergedEvents } from "./reading/branches.ts";
 import { eventsOf, KITCHEN_FORMAT, recordOf } from "./reading/journal-records.ts";
 import { Session } from "./session.ts";
 import { KitchenTimeline } from "./time/kitchen-timeline.ts";
@@ -107,7 +108,7 @@ export function openSession(parts: OpenParts): OpenedSession {
   });
   const { beat, problem } = ofThisLog(clocks, opened.records);
   const events = eventsOf(opened.records);
-  const state = replay(events);
+  const state = replay(isMerged(events) ? mergedEvents(events) : events);
   const sealed = sealedFacts(events, opened.damages);
   const { timeline, from, byWall } = resumeTime(state, beat, reading);
   const now = timeline.now(reading);

@@ -172,6 +172,8 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "words-forgotten": () => "Forgotten: I ask about those words again.",
   // --- the session
   opened: null,
+  joined: null,
+  merged: null,
   closed: null,
   gap: null,
   "clock-set": null,

@@ -30,13 +30,11 @@ export async function importCommand(args: string[], io: ReviewIo): Promise<Comma
 }
 
 function importText(done: Imported): string {
-  const { added, known, leftBehind, rehearsed, renamed, recipes } = done;
+  const { added, known, sharedIds, recipes } = done;
   const lines = [`${added} events added, ${known} were here already.`];
-  if (leftBehind > 0) {
-    lines.push(`${leftBehind} of the other kitchen's settings, sessions and clock were left out.`);
+  for (const { id, names } of sharedIds) {
+    lines.push(`${id} was given twice: in both kitchens they are ${names.join(" and ")} now.`);
   }
-  if (rehearsed > 0) lines.push(`${rehearsed} events of rehearsals were left out.`);
-  for (const { from, to } of renamed) lines.push(`${from} is ${to} here.`);
   if (recipes.added.length > 0) lines.push(`Recipes added: ${recipes.added.join(", ")}.`);
   for (const name of recipes.beside) {
     lines.push(`Another recipe has that file's name here; the imported one is ${name}.`);

@@ -18,6 +18,7 @@ import { namesIn } from "../facts/references.ts";
 import { type LotOf, liveLots, lotsIn } from "../jars/lots.ts";
 import { lotsOf, namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
+import { plainId } from "../places.ts";
 import {
   batchName,
   calledLot,
@@ -242,7 +243,7 @@ const NAMED: ReadonlySet<RefKind> = new Set([
 
 /** Ids that the log mentions, including those taken back since and those a damaged line began. */
 function givenOut(state: State): string[] {
-  return historyOf(state).flatMap((event) => namesIn(event, NAMED));
+  return historyOf(state).flatMap((event) => namesIn(event, NAMED).map(plainId));
 }
 
 /**

@@ -220,7 +220,6 @@ export const BATCH_FACTS = {
     fields: { owner: ownerId },
     follows: "nothing",
     own: true,
-    stays: true,
     evolve(state, event): boolean {
       state.focus = event.owner;
       return true;

@@ -32,8 +32,6 @@ export type Declaration<S extends Fields> = {
   own?: true;
   /** The field that names what it begins. */
   begins?: keyof S & string;
-  /** Concerns this kitchen as a place and its clock: an import leaves it out. */
-  stays?: true;
   /** Its time may be corrected; for a start or a loss of what a clock counts, within bounds. */
   timed?: "start" | "loss" | "told";
   /**

@@ -6,13 +6,14 @@ import * as z from "zod/mini";
 import { declarationOf, FACTS, type FactType, isFactType } from "./all-facts.ts";
 import { type Checker, objectChecker } from "./checker.ts";
 import type { Fields } from "./fact.ts";
-import { commandId, instant } from "./fields.ts";
+import { commandId, instant, word } from "./fields.ts";
 
 /** Fields that the journal adds to a line; the rest is the event. */
 export const OF_THE_JOURNAL = ["n", "v", "left", "prev", "sum", "at", "written"] as const;
 
 function shapeOf(type: FactType): Fields {
-  return { type: z.literal(type), cmd: commandId, t: instant, w: instant, ...FACTS[type].fields };
+  const stamp = { cmd: commandId, t: instant, w: instant, branch: z.optional(word) };
+  return { type: z.literal(type), ...stamp, ...FACTS[type].fields };
 }
 
 function formerOf(type: FactType): readonly string[] {

@@ -45,7 +45,6 @@ export const KITCHEN_FACTS = {
       talk: z.optional(z.enum(["whole", "short"])),
     },
     follows: "nothing",
-    stays: true,
     undone: (_, { altitudeFt, talk, quiet, awakeUntil }) => {
       if (altitudeFt !== undefined) return "the altitude";
       if (talk !== undefined) return "the setting for how much I say";
@@ -97,7 +96,6 @@ export const KITCHEN_FACTS = {
   "gauge-set": fact({
     fields: { canner: word, gauge },
     follows: "stages",
-    stays: true,
     evolve(state, event): boolean {
       const canner = state.kitchen.canners.find((one) => one.id === event.canner);
       if (!canner) return false;
@@ -161,7 +159,6 @@ export const KITCHEN_FACTS = {
       quiet: z.nullable(quietHours),
     },
     follows: "nothing",
-    stays: true,
     evolve(state, event): boolean {
       const { agreedAt, finishAt, finishBy, quiet } = event;
       const items = event.items.map((item) => ({ ...item }));
@@ -172,7 +169,6 @@ export const KITCHEN_FACTS = {
   "day-plan-dropped": fact({
     fields: {},
     follows: "nothing",
-    stays: true,
     evolve(state): boolean {
       if (!state.dayPlan) return false;
       state.dayPlan = null;

@@ -12,6 +12,7 @@ import { raiseTerms } from "../loads/raise-terms.ts";
 import { mayStandMinutes } from "../loads/standing.ts";
 import { unload } from "../loads/unload.ts";
 import { hasBegun, runOf, runOfRole } from "../owners.ts";
+import { knows } from "../places.ts";
 import { carriedDoubts } from "../questions/heard-doubts.ts";
 import { finish, isOver, newRun } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
@@ -172,6 +173,11 @@ function loadRuns(
 function isHot(state: State, canner: string, at: number): boolean {
   return Object.values(state.loads).some((load) => {
     const since = at - (load.unloadedAt ?? Number.NEGATIVE_INFINITY);
-    return load.canner === canner && since >= 0 && since <= STILL_HOT_MINUTES * MINUTE_MS;
+    return (
+      load.canner === canner &&
+      knows(state, load.id) &&
+      since >= 0 &&
+      since <= STILL_HOT_MINUTES * MINUTE_MS
+    );
   });
 }

@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import { readStageDue } from "../due-key.ts";
 import { activeOwners, isLoad, ownerOf, runOf } from "../owners.ts";
+import { knows, leaveFor } from "../places.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { State } from "../state.ts";
 import { addGap } from "../unbroken-time.ts";
@@ -41,7 +42,6 @@ export const SESSION_FACTS = {
       writer: z.optional(word),
     },
     follows: "nothing",
-    stays: true,
     evolve(state, event): boolean {
       state.open = true;
       state.zone = event.zone;
@@ -54,10 +54,35 @@ export const SESSION_FACTS = {
       return true;
     },
   }),
+  /** The branch of another data folder begins, which went its own way after a fact known here. */
+  joined: fact({
+    fields: {
+      /** The branch that it left, "" where that is this data folder's own. */
+      parent: text,
+      /** The last fact that they have in common; null where there is none. */
+      after: z.nullable(word),
+    },
+    follows: "nothing",
+    own: true,
+    undo: "never",
+    passing: true,
+    evolve(state, { parent }): boolean {
+      leaveFor(state, parent);
+      return true;
+    },
+  }),
+  /** From here on whoever wrote knew what other data folders had written, up to this wall time. */
+  merged: fact({
+    fields: { until: instant },
+    follows: "nothing",
+    own: true,
+    undo: "never",
+    passing: true,
+    evolve: () => true,
+  }),
   closed: fact({
     fields: {},
     follows: "nothing",
-    stays: true,
     evolve(state): boolean {
       state.open = false;
       return true;
@@ -72,7 +97,7 @@ export const SESSION_FACTS = {
       const gap = { from: event.from, to: event.to, cause: event.cause };
       state.gaps.push(gap);
       for (const owner of activeOwners(state)) {
-        if (!isLoad(owner)) continue;
+        if (!isLoad(owner) || !knows(state, owner.id)) continue;
         for (const run of owner.stages) {
           if (run.kept && run.state === "running" && rulesOf(run.spec).watched) {
             addGap(run.kept, gap);
@@ -86,7 +111,6 @@ export const SESSION_FACTS = {
   "clock-set": fact({
     fields: { byMs: clockShift },
     follows: "nothing",
-    stays: true,
     evolve(state, event): boolean {
       const before = state.offsets.at(-1)?.offsetMs ?? 0;
       state.offsets.push({ from: event.t, offsetMs: before + event.byMs });
@@ -97,7 +121,6 @@ export const SESSION_FACTS = {
   "log-failed": fact({
     fields: { from: instant, to: instant, events: amount },
     follows: "nothing",
-    stays: true,
     evolve(state, event): boolean {
       state.logFailures.push({ from: event.from, to: event.to, events: event.events });
       return true;
@@ -189,7 +212,6 @@ export const SESSION_FACTS = {
   hushed: fact({
     fields: { until: z.nullable(instant) },
     follows: "nothing",
-    stays: true,
     evolve(state, event): boolean {
       state.hushedUntil = event.until;
       return true;
@@ -198,7 +220,6 @@ export const SESSION_FACTS = {
   unhushed: fact({
     fields: {},
     follows: "nothing",
-    stays: true,
     evolve(state): boolean {
       state.hushedUntil = undefined;
       return true;

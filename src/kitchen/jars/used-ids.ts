@@ -1,5 +1,6 @@
 /** Which ids of jars are used up: none is given again, whatever was taken back. */
 import { historyOf, type KitchenEvent } from "../events.ts";
+import { plainCommand } from "../places.ts";
 import type { State } from "../state.ts";
 import { earlierWriter, type Ids } from "./jar-ids.ts";
 
@@ -13,7 +14,10 @@ function usedBy(event: KitchenEvent): number {
 
 /** To be called before an event is applied, and for one that was withdrawn. */
 export function beginIds(state: State, event: KitchenEvent): void {
-  if (state.jarIds.earlier === "") state.jarIds.earlier = earlierWriter(event);
+  if (state.jarIds.earlier === "") {
+    const cmd = plainCommand(event.cmd);
+    state.jarIds.earlier = earlierWriter({ ...event, cmd });
+  }
 }
 
 /** To be called after an event, applied or withdrawn: its ids are used up. */

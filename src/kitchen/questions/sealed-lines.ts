@@ -2,7 +2,8 @@
  * Lines of the journal that cannot be relied on. What they touch is not as-tested until a person
  * has said whether anything is missing there.
  */
-import type { Batch, SealedLine, State } from "../state.ts";
+import type { Batch, State } from "../state.ts";
+import type { SealedLine } from "./sealed-line.ts";
 
 /** Sealed lines that touch one of these and that nobody has vouched for. */
 export function sealedOver(state: State, ids: readonly string[]): SealedLine[] {

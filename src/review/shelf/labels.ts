@@ -4,7 +4,8 @@
  */
 import { shortForms } from "../../kitchen/jars/jar-ids.ts";
 import { type LotOf, lotsIn } from "../../kitchen/jars/lots.ts";
-import { type Batch, type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
+import { wallFor } from "../../kitchen/places.ts";
+import type { Batch, SeedLot, State } from "../../kitchen/state.ts";
 import { addDays, dateOf, dateWords } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
 import { seedReport } from "./seeds.ts";
@@ -49,7 +50,7 @@ function labelsOfLot(state: State, one: LotOf, now: number): Label[] {
   const { batch, lot } = one;
   const shortOf = shortForms(state);
   const labels = shelfJars(state, one, now).groups.flatMap((group) => {
-    const putUp = dateOf(wallOf(state, group.since), state.zone);
+    const putUp = dateOf(wallFor(state, batch.id, group.since), state.zone);
     const by = addDays(putUp, KEEPING[group.rule].days);
     const { terms } = group;
     return group.members.map((jar, index): Label => {

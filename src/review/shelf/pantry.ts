@@ -2,6 +2,7 @@
 import { lotTrouble } from "../../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../../kitchen/jars/jar.ts";
 import { type LotOf, lotsIn, sum } from "../../kitchen/jars/lots.ts";
+import { wallFor } from "../../kitchen/places.ts";
 import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, daysBetween } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
@@ -131,7 +132,7 @@ function gone(state: State, batch: Batch, lot: BatchLot): (Opening & { t: number
   }
   const names = { title: batch.recipe.title, variety: lot.variety, recipe: batch.recipe.id };
   return [...counts.values()].map(({ t, spoiled, count }) => {
-    const at = dateOf(wallOf(state, t), state.zone);
+    const at = dateOf(wallFor(state, batch.id, t), state.zone);
     const season = seasonBegun(state, batch);
     return { t, at, batch: lot.id, ...names, season, count, spoiled };
   });
@@ -139,7 +140,7 @@ function gone(state: State, batch: Batch, lot: BatchLot): (Opening & { t: number
 
 /** The year a batch was begun in, by the wall clock of that day. */
 function seasonBegun(state: State, batch: Batch): number {
-  return Number(dateOf(wallOf(state, batch.begunAt), state.zone).slice(0, 4));
+  return Number(dateOf(wallFor(state, batch.id, batch.begunAt), state.zone).slice(0, 4));
 }
 
 /** Jars of a lot that were opened and eaten. */
@@ -206,7 +207,7 @@ function addLine(
   opened: number,
 ): void {
   const rule = KEEPING[group.rule];
-  const putUp = dateOf(wallOf(state, group.since), state.zone);
+  const putUp = dateOf(wallFor(state, batch.id, group.since), state.zone);
   const by = addDays(putUp, rule.days);
   const daysLeft = daysBetween(found.on, by);
   const uncounted = !group.sealed && batch.option !== null;

@@ -1,5 +1,6 @@
 /** Seed lots: what their germination tests show, how thickly to sow, how long they last. */
-import { type SeedLot, type State, wallOf } from "../../kitchen/state.ts";
+import { wallFor } from "../../kitchen/places.ts";
+import type { SeedLot, State } from "../../kitchen/state.ts";
 import { wilsonInterval } from "../../reckon/statistics/preference.ts";
 import { dateOf } from "../dates.ts";
 import { SEED_LIFE_SOURCE, SEED_LIFE_YEARS } from "./seed-life.ts";
@@ -82,7 +83,7 @@ export function seedReport(state: State, lot: SeedLot): SeedReport {
     ...rest,
     saved,
     tests: tests.map(({ at, sprouted, of, days }) => ({
-      on: dateOf(wallOf(state, at), state.zone),
+      on: dateOf(wallFor(state, lot.id, at), state.zone),
       days,
       ...germinationOf(sprouted, of),
     })),

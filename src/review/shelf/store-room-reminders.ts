@@ -1,7 +1,8 @@
 /** What jars on the shelf and seed in the drawer will need in the months to come. */
 import { lotsIn } from "../../kitchen/jars/lots.ts";
+import { wallFor } from "../../kitchen/places.ts";
 import { batchName, lotName } from "../../kitchen/spoken-names.ts";
-import { type State, wallOf } from "../../kitchen/state.ts";
+import type { State } from "../../kitchen/state.ts";
 import { DAY_MS, localFields, parseIso } from "../../kitchen/time.ts";
 import { addDays, dateOf } from "../dates.ts";
 import { KEEPING, type Keep } from "./keeping.ts";
@@ -23,7 +24,7 @@ export function shelf(state: State, now: number, wallNow: number): FoundReminder
         const left = Math.max(0, group.jars - opened);
         opened -= group.jars - left;
         const { days, words } = KEEPING[group.rule];
-        const by = addDays(dateOf(wallOf(state, group.since), state.zone), days);
+        const by = addDays(dateOf(wallFor(state, one.batch.id, group.since), state.zone), days);
         const at = parseIso(`${by}T${String(DAY_HOUR).padStart(2, "0")}:00`, state.zone);
         if (left < 1 || at === undefined || at < wallNow - DAY_MS || byKeep.has(group.keep))
           continue;
@@ -43,14 +44,14 @@ export function seedReminders(state: State, wallNow: number): FoundReminder[] {
   const lots = Object.values(state.seeds).map((seed) => {
     const last = seed.tests.at(-1);
     const name = [seed.variety, seed.crop].filter(Boolean).join(" ");
-    const tested = last ? wallOf(state, last.at) : undefined;
+    const tested = last ? wallFor(state, seed.id, last.at) : undefined;
     return { id: seed.id, name, savedAt: seed.savedAt, tested, batch: seed.batch };
   });
   const known = new Set(lots.map((lot) => lot.batch));
   const batches = Object.values(state.batches)
     .filter((one) => one.recipe.class === "seed" && one.state === "complete" && !known.has(one.id))
     .map((one) => {
-      const savedAt = wallOf(state, one.endedAt ?? one.begunAt);
+      const savedAt = wallFor(state, one.id, one.endedAt ?? one.begunAt);
       return { id: one.id, name: batchName(one), savedAt, tested: undefined, batch: one.id };
     });
   return [...lots, ...batches].map(({ id, name, savedAt, tested, batch }): FoundReminder => {

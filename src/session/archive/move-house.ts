@@ -5,18 +5,22 @@ import { takeLock } from "../../journal/lock.ts";
 import { openJournal } from "../../journal/open-journal.ts";
 import { realDisk } from "../../journal/real-disk.ts";
 import type { KitchenEvent } from "../../kitchen/events.ts";
-import { replay } from "../../kitchen/evolve.ts";
+import { apply, replay } from "../../kitchen/evolve.ts";
+import { idsOf } from "../../kitchen/facts/references.ts";
+import { lotsIn } from "../../kitchen/jars/lots.ts";
 import { inCanner } from "../../kitchen/owners.ts";
+import { plainId } from "../../kitchen/places.ts";
 import { initialState, type State } from "../../kitchen/state.ts";
-import { DAY_MS, localFields } from "../../kitchen/time.ts";
-import { type BatchLog, batchLog } from "../../review/batch-log.ts";
+import { DAY_MS, isoWithOffset, localFields } from "../../kitchen/time.ts";
+import { batchLog } from "../../review/batch-log.ts";
 import { ownRecipes } from "../data-folder.ts";
-import { eventsOf, KITCHEN_FORMAT, recordOf, withDamage } from "../reading/journal-records.ts";
+import { branchesOf, isMerged, mergedEvents } from "../reading/branches.ts";
+import { damageEvents, eventsOf, KITCHEN_FORMAT, recordOf } from "../reading/journal-records.ts";
 import { recipeTexts } from "../reading/load-library.ts";
 import { isIncomplete, noticesOf, readChecked } from "../reading/read-kitchen.ts";
 import { realClock } from "../time/real-clock.ts";
 import { type Archive, archiveText, type OwnRecipe, readArchive } from "./archive.ts";
-import { mergeEvents } from "./merge-events.ts";
+import { takeIn } from "./take-in.ts";
 
 type Exported = {
   text: string;
@@ -32,17 +36,18 @@ type Exported = {
 /** Everything in a data folder as an archive's text; nothing is written. */
 export function exportKitchen(folder: string): Exported {
   const reading = readChecked(realDisk(), folder);
-  const events = withDamage(eventsOf(reading.records), reading.damages);
+  const lines = eventsOf(reading.records);
+  const events = [...lines, ...damageEvents(lines, reading.damages)];
   const found = recipeTexts(ownRecipes(folder));
   const recipes = found.flatMap((file) => ("text" in file ? [file] : []));
   const left = found.flatMap((file) => {
     return "problem" in file ? [`recipe ${file.name} is not exported: ${file.problem}`] : [];
   });
-  const state = replay(events);
+  const { zone } = replay(events);
   const notices = noticesOf(reading, folder).map((one) => `${one}; what can be read is exported`);
   notices.push(...left);
   return {
-    text: archiveText({ zone: state.zone, events, recipes }),
+    text: archiveText({ zone, events, recipes }),
     events: events.length,
     recipes: recipes.length,
     notices,
@@ -54,10 +59,10 @@ export function exportKitchen(folder: string): Exported {
 export type Imported = {
   added: number;
   known: number;
-  leftBehind: number;
-  rehearsed: number;
-  renamed: { from: string; to: string }[];
+  /** How many batches the archive tells of. */
   batches: number;
+  /** Ids that both kitchens had given, and what each thing is known by now, in both. */
+  sharedIds: { id: string; names: string[] }[];
   recipes: { added: string[]; known: number; beside: string[] };
 };
 
@@ -84,12 +89,11 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
   const fault = await faultOfRecipes(archive.recipes);
   if (fault) return bad(fault);
   const theirs = workedOut(archive.events);
-  if (!theirs) return bad("its events do not fit together; export it again");
+  if (typeof theirs === "string") return bad(`${theirs}; export it again`);
   const clock = realClock();
   const { wallMs, bootId, zone } = clock.read();
-  if (theirs.lastW > wallMs + DAY_MS) {
-    return bad("its last event lies ahead of this machine's clock; set the clock first");
-  }
+  const ahead = aheadOf(archive, wallMs, zone);
+  if (ahead) return bad(ahead);
   const disk = realDisk();
   const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
   const lock = takeLock(disk, folder, self);
@@ -107,9 +111,9 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
     if (opened.found !== "new" && opened.found !== "sound" && opened.found !== "torn") {
       return { ok: false, why: "disk", message: notices[0] ?? opened.found };
     }
-    const plan = planned(eventsOf(opened.records), archive, theirs, wallMs);
+    const plan = planned(eventsOf(opened.records), archive.events, theirs, wallMs);
     if (!plan.ok) return plan;
-    const records = plan.events.map((event) => recordOf(theirs, event));
+    const records = plan.events.map((event) => recordOf(placed(theirs, event), event));
     const appended = opened.journal.append(records);
     opened.journal.close();
     if (!appended.ok) return { ok: false, why: "disk", message: appended.message };
@@ -127,102 +131,142 @@ export async function importKitchen(folder: string, text: string): Promise<Impor
 
 type Plan = { ok: true; events: KitchenEvent[]; counts: Omit<Imported, "recipes"> } | Bad;
 
-/** What is to be appended; refused where a batch would read differently than before. */
+/** What is to be appended; refused where it would change what is told of other batches. */
 function planned(
   ours: readonly KitchenEvent[],
-  { events }: Archive,
-  theirs: State,
+  theirs: readonly KitchenEvent[],
+  there: State,
   now: number,
 ): Plan {
-  const counts = { known: 0, leftBehind: 0, rehearsed: 0, renamed: [] };
-  const batches = Object.keys(theirs.batches).length;
+  const batches = Object.keys(there.batches).length;
   if (ours.length === 0) {
-    return { ok: true, events, counts: { ...counts, added: events.length, batches } };
+    const counts = { added: theirs.length, known: 0, batches, sharedIds: [] };
+    return { ok: true, events: [...theirs], counts };
   }
-  const before = replay(ours);
-  if (inCanner(before).length > 0) {
-    const message = "jars are in the canner here; import when they are out";
+  const before = replay(lived(ours));
+  const inside = inCanner(before).map(({ id, batch }) => `load ${id} of batch ${batch}`);
+  if (inside.length > 0) {
+    const message = `jars are in the canner here (${inside.join(", ")}); import when they are out`;
     return { ok: false, why: "busy", message };
   }
-  const merge = mergeEvents(ours, events);
-  if (merge.events.length > 0 && before.focus !== null) {
-    const { lastW } = before;
-    const back = {
-      type: "focused",
-      owner: before.focus,
-      cmd: "~import",
-      t: lastW,
-      w: lastW,
-    } as const;
-    merge.events.push(back);
-  }
-  const after = workedOut([...ours, ...merge.events]);
-  const wrong = after && differing(before, theirs, after, merge.batches, now);
-  if (!after || wrong !== undefined) {
-    return bad(`batch ${wrong ?? ""} would read otherwise here than there; nothing was taken`);
-  }
-  const { known, leftBehind, rehearsed, renamed } = merge;
-  const added = merge.events.length;
-  const taken = { known, leftBehind, rehearsed, renamed, added, batches: merge.batches.size };
-  return { ok: true, events: merge.events, counts: taken };
+  const { events, added, known } = takeIn(ours, theirs);
+  if (events.length === 0)
+    return { ok: true, events, counts: { added: 0, known, batches, sharedIds: [] } };
+  const after = workedOut([...ours, ...events]);
+  if (typeof after === "string") return bad(`${after}; nothing was taken`);
+  const touched = new Set(added.flatMap(({ event }) => idsOf(event)));
+  const wrong = differing(before, after, now, touched) ?? differing(there, after, now, touched);
+  if (wrong) return bad(`${wrong}; nothing was taken`);
+  return {
+    ok: true,
+    events,
+    counts: { added: added.length, known, batches, sharedIds: shared(after) },
+  };
 }
 
-/** The state of events, with every batch's log worked out; undefined where that fails. */
-function workedOut(events: readonly KitchenEvent[]): State | undefined {
+function lived(events: readonly KitchenEvent[]): readonly KitchenEvent[] {
+  return isMerged(events) ? mergedEvents(events) : events;
+}
+
+/** The state of events, with every batch's log worked out, or which of them cannot be. */
+function workedOut(events: readonly KitchenEvent[]): State | string {
+  let batch = "";
   try {
-    const state = events.length === 0 ? initialState() : replay(events);
-    for (const batch of Object.values(state.batches)) batchLog(state, batch, state.lastW);
+    const state = events.length === 0 ? initialState() : replay(lived(events));
+    for (const one of Object.values(state.batches)) {
+      batch = `the facts of batch ${one.id}`;
+      batchLog(state, one, state.lastW);
+    }
     return state;
-  } catch {
-    return undefined;
+  } catch (error) {
+    const why = (error as Error).message.split("\n")[0];
+    return `${batch || misfit(events)} cannot be worked out (${why})`;
   }
 }
 
-/** Deviations that belong to a kitchen's clock and place, which do not move with it. */
-const OF_THE_PLACE: ReadonlySet<string> = new Set([
-  "clock-changed",
-  "log-not-written",
-  "altitude-doubt",
-]);
-
-/** What a log says about the food, without its dates, ids and altitude. */
-function essence(log: BatchLog): string {
-  const stages = log.stages.map(({ id, state, minutes, restarts }) => [
-    id,
-    state,
-    minutes,
-    restarts,
-  ]);
-  const codes = log.deviations.map((one) => one.code).filter((code) => !OF_THE_PLACE.has(code));
-  const { verdict, state, process, jars, confirmed, notes, readings } = log;
-  const counts = [confirmed.length, notes.length, readings.length];
-  return JSON.stringify([verdict, state, process, jars, stages, codes.sort(), counts]);
+/** The first fact with which events cannot be replayed, by its line in an archive. */
+function misfit(events: readonly KitchenEvent[]): string {
+  const state = initialState();
+  for (const [at, event] of events.entries()) {
+    try {
+      if (event.type !== "amended" && event.type !== "withdrawn") apply(state, event);
+    } catch {
+      const [id] = idsOf(event);
+      return `line ${at + 2}: the fact "${event.type}"${id === undefined ? "" : ` of ${id}`}`;
+    }
+  }
+  return "what was corrected in it";
 }
 
-/** The first batch whose log the merge would change. */
+/** Why an archive is not taken in yet: a fact in it is dated later than this machine's clock. */
+function aheadOf({ events }: Archive, wallMs: number, zone: string): string | undefined {
+  const [latest] = branchesOf(events)
+    .flatMap(({ path }) => path.slice(-1))
+    .sort((a, b) => b.wallMs - a.wallMs);
+  if (!latest || latest.wallMs <= wallMs + DAY_MS) return undefined;
+  const line =
+    2 +
+    events.findIndex(({ cmd, type, w }) => {
+      const { event } = latest;
+      return cmd === event.cmd && type === event.type && w === event.w;
+    });
+  const at = (ms: number) => isoWithOffset(Math.round(ms), zone);
+  return (
+    `line ${line}: the fact "${latest.event.type}" was written at ${at(latest.wallMs)}, and this ` +
+    `machine's clock shows ${at(wallMs)}; set the clock that is wrong, then import again`
+  );
+}
+
+/** Ids that stand for several things, with what each is known by. */
+function shared(state: State): Imported["sharedIds"] {
+  const lots = Object.values(state.batches).flatMap((batch) => batch.lots.map(({ id }) => id));
+  const ids = new Set(lots.filter((id) => id !== plainId(id)).map(plainId));
+  return [...ids].map((id) => ({ id, names: lots.filter((one) => plainId(one) === id) }));
+}
+
+/**
+ * Which batch would be told of differently after an import, though no fact of it came along and
+ * only one of the folders has it: what both have may gain the other's clock corrections and doubts.
+ */
 function differing(
   before: State,
-  theirs: State,
   after: State,
-  ids: ReadonlyMap<string, string>,
   now: number,
+  touched: ReadonlySet<string>,
 ): string | undefined {
-  for (const batch of Object.values(before.batches)) {
-    const there = after.batches[batch.id];
-    const same =
-      there &&
-      JSON.stringify(batchLog(before, batch, now)) === JSON.stringify(batchLog(after, there, now));
-    const merged = [...ids.values()].includes(batch.id);
-    if (!same && !merged) return batch.id;
-  }
-  for (const [from, to] of ids) {
-    const [one, other] = [theirs.batches[from], after.batches[to]];
-    // A batch that both kitchens know may have gone on here; then theirs is behind.
-    if (before.batches[to]) continue;
-    if (!one || !other) return from;
-    if (essence(batchLog(theirs, one, now)) !== essence(batchLog(after, other, now))) return from;
+  const logs = (state: State) => {
+    const all = Object.values(state.batches).flatMap((batch) => lotsIn(batch));
+    return all.map(({ batch, lot }) => {
+      const log: Record<string, unknown> = batchLog(state, batch, now, lot);
+      const inBoth = (after.knownTo[batch.id] ?? []).length > 1;
+      return { id: lot.id, log, inBoth, text: plainIds(JSON.stringify(log)) };
+    });
+  };
+  const there = logs(after);
+  for (const { id, log, text } of logs(before)) {
+    const same = there.filter((one) => plainId(one.id) === plainId(id));
+    if (same.some((one) => one.inBoth || one.text === text)) continue;
+    const own = [plainId(id), ...(log.loads as string[]).map(plainId)];
+    if (own.some((one) => touched.has(one))) continue;
+    const [other] = same;
+    const field = Object.keys(log).find((name) => {
+      const [one, two] = [log[name], other?.log[name]].map((value) => JSON.stringify(value) ?? "");
+      return plainIds(one ?? "") !== plainIds(two ?? "");
+    });
+    return `batch ${id} would read otherwise than before, in "${field}", with no new fact of it`;
   }
   return undefined;
+}
+
+/** Text with ids as they were given. */
+function plainIds(text: string): string {
+  return text.replace(/\b(\d{6}-[A-Z]?\d+)\.[0-9a-f]{5}\b/g, "$1");
+}
+
+/** The state as the folder sees it that wrote an event. */
+function placed(state: State, { branch }: KitchenEvent): State {
+  const place = branch === undefined ? undefined : state.elsewhere[branch];
+  return place ? { ...state, ...place } : state;
 }
 
 async function faultOfRecipes(recipes: readonly OwnRecipe[]): Promise<string | undefined> {

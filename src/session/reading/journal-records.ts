@@ -10,6 +10,7 @@ import { faultOfLine, OF_THE_JOURNAL } from "../../kitchen/facts/gate.ts";
 import { sealedFacts } from "../../kitchen/questions/sealed-places.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
+import { isMerged, mergedEvents } from "./branches.ts";
 
 /** The journal of a kitchen: each line holds one event, and goes through the gate. */
 export const KITCHEN_FORMAT: JournalFormat = { ...FORMAT, faultOf: faultOfLine };
@@ -37,20 +38,25 @@ export function eventsOf(records: readonly object[]): KitchenEvent[] {
 }
 
 /**
- * The events as they are in the journal, with the journal's own fields: only for replay, since
- * copying them costs more than replaying them.
+ * The events to be replayed. Where other data folders were taken in, theirs are among them in the
+ * order in which they were written; else the lines themselves, since copying them costs more than
+ * replaying them.
  */
-export function rawEventsOf(records: readonly object[]): KitchenEvent[] {
-  return records as KitchenEvent[];
+export function eventsToReplay(records: readonly object[]): KitchenEvent[] {
+  const lines = records as KitchenEvent[];
+  return isMerged(lines) ? mergedEvents(eventsOf(records)) : lines;
 }
 
 /**
- * The events and, where the journal is damaged, what that affects, for readers that write nothing
- * down about it.
+ * What damage of the journal affects, for readers that write nothing down about it. `events` are in
+ * the order of the file.
  */
-export function withDamage(events: KitchenEvent[], damages: readonly Damage[]): KitchenEvent[] {
-  if (damages.length === 0) return events;
+export function damageEvents(
+  events: readonly KitchenEvent[],
+  damages: readonly Damage[],
+): KitchenEvent[] {
+  if (damages.length === 0) return [];
   const w = events.reduce((latest, event) => Math.max(latest, event.w), 0);
   const sealed = sealedFacts(events, damages);
-  return [...events, ...sealed.map((fact) => ({ ...fact, cmd: `${OWN_COMMAND}sealed`, w }))];
+  return sealed.map((fact) => ({ ...fact, cmd: `${OWN_COMMAND}sealed`, w }));
 }

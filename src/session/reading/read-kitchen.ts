@@ -5,7 +5,7 @@ import { realDisk } from "../../journal/real-disk.ts";
 import { replay } from "../../kitchen/evolve.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { Disk } from "../../ports/disk.ts";
-import { KITCHEN_FORMAT, rawEventsOf, withDamage } from "./journal-records.ts";
+import { damageEvents, eventsOf, eventsToReplay, KITCHEN_FORMAT } from "./journal-records.ts";
 import { keepSnapshot, readSnapshot, snapshotKey, WORTH_KEEPING } from "./snapshot.ts";
 
 export type ReadKitchen = {
@@ -43,11 +43,13 @@ export function readKitchen(folder: string, reader: Reader = {}): ReadKitchen {
   const beat = readHeartbeat(disk, folder);
   const key = place && snapshotKey(place, beat);
   const read = () => readJournal(disk, folder, KITCHEN_FORMAT);
-  const history = () => rawEventsOf(read().records);
+  const history = () => eventsToReplay(read().records);
   const kept = place && key !== undefined ? readSnapshot(place, key, history) : undefined;
   if (kept) return readAt(kept, wallMs, [], false);
   const reading = readChecked(disk, folder, beat);
-  const state = replay(withDamage(rawEventsOf(reading.records), reading.damages));
+  const { records, damages } = reading;
+  const events = eventsToReplay(records);
+  const state = replay([...events, ...damageEvents(eventsOf(records), damages)]);
   const notices = noticesOf(reading, folder);
   const sound = notices.length === 0 && !reading.unreadable;
   if (place && key !== undefined && sound && reading.records.length >= WORTH_KEEPING) {

@@ -69,14 +69,20 @@ describe("the declarations", () => {
   });
 
   it("say which are never taken back, and which only along with others", () => {
-    expect(having(({ undo }) => undo === "never")).toEqual(["asked", "withdrawn", "words-learned"]);
+    expect(having(({ undo }) => undo === "never")).toEqual([
+      "asked",
+      "joined",
+      "merged",
+      "withdrawn",
+      "words-learned",
+    ]);
     expect(having(({ undo }) => undo === "along")).toEqual(["acknowledged"]);
   });
 
   it("say which the program writes by itself", () => {
     expect(having(({ own }) => own)).toEqual([
-      ...["acknowledged", "asked", "due", "focused", "line-sealed", "load-opened", "load-terms"],
-      "words-learned",
+      ...["acknowledged", "asked", "due", "focused", "joined", "line-sealed", "load-opened"],
+      ...["load-terms", "merged", "words-learned"],
     ]);
   });
 
@@ -88,13 +94,6 @@ describe("the declarations", () => {
     expect(begins.sort()).toEqual([
       ...["batch-begun batch", "line-sealed seal", "load-opened load", "lot-added id"],
       ...["reminder-set reminder", "seed-saved seed", "timer-set timer"],
-    ]);
-  });
-
-  it("say which stay with their kitchen", () => {
-    expect(having(({ stays }) => stays)).toEqual([
-      ...["clock-set", "closed", "day-plan-dropped", "day-planned", "focused", "gauge-set"],
-      ...["hushed", "kitchen-set", "log-failed", "opened", "unhushed"],
     ]);
   });
 
@@ -110,12 +109,22 @@ describe("the declarations", () => {
         "jars-discarded",
         "jars-given",
         "jars-moved",
+        "joined",
         "kitchen-set",
         "labeled",
         "left-open",
       ],
       "line-sealed",
-      ...["line-settled", "log-failed", "name-settled", "note", "opened", "preferred", "probe"],
+      ...[
+        "line-settled",
+        "log-failed",
+        "merged",
+        "name-settled",
+        "note",
+        "opened",
+        "preferred",
+        "probe",
+      ],
       "probe-is",
       ...["reminder-cancelled", "reminder-set", "seed-saved", "set-up", "tasted"],
       ...["timer-added", "timer-cancelled", "timer-set", "unhushed", "warning-set"],
@@ -137,8 +146,8 @@ describe("the declarations", () => {
       ],
     ]);
     expect(having(({ passing }) => passing)).toEqual([
-      ...["confirmed", "due", "guide-compared", "heard", "load-opened", "load-terms"],
-      ...["name-settled"],
+      ...["confirmed", "due", "guide-compared", "heard", "joined", "load-opened", "load-terms"],
+      ...["merged", "name-settled"],
     ]);
   });
 });

@@ -56,4 +56,6 @@ export const LATER_EVENTS: readonly KitchenEvent[] = [
   { ...stamp, type: "jars-given", batch: "B1", count: 1, jars: [2], to: "the neighbors" },
   { ...stamp, type: "jars-discarded", batch: "B1", count: 1, jars: [3] },
   { ...stamp, type: "brew-made", batch: "B1", counted: true },
+  { ...stamp, type: "joined", branch: "3fa9c01d", parent: "", after: "0b1c2d3e4f506172.1" },
+  { ...stamp, type: "merged", until: 1_700_000_000_000 },
 ] as KitchenEvent[];

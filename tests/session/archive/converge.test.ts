@@ -1,0 +1,107 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import type { KitchenEvent } from "../../../src/kitchen/events.ts";
+import { replay } from "../../../src/kitchen/evolve.ts";
+import { idsOf } from "../../../src/kitchen/facts/references.ts";
+import { review } from "../../../src/review/batch-log.ts";
+import { pantryOf } from "../../../src/review/shelf/pantry.ts";
+import { takeIn } from "../../../src/session/archive/take-in.ts";
+import { branchesOf, isMerged, mergedEvents } from "../../../src/session/reading/branches.ts";
+import { BAD_SEAL, LOST_BOIL, playedEvents } from "../../review/demo-season.ts";
+import { LIBRARY } from "../../review/kitchen-files.ts";
+import { type Diverged, diverged } from "./diverged.ts";
+
+/** `PAIRS=500` tries as many; the suite has less time. */
+const PAIRS = Number(process.env.PAIRS ?? 60);
+const LATER = Date.UTC(2025, 0, 1);
+let plays: KitchenEvent[][];
+
+beforeAll(async () => {
+  const wanted = { weightLb: 4, jar: "pint" } as const;
+  plays = await Promise.all([
+    playedEvents(LIBRARY, { ...wanted, recipe: "dilled-green-beans", script: BAD_SEAL }),
+    playedEvents(LIBRARY, { ...wanted, recipe: "pickled-beets", script: LOST_BOIL }),
+    playedEvents(LIBRARY, { recipe: "sauerkraut", weightLb: 5 }),
+    playedEvents(LIBRARY, { ...wanted, recipe: "dilled-green-beans", variety: "Provider" }),
+  ]);
+}, 60_000);
+
+/** A folder's log after it took another in, as it lies in its file. */
+function withTaken(ours: readonly KitchenEvent[], theirs: readonly KitchenEvent[]): KitchenEvent[] {
+  return [...ours, ...takeIn(ours, theirs).events];
+}
+
+const lived = (log: readonly KitchenEvent[]) => (isMerged(log) ? mergedEvents(log) : [...log]);
+
+/** What a kitchen shows of its log. */
+function shown(log: readonly KitchenEvent[]) {
+  const state = replay(lived(log));
+  const { tastings, preferences, places, seeds, notes } = state;
+  const { on: _on, ...pantry } = pantryOf(state, LATER);
+  return { review: review(state, LATER), pantry, tastings, preferences, places, seeds, notes };
+}
+
+/** Every fact of a log but those of imports, with how often it is there. */
+function facts(log: readonly KitchenEvent[]): string[] {
+  const steps = branchesOf(log).flatMap(({ path, from }) => path.slice(from));
+  return steps.flatMap(({ event, id }) => (event.type === "merged" ? [] : [id])).sort();
+}
+
+/** Batches that only this log has and tells of, and that read otherwise after an import. */
+function changed(
+  log: readonly KitchenEvent[],
+  after: readonly KitchenEvent[],
+  common: readonly KitchenEvent[],
+): string[] {
+  const own = new Set(facts(log));
+  const others = branchesOf(after).flatMap(({ path }) => path.filter(({ id }) => !own.has(id)));
+  const told = new Set(others.flatMap(({ event }) => idsOf(event)));
+  for (const event of common) for (const id of idsOf(event)) told.add(id);
+  // What another folder took back or dated otherwise was told by it too.
+  const cmds = new Set(others.map(({ event }) => ("target" in event ? event.target : "")));
+  for (const event of log) if (cmds.has(event.cmd)) for (const id of idsOf(event)) told.add(id);
+  const merged = shown(after).review.batches.map((one) => plain(JSON.stringify(one)));
+  return shown(log).review.batches.flatMap((one) => {
+    if (told.has(one.id) || one.loads.some((id) => told.has(id))) return [];
+    return merged.includes(plain(JSON.stringify(one))) ? [] : [one.id];
+  });
+}
+
+const plain = (text: string) => text.replaceAll(/(\d{6}-L?\d+)\.[0-9a-f]{5}/g, "$1");
+
+function logsOf({ common, one, other }: Diverged): [KitchenEvent[], KitchenEvent[]] {
+  return [
+    [...common, ...one],
+    [...common, ...other],
+  ];
+}
+
+describe("two folders that were one", () => {
+  it("end alike, whoever takes the other in first, with nothing lost and nothing twice", () => {
+    let clashes = 0;
+    for (let seed = 1; seed <= PAIRS; seed++) {
+      const pair = diverged(plays, seed);
+      const [one, other] = logsOf(pair);
+      const first = withTaken(one, other);
+      const second = withTaken(other, first);
+      const reversed = withTaken(one, withTaken(other, one));
+      const ends = [first, second, withTaken(other, one), reversed].map(shown);
+      for (const end of ends) expect(end, `pair ${seed}`).toEqual(ends[0]);
+      const all = new Set([...facts(one), ...facts(other)]);
+      expect(facts(first), `pair ${seed}`).toEqual([...all].sort());
+      expect(facts(second), `pair ${seed}`).toEqual([...all].sort());
+      for (const [here, there] of [
+        [first, second],
+        [second, first],
+        [first, one],
+        [first, other],
+      ]) {
+        expect(takeIn(here ?? [], there ?? []).events, `pair ${seed}`).toEqual([]);
+      }
+      for (const log of [one, other]) {
+        expect(changed(log, first, pair.common), `pair ${seed}`).toEqual([]);
+      }
+      if (ends[0]?.review.batches.some(({ id }) => id.includes("."))) clashes += 1;
+    }
+    expect(clashes).toBeGreaterThan(PAIRS / 20);
+  }, 600_000);
+});
