@@ -250,13 +250,15 @@ export type SlotsOf = {
   answer: { value: number | string } & AnswerMeant;
   /** `target` and one number for each score named: `crunch`, `flavor` ... */
   taste: { target?: string } & { [score: string]: number | string | undefined };
-  opened: Targeted & { count?: number; size?: SpokenJarSize };
+  opened: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[] };
+  /** Given away; `to` is whom it went to. */
+  given: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[]; to?: string };
   /** Jars that bulged, leaked, spurted, went moldy or off, or came open on the shelf. */
   spoiled: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[]; sign: SpoilSign };
   /** Liked better than `over`, where that was said; `taster` is who said so. */
   prefer: Targeted & { over?: string; taster?: string };
-  /** Where the jars of a batch now stand. */
-  place: Targeted & { place: string };
+  /** Where the jars of a batch now stand, or some of them. */
+  place: Targeted & { place: string; jars?: number[] };
   labeled: Targeted;
   /** Seed put away; everything but the crop may be unknown. Weight in grams. */
   "seed-saved": {
@@ -309,6 +311,8 @@ export type SlotsOf = {
   "short-of": { what: string; item?: Shortage; value?: number; unit?: string };
   "canner-state": Nothing;
   which: Nothing;
+  /** What is known of single jars. */
+  "which-jar": Targeted & { jars?: number[] };
   /** `of` is the thing that is measured; units in the singular. */
   convert: { value: number; from: string; to: string; of?: string };
   /** `recipe` is its id where the name is of just one. */

@@ -1,8 +1,10 @@
 /** What things are called aloud. */
 
+import type { BatchLot } from "./jars/jar.ts";
 import { isShared, type LotOf, onlyVariety } from "./jars/lots.ts";
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
-import type { Batch, Load, StageRun, State, Timer } from "./state.ts";
+import { type Batch, type Load, type StageRun, type State, type Timer, wallOf } from "./state.ts";
+import { localFields, MONTHS } from "./time.ts";
 
 /** What a stage's vessel goes by: its pot, else the stage itself. */
 export function potOf({ spec }: StageRun): string {
@@ -30,6 +32,32 @@ export function batchName(batch: Batch): string {
 export function lotName({ batch, lot }: LotOf): string {
   const title = lower(batch.recipe.title);
   return lot.variety ? `the ${lot.variety} ${title}` : `the ${title}`;
+}
+
+/** "August 14": the day a lot was put up, by the wall clock there. */
+function dayOf(state: State, { addedAt }: BatchLot) {
+  const { year, month, day } = localFields(wallOf(state, addedAt), state.zone);
+  return { year: `${year}`, month: MONTHS[month - 1] ?? "", day: `${MONTHS[month - 1]} ${day}` };
+}
+
+/** Names that tell lots apart: by variety and food, else by when they were put up or stand. */
+export function toldApart(state: State, lots: readonly LotOf[]): (one: LotOf) => string {
+  const ways: ((one: LotOf) => string)[] = [
+    () => "",
+    ({ lot }) => ` from ${dayOf(state, lot).year}`,
+    ({ lot }) => ` from ${dayOf(state, lot).month}`,
+    ({ lot }) => ` from ${dayOf(state, lot).day}`,
+    ({ lot }) => ` in the ${state.places[lot.id] ?? "pantry"}`,
+    ({ lot }) => ` (${lot.id})`,
+  ];
+  return (one) => {
+    const twins = lots.filter((other) => other !== one && lotName(other) === lotName(one));
+    const differs = (way: (one: LotOf) => string) => {
+      return twins.every((twin) => way(twin) !== way(one));
+    };
+    const way = ways.find(differs) ?? ways.at(-1);
+    return `${lotName(one)}${way?.(one) ?? ""}`;
+  };
 }
 
 /** What one lot goes by among those running: its variety where the batch has several. */

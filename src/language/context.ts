@@ -27,6 +27,10 @@ export type NamedBatch = {
   names?: readonly string[];
   /** What its lids are marked with, before the jar's number: "P" for Provider. */
   mark?: string;
+  /** Its jars by the numbers on their lids, and their ids. */
+  jars?: readonly { number: number; id: string }[];
+  /** When it was begun, epoch ms. */
+  begunMs?: number;
   stages?: readonly NamedStage[];
 };
 

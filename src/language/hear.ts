@@ -20,11 +20,14 @@ import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
+import { asNamed, withJars, withLots } from "./named-jars.ts";
 import { type Recalled, recalled } from "./own-words.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
+import { jarsNamed } from "./values/jar-names.ts";
+import { lotsWhen } from "./values/lots-when.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk, MOST_GUESSED } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
@@ -61,6 +64,51 @@ export type Heard = {
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
+  const when = lotsWhen(words, context);
+  if (when) {
+    const heard = ofJars(when.text, context, models);
+    const about = withLots(heard.commands, when, context);
+    if (about) return { ...inWords(heard, words), commands: about };
+  }
+  return inWords(ofJars(words, context, models), words);
+}
+
+/** Jars named by what is on them are heard as plain numbers, and then looked up. */
+function ofJars(words: string, context: Context, models: Models): Heard {
+  const named = jarsNamed(words, context);
+  if (named) {
+    const heard = plainlyHeard(sealsMeant(named.text, context), context, models);
+    const commands = withJars(heard.commands, named, context);
+    const { unused = [] } = heard;
+    const left = unused.length > 0 ? { unused: unused.map((one) => asNamed(one, named)) } : {};
+    if (commands) return { ...heard, ...left, commands };
+    const asked = withJars(heard.candidates.slice(0, 1), named, context);
+    if (heard.reading === "ask" && asked) return { ...heard, candidates: asked };
+  }
+  return plainlyHeard(words, context, models);
+}
+
+/** "P three and B one didn't", or nothing but jars where those are asked for. */
+function sealsMeant(text: string, { question }: Context): string {
+  const whole = text.replace(/\b(jar [\d and]+ (?:didn['’]?t|did not))\s*[.!]*$/i, "$1 seal");
+  if (question?.kind !== "jars") return whole;
+  return whole.replace(/^((?:just |only )?jar [\d and]+)[.!]*$/i, "$1 did not seal");
+}
+
+/** What is kept of a sentence is kept in its own words. */
+function inWords(heard: Heard, text: string): Heard {
+  const { evidence, otherwise } = heard;
+  return {
+    ...heard,
+    commands: heard.commands.map((one): Command => {
+      return one.evidence ? { ...one, evidence: { ...one.evidence, text } } : one;
+    }),
+    ...(evidence ? { evidence: { ...evidence, text } } : {}),
+    ...(otherwise ? { otherwise: { ...otherwise, text } } : {}),
+  };
+}
+
+function plainlyHeard(words: string, context: Context, models: Models): Heard {
   const { left, ...heard } = heardIn(words, context, models);
   const acted = heard.reading === "sure" && heard.commands.some((command) => !isHarmless(command));
   const unused = acted ? (left ?? []).map(asSaid) : [];

@@ -1,10 +1,4 @@
-import {
-  type Command,
-  type Confirm,
-  commandOf,
-  type Intent,
-  withSlots,
-} from "../kitchen/command.ts";
+import { type Command, type Confirm, commandOf, type Intent } from "../kitchen/command.ts";
 import { answerTo, bareAnswer, UNSURE } from "./answers/answers.ts";
 import { isGuess, partedFrom } from "./answers/confirms.ts";
 import { joinedReading, slotsOf } from "./clauses/clauses.ts";
@@ -16,12 +10,13 @@ import { type BookRun, type PhraseBook, phraseBook } from "./grammar/phrase-book
 import { WordPlaces } from "./grammar/word-places.ts";
 import { beginsAsking, isNoReport } from "./guards.ts";
 import { MEANINGS } from "./intents/all.ts";
+import { withJars } from "./named-jars.ts";
 import { wholeReading } from "./readings.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { takenApart } from "./spelling/run-together.ts";
 import { lateReport } from "./told-late.ts";
-import { finishSlots, refFor } from "./values/finish-slots.ts";
-import { markedJars } from "./values/lid-marks.ts";
+import { finishSlots } from "./values/finish-slots.ts";
+import { jarsNamed } from "./values/jar-names.ts";
 import { slotReader } from "./values/slots.ts";
 import { spokenNames } from "./values/targets.ts";
 import { textOf, type Utterance, utteranceOf, type Word } from "./words.ts";
@@ -109,6 +104,10 @@ export const CERTAIN = 0.9;
  * What is not certainly an order, a question the program answers, or a report is `unknown`.
  */
 export function understand(words: string, context: Context): Command {
+  const named = jarsNamed(words, context);
+  const plain = named && understandUtterance(utteranceOf(named.text), context);
+  const [about, ...others] = (plain && named && withJars([plain], named, context)) ?? [];
+  if (about && others.length === 0) return about;
   return understandUtterance(withoutFirstThoughts(words, context), context);
 }
 
@@ -121,20 +120,7 @@ export function understandUtterance(said: Utterance, context: Context): Command 
   const confirming = withConfirms(said, context);
   if (confirming?.intent === "factor" && !MEANINGS[plain.intent].report) return confirming;
   if (plain.intent !== "unknown" && plain.confidence >= CERTAIN) return plain;
-  return confirming ?? (plain.intent === "unknown" ? ofMarked(said.text, context) : plain);
-}
-
-/** A command about jars named by the marks on their lids. */
-function ofMarked(text: string, context: Context): Command {
-  const marked = markedJars(text, context.running);
-  if (!marked) return UNKNOWN;
-  const words = utteranceOf(marked.text);
-  const command = understoodWords(words, context);
-  if (!("jars" in MEANINGS[command.intent].slots) || "target" in command.slots) return UNKNOWN;
-  const { id: owner, lot } = marked.of;
-  const refs = [lot === undefined ? { owner } : { owner, lot }];
-  const ref = { ...refFor(owner, command.intent, words, context), running: refs, recorded: refs };
-  return { ...withSlots(command, { target: owner }), ref };
+  return confirming ?? plain;
 }
 
 /** Side remarks and fillers alone; a yes or a no is never passed over. */

@@ -4,6 +4,7 @@ import type { Command } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
 import { isIntent, MEANINGS } from "../language/intents/all.ts";
 import type { Library } from "../recipe/library.ts";
+import { jarRecords } from "../review/shelf/jar-records.ts";
 import { pantryOf } from "../review/shelf/pantry.ts";
 import { seedLife, seedReports } from "../review/shelf/seeds.ts";
 import { telling } from "../speech/intents.ts";
@@ -18,6 +19,7 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
   const { state, now, library, pending } = place;
   const answer = telling(state, command, now, {
     library,
+    jars: (one) => jarRecords(state, one, now),
     pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,

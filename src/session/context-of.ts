@@ -72,10 +72,12 @@ function namedStage({ id, spec, state }: StageRun): NamedStage {
   };
 }
 
-function namedLots({ id, recipe, lots, stages }: Batch): NamedBatch[] {
+function namedLots(state: State, { id, recipe, lots, stages }: Batch): NamedBatch[] {
   const { id: of, title, names } = recipe;
-  return lots.map(({ id: lot, variety, mark }) => ({
+  return lots.map(({ id: lot, variety, mark, jars, addedAt }) => ({
     ...{ id, recipe: of, title, names: [...names, recipe.yield.produce], mark },
+    jars: jars.map(({ number, id }) => ({ number, id })),
+    begunMs: wallOf(state, addedAt),
     ...(variety ? { variety } : {}),
     ...(lots.length > 1 ? { lot } : {}),
     stages: stages.map(namedStage),
@@ -91,13 +93,15 @@ function namedLoad({ id, canner, stages, loadedAt, unloadedAt }: Load): NamedLoa
 export function thingsOf(state: State): Pick<Context, "running" | "loads" | "timers" | "onRecord"> {
   const active = activeOwners(state);
   return {
-    running: active.filter((one): one is Batch => !isLoad(one)).flatMap(namedLots),
+    running: active
+      .filter((one): one is Batch => !isLoad(one))
+      .flatMap((batch) => namedLots(state, batch)),
     loads: active.filter(isLoad).map(namedLoad),
     timers: Object.values(state.timers)
       .filter((timer) => timer.state === "running" || timer.state === "rang")
       .map(({ id, label, minutes }) => ({ id, label: label ?? `${minutes} minute`, minutes })),
     onRecord: {
-      batches: Object.values(state.batches).flatMap(namedLots),
+      batches: Object.values(state.batches).flatMap((batch) => namedLots(state, batch)),
       loads: Object.values(state.loads).map(namedLoad),
     },
   };

@@ -41,13 +41,23 @@ export function stepsOf(
   });
 }
 
-/** Does one step after the other; whether any of them was refused. */
+/**
+ * Does one step after the other; whether any of them was refused. Jars are not counted as sealed
+ * after a step that was refused or waits for an answer: it may be about the same jars.
+ */
 export function eachStep(
   steps: readonly Step[],
   does: (command: Command, question: Pending | undefined) => boolean,
+  waits: () => boolean = () => false,
 ): boolean {
-  const refused = steps.map(({ command, question }) => does(command, question));
-  return refused.includes(true);
+  let refused = false;
+  let open = false;
+  for (const { command, question } of steps) {
+    if (command.intent === "sealed" && (refused || open)) continue;
+    refused = does(command, question) || refused;
+    open ||= waits();
+  }
+  return refused;
 }
 
 /** How soon a report is given as an example: what a stage waits for first, mishaps last. */

@@ -115,8 +115,11 @@ export class Turn {
     const before = this.lastDone;
     const begins = steps.length > 1 && steps.every(({ command }) => command.intent === "begin");
     this.together = begins ? this.with.log.nextId(now) : undefined;
-    const refused = eachStep(steps, (command, question) =>
-      question ? this.follow(question, command, now) : this.take(command, text, now),
+    const refused = eachStep(
+      steps,
+      (command, question) =>
+        question ? this.follow(question, command, now) : this.take(command, text, now),
+      () => steps.length > 1 && this.open !== undefined,
     );
     this.together = undefined;
     const nothing = this.lastDone === before && !this.open;

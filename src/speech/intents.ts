@@ -12,6 +12,7 @@ import { converted } from "./answers/convert.ts";
 import { helpNow } from "./answers/help.ts";
 import type { Answer, Known } from "./answers/known.ts";
 import { mayI } from "./answers/may-i.ts";
+import { jarAnswer } from "./answers/one-jar.ts";
 import { ownWordsAnswer } from "./answers/own-words.ts";
 import { recipesAnswer } from "./answers/recipes.ts";
 import { safetyAnswer } from "./answers/safety.ts";
@@ -116,6 +117,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     answer: (_, command) => converted(command),
   },
   "ready-when": { askBack: "Do you want to know when it may be eaten?", answer: readyWhen },
+  "which-jar": { askBack: "Do you want to know which jar that is?", answer: jarAnswer },
   pantry: { askBack: "Do you want to know what's left in the pantry?", answer: pantryAnswer },
   seeds: { askBack: "Do you ask about saved seed?", answer: seedsAnswer },
   ingredients: { askBack: "Shall I read the ingredients one by one?", answer: ingredientsOneByOne },
@@ -203,6 +205,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   "set-aside": { askBack: (slots) => `Shall I set ${jarsOf(slots)} aside?`, answer: null },
   disposition: { askBack: ({ what }) => DISPOSITIONS[what], answer: null },
   opened: { askBack: "Was a jar opened?", answer: null },
+  given: { askBack: (slots) => `Was ${jarsOf(slots)} given away?`, answer: null },
   spoiled: { askBack: "Was a jar spoiled?", answer: null },
   labeled: { askBack: ({ target }) => `Are ${named(target)} labeled?`, answer: null },
   place: { askBack: ({ target, place }) => `Is ${named(target)} in the ${place}?`, answer: null },

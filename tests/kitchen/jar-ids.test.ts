@@ -99,7 +99,14 @@ describe("the list of jars", () => {
     if (!batch) throw new Error("no batch");
     const [load] = batch.loads;
     expect(batchLog(state, batch, at(40)).jarList.at(-1)).toEqual({
-      ...{ id: `${CLOVER}-7`, short: "clover 7", mark: "P7", load, position: null },
+      ...{
+        id: `${CLOVER}-7`,
+        short: "clover 7",
+        mark: "P7",
+        putUp: "2027-08-14",
+        load,
+        position: null,
+      },
       ...{ fate: "shelf", fateAt: null, place: null, verdict: "unfinished" },
       reasons: ["the batch is still running"],
     });

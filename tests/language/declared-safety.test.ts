@@ -18,6 +18,7 @@ const REPORTS = [
     "brew-made",
     "done",
     "gauge",
+    "given",
     "jar-broken",
     "jars-filled",
     "labeled",
@@ -49,7 +50,7 @@ describe("the declarations of meanings", () => {
       ...["help", "how-much", "ingredients", "is-safe", "may-i", "more", "overview", "own-words"],
       "pantry",
       ...["ready-when", "recipes", "repeat", "seeds", "short-of", "standing", "time-left"],
-      ...["trouble", "unhush", "unknown", "what-next", "what-now", "which"],
+      ...["trouble", "unhush", "unknown", "what-next", "what-now", "which", "which-jar"],
     ]);
   });
 
@@ -62,7 +63,7 @@ describe("the declarations of meanings", () => {
       return meaning.doubting ? [`${name}: ${meaning.doubting.join(" ")}`] : [];
     });
     expect(doubting.sort()).toEqual([
-      ...["boiling: once", "done: once", "opened: used", "pressure-lost: should"],
+      ...["boiling: once", "done: once", "given: would", "opened: used", "pressure-lost: should"],
       ...["seal-failed: when would", "set-aside: would", "spoiled: used would"],
     ]);
   });

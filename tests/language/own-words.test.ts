@@ -65,7 +65,16 @@ describe("a yes to a reading", () => {
     const changing = learned.filter(([, { cost }]) => cost !== "harmless");
     expect(changing.map(([intent]) => intent).sort()).toEqual([
       ...["abandon", "acknowledge", "back", "begin", "change-batch", "correct-time"],
-      ...["disposition", "forget-it", "forget-words", "germination", "hold", "hush", "instead"],
+      ...[
+        "disposition",
+        "forget-it",
+        "forget-words",
+        "germination",
+        "given",
+        "hold",
+        "hush",
+        "instead",
+      ],
       ...[
         "labeled",
         "note",
@@ -111,8 +120,9 @@ describe("a yes to a reading", () => {
     });
     expect(refused.sort()).toEqual([
       ...["begin atPsi", "begin jar", "change-batch jar", "disposition count", "disposition jars"],
-      ...["germination of", "germination sprouted", "how-much size", "opened count"],
-      ...["opened size", "set-aside count", "set-aside jars"],
+      ...["germination of", "germination sprouted", "given count", "given jars", "given size"],
+      ...["how-much size", "opened count", "opened jars"],
+      ...["opened size", "place jars", "set-aside count", "set-aside jars", "which-jar jars"],
     ]);
   });
 

@@ -22,6 +22,7 @@ import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../state.ts";
 import { expectedJars } from "./decide-batch.ts";
+import { brokenInStore } from "./decide-store.ts";
 import {
   askEither,
   askNumber,
@@ -379,6 +380,8 @@ function shutCanner(state: State, batch: Batch): Load | undefined {
 
 export function decideBroken(deciding: Deciding<"jar-broken">): Decision {
   const { slots } = deciding.wish.command;
+  const stored = brokenInStore(deciding);
+  if (stored) return stored;
   const found = oneLot(deciding, ({ lot }) => filledOf(lot) > 0, NO_JARS);
   if ("outcome" in found) return found.outcome;
   const { batch, lot } = found;

@@ -3,13 +3,13 @@
 import { nightOf } from "../../reckon/quiet-hours.ts";
 import type { Intent, SlotsOf } from "../command.ts";
 import { inStore } from "../jars/change-jars.ts";
-import type { LotOf } from "../jars/lots.ts";
+import { type LotOf, lotsIn } from "../jars/lots.ts";
 import { lotsOf, namesOnlySort, timersOf } from "../meant.ts";
 import { nextMorning } from "../nights.ts";
-import { lotName, timerName, upper } from "../spoken-names.ts";
-import type { Timer } from "../state.ts";
+import { timerName, toldApart } from "../spoken-names.ts";
+import type { State, Timer } from "../state.ts";
 import { wallOf } from "../state.ts";
-import { MINUTE_MS, parseIso } from "../time.ts";
+import { HOUR_MS, MINUTE_MS, parseIso } from "../time.ts";
 import { nextId } from "./decide-batch.ts";
 import {
   askWhich,
@@ -188,26 +188,9 @@ export function shelved(
   const [one] = list;
   if (!one) return refused(`I have nothing called ${target} in the log.`);
   if (list.length > 1) {
-    return askWhichLot(wish, "Which batch:", list, (one) => `${lotName(one)} (${one.lot.id})`);
+    return askWhichLot(wish, "Which batch:", list, toldApart(state, list));
   }
   return one;
-}
-
-export function decideOpened(deciding: Deciding<"opened">): Decision {
-  const { slots } = deciding.wish.command;
-  const { size, count = 1 } = slots;
-  if (!(Number.isInteger(count) && count > 0)) return refused("How many jars were opened?");
-  const ofSize = ({ batch }: LotOf) => {
-    return size === undefined || batch.jar === null || batch.jar === size;
-  };
-  const found = shelved(deciding, (one) => ofSize(one) && onShelf(one) > 0);
-  if ("kind" in found) return found;
-  if (!ofSize(found)) {
-    return refused(`${upper(lotName(found))} was put up in ${found.batch.jar} jars.`);
-  }
-  const left = onShelf(found);
-  if (count > left) return refused(`Only ${left} of ${lotName(found)} should be left.`);
-  return done({ type: "jar-opened", batch: found.lot.id, count, t: deciding.now });
 }
 
 /** Jars of a lot that should still be there: sealed, or filled where there is no process. */
@@ -220,8 +203,14 @@ const LOWEST_SCORE = 1;
 const HIGHEST_SCORE = 5;
 
 export function decideTaste(deciding: Deciding<"taste">): Decision {
-  const { target: _, ...rest } = deciding.wish.command.slots;
-  const found = shelved(deciding);
+  const { state, now, wish } = deciding;
+  const { target: _, ...rest } = wish.command.slots;
+  const { ref } = wish.command;
+  const last = lastOpened(state, now);
+  const open = ref === undefined || namesOnlySort(ref, "it", "jars");
+  const named = lotsOf(state, wish.chosen ?? ref?.recorded ?? []);
+  const fits = last && (open || named.some(({ lot }) => lot === last.of.lot));
+  const found = fits && !wish.chosen ? last.of : shelved(deciding);
   if ("kind" in found) return found;
   const scores: Record<string, number> = {};
   for (const [name, value] of Object.entries(rest)) {
@@ -234,5 +223,25 @@ export function decideTaste(deciding: Deciding<"taste">): Decision {
   const taster = typeof rest.taster === "string" ? rest.taster : null;
   if (Object.keys(scores).length === 0)
     return refused("Say a score from 1 to 5, like crunch four.");
-  return done({ type: "tasted", batch: found.lot.id, taster, scores, t: deciding.now });
+  const jars = last && last.of.lot === found.lot && last.jars.length > 0 ? last.jars : undefined;
+  const tasted = { batch: found.lot.id, taster, scores, ...(jars ? { jars } : {}) };
+  return done({ type: "tasted", ...tasted, t: deciding.now });
+}
+
+/** So long after a jar was opened, a tasting without a name is of that jar: our choice. */
+const TASTED_WITHIN_MS = 24 * HOUR_MS;
+
+/** The lot a jar was opened of last, and the jars, where they are known. */
+function lastOpened(state: State, now: number): { of: LotOf; jars: number[] } | undefined {
+  let found: { of: LotOf; at: number } | undefined;
+  for (const of of Object.values(state.batches).flatMap(lotsIn)) {
+    for (const { left } of of.lot.jars) {
+      if (left?.what !== "opened" || now - left.at > TASTED_WITHIN_MS) continue;
+      if (!found || left.at >= found.at) found = { of, at: left.at };
+    }
+  }
+  if (!found) return undefined;
+  const { of, at } = found;
+  const jars = of.lot.jars.filter(({ left, guessed }) => left?.at === at && !guessed);
+  return { of, jars: jars.flatMap(({ number }) => (number > 0 ? [number] : [])) };
 }

@@ -11,6 +11,7 @@ import { batchName, lotName } from "../spoken-names.ts";
 import type { Load, LoadPart, State } from "../state.ts";
 import { HOUR_MS, MINUTE_MS } from "../time.ts";
 import { onShelf } from "./decide-kitchen.ts";
+import { decideInStore } from "./decide-store.ts";
 import {
   askNumber,
   askWhichLot,
@@ -179,6 +180,8 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
 export function decideDisposition(deciding: Deciding<"disposition">): Decision {
   const { state, now, wish } = deciding;
   const { slots, ref } = wish.command;
+  const stored = decideInStore(deciding);
+  if (stored) return stored;
   const all = Object.values(state.loads).flatMap((load) => {
     const what = undecided(state, load);
     return what ? [{ load, what }] : [];

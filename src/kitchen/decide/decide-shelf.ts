@@ -26,15 +26,6 @@ export function decidePrefer(deciding: Deciding<"prefer">): Decision {
   return done({ type: "preferred", batch: lot.id, over, taster, t: deciding.now });
 }
 
-export function decidePlace(deciding: Deciding<"place">): Decision {
-  const { slots } = deciding.wish.command;
-  const place = slots.place.trim();
-  if (place === "") return refused("Where do the jars stand?");
-  const found = shelved(deciding);
-  if ("kind" in found) return found;
-  return done({ type: "jars-moved", batch: found.lot.id, place, t: deciding.now });
-}
-
 /** The jars of the batch that is named, or all that are put away, have their labels. */
 export function decideLabeled(deciding: Deciding<"labeled">): Decision {
   const { state, now: t, wish } = deciding;

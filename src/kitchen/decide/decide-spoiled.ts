@@ -10,7 +10,7 @@ import { standingOutside, stands } from "../jars/spoil.ts";
 import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { runOfRole } from "../owners.ts";
 import { REPROCESS_WITHIN_MS } from "../questions/dispositions.ts";
-import { batchName, lotName, upper } from "../spoken-names.ts";
+import { batchName, lotName, toldApart, upper } from "../spoken-names.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { decideSealFailed } from "./decide-seals.ts";
@@ -73,7 +73,7 @@ export function decideSpoiled(deciding: Deciding<"spoiled">): Decision {
   });
   const lots = [...new Map(fitting.map((place) => [place.lot, place])).values()];
   if (lots.length > 1) {
-    return askWhichLot(wish, "Which batch:", lots, (one) => `${lotName(one)} (${one.lot.id})`);
+    return askWhichLot(wish, "Which batch:", lots, toldApart(state, lots));
   }
   const gone = fitting
     .flatMap(({ lot }) => lot.jars)

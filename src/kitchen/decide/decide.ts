@@ -36,7 +36,6 @@ import {
   decideAltitude,
   decideHush,
   decideNote,
-  decideOpened,
   decideRemind,
   decideSettings,
   decideTaste,
@@ -46,15 +45,10 @@ import {
 } from "./decide-kitchen.ts";
 import { decideBack, decideQuit, decideWarnAhead } from "./decide-leaving.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
-import {
-  decideGermination,
-  decideLabeled,
-  decidePlace,
-  decidePrefer,
-  decideSeedSaved,
-} from "./decide-shelf.ts";
+import { decideGermination, decideLabeled, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
+import { decideGiven, decideOpened, decidePlace } from "./decide-store.ts";
 import { decideForgetWords } from "./decide-words.ts";
 import {
   type Deciding,
@@ -92,6 +86,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   "short-of": tell,
   "canner-state": tell,
   which: tell,
+  "which-jar": tell,
   convert: tell,
   "ready-when": tell,
   pantry: tell,
@@ -148,6 +143,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   answer: decideAnswer,
   taste: decideTaste,
   opened: decideOpened,
+  given: decideGiven,
   spoiled: decideSpoiled,
   prefer: decidePrefer,
   place: decidePlace,

@@ -25,6 +25,7 @@ import { forgetIt } from "./forget-it.ts";
 import { forgetWords } from "./forget-words.ts";
 import { gauge } from "./gauge.ts";
 import { germination } from "./germination.ts";
+import { given } from "./given.ts";
 import { help } from "./help.ts";
 import { hold } from "./hold.ts";
 import { howMuch } from "./how-much.ts";
@@ -86,6 +87,7 @@ import { weightRocking } from "./weight-rocking.ts";
 import { whatNext } from "./what-next.ts";
 import { whatNow } from "./what-now.ts";
 import { which } from "./which.ts";
+import { whichJar } from "./which-jar.ts";
 import { yes } from "./yes.ts";
 
 /**
@@ -111,6 +113,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "brew-made": brewMade,
   "short-of": shortOf,
   "canner-state": cannerState,
+  "which-jar": whichJar,
   which,
   pantry,
   ingredients,
@@ -146,6 +149,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "jar-broken": jarBroken,
   "set-aside": setAside,
   opened,
+  given,
   spoiled,
   taste,
   done,

@@ -62,6 +62,8 @@ export const disposition: MeaningOf<"disposition"> = {
     {
       set: { what: "discard" },
       phrases: [
+        `[<we>|i|i have|we have|had to] [just] (threw|tossed|chucked|pitched|dumped|binned|trashed)
+        [out|away] <numbered> [out|away|in the (trash|garbage|bin|compost)]`,
         `<am> (throwing|tossing|chucking|pitching|dumping|putting) <the-jars-closed> (out|away|
         in the trash|in the garbage|in the bin|in the compost)`,
         `<am> (discarding|tossing|dumping|binning|trashing|chucking|throwing out|throwing away|

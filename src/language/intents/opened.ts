@@ -6,10 +6,17 @@ export const opened: MeaningOf<"opened"> = {
   report: true,
   when: ["always"],
   ofRecord: true,
-  slots: { target: "name", count: "count", size: "size" },
+  slots: { target: "name", count: "count", size: "size", jars: "numbers" },
   example: "we opened a pint of the beets",
   doubting: ["used"],
   wordings: [
+    `[<we>|i|i have|we have|just] [just] <opened-it> [up] <one-of-them> [of|from|in] [<the>]
+    [{target:open}] [<at-table>]`,
+    `[<we>|i|i have|we have|just] [just] <opened-it> [up] [<the>] {target} <one-of-them>
+    [<at-table>]`,
+    "<one-of-them> [is|has been|got|was|were|are|just got] (opened|open|eaten|used|used up) [now]",
+    `[<we>|i|i have|we have|just] [just] (had|brought up|took out|started) <one-of-them>
+    (for (supper|dinner|lunch|breakfast)|tonight|open|opened)`,
     `[<we>|i|i have|we have|just] [just] (opened|cracked|popped|broke|cracked open|opened up|broke
     into) [us|me|ourselves|myself] [open|up] {count} [<jars-or-size>] of [<the>|our|my] [last (fall|
     year|summer|winter|spring|season) is|this year is] {target:open} [(from|off|out of) the (pantry|
@@ -45,6 +52,12 @@ export const opened: MeaningOf<"opened"> = {
     },
   ],
   lists: {
+    "one-of-them": "<numbered>|{jars:jar-list}",
+    "at-table": `
+      [for [<the>|my|our] (supper|dinner|lunch|breakfast|toast|tea|table)] (tonight|today|now|just
+      now|last night|this (morning|afternoon|evening))|for [<the>|my|our] (supper|dinner|lunch|
+      breakfast|toast|tea|table)|(from|off|out of) the (pantry|shelf|cellar|basement)
+    `,
     "opened-it": `
       (opened|open|opening|ate|used|cracked open|finished|finished off|eaten|used up|popped
       open|dug into|broke open|opened up|polished off|went through|had|cracked)

@@ -9,10 +9,13 @@ export const pantry: MeaningOf<"pantry"> = {
   slots: { target: "name" },
   example: "how many jars of beets are left",
   wordings: [
-    `how many [jars of|pints of|quarts of] [<the>] {target} (are left|are there|do (we|i) have|have
-    (we|i) got|is left|remain|have (we|i)) [left|put up|put by] [<in-the-pantry>]`,
-    `how many [jars of|pints of|quarts of] [<the>] {target} (are|is) [left] <in-the-pantry>`,
-    `how (much|many) [of] [<the>] {target} (is|are|have we|do we have|have i) [got] left
+    `what (is|have (we|i) got|do (we|i) have) left of [<the>|our] {target:open}
+    [<in-the-pantry>]`,
+    `(which|what) jars (are|do (we|i) have|have (we|i) got) left of [<the>|our] {target:open}`,
+    `how many [jars of|pints of|quarts of] [<the>] {target:open} (are left|are there|do (we|i)
+    have|have (we|i) got|is left|remain|have (we|i)) [left|put up|put by] [<in-the-pantry>]`,
+    `how many [jars of|pints of|quarts of] [<the>] {target:open} (are|is) [left] <in-the-pantry>`,
+    `how (much|many) [of] [<the>] {target:open} (is|are|have we|do we have|have i) [got] left
     [<in-the-pantry>]`,
     `what (is|do (we|i) have|have (we|i) got|is left) [left|put up|put by] <in-the-pantry>`,
     "what (is|do (we|i) have|have (we|i) got) [left] (put up|put by|stored|canned)",

@@ -5,9 +5,12 @@ export const place: MeaningOf<"place"> = {
   cost: "changing",
   when: ["always"],
   ofRecord: true,
-  slots: { target: "name", place: "name" },
+  slots: { target: "name", place: "name", jars: "numbers" },
   example: "I put the beets in the cellar",
   wordings: [
+    `[<we>|i] [have] [just] <put-away> <numbered> [of [<the>] {target:open}] [away|down]
+    <into-place>`,
+    "<numbered> (is|are|stands|stand|went|live|lives) [now|down] <into-place>",
     "[<we>|i] [have] [just] <put-away> [<the>] {target:open} [away|down] <into-place>",
     "[<the>] {target:open} (is|are|stands|stand|went|live|lives) [now|down] <into-place>",
   ],

@@ -6,6 +6,7 @@ import { shortForms } from "../../kitchen/jars/jar-ids.ts";
 import type { LotOf } from "../../kitchen/jars/lots.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
+import { dateOf } from "../dates.ts";
 import { type Judged, jarJudge } from "../verdict.ts";
 import { type PlacedJar, placedJars } from "./shelf-jars.ts";
 
@@ -16,6 +17,8 @@ export type JarRecord = {
   short: string;
   /** On its lid; null where it is not known which jar this is. */
   mark: string | null;
+  /** The day its lot was begun. */
+  putUp: string;
   load: string | null;
   /** Its place in the load; null where it was never told. */
   position: number | null;
@@ -67,6 +70,7 @@ function recordOf(
     id: jar.id,
     short: shortOf(jar),
     mark: jar.number > 0 && !jar.guessed ? `${lot.mark}${jar.number}` : null,
+    putUp: dateOf(wallOf(state, lot.addedAt), state.zone),
     load: jar.load ?? null,
     position: null,
     fate,

@@ -1,4 +1,5 @@
 /** What answers are made from besides the state of the kitchen, and the forms they take. */
+import type { LotOf } from "../../kitchen/jars/lots.ts";
 import type { Library } from "../../recipe/library.ts";
 
 /** Jars of one batch in one place. Dates are ISO days. */
@@ -20,8 +21,24 @@ type SeedLine = {
   tests: readonly { sentence: string }[];
 };
 
+/** A jar, in the words of the published JSON. */
+export type JarLine = {
+  id: string;
+  short: string;
+  mark: string | null;
+  /** The day its lot was begun. */
+  putUp: string;
+  fate: "shelf" | "cold" | "opened" | "spoiled" | "discarded" | "given";
+  fateAt: string | null;
+  place: string | null;
+  verdict: string;
+  reasons: readonly string[];
+};
+
 export type Known = {
   library: Library;
+  /** The jars of a lot. */
+  jars(one: LotOf): readonly JarLine[];
   pantry(): {
     lines: readonly StockLine[];
     eatFirst: readonly string[];

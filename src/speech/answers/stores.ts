@@ -1,6 +1,6 @@
 /** What is left in the pantry, what goes first, when it may be eaten; saved seed. */
 import type { CommandOf } from "../../kitchen/command.ts";
-import { batchesOf } from "../../kitchen/meant.ts";
+import { batchesOf, lotsOf } from "../../kitchen/meant.ts";
 import { batchName, upper } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
@@ -14,7 +14,7 @@ import type { Answer, Known, ReadOut, StockLine } from "./known.ts";
 import { atMoment } from "./time-left.ts";
 
 /** "August 14", and its year where it is another. */
-function dayWords(state: State, day: string, now: number): string {
+export function dayWords(state: State, day: string, now: number): string {
   const at = localFields(parseIso(`${day}T12:00:00`, state.zone) ?? 0, state.zone);
   const year = localFields(wallOf(state, now), state.zone).year;
   const date = `${MONTHS[at.month - 1]} ${at.day}`;
@@ -57,7 +57,7 @@ export function pantryAnswer(
   known: Known,
 ): Answer {
   const { lines, eatFirst, throwOut } = known.pantry();
-  const meant = new Set(batchesOf(state, ref?.recorded ?? []).map(({ id }) => id));
+  const meant = new Set(lotsOf(state, ref?.recorded ?? []).map(({ lot }) => lot.id));
   const asked = slots.target === undefined ? lines : lines.filter(({ batch }) => meant.has(batch));
   const left = asked.filter((line) => line.left > 0);
   if (left.length === 0) {

@@ -1,4 +1,5 @@
 import type { State } from "../../../src/kitchen/state.ts";
+import { jarRecords } from "../../../src/review/shelf/jar-records.ts";
 import { pantryOf } from "../../../src/review/shelf/pantry.ts";
 import { seedLife, seedReports } from "../../../src/review/shelf/seeds.ts";
 import { exampleOf } from "../../../src/session/answering.ts";
@@ -9,6 +10,7 @@ import { theLibrary } from "../../scenarios/play.ts";
 export function knownOf(state: State, now = 0): Known {
   return {
     library: theLibrary(),
+    jars: (one) => jarRecords(state, one, now),
     pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,

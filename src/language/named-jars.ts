@@ -1,0 +1,138 @@
+/** What a sentence says of jars that are named by what is on them, or of lots by when they were. */
+import { type Command, type Meant, type Ref, withSlots } from "../kitchen/command.ts";
+import type { Context } from "./context.ts";
+import { MEANINGS } from "./intents/all.ts";
+import type { JarsNamed, NamedJar } from "./values/jar-names.ts";
+
+function isAmong(ref: Ref, refs: readonly Ref[]): boolean {
+  if (!("owner" in ref)) return false;
+  return refs.some((one) => {
+    if (!("owner" in one) || one.owner !== ref.owner) return false;
+    return one.lot === undefined || ref.lot === undefined || one.lot === ref.lot;
+  });
+}
+
+/** What stands for lots, as if their name had been said. */
+function meantLots(recorded: readonly Ref[], context: Context): Meant {
+  const running = context.running.map(({ id: owner, lot }) => {
+    return lot === undefined ? { owner } : { owner, lot };
+  });
+  return {
+    running: recorded.filter((ref) => isAmong(ref, running)),
+    recorded,
+    vessels: [],
+    parts: [],
+    sorts: [],
+    sortAlone: false,
+  };
+}
+
+function nameOf(refs: readonly Ref[], { said }: NamedJar): string {
+  const [only] = refs;
+  if (!only || refs.length > 1 || !("owner" in only)) return said;
+  return only.lot ?? only.owner;
+}
+
+/** Numbers that stand for jars in a command: in its list of jars, or in place of a name. */
+function placesIn({ slots }: Command, jars: JarsNamed["jars"]): number[] {
+  const listed = "jars" in slots && Array.isArray(slots.jars) ? slots.jars : [];
+  const target = "target" in slots ? slots.target : undefined;
+  const named = /^(?:jars? |number )?(\d\d)$/.exec(target ?? "")?.[1];
+  return [...listed, ...(named ? [Number(named)] : [])].filter((number) => jars.has(number));
+}
+
+type Lots = { refs: readonly Ref[]; jars: NamedJar[] };
+
+function byLots(places: readonly number[], named: JarsNamed, within: readonly Ref[]): Lots[] {
+  const lots = new Map<string, Lots>();
+  for (const place of places) {
+    const jar = named.jars.get(place);
+    if (!jar) continue;
+    const narrow = jar.refs.filter((ref) => isAmong(ref, within));
+    const refs = narrow.length > 0 ? narrow : jar.refs;
+    const key = JSON.stringify(refs);
+    lots.set(key, { refs, jars: [...(lots.get(key)?.jars ?? []), jar] });
+  }
+  // What has to be asked about comes last: nothing else waits for the answer.
+  return [...lots.values()].sort((a, b) => a.refs.length - b.refs.length);
+}
+
+/** One command for each lot; of a sentence that has nothing to do with jars, none. */
+function commandsFor(command: Command, named: JarsNamed, context: Context): Command[] {
+  const places = placesIn(command, named.jars);
+  if (places.length === 0) return [];
+  const hasJars = "jars" in MEANINGS[command.intent].slots;
+  const lots = byLots(places, named, command.ref?.recorded ?? []);
+  const sure = lots.every(({ refs }) => refs.length === 1);
+  const inCanner = (context.loads ?? []).length > 0;
+  const others = "othersSealed" in command.slots && sure && inCanner;
+  const each = lots.map(({ refs, jars }): Command => {
+    const [first] = jars;
+    const target = first ? nameOf(refs, first) : undefined;
+    const {
+      jars: _jars,
+      count: _count,
+      othersSealed,
+      ...rest
+    } = command.slots as Record<string, unknown>;
+    const numbers = hasJars ? { jars: jars.map(({ number }) => number) } : {};
+    const kept = othersSealed && !others ? { othersSealed } : {};
+    const slots = { ...rest, ...kept, target, ...numbers };
+    return { ...command, slots, ref: meantLots(refs, context) } as Command;
+  });
+  // "All sealed but D four" is said of every lot in the canner.
+  const all: Command = { intent: "sealed", slots: { all: true }, confidence: command.confidence };
+  return others ? [...each, all] : each;
+}
+
+/** Whether jars beside a report that was understood without them are what it is about. */
+function mayBeAbout({ intent, slots }: Command, { jars }: JarsNamed): boolean {
+  const { cost, slots: has } = MEANINGS[intent];
+  const others = "count" in slots && slots.count !== jars.size;
+  return "jars" in has && cost !== "clearing" && !("target" in slots) && !others;
+}
+
+/** The commands with the jars they are about; undefined where one of those named is in none. */
+export function withJars(
+  commands: readonly Command[],
+  named: JarsNamed,
+  context: Context,
+): Command[] | undefined {
+  const used = new Set(commands.flatMap((command) => placesIn(command, named.jars)));
+  const [only] = commands;
+  if (only && commands.length === 1 && used.size === 0 && mayBeAbout(only, named)) {
+    const jars = [...named.jars.keys()];
+    return commandsFor(withSlots(only, { jars }), named, context);
+  }
+  if (commands.length === 0 || used.size < named.jars.size) return undefined;
+  return commands.flatMap((command) => {
+    const about = commandsFor(command, named, context);
+    return about.length > 0 ? about : [command];
+  });
+}
+
+/** The commands about those of the lots that fit; undefined where none is about lots on record. */
+export function withLots(
+  commands: readonly Command[],
+  when: { said: string; fits: (ref: Ref) => boolean },
+  context: Context,
+): Command[] | undefined {
+  const isOfLots = ({ intent, ref }: Command) => {
+    return MEANINGS[intent].ofRecord && ref?.recorded.some((one) => "owner" in one);
+  };
+  if (!commands.some(isOfLots)) return undefined;
+  return commands.map((command) => {
+    const { ref, slots } = command;
+    if (!ref || !isOfLots(command) || !("target" in slots)) return command;
+    const meant = meantLots(ref.recorded.filter(when.fits), context);
+    const target = `${slots.target} ${when.said}`;
+    return { ...withSlots(command, { target }), ref: meant };
+  });
+}
+
+/** A piece of the sentence in the person's own words. */
+export function asNamed(piece: string, { jars }: JarsNamed): string {
+  return piece.replace(/(?:jar )?(\d\d)/g, (whole, number: string) => {
+    return jars.get(Number(number))?.said ?? whole;
+  });
+}
