@@ -242,10 +242,12 @@ describe("a count of jars that does not add up", () => {
     const kitchen = begun("dilled-green-beans");
     Object.assign(kitchen.batch, {
       state,
-      filled: 8,
       endedAt: at(900),
       recipe: bare(kitchen.batch),
     });
+    const jar = { filledFrom: 0, filledAt: 0 };
+    const jars = Array.from({ length: 8 }, (_, i) => ({ ...jar, id: `${i}`, number: i + 1 }));
+    Object.assign(kitchen.batch.lots[0] ?? {}, { jars });
     return kitchen;
   }
   const bare = ({ recipe }: Batch) => ({ ...recipe, critical: [] });

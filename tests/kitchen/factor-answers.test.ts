@@ -123,7 +123,7 @@ describe("the question about a factor", () => {
 
   it("is asked once for lots in step, and apart where one is packed otherwise", () => {
     const { story, batch } = beans();
-    const other = story.begins(0, BEANS, { variety: "Provider" });
+    const other = story.apart(0, batch, "Provider");
     brine(story, batch);
     brine(story, other);
     const [question, more] = factorQuestions(story.state);

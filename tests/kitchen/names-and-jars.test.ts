@@ -5,22 +5,31 @@ import {
   countTrouble,
   jarCounts,
 } from "../../src/kitchen/jars/canner-room.ts";
+import { lotsIn } from "../../src/kitchen/jars/lots.ts";
 import { openLoad, sharers } from "../../src/kitchen/loads/open-load.ts";
 import { isLoad } from "../../src/kitchen/owners.ts";
-import { batchName, lidMark } from "../../src/kitchen/spoken-names.ts";
+import { batchName, lidMark, lotName } from "../../src/kitchen/spoken-names.ts";
 import type { ProcessTerms } from "../../src/recipe/recipe.ts";
 import { Story } from "./story.ts";
 
 function lots() {
   const story = new Story();
   const provider = story.begins(0, "dilled-green-beans", { variety: "Provider", weightLb: 2 });
-  const lake = story.begins(0, "dilled-green-beans", { variety: "Blue Lake", weightLb: 2 });
+  const lake = story.apart(0, provider, "Blue Lake");
   return { story, provider, lake };
 }
 
 describe("names", () => {
   it("say the variety before the recipe's title", () => {
     expect(batchName(lots().provider)).toBe("the Provider dilled green beans");
+  });
+
+  it("say no variety where a batch has several lots", () => {
+    const { story, provider } = lots();
+    story.begins(0, "dilled-green-beans", { variety: "Contender" });
+    expect(batchName(provider)).toBe("the dilled green beans");
+    const [first] = lotsIn(provider);
+    expect(first && lotName(first)).toBe("the Provider dilled green beans");
   });
 
   it("mark lids with enough letters to tell them apart", () => {
@@ -84,7 +93,7 @@ describe("an open load", () => {
   it("is not for a batch that would have to be split", () => {
     const story = new Story();
     const first = story.begins(0, "dilled-green-beans", { weightLb: 4 });
-    const second = story.begins(0, "dilled-green-beans", { variety: "Provider", weightLb: 2 });
+    const second = story.apart(0, first, "Provider");
     const [load] = Object.values(story.state.loads);
     expect(load && sharers(story.state, load)).toEqual([first]);
     expect(openLoad(story.state, second)).toBeUndefined();

@@ -90,6 +90,16 @@ export class Story {
     return this.batch(begun.batch ?? "");
   }
 
+  /** Another batch of the same recipe with pots of its own. */
+  apart(minute: number, like: Batch, variety: string, weightLb = 2): Batch {
+    const { recipe, jar, pack, option, terms } = like;
+    const made = { recipe, jar, pack, option, terms };
+    const lot = { variety, weightLb, pickedAt: null };
+    const of = { batch: `apart-${variety}`.replaceAll(" ", "-"), lot, mark: variety.slice(0, 1) };
+    this.happened(minute, { type: "batch-begun", ...of, ...made, expectedJars: 2 * weightLb });
+    return this.batch(of.batch);
+  }
+
   /** Jars of a batch in the canner, everything before it done, confirmed and answered. */
   loads(minute: number, batch: Batch, jars: number): Load {
     for (const run of batch.stages) {
