@@ -6,7 +6,7 @@ import { cool as cooling } from "../kitchen/stages/cool.ts";
 import { heat } from "../kitchen/stages/heat.ts";
 import { hasRole, isOfCanner, rulesOf } from "../kitchen/stages/kinds.ts";
 import { process } from "../kitchen/stages/process.ts";
-import type { ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
+import type { JarSize, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
 import {
   CANNER_WARM_UP_MINUTES,
   COME_UP_MINUTES,
@@ -20,7 +20,8 @@ import {
   UNLOAD_MINUTES,
   VENT_MINUTES,
 } from "../reckon/trade-numbers.ts";
-import type { PlanAfter, PlanBatch, PlanStage, PlanUse } from "./plan-request.ts";
+import { CANNER_STAGE } from "./plan-loads.ts";
+import type { PlanAfter, PlanBatch, PlanLot, PlanStage, PlanUse } from "./plan-request.ts";
 
 /**
  * How long a stage takes here: typical minutes, and the minutes that are enough nine times in ten.
@@ -32,7 +33,8 @@ export type DayBatch = {
   label: string;
   /** As one batch makes it; see `recipeFor`. */
   recipe: Recipe;
-  weightLb: number;
+  lots: readonly PlanLot[];
+  jar: JarSize | null;
   /** Null where it goes through no canner. */
   terms: ProcessTerms | null;
   jars: { count: number; perLoad: number } | null;
@@ -55,6 +57,7 @@ export function dayBatch(batch: DayBatch, lengthOf: (stage: Stage) => StageLengt
   return {
     id: batch.id,
     label: batch.label,
+    lots: batch.lots,
     stages: terms ? [...stages, ...cannerStagesOf(recipe, terms)] : stages,
     ...(batch.jars ? { jars: batch.jars } : {}),
   };
@@ -70,7 +73,7 @@ function ownStage(
   const length: StageLength = learned ? lengthOf(stage) : { minutes: stage.typicalMinutes };
   const after = stage.after.map((link) => linkOf(link.stage, stage, recipe, terms, link));
   if (hasRole(stage, "filling") && terms) {
-    after.push({ stage: "canner", atMostMinutes: WARM_WITHIN_MINUTES });
+    after.push({ stage: CANNER_STAGE, atMostMinutes: WARM_WITHIN_MINUTES });
   }
   return {
     id: stage.id,
@@ -118,7 +121,7 @@ function cannerStagesOf(recipe: Recipe, terms: ProcessTerms): PlanStage[] {
   const window = cool?.window;
   return [
     {
-      id: "canner",
+      id: CANNER_STAGE,
       kind: heat.kind,
       minutes: CANNER_WARM_UP_MINUTES,
       hands: "start",

@@ -7,7 +7,6 @@
 import { answeredName } from "../kitchen/decide/begin/begin-gate.ts";
 import type { PlannedItem, QuietHours } from "../kitchen/events.ts";
 import { largestLoad } from "../kitchen/jars/canner-room.ts";
-import { weightLb as weightOf } from "../kitchen/jars/lots.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, State } from "../kitchen/state.ts";
@@ -15,10 +14,11 @@ import { wallOf } from "../kitchen/state.ts";
 import { DAY_MS, MINUTE_MS } from "../kitchen/time.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Stage } from "../recipe/recipe.ts";
-import { dayBatch } from "./day-batches.ts";
+import { type DayBatch, dayBatch } from "./day-batches.ts";
 import type { Lessons } from "./learning/learn.ts";
 import type { PlanBatch, PlanRequest } from "./plan-request.ts";
-import { runningBatch } from "./running-batch.ts";
+import { lotsOf, runningBatch } from "./running-batch.ts";
+import { eachAlone, sharingPots } from "./shared-pots.ts";
 import { quietSpans, stageLength, wantedBatch } from "./wanted-batch.ts";
 
 type DayAsked = {
@@ -37,44 +37,55 @@ type DayAsked = {
   inHands?: string;
 };
 
-type DayRequest = { request: PlanRequest; altitudeKnown: boolean };
+type DayRequest = {
+  request: PlanRequest;
+  altitudeKnown: boolean;
+  /** The batches of the request, each lot that is to begin with pots of its own. */
+  alone: PlanBatch[];
+};
 
 /** The question, or why one of the batches cannot be made here. */
 export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
   const { state, now, items, finishBy, quiet } = asked;
   const { altitudeFt, burners, canners } = state.kitchen;
-  const lengthFor = (batch: { recipe: Batch["recipe"]; weightLb: number }) => (stage: Stage) =>
+  const lengthFor = (batch: Parameters<typeof stageLength>[1]) => (stage: Stage) =>
     stageLength(asked.lessons, batch, stage, altitudeFt ?? 0);
   const running = activeOwners(state).filter(
     (one): one is Batch => !isLoad(one) && one.state === "running" && isOfTheDay(one),
   );
   const batches: PlanBatch[] = running.flatMap((batch) => {
-    const weightLb = weightOf(batch) ?? batch.recipe.yield.weightLb;
-    return runningBatch(state, batch, now, lengthFor({ recipe: batch.recipe, weightLb })) ?? [];
+    const { recipe } = batch;
+    return runningBatch(state, batch, now, lengthFor({ recipe, lots: lotsOf(batch) })) ?? [];
   });
   const begun = running.filter((one) => batches.some(({ id }) => id === one.id));
+  const made: DayBatch[] = [];
   for (const item of items) {
-    const made = wanted(asked, item);
-    if (!made.ok) return { fault: made.error };
-    batches.push(dayBatch(made.batch, lengthFor(made.batch)));
+    const one = wanted(asked, item);
+    if (!one.ok) return { fault: one.error };
+    made.push(one.batch);
   }
-  const atOneThing = withOnePairOfHands(batches, asked.inHands);
+  const shared = sharingPots(made);
+  const withShared = [...batches, ...shared.map((one) => dayBatch(one, lengthFor(one)))];
+  const apart = [...batches, ...shared.flatMap((one) => eachAlone(one, lengthFor))];
   const earliest = Math.min(now, ...begun.map((one) => one.begunAt));
   const offset = wallOf(state, now) - now;
   const from = Math.max(earliest, now - DAY_MS) + offset;
   const startMs = Math.floor(from / MINUTE_MS) * MINUTE_MS;
   const toWall = (ms: number) => ms + offset;
+  const asBegun = (list: PlanBatch[]) => {
+    return withOnePairOfHands(list, asked.inHands).map((batch) => moved(batch, toWall));
+  };
   const request: PlanRequest = {
-    batches: atOneThing.map((batch) => moved(batch, toWall)),
+    batches: asBegun(withShared),
     resources: { hands: 1, burner: burners, canner: Math.max(1, canners.length) },
     startMs,
     nowMs: Math.max(now, asked.notBefore ?? now) + offset,
     zone: state.zone,
     gridMinutes: 1,
     ...(finishBy === null ? {} : { finishByMs: toWall(finishBy) }),
-    ...(quiet ? { quiet: quietSpans(quiet, startMs, state.zone, batches) } : {}),
+    ...(quiet ? { quiet: quietSpans(quiet, startMs, state.zone, withShared) } : {}),
   };
-  return { request, altitudeKnown: altitudeFt !== null };
+  return { request, altitudeKnown: altitudeFt !== null, alone: asBegun(apart) };
 }
 
 /** Whether it belongs to one day: not if it ends when it is found to be ready. */

@@ -4,6 +4,9 @@ import type { PlanAfter, PlanBatch, PlanStage } from "./plan-request.ts";
 /** A maximum of up to this many minutes is a short window, which leaves no time for other work. */
 export const SHORT_WINDOW_MINUTES = 30;
 
+/** The stage in which a batch's canner is lit and warms up. */
+export const CANNER_STAGE = "canner";
+
 /** A stage as it is planned: of a batch, and of one of its loads where there are several. */
 export type PlanStep = PlanStage & {
   batch: string;
@@ -52,8 +55,12 @@ function forLoad(stage: PlanStage, share: number): PlanStage {
   return p90Minutes === undefined ? scaled : { ...scaled, p90Minutes: p90Minutes * share };
 }
 
+/** A canner that was lit for the first load is kept hot by it for the next. */
 function linkForLoad(link: PlanAfter, repeated: ReadonlySet<string>, load: number): PlanAfter {
-  return repeated.has(link.stage) ? { ...link, stage: loadStepId(link.stage, load) } : link;
+  if (repeated.has(link.stage)) return { ...link, stage: loadStepId(link.stage, load) };
+  if (link.stage !== CANNER_STAGE || load === 1) return link;
+  const { atMostMinutes, ...rest } = link;
+  return rest;
 }
 
 function repeatedStages(stages: readonly PlanStage[]): Set<string> {

@@ -32,9 +32,20 @@ export type PlanStage = {
 
 export type PlanAfter = { stage: string; atLeastMinutes?: number; atMostMinutes?: number };
 
+/** A lot of a batch: its pounds of produce, and the jars it makes. */
+export type PlanLot = {
+  id: string;
+  variety: string | null;
+  weightLb: number;
+  jars: number | null;
+};
+
 export type PlanBatch = {
+  /** That of its first lot. */
   id: string;
   label: string;
+  /** The lots that share its pots, in the order they are filled; absent of a running batch. */
+  lots?: readonly PlanLot[];
   stages: readonly PlanStage[];
   /** The number of jars and how many the canner takes; more than fit become several loads. */
   jars?: { count: number; perLoad: number };
@@ -92,4 +103,13 @@ export type KitchenPlan = {
   tasks: PlanTask[];
   /** What limits the day, or what stands in the way and what would fit; one sentence each. */
   why: string[];
+};
+
+/** What sharing pots saves against doing each lot alone; less than nothing is a loss. */
+export type Saving = {
+  /** By which the day is shorter. */
+  minutes: number;
+  /** By which hands are needed for less. */
+  handsMinutes: number;
+  loads: number;
 };

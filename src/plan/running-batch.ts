@@ -2,14 +2,7 @@
 
 import { historyOf } from "../kitchen/events.ts";
 import { largestLoad, loadsOf } from "../kitchen/jars/canner-room.ts";
-import {
-  allFilled,
-  filled,
-  jarsExpected,
-  onlyVariety,
-  ready,
-  weightLb as weightOf,
-} from "../kitchen/jars/lots.ts";
+import { allFilled, filled, jarsExpected, liveLots, ready } from "../kitchen/jars/lots.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
 import { runOf, runOfRole } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
@@ -29,7 +22,8 @@ import {
 } from "../reckon/trade-numbers.ts";
 import { dayBatch, type StageLength } from "./day-batches.ts";
 import { type PlanStep, planSteps } from "./plan-loads.ts";
-import type { PlanBatch, PlanStage } from "./plan-request.ts";
+import type { PlanBatch, PlanLot, PlanStage } from "./plan-request.ts";
+import { lotsLabel } from "./wanted-batch.ts";
 
 type Happened = { startedMs?: number; endedMs?: number; minutes?: number };
 
@@ -55,6 +49,13 @@ export function runningBatch(
   return { id, label: day.label, stages: stages.map((stage) => withoutLost(stage, stages)) };
 }
 
+/** Its lots, with the weight the recipe is written for where none is known. */
+export function lotsOf(batch: Batch): PlanLot[] {
+  return liveLots(batch).map(({ id, variety, weightLb, expectedJars: jars }) => {
+    return { id, variety, weightLb: weightLb ?? batch.recipe.yield.weightLb, jars };
+  });
+}
+
 /** Loads its jars went into, and the one open for its next jars. */
 function loadsFor(state: State, batch: Batch): Load[] {
   const gone = loadsOf(state, batch).filter((load) => load.loadedAt !== undefined);
@@ -72,10 +73,10 @@ class RunningDay {
     private readonly now: number,
     private readonly loads: readonly Load[],
   ) {
-    const { recipe } = batch;
-    const title = recipe.title.charAt(0).toLowerCase() + recipe.title.slice(1);
-    const variety = onlyVariety(batch);
-    this.label = variety ? `${variety} ${title}` : title;
+    this.label = lotsLabel(
+      batch.recipe,
+      liveLots(batch).map(({ variety }) => variety),
+    );
     this.gone = loads.filter((load) => load.loadedAt !== undefined).length;
   }
 
@@ -89,9 +90,8 @@ class RunningDay {
     const needed = allFilled(batch) && ready(batch) === 0 ? gone : Math.ceil(expected / perLoad);
     const loads = Math.max(1, least, needed);
     const count = Math.min(loads * perLoad, Math.max(expected, (loads - 1) * perLoad + 1));
-    const weightLb = weightOf(batch) ?? recipe.yield.weightLb;
     const jars = terms && jar ? { count, perLoad } : null;
-    return { id, label: this.label, recipe, weightLb, terms, jars };
+    return { id, label: this.label, recipe, lots: lotsOf(batch), jar, terms, jars };
   }
 
   withFacts(step: PlanStep): PlanStage {

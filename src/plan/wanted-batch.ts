@@ -2,6 +2,8 @@
 
 import { expectedJars } from "../kitchen/decide/decide-batch.ts";
 import type { QuietHours } from "../kitchen/events.ts";
+import { sum } from "../kitchen/jars/lots.ts";
+import { listed } from "../kitchen/spoken-names.ts";
 import { KINDS } from "../kitchen/stages/kinds.ts";
 import { localFields } from "../kitchen/time.ts";
 import {
@@ -36,11 +38,22 @@ export type Wanted = { id: string; recipe: Recipe; variety: string | null; weigh
 const DAY_MINUTES = 24 * 60;
 /** The least number of nights kept quiet, besides those of the longest stage. */
 const LEAST_NIGHTS = 4;
+/** Of more lots than this, the number is told in place of their names. */
+const MOST_NAMED = 2;
 
 /** What a batch of the day is called: "Provider dilled green beans". */
 export function wantedLabel(recipe: Recipe, variety: string | null): string {
   const title = recipe.title.charAt(0).toLowerCase() + recipe.title.slice(1);
   return variety ? `${variety} ${title}` : title;
+}
+
+/** What lots that share their pots are called: "Provider and Blue Lake dilled green beans". */
+export function lotsLabel(recipe: Recipe, varieties: readonly (string | null)[]): string {
+  const named = varieties.flatMap((one) => one ?? []);
+  const few = named.length === varieties.length && named.length <= MOST_NAMED;
+  if (few) return wantedLabel(recipe, listed(named));
+  if (varieties.length < 2) return wantedLabel(recipe, null);
+  return `${varieties.length} lots of ${wantedLabel(recipe, null)}`;
 }
 
 /** Why a variety cannot be planned: it is another food, or may be. */
@@ -78,7 +91,8 @@ export function wantedBatch(
     return { ok: false, error: `no canner here holds ${jar} jars for ${label}` };
   }
   const jars = terms && count !== null ? { count, perLoad } : null;
-  return { ok: true, batch: { id, label, recipe, weightLb, terms, jars } };
+  const lots = [{ id, variety, weightLb, jars: jars && count }];
+  return { ok: true, batch: { id, label, recipe, lots, jar, terms, jars } };
 }
 
 function wayOf(
@@ -95,16 +109,23 @@ function wayOf(
   return { recipe: recipeFor(recipe, KINDS, terms.method, terms.pack), terms };
 }
 
-/** A stage's usual minutes for this weight, learned here where there is something to learn from. */
+/**
+ * A stage's usual minutes for the pounds of its lots, learned here where there is something to
+ * learn from. Handwork without minutes for each pound takes every lot as long as it would alone.
+ */
 export function stageLength(
   lessons: Lessons | undefined,
-  { recipe, weightLb }: Pick<DayBatch, "recipe" | "weightLb">,
+  { recipe, lots }: Pick<DayBatch, "recipe"> & { lots: readonly { weightLb: number }[] },
   stage: Stage,
   altitudeFt: number,
 ): StageLength {
-  const known = lessons && learnedMinutes(lessons, recipe, stage, weightLb, { altitudeFt });
+  const pounds = sum(lots, ({ weightLb }) => weightLb);
+  const known = lessons && learnedMinutes(lessons, recipe, stage, pounds, { altitudeFt });
   if (known && known.n > 0) return { minutes: known.yoursMinutes, p90Minutes: known.p90Minutes };
-  const beyond = Math.max(0, weightLb - recipe.yield.weightLb);
+  if (stage.attended && stage.minutesPerLb === undefined) {
+    return { minutes: stage.typicalMinutes * Math.max(1, lots.length) };
+  }
+  const beyond = Math.max(0, pounds - recipe.yield.weightLb);
   return { minutes: stage.typicalMinutes + (stage.minutesPerLb ?? 0) * beyond };
 }
 

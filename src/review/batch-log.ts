@@ -5,6 +5,7 @@
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { loadsWith, lotCounts } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
+import { shortForms } from "../kitchen/jars/jar-ids.ts";
 import { jarsIn, type LotOf, loadJars, lotsIn, tally } from "../kitchen/jars/lots.ts";
 import { loadRestarts } from "../kitchen/loads/load-deviations.ts";
 import { runOfRole } from "../kitchen/owners.ts";
@@ -117,8 +118,11 @@ export function review(
   batches: readonly Batch[] = Object.values(state.batches),
 ): Review {
   const wanted = new Set(batches.map((batch) => batch.id));
+  const shortOf = shortForms(state);
   return {
-    batches: batches.flatMap(lotsIn).map(({ batch, lot }) => batchLog(state, batch, now, lot)),
+    batches: batches.flatMap(lotsIn).map(({ batch, lot }) => {
+      return batchLog(state, batch, now, lot, shortOf);
+    }),
     loads: Object.values(state.loads)
       .filter((load) => load.parts.some((part) => wanted.has(part.batch)))
       .map((load) => loadLog(state, load, now)),
@@ -146,6 +150,7 @@ export function batchLog(
   batch: Batch,
   now: number,
   lot = batch.lots[0] as BatchLot,
+  shortOf = shortForms(seen),
 ): BatchLog {
   const state = seenFor(seen, batch.id);
   const loads = loadsWith(state, batch, [lot]);
@@ -177,15 +182,10 @@ export function batchLog(
     stages: stageLogs(state, batch, now, [lot]),
     process: batch.option ? processOf(state, { batch, lot }, loads, now) : null,
     jars: batch.option ? lotCounts(state, batch, lot) : null,
-    jarList: jarRecords(state, { batch, lot }, now),
+    jarList: jarRecords(state, { batch, lot }, now, shortOf),
     spoiled: spoiledOf(state, lot),
     opened: openedOf(state, lot),
-    tastings: state.tastings
-      .filter((one) => one.batch === lot.id)
-      .map(({ at, taster, scores }) => ({ at: iso(state, at), taster, scores })),
-    preferred: state.preferences
-      .filter((one) => one.batch === lot.id)
-      .map(({ at, taster, over }) => ({ at: iso(state, at), taster, over })),
+    ...tastedOf(state, lot),
     loads: loads.map((load) => load.id),
     confirmed: batch.confirmed
       .filter((one) => one.held)
@@ -228,6 +228,15 @@ function openedOf(state: State, lot: BatchLot): BatchLog["opened"] {
     found.set(left.at, one);
   }
   return [...found].sort(([a], [b]) => a - b).map(([, one]) => one);
+}
+
+function tastedOf(state: State, { id }: BatchLot): Pick<BatchLog, "tastings" | "preferred"> {
+  const tastings = state.tastings.filter(({ batch }) => batch === id);
+  const preferred = state.preferences.filter(({ batch }) => batch === id);
+  return {
+    tastings: tastings.map(({ at, taster, scores }) => ({ at: iso(state, at), taster, scores })),
+    preferred: preferred.map(({ at, taster, over }) => ({ at: iso(state, at), taster, over })),
+  };
 }
 
 function heardOf(state: State, { heard }: Load | Batch): BatchLog["heard"] {

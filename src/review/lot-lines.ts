@@ -57,6 +57,28 @@ export type VarietyLine = Pick<LotLine, "recipe" | "title" | "jar"> &
     verdicts: Record<string, number>;
   };
 
+/** What the list of lots shows of each. */
+export type ListedLot = Pick<LotLine, "batch" | "title" | "begun" | "verdict"> & {
+  variety: string | null;
+  state: string;
+  /** Null where there was no seal to check. */
+  sealed: number | null;
+};
+
+/** One lot for the list, of the day it was added on. */
+export function listedLot(state: State, { batch, lot }: LotOf, now: number): ListedLot {
+  const deviations = batchDeviations(state, batch, now, lot);
+  return {
+    batch: lot.id,
+    title: batch.recipe.title,
+    variety: lot.variety,
+    begun: dateOf(wallFor(state, batch.id, lot.addedAt), state.zone),
+    state: lot.abandonedAt === undefined ? batch.state : "abandoned",
+    sealed: batch.option ? lotCounts(state, batch, lot).sealed : null,
+    verdict: judgeBatch(state, batch, deviations, lot).verdict,
+  };
+}
+
 /** A lot is identified by its variety, or by its id where it has none. */
 export function lineName({ lot }: LotOf): string {
   return lot.variety ?? `batch ${lot.id}`;

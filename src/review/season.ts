@@ -4,7 +4,7 @@
 
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { jarCounts } from "../kitchen/jars/canner-room.ts";
-import { lotsIn, sum, weightLb } from "../kitchen/jars/lots.ts";
+import { type LotOf, lotsIn, sum, weightLb } from "../kitchen/jars/lots.ts";
 import { wallFor } from "../kitchen/places.ts";
 import { type Batch, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -54,6 +54,9 @@ export type Season = {
   use: UseLine[];
 };
 
+/** Where the jars of each lot belong, worked out once. */
+type Shelves = ReadonlyMap<string, ReturnType<typeof shelfJars>>;
+
 function yearOf(state: State, batch: Batch): number {
   return Number(dateOf(wallFor(state, batch.id, batch.begunAt), state.zone).slice(0, 4));
 }
@@ -70,7 +73,9 @@ export function seasonOf(
   learned: readonly Learned[] = [],
 ): Season {
   const batches = batchesOfSeason(state, year);
-  const lines = lotLines(state, batches.flatMap(lotsIn), now);
+  const lots = batches.flatMap(lotsIn);
+  const lines = lotLines(state, lots, now);
+  const shelves = new Map(lots.map((one) => [one.lot.id, shelfJars(state, one, now)]));
   const season: Season = {
     year,
     batches: batches.length,
@@ -80,7 +85,7 @@ export function seasonOf(
     lost: { failed: 0, broken: 0, discarded: 0, spoiled: 0 },
     learned: [...learned],
     varieties: varietiesOf(lines),
-    use: eatenOf(state, batches, now),
+    use: eatenOf(state, lots, shelves, now),
   };
   const codes = new Map<string, { count: number; batches: Set<string> }>();
   for (const batch of batches) {
@@ -92,7 +97,7 @@ export function seasonOf(
       known.batches.add(batch.id);
       codes.set(code, known);
     }
-    addMethod(season, state, batch, { now, lines });
+    addMethod(season, batch, { now, lines, shelves });
     const counts = jarCounts(state, batch);
     season.lost.failed += counts.failed;
     season.lost.broken += counts.broken;
@@ -123,9 +128,8 @@ function judgedOnce(
 
 function addMethod(
   season: Season,
-  state: State,
   batch: Batch,
-  { now, lines }: { now: number; lines: readonly LotLine[] },
+  { now, lines, shelves }: { now: number; lines: readonly LotLine[]; shelves: Shelves },
 ): void {
   const method =
     batch.option?.method ?? (batch.recipe.tested ? batch.recipe.keptAs : "refrigerator");
@@ -150,7 +154,7 @@ function addMethod(
   line.handsOnHours = tenths(line.handsOnHours + hands / 60);
   const end = batch.endedAt ?? now;
   line.hours = tenths(line.hours + (end - batch.begunAt) / (60 * MINUTE_MS));
-  const lots = lotsIn(batch).map((one) => shelfJars(state, one, now));
+  const lots = batch.lots.flatMap(({ id }) => shelves.get(id) ?? []);
   season.lost.discarded += sum(lots, ({ discarded }) => discarded);
   for (const group of lots.flatMap(({ groups }) => groups)) {
     if (group.keep !== "shelf") line.coldJars += group.jars;
@@ -167,12 +171,12 @@ const YEAR_DAYS = 365;
 
 type Use = UseLine & { first: string; last: string };
 
-function eatenOf(state: State, batches: readonly Batch[], now: number): UseLine[] {
+function eatenOf(state: State, lots: readonly LotOf[], shelves: Shelves, now: number): UseLine[] {
   const today = dateOf(wallOf(state, now), state.zone);
   const lines = new Map<string, Use>();
-  for (const one of batches.flatMap(lotsIn)) {
-    const { batch, lot } = one;
-    const sealed = shelfJars(state, one, now).groups.filter((group) => group.sealed);
+  for (const { batch, lot } of lots) {
+    const groups = shelves.get(lot.id)?.groups ?? [];
+    const sealed = groups.filter((group) => group.sealed);
     const putUp = sealed.reduce((sum, group) => sum + group.jars, 0);
     if (putUp === 0) continue;
     const key = `${batch.recipe.id}\n${lot.variety ?? ""}\n${batch.jar ?? ""}`;

@@ -1,4 +1,6 @@
 /** What `language/` gets to know about the kitchen: the names of what is there, no more. */
+
+import { type Asked as Pending, YES_NO } from "../kitchen/decide/decision.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import {
   type AnswerKind,
@@ -18,7 +20,6 @@ import type {
 } from "../language/context.ts";
 import type { Library } from "../recipe/library.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import { type Pending, YES_NO } from "./dialogue.ts";
 
 const KINDS: Record<AnswerKind, OpenQuestion["kind"]> = {
   "yes-no": "yes-no",

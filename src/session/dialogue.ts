@@ -3,7 +3,7 @@
  * is not kept in the journal; a person who changes their mind simply says something else.
  */
 import { type Command, withSlots } from "../kitchen/command.ts";
-import type { Decision, Wish } from "../kitchen/decide/decision.ts";
+import { type Asked, type Wish, YES_NO } from "../kitchen/decide/decision.ts";
 import { isUrgent, PATIENCE_MS, type Question } from "../kitchen/questions/questions.ts";
 import { UNSURE } from "../language/answers/answers.ts";
 import { pickChoices } from "../language/answers/choosing.ts";
@@ -11,7 +11,7 @@ import { MEANINGS } from "../language/intents/all.ts";
 import { CERTAIN } from "../language/understand.ts";
 import { askedBack } from "../speech/intents.ts";
 
-export type Pending = Extract<Decision, { kind: "ask" }>;
+export type Pending = Asked;
 
 type Resolved =
   /** The answer: the command is decided again with it. */
@@ -102,9 +102,6 @@ export function leavesNameOpen(pending: Pending, command: Command): boolean {
   const { recipe, variety } = command.slots;
   return pending.expects === "either" && variety === undefined && recipe === asked.slots.recipe;
 }
-
-/** Questions answered by a yes or a no. */
-export const YES_NO: ReadonlySet<Pending["expects"]> = new Set(["yes", "either", "heard"]);
 
 /**
  * Spoken words below this confidence are read back, where they would change something that matters.

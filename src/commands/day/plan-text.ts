@@ -1,7 +1,8 @@
 /** A plan as text: when to do what, drawn as a timeline, and what limits it. */
-import { rulesOf } from "../../kitchen/stages/kinds.ts";
+import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
 import { localFields, MINUTE_MS } from "../../kitchen/time.ts";
-import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import { loadJars } from "../../plan/shared-pots.ts";
 
 const WIDTH = 60;
 
@@ -21,11 +22,23 @@ function span(minutes: number): string {
 /** One line per task, in the order of the day. */
 function taskLine(request: PlanRequest, task: PlanTask): string {
   const load = task.load === undefined ? "" : `, load ${task.load}`;
-  const label = request.batches.find((batch) => batch.id === task.batch)?.label ?? task.batch;
+  const batch = request.batches.find((one) => one.id === task.batch);
+  const label = batch?.label ?? task.batch;
   const from = clock(task.startMs, request.startMs, request.zone);
   const length = span((task.endMs - task.startMs) / MINUTE_MS);
   const hands = task.hands ? "hands" : "     ";
-  return `${from} ${hands}  ${label}: ${task.stage}${load} (${length})`;
+  return `${from} ${hands}  ${label}: ${task.stage}${load} (${length})${jarsOf(batch, task)}`;
+}
+
+/** Of a filling of several lots: ": 8 Provider, 1 Dragon Tongue". */
+function jarsOf(batch: PlanBatch | undefined, task: PlanTask): string {
+  const { lots = [] } = batch ?? {};
+  if (!batch || lots.length < 2 || !hasRole(task, "filling")) return "";
+  const parts = (loadJars(batch)[(task.load ?? 1) - 1] ?? []).map(({ lot, jars }) => {
+    const at = lots.findIndex(({ id }) => id === lot);
+    return `${jars} ${lots[at]?.variety ?? `of lot ${at + 1}`}`;
+  });
+  return `: ${parts.join(", ")}`;
 }
 
 /** A bar for each batch and for each scarce thing, over the whole day. */

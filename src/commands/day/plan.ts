@@ -7,10 +7,23 @@ import type { State } from "../../kitchen/state.ts";
 import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { futureMomentsAt } from "../../language/values/future-times.ts";
 import { utteranceOf } from "../../language/words.ts";
-import { dayBatch } from "../../plan/day-batches.ts";
+import { type DayBatch, dayBatch } from "../../plan/day-batches.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { lessonsOf } from "../../plan/learning/learn.ts";
-import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import type {
+  KitchenPlan,
+  PlanBatch,
+  PlanRequest,
+  PlanTask,
+  Saving,
+} from "../../plan/plan-request.ts";
+import {
+  eachAlone,
+  loadJars,
+  savedBySharing,
+  savingWords,
+  sharingPots,
+} from "../../plan/shared-pots.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
 import {
   type CanningFacts,
@@ -20,6 +33,7 @@ import {
   wantedBatch,
 } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
+import type { Stage } from "../../recipe/recipe.ts";
 import type { Units } from "../../reckon/metric-words.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
 import { nightOf } from "../../reckon/quiet-hours.ts";
@@ -89,18 +103,19 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
     const kept = await io.kitchen();
     units = kept?.kitchen.units;
     const asked = await requestOf(parsed.value, wish.value, io, kept);
-    const plan = planInQuiet(asked, (request) =>
-      planKitchen(request, {
-        nodeBudget: NODE_BUDGET,
-        random: seededRandom(1),
-        elapsedMs: sinceNow(io),
-        limitMs: LIMIT_MS,
-      }),
-    );
+    const effort = () => ({
+      nodeBudget: NODE_BUDGET,
+      random: seededRandom(1),
+      elapsedMs: sinceNow(io),
+      limitMs: LIMIT_MS,
+    });
+    const { plan, request } = planInQuiet(asked, (one) => planKitchen(one, effort()));
     const json = isOn(parsed.value, "json");
     if (plan.feasible && isOn(parsed.value, "begin"))
       return beginPlan(asked.begin, io.record, json);
-    return { ...answer(asked.request, plan, json, asked.notes), ...(units ? { units } : {}) };
+    const saving = savedBySharing(request, plan, asked.alone, effort());
+    const result = answer({ request, plan, saving, notes: asked.notes }, json);
+    return { ...result, ...(units ? { units } : {}) };
   } catch (error) {
     if (error instanceof CallFault)
       return { ...failed(error.code, `plan: ${error.message}`), ...(units ? { units } : {}) };
@@ -112,31 +127,33 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
  * Plans with as many nights as a day of canning reaches; if the plan goes on past them, again with
  * many more. A plan that goes past those too has only waited for the quiet hours to end: none fits.
  */
-function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => KitchenPlan) {
-  if (!quiet) return search(request);
-  let plan: KitchenPlan | undefined;
+function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => KitchenPlan): Planned {
+  if (!quiet) return { request, plan: search(request) };
+  let found: Planned | undefined;
   for (const more of [0, MANY_NIGHTS]) {
     const spans = quiet(more);
     const knownMs = request.startMs + Math.max(...spans.map(([, to]) => to)) * MINUTE_MS;
-    plan = search({ ...request, quiet: spans });
-    if (!plan.feasible || plan.finishMs <= knownMs) return plan;
+    const inQuiet = { ...request, quiet: spans };
+    found = { request: inQuiet, plan: search(inQuiet) };
+    if (!found.plan.feasible || found.plan.finishMs <= knownMs) return found;
   }
   const why = ["the quiet hours leave too little of the day; try shorter ones"];
-  return { ...plan!, feasible: false, proved: false, tasks: [], why };
+  const { plan, request: last } = found as Planned;
+  return { request: last, plan: { ...plan, feasible: false, proved: false, tasks: [], why } };
 }
+
+type Planned = { request: PlanRequest; plan: KitchenPlan };
 
 function sinceNow(io: PlanIo): () => number {
   const from = io.elapsedMs();
   return () => io.elapsedMs() - from;
 }
 
-function answer(
-  request: PlanRequest,
-  plan: KitchenPlan,
-  json: boolean,
-  notes: string[],
-): CommandResult {
+type Answered = Planned & { saving: Saving | null; notes: string[] };
+
+function answer({ request, plan, saving, notes: all }: Answered, json: boolean): CommandResult {
   const code = plan.feasible ? 0 : 1;
+  const notes = [...(saving ? [savingWords(saving)] : []), ...all];
   const iso = (ms: number) => isoWithOffset(ms, request.zone);
   if (!json) return { code, stdout: planText(request, plan, notes), stderr: "" };
   const tasks = plan.tasks.map((task) => ({
@@ -157,6 +174,11 @@ function answer(
     minutes: plan.minutes,
     proved: plan.proved,
     atLeastMinutes: plan.atLeastMinutes,
+    batches: request.batches.map(({ id, label, lots = [] }) => ({ id, label, lots })),
+    loads: request.batches.flatMap((batch) =>
+      loadJars(batch).map((jars, at) => ({ batch: batch.id, load: at + 1, jars })),
+    ),
+    saving,
     tasks,
     why: [...plan.why, ...notes],
   };
@@ -172,7 +194,14 @@ function isAttended({ attended, startMs, endMs }: PlanTask): boolean {
 
 type QuietSpans = (moreNights: number) => [number, number][];
 
-type Asked = { request: PlanRequest; quiet?: QuietSpans; notes: string[]; begin: BeginWish };
+type Asked = {
+  request: PlanRequest;
+  /** The same lots, each with pots of its own. */
+  alone: PlanBatch[];
+  quiet?: QuietSpans;
+  notes: string[];
+  begin: BeginWish;
+};
 
 async function requestOf(
   options: Options,
@@ -195,12 +224,14 @@ async function requestOf(
   const taken = new Set<string>();
   const lessons = kept ? lessonsOf(kept) : undefined;
   const wanted = words.map((word) => wantedOf(word, library, taken));
-  const batches = wanted.map((one) => {
-    const made = wantedBatch(one, library, kitchen);
-    if (!made.ok) return fault(made.error, made.untested ? 1 : 2);
-    const { batch } = made;
-    return dayBatch(batch, (stage) => stageLength(lessons, batch, stage, kitchen.altitudeFt));
+  const made = wanted.map((one) => {
+    const found = wantedBatch(one, library, kitchen);
+    return found.ok ? found.batch : fault(found.error, found.untested ? 1 : 2);
   });
+  const lengthFor = (batch: DayBatch) => (stage: Stage) =>
+    stageLength(lessons, batch, stage, kitchen.altitudeFt);
+  const shared = sharingPots(made);
+  const batches = shared.map((batch) => dayBatch(batch, lengthFor(batch)));
   const night = optionValue(options, "quiet");
   const hours = nightWanted(night, kept?.kitchen.quiet ?? null);
   const quiet: QuietSpans | undefined = hours
@@ -208,6 +239,7 @@ async function requestOf(
     : undefined;
   return {
     notes,
+    alone: shared.flatMap((batch) => eachAlone(batch, lengthFor)),
     begin: {
       wanted,
       zone: io.zone,

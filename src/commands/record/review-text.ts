@@ -1,5 +1,6 @@
 /** The batch log as plain text, for the terminal. */
 import type { BatchLog, Review } from "../../review/batch-log.ts";
+import type { ListedLot } from "../../review/lot-lines.ts";
 import { counted, likedWords, tastingWords } from "../../review/report-words.ts";
 
 function clock(iso: string | null): string {
@@ -82,15 +83,13 @@ export function reviewText(review: Review): string {
   return review.batches.map(batchText).join("\n");
 }
 
-/** One line per batch, for choosing one. */
-export function listText(review: Review): string {
-  if (review.batches.length === 0) return "No batches in the log.\n";
-  return review.batches
-    .map((batch) => {
-      const lot = batch.lot.variety ? ` ${batch.lot.variety}` : "";
-      const jars = batch.jars ? `  ${batch.jars.sealed} sealed` : "";
-      const { id, begunAt, title, state, verdict } = batch;
-      const head = `${id.padEnd(10)} ${begunAt.slice(0, 10)}  ${title}${lot}`;
+/** One line per lot, for choosing one. */
+export function listText(lots: readonly ListedLot[]): string {
+  if (lots.length === 0) return "No batches in the log.\n";
+  return lots
+    .map(({ batch, begun, title, variety, state, sealed, verdict }) => {
+      const jars = sealed === null ? "" : `  ${sealed} sealed`;
+      const head = `${batch.padEnd(10)} ${begun}  ${title}${variety ? ` ${variety}` : ""}`;
       return `${oneLine(`${head}  ${state}${jars}  ${verdict}`)}\n`;
     })
     .join("");

@@ -1,6 +1,6 @@
 /** `brinebell review`: what actually happened, one batch, all of them, or a season. */
 
-import type { LotOf } from "../../kitchen/jars/lots.ts";
+import { type LotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import type { State } from "../../kitchen/state.ts";
 import { learnedOf, learnedReport } from "../../plan/learning/learned-report.ts";
 import { findRecipe } from "../../recipe/find-recipe.ts";
@@ -8,6 +8,7 @@ import { metricText } from "../../reckon/metric-words.ts";
 import { batchLog, review } from "../../review/batch-log.ts";
 import { compareLots } from "../../review/compare.ts";
 import { batchCsv, batchesCsv, comparisonCsv } from "../../review/csv.ts";
+import { listedLot } from "../../review/lot-lines.ts";
 import { batchMarkdown } from "../../review/markdown.ts";
 import { batchPage } from "../../review/pages/batch-page.ts";
 import { comparePage } from "../../review/pages/compare-page.ts";
@@ -116,13 +117,14 @@ function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandRes
   if (isOn(options, "html")) {
     return failed(2, "review: --html needs a batch, --season or --compare");
   }
-  const all = review(state, nowMs);
-  if (isOn(options, "json")) return printedJson(all);
-  if (isOn(options, "csv")) return printedForPrograms(batchesCsv(all.batches));
+  const all = () => review(state, nowMs);
+  if (isOn(options, "json")) return printedJson(all());
+  if (isOn(options, "csv")) return printedForPrograms(batchesCsv(all().batches));
   if (isOn(options, "markdown")) {
-    return printed(all.batches.map(batchMarkdown).join("\n"));
+    return printed(all().batches.map(batchMarkdown).join("\n"));
   }
-  return printed(listText(all));
+  const lots = Object.values(state.batches).flatMap(lotsIn);
+  return printed(listText(lots.map((one) => listedLot(state, one, nowMs))));
 }
 
 function wholeSeason(

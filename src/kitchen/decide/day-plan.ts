@@ -24,8 +24,16 @@ export function beginPlanned(
     if (now - item.beginAt > TOO_LATE_MS) continue;
     // Nobody is there to be asked what the guide says: the batch begins, and that is announced.
     const wish = { command: beginOf(item), amount: null };
-    const outcome = decideBegin({ state: woken.after, now, library, wish });
-    if (outcome.kind === "done") woken.add(outcome.facts);
+    const begin = (confirmed?: boolean) => {
+      const own = confirmed === undefined ? wish : { ...wish, confirmed };
+      return decideBegin({ state: woken.after, now, library, wish: own });
+    };
+    const asked = begin();
+    // Nor whether a pot that was made without this lot is enough for it: it gets its own.
+    const outcome = asked.kind === "ask" ? begin(false) : asked;
+    if (outcome.kind !== "done") continue;
+    // What a name stands for was not asked either.
+    if (outcome.facts.every(({ type }) => type !== "name-settled")) woken.add(outcome.facts);
   }
 }
 

@@ -40,6 +40,12 @@ export type Decision =
   /** Nothing changes: the answer comes from the state. */
   | { kind: "tell" };
 
+/** A question back, with what is decided again once it is answered. */
+export type Asked = Extract<Decision, { kind: "ask" }>;
+
+/** Questions answered by a yes or a no. */
+export const YES_NO: ReadonlySet<Asked["expects"]> = new Set(["yes", "either", "heard"]);
+
 /** The present, in which something is decided. */
 export type Present = {
   state: State;

@@ -38,8 +38,12 @@ const COLD_PLACES: ReadonlySet<string> = new Set(["refrigerator", "freezer"]);
  * Every jar of a lot in the order of their numbers, without those that were emptied to be filled
  * again.
  */
-export function jarRecords(state: State, one: LotOf, now: number): JarRecord[] {
-  const shortOf = shortForms(state);
+export function jarRecords(
+  state: State,
+  one: LotOf,
+  now: number,
+  shortOf = shortForms(state),
+): JarRecord[] {
   const placed = new Map(placedJars(state, one, now).map((each) => [each.jar, each]));
   const { batch, lot } = one;
   const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));

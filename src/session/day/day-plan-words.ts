@@ -1,6 +1,8 @@
 /** The day's plan in sentences: when to do what, what limits it, how the day runs against it. */
+
+import type { PlannedItem } from "../../kitchen/events.ts";
 import { onlyVariety } from "../../kitchen/jars/lots.ts";
-import { upper } from "../../kitchen/spoken-names.ts";
+import { listed, upper } from "../../kitchen/spoken-names.ts";
 import { type DayPlan, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanTask } from "../../plan/plan-request.ts";
@@ -30,7 +32,7 @@ export function planSentences(
   plan: KitchenPlan,
   now: number,
 ): string[] {
-  const items = kept.items.toSorted((a, b) => a.beginAt - b.beginAt);
+  const items = beginnings(kept);
   const begins = items
     .slice(0, MOST_SAID)
     .map(({ title, beginAt }) => `the ${title} ${atWords(state, beginAt, now)}`);
@@ -42,6 +44,22 @@ export function planSentences(
   const done = `${upper(outWords(state, kept.finishAt, now))}.`;
   const [why] = plan.why;
   return [...begin, done, ...(why ? [`${upper(why)}.`] : [])];
+}
+
+/** What begins and when, lots of one recipe that begin together as one. */
+function beginnings({ items }: DayPlan): { title: string; beginAt: number }[] {
+  const groups = new Map<string, PlannedItem[]>();
+  for (const item of items.toSorted((a, b) => a.beginAt - b.beginAt)) {
+    const key = `${item.recipe} ${item.beginAt}`;
+    groups.set(key, [...(groups.get(key) ?? []), item]);
+  }
+  return [...groups.values()].flatMap(([first, ...others]) => {
+    if (!first || others.length === 0) return first ?? [];
+    const varieties = [first, ...others].map(({ variety }) => variety ?? "");
+    // Each title ends in the recipe's own name.
+    const own = first.title.slice(first.variety ? first.variety.length + 1 : 0);
+    return { title: `${listed(varieties.filter(Boolean))} ${own}`, beginAt: first.beginAt };
+  });
 }
 
 function outWords(state: State, t: number, now: number): string {
@@ -57,7 +75,7 @@ export function finishSentence(state: State, kept: DayPlan, now: number): string
     about <= FIVE_MINUTES_MS ? "as planned again" : `about ${durationWords(about)} ${how}`;
   const past = kept.finishBy !== null && kept.finishAt > kept.finishBy;
   const wish = past ? ", past the time you wished" : "";
-  const next = kept.items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
+  const [next] = beginnings(kept);
   const begins = next ? ` The ${next.title} begin ${atWords(state, next.beginAt, now)}.` : "";
   return `The day runs ${runs}: done ${byWords(state, kept.finishAt, now)}${wish}.${begins}`;
 }

@@ -14,8 +14,15 @@ import { MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { dayRequest } from "../../plan/day-request.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { type Lessons, lessonsOf } from "../../plan/learning/learn.ts";
-import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
+import type {
+  KitchenPlan,
+  PlanBatch,
+  PlanRequest,
+  PlanTask,
+  Saving,
+} from "../../plan/plan-request.ts";
 import { hotCanner } from "../../plan/running-batch.ts";
+import { savedBySharing, savingWords } from "../../plan/shared-pots.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
 import { wantedLabel } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
@@ -23,6 +30,7 @@ import { nightOf } from "../../reckon/quiet-hours.ts";
 import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
 import {
   agreedSince,
+  batchOf,
   beginsOf,
   hasMoved,
   isTwin,
@@ -110,10 +118,19 @@ export class DayPlanner {
     this.proposal = { kept: planned, at: now };
     if (command.slots.go) return begun(planned, now);
     const words = planSentences(this.parts.state(), planned, plan, now);
+    const saving = this.saved(found);
+    if (saving) words.push(sentence(savingWords(saving)));
     const asks = planned.items.length > 0 ? "Shall I begin it?" : "Shall I keep to it?";
     const wish: Wish = { command: { ...command, slots: { ...command.slots, planned } } };
     const text = [...words, found.altitudeKnown ? "" : NO_ALTITUDE, asks].filter(Boolean).join(" ");
     return { kind: "ask", text, wish, expects: "yes", choices: [] };
+  }
+
+  private saved({ request, plan, alone }: Worked): Saving | null {
+    const { elapsedMs } = this.parts;
+    const from = elapsedMs();
+    const clock = { random: seededRandom(1), elapsedMs: () => elapsedMs() - from };
+    return savedBySharing(request, plan, alone, { ...BETWEEN, ...clock });
   }
 
   /** What is asked for now, plus what the existing plan still has to begin; or a refusal. */
@@ -181,14 +198,14 @@ export class DayPlanner {
     });
     if ("fault" in asked) return asked;
     const from = elapsedMs();
-    const { altitudeKnown } = asked;
+    const { altitudeKnown, alone } = asked;
     const request = { ...asked.request, like: startsLike(asked.request, this.starts) };
     const plan = planKitchen(
       { ...request, explain: effort === ASKED },
       { ...effort, random: seededRandom(1), elapsedMs: () => elapsedMs() - from },
     );
     if (plan.feasible) this.starts = startsByName(request, plan.tasks);
-    return { plan, request, altitudeKnown };
+    return { plan, request, altitudeKnown, alone };
   }
 
   /** What was learned changes only when a batch is complete. */
@@ -205,7 +222,7 @@ export class DayPlanner {
     const warm = hotCanner(state, now);
     const starts = beginsOf(plan, wished.items, warm);
     const items = wished.items.map((item) => {
-      const wall = starts.get(item.id);
+      const wall = starts.get(batchOf(request, item));
       const at = wall === undefined ? item.beginAt : kitchenTimeOf(state, wall);
       // The plan's grid lies up to a minute behind the clock.
       return { ...item, beginAt: at - now < MINUTE_MS ? now : at };
@@ -302,7 +319,7 @@ type Wished = {
   quiet: QuietHours | null;
   notBefore?: number;
 };
-type Worked = { plan: KitchenPlan; request: PlanRequest };
+type Worked = { plan: KitchenPlan; request: PlanRequest; alone: PlanBatch[] };
 
 const NO_ALTITUDE = "That is for a low kitchen: tell me the altitude.";
 const ALL_DONE = "That was the last of the day's plan.";

@@ -53,6 +53,11 @@ export function beginsOf(
   return starts;
 }
 
+/** The batch of the plan that an item is a lot of. */
+export function batchOf({ batches }: PlanRequest, { id }: PlannedItem): string {
+  return batches.find(({ lots = [] }) => lots.some((lot) => lot.id === id))?.id ?? id;
+}
+
 /** When a person last said yes to the plan, kitchen time; -Infinity where nobody did. */
 export function agreedSince(state: State): number {
   const agreed = state.history.findLast((event) => {

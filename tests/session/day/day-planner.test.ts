@@ -182,3 +182,21 @@ describe("a plan that is kept", () => {
     expect(journals[0]).toBe(journals[1]);
   });
 });
+
+describe("lots of one recipe", () => {
+  const LOTS =
+    "plan four pounds of Provider dilly beans, three pounds of Dragon Tongue dilly beans, " +
+    "three pounds of Blue Lake dilly beans and seven pounds of pickled beets";
+
+  it("begin together, and it is said what that saves", () => {
+    const kitchen = saturdayKitchen();
+    const told = kitchen.session.hear(LOTS).lines.join(" ");
+    expect(told).toMatch(/the Provider, Dragon Tongue and Blue Lake dilled green beans now/);
+    expect(told).toMatch(/Sharing pots saves \d+ minutes of work and no load/);
+    kitchen.session.hear("yes");
+    const { batches } = kitchen.session.state;
+    expect(Object.values(batches).map(({ lots }) => lots.map(({ variety }) => variety))).toEqual([
+      ["Provider", "Dragon Tongue", "Blue Lake"],
+    ]);
+  });
+});
