@@ -1,6 +1,7 @@
 /** What the review commands get from the machine, and what they share. */
 import { batchOfLot, type LotOf, lotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import { lotsOf } from "../../kitchen/meant.ts";
+import { plainId } from "../../kitchen/places.ts";
 import type { Batch, State } from "../../kitchen/state.ts";
 import { meantBy } from "../../language/values/resolve-names.ts";
 import type { Library } from "../../recipe/library.ts";
@@ -101,7 +102,11 @@ function withId(state: State, id: string): LotOf[] | undefined {
   if (Object.hasOwn(state.batches, id)) return state.batches[id] && lotsIn(state.batches[id]);
   const lot = Object.hasOwn(state.lotsOf, id) ? lotOf(state, id) : undefined;
   const batch = batchOfLot(state, id);
-  return lot && batch ? [{ batch, lot }] : undefined;
+  if (lot && batch) return [{ batch, lot }];
+  // A label that was printed before another folder was taken in has the id as it was given.
+  const all = Object.values(state.batches).flatMap((one) => lotsIn(one));
+  const given = all.filter((one) => plainId(one.lot.id) === id);
+  return given.length > 0 ? given : undefined;
 }
 
 /** A year of four digits, or one line saying what is wrong. */

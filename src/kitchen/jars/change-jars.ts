@@ -22,6 +22,15 @@ function chosen(jars: readonly Jar[], count: number, numbers: readonly number[] 
 /** What is known of a jar as it is told of. */
 export type NewJar = Pick<Jar, "filledFrom" | "filledAt" | "brew" | "brewFrom">;
 
+/** The jars a report names that were told of before: for them it means no others. */
+export function toldBefore(
+  jars: readonly Jar[],
+  numbers: readonly number[],
+  isTold: (jar: Jar) => boolean,
+): Jar[] {
+  return jars.filter((jar) => jar.number > 0 && numbers.includes(jar.number) && isTold(jar));
+}
+
 /** Makes a lot's filled jars as many as were reported; those named in `without` go first. */
 export function fillTo(
   lot: BatchLot,
@@ -117,7 +126,9 @@ export function sealJars(
   const open = jarsIn(state, load, part).filter(isUnaccounted);
   const named = open.filter((jar) => numbers.includes(jar.number));
   const others = open.filter((jar) => !named.includes(jar));
-  for (const jar of [...named, ...others].slice(0, count)) jar.seal = "sealed";
+  const told = toldBefore(jarsIn(state, load, part), numbers, (jar) => !isUnaccounted(jar));
+  const left = Math.max(0, count - told.length);
+  for (const jar of [...named, ...others].slice(0, left)) jar.seal = "sealed";
 }
 
 /** Those that failed; what was counted as sealed stays as many as there are jars for. */
@@ -131,7 +142,9 @@ export function failJars(
   const all = jarsIn(state, load, part);
   const before = all.filter((jar) => jar.seal === "sealed" && !jar.gone).length;
   const able = openOrSealed(all.toReversed());
-  for (const jar of chosen(able, count, numbers)) jar.seal = "failed";
+  const told = toldBefore(all, numbers, (jar) => jar.seal === "failed" || jar.gone !== undefined);
+  const left = Math.max(0, count - told.length);
+  for (const jar of chosen(able, left, numbers)) jar.seal = "failed";
   const now = all.filter((jar) => jar.seal === "sealed" && !jar.gone).length;
   sealJars(state, load, part, before - now);
 }
@@ -190,7 +203,19 @@ export function leaveStore(
     delete jar.left;
     delete jar.guessed;
   }
-  const gone = chosen(inStore(lot, canned), count, numbers);
+  // Two data folders may tell different things of one jar: both are kept, and the worse one holds.
+  const told = toldBefore(lot.jars, numbers, (jar) => jar.left !== undefined && !jar.guessed);
+  for (const jar of told) toldAgain(jar, left);
+  const more = Math.max(0, count - told.length);
+  const gone = chosen(inStore(lot, canned), more, numbers);
   for (const jar of gone) jar.left = left;
-  if (left.what === "opened") lot.openedBeyond += count - gone.length;
+  if (left.what === "opened") lot.openedBeyond += more - gone.length;
+}
+
+function toldAgain(jar: Jar, left: NonNullable<Jar["left"]>): void {
+  const before = jar.left;
+  if (!before) return;
+  const worse = left.what === "discarded" && before.what !== "discarded";
+  jar.left = worse ? left : before;
+  jar.also = [...(jar.also ?? []), worse ? before : left];
 }

@@ -36,6 +36,8 @@ export type Jar = {
   gone?: Gone;
   /** When it left the shelf or the refrigerator as food, and how. */
   left?: { what: "opened" | "given" | "discarded"; at: number; to?: string };
+  /** What else was told of that, by another data folder: not all of it can be so. */
+  also?: NonNullable<Jar["left"]>[];
   /** Where it was put by itself; else it stands where its lot does. */
   place?: string;
   /** Somebody said its number: the others go by theirs since. */

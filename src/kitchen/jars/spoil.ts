@@ -1,6 +1,7 @@
 /** Counts jars as spoiled, whatever they were counted as before. */
 import type { SpoilSign } from "../facts/fields.ts";
 import type { Batch } from "../state.ts";
+import { toldBefore } from "./change-jars.ts";
 import type { BatchLot, Jar } from "./jar.ts";
 import { isReady, isUnaccounted } from "./lots.ts";
 
@@ -36,7 +37,8 @@ export function spoil(batch: Batch, lot: BatchLot, { load, count, ...what }: Spo
   ];
   const named = able.filter((jar) => jar.number > 0 && jars.includes(jar.number));
   const others = able.filter((jar) => !named.includes(jar));
-  const guessed = others.slice(0, Math.max(0, count - named.length));
+  const told = toldBefore(lot.jars, jars, (jar) => jar.gone?.what === "spoiled");
+  const guessed = others.slice(0, Math.max(0, count - named.length - told.length));
   for (const jar of named.slice(0, count)) delete jar.guessed;
   if (guessed.length < others.length) for (const jar of guessed) jar.guessed = true;
   for (const jar of [...named.slice(0, count), ...guessed]) {

@@ -25,6 +25,8 @@ export type JarRecord = {
   fate: "shelf" | "cold" | "opened" | "spoiled" | "discarded" | "given";
   /** When what became of it happened; null for a jar that is still kept. */
   fateAt: string | null;
+  /** What was told of it besides, here or in another data folder; only where something was. */
+  also?: { fate: "opened" | "given" | "discarded"; at: string }[];
   place: string | null;
   verdict: string;
   reasons: string[];
@@ -68,6 +70,8 @@ function recordOf(
 ): JarRecord {
   const { batch, lot } = one;
   const { fate, at } = fateOf(jar, placed);
+  const iso = (t: number) => isoWithOffset(Math.round(wallOf(state, t)), state.zone);
+  const also = besides(jar, at);
   const judged = judgedOf(jar);
   const failed = jar.seal === "failed";
   return {
@@ -78,11 +82,18 @@ function recordOf(
     load: jar.load ?? null,
     position: null,
     fate,
-    fateAt: at === undefined ? null : isoWithOffset(Math.round(wallOf(state, at)), state.zone),
+    fateAt: at === undefined ? null : iso(at),
+    ...(also ? { also: also.map((one) => ({ fate: one.what, at: iso(one.at) })) } : {}),
     place: placeOf(state, one, jar, placed, fate),
     verdict: failed && batch.option ? "not-as-tested" : judged.verdict,
     reasons: failed ? ["did not seal", ...judged.reasons] : judged.reasons,
   };
+}
+
+/** What was told of a jar besides its fate. */
+function besides({ left, also = [] }: Jar, at: number | undefined): Jar["also"] {
+  const all = [...(left && left.at !== at ? [left] : []), ...also];
+  return all.length > 0 ? all : undefined;
 }
 
 function fateOf(jar: Jar, placed: PlacedJar | undefined): { fate: JarRecord["fate"]; at?: number } {

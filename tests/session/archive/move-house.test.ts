@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
+import { lotsNamed } from "../../../src/commands/record/review-io.ts";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { batchLog } from "../../../src/review/batch-log.ts";
 import { shownBatches } from "../../../src/review/shelf/pantry.ts";
@@ -106,6 +107,10 @@ describe("moving house", () => {
     expect(first.sharedIds).toEqual([{ id, names }]);
     const asGiven = JSON.stringify(both).replaceAll(/(220810-L?\d+)\.[0-9a-f]{5}/g, "$1");
     expect(JSON.parse(asGiven)).toEqual(expect.arrayContaining([bean, beet]));
+    const { state } = readKitchen(ours, { wallMs: 0 });
+    expect(lotsNamed(state, id)).toMatchObject({
+      message: expect.stringContaining(names.join(", ")),
+    });
     await imported(theirs, exportKitchen(ours).text);
     expect(logs(theirs)).toEqual(logs(ours));
     const before = files(ours);
@@ -157,6 +162,25 @@ describe("moving house", () => {
       }),
       { numRuns: 150 },
     );
+  });
+
+  it("says what is in the way: which fact, on which line, and how to mend it", async () => {
+    const ours = home(beans);
+    const before = files(ours);
+    const ahead = moved(beets, 9999, 2);
+    const { archiveText } = await import("../../../src/session/archive/archive.ts");
+    const text = archiveText({ zone: "UTC", events: ahead, recipes: [] });
+    const [last] = ahead.toSorted((a, b) => b.w - a.w);
+    const said = `^line \\d+: the fact "${last?.type}" was written at 20.*set the clock`;
+    const answer = await importKitchen(ours, text);
+    expect(answer).toMatchObject({ message: expect.stringMatching(said) });
+    expect(files(ours)).toEqual(before);
+    const loaded = beans.findIndex(({ type }) => type === "loaded") + 1;
+    const inside = home(beans.slice(0, loaded));
+    expect(await importKitchen(inside, exportKitchen(home(beets)).text)).toMatchObject({
+      why: "busy",
+      message: expect.stringMatching(/load 220810-L2 of batch 220810-1.*when they are out/),
+    });
   });
 
   it("refuses a sound file whose events are invalid or of an unknown shape", async () => {
