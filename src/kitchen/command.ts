@@ -223,7 +223,8 @@ export type SlotsOf = {
   "pressure-lost": Targeted & Timed;
   "weight-rocking": Targeted & Timed;
   venting: Targeted & Timed;
-  loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize };
+  /** `together` where all that stood filled went in, of whatever batch. */
+  loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize; together?: true };
   "water-low": Targeted & Timed & Uncovered;
   /** Nobody watched for so long, or since anything was last said. */
   "was-away": { minutes?: number };

@@ -107,7 +107,7 @@ export function decideBegin(deciding: Deciding<"begin">): Decision {
   const expected = expectedJars(recipe, lot, jar);
   const mark = lidMark(state, lot.variety, recipe.title);
   const facts = [...gate.facts, ...compared.facts];
-  const shared = potsFor(state, { recipe: recipe.id, option, jar }, now);
+  const shared = potsFor(state, { recipe: recipe.id, option, jar, terms }, now);
   if (shared?.made && wish.confirmed === undefined && facts.length === 0) {
     return askEither(wish, enoughQuestion(shared.batch, shared.made, lot));
   }

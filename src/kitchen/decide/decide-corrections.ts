@@ -8,7 +8,7 @@ import { declarationOf } from "../facts/all-facts.ts";
 import type { About } from "../facts/fact.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
-import { batchOfLot, lotOf } from "../jars/lots.ts";
+import { batchOfLot, type LotOf, lotOf } from "../jars/lots.ts";
 import { isLoad, ownerOf, runOf } from "../owners.ts";
 import { batchName, calledLot, listed } from "../spoken-names.ts";
 import { isOfCanner } from "../stages/kinds.ts";
@@ -103,13 +103,19 @@ export function describe(state: State, events: KitchenEvent[]): string {
 
 /** The lots of a batch that events name, where it has several: "the Provider and the Blue Lake". */
 function lotNames(state: State, events: readonly KitchenEvent[]): string {
-  const ids = events.flatMap((event) => namesIn(event, OF_LOTS));
-  const lots = ids.flatMap((id) => {
+  return listed(lotsNamed(state, events).map((one) => calledLot(state, one)));
+}
+
+/** Lots of batches that have several, each once; of a lot that was added, it alone. */
+function lotsNamed(state: State, events: readonly KitchenEvent[]): LotOf[] {
+  const ids = events.flatMap((event) => {
+    return event.type === "lot-added" ? [event.id] : namesIn(event, OF_LOTS);
+  });
+  return [...new Set(ids)].flatMap((id) => {
     const batch = batchOfLot(state, id);
     const lot = lotOf(state, id);
     return batch && lot && batch.lots.length > 1 ? [{ batch, lot }] : [];
   });
-  return listed(lots.map((one) => calledLot(state, one)));
 }
 
 const OF_LOTS: ReadonlySet<RefKind> = new Set<RefKind>(["batch"]);
@@ -151,12 +157,14 @@ export function takeBack(present: Present, cmd: string): Decision {
 function takenBack({ state, now, wish }: Deciding<"undo">, told: StandingCommand): Decision {
   const name = describe(state, told.events);
   const warning = warningOf(told.events) ?? otherBatch(state, told);
-  if (warning !== undefined && !wish.confirmed) {
-    return askYes(wish, `Take back ${name}? ${warning} Say yes or no.`);
-  }
   const misfit = misfitWithout(state, told.cmd, now);
   if (misfit !== undefined) {
     return refused(`I can't take back ${name}: ${misfit} came after it. Take that back first.`);
+  }
+  const asks = warning !== undefined || lotsNamed(state, told.events).length > 1;
+  if (asks && !wish.confirmed) {
+    const why = warning === undefined ? "" : ` ${warning}`;
+    return askYes(wish, `Take back ${name}?${why} Say yes or no.`);
   }
   return done({ type: "withdrawn", target: told.cmd, t: now });
 }

@@ -59,12 +59,20 @@ function ofOne(deciding: Deciding<"factor">, confirm: Confirm): Decision {
     ? [...ownerIds(wish.chosen)].flatMap((id) => state.batches[id] ?? [])
     : batchesOf(state, wish.command.ref?.recorded ?? []);
   if (named.length > 0) return noted(deciding, of(named), confirm);
-  if (confirm.held === "yes") return confirmed(deciding, confirm);
   const running = activeOwners(state).filter((one): one is Batch => !isLoad(one));
+  if (confirm.held === "yes" && !of(running).some((batch) => isWrong(batch, confirm))) {
+    return confirmed(deciding, confirm);
+  }
   const list = of(running).length > 0 ? of(running) : of(notEaten(state));
   const recipes = new Set(list.map((batch) => batch.recipe.id));
   if (recipes.size <= 1) return noted(deciding, list, confirm);
   return askWhichBatch(wish, "Which jars:", list);
+}
+
+/** Whether what is said to hold is a value that does not. */
+function isWrong(batch: Batch, confirm: Confirm): boolean {
+  const factor = factorOf(batch, confirm.factor);
+  return factor !== undefined && heldBy(batch, factor, confirm) === "no";
 }
 
 /** A yes goes to the open question about the factor; of several, to the one that was asked. */

@@ -1,23 +1,13 @@
 import type { JarSize } from "../../recipe/recipe.ts";
-import type { Ref, SlotsOf, SpokenJarSize } from "../command.ts";
-import type { DatedFact } from "../events.ts";
+import type { SlotsOf, SpokenJarSize } from "../command.ts";
 import { brewing, brewNow } from "../jars/brews.ts";
-import { cannerOf, cannotShare, capacity, loadsOf } from "../jars/canner-room.ts";
-import {
-  filledOf,
-  fillingLot,
-  type LotOf,
-  lotsIn,
-  partOf,
-  ready,
-  readyOf,
-  tally,
-} from "../jars/lots.ts";
+import { cannerOf, loadsOf } from "../jars/canner-room.ts";
+import { filledOf, fillingLot, type LotOf, lotsIn, readyOf, tally } from "../jars/lots.ts";
 import { termsFor } from "../loads/next-load.ts";
-import { lotsOf, namesOnlySort } from "../meant.ts";
+import { lotsOf } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { readyAt } from "../settle.ts";
-import { batchName, lotName, potOf, upper } from "../spoken-names.ts";
+import { batchName, listed, lotName, potOf, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { hasRole } from "../stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../state.ts";
@@ -26,14 +16,11 @@ import { brokenInStore } from "./decide-store.ts";
 import {
   askEither,
   askNumber,
-  askWhichBatch,
   askWhichLot,
   askYes,
   type Deciding,
   type Decision,
   done,
-  happenedAt,
-  type Present,
   refused,
 } from "./decision.ts";
 
@@ -47,7 +34,8 @@ function jarOf(size: SpokenJarSize | undefined): JarSize | null {
   return size === "pint-and-a-half" ? "pint-and-half" : size;
 }
 
-function activeBatches(state: State): Batch[] {
+/** Batches that are not over. */
+export function activeBatches(state: State): Batch[] {
   return activeOwners(state).filter(
     (one): one is Batch => !isLoad(one) && one.state !== "abandoned",
   );
@@ -83,7 +71,7 @@ function oneLot(
 /**
  * Whether jars of this batch may be filled now: everything before that is done, except the canner.
  */
-function mayFill(state: State, now: number) {
+export function mayFill(state: State, now: number) {
   return (batch: Batch): boolean => {
     const fill = runOfRole(batch, "filling");
     if (!fill) return false;
@@ -129,7 +117,10 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
 function countTold(deciding: Deciding<"jars-filled">, found: LotOf): Decision {
   const { now, wish } = deciding;
   const { batch, lot } = found;
-  const { count, brew } = wish.command.slots;
+  const { brew, not } = wish.command.slots;
+  // Asked which jar is not there, its number is the answer, and the count is known already.
+  const count = wish.amount ?? wish.command.slots.count;
+  const without = wish.amount == null ? [] : [wish.command.slots.count ?? 0];
   const stand = readyOf(lot).length;
   const inLoads = filledOf(lot) - stand;
   const allIn = lot.allFilled && stand === 0 && lot.again === 0 && inLoads > 0;
@@ -153,15 +144,40 @@ function countTold(deciding: Deciding<"jars-filled">, found: LotOf): Decision {
   if (tooMany) return askYes(wish, `${tooMany} Is it ${count}? Say yes or no.`);
   const heating = brew === undefined ? brewing(batch) : undefined;
   if (heating && wish.confirmed !== true) return beforeItBoils(deciding, batch, heating, count);
-  if (!heating && stand > 0 && count !== stand && !wish.confirmed) {
+  const fewer = stand - count;
+  if (fewer > 0 && lot.jars.some(({ named }) => named)) {
+    const missing = whichIsMissing(deciding, found, { count, without });
+    if (missing) return missing;
+  }
+  const corrected = without.length > 0 || not === stand;
+  if (!heating && stand > 0 && fewer !== 0 && !corrected && !wish.confirmed) {
     const known = `I have ${stand} filled of ${lotName(found)}.`;
     return askYes(wish, `${known} Is it ${count} in all? Say yes or no.`);
   }
   const untested = otherSize(deciding, batch, size);
   if (untested !== undefined) return refused(`${untested}.`);
   const of = heating ? brewNow(batch) - 1 : brew;
-  const its = of === undefined ? {} : { brew: of };
+  const gone = without.length > 0 ? { without } : {};
+  const its = { ...(of === undefined ? {} : { brew: of }), ...gone };
   return done({ type: "jars-filled", batch: lot.id, count, size, ...its, t: now });
+}
+
+/** Where jars go by their numbers, which one is not there has to be said. */
+function whichIsMissing(
+  { wish }: Deciding<"jars-filled">,
+  found: LotOf,
+  { count, without }: { count: number; without: readonly number[] },
+): Decision | undefined {
+  const { mark } = found.lot;
+  const numbers = readyOf(found.lot).map(({ number }) => number);
+  if (numbers.length - count > 1) {
+    return refused(`Which are not there? Say so one by one: ${numbers.length - 1} filled.`);
+  }
+  if (without.some((number) => numbers.includes(number))) return undefined;
+  const { count: _, ...slots } = wish.command.slots;
+  const asking = { ...wish, command: { ...wish.command, slots }, amount: count };
+  const marks = numbers.map((number) => `${mark} ${number}`);
+  return askNumber(asking, `Which jar is not there? I have ${listed(marks)}.`);
 }
 
 /** Jars told of while the next brew is heated: they can only hold the one before. */
@@ -207,132 +223,6 @@ function farTooMany(
   const jar = size ?? batch.jar ?? "jar";
   const pounds = lot.weightLb ?? recipe.yield.weightLb;
   return `${all} ${jar}s are far more than ${pounds} pounds make, about ${expected}.`;
-}
-
-export function decideLoaded(deciding: Deciding<"loaded">): Decision {
-  const { state, now, wish } = deciding;
-  const { slots, ref } = wish.command;
-  const when = happenedAt(state, slots, now);
-  if (!when.ok) return refused(when.reason);
-  const load = activeOwners(state).find(
-    (owner): owner is Load => isLoad(owner) && owner.loadedAt === undefined,
-  );
-  if (!load) return refused(noCanner(state));
-  const waiting = activeBatches(state)
-    .filter((batch) => batch.option)
-    .flatMap(lotsIn)
-    .filter(({ lot }) => readyOf(lot).length > 0);
-  const chosen = chosenLots(deciding, waiting);
-  if (chosen.length === 0) {
-    const batch = state.batches[load.batch];
-    const [other] = lotsOf(state, ref?.running ?? []);
-    if (other && other.batch !== batch) {
-      return refused(`No jars of ${lotName(other)} are filled. Say how many are.`);
-    }
-    const fill = batch && runOfRole(batch, "filling");
-    const lot = batch && fillingLot(batch);
-    if (!lot || !fill || !mayFill(state, now)(batch)) return refused("No jars are filled yet.");
-    const { count } = slots;
-    if (count === undefined) return askNumber(wish, "How many jars went in?");
-    const t = when.t;
-    return (
-      fits(state, load, [{ batch, jars: count }]) ??
-      done(
-        { type: "jars-filled", batch: lot.id, count, size: null, t },
-        { type: "loaded", load: load.id, parts: [partOf(lot, count)], t },
-      )
-    );
-  }
-  const batches = [...new Set(chosen.map(({ batch }) => batch))];
-  if (!wish.chosen && ref === undefined && batches.length > 1) {
-    const able = batches.filter((batch) => mayShare(deciding, load, batch) === undefined);
-    if (able.length > 1) {
-      const lead = `Say ${able.length === 2 ? "both" : "all"}, or which jars went in:`;
-      return askWhichBatch(wish, lead, able, (one) => `${batchName(one)}, ${ready(one)}`);
-    }
-  }
-  return loadThese(deciding, load, chosen, slots.count, when.t);
-}
-
-function noCanner(state: State): string {
-  const busy = activeOwners(state).find(
-    (owner) => isLoad(owner) && owner.loadedAt !== undefined && owner.unloadedAt === undefined,
-  );
-  if (busy) return "The canner is taken. These jars go in the next load.";
-  return "No canner is open for jars. Begin a batch, or say the altitude first.";
-}
-
-function chosenLots({ state, wish }: Deciding<"loaded">, waiting: LotOf[]): LotOf[] {
-  const among = (refs: readonly Ref[]) => {
-    const meant = new Set(lotsOf(state, refs).map(({ lot }) => lot));
-    return { meant, waiting: waiting.filter(({ lot }) => meant.has(lot)) };
-  };
-  if (wish.chosen) return among(wish.chosen).waiting;
-  const { ref } = wish.command;
-  if (!ref || namesOnlySort(ref, "jars", "canner", "load", "all")) return waiting;
-  const named = among(ref.running);
-  return named.meant.size > 0 ? named.waiting : waiting;
-}
-
-/** Why a batch's jars may not go into a load; undefined where they may. */
-function mayShare(deciding: Present, load: Load, batch: Batch): string | undefined {
-  if (batch.id === load.batch || !load.terms) return undefined;
-  const canner = cannerOf(deciding.state, load.canner);
-  const choice = termsFor(deciding.state, batch, canner, deciding.library);
-  return choice.ok ? cannotShare(load.terms, choice.terms) : choice.reason;
-}
-
-function fits(
-  state: State,
-  load: Load,
-  parts: { batch: Batch; jars: number }[],
-): Decision | undefined {
-  const canner = cannerOf(state, load.canner);
-  const smallest = Math.min(
-    ...parts.map((part) => (part.batch.jar ? capacity(canner, part.batch.jar) : 0)),
-  );
-  const total = parts.reduce((sum, part) => sum + part.jars, 0);
-  if (total <= smallest) return undefined;
-  return refused(`The ${canner?.name ?? "canner"} holds ${smallest} of these jars, not ${total}.`);
-}
-
-function loadThese(
-  deciding: Deciding<"loaded">,
-  load: Load,
-  lots: LotOf[],
-  count: number | undefined,
-  t: number,
-): Decision {
-  const { state } = deciding;
-  const own = lots.filter(({ batch }) => batch.id === load.batch);
-  const ordered = [...own, ...lots.filter((one) => !own.includes(one))];
-  const named = deciding.wish.chosen !== undefined || ordered.length === 1;
-  const parts: { one: LotOf; jars: number }[] = [];
-  const holds = capacity(cannerOf(state, load.canner), ordered[0]?.batch.jar ?? "pint");
-  let room = holds;
-  for (const one of ordered) {
-    const { batch, lot } = one;
-    const reason = mayShare(deciding, load, batch);
-    if (reason) {
-      if (named || deciding.wish.command.ref) {
-        return refused(`They can't share the canner: ${reason}.`);
-      }
-      continue;
-    }
-    const wanted = count !== undefined && ordered.length === 1 ? count : readyOf(lot).length;
-    const over = count !== undefined && wanted > holds;
-    if (over) return fits(state, load, [{ batch, jars: wanted }]) ?? refused("Too many jars.");
-    const jars = Math.min(wanted, room);
-    if (jars > 0) parts.push({ one, jars });
-    room -= jars;
-  }
-  if (parts.length === 0) return refused("No jars are filled yet.");
-  const short = parts.filter(({ one, jars }) => jars > readyOf(one.lot).length);
-  const facts = short.map(({ one, jars }): DatedFact => {
-    return { type: "jars-filled", batch: one.lot.id, count: jars, size: null, t };
-  });
-  const into = parts.map(({ one, jars }) => partOf(one.lot, jars));
-  return done(...facts, { type: "loaded", load: load.id, parts: into, t });
 }
 
 type CountSlots = SlotsOf["jar-broken"];

@@ -2,7 +2,7 @@
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, DatedFact, Disposition } from "../events.ts";
-import { jarsIn, type LotOf, lotOf, tally } from "../jars/lots.ts";
+import { jarsIn, type LotOf, liveParts, lotOf, tally } from "../jars/lots.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
@@ -235,7 +235,7 @@ function partsAgain(
   code: string,
 ): { batch: string; option: BatchOption }[] | string {
   const parts: { batch: string; option: BatchOption }[] = [];
-  for (const part of load.parts) {
+  for (const part of liveParts(state, load)) {
     const batch = state.batches[part.batch];
     const jars =
       code === "seal-failed" ? failedOf(state, load, part) : undecidedOf(state, load, part);

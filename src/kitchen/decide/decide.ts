@@ -30,7 +30,7 @@ import { decideAdded, decideBrewMade, decideToppedUp, decideWasAway } from "./de
 import { decideCorrectTime, decideForget, decideRedo, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
 import { decideUnknown, withLoss } from "./decide-heard.ts";
-import { decideBroken, decideFilled, decideLoaded, decideSetAside } from "./decide-jars.ts";
+import { decideBroken, decideFilled, decideSetAside } from "./decide-jars.ts";
 import {
   decideAcknowledge,
   decideAltitude,
@@ -44,6 +44,7 @@ import {
   decideTimerSet,
 } from "./decide-kitchen.ts";
 import { decideBack, decideQuit, decideWarnAhead } from "./decide-leaving.ts";
+import { decideLoaded } from "./decide-loaded.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
 import { decideGermination, decideLabeled, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";

@@ -4,7 +4,13 @@
  */
 import * as z from "zod/mini";
 import { JAR_SIZES } from "../../recipe/recipe.ts";
-import { type Infer, jarSize, pack, processOption } from "../../recipe/recipe-shape.ts";
+import {
+  type Infer,
+  jarSize,
+  pack,
+  processOption,
+  processTerms,
+} from "../../recipe/recipe-shape.ts";
 import { SET_UP_TOPICS } from "../questions/set-up-topic.ts";
 import { isZone } from "../time.ts";
 
@@ -150,6 +156,8 @@ export const part = z.strictObject({
   jars: count,
   first: count,
   numbers: z.optional(jarNumbers),
+  /** What was tested for its jars, where they were put in with others that need something else. */
+  terms: z.optional(processTerms),
 });
 export type Part = Infer<typeof part>;
 

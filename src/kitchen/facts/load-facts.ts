@@ -131,7 +131,8 @@ export const LOAD_FACTS = {
         if (!load.parts.some((one) => one.batch === batch.id)) {
           load.heard.push(...carriedDoubts(batch));
         }
-        load.parts.push({ lot: lot.id, batch: batch.id, stood });
+        const own = part.terms ? { terms: part.terms } : {};
+        load.parts.push({ lot: lot.id, batch: batch.id, stood, ...own });
         if (!batch.loads.includes(load.id)) batch.loads.push(load.id);
       }
       for (const id of ["canner", "load"]) {

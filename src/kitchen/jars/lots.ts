@@ -100,6 +100,11 @@ export function readyJars(batch: Batch): Jar[] {
   return batch.lots.flatMap(readyOf);
 }
 
+/** The parts of a load whose lots were not given up. */
+export function liveParts(state: State, load: Load): LoadPart[] {
+  return load.parts.filter((part) => lotOf(state, part.lot)?.abandonedAt === undefined);
+}
+
 /** The jars of one lot in one load, in the order of their numbers. */
 export function jarsIn(state: State, load: Load, part: LoadPart): Jar[] {
   return lotOf(state, part.lot)?.jars.filter((jar) => jar.load === load.id) ?? [];

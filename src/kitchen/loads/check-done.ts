@@ -1,5 +1,5 @@
 /** When the seal check of a load is over. */
-import { lotOf, tally } from "../jars/lots.ts";
+import { liveParts, tally } from "../jars/lots.ts";
 import { runOfRole } from "../owners.ts";
 import { finish, isOver, skipStage } from "../stage-run.ts";
 import type { Load, State } from "../state.ts";
@@ -9,9 +9,7 @@ export function checkDone(state: State, load: Load, at: number): void {
   const check = runOfRole(load, "seals");
   const cool = runOfRole(load, "cooling");
   if (!check || !cool || isOver(check) || load.unloadedAt === undefined) return;
-  const counts = load.parts
-    .filter((part) => lotOf(state, part.lot)?.abandonedAt === undefined)
-    .map((part) => tally(state, load, part));
+  const counts = liveParts(state, load).map((part) => tally(state, load, part));
   if (counts.some(({ unaccounted }) => unaccounted > 0)) return;
   // Where no jar was left to cool, nothing was checked either.
   const left = counts.some((one) => one.jars > one.again - one.failedAgain + one.aside);

@@ -2,7 +2,7 @@
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../facts/fields.ts";
 import { lotTrouble } from "../jars/canner-room.ts";
-import { lotOf, sum, tally } from "../jars/lots.ts";
+import { liveParts, lotOf, sum, tally } from "../jars/lots.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
 import { runOfRole } from "../owners.ts";
@@ -44,7 +44,8 @@ type Undecided = "process-short" | "boil-lost" | "pressure-lost" | "seal-failed"
 export function undecided(state: State, load: Load): { code: Undecided; jars: number } | undefined {
   if (load.state === "abandoned") return undefined;
   const process = runOfRole(load, "treatment");
-  const jars = sum(load.parts, (part) => undecidedOf(state, load, part));
+  const parts = liveParts(state, load);
+  const jars = sum(parts, (part) => undecidedOf(state, load, part));
   // Off the heat after its time was full is how every process ends.
   const off = process?.kept && !isOver(process) ? offMs(process.kept, state.lastW) : 0;
   const short =
@@ -55,7 +56,7 @@ export function undecided(state: State, load: Load): { code: Undecided; jars: nu
   const lost = load.unloadedAt !== undefined && load.endAnswer?.yes === false;
   const code = load.terms?.method === "pressure" ? "pressure-lost" : "boil-lost";
   if (lost && jars > 0) return { code, jars };
-  const failed = sum(load.parts, (part) => failedOf(state, load, part));
+  const failed = sum(parts, (part) => failedOf(state, load, part));
   const disposed = load.disposed
     .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
     .reduce((sum, one) => sum + (one.count ?? failed), 0);

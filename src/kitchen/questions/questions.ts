@@ -4,7 +4,7 @@
  */
 
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { lotOf, ready } from "../jars/lots.ts";
+import { liveParts, lotOf, ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, leadName, leadNames, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -283,8 +283,9 @@ function loadQuestions(state: State, load: Load): Question[] {
   }
   const check = runOfRole(load, "seals");
   if (check?.state === "running") {
-    const [first] = load.parts.flatMap((part) => lotOf(state, part.lot) ?? []);
-    const names = load.parts.length > 1 && first ? `marks, like ${first.mark} 1` : "numbers";
+    const lots = liveParts(state, load).flatMap((part) => lotOf(state, part.lot) ?? []);
+    const [first] = lots;
+    const names = lots.length > 1 && first ? `marks, like ${first.mark} 1` : "numbers";
     const text = `Which jars did not seal? Say their ${names}, or all sealed.`;
     const short = "Which did not seal?";
     list.push({ key: `seals/${about}`, kind: "seals", text, short, about });

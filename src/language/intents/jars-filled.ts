@@ -12,6 +12,8 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   finish: ({ target, count, size, not }) => ({ slots: { target, count, size, not } }),
   example: "eight pints filled",
   wordings: [
+    `[no|sorry] [it is|it was|that is|that was|i mean|i meant|make that|there are|i have] [only]
+    {count:whole} [jars|pints|quarts|filled] not {not:number} [jars|pints|quarts|filled]`,
     `[<the>] [{target}] jars (are|were|was|is|make|makes|come to|came to) {count:whole} [not
     {other:number}] [in all|all told|altogether]`,
     `<we> (got|have|have got) [<the>] last [of [<the>]] [{target}] [jar|one|pint|quart|jars]

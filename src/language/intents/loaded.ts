@@ -10,9 +10,13 @@ export const loaded: MeaningOf<"loaded"> = {
   report: true,
   when: ["load:waiting"],
   finish: (raw) => (Number(raw.count ?? 0) > MOST_IN_CANNER ? undefined : { slots: raw }),
-  slots: { target: "name", at: "instant", count: "count", size: "size" },
+  slots: { target: "name", at: "instant", count: "count", size: "size", together: "flag" },
   example: "the jars are in the canner",
   wordings: [
+    `(they|the jars|everything|both|it|both lots|the lots|both sizes) [have] [all|both] (went|gone|
+    go|are) in together {together=true} [all the same|anyway|at once|in one load] [<when>]`,
+    `<we> [have|just|have just] (put|loaded|lowered|set) (them|the jars|everything|both) [all|both]
+    in together {together=true} [all the same|anyway|at once] [<when>]`,
     `[<the>|all <the>|all] [{count:whole}] (jars|pints|quarts|half pints) [are|is] [all|now]
     (loaded|loaded up|loaded in|in place|in the rack and down) [<when>]`,
     `[<all-in-canner>] (is|are|went|have gone|go|got|have been put|have been lowered|are now|are
