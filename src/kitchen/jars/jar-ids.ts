@@ -48,12 +48,14 @@ export function idsFor({ jarIds }: State, ids?: Ids): () => string {
   };
 }
 
-/** Whoever gave ids to the jars on record, this kitchen's own writer among them. */
+/** Whoever gave ids to the jars on record, the writers of all folders known here among them. */
 export function writersIn(state: State): Set<string> {
   const jars = Object.values(state.batches).flatMap((batch) => lotsIn(batch));
-  const { earlier, writer } = state.jarIds;
+  const places = [state, ...Object.values(state.elsewhere)].flatMap(({ jarIds }) => {
+    return [jarIds.earlier, jarIds.writer ?? ""];
+  });
   const all = jars.flatMap(({ lot }) => lot.jars.map(({ id }) => writerOf(id)));
-  return new Set([...all, ...(earlier === "" ? [] : [earlier]), ...(writer ? [writer] : [])]);
+  return new Set([...all, ...places.filter((name) => name !== "")]);
 }
 
 /** The word a writer goes by. */
