@@ -137,6 +137,8 @@ describe("brinebell pantry", () => {
     const io = kitchen();
     const opened = await pantryCommand(["--opened", `${idOf(2)}:2`], io);
     expect(opened.code).toBe(0);
+    expect((await pantryCommand(["--opened", `${idOf(2)}:2`], io)).code).toBe(1);
+    expect((await pantryCommand(["--opened", `${idOf(2)}:3`], io)).code).toBe(0);
     // What came due while nobody was there is announced first, exactly once.
     expect(opened.stdout).toMatch(/past its best time on the shelf[\s\S]*Taken off the shelf\./);
     const again = await pantryCommand(["--opened", idOf(2)], io);
@@ -147,7 +149,21 @@ describe("brinebell pantry", () => {
     const { lines, opened: list } = json(await pantryCommand(["beets", "--json"], io));
     expect(lines).toMatchObject([{ jars: 7, opened: 3, left: 4 }]);
     const spoilt = list.map((one: { spoiled: boolean }) => one.spoiled);
-    expect(spoilt).toEqual([false, false, true]);
+    expect(spoilt).toEqual([false, false, false, true]);
+  });
+
+  it("takes a jar by its mark, its short id or its batch and number", async () => {
+    const io = kitchen();
+    const { jar } = json(await reviewCommand([`${idOf(2)}:3`, "--json"], io));
+    expect(jar).toMatchObject({ batch: idOf(2), fate: "shelf", place: "pantry" });
+    expect(jar.mark).toMatch(/^[A-Z]+3$/);
+    expect((await pantryCommand(["--place", `${jar.short}=cellar`], io)).code).toBe(0);
+    expect(json(await pantryCommand([jar.id, "--json"], io)).jar.place).toBe("cellar");
+    expect((await pantryCommand(["--opened", jar.short], io)).code).toBe(0);
+    const { stdout } = await reviewCommand([`${idOf(2)}:3`], io);
+    expect(stdout).toContain(`${jar.mark}  ${jar.short}  ${jar.id}`);
+    expect(stdout).toMatch(/filled 20\d\d-[\s\S]*verdict: as-tested[\s\S]*opened, 20/);
+    expect(await reviewCommand([`${idOf(2)}:40`], io)).toMatchObject({ code: 2 });
   });
 
   it("shows and counts what fits the words, and says where nothing does", async () => {
@@ -163,7 +179,7 @@ describe("brinebell pantry", () => {
   it("refuses more jars than there are, and words that make no sense", async () => {
     const io = kitchen();
     expect((await pantryCommand(["--opened", `${idOf(2)}:-1`], io)).code).toBe(2);
-    expect((await pantryCommand(["--opened", `${idOf(2)}:9`], io)).code).toBe(1);
+    expect((await pantryCommand(["--opened", `${idOf(2)}:9`], io)).code).toBe(2);
     expect((await pantryCommand(["--opened", `${idOf(2)}:0`], io)).code).toBe(2);
     expect((await pantryCommand(["--spoiled"], io)).code).toBe(2);
     expect((await pantryCommand(["--place", "cellar"], io)).code).toBe(2);

@@ -264,8 +264,8 @@ export const CALLS = {
     },
   },
   review: {
-    words: "[BATCH]",
-    about: "what actually happened: all batches, one batch, lots compared, a season",
+    words: "[BATCH|JAR]",
+    about: "what actually happened: all batches, one batch or jar, lots compared, a season",
     example: "review --compare dilled-green-beans",
     options: {
       ...FORCE,
@@ -284,9 +284,12 @@ export const CALLS = {
     options: {
       season: SEASON,
       eaten: flag("what was opened"),
-      opened: text("BATCH[:JARS]", "how many jars of a batch were opened"),
+      opened: text(
+        "BATCH[:JAR]",
+        "a jar that was opened: of a batch, or by its number or its mark",
+      ),
       spoiled: flag("with --opened: they had spoiled"),
-      place: text("BATCH=WHERE", "where the jars of a batch are kept"),
+      place: text("BATCH[:JAR]=WHERE", "where the jars of a batch are kept, or one of them"),
       ...JSON_OUT,
     },
   },

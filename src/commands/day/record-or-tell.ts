@@ -1,5 +1,5 @@
 /** Writes something down from the command line, or passes it to the kitchen that is open. */
-import type { Command } from "../../kitchen/command.ts";
+import type { Command, Ref } from "../../kitchen/command.ts";
 import type { Wish } from "../../kitchen/decide/decision.ts";
 import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
 import { inShortSession } from "../../session/short-session.ts";
@@ -21,10 +21,10 @@ export async function recordOrTell(
   io: ReviewIo,
   command: Command<HandedIntent>,
   words: string,
-  chosen?: string,
+  chosen?: Ref,
 ): Promise<Recorded> {
   const wish: Wish = { command };
-  if (chosen !== undefined) wish.chosen = [{ owner: chosen }];
+  if (chosen !== undefined) wish.chosen = [chosen];
   const answer = inShortSession(io.folder, await io.library(), io.version, (session, opened) => {
     const reply = session.carry({ wish, words });
     // What came due while nobody was there is announced now, and will not be announced again.

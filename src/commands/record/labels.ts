@@ -18,6 +18,7 @@ import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { jarNamed, type NamedJar } from "./named-jar.ts";
 import type { LabelRequest, LabelsIo } from "./print-labels.ts";
 import { batchNamed, kitchenFor, printed, printedJson, withNotices } from "./review-io.ts";
 
@@ -90,6 +91,8 @@ function labelsNamed(state: State, words: readonly string[], now: number): Named
 function labelsOfOne(state: State, said: string, now: number): Named {
   const seed = Object.hasOwn(state.seeds, said) ? state.seeds[said] : undefined;
   if (seed) return { ok: true, labels: [seedLabel(state, seed)] };
+  const jar = jarNamed({ state, nowMs: now }, said);
+  if (jar) return labelOfJar(state, jar, now);
   const found = batchNamed(state, said);
   if (!found.ok) return { ok: false, code: 2, message: found.message };
   const { batch } = found;
@@ -101,6 +104,17 @@ function labelsOfOne(state: State, said: string, now: number): Named {
   if (labels.length > 0) return { ok: true, labels };
   const why = batch.state === "complete" ? "it has no jars to label" : "it is not finished";
   return refused(`${batch.id}: ${why}`);
+}
+
+function labelOfJar(state: State, named: NamedJar, now: number): Named {
+  if (!named.ok) return { ok: false, code: 2, message: named.message };
+  const { batch, lot, jar } = named.found;
+  const labels = labelsOf(state, batch, now).filter((label) => {
+    return label.batch === lot.id && label.jar === jar.number;
+  });
+  if (labels.length > 0) return { ok: true, labels };
+  const why = batch.state === "complete" ? "has no label: it is not in store" : "is not finished";
+  return { ok: false, code: 1, message: `${lot.id}:${jar.number} ${why}` };
 }
 
 async function shown(

@@ -1,10 +1,11 @@
 /** `brinebell pantry`: what is in store and where, what to eat first, what was eaten. */
 
 import { type Command, commandOf } from "../../kitchen/command.ts";
+import { refOf } from "../../kitchen/decide/decision.ts";
 import { batchName } from "../../kitchen/spoken-names.ts";
-import type { Batch } from "../../kitchen/state.ts";
 import { disposalWords } from "../../recipe/cautions.ts";
 import { counted } from "../../review/report-words.ts";
+import { jarReport } from "../../review/shelf/jar-records.ts";
 import {
   eatFirst,
   type Opening,
@@ -19,6 +20,8 @@ import type { ReadKitchen } from "../../session/reading/read-kitchen.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { jarText } from "./jar-text.ts";
+import { jarNamed, type NamedJar } from "./named-jar.ts";
 import {
   batchNamed,
   kitchenFor,
@@ -45,10 +48,19 @@ export async function pantryCommand(args: string[], io: ReviewIo): Promise<Comma
   if (opened !== undefined) return open(options, kitchen, io, opened, season.season);
   const place = optionValue(options, "place");
   if (place !== undefined) return move(options, kitchen, io, place, season.season);
+  const named = options.words.length > 0 ? jarNamed(kitchen, options.words.join(" ")) : undefined;
+  if (named) return withNotices(oneJar(options, kitchen, named), "pantry", kitchen);
   const said = options.words.join(" ").toLowerCase();
   const show = isOn(options, "eaten") ? eaten : shown;
   const result = show(options, kitchen, said, season.season);
   return withNotices(result, "pantry", kitchen);
+}
+
+function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: NamedJar): CommandResult {
+  if (!jar.ok) return failed(2, `pantry: ${jar.message}`);
+  const report = jarReport(state, jar.found, nowMs);
+  if (!report) return failed(1, "pantry: that jar was emptied, to be filled again");
+  return isOn(options, "json") ? printedJson({ jar: report }) : printed(jarText(report));
 }
 
 function wordsOff(options: Options): string | undefined {
@@ -161,20 +173,29 @@ async function open(
   text: string,
   season: number | undefined,
 ): Promise<CommandResult> {
-  const match = /^([^:]*)(?::(\d{1,3}))?$/.exec(text.trim());
-  const count = Number(match?.[2] ?? 1);
-  if (!match || count < 1)
-    return failed(2, "pantry: --opened: write BATCH or BATCH:2, at least one jar");
-  const found = batchNamed(kitchen.state, match?.[1] ?? "", season);
+  const jar = jarNamed(kitchen, text);
+  const found = jar ?? batchNamed(kitchen.state, text, season);
   if (!found.ok) return notFound("--opened", found.message, kitchen);
   const spoiled = isOn(options, "spoiled");
-  const jars = `${spoiled ? "spoiled " : ""}${count === 1 ? "jar" : "jars"}`;
-  const words = `opened ${count} ${jars} of ${batchName(found.batch)}`;
-  const slots = { count, target: found.batch.id };
+  const { batch, which, of } = meant(found);
+  const words = `opened ${spoiled ? "spoiled " : ""}${of}`;
+  const slots = { ...which, target: batch.id };
   const command = spoiled
     ? commandOf("spoiled", { ...slots, sign: "off" })
     : commandOf("opened", slots);
-  return wrote(options, io, command, words, found.batch);
+  return wrote(options, io, command, words, found);
+}
+
+type Found = Extract<NamedJar | ReturnType<typeof batchNamed>, { ok: true }>;
+
+/** The batch and the jar of it that is meant, or any of its jars. */
+function meant(found: Found) {
+  if ("batch" in found) {
+    const { batch } = found;
+    return { batch, which: { count: 1 }, of: `a jar of ${batchName(batch)}` };
+  }
+  const { batch, lot, jar } = found.found;
+  return { batch, which: { jars: [jar.number] }, of: `jar ${lot.mark} ${jar.number}` };
 }
 
 async function move(
@@ -187,11 +208,14 @@ async function move(
   const cut = text.lastIndexOf("=");
   const place = text.slice(cut + 1).trim();
   if (cut < 1 || place === "") return failed(2, "pantry: --place: write BATCH=cellar");
-  const found = batchNamed(kitchen.state, text.slice(0, cut), season);
+  const name = text.slice(0, cut);
+  const found = jarNamed(kitchen, name) ?? batchNamed(kitchen.state, name, season);
   if (!found.ok) return notFound("--place", found.message, kitchen);
-  const words = `put ${batchName(found.batch)} in the ${place}`;
-  const slots = { place, target: found.batch.id };
-  return wrote(options, io, commandOf("place", slots), words, found.batch);
+  const { batch, which, of } = meant(found);
+  const jars = "jars" in which ? { jars: which.jars } : {};
+  const words = `put ${"jars" in which ? of : batchName(batch)} in the ${place}`;
+  const slots = { place, ...jars, target: batch.id };
+  return wrote(options, io, commandOf("place", slots), words, found);
 }
 
 function notFound(option: string, message: string, kitchen: ReadKitchen): CommandResult {
@@ -203,9 +227,10 @@ async function wrote(
   io: ReviewIo,
   command: Command<"opened" | "spoiled" | "place">,
   words: string,
-  batch: Batch,
+  found: Found,
 ): Promise<CommandResult> {
+  const chosen = "batch" in found ? { owner: found.batch.id } : refOf(found.found);
   const { recordOrTell } = await import("../day/record-or-tell.ts");
-  const done = await recordOrTell("pantry", io, command, words, batch.id);
+  const done = await recordOrTell("pantry", io, command, words, chosen);
   return done.ok ? printedLines("pantry", done, options) : done.result;
 }

@@ -1,8 +1,10 @@
 /** What the review commands get from the machine, and what they share. */
+import type { Ref } from "../../kitchen/command.ts";
 import { batchOfLot, type LotOf, lotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import { lotsOf } from "../../kitchen/meant.ts";
 import { plainId } from "../../kitchen/places.ts";
-import type { Batch, State } from "../../kitchen/state.ts";
+import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
+import { lotsWhen } from "../../language/values/lots-when.ts";
 import { meantBy } from "../../language/values/resolve-names.ts";
 import type { Library } from "../../recipe/library.ts";
 import { batchesOfSeason } from "../../review/season.ts";
@@ -77,11 +79,16 @@ type LotsFound = { ok: true; lots: [LotOf, ...LotOf[]] } | { ok: false; message:
  * Lots of one batch: all of them by its id or its recipe, or the one with an id of its own or a
  * variety; `season` narrows the search.
  */
-export function lotsNamed(state: State, said: string, season?: number): LotsFound {
+export function lotsNamed(
+  state: State,
+  said: string,
+  season?: number,
+  now = state.lastW,
+): LotsFound {
   const inSeason = season === undefined ? undefined : new Set(batchesOfSeason(state, season));
   const byId = withId(state, said);
   const asked = JSON.stringify(said);
-  const refs = byId ? [] : meantBy(said, { ...thingsOf(state), recipes: [] }, true).recorded;
+  const refs = byId ? [] : refsNamed(state, said, now);
   const all = byId ?? lotsOf(state, refs);
   const [first, ...others] = all.filter(({ batch }) => !inSeason || inSeason.has(batch));
   if (!first) {
@@ -95,6 +102,14 @@ export function lotsNamed(state: State, said: string, season?: number): LotsFoun
     return { ok: false, message: `${asked} fits several batches; name one of ${ids.join(", ")}` };
   }
   return { ok: true, lots: [first, ...others] };
+}
+
+/** What a name stands for, or a name with when it was put up: "the Provider from August". */
+function refsNamed(state: State, said: string, now: number): readonly Ref[] {
+  const around = { ...thingsOf(state), recipes: [], nowMs: wallOf(state, now), zone: state.zone };
+  const when = lotsWhen(said, around);
+  const fitting = when ? meantBy(when.text, around, true).recorded.filter(when.fits) : [];
+  return fitting.length > 0 ? fitting : meantBy(said, around, true).recorded;
 }
 
 /** All lots of the batch with an id, or the one lot with an id of its own. */

@@ -14,6 +14,7 @@ import { batchPage } from "../../review/pages/batch-page.ts";
 import { comparePage } from "../../review/pages/compare-page.ts";
 import { seasonPage } from "../../review/pages/season-page.ts";
 import { batchesOfSeason, seasonOf } from "../../review/season.ts";
+import { jarReport } from "../../review/shelf/jar-records.ts";
 import { shownBatches } from "../../review/shelf/pantry.ts";
 import { timelineOf } from "../../review/timeline.ts";
 import type { ReadKitchen } from "../../session/reading/read-kitchen.ts";
@@ -21,6 +22,8 @@ import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import { comparisonText } from "./compare-text.ts";
+import { jarText } from "./jar-text.ts";
+import { jarNamed, type NamedJar } from "./named-jar.ts";
 import {
   kitchenFor,
   lotsNamed,
@@ -71,7 +74,9 @@ function reviewed(
   }
   if (recipe !== undefined) return compared(options, kitchen, io, recipe, season);
   if (options.words.length > 0) {
-    const found = lotsNamed(kitchen.state, options.words.join(" "), season);
+    const jar = jarNamed(kitchen, options.words.join(" "));
+    if (jar) return oneJar(options, kitchen, jar);
+    const found = lotsNamed(kitchen.state, options.words.join(" "), season, kitchen.nowMs);
     if (!found.ok) return failed(2, `review: ${found.message}`);
     return oneBatch(options, kitchen, io, found.lots);
   }
@@ -111,6 +116,15 @@ function oneBatch(
   const lengths = times.length > 0 ? `\nHow long it takes here:\n${times.join("")}` : "";
   const line = timelineText(timelineOf(state, batch, nowMs, lots));
   return printed(`${logs.map(batchText).join("\n")}\n${line}${lengths}`);
+}
+
+function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: NamedJar): CommandResult {
+  if (!jar.ok) return failed(2, `review: ${jar.message}`);
+  const other = FORMS.find((form) => form !== "json" && isOn(options, form));
+  if (other) return failed(2, `review: --${other} is of a batch; name it without a jar`);
+  const report = jarReport(state, jar.found, nowMs);
+  if (!report) return failed(1, "review: that jar was emptied, to be filled again");
+  return isOn(options, "json") ? printedJson({ jar: report }) : printed(jarText(report));
 }
 
 function allBatches(options: Options, { state, nowMs }: ReadKitchen): CommandResult {

@@ -1,10 +1,11 @@
 /** What may stand in a command that another program hands over as data instead of words. */
 import * as z from "zod/mini";
 import { type Command, commandOf, type SlotsOf } from "../command.ts";
-import { spoilSign } from "./fields.ts";
+import { jarNumbers, spoilSign } from "./fields.ts";
 
 const text = z.string();
 const number = z.number();
+const jars = { count: z.optional(number), jars: z.optional(jarNumbers) };
 
 export type HandedIntent =
   | "plan"
@@ -23,9 +24,9 @@ const SLOTS: { [I in HandedIntent]: z.ZodMiniType<SlotsOf[I]> } = {
     finishBy: z.optional(text),
     quiet: z.optional(text),
   }),
-  opened: z.object({ count: number, target: text }),
-  spoiled: z.object({ count: number, target: text, sign: spoilSign }),
-  place: z.object({ place: text, target: text }),
+  opened: z.object({ ...jars, target: text }),
+  spoiled: z.object({ ...jars, target: text, sign: spoilSign }),
+  place: z.object({ place: text, target: text, jars: z.optional(jarNumbers) }),
   "seed-saved": z.object({
     crop: text,
     variety: z.optional(text),

@@ -56,6 +56,45 @@ export function jarRecords(
     .map((jar) => recordOf(state, one, jar, { judgedOf, placed: placed.get(jar), shortOf }));
 }
 
+/** A jar with what happened to it, for one who asks for it alone. */
+export type JarReport = JarRecord & {
+  batch: string;
+  title: string;
+  variety: string | null;
+  filledAt: string;
+  loadedAt: string | null;
+  unloadedAt: string | null;
+  tastings: { at: string; taster: string | null; scores: Record<string, number> }[];
+};
+
+/** What is known of one jar; undefined for one that was emptied to be filled again. */
+export function jarReport(
+  state: State,
+  one: LotOf & { jar: Jar },
+  now: number,
+): JarReport | undefined {
+  const { batch, lot, jar } = one;
+  const record = jarRecords(state, one, now).find(({ id }) => id === jar.id);
+  const iso = (t: number) => isoWithOffset(Math.round(wallOf(state, t)), state.zone);
+  const maybe = (t: number | undefined) => (t === undefined ? null : iso(t));
+  const load = jar.load === undefined ? undefined : state.loads[jar.load];
+  const tastings = state.tastings.filter((tasting) => {
+    return tasting.batch === lot.id && tasting.jars?.includes(jar.number);
+  });
+  return (
+    record && {
+      ...record,
+      batch: lot.id,
+      title: batch.recipe.title,
+      variety: lot.variety,
+      filledAt: iso(jar.filledFrom),
+      loadedAt: maybe(load?.loadedAt),
+      unloadedAt: maybe(load?.unloadedAt),
+      tastings: tastings.map(({ at, taster, scores }) => ({ at: iso(at), taster, scores })),
+    }
+  );
+}
+
 type Known = {
   judgedOf: (jar: Jar) => Judged;
   placed: PlacedJar | undefined;
