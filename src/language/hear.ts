@@ -3,7 +3,7 @@
  * clauses, and what a learned model takes it to mean, in the situation it was said in. What a
  * mistake would cost decides between acting, asking back and ignoring it.
  */
-import type { Command, Evidence } from "../kitchen/command.ts";
+import { type Command, commandOf, type Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { unhedged, yesAlone } from "./answers/plain-yes.ts";
@@ -20,13 +20,13 @@ import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
-import { asNamed, withJars, withLots } from "./named-jars.ts";
+import { asNamed, sealsMeant, withJars, withLots } from "./named-jars.ts";
 import { type Recalled, recalled } from "./own-words.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
 import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
-import { jarsNamed } from "./values/jar-names.ts";
+import { type JarsNamed, jarsNamed } from "./values/jar-names.ts";
 import { lotsWhen } from "./values/lots-when.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk, MOST_GUESSED } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
@@ -84,15 +84,17 @@ function ofJars(words: string, context: Context, models: Models): Heard {
     if (commands) return { ...heard, ...left, commands };
     const asked = withJars(heard.candidates.slice(0, 1), named, context);
     if (heard.reading === "ask" && asked) return { ...heard, candidates: asked };
+    return withoutSeals(plainlyHeard(words, context, models), named, context);
   }
   return plainlyHeard(words, context, models);
 }
 
-/** "P three and B one didn't", or nothing but jars where those are asked for. */
-function sealsMeant(text: string, { question }: Context): string {
-  const whole = text.replace(/\b(jar [\d and]+ (?:didn['’]?t|did not))\s*[.!]*$/i, "$1 seal");
-  if (question?.kind !== "jars") return whole;
-  return whole.replace(/^((?:just |only )?jar [\d and]+)[.!]*$/i, "$1 did not seal");
+/** "All down, but R two clicks": with jars named beside it, seals are asked about and not taken. */
+function withoutSeals(heard: Heard, named: JarsNamed, context: Context): Heard {
+  if (!heard.commands.some(({ intent }) => intent === "sealed")) return heard;
+  const failed = commandOf("seal-failed", { jars: [...named.jars.keys()] });
+  const candidates = withJars([failed], named, context) ?? [];
+  return { ...heard, reading: "ask", commands: [], candidates };
 }
 
 /** What is kept of a sentence is kept in its own words. */

@@ -136,3 +136,10 @@ export function asNamed(piece: string, { jars }: JarsNamed): string {
     return jars.get(Number(number))?.said ?? whole;
   });
 }
+
+/** "P three and B one didn't", or nothing but jars where those are asked for. */
+export function sealsMeant(text: string, { question }: Context): string {
+  const whole = text.replace(/\b(jar [\d and]+ (?:didn['’]?t|did not))\s*[.!]*$/i, "$1 seal");
+  if (question?.kind !== "jars") return whole;
+  return whole.replace(/^((?:just |only )?jar [\d and]+)[.!]*$/i, "$1 did not seal");
+}

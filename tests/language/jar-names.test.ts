@@ -114,6 +114,20 @@ describe("a jar by its mark", () => {
     expect(facts(text)).toMatchObject([fact]);
   });
 
+  it.each([
+    "they've all gone down lovely, 'cept D two, he's still clickin'",
+    "I pressed every lid, D 1 moves, D 6 moves, the rest are tight",
+  ])("is not passed over where the others sealed: %s", (text) => {
+    const context = contextOf(shelf, shelf.lastW, theLibrary(), undefined);
+    const { commands, candidates } = hear(text, context);
+    expect(commands.filter(({ intent }) => intent === "sealed")).toEqual([]);
+    expect([...commands, ...candidates].map(({ intent }) => intent)).toContain("seal-failed");
+  });
+
+  it("is told of by what it is in: D4's in the fridge", () => {
+    expect(facts("D4's in the fridge")).toMatchObject([{ type: "jars-moved", jars: [4] }]);
+  });
+
   it("that its lot does not have is refused", () => {
     expect(facts("opened D 12")).toEqual([expect.stringMatching(/has no jar 12; it has 1 to 8/)]);
     const kitchen = new Kitchen();

@@ -180,7 +180,9 @@ class Names {
       text += listed || named ? `${number}` : `jar ${number}`;
       end = words[one.next - 1]?.end ?? end;
     }
-    return { text: text + this.text.slice(end), jars };
+    // "B1's in the fridge".
+    const rest = (text + this.text.slice(end)).replace(/(?<=\bjar \d\d)['’]s\b/g, " is");
+    return { text: rest, jars };
   }
 }
 
