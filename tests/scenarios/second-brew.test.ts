@@ -64,6 +64,21 @@ describe("brine that runs out", () => {
     expect(told(played).reason).toBe("critical-unrecorded: vinegar-5-percent: answered no");
   });
 
+  it("leaves no jar as tested that may hold the weak one before it", async () => {
+    const played = await play(
+      BEANS,
+      `0:00 [cook until fill]
++0:01 the vinegar was four percent
++0:04 I'm making another pot of brine
++0:10 the brine is boiling
++0:01 five percent
++0:05 eight pints filled
++0:00 [cook until done]`,
+    );
+    expect(told(played)).toMatchObject({ verdict: "not-as-tested" });
+    expect(told(played).reason).not.toContain("as tested,");
+  });
+
   it("is asked how many it filled, and the count is an answer", async () => {
     const played = await play(
       BEANS,
