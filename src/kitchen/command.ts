@@ -236,8 +236,18 @@ export type SlotsOf = {
   "brew-made": Targeted & { count?: number };
   /** `boiling` where it was read at a full boil. */
   temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
-  /** `brew` where it was asked how many hold one that ran out; `not` is a count that was wrong. */
-  "jars-filled": Targeted & { count?: number; size?: SpokenJarSize; brew?: number; not?: number };
+  /**
+   * `brew` where it was asked how many hold one that ran out; `not` is a count that was wrong,
+   * `corrected` where it was not said which; `more` where the count comes on top of what stands.
+   */
+  "jars-filled": Targeted & {
+    count?: number;
+    size?: SpokenJarSize;
+    brew?: number;
+    not?: number;
+    corrected?: true;
+    more?: true;
+  };
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */
   "seal-failed": Targeted & { count?: number; jars?: number[]; othersSealed?: true };

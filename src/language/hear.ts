@@ -9,8 +9,7 @@ import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { unhedged, yesAlone } from "./answers/plain-yes.ts";
 import { agreeing, Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
 import type { ClauseFact } from "./clauses/facts-together.ts";
-import { furtherBegins } from "./clauses/further-begins.ts";
-import { pairedLots } from "./clauses/paired-lots.ts";
+import { begunLots, lotsRead } from "./clauses/lots-read.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
@@ -41,6 +40,8 @@ type Read = Omit<Heard, "unused"> &
     clauses?: readonly Utterance[];
     left?: readonly Utterance[];
     polite?: boolean;
+    /** The words in which doubts are looked for, where not in all of them. */
+    rest?: Utterance;
   };
 
 export type Heard = {
@@ -125,7 +126,10 @@ function asSaid({ text, words }: Utterance): string {
 function heardIn(words: string, context: Context, models: Models): Read {
   const said = withoutFirstThoughts(words, context);
   const hearing = new Hearing(context, models);
-  const read = unmixed(readIn(said, context, hearing));
+  const alone = (one: Utterance) =>
+    unhedged(unlessStopped(readIn(one, context, hearing), one), one, context);
+  const lots = lotsRead(words, said, hearing, alone);
+  const read = unmixed(lots ?? readIn(said, context, hearing));
   const plainly = unhedged(yesAlone(unlessStopped(read, said), said, context), said, context);
   const anew = urgentFirst(plainly, said, hearing);
   const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
@@ -150,7 +154,7 @@ function heardIn(words: string, context: Context, models: Models): Read {
   const number = commands.some(isBareNumber) && context.question === undefined;
   if (number) return { ...heard, otherwise: { strength: "trace", about: "boil", text: words } };
   const sure = heard.reading === "sure";
-  const evidence = doubtIn(said, { frame, intents }, answered, sure);
+  const evidence = doubtIn(heard.rest ?? said, { frame, intents }, answered, sure);
   if (evidence === undefined) {
     // What is told of the filling is kept, should its commands come to nothing.
     const told =
@@ -383,8 +387,7 @@ class Reader {
 }
 
 function readIn(said: Utterance, context: Context, hearing: Hearing): Read {
-  const pairs = pairedLots(said, context);
-  const begins = pairs.length > 0 ? pairs : furtherBegins(said, context);
+  const begins = begunLots(said, context);
   if (begins.length > 0) return begunIn(begins);
   const told = toldPolitely(said, context);
   if (told) return told;

@@ -246,7 +246,10 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     answer: null,
   },
   quit: { askBack: "Shall I close?", answer: null },
-  abandon: { askBack: ({ target }) => `Shall I give up ${named(target)}?`, answer: null },
+  abandon: {
+    askBack: ({ target }) => `Shall I give up ${target === undefined ? "a batch" : named(target)}?`,
+    answer: null,
+  },
   gauge: {
     askBack: ({ readsHighPsi: off }) =>
       off === undefined

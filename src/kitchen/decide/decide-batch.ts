@@ -316,7 +316,11 @@ export function decideAbandon(deciding: Deciding<"abandon">): Decision {
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   const named = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
-  const given = named.filter((one) => one.batch === batch && liveLots(batch).includes(one.lot));
+  const ofBatch = named.filter((one) => one.batch === batch);
+  const given = ofBatch.filter(({ lot }) => liveLots(batch).includes(lot));
+  const [before] = ofBatch;
+  if (before && given.length === 0)
+    return refused(`${upper(lotName(before))} is given up already.`);
   if (given.length > 0 && given.length < liveLots(batch).length) {
     const names = listed(given.map((one) => calledLot(state, one)));
     if (!wish.confirmed) return askYes(wish, `Give up ${names} for good? Say yes or no.`);

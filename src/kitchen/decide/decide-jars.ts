@@ -96,10 +96,11 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   const fills = mayFill(state, now);
   // Lots are filled one after the other: without a name, the one in hand is meant.
   const named = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
-  const inHand = ({ batch, lot }: LotOf) => {
+  const isNamed = ({ batch }: LotOf) => {
     const told = named.filter((one) => one.batch === batch).length;
-    return (told > 0 && told < batch.lots.length) || fillingLot(batch) === lot;
+    return told > 0 && told < batch.lots.length;
   };
+  const inHand = (one: LotOf) => isNamed(one) || fillingLot(one.batch) === one.lot;
   const live = ({ batch, lot }: LotOf) => lot.abandonedAt === undefined && fills(batch);
   const found = oneLot(deciding, (one) => live(one) && inHand(one), "Nothing is to be filled now.");
   if ("outcome" in found) {
@@ -110,18 +111,17 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     if (notYet) return refused(notYet);
     return found.outcome;
   }
-  return countTold(deciding, found);
+  return countTold(deciding, found, isNamed(found));
 }
 
 /** What is written down of a count of filled jars, or why it is asked about first. */
-function countTold(deciding: Deciding<"jars-filled">, found: LotOf): Decision {
+function countTold(deciding: Deciding<"jars-filled">, found: LotOf, isNamed: boolean): Decision {
   const { now, wish } = deciding;
   const { batch, lot } = found;
-  const { brew, not } = wish.command.slots;
-  // Asked which jar is not there, its number is the answer, and the count is known already.
-  const count = wish.amount ?? wish.command.slots.count;
-  const without = wish.amount == null ? [] : [wish.command.slots.count ?? 0];
+  const { brew, not, more, corrected } = wish.command.slots;
   const stand = readyOf(lot).length;
+  const count = countOfLot(wish, stand);
+  const without = wish.amount == null ? [] : [wish.command.slots.count ?? 0];
   const inLoads = filledOf(lot) - stand;
   const allIn = lot.allFilled && stand === 0 && lot.again === 0 && inLoads > 0;
   if (allIn && !wish.confirmed) {
@@ -149,8 +149,9 @@ function countTold(deciding: Deciding<"jars-filled">, found: LotOf): Decision {
     const missing = whichIsMissing(deciding, found, { count, without });
     if (missing) return missing;
   }
-  const corrected = without.length > 0 || not === stand;
-  if (!heating && stand > 0 && fewer !== 0 && !corrected && !wish.confirmed) {
+  const right = without.length > 0 || not === stand || more || corrected;
+  const plain = right || (isNamed && not === undefined && fewer < 0);
+  if (!heating && stand > 0 && fewer !== 0 && !plain && !wish.confirmed) {
     const known = `I have ${stand} filled of ${lotName(found)}.`;
     return askYes(wish, `${known} Is it ${count} in all? Say yes or no.`);
   }
@@ -160,6 +161,14 @@ function countTold(deciding: Deciding<"jars-filled">, found: LotOf): Decision {
   const gone = without.length > 0 ? { without } : {};
   const its = { ...(of === undefined ? {} : { brew: of }), ...gone };
   return done({ type: "jars-filled", batch: lot.id, count, size, ...its, t: now });
+}
+
+/** What stands of a lot by what is told. */
+function countOfLot({ amount, command }: Deciding<"jars-filled">["wish"], stand: number) {
+  // Asked which jar is not there, its number is the answer, and the count is known already.
+  if (amount != null) return amount;
+  const { count, more } = command.slots;
+  return count !== undefined && more ? stand + count : count;
 }
 
 /** Where jars go by their numbers, which one is not there has to be said. */

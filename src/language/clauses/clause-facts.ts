@@ -127,6 +127,12 @@ export class Hearing {
     }
   }
 
+  /** Whether a clause is too short to say anything, or is idle talk. */
+  isIdle(clause: Utterance): boolean {
+    const remark = clause.words[0]?.word === "which";
+    return remark || saysNothing(clause, this.guess(clause)) || isOwnMatter(clause);
+  }
+
   /** What a clause says by its wording; a yes or no only where something is asked. */
   private worded(clause: Utterance, said: Utterance, first: boolean): Command | undefined {
     const plain = surelyUnderstood(clause, this.context);

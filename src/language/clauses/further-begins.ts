@@ -13,6 +13,8 @@ import { lotsIn, type ReadLot } from "../values/day-wish.ts";
 import { refFor } from "../values/finish-slots.ts";
 import { begunBy } from "../values/gated-lots.ts";
 import { foodLotAt, lotAt, type SpokenLot } from "../values/lots.ts";
+import { runningLotAt } from "../values/running-lots.ts";
+import { smallWholeAt } from "../values/spoken-numbers.ts";
 import { spokenNames } from "../values/targets.ts";
 import { weighedAt } from "../values/weights.ts";
 import { type Utterance, utteranceOf } from "../words.ts";
@@ -98,6 +100,13 @@ function namesProduce(text: string): boolean {
   return mentionsIn(foodWords(text)).some(({ plural, food }) => plural && !isNoFood(food));
 }
 
+/** "And one Dragon Tongue" of a lot that is running: no lot more. */
+function isRunning({ variety = "", weightLb }: BeginSlots, { running }: Context): boolean {
+  const name = utteranceOf(variety);
+  const from = smallWholeAt(name.words, 0)?.next ?? 0;
+  return weightLb === undefined && runningLotAt(name, from, running) !== undefined;
+}
+
 function isSure(lots: readonly SpokenLot[], { same, ordered, rest }: Asked): boolean {
   if (ordered) {
     // "The tomatoes, Yellow Pear" is one lot and its name.
@@ -146,8 +155,9 @@ export function furtherBegins(said: Utterance, context: Context): Command[] {
   const lots = withProduce(listed);
   const all = lots.map((lot) => (weightLb === undefined ? lot : { ...lot, weightLb }));
   if (!isSure(all, more)) return [];
-  return all.map((lot): Command => {
-    const slots = likeLast(begunBy(lot, context), last);
+  const begun = all.map((lot) => likeLast(begunBy(lot, context), last));
+  if (begun.some((slots) => isRunning(slots, context))) return [];
+  return begun.map((slots): Command => {
     const ref =
       slots.named === undefined ? {} : { ref: refFor(slots.named, "begin", said, context) };
     return commandOf("begin", slots, { confidence: slots.choices ? 0.7 : 1, ...ref });

@@ -9,11 +9,10 @@ import { begunBy } from "../values/gated-lots.ts";
 import type { SpokenLot } from "../values/lots.ts";
 import { RECIPE_NAMES } from "../values/recipe-names.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
-import { weighedAt } from "../values/weights.ts";
+import { unitIn, weighedAt } from "../values/weights.ts";
 import { textOf, type Utterance } from "../words.ts";
 
-/** Names of two words at most; a third capital begins something else. */
-const MOST_NAME_WORDS = 2;
+const MOST_NAME_WORDS = 3;
 const HEAVIEST_BARE_LB = 60;
 
 /** Words with capitals that name no variety. */
@@ -21,7 +20,8 @@ const NO_NAME = wordSet(
   "i the a an and but so now well then okay right both beans bean dill dilly pickles pickle beets",
   "god lord please ma mom mum dad mama grandma two three four five six seven eight nine",
   "ten one pounds",
-  "provider's start set let's we i've baith honey sugar lass",
+  "provider's start set let's we i've baith honey sugar lass got have take use found put whew phew",
+  "okay yer your you yeah guess here there that's from oh with plus also and another",
 );
 /** In a sentence with one of these nothing is begun. */
 const NOT_BEGUN = wordSet(
@@ -29,9 +29,11 @@ const NOT_BEGUN = wordSet(
   "sealed opened open filled jars boiling done finished better tastes liked prefer seeds instead",
 );
 
+const ARTICLE = /^(the|my|our|they|them|those|these|that)$/;
+
 type Place = { at: number; next: number };
 type Named = Place & { name: string };
-type Weighed = Place & { weightLb: number };
+type Weighed = Place & { weightLb: number; unit: number };
 
 function isCapital({ text, words }: Utterance, at: number): boolean {
   const word = words[at];
@@ -39,7 +41,7 @@ function isCapital({ text, words }: Utterance, at: number): boolean {
 }
 
 /** Names with capitals, the first word of a sentence only where another sort is named, too. */
-function namesIn(said: Utterance): Named[] {
+export function namesIn(said: Utterance): Named[] {
   const { text, words } = said;
   const found: Named[] = [];
   for (let at = 0; at < words.length; at += 1) {
@@ -70,20 +72,34 @@ function endsAt({ text, words }: Utterance, next: number): boolean {
  */
 function weightsIn(said: Utterance, names: readonly Named[]): Weighed[] {
   const { words } = said;
+  // "Three of Dragon Tongue", "two of the Blue Lake", "three Dragon Tongue".
   const ofName = (place: number) => {
-    return words[place]?.word === "of" && names.some(({ at }) => at === place + 1);
+    const of = words[place]?.word === "of" ? place + 1 : place;
+    const from = ARTICLE.test(words[of]?.word ?? "") ? of + 1 : of;
+    return names.some(({ at }) => at === from);
   };
   const found: Weighed[] = [];
   for (let at = 0; at < words.length; at += 1) {
+    const before = found.at(-1);
+    if (before && words[at]?.word === "same" && /^(for|with|of)$/.test(words[at + 1]?.word ?? "")) {
+      found.push({ ...before, at, next: at + 1 });
+      continue;
+    }
     const [weight] = weighedAt(words, at);
     const [bare] = weight ? [] : numbersAt(words, at);
+    // "Two kilos of the one and one and a half of the other": of the unit before.
+    const unit = found.at(-1)?.unit ?? 1;
     const one = weight
-      ? { weightLb: weight.value.weightLb, next: weight.next }
+      ? {
+          weightLb: weight.value.weightLb,
+          next: weight.next,
+          unit: unitIn(words.slice(at, weight.next)),
+        }
       : bare &&
           bare.value > 0 &&
           bare.value <= HEAVIEST_BARE_LB &&
           (endsAt(said, bare.next) || ofName(bare.next))
-        ? { weightLb: bare.value, next: bare.next }
+        ? { weightLb: Math.round(bare.value * unit * 1000) / 1000, next: bare.next, unit }
         : undefined;
     if (!one) continue;
     found.push({ at, ...one });
@@ -95,16 +111,32 @@ function weightsIn(said: Utterance, names: readonly Named[]): Weighed[] {
 /** The recipe named in the sentence, by the longest of its names. */
 function recipeIn({ words }: Utterance, context: Context): string | undefined {
   const all = ` ${textOf(words)} `;
+  const isThere = (id: string) =>
+    context.recipes.length === 0 || context.recipes.some((one) => one.id === id);
   const named = Object.entries(RECIPE_NAMES)
-    .filter(([id]) => context.recipes.length === 0 || context.recipes.some((one) => one.id === id))
+    .filter(([id]) => isThere(id))
     .flatMap(([id, names]) => names.map((name) => ({ id, name: name.toLowerCase() })))
     .filter(({ name }) => all.includes(` ${name} `))
     .sort((a, b) => b.name.length - a.name.length);
-  const dilled = /\bbeans?\b/.test(all) && /\b(dill|dilled|dilly)\b/.test(all);
-  if (dilled) return "dilled-green-beans";
+  const has = (pattern: RegExp) => pattern.test(all);
+  const fixed =
+    has(/ dilly /) || (has(/ beans? /) && has(/ (dill|dilled) /))
+      ? "dilled-green-beans"
+      : has(/ beets? /) && has(/ (pickled?|pickling|brine) /)
+        ? "pickled-beets"
+        : undefined;
+  if (fixed && isThere(fixed)) return fixed;
   const [first] = named;
   const several = named.filter(({ name }) => name === first?.name);
   return several.length === 1 ? first?.id : undefined;
+}
+
+/** Whether names and weights take turns, as far as the words go. */
+function isByTurns(names: readonly Named[], weights: readonly Weighed[]): boolean {
+  return names.every((_, index) => {
+    const own = weights[index]?.at ?? 0;
+    return own > (names[index - 1]?.at ?? -1) && own < (names[index + 1]?.at ?? Infinity);
+  });
 }
 
 /** Each name with the weight of its own, if every name has one. */
@@ -113,7 +145,7 @@ function paired(names: readonly Named[], weights: readonly Weighed[], said: Utte
   if (each && weights.length === 1) {
     return names.map(({ name }) => ({ name, weightLb: weights[0]?.weightLb ?? 0 }));
   }
-  if (weights.length !== names.length) return undefined;
+  if (weights.length !== names.length || !isByTurns(names, weights)) return undefined;
   return names.map(({ name }, index) => ({ name, weightLb: weights[index]?.weightLb ?? 0 }));
 }
 
@@ -137,17 +169,22 @@ export function pairedLots(said: Utterance, context: Context): Command[] {
   const recipe = named ?? again?.recipe ?? context.running.at(-1)?.recipe;
   const lots = recipe ? paired(names, weights, said) : undefined;
   if (!recipe || !lots) return [];
-  return lots.map(({ name, weightLb }): Command => {
-    const lot: SpokenLot = {
-      recipes: [recipe],
-      named: recipe,
-      said: name,
-      beside: name,
-      variety: name,
-      exact: true,
-      told: true,
-      weightLb,
-    };
-    return commandOf("begin", begunBy(lot, context));
-  });
+  return lots.map(({ name, weightLb }) => begunAs(name, recipe, weightLb, context));
+}
+
+/** The beginning of one lot by the name it was given; a name that is a word of its food is one. */
+export function begunAs(name: string, recipe: string, weightLb: number, context: Context): Command {
+  const lot: SpokenLot = {
+    recipes: [recipe],
+    named: recipe,
+    said: name,
+    beside: name,
+    variety: name,
+    exact: true,
+    told: true,
+    weightLb,
+  };
+  const slots = begunBy(lot, context);
+  const unnamed = slots.recipe !== undefined && slots.variety === undefined;
+  return commandOf("begin", unnamed ? { ...slots, variety: name } : slots);
 }

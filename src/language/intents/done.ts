@@ -29,6 +29,8 @@ export const done: MeaningOf<"done"> = {
   doubting: ["once"],
   wordings: [
     "[all] done with (this|that) [one|step|part|bit|job|stage|lot]",
+    `[<the>] water is [good and|nice and|now|up to temperature and] hot in [<the>] {target=canner}
+    canner [now|already]`,
     "that [about|just about|pretty much] (does|did) it [for (that|those|the {target}|now)]",
     `(i|we) (have|got|have got) [<the>] [all the] {target=jars} jars (out|up and out|out of the
     canner|on the rack|on the towel)`,

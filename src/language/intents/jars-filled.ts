@@ -6,10 +6,13 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   plainly: true,
   report: true,
   when: ["stage:filling"],
-  slots: { target: "name", count: "count", size: "size", brew: "number", not: "number" },
+  slots: {
+    ...({ target: "name", count: "count", size: "size", brew: "number", not: "number" } as const),
+    ...({ more: "flag", corrected: "flag" } as const),
+  },
   parts: ["at", "when", "other"],
   // When they were filled is kept nowhere.
-  finish: ({ target, count, size, not }) => ({ slots: { target, count, size, not } }),
+  finish: ({ target, count, size, not, more }) => ({ slots: { target, count, size, not, more } }),
   example: "eight pints filled",
   wordings: [
     `[no|sorry] [it is|it was|that is|that was|i mean|i meant|make that|there are|i have] [only]
@@ -27,9 +30,9 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     `[already] (i|we) [have|already] put [<the>] {target} (in|into) [the] jars [it|they|there] (are|
     is|makes|gives) {count:whole} [<jars-or-size>]`,
     "<tally> {count:whole} <filled-state> [now|so far]",
-    `[and|so] <tally> [all|about|exactly|a total of|all of|only|just|another] {count:whole}
-    [full|filled|packed|whole|good|even] <jars-or-size> [<filled-state>|filled|full|packed|
-    ready|in all|all told|all together|altogether|total|done|up|ready to go|ready for the
+    `[and|so] <tally> [all|about|exactly|a total of|all of|only|just|another {more=true}]
+    {count:whole} [full|filled|packed|whole|good|even] <jars-or-size> [<filled-state>|filled|full|
+    packed|ready|in all|all told|all together|altogether|total|done|up|ready to go|ready for the
     canner|all filled|filled up|packed and ready|lidded|all packed|capped|put up|ready to load|
     now|so far|of {target}|from {target}|for {target}|out of it|out of that|out of {target}|
     filled with {target}|in this batch|in total|from this batch|out of this batch|from that|on
@@ -37,7 +40,7 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     `[<we>|i] [have|just|have just] (filled|packed|filled up|got filled|ladled|got|made|ended up
     with|filled and lidded|put up|come out with|came out with|wound up with|managed|topped off|
     finished filling|finished packing|done filling|canned|ended with|finished with|come up with|
-    came up with) [about|exactly|a total of|only|just|all|another] {count:whole} [full]
+    came up with) [about|exactly|a total of|only|just|all|another {more=true}] {count:whole} [full]
     [<jars-or-size>] [of {target}|with {target}|in all|all told|altogether|total|now|so far|
     from that|up|from this batch|out of it|out of that|in total|full]`,
     `[<the>|all] {count:whole} <jars-or-size> (is|are|got|have been) [all|now|already]
@@ -66,7 +69,8 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     `[i|we] (count|counted|have counted) {count:whole} [full|filled] [<jars-or-size>] [filled|
     full]`,
     `[and|so|<we>] [<tally>|have filled|filled|have packed|packed|i make (it|that)] [about|exactly|
-    a total of|all of|only|just] {count:whole} [more] [full|good|whole|lovely|beautiful|lousy]
+    a total of|all of|only|just] {count:whole} [more {more=true}] [full|good|whole|lovely|
+    beautiful|lousy]
     <jars-or-size> [<filled-tail>] [<filled-tail>] [<leftover>] [<filled-tail>]`,
     `[<the>|them|those] {target} (made|filled|came to|came out at|gave|yielded|makes|fills) [me|us]
     [about|exactly|just] {count:whole} [full|good] <jars-or-size> [<filled-tail>] [<leftover>]`,
@@ -102,7 +106,7 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
         <tally>|<filled-word>|it|that|we|i|have|has|is|are|got|all|and|so|in all|in total|
         total|now|all told|altogether|so far|of {target}|from {target}|{target}|made|filled|
         packed|<the>|just|out of this batch|from this batch|out of it|out of that|from that|up|
-        about|exactly|another
+        about|exactly|another {more=true}
       `,
     },
   ],

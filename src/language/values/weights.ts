@@ -17,20 +17,34 @@ const POUNDS_PER: Record<string, number> = {
   gram: 1 / 453.59237,
 };
 
-/** "Two pounds", "a pound and three quarters". Pounds. */
+/** The first unit of weight among words; pounds where none is. Pounds. */
+export function unitIn(words: readonly Word[]): number {
+  const unit = words.find(({ word }) => Object.hasOwn(POUNDS_PER, word));
+  return POUNDS_PER[unit?.word ?? "pounds"] ?? 1;
+}
+
+/** "Two pounds", "a pound and three quarters", "one pound nine ounces". Pounds. */
 export function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {
   for (const number of numbersAt(words, at)) {
     const unit = wordAt(words, number.next);
     if (!Object.hasOwn(POUNDS_PER, unit)) continue;
     const part = shareAt(words, number.next + 1);
     const value = (number.value + part.value) * (POUNDS_PER[unit] ?? 1);
-    return { value, next: part.next };
+    const ounces = /^pounds?$/.test(unit) ? ouncesAt(words, part.next) : undefined;
+    return { value: value + (ounces?.value ?? 0), next: ounces?.next ?? part.next };
   }
   if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
     const part = shareAt(words, at + 2);
     return { value: 1 + part.value, next: part.next };
   }
   return undefined;
+}
+
+/** What comes on top of pounds: "nine ounces", "and nine ounces". Pounds. */
+function ouncesAt(words: readonly Word[], at: number): Parsed<number> | undefined {
+  const from = wordAt(words, at) === "and" ? at + 1 : at;
+  const number = numbersAt(words, from).find(({ next }) => /^ounces?$/.test(wordAt(words, next)));
+  return number && { value: number.value / 16, next: number.next + 1 };
 }
 
 /** "A pound and three quarters": what comes to a whole unit; 0 where nothing does. */

@@ -1,0 +1,126 @@
+/**
+ * One lot more for the recipe that is running: "chuck in a pound and a half of Contender as well",
+ * "found more, Golden, three pounds, they go in with the rest".
+ */
+import { type Command, commandOf } from "../../kitchen/command.ts";
+import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
+import type { Context, NamedBatch } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { beginsAsking } from "../guards.ts";
+import { refFor } from "../values/finish-slots.ts";
+import { runningLotAt } from "../values/running-lots.ts";
+import { weighedAt } from "../values/weights.ts";
+import { textOf, type Utterance, wordAt } from "../words.ts";
+import { begunAs, namesIn } from "./paired-lots.ts";
+
+const PUT = "(?:add|chuck|throw|toss|pop|bung|stick|put|tip|sling|shove|have|get)(?:ing|ting)?";
+const ADDS = new RegExp(
+  `\\b${PUT}\\b(?: \\S+){0,9}? (?:in|into|to|with|too|as well|along|together)\\b|` +
+    "\\badd(?:ing)? (?:it|them|that|this|those|the|an?|another|some|in)\\b|" +
+    "\\b(?:go|goes|going) in\\b",
+);
+/** With one of these nothing is put in here and now. */
+const NOT_NOW = new RegExp(
+  "\\b(if|should|would|could|might|may|maybe|wish|not|never|later|tomorrow|yesterday|next|will i|" +
+    "some time|last (year|week|time|summer)|jars?|pints?|quarts?|fridge|freezer|compost|seeds?|" +
+    "filled|sealed|cooler|market|what|how|when|who|why)\\b",
+);
+const ASKS_FOR = /^(?:oh |and |so |hey |right |okay )*can (?:you|we) /;
+/** Where a name ends that is not written as one. */
+const BEHIND = wordSet("in into to with too as along together and please also now here there");
+/** How an order ends in which a name without capitals may be a variety's. */
+const TO_THE_REST = new RegExp(
+  "(?:as well|too|also|\\bin|in there|(?:in (?:along )?with|to|into) (?:it|them|those|that|these|" +
+    "(?:the|this|that|our) (?:rest|others|batch|lot|beans|beets|cucumbers|pickles|tomatoes)))" +
+    "(?: (?:please|now|then|would you|will you))*$",
+);
+const NO_NAME = wordSet(
+  "more them those these it that this ones others rest same beans bean beets beet cucumbers cukes",
+  "tomatoes produce stuff ice water brine salt vinegar sugar pressure weight jars lids ours mine",
+);
+const MOST_NAME_WORDS = 3;
+
+type Weighed = { weightLb: number; at: number; next: number };
+
+function weightsIn({ words }: Utterance): Weighed[] {
+  const found: Weighed[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const [weight] = weighedAt(words, at);
+    if (!weight) continue;
+    found.push({ weightLb: weight.value.weightLb, at, next: weight.next });
+    at = weight.next - 1;
+  }
+  return found;
+}
+
+function skipped(said: Utterance, from: number): number {
+  let at = from;
+  while (/^(of|the|my|our|those|these|them|more)$/.test(wordAt(said.words, at))) at += 1;
+  return at;
+}
+
+/** Names with capitals that are no running lot's, and no first word of a sentence. */
+function newNames(said: Utterance, { running }: Context): string[] {
+  const { text, words } = said;
+  return namesIn(said).flatMap(({ at, name }) => {
+    const begins = at === 0 || /[.!?]/.test(text.slice(words[at - 1]?.end, words[at]?.start));
+    const weighed = weighedAt(words, at + name.split(" ").length).length > 0;
+    const last = words[at + name.split(" ").length - 1];
+    const owner = last && /['’]s$/.test(text.slice(last.start, last.end));
+    const known = owner || runningLotAt(said, at, running) !== undefined;
+    return known || (begins && !weighed) ? [] : [name];
+  });
+}
+
+/** A name without capitals behind its weight, where nothing else is known by it. */
+function plainName(said: Utterance, { next }: Weighed, recipe: string, context: Context) {
+  if (!TO_THE_REST.test(textOf(said.words))) return undefined;
+  const from = skipped(said, next);
+  const rest = said.words.slice(from);
+  const length = rest.findIndex(({ word }) => BEHIND.has(word));
+  const name = length < 0 ? rest : rest.slice(0, length);
+  const [first, last] = [name[0], name.at(-1)];
+  if (!first || !last || name.length > MOST_NAME_WORDS) return undefined;
+  if (name.some(({ word }) => NO_NAME.has(word) || /^\d/.test(word))) return undefined;
+  const written = said.text.slice(first.start, last.end);
+  const { ingredients = [], yield: made } = context.library?.recipes.get(recipe) ?? {};
+  const others = ingredients.filter(({ role }) => role !== "produce").map((one) => one.name);
+  const ours = mentionsIn(foodWords(made?.produce ?? "")).map(({ food }) => food);
+  const spoken = foodWords(written);
+  const strange = mentionsIn(spoken).some(({ food }) => !ours.includes(food));
+  const isOther = others.some((one) => foodWords(one).some((word) => spoken.includes(word)));
+  return strange || isOther ? undefined : written;
+}
+
+/** The recipe of the running lots that it goes in with: those named, or the one begun last. */
+function recipeFor(said: Utterance, { running }: Context): string | undefined {
+  const named = said.words.flatMap((_, at) => runningLotAt(said, at, running)?.value ?? []);
+  return (named.at(-1) ?? running.at(-1))?.recipe;
+}
+
+function moreOf(lot: NamedBatch, weightLb: number, said: Utterance, context: Context): Command {
+  const target = lot.variety?.toLowerCase() ?? "";
+  const ref = refFor(target, "change-batch", said, context);
+  return commandOf("change-batch", { target, moreLb: weightLb }, { ref });
+}
+
+/**
+ * What is put in with what is running: a lot of a new name, or more of one that runs; undefined
+ * where no weight or more than one is said.
+ */
+export function addedLot(said: Utterance, context: Context): Command | undefined {
+  const all = textOf(said.words);
+  const asks = said.asked || beginsAsking(said.words.map(({ word }) => word));
+  if (said.cut || context.question || (asks && !ASKS_FOR.test(all))) return undefined;
+  if (NOT_NOW.test(all) || !ADDS.test(all)) return undefined;
+  const recipe = recipeFor(said, context);
+  const [weight, another] = weightsIn(said);
+  if (!recipe || !weight || another) return undefined;
+  const running = runningLotAt(said, skipped(said, weight.next), context.running);
+  if (running) return moreOf(running.value, weight.weightLb, said, context);
+  const [name, other] = newNames(said, context);
+  if (other !== undefined) return undefined;
+  const variety = name ?? plainName(said, weight, recipe, context);
+  if (variety === undefined) return undefined;
+  return begunAs(variety, recipe, weight.weightLb, context);
+}

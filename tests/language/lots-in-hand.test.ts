@@ -1,0 +1,259 @@
+/** What is said of lots that share their pots: begun, added, filled jar by jar, given up. */
+import { describe, expect, it } from "vitest";
+import type { Context, NamedBatch } from "../../src/language/context.ts";
+import { hear } from "../../src/language/hear.ts";
+import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
+import { wholeLibrary } from "../recipe/library-files.ts";
+import { kitchenContext } from "./kitchen-context.ts";
+
+const library = wholeLibrary();
+const recipes = [...library.recipes.values()];
+const BEANS = "dilled-green-beans";
+
+/** A kitchen with these lots of beans in one batch, one of whose stages is in hand. */
+function kitchen(varieties: readonly string[], inHand: "trim" | "fill" | "process"): Context {
+  const recipe = library.recipes.get(BEANS);
+  if (!recipe) throw new Error("no beans in the library");
+  const order = ["trim", "brine", "fill"];
+  const at = inHand === "process" ? order.length : order.indexOf(inHand);
+  const stages = order.map((id, place) => {
+    const kind = { trim: "hands-on", brine: "heat" }[id] ?? "fill";
+    if (place < at) return { id, title: id, kind };
+    return {
+      id,
+      title: id,
+      kind,
+      state: place === at ? ("running" as const) : ("waiting" as const),
+    };
+  });
+  const running = varieties.map(
+    (variety, place): NamedBatch => ({
+      ...{ id: "20270814-1", recipe: BEANS, title: recipe.title, variety, stages },
+      ...(varieties.length > 1 ? { lot: `20270814-${place + 1}` } : {}),
+      names: [...recipe.names, recipe.yield.produce],
+      mark: variety.charAt(0),
+    }),
+  );
+  const inside = inHand === "process";
+  const state = inside ? ("running" as const) : ("waiting" as const);
+  const process = { id: "process", title: "process", kind: "process", state };
+  const loads = [{ id: "L1", canner: "big pot", stages: [process], ...(inside ? { inside } : {}) }];
+  return kitchenContext({ recipes, library, running, loads, factors: CRITICAL_FACTORS });
+}
+
+const two = ["Provider", "Dragon Tongue"];
+const three = [...two, "Blue Lake"];
+const idle = kitchenContext({ recipes, library });
+const filling = kitchen(three, "fill");
+const trimming = kitchen(two, "trim");
+
+function meant(text: string, context: Context) {
+  const { reading, commands } = hear(text, context);
+  return reading === "sure" ? commands.map(({ intent, slots }) => ({ intent, ...slots })) : [];
+}
+
+const begun = (variety: string, weightLb: number) => {
+  return expect.objectContaining({ intent: "begin", recipe: BEANS, variety, weightLb });
+};
+type Told = { more?: true; corrected?: true; not?: number };
+const filled = (target: string, count: number, told: Told = {}) => {
+  return { intent: "jars-filled", target, count, ...told };
+};
+
+describe("several lots begun in one breath", () => {
+  it.each([
+    "let's do dilly beans today, got four pound of Provider, three of Dragon Tongue and about " +
+      "two of the Blue Lake",
+    "dilly beans this morning, four pounds Provider, three Dragon Tongue, two Blue Lake",
+    "Dilly then, Provider four pounds, Dragon Tongue three, Blue Lake two.",
+    "we'll start the dilly beans, there's four pounds of Provider, three of them Dragon Tongue " +
+      "and two Blue Lake",
+  ])("begin together: %s", (text) => {
+    expect(meant(text, idle)).toEqual([
+      begun("Provider", 4),
+      begun("Dragon Tongue", 3),
+      begun("Blue Lake", 2),
+    ]);
+  });
+
+  it("keep the unit of the first weight", () => {
+    const text =
+      "dilly beans, from the Provider two kilos and from the Dragon Tongue one and a half";
+    expect(meant(text, idle)).toEqual([begun("Provider", 4.409), begun("Dragon Tongue", 3.307)]);
+  });
+
+  it("weigh as much as the one before where that is said", () => {
+    expect(meant("Provider five pounds, same for the Blue Lake, dilly.", idle)).toEqual([
+      begun("Provider", 5),
+      begun("Blue Lake", 5),
+    ]);
+  });
+
+  it("take pounds and ounces", () => {
+    const text = "dilly beans, Provider two pounds, Contender one pound nine ounces";
+    expect(meant(text, idle)).toEqual([begun("Provider", 2), begun("Contender", 1.563)]);
+  });
+});
+
+describe("one lot more while beans are running", () => {
+  it.each([
+    ["oh and chuck in a pound and a half of Contender as well", begun("Contender", 1.5)],
+    ["oh and chuck in a pound and a half of contender as well", begun("contender", 1.5)],
+    ["put three pounds of Contender in with those too", begun("Contender", 3)],
+    ["I've got two pounds of Contender to go in as well", begun("Contender", 2)],
+    ["add a pound of Royal Burgundy to the batch", begun("Royal Burgundy", 1)],
+    ["found more, Blue Lake, three pounds, they go in with the rest", begun("Blue Lake", 3)],
+    ["there's a bag on the porch, Contender, a pound and a half, add it", begun("Contender", 1.5)],
+    ["Can you add Grandpa's lot too, two pounds of Contender", begun("Contender", 2)],
+  ])("is begun: %s", (text, wanted) => {
+    expect(meant(text, trimming)).toEqual([wanted]);
+  });
+
+  it("is begun without a weight", () => {
+    expect(meant("same again with the Blue Lake", trimming)).toMatchObject([
+      { intent: "begin", recipe: BEANS, variety: "Blue Lake" },
+    ]);
+  });
+
+  it("is more of a lot that runs already", () => {
+    expect(meant("throw two pounds of Dragon Tongue in with them", trimming)).toEqual([
+      { intent: "change-batch", target: "dragon tongue", moreLb: 2 },
+    ]);
+    expect(
+      meant("throw two pounds of Dragon Tongue in with them", kitchen(["Provider"], "trim")),
+    ).toEqual([begun("Dragon Tongue", 2)]);
+  });
+
+  it.each([
+    "add a pound of salt to the brine as well",
+    "throw in two pounds of onions as well",
+    "put two pounds of ice in there",
+    "throw in a pound of garlic too",
+    "I should add the Contender some time",
+    "we might put two pounds of Contender in tomorrow",
+    "should I chuck in the Blue Lake",
+    "my sister put three pounds of Contender in her freezer",
+    "put two pounds of Contender in the fridge",
+  ])("is not begun: %s", (text) => {
+    expect(meant(text, trimming).map(({ intent }) => intent)).not.toContain("begin");
+  });
+});
+
+describe("jars counted while they are filled", () => {
+  it.each([
+    ["and one Dragon Tongue", [filled("dragon tongue", 1)]],
+    ["plus two of the Blue Lake", [filled("blue lake", 2, { more: true })]],
+    [
+      "five more Dragon Tongue and four Blue Lake filled",
+      [filled("dragon tongue", 5, { more: true }), filled("blue lake", 4)],
+    ],
+    ["eight Provider, one Dragon Tongue", [filled("provider", 8), filled("dragon tongue", 1)]],
+    ["eight of P and one of D", [filled("provider", 8), filled("dragon tongue", 1)]],
+    ["eight provider one dragon tongue", [filled("provider", 8), filled("dragon tongue", 1)]],
+    ["that's two more of the Provider", [filled("provider", 2, { more: true })]],
+    ["another three Provider", [filled("provider", 3, { more: true })]],
+    ["another Blue Lake", [filled("blue lake", 1, { more: true })]],
+    ["Provider seven, Dragon Tongue five.", [filled("provider", 7), filled("dragon tongue", 5)]],
+    [
+      "Provider's at four and the Blue Lake made three",
+      [filled("provider", 4), filled("blue lake", 3)],
+    ],
+    [
+      "five bloody jars of Provider, three of Blue Lake",
+      [filled("provider", 5), filled("blue lake", 3)],
+    ],
+    [
+      "Four, no, five Provider filled, and, phew, two of the Blue Lake.",
+      [filled("provider", 5, { corrected: true }), filled("blue lake", 2, { corrected: true })],
+    ],
+  ])("are of the lots that are named: %s", (text, wanted) => {
+    expect(meant(text, filling)).toEqual(wanted);
+  });
+
+  it.each([
+    ["six, not five of the Dragon Tongue", "dragon tongue", 6, { not: 5 }],
+    ["make that six Dragon Tongue", "dragon tongue", 6, { corrected: true }],
+    ["no, seven of the Provider", "provider", 7, { corrected: true }],
+    ["Provider's only six. I said seven. Six.", "provider", 6, { not: 7 }],
+    ["sorry, the Blue Lake are not five, are six", "blue lake", 6, { not: 5 }],
+    [
+      "one is hiding behind the kettle, make that nine Provider",
+      "provider",
+      9,
+      { corrected: true },
+    ],
+    ["it's four Provider I've filled, not five", "provider", 4, { not: 5 }],
+  ] as const)("are put right: %s", (text, target, count, told) => {
+    expect(meant(text, filling)).toEqual([filled(target, count, told)]);
+  });
+
+  it("are counted beside a critical factor and a loss", () => {
+    const [count, ...factors] = meant("eight Provider, and half an inch of headspace", filling);
+    expect(count).toEqual(filled("provider", 8));
+    expect(factors).toMatchObject([{ intent: "factor", factor: "headspace" }]);
+    const lost = meant("six Provider, one Dragon Tongue, and the boil's gone", filling);
+    expect(lost.map(({ intent }) => intent)).toEqual(["jars-filled", "jars-filled", "boil-lost"]);
+  });
+
+  it.each([
+    "did I do one Dragon Tongue yet",
+    "did I do one Dragon Tongue",
+    "how many Dragon Tongue is that",
+    "Mum did six Provider last year",
+    "six Provider would be nice",
+    "I think six Provider, maybe five",
+    "one Dragon Tongue broke",
+    "two Provider left to go",
+    "six Provider sealed",
+    "if I get six Provider I'm happy",
+  ])("are not counted: %s", (text) => {
+    expect(meant(text, filling).map(({ intent }) => intent)).not.toContain("jars-filled");
+  });
+
+  it("are no counts of filling once they are in the canner, nor a lot begun", () => {
+    const processing = kitchen(two, "process");
+    for (const context of [processing, trimming]) {
+      const intents = meant("and one Dragon Tongue", context).map(({ intent }) => intent);
+      expect(intents).not.toContain("jars-filled");
+      expect(intents).not.toContain("begin");
+    }
+  });
+});
+
+describe("a lot given up", () => {
+  it.each([
+    ["give up on the Provider, they're all stringy", "provider"],
+    ["forget the Provider, they're going to the chickens", "provider"],
+    ["chuck the Blue Lake, they're no good", "blue lake"],
+    ["drop the Blue Lake. Carry on with the rest.", "blue lake"],
+    ["leave the Dragon Tongue out, they've gone soft", "dragon tongue"],
+    ["the hell with the Dragon Tongue, only Provider now", "dragon tongue"],
+    ["them Provider's gone tough as rope, leave 'em out, the others'll do", "provider"],
+    ["ach, the Dragon Tongue's a lost cause, bin it, but keep the Provider", "dragon tongue"],
+    ["the Blue Lake I don't do anymore, they are for the salsa", "blue lake"],
+  ])("is the one that is named, and nothing is left over: %s", (text, target) => {
+    expect(meant(text, filling)).toEqual([{ intent: "abandon", target }]);
+    expect(hear(text, filling).unused ?? []).toEqual([]);
+  });
+
+  it.each([
+    "my sister gave up on her Provider",
+    "don't give up on the Provider",
+    "should I drop the Blue Lake",
+    "never drop the Provider jars",
+    "six Provider, forget it",
+    "if they're stringy we drop the Blue Lake",
+  ])("is none: %s", (text) => {
+    expect(meant(text, filling).map(({ intent }) => intent)).not.toContain("abandon");
+  });
+});
+
+describe("the canner gets hot", () => {
+  it.each(["water's hot in the canner", "the water in the canner's hot"])("%s", (text) => {
+    expect(meant(text, filling)).toEqual([{ intent: "done", target: "canner" }]);
+  });
+
+  it.each(["canner's up to 140", "one forty in the canner"])("%s", (text) => {
+    expect(meant(text, filling)).toMatchObject([{ intent: "temperature", value: 140, unit: "F" }]);
+  });
+});
