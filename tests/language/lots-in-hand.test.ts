@@ -102,6 +102,9 @@ describe("one lot more while beans are running", () => {
     ["put three pounds of Contender in with those too", begun("Contender", 3)],
     ["I've got two pounds of Contender to go in as well", begun("Contender", 2)],
     ["add a pound of Royal Burgundy to the batch", begun("Royal Burgundy", 1)],
+    ["we can squeeze in another pound of Contender", begun("Contender", 1)],
+    ["make it three lots, two pounds of Contender with the others", begun("Contender", 2)],
+    ["another lot for the same brine, Contender, two pounds", begun("Contender", 2)],
     ["found more, Blue Lake, three pounds, they go in with the rest", begun("Blue Lake", 3)],
     ["there's a bag on the porch, Contender, a pound and a half, add it", begun("Contender", 1.5)],
     ["Can you add Grandpa's lot too, two pounds of Contender", begun("Contender", 2)],
@@ -118,6 +121,9 @@ describe("one lot more while beans are running", () => {
   it("is more of a lot that runs already", () => {
     expect(meant("throw two pounds of Dragon Tongue in with them", trimming)).toEqual([
       { intent: "change-batch", target: "dragon tongue", moreLb: 2 },
+    ]);
+    expect(meant("two more pounds of the Provider turned up, add them", trimming)).toEqual([
+      { intent: "change-batch", target: "provider", moreLb: 2 },
     ]);
     expect(
       meant("throw two pounds of Dragon Tongue in with them", kitchen(["Provider"], "trim")),
@@ -151,6 +157,15 @@ describe("jars counted while they are filled", () => {
     ["eight of P and one of D", [filled("provider", 8), filled("dragon tongue", 1)]],
     ["eight provider one dragon tongue", [filled("provider", 8), filled("dragon tongue", 1)]],
     ["that's two more of the Provider", [filled("provider", 2, { more: true })]],
+    [
+      "four of Provider, two Dragon Tongue and a Blue Lake",
+      [filled("provider", 4), filled("dragon tongue", 2), filled("blue lake", 1)],
+    ],
+    [
+      "three each of the Provider and the Blue Lake",
+      [filled("provider", 3), filled("blue lake", 3)],
+    ],
+    ["I'm at six of the Provider", [filled("provider", 6)]],
     ["another three Provider", [filled("provider", 3, { more: true })]],
     ["another Blue Lake", [filled("blue lake", 1, { more: true })]],
     ["Provider seven, Dragon Tongue five.", [filled("provider", 7), filled("dragon tongue", 5)]],
@@ -182,6 +197,8 @@ describe("jars counted while they are filled", () => {
       9,
       { corrected: true },
     ],
+    ["the Provider were seven, not eight", "provider", 7, { not: 8 }],
+    ["scratch that, six of the Provider", "provider", 6, { corrected: true }],
     ["it's four Provider I've filled, not five", "provider", 4, { not: 5 }],
   ] as const)("are put right: %s", (text, target, count, told) => {
     expect(meant(text, filling)).toEqual([filled(target, count, told)]);
@@ -205,9 +222,23 @@ describe("jars counted while they are filled", () => {
     "one Dragon Tongue broke",
     "two Provider left to go",
     "six Provider sealed",
+    "I dropped one and it smashed, it was a Blue Lake",
     "if I get six Provider I'm happy",
   ])("are not counted: %s", (text) => {
     expect(meant(text, filling).map(({ intent }) => intent)).not.toContain("jars-filled");
+  });
+
+  it("are counted where no more is known than which lots run", () => {
+    const running = two.map((variety, at) => ({
+      id: `${BEANS}-${at + 1}`,
+      recipe: BEANS,
+      variety,
+    }));
+    const context = kitchenContext({ recipes, library, running });
+    expect(meant("eight Provider, one Dragon Tongue", context)).toEqual([
+      filled("provider", 8),
+      filled("dragon tongue", 1),
+    ]);
   });
 
   it("are no counts of filling once they are in the canner, nor a lot begun", () => {
@@ -225,6 +256,7 @@ describe("a lot given up", () => {
     ["give up on the Provider, they're all stringy", "provider"],
     ["forget the Provider, they're going to the chickens", "provider"],
     ["chuck the Blue Lake, they're no good", "blue lake"],
+    ["the Blue Lake are going on the compost, forget them", "blue lake"],
     ["drop the Blue Lake. Carry on with the rest.", "blue lake"],
     ["leave the Dragon Tongue out, they've gone soft", "dragon tongue"],
     ["the hell with the Dragon Tongue, only Provider now", "dragon tongue"],

@@ -13,11 +13,13 @@ import { weighedAt } from "../values/weights.ts";
 import { textOf, type Utterance, wordAt } from "../words.ts";
 import { begunAs, namesIn } from "./paired-lots.ts";
 
-const PUT = "(?:add|chuck|throw|toss|pop|bung|stick|put|tip|sling|shove|have|get)(?:ing|ting)?";
+const PUT =
+  "(?:add|chuck|throw|toss|pop|bung|stick|put|tip|sling|shove|squeeze|have|get)(?:ing|ting)?";
 const ADDS = new RegExp(
   `\\b${PUT}\\b(?: \\S+){0,9}? (?:in|into|to|with|too|as well|along|together)\\b|` +
     "\\badd(?:ing)? (?:it|them|that|this|those|the|an?|another|some|in)\\b|" +
-    "\\b(?:go|goes|going) in\\b",
+    "\\b(?:go|goes|going) in\\b|\\bon top of (?:it|them|that|those)\\b|" +
+    "\\b(?:for|in) the same (?:brine|syrup|pot|batch)\\b|\\bwith the (?:others|rest)\\b",
 );
 /** With one of these nothing is put in here and now. */
 const NOT_NOW = new RegExp(
@@ -108,7 +110,9 @@ function moreOf(lot: NamedBatch, weightLb: number, said: Utterance, context: Con
  * What is put in with what is running: a lot of a new name, or more of one that runs; undefined
  * where no weight or more than one is said.
  */
-export function addedLot(said: Utterance, context: Context): Command | undefined {
+export function addedLot(whole: Utterance, context: Context): Command | undefined {
+  // "Two more pounds of Provider".
+  const said = { ...whole, words: whole.words.filter(({ word }) => word !== "more") };
   const all = textOf(said.words);
   const asks = said.asked || beginsAsking(said.words.map(({ word }) => word));
   if (said.cut || context.question || (asks && !ASKS_FOR.test(all))) return undefined;

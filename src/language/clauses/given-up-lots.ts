@@ -17,11 +17,11 @@ const LEAD =
 const REST = "(?: (?:now|then|please|altogether|for good|entirely|completely|after all|today))*";
 const IT = "(?:N|it|them|those|these|that|(?:that|the|this) lot)";
 const DROP =
-  "(?:drop|scrap|ditch|abandon|bin|dump|junk|chuck|toss|pitch|sling)(?:ping|ning|ing)?" +
+  "(?:drop|skip|scrap|ditch|abandon|bin|dump|junk|chuck|toss|pitch|sling)(?:ping|ning|ing)?" +
   "(?: out| away)?";
 const GIVEN_UP = [
   `(?:give|gave|giving) up (?:on )?${IT}|(?:give|giving) ${IT} up`,
-  `${DROP} ${IT}(?: out| away| off)?|forget (?:about )?N`,
+  `${DROP} ${IT}(?: out| away| off)?|forget (?:about )?(?:N|them|those)`,
   `(?:throw|write)(?:ing)? (?:out|away|off) ${IT}|(?:throw|write)(?:ing)? ${IT} (?:out|away|off)`,
   `(?:leave|leaving) (?:out ${IT}|${IT} out)|call ${IT} off|call off ${IT}`,
   "(?:(?:to |the )*hell with|no more(?: of)?|never mind) N",

@@ -17,15 +17,16 @@ import { textOf, type Utterance, wordAt } from "../words.ts";
 
 /** Words that change nothing about a count. */
 const BESIDE = wordSet(
-  "a an the of from for them those these that this there is are it they and so now then just only",
-  "about all also in i we have has got get me my our you put did done made makes make gave came to",
-  "at up full filled fill packed pack ready lidded capped wiped jar jars glass glasses one's good",
-  "oh okay right well yes yeah phew hey ah hm um uh already far what down say call hon honey love",
-  "pretty finished with be as plus us counted count here bloody damn wretched lousy lovely",
+  "a an the of from for them those these that this there is are it they and so now then just",
+  "only about all also in i we have has got get me my our you put did done made makes make",
+  "gave came to at up full filled fill packed pack ready lidded capped wiped jar jars glass",
+  "glasses one's good am was were oh okay right well yes yeah phew hey ah hm um uh already",
+  "far what down say call hon honey love each apiece pretty finished with be as plus us",
+  "counted count here bloody damn wretched lousy lovely",
 );
 /** What puts right an earlier count. */
 const CORRECTS = wordSet(
-  "no not sorry wait wrong miscounted actually rather correction nope meant",
+  "no not sorry wait wrong miscounted actually rather correction nope meant scratch strike",
 );
 const REMADE = /\bmake (that|it)\b/;
 const FILLING_WORDS = wordSet("filled full packed jar jars pint pints quart quarts lidded");
@@ -38,7 +39,9 @@ const UNTOLD = new RegExp(
 const MOST_JARS = 60;
 
 /** A clause: its numbers and lots in the order said, and whether it says anything else. */
-type Item = { count: number; more: boolean; size?: SpokenJarSize } | { lot: NamedBatch };
+type Item =
+  | { count: number; more: boolean; size?: SpokenJarSize; implied?: true }
+  | { lot: NamedBatch };
 type Piece = {
   clause: Utterance;
   items: Item[];
@@ -62,15 +65,18 @@ function pieceOf(clause: Utterance, { running }: Context): Piece {
   let more = false;
   for (let at = 0; at < words.length; ) {
     const word = wordAt(words, at);
+    const last = piece.items.at(-1);
     const lot = runningLotAt(clause, at, running);
     if (lot) {
+      // "A Blue Lake" is one of them.
+      const one = /^an?$/.test(wordAt(words, at - 1)) && !isCount(last);
+      if (one) piece.items.push({ count: 1, more: false, implied: true });
       piece.items.push({ lot: lot.value });
       at = lot.next;
       continue;
     }
     const number = smallWholeAt(words, at);
     const [size] = sizesAt(words, at);
-    const last = piece.items.at(-1);
     if (number) {
       const { value, next } = number;
       const taken = denied || wordAt(words, at - 1) === "said";
@@ -151,6 +157,16 @@ function countedIn(pieces: readonly Piece[]): Counted[] | undefined {
   return lots.size === counted.length ? counted : undefined;
 }
 
+const EACH = /^(each|apiece)$/;
+
+/** "Three each of the Provider and the Blue Lake". */
+function eachOf(pieces: readonly Piece[]): Counted[] | undefined {
+  const items = pieces.flatMap((piece) => piece.items);
+  const [count, another] = items.filter(isCount);
+  if (!count || another) return undefined;
+  return items.flatMap((item) => (isCount(item) ? [] : [{ lot: item.lot, ...count }]));
+}
+
 /** One lot and one number beside words that are none of a count: how many of them is not plain. */
 function mayCount({ items }: Piece): boolean {
   return items.length === 2 && isCount(items[0]) !== isCount(items[1]);
@@ -189,8 +205,9 @@ export function lotCounts(said: Utterance, context: Context): LotWords | undefin
   }
   const pieces = clausesIn(said).map((clause) => pieceOf(clause, context));
   const told = pieces.filter(({ other }) => !other);
-  const counted = countedIn(told);
-  if (!counted || counted.length === 0) return undefined;
+  const counted = words.some((word) => EACH.test(word)) ? eachOf(told) : countedIn(told);
+  const numbers = told.flatMap(({ items }) => items).filter(isCount);
+  if (!counted || !numbers.some(({ implied }) => !implied)) return undefined;
   if (!counted.every(({ lot }) => isFilling(lot, said, context))) return undefined;
   const others = pieces.filter(({ other }) => other);
   if (others.some(mayCount)) return undefined;

@@ -26,7 +26,8 @@ const NO_NAME = wordSet(
 /** In a sentence with one of these nothing is begun. */
 const NOT_BEGUN = wordSet(
   "not never no if when was were had did yesterday last how what why who should would could left",
-  "sealed opened open filled jars boiling done finished better tastes liked prefer seeds instead",
+  "enough sealed opened open filled jars boiling done finished better tastes liked prefer seeds",
+  "instead",
 );
 
 const ARTICLE = /^(the|my|our|they|them|those|these|that)$/;
@@ -156,6 +157,7 @@ function paired(names: readonly Named[], weights: readonly Weighed[], said: Utte
 export function pairedLots(said: Utterance, context: Context): Command[] {
   if (said.asked || said.cut || context.question) return [];
   if (said.words.some(({ word }) => NOT_BEGUN.has(word))) return [];
+  if (/^(is|are|do|does)$/.test(said.words[0]?.word ?? "")) return [];
   const names = namesIn(said);
   const weights = weightsIn(said, names).filter(({ at }) => {
     return !names.some((name) => at >= name.at && at < name.next);

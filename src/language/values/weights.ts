@@ -33,7 +33,7 @@ export function weightAt(words: readonly Word[], at: number): Parsed<number> | u
     const ounces = /^pounds?$/.test(unit) ? ouncesAt(words, part.next) : undefined;
     return { value: value + (ounces?.value ?? 0), next: ounces?.next ?? part.next };
   }
-  if (/^(a|an)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
+  if (/^(a|an|another)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
     const part = shareAt(words, at + 2);
     return { value: 1 + part.value, next: part.next };
   }
