@@ -36,7 +36,8 @@ export function batchDeviations(
 ): Deviation[] {
   const isIts = (part: LoadPart) => part.batch === batch.id && (!lot || part.lot === lot.id);
   const isOfIts = ({ only }: Deviation) => {
-    return !lot || !only || lot.jars.some((jar) => touches(only, lot, jar));
+    // Jars that are still to be filled may be touched.
+    return !lot?.allFilled || !only || lot.jars.some((jar) => touches(only, lot, jar));
   };
   const list = [
     ...ownDeviations(state, batch, now).filter(isOfIts),
