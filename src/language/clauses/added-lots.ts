@@ -25,7 +25,7 @@ const ADDS = new RegExp(
 const NOT_NOW = new RegExp(
   "\\b(if|should|would|could|might|may|maybe|wish|not|never|later|tomorrow|yesterday|next|will i|" +
     "some time|last (year|week|time|summer)|jars?|pints?|quarts?|fridge|freezer|compost|seeds?|" +
-    "filled|sealed|cooler|market|what|how|when|who|why)\\b",
+    "filled|sealed|cooler|market|what|how|when|who|why|start|begin|get (?:on|going|started))\\b",
 );
 const ASKS_FOR = /^(?:oh |and |so |hey |right |okay )*can (?:you|we) /;
 /** Where a name ends that is not written as one. */
