@@ -111,6 +111,7 @@ export const LOAD_FACTS = {
   loaded: fact({
     fields: { load: loadId, parts: z.array(part) },
     follows: "stages",
+    undone: ({ of }) => `the loading${of}`,
     quiets: true,
     timed: "told",
     evolve(state, event): boolean {

@@ -23,7 +23,8 @@ export const brewMade: MeaningOf<"brew-made"> = {
     brew: "(brine|syrup|pickling liquid|cooking liquid|covering liquid|liquid|broth)",
     more: `
       (another|a second|a new|a fresh|one more|a third) (pot|pan|batch|kettle|potful|round|lot) of
-      [the] <brew>|(another|a second|a new|new|fresh|more|some more|a fresh|a third) <brew>
+      [the] <brew>|(another|a second|a new|new|fresh|more|some more|a fresh|a third) <brew>|
+      (another|a second|a fresh) (pot|potful)
     `,
     after: "(after|with|at) {count} [jars|pints|quarts|half pints|filled|of them] [filled|full]",
   },

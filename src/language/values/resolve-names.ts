@@ -5,7 +5,7 @@ import { wordSet } from "../grammar/word-set.ts";
 import { utteranceOf } from "../words.ts";
 import { ordinalAt } from "./spoken-numbers.ts";
 
-const SMALL_WORDS = wordSet("the a an my of for from batch lot run round timer in");
+const SMALL_WORDS = wordSet("the a an my new fresh of for from batch lot run round timer in");
 
 function wordsIn(text: string): string[] {
   return text
