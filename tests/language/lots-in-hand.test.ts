@@ -1,7 +1,9 @@
 /** What is said of lots that share their pots: begun, added, filled jar by jar, given up. */
 import { describe, expect, it } from "vitest";
+import { lotCounts } from "../../src/language/clauses/lot-counts.ts";
 import type { Context, NamedBatch } from "../../src/language/context.ts";
 import { hear } from "../../src/language/hear.ts";
+import { utteranceOf } from "../../src/language/words.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { wholeLibrary } from "../recipe/library-files.ts";
 import { kitchenContext } from "./kitchen-context.ts";
@@ -226,6 +228,12 @@ describe("jars counted while they are filled", () => {
     "if I get six Provider I'm happy",
   ])("are not counted: %s", (text) => {
     expect(meant(text, filling).map(({ intent }) => intent)).not.toContain("jars-filled");
+  });
+
+  it("are not counted beside others of which more is said", () => {
+    const text = "six Provider, three Blue Lake went on the floor";
+    expect(lotCounts(utteranceOf(text), filling)).toBeUndefined();
+    expect(lotCounts(utteranceOf("six Provider, three Blue Lake"), filling)).toBeDefined();
   });
 
   it("are counted where no more is known than which lots run", () => {
