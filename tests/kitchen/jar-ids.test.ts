@@ -1,7 +1,7 @@
 /** What tells every jar from every other: its id is given once, and never to another jar. */
 import { describe, expect, it } from "vitest";
 import { replay } from "../../src/kitchen/evolve.ts";
-import { shortForms } from "../../src/kitchen/jars/jar-ids.ts";
+import { shortForms, WRITER_WORDS, writersIn } from "../../src/kitchen/jars/jar-ids.ts";
 import type { State } from "../../src/kitchen/state.ts";
 import { batchLog } from "../../src/review/batch-log.ts";
 import { at, Story } from "./story.ts";
@@ -89,6 +89,20 @@ describe("the id of a jar", () => {
     opened(story, 60, "clover-zz");
     fills(story, 61, "pickled-beets", 1);
     expect(shortForms(story.state)({ id: `${CLOVER}-7` })).toBe(`${CLOVER}-7`);
+  });
+
+  it("is said short as long as the other writer of its word has no jar", () => {
+    const story = sevenLoaded(CLOVER);
+    opened(story, 60, "clover-zz");
+    expect(writersIn(story.state)).toContain("clover-zz");
+    expect(shortForms(story.state)({ id: `${CLOVER}-7` })).toBe("clover 7");
+  });
+
+  it("is said short whatever a journal without a writer would have been called", () => {
+    for (const word of WRITER_WORDS) {
+      const { state } = sevenLoaded(`${word}-k3f9`);
+      expect(shortForms(state)({ id: `${word}-k3f9-7` })).toBe(`${word} 7`);
+    }
   });
 });
 

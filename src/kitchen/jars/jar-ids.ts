@@ -48,14 +48,18 @@ export function idsFor({ jarIds }: State, ids?: Ids): () => string {
   };
 }
 
-/** Whoever gave ids to the jars on record, the writers of all folders known here among them. */
+/** Whoever gave ids to the jars on record. */
+function writersOfJars(state: State): Set<string> {
+  const lots = Object.values(state.batches).flatMap((batch) => lotsIn(batch));
+  return new Set(lots.flatMap(({ lot }) => lot.jars.map(({ id }) => writerOf(id))));
+}
+
+/** Those, and the writers of all folders known here, whether they gave an id yet or not. */
 export function writersIn(state: State): Set<string> {
-  const jars = Object.values(state.batches).flatMap((batch) => lotsIn(batch));
   const places = [state, ...Object.values(state.elsewhere)].flatMap(({ jarIds }) => {
     return [jarIds.earlier, jarIds.writer ?? ""];
   });
-  const all = jars.flatMap(({ lot }) => lot.jars.map(({ id }) => writerOf(id)));
-  return new Set([...all, ...places.filter((name) => name !== "")]);
+  return new Set([...writersOfJars(state), ...places.filter((name) => name !== "")]);
 }
 
 /** The word a writer goes by. */
@@ -67,9 +71,9 @@ function writerOf(id: string): string {
   return id.slice(0, id.lastIndexOf("-"));
 }
 
-/** "clover 42": a jar by itself; its whole id where two writers share the word. */
+/** "clover 42": a jar by itself; its whole id where jars of two writers share the word. */
 export function shortForms(state: State): (jar: Pick<Jar, "id">) => string {
-  const words = [...writersIn(state)].map(wordOf);
+  const words = [...writersOfJars(state)].map(wordOf);
   const shared = new Set(words.filter((word, at) => words.indexOf(word) !== at));
   return ({ id }) => {
     const word = wordOf(id);

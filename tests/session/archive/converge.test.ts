@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { replay } from "../../../src/kitchen/evolve.ts";
 import { idsOf } from "../../../src/kitchen/facts/references.ts";
+import { wordOf } from "../../../src/kitchen/jars/jar-ids.ts";
 import { review } from "../../../src/review/batch-log.ts";
 import { pantryOf } from "../../../src/review/shelf/pantry.ts";
 import { takeIn } from "../../../src/session/archive/take-in.ts";
@@ -10,8 +11,9 @@ import { BAD_SEAL, LOST_BOIL, moved, opening, playedEvents } from "../../review/
 import { LIBRARY } from "../../review/kitchen-files.ts";
 import { type Diverged, diverged } from "./diverged.ts";
 
-/** `PAIRS=500` tries as many; the suite has less time. */
+/** `PAIRS=500` tries as many, `FIRST=298` begins at that seed; the suite has less time. */
 const PAIRS = Number(process.env.PAIRS ?? 60);
+const FIRST = Number(process.env.FIRST ?? 1);
 const LATER = Date.UTC(2025, 0, 1);
 let plays: KitchenEvent[][];
 
@@ -46,6 +48,20 @@ function facts(log: readonly KitchenEvent[]): string[] {
   return steps.flatMap(({ event, id }) => (event.type === "merged" ? [] : [id])).sort();
 }
 
+type Row = ReturnType<typeof shown>["review"]["batches"][number];
+
+/** A batch's row, its jars by their whole ids where jars of several writers go by one word. */
+function toldApart(row: Row, all: readonly Row[]): Row {
+  const writers = new Set(all.flatMap(({ jarList }) => jarList.map(({ id }) => writerOf(id))));
+  const sharing = (id: string) => [...writers].filter((name) => wordOf(name) === wordOf(id));
+  const jarList = row.jarList.map((jar) => {
+    return sharing(jar.id).length > 1 ? { ...jar, short: jar.id } : jar;
+  });
+  return { ...row, jarList };
+}
+
+const writerOf = (id: string) => id.replace(/-\d+$/, "");
+
 /** Batches that only this log has and tells of, and that read otherwise after an import. */
 function changed(
   log: readonly KitchenEvent[],
@@ -59,10 +75,11 @@ function changed(
   // What another folder took back or dated otherwise was told by it too.
   const cmds = new Set(others.map(({ event }) => ("target" in event ? event.target : "")));
   for (const event of log) if (cmds.has(event.cmd)) for (const id of idsOf(event)) told.add(id);
-  const merged = shown(after).review.batches.map((one) => plain(JSON.stringify(one)));
+  const all = shown(after).review.batches;
+  const merged = all.map((one) => plain(JSON.stringify(one)));
   return shown(log).review.batches.flatMap((one) => {
     if (told.has(one.id) || one.loads.some((id) => told.has(id))) return [];
-    return merged.includes(plain(JSON.stringify(one))) ? [] : [one.id];
+    return merged.includes(plain(JSON.stringify(toldApart(one, all)))) ? [] : [one.id];
   });
 }
 
@@ -78,7 +95,7 @@ function logsOf({ common, one, other }: Diverged): [KitchenEvent[], KitchenEvent
 describe("two folders that were one", () => {
   it("end alike, whoever takes the other in first, with nothing lost and nothing twice", () => {
     let clashes = 0;
-    for (let seed = 1; seed <= PAIRS; seed++) {
+    for (let seed = FIRST; seed < FIRST + PAIRS; seed++) {
       const pair = diverged(plays, seed);
       const [one, other] = logsOf(pair);
       const first = withTaken(one, other);
