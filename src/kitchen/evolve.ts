@@ -10,7 +10,7 @@ import { declarationOf } from "./facts/all-facts.ts";
 import { idsOf, namesIn } from "./facts/references.ts";
 import { beginIds, endIds } from "./jars/used-ids.ts";
 import { enterPlace, isAlone, knows } from "./places.ts";
-import { quiet, settle } from "./settle.ts";
+import { liveUntil, quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
 type Evolve = (state: State, event: KitchenEvent) => boolean | "noted";
@@ -46,14 +46,14 @@ function applyOne(state: State, event: KitchenEvent): boolean {
   beginIds(state, event);
   // A gap's minutes are not lived through: time is only watched up to where it began.
   const livedUntil = event.type === "gap" ? event.from : event.w;
-  if (state.nextEnd <= livedUntil) settle(state, livedUntil);
+  liveUntil(state, livedUntil);
   const declared = declarationOf(event.type);
   const came = (declared.evolve as Evolve)(state, event);
   const fits = came !== false;
   if (fits) getToKnow(state, event);
   if (fits && declared.quiets) quietFor(state, event);
   state.lastW = Math.max(state.lastW, event.w);
-  const still = declared.follows === "nothing" || (came === "noted" && event.w < state.nextBegin);
+  const still = declared.follows === "nothing" || came === "noted";
   if (!still) settle(state, event.w);
   endIds(state, event);
   return fits;
@@ -117,7 +117,7 @@ export function replayed(history: KitchenEvent[]): { state: State; misfits: Kitc
   for (const event of history) {
     if (event.type === "amended" || event.type === "withdrawn") {
       enterPlace(state, event.branch ?? "");
-      if (state.nextEnd <= event.w) settle(state, event.w);
+      liveUntil(state, event.w);
       state.lastW = Math.max(state.lastW, event.w);
       continue;
     }

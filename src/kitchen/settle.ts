@@ -37,6 +37,11 @@ export function settle(state: State, now: number): void {
   }
 }
 
+/** Time goes by until then, with what ends or begins meanwhile. */
+export function liveUntil(state: State, now: number): void {
+  if (Math.min(state.nextEnd, state.nextBegin) <= now) settle(state, now);
+}
+
 /** What is still to do for the branch that is lived through: another's time is not its own. */
 function ownActive(state: State): (Batch | Load)[] {
   return activeOwners(state).filter((owner) => knows(state, owner.id));

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { apply } from "../../src/kitchen/evolve.ts";
 import { readyAt } from "../../src/kitchen/settle.ts";
 import type { Load } from "../../src/kitchen/state.ts";
 import { at, Story } from "./story.ts";
@@ -31,6 +32,22 @@ describe("what follows by itself", () => {
     story.happened(90, { type: "note", owner: null, text: "later" });
     const boil = batch.stages.find((run) => run.id === "boil");
     expect(boil).toMatchObject({ state: "complete", endedAt: at(75) });
+  });
+
+  it.each([
+    ["a note is written", { type: "note", owner: null, text: "later" }],
+    ["something is corrected", { type: "withdrawn", target: "nothing" }],
+  ] as const)("is that a stage begins at its time, though only %s after it", (_, fact) => {
+    const story = new Story();
+    const { id } = story.begins(0, "bread-and-butter-pickles");
+    story.happened(40, { type: "stage-done", owner: id, stage: "slice" });
+    const { cmd } = story.events.at(-1) ?? { cmd: "" };
+    const { state } = story;
+    const chill = () => state.batches[id]?.stages.find((run) => run.id === "salt-and-chill");
+    apply(state, { type: "amended", target: cmd, t: at(100), cmd: "later", w: at(41) });
+    expect(chill()).toMatchObject({ state: "waiting" });
+    apply(state, { ...fact, t: at(120), cmd: "last", w: at(120) });
+    expect(chill()).toMatchObject({ state: "running", startedAt: at(100) });
   });
 
   it("is never that a stage ends inside a time that nobody was there for", () => {

@@ -123,7 +123,8 @@ describe("two folders that were one", () => {
       }
       if (ends[0]?.review.batches.some(({ id }) => id.includes("."))) clashes += 1;
     }
-    expect(clashes).toBeGreaterThan(PAIRS / 20);
+    // Of a few pairs tried alone, none need clash.
+    if (PAIRS >= 20) expect(clashes).toBeGreaterThan(PAIRS / 20);
   }, 600_000);
 
   describe("tell different things of one jar", () => {
