@@ -152,6 +152,36 @@ describe("a jar by its short id", () => {
   });
 });
 
+describe("a jar whose writer's word is another's too", () => {
+  /** The first jar of the old beans, and the third of the beets, which has its word and number. */
+  function sharing(): { kitchen: Kitchen; ids: [string, string] } {
+    const kitchen = new Kitchen();
+    const first = kitchen.jar(OLD ?? "", 1)?.id ?? "";
+    const beet = kitchen.state.batches[BEETS ?? ""]?.lots[0]?.jars[2];
+    if (!beet) throw new Error("no beets");
+    beet.id = first.replace(/-.*-/, "-zz-");
+    return { kitchen, ids: [first, beet.id] };
+  }
+
+  it("is the one that its whole id says", () => {
+    const { kitchen, ids } = sharing();
+    const [bean, beet] = ids;
+    expect(kitchen.jar(BEETS ?? "", 3)?.short).toBe(beet);
+    expect(kitchen.says(`opened ${beet}`)).toEqual([opened(BEETS, 3)]);
+    expect(kitchen.says(`opened ${bean}`)).toEqual([opened(OLD, 1)]);
+  });
+
+  it("is the one that its batch and number say", () => {
+    expect(sharing().kitchen.says(`opened ${BEETS}:3`)).toEqual([opened(BEETS, 3)]);
+  });
+
+  it("is not guessed from the word and the number", () => {
+    const { kitchen, ids } = sharing();
+    const short = ids[0].replace(/-.*-/, " ");
+    expect(kitchen.says(`opened ${short}`)).toEqual(["Which batch?"]);
+  });
+});
+
 describe("a lot by when it was put up", () => {
   it.each([
     ["opened jar six of Saturday's Provider", opened(NEW, 6)],

@@ -63,6 +63,7 @@ class Names {
   constructor(
     private readonly text: string,
     private readonly context: Context,
+    private readonly wholeIds: ReadonlyMap<number, string>,
   ) {
     this.said = utteranceOf(text);
     this.marks = new Set(recordOf(context).flatMap(({ mark }) => mark?.toLowerCase() ?? []));
@@ -103,7 +104,7 @@ class Names {
     const said = this.text.slice(this.said.words[at]?.start, this.said.words[next - 1]?.end);
     const place = { from: at, next, number: value, said };
     if (WRITERS.has(word)) {
-      const jar = this.byId(word, value);
+      const jar = this.byId(word, value, this.wholeIds.get(this.said.words[at]?.start ?? 0));
       return jar && { ...place, ...jar };
     }
     if (COUNTED.has(this.word(next)) && !JAR_WORDS.has(this.word(at - 1))) return undefined;
@@ -152,16 +153,24 @@ class Names {
     return heard !== undefined && this.marks.has(heard) ? heard : undefined;
   }
 
-  private byId(word: string, number: number): Pick<NamedJar, "refs" | "number"> | undefined {
+  /** Undefined too where a short id fits jars with different numbers on their lids. */
+  private byId(
+    word: string,
+    number: number,
+    whole: string | undefined,
+  ): Pick<NamedJar, "refs" | "number"> | undefined {
+    const meant = (id: string) => {
+      return whole === undefined ? wordOf(id) === word && id.endsWith(`-${number}`) : id === whole;
+    };
     const found = recordOf(this.context).flatMap((lot) =>
       (lot.jars ?? [])
-        .filter(({ id }) => wordOf(id) === word && id.endsWith(`-${number}`))
+        .filter(({ id }) => meant(id))
         .map((jar) => ({ ref: refOfLot(lot), number: jar.number })),
     );
     const [first] = found;
     if (!first || first.number === 0) return undefined;
-    const alike = found.filter((one) => one.number === first.number);
-    return { refs: alike.map(({ ref }) => ref), number: first.number };
+    if (found.some((one) => one.number !== first.number)) return undefined;
+    return { refs: found.map(({ ref }) => ref), number: first.number };
   }
 
   /** The text with the jars as plain numbers. */
@@ -189,24 +198,33 @@ class Names {
 const WITH_BATCH = /\b(\d{6}-\d{1,3}):(\d{1,2})\b/g;
 const WHOLE_ID = /\b[a-z]+-[a-z0-9]+-\d+\b/g;
 
-/** A batch's id or a jar's whole id, as a mark or a short id that says the same. */
-function withoutIds(text: string, context: Context): string {
+/** Batches' ids and jars' whole ids as short ids, and the whole id for each by its place. */
+function withShortIds(
+  text: string,
+  context: Context,
+): { plain: string; wholeIds: ReadonlyMap<number, string> } {
   const lots = recordOf(context);
-  const marks = text.replace(WITH_BATCH, (whole, id: string, number: string) => {
+  const marks = text.replace(WITH_BATCH, (said, id: string, number: string) => {
     const lot = lots.find((one) => (one.lot ?? one.id) === id);
     const jar = lot?.jars?.find((one) => one.number === Number(number));
-    return jar ? jar.id : whole;
+    return jar ? jar.id : said;
   });
-  return marks.replace(WHOLE_ID, (whole) => {
-    const known = lots.some(({ jars }) => jars?.some(({ id }) => id === whole));
-    return known ? `${wordOf(whole)} ${whole.slice(whole.lastIndexOf("-") + 1)}` : whole;
+  const wholeIds = new Map<number, string>();
+  let shorter = 0;
+  const plain = marks.replace(WHOLE_ID, (whole, at: number) => {
+    if (!lots.some(({ jars }) => jars?.some(({ id }) => id === whole))) return whole;
+    const short = `${wordOf(whole)} ${whole.slice(whole.lastIndexOf("-") + 1)}`;
+    wholeIds.set(at - shorter, whole);
+    shorter += whole.length - short.length;
+    return short;
   });
+  return { plain, wholeIds };
 }
 
 /** Undefined where no jar is named by what is on it. */
 export function jarsNamed(text: string, context: Context): JarsNamed | undefined {
-  const plain = withoutIds(text, context);
-  const names = new Names(plain, context);
+  const { plain, wholeIds } = withShortIds(text, context);
+  const names = new Names(plain, context, wholeIds);
   const found = names.all();
   return found.length > 0 && found.length <= MOST_JARS ? names.written(found) : undefined;
 }
