@@ -3,6 +3,7 @@
  * clauses, and what a learned model takes it to mean, in the situation it was said in. What a
  * mistake would cost decides between acting, asking back and ignoring it.
  */
+
 import { type Command, commandOf, type Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
@@ -14,6 +15,7 @@ import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
 import { doubtIn, doubtTakenBack, isElsewhere, lossIn } from "./evidence/doubts.ts";
+import { orSpoiled, signIn } from "./evidence/gone-off.ts";
 import { isStopped } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
@@ -112,9 +114,9 @@ function inWords(heard: Heard, text: string): Heard {
 }
 
 function plainlyHeard(words: string, context: Context, models: Models): Heard {
-  const { left, ...heard } = heardIn(words, context, models);
+  const { left, ...heard } = orSpoiled(heardIn(words, context, models), words);
   const acted = heard.reading === "sure" && heard.commands.some((command) => !isHarmless(command));
-  const unused = acted ? (left ?? []).map(asSaid) : [];
+  const unused = acted ? (left ?? []).map(asSaid).filter((text) => !signIn(text)) : [];
   return unused.length > 0 ? { ...heard, unused } : heard;
 }
 

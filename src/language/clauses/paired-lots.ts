@@ -22,6 +22,7 @@ const NO_NAME = wordSet(
   "ten one pounds",
   "provider's start set let's we i've baith honey sugar lass got have take use found put whew phew",
   "okay yer your you yeah guess here there that's from oh with plus also and another",
+  "just hon love mate dear folks starting making doing going begin beginning listen hang go",
 );
 /** In a sentence with one of these nothing is begun. */
 const NOT_BEGUN = wordSet(
