@@ -23,7 +23,8 @@ export const boiling: MeaningOf<"boiling"> = {
   ],
   spoken: [
     "it is boiling [now|and the lids are covered {covered=true}]",
-    "the [new|fresh|second] {target} (is|are) boiling",
+    "the {target} (is|are) boiling",
+    "the (new|fresh|second) {target} (is|are) boiling",
     "(it is|we are) at a [full|rolling] boil",
     "(full|rolling) boil",
     "we have a [full|rolling] boil",
