@@ -29,7 +29,8 @@ function namesOf(state: State, owner: string): string[][] {
     if (!batch) return [];
     const { title, called = title } = batch.recipe;
     const variety = onlyVariety(batch);
-    return [variety === null ? [title, called] : [variety]];
+    const lots = batch.lots.flatMap((lot) => lot.variety ?? []);
+    return [variety === null ? [title, called, ...lots] : [variety]];
   });
 }
 

@@ -5,6 +5,7 @@ import { fileName, filesInOrder } from "../../src/journal/file-name.ts";
 import { MemoryDisk } from "../../src/journal/memory-disk.ts";
 import { readJournal } from "../../src/journal/read-journal.ts";
 import { agenda } from "../../src/kitchen/agenda.ts";
+import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { KitchenEvent } from "../../src/kitchen/events.ts";
 import { historyOf } from "../../src/kitchen/events.ts";
 import { replay } from "../../src/kitchen/evolve.ts";
@@ -12,7 +13,7 @@ import type { Batch, State } from "../../src/kitchen/state.ts";
 import type { SpokenSentence } from "../../src/ports/voice.ts";
 import type { Library } from "../../src/recipe/library.ts";
 import { review } from "../../src/review/batch-log.ts";
-import { verdictOf } from "../../src/review/verdict.ts";
+import { judgeBatch } from "../../src/review/verdict.ts";
 import { grammarNow } from "../../src/session/listening/listening.ts";
 import { eventsOf, KITCHEN_FORMAT } from "../../src/session/reading/journal-records.ts";
 import { type Direction, readScript } from "../../src/session/rehearsal/rehearsal-script.ts";
@@ -265,12 +266,13 @@ export class SimulatedKitchen {
   }
 
   private judge(state: State, batch: Batch, rows: readonly Row[], now: number): void {
-    const { verdict } = verdictOf(state, batch, now);
-    this.verdicts.push(`${batch.option?.method ?? "no canner"}: ${verdict}`);
-    if (verdict === "as-tested") {
-      const objections = slowObjections(rows, batch.id);
+    for (const lot of batch.lots) {
+      const { verdict } = judgeBatch(state, batch, batchDeviations(state, batch, now, lot), lot);
+      this.verdicts.push(`${batch.option?.method ?? "no canner"}: ${verdict}`);
+      if (verdict !== "as-tested") continue;
+      const objections = slowObjections(rows, batch.id, lot.id);
       must("as tested only with the whole record", objections.length === 0, () => {
-        return `${batch.id}: ${objections.join("; ")}`;
+        return `${lot.id}: ${objections.join("; ")}`;
       });
     }
     jarsAddUp(state, batch, rows, now);

@@ -328,8 +328,11 @@ type Factor = {
   onlyFor?: { methods?: string[]; packs?: string[]; processUnderMinutes?: number };
 };
 
-/** Why a batch's record does not make its process as tested; empty where nothing speaks against. */
-export function slowObjections(allRows: readonly Row[], batch: string): string[] {
+/**
+ * Why the record of a batch, or of one lot of it, does not make its process as tested; empty where
+ * nothing speaks against.
+ */
+export function slowObjections(allRows: readonly Row[], batch: string, lot = batch): string[] {
   const rows = corrected(allRows);
   const begun = rows.find((row) => row.type === "batch-begun" && row.batch === batch);
   if (!begun) return ["it never began"];
@@ -337,7 +340,7 @@ export function slowObjections(allRows: readonly Row[], batch: string): string[]
   const loads = new Set(
     rows
       .filter((row) => row.type === "loaded")
-      .filter((row) => (row.parts as { batch: string }[]).some((part) => part.batch === batch))
+      .filter((row) => (row.parts as { batch: string }[]).some((part) => part.batch === lot))
       .map((row) => row.load as string),
   );
   if (loads.size === 0) objections.push("no jars went into a canner");
