@@ -86,7 +86,7 @@ export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
     whyNot: () => lock.whyNot?.(),
     later: (work) => void setImmediate(work),
     elapsedMs: () => performance.now(),
-    writer: (known) => writerIn(disk, parts.folder, known),
+    writer: (known) => (lock.owns() ? writerIn(disk, parts.folder, known) : undefined),
     onLines: (added) => watched.add(added),
   });
   const { session, damaged } = opened;

@@ -59,7 +59,10 @@ export async function locks(tally) {
     await kitchen.kill();
     must(fs.existsSync(socket), "nothing was left to clear");
     const again = new Kitchen(long);
-    await until(() => again.out !== "" && !fs.existsSync(socket), "the old socket stays");
+    const moved = () => {
+      return fs.existsSync(address) && fs.readFileSync(address, "utf8") !== socket;
+    };
+    await until(() => moved() && !fs.existsSync(socket), "the old socket stays");
     await again.close();
   });
   await openFolders(tally);
