@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { decide } from "../../src/kitchen/decide/decide.ts";
+import { takeBack } from "../../src/kitchen/decide/decide-corrections.ts";
 import { filled } from "../../src/kitchen/jars/lots.ts";
 import { theLibrary } from "../scenarios/play.ts";
 import { at, commandOf, Story, told } from "./story.ts";
@@ -194,5 +195,28 @@ describe("a stage that waits for a word", () => {
     );
     const named = story.says(4, "begin", { named: "redhaven syrup" });
     expect(told(named)).toContain("stage-begun");
+  });
+});
+
+describe("filled jars that went into a canner", () => {
+  it("are not taken back before the loading is", () => {
+    const story = new Story();
+    const batch = story.begins(0, "dilled-green-beans", { variety: "Provider", weightLb: 4 });
+    for (const run of batch.stages) {
+      if (run.spec.kind === "fill") break;
+      story.happened(60, { type: "stage-done", owner: batch.id, stage: run.id });
+    }
+    const [load] = Object.keys(story.state.loads);
+    story.happened(61, { type: "stage-done", owner: load ?? "", stage: "canner" });
+    expect(told(story.says(70, "jars-filled", { count: 8, size: "pint" }))).toContain(
+      "jars-filled",
+    );
+    const filled = story.state.history.findLast(({ type }) => type === "jars-filled");
+    expect(told(story.says(72, "loaded", {}))).toContain("loaded");
+    const present = { state: story.state, now: at(73), library: theLibrary() };
+    const outcome = takeBack(present, filled?.cmd ?? "");
+    expect(outcome.kind === "refused" && outcome.reason).toMatch(
+      /^I can't take back .* came after/,
+    );
   });
 });
