@@ -9,7 +9,7 @@ import { fieldsOf, historyOf } from "./events.ts";
 import { declarationOf } from "./facts/all-facts.ts";
 import { idsOf, namesIn } from "./facts/references.ts";
 import { beginIds, endIds } from "./jars/used-ids.ts";
-import { enterPlace, isAlone, knows } from "./places.ts";
+import { begunIn, enterPlace, isAlone, knows } from "./places.ts";
 import { liveUntil, quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
@@ -31,13 +31,10 @@ function getToKnow(state: State, event: KitchenEvent): void {
   const begun = begins === undefined ? undefined : fieldsOf(event)[begins];
   if (typeof begun === "string") state.knownTo[begun] = [state.place];
   for (const id of namesIn(event, NAMED).flatMap((name) => name.split("/"))) {
-    if (!isBegun(state, id) || knows(state, id)) continue;
+    const begun = begunIn(state).some((all) => Object.hasOwn(all, id));
+    if (!begun || knows(state, id)) continue;
     state.knownTo[id] = [...(state.knownTo[id] ?? [""]), state.place];
   }
-}
-
-function isBegun({ batches, loads, timers, seeds, reminders }: State, id: string): boolean {
-  return [batches, loads, timers, seeds, reminders].some((begun) => Object.hasOwn(begun, id));
 }
 
 /** Applies one event, the time before it and what follows; false where it did not fit. */

@@ -32,12 +32,16 @@ function unsettle(state: State): void {
 export function leaveFor(state: State, parent: string): void {
   const from = state.elsewhere[parent];
   if (from) Object.assign(state, structuredClone(from));
-  const { batches, loads, timers, seeds, reminders } = state;
-  for (const id of [batches, loads, timers, seeds, reminders].flatMap(Object.keys)) {
+  for (const id of begunIn(state).flatMap(Object.keys)) {
     const known = state.knownTo[id] ?? [""];
     if (known.includes(parent)) state.knownTo[id] = [...known, state.place];
   }
   unsettle(state);
+}
+
+/** Everything that a fact began, by its id. */
+export function begunIn({ batches, loads, timers, seeds, reminders }: State): object[] {
+  return [batches, loads, timers, seeds, reminders];
 }
 
 /** Whether nothing but this data folder's own log was ever lived through. */

@@ -122,7 +122,7 @@ export function listed(names: readonly string[], word = "and"): string {
 }
 
 /** As `calledName`, of a batch. */
-export function calledBatch(state: State, batch: Batch): string {
+function calledBatch(state: State, batch: Batch): string {
   const variety = onlyVariety(batch);
   const others = runningBatches(state).filter((one) => one !== batch);
   if (others.length === 0) return batchName(batch);

@@ -182,7 +182,7 @@ export function batchLog(
     stages: stageLogs(state, batch, now, [lot]),
     process: batch.option ? processOf(state, { batch, lot }, loads, now) : null,
     jars: batch.option ? lotCounts(state, batch, lot) : null,
-    jarList: jarRecords(state, { batch, lot }, now, shortOf),
+    jarList: jarRecords(state, { batch, lot }, now, { shortOf, deviations }),
     spoiled: spoiledOf(state, lot),
     opened: openedOf(state, lot),
     ...tastedOf(state, lot),

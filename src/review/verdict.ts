@@ -6,7 +6,7 @@ import { batchDeviations } from "../kitchen/deviations.ts";
 import { brewStages, holds } from "../kitchen/jars/brews.ts";
 import { loadsOf } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot, Jar } from "../kitchen/jars/jar.ts";
-import { isEmptied, type LotOf, liveLots } from "../kitchen/jars/lots.ts";
+import { isEmptied, liveLots } from "../kitchen/jars/lots.ts";
 import { dialDoubt } from "../kitchen/loads/gauge-target.ts";
 import { lowReadings, lowReadingWords } from "../kitchen/loads/low-readings.ts";
 import { runOfRole } from "../kitchen/owners.ts";
@@ -95,7 +95,7 @@ function judgeHeard(load: Load): Judged | undefined {
 }
 
 /** What a damaged journal leaves unsettled about some batches and loads. */
-export function judgeSealed(state: State, ids: readonly string[]): Judged | undefined {
+function judgeSealed(state: State, ids: readonly string[]): Judged | undefined {
   const lines = sealedOver(state, ids);
   if (lines.length === 0) return undefined;
   const denied = lines.some((line) => line.held === false);
@@ -217,15 +217,13 @@ function judgeWithout(batch: Batch): Judged {
   return { verdict: "not-shelf-stable", reasons: [why] };
 }
 
+export type JarJudge = (lot: BatchLot, jar: Jar) => Judged;
+
 /**
  * Judges the jars of a batch one by one: each is as good as the worst of its brew, its filling, its
  * load and itself. A jar that went through no canner is judged as its lot is.
  */
-export function jarJudge(
-  state: State,
-  batch: Batch,
-  deviations: readonly Deviation[],
-): (lot: BatchLot, jar: Jar) => Judged {
+export function jarJudge(state: State, batch: Batch, deviations: readonly Deviation[]): JarJudge {
   const known = new Map<string, Judged>();
   return (lot, jar) => {
     const { load, brew, brewFrom, filledAt, denied } = jar;
@@ -240,11 +238,6 @@ export function jarJudge(
     known.set(key, judged);
     return judged;
   };
-}
-
-/** The verdict on one jar. */
-export function judgeJar(state: State, { batch, lot }: LotOf, jar: Jar, now: number): Judged {
-  return jarJudge(state, batch, batchDeviations(state, batch, now, lot))(lot, jar);
 }
 
 /** The verdict of a batch with its deviations worked out afresh. */

@@ -12,7 +12,7 @@ const NAME = "writer.json";
 /** 36 to the seventh times the words: two folders seldom draw the same. */
 const NAMES = 2 ** 40;
 
-export const drawWriter = (): number => randomInt(NAMES);
+const drawWriter = (): number => randomInt(NAMES);
 
 /**
  * The folder's writer; a new one where it has none, or its file is not the one that was written

@@ -2,7 +2,7 @@
 
 import type { GuideAnswer } from "../kitchen/events.ts";
 import { brewStages } from "../kitchen/jars/brews.ts";
-import { batchOfLot, jarsExpected, lotOf, weightLb } from "../kitchen/jars/lots.ts";
+import { batchOfLot, findLot, jarsExpected, weightLb } from "../kitchen/jars/lots.ts";
 import { isUncompared } from "../kitchen/questions/guide.ts";
 import { batchName, calledLot, lotName, potOf, upper } from "../kitchen/spoken-names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
@@ -22,12 +22,11 @@ export function openingSentence({ state }: Told, id: string): string {
 
 /** A further lot in the pots of a batch. */
 export function addedSentence({ state }: Told, id: string): string {
-  const batch = batchOfLot(state, id);
-  const lot = lotOf(state, id);
-  if (!batch || !lot) return "";
-  const pounds = weightLb(batch);
+  const found = findLot(state, id);
+  if (!found) return "";
+  const pounds = weightLb(found.batch);
   const all = pounds === null ? "" : `: ${countWords(pounds, "pound")} in all`;
-  return `${upper(calledLot(state, { batch, lot }))} with them${all}.`;
+  return `${upper(calledLot(state, found))} with them${all}.`;
 }
 
 /** Another potful of brine or syrup; what to make of it is said as its stage begins. */
@@ -39,9 +38,8 @@ export function newBrewSentence({ state }: Told, id: string): string {
 
 /** One lot of a batch is given up. */
 export function givenUpSentence({ before }: Told, id: string): string {
-  const batch = batchOfLot(before, id);
-  const lot = lotOf(before, id);
-  return batch && lot ? `${upper(lotName({ batch, lot }))} is given up. The rest goes on.` : "";
+  const found = findLot(before, id);
+  return found ? `${upper(lotName(found))} is given up. The rest goes on.` : "";
 }
 
 /** Describes a batch after something about it was changed. */

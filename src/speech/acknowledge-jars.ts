@@ -6,9 +6,9 @@ import {
   allFilled,
   batchOfLot,
   filled,
+  findLot,
   isShared,
   jarsExpected,
-  lotOf,
   ready,
   sum,
 } from "../kitchen/jars/lots.ts";
@@ -39,8 +39,7 @@ export function nextJars(told: Told, loadId: string): string {
 
 export function filledSentence(told: Told, lotId: string, count: number): string {
   const batch = batchOfLot(told.state, lotId);
-  const lot = lotOf(told.state, lotId);
-  if (!batch || !lot) return "";
+  if (!batch) return "";
   const size = batch.jar ? ` ${batch.jar}${count === 1 ? "" : "s"}` : "";
   const full = isShared(batch) ? " A full load." : FULL_LOAD;
   const next = isShared(batch) ? fillByLots(told.state, batch) : "";
@@ -56,9 +55,8 @@ export function loadedSentence(told: Told, fact: FactOf<"loaded">): string {
   const all = sum(fact.parts, (part) => part.jars);
   const jars = all === 1 ? "1 jar" : `${all} jars`;
   const parts = fact.parts.map((part) => {
-    const batch = batchOfLot(told.state, part.batch);
-    const lot = lotOf(told.state, part.batch);
-    const name = batch && lot ? calledLot(told.state, { batch, lot }) : part.batch;
+    const found = findLot(told.state, part.batch);
+    const name = found ? calledLot(told.state, found) : part.batch;
     return `${part.jars} of ${name}`;
   });
   const batches = new Set(fact.parts.flatMap(({ batch }) => batchOfLot(told.state, batch) ?? []));

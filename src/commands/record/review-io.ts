@@ -1,6 +1,6 @@
 /** What the review commands get from the machine, and what they share. */
 import type { Ref } from "../../kitchen/command.ts";
-import { batchOfLot, type LotOf, lotOf, lotsIn } from "../../kitchen/jars/lots.ts";
+import { findLot, type LotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import { lotsOf } from "../../kitchen/meant.ts";
 import { plainId } from "../../kitchen/places.ts";
 import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
@@ -115,9 +115,8 @@ function refsNamed(state: State, said: string, now: number): readonly Ref[] {
 /** All lots of the batch with an id, or the one lot with an id of its own. */
 function withId(state: State, id: string): LotOf[] | undefined {
   if (Object.hasOwn(state.batches, id)) return state.batches[id] && lotsIn(state.batches[id]);
-  const lot = Object.hasOwn(state.lotsOf, id) ? lotOf(state, id) : undefined;
-  const batch = batchOfLot(state, id);
-  if (lot && batch) return [{ batch, lot }];
+  const found = Object.hasOwn(state.lotsOf, id) ? findLot(state, id) : undefined;
+  if (found) return [found];
   // A label that was printed before another folder was taken in has the id as it was given.
   const all = Object.values(state.batches).flatMap((one) => lotsIn(one));
   const given = all.filter((one) => plainId(one.lot.id) === id);

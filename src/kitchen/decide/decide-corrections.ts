@@ -8,7 +8,7 @@ import { declarationOf } from "../facts/all-facts.ts";
 import type { About } from "../facts/fact.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
-import { batchOfLot, type LotOf, lotOf } from "../jars/lots.ts";
+import { batchOfLot, findLot, type LotOf } from "../jars/lots.ts";
 import { isLoad, ownerOf, runOf } from "../owners.ts";
 import { batchName, calledLot, listed } from "../spoken-names.ts";
 import { isOfCanner } from "../stages/kinds.ts";
@@ -112,9 +112,8 @@ function lotsNamed(state: State, events: readonly KitchenEvent[]): LotOf[] {
     return event.type === "lot-added" ? [event.id] : namesIn(event, OF_LOTS);
   });
   return [...new Set(ids)].flatMap((id) => {
-    const batch = batchOfLot(state, id);
-    const lot = lotOf(state, id);
-    return batch && lot && batch.lots.length > 1 ? [{ batch, lot }] : [];
+    const found = findLot(state, id);
+    return found && found.batch.lots.length > 1 ? [found] : [];
   });
 }
 

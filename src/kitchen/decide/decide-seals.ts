@@ -2,7 +2,7 @@
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, DatedFact, Disposition } from "../events.ts";
-import { jarsIn, type LotOf, liveParts, lotOf, tally } from "../jars/lots.ts";
+import { findLot, jarsIn, type LotOf, liveParts, tally } from "../jars/lots.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
@@ -46,10 +46,8 @@ function sealedBefore(deciding: Deciding<OfSeals>): OfLoad[] {
 function partsOf(state: State, loads: Load[]): OfLoad[] {
   return loads.flatMap((load) => {
     return load.parts.flatMap((part): OfLoad[] => {
-      const batch = state.batches[part.batch];
-      const lot = lotOf(state, part.lot);
-      if (!batch || !lot || lot.abandonedAt !== undefined) return [];
-      return [{ load, part, of: { batch, lot } }];
+      const of = findLot(state, part.lot);
+      return of && of.lot.abandonedAt === undefined ? [{ load, part, of }] : [];
     });
   });
 }

@@ -5,7 +5,7 @@
 import { SCUM_WORDS } from "../../recipe/cautions.ts";
 import type { Ref } from "../command.ts";
 import type { Jar } from "../jars/jar.ts";
-import { filled, jarsIn, type LotOf, lotOf, lotsIn } from "../jars/lots.ts";
+import { filled, findLot, jarsIn, type LotOf, lotsIn } from "../jars/lots.ts";
 import { standingOutside, stands } from "../jars/spoil.ts";
 import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { runOfRole } from "../owners.ts";
@@ -25,10 +25,8 @@ function placesOf(state: State): Place[] {
     .flatMap((load) => {
       if (load.unloadedAt === undefined) return [];
       return load.parts.flatMap((part): Place[] => {
-        const batch = state.batches[part.batch];
-        const lot = lotOf(state, part.lot);
-        if (!batch || !lot) return [];
-        return [{ batch, lot, jars: jarsIn(state, load, part).filter(stands), load }];
+        const found = findLot(state, part.lot);
+        return found ? [{ ...found, jars: jarsIn(state, load, part).filter(stands), load }] : [];
       });
     });
   const outside = Object.values(state.batches)

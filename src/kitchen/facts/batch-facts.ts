@@ -3,7 +3,7 @@
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
 import type { BatchLot } from "../jars/jar.ts";
-import { allFilled, batchOfLot, filled, liveLots, lotOf } from "../jars/lots.ts";
+import { allFilled, filled, findLot, liveLots } from "../jars/lots.ts";
 import { checkDone } from "../loads/check-done.ts";
 import { turnOff } from "../loads/heat-off.ts";
 import { activeOwners, isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
@@ -91,9 +91,9 @@ export const BATCH_FACTS = {
     follows: "stages",
     undone: ({ of }) => `giving up a lot${of}`,
     evolve(state, event): boolean {
-      const batch = batchOfLot(state, event.batch);
-      const lot = lotOf(state, event.batch);
-      if (!batch || !lot || lot.abandonedAt !== undefined) return false;
+      const found = findLot(state, event.batch);
+      if (!found || found.lot.abandonedAt !== undefined) return false;
+      const { batch, lot } = found;
       if (liveLots(batch).length < 2) return false;
       lot.abandonedAt = event.t;
       const fill = runOfRole(batch, "filling");
@@ -117,9 +117,10 @@ export const BATCH_FACTS = {
     follows: "stages",
     undone: ({ batch }) => `the change of ${batch}`,
     evolve(state, event): boolean {
-      const batch = batchOfLot(state, event.batch);
-      const lot = lotOf(state, event.batch);
-      if (!batch || !lot || batch.state === "abandoned" || batch.state === "complete") return false;
+      const found = findLot(state, event.batch);
+      if (!found) return false;
+      const { batch, lot } = found;
+      if (batch.state === "abandoned" || batch.state === "complete") return false;
       const { jar, lot: changed, terms, expectedJars } = event;
       if (jar !== batch.jar && filled(batch) > 0) return false;
       Object.assign(batch, { jar, terms });

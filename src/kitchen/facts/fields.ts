@@ -46,7 +46,8 @@ const isName = (name: string) => !(name in {});
 const NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/;
 const name = () => z.string().check(z.regex(NAME), z.refine(isName));
 
-/** Names given by other facts: each refers to the same thing in every fact. */
+// Names given by other facts: each refers to the same thing in every fact.
+
 /** A batch's or a lot's: a batch's first lot has the batch's own. */
 export const batchId = name();
 export const lotId = name();

@@ -14,16 +14,7 @@ import {
 } from "../jars/change-jars.ts";
 import type { BatchLot } from "../jars/jar.ts";
 import { idsFor } from "../jars/jar-ids.ts";
-import {
-  allFilled,
-  batchOfLot,
-  filledOf,
-  jarsIn,
-  type LotOf,
-  lotOf,
-  ready,
-  readyOf,
-} from "../jars/lots.ts";
+import { allFilled, filledOf, findLot, jarsIn, type LotOf, ready, readyOf } from "../jars/lots.ts";
 import { spoil } from "../jars/spoil.ts";
 import { checkDone } from "../loads/check-done.ts";
 import { filledFrom } from "../loads/standing.ts";
@@ -66,8 +57,9 @@ export const JAR_FACTS = {
     quiets: true,
     timed: "told",
     evolve(state, event): boolean {
-      const { batch, lot, fill } = fillingOf(state, event.batch);
-      if (!batch || !lot || !fill) return false;
+      const found = fillingOf(state, event.batch);
+      if (!found) return false;
+      const { batch, lot, fill } = found;
       if (fill.state === "waiting") beginStage(fill, event.t);
       const from = filledFrom(state, batch, fill, event.t);
       const made = newJar(batch, lot, event, from);
@@ -91,8 +83,9 @@ export const JAR_FACTS = {
     fields: { batch: batchId },
     follows: "stages",
     evolve(state, event): boolean {
-      const { batch, lot, fill } = fillingOf(state, event.batch);
-      if (!batch || !lot || !fill) return false;
+      const found = fillingOf(state, event.batch);
+      if (!found) return false;
+      const { batch, lot, fill } = found;
       for (const one of event.batch === batch.id ? batch.lots : [lot]) one.allFilled = true;
       if (allFilled(batch) && !isOver(fill)) finish(fill, event.t);
       return true;
@@ -102,10 +95,9 @@ export const JAR_FACTS = {
     fields: { batch: batchId, count, jars: z.optional(jarNumbers) },
     follows: "stages",
     evolve(state, event): boolean {
-      const batch = batchOfLot(state, event.batch);
-      const lot = lotOf(state, event.batch);
-      if (!batch || !lot) return false;
-      takeReady(lot, { what: "set-aside", at: event.t }, takenBy(state, { batch, lot }, event));
+      const found = findLot(state, event.batch);
+      if (!found) return false;
+      takeReady(found.lot, { what: "set-aside", at: event.t }, takenBy(state, found, event));
       return true;
     },
   }),
@@ -113,13 +105,12 @@ export const JAR_FACTS = {
     fields: { batch: batchId, count, jars: z.optional(jarNumbers) },
     follows: "stages",
     evolve(state, event): boolean {
-      const batch = batchOfLot(state, event.batch);
-      const lot = lotOf(state, event.batch);
-      if (!batch || !lot) return false;
+      const found = findLot(state, event.batch);
+      if (!found) return false;
+      const { batch, lot } = found;
       const gone = { what: "broken", at: event.t } as const;
       const inside = lastPart(state, batch, lot);
-      if (readyOf(lot).length > 0 || !inside)
-        takeReady(lot, gone, takenBy(state, { batch, lot }, event));
+      if (readyOf(lot).length > 0 || !inside) takeReady(lot, gone, takenBy(state, found, event));
       else {
         const jars = jarsIn(state, inside.load, inside.part);
         takeOff(jars, gone, event.count, event.jars);
@@ -176,10 +167,9 @@ export const JAR_FACTS = {
     undoWarns: () => "It would count as food again.",
     undone: ({ of }) => `the spoiled jar${of}`,
     evolve(state, event): boolean {
-      const batch = batchOfLot(state, event.batch);
-      const lot = lotOf(state, event.batch);
-      if (!batch || !lot) return false;
-      spoil(batch, lot, { ...event, at: event.t });
+      const found = findLot(state, event.batch);
+      if (!found) return false;
+      spoil(found, { ...event, at: event.t });
       const load = event.load === null ? undefined : state.loads[event.load];
       if (load) checkDone(state, load, event.t);
       return true;
@@ -236,9 +226,9 @@ export function newJar(
 }
 
 function fillingOf(state: State, id: string) {
-  const batch = batchOfLot(state, id);
-  const fill = batch && runOfRole(batch, "filling");
-  return { batch, lot: lotOf(state, id), fill };
+  const found = findLot(state, id);
+  const fill = found && runOfRole(found.batch, "filling");
+  return fill && { ...found, fill };
 }
 
 /** Jars from a process that was too short go to the refrigerator, the freezer or the bin. */
@@ -288,8 +278,9 @@ type SentAgain = {
 /** Jars emptied and processed once more: their lot fills again, as the tested hot pack. */
 function sendAgain(state: State, load: Load, event: SentAgain): void {
   for (const part of load.parts) {
-    const { batch, lot, fill } = fillingOf(state, part.lot);
-    if (!batch || !lot || !fill || !event.option) continue;
+    const found = fillingOf(state, part.lot);
+    if (!found || !event.option) continue;
+    const { batch, lot, fill } = found;
     if (event.batch !== undefined && event.batch !== lot.id) continue;
     const failed = event.code === "seal-failed";
     const most = event.count ?? Number.POSITIVE_INFINITY;

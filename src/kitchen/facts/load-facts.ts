@@ -5,7 +5,7 @@ import { processTerms } from "../../recipe/recipe-shape.ts";
 import { STILL_HOT_MINUTES } from "../../reckon/trade-numbers.ts";
 import { areReady, putIn } from "../jars/change-jars.ts";
 import { idsFor } from "../jars/jar-ids.ts";
-import { batchOfLot, lotOf, standingSince } from "../jars/lots.ts";
+import { findLot, lotOf, standingSince } from "../jars/lots.ts";
 import { cannerStages } from "../loads/canner-stages.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { raiseTerms } from "../loads/raise-terms.ts";
@@ -122,9 +122,9 @@ export const LOAD_FACTS = {
       load.loadedAt = event.t;
       const newId = idsFor(state);
       for (const part of event.parts) {
-        const batch = batchOfLot(state, part.batch);
-        const lot = lotOf(state, part.batch);
-        if (!batch || !lot) continue;
+        const found = findLot(state, part.batch);
+        if (!found) continue;
+        const { batch, lot } = found;
         const made = newJar(batch, lot, event, event.t);
         const jars = putIn(lot, load.id, { ...part, made, newId });
         const from = standingSince(jars) ?? event.t;

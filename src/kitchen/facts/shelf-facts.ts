@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { leaveStore } from "../jars/change-jars.ts";
 import type { Jar } from "../jars/jar.ts";
-import { batchOfLot, lotOf } from "../jars/lots.ts";
+import { findLot, lotOf } from "../jars/lots.ts";
 import { spoil } from "../jars/spoil.ts";
 import { type State, wallOf } from "../state.ts";
 import { fact } from "./fact.ts";
@@ -61,15 +61,10 @@ export const SHELF_FACTS = {
     undone: ({ of }) => `opening a jar${of}`,
     evolve(state, event): boolean {
       const { count, spoiled, jars, t: at } = event;
-      const batch = batchOfLot(state, event.batch);
-      const lot = lotOf(state, event.batch);
-      if (!batch || !lot) return false;
-      if (spoiled) spoil(batch, lot, { load: null, count, jars: [], sign: "off", at });
-      else {
-        const left = { what: "opened" as const, at };
-        leaveStore(lot, batch.option !== null, { count, left, numbers: jars ?? [] });
-      }
-      return true;
+      if (!spoiled) return leave(state, { ...event, jars: jars ?? [] }, { what: "opened", at });
+      const found = findLot(state, event.batch);
+      if (found) spoil(found, { load: null, count, jars: [], sign: "off", at });
+      return found !== undefined;
     },
   }),
   "jars-given": fact({
@@ -170,9 +165,9 @@ function leave(
   event: { batch: string; count: number; jars: number[] },
   left: Left,
 ): boolean {
-  const batch = batchOfLot(state, event.batch);
-  const lot = lotOf(state, event.batch);
-  if (!batch || !lot) return false;
-  leaveStore(lot, batch.option !== null, { count: event.count, left, numbers: event.jars });
+  const found = findLot(state, event.batch);
+  if (!found) return false;
+  const canned = found.batch.option !== null;
+  leaveStore(found.lot, canned, { count: event.count, left, numbers: event.jars });
   return true;
 }

@@ -7,7 +7,11 @@ import type { BatchLot, Gone, Jar } from "./jar.ts";
 import { isUnaccounted, jarsIn, nextNumber, readyOf } from "./lots.ts";
 
 /** As many of the jars as are meant, the named ones first; marks those that were only guessed. */
-function chosen(jars: readonly Jar[], count: number, numbers: readonly number[] = []): Jar[] {
+export function chosen(
+  jars: readonly Jar[],
+  count: number,
+  numbers: readonly number[] = [],
+): Jar[] {
   const named = jars.filter((jar) => jar.number > 0 && numbers.includes(jar.number));
   const others = jars.filter((jar) => !named.includes(jar));
   const guessed = others.slice(0, Math.max(0, count - named.length));

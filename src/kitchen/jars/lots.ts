@@ -39,6 +39,13 @@ export function lotOf(state: State, id: string): BatchLot | undefined {
   return batchOfLot(state, id)?.lots.find((lot) => lot.id === id);
 }
 
+/** A lot with its batch, by the lot's id. */
+export function findLot(state: State, id: string): LotOf | undefined {
+  const batch = batchOfLot(state, id);
+  const lot = lotOf(state, id);
+  return batch && lot && { batch, lot };
+}
+
 /** The variety of a batch of one lot; null where none was named, or it has several. */
 export function onlyVariety(batch: Batch): string | null {
   const [lot, ...others] = liveLots(batch);

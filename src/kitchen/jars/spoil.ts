@@ -1,9 +1,8 @@
 /** Counts jars as spoiled, whatever they were counted as before. */
 import type { SpoilSign } from "../facts/fields.ts";
-import type { Batch } from "../state.ts";
-import { toldBefore } from "./change-jars.ts";
+import { chosen, toldBefore } from "./change-jars.ts";
 import type { BatchLot, Jar } from "./jar.ts";
-import { isReady, isUnaccounted } from "./lots.ts";
+import { isReady, isUnaccounted, type LotOf } from "./lots.ts";
 
 /** Whether a jar is still kept somewhere, so that it may be found spoiled. */
 export function stands(jar: Jar): boolean {
@@ -28,20 +27,14 @@ type Spoiled = {
  * Jars of a load, or those that went through none. Without a load, those of all its loads come
  * first, the last load in front.
  */
-export function spoil(batch: Batch, lot: BatchLot, { load, count, ...what }: Spoiled): void {
-  const { jars, sign, at } = what;
+export function spoil({ batch, lot }: LotOf, { load, count, jars, sign, at }: Spoiled): void {
   const ids = load === null ? [...batch.loads].reverse() : [load];
   const able = [
     ...ids.flatMap((id) => inOrder(lot.jars.filter((jar) => jar.load === id && stands(jar)))),
     ...(load === null ? outside(lot, batch.option !== null) : []),
   ];
-  const named = able.filter((jar) => jar.number > 0 && jars.includes(jar.number));
-  const others = able.filter((jar) => !named.includes(jar));
   const told = toldBefore(lot.jars, jars, (jar) => jar.gone?.what === "spoiled");
-  const guessed = others.slice(0, Math.max(0, count - named.length - told.length));
-  for (const jar of named.slice(0, count)) delete jar.guessed;
-  if (guessed.length < others.length) for (const jar of guessed) jar.guessed = true;
-  for (const jar of [...named.slice(0, count), ...guessed]) {
+  for (const jar of chosen(able, Math.max(0, count - told.length), jars)) {
     jar.gone = { what: "spoiled", at, sign };
   }
 }

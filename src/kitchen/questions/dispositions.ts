@@ -2,7 +2,7 @@
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../facts/fields.ts";
 import { lotTrouble } from "../jars/canner-room.ts";
-import { liveParts, lotOf, sum, tally } from "../jars/lots.ts";
+import { findLot, liveParts, sum, tally } from "../jars/lots.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
 import { runOfRole } from "../owners.ts";
@@ -70,10 +70,9 @@ function countsWait(state: State, load: Load): boolean {
   const check = runOfRole(load, "seals");
   if (check?.state !== "running") return false;
   return load.parts.some((part) => {
-    const batch = state.batches[part.batch];
-    const lot = lotOf(state, part.lot);
-    if (!batch || !lot || tally(state, load, part).failed > 0) return false;
-    return lotTrouble(state, batch, lot) !== undefined;
+    const found = findLot(state, part.lot);
+    if (!found || tally(state, load, part).failed > 0) return false;
+    return lotTrouble(state, found.batch, found.lot) !== undefined;
   });
 }
 

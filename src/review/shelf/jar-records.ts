@@ -4,7 +4,7 @@ import { batchDeviations } from "../../kitchen/deviations.ts";
 import type { Jar } from "../../kitchen/jars/jar.ts";
 import { shortForms } from "../../kitchen/jars/jar-ids.ts";
 import type { LotOf } from "../../kitchen/jars/lots.ts";
-import { type State, wallOf } from "../../kitchen/state.ts";
+import { type Deviation, type State, wallOf } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
 import { dateOf } from "../dates.ts";
 import { type Judged, jarJudge } from "../verdict.ts";
@@ -36,6 +36,13 @@ export type JarRecord = {
 const USUAL_PLACE = { shelf: "pantry", refrigerate: "refrigerator", freeze: "freezer" } as const;
 const COLD_PLACES: ReadonlySet<string> = new Set(["refrigerator", "freezer"]);
 
+/** What who asks has worked out already. */
+type AtHand = { shortOf?: (jar: Jar) => string; deviations?: readonly Deviation[] };
+
+function deviationsOf(state: State, { batch, lot }: LotOf, now: number): Deviation[] {
+  return batchDeviations(state, batch, now, lot);
+}
+
 /**
  * Every jar of a lot in the order of their numbers, without those that were emptied to be filled
  * again.
@@ -44,11 +51,11 @@ export function jarRecords(
   state: State,
   one: LotOf,
   now: number,
-  shortOf = shortForms(state),
+  { shortOf = shortForms(state), deviations = deviationsOf(state, one, now) }: AtHand = {},
 ): JarRecord[] {
-  const placed = new Map(placedJars(state, one, now).map((each) => [each.jar, each]));
   const { batch, lot } = one;
-  const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));
+  const judge = jarJudge(state, batch, deviations);
+  const placed = new Map(placedJars(state, one, now, judge).map((each) => [each.jar, each]));
   const judgedOf = (jar: Jar) => placed.get(jar)?.judged ?? judge(lot, jar);
   return one.lot.jars
     .filter(({ gone }) => gone?.what !== "again")

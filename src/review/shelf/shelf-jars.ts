@@ -4,10 +4,10 @@
  */
 import { batchDeviations } from "../../kitchen/deviations.ts";
 import type { Jar } from "../../kitchen/jars/jar.ts";
-import { type LotOf, lotOf } from "../../kitchen/jars/lots.ts";
+import { type LotOf, loadJars } from "../../kitchen/jars/lots.ts";
 import type { Batch, Load, State } from "../../kitchen/state.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
-import { type Judged, jarJudge } from "../verdict.ts";
+import { type JarJudge, type Judged, jarJudge } from "../verdict.ts";
 import type { Keep, RuleName } from "./keeping.ts";
 
 /** A jar with where it belongs: thrown out, not put away yet, or kept in some way. */
@@ -80,26 +80,32 @@ function isLowAcid({ recipe }: Batch): boolean {
   return recipe.class === "low-acid";
 }
 
+function jarJudgeOf(state: State, { batch, lot }: LotOf, now: number): JarJudge {
+  return jarJudge(state, batch, batchDeviations(state, batch, now, lot));
+}
+
 /** The jars of a lot by where they belong, those that were opened since among them. */
-export function placedJars(state: State, one: LotOf, now: number): PlacedJar[] {
+export function placedJars(
+  state: State,
+  one: LotOf,
+  now: number,
+  judge = jarJudgeOf(state, one, now),
+): PlacedJar[] {
   const { batch, lot } = one;
   if (batch.state === "abandoned" || lot.abandonedAt !== undefined) return [];
   const { keptAs } = batch.recipe;
-  if (!batch.option) return keptAs === "seed" || keptAs === "dry" ? [] : cold(state, one, now);
-  const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));
+  if (!batch.option) return keptAs === "seed" || keptAs === "dry" ? [] : cold(one, judge);
   return batch.loads.flatMap((id) => {
     const load = state.loads[id];
     return load ? inLoad(state, one, load, judge) : [];
   });
 }
 
-function cold(state: State, one: LotOf, now: number): PlacedJar[] {
-  const { batch, lot } = one;
+function cold({ batch, lot }: LotOf, judge: JarJudge): PlacedJar[] {
   const { keptAs, tested } = batch.recipe;
   const rule: RuleName =
     keptAs === "ferment" && tested ? "ferment" : isLowAcid(batch) ? "low-acid" : "pickle";
   const since = batch.endedAt ?? batch.begunAt;
-  const judge = jarJudge(state, batch, batchDeviations(state, batch, now, lot));
   return lot.jars
     .filter(({ gone }) => gone === undefined)
     .map((jar) => {
@@ -109,19 +115,12 @@ function cold(state: State, one: LotOf, now: number): PlacedJar[] {
     });
 }
 
-function inLoad(
-  state: State,
-  { batch, lot }: LotOf,
-  load: Load,
-  judge: ReturnType<typeof jarJudge>,
-): PlacedJar[] {
+function inLoad(state: State, { batch, lot }: LotOf, load: Load, judge: JarJudge): PlacedJar[] {
   const jars = lot.jars.filter((jar) => jar.load === load.id);
   const since = load.unloadedAt ?? load.openedAt;
   const rule: RuleName = isLowAcid(batch) ? "low-acid" : "cold";
   // Decisions go over the jars of all lots in the load, in their order.
-  const everyone = load.parts.flatMap((part) => {
-    return lotOf(state, part.lot)?.jars.filter((jar) => jar.load === load.id) ?? [];
-  });
+  const everyone = loadJars(state, load);
   const fateOf = (of: readonly Jar[], fates: readonly string[], jar: Jar) => {
     return fates[of.indexOf(jar)] ?? "undecided";
   };
@@ -168,6 +167,7 @@ function ruled(keep: Keep | "discarded", rule: RuleName) {
 export function shelfJars(state: State, one: LotOf, now: number): ShelfJars {
   const found: ShelfJars = { groups: [], waiting: 0, discarded: 0 };
   const groups = new Map<string, PlacedJar[]>();
+  const { batch, lot } = one;
   for (const placed of placedJars(state, one, now)) {
     const { keep, rule, since, why, sealed } = placed;
     if (keep === "waiting") found.waiting += 1;
@@ -177,13 +177,13 @@ export function shelfJars(state: State, one: LotOf, now: number): ShelfJars {
       groups.set(key, [...(groups.get(key) ?? []), placed]);
     }
   }
-  const guessed = one.lot.jars.some((jar) => jar.guessed && !jar.left);
+  const guessed = lot.jars.some((jar) => jar.guessed && !jar.left);
   for (const placed of groups.values()) {
     const [first] = placed;
     if (!first || first.keep === "waiting" || first.keep === "discarded") continue;
     const { keep, rule, since, why, sealed, terms } = first;
     const numbers = placed.map(({ jar }) => jar.number);
-    const known = one.batch.option && !guessed && !numbers.includes(0);
+    const known = batch.option && !guessed && !numbers.includes(0);
     const gone = placed.filter(({ jar }) => jar.left && !jar.guessed);
     const opened = gone.filter(({ jar }) => jar.left?.what === "opened").length;
     const away = gone.length - opened;
