@@ -1,7 +1,8 @@
 /** The alarms as somebody in the kitchen hears them, beside what the log says of them. */
 
 import { readStageDue } from "../../src/kitchen/due-key.ts";
-import { historyOf } from "../../src/kitchen/events.ts";
+import { historyOf, type KitchenEvent } from "../../src/kitchen/events.ts";
+import { replay } from "../../src/kitchen/evolve.ts";
 import { onlyVariety } from "../../src/kitchen/jars/lots.ts";
 import { rulesOf } from "../../src/kitchen/stages/kinds.ts";
 import type { StageRun, State } from "../../src/kitchen/state.ts";
@@ -53,12 +54,21 @@ function ownerRun(state: State, owner: string, stage: string): StageRun | undefi
   return stages?.find(({ id }) => id === stage);
 }
 
+/** How far two logs are one: what was not recorded when a program died is told anew by the next. */
+function inCommon(one: readonly KitchenEvent[], other: readonly KitchenEvent[]): number {
+  const differs = one.findIndex((event, at) => {
+    return event !== other[at] && JSON.stringify(event) !== JSON.stringify(other[at]);
+  });
+  return differs < 0 ? one.length : differs;
+}
+
 export class AlarmsHeard {
   private heard: Alarm[] = [];
   private fresh: Alarm[] = [];
   /** What rang when it was last looked at, and since when. */
   private ringing = new Map<string, number>();
-  private events = 0;
+  /** The log when it was last looked at. */
+  private known: readonly KitchenEvent[] = [];
 
   said(sentence: SpokenSentence, program: number, atMs: number): void {
     const { rank, key, text, guards = false } = sentence;
@@ -72,17 +82,18 @@ export class AlarmsHeard {
   /** What must hold after each line: what rings was said, once; what was answered is not said. */
   check(state: State, program: number, nowMs: number, diskMs: number): void {
     const history = historyOf(state);
-    const from = Math.min(this.events, history.length);
+    const from = inCommon(this.known, history);
     const due = history.slice(from).flatMap((event) => (event.type === "due" ? event.key : []));
+    // An answer that was not recorded died with its program: what it had silenced rings again.
+    const rangOn = from < this.known.length ? replay(history.slice(0, from)).ringing : [];
     const cameDue = new Set(due);
     const earlier = this.heard.length;
     for (const one of this.fresh) {
       // A program that has lost the folder to another one knows only of its own clocks.
       const other = one.program !== program;
-      const rings = other || this.ringing.has(one.key) || cameDue.has(one.key);
-      must("what was answered does not ring", rings || state.ringing.includes(one.key), () => {
-        return one.key;
-      });
+      const rang = other || this.ringing.has(one.key) || cameDue.has(one.key);
+      const rings = rang || rangOn.includes(one.key) || state.ringing.includes(one.key);
+      must("what was answered does not ring", rings, () => one.key);
       if (!other && state.ringing.includes(one.key)) namesAndGuards(state, one);
       const again = this.heard.findIndex((before) => {
         const near = one.atMs >= before.atMs && one.atMs - before.atMs < ONE_BREATH_MS;
@@ -104,6 +115,6 @@ export class AlarmsHeard {
     this.heard = this.heard.filter((one) => state.ringing.includes(one.key));
     const since = state.ringing.map((key) => [key, this.ringing.get(key) ?? nowMs] as const);
     this.ringing = new Map(since);
-    this.events = history.length;
+    this.known = [...history];
   }
 }
