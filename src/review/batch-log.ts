@@ -366,9 +366,9 @@ function processLog(load: Load, now: number): ProcessLog | null {
   };
 }
 
-/** Until when a process that nobody ended is known to have held. */
+/** Until when a process that nobody ended is known to have held: its full time, or so far. */
 function stillKeptUntil({ kept }: StageRun, now: number): number {
-  return (kept && completesAt(kept)) ?? now;
+  return Math.min((kept && completesAt(kept)) ?? now, now);
 }
 
 function loadLog(state: State, load: Load, now: number): LoadLog {
