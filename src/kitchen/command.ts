@@ -140,6 +140,8 @@ export type Evidence = {
   past?: true;
   /** It says that this was some time before: what ended since may be meant. */
   earlier?: true;
+  /** It says that the heat came back: where it never went, as far as anyone told, it may have. */
+  returned?: true;
 };
 
 type Nothing = Record<never, never>;

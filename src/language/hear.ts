@@ -14,7 +14,7 @@ import { begunLots, lotsRead } from "./clauses/lots-read.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
-import { doubtIn, doubtTakenBack, isElsewhere, lossIn } from "./evidence/doubts.ts";
+import { doubtIn, doubtTakenBack, isElsewhere, lossIn, withEvidence } from "./evidence/doubts.ts";
 import { orSpoiled, signIn } from "./evidence/gone-off.ts";
 import { isStopped } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
@@ -105,9 +105,7 @@ function inWords(heard: Heard, text: string): Heard {
   const { evidence, otherwise } = heard;
   return {
     ...heard,
-    commands: heard.commands.map((one): Command => {
-      return one.evidence ? { ...one, evidence: { ...one.evidence, text } } : one;
-    }),
+    commands: heard.commands.map((one) => withEvidence(one, text)),
     ...(evidence ? { evidence: { ...evidence, text } } : {}),
     ...(otherwise ? { otherwise: { ...otherwise, text } } : {}),
   };

@@ -36,8 +36,8 @@ const KINDS: Record<AnswerKind, OpenQuestion["kind"]> = {
 
 function kindOf(question: Asked): OpenQuestion {
   const kind = KINDS[answerKind(question)];
-  if (kind !== "choice") return { kind, guards: true };
   const { choices = [], alsoSaid = choices, right } = question;
+  if (kind !== "choice" && !right) return { kind, guards: true };
   return { kind, guards: true, choices: alsoSaid, ...(right ? { right } : {}) };
 }
 

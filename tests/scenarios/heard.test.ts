@@ -90,6 +90,125 @@ describe("heat that is lost before anybody has told of a boil", () => {
   });
 });
 
+describe("heat that is told to be back where nobody told of its loss", () => {
+  const STILL = "Still boiling, or did it stop?";
+
+  it.each([
+    "it's boiling again and the lids are covered",
+    "it's come back up to a full boil",
+    "back at a hard boil now, lids all under",
+    "the flame's relit and it's rolling again",
+    "boil's back",
+  ])("may have been lost, which is asked: %s", async (words) => {
+    const { batch, asked } = await boiled(`+0:05 ${words}\n+1:00 what now`);
+    expect(asked.filter((text) => text === STILL)).toHaveLength(1);
+    expect(batch.heard).toMatchObject([{ text: words, strength: "suspicion" }]);
+  });
+
+  it("starts the time over where it did stop", async () => {
+    const { batch } = await boiled(
+      "+0:05 boil's back\n+0:00 it stopped\n+0:01 it's boiling again\n+0:10 what now",
+    );
+    expect(codes(batch)).toEqual(expect.arrayContaining(["boil-lost", "process-restarted"]));
+    expect(batch.process).toMatchObject({ achievedMinutes: 10 });
+    expect(batch.heard).toHaveLength(1);
+  });
+
+  it.each(["still boiling hard, lids covered", "it's boiling on the back burner", "it's boiling"])(
+    "was never gone: %s",
+    async (words) => {
+      const { batch } = await boiled(`+0:05 ${words}\n${rest("yes")}`);
+      expect(batch).toMatchObject({ verdict: "as-tested", heard: [] });
+    },
+  );
+
+  it("is only quoted in the end where it may have been told twice", async () => {
+    const soon = await boiled("+0:01 it's boiling again\n+0:14 what now");
+    expect(soon.asked).not.toContain(STILL);
+    expect(soon.asked.join("\n")).toMatch(/I heard "it's boiling again".*throughout/);
+    const arrives = await boiled("+0:05 it's finally boiling\n+0:10 what now");
+    expect(arrives.asked).not.toContain(STILL);
+    expect(arrives.asked.join("\n")).toMatch(/I heard "it's finally boiling".*throughout/);
+  });
+
+  it("is asked about once the jars are out where the end was asked before it", async () => {
+    const words = "it's come back up to a hard boil";
+    const { asked, batch } = await boiled(
+      `+0:16 ${words}\n+0:00 yes\n+0:00 heat's off\n+0:06 the jars are out`,
+    );
+    expect(asked.join("\n")).toContain(`I heard "${words}". Was all well with that`);
+    expect(batch.heard).toMatchObject([{ text: words, strength: "suspicion", answered: null }]);
+  });
+
+  it("is no new doubt after a loss that was told, nor once the heat is off", async () => {
+    const told = await boiled("+0:05 the flame went out\n+0:02 it's boiling again\n+0:05 what now");
+    expect(told.batch.heard).toMatchObject([{ strength: "loss" }]);
+    const off = await boiled(
+      "+0:15 yes\n+0:00 heat's off\n+0:01 boil's back\n+0:05 the jars are out\n+13:00 all sealed",
+    );
+    expect(off.batch).toMatchObject({ verdict: "as-tested", heard: [] });
+  });
+
+  it("raises a doubt anew where it is lost a second time without a word", async () => {
+    const { asked } = await boiled(
+      `+0:05 the flame went out
++0:02 it's boiling again
++0:06 it's boiling again
++0:10 what now`,
+    );
+    expect(asked).toContain(STILL);
+  });
+
+  it("did stop, where that is what was asked", async () => {
+    const { batch } = await boiled(
+      `+0:05 my neighbor says the flame went out
++0:02 it's boiling again
++0:09 what now`,
+    );
+    expect(codes(batch)).toContain("boil-lost");
+    expect(batch.process).toMatchObject({ achievedMinutes: 9, state: "running" });
+  });
+
+  it("is left open by what answers a question about the water", async () => {
+    const { batch, asked } = await boiled(
+      `+0:05 one lid is sticking out a bit
++0:02 it's boiling again
++0:04 covered
++0:05 what now`,
+    );
+    expect(asked).toContain("Lids still covered, or are some out of the water?");
+    // So soon after that it is left to the closing question.
+    expect(asked).not.toContain(STILL);
+    expect(asked.join("\n")).toMatch(/I heard "it's boiling again".*throughout/);
+    expect(codes(batch)).not.toContain("boil-lost");
+    expect(batch.heard).toMatchObject([{ answered: "well" }, { answered: null }]);
+  });
+
+  it("is a doubt about the load that is named, and no other", async () => {
+    const { review } = await play(
+      ["beets", BEANS],
+      `0:00 [cook until process]
++0:00 the beans are boiling and the lids are covered
++0:00 ten pounds
++0:06 the beans are boiling again`,
+      { altitude: "900ft" },
+    );
+    expect(review.batches.map(({ recipe, heard }) => [recipe, heard.length])).toEqual([
+      ["beets", 0],
+      [BEANS, 1],
+    ]);
+  });
+
+  it.each(["it's back up to fifteen pounds", "the pressure is up to fifteen pounds again"])(
+    "is asked about under pressure as well: %s",
+    async (words) => {
+      const UP = "0:00 [cook until process]\n+0:05 fifteen pounds\n";
+      const { asked } = await play("snap-beans", `${UP}+0:08 ${words}`);
+      expect(asked.map(({ text }) => text)).toContain("Still at pressure, or did it drop?");
+    },
+  );
+});
+
 describe("a likely loss", () => {
   const LIKELY = "+0:05 my neighbor says the flame went out\n";
   const STILL = "Still boiling, or did it stop?";

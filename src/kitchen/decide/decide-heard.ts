@@ -5,9 +5,10 @@ import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { runOf, runOfRole } from "../owners.ts";
 import { atStake, OF_PROCESS, processDoubts, stillAtTheTable } from "../questions/heard-doubts.ts";
-import type { Question } from "../questions/questions.ts";
+import { type Question, questions } from "../questions/questions.ts";
 import { isOver } from "../stage-run.ts";
 import type { Batch, Load, State } from "../state.ts";
+import { MINUTE_MS } from "../time.ts";
 import { current, isLost } from "../unbroken-time.ts";
 import {
   type Deciding,
@@ -16,6 +17,7 @@ import {
   type Present,
   refused,
   type Wish,
+  withFacts,
 } from "./decision.ts";
 
 /** Anything longer is a story; the log keeps its beginning. */
@@ -94,6 +96,7 @@ function loadsIn(facts: readonly DatedFact[]): Set<unknown> {
  */
 export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision): Decision {
   const { evidence } = wish.command;
+  if (evidence?.returned) return withReturn(state, evidence, outcome, now);
   // Once it is said which was lost, the words are kept already.
   if (evidence?.strength !== "loss" || outcome.kind === "tell" || wish.chosen) return outcome;
   if (outcome.kind === "leave") return outcome;
@@ -101,7 +104,7 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
   if (outcome.kind === "done") {
     const named = loadsIn(outcome.facts);
     const lost = loads.filter(({ id }) => named.has(id));
-    return { ...outcome, facts: [...outcome.facts, ...heardFacts(lost, evidence, now)] };
+    return withFacts(outcome, heardFacts(lost, evidence, now));
   }
   const doubt: Evidence = { ...evidence, strength: "suspicion" };
   // Told once the jars are out, or the heat is off, it was lost before.
@@ -114,10 +117,39 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
     doubt,
     now,
   );
-  if (facts.length === 0) return outcome;
-  return outcome.kind === "ask"
-    ? { ...outcome, facts }
-    : { kind: "done", facts, refusal: outcome.reason };
+  return withFacts(outcome, facts);
+}
+
+/** Told again so soon after it began, it was most likely only told twice (our choice). */
+const TOLD_TWICE_MS = 2 * MINUTE_MS;
+
+/** Since when its heat holds, as far as anyone told; undefined where it does not. */
+function heldSince(load: Load): number | undefined {
+  const run = runOfRole(load, "treatment");
+  return mayBeLost(load) ? run?.kept?.stretches.at(-1)?.from : undefined;
+}
+
+/** The heat is said to be back where it never went: it may have been lost without a word. */
+function withReturn(state: State, evidence: Evidence, outcome: Decision, t: number): Decision {
+  if (outcome.kind !== "done" && outcome.kind !== "refused") return outcome;
+  const named = outcome.kind === "done" ? loadsIn(outcome.facts) : undefined;
+  const facts = atStake(state, evidence, t).flatMap((load) => {
+    const since = heldSince(load);
+    if (since === undefined || named?.has(load.id) === false) return [];
+    const strength = t - since < TOLD_TWICE_MS ? "trace" : evidence.strength;
+    return heardFacts([load], { ...evidence, strength }, t);
+  });
+  return withFacts(outcome, facts);
+}
+
+/** "Still boiling, or did it stop?" "It's boiling again": it did, when the words were heard. */
+export function stoppedBefore(present: Present, { command }: Wish): DatedFact[] {
+  const { returned, strength } = command.evidence ?? {};
+  const [asked] = questions(present.state);
+  if (!returned || strength !== "suspicion") return [];
+  if (asked?.kind !== "still" || asked.detail === "water") return [];
+  const lost = stillAnswer(present, asked, false);
+  return lost.kind === "done" ? lost.facts : [];
 }
 
 /** Another pot lost its boil: that settles the doubts about these loads. */
@@ -136,9 +168,10 @@ export function stillAnswer(
 ): Decision {
   const load = state.loads[question.about ?? ""];
   if (!load || still === undefined) return refused(question.text);
-  if (still) return done({ type: "heard-settled", load: load.id, held: true, t: now });
-  if (question.detail === "water")
-    return done({ type: "cover", load: load.id, covered: false, t: now });
+  const ofWater = question.detail === "water";
+  const about = ofWater ? { about: "water" as const } : {};
+  if (still) return done({ type: "heard-settled", load: load.id, held: true, ...about, t: now });
+  if (ofWater) return done({ type: "cover", load: load.id, covered: false, t: now });
   const run = runOfRole(load, "treatment");
   const from = run?.kept && current(run.kept)?.from;
   const heardAt = processDoubts(load).find(({ strength }) => strength === "suspicion")?.at ?? now;

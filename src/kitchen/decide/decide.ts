@@ -5,8 +5,10 @@
 
 import type { Library } from "../../recipe/library.ts";
 import type { Intent } from "../command.ts";
+import type { DatedFact } from "../events.ts";
 import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
+import { CarriedOut } from "./carried-out.ts";
 import { decideChange, decideSkip } from "./change-batch.ts";
 import { decidePlan } from "./day-plan.ts";
 import { decideAnswer, decideYesNo } from "./decide-answers.ts";
@@ -29,7 +31,7 @@ import {
 import { decideAdded, decideBrewMade, decideToppedUp, decideWasAway } from "./decide-changes.ts";
 import { decideCorrectTime, decideForget, decideRedo, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
-import { decideUnknown, withLoss } from "./decide-heard.ts";
+import { decideUnknown, stoppedBefore, withLoss } from "./decide-heard.ts";
 import { decideBroken, decideFilled, decideSetAside } from "./decide-jars.ts";
 import {
   decideAcknowledge,
@@ -58,6 +60,7 @@ import {
   type Present,
   refused,
   type Wish,
+  withFacts,
 } from "./decision.ts";
 import { decideGauge } from "./gauge-answers.ts";
 
@@ -170,11 +173,18 @@ export function decide(
   library: Library,
   lastAlarms: readonly string[] = [],
 ): Decision {
-  const present: Present = { state, now, library, lastAlarms };
-  const outcome = withLoss(present, wish, decided({ ...present, wish }));
+  const asked: Present = { state, now, library, lastAlarms };
+  const stopped = stoppedBefore(asked, wish);
+  const present = stopped.length > 0 ? { ...asked, state: stateAfter(state, stopped, now) } : asked;
+  const decision = withLoss(present, wish, decided({ ...present, wish }));
+  const outcome = withFacts(decision, [], stopped);
   if (outcome.kind !== "done") return outcome;
   const beside = confirmedBeside(state, outcome.facts, wish.command.confirms ?? [], now);
-  return { ...outcome, facts: [...outcome.facts, ...beside] };
+  return withFacts(outcome, beside);
+}
+
+function stateAfter(state: State, facts: readonly DatedFact[], now: number): State {
+  return new CarriedOut(state, { cmd: "", w: now }).add(facts).after;
 }
 
 function decided<I extends Intent>(deciding: Deciding<I>): Decision {

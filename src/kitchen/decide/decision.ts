@@ -66,6 +66,19 @@ export function refused(reason: string): Decision {
   return { kind: "refused", reason };
 }
 
+/** An outcome with facts that are written down beside it, whatever else comes of it. */
+export function withFacts(
+  outcome: Decision,
+  after: readonly DatedFact[],
+  before: readonly DatedFact[] = [],
+): Decision {
+  if (after.length + before.length === 0) return outcome;
+  const own = outcome.kind === "done" || outcome.kind === "ask" ? outcome.facts : [];
+  const facts = [...before, ...(own ?? []), ...after];
+  if (outcome.kind === "refused") return { kind: "done", facts, refusal: outcome.reason };
+  return outcome.kind === "done" || outcome.kind === "ask" ? { ...outcome, facts } : done(...facts);
+}
+
 export function askYes(wish: Wish, text: string): Decision {
   return { kind: "ask", text, wish, expects: "yes", choices: [] };
 }

@@ -28,9 +28,14 @@ export const HEARD_FACTS = {
     },
   }),
   "heard-settled": fact({
-    fields: { load: ownerId, held: flag },
+    fields: {
+      load: ownerId,
+      held: flag,
+      /** What was asked about, where it was one of several doubts. */
+      about: z.optional(z.literal("water")),
+    },
     follows: "nothing",
-    evolve(state, { load: id, held, t }): boolean {
+    evolve(state, { load: id, held, about, t }): boolean {
       const load = state.loads[id];
       const batch = state.batches[id];
       if (batch) settleDoubts(batch.heard, t, held);
@@ -38,7 +43,10 @@ export const HEARD_FACTS = {
       // While jars are in, it is about the heat; after that, about what was quoted.
       const inside = load.unloadedAt === undefined;
       const asked = load.heard.filter((one) => one.asked === true);
-      settleDoubts(inside ? processDoubts(load) : asked, t, held);
+      const meant = (inside ? processDoubts(load) : asked).filter((one) => {
+        return about === undefined || one.about === about;
+      });
+      settleDoubts(meant, t, held);
       return true;
     },
   }),

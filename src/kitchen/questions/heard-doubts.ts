@@ -167,22 +167,32 @@ const EITHER: Record<ProcessTerms["method"], Either> = {
 };
 const COVERED: Either = {
   text: "Lids still covered, or are some out of the water?",
-  right: ["still covered", "covered", "all covered", "all under"],
+  right: ["still covered", "covered", "all covered", "all under", "under water"],
   wrong: ["some out of the water", "out of the water", "uncovered", "not covered", "some out"],
+};
+/** What answers a question about the water over the lids besides yes and no. */
+export const COVERED_OR_NOT = {
+  alsoSaid: [...COVERED.right, ...COVERED.wrong],
+  right: COVERED.right,
 };
 
 /** The question that interrupts a process for what may have been a loss, where one does. */
 export function stillQuestion(state: State, load: Load): Question[] {
   const run = runOfRole(load, "treatment");
-  const [first, ...more] = processDoubts(load).filter((one) => one.strength === "suspicion");
-  if (!first || !load.terms || !run?.kept || isOver(run) || !current(run.kept)) return [];
-  const key = `${stillKey(load)}${first.at}`;
-  const asked = state.asked[key] !== undefined;
-  if (!asked && !mayInterrupt(state, load, state.lastW)) return [];
-  const water = [first, ...more].every(({ about }) => about === "water");
-  const { text, right, wrong } = water ? COVERED : EITHER[load.terms.method];
-  const detail = water ? "water" : "boil";
-  return [{ key, kind: "still", text, about: load.id, detail, ...eitherOf(right, wrong) }];
+  const key = ({ at }: HeardDoubt) => `${stillKey(load)}${at}`;
+  const asked = (doubt: HeardDoubt | undefined) => doubt && state.asked[key(doubt)] !== undefined;
+  const suspected = processDoubts(load).filter((one) => one.strength === "suspicion");
+  const ofWater = suspected.find(({ about }) => about === "water");
+  const ofHeat = suspected.find(({ about }) => about !== "water");
+  // What was asked about the water stays asked: its words are no answer about the boil.
+  const doubt = asked(ofWater) ? ofWater : (ofHeat ?? ofWater);
+  if (!doubt || !load.terms || !run?.kept || isOver(run) || !current(run.kept)) return [];
+  if (!asked(doubt) && !mayInterrupt(state, load, state.lastW)) return [];
+  const { text, right, wrong } = doubt === ofWater ? COVERED : EITHER[load.terms.method];
+  const detail = doubt === ofWater ? "water" : "boil";
+  return [
+    { key: key(doubt), kind: "still", text, about: load.id, detail, ...eitherOf(right, wrong) },
+  ];
 }
 
 /** "At 10:42 I heard "it's spitting all over"." before a closing question; empty without doubts. */

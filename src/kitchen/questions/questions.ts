@@ -17,7 +17,13 @@ import { dispositionQuestions } from "./dispositions.ts";
 import { factorQuestions } from "./factor-questions.ts";
 import { gapQuestions } from "./gap-questions.ts";
 import { guideQuestion, isUncompared, rowKey } from "./guide.ts";
-import { heardQuestion, processDoubts, quotedDoubts, stillQuestion } from "./heard-doubts.ts";
+import {
+  COVERED_OR_NOT,
+  heardQuestion,
+  processDoubts,
+  quotedDoubts,
+  stillQuestion,
+} from "./heard-doubts.ts";
 import type { AnswerKind, Question, QuestionKind } from "./question.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 import { isPutOff, mayWait, setUpQuestions, WHERE_IS_THE_KITCHEN } from "./set-up.ts";
@@ -262,12 +268,13 @@ function loadQuestions(state: State, load: Load): Question[] {
     const inches = terms.coverIn === 1 ? "1 inch" : `${terms.coverIn} inches`;
     const text = `Are the lids covered by at least ${inches} of water?`;
     const round = `${kept.stretches.length}.${load.uncoveredTimes}`;
-    list.push({ key: `cover/${about}/${round}`, kind: "cover", text, about });
+    list.push({ key: `cover/${about}/${round}`, kind: "cover", text, about, ...COVERED_OR_NOT });
   }
   load.waterLow.forEach((low, index) => {
     if (low.covered !== undefined || load.unloadedAt !== undefined) return;
     const text = "Are the lids still covered?";
-    list.push({ key: `still-covered/${about}/${index}`, kind: "still-covered", text, about });
+    const key = `still-covered/${about}/${index}`;
+    list.push({ key, kind: "still-covered", text, about, ...COVERED_OR_NOT });
   });
   const ending = ENDING[terms.method];
   if (ending && hasEnded(load, process) && !load.endAnswer) {

@@ -95,6 +95,15 @@ function lostBoil(said: Utterance): Command | undefined {
   return commandOf("no", {});
 }
 
+/** A yes or a no in the words of what was asked: "covered". */
+function plainly(said: Utterance, question: OpenQuestion): Command | undefined {
+  const asks = beginsAsking(said.words.map(({ word }) => word));
+  if (asks || HEDGED_CHOICE.test(textOf(said.words))) return undefined;
+  const chosen = exactChoice(said, question.choices ?? []);
+  if (chosen === undefined) return undefined;
+  return commandOf(chosenMeans(chosen, question).held === "yes" ? "yes" : "no", {});
+}
+
 /** That no test was ever made, where a test is what is asked about. */
 const NEVER = new RegExp(
   "^(no |nope )?(" +
@@ -215,7 +224,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
   const all = textOf(said.words);
   switch (question.kind) {
     case "yes-no":
-      return lostBoil(said);
+      return lostBoil(said) ?? plainly(said, question);
     case "choice": {
       if (beginsAsking(said.words.map(({ word }) => word))) return undefined;
       if (question.key === "new-lids" && OTHER_PARTS.test(all)) return undefined;

@@ -11,7 +11,7 @@ import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { idleness } from "../weighing.ts";
-import { textOf, type Utterance } from "../words.ts";
+import { textOf, type Utterance, utteranceOf } from "../words.ts";
 
 type Subject = Evidence["about"];
 
@@ -253,6 +253,43 @@ export function lossIn({ intent }: Command, said: Utterance): Evidence | undefin
   const about = RAISES[intent];
   const { text } = said;
   return about && { strength: "loss", about, text, intent, ...whenOf(said) };
+}
+
+/** What is said to be there again tells of this part of a process. */
+const COMES_BACK: Partial<Record<Intent, Subject>> = {
+  boiling: "boil",
+  temperature: "boil",
+  pressure: "pressure",
+  "weight-rocking": "pressure",
+  venting: "pressure",
+};
+
+/** That something came back: no pot at the back, nobody who came back, nothing said again. */
+const BACK = new RegExp(
+  "(?<!\\b(say|saying|said|tell|telling|told)( \\w+){0,3} )\\bagain\\b|" +
+    "\\b(relit|relighted|restarted|rekindled|returned)\\b|" +
+    "(?<!\\b(my|our|the|that|this) )(?<!\\bi( (am|have|just|came|come|got|ran|went|was)){0,3} )" +
+    "\\bback\\b(?! (down|burner|ring|pot|pan|stove|left|right|one|door|side|corner|of)\\b)",
+);
+/** As one speaks of what was not there before; of a reading it says nothing. */
+const ARRIVES = /\b(now|finally|at last|reached|hit|(come|came|got) (up )?to|there it (is|goes))\b/;
+const NEVER_GONE = /\b(still|never stopped|all along|whole time|kept|keeps)\b/;
+
+/** The doubt in a report that the heat is back. */
+function returnIn({ intent }: Command, { words, text }: Utterance): Evidence | undefined {
+  const about = COMES_BACK[intent];
+  const all = textOf(words);
+  if (!about || NEVER_GONE.test(all)) return undefined;
+  const told = { about, text, intent, returned: true } as const;
+  if (BACK.test(all)) return { strength: "suspicion", ...told };
+  const read = intent === "pressure" || intent === "temperature";
+  return !read && ARRIVES.test(all) ? { strength: "trace", ...told } : undefined;
+}
+
+/** A command with the doubt that it raises, in the words of its sentence. */
+export function withEvidence(command: Command, text: string): Command {
+  const evidence = command.evidence ?? returnIn(command, utteranceOf(text));
+  return evidence ? { ...command, evidence: { ...evidence, text } } : command;
 }
 
 /** What each sign of a canner tells of. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { COVERED_OR_NOT } from "../../../src/kitchen/questions/heard-doubts.ts";
 import { hear } from "../../../src/language/hear.ts";
 import { kitchenContext } from "../kitchen-context.ts";
 
@@ -21,6 +22,38 @@ describe("a yes to a question that guards safety", () => {
     "the whole time, near enough",
   ])("clears nothing beside other words: %s", (text) => {
     expect(intents(text)).not.toContain("yes");
+  });
+});
+
+describe("a question whether the lids are covered", () => {
+  const COVER = { ...END, key: "cover", ...COVERED_OR_NOT, choices: COVERED_OR_NOT.alsoSaid };
+  const answers = (text: string) => intents(text, kitchenContext({ question: COVER }));
+
+  it.each(["covered", "they are covered", "yes they're covered", "all covered", "all under"])(
+    "is answered in its own words: %s",
+    (text) => expect(answers(text)).toEqual(["yes"]),
+  );
+
+  it.each(["not covered", "some are out", "uncovered", "some of them are out of the water"])(
+    "is denied in them: %s",
+    (text) => expect(answers(text)).toEqual(["no"]),
+  );
+
+  it.each([
+    "I think they're covered",
+    "are they covered",
+    "were they covered",
+    "nearly covered",
+    "covered, mostly",
+    "covered except one",
+    "they should be covered",
+    "I covered the pot",
+    "cover it",
+    "covered in foam",
+    "half of them are covered",
+    "covered a minute ago",
+  ])("is not answered by a piece of them: %s", (text) => {
+    expect(answers(text)).not.toContain("yes");
   });
 });
 

@@ -1,6 +1,7 @@
 /** What a sentence that nothing was done about leaves, for each of its telling words. */
 import { describe, expect, it } from "vitest";
-import { doubtIn } from "../../../src/language/evidence/doubts.ts";
+import { commandOf } from "../../../src/kitchen/command.ts";
+import { doubtIn, withEvidence } from "../../../src/language/evidence/doubts.ts";
 import type { Frame } from "../../../src/language/model/corpus.ts";
 import { utteranceOf } from "../../../src/language/words.ts";
 
@@ -119,5 +120,48 @@ describe("words that fit nothing", () => {
   it("leave none where a question about them was answered", () => {
     expect(doubt("that water there again", "asked", true)).toBeUndefined();
     expect(doubt("nice weather")).toBeUndefined();
+  });
+});
+
+describe("heat that is told to be there", () => {
+  const raised = (intent: "boiling" | "pressure", text: string) =>
+    withEvidence(commandOf(intent, {}), text).evidence?.strength;
+
+  it.each([
+    "it's boiling again",
+    "boiling again, and I said nothing",
+    "the boil came back",
+    "we're back to a boil on the back burner",
+    "relit, and boiling",
+    "restarted it and it boils",
+    "the boil has returned",
+  ])("was gone before, where it came back: %s", (text) => {
+    expect(raised("boiling", text)).toBe("suspicion");
+  });
+
+  it.each(["now it's boiling", "it's finally boiling", "it has reached a boil", "there it goes"])(
+    "leaves a trace, where it arrives: %s",
+    (text) => {
+      expect(raised("boiling", text)).toBe("trace");
+    },
+  );
+
+  it.each([
+    "it's boiling",
+    "it's boiling on the back burner",
+    "the pot at the back is boiling",
+    "I'm back and it's boiling",
+    "I just got back, it's boiling",
+    "I say again, it is boiling",
+    "still boiling on the front ring, back and forth",
+    "it kept boiling, now as before",
+    "it never stopped, boiling now",
+  ])("was always there, where nothing says that it came back: %s", (text) => {
+    expect(raised("boiling", text)).toBeUndefined();
+  });
+
+  it("is a plain reading where a gauge arrives, and a doubt where it comes back", () => {
+    expect(raised("pressure", "now it's fifteen pounds")).toBeUndefined();
+    expect(raised("pressure", "it's back at fifteen pounds")).toBe("suspicion");
   });
 });
