@@ -109,6 +109,44 @@ describe("taking jars out", () => {
   });
 });
 
+describe("heat that is told to be back where nobody told of its loss", () => {
+  const POUNDS = { value: 15, unit: "psi" } as const;
+  const back = (about: "boil" | "pressure") => ({
+    evidence: { strength: "suspicion", about, text: "again", returned: true } as const,
+  });
+
+  /** Beans in boiling water and beets under pressure, each in its time. */
+  function twoCanners() {
+    const story = new Story();
+    const gauge = { kind: "dial", testedSeason: 2027, readsHighPsi: 0 } as const;
+    const holds = { pint: 9 };
+    const canners = [
+      { id: "canner", name: "canner", holds },
+      { id: "other", name: "other canner", holds, gauge },
+    ];
+    story.happened(0, { type: "kitchen-set", canners });
+    const beans = story.loads(60, story.begins(0, "dilled-green-beans"), 8);
+    const beets = story.loads(60, story.begins(0, "beets", { canner: "other" }), 8);
+    story.says(61, "venting");
+    story.passes(72);
+    story.says(72, "pressure", POUNDS);
+    story.says(72, "boiling", { covered: true });
+    return { story, heard: () => [beans.heard.length, beets.heard.length] };
+  }
+
+  it("is a doubt about the loads in boiling water where it is a boil", () => {
+    const { story, heard } = twoCanners();
+    story.says(77, "boiling", {}, back("boil"));
+    expect(heard()).toEqual([1, 0]);
+  });
+
+  it("is a doubt about the loads under pressure where it is a pressure", () => {
+    const { story, heard } = twoCanners();
+    story.says(77, "pressure", POUNDS, back("pressure"));
+    expect(heard()).toEqual([0, 1]);
+  });
+});
+
 describe("a disposition", () => {
   it("is refused where nothing waits for one", () => {
     const { story } = beansInCanner();

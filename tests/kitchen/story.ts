@@ -62,10 +62,11 @@ export class Story {
     minute: number,
     intent: I,
     slots: SlotsOf[I] = {} as SlotsOf[I],
-    more: Omit<Wish, "command"> & Pick<Command, "confirms"> = {},
+    more: Omit<Wish, "command"> & Pick<Command, "confirms" | "evidence"> = {},
   ): Decision {
-    const { confirms = [], ...rest } = more;
-    const command = { ...commandOf(this.state, intent, slots), confirms };
+    const { confirms = [], evidence, ...rest } = more;
+    const beside = { confirms, ...(evidence ? { evidence } : {}) };
+    const command = { ...commandOf(this.state, intent, slots), ...beside };
     const wish: Wish = { command, ...rest };
     const outcome = decide(this.state, wish, at(minute), theLibrary());
     const facts = outcome.kind === "done" ? this.carry(minute, outcome.facts) : [];

@@ -184,21 +184,6 @@ describe("heat that is told to be back where nobody told of its loss", () => {
     expect(batch.heard).toMatchObject([{ answered: "well" }, { answered: null }]);
   });
 
-  it("is a doubt about the load that is named, and no other", async () => {
-    const { review } = await play(
-      ["beets", BEANS],
-      `0:00 [cook until process]
-+0:00 the beans are boiling and the lids are covered
-+0:00 ten pounds
-+0:06 the beans are boiling again`,
-      { altitude: "900ft" },
-    );
-    expect(review.batches.map(({ recipe, heard }) => [recipe, heard.length])).toEqual([
-      ["beets", 0],
-      [BEANS, 1],
-    ]);
-  });
-
   it.each(["it's back up to fifteen pounds", "the pressure is up to fifteen pounds again"])(
     "is asked about under pressure as well: %s",
     async (words) => {

@@ -132,10 +132,10 @@ function heldSince(load: Load): number | undefined {
 /** The heat is said to be back where it never went: it may have been lost without a word. */
 function withReturn(state: State, evidence: Evidence, outcome: Decision, t: number): Decision {
   if (outcome.kind !== "done" && outcome.kind !== "refused") return outcome;
-  const named = outcome.kind === "done" ? loadsIn(outcome.facts) : undefined;
   const facts = atStake(state, evidence, t).flatMap((load) => {
     const since = heldSince(load);
-    if (since === undefined || named?.has(load.id) === false) return [];
+    const ofPressure = load.terms?.method === "pressure";
+    if (since === undefined || ofPressure !== (evidence.about === "pressure")) return [];
     const strength = t - since < TOLD_TWICE_MS ? "trace" : evidence.strength;
     return heardFacts([load], { ...evidence, strength }, t);
   });
