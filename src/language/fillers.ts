@@ -45,12 +45,11 @@ export const FILLERS = [
   thanks|thank goodness|thank heavens|dear|my love|then love|please love|thanks love|now love|
   mum|bother|oh bother|right then|righto|now then|lord|good lord|mercy|mercy me|my goodness|
   goodness me|bless me|dear me|oh dear me|i declare|i tell a lie|gone and|went and|gone ahead
-  and|went ahead and|surely|do you think|would you believe it|would you believe|believe it or
+  and|went ahead and|would you believe it|would you believe|believe it or
   not|sure enough|lo and behold|friend|hon|honey|sweetie|darling|buddy|bud|pal|mate|partner|
   dude|kiddo|my dear|sir|maam|folks|everyone|brine bell|quickly|real quick|will you|would you|i
   am afraid|i see|i can see|darn it|darn|drat|shoot|oh no|oh dear|oh good|oh boy|boy|man|gosh|
-  goodness|great|good|wow|hooray|sorry|and|also|today|again|officially|as well|looks like|it
-  looks like|it looks as though|it looks as if|seems like|it seems like|it seems|i am pleased to
+  goodness|great|good|wow|hooray|sorry|and|also|today|again|officially|as well|i am pleased to
   say|happy to say|happy to report|for the record|let me tell you|i have to say|heads up|
   attention|update|quick update|news flash|fyi|damn|damned|damn it|damn thing|goddamn|god damn|
   goddamn it|god damn it|bloody|bloody hell|blasted|blessed|blinking|blooming|flipping|flaming|
@@ -87,7 +86,8 @@ export const HEDGES = phrasesIn(`
   i think|i think that|i believe|i guess|i would say|i reckon|i am pretty sure|i am fairly sure|
   i am quite sure|i am certain|fairly sure|i am guessing|i figure|i suspect|pretty sure|i am
   sure|as far as i can tell|as far as i can see|from what i can see|apparently|i do believe|
-  looks to me like
+  looks to me like|surely|looks like|it looks like|it looks as though|it looks as if|seems like|
+  it seems like|it seems
 `);
 
 /**

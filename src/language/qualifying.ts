@@ -3,7 +3,7 @@
  * excepted, a way that is only half gone, a joke, a question behind it, hearsay, another day or an
  * order. A report that would clear a doubt or set a value is then asked back.
  */
-import type { Command, Intent } from "../kitchen/command.ts";
+import type { Command, Intent, SlotsOf } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
 import { isOnTheStove } from "./evidence/doubts.ts";
 import { clausesIn } from "./evidence/split.ts";
@@ -26,6 +26,7 @@ const QUALIFIES: readonly RegExp[] = [
   /\b(i|we) would (have )?(say|said|guess|call|bet|thought)\b/,
   /\b((they|it|that|lids?|jars?) look(s|ed)?|looks? (like|as if)|(should|must) (be|have))\b/,
   /\b(pretty|fairly|not|never|nowhere) (sure|certain|near)\b|\bapparently|\b(as|so) far as\b/,
+  /\bsurely\b|\bseems\b/,
   /\b(maybe|perhaps|probably|presumably|possibly|supposedly|allegedly|hopefully|unless)\b/,
   /\bi swear (it|they|that)\b|\b(good as|practically|virtually|all but)\b/,
   /\b(give or take|sort of|kind of|ish|more or less|mostly|nearly|almost|barely|hardly)\b/,
@@ -33,7 +34,8 @@ const QUALIFIES: readonly RegExp[] = [
   /\b(lord willing|fingers crossed|(knock on|touch) wood|iffy|lost count|in this light)\b/,
   /\b(have|did) not (looked|pressed|checked|look|press|check|have (my|the) (glasses|specs))\b/,
   // A part.
-  /\b(except|excepting|save|bar|apart from|other than)\b|\bbut (not|one|two|for|number|the last)\b/,
+  /\b(except|excepting|save|bar|apart from|other than)\b/,
+  /\bbut (for|not|one|this one|two|number|the last)\b/,
   /\bthe ones (i|we|you)\b|\b(half|most|some|part) (of )?(the|them|it)\b|\bon and off\b/,
   /\bin (spurts|fits|dribbles|my head)\b|\bnow and then$|\b(then|till|until) it (quits|stops)\b/,
   // A condition, or what is still to come.
@@ -162,11 +164,17 @@ const MATTERS = new RegExp(
     "(it|that|this|they|them|these|those|one|ones|he|she) (is|was|were|are|did|does|has|have))\\b",
 );
 
-/** Whether a command would clear a doubt or set a value by a report. */
-function isPlain({ intent, confirms }: Command): boolean {
+/** Whether a command would clear a doubt or set a value by a report, or by what is answered. */
+function isPlain({ intent, confirms, slots }: Command, { question }: Context): boolean {
   const { cost, plainly, report } = MEANINGS[intent];
+  if (intent === "answer") return question?.guards === true && settles(slots);
   const told = report === true || intent === "altitude";
   return told && !confirms && (cost === "clearing" || plainly === true);
+}
+
+/** Whether an answer says a measure, or that all is as it should be. */
+function settles({ held, unsure, later, untested, what }: SlotsOf["answer"]): boolean {
+  return !(unsure || later || untested || what) && held !== "no";
 }
 
 const WEIGHED = wordSet("but though although however except only");
@@ -214,7 +222,7 @@ export function isQualified(
   own?: Utterance,
   others: readonly Utterance[] = [],
 ): boolean {
-  if (!isPlain(command)) return false;
+  if (!isPlain(command, context)) return false;
   const timed = "at" in command.slots || !("at" in MEANINGS[command.intent].slots);
   const told = timed ? withoutMoments(whole, context) : undefined;
   const said = told ?? whole;

@@ -45,9 +45,11 @@ function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
 /** Takes food for sound, or sets a count or a measure. */
 function clears({ intent, slots, confirms }: Command): boolean {
   const { cost, plainly, answer } = MEANINGS[intent];
+  const unsure = "unsure" in slots && slots.unsure === true;
+  const no = intent === "no" || unsure || ("held" in slots && slots.held === "no");
   if (confirms?.some(({ held }) => held === "yes")) return true;
-  const no = intent === "no" || ("unsure" in slots && slots.unsure === true);
-  return cost === "clearing" || plainly === true || (answer === true && !no);
+  if (answer === true && no) return false;
+  return cost === "clearing" || plainly === true || answer === true;
 }
 
 describe("a plain report", () => {

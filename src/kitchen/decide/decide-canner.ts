@@ -2,6 +2,7 @@
 import { jellingPoint } from "../../reckon/boiling.ts";
 import { numberWords } from "../../reckon/number-words.ts";
 import { DIAL_OFF_PSI, OFF_PROCESS_HOURS, VENT_MINUTES } from "../../reckon/trade-numbers.ts";
+import { KPA_PER_PSI } from "../../reckon/units.ts";
 import type { DatedFact } from "../events.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
@@ -24,7 +25,6 @@ import {
   refused,
 } from "./decision.ts";
 
-const PSI_PER_KPA = 0.1450377;
 const OFF_HOURS = `${numberWords(OFF_PROCESS_HOURS)} hours`;
 /** What a home canner's gauge can show, psi; more is a slip of the tongue or of the ear. */
 const HIGHEST_PSI = 25;
@@ -121,7 +121,7 @@ export function decidePressure(deciding: Deciding<"pressure">): Decision {
   const { slots } = deciding.wish.command;
   const at = when(deciding);
   if ("outcome" in at) return at.outcome;
-  const psi = slots.unit === "kPa" ? slots.value * PSI_PER_KPA : slots.value;
+  const psi = slots.unit === "kPa" ? slots.value / KPA_PER_PSI : slots.value;
   if (!(psi >= 0 && psi <= HIGHEST_PSI)) {
     return refused(`${slots.value} ${slots.unit} can't be right. What does the gauge show?`);
   }

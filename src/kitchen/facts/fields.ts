@@ -60,7 +60,9 @@ export const seedId = name();
 /** A line of the journal that cannot be relied on. */
 export const sealId = name();
 /** The command that a fact came from; the program's own begin with `~`. */
-export const commandId = z.string().check(z.regex(/^[A-Za-z0-9~][A-Za-z0-9._~-]{0,99}$/));
+export const commandId = z
+  .string()
+  .check(z.regex(/^[A-Za-z0-9~][A-Za-z0-9._~-]{0,99}$/), z.refine(isName));
 /** What came due or was asked: names with slashes between. */
 export const key = z
   .string()

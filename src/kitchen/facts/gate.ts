@@ -63,7 +63,7 @@ function wrongIn(type: FactType, value: object): string {
   if (issue.code === "unrecognized_keys") {
     return `its ${type} has the field ${shown(issue.keys[0])}, which it cannot have`;
   }
-  return `the field ${issue.path.map(String).join(".")} of its ${type} is off`;
+  return `the field ${issue.path.map(String).join(".")} of its ${type} holds what it cannot`;
 }
 
 /** A value from outside, to be shown in a sentence: short, and quoted as in JSON. */

@@ -1,4 +1,5 @@
 /** One line of a probe: `2027-08-14T14:03:11 canner 211.3F`, or less of it. */
+import { KPA_PER_PSI } from "../../reckon/units.ts";
 import { parseIso } from "../time.ts";
 
 export type ProbeReading = {
@@ -21,7 +22,6 @@ const FIGURE = /([+-]?\d{1,4}(?:\.(\d{1,6}))?)\s*(°?[fc]|psi|psig|lb|lbs|kpa)?/
 const LINE = new RegExp(`^${TIME.source}${WHERE.source}${FIGURE.source}$`, "i");
 
 const LONGEST_LINE = 120;
-const PSI_PER_KPA = 0.1450377;
 
 /** What a kitchen sensor can really show; anything else is a fault. */
 const PLAUSIBLE = { temperature: { min: -40, max: 480 }, pressure: { min: -2, max: 30 } };
@@ -39,7 +39,7 @@ export function readProbeLine(line: string, zone: string): ProbeReading | undefi
   const [, time, where, number = "", decimals = "", unitGiven = "f"] = match;
   const unit = unitGiven.toLowerCase().replace("°", "");
   const kind = unit === "f" || unit === "c" ? "temperature" : "pressure";
-  const factor = unit === "kpa" ? PSI_PER_KPA : 1;
+  const factor = unit === "kpa" ? 1 / KPA_PER_PSI : 1;
   const value = unit === "c" ? Number(number) * 1.8 + 32 : Number(number) * factor;
   const step = 10 ** -decimals.length * (unit === "c" ? 1.8 : factor);
   const range = PLAUSIBLE[kind];

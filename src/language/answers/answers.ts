@@ -13,7 +13,7 @@ import { saysAbout } from "../values/about.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
 import { textOf, type Utterance } from "../words.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
-import { isGuess } from "./confirms.ts";
+import { isGuess, withoutGuesses } from "./confirms.ts";
 
 /** Words that stand around a bare answer and add nothing. */
 const AROUND = wordSet(
@@ -99,7 +99,7 @@ function lostBoil(said: Utterance): Command | undefined {
 function plainly(said: Utterance, question: OpenQuestion): Command | undefined {
   const asks = beginsAsking(said.words.map(({ word }) => word));
   if (asks || HEDGED_CHOICE.test(textOf(said.words))) return undefined;
-  const chosen = exactChoice(said, question.choices ?? []);
+  const chosen = exactChoice(said, question);
   if (chosen === undefined) return undefined;
   return commandOf(chosenMeans(chosen, question).held === "yes" ? "yes" : "no", {});
 }
@@ -120,30 +120,59 @@ function neverTested(said: Utterance): boolean {
   return !said.asked && NEVER.test(textOf(said.words));
 }
 
-/** Words that may stand around a measure and leave it exact. */
-const BESIDE_MEASURE = wordSet(
-  "um uh er well so oh okay it is was says reads that the label bottle jug we i have got left",
-  "there exactly of an in each every all jar jars headspace percent inch inches yes strength",
-  "vinegar our my guide book minutes minute centimeters centimeter cm millimeters millimeter mm",
-);
 /** Words that make a measure a guess. */
-const ROUGHLY = /\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish)\b/;
+const ROUGHLY = new RegExp(
+  "\\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish|seems?|looks?|" +
+    "surely|at most|close|hope|should|must|would|more or less|give or take)\\b",
+);
+
+/** What may stand before and behind a measure of a kind, and leave it exact. */
+const MEASURED: Partial<Record<OpenQuestion["kind"], { of: string; unit: string }>> = {
+  percent: {
+    of: "vinegar|label|bottle|jug|strength|acidity|sticker",
+    unit: "percent|per cent",
+  },
+  inches: {
+    of: "headspace|head space|gap|room|jars",
+    unit: "inch|inches|cm|mm|centimeters?|millimeters?",
+  },
+  minutes: { of: "guide|book|time|my guide|my book|our guide", unit: "minutes?" },
+};
+const BEFORE =
+  "(?:(?:um|uh|er|oh|well|so|okay|yes|yeah|now|right|exactly|just|only|actually) )*" +
+  "(?:(?:(?:the |my |our |its )?(?:OF)|it|that|this|there|they|these|i|we) )?" +
+  "(?:(?:label|bottle|jug) )?" +
+  "(?:(?:is|was|are|says|reads|has|have|got|left|made|gives|shows|have got|have left) )*" +
+  "(?:(?:exactly|an|a|at|of|only|just|got) )*";
+const BEHIND =
+  "(?: (?:UNIT))?(?: (?:exactly|strength|acidity|acid|vinegar|stuff|headspace))?" +
+  "(?: (?:on|by|in|from) (?:the |my |our |every |each |all |all the |all of the )?" +
+  "(?:label|bottle|jug|guide|book|jars?|rim))?" +
+  "(?: says| (?:says |reads )?the (?:label|bottle|jug))?" +
+  "(?: it says(?: (?:here|there))?(?: on (?:the|my) (?:label|bottle|jug))?)?$";
 
 /** A measure and nothing else: "five percent", "half an inch"; a rough one is a guess. */
 function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | undefined {
-  const { words } = said;
-  if (said.asked) return undefined;
+  const { words, guessed } = withoutGuesses(said.words);
+  const form = MEASURED[kind];
+  if (!form || said.asked || beginsAsking(words.map(({ word }) => word))) return undefined;
   const all = textOf(words);
+  const rough = guessed || ROUGHLY.test(all);
   const part = kind === "inches" ? partOfInch(all) : undefined;
-  if (part !== undefined) return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(part, 1);
+  if (part !== undefined) return rough ? UNKNOWN_TO_US : answer(part, 1);
+  const before = new RegExp(`^${BEFORE.replace("OF", form.of)}$`);
+  const behind = new RegExp(`^${BEHIND.replace("UNIT", form.unit)}`);
+  const exactly = (list: typeof words) => textOf(list.filter(({ word }) => !ROUGHLY.test(word)));
   for (let from = 0; from < words.length; from += 1) {
-    const beside = (list: typeof words) =>
-      list.every(({ word }) => BESIDE_MEASURE.has(word) || ROUGHLY.test(word));
-    if (!beside(words.slice(0, from))) return undefined;
-    const whole = numbersAt(words, from).find(({ next }) => beside(words.slice(next)));
+    const head = exactly(words.slice(0, from));
+    if (!before.test(head === "" ? "" : `${head} `)) continue;
+    const whole = numbersAt(words, from).find(({ next }) => {
+      const tail = exactly(words.slice(next));
+      return behind.test(tail === "" ? "" : ` ${tail}`);
+    });
     if (whole) {
       const inches = kind === "inches" ? inInches(whole.value, all, metric) : whole.value;
-      return ROUGHLY.test(all) ? UNKNOWN_TO_US : answer(inches, 1);
+      return rough ? UNKNOWN_TO_US : answer(inches, 1);
     }
   }
   if (/^(about|around|roughly|almost|nearly|maybe) an inch$/.test(all)) return UNKNOWN_TO_US;
@@ -156,7 +185,7 @@ const PART_OF_INCH = new RegExp(
   "^(?:(?:um|uh|well|so|oh|it is|there is|that is|i|we|have|left|got|about|around|just|only|" +
     "maybe|exactly|roughly|almost|nearly) )*(?:(an|one|two) (?:inch(?:es)? )?and )?" +
     "(?:(a|and?|one|three|five|seven) )?(half|third|quarter|eighth|sixteenth)s?" +
-    "(?: (?:of )?(?:an? )?inch(?:es)?)?(?: (?:in|of|on) (?:every|each|all|the)(?: jars?)?)?$",
+    "(?: (?:of )?(?:an? )?inch(?:es)?(?: (?:in|of|on) (?:every|each|all)(?: (?:the )?jars?)?)?)?$",
 );
 
 /** "An eighth of an inch", "three quarters", "an inch and a quarter". */
@@ -229,7 +258,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
       if (beginsAsking(said.words.map(({ word }) => word))) return undefined;
       if (question.key === "new-lids" && OTHER_PARTS.test(all)) return undefined;
       if (NOT_KNOWN.test(all) || HEDGED_CHOICE.test(all)) return UNKNOWN_TO_US;
-      const chosen = exactChoice(said, question.choices ?? []);
+      const chosen = exactChoice(said, question);
       return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen, question));
     }
     case "percent":

@@ -89,24 +89,74 @@ function placeOf(said: Utterance, count: number): number | undefined {
   return ordinal.value >= 1 && ordinal.value <= count ? ordinal.value - 1 : undefined;
 }
 
-const BESIDE_CHOICE = wordSet("they them were all that gauge lids jars so");
+/** Words beside a choice that neither count, doubt, wish nor ask. */
+const IDLE_BESIDE = wordSet(
+  "um uh er oh ah hm well so right now okay yes yeah yep aye please actually definitely certainly",
+  "honestly sorry there just love dear honey sir mm damn bloody blasted blessed and also too",
+);
 const DENIES = wordSet("no not never none neither without");
 
-/** The one choice named by its own words, with no other meaningful words beside them. */
-export function exactChoice(said: Utterance, choices: readonly string[]): string | undefined {
-  const denies = said.words.filter(({ word }) => DENIES.has(word));
-  if (said.asked) return undefined;
-  const fits = choices.filter((choice) => {
-    const words = wordsIn(choice);
-    return denies.every(({ word }) => words.includes(word));
-  });
-  const all = core(said).join(" ");
-  const same = fits.find((choice) => core(utteranceOf(choice)).join(" ") === all);
-  if (same !== undefined) return same;
-  const words = core(said).filter((word) => !BESIDE_CHOICE.has(word));
-  const found = words.length > 0 ? namedBy(words, fits, false) : [];
-  return found.length === 1 ? fits[found[0]!] : undefined;
+/** What the question is about, as the subject of its answer; all else is about something else. */
+const SUBJECTS: Readonly<Record<string, string>> = {
+  "new-lids": "lids|caps|tops",
+  "sterile-jars": "jars|empty jars|jars and all",
+  "bottled-juice": "juice|lemon juice|lime juice",
+  "acid-in-every-jar": "acid|lemon juice|lime juice|citric acid",
+  "full-salt": "salt",
+  "sound-ferment": "ferment|crock|kraut",
+  gauge: "gauge|canner|one",
+  cover: "lids|jars",
+  "still-covered": "lids|jars",
+  still: "lids|jars|canner|pot",
+};
+const IT = "it|they|them|these|those|that|this|(?:all|every one|each) of (?:it|them|these|those)";
+const HAS = "is|are|was|were|has a|has the|have|had|stayed|has been|have been|is a|is the";
+const ALL_OF_IT =
+  "all of (?:it|them|these|those)|every (?:last )?one(?: of them)?|each one|the lot|all|both|" +
+  "the whole (?:lot|batch)|today|this (?:time|year|morning)";
+
+/** Whether words say a choice and no more: its own words, said of what was asked. */
+function saysPlainly(all: string, choice: string, key: string): boolean {
+  const nouns = SUBJECTS[key];
+  const named = nouns
+    ? `|(?:(?:all|both) )?(?:of )?(?:the |my |our |these |those )?(?:${nouns})`
+    : "";
+  const after = nouns ? `(?: (?:${nouns}))?` : "";
+  const form =
+    `^(?:(?:${IT}${named}) )?(?:(?:${HAS}) )?(?:(?:all|both|brand|a|the) )*` +
+    `(${choice})(?: ones)?${after}(?: (?:${ALL_OF_IT}))?$`;
+  return new RegExp(form).test(all);
 }
+
+/**
+ * The one choice that an answer to a question that guards safety names. What says that all is as it
+ * should be takes the whole sentence; what says that something is not may stand in one.
+ */
+export function exactChoice(said: Utterance, question: ChoicesAsked): string | undefined {
+  const { choices = [], right, key = "" } = question;
+  if (said.asked) return undefined;
+  const words = said.words.map(({ word }) => word);
+  const denies = words.filter((word) => DENIES.has(word));
+  const fits = choices.filter((choice) => {
+    const own = wordsIn(choice);
+    return denies.every((word) => own.includes(word));
+  });
+  const plain = fits.find((choice) => {
+    const own = wordsIn(choice);
+    const all = words.filter((word) => !IDLE_BESIDE.has(word) || own.includes(word));
+    return saysPlainly(all.join(" "), own.join(" "), key);
+  });
+  if (plain !== undefined) return plain;
+  const wrong = right ? fits.filter((choice) => !right.includes(choice)) : [];
+  const left = core(said).filter((word) => !BESIDE_WRONG.has(word));
+  const found = left.length > 0 ? namedBy(left, wrong, false) : [];
+  return found.length === 1 ? wrong[found[0]!] : undefined;
+}
+
+const BESIDE_WRONG = wordSet("they them were all that lids jars so");
+
+/** A question between choices, with the words of those that say that all is right. */
+type ChoicesAsked = { choices?: readonly string[]; right?: readonly string[]; key?: string };
 
 /**
  * The answer where it picks from the choices: "both", "neither", or the name of the one picked, as

@@ -62,7 +62,10 @@ function runOf(clause: readonly Word[]): Run {
 }
 
 /** The clause itself, without guesses before or after it. */
-function withoutGuesses(words: readonly Word[]): { words: readonly Word[]; guessed: boolean } {
+export function withoutGuesses(words: readonly Word[]): {
+  words: readonly Word[];
+  guessed: boolean;
+} {
   const standsAt = (guess: readonly string[], from: number) =>
     guess.every((word, at) => words[from + at]?.word === word);
   const before = guesses.find((guess) => standsAt(guess, 0));

@@ -1,4 +1,6 @@
 // data table
+import { VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
+
 /**
  * Whole clauses that say whether a critical factor holds. None may be true in a kitchen where it
  * does not: part of what the question asks never confirms it.
@@ -33,7 +35,10 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   juice: "[the|our|my] [lemon|lime|lemon and lime] juice",
   acid: "[the] (acid|lemon juice|lime juice|citric acid|bottled lemon juice)",
   "empty-jars": "[all] [the|our|my] [empty] jars",
-  hot: "(hot|boiling hot|boiling|still boiling|straight off the boil|hot off the boil)",
+  hot: `
+    (hot|boiling hot|piping hot|boiling|still boiling|hot off the boil|
+    [hot|boiling|boiling hot|still boiling] (straight|right) (off|from) the (boil|stove|heat|pot))
+  `,
   cool: "(cold|cool|cooled|lukewarm|warm|raw)",
   food: "(it|it all|they|they all|all of it|everything|the food|all of them)",
   headspace: "[the] (headspace|head space)",
@@ -63,9 +68,10 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
     (below|under|from|off|to|short of) the (rim|top|lip|brim)|at the top|on top|up top|free)
   `,
   every: `
-    (in|into|to|for|on|per|a|with) [every|each|every single|each and every|all of|all] [last]
+    (in|into|to|for|on|with) (every|each|every single|each and every|all of|all) [last]
     (jar|quart|pint|one|the jars|jars|them|of them|the quarts|the pints|the lot|half pint)
-    [of them|of the lot]
+    [of them|of the lot]|
+    (per|a) (jar|quart|pint|half pint)
   `,
   amount: `
     ([a|one|two|three|four|half a|half|a quarter|quarter|one half|2|1] [level|heaped|good|big|of a]
@@ -87,7 +93,7 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
 
 export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
   "vinegar-5-percent": {
-    value: 5,
+    value: VINEGAR_PERCENT,
     yes: [
       "{value} percent",
       `
@@ -322,6 +328,7 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
   "new-lids": {
     yes: [
       "<new> lids",
+      "<new> <fresh>",
       "(<lids>|<they>) (are|is|were) [all] <new> [<fresh>] [<fresh>]",
       "<lids> [all] <new> [<fresh>] [<fresh>]",
       "[all] <new> <lids> [<fresh>|on all of them|on every one|on each] [<fresh>]",

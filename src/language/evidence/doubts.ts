@@ -91,6 +91,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["pressure", /\b(lifted|took|knocked|pulled)( \w+){0,2} weight\b/],
   // A vent that was closed before its time.
   ["pressure", /\b(weight|petcock|vent)( \w+){0,3} (on|closed|shut)( \w+)? (soon|early|before)\b/],
+  ["pressure", /\b(weight|petcock)( \w+){0,2} on( \w+)? (away|once|immediately|first)\b/],
   ["pressure", /\b(closed|shut)( \w+){0,2} (petcock|vent)( \w+)? (soon|early|before)\b/],
   // Jars that were taken out, or heat that was taken off, before the time.
   [
@@ -150,7 +151,8 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
 /** Beside a food: that it is what is being put up, or part of it. */
 const MIXED = new RegExp(
   "\\b(half|mostly|instead|really|not|threw|tossed|using|use up|went in|rid of)\\b|" +
-    "\\bin (it|this|there|these|with)\\b",
+    "\\bin (it|this|there|these|with)\\b|" +
+    "\\b(made|makes|gave|gives|turned|thickened|stretched|sweetened) (it|them|this)\\b",
 );
 
 /** Butter that stands alone is no food of a recipe's name, as apple butter is. */

@@ -99,7 +99,8 @@ function takeLine(archive: Archive, line: Line | undefined): string | undefined 
     return undefined;
   }
   const { recipe, text, sum } = line;
-  if (typeof recipe !== "string" || typeof text !== "string") return "it is neither of both";
+  if (typeof recipe !== "string" || typeof text !== "string")
+    return "it is neither an event nor a recipe";
   if (sum !== sumOf(JSON.stringify([recipe, text]))) return "its checksum is wrong";
   if (!RECIPE_NAME.test(recipe)) return "a recipe's file name is off";
   archive.recipes.push({ name: recipe, text });

@@ -96,7 +96,7 @@ describe("the gate", () => {
       { ...begun.recipe, yield: { produce: "beans", weightLb: Number.NaN } },
     ]) {
       expect(faultOfEvent({ ...begun, recipe })).toMatch(
-        /field recipe.* of its batch-begun is off/,
+        /field recipe.* of its batch-begun holds what it cannot/,
       );
     }
     const more = { ...begun, recipe: { ...begun.recipe, wasCalled: "dilly beans" } };

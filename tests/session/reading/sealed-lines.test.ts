@@ -114,7 +114,7 @@ describe("a line that does not come through the gate", () => {
     const at = placeOf("confirmed");
     const { notices, review: all } = look(diskWith(at, { held: "surely" }));
     expect(notices).toEqual([
-      `line ${at + 2} of ${HOME}/${FILE}: the field held of its confirmed is off`,
+      `line ${at + 2} of ${HOME}/${FILE}: the field held of its confirmed holds what it cannot`,
     ]);
     expect(sealedAlone(all)).toEqual([beans]);
     expect(verdictOf(all, beans).reasons).toMatch(/nobody confirmed|damaged at line/);
