@@ -10,12 +10,14 @@ import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { unhedged, yesAlone } from "./answers/plain-yes.ts";
 import { agreeing, Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
 import type { ClauseFact } from "./clauses/facts-together.ts";
+import { withImplied } from "./clauses/implied.ts";
 import { begunLots, lotsRead } from "./clauses/lots-read.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
 import { doubtIn, doubtTakenBack, isElsewhere, lossIn, withEvidence } from "./evidence/doubts.ts";
 import { orSpoiled, signIn } from "./evidence/gone-off.ts";
+import { isInJars, untakenDoubt } from "./evidence/untaken.ts";
 import { isStopped } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Frame } from "./model/corpus.ts";
@@ -29,7 +31,7 @@ import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts"
 import { finishSlots } from "./values/finish-slots.ts";
 import { type JarsNamed, jarsNamed } from "./values/jar-names.ts";
 import { lotsWhen } from "./values/lots-when.ts";
-import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk, MOST_GUESSED } from "./weighing.ts";
+import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /**
@@ -118,10 +120,7 @@ function plainlyHeard(words: string, context: Context, models: Models): Heard {
   return unused.length > 0 ? { ...heard, unused } : heard;
 }
 
-/** The words of a clause as they stand in its sentence. */
-function asSaid({ text, words }: Utterance): string {
-  return text.slice(words[0]?.start, words.at(-1)?.end);
-}
+const asSaid = ({ text, words }: Utterance) => text.slice(words[0]?.start, words.at(-1)?.end);
 
 function heardIn(words: string, context: Context, models: Models): Read {
   const said = withoutFirstThoughts(words, context);
@@ -135,7 +134,8 @@ function heardIn(words: string, context: Context, models: Models): Read {
   const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
   const heard = own ? recalling(anew, own) : anew;
   const { frame, intents } = heard;
-  const commands = withReading(heard, hearing, said);
+  const sure = heard.reading === "sure";
+  const commands = sure ? withImplied(heard.commands, hearing, said) : heard.commands;
   const lost = commands.map((command): Command => {
     const evidence = lossIn(command, { ...said, text: words });
     return evidence ? { ...command, evidence } : command;
@@ -153,14 +153,19 @@ function heardIn(words: string, context: Context, models: Models): Read {
   if (unsaid) return { ...heard, otherwise: unsaid };
   const number = commands.some(isBareNumber) && context.question === undefined;
   if (number) return { ...heard, otherwise: { strength: "trace", about: "boil", text: words } };
-  const sure = heard.reading === "sure";
-  const evidence = doubtIn(heard.rest ?? said, { frame, intents }, answered, sure);
+  const evidence = doubtIn(heard.rest ?? said, { frame, intents }, answered);
   if (evidence === undefined) {
-    // What is told of the filling is kept, should its commands come to nothing.
-    const told =
-      answered && !said.asked ? doubtIn(said, { frame, intents }, false, true) : undefined;
+    const isNothing = heard.reading === "unknown" || (answered && harmless);
+    // What was an order or a report and cannot be tells of jars only once some are filled.
+    if (!isNothing && answered && !isInJars(context)) return heard;
+    // What is told is kept, should it come to nothing.
+    const told = answered && !said.asked ? doubtIn(said, { frame, intents }, false) : undefined;
     const kept = told?.past === true && !OF_HEAT.has(told.about) && told.foods === undefined;
-    return kept ? { ...heard, otherwise: weakened(told) } : heard;
+    if (kept) return { ...heard, otherwise: weakened(told) };
+    const untaken = untakenDoubt(said, { frame, intents }, context);
+    const raises = commands.some(({ intent }) => MEANINGS[intent].cost === "raising");
+    if ((heard.whole && !raises) || own || !untaken) return heard;
+    return { ...heard, [isNothing ? "evidence" : "otherwise"]: untaken };
   }
   if (answered && settled) {
     return isLikely(evidence) ? { ...heard, otherwise: weakened(evidence) } : heard;
@@ -192,34 +197,14 @@ function doubtBesideAsked({ commands, frame, intents }: Read, said: Utterance, c
   const unsure = commands.some(({ intent, slots }) => intent === "answer" && "unsure" in slots);
   const { question } = context;
   if (!unsure || !question) return undefined;
-  const doubt = doubtIn(said, { frame, intents }, false, true);
+  const doubt = doubtIn(said, { frame, intents }, false);
   if (!doubt) return undefined;
   return isAsked(question, said, OF_HEAT.has(doubt.about)) ? undefined : doubt;
 }
 
-/** "It's down to eight": a fall, and what the gauge reads. */
-function withReading(heard: Read, hearing: Hearing, said: Utterance): readonly Command[] {
-  const { commands } = heard;
-  const fell = commands.some(({ intent }) => intent === "pressure-lost");
-  const read = commands.some(({ intent }) => intent === "pressure");
-  if (heard.reading !== "sure" || !fell || read || FALLEN_BY.test(` ${said.text.toLowerCase()} `))
-    return commands;
-  const reading = hearing.command("pressure", MOST_GUESSED, said);
-  return reading ? [...commands, reading] : commands;
-}
-
-/** Here the number is no reading. */
-const FALLEN_BY = new RegExp(
-  "\\b(" +
-    "below|under|beneath|less than|by|for|from|at least|minutes?|hours?|o'?clock|ago|" +
-    "past|since|quarter|half|gas|fuel|tank" +
-    ")\\b",
-);
-
 /** "One ninety": with nothing asked it may be what a thermometer or a gauge shows. */
-function isBareNumber({ intent, slots }: Command): boolean {
-  return intent === "answer" && "value" in slots && typeof slots.value === "number";
-}
+const isBareNumber = ({ intent, slots }: Command) =>
+  intent === "answer" && "value" in slots && typeof slots.value === "number";
 
 function isHarmless({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "harmless";

@@ -65,6 +65,8 @@ export class Turn {
   private readonly own = new OwnWordsTalk();
   private open: Pending | undefined;
   private openSince = 0;
+  /** The doubt in words that were asked back: kept unless they are confirmed. */
+  private doubted: Evidence | undefined;
   private lastDone: LastDone | undefined;
   /** The command that everything begun in one sentence belongs to: it is taken back as one. */
   private together: string | undefined;
@@ -122,6 +124,7 @@ export class Turn {
       () => steps.length > 1 && this.open !== undefined,
     );
     this.together = undefined;
+    if (heard.reading === "ask" && this.open?.expects === "heard") this.doubted = heard.otherwise;
     const nothing = this.lastDone === before && !this.open;
     const late = nothing && heard.otherwise && this.keep(heard.otherwise, now);
     const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;
@@ -187,8 +190,10 @@ export class Turn {
         this.open = undefined;
         if (resolved.kind === "dropped") {
           talk.say("answer", "All right, nothing changed.");
+          this.keepDoubted(now);
           return false;
         }
+        this.doubted = undefined;
         const outcome = this.decided(resolved.wish, now);
         const taught = this.own.taught(question, outcome, now);
         if (taught.length > 0) log.commit(taught, log.nextId(now, OWN_COMMAND));
@@ -202,7 +207,7 @@ export class Turn {
         talk.refuse(this.open.text);
         return true;
       }
-      if (!survives(this.open)) this.open = undefined;
+      if (!survives(this.open)) this.close(now);
     }
     if (this.sealed && command.intent === "yes") return this.goOnInFreshFile();
     if (this.sealed && command.intent === "no" && questions(this.state).length === 0) {
@@ -211,6 +216,18 @@ export class Turn {
     }
     if (saidAgain(talk, command, text)) return false;
     return this.follow(this.decided({ command }, now), command, now);
+  }
+
+  /** The transient question goes, unanswered. */
+  private close(now: number): void {
+    this.open = undefined;
+    this.keepDoubted(now);
+  }
+
+  private keepDoubted(now: number): void {
+    const { doubted } = this;
+    this.doubted = undefined;
+    if (doubted) this.keep(doubted, now);
   }
 
   /** Keeps words that raise a doubt about jars at stake; undefined where there are none. */
@@ -306,7 +323,7 @@ export class Turn {
     // A damaged file is asked about once the day goes on in another.
     if (!open || (this.sealed && open.kind === "sealed-line")) return;
     if (this.open && comesFirst(this.open, now - this.openSince, open)) return;
-    this.open = undefined;
+    this.close(now);
     const { key, kind, text, lead, short, detail = "" } = open;
     log.commit([{ type: "asked", key, text, t: now }], log.nextId(now, OWN_COMMAND));
     const lesson = short === undefined ? {} : { lesson: { id: `${kind}/${detail}`, short } };

@@ -3,11 +3,9 @@ import { describe, expect, it } from "vitest";
 import type { Command, Intent } from "../../src/kitchen/command.ts";
 import type { OwnWords } from "../../src/kitchen/own-words.ts";
 import type { Context } from "../../src/language/context.ts";
-import { doubtIn } from "../../src/language/evidence/doubts.ts";
 import { hear } from "../../src/language/hear.ts";
 import { meanings } from "../../src/language/intents/all.ts";
 import { learnable, mayBeLearned } from "../../src/language/own-words.ts";
-import { utteranceOf } from "../../src/language/words.ts";
 import { kitchenContext } from "./kitchen-context.ts";
 
 const DAY_MS = 24 * 3_600_000;
@@ -199,11 +197,6 @@ describe("a memory", () => {
   });
 
   it("leaves no doubt of words that only fitted nothing", () => {
-    const intents = [{ name: "done", probability: 0.3 }];
-    const taken = { frame: "said", intents } as const;
-    const doubt = (understood: boolean) => doubtIn(utteranceOf(ODD), taken, false, understood);
-    expect(doubt(false)).toMatchObject({ strength: "trace" });
-    expect(doubt(true)).toBeUndefined();
     const known = hear(ODD, knowing(memory(ODD, "hold")));
     expect(known.memory).toBeDefined();
     expect(known.evidence).toBeUndefined();

@@ -36,8 +36,8 @@ describe("words about what went into the jars", () => {
     const late = await play(BEANS, "0:00 [cook until done]\n+1:00 I pulled the jars too soon");
     expect(onlyBatch(late).verdict).toBe("unfinished");
     expect(codes(onlyBatch(late))).toContain("unheard");
-    const week = await play(BEANS, "0:00 [cook until done]\n+90:00 I pulled the jars too soon");
-    expect(onlyBatch(week).verdict).toBe("as-tested");
+    const weeks = await play(BEANS, "0:00 [cook until done]\n+40d 0:00 I pulled the jars too soon");
+    expect(onlyBatch(weeks).verdict).toBe("as-tested");
   });
 });
 

@@ -101,9 +101,8 @@ function boilsAlready(deciding: Deciding<"boiling">, already: Candidate[], t: nu
   if (load && asked?.kind === "still-covered" && wish.command.slots.covered) {
     return done({ type: "cover", load: load.id, covered: true, t });
   }
-  if (load && asked?.kind === "still" && asked.detail === "boil") {
-    return done({ type: "heard-settled", load: load.id, held: true, t });
-  }
+  // That it boils now does not say that it never stopped.
+  if (load && asked?.kind === "still" && asked.detail === "boil") return refused(asked.text);
   if (load && asked?.kind === "gap") return refused(`${asked.text} Say yes or no.`);
   return refused("I already have it boiling.");
 }

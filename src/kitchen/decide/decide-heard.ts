@@ -64,7 +64,8 @@ function changes(batch: Batch | undefined, food: string, { tables }: Library): b
 /** What is doubted of a batch's food before a canner is lit for it goes with it into its jars. */
 function keptForLater(state: State, evidence: Evidence, library: Library, t: number): Decision {
   const { foods, strength, about } = evidence;
-  if (strength !== "suspicion" || OF_PROCESS.has(about)) return { kind: "tell" };
+  const isSlight = strength === "trace" && (foods !== undefined || about === "food");
+  if (OF_PROCESS.has(about) || isSlight) return { kind: "tell" };
   const batches = stillAtTheTable(state).filter((batch) => {
     return !foods || foods.some((food) => changes(batch, food, library));
   });

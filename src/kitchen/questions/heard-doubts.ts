@@ -24,7 +24,9 @@ const APART_MS = 10 * MINUTE_MS;
 const MOST_INTERRUPTIONS = 2;
 const MOST_QUOTED = 3;
 /** What is remembered about jars that are put away is taken as about them for this long. */
-const ASKED_FOR_MS = 24 * HOUR_MS;
+const ASKED_FOR_MS = 30 * 24 * HOUR_MS;
+/** Loads put away within so long were done together. */
+const TOGETHER_MS = 24 * HOUR_MS;
 
 /** Subjects that concern only the process; lids and acid concern the filling before it too. */
 export const OF_PROCESS: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
@@ -48,9 +50,7 @@ export function atStake(state: State, { about, strength, past }: Evidence, now: 
   const ofFilling = !OF_PROCESS.has(about);
   if (inside.length > 0 || !(ofFilling || past === true)) return inside;
   const out = loads.filter((load) => load.unloadedAt !== undefined);
-  return out.length > 0 || (strength === "trace" && !ofFilling)
-    ? out
-    : Object.values(state.loads).filter((load) => isLately(load, now) && !isLabeled(state, load));
+  return out.length > 0 ? out : lately(state, now).filter((load) => hasGauge(state, load, about));
 }
 
 /** Whether a subject can concern a load at all: what is said of a gauge, only under pressure. */
@@ -58,20 +58,26 @@ function hasGauge(state: State, { batch }: Load, about: Evidence["about"]): bool
   return about !== "gauge" || state.batches[batch]?.option?.method === "pressure";
 }
 
-/** Put away so recently that what is remembered of it may still be told. */
-function isLately({ state, unloadedAt }: Load, now: number): boolean {
-  return state === "complete" && unloadedAt !== undefined && now - unloadedAt <= ASKED_FOR_MS;
+/** The last that were put away, so recently that what is remembered of them may still be told. */
+function lately(state: State, now: number): Load[] {
+  const away = Object.values(state.loads).flatMap((load) => {
+    const { unloadedAt: at } = load;
+    const told = at !== undefined && now - at <= ASKED_FOR_MS && !isLabeled(state, load);
+    return load.state === "complete" && told ? { load, at } : [];
+  });
+  const last = Math.max(...away.map(({ at }) => at));
+  return away.flatMap(({ load, at }) => (last - at <= TOGETHER_MS ? load : []));
 }
 
 function isVenting(load: Load): boolean {
   return (runOfRole(load, "venting")?.kept?.stretches.length ?? 0) > 0;
 }
 
-/** Batches to be canned that no canner is lit for yet: their food is at stake already. */
+/** Batches that no canner is lit for yet, or that want none: their food is at stake already. */
 export function stillAtTheTable(state: State): Batch[] {
   const lit = new Set(activeOwners(state).flatMap((one) => (isLoad(one) ? one.batch : [])));
   return activeOwners(state).flatMap((one) => {
-    const able = !isLoad(one) && one.option && one.loads.length === 0 && !lit.has(one.id);
+    const able = !isLoad(one) && one.loads.length === 0 && !lit.has(one.id);
     return able ? one : [];
   });
 }
@@ -140,13 +146,19 @@ type Either = { text: string; right: string[]; wrong: string[] };
 
 const STOPPED = ["did it stop", "stopped", "it stopped", "it did stop", "stop"];
 const DROPPED = ["did it drop", "dropped", "it dropped", "it did drop", ...STOPPED];
-const STILL = ["still", "it still is", "still going", "it never stopped", "never stopped"];
+const STILL = [
+  ...["still", "it still is", "still going", "still going strong", "it never stopped"],
+  ...["never stopped", "it did not stop", "no it never stopped", "all along"],
+];
 
 const { min, max } = LOW_TEMPERATURE_F;
 const EITHER: Record<ProcessTerms["method"], Either> = {
   "boiling-water": {
     text: "Still boiling, or did it stop?",
-    right: ["still boiling", ...STILL],
+    right: [
+      ...["still boiling", "still boiling hard", "still boiling away", "boiling all along"],
+      ...["still at a boil", "still at a full boil", "still rolling", ...STILL],
+    ],
     wrong: STOPPED,
   },
   steam: {

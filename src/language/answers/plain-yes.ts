@@ -26,7 +26,8 @@ const YES_WORDS = wordSet(
   "has have did do does am the lot last single one whole time entire way through throughout sir",
   "maam honey love dear sugar hon lass ma damn bloody well just i we you bet mm uh huh hm mhm",
   "correct exactly confirmed checked made held stayed kept new brand covered under water",
-  "boiling boil sealed bottled jar jars lid lids a full rolling by means please",
+  "boiling boil sealed bottled jar jars lid lids a full rolling by means please oh mam steady",
+  "stayed never let up way good hard strong vented pressure fell itself alone no problem at",
 );
 /** "Near enough", "some of them": whoever answers so does not know. */
 const NO_YES = new RegExp(
@@ -57,7 +58,8 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   if (!beside && !away && words.every((word) => YES_WORDS.has(word))) return heard;
   const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
   if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
-  return { ...heard, reading: "ask", commands: [], candidates: [yes] };
+  // Asked back, its yes would take what was said beside it for nothing: the words are kept.
+  return { ...heard, reading: "unknown", commands: [], candidates: [], whole: false };
 }
 
 /** "Six, seven, who's counting": one number of several is no answer. */

@@ -7,10 +7,9 @@ import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
 import type { Sign } from "../../kitchen/facts/fields.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
-import { isIntent, MEANINGS } from "../intents/all.ts";
+import { isIntent } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
-import { idleness } from "../weighing.ts";
 import { textOf, type Utterance, utteranceOf } from "../words.ts";
 
 type Subject = Evidence["about"];
@@ -191,20 +190,20 @@ const OUTSIDE = wordSet(
   "homework movie dishes washing plumber lawn",
 );
 
-/** Talk of these alone is about no pot, whatever else it may be about. */
-const OF_PEOPLE = new RegExp(
-  "\\b(phone|telephone|doorbell|door|sister|brother|mother|father|mom|mum|dad|aunt|uncle|cousin|" +
-    "neighbors?|husband|wife|son|daughter|grandma|grandpa|postman|preacher|news|weather)\\b",
-);
+/** Behind these it is what something is like, or where it stood, and not what is told of. */
+const COMPARES = wordSet("like than for was were as since before after until till");
 
-/** "Since breakfast": a time, not a thing on the stove. */
-const TIMELY = wordSet("since before after until till");
+const MEALS = wordSet("supper dinner lunch breakfast");
+/** "Rice vinegar", "the rice cooker": no dish. */
+const OURS = wordSet("vinegar cooker");
 
 /** Whether something on the stove is named that holds nothing at stake. */
 export function isOnTheStove(words: readonly string[]): boolean {
   return words.some((word, at) => {
-    const other = TIMELY.has(words[at - 1] ?? "") || words[at + 1] === "vinegar";
-    return ELSEWHERE.has(word) && !other;
+    const before = words.slice(Math.max(0, at - 3), at);
+    const meal = before.at(-1) === "for" && MEALS.has(word);
+    const other = before.some((one) => COMPARES.has(one)) || OURS.has(words[at + 1] ?? "");
+    return ELSEWHERE.has(word) && (meal || !other);
   });
 }
 
@@ -216,33 +215,24 @@ export function isElsewhere({ words }: Utterance): boolean {
 /** What is over, or was true on another day. */
 const OVER = wordSet(
   "was were had went stopped quit lost came ran fell dropped died turned forgot took pulled shut",
+  "leaked did been boiled spilled steamed halved doubled",
   "lifted opened cooled hurried rushed knocked cut let dunked released bled put sat stood left",
 );
 const UNSURE = /\b(might|may|maybe|not sure|can not remember|do not (know|remember|think))\b/;
 const UNREAL = /\b(what if|if|wish|almost|nearly|would|could have|should)\b/;
-const OTHER_DAY = /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b/;
+const OTHER_DAY =
+  /\b(last|two|three|years?) (year|summer|week|month|season|years|summers|ago)\b(?! is\b)/;
+
+/** Whether it tells of another day than this one. */
+export function isOfAnotherDay({ words }: Utterance): boolean {
+  return OTHER_DAY.test(textOf(words));
+}
 
 /** What is said in these frames is not about now, or is hearsay: it is only kept. */
 const FAINT: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "idle", "asked"]);
 
 /** How likely a meaning has to be for a doubt. */
 const LIKELY = 0.2;
-
-/**
- * What is shorter, or likelier to be nothing for the kitchen, is let go where it is not understood.
- */
-const LEAST_SAID = 3;
-const IDLE = 0.35;
-/** How likely it has to be a report of any kind, not an order or an answer. */
-const REPORTS = 0.2;
-
-/** How likely it is that something is reported. */
-function reportsIn({ intents }: Taken): number {
-  const reports = intents.filter(({ name }) => {
-    return isIntent(name) && MEANINGS[name].report === true && MEANINGS[name].answer !== true;
-  });
-  return reports.reduce((sum, { probability }) => sum + probability, 0);
-}
 
 /** What the model takes a sentence to be. */
 type Taken = {
@@ -317,7 +307,7 @@ const EARLIER = new RegExp(
 );
 
 /** Whether it speaks of the past, and of some time ago. */
-function whenOf(said: Utterance): Pick<Evidence, "past" | "earlier"> {
+export function whenOf(said: Utterance): Pick<Evidence, "past" | "earlier"> {
   if (!isOver(said)) return {};
   return { past: true, ...(EARLIER.test(textOf(said.words)) ? { earlier: true } : {}) };
 }
@@ -331,14 +321,8 @@ function isOver({ words }: Utterance): boolean {
 /**
  * The evidence in a sentence that nothing was done about.
  * @param answered it was a question, and has its answer
- * @param understood what it means is known, if only by a memory
  */
-export function doubtIn(
-  said: Utterance,
-  taken: Taken,
-  answered: boolean,
-  understood = answered,
-): Evidence | undefined {
+export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evidence | undefined {
   const { text } = said;
   const words = said.words.map(({ word }) => word);
   const all = words.join(" ");
@@ -376,9 +360,7 @@ export function doubtIn(
     return { strength: unsure ? "suspicion" : "trace", about, ...told, ...named };
   }
   if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
-  if (words.some((word) => OUTSIDE.has(word)) || OF_PEOPLE.test(all)) return undefined;
-  const unheard = !understood && !faint && words.length >= LEAST_SAID && idleness(taken) < IDLE;
-  return unheard && taken.frame !== "ordered" && reportsIn(taken) >= REPORTS
-    ? { strength: "trace", about: ADDED.test(all) ? "jars" : "boil", ...told }
+  return !answered && !faint && ADDED.test(all)
+    ? { strength: "trace", about: "jars", ...told }
     : undefined;
 }

@@ -1,0 +1,98 @@
+/**
+ * What is told and comes to nothing. Nobody knows what it was about, so it is kept while it may be
+ * about jars at stake: silence about a sentence would say that all was well.
+ */
+import type { Evidence, Intent } from "../../kitchen/command.ts";
+import type { Context } from "../context.ts";
+import { isIntent, MEANINGS } from "../intents/all.ts";
+import type { Frame } from "../model/corpus.ts";
+import type { Likely } from "../model/linear-model.ts";
+import { idleness } from "../weighing.ts";
+import type { Utterance } from "../words.ts";
+import { isElsewhere, isOfAnotherDay, isOnTheStove, whenOf } from "./doubts.ts";
+
+type Subject = Evidence["about"];
+
+/** What is said in these frames tells of nothing that happened here. */
+const NOT_TOLD: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "asked"]);
+
+/** What is shorter, or likelier to be nothing for the kitchen, is let go. Found by trying. */
+const LEAST_SAID = 3;
+const IDLE = 0.6;
+/** Work at the table takes hours, and people talk. */
+const IDLE_AT_THE_TABLE = 0.3;
+/** How likely a meaning has to be to say what is doubted. */
+const LIKELY = 0.25;
+
+/** What a guess at a meaning that did not come about may be about. */
+const ABOUT: Partial<Record<Intent, Subject>> = {
+  "boil-lost": "boil",
+  boiling: "boil",
+  "was-away": "boil",
+  pressure: "pressure",
+  "pressure-lost": "pressure",
+  venting: "pressure",
+  "weight-rocking": "pressure",
+  "water-low": "water",
+  factor: "jars",
+  added: "jars",
+  "topped-up": "jars",
+  "brew-made": "jars",
+  "short-of": "jars",
+  trouble: "jars",
+  "jar-broken": "jars",
+  spoiled: "jars",
+  altitude: "jars",
+};
+
+/** Stages in which what is told is most likely about the heat. */
+const HEATED = /^(vent|process|depressurize)$/;
+const IN_JARS = /^(fill|vent|process|depressurize|cool|seal-check|ferment|cure)$/;
+
+function likelySubject(intents: readonly Likely[]): Subject | undefined {
+  const likely = intents.filter(({ probability }) => probability >= LIKELY);
+  return likely.flatMap(({ name }) => (isIntent(name) ? (ABOUT[name] ?? []) : []))[0];
+}
+
+/** Whether a stage of one of these kinds runs. */
+function runs({ loads = [], running }: Context, kinds: RegExp): boolean {
+  const stages = [...loads, ...running].flatMap((owner) => owner.stages ?? []);
+  return stages.some(({ kind, state }) => state === "running" && kinds.test(kind));
+}
+
+/** Whether food is in jars, or was put into them lately. */
+export function isInJars(context: Context): boolean {
+  return isHeated(context) || runs(context, IN_JARS) || context.running.length === 0;
+}
+
+/** Whether jars are in a canner that may be hot. */
+export function isHeated(context: Context): boolean {
+  return runs(context, HEATED) || context.loads?.some((load) => load.inside) === true;
+}
+
+/** Nothing is said of it: it may be about the heat, or about how the jars were filled. */
+function subjectNow(context: Context): Subject | undefined {
+  if (isHeated(context)) return "boil";
+  return (context.loads ?? []).length > 0 && isInJars(context) ? "jars" : undefined;
+}
+
+/** The doubt in a statement that nothing came of; undefined where it is idle talk or a question. */
+export function untakenDoubt(
+  said: Utterance,
+  { frame, intents }: { frame: Frame; intents: readonly Likely[] },
+  context: Context,
+): Evidence | undefined {
+  if (said.asked || NOT_TOLD.has(frame) || said.words.length < LEAST_SAID) return undefined;
+  if (idleness({ intents }) >= (isInJars(context) ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
+  if (isOnTheStove(said.words.map(({ word }) => word))) return undefined;
+  const [best] = intents;
+  // An order or a question that was not understood tells of nothing either.
+  const told = best && isIntent(best.name) ? MEANINGS[best.name].report || ABOUT[best.name] : true;
+  if (frame === "ordered" && !told) return undefined;
+  const subject = likelySubject(intents);
+  if (!subject && isElsewhere(said)) return undefined;
+  const about = subject ?? subjectNow(context);
+  const over = !isHeated(context) && !isOfAnotherDay(said);
+  const when = over ? ({ past: true } as const) : whenOf(said);
+  return about && { strength: "trace", about, text: said.text, ...when };
+}

@@ -1,0 +1,125 @@
+/** What a cook tells in words that no meaning covers, and where nothing comes of it. */
+import { describe, expect, it } from "vitest";
+import { codes, onlyBatch, play } from "./play.ts";
+
+const BEANS = "dilled-green-beans";
+const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
+const REST = "+0:10 yes\n+0:00 heat's off\n+0:06 the jars are out\n+13:00 all sealed";
+
+async function told(script: string, recipe = BEANS, options = {}) {
+  const played = await play(recipe, script, options);
+  return { batch: onlyBatch(played), asked: played.asked.map(({ text }) => text) };
+}
+
+describe("what nobody understood while jars are in the canner", () => {
+  it.each([
+    "dropped off for half a minute there but she's going again",
+    "it only makes small bubbles from the bottom, like for tea",
+    "looks more like a hot bath than a boil",
+    "somebody set the pot to warm",
+    "three of them are lying on their side half out of the water",
+  ])("is kept, and quoted at the end: %s", async (words) => {
+    const { batch, asked } = await told(`${BOIL}+0:05 ${words}\n+0:11 what now`);
+    expect(batch.heard).toMatchObject([{ text: words }]);
+    expect(asked.join("\n")).toContain(`I heard "${words}"`);
+  });
+
+  it.each([
+    "hot in here today",
+    "the dog wants out",
+    "it smells wonderful in here",
+    "could you hand me the tongs",
+    "the potatoes for supper are simmering",
+    "is the water supposed to look like that",
+  ])("is let go where it is talk: %s", async (words) => {
+    const { batch } = await told(`${BOIL}+0:05 ${words}\n${REST}`);
+    expect(batch).toMatchObject({ verdict: "as-tested", heard: [] });
+  });
+
+  it("is kept where it was asked back and not confirmed", async () => {
+    const words = "put the weight on right off, I never bother letting it blow";
+    const VENTING = "0:00 [cook until vent]\n+0:01 it's venting\n+0:03 ";
+    const denied = await told(`${VENTING}${words}\n+0:01 no`, "snap-beans");
+    expect(denied.batch.heard).toMatchObject([{ text: words, strength: "trace" }]);
+    const left = await told(`${VENTING}${words}\n+0:01 what now`, "snap-beans");
+    expect(left.batch.heard).toMatchObject([{ text: words }]);
+  });
+
+  it("is kept where its act cannot be, once jars are filled", async () => {
+    const words = "halved the vinegar, doubled the water, less bite that way";
+    const { batch } = await told(`0:00 [cook until cool]\n+1:00 ${words}`);
+    expect(batch.heard).toMatchObject([{ text: words }]);
+  });
+});
+
+describe("what is told once the jars are put away", () => {
+  it.each([
+    "my vinegar was only 4 percent, I checked",
+    "those lids were last year's",
+    "the beans sat out all afternoon before I canned them",
+    "I never did time it, I was watching the game",
+  ])("leaves them unfinished until it is settled: %s", async (words) => {
+    const { batch } = await told(`0:00 [cook until done]\n+2d 0:00 ${words}\n+0:01 what now`);
+    expect(batch.verdict).toBe("unfinished");
+    expect(codes(batch)).toContain("unheard");
+  });
+
+  it("is about the last that were put away, and no others", async () => {
+    const script = `0:00 [cook until done]
++3d 0:00 start the bread and butter pickles
++0:00 [cook until done]
++1d 0:00 those lids were last year's`;
+    const { review } = await play(BEANS, script);
+    expect(review.batches.map(({ heard }) => heard.length)).toEqual([0, 1]);
+  });
+});
+
+describe("a doubt whether it stopped", () => {
+  const DOUBT = `${BOIL}+0:03 fuse went again\n`;
+
+  it("is not settled by a boil that is there now", async () => {
+    const { batch, asked } = await told(
+      `${DOUBT}+0:03 it's boiling and the lids are covered\n+0:10 what now`,
+    );
+    expect(batch.heard).toMatchObject([{ strength: "suspicion", answered: null }]);
+    expect(asked.at(-1)).toContain('I heard "fuse went again"');
+  });
+
+  it.each(["still boiling", "it's still boiling hard", "it never stopped", "still rolling"])(
+    "is settled where it is said that it never did: %s",
+    async (answer) => {
+      const { batch } = await told(`${DOUBT}+0:01 ${answer}\n${REST}`);
+      expect(batch).toMatchObject({ verdict: "as-tested", process: { restarts: 0 } });
+    },
+  );
+});
+
+describe("the question at the end", () => {
+  it.each(["of course it was, well, until the end", "sure, only I was out in the garden for it"])(
+    "is not answered by a yes with more in it, which is kept: %s",
+    async (answer) => {
+      const { batch, asked } = await told(`${BOIL}+0:15 ${answer}\n+0:01 what now`);
+      expect(asked.join("\n")).not.toContain("Is that right?");
+      expect(batch.heard).toMatchObject([{ text: answer, answered: null }]);
+    },
+  );
+
+  it.each(["yes ma'am, full boil the whole way and covered", "oh yes, never let up"])(
+    "is answered by a yes that says the same again: %s",
+    async (answer) => {
+      const { batch } = await told(
+        `${BOIL}+0:15 ${answer}\n+0:00 heat's off\n+0:06 the jars are out\n+13:00 all sealed`,
+      );
+      expect(batch).toMatchObject({ verdict: "as-tested", heard: [] });
+    },
+  );
+});
+
+it("an overpressure plug that blew stops the time of the process", async () => {
+  const { batch } = await told(
+    "0:00 [cook until process]\n+0:00 13 pounds\n+0:08 the plug blew out, steam everywhere",
+    "snap-beans",
+    { altitude: "4200ft", gauge: "dial" },
+  );
+  expect(codes(batch)).toContain("pressure-lost");
+});
