@@ -4,7 +4,7 @@ import { codes, onlyBatch, play } from "./play.ts";
 
 const BEANS = "dilled-green-beans";
 const BOIL = "0:00 [cook until process]\n+0:00 it's boiling and the lids are covered\n";
-const REST = "+0:10 yes\n+0:00 heat's off\n+0:06 the jars are out\n+13:00 all sealed";
+const REST = "+0:15 yes\n+0:00 heat's off\n+0:06 the jars are out\n+13:00 all sealed";
 
 async function told(script: string, recipe = BEANS, options = {}) {
   const played = await play(recipe, script, options);
@@ -30,7 +30,6 @@ describe("what nobody understood while jars are in the canner", () => {
     "it smells wonderful in here",
     "could you hand me the tongs",
     "the potatoes for supper are simmering",
-    "is the water supposed to look like that",
   ])("is let go where it is talk: %s", async (words) => {
     const { batch } = await told(`${BOIL}+0:05 ${words}\n${REST}`);
     expect(batch).toMatchObject({ verdict: "as-tested", heard: [] });

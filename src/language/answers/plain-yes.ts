@@ -27,7 +27,7 @@ const YES_WORDS = wordSet(
   "maam honey love dear sugar hon lass ma damn bloody well just i we you bet mm uh huh hm mhm",
   "correct exactly confirmed checked made held stayed kept new brand covered under water",
   "boiling boil sealed bottled jar jars lid lids a full rolling by means please oh mam steady",
-  "stayed never let up way good hard strong vented pressure fell itself alone no problem at",
+  "stayed boiled way good hard strong vented pressure fell itself alone at and",
 );
 /** "Near enough", "some of them": whoever answers so does not know. */
 const NO_YES = new RegExp(
@@ -45,8 +45,16 @@ const NO_YES = new RegExp(
 export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question }: Context): H {
   const counted = oneOfSeveral(heard, said);
   if (counted) return { ...heard, reading: "ask", commands: [], candidates: [counted] };
+  if (!question?.guards) return heard;
+  const [likely] = heard.candidates;
+  if (heard.reading === "ask" && likely?.intent === "yes" && question.kind === "yes-no") {
+    const plain = saysYes(said);
+    const commands = plain ? [likely] : [];
+    // Asked back, its yes would take what was said beside it for nothing: the words are kept.
+    return { ...heard, reading: plain ? "sure" : "unknown", commands, candidates: commands };
+  }
   const yes = heard.commands.find(({ intent }) => intent === "yes");
-  if (heard.reading !== "sure" || !yes || !question?.guards) return heard;
+  if (heard.reading !== "sure" || !yes) return heard;
   const others = heard.commands.flatMap(({ intent }, at) => {
     return intent === "yes" ? [] : (heard.clauses?.[at]?.words.map(({ start }) => start) ?? []);
   });
@@ -58,8 +66,19 @@ export function yesAlone<H extends Plain>(heard: H, said: Utterance, { question 
   if (!beside && !away && words.every((word) => YES_WORDS.has(word))) return heard;
   const unsure = heard.commands.length === 1 && NO_YES.test(all) && unsureAnswer(said, question);
   if (unsure) return { ...heard, commands: [unsure], candidates: [unsure] };
-  // Asked back, its yes would take what was said beside it for nothing: the words are kept.
   return { ...heard, reading: "unknown", commands: [], candidates: [], whole: false };
+}
+
+/** What says once more that it held. */
+const HELD_ON = /\b(it )?never (let up|stopped|dropped|wavered|quit)\b|\bnever touched it\b/g;
+const BEGINS_YES = /^(oh |well |um |uh )*(yes|yeah|yep|yup|aye|sure|of course|indeed|certainly)\b/;
+
+/** A yes, and what was asked said again. */
+function saysYes({ words, asked }: Utterance): boolean {
+  const all = textOf(words);
+  if (asked || !BEGINS_YES.test(all) || NO_YES.test(all)) return false;
+  const left = all.replaceAll(HELD_ON, " ").split(" ");
+  return left.every((word) => word === "" || YES_WORDS.has(word));
 }
 
 /** "Six, seven, who's counting": one number of several is no answer. */
