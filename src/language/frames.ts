@@ -134,6 +134,8 @@ export function isStopped(
   const frame = clause ? clauseFrame(clause, said) : stoppingFrame(said);
   if (frame === undefined) return false;
   if (intent === "factor" && confirms?.some(({ held }) => held === "no")) return false;
+  // Its wording covers whoever says it: "as the recipe says".
+  if (intent === "factor" && whole && frame === "reported") return false;
   // Whoever has moved is still there.
   if (intent === "altitude" && frame === "past" && MOVED.test(said.text)) return false;
   return !(frame === "denied" && whole);

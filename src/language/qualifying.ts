@@ -223,6 +223,8 @@ export function isQualified(
   others: readonly Utterance[] = [],
 ): boolean {
   if (!isPlain(command, context)) return false;
+  // "Not off at all": how far a dial is off is read from end to end.
+  if (!own && "readsHighPsi" in command.slots) return false;
   const timed = "at" in command.slots || !("at" in MEANINGS[command.intent].slots);
   const told = timed ? withoutMoments(whole, context) : undefined;
   const said = told ?? whole;

@@ -113,6 +113,8 @@ export function understand(words: string, context: Context): Command {
 
 /** The same of an utterance in which what was corrected is put right already. */
 export function understandUtterance(said: Utterance, context: Context): Command {
+  const asked = answeringAsked(said, context);
+  if (asked) return asked;
   const plain = understoodWords(said, context);
   if (plain.intent === "yes" && plain.confidence < CERTAIN && context.question) {
     return commandOf("answer", { value: UNSURE, unsure: true });
@@ -133,6 +135,18 @@ function saysNothing(words: readonly Word[], said: Utterance, context: Context):
 const YES = new Set(["yes", "yeah", "yep", "yup", "okay", "sure"]);
 const NO = new Set(["no", "nope", "nah"]);
 
+/** What answers the open question about a factor, and says nothing else. */
+function answeringAsked(said: Utterance, { factors, question }: Context): Command | undefined {
+  const open = question?.key;
+  if (said.asked || said.cut || !factors?.some(({ id }) => id === open)) return undefined;
+  const { confirms, rest } = partedFrom(said.words, factors, open);
+  const alone = aloneWith(confirms, rest);
+  const [first] = alone ?? [];
+  if (!first || alone?.some(({ factor, held }) => factor !== open || held === "no"))
+    return undefined;
+  return commandOf("factor", { ...first }, { confirms: alone ?? [] });
+}
+
 /** A report with clauses about critical factors beside it, or such clauses alone. */
 function withConfirms(said: Utterance, context: Context): Command | undefined {
   if (said.asked || said.cut || !context.factors) return undefined;
@@ -143,10 +157,14 @@ function withConfirms(said: Utterance, context: Context): Command | undefined {
   if (first) return commandOf("factor", { ...first }, { confirms: alone ?? [] });
   const command = understoodWords({ ...said, words: [...rest] }, context);
   const certain = MEANINGS[command.intent].report && command.confidence >= CERTAIN;
+  // "Five percent, then I watered it": what was changed after takes from what it was.
+  if (CHANGES.has(command.intent)) return undefined;
   return certain && !isCount(command, rest)
     ? { ...command, confirms: agreed(confirms) }
     : undefined;
 }
+
+const CHANGES: ReadonlySet<Intent> = new Set(["topped-up", "added", "instead"]);
 
 const FILLED = new Set(["filled", "full", "packed", "done", "finished", "ready"]);
 

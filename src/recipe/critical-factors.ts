@@ -114,7 +114,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     ask: "The ferment: sound, or with slime, mold below the surface or a bad smell?",
     answer: {
       type: "choice",
-      right: ["sound", "no slime"],
+      right: ["sound"],
       wrong: ["slime", "slimy", "mold", "moldy", "a bad smell", "smells bad"],
     },
     otherwise: "Throw it out.",

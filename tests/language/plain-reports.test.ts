@@ -49,6 +49,7 @@ function clears({ intent, slots, confirms }: Command): boolean {
   const no = intent === "no" || unsure || ("held" in slots && slots.held === "no");
   if (confirms?.some(({ held }) => held === "yes")) return true;
   if (answer === true && no) return false;
+  if (intent === "factor" && "held" in slots && slots.held !== "yes") return false;
   return cost === "clearing" || plainly === true || answer === true;
 }
 

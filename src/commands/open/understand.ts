@@ -63,7 +63,8 @@ const ANSWERED_BY: Readonly<Record<string, OpenQuestion["kind"]>> = {
 
 /** The question that a critical factor is asked by. */
 function factorQuestion({ id, answer }: CriticalFactor): OpenQuestion {
-  const choices = answer?.type === "choice" ? { choices: [...answer.right, ...answer.wrong] } : {};
+  const { right = [], wrong = [] } = answer?.type === "choice" ? answer : {};
+  const choices = right.length > 0 ? { choices: [...right, ...wrong], right } : {};
   return { kind: answer?.type ?? "yes-no", key: id, guards: true, ...choices };
 }
 

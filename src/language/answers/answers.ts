@@ -61,29 +61,50 @@ function chosenMeans(choice: string, { right, choices }: OpenQuestion): AnswerMe
 }
 
 /** "A pound and a half high", "it reads true": how many pounds a dial reads high. */
-const DIAL =
-  "(?:(?:um|uh|well|oh|okay|yes) )*(?:(?:it|the dial|the gauge|dial|that)(?: reads| is)* )?";
-const TRUE = new RegExp(`^${DIAL}(?:true|right|spot on|dead on)$`);
+const DIAL = "(?:it|the dial|the gauge|dial|gauge|she)";
+const READS = "(?:reads|read|is|is reading|tests|tested|checks out|tested out|came out)";
+const EXACTLY = "(?:(?:dead|spot|bang|exactly|perfectly|quite|absolutely) )?";
+const TRUE =
+  `(?:${DIAL} )?(?:${READS} )?(?:(?:${EXACTLY}(?:true|accurate)|(?:spot|dead|bang) on)|` +
+  "right on(?: the (?:money|nose|dot|button))?|on the (?:money|nose|button))" +
+  `|(?:${DIAL} )?reads ${EXACTLY}(?:right|correct(?:ly)?|perfect(?:ly)?)` +
+  `|${DIAL} (?:is|tested) ${EXACTLY}(?:right|correct|exact)`;
+const NOT_OFF =
+  `(?:${DIAL} is )?not (?:off|high) (?:at all|by (?:any|anything|one pound|a pound))` +
+  `|(?:${DIAL} )?does not read high(?: at all)?|(?:${DIAL} )?not off any`;
+const ZERO = "(?:zero|none|nil|no(?= pounds?))(?: pounds?)?(?: (?:high|off))?(?: at all)?";
+const NOTHING_OFF = new RegExp(
+  `^(?:(?:no|${ZERO}) (?:${TRUE})|not (?:even )?a pound|${ZERO}|${TRUE}|${NOT_OFF})$`,
+);
 const OFF = new RegExp(
-  `^${DIAL}(?:(half) a|(a|one|two|three|four|five|\\d+(?:\\.\\d+)?)( and a half)?) pounds?` +
+  `^(?:${DIAL}(?: reads| is)* |that is )?(?:off by )?` +
+    "(?:(half) an?|a (half)|(an?|one|two|three|four|five|\\d+(?:\\.\\d+)?)( and a half)?) pounds?" +
     "( and a half)?(?: too)?( high| low| off)?$",
 );
 const POUNDS: Record<string, number> = { a: 1, one: 1, two: 2, three: 3, four: 4, five: 5 };
+const BESIDE_DIAL = wordSet("um uh er oh well okay yes aye love dear honey sir now so please");
 
 /** No dial is off by more. */
 const MOST_OFF_PSI = 10;
 
 function poundsOff(said: Utterance): number | undefined {
   if (said.asked) return undefined;
-  const all = textOf(said.words);
-  if (TRUE.test(all)) return 0;
+  const all = textOf(said.words.filter(({ word }) => !BESIDE_DIAL.has(word)));
+  if (NOTHING_OFF.test(all)) return 0;
   const found = OFF.exec(all);
   if (!found) return undefined;
-  const [, half, whole = "", more, andHalf, way] = found;
-  const pounds = half ? 0.5 : (POUNDS[whole] ?? Number(whole)) + (more || andHalf ? 0.5 : 0);
+  const [, half, other, whole = "", more, andHalf, way] = found;
+  const over = more || andHalf ? 0.5 : 0;
+  const pounds = half || other ? 0.5 : (POUNDS[whole] ?? Number(whole)) + over;
   // "Fourteen pounds" is what the gauge shows, not how far it is off.
   if (way === undefined && pounds > MOST_OFF_PSI) return undefined;
   return way === " low" ? -pounds : pounds;
+}
+
+/** "It's at zero" is what a gauge shows; "zero, I think" is a guess. */
+function isBareDial({ words }: Utterance): boolean {
+  const all = textOf(words);
+  return !ROUGHLY.test(all) && !/\b(at|there|say)\b/.test(all);
 }
 
 /**
@@ -123,7 +144,8 @@ function neverTested(said: Utterance): boolean {
 /** Words that make a measure a guess. */
 const ROUGHLY = new RegExp(
   "\\b(about|around|maybe|probably|roughly|almost|nearly|think|guess|or so|ish|seems?|looks?|" +
-    "surely|at most|close|hope|should|must|would|more or less|give or take)\\b",
+    "surely|at most|at least|close|hope|should|must|would|more or less|give or take|" +
+    "eyeball\\w*|by eye|finger|thumb)\\b",
 );
 
 /** What may stand before and behind a measure of a kind, and leave it exact. */
@@ -294,7 +316,7 @@ export function answerTo(said: Utterance, question: OpenQuestion): Command | und
   if (off !== undefined) return answer(off, 1, { readsHighPsi: off });
   // When the question is which jars did not seal, "none" means that all sealed.
   if (question.kind === "jars" && noneAtAll(said)) return answer("none", 1, { all: true });
-  const number = bareNumber(said);
+  const number = question.kind === "gauge-off" && !isBareDial(said) ? undefined : bareNumber(said);
   if (number !== undefined && !hasFeet(said)) {
     if (question.kind !== "altitude") return answer(number, 1);
     const feet = question.metric ? Math.round(number * FT_PER_M) : number;

@@ -92,8 +92,10 @@ function placeOf(said: Utterance, count: number): number | undefined {
 /** Words beside a choice that neither count, doubt, wish nor ask. */
 const IDLE_BESIDE = wordSet(
   "um uh er oh ah hm well so right now okay yes yeah yep aye please actually definitely certainly",
-  "honestly sorry there just love dear honey sir mm damn bloody blasted blessed and also too",
+  "honestly sorry there just love dear honey sir mm damn bloody blasted blessed",
 );
+/** These join something to the choice, unless they stand at an end. */
+const JOINS = wordSet("and also too");
 const DENIES = wordSet("no not never none neither without");
 
 /** What the question is about, as the subject of its answer; all else is about something else. */
@@ -113,7 +115,13 @@ const IT = "it|they|them|these|those|that|this|(?:all|every one|each) of (?:it|t
 const HAS = "is|are|was|were|has a|has the|have|had|stayed|has been|have been|is a|is the";
 const ALL_OF_IT =
   "all of (?:it|them|these|those)|every (?:last )?one(?: of them)?|each one|the lot|all|both|" +
-  "the whole (?:lot|batch)|today|this (?:time|year|morning)";
+  "the whole (?:lot|batch)|this time";
+/** "That's all" ends a list. */
+const BUT_THAT = IT.replace("|that|this", "");
+/** "All in all" sums up. */
+const OF_ALL = ALL_OF_IT.replace("|all|both", "");
+/** "Bottled the lot" tells of jars. */
+const OF_JUICE = "all of it|every (?:last )?one|this time";
 
 /** Whether words say a choice and no more: its own words, said of what was asked. */
 function saysPlainly(all: string, choice: string, key: string): boolean {
@@ -122,9 +130,12 @@ function saysPlainly(all: string, choice: string, key: string): boolean {
     ? `|(?:(?:all|both) )?(?:of )?(?:the |my |our |these |those )?(?:${nouns})`
     : "";
   const after = nouns ? `(?: (?:${nouns}))?` : "";
+  const [it, of] = /^all\b/.test(choice) ? [BUT_THAT, OF_ALL] : [IT, ALL_OF_IT];
+  const whole = key === "bottled-juice" ? OF_JUICE : of;
+  const ones = key === "hot-pack-hot" ? "" : "(?: ones)?";
   const form =
-    `^(?:(?:${IT}${named}) )?(?:(?:${HAS}) )?(?:(?:all|both|brand|a|the) )*` +
-    `(${choice})(?: ones)?${after}(?: (?:${ALL_OF_IT}))?$`;
+    `^(?:(?:${it}${named}) )?(?:(?:${HAS}) )?(?:(?:all|both|brand|a|the) )*` +
+    `(${choice})${ones}${after}(?: (?:${whole}))?$`;
   return new RegExp(form).test(all);
 }
 
@@ -143,11 +154,18 @@ export function exactChoice(said: Utterance, question: ChoicesAsked): string | u
   });
   const plain = fits.find((choice) => {
     const own = wordsIn(choice);
-    const all = words.filter((word) => !IDLE_BESIDE.has(word) || own.includes(word));
+    const all = words.filter((word, at) => {
+      const idle = IDLE_BESIDE.has(word) && !(word === "right" && words[at - 1] === "all");
+      const atEnd = JOINS.has(word) && (at === 0 || at === words.length - 1);
+      return !(idle || atEnd) || own.includes(word);
+    });
     return saysPlainly(all.join(" "), own.join(" "), key);
   });
   if (plain !== undefined) return plain;
-  const wrong = right ? fits.filter((choice) => !right.includes(choice)) : [];
+  const wrong = (right ? fits : []).filter((choice) => {
+    const denied = wordsIn(choice).filter((word) => DENIES.has(word));
+    return !right?.includes(choice) && denied.every((word) => denies.includes(word));
+  });
   const left = core(said).filter((word) => !BESIDE_WRONG.has(word));
   const found = left.length > 0 ? namedBy(left, wrong, false) : [];
   return found.length === 1 ? wrong[found[0]!] : undefined;

@@ -13,8 +13,9 @@ import { type Utterance, utteranceOf, type Word } from "../words.ts";
 import { FACTOR_FILLERS, FACTOR_LISTS, FACTOR_WORDINGS, GUESSES } from "./factor-wordings.ts";
 
 type Held = "yes" | "no";
-/** `beside`: it stands only beside another fact of the filling. */
-type Wording = { held: Held; phrase: Phrase; value?: number; beside?: true };
+/** Where a wording stands only: beside another fact of the filling, or in answer to a question. */
+type Place = "beside" | "asked";
+type Wording = { held: Held; phrase: Phrase; value?: number; only?: Place };
 
 /** A recipe's own factors come with the words that confirm them. */
 type AskedFactor = NonNullable<Context["factors"]>[number];
@@ -32,13 +33,14 @@ function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
       .words.map(({ word }) => word)
       .join(" "),
   );
-  const { value, yes, no, beside = [] } = common ?? { value: undefined, yes: own, no: [] };
+  const { value, yes, no, beside = [], asked = [] } = common ?? { yes: own, no: [] };
   const key = `${id} ${yes.join("|")}`;
   const before = known.get(key);
   if (before) return before;
   const made = [
     ...yes.map((one) => ["yes", one, {}] as const),
-    ...beside.map((one) => ["yes", one, { beside: true }] as const),
+    ...beside.map((one) => ["yes", one, { only: "beside" }] as const),
+    ...asked.map((one) => ["yes", one, { only: "asked" }] as const),
     ...no.map((one) => ["no", one, {}] as const),
   ]
     .filter(([, source]) => source !== "")
@@ -89,11 +91,15 @@ function heldBy({ held, value }: Wording, match: Match): Omit<Confirm, "factor">
 /** Wordings of a factor, denials first: "not new lids" contains the wording of a yes. */
 type Candidates = { id: string; wordings: readonly Wording[] };
 
+/** `filling`: another clause tells of it; `open`: the factor whose question waits. */
+type Told = { filling?: boolean; open?: string | undefined };
+
 /** The factors with those of their wordings that could stand in these words. */
-function candidatesIn(run: Run, factors: readonly AskedFactor[], filling = false): Candidates[] {
+function candidatesIn(run: Run, factors: readonly AskedFactor[], told: Told): Candidates[] {
   return factors.flatMap((factor) => {
-    const all = wordingsOf(factor).filter(({ phrase, beside }) => {
-      return (filling || !beside) && phrase.lastStart(run) >= 0;
+    const all = wordingsOf(factor).filter(({ phrase, only }) => {
+      const stands = !only || (only === "beside" ? told.filling : told.open === factor.id);
+      return stands && phrase.lastStart(run) >= 0;
     });
     return all.length > 0 ? [{ id: factor.id, wordings: all.toReversed() }] : [];
   });
@@ -133,7 +139,7 @@ export function confirmInClause(
   filling = false,
 ): Confirm | undefined {
   if (clause.asked || said.words.some(({ word }) => EXCEPTING.has(word))) return undefined;
-  return confirmIn(clause.words, candidatesIn(runOf(clause.words), factors, filling));
+  return confirmIn(clause.words, candidatesIn(runOf(clause.words), factors, { filling }));
 }
 
 /** Clauses about factors, and the words that are left without them. */
@@ -154,11 +160,18 @@ function within(all: readonly Candidates[], run: Run, from: number, end: number)
   });
 }
 
-/** Takes the clauses about factors out of an utterance, the longest first. */
-export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]): Parted {
+/**
+ * Takes the clauses about factors out of an utterance, the longest first.
+ * @param open the factor that is asked about, where words may count that only answer a question
+ */
+export function partedFrom(
+  words: readonly Word[],
+  asked: readonly AskedFactor[],
+  open?: string,
+): Parted {
   const run = runOf(words);
   if (words.length > MOST_WORDS) return { confirms: [], rest: words };
-  const candidates = candidatesIn(run, asked);
+  const candidates = candidatesIn(run, asked, { open });
   if (candidates.length === 0) return { confirms: [], rest: words };
   for (let length = Math.min(LONGEST_CLAUSE, words.length); length > 0; length -= 1) {
     for (let from = 0; from + length <= words.length; from += 1) {
@@ -168,7 +181,8 @@ export function partedFrom(words: readonly Word[], asked: readonly AskedFactor[]
       if (!confirm || (confirm.held === "yes" && EXCEPTING.has(behind))) continue;
       const joined = JOINERS.has(words[from - 1]?.word ?? "");
       const before = words.slice(0, joined ? from - 1 : from);
-      const { confirms, rest } = partedFrom([...before, ...words.slice(from + length)], asked);
+      const behindIt = words.slice(from + length);
+      const { confirms, rest } = partedFrom([...before, ...behindIt], asked, open);
       return { confirms: [confirm, ...confirms], rest };
     }
   }

@@ -16,6 +16,8 @@ type FactorWording = {
   no: readonly string[];
   /** Phrases that say it holds where another clause tells of the filling. */
   beside?: readonly string[];
+  /** Phrases that say it holds in a sentence that only answers the question about it. */
+  asked?: readonly string[];
 };
 
 export const FACTOR_LISTS: Readonly<Record<string, string>> = {
@@ -23,10 +25,11 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
     [the|our|my|this|that|plain|ordinary] [white|cider|apple cider|distilled|malt|wine|
     white wine|rice|red wine|store bought|distilled white|plain] vinegar [bottle|label]
   `,
-  labeled: "(labeled|labelled|marked|sold as|labeled as|labelled as)",
+  labeled: "(labeled|labelled|marked|written|sold as|labeled as|labelled as)",
   label: `
     [the|it is] [back of the|vinegar] (label|bottle|jug|vinegar|small print)|
-    [the|its] (label|sticker|print|small print|writing|figure) (on|of) [the|my|our|this|that] [white|
+    [the|its] (label|sticker|print|small print|writing|figure) (on|of) [the|my|our|this|that]
+    [white|
     cider|vinegar|big|plain] (jug|bottle|jar|vinegar|carton)|
     [the] [vinegar] (jug|bottle) label
   `,
@@ -89,6 +92,101 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   old: "(old|used|reused|second hand|not new|not brand new)",
   "last-year": "(last year|last year is|last season|last season is)",
   salt: "[the] [pure] [canning|pickling|canning and pickling] salt",
+  "each-one": `
+    (every|each|every single|every last|each and every) (one|jar|last one) [of (them|these|those|the
+    lot)]|all of (them|these|those|it|the jars)|all [of] [the|my|our] jars|the [whole] lot
+  `,
+  "as-always": "(same as|same one as|like|as|the same as) (always|usual|every time|ever)|as usual",
+  boxed: `
+    (fresh|new|straight|right|just|come) (out of|from|off|out) (the|a|their) [brand] [new|fresh|
+    unopened|
+    sealed] (box|sleeve|packet|package|packaging|pack|carton|wrapper|cellophane|shop|store)|
+    from a [brand] (new|fresh|sealed|unopened) (box|sleeve|packet|package|pack|carton)|
+    [from] [a] [brand] (new|fresh) (box|sleeve|packet|package|pack) [of lids] [[i|we] [have]
+    [only|just] (opened|cracked|bought) [it|that|one] [open] [today|just now|this morning]]|
+    [i|we] [have] [only|just] (opened|cracked|started|broke|unwrapped|tore|bought) [open] a
+    [brand] (new|fresh|sealed) (box|sleeve|packet|package|pack) [of lids] [open] [for (these|
+    them|this|it)] [today|just now|this morning]|
+    [i|we] [have] [only|just] bought (them|those|these) [today|yesterday|this (morning|week)]
+  `,
+  unused: `
+    unused|(never|not) [been] (used|on a jar) [before|yet]|
+    (none|not one) of (them|these|those) (is|has|have|was|were) [ever] [been] used [before]
+  `,
+  "very-hot": `
+    [all|all of it|very|still|good and|nice and] [piping|boiling|steaming|scalding|bubbling|
+    smoking|real|really] hot [and (boiling|bubbling)|as (blazes|can be|anything|hell)]| [all|
+    still] (boiling|piping hot)
+  `,
+  "off-heat": `
+    [straight|right|fresh] (off|from|out of|off of) [the|a] [boiling|hot] (boil|stove|heat|burner|
+    hob|flame|pot|kettle|pan)
+  `,
+  "straight-off": `
+    (straight|right|fresh) (off|from|out of|off of) [the|a] (boil|stove|heat|burner|hob|flame)|
+    (straight|right) (off|from|out of|off of) [the|a] boiling (pot|kettle|pan)|off the boil [and]
+    [straight|right] into the jars|[it] never (left|came off) the boil
+  `,
+  jarred: "(packed|filled|ladled|jarred|canned|spooned|poured|went in|put in)",
+  "own-acid": "(lemon|juice|acid|<acid>|dose|share|shot|some lemon|some acid)",
+  "in-each": `
+    (in|into|to) (<each-one>|each|all of them|every (quart|pint|half pint)|each (quart|pint|half
+    pint))
+  `,
+  gauged: `
+    [i|we] [have] (used|measured with|checked with|with|by|went by) [the|my|a|our] [little|plastic]
+    [headspace|measuring] (stick|ruler|tool|gauge|measure|tape|bubbler|notch)|[the|my] (stick|
+    ruler|tool) says| to the mark|
+    [i|we] [have] [just] (measured|checked) [it|them] [(in|on)] [all|<each-one>] [with (the|a|my)
+    (stick|ruler|tool|gauge)]|
+    <as-always>|(like|as|by|per|as per) the (recipe|book|guide) [says|wants|asks|calls for|has it]
+  `,
+  left: `
+    (it|that|there) (is|was)|(i|we) (have|have got|got|left|leave|gave) [them|it] [all]|left [them|
+    it] [all]|they (are|have|have got|got) [all]|they have all got|right at|just|(it|they) all
+    (have|got)|and|with
+  `,
+  exact: `
+    (exactly|exact|left|each|apiece|all the way round|on the (nose|dot|button)|dead on|bang on|
+    spot on|to the line)
+  `,
+  "white-vinegar": `
+    [the|my|our|a|plain|ordinary|regular|usual|standard|the usual|the regular|the plain] [store
+    bought|store|shop|distilled] (white|cider|apple cider|wine|white wine|malt|distilled|distilled
+    white) [vinegar|stuff|kind|sort|one] [from the (store|shop|supermarket)]|
+    [the] (usual|ordinary|regular|plain|standard) [stuff|kind|one]|[the] (store|shop) (stuff|
+    kind|brand)| [the|plain|regular|ordinary|usual] [store|shop|store bought] vinegar [from the
+    (store|shop)]|
+    [the] (store|shop) bought [vinegar|stuff|kind]|from [the] (store|shop|supermarket)
+  `,
+  "read-off": `
+    [it|<label>] says [so] [right] (here|there|on it|on <label>|on the front)|it is [right]
+    [written] on (it|<label>)|i am (looking at|reading) (it|
+    <label>)|[i|we] [have] [just] (checked|looked|read) [it|the label|the bottle] [off <label>]|
+    (reading|read) [it] off <label>|(it|<label>) says [it] [right here|here]|<as-always>
+  `,
+  "from-shop": "[straight] (from|out of|off) the (store|shop|supermarket)",
+  ten: `
+    [for] [the|a] [whole|full|good] (ten|10|twelve|fifteen|twenty) [full|whole] minutes
+  `,
+  sterilized: "(sterilized|sterilised|boiled)",
+  "smells-good": `
+    [and] [it] smells [nicely|just|all|nice and] (good|right|fine|clean|sour|fresh|lovely|like
+    kraut|
+    like it should|as it should|like pickles)
+  `,
+  "bad-smell": "[bad|off|funny|foul] smell [at all]",
+  "by-recipe": `
+    [just|exactly] (by|per|to|as per|like|as) [the] recipe [says|has it|wants|calls for]|
+    [just|exactly] what the recipe (says|wants|calls for|asks for)|
+    [i|we] [have] followed the recipe [exactly|to the letter]|(according to|same as|exactly like)
+    the recipe|[exactly] as written|to the (gram|letter)
+  `,
+  "all-salt": `
+    (all of it|all <salt>|all of <salt>|every (bit|grain|last grain|last bit) [of (it|
+    <salt>)]|the [whole] lot|[the] (full|whole) (amount|measure) [of salt]| (everything|all
+    <salt>|all) the recipe (says|asks for|calls for|wants)|not a grain less)
+  `,
 };
 
 export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
@@ -124,6 +222,15 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "<we> (used|using|got) [a] {value} percent [acid|acidity] vinegar",
       "(it|that|<vinegar>) has {value} percent (acid|acidity)",
     ],
+    asked: [
+      `
+        [<read-off>] [it is] [<white-vinegar>] [it is|it has|it says|says|<we>
+        (got|used|using)|i have got|<label> (says|reads)] [the|a|at|of] [<labeled>] [at]
+        {value} <percent> [vinegar|stuff|kind|sort|one] [<read-off>] [it is]
+        [<white-vinegar>] [<read-off>]
+      `,
+      "[the] (acidity|strength|acid) [is|of|says] {value} [<percent>]",
+    ],
     no: [
       "(it|that|<vinegar>) is not [<labeled>] five percent",
       "(it|that|<vinegar>) is not [<labeled>] 5 percent",
@@ -156,6 +263,24 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       `,
       "[it is] [the] (kind|sort|stuff) (from|out of|in) (the|a) bottle",
     ],
+    asked: [
+      `
+        [not fresh] [it|they|juice|lemon|lime|<juice>] [is|was|are|comes|came] [all] [straight|
+        right] (from [a|the]|out of (a|the)) bottle [<from-shop>]
+      `,
+      "it (came|comes) in a bottle [<from-shop>]",
+      "[the] bottle [kind|stuff|juice]",
+      `
+        (bottled is what (i|we) used|bottled every drop|always bottled|(i|we) only [ever]
+        (use|used|buy) bottled)
+      `,
+      `
+        [it is|<we> used|used] [all] [the|plain] [store|shop|store bought] bottled
+        [lemon|lime] [juice|stuff|kind|sort|one] [<from-shop>] [<as-always>|every one|all of it|and not fresh|not fresh|not squeezed]
+      `,
+      "not (fresh|squeezed) [but] bottled",
+      "the stuff (in|from|out of) the bottle",
+    ],
     no: [
       "(it|<juice>) is (fresh|fresh squeezed|freshly squeezed|not bottled|key lime|squeezed)",
       "[<we>] [used] (fresh|fresh squeezed|key lime) [lemon|lime] juice",
@@ -187,6 +312,23 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
         it is] [<amount>] <acid>
       `,
       "all [of] [the|them] [jars|quarts|pints] (got|have|had) [their] [<amount>] <acid>",
+    ],
+    asked: [
+      "<each-one>",
+      "[it is|it went|<own-acid>] in all",
+      "(each jar|all [the] jars|(they have all|they all|all) got it|<own-acid> <each-one>)",
+      "<amount> <each-one>",
+      "[i|we] did (<each-one>|them all|all of them)",
+      "(did not miss (one|any|a one)|not one missed|none missed|missed none)",
+      `
+        [<own-acid>] [it is|they are|it went|is|went|<we> put it|<we> put|<we> added it|<we>
+        added] [<amount>] [<own-acid>] <in-each>
+      `,
+      `
+        (<each-one>|they all|they each|each) (got|has|have|had) (it|[it is|their] <amount>
+        [<own-acid>]|[it is|their] <own-acid>)
+      `,
+      "[<we>] [put|gave|added] <amount> [<own-acid>] (<every>|<in-each>|each|apiece)",
     ],
     no: [
       "not (every|each) jar (got|has|had) [it is] [acid|lemon juice|citric acid]",
@@ -224,6 +366,16 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "(jars|glasses) [are|were] [all] (sterile|sterilized)",
       "<we> (boiled|sterilized) <empty-jars>",
     ],
+    asked: [
+      `
+        [<we>|they were|they have been|they are|<empty-jars> were|<empty-jars>] [all] [properly|
+        fully] <sterilized> [them|them all|all of them|<empty-jars>] [<each-one>] [in (the
+        canner|boiling water|a pot|a big pot|the big pot)] [<ten>] [at a [full|rolling]
+        boil]
+      `,
+      "<each-one> [was|is|has been] <sterilized> [<ten>]",
+      "[they (had|got)] <ten> in [the] boiling water",
+    ],
     no: [
       "<empty-jars> (are|were) not (sterile|sterilized|boiled)",
       "(i|we) (did not|never) (boil|boiled|sterilize|sterilized) <empty-jars>",
@@ -255,6 +407,22 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
         <we> (packed|filled|put|ladled) (<food>|<produce>) [in] [piping|boiling|steaming]
         hot [off the (boil|stove|heat)]
       `,
+    ],
+    asked: [
+      "<very-hot> [<off-heat>] [<each-one>|all]",
+      "<straight-off> [<each-one>|and into the jars]",
+      "<straight-off> <very-hot>",
+      `
+        [<food>|<produce>] [was|were] [still|all] (boiling|bubbling|hot|piping hot|boiling
+        hot|at a [full|rolling] boil) [away|hard] <packing>
+      `,
+      "(<food>|<produce>) (was|were) <very-hot> [<off-heat>] [<packing>]",
+      `
+        [<we>|<food>|<produce>] [was|were|all] <jarred> [it|them|it all|<produce>|all of it]
+        [in|up|into the jars|in the jars|the jars] [all] (<very-hot>|<straight-off>)
+        [<off-heat>] [<each-one>]
+      `,
+      "<very-hot> (packed|filled) [<each-one>]",
     ],
     no: [
       "[<food>] [was|were] (packed|filled) <cool>",
@@ -305,6 +473,16 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     beside: [
       "[with|and|at] [exactly|a good] {value} <inches> [<each-jar>|in all of them|in each|all round]",
     ],
+    asked: [
+      `
+        [<gauged>] [<left>] [<exact>|a good] {value} <inches> [<exact>] [of|as] [down]
+        [<gap>] [<each-jar>|all round|all around|<in-each>|<each-one>] [<gauged>]
+      `,
+      `
+        [<gauged>] [<left>] [<exact>|a good] {value=1} (an|one) inch [<exact>] [of] [down]
+        [<gap>] [<each-jar>|all round|all around|<in-each>|<each-one>] [<gauged>]
+      `,
+    ],
     no: [
       "<headspace> (is|was) not (checked|right|good|correct) [<each-jar>]",
       "(i|we) did not check <headspace>",
@@ -346,6 +524,28 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "<we> (used|using|put on|got) [all] <new> lids",
       "[<lids>] all <new>",
     ],
+    asked: [
+      "[<they> are|<they> were|<they> have|all] <unused> [<boxed>]",
+      "<new> [lids|ones] <unused> [<boxed>]",
+      "<unused> <new> [lids]",
+      "<boxed> [and] [<unused>|<new>]",
+      `
+        [<lids>|<they>] [are|is|were] [all] [brand|all] [spanking] new [ones|uns|lids]
+        [<each-one>] [<boxed>]
+      `,
+      "(first time|first use) (used|they are used|on a jar|for (them|these|those))",
+      `
+        (every|each|every single|every last) (lid|one) [of (them|these)] (is|was) [brand] new
+        [<boxed>]
+      `,
+      "[<they>] [are|came] out of a [brand] new (box|pack|packet|sleeve|package)",
+      `
+        (always [brand] new|new <as-always>|[brand] new always|new for (this
+        batch|these|this lot))
+      `,
+      "<we> (bought|got|used) [brand] new ones [<boxed>]",
+      "[all] fresh (ones|lids) [<boxed>]",
+    ],
     no: [
       "<old> lids",
       "(those|these|they|the lids) (are|were) [<last-year>] [<old>] (lids|ones)",
@@ -382,6 +582,29 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
         smell|off smell)
       `,
     ],
+    asked: [
+      `
+        [it is|the (crock|kraut|ferment) is] [perfectly|absolutely|quite|good and|nice and|
+        completely|all] sound [as (a bell|can be)|throughout|all through|right through|all the
+        way (down|through)] [<smells-good>]
+      `,
+      "[it is] sound [and] no slime [and] [no mold]",
+      "[it is] sound [and] no mold [and] [no slime] [<smells-good>|no <bad-smell>]",
+      "[there is] no slime [and] no mold [and] (no <bad-smell>|<smells-good>)",
+      "[there is] no mold [and] no slime [and] (no <bad-smell>|<smells-good>)",
+      "[there is] no (slime|mold) [or] (mold|slime) or <bad-smell>",
+      "[there is] no (slime or mold|mold or slime) [and] (no <bad-smell>|<smells-good>)",
+      "none of (that|those|these|them)",
+      "no none of (that|those|these|them)",
+      "no nothing like that [at all]",
+      "no it is [perfectly|quite] sound",
+      `
+        not a (bit|trace|sign|hint) of (slime mold or smell|slime or mold or smell|any of
+        (it|that))
+      `,
+      "(everything|all) [is] sound",
+      "nothing (like that|of the (kind|sort)) [at all]",
+    ],
     no: [
       "([the] ferment|it|the crock|the kraut) is (not sound|slimy|moldy|soft and slimy|bad)",
       "there is (slime|mold|mold below the surface|a bad smell|an off smell)",
@@ -393,6 +616,14 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
       "all <salt> is in",
       "all <salt> is in [and] [it is] [by the|as the] recipe",
       "<we> (put|got) all <salt> in",
+    ],
+    asked: [
+      "<all-salt> [is in|went in|is all in|in] [<by-recipe>]",
+      "[all] <by-recipe>",
+      "(it|<salt>) (is|went) all in [<by-recipe>]",
+      "(it all|all of it|all) (went in|is in) [<by-recipe>]",
+      "(i|we) [have] put (it all|all of it|all <salt>) in [<by-recipe>]",
+      "(i|we) [have] put in (it all|all of it|all <salt>|<all-salt>) [<by-recipe>]",
     ],
     no: [
       "not all <salt> is in",
@@ -410,11 +641,11 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
 
 /** Words that add nothing to such a clause and may stand anywhere in it. */
 export const FACTOR_FILLERS: readonly string[] = [
-  ...["dear", "love", "honey", "hon", "sir", "dear me", "you know", "look", "see"],
+  ...["dear", "love", "honey", "hon", "sir", "dear me", "you know"],
   ...["damn", "damned", "goddamn", "bloody", "blasted", "sodding", "blessed", "stupid", "shiny"],
   ...["thank god", "thank goodness", "praise be", "thank heavens", "thank you", "there"],
   ...["um", "uh", "er", "oh", "well", "okay", "so", "now", "right", "just", "actually"],
-  ...["and", "also", "too", "as well", "of course", "for sure", "definitely"],
+  ...["and", "also", "too", "as well", "of course", "for sure", "definitely", "aye"],
 ];
 
 /** Before or after a clause, these make it a guess, which confirms nothing. */
@@ -431,4 +662,6 @@ export const GUESSES: readonly string[] = [
   ...["it should be", "they should be", "should be", "could be", "might be", "i do not know"],
   ...["do not know", "not really sure", "hard to say", "if i remember right", "almost"],
   ...["from memory", "i seem to remember", "about", "around", "roughly", "nearly"],
+  ...["by eye", "i eyeballed it", "eyeballed it", "eyeballed", "a finger", "about a finger"],
+  ...["a finger is width", "about a finger is width", "give or take", "or so", "at least"],
 ];

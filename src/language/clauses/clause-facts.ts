@@ -29,7 +29,17 @@ import {
 } from "../weighing.ts";
 import type { Utterance } from "../words.ts";
 import { makesDoubt, takesBack } from "./doubting.ts";
-import { aboutTopics, type ClauseFact, merged, tasteOf, withPronouns } from "./facts-together.ts";
+import {
+  aboutTopics,
+  answersPlainly,
+  type ClauseFact,
+  isKept,
+  isLossInside,
+  isSlight,
+  merged,
+  tasteOf,
+  withPronouns,
+} from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
 import { runTogether, wholeClauses } from "./whole-clauses.ts";
 
@@ -242,8 +252,10 @@ export class Hearing {
     const stray = beside.some(({ clause, idle }) => !idle || isGuess(clause.words));
     const another = unclear.some(({ best }) => best && isAnother(best, all));
     const doubt = beside.some(({ clause }) => makesDoubt(clause)) || another;
+    const answers = answersPlainly(all, beside, guessed, this.context);
     const facts = all.filter(({ command: { intent } }) => {
       if (intent === "factor") return !stray;
+      if (intent === "answer" && !answers) return false;
       // Jars in a canner whose boil is lost have not sealed.
       if (intent === "sealed" && all.some(isLossInside)) return false;
       const clears = MEANINGS[intent].cost === "clearing";
@@ -365,13 +377,6 @@ function isContrast({ words }: Utterance, { intent }: Command, found: readonly C
 
 const ECHO = wordSet("is are did does do has have was were");
 
-/** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
-const LEAST_WORDS = 3;
-
-function isSlight({ clause }: ClauseFact): boolean {
-  return clause.words.length < LEAST_WORDS;
-}
-
 /** From this probability on, a clause that fits no wording is likely to add something. */
 const ANOTHER_MEANING = 0.45;
 
@@ -379,15 +384,6 @@ const ANOTHER_MEANING = 0.45;
 function isAnother(best: Command, facts: readonly ClauseFact[]): boolean {
   if (best.confidence < ANOTHER_MEANING || MEANINGS[best.intent].cost === "harmless") return false;
   return !facts.some(({ command }) => command.intent === best.intent);
-}
-
-function isLossInside({ command }: ClauseFact): boolean {
-  return /^(boil-lost|pressure-lost|water-low)$/.test(command.intent);
-}
-
-/** Losses stand, and so does what nobody can take back; a "no, not yet" drops everything else. */
-function isKept({ intent }: Command): boolean {
-  return MEANINGS[intent].cost === "raising" || MEANINGS[intent].cost === "harmless";
 }
 
 /** Short, or by the model nothing for the kitchen. */

@@ -1,7 +1,9 @@
 /** The facts of a sentence put together: what they are about, and what they say of one thing. */
 import { type Command, commandOf, withSlots } from "../../kitchen/command.ts";
+import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { MEANINGS } from "../intents/all.ts";
+import { isOwnMatter } from "../qualifying.ts";
 import { MOST_GUESSED } from "../weighing.ts";
 import type { Utterance } from "../words.ts";
 
@@ -113,4 +115,39 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
   }
   const all = list.map(({ command }) => command);
   return list.filter(({ command }) => !isLess(command, all));
+}
+
+export function isLossInside({ command }: ClauseFact): boolean {
+  return /^(boil-lost|pressure-lost|water-low)$/.test(command.intent);
+}
+
+/** Losses stand, and so does what nobody can take back; a "no, not yet" drops everything else. */
+export function isKept({ intent }: Command): boolean {
+  return MEANINGS[intent].cost === "raising" || MEANINGS[intent].cost === "harmless";
+}
+
+/** "Sorry" or "wait" beside words that fit nothing is no fact of its own. */
+const LEAST_WORDS = 3;
+
+export function isSlight({ clause }: ClauseFact): boolean {
+  return clause.words.length < LEAST_WORDS;
+}
+
+/** Questions, counts and other answers; a name alone may be part of what was answered. */
+function mayStandBesideAnswer({ command: { intent } }: ClauseFact): boolean {
+  const { cost, answer } = MEANINGS[intent];
+  if (answer || intent === "factor" || intent === "jars-filled") return true;
+  return cost === "harmless" && intent !== "focus";
+}
+
+/** "Five percent, watered down": whether nothing takes from an answer about a factor. */
+export function answersPlainly(
+  facts: readonly ClauseFact[],
+  beside: readonly { clause: Utterance }[],
+  guessed: boolean,
+  { factors = [], question }: Context,
+): boolean {
+  if (!factors.some(({ id }) => id === question?.key)) return true;
+  const idle = beside.every(({ clause }) => isOwnMatter(clause));
+  return !guessed && idle && facts.every(mayStandBesideAnswer);
 }

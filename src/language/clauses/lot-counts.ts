@@ -207,7 +207,7 @@ export function lotCounts(said: Utterance, context: Context): LotWords | undefin
   const told = pieces.filter(({ other }) => !other);
   const counted = words.some((word) => EACH.test(word)) ? eachOf(told) : countedIn(told);
   const numbers = told.flatMap(({ items }) => items).filter(isCount);
-  if (!counted || !numbers.some(({ implied }) => !implied)) return undefined;
+  if (!counted?.length || !numbers.some(({ implied }) => !implied)) return undefined;
   if (!counted.every(({ lot }) => isFilling(lot, said, context))) return undefined;
   const others = pieces.filter(({ other }) => other);
   if (others.some(mayCount)) return undefined;

@@ -1,6 +1,9 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { questionFrom } from "../../../src/commands/open/understand.ts";
 import { confirmInClause } from "../../../src/language/answers/confirms.ts";
 import { FACTOR_WORDINGS } from "../../../src/language/answers/factor-wordings.ts";
+import { hear } from "../../../src/language/hear.ts";
 import { understand } from "../../../src/language/understand.ts";
 import { utteranceOf } from "../../../src/language/words.ts";
 import { CRITICAL_FACTORS } from "../../../src/recipe/critical-factors.ts";
@@ -269,5 +272,45 @@ describe("words that confirm nothing", () => {
   it.each(NOTHING_CONFIRMED)("%s", (text) => {
     expect(heldIn(text, "yes")).toEqual([]);
     expect(understand(text, context).intent).not.toBe("yes");
+  });
+});
+
+describe("an answer in a person's own words", () => {
+  const rows = readFileSync(new URL("right-answers.tsv", import.meta.url), "utf8")
+    .split("\n")
+    .filter((line) => line !== "" && !line.startsWith("#"))
+    .map((line) => line.split("\t") as [string, string]);
+  const value: Record<string, number> = { headspace: 0.5, "vinegar-5-percent": 5, "gauge-off": 0 };
+
+  function heardAsked(key: string, text: string) {
+    const question = questionFrom(key);
+    const factors = CRITICAL_FACTORS.filter(({ id }) => id === key);
+    return hear(text, kitchenContext({ factors, ...(question ? { question } : {}) }));
+  }
+
+  /** Whether it is taken to hold, or for the value that is right. */
+  function holds(key: string, text: string): boolean {
+    return heardAsked(key, text).commands.some(({ intent, slots }) => {
+      if (intent === "factor") return slots.factor === key && slots.held === "yes";
+      if (intent !== "answer" || slots.unsure) return false;
+      return key in value ? slots.value === value[key] : slots.held === "yes";
+    });
+  }
+
+  it.each([...new Set(rows.map(([key]) => key))])("that is right is taken at once: %s", (key) => {
+    const list = rows.filter(([one]) => one === key);
+    expect(list.length).toBeGreaterThanOrEqual(25);
+    expect(list.filter(([, text]) => !holds(key, text))).toEqual([]);
+  });
+
+  it.each([
+    ["about a finger, half an inch", "headspace"],
+    ["half an inch, by eye", "headspace"],
+    ["five percent, I think", "vinegar-5-percent"],
+    ["brand new, I guess", "new-lids"],
+  ])("that is a guess leaves it open, and is no doubt: %s", (text, key) => {
+    const { commands, evidence } = heardAsked(key, text);
+    expect(evidence).toBeUndefined();
+    expect(JSON.stringify(commands)).toContain("unsure");
   });
 });
