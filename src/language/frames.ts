@@ -77,6 +77,14 @@ const OTHERS =
 /** Children, when they are called behind what is said to them: "stop it, kids". */
 const CALLED = /, (kids|children|boys|girls|baby|puppy|kitty)\s*([,.!]|$)/i;
 
+/** Somebody's name, called behind what is said to them: "stop it, Rex, get down". */
+const NAMED = /, ([A-Z][a-z]+)\s*(?:[,.!?]|$)/;
+
+function callsSomebody({ text }: Utterance): boolean {
+  const name = NAMED.exec(text)?.[1]?.toLowerCase() ?? /^\W*([A-Z][a-z]+),/.exec(text)?.[1];
+  return name !== undefined && !NOBODY.has(name.toLowerCase());
+}
+
 /** The frame that says outright that nothing is ordered or reported as so here and now. */
 function stoppingFrame(said: Utterance): Stopping | undefined {
   const name = SPOKEN_TO.exec(said.text)?.[1];
@@ -109,6 +117,8 @@ const BROKE_ELSEWHERE = new RegExp(
   "\\b(hers|theirs|not (broken|cracked)|remember (when|how|the|that)|used to|years? ago|" +
     "(last|that|one|another) (year|summer|season|time)|back (then|when|in))\\b",
 );
+/** Said to children, dogs and husbands as well. */
+const TO_PEOPLE = wordSet("hold quit forget-it undo");
 /** Harmless, but they change something. */
 const WRITTEN = wordSet("hush unhush focus");
 
@@ -118,11 +128,12 @@ const WRITTEN = wordSet("hush unhush focus");
  * @param clause where the command stands in one clause of several
  */
 export function isStopped(
-  { intent, confirms }: Command,
+  { intent, confirms, slots }: Command,
   said: Utterance,
   { whole, clause }: { whole: boolean; clause?: Utterance },
 ): boolean {
   const { cost, report } = MEANINGS[intent];
+  if (TO_PEOPLE.has(intent) && !("target" in slots) && callsSomebody(said)) return true;
   if (cost === "raising") {
     return intent === "jar-broken" && !whole && BROKE_ELSEWHERE.test(textOf(said.words));
   }

@@ -20,6 +20,7 @@ import { orSpoiled, signIn } from "./evidence/gone-off.ts";
 import { isInJars, untakenDoubt } from "./evidence/untaken.ts";
 import { isStopped } from "./frames.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
+import { isCovered } from "./intents/uncovered.ts";
 import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
@@ -27,7 +28,7 @@ import { asNamed, sealsMeant, withJars, withLots } from "./named-jars.ts";
 import { type Recalled, recalled } from "./own-words.ts";
 import { toldWithin } from "./polite-reports.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
-import { CERTAIN, surelyUnderstood, understandUtterance } from "./understand.ts";
+import { CERTAIN, LEAST_KNOWN, surelyUnderstood, understandUtterance } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { type JarsNamed, jarsNamed } from "./values/jar-names.ts";
 import { lotsWhen } from "./values/lots-when.ts";
@@ -153,6 +154,7 @@ function heardIn(words: string, context: Context, models: Models): Read {
   if (unsaid) return { ...heard, otherwise: unsaid };
   const number = commands.some(isBareNumber) && context.question === undefined;
   if (number) return { ...heard, otherwise: { strength: "trace", about: "boil", text: words } };
+  if (isCovered(said)) return heard;
   const evidence = doubtIn(heard.rest ?? said, { frame, intents }, answered);
   if (evidence === undefined) {
     const isNothing = heard.reading === "unknown" || (answered && harmless);
@@ -274,11 +276,6 @@ function unlessStopped(heard: Read, said: Utterance): Read {
   return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
-function begunIn(commands: Command[]): Read {
-  const candidates = commands.slice(0, MOST_CANDIDATES);
-  return { reading: "sure", commands, candidates, frame: "ordered", intents: [] };
-}
-
 /** A report wrapped in a question or an order to write it down; a note as such is kept as well. */
 function toldPolitely(said: Utterance, context: Context): Read | undefined {
   for (const told of toldWithin(said.text)) {
@@ -301,7 +298,7 @@ function toldPolitely(said: Utterance, context: Context): Read | undefined {
   return undefined;
 }
 
-/** A report no surer than this was gathered from words in no known order. */
+/** No surer than this, a report was gathered from words in no known order. */
 const GATHERED = 0.7;
 
 /** Readings of one sentence, put together as what they come to. */
@@ -361,7 +358,9 @@ class Reader {
     const surer = facts.some(({ command }) => command.confidence > plain.confidence);
     if (facts.length > 1 || (facts.length === 1 && (!known || surer)))
       return { ...this.facts(facts, readings), left: unused };
-    if (known) return this.read("sure", [plain], [plain, ...readings]);
+    const all = [plain, ...readings];
+    if (known && plain.confidence > LEAST_KNOWN) return this.read("sure", [plain], all);
+    if (known) return this.read("ask", [], all);
     const [best] = readings;
     if (best && this.hearing.isToAct(best, this.whole)) return this.read("sure", [best], readings);
     const asked = readings.filter((one) => isToAsk(one, this.whole));
@@ -373,7 +372,10 @@ class Reader {
 
 function readIn(said: Utterance, context: Context, hearing: Hearing): Read {
   const begins = begunLots(said, context);
-  if (begins.length > 0) return begunIn(begins);
+  if (begins.length > 0) {
+    const candidates = begins.slice(0, MOST_CANDIDATES);
+    return { reading: "sure", commands: begins, candidates, frame: "ordered", intents: [] };
+  }
   const told = toldPolitely(said, context);
   if (told) return told;
   const plain = understandUtterance(said, context);

@@ -284,8 +284,12 @@ function sureIn(said: Utterance, context: Context): Command | undefined {
 export function accountedFor(said: Utterance, context: Context): Command | undefined {
   if (said.words.length === 0 || said.cut || said.asked) return undefined;
   const whole = matched(said, context);
-  return finish(whole, gathered(whole.run, whole.book, whole.refused));
+  const found = finish(whole, gathered(whole.run, whole.book, whole.refused));
+  return found && found.confidence > LEAST_KNOWN ? found : undefined;
 }
+
+/** A meaning that doubts its own words comes to no more than this, and is asked about. */
+export const LEAST_KNOWN = 0.3;
 
 /** Words as one command, by the wordings alone. */
 function understoodWords(said: Utterance, context: Context): Command {

@@ -23,6 +23,10 @@ const FOOLING = rows("clearing/fooling.tsv");
 const NOT_MEANT = rows("clearing/not-meant.tsv");
 
 function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
+  return heardIn(text, stage, key).commands;
+}
+
+function heardIn(text: string, stage: string, key = "") {
   const question = questionFrom(key === "" ? undefined : key);
   const running = { id: stage, title: stage, kind: stage, state: "running" } as const;
   const table = stage === "hands-on";
@@ -39,7 +43,7 @@ function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
       factors: key === "" ? [] : [{ id: key }],
       ...(question ? { question } : {}),
     }),
-  ).commands;
+  );
 }
 
 /** Takes food for sound, or sets a count or a measure. */
@@ -91,5 +95,42 @@ describe("nothing is ordered, changed or raised by what is", () => {
       return commandsIn(text, stage).some(({ intent }) => MEANINGS[intent].cost !== "harmless");
     });
     expect(acted).toEqual([]);
+  });
+});
+
+describe("what stays as it is said", () => {
+  it.each(["one popped back up", "two never pinged", "jar two pings when I press it"])(
+    "a lid that is up has failed: %s",
+    (text) => {
+      expect(commandsIn(text, "cool")).toMatchObject([{ intent: "seal-failed" }]);
+    },
+  );
+
+  it("a lid that is domed up is no seal, whatever popped", () => {
+    for (const text of [
+      "the lid's domed up",
+      "one went pop and the lid's domed up like a balloon",
+    ]) {
+      expect(commandsIn(text, "cool")).toMatchObject([{ intent: "spoiled" }]);
+    }
+  });
+
+  it.each(["hold", "hold the beans", "hold on", "stop the clock", "hold everything", "a minute"])(
+    "an order that takes the whole clause holds: %s",
+    (text) => {
+      expect(commandsIn(text, "process")).toMatchObject([{ intent: "hold" }]);
+    },
+  );
+
+  it("an order that may be anybody's is asked about", () => {
+    const { reading, candidates } = heardIn("stop it", "process");
+    expect([reading, candidates[0]?.intent]).toEqual(["ask", "hold"]);
+  });
+
+  it("water that covers the lids raises no doubt", () => {
+    expect(heardIn("water is still well over the lids", "process").evidence).toBeUndefined();
+    expect(commandsIn("water is over the lids no more", "process")).toMatchObject([
+      { intent: "water-low" },
+    ]);
   });
 });

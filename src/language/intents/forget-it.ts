@@ -12,7 +12,11 @@ export const forgetIt: MeaningOf<"forget-it"> = {
   // "Because I will forget" is told of oneself.
   finish: (_raw, _context, _plain, { words }) => {
     const all = textOf(words);
-    return /\b(i|we|will|would|might|always|never) forget\b/.test(all) ? undefined : { slots: {} };
+    if (/\b(i|we|will|would|might|always|never) forget\b/.test(all)) return undefined;
+    // "Undo your coat" is said to somebody else.
+    return /\b(your (?!last|note|record|log|list)|his|her|their)\b/.test(all)
+      ? undefined
+      : { slots: {} };
   },
   wordings: [
     `[oh|ah|well|no|okay|actually|just] (forget|forget about|never mind|nevermind|disregard|

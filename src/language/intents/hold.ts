@@ -1,4 +1,24 @@
-import type { MeaningOf } from "./meaning.ts";
+import { textOf } from "../words.ts";
+import type { Finish, MeaningOf } from "./meaning.ts";
+
+/** Said to a child or a dog as often as to the kitchen. */
+const TO_ANYBODY =
+  /\b(stop|quit) (it|that|this)$|^(stop|quit) (it|that|this)( now| please| right now)?\b/;
+/** What follows in "stop pulling", "hold still" and "stop it, Rex, get down" is no batch. */
+const TO_OTHERS = new RegExp(
+  "\\b(stop|quit) (?!everything)\\w+ing\\b|\\b(hold|stand|stay|sit) still\\b|\\bhold my\\b|" +
+    "\\b(stop|hold|leave|quit) (it|that|this)\\b(?!$| (now|please|there|here|right|for|on|up|" +
+    "will|would|can|and|a|just|while|so|i|we|thought)\\b)",
+);
+const NO_MOMENT = /^(just )?(a|another) (little )?(bit|few|spell|while)$/;
+
+/** Only what takes the whole clause holds a batch; the rest is asked about, or none. */
+const finishHold: Finish = (raw, _context, _plain, { words }) => {
+  const all = textOf(words);
+  if (raw.target === undefined && (TO_OTHERS.test(all) || NO_MOMENT.test(all))) return undefined;
+  return TO_ANYBODY.test(all) ? { slots: raw, doubt: TO_ASK } : { slots: raw };
+};
+const TO_ASK = 0.8;
 
 /** Pauses a batch for a while. Its clocks keep running. */
 export const hold: MeaningOf<"hold"> = {
@@ -9,6 +29,7 @@ export const hold: MeaningOf<"hold"> = {
   forgiving: true,
   topical: true,
   givesWay: ["repeat", "help", "what-now"],
+  finish: finishHold,
   wordings: [
     `[<let>] (wait|hold|hold on|hold up|hang on|hang tight|hold everything|hold it|hold it there|
     pause|stand by|stop|stop there|hold off|hold that thought|pause it|pause that|wait up|halt|

@@ -1,3 +1,4 @@
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Closes the program. */
@@ -7,6 +8,10 @@ export const quit: MeaningOf<"quit"> = {
   slots: {},
   example: "quit the program",
   unasked: true,
+  // "Quit it" is said to whoever does something.
+  finish: (raw, _context, _plain, { words }) => {
+    return /\bquit (it|that|this|\w+ing)\b/.test(textOf(words)) ? undefined : { slots: raw };
+  },
   wordings: [
     `[<let>] (quit|exit|leave|close|close down|shut|shut down|log out of|get out of) (the program|
     this program|the app|brinebell|this thing|the kitchen hand) [now|please]`,

@@ -1,4 +1,12 @@
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** A ping is the sound of a lid that seals, unless it pings under a finger or something is up. */
+const PINGS = new RegExp(
+  "^(?!.*\\b(not|never|no|none|but|except|bar|apart|press\\w*|push\\w*|touch\\w*|tap\\w*|pok\\w*|" +
+    "prod\\w*|finger|thumb|up|open|loose|off|back|fail\\w*|duds?|flex\\w*|dome\\w*|still|in)\\b)" +
+    ".*\\bping(s|ed|ing)?\\b",
+);
 
 /** Lids are not down after cooling. */
 export const sealFailed: MeaningOf<"seal-failed"> = {
@@ -9,6 +17,9 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
   slots: { target: "name", count: "count", jars: "numbers", othersSealed: "flag" },
   parts: ["size", "seen"],
   example: "jar three didn't seal",
+  finish: ({ size: _size, seen: _seen, ...slots }, _context, _plain, { words }) => {
+    return PINGS.test(textOf(words)) ? undefined : { slots };
+  },
   doubting: ["when", "would"],
   wordings: [
     "<numbered> [just|still|both|has|have] <failed>",
@@ -124,8 +135,8 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
       pinging|boing|boings|springs|spring|wobbles|rocks|pops|popping) [noises|sounds|sound]
       <in-hand>
       [<in-hand>]|
-      (gives|moves|flexes|boings|pings)|(goes|go|went) (boing|ping|click|clickety clack|clunk|thunk)
-      [<in-hand>]|is (giving|moving|pinging)|
+      (gives|moves|flexes|boings)|(goes|go|went) (boing|click|clickety clack|clunk|thunk)
+      [<in-hand>]|is (giving|moving)|
       [just|simply|has|have] (came|come|lifted|fell|popped|pulled|slid|comes|lifts|falls|went)
       [right|straight|clean] (off|away|apart) [<in-hand>]|
       (did|does|do|has|have|had|would|will) not [quite|ever] (draw|drawn|catch|caught|stick|stuck|
