@@ -183,7 +183,9 @@ const OF_HEAT: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "press
 
 /** More than a word that may have to do with how the jars were filled: "it boils" is said often. */
 function isLikely({ strength, foods, about }: Evidence): boolean {
-  return foods !== undefined || (strength !== "trace" && !OF_HEAT.has(about));
+  return (
+    foods !== undefined || (strength !== "trace" && (about === "pressure" || !OF_HEAT.has(about)))
+  );
 }
 
 /** A question that has its answer interrupts nothing. */

@@ -44,6 +44,13 @@ describe("what nobody understood while jars are in the canner", () => {
     expect(left.batch.heard).toMatchObject([{ text: words }]);
   });
 
+  it("is kept where the weight went on too soon, though that is what was waited for", async () => {
+    const script =
+      "0:00 [cook until process]\n+0:00 15 pounds\n+0:04 I put the weight on straight away";
+    const { batch } = await told(script, "snap-beans");
+    expect(batch.heard).toMatchObject([{ strength: "trace" }]);
+  });
+
   it("is kept where its act cannot be, once jars are filled", async () => {
     const words = "halved the vinegar, doubled the water, less bite that way";
     const { batch } = await told(`0:00 [cook until cool]\n+1:00 ${words}`);
