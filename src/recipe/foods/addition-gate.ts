@@ -48,19 +48,27 @@ function untestedWith(recipe: Recipe, tables: ProcessTables, food: Food): string
   return `There is no ${food.name} in this recipe.${tested}${acid}`;
 }
 
+/** Why starch, fat, lime or soda named in the words changes a recipe that has none of its sort. */
+function strangeAdditive(recipe: Recipe, said: string): string | undefined {
+  const why = additive({ id: "said", name: said, role: "other" });
+  const own = recipe.ingredients.filter((one) => one.role !== "produce");
+  return why && !own.some((one) => additive(one) === why) ? why : undefined;
+}
+
+/** Whether the words name starch, fat, lime or soda that the recipe does not have. */
+export function isAdditive(recipe: Recipe, said: string): boolean {
+  return strangeAdditive(recipe, said) !== undefined;
+}
+
 /**
  * Checks something said to be added against a recipe and its tables. Of several things the worst
  * counts: a change before an unknown, an unknown before what belongs in it.
  */
 export function gateAddition(recipe: Recipe, tables: ProcessTables, said: string): AdditionGate {
-  const pretend: Ingredient = { id: "said", name: said, role: "other" };
-  const why = additive(pretend);
-  const own = recipe.ingredients.filter((one) => one.role !== "produce");
-  if (why && !own.some((one) => additive(one) === why)) {
-    return { is: "changes", said, why, source: PRINCIPLES };
-  }
+  const why = strangeAdditive(recipe, said);
+  if (why) return { is: "changes", said, why, source: PRINCIPLES };
   const { mentions, foodlike } = readSaidFood(said);
-  const stranger = mentions.find(({ food }) => !belongs(recipe, tables, food));
+  const stranger = mentions.find(({ food }) => !belongs(recipe, tables, food, said));
   if (stranger) {
     const { food } = stranger;
     const [table] = tablesOf(recipe, tables);
@@ -77,14 +85,22 @@ export function gateAddition(recipe: Recipe, tables: ProcessTables, said: string
   return watered(recipe, said);
 }
 
-/** Whether it is in the recipe, allowed by its tables, or a clove where tested recipes use one. */
-function belongs(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
+/** Whether it is in the recipe, or allowed by its tables. */
+export function isOwnFood(recipe: Recipe, tables: ProcessTables, food: Food): boolean {
   const named = recipe.ingredients.some((one) => foodsNamed(one.name).includes(food));
-  return named || testedFor(recipe, tables, food) || mayBeSeasoned(recipe, food);
+  return named || testedFor(recipe, tables, food);
 }
 
-function mayBeSeasoned(recipe: Recipe, food: Food): boolean {
-  return isSeasoningFood(food) && SEASONED.includes(recipe.class);
+/** Whether it is in the recipe, allowed by its tables, or a clove where tested recipes use one. */
+export function belongs(recipe: Recipe, tables: ProcessTables, food: Food, said = ""): boolean {
+  return isOwnFood(recipe, tables, food) || mayBeSeasoned(recipe, food, said);
+}
+
+/** More than seasons a jar. */
+const IN_BULK = /\b(?:heads?|bulbs?|cups?|pounds?)\b/i;
+
+function mayBeSeasoned(recipe: Recipe, food: Food, said = ""): boolean {
+  return isSeasoningFood(food) && !IN_BULK.test(said) && SEASONED.includes(recipe.class);
 }
 
 function placed(recipe: Recipe, food: Food, said: string): AdditionGate {

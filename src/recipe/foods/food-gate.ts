@@ -4,7 +4,7 @@ import { findRecipe, recipeNames } from "../find-recipe.ts";
 import type { Library } from "../library.ts";
 import { type ProcessTable, type ProcessTables, sourceLine } from "../process-table.ts";
 import type { ProcessOption, Recipe } from "../recipe.ts";
-import { gateAddition } from "./addition-gate.ts";
+import { belongs, gateAddition } from "./addition-gate.ts";
 import type { Food } from "./foods.ts";
 import type { Mention } from "./name-foods.ts";
 import {
@@ -20,7 +20,7 @@ import {
   tablesOf,
   titleWords,
 } from "./near-recipes.ts";
-import { isColor, readSaidFood, type SaidFood, varietyIn } from "./said-food.ts";
+import { isColor, readSaidFood, type SaidFood, varietyIn, withoutNames } from "./said-food.ts";
 import { neighborSaid, optionsFor, producedFoods, testedFor } from "./tested-foods.ts";
 
 /**
@@ -139,10 +139,12 @@ function untested(
 }
 
 function tested(recipe: Recipe, tables: ProcessTables, said: SaidFood, text: string): Tested {
-  const foods = [...new Set(said.heads.map(({ food }) => food))];
+  // A clove of garlic beside the beans seasons them.
+  const all = [...new Set(said.heads.map(({ food }) => food))];
+  const foods = all.filter((food) => testedFor(recipe, tables, food));
   const each = foods.map((food) => optionsFor(recipe, tables, food));
   const options = recipe.processes.filter((option) => each.every((some) => some.includes(option)));
-  const variety = varietyIn(text, foods.length > 0 ? foods : producedFoods(recipe).main);
+  const variety = varietyIn(text, all.length > 0 ? all : producedFoods(recipe).main);
   return { is: "tested", recipe: recipe.id, foods, options, ...(variety ? { variety } : {}) };
 }
 
@@ -159,10 +161,11 @@ function readFor(recipe: Recipe, text: string): SaidFood {
   const said = readSaidFood(text);
   const own = producedFoods(recipe).main[0];
   if (said.heads.length > 0 || !own || said.words.length === 0) return said;
-  const whole = readSaidFood(`${text} ${own.name}`);
-  return whole.heads.some(({ food }) => food !== own && food.name.includes(own.name))
-    ? whole
-    : said;
+  const sorts = [text, ...said.rest].map((words) => readSaidFood(`${words} ${own.name}`));
+  const whole = sorts.find(({ heads }) => {
+    return heads.some(({ food }) => food !== own && food.name.includes(own.name));
+  });
+  return whole ?? said;
 }
 
 /**
@@ -222,7 +225,8 @@ export function gateWith(library: Library, recipe: Recipe, text: string): FoodGa
  */
 function formFault(recipe: Recipe, tables: ProcessTables, text: string): boolean {
   const own = tablesOf(recipe, tables);
-  return own.length > 0 && own.every((table) => neighborSaid(table, text) !== undefined);
+  const said = withoutNames(text);
+  return own.length > 0 && own.every((table) => neighborSaid(table, said) !== undefined);
 }
 
 /**
@@ -234,8 +238,8 @@ function fitting(library: Library, said: SaidFood, text: string) {
     (recipe) =>
       isSeed(recipe) === said.forms.has("seed") &&
       hasForms(recipe, said.forms) &&
-      foods.every((food) => testedFor(recipe, library.tables, food)) &&
-      foods.some((food) => isMain(recipe, food)) &&
+      foods.every((food) => belongs(recipe, library.tables, food)) &&
+      foods.some((food) => testedFor(recipe, library.tables, food) && isMain(recipe, food)) &&
       !formFault(recipe, library.tables, text),
   );
   const strict = fit.filter((recipe) => needsBeside(recipe).every((food) => foods.includes(food)));

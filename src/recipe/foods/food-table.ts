@@ -37,24 +37,24 @@ hominy | vegetable | low | BBB 6.0 | nixtamal, posole, pozole, field corn, dent 
 baby corn | vegetable | low | FDA 5.20 | baby sweet corn
 carrot | vegetable | low | FDA 5.88-6.40 | baby carrot, nantes carrot, chantenay carrot, purple carrot, rainbow carrot, danvers carrot
 carrot juice | vegetable | low | BBB 6.4 | carrot puree
-beet | vegetable | low | FDA 5.30-6.60 | beetroot, chioggia, chioggia beet, golden beet, red beet, detroit beet, baby beet, bull's blood, cylindra, sugar beet
+beet | vegetable | low | FDA 5.30-6.60 | beetroot, chioggia, chioggia beet, golden beet, red beet, detroit beet, baby beet, bull's blood, cylindra, sugar beet, albina beet, burpee's golden beet
 asparagus | vegetable | low | FDA 6.00-6.70 | asparagus spear, asparagus tip
 okra | vegetable | low | BBB 5.5-6.4 | okra pod, lady's finger, ladies' finger, gumbo, bhindi
-greens | vegetable | low | BBB 5.5-6.8 | spinach, kale, chard, swiss chard, rainbow chard, silverbeet, collard, collard greens, mustard greens, turnip greens, beet greens, beet top, dandelion greens, amaranth leaf, nettle, stinging nettle, lamb's quarter, bok choy, pak choi, tatsoi, komatsuna, mizuna, orach, malabar spinach, new zealand spinach, callaloo, purslane
-salad leaf | vegetable | low | BBB 5.8-6.0 | lettuce, arugula, rocket, watercress, cress, endive, escarole, radicchio, chicory, frisee, mache, salad
+greens | vegetable | low | BBB 5.5-6.8 | spinach, kale, chard, swiss chard, rainbow chard, silverbeet, collard, collard greens, mustard greens, turnip greens, beet greens, beet top, dandelion greens, amaranth leaf, nettle, stinging nettle, lamb's quarter, bok choy, pak choi, tatsoi, komatsuna, mizuna, orach, malabar spinach, new zealand spinach, callaloo, purslane, gai lan, chinese broccoli, choy sum, water spinach, mustard spinach, kalette
+salad leaf | vegetable | low | BBB 5.8-6.0 | lettuce, arugula, rocket, watercress, cress, endive, escarole, radicchio, chicory, frisee, mache, salad, celtuce
 mushroom | vegetable | low | FDA 6.00-6.70 | button mushroom, white mushroom, crimini, cremini, portobello, portabella, champignon
 wild mushroom | vegetable | low | practice | chanterelle, morel, porcini, bolete, truffle, puffball, chicken of the woods, hen of the woods, maitake, shiitake, shiitake mushroom, oyster mushroom, enoki, lion's mane, king boletus
 potato | vegetable | low | FDA 5.40-5.90 | white potato, irish potato, red potato, russet, russet potato, yukon gold, new potato, fingerling, fingerling potato, spud
 mashed potato | vegetable | low | practice | potato puree, mashed sweet potato, sweet potato puree, sweet potato butter
 sweet potato | vegetable | low | BBB 5.3-5.6 | sweetpotato, kumara, garnet yam
-tropical root | vegetable | low | practice | yam, cassava, yuca, manioc, taro, dasheen, eddo, jicama, lotus root, malanga, oca, yacon, arrowroot tuber, arrowhead tuber
+tropical root | vegetable | low | practice | yam, cassava, yuca, manioc, taro, dasheen, eddo, jicama, lotus root, malanga, oca, yacon, arrowroot tuber, arrowhead tuber, ulluco, mashua, konjac
 sunchoke | vegetable | low | FDA 5.93-6.00 | jerusalem artichoke, sunroot, crosne
 summer squash | vegetable | low | BBB 5.5-6.0 | squash, zucchini, yellow squash, courgette, crookneck, crookneck squash, straightneck squash, pattypan, pattypan squash, patty pan, scallop squash, cousa squash, marrow, tromboncino, golden zucchini, yellow zucchini
 winter squash | vegetable | low | BBB 5.0-6.2 | butternut, butternut squash, acorn squash, hubbard, hubbard squash, delicata, delicata squash, kabocha, kabocha squash, buttercup squash, banana squash, red kuri, kuri squash, turban squash, dumpling squash, carnival squash, honeynut, cushaw, crown prince squash
 spaghetti squash | vegetable | low | practice | vegetable spaghetti
 pumpkin | vegetable | low | FDA 4.99-5.50 | pie pumpkin, sugar pumpkin, cheese pumpkin, pumpkin cube
 pumpkin puree | vegetable | low | NCHFP | pumpkin butter, mashed pumpkin, mashed squash, squash puree, squash butter, pumpkin pie filling, pureed pumpkin, pureed squash, winter squash puree, butternut puree, butternut squash puree, butternut squash soup base, pumpkin mash
-gourd | vegetable | low | practice | bitter melon, bitter gourd, luffa, loofah, bottle gourd, ridge gourd, winter melon, wax gourd, ash gourd, chayote, mirliton, cucuzza, opo
+gourd | vegetable | low | practice | bitter melon, bitter gourd, luffa, loofah, bottle gourd, ridge gourd, winter melon, wax gourd, ash gourd, chayote, mirliton, cucuzza, opo, snake gourd, calabash, tinda
 cucumber | vegetable | low | FDA 5.12-5.78 | lemon cucumber, apple cucumber, gherkin, cornichon, cuke, kirby, pickle, pickling cucumber, slicing cucumber, english cucumber, burpless cucumber, persian cucumber, armenian cucumber, boston pickling, national pickling, marketmore, parisian gherkin, crystal apple
 cabbage | vegetable | low | FDA 5.20-6.80 | sauerkraut, kraut, green cabbage, white cabbage, red cabbage, savoy cabbage, savoy, cabbage head
 napa cabbage | vegetable | low | practice | napa, chinese cabbage, kimchi, kimchee, baechu
@@ -63,7 +63,7 @@ cauliflower | vegetable | low | FDA 5.60 | romanesco, cauliflower floret
 broccoli | vegetable | low | FDA 6.30-6.85 | broccoli floret, broccoli raab, broccoli rabe, rapini, broccolini
 kohlrabi | vegetable | low | BBB 5.7-5.8 |
 turnip | vegetable | low | BBB 5.2-5.5 | rutabaga, swede, neep
-parsnip | vegetable | low | BBB 5.3 | salsify, scorzonera, parsley root, burdock, gobo
+parsnip | vegetable | low | BBB 5.3 | salsify, scorzonera, parsley root, burdock, gobo, skirret, chervil root, hamburg parsley
 radish | vegetable | low | BBB 5.5-6.5 | daikon, watermelon radish, black radish, white radish, mooli
 artichoke | vegetable | low | FDA 5.50-6.00 | globe artichoke, artichoke heart, cardoon
 eggplant | vegetable | low | FDA 4.50-5.30 | aubergine, brinjal
@@ -81,7 +81,7 @@ heart of palm | vegetable | low | practice | palm heart
 seaweed | vegetable | low | practice | kelp, nori, dulse, wakame, kombu, samphire, sea bean, glasswort
 caper | vegetable | crosses | practice | nasturtium pod, nasturtium seed
 nut | vegetable | low | practice | peanut, boiled peanut, green peanut, chestnut, almond, walnut, pecan, hazelnut, filbert, cashew, pistachio, pine nut, macadamia, acorn, hickory nut, brazil nut, peanut butter, nut butter, sunflower seed, pumpkin seed, pepita, sesame
-tofu | vegetable | low | practice | tempeh, seitan, bean curd, miso
+tofu | vegetable | low | practice | tempeh, seitan, bean curd, miso, natto
 pesto | vegetable | low | practice | basil pesto, green sauce in oil
 vegetable | vegetable | low | G1 | mixed vegetable, garden vegetable, veggie, giardiniera, chow-chow, piccalilli, succotash
 pepper | vegetable | low | BBB 5.15 | chile, chili, chilli, chile pepper, chili pepper, jalapeno, jalapeño, jalapeno pepper, habanero, scotch bonnet, serrano, poblano, pasilla, anaheim, cayenne, tabasco pepper, ghost pepper, thai pepper, bird chile, fresno, pimento, pimiento, paprika pepper, ancho, banana pepper, cherry pepper, hungarian wax, wax pepper, lemon drop pepper, cubanelle, bell pepper, sweet pepper, hot pepper, green pepper, red pepper, yellow pepper, orange pepper, padron, shishito, pepperoncini, capsicum, sandia, big jim, hatch, hatch chile, aji, datil, rocoto
@@ -176,16 +176,16 @@ fruit | fruit | - | practice | garden fruit
 
 meat | any meat | low | G5 | beef, pork, lamb, veal, venison, deer, bear, elk, moose, goat, mutton, bison, buffalo, antelope, pronghorn, caribou, wild boar, game, steak, brisket, roast beef, stew meat, chuck roast, pot roast, pork loin, pork shoulder, pork butt, beef cube, beef chunk, short rib
 ground meat | any meat | low | G5 | ground beef, ground pork, ground venison, ground lamb, ground veal, ground elk, ground turkey, ground chicken, ground moose, ground fresh chilled meat, minced meat, mince, minced beef, hamburger, burger, sausage, breakfast sausage, bratwurst, chopped meat, ground bear, meatball, taco meat
-cured meat | other animal food | low | practice | ham, bacon, corned beef, pastrami, chorizo, salami, pepperoni, jerky, smoked sausage, hot dog, liver, pate, giblet, kidney, tongue, heart meat, offal, blood sausage
+cured meat | other animal food | low | practice | ham, bacon, corned beef, pastrami, chorizo, salami, pepperoni, jerky, smoked sausage, hot dog, liver, pate, giblet, kidney, tongue, heart meat, offal, blood sausage, prosciutto, pancetta, guanciale, ham hock, kielbasa, andouille, bologna, scrapple, head cheese, bacon bit
 mincemeat | other animal food | low | practice |
 chicken | poultry | low | G5 | hen, rooster, poultry, chicken breast, chicken thigh, chicken leg, broiler, fryer
 rabbit | poultry | low | G5 | hare
-other bird | poultry | low | practice | turkey, duck, goose, quail, pheasant, grouse, partridge, dove, guinea fowl, squab
+other bird | poultry | low | practice | turkey, duck, goose, quail, pheasant, grouse, partridge, dove, guinea fowl, squab, ostrich, emu, cornish hen
 bone | bone | low | G5 | beef bone, pork bone, chicken bone, turkey bone, veal bone, lamb bone, meat bone, soup bone, marrow bone, venison bone, carcass, chicken carcass, turkey carcass, chicken back, chicken neck, chicken foot
 fish | any fish | low | G5 | salmon, trout, steelhead, mackerel, bluefish, whitefish, shad, herring, sockeye, coho, king salmon, pink salmon, chinook, rainbow trout, lake trout, brook trout, kokanee, mullet
-lean fish | any fish | low | practice | cod, haddock, halibut, flounder, sole fillet, bass, striped bass, perch, walleye, pike, northern pike, panfish, crappie, bluegill, catfish, carp, tilapia, snapper, rockfish, lingcod, sturgeon, eel, pollock, sucker
-seafood | any fish | low | practice | tuna, albacore, shrimp, prawn, clam, crab, oyster, lobster, crawfish, crayfish, mussel, scallop, squid, calamari, octopus, abalone, conch, snail, smoked fish, smoked salmon, smoked trout, lox, anchovy, sardine, smelt, caviar, roe, fish roe, turtle, frog leg, alligator
-egg or milk | other animal food | low | practice | egg, hard-boiled egg, pickled egg, quail egg, milk, goat milk, cream, heavy cream, cheese, cream cheese, yogurt, yoghurt, buttermilk, sour cream, half and half, ghee, custard, whey
+lean fish | any fish | low | practice | cod, haddock, halibut, flounder, sole fillet, bass, striped bass, perch, walleye, pike, northern pike, panfish, crappie, bluegill, catfish, carp, tilapia, snapper, rockfish, lingcod, sturgeon, eel, pollock, sucker, grouper, hake, monkfish, mahi mahi, sea bass, zander
+seafood | any fish | low | practice | tuna, albacore, shrimp, prawn, clam, crab, oyster, lobster, crawfish, crayfish, mussel, scallop, squid, calamari, octopus, abalone, conch, snail, smoked fish, smoked salmon, smoked trout, lox, anchovy, sardine, smelt, caviar, roe, fish roe, turtle, frog leg, alligator, swordfish, cockle, whelk, langoustine
+egg or milk | other animal food | low | practice | egg, hard-boiled egg, pickled egg, quail egg, milk, goat milk, cream, heavy cream, cheese, cream cheese, yogurt, yoghurt, buttermilk, sour cream, half and half, ghee, custard, whey, mozzarella, cheddar, parmesan, feta, ricotta, mascarpone, paneer, hollandaise, mayonnaise, bechamel
 
 poisonous plant | poison | - | practice | deadly nightshade, nightshade berry, pokeweed, poke berry, pokeberry, poke sallet, yew berry, holly berry, baneberry, water hemlock, wild carrot, wild parsnip, mayapple, lily of the valley, foxglove, milkweed pod
 `;

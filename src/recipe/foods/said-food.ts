@@ -100,12 +100,31 @@ export type SaidFood = {
   foodlike: readonly string[];
 };
 
+/**
+ * Inside a food's name only the last word can be a form: butter beans are not butter. In a name of
+ * several words without the food's own, it is none: Amish Paste.
+ */
+function isOwnForm({ food, name, from, to }: Mention, at: number): boolean {
+  const words = name.split(/[ -]/);
+  const own = food.name.split(/[ -]/);
+  const called = words.length === 1 || words.some((word) => own.includes(word));
+  return at === to - 1 && to > from && (called || isNoFood(food) || food.kind === "broth");
+}
+
+/** A text without varieties' names, whatever their words mean alone: Amish Paste. */
+export function withoutNames(text: string): string {
+  const words = wordsOf(text);
+  const names = mentionsIn(words).filter(
+    (one) => one.to - one.from > 1 && !isOwnForm(one, one.to - 1),
+  );
+  return words.filter((_, at) => !names.some(({ from, to }) => at >= from && at < to)).join(" ");
+}
+
 function formsIn(words: readonly string[], mentions: readonly Mention[]): Set<string> {
   const forms = new Set<string>();
   words.forEach((word, at) => {
     const within = mentions.find(({ from, to }) => at >= from && at < to);
-    // Inside a food's name only the last word can be a form: butter beans are not butter.
-    const form = !within || at === within.to - 1 ? FORM_OF.get(word) : undefined;
+    const form = !within || isOwnForm(within, at) ? FORM_OF.get(word) : undefined;
     if (form) forms.add(form);
     if (word === "cream" || word === "creamed") forms.add("creamed");
   });
@@ -124,7 +143,13 @@ function isRow(words: readonly string[], one: Mention, next: Mention): boolean {
   return !words.slice(one.to, next.from).some((word) => JOINS.has(word) || word === "in");
 }
 
-function isCounted(word: string): boolean {
+/** The form that a word says a food is made into: `jam` of `preserves`. */
+export function formOf(word: string): string | undefined {
+  return FORM_OF.get(word);
+}
+
+/** A small word, or one of state, size, pack, jar, method or amount. */
+export function isPlainWord(word: string): boolean {
   return SMALL.has(word) || PLAIN.has(word) || KITCHEN.has(word) || /^\d/.test(word);
 }
 
@@ -144,7 +169,9 @@ export function readSaidFood(said: string): SaidFood {
   });
   const rest = words.filter(
     (word, at) =>
-      !all.some(({ from, to }) => at >= from && at < to) && !isCounted(word) && !FORM_OF.has(word),
+      !all.some(({ from, to }) => at >= from && at < to) &&
+      !isPlainWord(word) &&
+      !FORM_OF.has(word),
   );
   return {
     words,
@@ -165,7 +192,7 @@ export function readSaidFood(said: string): SaidFood {
 
 /**
  * The variety that the words name, whole and as written; undefined where they name none. Words of
- * pack, jar, method, size and ripeness are never one, nor is a color alone.
+ * pack, jar, method, size and ripeness are never one, nor is a color alone in small letters.
  */
 export function varietyIn(said: string, foods: readonly Food[]): string | undefined {
   const written = said.replaceAll("’", "'").match(WRITTEN_WORD) ?? [];
@@ -177,14 +204,15 @@ export function varietyIn(said: string, foods: readonly Food[]): string | undefi
     const word = words[at] ?? "";
     const within = mentions.find(({ from, to }) => at >= from && at < to);
     if (within && isNoFood(within.food)) return false;
-    if (isNoun(word) || FORM_OF.has(word)) return false;
+    if (isNoun(word) || (FORM_OF.has(word) && (!within || isOwnForm(within, at)))) return false;
     if (within && within.to - within.from > 1) return true;
     const capital = one !== word && at > 0 && PLAIN.has(word);
-    return capital || !isCounted(word);
+    return capital || !isPlainWord(word);
   });
   const named = kept.some((one) => {
     const word = one.toLowerCase();
-    return !COLORS.has(word) && !isCounted(word);
+    // Written as a name, a color is one: Golden.
+    return (!COLORS.has(word) || one !== word) && !isPlainWord(word);
   });
   return named ? kept.join(" ") : undefined;
 }

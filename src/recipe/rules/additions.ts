@@ -9,7 +9,7 @@ import type { Ingredient } from "../recipe.ts";
 const THICKENERS = [
   "flour cornflour roux starch cornstarch arrowroot tapioca masa semolina farina xanthan guar",
   "rice barley oats quinoa couscous bulgur millet polenta cornmeal grits pasta macaroni noodles?",
-  "dumplings? bread breadcrumbs? crackers? tortillas?",
+  "dumplings? bread breadcrumbs? crackers? tortillas? gelatine? gelatin agar psyllium chia",
 ];
 const THICKENING = new RegExp(`\\b(${THICKENERS.join(" ").replaceAll(" ", "|")})\\b`, "i");
 const FATS = [
