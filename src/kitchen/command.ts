@@ -135,6 +135,10 @@ export type Evidence = {
   text: string;
   /** Foods that were named along with it, or that it is about. */
   foods?: readonly string[];
+  /** Sorts that what is put up is said to be of: `white`. */
+  sorts?: readonly string[];
+  /** What there is said to be more or less of than the recipe has. */
+  amounts?: readonly string[];
   intent?: Intent;
   /** It speaks of the past: jars that are already out of the canner may be meant. */
   past?: true;
@@ -160,6 +164,10 @@ export type SlotsOf = {
     named?: string;
     choices?: string[];
     untested?: Untested;
+    /** Words that make something else of the recipe, or may: `but figs`. */
+    beside?: string;
+    /** The same in talk of something else: `the chicken is in the oven`. */
+    aside?: string;
     foods?: string[];
     variety?: string;
     weightLb?: number;

@@ -8,6 +8,7 @@ import { type Command, commandOf, type Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { unhedged, yesAlone } from "./answers/plain-yes.ts";
+import { wholeOrders } from "./clauses/beside-begins.ts";
 import { agreeing, Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
 import type { ClauseFact } from "./clauses/facts-together.ts";
 import { withImplied } from "./clauses/implied.ts";
@@ -76,7 +77,7 @@ export function hear(words: string, context: Context, models: Models = shippedMo
     const about = withLots(heard.commands, when, context);
     if (about) return { ...inWords(heard, words), commands: about };
   }
-  return inWords(ofJars(words, context, models), words);
+  return wholeOrders(inWords(ofJars(words, context, models), words), words, context);
 }
 
 /** Jars named by what is on them are heard as plain numbers, and then looked up. */

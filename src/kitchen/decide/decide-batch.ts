@@ -34,7 +34,7 @@ import { hasRole, KINDS } from "../stages/kinds.ts";
 import type { Batch, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
-import { admitted } from "./begin/begin-gate.ts";
+import { admitted, besideOutcome } from "./begin/begin-gate.ts";
 import { comparedWithGuide } from "./begin/begin-guide.ts";
 import { potsFor } from "./begin/share-pots.ts";
 import { type Candidate, choicesOf, isReady } from "./decide-stages.ts";
@@ -74,12 +74,21 @@ export function expectedJars(recipe: Recipe, lot: Lot, jar: JarSize | null): num
 }
 
 export function decideBegin(deciding: Deciding<"begin">): Decision {
-  const { state, library, wish, now } = deciding;
+  const { library, wish } = deciding;
   const { slots } = wish.command;
   if (slots.untested) return refused(untestedWords(library, slots.untested));
   if (slots.recipe === undefined) return askRecipe(deciding);
   const found = library.recipes.get(slots.recipe);
   if (!found) return refused(`I have no recipe called ${slots.recipe}.`);
+  const beside = besideOutcome(deciding, found);
+  if (beside) return "kind" in beside ? beside : decideBegin({ ...deciding, wish: beside });
+  return begun(deciding, found);
+}
+
+/** Begins a recipe, of which all that was said is accounted for. */
+function begun(deciding: Deciding<"begin">, found: Recipe): Decision {
+  const { state, wish, now } = deciding;
+  const { slots } = wish.command;
   const gate = admitted(deciding, found);
   if ("kind" in gate) return gate;
   const lot: Lot = {

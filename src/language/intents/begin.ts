@@ -57,6 +57,8 @@ export const begin: MeaningOf<"begin"> = {
     named: "name",
     choices: "names",
     untested: "untested",
+    beside: "text",
+    aside: "text",
     foods: "names",
     variety: "name",
     weightLb: "number",

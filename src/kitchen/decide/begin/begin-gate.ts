@@ -1,13 +1,15 @@
 /** Checks what is to be begun against the foods its process was tested for. */
+
+import { gateBeside } from "../../../recipe/foods/beside-food.ts";
 import { type FoodGate, gateFood, gateTitle } from "../../../recipe/foods/food-gate.ts";
-import { gateRefusal, nameQuestion } from "../../../recipe/foods/gate-words.ts";
+import { gateRefusal, nameQuestion, untestedWords } from "../../../recipe/foods/gate-words.ts";
 import type { Library } from "../../../recipe/library.ts";
 import type { ProcessOption, Recipe } from "../../../recipe/recipe.ts";
 import type { SlotsOf } from "../../command.ts";
 import type { DatedFact } from "../../events.ts";
 import type { BatchLot } from "../../jars/jar.ts";
 import type { Batch, State } from "../../state.ts";
-import { askEither, type Deciding, type Decision, done, refused } from "../decision.ts";
+import { askEither, type Deciding, type Decision, done, refused, type Wish } from "../decision.ts";
 
 /** What may be begun: the variety, whole, and the processes that were tested for the food. */
 type Admitted = {
@@ -33,6 +35,33 @@ function gateOf(
 ): FoodGate | undefined {
   const named = [variety ?? "", (foods ?? []).join(" and ")].join(" ").trim();
   return named === "" ? undefined : gateFood(library, recipe, named, answered);
+}
+
+/**
+ * Words beside the recipe's name that are none of a variety's: refused where they make something
+ * untested of it, asked about where that is not known, and left out of the wish once they are said
+ * not to go in. Undefined where there are none.
+ */
+export function besideOutcome(
+  { library, wish }: Deciding<"begin">,
+  recipe: Recipe,
+): Decision | Wish<"begin"> | undefined {
+  const { beside, aside, ...slots } = wish.command.slots;
+  const odd = beside === undefined ? undefined : gateBeside(library, recipe, beside);
+  if (odd) return refused(untestedWords(library, odd));
+  const said = [beside, aside].flatMap((words) => words ?? []).join(", ");
+  if (said === "") return undefined;
+  if (wish.confirmed === undefined) {
+    return askEither(wish, `"${said}": does that go into the jars? Say yes or no.`);
+  }
+  // A no to this question answers no other.
+  if (!wish.confirmed) return { command: { ...wish.command, slots } };
+  const known = gateBeside(library, recipe, said);
+  if (known) return refused(untestedWords(library, known));
+  return refused(
+    `Nothing was started. ${recipe.title} was not tested with "${said}". ` +
+      "Ask your extension service for a tested recipe, or keep it in the refrigerator.",
+  );
 }
 
 /** Lets a recipe begin with the food that was named, or says or asks why it does not. */
