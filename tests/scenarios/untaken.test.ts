@@ -54,7 +54,7 @@ describe("what nobody understood while jars are in the canner", () => {
   it("is kept where its act cannot be, once jars are filled", async () => {
     const words = "halved the vinegar, doubled the water, less bite that way";
     const { batch } = await told(`0:00 [cook until cool]\n+1:00 ${words}`);
-    expect(batch.heard).toMatchObject([{ text: words }]);
+    expect(batch.heard[0]).toMatchObject({ text: words });
   });
 });
 

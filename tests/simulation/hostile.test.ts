@@ -66,6 +66,8 @@ async function saidEverywhere(text: string) {
   const { kitchen, disk, spoken } = kitchenThatSpeaks();
   const { session } = kitchen;
   session.hear(`start dilly beans with four pounds of ${text}`);
+  // What nobody knows behind "with" is asked about before anything is begun.
+  if (session.state.active.length === 0) session.hear("no");
   if (session.state.active.length === 0) session.hear("start dilly beans");
   const batch = session.state.active[0] ?? "";
   session.hear(`note ${text}`);

@@ -1,5 +1,6 @@
 /** Deciding on words that raise a doubt about jars at stake, and on answers to it. */
 import { gateAddition } from "../../recipe/foods/addition-gate.ts";
+import { isMeasured, otherSort } from "../../recipe/foods/beside-food.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
@@ -34,10 +35,9 @@ function heardFacts(loads: readonly (Load | Batch)[], evidence: Evidence, t: num
 export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">): Decision {
   const { evidence } = wish.command;
   if (!evidence) return { kind: "tell" };
-  const { foods = [] } = evidence;
   const ofFood: Evidence = { ...evidence, about: "food" };
   const mixed = atStake(state, ofFood, now).filter((load) => {
-    return foods.some((food) => isStrange(state, load, food, library));
+    return changes(state.batches[load.batch], evidence, library);
   });
   // No answer about the heat settles what a strange food raises.
   const whole = evidence.about !== "food" && (evidence.strength !== "trace" || mixed.length === 0);
@@ -49,16 +49,18 @@ export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">
   return keptForLater(state, evidence, library, now);
 }
 
-/** Whether a food is none of what the recipe of a load was tested with. */
-function isStrange(state: State, load: Load, food: string, library: Library): boolean {
-  return changes(state.batches[load.batch], food, library);
-}
-
-function changes(batch: Batch | undefined, food: string, { tables }: Library): boolean {
+/** Whether what was named is none of what the recipe of a batch was tested with. */
+function changes(batch: Batch | undefined, evidence: Evidence, { tables }: Library): boolean {
   if (batch === undefined) return false;
+  const { recipe } = batch;
+  const { foods = [], sorts = [], amounts = [] } = evidence;
   // A food by the name of its kind ("cured meat") is none that a recipe has.
-  const { is } = gateAddition(batch.recipe, tables, food);
-  return is === "changes" || is === "unknown";
+  const strange = foods.some((food) => {
+    const { is } = gateAddition(recipe, tables, food);
+    return is === "changes" || is === "unknown";
+  });
+  const other = sorts.some((sort) => otherSort(recipe, tables, sort) !== undefined);
+  return strange || other || amounts.some((one) => isMeasured(recipe, one));
 }
 
 /** What is doubted of a batch's food before a canner is lit for it goes with it into its jars. */
@@ -67,7 +69,7 @@ function keptForLater(state: State, evidence: Evidence, library: Library, t: num
   const isSlight = strength === "trace" && (foods !== undefined || about === "food");
   if (OF_PROCESS.has(about) || isSlight) return { kind: "tell" };
   const batches = stillAtTheTable(state).filter((batch) => {
-    return !foods || foods.some((food) => changes(batch, food, library));
+    return !foods || changes(batch, evidence, library);
   });
   const facts = heardFacts(batches, evidence, t);
   return facts.length > 0 ? done(...facts) : { kind: "tell" };

@@ -11,6 +11,7 @@ import { isIntent } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { textOf, type Utterance, utteranceOf } from "../words.ts";
+import { foodsIn, isAdded, putIn } from "./put-in.ts";
 
 type Subject = Evidence["about"];
 
@@ -138,8 +139,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["gauge", /\b(trust|believe)( \w+){0,2} (gauge|dial|needle)\b/],
   ["acid", /\b(forgot|without|left out|no)( \w+){0,3} (lemon|acid|citric|vinegar)\b/],
   ["acid", /\b(three|four)( and a half)? percent\b/],
+  ["acid", /\b(halved|half|less)( \w+){0,2} vinegar\b|\bdoubled( \w+)? water\b/],
   ["acid", /\b(watered|thinned|diluted|stretched|cut|made|brewed)( \w+){0,3} vinegar\b/],
   ["acid", /\b(rice|wine|malt|balsamic|homemade|cleaning)( \w+){0,2} vinegar\b/],
+  ["acid", /\b(half|third|skimped|reduced|less)( (the|as|of|on|much|than)){1,3} (vinegar|lemon)\b/],
   ["acid", /\b(squeezed|fresh)( \w+){0,2} (lemons?|limes?)\b/],
   ["jars", /\b(ran|run|short)( \w+){0,4} (used|instead)\b/],
   ["acid", /\blabel( \w+){0,4} (three|four|weak)\b/],
@@ -147,33 +150,9 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["food", /\b(half|most|part) of (it|this) (is|was) (?!not )\w+$/],
 ];
 
-/** Beside a food: that it is what is being put up, or part of it. */
-const MIXED = new RegExp(
-  "\\b(half|mostly|instead|really|not|threw|tossed|using|use up|went in|rid of)\\b|" +
-    "\\bin (it|this|there|these|with)\\b|" +
-    "\\b(made|makes|gave|gives|turned|thickened|stretched|sweetened) (it|them|this)\\b",
-);
-
-/** Butter that stands alone is no food of a recipe's name, as apple butter is. */
-const FAT =
-  /(?:^|\b(?:some|the|mostly|with|added|in|of|and) )(?<!\bbread and )(butter|margarine)\b/;
-
-function foodsIn(all: string): string[] {
-  const [, fat] = FAT.exec(all) ?? [];
-  const named = foodsNamed(all).filter(({ kind }) => kind !== "water");
-  return [...named.map(({ name }) => name), ...(fat ? [fat] : [])];
-}
-
-/** That something went in, whether or not it is known as a food here. */
-const ADDED = new RegExp(
-  "\\b(added|threw|tossed|slipped|snuck|dumped|stirred|mixed|put|popped|chucked)( \\w+){1,6} " +
-    "(in|into|with)\\b|\\b(went|got|fell|dropped|landed) (in|into) " +
-    "(with|it|them|there|these|those|the jars?)\\b|\\b(jars?|pints?|quarts?) got\\b",
-);
-
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
-  "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|" +
+  "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|\\bin with\\b|^with\\b|" +
     "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead|use up|using up)\\b",
 );
 
@@ -340,7 +319,7 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   if (faint && answered) return undefined;
   const foods = foodsIn(all);
   const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
-  const mixed = foods.length > 0 && here && MIXED.test(all) ? { foods } : undefined;
+  const mixed = here ? putIn(all) : undefined;
   if (intent) {
     const weak = faint || taken.frame === "denied" || taken.frame === "past";
     const about = RAISES[intent] ?? "boil";
@@ -356,11 +335,11 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
     // Whoever is not sure what went into the jars says that something may be wrong with them.
     const unsure = !faint && OF_FILLING.has(stem[0]) && UNSURE.test(all);
     const named = foods.length > 0 ? { foods } : {};
-    const about = stem[0] === "boil" && ADDED.test(all) ? "jars" : stem[0];
+    const about = stem[0] === "boil" && isAdded(all) ? "jars" : stem[0];
     return { strength: unsure ? "suspicion" : "trace", about, ...told, ...named };
   }
   if (foods.length > 0) return { strength: "trace", about: "food", foods, ...told };
-  return !answered && !faint && ADDED.test(all)
+  return !answered && !faint && isAdded(all)
     ? { strength: "trace", about: "jars", ...told }
     : undefined;
 }

@@ -20,9 +20,10 @@ const NOT_TOLD: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere",
 const LEAST_SAID = 3;
 const IDLE = 0.6;
 /** Work at the table takes hours, and people talk. */
-const IDLE_AT_THE_TABLE = 0.3;
+const IDLE_AT_THE_TABLE = 0.15;
 /** How likely a meaning has to be to say what is doubted. */
 const LIKELY = 0.25;
+const LIKELY_AT_THE_TABLE = 0.5;
 
 /** What a guess at a meaning that did not come about may be about. */
 const ABOUT: Partial<Record<Intent, Subject>> = {
@@ -49,8 +50,8 @@ const ABOUT: Partial<Record<Intent, Subject>> = {
 const HEATED = /^(vent|process|depressurize)$/;
 const IN_JARS = /^(fill|vent|process|depressurize|cool|seal-check|ferment|cure)$/;
 
-function likelySubject(intents: readonly Likely[]): Subject | undefined {
-  const likely = intents.filter(({ probability }) => probability >= LIKELY);
+function likelySubject(intents: readonly Likely[], least: number): Subject | undefined {
+  const likely = intents.filter(({ probability }) => probability >= least);
   return likely.flatMap(({ name }) => (isIntent(name) ? (ABOUT[name] ?? []) : []))[0];
 }
 
@@ -83,13 +84,14 @@ export function untakenDoubt(
   context: Context,
 ): Evidence | undefined {
   if (said.asked || NOT_TOLD.has(frame) || said.words.length < LEAST_SAID) return undefined;
-  if (idleness({ intents }) >= (isInJars(context) ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
+  const inJars = isInJars(context);
+  if (idleness({ intents }) >= (inJars ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
   if (isOnTheStove(said.words.map(({ word }) => word))) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
   const told = best && isIntent(best.name) ? MEANINGS[best.name].report || ABOUT[best.name] : true;
   if (frame === "ordered" && !told) return undefined;
-  const subject = likelySubject(intents);
+  const subject = likelySubject(intents, inJars ? LIKELY : LIKELY_AT_THE_TABLE);
   if (!subject && isElsewhere(said)) return undefined;
   const about = subject ?? subjectNow(context);
   const over = !isHeated(context) && !isOfAnotherDay(said);

@@ -148,7 +148,7 @@ export function isMeasured(recipe: Recipe, word: string): boolean {
   const stem = word.toLowerCase().replace(/(?:ies|e?s|y)$/, "");
   const main = recipe.ingredients.find(({ role }) => role === "produce");
   return recipe.ingredients.some((one) => {
-    const beside = one !== main && one.role !== "acid" && one.role !== "water";
+    const beside = one !== main && one.role !== "water";
     return beside && stem.length > 2 && one.name.toLowerCase().includes(stem);
   });
 }
